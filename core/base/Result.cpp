@@ -1,0 +1,29 @@
+#include "core/base/Result.h"
+
+namespace loopwright {
+
+QString errorName(ErrorCode code)
+{
+    switch (code) {
+    case ErrorCode::Usage:
+        return "usage";
+    case ErrorCode::BadInput:
+        return "bad_input";
+    case ErrorCode::NotFound:
+        return "not_found";
+    case ErrorCode::Refused:
+        return "refused";
+    case ErrorCode::DatabaseTrouble:
+        return "database";
+    case ErrorCode::DiskTrouble:
+        return "disk";
+    }
+    return {};
+}
+
+QString Error::text() const
+{
+    return place.isEmpty() ? message : QString(place + ": " + message);
+}
+
+} // namespace loopwright

@@ -1,0 +1,68 @@
+#pragma once
+// The only vocabulary of failure. An Error says that an operation could not be done, in words for a
+// person, with the place where it went wrong; each code has one exit status on the command line. A
+// Finding (Finding.h) is another thing: the user's data is wrong or doubtful and the work goes on.
+
+#include <QString>
+
+#include <tl/expected.hpp>
+
+namespace loopwright {
+
+enum class ErrorCode
+{
+    Usage,           ///< the caller asked for something that makes no sense (exit 2)
+    BadInput,        ///< an input cannot be read, is malformed or is refused whole (exit 3)
+    NotFound,        ///< names something that is not in the records (exit 3)
+    Refused,         ///< understood, and the answer is no (exit 1)
+    DatabaseTrouble, ///< cannot be opened, is locked, damaged, or of a newer version (exit 4)
+    DiskTrouble,     ///< the disk refused a write (exit 5)
+};
+
+/// The stable name of a code, as it stands in JSON output.
+QString errorName(ErrorCode code);
+
+struct Error
+{
+    ErrorCode code = ErrorCode::BadInput;
+    QString message; ///< one sentence: what happened and, where it helps, what to do
+    QString place;   ///< file, row and column, JSON path, or table; empty where there is none
+
+    /// "place: message", or the message alone.
+    QString text() const;
+};
+
+/// A value or an Error. Discarding one is a compile error, so that no failure is dropped.
+template<class T>
+class [[nodiscard]] Result : public tl::expected<T, Error>
+{
+public:
+    using tl::expected<T, Error>::expected;
+    Result(const tl::expected<T, Error> &other)
+        : tl::expected<T, Error>(other)
+    {
+    }
+    Result(tl::expected<T, Error> &&other)
+        : tl::expected<T, Error>(std::move(other))
+    {
+    }
+};
+
+/// `return failure(ErrorCode::BadInput, "…", "row 3");` fits every Result.
+inline tl::unexpected<Error> failure(ErrorCode code, QString message, QString place = {})
+{
+    return tl::unexpected<Error>(Error{code, std::move(message), std::move(place)});
+}
+inline tl::unexpected<Error> failure(Error error)
+{
+    return tl::unexpected<Error>(std::move(error));
+}
+
+} // namespace loopwright
+
+/// Leaves the function with the error of `expression` (a Result), if it has one.
+#define LOOPWRIGHT_TRY(expression)                                                                 \
+    do {                                                                                           \
+        if (auto tried = (expression); !tried)                                                     \
+            return ::loopwright::failure(std::move(tried).error());                                \
+    } while (false)

@@ -1,0 +1,79 @@
+#include "core/base/Csv.h"
+
+#include <QTest>
+
+using namespace loopwright;
+
+class CsvTest : public QObject
+{
+    Q_OBJECT
+private slots:
+    void readsQuotesLineBreaksAndBom()
+    {
+        const auto table = readCsv("\xEF\xBB\xBFname,text\r\n\"a\"\"b\",\"one\ntwo\"\r\n\r\nc,d\n",
+                                   "f.csv", {{"name", "text"}, {}, {}});
+        QVERIFY(table);
+        QCOMPARE(table->rows.size(), 2U);
+        QCOMPARE(table->rows[0].fields, (QStringList{"a\"b", "one\ntwo"}));
+        QCOMPARE(table->rows[0].line, 2);
+        QCOMPARE(table->rows[1].line, 5);
+    }
+    void tellsTheTroubleOfARow_data()
+    {
+        QTest::addColumn<QByteArray>("row");
+        QTest::addColumn<QString>("part");
+        QTest::newRow("open quote") << QByteArray("\"x,y\n") << "never closed";
+        QTest::newRow("inner quote") << QByteArray("x\"y,z\n") << "not quoted";
+        QTest::newRow("behind quote") << QByteArray("\"x\"y,z\n") << "behind a closing";
+        QTest::newRow("few fields") << QByteArray("x\n") << "1 fields where the header has 2";
+        QTest::newRow("many fields") << QByteArray("x,y,z\n") << "3 fields where the header has 2";
+    }
+    void tellsTheTroubleOfARow()
+    {
+        QFETCH(QByteArray, row);
+        QFETCH(QString, part);
+        const auto table = readCsv("a,b\n" + row, "f.csv", {{"a", "b"}, {}, {}});
+        QVERIFY(table);
+        QVERIFY2(table->rows[0].trouble.contains(part), qPrintable(table->rows[0].trouble));
+    }
+    void refusesAWrongHeader_data()
+    {
+        QTest::addColumn<QByteArray>("bytes");
+        QTest::addColumn<QString>("text");
+        QTest::newRow("unknown") << QByteArray("a,zz\n")
+                                 << "f.csv: row 1: column \"zz\" is not known";
+        QTest::newRow("twice") << QByteArray("a,a\n")
+                               << "f.csv: row 1: column \"a\" stands there twice";
+        QTest::newRow("missing") << QByteArray("dn_3\n") << "f.csv: row 1: column \"a\" is missing";
+        QTest::newRow("empty") << QByteArray() << "f.csv: is empty: a header row is required";
+        QTest::newRow("not utf-8") << QByteArray("a\nx\nb\xC3\n") << "f.csv: line 3: is not UTF-8";
+        QTest::newRow("number 9") << QByteArray("a,dn_9\n")
+                                  << "f.csv: row 1: column \"dn_9\" is not known";
+    }
+    void refusesAWrongHeader()
+    {
+        QFETCH(QByteArray, bytes);
+        QFETCH(QString, text);
+        const auto table = readCsv(bytes, "f.csv", {{"a"}, {"dn_#", "dn_#_services"}, {}});
+        QVERIFY(!table);
+        QCOMPARE(table.error().text(), text);
+    }
+    void writesWhatItReads()
+    {
+        const QStringList fields{"plain", "with,comma", "with \"quote\"", "two\nlines", ""};
+        const auto table = readCsv("a,b,c,d,e\r\n" + csvRecord(fields), "f.csv",
+                                   {{"a", "b", "c", "d", "e"}, {}, {}});
+        QVERIFY(table);
+        QCOMPARE(table->rows[0].fields, fields);
+    }
+    void disarmsFormulas()
+    {
+        QCOMPARE(spreadsheetSafe("=1+1"), "'=1+1");
+        QCOMPARE(spreadsheetSafe("@x"), "'@x");
+        QCOMPARE(spreadsheetSafe("-12.5"), "-12.5");
+        QCOMPARE(spreadsheetSafe("plain"), "plain");
+    }
+};
+
+QTEST_APPLESS_MAIN(CsvTest)
+#include "CsvTest.moc"
