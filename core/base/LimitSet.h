@@ -1,0 +1,47 @@
+#pragma once
+// Limits are data: each has a key, a value with its unit, what it is for in words, and where it
+// comes from. A set has a version and a day from which it holds; it is never edited, only followed
+// by another version.
+
+#include "core/base/Json.h"
+
+#include <QDate>
+#include <QMap>
+
+namespace loopwright {
+
+struct Limit
+{
+    QString key;
+    double value = 0;
+    QString unit; ///< "s", "ohm", "dB", …; empty for a pure number
+    QString name; ///< for a person, e.g. "DC resistance of the loop, at most"
+    QString
+        source; ///< a text that could be read, "common practice", or "published equipment practice"
+};
+
+class LimitSet
+{
+public:
+    /// BadInput naming the place where a key is missing, doubled or of a wrong type.
+    static Result<LimitSet> fromJson(const QJsonObject &object, const QString &place);
+    QJsonObject toJson() const;
+
+    QString version() const { return m_version; }
+    QDate validFrom() const { return m_validFrom; }
+    /// The limit of this key. Every key in `requiredLimitKeys` is there in a set that was read;
+    /// asking for another one is a bug and asserts.
+    const Limit &limit(const QString &key) const;
+    double value(const QString &key) const { return limit(key).value; }
+    QList<Limit> all() const { return m_limits.values(); }
+
+private:
+    QString m_version;
+    QDate m_validFrom;
+    QMap<QString, Limit> m_limits;
+};
+
+/// The keys that the program asks for; a set that lacks one is refused when it is read.
+const QStringList &requiredLimitKeys();
+
+} // namespace loopwright
