@@ -1,0 +1,67 @@
+#pragma once
+// What a channel may carry, and which kinds of line and of order there are.
+
+#include "core/base/Words.h"
+
+#include <QFlags>
+#include <QList>
+
+namespace loopwright {
+
+/// A bearer service as an order grants it: circuit-switched voice, circuit-switched data, or
+/// packet.
+enum class Service
+{
+    Voice = 1,
+    Data = 2,
+    Packet = 4
+};
+Q_DECLARE_FLAGS(Services, Service)
+Q_DECLARE_OPERATORS_FOR_FLAGS(Services)
+
+template<>
+struct Words<Service>
+{
+    static constexpr std::pair<Service, const char *> table[] = {
+        {Service::Voice, "voice"}, {Service::Data, "data"}, {Service::Packet, "packet"}};
+};
+
+/// "voice+data"; empty for none.
+QString servicesText(Services services);
+/// Nothing where a word between the "+" is not a service, or stands there twice.
+std::optional<Services> servicesFromText(QStringView text);
+/// The services one by one, in the order voice, data, packet.
+QList<Service> each(Services services);
+
+enum class LineKind
+{
+    Bri,
+    Analog
+};
+template<>
+struct Words<LineKind>
+{
+    static constexpr std::pair<LineKind, const char *> table[] = {{LineKind::Bri, "bri"},
+                                                                  {LineKind::Analog, "analog"}};
+};
+
+enum class OrderType
+{
+    New,
+    Change,
+    Move,
+    Disconnect,
+    RecordOnly
+};
+template<>
+struct Words<OrderType>
+{
+    static constexpr std::pair<OrderType, const char *> table[] = {
+        {OrderType::New, "new"},
+        {OrderType::Change, "change"},
+        {OrderType::Move, "move"},
+        {OrderType::Disconnect, "disconnect"},
+        {OrderType::RecordOnly, "record_only"}};
+};
+
+} // namespace loopwright
