@@ -1,0 +1,122 @@
+#pragma once
+// A fact of kind `safety`: the card that is made for a pair before the first measurement of a
+// visit, and what its readings mean. A hazard stops the work; a trouble is to be cleared; a card
+// with a reading or a confirmation missing is incomplete.
+
+#include "core/base/LimitSet.h"
+
+#include <optional>
+#include <vector>
+
+namespace loopwright {
+
+/// What the installer confirms on the card.
+enum class CardKey
+{
+    ForeignVoltage,
+    BondingGround,
+    Storm,
+    WorkPosition,
+};
+template<>
+struct Words<CardKey>
+{
+    static constexpr std::pair<CardKey, const char *> table[] = {
+        {CardKey::ForeignVoltage, "foreign_voltage"},
+        {CardKey::BondingGround, "bonding_ground"},
+        {CardKey::Storm, "storm"},
+        {CardKey::WorkPosition, "work_position"}};
+};
+/// What is confirmed, as a sentence to tick.
+QString cardSentence(CardKey key);
+
+/// Between which two conductors a voltage was read.
+enum class WirePair
+{
+    TipGround,
+    RingGround,
+    TipRing,
+};
+template<>
+struct Words<WirePair>
+{
+    static constexpr std::pair<WirePair, const char *> table[] = {
+        {WirePair::TipGround, "tip_ground"},
+        {WirePair::RingGround, "ring_ground"},
+        {WirePair::TipRing, "tip_ring"}};
+};
+/// "tip to ground".
+QString wirePairName(WirePair pair);
+
+/// Volts, -20000 to 20000; a reading that was not taken is absent.
+struct Voltages
+{
+    std::optional<double> tipGround;
+    std::optional<double> ringGround;
+    std::optional<double> tipRing;
+
+    std::optional<double> at(WirePair pair) const;
+    static Voltages read(JsonReader reader);
+    QJsonObject toJson() const;
+    bool operator==(const Voltages &) const = default;
+};
+
+struct SafetyFact
+{
+    std::optional<bool> officeConnected;
+    std::optional<Voltages> acV;
+    std::optional<Voltages> dcV;
+    std::optional<std::vector<CardKey>> confirmed; ///< as written; each key once
+
+    bool isConfirmed(CardKey key) const;
+
+    /// Reads its own keys; the caller reads the header of the fact and calls done().
+    static SafetyFact read(JsonReader &reader);
+    void write(QJsonObject &object) const;
+    bool operator==(const SafetyFact &) const = default;
+};
+
+enum class SafetyOutcome
+{
+    Clear,
+    Incomplete,
+    Hazard,
+};
+template<>
+struct Words<SafetyOutcome>
+{
+    static constexpr std::pair<SafetyOutcome, const char *> table[] = {
+        {SafetyOutcome::Clear, "clear"},
+        {SafetyOutcome::Incomplete, "incomplete"},
+        {SafetyOutcome::Hazard, "hazard"}};
+};
+
+/// One reading that is more than it should be.
+struct VoltageFinding
+{
+    WirePair pair = WirePair::TipRing;
+    bool alternating = false;
+    double volts = 0; ///< as read
+    double limit = 0;
+    QString limitKey; ///< of the limit set
+    QString reason;   ///< one sentence with the figure and the limit
+    QString toDo;     ///< what to do now
+};
+
+struct SafetyVerdict
+{
+    SafetyOutcome outcome = SafetyOutcome::Clear;
+    std::vector<VoltageFinding> hazards;  ///< stop, move away, report
+    std::vector<VoltageFinding> troubles; ///< to be cleared, not a hazard
+    QStringList missing;                  ///< readings and confirmations, in words
+
+    QString text() const; ///< one sentence for the outcome
+};
+
+/// A hazard is an alternating voltage above `hazard_ac_v`, or a direct one that the office does
+/// not explain: above `hazard_dc_v_office_disconnected`, or with the office connected above
+/// `hazard_dc_v_office_connected`. Where the card does not say whether the office is connected, the
+/// lower limit holds. Magnitudes count.
+SafetyVerdict judge(const SafetyFact &fact, const LimitSet &limits);
+
+} // namespace loopwright
