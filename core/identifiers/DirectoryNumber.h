@@ -1,0 +1,58 @@
+#pragma once
+// Directory numbers: read as people type them, stored as digits with the country code apart, shown
+// as the trade writes them. North American numbers are checked after protocol.md 4.1 (NANP), others
+// only for their length (E.164, at most 15 digits with the country code). Any text is an acceptable
+// input; nothing here fails.
+
+#include "core/base/Finding.h"
+#include "core/identifiers/ProtocolVariant.h"
+
+namespace loopwright {
+
+struct DirectoryNumber
+{
+    QString country; ///< "1", "49"; empty where it is not known
+    QString digits;  ///< national number without trunk prefix
+
+    bool isNull() const { return digits.isEmpty(); }
+    bool isNanp() const { return country == u"1"; }
+    /// 217-555-0143; other countries as international(); without country code grouped digits.
+    QString shown() const;
+    /// +1 217 555 0143, +49 301 234 567 (E.123 style: spaces only).
+    QString international() const;
+    /// "+" country number: equal for the same number, however it was typed. Without a country code
+    /// the digits alone, so that it never meets an international number by chance.
+    QString assignmentKey() const;
+
+    bool operator==(const DirectoryNumber &) const = default;
+};
+
+/// What is known around a number that is typed without area or country code.
+struct NumberHome
+{
+    QString areaCode; ///< three digits; completes a North American number of seven digits
+    QString country;  ///< for numbers without "+"; empty: the variant's own
+};
+
+struct DirectoryNumberCheck
+{
+    DirectoryNumber number; ///< null where an error was found
+    Findings findings;      ///< worst first; their `field` is "dn"
+
+    Severity worst() const { return loopwright::worst(findings); }
+    QString verdict() const { return verdictName(worst()); }
+    QString repair() const;
+};
+
+/// An empty number is an error ("dn_missing"). Variants of North America take North American
+/// numbers only; an analog line takes them unless the number begins with "+" and another country
+/// code, or with the 0 that other countries dial in front; every other variant takes 3 to 15
+/// digits.
+DirectoryNumberCheck checkDirectoryNumber(const ProtocolVariant &variant, const QString &typed,
+                                          const NumberHome &home = {});
+
+/// Length of the country code at the front of international digits: 1, 2 or 3 (E.164 list of
+/// assigned codes); 0 where there is none.
+int countryCodeLength(QStringView digits);
+
+} // namespace loopwright

@@ -1,0 +1,65 @@
+#pragma once
+// One SPID judged alone, after protocol.md 2.3 to 2.6: verdict, reason, the repair where exactly
+// one is possible, and the SPID taken apart. A SPID is text: leading zeros count. The provider's
+// order paper is the authority; this catches typing errors and wrong variants. Any text is an
+// acceptable input; nothing here fails.
+
+#include "core/base/Finding.h"
+#include "core/identifiers/ProtocolVariant.h"
+
+namespace loopwright {
+
+enum class SpidPartKind
+{
+    Prefix,
+    AreaCode,
+    Number,
+    SharingId,
+    TerminalId,
+    Suffix,
+    Other, ///< digits whose meaning is not known
+};
+
+struct SpidPart
+{
+    SpidPartKind kind = SpidPartKind::Other;
+    int from = 0; ///< place of its first digit in SpidCheck::digits, from 0
+    int length = 0;
+    QString digits;
+    QString meaning; ///< e.g. "area code"
+};
+
+struct SpidCheck
+{
+    QString digits;              ///< without separators; empty where it holds anything but digits
+    Findings findings;           ///< worst first; their `field` is "spid"
+    std::vector<SpidPart> parts; ///< cover `digits` from left to right; empty where it is empty
+
+    Severity worst() const { return loopwright::worst(findings); }
+    /// "ok", "warning" or "error".
+    QString verdict() const { return verdictName(worst()); }
+    /// The whole repaired SPID where exactly one repair is possible; judged again it is ok.
+    QString repair() const;
+    /// "217 area code · 555-0143 number · 01 sharing id · 01 terminal id"; empty without parts.
+    QString inWords() const;
+    /// Digits in groups for reading aloud: "217 555 0143 01 01".
+    QString grouped() const;
+};
+
+/// `dn` may be empty; it matters only for the comparison of 2.6.
+SpidCheck checkSpid(const ProtocolVariant &variant, const QString &spid, const QString &dn = {});
+
+template<>
+struct Words<SpidPartKind>
+{
+    static constexpr std::pair<SpidPartKind, const char *> table[] = {
+        {SpidPartKind::Prefix, "prefix"},
+        {SpidPartKind::AreaCode, "area_code"},
+        {SpidPartKind::Number, "number"},
+        {SpidPartKind::SharingId, "sharing_id"},
+        {SpidPartKind::TerminalId, "terminal_id"},
+        {SpidPartKind::Suffix, "suffix"},
+        {SpidPartKind::Other, "other"}};
+};
+
+} // namespace loopwright

@@ -1,0 +1,27 @@
+#pragma once
+// The TEI of a terminal (Q.921 3.3.4): 0 to 63 set in the terminal, 64 to 126 given by the network,
+// 127 the group address. Typed as "auto", a number, or nothing, which means automatic.
+
+#include "core/base/Finding.h"
+#include "core/identifiers/ProtocolVariant.h"
+
+#include <optional>
+
+namespace loopwright {
+
+struct TeiCheck
+{
+    std::optional<int> fixed; ///< 0 to 126; empty: automatic, or not readable
+    Findings findings;        ///< their `field` is "tei"
+
+    Severity worst() const { return loopwright::worst(findings); }
+    QString verdict() const { return verdictName(worst()); }
+};
+
+/// Rules of protocol.md 5.1.
+TeiCheck checkTei(const ProtocolVariant &variant, const QString &typed);
+
+/// As it is stored and exchanged: "auto" or the number; empty where the variant has no layer 2.
+QString teiText(const ProtocolVariant &variant, const TeiCheck &check);
+
+} // namespace loopwright

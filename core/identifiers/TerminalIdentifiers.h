@@ -1,0 +1,47 @@
+#pragma once
+// All identifiers of one line judged together: each terminal's DN, SPID and TEI, and the rules
+// across them (protocol.md 2.8 and 5.1). What is held on another line is not known here; the
+// records' assignments answer that.
+
+#include "core/identifiers/DirectoryNumber.h"
+#include "core/identifiers/Spid.h"
+#include "core/identifiers/Tei.h"
+
+namespace loopwright {
+
+struct TerminalIdentifiers
+{
+    int number = 1; ///< 1 to 8; the n of dn_n, spid_n, tei_n
+    QString dn;     ///< as typed
+    QString spid;
+    QString tei;
+
+    bool isEmpty() const;
+    bool operator==(const TerminalIdentifiers &) const = default;
+};
+
+/// Findings of the whole line; `field` is "dn_1", "spid_1", "tei_1" …, worst first within a field.
+/// A terminal with nothing in it does not count. Judgement calls, beside protocol.md:
+/// - Each terminal needs a DN, and may repeat another's: SPIDs tell terminals with one DN apart,
+/// and
+///   without SPIDs both ring.
+/// - On a point-to-point variant several entries are several numbers of the one terminal: they
+/// share
+///   its TEI, and a blank TEI behind the first is the same.
+/// - A number of seven digits is completed with the area code of another DN or of a SPID of the
+/// line.
+Findings checkTerminals(const ProtocolVariant &variant,
+                        const std::vector<TerminalIdentifiers> &terminals,
+                        bool bothChannelsOrdered);
+
+/// The area code that completes a number of seven digits on this line; empty where none is known.
+NumberHome homeOf(const ProtocolVariant &variant,
+                  const std::vector<TerminalIdentifiers> &terminals);
+
+/// What to program into the terminal equipment of a line: the variant's own settings, then DN, SPID
+/// and TEI of each terminal, grouped for reading aloud. `dataRate` in bit/s, 0 without data.
+std::vector<TerminalSetting> settingsToProgram(const ProtocolVariant &variant,
+                                               const std::vector<TerminalIdentifiers> &terminals,
+                                               int dataRate);
+
+} // namespace loopwright
