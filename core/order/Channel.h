@@ -1,0 +1,23 @@
+#pragma once
+// The channels of a basic-rate line: two bearer channels and the D channel. On an analog line B1
+// stands for the line.
+
+#include "core/base/Words.h"
+
+namespace loopwright {
+
+enum class Channel
+{
+    B1,
+    B2,
+    D,
+};
+
+template<>
+struct Words<Channel>
+{
+    static constexpr std::pair<Channel, const char *> table[] = {
+        {Channel::B1, "B1"}, {Channel::B2, "B2"}, {Channel::D, "D"}};
+};
+
+} // namespace loopwright
