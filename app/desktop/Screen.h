@@ -1,0 +1,53 @@
+#pragma once
+// A screen is one page of the window: a QWidget with a key, a title, and a way to read the records
+// anew. Screens never speak to each other; what they want from the window they say by signal. A new
+// screen is one file pair and one line in Screens.cpp.
+
+#include "app/desktop/Workplace.h"
+
+#include <QWidget>
+
+namespace loopwright {
+
+class Screen : public QWidget
+{
+    Q_OBJECT
+public:
+    explicit Screen(Workplace &workplace, QWidget *parent = nullptr)
+        : QWidget(parent)
+        , m_workplace(workplace)
+    {
+    }
+
+    /// Stable name, e.g. "board"; also the object name of the page ("screen.board").
+    virtual QString key() const = 0;
+    /// What the window is called while this screen is shown, e.g. "Job 4711".
+    virtual QString title() const = 0;
+    /// Reads the records anew and keeps what is typed and selected. Called each time the screen is
+    /// shown, by F5, and after another screen changed the records. Must not block.
+    virtual void refresh() = 0;
+    /// Shows the order, or the circuit, of that number; for screens that show one at a time.
+    virtual void open(const QString &number) { Q_UNUSED(number) }
+    /// Puts the keyboard where the work begins. Called when the screen is shown.
+    virtual void takeFocus() { setFocus(); }
+    /// Ctrl+F, and "/" where no text is being typed. False where there is nothing to search.
+    virtual bool startSearch() { return false; }
+
+signals:
+    void openOrder(const QString &number);    ///< show this job
+    void openCircuit(const QString &circuit); ///< show this circuit with its history
+    void openScreen(const QString &key);
+    void editOrder(const QString &number); ///< the order form; empty: a new order
+    void recordsChanged();                 ///< something was written
+    void titleChanged();
+    void said(const QString &sentence); ///< for the status line; nothing that must be answered
+
+protected:
+    Workplace &workplace() const { return m_workplace; }
+    Records &records() const { return m_workplace.records(); }
+
+private:
+    Workplace &m_workplace;
+};
+
+} // namespace loopwright

@@ -1,0 +1,73 @@
+#pragma once
+// How the program looks: three sets of colours, one size factor from 100 to 200 percent, and the
+// fonts. Text and signs have a contrast of at least 4.5:1 on every ground they are drawn on, frames
+// and focus 3:1 (WCAG 2.1, 1.4.3 and 1.4.11; ThemeTest computes it). Colour never carries a meaning
+// alone: there is always a word or a shape beside it.
+//
+// Everything is measured in em (the height of the widget's font), so that one factor scales all.
+
+#include "core/base/Words.h"
+
+#include <QApplication>
+#include <QColor>
+#include <QFont>
+#include <QPalette>
+#include <QWidget>
+
+namespace loopwright {
+
+enum class Look
+{
+    Light,
+    Dark,
+    HighContrast
+};
+template<>
+struct Words<Look>
+{
+    static constexpr std::pair<Look, const char *> table[] = {
+        {Look::Light, "light"}, {Look::Dark, "dark"}, {Look::HighContrast, "high_contrast"}};
+};
+
+/// The colours that a palette has no role for, and those it has.
+struct Colours
+{
+    QColor window; ///< ground of the window
+    QColor base;   ///< ground of fields, tables and cards
+    QColor raised; ///< ground of the rail and of heads
+    QColor text;
+    QColor muted; ///< text of less weight; still 4.5:1
+    QColor line;  ///< hairlines between parts; carries no meaning
+    QColor frame; ///< outlines of fields and buttons; 3:1
+    QColor accent;
+    QColor onAccent; ///< text on accent
+    QColor selected; ///< ground of the selected row
+    QColor onSelected;
+    QColor good, bad, doubtful; ///< text and signs
+    QColor goodGround, badGround, doubtfulGround;
+};
+
+const Colours &coloursOf(Look look);
+/// The look that a palette was made for; Light for a palette of somebody else's.
+Look lookOf(const QPalette &palette);
+inline const Colours &coloursOf(const QWidget &widget)
+{
+    return coloursOf(lookOf(widget.palette()));
+}
+QPalette paletteOf(Look look);
+
+/// The sizes that the menu offers, in percent.
+inline constexpr int offeredSizes[] = {100, 125, 150, 175, 200};
+
+/// Sets style, palette and font of the whole program; may be called again at any time. `percent` is
+/// kept within 100 to 200.
+void applyTheme(QApplication &application, Look look, int percent);
+
+/// `count` times the height of the widget's font, in pixels.
+int em(const QWidget &widget, double count = 1);
+/// The widget's font at `times` its size.
+QFont sized(const QWidget &widget, double times, QFont::Weight weight = QFont::Normal);
+/// A font whose digits all have one width, for identifiers and measured values.
+QFont digitsFont(const QWidget &widget, double times = 1, QFont::Weight weight = QFont::Normal);
+
+} // namespace loopwright

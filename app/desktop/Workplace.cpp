@@ -1,0 +1,44 @@
+#include "app/desktop/Workplace.h"
+
+namespace loopwright {
+
+namespace {
+
+Result<std::unique_ptr<Records>> openRecords(const QString &path, const QString &by,
+                                             std::optional<Moment> given)
+{
+    auto records = Records::open(path);
+    if (!records)
+        return failure(records.error());
+    if (!by.isEmpty())
+        (*records)->actAs(by);
+    (*records)->setNow(given);
+    return records;
+}
+
+} // namespace
+
+Workplace::Workplace(std::unique_ptr<Records> records, QString databasePath, QString by,
+                     std::optional<Moment> given)
+    : m_records(std::move(records))
+    , m_databasePath(std::move(databasePath))
+    , m_by(std::move(by))
+    , m_given(given)
+{
+}
+
+Result<std::unique_ptr<Workplace>> Workplace::open(const QString &databasePath, const QString &by,
+                                                   std::optional<Moment> given)
+{
+    auto records = openRecords(databasePath, by, given);
+    if (!records)
+        return failure(records.error());
+    return std::make_unique<Workplace>(std::move(*records), databasePath, by, given);
+}
+
+Result<std::unique_ptr<Records>> Workplace::another() const
+{
+    return openRecords(m_databasePath, m_by, m_given);
+}
+
+} // namespace loopwright
