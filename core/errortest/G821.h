@@ -121,6 +121,10 @@ public:
 
 private:
     void settle(TenSecondRule::Step step);
+    void pushClass(bool errored, bool severe);
+    void countSyncLosses(bool inSync);
+    void pushErrorFreeStretches(quint64 errored);
+    void pushBlock(const Second *seconds);
 
     qint64 m_bitsPerSecond;
     qint32 m_severeFrom; ///< bit errors in a second from which it is severely errored

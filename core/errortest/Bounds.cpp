@@ -1,0 +1,155 @@
+#include "core/errortest/Bounds.h"
+
+#include <QStringList>
+
+#include <algorithm>
+#include <boost/math/distributions/beta.hpp>
+#include <boost/math/special_functions/gamma.hpp>
+#include <cmath>
+
+namespace loopwright {
+
+namespace {
+
+namespace policies = boost::math::policies;
+// Nothing is thrown across this file's edge: an argument out of range is the caller's bug and gives
+// a NaN.
+using Quiet = policies::policy<policies::domain_error<policies::ignore_error>,
+                               policies::pole_error<policies::ignore_error>,
+                               policies::overflow_error<policies::ignore_error>,
+                               policies::evaluation_error<policies::ignore_error>>;
+
+/// The mean m with P(Poisson(m) <= errors) = 1 - confidence: half of chi2inv(C, 2E+2).
+double poissonMeanUpper(qint64 errors, double confidence)
+{
+    if (errors == 0)
+        return -std::log1p(-confidence);
+    return boost::math::gamma_p_inv(double(errors) + 1, confidence, Quiet());
+}
+
+/// The mean m with P(Poisson(m) >= errors) = 1 - confidence: half of chi2inv(1-C, 2E).
+double poissonMeanLower(qint64 errors, double confidence)
+{
+    return errors == 0 ? 0 : boost::math::gamma_q_inv(double(errors), confidence, Quiet());
+}
+
+/// Digits that are significant, rounded up, so that the number is never below `value`.
+QString roundedUp(double value, int digits)
+{
+    if (value <= 0)
+        return "0";
+    QString text = QString::number(value, 'e', digits - 1);
+    if (text.toDouble() < value) {
+        const double step = std::pow(10.0, std::floor(std::log10(value)) - digits + 1);
+        text = QString::number(text.toDouble() + step, 'e', digits - 1);
+    }
+    // 8.1e-08 is 8.1e-8 to a person.
+    const auto e = text.indexOf('e');
+    return QString(text.left(e) + 'e' + QString::number(text.mid(e + 1).toInt()));
+}
+
+} // namespace
+
+Result<void> checkBoundInput(const BoundInput &input)
+{
+    if (input.bits < 1)
+        return failure(ErrorCode::Usage, "the number of bits must be at least 1", "bits");
+    if (input.errors < 0 || input.errors > input.bits)
+        return failure(ErrorCode::Usage, "the errors must be from 0 to the number of bits",
+                       "errors");
+    if (!(input.confidence > 0 && input.confidence < 1))
+        return failure(ErrorCode::Usage, "the confidence must lie between 0 and 1, such as 0.95",
+                       "confidence");
+    return {};
+}
+
+double poissonUpper(const BoundInput &input)
+{
+    return poissonMeanUpper(input.errors, input.confidence) / double(input.bits);
+}
+
+double poissonLower(const BoundInput &input)
+{
+    return poissonMeanLower(input.errors, input.confidence) / double(input.bits);
+}
+
+double clopperPearsonUpper(const BoundInput &input)
+{
+    const double errors = double(input.errors);
+    const double bits = double(input.bits);
+    if (input.errors >= input.bits)
+        return 1;
+    if (input.errors == 0) // 1 - (1-C)^(1/N) loses its digits at N = 1e8 if written like that
+        return -std::expm1(std::log1p(-input.confidence) / bits);
+    return boost::math::ibeta_inv(errors + 1, bits - errors, input.confidence, Quiet());
+}
+
+double clopperPearsonLower(const BoundInput &input)
+{
+    const double errors = double(input.errors);
+    const double bits = double(input.bits);
+    if (input.errors == 0)
+        return 0;
+    if (input.errors >= input.bits)
+        return std::exp(std::log1p(-input.confidence) / bits);
+    return boost::math::ibetac_inv(errors, bits - errors + 1, input.confidence, Quiet());
+}
+
+QJsonObject Bounds::toJson() const
+{
+    return {{"poisson_upper", poissonUpper}, {"clopper_pearson_upper", clopperPearsonUpper}};
+}
+
+Result<Bounds> upperBounds(const BoundInput &input)
+{
+    LOOPWRIGHT_TRY(checkBoundInput(input));
+    return Bounds{poissonUpper(input), clopperPearsonUpper(input)};
+}
+
+ProofVerdict prove(qint64 errors, qint64 bits, double bitsPerSecond, double target,
+                   double confidence)
+{
+    ProofVerdict verdict;
+    if (bits > 0) {
+        verdict.upper = poissonUpper({errors, bits, confidence});
+        verdict.lower = poissonLower({errors, bits, confidence});
+    }
+    verdict.proof = bits > 0 && verdict.upper <= target ? Proof::Proved
+                    : verdict.lower > target            ? Proof::Refuted
+                                                        : Proof::NotProved;
+    verdict.upper = std::min(verdict.upper, 1.0);
+    if (verdict.proof == Proof::NotProved)
+        verdict.furtherSeconds =
+            std::max(0.0, secondsNeeded(target, bitsPerSecond, confidence, errors) -
+                              double(bits) / bitsPerSecond);
+    return verdict;
+}
+
+double secondsNeeded(double target, double bitsPerSecond, double confidence, qint64 errors)
+{
+    return poissonMeanUpper(errors, confidence) / (target * bitsPerSecond);
+}
+
+QString proofSentence(qint64 errors, qint64 bits, qint64 seconds, double confidence)
+{
+    if (bits <= 0)
+        return "nothing compared yet";
+    const QString count = errors == 0   ? QString("no error")
+                          : errors == 1 ? QString("1 error")
+                                        : QString("%1 errors").arg(errors);
+    return QString("%1 in %2: BER below %3 with %4 % confidence")
+        .arg(count, durationText(seconds),
+             roundedUp(std::min(1.0, poissonUpper({errors, bits, confidence})), 2),
+             QString::number(confidence * 100, 'g', 6));
+}
+
+QString durationText(qint64 seconds)
+{
+    const auto two = [](qint64 value) { return QString("%1").arg(value, 2, 10, QChar('0')); };
+    const qint64 minutes = seconds / 60;
+    if (minutes < 60)
+        return QString("%1:%2").arg(minutes).arg(two(seconds % 60));
+    return QString("%1:%2:%3").arg(minutes / 60).arg(two(minutes % 60), two(seconds % 60));
+}
+
+} // namespace loopwright

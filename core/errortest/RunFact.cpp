@@ -1,0 +1,170 @@
+#include "core/errortest/RunFact.h"
+
+#include "core/errortest/FactKeys.h"
+#include "core/errortest/G821.h"
+
+#include <cmath>
+
+namespace loopwright {
+
+namespace {
+
+constexpr int maxSeconds = 1'000'000; ///< eleven days and a half
+constexpr qint64 maxChannels = 30;    ///< N of N x 64 kbit/s below the primary rate
+
+struct TotalKey
+{
+    const char *key;
+    std::optional<qint64> RunFact::*typed;
+    qint64 ErrorCounts::*counted;
+};
+
+constexpr TotalKey bitErrorsKey = {"bit_errors", &RunFact::bitErrors, &ErrorCounts::bitErrors};
+constexpr TotalKey secondsKeys[] = {
+    {"errored_seconds", &RunFact::erroredSeconds, &ErrorCounts::erroredSeconds},
+    {"severely_errored_seconds", &RunFact::severelyErroredSeconds,
+     &ErrorCounts::severelyErroredSeconds},
+};
+
+/// A run of 900 s by the clock can touch 901 seconds of the test set's.
+qint64 secondsAllowed(const RunFact &run)
+{
+    return qint64(std::floor(run.durationSeconds())) + 1;
+}
+
+void readRate(JsonReader &reader, RunFact &run)
+{
+    run.rate = reader.optionalInteger("rate", 1, maxChannels * 64000);
+    if (run.rate && *run.rate % 64000 != 0 && *run.rate % 56000 != 0)
+        reader.fail("rate", "must be 64000 or 56000 bit/s or a multiple of one of them");
+}
+
+Second readSecond(JsonReader &reader, const QJsonValue &value, int index, qint64 bitsPerSecond)
+{
+    const double errors = value.toDouble(-1);
+    if (value.isNull())
+        return std::nullopt;
+    if (!value.isDouble() || errors != std::floor(errors) || errors < 0 ||
+        errors > double(bitsPerSecond)) {
+        reader.fail(QString("seconds[%1]").arg(index),
+                    QString("must be a whole number from 0 to %1, or null").arg(bitsPerSecond));
+        return {};
+    }
+    return qint64(errors);
+}
+
+void readSeconds(JsonReader &reader, RunFact &run)
+{
+    if (!reader.has("seconds"))
+        return;
+    const QJsonArray array = reader.array("seconds", maxSeconds);
+    if (!reader.failed() && array.size() > secondsAllowed(run))
+        reader.fail("seconds", QString("has %1 entries, and the run lasts %2 s")
+                                   .arg(array.size())
+                                   .arg(run.durationSeconds()));
+    if (reader.failed())
+        return;
+    SecondList seconds;
+    seconds.reserve(std::size_t(array.size()));
+    for (int i = 0; i < int(array.size()); ++i)
+        seconds.push_back(readSecond(reader, array[i], i, run.bitsPerSecond()));
+    run.seconds = std::move(seconds);
+}
+
+void checkTotals(JsonReader &reader, const RunFact &run)
+{
+    const qint64 seconds = secondsAllowed(run);
+    const auto atMost = [&](const char *key, std::optional<qint64> value, qint64 limit) {
+        if (value.value_or(0) > limit)
+            reader.fail(key, QString("is more than the length of the run allows (%1)").arg(limit));
+    };
+    atMost("bit_errors", run.bitErrors, seconds * run.bitsPerSecond());
+    for (const TotalKey &total : secondsKeys)
+        atMost(total.key, run.*total.typed, seconds);
+    if (run.erroredSeconds && run.severelyErroredSeconds &&
+        *run.severelyErroredSeconds > *run.erroredSeconds)
+        reader.fail("severely_errored_seconds", "is more than errored_seconds");
+}
+
+/// Totals typed beside the seconds must be what the seconds give.
+void checkAgreement(JsonReader &reader, const RunFact &run)
+{
+    G821 evaluator(run.bitsPerSecond());
+    evaluator.push(*run.seconds);
+    const ErrorCounts counts = evaluator.counts();
+    const auto check = [&](const TotalKey &total) {
+        const auto typed = run.*total.typed;
+        if (typed && *typed != counts.*total.counted)
+            reader.fail(
+                total.key,
+                QString("is %1, and the seconds give %2").arg(*typed).arg(counts.*total.counted));
+    };
+    check(bitErrorsKey);
+    for (const TotalKey &total : secondsKeys)
+        check(total);
+    // Synchronisation may be lost more than once in a second, but not without a second that says
+    // so.
+    if (run.syncLosses &&
+        (*run.syncLosses < counts.syncLosses || (*run.syncLosses > 0 && counts.syncLosses == 0)))
+        reader.fail(
+            "sync_losses",
+            QString("is %1, and the seconds show %2").arg(*run.syncLosses).arg(counts.syncLosses));
+}
+
+} // namespace
+
+RunFact RunFact::read(JsonReader &reader)
+{
+    RunFact run;
+    run.path = reader.word<Path>("path");
+    run.channels = readChannels(reader, "channels");
+    run.fromDn = reader.optionalText("from_dn", 40);
+    run.toDn = reader.optionalText("to_dn", 40);
+    run.interface = reader.optionalWord<LineInterface>("interface");
+    run.pattern = reader.optionalText("pattern", 40);
+    readRate(reader, run);
+    run.started = reader.moment("started");
+    run.ended = reader.moment("ended");
+    if (run.ended < run.started)
+        reader.fail("ended", "lies before the start of the run");
+    run.stoppedEarly = reader.optionalBoolean("stopped_early");
+    run.bitErrors = reader.optionalInteger(bitErrorsKey.key, 0, maxCount);
+    for (const TotalKey &total : secondsKeys)
+        run.*total.typed = reader.optionalInteger(total.key, 0, maxCount);
+    run.syncLosses = reader.optionalInteger("sync_losses", 0, maxCount);
+    readSeconds(reader, run);
+    if (!run.seconds && !run.bitErrors)
+        reader.fail("bit_errors", "is required where the run has no seconds");
+    if (!reader.failed())
+        checkTotals(reader, run);
+    if (!reader.failed() && run.seconds)
+        checkAgreement(reader, run);
+    return run;
+}
+
+void RunFact::write(QJsonObject &object) const
+{
+    object["path"] = toText(path);
+    object["channels"] = writeChannels(channels);
+    writeOptional(object, "from_dn", fromDn);
+    writeOptional(object, "to_dn", toDn);
+    if (interface)
+        object["interface"] = toText(*interface);
+    writeOptional(object, "pattern", pattern);
+    writeOptional(object, "rate", rate);
+    object["started"] = started.text();
+    object["ended"] = ended.text();
+    writeOptional(object, "stopped_early", stoppedEarly);
+    writeOptional(object, bitErrorsKey.key, bitErrors);
+    for (const TotalKey &total : secondsKeys)
+        writeOptional(object, total.key, this->*total.typed);
+    writeOptional(object, "sync_losses", syncLosses);
+    if (!seconds)
+        return;
+    QJsonArray array;
+    for (const Second second : *seconds)
+        array << (second.inSync() ? QJsonValue(second.bitErrors()) : QJsonValue());
+    object["seconds"] = array;
+}
+
+} // namespace loopwright
