@@ -10,7 +10,7 @@
 #include <QMap>
 #include <QStackedWidget>
 
-class QActionGroup;
+class QMenu;
 
 namespace loopwright {
 
@@ -23,30 +23,40 @@ public:
     explicit MainWindow(Workplace &workplace, std::span<const ScreenEntry> screens = allScreens(),
                         QWidget *parent = nullptr);
 
+    /// Null where no screen has that key.
     Screen *screen(const QString &key) const { return m_screens.value(key); }
     Screen *current() const;
+    /// Ticks the entries of the menu that are in force.
+    void markTheme(Look look, int percent);
 
 public slots:
-    void showScreen(const QString &key);
-    void openOrder(const QString &number);
-    void openCircuit(const QString &circuit);
+    void showScreen(const QString &key, const QString &subject = {});
+    void openOrder(const QString &number) { showScreen(QStringLiteral("job"), number); }
+    void openCircuit(const QString &circuit) { showScreen(QStringLiteral("circuit"), circuit); }
     /// The order form; an empty number is a new order.
     void editOrder(const QString &number);
     void say(const QString &sentence);
+    /// Back to where one came from; from the board to the last job.
+    void goBack();
 
 signals:
     void lookChosen(loopwright::Look look);
     void sizeChosen(int percent);
 
 protected:
-    void keyPressEvent(QKeyEvent *event) override;
+    void resizeEvent(QResizeEvent *event) override;
 
 private:
     void addScreens(std::span<const ScreenEntry> screens);
     void connectScreen(Screen *screen);
-    void makeMenus();
+    void makeRecordsMenu();
+    void makeGoMenu(std::span<const ScreenEntry> screens);
+    void makeViewMenu();
+    void makeHelpMenu();
     void makeStatusLine();
-    void changed(Screen *by);
+    QAction *addAction(QMenu *menu, const QString &name, const QString &text,
+                       const QKeySequence &key, std::function<void()> run);
+    void recordsChangedBy(Screen *screen);
     void showTitle();
 
     Workplace &m_workplace;
@@ -54,8 +64,8 @@ private:
     QStackedWidget *m_pages = nullptr;
     QLabel *m_said = nullptr;
     QMap<QString, Screen *> m_screens;
-    QStringList m_order; ///< keys, as on the rail
-    QString m_before;    ///< the screen that Esc on a job goes back to
+    QMap<QString, QString> m_names; ///< of the screens, as on the rail
+    QStringList m_trail;            ///< keys of the screens that were shown before
 };
 
 } // namespace loopwright

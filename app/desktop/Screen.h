@@ -36,7 +36,8 @@ public:
 signals:
     void openOrder(const QString &number);    ///< show this job
     void openCircuit(const QString &circuit); ///< show this circuit with its history
-    void openScreen(const QString &key);
+    /// Show the screen of that key, with that order or circuit where it shows one at a time.
+    void openScreen(const QString &key, const QString &subject);
     void editOrder(const QString &number); ///< the order form; empty: a new order
     void recordsChanged();                 ///< something was written
     void titleChanged();

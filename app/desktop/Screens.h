@@ -16,6 +16,7 @@ struct ScreenEntry
     const char *hint; ///< what it is for, in one line
     GlyphShape glyph;
     Screen *(*make)(Workplace &workplace); ///< the caller owns the page
+    bool onRail = true;
 };
 
 std::span<const ScreenEntry> allScreens();

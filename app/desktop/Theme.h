@@ -4,7 +4,7 @@
 // and focus 3:1 (WCAG 2.1, 1.4.3 and 1.4.11; ThemeTest computes it). Colour never carries a meaning
 // alone: there is always a word or a shape beside it.
 //
-// Everything is measured in em (the height of the widget's font), so that one factor scales all.
+// Everything is measured in em (the size of the program's font), so that one factor scales all.
 
 #include "core/base/Words.h"
 
@@ -13,6 +13,8 @@
 #include <QFont>
 #include <QPalette>
 #include <QWidget>
+
+#include <functional>
 
 namespace loopwright {
 
@@ -50,10 +52,6 @@ struct Colours
 const Colours &coloursOf(Look look);
 /// The look that a palette was made for; Light for a palette of somebody else's.
 Look lookOf(const QPalette &palette);
-inline const Colours &coloursOf(const QWidget &widget)
-{
-    return coloursOf(lookOf(widget.palette()));
-}
 QPalette paletteOf(Look look);
 
 /// The sizes that the menu offers, in percent.
@@ -63,11 +61,17 @@ inline constexpr int offeredSizes[] = {100, 125, 150, 175, 200};
 /// kept within 100 to 200.
 void applyTheme(QApplication &application, Look look, int percent);
 
-/// `count` times the height of the widget's font, in pixels.
-int em(const QWidget &widget, double count = 1);
-/// The widget's font at `times` its size.
-QFont sized(const QWidget &widget, double times, QFont::Weight weight = QFont::Normal);
+/// `count` times the size of the program's font, in pixels.
+int em(double count = 1);
+/// The program's font at `times` its size.
+QFont sized(double times, QFont::Weight weight = QFont::Normal);
 /// A font whose digits all have one width, for identifiers and measured values.
-QFont digitsFont(const QWidget &widget, double times = 1, QFont::Weight weight = QFont::Normal);
+QFont digitsFont(double times = 1, QFont::Weight weight = QFont::Normal);
+
+/// Runs `apply` now and whenever the look or the size of the program changes, as long as `widget`
+/// lives: for fonts, sizes in em, and colours that a widget sets for itself.
+void whenThemed(QWidget *widget, std::function<void()> apply);
+/// The colours in force.
+const Colours &colours();
 
 } // namespace loopwright

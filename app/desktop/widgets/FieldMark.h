@@ -1,14 +1,13 @@
 #pragma once
-// A field with its label above and, below it, what is wrong with it: a sign and a word for the
-// severity, the reason, and the repair where there is exactly one. Ctrl+R, or a click, takes the
+// A field with its label above and, below it, what is wrong with it: a sign for the severity, the
+// reason, and the repair where there is exactly one. Ctrl+R in the field, or a click, takes the
 // repair. The sentence is the finding's own, the same that the command line prints.
 //
 // While nothing is found the line below may carry a hint (unit, limit, example). The line keeps its
 // place, so that nothing jumps as findings come and go.
 
-#include "core/base/Finding.h"
+#include "app/desktop/widgets/SignLine.h"
 
-#include <QLabel>
 #include <QToolButton>
 
 namespace loopwright {
@@ -17,41 +16,42 @@ class FieldMark : public QWidget
 {
     Q_OBJECT
 public:
-    /// Takes the field over as a child. `label` is its accessible name too, unless it has one; an
-    /// "&" in it makes a key.
+    /// Takes the field over as a child. `label` becomes its accessible name too, unless it has one;
+    /// an "&" in it makes a key.
     FieldMark(const QString &label, QWidget *field, QWidget *parent = nullptr);
 
     QWidget *field() const { return m_field; }
-    /// "DC resistance, ohm; at most 1300" …; shown while nothing is found.
+    void setLabel(const QString &label);
+    /// "ohm; at most 1300" …; shown while nothing is found.
     void setHint(const QString &hint);
     /// Shows the worst of these; the others are in the tool tip. Empty: nothing is wrong.
     void setFindings(const Findings &findings);
     void clearFindings() { setFindings({}); }
     const Findings &findings() const { return m_findings; }
-    bool isInError() const { return worst(m_findings) == Severity::Error && !m_findings.empty(); }
+    bool isInError() const;
     /// What the line below says now.
-    QString sentence() const;
+    QString sentence() const { return m_line->text(); }
+    /// Whether the line below takes no room while it has nothing to say; off at first.
+    void setTight(bool tight);
 
 public slots:
-    /// Puts the repair into the field (QLineEdit or editable QComboBox) and says so by signal.
+    /// Puts the repair into the field (a QLineEdit or an editable QComboBox) and says so.
     void takeRepair();
 
 signals:
     void repairTaken(const QString &repaired);
 
-protected:
-    void changeEvent(QEvent *event) override;
-
 private:
     void showLine();
+    const Finding *repairable() const;
 
     QWidget *m_field;
     QLabel *m_label;
-    QLabel *m_sign;
-    QLabel *m_line;
+    SignLine *m_line;
     QToolButton *m_repair;
     QString m_hint;
     Findings m_findings;
+    bool m_tight = false;
 };
 
 } // namespace loopwright

@@ -1,0 +1,275 @@
+#include "app/desktop/MainWindow.h"
+
+#include "app/desktop/KeysPage.h"
+#include "app/desktop/Rail.h"
+
+#include <QActionGroup>
+#include <QFileInfo>
+#include <QFocusFrame>
+#include <QHBoxLayout>
+#include <QMenuBar>
+#include <QResizeEvent>
+#include <QStatusBar>
+#include <QTimer>
+
+namespace loopwright {
+
+namespace {
+
+/// Below this width, in em, the rail shows its signs alone.
+constexpr double roomyWidthEm = 75;
+constexpr int trailLength = 20;
+constexpr int saidForMs = 12'000;
+
+struct LookName
+{
+    Look look;
+    const char *name;
+};
+constexpr LookName lookNames[] = {
+    {Look::Light, QT_TRANSLATE_NOOP("MainWindow", "&Light")},
+    {Look::Dark, QT_TRANSLATE_NOOP("MainWindow", "&Dark")},
+    {Look::HighContrast, QT_TRANSLATE_NOOP("MainWindow", "High &contrast")}};
+
+} // namespace
+
+MainWindow::MainWindow(Workplace &workplace, std::span<const ScreenEntry> screens, QWidget *parent)
+    : QMainWindow(parent)
+    , m_workplace(workplace)
+{
+    setObjectName(QStringLiteral("window"));
+    auto *middle = new QWidget;
+    auto *layout = new QHBoxLayout(middle);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    m_rail = new Rail(screens);
+    m_pages = new QStackedWidget;
+    m_pages->setObjectName(QStringLiteral("pages"));
+    layout->addWidget(m_rail);
+    layout->addWidget(m_pages, 1);
+    setCentralWidget(middle);
+    connect(m_rail, &Rail::chosen, this, [this](const QString &key) { showScreen(key); });
+
+    makeStatusLine();
+    makeRecordsMenu();
+    makeGoMenu(screens);
+    makeViewMenu();
+    makeHelpMenu();
+    addScreens(screens);
+
+    auto *ring = new QFocusFrame(this);
+    connect(qApp, &QApplication::focusChanged, ring,
+            [ring](QWidget *, QWidget *now) { ring->setWidget(now); });
+    resize(em(100), em(58));
+    if (!screens.empty())
+        showScreen(QString::fromLatin1(screens.front().key));
+}
+
+Screen *MainWindow::current() const
+{
+    return static_cast<Screen *>(m_pages->currentWidget());
+}
+
+void MainWindow::addScreens(std::span<const ScreenEntry> screens)
+{
+    for (const ScreenEntry &entry : screens) {
+        Screen *screen = entry.make(m_workplace);
+        const QString key = QString::fromLatin1(entry.key);
+        screen->setObjectName("screen." + key);
+        screen->setAccessibleName(tr(entry.name));
+        m_screens.insert(key, screen);
+        m_names.insert(key, tr(entry.name));
+        m_pages->addWidget(screen);
+        connectScreen(screen);
+    }
+}
+
+void MainWindow::connectScreen(Screen *screen)
+{
+    connect(screen, &Screen::openOrder, this, &MainWindow::openOrder);
+    connect(screen, &Screen::openCircuit, this, &MainWindow::openCircuit);
+    connect(screen, &Screen::openScreen, this, &MainWindow::showScreen);
+    connect(screen, &Screen::editOrder, this, &MainWindow::editOrder);
+    connect(screen, &Screen::said, this, &MainWindow::say);
+    connect(screen, &Screen::titleChanged, this, &MainWindow::showTitle);
+    connect(screen, &Screen::recordsChanged, this, [this, screen] { recordsChangedBy(screen); });
+}
+
+void MainWindow::showScreen(const QString &key, const QString &subject)
+{
+    Screen *next = screen(key);
+    if (!next)
+        return;
+    Screen *before = current();
+    if (!subject.isEmpty())
+        next->open(subject);
+    if (before && before != next && before->isVisible()) {
+        m_trail << before->key();
+        if (m_trail.size() > trailLength)
+            m_trail.removeFirst();
+    }
+    m_pages->setCurrentWidget(next);
+    m_rail->setCurrent(key);
+    next->refresh();
+    next->takeFocus();
+    showTitle();
+}
+
+void MainWindow::editOrder(const QString &number)
+{
+    if (Screen *form = screen(QStringLiteral("order"))) {
+        form->open(number);
+        showScreen(form->key());
+    }
+}
+
+void MainWindow::goBack()
+{
+    const QString here = current() ? current()->key() : QString();
+    while (!m_trail.isEmpty() && m_trail.last() == here)
+        m_trail.removeLast();
+    QString target = m_trail.isEmpty() ? QString() : m_trail.takeLast();
+    if (here == u"job" || target.isEmpty()) // the two faces are one key apart, however one came
+        target = here == u"board" ? QStringLiteral("job") : QStringLiteral("board");
+    showScreen(target);
+    if (!m_trail.isEmpty() && m_trail.last() == here)
+        m_trail.removeLast();
+}
+
+void MainWindow::recordsChangedBy(Screen *screen)
+{
+    // The others read anew when they are shown.
+    if (current() && current() != screen)
+        current()->refresh();
+}
+
+void MainWindow::say(const QString &sentence)
+{
+    m_said->setText(sentence);
+    m_said->setAccessibleName(sentence);
+    QTimer::singleShot(saidForMs, m_said, [this, sentence] {
+        if (m_said->text() == sentence)
+            m_said->clear();
+    });
+}
+
+void MainWindow::showTitle()
+{
+    if (const Screen *shown = current())
+        setWindowTitle(tr("%1 — Loopwright").arg(shown->title()));
+    if (const Screen *job = screen(QStringLiteral("job")))
+        m_rail->setName(job->key(), job->title());
+}
+
+QAction *MainWindow::addAction(QMenu *menu, const QString &name, const QString &text,
+                               const QKeySequence &key, std::function<void()> run)
+{
+    QAction *action = menu->addAction(text);
+    action->setObjectName("action." + name);
+    action->setShortcut(key);
+    connect(action, &QAction::triggered, this, std::move(run));
+    return action;
+}
+
+void MainWindow::makeRecordsMenu()
+{
+    QMenu *menu = menuBar()->addMenu(tr("&Records"));
+    addAction(menu, QStringLiteral("new_order"), tr("&New order"),
+              QKeySequence(Qt::CTRL | Qt::Key_N), [this] { editOrder({}); });
+    addAction(menu, QStringLiteral("import"), tr("&Import a file"),
+              QKeySequence(Qt::CTRL | Qt::Key_I), [this] { showScreen(QStringLiteral("import")); });
+    menu->addSeparator();
+    addAction(menu, QStringLiteral("quit"), tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q),
+              [this] { close(); });
+}
+
+void MainWindow::makeGoMenu(std::span<const ScreenEntry> screens)
+{
+    QMenu *menu = menuBar()->addMenu(tr("&Go"));
+    int place = 0;
+    for (const ScreenEntry &entry : screens) {
+        const QString key = QString::fromLatin1(entry.key);
+        if (entry.onRail && ++place <= 9)
+            addAction(menu, "go." + key, tr(entry.name),
+                      QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_0 + place)),
+                      [this, key] { showScreen(key); });
+    }
+    menu->addSeparator();
+    addAction(menu, QStringLiteral("back"), tr("&Back; between board and job"),
+              QKeySequence(Qt::Key_Escape), [this] { goBack(); });
+    QAction *search = addAction(menu, QStringLiteral("search"), tr("&Search"), {}, [this] {
+        if (!current()->startSearch()) {
+            showScreen(QStringLiteral("board"));
+            current()->startSearch();
+        }
+    });
+    search->setShortcuts({QKeySequence(Qt::CTRL | Qt::Key_F), QKeySequence(Qt::Key_Slash)});
+}
+
+void MainWindow::makeViewMenu()
+{
+    QMenu *menu = menuBar()->addMenu(tr("&View"));
+    addAction(menu, QStringLiteral("refresh"), tr("&Read anew"), QKeySequence(Qt::Key_F5), [this] {
+        current()->refresh();
+        say(tr("Read anew."));
+    });
+    menu->addSeparator();
+    auto *looks = new QActionGroup(this);
+    for (const LookName &row : lookNames) {
+        QAction *action = addAction(menu, "look." + toText(row.look), tr(row.name), {},
+                                    [this, look = row.look] { emit lookChosen(look); });
+        action->setCheckable(true);
+        looks->addAction(action);
+    }
+    menu->addSeparator();
+    auto *sizes = new QActionGroup(this);
+    for (const int percent : offeredSizes) {
+        QAction *action =
+            addAction(menu, QStringLiteral("size.%1").arg(percent), tr("Size %1 %").arg(percent),
+                      {}, [this, percent] { emit sizeChosen(percent); });
+        action->setCheckable(true);
+        sizes->addAction(action);
+    }
+}
+
+void MainWindow::markTheme(Look look, int percent)
+{
+    if (auto *action = findChild<QAction *>("action.look." + toText(look)))
+        action->setChecked(true);
+    if (auto *action = findChild<QAction *>(QStringLiteral("action.size.%1").arg(percent)))
+        action->setChecked(true);
+}
+
+void MainWindow::makeHelpMenu()
+{
+    QMenu *menu = menuBar()->addMenu(tr("&Help"));
+    addAction(menu, QStringLiteral("keys"), tr("&Keys"), QKeySequence(Qt::Key_F1),
+              [this] { showKeys(this); });
+}
+
+void MainWindow::makeStatusLine()
+{
+    m_said = new QLabel;
+    m_said->setObjectName(QStringLiteral("said"));
+    m_said->setTextFormat(Qt::PlainText);
+    auto *where = new QLabel;
+    where->setObjectName(QStringLiteral("records"));
+    where->setForegroundRole(QPalette::PlaceholderText);
+    where->setText(
+        tr("%1 · acting as %2")
+            .arg(QFileInfo(m_workplace.databasePath()).fileName(), m_workplace.records().by()));
+    where->setAccessibleName(
+        tr("Records %1, acting as %2").arg(m_workplace.databasePath(), m_workplace.records().by()));
+    where->setToolTip(m_workplace.databasePath());
+    statusBar()->setSizeGripEnabled(false);
+    statusBar()->addWidget(m_said, 1);
+    statusBar()->addPermanentWidget(where);
+}
+
+void MainWindow::resizeEvent(QResizeEvent *event)
+{
+    QMainWindow::resizeEvent(event);
+    m_rail->setNarrow(width() < em(roomyWidthEm));
+}
+
+} // namespace loopwright

@@ -1,0 +1,27 @@
+#pragma once
+// What the program is told when it starts, on its command line and by LOOPWRIGHT_DB.
+
+#include "core/base/Moment.h"
+#include "core/base/Result.h"
+
+#include <QStringList>
+
+namespace loopwright {
+
+struct StartOptions
+{
+    QString database;          ///< --db, else LOOPWRIGHT_DB, else defaultDatabasePath()
+    QString by;                ///< --by; empty: the login name
+    std::optional<Moment> now; ///< --now
+    QString order;             ///< --order: the job to open
+    QString look;              ///< --look: light, dark or high_contrast; empty: as last chosen
+    int size = 0;              ///< --size in percent; 0: as last chosen
+    bool helpWanted = false;
+    bool versionWanted = false;
+
+    /// Usage where an option is unknown or has a value that makes no sense.
+    static Result<StartOptions> read(const QStringList &arguments);
+    static QString help();
+};
+
+} // namespace loopwright

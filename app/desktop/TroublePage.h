@@ -1,0 +1,22 @@
+#pragma once
+// What is shown when the records cannot be opened: what happened, what was kept, and what to do,
+// with the three things one can do as buttons.
+
+#include "core/base/Result.h"
+
+#include <QWidget>
+
+namespace loopwright {
+
+class TroublePage : public QWidget
+{
+    Q_OBJECT
+public:
+    TroublePage(const Error &error, const QString &databasePath, QWidget *parent = nullptr);
+
+signals:
+    void tryAgain();
+    void openOther(const QString &path);
+};
+
+} // namespace loopwright

@@ -1,0 +1,139 @@
+#include "app/desktop/widgets/FieldMark.h"
+
+#include "app/desktop/Theme.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QShortcut>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+QString withoutKey(QString label)
+{
+    return label.remove(u'&');
+}
+
+} // namespace
+
+FieldMark::FieldMark(const QString &label, QWidget *field, QWidget *parent)
+    : QWidget(parent)
+    , m_field(field)
+    , m_label(new QLabel)
+    , m_line(new SignLine)
+    , m_repair(new QToolButton)
+{
+    auto *below = new QHBoxLayout;
+    below->addWidget(m_line, 1);
+    below->addWidget(m_repair, 0, Qt::AlignTop);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(2);
+    layout->addWidget(m_label);
+    layout->addWidget(m_field);
+    layout->addLayout(below);
+    m_label->setBuddy(m_field);
+    setLabel(label);
+
+    m_repair->setFocusPolicy(Qt::NoFocus); // Ctrl+R does it; Tab goes on to the next field
+    m_repair->setObjectName(QStringLiteral("repair"));
+    connect(m_repair, &QToolButton::clicked, this, &FieldMark::takeRepair);
+    auto *key = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_R), this);
+    key->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(key, &QShortcut::activated, this, &FieldMark::takeRepair);
+    whenThemed(this, [this] {
+        m_label->setFont(sized(0.92, QFont::DemiBold));
+        m_line->setMinimumHeight(m_tight ? 0 : QFontMetrics(QApplication::font()).height());
+    });
+    showLine();
+}
+
+void FieldMark::setLabel(const QString &label)
+{
+    m_label->setText(label);
+    if (m_field->accessibleName().isEmpty())
+        m_field->setAccessibleName(withoutKey(label));
+}
+
+void FieldMark::setHint(const QString &hint)
+{
+    m_hint = hint;
+    showLine();
+}
+
+void FieldMark::setTight(bool tight)
+{
+    m_tight = tight;
+    m_line->setMinimumHeight(tight ? 0 : QFontMetrics(QApplication::font()).height());
+    showLine();
+}
+
+void FieldMark::setFindings(const Findings &findings)
+{
+    if (m_findings == findings)
+        return;
+    m_findings = findings;
+    std::ranges::stable_sort(
+        m_findings, [](const Finding &a, const Finding &b) { return a.severity > b.severity; });
+    showLine();
+}
+
+bool FieldMark::isInError() const
+{
+    return !m_findings.empty() && m_findings.front().severity == Severity::Error;
+}
+
+const Finding *FieldMark::repairable() const
+{
+    const auto found = std::ranges::find_if(
+        m_findings, [](const Finding &finding) { return !finding.repair.isEmpty(); });
+    return found == m_findings.end() ? nullptr : &*found;
+}
+
+void FieldMark::showLine()
+{
+    if (m_findings.empty())
+        m_line->show(Sign::None, m_hint);
+    else
+        m_line->show(signOf(m_findings.front().severity), m_findings.front().reason);
+    m_line->setVisible(!m_tight || !m_line->text().isEmpty());
+
+    QStringList others;
+    for (std::size_t i = 1; i < m_findings.size(); ++i)
+        others << m_findings[i].reason;
+    m_line->setToolTip(others.join(u'\n'));
+    // A screen reader hears the reason when the field takes the focus.
+    m_field->setAccessibleDescription(m_findings.empty()
+                                          ? m_hint
+                                          : severityName(m_findings.front().severity) + ": " +
+                                                m_findings.front().reason);
+
+    const Finding *finding = repairable();
+    m_repair->setVisible(finding != nullptr);
+    if (finding) {
+        m_repair->setText(tr("Use %1  (Ctrl+R)").arg(finding->repair));
+        m_repair->setAccessibleName(tr("Use %1 instead").arg(finding->repair));
+    }
+}
+
+void FieldMark::takeRepair()
+{
+    const Finding *finding = repairable();
+    if (!finding)
+        return;
+    const QString repaired = finding->repair;
+    if (auto *edit = qobject_cast<QLineEdit *>(m_field)) {
+        edit->setText(repaired);
+        emit edit->textEdited(repaired);
+    } else if (auto *combo = qobject_cast<QComboBox *>(m_field); combo && combo->isEditable()) {
+        combo->setEditText(repaired);
+    }
+    emit repairTaken(repaired);
+}
+
+} // namespace loopwright

@@ -1,0 +1,102 @@
+#include "app/desktop/widgets/SignLine.h"
+
+#include "app/desktop/Theme.h"
+
+#include <QHBoxLayout>
+
+namespace loopwright {
+
+namespace {
+
+struct SignRow
+{
+    Sign sign;
+    GlyphShape shape;
+    QColor Colours::*colour;
+};
+constexpr SignRow signRows[] = {{Sign::None, GlyphShape::Note, &Colours::muted},
+                                {Sign::Done, GlyphShape::Done, &Colours::good},
+                                {Sign::Failed, GlyphShape::Failed, &Colours::bad},
+                                {Sign::Open, GlyphShape::Open, &Colours::muted},
+                                {Sign::NotNeeded, GlyphShape::NotNeeded, &Colours::muted},
+                                {Sign::Doubtful, GlyphShape::Doubtful, &Colours::doubtful},
+                                {Sign::Note, GlyphShape::Note, &Colours::muted}};
+
+const SignRow &rowOf(Sign sign)
+{
+    return signRows[std::size_t(sign)];
+}
+
+} // namespace
+
+Sign signOf(Severity severity)
+{
+    switch (severity) {
+    case Severity::Note:
+        return Sign::Note;
+    case Severity::Warning:
+        return Sign::Doubtful;
+    case Severity::Error:
+        return Sign::Failed;
+    }
+    return Sign::None;
+}
+
+GlyphShape shapeOf(Sign sign)
+{
+    return rowOf(sign).shape;
+}
+
+QColor colourOf(Sign sign)
+{
+    return colours().*rowOf(sign).colour;
+}
+
+SignLine::SignLine(QWidget *parent)
+    : QWidget(parent)
+    , m_text(new QLabel)
+{
+    auto *layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_text);
+    m_text->setWordWrap(true);
+    m_text->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_text->setTextFormat(Qt::PlainText);
+    whenThemed(this, [this] { layOut(); });
+}
+
+void SignLine::show(Sign sign, const QString &text)
+{
+    m_sign = sign;
+    m_text->setText(text);
+    setAccessibleName(text);
+    layOut();
+}
+
+void SignLine::setSelectable(bool on)
+{
+    m_text->setTextInteractionFlags(on ? Qt::TextSelectableByMouse : Qt::NoTextInteraction);
+}
+
+void SignLine::layOut()
+{
+    QPalette palette = QApplication::palette();
+    const bool quiet = m_sign == Sign::None || m_sign == Sign::NotNeeded;
+    palette.setColor(QPalette::WindowText, quiet ? colours().muted : colours().text);
+    m_text->setPalette(palette);
+    layout()->setContentsMargins(m_sign == Sign::None ? 0 : em(1.5), 0, 0, 0);
+    update();
+}
+
+void SignLine::paintEvent(QPaintEvent *)
+{
+    if (m_sign == Sign::None)
+        return;
+    QPainter painter(this);
+    const double lineHeight = QFontMetricsF(m_text->font()).height();
+    const double side = em(1);
+    drawGlyph(painter, shapeOf(m_sign), QRectF(0, (lineHeight - side) / 2, side, side),
+              colourOf(m_sign), palette().color(QPalette::Window));
+}
+
+} // namespace loopwright
