@@ -35,7 +35,14 @@ struct LineConstants
 std::span<const int> knownGauges();
 /// Diameters of EPE in mm: 0.32, 0.40, 0.50, 0.63, 0.90.
 std::span<const double> knownDiameters();
-bool isKnown(const Wire &wire);
+/// Place of a wire in the two sets together: gauges first, then diameters; -1 where it is in
+/// neither.
+int wireNumber(const Wire &wire);
+inline constexpr int wireCount = 9;
+inline bool isKnown(const Wire &wire)
+{
+    return wireNumber(wire) >= 0;
+}
 
 /// k(T) = 1 + 0.0021818 (T - 70 °F): resistance of copper over that at 70 °F (fits the
 /// published resistance table at 70, 90, 120 and 140 °F to its last digit).
@@ -49,12 +56,14 @@ inline constexpr double temperatureFactor(double fahrenheit)
 LineConstants lineConstants(const Wire &wire, double fahrenheit,
                             std::optional<double> capacitanceNfPerKm = {});
 
-/// Propagation constant per kilometre and characteristic impedance in ohm at one frequency.
+/// What a wave sees of a cable at one frequency.
 struct Propagation
 {
-    std::complex<double> gamma;
-    std::complex<double> z0;
+    std::complex<double> gamma; ///< propagation constant, neper and radian per kilometre
+    std::complex<double> z0;    ///< characteristic impedance, ohm
+    std::complex<double> y0;    ///< 1 / z0
 };
+/// Above 0 Hz; meant for 20 Hz to some MHz.
 Propagation propagation(const LineConstants &constants, double frequencyHz);
 
 /// Image attenuation of a cable, dB per kilometre: 8.686 Re(gamma).

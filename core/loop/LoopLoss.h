@@ -33,14 +33,18 @@ public:
     }
     void passSection(const Propagation &cable, double kilometres);
     void passTap(const Propagation &cable, double kilometres);
-    void passCoil(double ohms, double ohmsReactive);
+    void passCoil(double ohms, double reactanceOhm);
 
     std::complex<double> inputOhm() const { return m_voltage / m_current; }
     /// Natural logarithm of (V + Zs I) / (Zs + Zl): real part loss in neper, imaginary part phase
     /// lag in radian with the turns of the sections counted in.
     std::complex<double> logInsertion(double sourceOhm, double loadOhm) const;
+    /// The real part alone, in decibel.
+    double lossDb(double sourceOhm, double loadOhm) const;
 
 private:
+    void keepInRange();
+
     std::complex<double> m_voltage;
     std::complex<double> m_current;
     std::complex<double> m_scale{0, 0};
