@@ -39,6 +39,9 @@ const QStringList &requiredLimitKeys()
         "rrd_tap_total_max",
         "rrd_end_section_min",
         "rrd_end_section_max",
+        "voice_coil_spacing_error_max",
+        "loop_resistance_error_relative",
+        "loop_resistance_error_absolute",
         // safety
         "hazard_ac_v",
         "hazard_dc_v_office_disconnected",

@@ -30,8 +30,8 @@ AnalogFact AnalogFact::read(JsonReader &reader)
     const AnalogQuantityInfo &quantity = info(fact.quantity);
     const auto factor = unitFactor(fact.quantity, fact.unit.value_or(QString()));
     if (fact.unit && !factor) {
-        const QString due = quantity.yesOrNo ? QString("none (true or false)")
-                                             : QString::fromUtf8(quantity.unit);
+        const QString due =
+            quantity.yesOrNo ? QString("none (true or false)") : QString::fromUtf8(quantity.unit);
         reader.fail("unit", QString("\"%1\" does not fit %2; its unit is %3")
                                 .arg(*fact.unit, QString::fromUtf8(quantity.name), due));
     }

@@ -60,9 +60,9 @@ struct UnitRow
     double factor;
 };
 constexpr UnitRow units[] = {
-    {"mA", "mA", 1},       {"dB", "dB", 1},         {"dBrnC", "dBrnC", 1}, {"ohm", "ohm", 1},
-    {"ohm", "kohm", 1e3},  {"ohm", "Mohm", 1e6},    {"V", "V", 1},         {"V", "V dc", 1},
-    {"V", "V ac", 1},      {"V", "V rms", 1},       {"", "", 1},           {"", "-", 1},
+    {"mA", "mA", 1},      {"dB", "dB", 1},      {"dBrnC", "dBrnC", 1}, {"ohm", "ohm", 1},
+    {"ohm", "kohm", 1e3}, {"ohm", "Mohm", 1e6}, {"V", "V", 1},         {"V", "V dc", 1},
+    {"V", "V ac", 1},     {"V", "V rms", 1},    {"", "", 1},           {"", "-", 1},
 };
 
 /// One bound of good and its companion of marginal. A quantity may have one upwards and one
@@ -70,9 +70,9 @@ constexpr UnitRow units[] = {
 struct Bound
 {
     Quantity quantity;
-    bool atMost;        ///< else at least
-    bool strict;        ///< good only off the bound itself
-    const char *good;   ///< keys of the limit set
+    bool atMost;      ///< else at least
+    bool strict;      ///< good only off the bound itself
+    const char *good; ///< keys of the limit set
     const char *marginal;
 };
 constexpr Bound bounds[] = {
@@ -104,6 +104,12 @@ double judged(Quantity quantity, double value)
     return bySize ? std::abs(value) : value;
 }
 
+/// Of two readings with few decimals, without the binary rest that would push it off a limit.
+double difference(double minuend, double subtrahend)
+{
+    return std::round((minuend - subtrahend) * 1e9) / 1e9;
+}
+
 QuantityClass classOf(const Bound &bound, double value, const LimitSet &limits)
 {
     const double good = limits.value(bound.good);
@@ -112,7 +118,7 @@ QuantityClass classOf(const Bound &bound, double value, const LimitSet &limits)
         return (bound.strict ? value < good : value <= good) ? QuantityClass::Good
                : value <= marginal                           ? QuantityClass::Marginal
                                                              : QuantityClass::Poor;
-    return value >= good ? QuantityClass::Good
+    return value >= good       ? QuantityClass::Good
            : value >= marginal ? QuantityClass::Marginal
                                : QuantityClass::Poor;
 }
@@ -241,9 +247,15 @@ QString valueText(AnalogQuantity quantity, const AnalogValue &value)
     return withUnit(std::get<double>(value), info(quantity).unit);
 }
 
+double balanceDb(double powerInfluenceDbrnc, double noiseDbrnc)
+{
+    return difference(powerInfluenceDbrnc, noiseDbrnc);
+}
+
 double slopeDb(double loss404Db, double loss1004Db, double loss2804Db)
 {
-    return std::max(std::abs(loss404Db - loss1004Db), std::abs(loss2804Db - loss1004Db));
+    return std::max(std::abs(difference(loss404Db, loss1004Db)),
+                    std::abs(difference(loss2804Db, loss1004Db)));
 }
 
 double predictedLoopCurrentMa(double loopOhm, const LoopFeed &feed)

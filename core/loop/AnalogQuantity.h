@@ -97,11 +97,9 @@ double goodLimit(AnalogQuantity quantity, double value, const LimitSet &limits);
 QString valueText(AnalogQuantity quantity, const AnalogValue &value);
 
 /// Power influence less noise, dB. Not a longitudinal balance by a bridge; below an influence of
-/// about 60 dBrnC it means nothing (common practice).
-inline constexpr double balanceDb(double powerInfluenceDbrnc, double noiseDbrnc)
-{
-    return powerInfluenceDbrnc - noiseDbrnc;
-}
+/// about 60 dBrnC it means nothing (common practice). Free of the last digit's noise, so that 80.1
+/// less 20.1 is 60.
+double balanceDb(double powerInfluenceDbrnc, double noiseDbrnc);
 /// Influence below which the subtraction means nothing, dBrnC (common practice).
 inline constexpr double influenceForBalanceDbrnc = 60;
 

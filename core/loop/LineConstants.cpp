@@ -28,8 +28,13 @@ constexpr std::array<LineConstants, 5> european{{
 /// Shape of U70 for a pair of `r` ohm/km: that of the published 24 AWG constants.
 constexpr LineConstants unified(double r)
 {
-    return {r,         1.7418e-6 * r * r, 617.29539e-6, 478.97099e-6,
-            1.1529766, 3172.3 * r,        usualCapacitanceNfPerKm * 1e-9};
+    return {r,
+            1.7418e-6 * r * r,
+            617.29539e-6,
+            478.97099e-6,
+            1.1529766,
+            3172.3 * r,
+            usualCapacitanceNfPerKm * 1e-9};
 }
 
 } // namespace
@@ -71,9 +76,8 @@ LineConstants lineConstants(const Wire &wire, double fahrenheit,
     const double factor = temperatureFactor(fahrenheit);
     const auto row = std::size_t(number);
     LineConstants constants =
-        row < gauges.size()
-            ? unified(ohmPerKiloFoot[row] / 0.3048).warmed(factor)
-            : european[row - gauges.size()].warmed(factor / temperatureFactor(68));
+        row < gauges.size() ? unified(ohmPerKiloFoot[row] / 0.3048).warmed(factor)
+                            : european[row - gauges.size()].warmed(factor / temperatureFactor(68));
     if (capacitanceNfPerKm)
         constants.c = *capacitanceNfPerKm * 1e-9;
     return constants;

@@ -148,7 +148,8 @@ double LoopWave::lossDb(double sourceOhm, double loadOhm) const
 
 double insertionLossDb(const LoopMakeup &makeup, double frequencyHz, const Terminations &between)
 {
-    return waveInto(makeup, frequencyHz, between.loadOhm).lossDb(between.sourceOhm, between.loadOhm);
+    return waveInto(makeup, frequencyHz, between.loadOhm)
+        .lossDb(between.sourceOhm, between.loadOhm);
 }
 
 void insertionLossesDb(std::span<const LoopMakeup> makeups, double frequencyHz,
@@ -161,8 +162,7 @@ void insertionLossesDb(std::span<const LoopMakeup> makeups, double frequencyHz,
                         .lossDb(between.sourceOhm, between.loadOhm);
 }
 
-LoopResponse loopResponse(const LoopMakeup &makeup, double frequencyHz,
-                          const Terminations &between)
+LoopResponse loopResponse(const LoopMakeup &makeup, double frequencyHz, const Terminations &between)
 {
     constexpr double step = 1e-5; // of the frequency: small against every bend, large against noise
     const auto insertion = [&](double f) {
@@ -191,8 +191,8 @@ std::vector<LoopResponse> loopCurve(const LoopMakeup &makeup, double fromHz, dou
         if (!curve.empty()) {
             const LoopResponse &before = curve.back();
             const double expected =
-                before.phaseRad +
-                turn * (f - before.frequencyHz) * 0.5 * (before.delaySeconds + response.delaySeconds);
+                before.phaseRad + turn * (f - before.frequencyHz) * 0.5 *
+                                      (before.delaySeconds + response.delaySeconds);
             response.phaseRad = expected + nearest(response.phaseRad - expected);
         }
         curve.push_back(response);
@@ -210,8 +210,8 @@ double dcResistanceOhm(const LoopMakeup &makeup)
     double ohms = 0;
     for (const LoopElement &element : makeup.elements) {
         if (element.type == ElementType::Section)
-            ohms += lineConstants(element.wire, makeup.temperatureF()).r *
-                    element.length.kilometres();
+            ohms +=
+                lineConstants(element.wire, makeup.temperatureF()).r * element.length.kilometres();
         else if (element.type == ElementType::LoadCoil)
             ohms += element.coilOhms();
     }

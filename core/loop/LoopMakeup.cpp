@@ -310,8 +310,8 @@ Result<LoopMakeup> LoopMakeup::fromCsv(const QByteArray &bytes, const QString &f
     if (!table)
         return failure(table.error());
     if (table->rows.empty() || table->rows.size() > maxElements)
-        return failure(ErrorCode::BadInput,
-                       QString("must hold 1 to %1 elements").arg(maxElements), fileName);
+        return failure(ErrorCode::BadInput, QString("must hold 1 to %1 elements").arg(maxElements),
+                       fileName);
     LoopMakeup makeup;
     for (const CsvRow &row : table->rows)
         LOOPWRIGHT_TRY(addRow(makeup, *table, row, fileName));

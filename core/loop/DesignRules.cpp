@@ -1,0 +1,102 @@
+#include "core/loop/DesignRules.h"
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+constexpr double hottestF = 140; // aerial cable in the sun, from memory
+
+RuleResult coilRule(const LimitSet &limits, int coils)
+{
+    RuleResult rule = atMost("bri_load_coils", limits.limit("bri_load_coils_max"), coils,
+                             Suitability::NotSuitable);
+    if (rule.verdict != Suitability::Suitable)
+        rule.reason = QString("Load coils: %1; a load coil stops basic rate altogether").arg(coils);
+    return rule;
+}
+
+RuleResult lossRule(const LoopQualification &loop, const LimitSet &limits)
+{
+    const Limit &limit = limits.limit("bri_loss_max");
+    const double loss = loop.insertionLossDb;
+    RuleResult rule = atMost("bri_loss", limit, loss, Suitability::NotSuitable);
+    rule.verdict = loss > limit.value + loop.marginDb    ? Suitability::NotSuitable
+                   : loss <= limit.value - loop.marginDb ? Suitability::Suitable
+                                                         : Suitability::Marginal;
+    const QString margin = figureText(loop.marginDb, limit.unit);
+    if (rule.verdict == Suitability::Marginal)
+        rule.reason += QString(" by less than the error of the prediction (%1)").arg(margin);
+    else
+        rule.reason += QString(" by more than the error of the prediction (%1)").arg(margin);
+    return rule;
+}
+
+} // namespace
+
+double lossMarginDb(double lossDb, const LimitSet &limits)
+{
+    return std::max(limits.value("loop_model_error_relative") * lossDb,
+                    limits.value("loop_model_error_absolute"));
+}
+
+LoopQualification qualify(const LoopMakeup &makeup, const LimitSet &limits)
+{
+    LoopQualification loop;
+    loop.frequencyHz = limits.value("bri_loss_frequency");
+    loop.between = {limits.value("bri_termination"), limits.value("bri_termination")};
+    loop.insertionLossDb = insertionLossDb(makeup, loop.frequencyHz, loop.between);
+    loop.marginDb = lossMarginDb(loop.insertionLossDb, limits);
+    loop.dcResistanceOhm = dcResistanceOhm(makeup);
+    loop.workingLengthFt = makeup.workingLengthFt();
+    loop.bridgedTapFt = makeup.bridgedTapFt();
+    loop.loadCoils = makeup.loadCoils();
+    loop.temperatureF = makeup.temperatureF();
+
+    LoopMakeup hot = makeup;
+    hot.temperature = Temperature{std::max(hottestF, loop.temperatureF), false};
+    loop.hotLossDb = insertionLossDb(hot, loop.frequencyHz, loop.between);
+    loop.hotDcResistanceOhm = dcResistanceOhm(hot);
+
+    loop.rules = {
+        coilRule(limits, loop.loadCoils),
+        atMost("bri_resistance", limits.limit("bri_resistance_max"), loop.dcResistanceOhm,
+               Suitability::NotSuitable),
+        lossRule(loop, limits),
+        atMost("bri_length_with_taps", limits.limit("bri_length_with_taps_max"),
+               loop.workingLengthFt + loop.bridgedTapFt, Suitability::Marginal),
+        atMost("bri_tap_total", limits.limit("bri_tap_total_max"), loop.bridgedTapFt,
+               Suitability::Marginal),
+    };
+    loop.verdict = worstOf(loop.rules);
+    loop.reasons = reasonsOf(loop.rules);
+    loop.designs = {resistanceDesign(makeup, limits), revisedResistanceDesign(makeup, limits),
+                    carrierServingArea(makeup, limits)};
+    return loop;
+}
+
+QJsonObject LoopQualification::toJson() const
+{
+    QJsonArray sets;
+    for (const RuleSet &design : designs)
+        sets << design.toJson();
+    return {{"verdict", toText(verdict)},
+            {"reasons", QJsonArray::fromStringList(reasons)},
+            {"insertion_loss_db", insertionLossDb},
+            {"frequency_hz", frequencyHz},
+            {"source_ohm", between.sourceOhm},
+            {"load_ohm", between.loadOhm},
+            {"margin_db", marginDb},
+            {"dc_resistance_ohm", dcResistanceOhm},
+            {"working_length_ft", workingLengthFt},
+            {"bridged_tap_ft", bridgedTapFt},
+            {"load_coils", loadCoils},
+            {"temperature_f", temperatureF},
+            {"hot_insertion_loss_db", hotLossDb},
+            {"hot_dc_resistance_ohm", hotDcResistanceOhm},
+            {"rules", rulesJson(rules)},
+            {"designs", sets}};
+}
+
+} // namespace loopwright

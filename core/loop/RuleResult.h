@@ -1,0 +1,66 @@
+#pragma once
+// The outcome of one rule about a loop, with figure, limit and source, and what all rule books
+// share in making and telling it.
+
+#include "core/base/LimitSet.h"
+
+#include <QJsonArray>
+#include <QStringList>
+
+#include <vector>
+
+namespace loopwright {
+
+enum class Suitability
+{
+    Suitable,
+    Marginal,
+    NotSuitable,
+};
+template<>
+struct Words<Suitability>
+{
+    static constexpr std::pair<Suitability, const char *> table[] = {
+        {Suitability::Suitable, "suitable"},
+        {Suitability::Marginal, "marginal"},
+        {Suitability::NotSuitable, "not_suitable"}};
+};
+
+struct RuleResult
+{
+    QString key;  ///< stable, e.g. "bri_loss"
+    QString name; ///< for a person
+    Suitability verdict = Suitability::Suitable;
+    double measured = 0; ///< the computed or counted figure
+    double limit = 0;
+    QString unit;
+    QString source;
+    QString reason; ///< one sentence with the figure and the limit
+};
+
+/// Met where `measured` is at most the limit (the last binary digit is forgiven), else `beyond`.
+/// The key is `key`; name, unit and source are the limit's.
+RuleResult atMost(const QString &key, const Limit &limit, double measured, Suitability beyond);
+/// The same for a limit that must be reached.
+RuleResult atLeast(const QString &key, const Limit &limit, double measured, Suitability below);
+
+/// Suitable for no rules.
+Suitability worstOf(const std::vector<RuleResult> &rules);
+/// Reasons of the rules that are not met, or one sentence that all are.
+QStringList reasonsOf(const std::vector<RuleResult> &rules);
+QJsonArray rulesJson(const std::vector<RuleResult> &rules);
+/// "41.70 dB", "1300 ohm".
+QString figureText(double value, const QString &unit);
+
+/// A set of rules under one name; its verdict is the worst of its results.
+struct RuleSet
+{
+    QString key;  ///< "resistance_design", "revised_resistance_design", "carrier_serving_area"
+    QString name; ///< for a person
+    std::vector<RuleResult> rules;
+
+    Suitability verdict() const { return worstOf(rules); }
+    QJsonObject toJson() const;
+};
+
+} // namespace loopwright

@@ -1,0 +1,144 @@
+#include "core/loop/VoiceBand.h"
+
+#include "core/loop/AnalogQuantity.h"
+#include "core/loop/PlantDesign.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace loopwright {
+
+namespace {
+
+/// Spacing of load coils by their inductance: 88 mH from textbook pages, the others from memory.
+struct Spacing
+{
+    double millihenry;
+    double feet;
+};
+constexpr Spacing spacings[] = {{88, 6000}, {66, 4500}, {44, 3000}};
+
+/// What lies along the pair between one coil and the next.
+struct Span
+{
+    double feet = 0;
+    bool hasTap = false;
+};
+
+/// Spans between coils alone: neither the one at the office nor the one at the customer.
+std::vector<Span> spansBetweenCoils(const LoopMakeup &makeup)
+{
+    std::vector<Span> spans;
+    Span span;
+    bool afterCoil = false;
+    for (const LoopElement &element : makeup.elements) {
+        if (element.type == ElementType::LoadCoil) {
+            if (afterCoil)
+                spans.push_back(span);
+            afterCoil = true;
+            span = {};
+        } else if (element.type == ElementType::Section) {
+            span.feet += element.length.feet();
+        } else {
+            span.hasTap = true;
+        }
+    }
+    return spans;
+}
+
+double spacingFt(const LoopMakeup &makeup)
+{
+    for (const LoopElement &element : makeup.elements)
+        for (const Spacing &spacing : spacings)
+            if (element.type == ElementType::LoadCoil && element.millihenry == spacing.millihenry)
+                return spacing.feet;
+    return 0;
+}
+
+/// The largest departure of a span between coils from the due spacing, as a share of it.
+RuleResult spacingRule(const std::vector<Span> &spans, double dueFt, const LimitSet &limits)
+{
+    const Limit &limit = limits.limit("voice_coil_spacing_error_max");
+    double worst = 0;
+    for (const Span &span : spans)
+        worst = std::max(worst, std::abs(span.feet / dueFt - 1));
+    RuleResult rule = atMost("voice_coil_spacing", limit, worst, Suitability::Marginal);
+    rule.reason = QString("Load coils due every %1: the farthest off is %2 % away, at most %3 %")
+                      .arg(figureText(dueFt, "ft"))
+                      .arg(100 * worst, 0, 'f', 1)
+                      .arg(100 * limit.value, 0, 'f', 1);
+    return rule;
+}
+
+RuleResult tapsBetweenCoils(const std::vector<Span> &spans)
+{
+    const auto count =
+        std::count_if(spans.begin(), spans.end(), [](const Span &span) { return span.hasTap; });
+    const Limit none{
+        {}, 0, {}, "Spans between load coils with a bridged tap, at most", "common practice"};
+    return atMost("voice_tap_between_coils", none, double(count), Suitability::Marginal);
+}
+
+RuleResult resistanceRule(const LoopMakeup &makeup, double ohms, const LimitSet &limits)
+{
+    // A loop is right by either design: the older one at any length, the revised one from 18 kft to
+    // 24 kft at a higher resistance.
+    const double feet = makeup.workingLengthFt();
+    const bool revised = feet > limits.value("rrd_unloaded_length_max") &&
+                         feet <= limits.value("rrd_long_length_max") && makeup.loadCoils() > 0;
+    RuleResult rule = atMost(
+        "voice_resistance", limits.limit(revised ? "rrd_long_resistance_max" : "rd_resistance_max"),
+        ohms, Suitability::NotSuitable);
+    return rule;
+}
+
+void addCoilRules(std::vector<RuleResult> &rules, const LoopMakeup &makeup, const LimitSet &limits)
+{
+    const auto spans = spansBetweenCoils(makeup);
+    if (const double due = spacingFt(makeup); due > 0 && !spans.empty())
+        rules.push_back(spacingRule(spans, due, limits));
+    rules.push_back(tapsBetweenCoils(spans));
+    rules.push_back(atLeast("voice_end_section_min", limits.limit("rrd_end_section_min"),
+                            endSectionFt(makeup), Suitability::Marginal));
+    rules.push_back(atMost("voice_end_section_max", limits.limit("rrd_end_section_max"),
+                           endSectionFt(makeup), Suitability::Marginal));
+}
+
+} // namespace
+
+VoiceBandQualification qualifyVoiceBand(const LoopMakeup &makeup, const LimitSet &limits)
+{
+    const AnalogPrediction prediction = predictAnalog(makeup);
+    VoiceBandQualification loop;
+    loop.dcResistanceOhm = prediction.dcResistanceOhm;
+    loop.workingLengthFt = makeup.workingLengthFt();
+    loop.bridgedTapFt = makeup.bridgedTapFt();
+    loop.loadCoils = makeup.loadCoils();
+    loop.loss1004Db = prediction.loss1004Db;
+    loop.slopeDb = prediction.slopeDb;
+    loop.loopCurrentMa = prediction.loopCurrentMa;
+
+    loop.rules.push_back(resistanceRule(makeup, loop.dcResistanceOhm, limits));
+    loop.rules.push_back(
+        coilsByLength("voice_load_coils", makeup, limits.limit("rd_unloaded_length_max")));
+    if (loop.loadCoils > 0)
+        addCoilRules(loop.rules, makeup, limits);
+    else
+        loop.rules.push_back(atMost("voice_tap_total", limits.limit("rrd_tap_total_max"),
+                                    loop.bridgedTapFt, Suitability::Marginal));
+    loop.verdict = worstOf(loop.rules);
+    loop.reasons = reasonsOf(loop.rules);
+    return loop;
+}
+
+QJsonObject VoiceBandQualification::toJson() const
+{
+    return {
+        {"verdict", toText(verdict)},           {"reasons", QJsonArray::fromStringList(reasons)},
+        {"dc_resistance_ohm", dcResistanceOhm}, {"working_length_ft", workingLengthFt},
+        {"bridged_tap_ft", bridgedTapFt},       {"load_coils", loadCoils},
+        {"loss_1004_db", loss1004Db},           {"slope_db", slopeDb},
+        {"loop_current_ma", loopCurrentMa},     {"rules", rulesJson(rules)}};
+}
+
+} // namespace loopwright

@@ -1,0 +1,32 @@
+#pragma once
+// Is this pair fit for an analog line? Load coils are right here where the design rule wants them:
+// beyond 18 kft, at the spacing of their inductance, and nowhere else.
+
+#include "core/loop/LoopMakeup.h"
+#include "core/loop/RuleResult.h"
+
+namespace loopwright {
+
+struct VoiceBandQualification
+{
+    Suitability verdict = Suitability::Suitable;
+    QStringList reasons;
+    std::vector<RuleResult> rules;
+    double dcResistanceOhm = 0;
+    double workingLengthFt = 0;
+    double bridgedTapFt = 0;
+    int loadCoils = 0;
+    // Predicted, for information; the analog quantities judge what was measured (AnalogQuantity.h).
+    double loss1004Db = 0; ///< 900 ohm to 600 ohm
+    double slopeDb = 0;
+    double loopCurrentMa = 0;
+
+    QJsonObject toJson() const;
+};
+
+/// Not suitable over the resistance of the loop's design or where coils are wanted and missing;
+/// marginal where coils stand that are not wanted or are wrongly spaced, where a tap hangs between
+/// coils, and where the end section or the taps exceed the design.
+VoiceBandQualification qualifyVoiceBand(const LoopMakeup &makeup, const LimitSet &limits);
+
+} // namespace loopwright
