@@ -1,0 +1,217 @@
+#include "db/Database.h"
+
+#include "db/SqliteConnection.h"
+#include "db/SqliteCopy.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+
+#include <sqlite3.h>
+
+namespace loopwright {
+
+namespace {
+
+using Access = Database::Access;
+using Outcome = Migrator::Outcome;
+using Connection = std::unique_ptr<SqliteConnection>;
+
+const QString memoryPath = QStringLiteral(":memory:");
+
+tl::unexpected<Error> trouble(const QString &path, const QString &message)
+{
+    return failure(ErrorCode::DatabaseTrouble, message, path);
+}
+
+// recursive_triggers: otherwise a REPLACE would delete rows past the triggers that refuse it.
+Result<void> setUp(SqliteConnection &connection)
+{
+    return connection.run("PRAGMA foreign_keys = ON; PRAGMA synchronous = FULL;"
+                          "PRAGMA recursive_triggers = ON; PRAGMA cell_size_check = ON",
+                          "set up");
+}
+
+Result<void> useWriteAheadLog(SqliteConnection &connection)
+{
+    const auto mode = connection.text("PRAGMA journal_mode = WAL");
+    if (!mode)
+        return failure(mode.error());
+    if (*mode != "wal" && *mode != "memory")
+        return trouble(connection.path(), "the disk does not allow a write-ahead log");
+    return {};
+}
+
+/// Makes a whole new database under another name first, so that a half-made one is never found,
+/// and two programs that do it at the same time end with one.
+Result<void> create(const QString &path, const Migrator &migrator)
+{
+    if (!QDir().mkpath(QFileInfo(path).absolutePath()))
+        return trouble(path, "the folder of the database cannot be made");
+    const QString unfinished = unfinishedName(path);
+    const auto made = [&]() -> Result<void> {
+        const auto connection =
+            SqliteConnection::open(unfinished, SqliteConnection::Mode::ReadWrite);
+        if (!connection)
+            return failure(connection.error());
+        LOOPWRIGHT_TRY(setUp(**connection));
+        LOOPWRIGHT_TRY(migrator.apply(**connection, [](int) { return Result<void>(); }));
+        return useWriteAheadLog(**connection);
+    }();
+    if (!made) {
+        removeDatabaseFiles(unfinished);
+        Error error = made.error();
+        error.place = path;
+        return failure(error);
+    }
+    return putInPlace(unfinished, path, PutMode::KeepOther);
+}
+
+Result<void> checkFirstBytes(const QString &path)
+{
+    const QFileInfo info(path);
+    if (!info.isFile())
+        return trouble(path, "is not a file");
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly))
+        return trouble(path, "cannot be read: " + file.errorString());
+    const QByteArray magic("SQLite format 3\0", 16);
+    const QByteArray start = file.read(magic.size());
+    if (!start.isEmpty() && start != magic.left(start.size()))
+        return trouble(path, "is not a database");
+    if (!start.isEmpty() && start.size() < magic.size())
+        return trouble(path, "the database is cut short; restore it from a backup");
+    return {};
+}
+
+/// Opens the file. A read-only database in a folder that cannot be written has no room for locks.
+Result<Connection> connect(const QString &path, Access access)
+{
+    using Mode = SqliteConnection::Mode;
+    if (access == Access::ReadWrite)
+        return SqliteConnection::open(path, Mode::ReadWrite);
+    auto connection = SqliteConnection::open(path, Mode::ReadOnly);
+    const QFileInfo log(path + "-wal");
+    if (connection && !(*connection)->number("PRAGMA schema_version") && log.size() == 0)
+        return SqliteConnection::open(path, Mode::Immutable);
+    return connection;
+}
+
+/// Reads the header and the schema: finds a file that is no database, cut short, damaged, locked
+/// or of another program.
+Result<void> checkHeader(SqliteConnection &connection, Access access)
+{
+    const auto schema = connection.number("PRAGMA schema_version");
+    if (!schema) {
+        Error error = schema.error();
+        if (!QFileInfo(QFileInfo(connection.path()).absolutePath()).isWritable())
+            error.message = "the folder of the database cannot be written";
+        return failure(error);
+    }
+    const auto tables = connection.number("SELECT count(*) FROM sqlite_master");
+    const auto application = connection.number("PRAGMA application_id");
+    if (!tables || !application)
+        return failure(tables ? application.error() : tables.error());
+    const bool empty = *tables == 0 && *application == 0;
+    if (*application != applicationId && !empty)
+        return trouble(connection.path(), "is a database of another program");
+    if (empty && access == Access::ReadOnly && connection.path() != memoryPath)
+        return trouble(connection.path(), "is an empty database");
+    if (access == Access::ReadWrite && sqlite3_db_readonly(connection.handle(), "main") == 1)
+        return trouble(connection.path(), "the database cannot be written: it is read-only");
+    return {};
+}
+
+Result<Outcome> bringUpToDate(SqliteConnection &connection, Access access, const Migrator &migrator)
+{
+    const auto found = migrator.look(connection);
+    if (!found)
+        return found;
+    const bool newer = *found == Outcome::NewerReadable || *found == Outcome::NewerUnreadable;
+    if (*found == Outcome::NewerUnreadable || (newer && access == Access::ReadWrite))
+        return trouble(connection.path(),
+                       "was written by a newer version of this program, and was left as it is");
+    if (access == Access::ReadWrite)
+        return migrator.apply(connection, [&](int number) {
+            const QString copy =
+                QString("%1.before-%2").arg(connection.path()).arg(number, 4, 10, QChar('0'));
+            const QString unfinished = unfinishedName(copy);
+            auto copied = copyDatabase(connection, unfinished);
+            return copied ? putInPlace(unfinished, copy, PutMode::Replace) : copied;
+        });
+    if (*found == Outcome::Older)
+        return trouble(connection.path(),
+                       "is of an older form; open it once for writing to bring it up to date");
+    return found;
+}
+
+} // namespace
+
+Database::Database(std::unique_ptr<SqliteConnection> connection, Access access,
+                   Migrator::Outcome outcome)
+    : m_connection(std::move(connection))
+    , m_access(access)
+    , m_outcome(outcome)
+{
+}
+
+Database::~Database() = default;
+Database::Database(Database &&other) noexcept = default;
+Database &Database::operator=(Database &&other) noexcept = default;
+
+QString Database::path() const
+{
+    return m_connection->path();
+}
+
+Result<Database> Database::open(const QString &path, Access access)
+{
+    const auto migrator = Migrator::embedded();
+    if (!migrator)
+        return failure(migrator.error());
+    return open(path, access, *migrator);
+}
+
+Result<Database> Database::open(const QString &path, Access access, const Migrator &migrator)
+{
+    bool created = false;
+    if (path != memoryPath) {
+        if (!QFileInfo::exists(path)) {
+            if (access == Access::ReadOnly)
+                return trouble(path, "does not exist");
+            LOOPWRIGHT_TRY(create(path, migrator));
+            created = true;
+        }
+        LOOPWRIGHT_TRY(checkFirstBytes(path));
+    }
+    auto connection = connect(path, access);
+    if (!connection)
+        return failure(connection.error());
+    LOOPWRIGHT_TRY(checkHeader(**connection, access));
+    LOOPWRIGHT_TRY(setUp(**connection));
+    const auto outcome = bringUpToDate(**connection, access, migrator);
+    if (!outcome)
+        return failure(outcome.error());
+    if (access == Access::ReadWrite)
+        LOOPWRIGHT_TRY(useWriteAheadLog(**connection));
+    return Database(std::move(*connection), access, created ? Outcome::Created : *outcome);
+}
+
+Result<void> Database::checkIntegrity() const
+{
+    const auto found = m_connection->text("PRAGMA integrity_check(1)");
+    if (!found)
+        return failure(found.error());
+    if (*found != "ok")
+        return trouble(path(), "the database is damaged (" + found->simplified() +
+                                   "); restore it from a backup");
+    const auto broken =
+        m_connection->text("SELECT \"table\" FROM pragma_foreign_key_check LIMIT 1");
+    if (!broken)
+        return failure(broken.error());
+    if (!broken->isEmpty())
+        return trouble(path(), "rows of " + *broken + " refer to something that is not there");
+    return {};
+}
+
+} // namespace loopwright

@@ -1,0 +1,58 @@
+#pragma once
+// The records: one SQLite file, opened so that what was acknowledged survives a dead battery (WAL,
+// synchronous=FULL, foreign keys on). A database has one connection and belongs to one thread; a
+// second thread opens its own.
+//
+// Fails with DatabaseTrouble where the file is no database, is another program's, is damaged,
+// locked, read-only or of a newer form (then it is left as it is), and with DiskTrouble where the
+// disk refuses a write.
+
+#include "core/base/Result.h"
+#include "db/Migrator.h"
+
+#include <QString>
+
+#include <memory>
+
+namespace loopwright {
+
+class SqliteConnection;
+
+class Database
+{
+public:
+    enum class Access
+    {
+        ReadWrite, ///< made where it is missing, with its folder, and brought to the newest form
+        ReadOnly   ///< must be there in a form that this program can read
+    };
+
+    /// `path` is a file, or ":memory:". Before the first migration of a database that has contents
+    /// a copy is made beside it: `path`.before-NNNN, NNNN being the migration.
+    static Result<Database> open(const QString &path, Access access = Access::ReadWrite);
+    static Result<Database> open(const QString &path, Access access, const Migrator &migrator);
+    ~Database();
+    Database(Database &&other) noexcept;
+    Database &operator=(Database &&other) noexcept;
+
+    QString path() const;
+    Access access() const { return m_access; }
+    /// What opening found or did.
+    Migrator::Outcome outcome() const { return m_outcome; }
+
+    /// Reads the whole file (a few seconds for a gigabyte). DatabaseTrouble naming the first
+    /// damage.
+    Result<void> checkIntegrity() const;
+
+    SqliteConnection &connection() const { return *m_connection; }
+
+private:
+    Database(std::unique_ptr<SqliteConnection> connection, Access access,
+             Migrator::Outcome outcome);
+
+    std::unique_ptr<SqliteConnection> m_connection;
+    Access m_access;
+    Migrator::Outcome m_outcome;
+};
+
+} // namespace loopwright

@@ -1,0 +1,61 @@
+#pragma once
+// Brings a database to the form that this program knows. Migrations are numbered without gaps,
+// forward only, each in one transaction with its number in PRAGMA user_version. The table `meta`
+// holds under 'readable_from' the oldest program form that may still read the result.
+
+#include "core/base/Result.h"
+
+#include <QByteArray>
+#include <QString>
+
+#include <functional>
+#include <vector>
+
+namespace loopwright {
+
+class SqliteConnection;
+
+struct Migration
+{
+    int number = 0;
+    int readableFrom = 0; ///< from the script's line `-- readable-from: NNNN`
+    QString name;         ///< of the file, e.g. "0001_initial.sql"
+    QByteArray script;
+};
+
+class Migrator
+{
+public:
+    enum class Outcome
+    {
+        Created,         ///< the database was empty
+        Current,         ///< nothing was to be done
+        Upgraded,        ///< one or more migrations were applied
+        Older,           ///< behind this program, and may not be changed now (read-only)
+        NewerReadable,   ///< made by a later program; may be read, not written
+        NewerUnreadable, ///< made by a later program and not to be touched
+    };
+
+    /// The migrations that are built into this program, or others. Numbers must run from 1.
+    static Result<Migrator> embedded();
+    static Result<Migrator> of(std::vector<Migration> migrations);
+
+    int newest() const { return int(m_migrations.size()); }
+    /// What would have to be done; changes nothing. Created means: would be created, and so on.
+    Result<Outcome> look(SqliteConnection &connection) const;
+    /// Applies what is missing. `beforeFirst(number)` is called once before the first migration of
+    /// a database that is not empty; where it fails, nothing is applied. Another program may do the
+    /// same at the same time: the second finds it done.
+    Result<Outcome> apply(SqliteConnection &connection,
+                          const std::function<Result<void>(int)> &beforeFirst) const;
+
+private:
+    Result<bool> applyOne(SqliteConnection &connection, const Migration &migration) const;
+
+    std::vector<Migration> m_migrations;
+};
+
+/// Stands in the header of every database of this program (PRAGMA application_id).
+constexpr qint64 applicationId = 0x4c705772; // "LpWr"
+
+} // namespace loopwright

@@ -1,0 +1,130 @@
+#include "db/SqliteConnection.h"
+
+#include "db/SqliteError.h"
+
+#include <QSqlDriver>
+#include <QSqlError>
+#include <QUrl>
+#include <QUuid>
+#include <QVariant>
+
+#include <sqlite3.h>
+
+namespace loopwright {
+
+PreparedStatement::PreparedStatement(sqlite3_stmt *prepared, std::string statementLabel)
+    : handle(prepared)
+    , label(std::move(statementLabel))
+{
+    for (int i = 0; i < sqlite3_column_count(handle); ++i)
+        columns.emplace_back(sqlite3_column_name(handle, i));
+}
+
+PreparedStatement::~PreparedStatement()
+{
+    sqlite3_finalize(handle);
+}
+
+SqliteConnection::SqliteConnection(QString path, QString name)
+    : m_path(std::move(path))
+    , m_name(std::move(name))
+    , m_driver(QSqlDatabase::addDatabase("QSQLITE", m_name))
+{
+}
+
+SqliteConnection::~SqliteConnection()
+{
+    m_idle.clear();
+    m_driver.close();
+    m_driver = QSqlDatabase();
+    QSqlDatabase::removeDatabase(m_name);
+}
+
+Result<std::unique_ptr<SqliteConnection>> SqliteConnection::open(const QString &path, Mode mode)
+{
+    const QString name = "loopwright-" + QUuid::createUuid().toString(QUuid::WithoutBraces);
+    std::unique_ptr<SqliteConnection> connection(new SqliteConnection(path, name));
+    QSqlDatabase &driver = connection->m_driver;
+    if (!driver.isValid())
+        return failure(ErrorCode::DatabaseTrouble, "the SQLite driver of Qt is not installed",
+                       path);
+    QString options = QString("QSQLITE_BUSY_TIMEOUT=%1").arg(busyTimeoutMs);
+    driver.setDatabaseName(path);
+    if (mode != Mode::ReadWrite)
+        options += ";QSQLITE_OPEN_READONLY";
+    if (mode == Mode::Immutable) {
+        options += ";QSQLITE_OPEN_URI";
+        driver.setDatabaseName(QString::fromLatin1(QUrl::fromLocalFile(path).toEncoded()) +
+                               "?immutable=1");
+    }
+    driver.setConnectOptions(options);
+    if (!driver.open())
+        return failure(sqliteError(driver.lastError().nativeErrorCode().toInt(),
+                                   driver.lastError().databaseText(), path, "open"));
+    connection->m_handle = *static_cast<sqlite3 *const *>(driver.driver()->handle().constData());
+    return connection;
+}
+
+bool SqliteConnection::inTransaction() const
+{
+    return sqlite3_get_autocommit(m_handle) == 0;
+}
+
+Error SqliteConnection::lastError(const QString &doing) const
+{
+    return sqliteError(m_handle, m_path, doing);
+}
+
+Result<void> SqliteConnection::run(const QByteArray &sql, const QString &doing)
+{
+    if (sqlite3_exec(m_handle, sql.constData(), nullptr, nullptr, nullptr) != SQLITE_OK)
+        return failure(lastError(doing));
+    return {};
+}
+
+Result<QString> SqliteConnection::text(const QByteArray &sql)
+{
+    sqlite3_stmt *handle = nullptr;
+    if (sqlite3_prepare_v2(m_handle, sql.constData(), -1, &handle, nullptr) != SQLITE_OK)
+        return failure(lastError(QString::fromUtf8(sql)));
+    const PreparedStatement statement(handle, {});
+    const int code = sqlite3_step(handle);
+    if (code != SQLITE_ROW && code != SQLITE_DONE)
+        return failure(lastError(QString::fromUtf8(sql)));
+    return code == SQLITE_DONE
+               ? QString()
+               : QString::fromUtf8(reinterpret_cast<const char *>(sqlite3_column_text(handle, 0)));
+}
+
+Result<qint64> SqliteConnection::number(const QByteArray &sql)
+{
+    const auto found = text(sql);
+    if (!found)
+        return failure(found.error());
+    return found->toLongLong();
+}
+
+Result<std::unique_ptr<PreparedStatement>> SqliteConnection::lend(std::string_view label,
+                                                                  const std::string &sql)
+{
+    const auto idle = m_idle.find(label);
+    if (idle != m_idle.end() && !idle->second.empty()) {
+        auto statement = std::move(idle->second.back());
+        idle->second.pop_back();
+        return statement;
+    }
+    sqlite3_stmt *handle = nullptr;
+    if (sqlite3_prepare_v3(m_handle, sql.c_str(), int(sql.size()), SQLITE_PREPARE_PERSISTENT,
+                           &handle, nullptr) != SQLITE_OK)
+        return failure(lastError(QString::fromUtf8(label.data(), qsizetype(label.size()))));
+    return std::make_unique<PreparedStatement>(handle, std::string(label));
+}
+
+void SqliteConnection::giveBack(std::unique_ptr<PreparedStatement> statement)
+{
+    sqlite3_reset(statement->handle);
+    sqlite3_clear_bindings(statement->handle);
+    m_idle[statement->label].push_back(std::move(statement));
+}
+
+} // namespace loopwright

@@ -1,0 +1,144 @@
+#include "db/SqliteCopy.h"
+
+#include "db/SqliteError.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <QUuid>
+
+#include <cerrno>
+#include <cstdio>
+#include <cstring>
+#include <fcntl.h>
+#include <sqlite3.h>
+#include <unistd.h>
+
+namespace loopwright {
+
+namespace {
+
+constexpr int pagesPerStep = 2048;
+
+/// Waits until what was written under this name is on the disk. A folder, too, so that a rename
+/// stays.
+Result<void> waitForDisk(const QString &path)
+{
+    const int file = ::open(QFile::encodeName(path).constData(), O_RDONLY | O_CLOEXEC);
+    if (file < 0)
+        return failure(ErrorCode::DiskTrouble, QString::fromLocal8Bit(std::strerror(errno)), path);
+    const int result = ::fsync(file);
+    const int problem = errno;
+    ::close(file);
+    // Some file systems cannot wait for a folder; their renames are as safe as they get.
+    if (result != 0 && problem != EINVAL)
+        return failure(ErrorCode::DiskTrouble, QString::fromLocal8Bit(std::strerror(problem)),
+                       path);
+    return {};
+}
+
+/// Holds a read transaction, so that the copy shows one moment however long it takes.
+class Snapshot
+{
+public:
+    explicit Snapshot(SqliteConnection &connection)
+        : m_connection(connection)
+        , m_started(!connection.inTransaction())
+    {
+        if (m_started)
+            m_result = connection.run("BEGIN; SELECT count(*) FROM sqlite_master", "snapshot");
+    }
+    ~Snapshot()
+    {
+        if (m_started && m_connection.inTransaction())
+            (void)m_connection.run("ROLLBACK", "snapshot");
+    }
+    Snapshot(const Snapshot &) = delete;
+    Snapshot &operator=(const Snapshot &) = delete;
+    Result<void> result() const { return m_result; }
+
+private:
+    SqliteConnection &m_connection;
+    bool m_started;
+    Result<void> m_result;
+};
+
+Result<void> copyPages(SqliteConnection &source, SqliteConnection &target,
+                       const CopyProgress &progress)
+{
+    sqlite3_backup *backup = sqlite3_backup_init(target.handle(), "main", source.handle(), "main");
+    if (!backup)
+        return failure(target.lastError("copy"));
+    bool wanted = true;
+    int code = SQLITE_OK;
+    while (wanted && code == SQLITE_OK) {
+        code = sqlite3_backup_step(backup, pagesPerStep);
+        const qint64 all = sqlite3_backup_pagecount(backup);
+        if (progress)
+            wanted = progress(all - sqlite3_backup_remaining(backup), all) || code == SQLITE_DONE;
+    }
+    sqlite3_backup_finish(backup);
+    if (!wanted)
+        return failure(ErrorCode::Refused, "was cancelled", target.path());
+    if (code != SQLITE_DONE)
+        return failure(
+            sqliteError(code, QString::fromUtf8(sqlite3_errstr(code)), target.path(), "copy"));
+    // The copy says of itself that it keeps a journal beside it, as its source does.
+    const auto mode = target.text("PRAGMA journal_mode = DELETE");
+    if (!mode)
+        return failure(mode.error());
+    return {};
+}
+
+Result<void> copyInto(SqliteConnection &source, const QString &toPath, const CopyProgress &progress)
+{
+    const Snapshot snapshot(source);
+    LOOPWRIGHT_TRY(snapshot.result());
+    const auto target = SqliteConnection::open(toPath, SqliteConnection::Mode::ReadWrite);
+    if (!target)
+        return failure(target.error());
+    return copyPages(source, **target, progress);
+}
+
+} // namespace
+
+Result<void> copyDatabase(SqliteConnection &source, const QString &toPath,
+                          const CopyProgress &progress)
+{
+    auto done = copyInto(source, toPath, progress);
+    if (done)
+        done = waitForDisk(toPath);
+    if (!done)
+        removeDatabaseFiles(toPath);
+    return done;
+}
+
+Result<void> putInPlace(const QString &finished, const QString &place, PutMode mode)
+{
+    const QByteArray from = QFile::encodeName(finished);
+    const QByteArray to = QFile::encodeName(place);
+    const unsigned flags = mode == PutMode::KeepOther ? RENAME_NOREPLACE : 0;
+    int result = ::renameat2(AT_FDCWD, from.constData(), AT_FDCWD, to.constData(), flags);
+    // A file system that does not know the flag: look first.
+    if (result != 0 && errno == EINVAL && !QFileInfo::exists(place))
+        result = std::rename(from.constData(), to.constData());
+    if (result != 0 && mode == PutMode::KeepOther && QFileInfo::exists(place)) {
+        removeDatabaseFiles(finished);
+        return {};
+    }
+    if (result != 0)
+        return failure(ErrorCode::DiskTrouble, QString::fromLocal8Bit(std::strerror(errno)), place);
+    return waitForDisk(QFileInfo(place).absolutePath());
+}
+
+QString unfinishedName(const QString &path)
+{
+    return path + ".unfinished-" + QUuid::createUuid().toString(QUuid::WithoutBraces).left(8);
+}
+
+void removeDatabaseFiles(const QString &path)
+{
+    for (const char *ending : {"", "-wal", "-shm", "-journal"})
+        QFile::remove(path + ending);
+}
+
+} // namespace loopwright

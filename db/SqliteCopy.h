@@ -1,0 +1,33 @@
+#pragma once
+// Copies a database page by page while it is in use (SQLite's backup interface), and puts finished
+// files in their place so that a half-made one is never seen there.
+
+#include "db/SqliteConnection.h"
+
+#include <functional>
+
+namespace loopwright {
+
+/// Told how many of all pages are done; returns false to stop.
+using CopyProgress = std::function<bool(qint64 done, qint64 all)>;
+
+/// Copies the state at this moment into a new file, which is one file without a journal beside it
+/// and is on the disk when this returns. Other programs may go on writing. Refused where the
+/// progress said stop; on any failure the new file is gone.
+Result<void> copyDatabase(SqliteConnection &source, const QString &toPath,
+                          const CopyProgress &progress = {});
+
+enum class PutMode
+{
+    Replace,  ///< takes the place of a file that is there
+    KeepOther ///< leaves a file that is there, and removes the new one
+};
+/// Renames a finished file of the same folder into its place and waits for the disk.
+Result<void> putInPlace(const QString &finished, const QString &place, PutMode mode);
+
+/// A name beside `path` for a file that is being made.
+QString unfinishedName(const QString &path);
+/// Removes a database file with the journal files that belong to it.
+void removeDatabaseFiles(const QString &path);
+
+} // namespace loopwright

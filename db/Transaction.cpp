@@ -1,0 +1,140 @@
+#include "db/Transaction.h"
+
+#include "core/history/HistoryChain.h"
+#include "db/SqliteConnection.h"
+#include "db/Statement.h"
+
+#include <QDateTime>
+
+#include <sqlite3.h>
+#include <utility>
+
+namespace loopwright {
+
+namespace {
+
+Moment realClock()
+{
+    const QDateTime now = QDateTime::currentDateTime();
+    return {now.toMSecsSinceEpoch(), now.offsetFromUtc()};
+}
+
+/// What a commit that the program itself got wrong is answered with.
+tl::unexpected<Error> misuse(const QString &message)
+{
+    return failure(ErrorCode::Usage, message, "history");
+}
+
+} // namespace
+
+Transaction::Transaction(Database &database)
+    : m_database(&database)
+    , m_changesBefore(sqlite3_total_changes64(database.connection().handle()))
+{
+}
+
+Transaction::Transaction(Transaction &&other) noexcept
+    : m_database(std::exchange(other.m_database, nullptr))
+    , m_open(std::exchange(other.m_open, false))
+    , m_changesBefore(other.m_changesBefore)
+    , m_draftChanges(other.m_draftChanges)
+    , m_seals(std::move(other.m_seals))
+{
+}
+
+Transaction::~Transaction()
+{
+    // SQLite itself may have rolled back already, when the disk was full.
+    if (m_open && connection().inTransaction())
+        (void)connection().run("ROLLBACK", "rollback");
+}
+
+Result<Transaction> Transaction::begin(Database &database)
+{
+    if (database.access() == Database::Access::ReadOnly)
+        return failure(ErrorCode::DatabaseTrouble, "the database is read-only here",
+                       database.path());
+    LOOPWRIGHT_TRY(database.connection().run("BEGIN IMMEDIATE", "begin"));
+    return Transaction(database);
+}
+
+void Transaction::seal(const QString &subject, const Seal &seal)
+{
+    m_seals[subject].push_back(seal);
+}
+
+Result<void> Transaction::commit(const Event &event)
+{
+    return commit(std::vector<Event>{event});
+}
+
+Result<void> Transaction::commit(const std::vector<Event> &events)
+{
+    if (!m_open)
+        return misuse("the transaction has ended already");
+    if (events.empty())
+        return misuse("a change needs an event");
+    const Moment now = realClock();
+    for (const Event &event : events)
+        LOOPWRIGHT_TRY(append(event, now));
+    if (!m_seals.empty())
+        return misuse("rows of " + m_seals.begin()->first + " were written without an event");
+    return end();
+}
+
+Result<void> Transaction::append(Event event, const Moment &now)
+{
+    if (event.by.isEmpty() || event.kind.isEmpty() || event.subject.isEmpty())
+        return misuse("an event needs its subject, its kind and who did it");
+    event.recordedAt = now;
+    if (const auto seals = m_seals.find(event.subject); seals != m_seals.end()) {
+        event.addSeals(seals->second);
+        m_seals.erase(seals);
+    }
+    Statement head(*this, "event.head");
+    head.bind("subject", event.subject);
+    const auto known = firstRow(head, [&](const Statement &row) {
+        return HistoryChain(event.subject, row.integer("events"), row.text("digest"));
+    });
+    if (!known)
+        return failure(known.error());
+    HistoryChain chain = known->value_or(HistoryChain(event.subject));
+    event = chain.append(event);
+    Statement add(*this, "event.add");
+    add.bind("subject", event.subject)
+        .bind("sequence", event.sequence)
+        .bind("order_number", event.order)
+        .bind("by", event.by)
+        .bindMoment("at", event.at)
+        .bindMoment("recorded", event.recordedAt)
+        .bind("kind", event.kind)
+        .bindJson("detail", event.detail)
+        .bind("previous", event.previous)
+        .bind("digest", event.digest);
+    LOOPWRIGHT_TRY(add.insert());
+    Statement setHead(*this, "event.set_head");
+    setHead.bind("subject", chain.subject())
+        .bind("events", chain.length())
+        .bind("digest", chain.head());
+    LOOPWRIGHT_TRY(setHead.run());
+    return {};
+}
+
+Result<void> Transaction::commitDraft()
+{
+    if (!m_open)
+        return misuse("the transaction has ended already");
+    const qint64 changed = sqlite3_total_changes64(connection().handle()) - m_changesBefore;
+    if (changed != m_draftChanges)
+        return misuse("more than drafts was changed, and that needs an event");
+    return end();
+}
+
+Result<void> Transaction::end()
+{
+    LOOPWRIGHT_TRY(connection().run("COMMIT", "commit"));
+    m_open = false;
+    return {};
+}
+
+} // namespace loopwright

@@ -1,0 +1,52 @@
+#pragma once
+// One unit of change. It begins by taking the write lock (BEGIN IMMEDIATE), so that what is read in
+// it stays true until it ends, and it rolls back unless a commit worked. A commit needs the event
+// that says what was done; event and change are in the records together or not at all.
+//
+// The stores tell the transaction which rows they wrote (`seal`); the commit puts these seals into
+// the event of the same subject, and refuses where a subject has rows and no event.
+
+#include "core/history/Event.h"
+#include "db/Database.h"
+
+#include <map>
+#include <vector>
+
+namespace loopwright {
+
+class Transaction
+{
+public:
+    /// DatabaseTrouble where another program holds the lock longer than the busy timeout.
+    static Result<Transaction> begin(Database &database);
+    ~Transaction();
+    Transaction(Transaction &&other) noexcept;
+    Transaction &operator=(Transaction &&other) = delete;
+
+    /// Puts the event at the end of its subject's chain and commits. The event needs subject, by,
+    /// kind and at; its place in the chain and the time of recording are filled in.
+    Result<void> commit(const Event &event);
+    /// Several events, for a change that concerns several circuits; at least one.
+    Result<void> commit(const std::vector<Event> &events);
+    /// Commits a change of drafts, which have no history. Refused where anything else was changed.
+    Result<void> commitDraft();
+
+    // For the stores.
+    void seal(const QString &subject, const Seal &seal);
+    void countDraftChanges(qint64 rows) { m_draftChanges += rows; }
+    const Database &database() const { return *m_database; }
+    SqliteConnection &connection() const { return m_database->connection(); }
+
+private:
+    explicit Transaction(Database &database);
+    Result<void> append(Event event, const Moment &now);
+    Result<void> end();
+
+    Database *m_database; ///< null when moved from
+    bool m_open = true;
+    qint64 m_changesBefore;
+    qint64 m_draftChanges = 0;
+    std::map<QString, std::vector<Seal>> m_seals; ///< by subject
+};
+
+} // namespace loopwright

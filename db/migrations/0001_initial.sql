@@ -1,0 +1,340 @@
+-- The first form of the records.
+-- readable-from: 0001
+--
+-- Groups: register, plans, facts, verdicts, history, derived, drafts. Facts, verdicts and history
+-- are only ever added to; triggers refuse the rest, and the digests in the history show what got
+-- round a trigger. Times are two columns: x_utc (ISO 8601, ending in Z) and x_offset (seconds east
+-- of UTC, the writer's). Codes are text.
+
+-- What is said of the database itself: 'database' (a UUID), 'station' (three digits, stands in the
+-- numbers that this database gives out, so that two databases do not give out the same),
+-- 'readable_from' (kept by the migrator).
+CREATE TABLE meta (
+    key TEXT PRIMARY KEY,
+    value TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+INSERT INTO meta (key, value)
+SELECT 'database',
+       substr(h, 1, 8) || '-' || substr(h, 9, 4) || '-4' || substr(h, 14, 3) || '-'
+           || substr('89ab', 1 + (abs(random()) % 4), 1) || substr(h, 18, 3) || '-' || substr(h, 21, 12)
+FROM (SELECT lower(hex(randomblob(16))) AS h);
+INSERT INTO meta (key, value) VALUES ('station', printf('%03d', 1 + abs(random() % 999)));
+
+-- Register ------------------------------------------------------------------------------------
+
+CREATE TABLE office (
+    id INTEGER PRIMARY KEY,
+    office TEXT NOT NULL UNIQUE CHECK (office <> ''),
+    name TEXT NOT NULL,
+    protocol_variant TEXT NOT NULL
+) STRICT;
+
+-- Unpublished numbers of an office's test lines. Apart from the office, so that nothing that reads
+-- offices for a customer document can carry one along.
+CREATE TABLE office_test_line (
+    office INTEGER NOT NULL REFERENCES office (id),
+    label TEXT NOT NULL CHECK (label <> ''),
+    number TEXT NOT NULL CHECK (number <> ''),
+    PRIMARY KEY (office, label)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE installer (
+    id INTEGER PRIMARY KEY,
+    installer TEXT NOT NULL UNIQUE CHECK (installer <> ''),
+    name TEXT NOT NULL,
+    role TEXT NOT NULL CHECK (role IN ('installer', 'dispatcher', 'supervisor'))
+) STRICT;
+
+CREATE TABLE instrument (
+    id INTEGER PRIMARY KEY,
+    instrument TEXT NOT NULL UNIQUE CHECK (instrument <> ''),
+    serial TEXT NOT NULL,
+    kind TEXT NOT NULL
+) STRICT;
+
+-- A fact: each calibration is a further row.
+CREATE TABLE calibration (
+    id INTEGER PRIMARY KEY,
+    instrument INTEGER NOT NULL REFERENCES instrument (id),
+    calibrated_on TEXT CHECK (date(calibrated_on) IS calibrated_on),
+    calibration_due TEXT CHECK (date(calibration_due) IS calibration_due), -- NULL: none is required
+    UNIQUE (instrument, calibrated_on, calibration_due)
+) STRICT;
+
+-- Plans ---------------------------------------------------------------------------------------
+
+-- Customer and premises belong to the order: people move, and an order keeps what was true for it.
+CREATE TABLE circuit (
+    id INTEGER PRIMARY KEY,
+    uuid TEXT NOT NULL UNIQUE CHECK (length(uuid) = 36),
+    circuit_number TEXT NOT NULL UNIQUE CHECK (circuit_number <> '')
+) STRICT;
+
+-- `content` is the order; the columns beside it are taken from it for keys and indexes.
+-- premises_key is the premises folded, so that two lines at one address are found together.
+CREATE TABLE service_order (
+    id INTEGER PRIMARY KEY,
+    uuid TEXT NOT NULL UNIQUE CHECK (length(uuid) = 36),
+    order_number TEXT NOT NULL UNIQUE CHECK (order_number <> ''),
+    circuit INTEGER NOT NULL REFERENCES circuit (id),
+    office INTEGER NOT NULL REFERENCES office (id),
+    order_type TEXT NOT NULL
+        CHECK (order_type IN ('new', 'change', 'move', 'disconnect', 'record_only')),
+    due_date TEXT NOT NULL CHECK (date(due_date) IS due_date),
+    installer TEXT NOT NULL, -- as ordered; empty where none is named
+    premises_key TEXT NOT NULL,
+    status TEXT NOT NULL CHECK (status IN ('open', 'completed', 'cancelled')),
+    completed_rank INTEGER UNIQUE, -- rises with each completion: the circuit's last one is working
+    held INTEGER NOT NULL CHECK (held IN (0, 1)),
+    content TEXT NOT NULL CHECK (json_valid(content)),
+    CHECK ((completed_rank IS NOT NULL) = (status = 'completed'))
+) STRICT;
+CREATE INDEX service_order_circuit ON service_order (circuit, completed_rank);
+CREATE INDEX service_order_premises ON service_order (premises_key);
+
+CREATE TABLE order_terminal (
+    service_order INTEGER NOT NULL REFERENCES service_order (id),
+    number INTEGER NOT NULL CHECK (number BETWEEN 1 AND 8),
+    dn TEXT NOT NULL,
+    dn_key TEXT NOT NULL, -- equal for the same number however it was typed
+    spid TEXT NOT NULL,   -- digits
+    tei TEXT NOT NULL,
+    PRIMARY KEY (service_order, number)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX order_terminal_dn ON order_terminal (dn_key) WHERE dn_key <> '';
+CREATE INDEX order_terminal_spid ON order_terminal (spid) WHERE spid <> '';
+
+-- What must not be used twice. `scope` is the office's code for a SPID and a pair, and empty for a
+-- DN, which is one everywhere.
+--
+-- A value belongs to one circuit at a time, not to one row: while a change order is open, its
+-- circuit holds the same number as working (by the order that was completed) and as planned (by the
+-- one that is open). A unique index over (kind, scope, value) alone would forbid that. So the index
+-- makes a row unique per order, and a trigger refuses a row whose value another circuit holds. The
+-- store asks before it writes, under the write lock that the transaction took when it began, so
+-- nothing can come between the question and the writing.
+CREATE TABLE assignment (
+    id INTEGER PRIMARY KEY,
+    kind TEXT NOT NULL CHECK (kind IN ('dn', 'spid', 'pair')),
+    scope TEXT NOT NULL CHECK ((scope = '') = (kind = 'dn')),
+    value TEXT NOT NULL CHECK (value <> ''),
+    circuit INTEGER NOT NULL REFERENCES circuit (id),
+    service_order INTEGER NOT NULL REFERENCES service_order (id),
+    state TEXT NOT NULL CHECK (state IN ('planned', 'working', 'released'))
+) STRICT;
+CREATE UNIQUE INDEX assignment_held ON assignment (kind, scope, value, service_order)
+    WHERE state <> 'released';
+CREATE INDEX assignment_circuit ON assignment (circuit, state);
+CREATE INDEX assignment_order ON assignment (service_order, state);
+
+CREATE TRIGGER assignment_one_circuit BEFORE INSERT ON assignment WHEN NEW.state <> 'released'
+BEGIN
+    SELECT RAISE(ABORT, 'another circuit holds this value')
+    WHERE EXISTS (SELECT 1 FROM assignment
+                  WHERE kind = NEW.kind AND scope = NEW.scope AND value = NEW.value
+                    AND state <> 'released' AND circuit <> NEW.circuit);
+END;
+-- A row is claimed, goes on to working, and is released; it does not come back, and it does not
+-- change hands.
+CREATE TRIGGER assignment_one_way BEFORE UPDATE ON assignment
+WHEN OLD.state = 'released' OR NEW.kind <> OLD.kind OR NEW.scope <> OLD.scope
+     OR NEW.value <> OLD.value OR NEW.circuit <> OLD.circuit
+     OR NEW.service_order <> OLD.service_order
+     OR (OLD.state = 'working' AND NEW.state = 'planned')
+BEGIN
+    SELECT RAISE(ABORT, 'an assignment only goes from planned to working to released');
+END;
+
+-- Facts ---------------------------------------------------------------------------------------
+
+-- `content` is the fact, visits, voids and exceptions among them; the other columns are taken from
+-- it. `voids` is the fact that a void makes count no longer.
+CREATE TABLE fact (
+    id INTEGER PRIMARY KEY,
+    uuid TEXT NOT NULL UNIQUE CHECK (length(uuid) = 36),
+    service_order INTEGER NOT NULL REFERENCES service_order (id),
+    kind TEXT NOT NULL CHECK (kind <> ''),
+    at_utc TEXT NOT NULL,
+    at_offset INTEGER NOT NULL,
+    installer TEXT NOT NULL,
+    instrument TEXT NOT NULL,
+    voids TEXT REFERENCES fact (uuid) CHECK ((voids IS NOT NULL) = (kind = 'void')),
+    content TEXT NOT NULL CHECK (json_valid(content)),
+    digest TEXT NOT NULL CHECK (length(digest) = 64)
+) STRICT;
+CREATE INDEX fact_order ON fact (service_order, at_utc);
+CREATE UNIQUE INDEX fact_voids ON fact (voids) WHERE voids IS NOT NULL;
+
+-- Verdicts ------------------------------------------------------------------------------------
+
+CREATE TABLE limit_set (
+    id INTEGER PRIMARY KEY,
+    version TEXT NOT NULL UNIQUE CHECK (version <> ''),
+    valid_from TEXT NOT NULL CHECK (date(valid_from) IS valid_from),
+    content TEXT NOT NULL CHECK (json_valid(content)),
+    digest TEXT NOT NULL CHECK (length(digest) = 64)
+) STRICT;
+CREATE INDEX limit_set_day ON limit_set (valid_from);
+
+-- The whole input and the whole result, so that it can be decided again and compared byte by byte.
+CREATE TABLE decision (
+    id INTEGER PRIMARY KEY,
+    decision TEXT NOT NULL UNIQUE CHECK (decision <> ''),
+    service_order INTEGER NOT NULL REFERENCES service_order (id),
+    outcome TEXT NOT NULL CHECK (outcome IN
+        ('accepted', 'accepted_with_exception', 'not_accepted', 'incomplete')),
+    limit_set TEXT NOT NULL REFERENCES limit_set (version),
+    at_utc TEXT NOT NULL,
+    at_offset INTEGER NOT NULL,
+    input TEXT NOT NULL CHECK (json_valid(input)),
+    input_digest TEXT NOT NULL CHECK (length(input_digest) = 64),
+    result TEXT NOT NULL CHECK (json_valid(result)),
+    digest TEXT NOT NULL CHECK (length(digest) = 64)
+) STRICT;
+CREATE INDEX decision_order ON decision (service_order);
+
+CREATE TABLE certificate (
+    id INTEGER PRIMARY KEY,
+    number TEXT NOT NULL UNIQUE CHECK (number <> ''),
+    service_order INTEGER NOT NULL REFERENCES service_order (id),
+    decision INTEGER NOT NULL REFERENCES decision (id),
+    at_utc TEXT NOT NULL,
+    at_offset INTEGER NOT NULL,
+    content TEXT NOT NULL CHECK (json_valid(content)),
+    digest TEXT NOT NULL CHECK (length(digest) = 64)
+) STRICT;
+CREATE INDEX certificate_order ON certificate (service_order);
+
+-- Each file that was made of a certificate; the first is the original, the others are copies.
+CREATE TABLE certificate_issue (
+    certificate INTEGER NOT NULL REFERENCES certificate (id),
+    issue INTEGER NOT NULL CHECK (issue > 0),
+    file_sha256 TEXT NOT NULL CHECK (length(file_sha256) = 64),
+    paper TEXT NOT NULL CHECK (paper IN ('a4', 'letter')),
+    copy INTEGER NOT NULL CHECK (copy = (issue > 1)),
+    at_utc TEXT NOT NULL,
+    at_offset INTEGER NOT NULL,
+    PRIMARY KEY (certificate, issue)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX certificate_issue_file ON certificate_issue (file_sha256);
+
+-- History -------------------------------------------------------------------------------------
+
+-- One chain per subject; each event holds the digest of the one before.
+CREATE TABLE event (
+    id INTEGER PRIMARY KEY,
+    subject TEXT NOT NULL CHECK (subject = 'register' OR subject GLOB 'circuit:?*'),
+    sequence INTEGER NOT NULL CHECK (sequence > 0),
+    order_number TEXT NOT NULL, -- empty where no single order is meant
+    actor TEXT NOT NULL CHECK (actor <> ''),
+    at_utc TEXT NOT NULL,
+    at_offset INTEGER NOT NULL,
+    recorded_utc TEXT NOT NULL,
+    recorded_offset INTEGER NOT NULL,
+    kind TEXT NOT NULL CHECK (kind <> ''),
+    detail TEXT NOT NULL CHECK (json_valid(detail)),
+    previous TEXT NOT NULL,
+    digest TEXT NOT NULL CHECK (length(digest) = 64),
+    UNIQUE (subject, sequence)
+) STRICT;
+CREATE INDEX event_order ON event (order_number) WHERE order_number <> '';
+
+-- The end of each chain, so that events cut off at the end are missed.
+CREATE TABLE chain_head (
+    subject TEXT PRIMARY KEY,
+    events INTEGER NOT NULL CHECK (events > 0),
+    digest TEXT NOT NULL CHECK (length(digest) = 64)
+) STRICT, WITHOUT ROWID;
+
+-- Derived -------------------------------------------------------------------------------------
+
+-- What the board shows of an order, kept by the transaction that changes what it comes from. Due
+-- date, office and installer are here again so that one index serves a page of a filtered board.
+CREATE TABLE order_state (
+    service_order INTEGER PRIMARY KEY REFERENCES service_order (id),
+    stage TEXT NOT NULL CHECK (stage IN ('identifiers', 'loop', 'safety', 'turnup', 'calls',
+        'error_test', 'acceptance', 'certificate', 'done')),
+    outcome TEXT NOT NULL CHECK (outcome IN
+        ('accepted', 'accepted_with_exception', 'not_accepted', 'incomplete')),
+    reason TEXT NOT NULL, -- why it is not accepted; empty where it is
+    due_date TEXT NOT NULL,
+    office TEXT NOT NULL,
+    installer TEXT NOT NULL,
+    facts INTEGER NOT NULL CHECK (facts >= 0),
+    runs INTEGER NOT NULL CHECK (runs >= 0),
+    search TEXT NOT NULL -- every number and name of the order, folded
+) STRICT;
+CREATE INDEX order_state_due ON order_state (due_date, service_order, stage);
+CREATE INDEX order_state_stage ON order_state (stage, due_date, service_order);
+CREATE INDEX order_state_office ON order_state (office, due_date, service_order, stage);
+CREATE INDEX order_state_installer ON order_state (installer, due_date, service_order, stage);
+
+-- Drafts --------------------------------------------------------------------------------------
+
+CREATE TABLE draft (
+    order_number TEXT NOT NULL, -- empty while an order is being typed that has no number yet
+    part TEXT NOT NULL CHECK (part <> ''),
+    content TEXT NOT NULL CHECK (json_valid(content)),
+    PRIMARY KEY (order_number, part)
+) STRICT, WITHOUT ROWID;
+
+-- Add-only ------------------------------------------------------------------------------------
+
+CREATE TRIGGER calibration_no_update BEFORE UPDATE ON calibration
+BEGIN SELECT RAISE(ABORT, 'calibrations are only added'); END;
+CREATE TRIGGER calibration_no_delete BEFORE DELETE ON calibration
+BEGIN SELECT RAISE(ABORT, 'calibrations are only added'); END;
+CREATE TRIGGER fact_no_update BEFORE UPDATE ON fact
+BEGIN SELECT RAISE(ABORT, 'facts are only added'); END;
+CREATE TRIGGER fact_no_delete BEFORE DELETE ON fact
+BEGIN SELECT RAISE(ABORT, 'facts are only added'); END;
+CREATE TRIGGER limit_set_no_update BEFORE UPDATE ON limit_set
+BEGIN SELECT RAISE(ABORT, 'limit sets are only added'); END;
+CREATE TRIGGER limit_set_no_delete BEFORE DELETE ON limit_set
+BEGIN SELECT RAISE(ABORT, 'limit sets are only added'); END;
+CREATE TRIGGER decision_no_update BEFORE UPDATE ON decision
+BEGIN SELECT RAISE(ABORT, 'decisions are only added'); END;
+CREATE TRIGGER decision_no_delete BEFORE DELETE ON decision
+BEGIN SELECT RAISE(ABORT, 'decisions are only added'); END;
+CREATE TRIGGER certificate_no_update BEFORE UPDATE ON certificate
+BEGIN SELECT RAISE(ABORT, 'certificates are only added'); END;
+CREATE TRIGGER certificate_no_delete BEFORE DELETE ON certificate
+BEGIN SELECT RAISE(ABORT, 'certificates are only added'); END;
+CREATE TRIGGER certificate_issue_no_update BEFORE UPDATE ON certificate_issue
+BEGIN SELECT RAISE(ABORT, 'certificate issues are only added'); END;
+CREATE TRIGGER certificate_issue_no_delete BEFORE DELETE ON certificate_issue
+BEGIN SELECT RAISE(ABORT, 'certificate issues are only added'); END;
+CREATE TRIGGER event_no_update BEFORE UPDATE ON event
+BEGIN SELECT RAISE(ABORT, 'events are only added'); END;
+CREATE TRIGGER event_no_delete BEFORE DELETE ON event
+BEGIN SELECT RAISE(ABORT, 'events are only added'); END;
+
+-- An order is cancelled, never removed.
+CREATE TRIGGER service_order_no_delete BEFORE DELETE ON service_order
+BEGIN SELECT RAISE(ABORT, 'orders are not removed'); END;
+CREATE TRIGGER circuit_no_delete BEFORE DELETE ON circuit
+BEGIN SELECT RAISE(ABORT, 'circuits are not removed'); END;
+
+-- Search --------------------------------------------------------------------------------------
+
+-- Only SQLite has this: any part of three or more characters of the search text. Short search terms
+-- read the text itself.
+CREATE VIRTUAL TABLE order_search USING fts5(
+    search, content = 'order_state', content_rowid = 'service_order', tokenize = 'trigram');
+CREATE TRIGGER order_state_insert AFTER INSERT ON order_state
+BEGIN
+    INSERT INTO order_search (rowid, search) VALUES (NEW.service_order, NEW.search);
+END;
+CREATE TRIGGER order_state_search AFTER UPDATE OF search ON order_state
+WHEN NEW.search <> OLD.search
+BEGIN
+    INSERT INTO order_search (order_search, rowid, search)
+    VALUES ('delete', OLD.service_order, OLD.search);
+    INSERT INTO order_search (rowid, search) VALUES (NEW.service_order, NEW.search);
+END;
+CREATE TRIGGER order_state_delete AFTER DELETE ON order_state
+BEGIN
+    INSERT INTO order_search (order_search, rowid, search)
+    VALUES ('delete', OLD.service_order, OLD.search);
+END;
