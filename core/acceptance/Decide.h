@@ -1,0 +1,57 @@
+#pragma once
+// The one function that accepts. It is pure: the same input gives the same decision, byte for byte,
+// for ever; so the input is stored with the decision and can be decided again.
+
+#include "core/acceptance/Decision.h"
+#include "core/acceptance/Fact.h"
+#include "core/base/LimitSet.h"
+#include "core/office/Office.h"
+#include "core/order/ServiceOrder.h"
+
+namespace loopwright {
+
+/// An identifier or pair of the order that another circuit holds.
+struct Conflict
+{
+    QString field; ///< column of the order, e.g. "dn_1"
+    QString kind;  ///< "dn", "spid" or "pair"
+    QString value;
+    QString circuit; ///< the one that holds it
+
+    bool operator==(const Conflict &) const = default;
+    /// The sentence that import, form and decision all say.
+    QString reason() const;
+};
+
+/// The order itself was changed after it was taken in; retires evidence as a `changed` fact does.
+struct OrderChange
+{
+    QString what; ///< "pair" or "identifiers"
+    Moment at;
+
+    bool operator==(const OrderChange &) const = default;
+};
+
+struct DecisionInput
+{
+    ServiceOrder order;
+    OrderScope scope = OrderScope::Full;
+    std::vector<Conflict> conflicts;
+    std::vector<OrderChange> changes;
+    QList<Instrument> instruments; ///< the registered ones that the facts name
+    std::vector<Fact> facts;       ///< all of the order, voided ones and the voids too
+    QString limitSet;              ///< version
+
+    QJsonObject toJson() const;
+    static Result<DecisionInput> fromJson(const QJsonObject &object, const QString &place);
+};
+
+/// `limits` is the set whose version the input names.
+Decision decide(const DecisionInput &input, const LimitSet &limits);
+
+/// The stage of an order for the board: its first open station, "certificate" when only that is
+/// left, "done" at the end. `finished`: a certificate was issued, or the order was completed or
+/// cancelled.
+QString stageOf(const Decision &decision, const DecisionInput &input, bool finished);
+
+} // namespace loopwright

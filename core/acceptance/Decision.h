@@ -1,0 +1,132 @@
+#pragma once
+// What was decided about an order, criterion by criterion. Board, stage, job page, command line and
+// certificate read this; nothing else compares a measurement with a limit.
+
+#include "core/base/Json.h"
+
+#include <vector>
+
+namespace loopwright {
+
+enum class CriterionOutcome
+{
+    Met,
+    NotMet,
+    Missing,
+    NotNeeded
+};
+template<>
+struct Words<CriterionOutcome>
+{
+    static constexpr std::pair<CriterionOutcome, const char *> table[] = {
+        {CriterionOutcome::Met, "met"},
+        {CriterionOutcome::NotMet, "not_met"},
+        {CriterionOutcome::Missing, "missing"},
+        {CriterionOutcome::NotNeeded, "not_needed"}};
+};
+
+enum class OrderOutcome
+{
+    Accepted,
+    AcceptedWithException,
+    NotAccepted,
+    Incomplete
+};
+template<>
+struct Words<OrderOutcome>
+{
+    static constexpr std::pair<OrderOutcome, const char *> table[] = {
+        {OrderOutcome::Accepted, "accepted"},
+        {OrderOutcome::AcceptedWithException, "accepted_with_exception"},
+        {OrderOutcome::NotAccepted, "not_accepted"},
+        {OrderOutcome::Incomplete, "incomplete"}};
+};
+
+/// In the order of the job.
+enum class Station
+{
+    Order,
+    Identifiers,
+    Loop,
+    Safety,
+    TurnUp,
+    Calls,
+    ErrorTest,
+    Acceptance,
+    Certificate
+};
+template<>
+struct Words<Station>
+{
+    static constexpr std::pair<Station, const char *> table[] = {
+        {Station::Order, "order"},
+        {Station::Identifiers, "identifiers"},
+        {Station::Loop, "loop"},
+        {Station::Safety, "safety"},
+        {Station::TurnUp, "turnup"},
+        {Station::Calls, "calls"},
+        {Station::ErrorTest, "error_test"},
+        {Station::Acceptance, "acceptance"},
+        {Station::Certificate, "certificate"}};
+};
+
+struct Excepted
+{
+    QString by;
+    QString because;
+    Moment at;
+};
+
+struct CriterionResult
+{
+    QString key;  ///< "safety", "loop", "loop_current", …
+    QString name; ///< for a person
+    Station station = Station::Acceptance;
+    CriterionOutcome outcome = CriterionOutcome::Missing;
+    QJsonValue measured;  ///< number or text as measured; null where there is none
+    QString measuredText; ///< the same for a person, with its unit
+    QJsonValue limit;     ///< number or text; null where there is none
+    QString limitText;    ///< the limit for a person
+    QString unit;
+    QString source;       ///< of the limit
+    QString reason;       ///< one sentence: why this outcome
+    QString next;         ///< one sentence: what to do next; empty where nothing is
+    QStringList evidence; ///< ids of the facts that count for it
+    std::optional<Excepted> excepted;
+
+    bool open() const
+    {
+        return (outcome == CriterionOutcome::NotMet || outcome == CriterionOutcome::Missing) &&
+               !excepted;
+    }
+};
+
+/// A run as the certificate lists it: "N runs were made", and which failed.
+struct RunMade
+{
+    QString fact;
+    QString text; ///< one line for a person: when, path, channels, length, errors
+    QString
+        result; ///< "counted", "failed", "stopped early", "broken", "for diagnosis", "retired", …
+};
+
+struct Decision
+{
+    QString id; ///< made from the input, so that the same input has the same decision
+    QString order;
+    OrderOutcome outcome = OrderOutcome::Incomplete;
+    QString limitSet;
+    std::vector<CriterionResult> criteria;
+    std::vector<RunMade> runs;
+    QString proves;     ///< what the counted run proves, in plain words; empty without one
+    QJsonObject proven; ///< figures behind it: bits, bit_errors, ber_upper_95, …
+    QStringList notes;  ///< what else must be said: what the path covers, where the run was made
+
+    const CriterionResult *criterion(const QString &key) const;
+    QJsonObject toJson() const;
+    QString digest() const { return digestOf(toJson()); }
+    /// The first criterion that is open, in the order of the job.
+    const CriterionResult *firstOpen() const;
+};
+
+} // namespace loopwright

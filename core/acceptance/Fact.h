@@ -1,0 +1,94 @@
+#pragma once
+// A fact is a piece of evidence as it was recorded: who, when, with what, and what was seen. It is
+// never edited; a further fact voids it. One codec serves the record file, the stored payload, the
+// digest and the export.
+
+#include "core/base/Json.h"
+#include "core/calls/CallFact.h"
+#include "core/errortest/DetectorFact.h"
+#include "core/errortest/RunFact.h"
+#include "core/loop/AnalogFact.h"
+#include "core/loop/LoopFact.h"
+#include "core/order/JobFacts.h"
+#include "core/order/ServiceOrder.h"
+#include "core/safety/SafetyFact.h"
+#include "core/safety/VisitFact.h"
+#include "core/turnup/LayerFact.h"
+
+#include <variant>
+
+namespace loopwright {
+
+/// A recorded fact no longer counts: which, why, and who says so.
+struct VoidFact
+{
+    QString fact; ///< id of the voided fact
+    QString because;
+    QString by;
+
+    static VoidFact read(JsonReader &reader);
+    void write(QJsonObject &object) const;
+    bool operator==(const VoidFact &) const = default;
+};
+
+/// A supervisor lets criteria pass that are not met or lack evidence.
+struct ExceptionFact
+{
+    QStringList criteria;
+    QString because;
+    QString by;
+
+    static ExceptionFact read(JsonReader &reader);
+    void write(QJsonObject &object) const;
+    bool operator==(const ExceptionFact &) const = default;
+};
+
+using FactBody =
+    std::variant<VisitFact, SafetyFact, ChangedFact, SelfTestFact, LoopFact, LayerFact, CallFact,
+                 DetectorFact, RunFact, AnalogFact, NoteFact, VoidFact, ExceptionFact>;
+
+struct Fact
+{
+    QString id; ///< UUID, lower case
+    Moment at;
+    QString order;
+    QString installer;
+    QString instrument; ///< empty where none was named
+    FactBody body;
+
+    /// "visit", "safety", … as in the job record; "void" and "exception" are written by the program
+    /// alone.
+    QString kind() const;
+    QJsonObject toJson() const;
+    QString digest() const { return digestOf(toJson()); }
+
+    template<class T>
+    const T *as() const
+    {
+        return std::get_if<T>(&body);
+    }
+
+    /// Reads a stored fact, voids and exceptions included.
+    static Result<Fact> fromJson(const QJsonObject &object, const QString &place);
+};
+
+/// A job record: the facts of one order as a file hands them in.
+struct JobRecord
+{
+    QString order;
+    std::vector<Fact> facts;
+};
+
+/// Reads `{"order","installer","instrument","facts":[…]}`. BadInput with the place of the first
+/// error; nothing is taken from a record of which one fact is wrong. A fact without an id is given
+/// `newId()`.
+Result<JobRecord> readJobRecord(const QJsonObject &object, const QString &place,
+                                const std::function<QString()> &newId);
+
+/// Whether the order has the channel and terminal that the fact speaks of; BadInput where not.
+Result<void> checkFits(const Fact &fact, const ServiceOrder &order, const QString &place);
+
+/// Names of the fact kinds that a record may hold.
+QStringList recordedKinds();
+
+} // namespace loopwright

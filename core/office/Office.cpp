@@ -1,0 +1,65 @@
+#include "core/office/Office.h"
+
+#include <QStringList>
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+constexpr auto dayFormat = "yyyy-MM-dd";
+const QString notRequired = QStringLiteral("not_required");
+
+} // namespace
+
+std::optional<QList<TestLine>> testLinesFromText(const QString &text)
+{
+    QList<TestLine> lines;
+    for (const QString &entry : text.split(';', Qt::SkipEmptyParts)) {
+        const QString label = entry.section('=', 0, 0).trimmed();
+        const QString number = entry.section('=', 1).trimmed();
+        const bool twice = std::any_of(lines.begin(), lines.end(), [&label](const TestLine &line) {
+            return line.label == label;
+        });
+        if (label.isEmpty() || number.isEmpty() || twice)
+            return std::nullopt;
+        lines << TestLine{label, UnpublishedNumber(number)};
+    }
+    return lines;
+}
+
+bool Instrument::calibratedOn(QDate day) const
+{
+    return std::any_of(calibrations.begin(), calibrations.end(),
+                       [day](const Calibration &calibration) { return calibration.holdsOn(day); });
+}
+
+QJsonObject Instrument::toJson() const
+{
+    QJsonArray list;
+    for (const Calibration &calibration : calibrations)
+        list << QJsonObject{
+            {"on", calibration.on.toString(dayFormat)},
+            {"due", calibration.due ? calibration.due->toString(dayFormat) : notRequired}};
+    return {{"instrument", key}, {"serial", serial}, {"kind", kind}, {"calibrations", list}};
+}
+
+Instrument Instrument::read(JsonReader &reader)
+{
+    Instrument instrument{
+        reader.text("instrument"), reader.text("serial"), reader.text("kind"), {}};
+    const QJsonArray list = reader.array("calibrations", 10000);
+    for (int i = 0; i < list.size() && !reader.failed(); ++i) {
+        JsonReader item = reader.item("calibrations", i, list[i]);
+        Calibration calibration{QDate::fromString(item.text("on"), dayFormat), {}};
+        const QString due = item.text("due");
+        if (due != notRequired)
+            calibration.due = QDate::fromString(due, dayFormat);
+        instrument.calibrations << calibration;
+        item.done();
+    }
+    return instrument;
+}
+
+} // namespace loopwright

@@ -1,0 +1,99 @@
+#pragma once
+// The register: serving offices, the people and the instruments. The numbers of an office's test
+// lines are unpublished; they are a type of their own that no certificate and no customer export
+// takes.
+
+#include "core/base/Json.h"
+
+#include <QDate>
+#include <QList>
+#include <QString>
+
+namespace loopwright {
+
+struct ServingOffice
+{
+    QString key; ///< as in orders.csv
+    QString name;
+    QString protocolVariant; ///< habit of its switch; an order may name another
+
+    bool operator==(const ServingOffice &) const = default;
+};
+
+/// A number that is kept for installers and is never shown to a customer. There is no implicit way
+/// to a text.
+class UnpublishedNumber
+{
+public:
+    UnpublishedNumber() = default;
+    explicit UnpublishedNumber(QString number)
+        : m_number(std::move(number))
+    {
+    }
+    /// For the installer's screen and an export that was asked for as internal, nothing else.
+    QString forInstallersOnly() const { return m_number; }
+    bool operator==(const UnpublishedNumber &) const = default;
+
+private:
+    QString m_number;
+};
+
+struct TestLine
+{
+    QString label; ///< e.g. "loopback", "milliwatt"
+    UnpublishedNumber number;
+
+    bool operator==(const TestLine &) const = default;
+};
+
+/// Reads "label=number;label=number". Nothing where an entry lacks its label or number, or a label
+/// stands there twice.
+std::optional<QList<TestLine>> testLinesFromText(const QString &text);
+
+enum class Role
+{
+    Installer,
+    Dispatcher,
+    Supervisor
+};
+template<>
+struct Words<Role>
+{
+    static constexpr std::pair<Role, const char *> table[] = {{Role::Installer, "installer"},
+                                                              {Role::Dispatcher, "dispatcher"},
+                                                              {Role::Supervisor, "supervisor"}};
+};
+
+struct Person
+{
+    QString key;
+    QString name;
+    Role role = Role::Installer;
+
+    bool operator==(const Person &) const = default;
+};
+
+struct Calibration
+{
+    QDate on;                 ///< day of calibration
+    std::optional<QDate> due; ///< last day on which it holds; nothing: not required
+
+    bool holdsOn(QDate day) const { return !due || (on <= day && day <= *due); }
+    bool operator==(const Calibration &) const = default;
+};
+
+struct Instrument
+{
+    QString key;
+    QString serial;
+    QString kind;
+    QList<Calibration> calibrations; ///< oldest first; a later one is a further fact
+
+    bool calibratedOn(QDate day) const;
+    bool operator==(const Instrument &) const = default;
+
+    QJsonObject toJson() const;
+    static Instrument read(JsonReader &reader);
+};
+
+} // namespace loopwright

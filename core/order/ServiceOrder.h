@@ -1,0 +1,113 @@
+#pragma once
+// One service order: what a customer ordered and what the office assigned. Its text form is a map
+// of column to text under the names of orders.csv; the file, the desktop form, the stored document
+// and the digest all use that one form.
+
+#include "core/base/Finding.h"
+#include "core/base/Json.h"
+#include "core/order/Services.h"
+
+#include <QDate>
+#include <QMap>
+#include <QStringList>
+
+#include <functional>
+#include <vector>
+
+namespace loopwright {
+
+struct OrderedTerminal
+{
+    int number = 1; ///< 1 to 8, as in dn_1
+    QString dn;     ///< as ordered; digits and separators
+    QString spid;
+    QString tei; ///< "auto", a number, or empty (automatic)
+    std::optional<Services>
+        dnServices; ///< services this number answers; unset: every service granted on a B channel
+
+    bool operator==(const OrderedTerminal &) const = default;
+};
+
+/// Column name of orders.csv to trimmed text; columns without text are left out.
+using OrderFields = QMap<QString, QString>;
+
+struct ServiceOrder
+{
+    QString number;
+    OrderType type = OrderType::New;
+    QDate dueDate;
+    QString customer, premises, circuit;
+    LineKind kind = LineKind::Bri;
+    QString office;
+    QString variant; ///< key of a protocol variant; "analog" on an analog line
+    QString pair;
+    Services b1, b2, d;
+    int dataRate = 64000; ///< bit/s, 64000 or 56000
+    std::vector<OrderedTerminal> terminals;
+    bool ntSupplied = false;
+    QString installer, remarks;
+    QString contact, accessNotes, appointment, terminalLocation, feederPair, dialPrefix,
+        relatedOrder;
+
+    bool operator==(const ServiceOrder &) const = default;
+
+    OrderFields fields() const;
+    QJsonObject toJson() const;
+    /// Reads what toJson wrote; any other text is BadInput.
+    static Result<ServiceOrder> fromJson(const QJsonObject &object, const QString &place);
+
+    const OrderedTerminal *terminal(int number) const;
+    /// The services that B1 and B2 carry together.
+    Services bServices() const { return b1 | b2; }
+    /// The services that calls to this number must show.
+    Services servicesOf(const OrderedTerminal &terminal) const;
+    bool bothChannelsOrdered() const { return b1 != Services() && b2 != Services(); }
+};
+
+/// Names of the columns that an order has, required and optional, in the order of the contract; "#"
+/// stands for 1 to 8.
+const QStringList &requiredOrderColumns();
+const QStringList &optionalOrderColumns();
+
+/// An order read from its fields: where `malformed` holds an error the order cannot be taken in.
+struct OrderReading
+{
+    ServiceOrder order;
+    Findings malformed; ///< each with the column in `field`
+};
+
+/// Checks the form of every field. `officeVariant` answers with the protocol variant of a serving
+/// office, or nothing where there is no such office.
+OrderReading readOrder(const OrderFields &fields,
+                       const std::function<std::optional<QString>(const QString &)> &officeVariant);
+
+/// How much of the acceptance an order needs, by its type and by what it changes on the working
+/// circuit.
+enum class OrderScope
+{
+    Full,        ///< new; move to other premises; change of pair, variant or service
+    MoveWithin,  ///< move within the premises: all but the loop
+    NumbersOnly, ///< change of numbers alone
+    RecordOnly,
+    Nothing, ///< disconnect
+};
+template<>
+struct Words<OrderScope>
+{
+    static constexpr std::pair<OrderScope, const char *> table[] = {
+        {OrderScope::Full, "full"},
+        {OrderScope::MoveWithin, "move_within"},
+        {OrderScope::NumbersOnly, "numbers_only"},
+        {OrderScope::RecordOnly, "record_only"},
+        {OrderScope::Nothing, "nothing"}};
+};
+
+/// `working` is the order by which the circuit works today, where there is one. Without it a move
+/// or a change needs everything, because nothing shows what stayed as it was.
+OrderScope scopeOf(const ServiceOrder &order, const std::optional<ServiceOrder> &working);
+
+/// What a changed order retires of the evidence, by the columns that differ: "pair", "identifiers",
+/// or nothing.
+QString whatChanged(const ServiceOrder &before, const ServiceOrder &after);
+
+} // namespace loopwright
