@@ -1,0 +1,23 @@
+#pragma once
+// Deciding, deciding again, and accepting with exception.
+
+#include "app/actions/Records.h"
+#include "core/acceptance/Decide.h"
+
+namespace loopwright {
+
+/// Gathers the evidence of an order: the one bridge between the records and `decide`.
+Result<DecisionInput> evidenceOf(Records &records, const QString &orderNumber);
+
+/// Decides and stores the decision with its whole input; an unchanged input stores nothing new.
+Result<Decision> decideOrder(Records &records, const QString &orderNumber);
+/// Repeats a stored decision from its stored input. NotFound where there is none of that id.
+Result<Decision> decideAgain(Records &records, const QString &decisionId);
+
+/// Records a supervisor's exception for criteria that are not met or missing, and decides. Refused
+/// for "safety", for a criterion that is met or not needed, without a reason or a name, or by
+/// somebody registered as no supervisor; Usage for a key that is no criterion.
+Result<Decision> acceptWithException(Records &records, const QString &orderNumber,
+                                     const QStringList &criteria, const QString &because);
+
+} // namespace loopwright

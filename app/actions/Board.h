@@ -1,0 +1,56 @@
+#pragma once
+// The board: every order with its stage and outcome, found by any number or name, filtered and
+// counted.
+
+#include "app/actions/Records.h"
+
+#include <QDate>
+#include <QJsonObject>
+#include <QMap>
+
+#include <vector>
+
+namespace loopwright {
+
+enum class DueFilter
+{
+    Any,
+    Late,
+    Today,
+    ThisWeek
+};
+
+struct BoardFilter
+{
+    QString stage, office, installer; ///< empty: any
+    QString outcome;                  ///< empty: any
+    DueFilter due = DueFilter::Any;   ///< late: before today and not done
+    QDate dueBefore;                  ///< invalid: any; exclusive
+    QString text;   ///< any part of a number or name; several words must all be found
+    int limit = -1; ///< rows at most; -1: all
+};
+
+struct BoardRow
+{
+    QString order, circuit, customer, premises, office, stage, outcome, installer, kind;
+    QString reason; ///< why it is not accepted yet; empty where it is
+    QString status; ///< open, completed, cancelled
+    QDate due;
+    bool held = false;
+
+    QJsonObject toJson() const; ///< the contract's fields and more
+};
+
+/// Sorted by due date, then number.
+Result<std::vector<BoardRow>> boardRows(Records &records, const BoardFilter &filter);
+
+/// For each value of each filter, the number of rows that choosing it would show with the other
+/// filters as they are.
+struct BoardCounts
+{
+    QMap<QString, int> stages, offices, installers, due; ///< due: "late", "today", "this_week"
+    int total = 0;                                       ///< rows that the filter as it is shows
+};
+Result<BoardCounts> boardCounts(Records &records, const BoardFilter &filter);
+
+} // namespace loopwright

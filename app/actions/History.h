@@ -1,0 +1,31 @@
+#pragma once
+// What happened, and whether the records still say so.
+
+#include "app/actions/Records.h"
+#include "core/history/Event.h"
+
+#include <QJsonObject>
+
+namespace loopwright {
+
+/// Events of an order; NotFound where there is no such order.
+Result<std::vector<Event>> orderHistory(Records &records, const QString &orderNumber);
+
+struct BrokenLink
+{
+    QString subject;  ///< chain: "circuit:…" or "register"
+    qint64 event = 0; ///< its place in the chain, from 1; 0 where no event is left to name
+    QString what;     ///< one sentence
+};
+
+struct HistoryVerdict
+{
+    qint64 events = 0;
+    std::vector<BrokenLink>
+        broken; ///< the first broken link of each chain, and each row that was edited
+
+    QJsonObject toJson() const; ///< {"verdict":"whole|broken","events","broken":[…]}
+};
+Result<HistoryVerdict> verifyHistory(Records &records, const Progress &progress = {});
+
+} // namespace loopwright

@@ -1,0 +1,79 @@
+#pragma once
+// One order at a time: check what is typed, take it in or change it, complete it, cancel it, and
+// see all of it.
+
+#include "app/actions/Records.h"
+#include "core/acceptance/Decide.h"
+#include "core/history/Event.h"
+
+namespace loopwright {
+
+struct OrderVerdict
+{
+    Findings findings;      ///< each with its column in `field`; the same sentences as an import
+    bool malformed = false; ///< cannot be taken in
+    bool held = false;      ///< can be, but its identifiers are in error or taken
+    bool exists = false;    ///< an order of this number is there
+    bool unchanged = false; ///< and has these very values
+};
+
+/// What would be said of these fields; changes nothing. For the form, as one types.
+Result<OrderVerdict> checkOrder(Records &records, const OrderFields &fields);
+/// Takes the order in. Refused with the first reason where it is malformed, or is there with other
+/// values and `update` is not set. A held order is taken in.
+Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool update);
+
+/// An accepted order (or a disconnect, or record-only that is accepted): planned identifiers become
+/// working, the old ones are released, in one transaction. Refused otherwise, with the reason.
+Result<void> completeOrder(Records &records, const QString &number);
+/// Releases what the order planned. Refused for a completed order or without a reason.
+Result<void> cancelOrder(Records &records, const QString &number, const QString &because);
+
+struct FactView
+{
+    Fact fact;
+    bool voided = false;
+    QString voidedBy, voidedBecause; ///< where voided
+};
+
+struct CertificateView
+{
+    QString number;
+    QString digest;
+    QString code; ///< short check code
+    Moment issuedAt;
+    int copies = 0;
+};
+
+/// Everything that the job page and `order show` need.
+struct OrderView
+{
+    ServiceOrder order;
+    QString status; ///< "open", "completed" or "cancelled"
+    bool held = false;
+    ServingOffice office;
+    QList<TestLine> testLines; ///< for the installer's page only, never for a customer
+    QString installerName;
+    DecisionInput input;
+    Decision decision; ///< what `decide` answers now
+    QString stage;
+    std::vector<FactView> facts; ///< oldest first, voids and exceptions among them
+    std::vector<Event> events;   ///< of the order, oldest first
+    std::vector<CertificateView> certificates;
+
+    QJsonObject toJson() const; ///< without the unpublished numbers
+};
+
+/// NotFound where there is no such order.
+Result<OrderView> showOrder(Records &records, const QString &number);
+
+/// All orders of a circuit, oldest first, and the circuit's events.
+struct CircuitView
+{
+    QString circuit;
+    std::vector<ServiceOrder> orders;
+    std::vector<Event> events;
+};
+Result<CircuitView> showCircuit(Records &records, const QString &circuit);
+
+} // namespace loopwright

@@ -1,0 +1,48 @@
+#pragma once
+// The open records: one database, a clock, and who acts. Both faces make one and hand it to every
+// action.
+
+#include "core/base/Moment.h"
+#include "core/base/Result.h"
+#include "db/Database.h"
+
+#include <functional>
+#include <memory>
+
+namespace loopwright {
+
+class Records
+{
+public:
+    /// Opens or makes the database at `path` and brings the shipped limit sets into it.
+    /// DatabaseTrouble where it cannot be opened, is locked, damaged, or of a newer version;
+    /// DiskTrouble where the disk refuses a write.
+    static Result<std::unique_ptr<Records>> open(const QString &path);
+
+    Database &database() { return m_database; }
+
+    /// Who acts; goes into the history. The login name unless set.
+    QString by() const { return m_by; }
+    void actAs(const QString &name) { m_by = name; }
+
+    /// The time that counts: the given one where it was set (late entry, tests), else the clock.
+    Moment now() const { return m_given ? *m_given : realNow(); }
+    void setNow(std::optional<Moment> moment) { m_given = moment; }
+    /// The clock, in the local offset; the history keeps it beside now().
+    static Moment realNow();
+
+    explicit Records(Database database);
+
+private:
+    Database m_database;
+    QString m_by;
+    std::optional<Moment> m_given;
+};
+
+/// `records.sqlite` in the XDG data directory of the program.
+QString defaultDatabasePath();
+
+/// Long work reports here: how much of how much; answer false to stop it, and nothing is changed.
+using Progress = std::function<bool(qint64 done, qint64 total)>;
+
+} // namespace loopwright

@@ -1,0 +1,31 @@
+#pragma once
+// What the forms list: offices, people, instruments; and the audit of identifiers over the whole
+// database.
+
+#include "app/actions/Records.h"
+#include "core/office/Office.h"
+
+#include <vector>
+
+namespace loopwright {
+
+Result<QList<ServingOffice>> offices(Records &records);
+Result<QList<Person>> people(Records &records);
+Result<QList<Instrument>> instruments(Records &records);
+
+/// One thing that the audit found, with the circuits that it concerns.
+struct AuditFinding
+{
+    QString code; ///< "dn_twice", "spid_twice", "pair_twice", "identifier_error", "held_order", …
+    QString reason; ///< one sentence
+    QString value;
+    QStringList circuits;
+    QStringList orders;
+
+    QJsonObject toJson() const;
+};
+/// Every DN, SPID and pair over the whole database, and every open order's identifiers by the
+/// rules.
+Result<std::vector<AuditFinding>> auditIdentifiers(Records &records, const Progress &progress = {});
+
+} // namespace loopwright

@@ -1,0 +1,24 @@
+#pragma once
+// Keeping the records: backup, restore, export, and invented records for trials.
+
+#include "app/actions/Records.h"
+
+namespace loopwright {
+
+/// Online; the copy is verified (integrity and history) before it is called done, and takes `path`
+/// only when whole.
+Result<void> backupTo(Records &records, const QString &path, const Progress &progress = {});
+/// Puts a backup in the place of the database at `databasePath`; the present one is kept beside it.
+/// The backup is verified first. No Records may be open on it.
+Result<void> restoreFrom(const QString &backupPath, const QString &databasePath,
+                         const Progress &progress = {});
+
+/// Every table as RFC 4180 CSV, spreadsheet-safe; the unpublished numbers only with `internal`.
+Result<QStringList> exportTables(Records &records, const QString &directory, bool internal,
+                                 const Progress &progress = {});
+
+/// Invented records of realistic shape in an empty database. Refused where it is not empty.
+Result<void> fillWithInvented(Records &records, int circuits, quint64 seed,
+                              const Progress &progress = {});
+
+} // namespace loopwright
