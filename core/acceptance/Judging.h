@@ -1,0 +1,87 @@
+#pragma once
+// What a criterion is judged from, and the table of criteria. A new criterion is one row here and one function.
+
+#include "core/acceptance/Evidence.h"
+#include "core/errortest/RunEvaluation.h"
+
+#include <span>
+
+namespace loopwright {
+
+/// How one run stands towards the limits.
+enum class RunStanding {
+    Passed,
+    Failed,     ///< over its error limits, whenever it was stopped
+    NoResult,   ///< stopped early, too short, or with a break in its clock
+    Blocked,    ///< within limits, but behind a failed run with nothing said of what was done
+};
+
+struct JudgedRun
+{
+    const Fact *fact = nullptr;
+    RunEvaluation evaluation;
+    RunStanding standing = RunStanding::NoResult;
+    QString why; ///< one sentence
+};
+
+/// The runs that prove one channel, oldest first, and the one that decides.
+struct ChannelRuns
+{
+    Channel channel = Channel::B1;
+    std::vector<JudgedRun> runs;
+    const JudgedRun *deciding() const; ///< the newest that passed or failed; null where none did
+};
+
+struct Judging
+{
+    Judging(const DecisionInput &input, const LimitSet &limits);
+
+    const DecisionInput &input;
+    const ServiceOrder &order;
+    const LimitSet &limits;
+    Evidence evidence;
+    std::vector<ChannelRuns> runs; ///< of each B channel that carries data
+
+    bool isAnalog() const { return order.kind == LineKind::Analog; }
+};
+
+/// Fills outcome, figures, reason, next and evidence of a result that has key, name and station.
+using JudgeFunction = void (*)(const Judging &, CriterionResult &);
+
+struct Criterion
+{
+    const char *key;
+    const char *name;
+    Station station;
+    bool (*needed)(const Judging &); ///< false: `not_needed`, with the reason of the scope
+    JudgeFunction judge;
+    QStringList (*endsException)(); ///< kinds of fact that, when newer, end an exception for it
+};
+
+std::span<const Criterion> criteria();
+
+// One function a criterion, in the file of its station.
+void judgeIdentifiers(const Judging &, CriterionResult &);
+void judgeLoop(const Judging &, CriterionResult &);
+void judgeSafety(const Judging &, CriterionResult &);
+void judgeLayer1(const Judging &, CriterionResult &);
+void judgeLayer2(const Judging &, CriterionResult &);
+void judgeLayer3(const Judging &, CriterionResult &);
+void judgeCalls(const Judging &, CriterionResult &);
+void judgeReadback(const Judging &, CriterionResult &);
+void judgeDetector(const Judging &, CriterionResult &);
+void judgeRun(const Judging &, CriterionResult &);
+void judgeInstrument(const Judging &, CriterionResult &);
+void judgeQuantity(const Judging &, CriterionResult &); ///< of the quantity that the key names
+
+/// Judges the runs of every B channel that carries data, for Judging and the list of runs made.
+std::vector<ChannelRuns> judgeRuns(const Judging &judging);
+/// Every run that was made, voided ones left out, with what became of it.
+std::vector<RunMade> runsMade(const Judging &judging);
+
+/// Sets outcome and reason, the worse outcome winning: not_met over missing over met. Reasons of equal outcome are joined.
+void settle(CriterionResult &result, CriterionOutcome outcome, const QString &reason, const QString &next = {});
+/// "12.5", without trailing zeros.
+QString figure(double value, int decimals = 2);
+
+} // namespace loopwright
