@@ -32,8 +32,8 @@ struct OrderChange
     bool operator==(const OrderChange &) const = default;
 };
 
-/// Every finding about the identifiers of an order by the rules of its variant; what another circuit holds is a Conflict.
-/// Empty for a disconnect, which assigns nothing.
+/// Every finding about the identifiers of an order by the rules of its variant; what another
+/// circuit holds is a Conflict. Empty for a disconnect, which assigns nothing.
 Findings checkOrderIdentifiers(const ServiceOrder &order);
 
 struct DecisionInput

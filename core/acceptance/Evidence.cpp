@@ -6,13 +6,13 @@ namespace loopwright {
 
 namespace {
 
-bool retires(const QString &what, Proof proof)
+bool retires(const QString &what, Proves proof)
 {
     if (what == toText(ChangedWhat::Pair) || what == toText(ChangedWhat::LineEquipment))
         return true;
     if (what == toText(ChangedWhat::Nt))
-        return proof != Proof::Loop;
-    return proof == Proof::Upper;
+        return proof != Proves::Loop;
+    return proof == Proves::Upper;
 }
 
 } // namespace
@@ -44,7 +44,7 @@ Moment Evidence::timeOf(const Fact &fact)
     return run ? run->started : fact.at;
 }
 
-bool Evidence::isNewer(const Fact &fact, Proof proof) const
+bool Evidence::isNewer(const Fact &fact, Proves proof) const
 {
     return std::all_of(m_changes.begin(), m_changes.end(), [&](const auto &change) {
         return !retires(change.first, proof) || timeOf(fact) > change.second;
@@ -59,7 +59,8 @@ QString Evidence::visitOf(const Moment &moment) const
             continue;
         const Moment arrived = visit->arrived.value_or(fact->at);
         const bool before = moment < arrived;
-        const bool after = visit->left ? moment > *visit->left : moment.localDate() != arrived.localDate();
+        const bool after =
+            visit->left ? moment > *visit->left : moment.localDate() != arrived.localDate();
         if (!before && !after)
             return "visit " + arrived.utcText();
     }
@@ -97,7 +98,8 @@ bool Evidence::selfTestFailedLater(const Fact &fact) const
 bool Evidence::somethingDoneBetween(const Moment &from, const Moment &to) const
 {
     return std::any_of(m_facts.begin(), m_facts.end(), [&](const Fact *fact) {
-        return (fact->as<ChangedFact>() || fact->as<NoteFact>()) && fact->at > from && fact->at < to;
+        return (fact->as<ChangedFact>() || fact->as<NoteFact>()) && fact->at > from &&
+               fact->at < to;
     });
 }
 

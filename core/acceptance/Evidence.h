@@ -1,6 +1,7 @@
 #pragma once
-// Which facts of an order still count, and for what: voided ones do not, nor those that are older than a change of what
-// they prove, nor those of an instrument whose self-test had failed on that visit.
+// Which facts of an order still count, and for what: voided ones do not, nor those that are older
+// than a change of what they prove, nor those of an instrument whose self-test had failed on that
+// visit.
 
 #include "core/acceptance/Decide.h"
 
@@ -8,9 +9,10 @@
 
 namespace loopwright {
 
-/// What a fact proves, by what a change makes old. A change of pair or line equipment retires all three; of the NT the
-/// latter two; of identifiers the last.
-enum class Proof {
+/// What a fact proves, by what a change makes old. A change of pair or line equipment retires all
+/// three; of the NT the latter two; of identifiers the last.
+enum class Proves
+{
     Loop,   ///< safety, loop, analog quantities
     Layer1, ///< synchronisation
     Upper,  ///< layers 2 and 3, calls, detector check, run
@@ -23,7 +25,7 @@ public:
 
     /// Counting facts that hold a T, oldest first.
     template<class T>
-    std::vector<const Fact *> of(Proof proof) const
+    std::vector<const Fact *> of(Proves proof) const
     {
         std::vector<const Fact *> list;
         for (const Fact *fact : m_facts)
@@ -43,9 +45,12 @@ public:
     }
     const std::vector<const Fact *> &facts() const { return m_facts; }
 
-    bool counts(const Fact &fact, Proof proof) const { return isNewer(fact, proof) && selfTestStands(fact); }
+    bool counts(const Fact &fact, Proves proof) const
+    {
+        return isNewer(fact, proof) && selfTestStands(fact);
+    }
     /// Newer than the last change of what it proves.
-    bool isNewer(const Fact &fact, Proof proof) const;
+    bool isNewer(const Fact &fact, Proves proof) const;
     /// The instrument had not failed its last self-test on that visit.
     bool selfTestStands(const Fact &fact) const;
     /// The instrument failed a self-test later on that visit and none was passed after it.
@@ -59,7 +64,7 @@ public:
     bool somethingDoneBetween(const Moment &from, const Moment &to) const;
 
 private:
-    std::vector<const Fact *> m_facts; ///< not voided, by time
+    std::vector<const Fact *> m_facts;                 ///< not voided, by time
     std::vector<std::pair<QString, Moment>> m_changes; ///< what, when
 };
 

@@ -172,9 +172,11 @@ Result<void> checkFits(const Fact &fact, const ServiceOrder &order, const QStrin
     if (const auto *layer = fact.as<LayerFact>()) {
         if (order.kind == LineKind::Analog)
             refuse(result, place, "an analog line has no layers 1 to 3");
-        if (layer->terminal && !order.terminal(int(*layer->terminal)))
+        if (layer->layer > 1 && !order.terminal(layer->terminalOrFirst()))
             refuse(result, place + ".terminal",
-                   QString("order %1 has no terminal %2").arg(order.number).arg(*layer->terminal));
+                   QString("order %1 has no terminal %2")
+                       .arg(order.number)
+                       .arg(layer->terminalOrFirst()));
     } else if (const auto *call = fact.as<CallFact>()) {
         checkChannel(result, order, call->channel, place + ".channel");
     } else if (const auto *run = fact.as<RunFact>()) {

@@ -1,5 +1,5 @@
-// Criteria calls and readback: each service out on each channel that has it, each number called in for each of its
-// services, and the number that the network announced.
+// Criteria calls and readback: each service out on each channel that has it, each number called in
+// for each of its services, and the number that the network announced.
 
 #include "core/acceptance/Judging.h"
 #include "core/identifiers/TerminalIdentifiers.h"
@@ -15,7 +15,8 @@ namespace {
 class NumberKey
 {
 public:
-    explicit NumberKey(const ServiceOrder &order) : m_variant(findVariant(order.variant))
+    explicit NumberKey(const ServiceOrder &order)
+        : m_variant(findVariant(order.variant))
     {
         std::vector<TerminalIdentifiers> terminals;
         for (const OrderedTerminal &terminal : order.terminals)
@@ -74,7 +75,7 @@ Trials gatherTrials(const Judging &judging, const NumberKey &key)
 {
     Trials trials;
     for (const Fact *fact : judging.evidence.facts()) {
-        if (!judging.evidence.counts(*fact, Proof::Upper))
+        if (!judging.evidence.counts(*fact, Proves::Upper))
             continue;
         if (fact->as<RunFact>())
             addRun(trials, key, judging.order, fact);
@@ -95,18 +96,19 @@ Trials gatherTrials(const Judging &judging, const NumberKey &key)
 
 bool worksAt56(const Judging &judging, Channel channel)
 {
-    for (const Fact *fact : judging.evidence.of<RunFact>(Proof::Upper)) {
+    for (const Fact *fact : judging.evidence.of<RunFact>(Proves::Upper)) {
         const auto *run = fact->as<RunFact>();
-        const bool covers = std::find(run->channels.begin(), run->channels.end(), channel) != run->channels.end();
+        const bool covers =
+            std::find(run->channels.begin(), run->channels.end(), channel) != run->channels.end();
         if (covers && run->rate == 56000 && run->path != Path::NtLoop &&
-            evaluateRun(*run).summary.bitErrors == 0)
+            evaluateRun(*run, judging.limits.value("run_confidence")).summary.bitErrors == 0)
             return true;
     }
     return false;
 }
 
-void judgeTrial(const Judging &judging, CriterionResult &result, const QMap<QString, Trial> &trials, const QString &at,
-                const QString &what, int &made)
+void judgeTrial(const Judging &judging, CriterionResult &result, const QMap<QString, Trial> &trials,
+                const QString &at, const QString &what, int &made)
 {
     const auto found = trials.constFind(at);
     if (found == trials.constEnd()) {
@@ -121,29 +123,34 @@ void judgeTrial(const Judging &judging, CriterionResult &result, const QMap<QStr
         return;
     }
     const ProtocolVariant *variant = findVariant(judging.order.variant);
-    const auto cause = found->cause && variant && usesQ850(*variant) ? causeOf(*found->cause) : std::nullopt;
+    const auto cause =
+        found->cause && variant && usesQ850(*variant) ? causeOf(*found->cause) : std::nullopt;
     settle(result, CriterionOutcome::NotMet,
            QString("The %1 failed%2.")
-               .arg(what, cause ? QString(", cause %1 (%2)").arg(cause->number).arg(cause->name) : QString()),
-           cause && !cause->checkFirst.isEmpty() ? "Check first: " + cause->checkFirst + "."
-                                                 : QString("Find out why the %1 failed and try it again.").arg(what));
+               .arg(what, cause ? QString(", cause %1 (%2)").arg(cause->number).arg(cause->name)
+                                : QString()),
+           cause && !cause->checkFirst.isEmpty()
+               ? "Check first: " + cause->checkFirst + "."
+               : QString("Find out why the %1 failed and try it again.").arg(what));
 }
 
-void judgeChannel(const Judging &judging, CriterionResult &result, const Trials &trials, Channel channel,
-                  Services services, int &made)
+void judgeChannel(const Judging &judging, CriterionResult &result, const Trials &trials,
+                  Channel channel, Services services, int &made)
 {
     for (const Service service : each(services)) {
-        const QString what = service == Service::Packet
-                                 ? QString("packet session on %1").arg(toText(channel))
-                                 : QString("%1 call out on %2")
-                                       .arg(toText(service), judging.isAnalog() ? "the line" : toText(channel));
+        const QString what =
+            service == Service::Packet
+                ? QString("packet session on %1").arg(toText(channel))
+                : QString("%1 call out on %2")
+                      .arg(toText(service), judging.isAnalog() ? "the line" : toText(channel));
         const QString at = slot(toText(channel), service);
         judgeTrial(judging, result, trials.out, at, what, made);
         const auto found = trials.out.constFind(at);
         if (service == Service::Data && found != trials.out.constEnd() && !found->ok &&
             judging.order.dataRate == 64000 && worksAt56(judging, channel))
             settle(result, CriterionOutcome::NotMet,
-                   QString("64 kbit/s fails on %1 and 56 kbit/s works: the path is restricted, not the line.")
+                   QString("64 kbit/s fails on %1 and 56 kbit/s works: the path is restricted, not "
+                           "the line.")
                        .arg(toText(channel)),
                    "Ask the serving office for an unrestricted path.");
     }
@@ -184,7 +191,8 @@ void judgeCalls(const Judging &judging, CriterionResult &result)
     result.limitText = "each service out on each channel, each number called in";
     result.source = "the order";
     if (needed == 0)
-        settle(result, CriterionOutcome::Met, "The order grants no service that a call could show.");
+        settle(result, CriterionOutcome::Met,
+               "The order grants no service that a call could show.");
     else if (result.outcome == CriterionOutcome::Met)
         settle(result, CriterionOutcome::Met, QString("All %1 calls went through.").arg(needed));
 }
@@ -197,7 +205,7 @@ void judgeReadback(const Judging &judging, CriterionResult &result)
         if (!terminal.dn.isEmpty())
             ordered << key(terminal.dn);
     QMap<QString, const Fact *> newest; // by the number that was expected
-    for (const Fact *fact : judging.evidence.of<CallFact>(Proof::Upper))
+    for (const Fact *fact : judging.evidence.of<CallFact>(Proves::Upper))
         if (const auto *call = fact->as<CallFact>(); call->announcedDn)
             newest.insert(call->dn ? key(*call->dn) : QString(), fact);
     result.limitText = "the announced number is the order's";
@@ -205,7 +213,8 @@ void judgeReadback(const Judging &judging, CriterionResult &result)
     if (newest.isEmpty()) {
         const bool asked = judging.limits.value("readback_required") != 0;
         settle(result, asked ? CriterionOutcome::Missing : CriterionOutcome::NotNeeded,
-               "No announced number was recorded.", asked ? "Have the network announce the number of this pair." : "");
+               "No announced number was recorded.",
+               asked ? "Have the network announce the number of this pair." : "");
         return;
     }
     QStringList announced;
@@ -214,11 +223,13 @@ void judgeReadback(const Judging &judging, CriterionResult &result)
         const QString heard = key(*call->announcedDn);
         announced << *call->announcedDn;
         result.evidence << it.value()->id;
-        const bool right = ordered.contains(heard) && (it.key().isEmpty() || !ordered.contains(it.key()) || it.key() == heard);
+        const bool right = ordered.contains(heard) &&
+                           (it.key().isEmpty() || !ordered.contains(it.key()) || it.key() == heard);
         const Services granted = judging.order.bServices() | judging.order.d;
         if (!right)
             settle(result, CriterionOutcome::NotMet,
-                   QString("The network announced %1, which is not the number of this pair.").arg(*call->announcedDn),
+                   QString("The network announced %1, which is not the number of this pair.")
+                       .arg(*call->announcedDn),
                    "Have the office check pair and number: this may be another customer's line.");
         else if (call->announcedService && !granted.testFlag(*call->announcedService))
             settle(result, CriterionOutcome::NotMet,
@@ -226,7 +237,8 @@ void judgeReadback(const Judging &judging, CriterionResult &result)
                        .arg(toText(*call->announcedService)),
                    "Have the office check the services of the line.");
         else
-            settle(result, CriterionOutcome::Met, QString("The network announced %1.").arg(*call->announcedDn));
+            settle(result, CriterionOutcome::Met,
+                   QString("The network announced %1.").arg(*call->announcedDn));
     }
     result.measured = result.measuredText = announced.join(", ");
 }

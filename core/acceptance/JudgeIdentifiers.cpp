@@ -32,9 +32,11 @@ void judgeIdentifiers(const Judging &judging, CriterionResult &result)
     result.limit = 0;
     result.limitText = "none in error or in use elsewhere";
     result.source = "rules of the protocol variant";
-    settle(result, CriterionOutcome::Met,
-           warnings == 0 ? QString("Every identifier fits the variant %1.").arg(variant->name)
-                         : QString("No identifier is in error; %1 to confirm with the provider.").arg(warnings));
+    settle(
+        result, CriterionOutcome::Met,
+        warnings == 0
+            ? QString("Every identifier fits the variant %1.").arg(variant->name)
+            : QString("No identifier is in error; %1 to confirm with the provider.").arg(warnings));
 }
 
 namespace {
@@ -44,8 +46,8 @@ bool isMeasurement(const Fact &fact)
 {
     if (const auto *loop = fact.as<LoopFact>())
         return loop->dcResistanceOhm || loop->lossDb;
-    return fact.as<LayerFact>() || fact.as<CallFact>() || fact.as<DetectorFact>() || fact.as<RunFact>() ||
-           fact.as<AnalogFact>();
+    return fact.as<LayerFact>() || fact.as<CallFact>() || fact.as<DetectorFact>() ||
+           fact.as<RunFact>() || fact.as<AnalogFact>();
 }
 
 struct VisitAtPair
@@ -60,7 +62,7 @@ std::vector<VisitAtPair> visitsAtPair(const Judging &judging)
     std::vector<VisitAtPair> visits;
     for (const Fact *fact : judging.evidence.facts()) {
         const bool card = fact->as<SafetyFact>();
-        if (!(card || isMeasurement(*fact)) || !judging.evidence.isNewer(*fact, Proof::Loop))
+        if (!(card || isMeasurement(*fact)) || !judging.evidence.isNewer(*fact, Proves::Loop))
             continue;
         const QString name = judging.evidence.visitOf(Evidence::timeOf(*fact));
         auto visit = std::find_if(visits.begin(), visits.end(),
@@ -84,10 +86,12 @@ void judgeCard(const Judging &judging, const Fact &card, CriterionResult &result
         settle(result, CriterionOutcome::Met, verdict.text());
         break;
     case SafetyOutcome::Incomplete:
-        settle(result, CriterionOutcome::Missing, verdict.text(), "Complete the safety card before the first measurement.");
+        settle(result, CriterionOutcome::Missing, verdict.text(),
+               "Complete the safety card before the first measurement.");
         break;
     case SafetyOutcome::Hazard:
-        settle(result, CriterionOutcome::NotMet, verdict.text(), "Stop, move away, and report the foreign voltage.");
+        settle(result, CriterionOutcome::NotMet, verdict.text(),
+               "Stop, move away, and report the foreign voltage.");
         break;
     }
 }
@@ -106,7 +110,8 @@ void judgeVisit(const Judging &judging, const VisitAtPair &visit, CriterionResul
                "Make the safety card: read the foreign voltages and confirm the cautions.");
     else
         settle(result, CriterionOutcome::NotMet,
-               QString("The safety card of the %1 was made after the first measurement.").arg(visit.name),
+               QString("The safety card of the %1 was made after the first measurement.")
+                   .arg(visit.name),
                "Void the measurements that came before the card and take them again.");
     // A hazard that was found later on the same visit stands until a later card is clear.
     if (before && visit.cards.back() != before)

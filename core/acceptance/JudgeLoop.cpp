@@ -1,5 +1,5 @@
-// Criterion loop: of a basic-rate line by resistance, loss at 40 kHz and make-up; of an analog line by resistance and the
-// voice-band rules.
+// Criterion loop: of a basic-rate line by resistance, loss at 40 kHz and make-up; of an analog line
+// by resistance and the voice-band rules.
 
 #include "core/acceptance/Judging.h"
 #include "core/loop/DesignRules.h"
@@ -23,14 +23,15 @@ PairFigures newestFigures(const Judging &judging)
     PairFigures figures;
     QString resistanceId, lossId, makeupId;
     const double frequency = judging.limits.value("bri_loss_frequency");
-    for (const Fact *fact : judging.evidence.of<LoopFact>(Proof::Loop)) {
+    for (const Fact *fact : judging.evidence.of<LoopFact>(Proves::Loop)) {
         const auto *loop = fact->as<LoopFact>();
         if (loop->dcResistanceOhm) {
             figures.resistanceOhm = loop->dcResistanceOhm;
             resistanceId = fact->id;
         }
         // A loss at another frequency says nothing of the one that is limited.
-        if (loop->lossDb && std::abs(loop->frequencyHz.value_or(frequency) - frequency) <= 0.01 * frequency) {
+        if (loop->lossDb &&
+            std::abs(loop->frequencyHz.value_or(frequency) - frequency) <= 0.01 * frequency) {
             figures.lossDb = loop->lossDb;
             lossId = fact->id;
         }
@@ -50,8 +51,12 @@ void judgeFigure(CriterionResult &result, const QString &what, double measured, 
     const bool within = measured <= limit.value;
     settle(result, within ? CriterionOutcome::Met : CriterionOutcome::NotMet,
            QString("%1 of %2 %3 is %4 the limit of %5 %3.")
-               .arg(what, figure(measured), limit.unit, within ? "within" : "above", figure(limit.value)),
-           within ? QString() : QString("Have the pair mended or another assigned, then record that it was changed."));
+               .arg(what, figure(measured), limit.unit, within ? "within" : "above",
+                    figure(limit.value)),
+           within
+               ? QString()
+               : QString(
+                     "Have the pair mended or another assigned, then record that it was changed."));
 }
 
 /// Rules of the make-up, leaving out those whose figure was measured.
@@ -59,7 +64,8 @@ void judgeMakeup(const Judging &judging, const PairFigures &figures, CriterionRe
 {
     const LoopQualification qualification = qualify(*figures.makeup, judging.limits);
     for (const RuleResult &rule : qualification.rules) {
-        if ((rule.key == "bri_loss" && figures.lossDb) || (rule.key == "bri_resistance" && figures.resistanceOhm))
+        if ((rule.key == "bri_loss" && figures.lossDb) ||
+            (rule.key == "bri_resistance" && figures.resistanceOhm))
             continue;
         const bool predicted = rule.key == "bri_loss" || rule.key == "bri_resistance";
         const QString reason = predicted ? "Predicted: " + rule.reason : rule.reason;
@@ -89,13 +95,16 @@ bool runWithoutErrors(const Judging &judging)
 void judgeWithoutMakeup(const Judging &judging, const PairFigures &figures, CriterionResult &result)
 {
     if (figures.lossDb) {
-        settle(result, CriterionOutcome::Met, "The make-up is not known; the measured loss decides.");
+        settle(result, CriterionOutcome::Met,
+               "The make-up is not known; the measured loss decides.");
     } else if (figures.resistanceOhm && runWithoutErrors(judging)) {
         settle(result, CriterionOutcome::Met,
-               "The make-up is not known; the measured resistance and a run without errors stand for the loss.");
+               "The make-up is not known; the measured resistance and a run without errors stand "
+               "for the loss.");
     } else if (figures.resistanceOhm) {
         settle(result, CriterionOutcome::Missing,
-               "The make-up and the loss at 40 kHz are not known; a resistance alone needs a run without errors beside it.",
+               "The make-up and the loss at 40 kHz are not known; a resistance alone needs a run "
+               "without errors beside it.",
                "Measure the loss at 40 kHz, enter the make-up, or make the error-rate run.");
     } else {
         settle(result, CriterionOutcome::Missing, "Nothing is known of the loop yet.",
@@ -108,8 +117,9 @@ void judgeBasicRate(const Judging &judging, const PairFigures &figures, Criterio
     const Limit &loss = judging.limits.limit("bri_loss_max");
     result.limit = loss.value;
     result.unit = loss.unit;
-    result.limitText = QString("at most %1 dB at 40 kHz and %2 ohm, no load coil")
-                           .arg(figure(loss.value), figure(judging.limits.value("bri_resistance_max")));
+    result.limitText =
+        QString("at most %1 dB at 40 kHz and %2 ohm, no load coil")
+            .arg(figure(loss.value), figure(judging.limits.value("bri_resistance_max")));
     result.source = loss.source;
     if (figures.lossDb) {
         judgeFigure(result, "The measured loss at 40 kHz", *figures.lossDb, loss);
@@ -117,7 +127,8 @@ void judgeBasicRate(const Judging &judging, const PairFigures &figures, Criterio
         result.measuredText = QString("%1 dB measured").arg(figure(*figures.lossDb));
     }
     if (figures.resistanceOhm)
-        judgeFigure(result, "The measured resistance", *figures.resistanceOhm, judging.limits.limit("bri_resistance_max"));
+        judgeFigure(result, "The measured resistance", *figures.resistanceOhm,
+                    judging.limits.limit("bri_resistance_max"));
     if (figures.makeup)
         judgeMakeup(judging, figures, result);
     else
@@ -137,7 +148,8 @@ void judgeAnalog(const Judging &judging, const PairFigures &figures, CriterionRe
     const Limit &limit = figures.makeup && figures.makeup->loadCoils() > 0 ? resistance : unloaded;
     result.limit = limit.value;
     result.unit = limit.unit;
-    result.limitText = QString("at most %1 ohm, load coils where the design rule wants them").arg(figure(limit.value));
+    result.limitText = QString("at most %1 ohm, load coils where the design rule wants them")
+                           .arg(figure(limit.value));
     result.source = limit.source;
     if (figures.resistanceOhm) {
         judgeFigure(result, "The measured resistance", *figures.resistanceOhm, limit);
@@ -155,14 +167,17 @@ void judgeAnalog(const Judging &judging, const PairFigures &figures, CriterionRe
         if (figures.resistanceOhm && rule.unit == "ohm")
             continue;
         if (rule.verdict == Suitability::NotSuitable)
-            settle(result, CriterionOutcome::NotMet, rule.reason, "Have the pair mended, then record that it was changed.");
+            settle(result, CriterionOutcome::NotMet, rule.reason,
+                   "Have the pair mended, then record that it was changed.");
         else
             settle(result, CriterionOutcome::Met,
-                   rule.verdict == Suitability::Marginal ? "Marginal: " + rule.reason : rule.reason);
+                   rule.verdict == Suitability::Marginal ? "Marginal: " + rule.reason
+                                                         : rule.reason);
     }
     if (!figures.resistanceOhm) {
         result.measured = qualification.dcResistanceOhm;
-        result.measuredText = QString("%1 ohm predicted").arg(figure(qualification.dcResistanceOhm));
+        result.measuredText =
+            QString("%1 ohm predicted").arg(figure(qualification.dcResistanceOhm));
     }
 }
 

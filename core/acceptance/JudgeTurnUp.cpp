@@ -11,10 +11,12 @@ namespace loopwright {
 
 namespace {
 
-const Fact *newestLayer(const Judging &judging, int layer, int terminal, std::optional<LineInterface> interface)
+const Fact *newestLayer(const Judging &judging, int layer, int terminal,
+                        std::optional<LineInterface> interface)
 {
     const Fact *newest = nullptr;
-    for (const Fact *fact : judging.evidence.of<LayerFact>(layer == 1 ? Proof::Layer1 : Proof::Upper)) {
+    for (const Fact *fact :
+         judging.evidence.of<LayerFact>(layer == 1 ? Proves::Layer1 : Proves::Upper)) {
         const auto *record = fact->as<LayerFact>();
         if (record->layer == layer &&
             (interface ? record->interfaceOrU() == *interface : record->terminalOrFirst() == terminal))
@@ -23,14 +25,17 @@ const Fact *newestLayer(const Judging &judging, int layer, int terminal, std::op
     return newest;
 }
 
-/// What is said of a layer that is down: the cause in words where there is one, and the first check.
-void settleDown(const Judging &judging, CriterionResult &result, const QString &what, const Fact &fact)
+/// What is said of a layer that is down: the cause in words where there is one, and the first
+/// check.
+void settleDown(const Judging &judging, CriterionResult &result, const QString &what,
+                const Fact &fact)
 {
     const auto *layer = fact.as<LayerFact>();
     const FirstCheck check = firstCheck(*layer);
     QString reason = what + " is down";
     const ProtocolVariant *variant = findVariant(judging.order.variant);
-    const auto cause = layer->cause && variant && usesQ850(*variant) ? causeOf(*layer->cause) : std::nullopt;
+    const auto cause =
+        layer->cause && variant && usesQ850(*variant) ? causeOf(*layer->cause) : std::nullopt;
     if (layer->cause)
         reason += cause ? QString(", cause %1 (%2)").arg(cause->number).arg(cause->name)
                         : QString(", cause %1").arg(*layer->cause);
@@ -42,7 +47,8 @@ void judgeInterface(const Judging &judging, CriterionResult &result, LineInterfa
     const QString name = interface == LineInterface::U ? "U" : "S/T";
     const Fact *fact = newestLayer(judging, 1, 0, interface);
     if (!fact) {
-        settle(result, CriterionOutcome::Missing, QString("Layer 1 at %1 was not recorded.").arg(name),
+        settle(result, CriterionOutcome::Missing,
+               QString("Layer 1 at %1 was not recorded.").arg(name),
                QString("Record whether layer 1 is in sync at %1.").arg(name));
         return;
     }
@@ -55,15 +61,19 @@ void judgeInterface(const Judging &judging, CriterionResult &result, LineInterfa
 
 QString terminalName(const ServiceOrder &order, const OrderedTerminal &terminal)
 {
-    return order.terminals.size() == 1 ? QString("the terminal") : QString("terminal %1").arg(terminal.number);
+    return order.terminals.size() == 1 ? QString("the terminal")
+                                       : QString("terminal %1").arg(terminal.number);
 }
 
-void judgeTei(const Judging &judging, CriterionResult &result, const OrderedTerminal &terminal, int tei)
+void judgeTei(const Judging &judging, CriterionResult &result, const OrderedTerminal &terminal,
+              int tei)
 {
     const ProtocolVariant *variant = findVariant(judging.order.variant);
     const TeiCheck assigned = variant ? checkTei(*variant, terminal.tei) : TeiCheck{};
     const bool zeroOnly = variant && variant->tei == TeiRule::FixedZero;
-    const std::optional<int> fixed = assigned.fixed ? assigned.fixed : zeroOnly ? std::optional(0) : std::nullopt;
+    const std::optional<int> fixed = assigned.fixed ? assigned.fixed
+                                     : zeroOnly     ? std::optional(0)
+                                                    : std::nullopt;
     const bool zeroToo = variant && variant->tei == TeiRule::AutomaticOrFixedZero;
     const bool fits = fixed ? tei == *fixed : (tei >= 64 && tei <= 126) || (zeroToo && tei == 0);
     const QString who = terminalName(judging.order, terminal);
@@ -72,7 +82,9 @@ void judgeTei(const Judging &judging, CriterionResult &result, const OrderedTerm
     else
         settle(result, CriterionOutcome::NotMet,
                fixed ? QString("TEI %1 at %2 is not the assigned %3.").arg(tei).arg(who).arg(*fixed)
-                     : QString("TEI %1 at %2 is not one that the network gives (64 to 126).").arg(tei).arg(who),
+                     : QString("TEI %1 at %2 is not one that the network gives (64 to 126).")
+                           .arg(tei)
+                           .arg(who),
                "Set the TEI of the terminal as ordered and start it again.");
 }
 
@@ -99,7 +111,8 @@ void judgeLayer2(const Judging &judging, CriterionResult &result)
         const QString who = terminalName(judging.order, terminal);
         const Fact *fact = newestLayer(judging, 2, terminal.number, std::nullopt);
         if (!fact) {
-            settle(result, CriterionOutcome::Missing, QString("Layer 2 of %1 was not recorded.").arg(who),
+            settle(result, CriterionOutcome::Missing,
+                   QString("Layer 2 of %1 was not recorded.").arg(who),
                    QString("Record layer 2 of %1 with its TEI.").arg(who));
             continue;
         }
@@ -108,7 +121,8 @@ void judgeLayer2(const Judging &judging, CriterionResult &result)
         if (layer->outcome == LayerOutcome::Down) {
             settleDown(judging, result, "Layer 2 of " + who, *fact);
         } else if (!layer->tei) {
-            settle(result, CriterionOutcome::Missing, QString("Layer 2 of %1 is up, its TEI was not recorded.").arg(who),
+            settle(result, CriterionOutcome::Missing,
+                   QString("Layer 2 of %1 is up, its TEI was not recorded.").arg(who),
                    QString("Record the TEI of %1.").arg(who));
         } else {
             judgeTei(judging, result, terminal, *layer->tei);
@@ -136,7 +150,8 @@ void judgeLayer3(const Judging &judging, CriterionResult &result)
         const QString who = terminalName(judging.order, terminal);
         const Fact *fact = newestLayer(judging, 3, terminal.number, std::nullopt);
         if (!fact) {
-            settle(result, CriterionOutcome::Missing, QString("Layer 3 of %1 was not recorded.").arg(who),
+            settle(result, CriterionOutcome::Missing,
+                   QString("Layer 3 of %1 was not recorded.").arg(who),
                    QString("Record whether the switch accepted the SPID of %1.").arg(who));
             continue;
         }

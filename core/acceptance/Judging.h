@@ -1,5 +1,6 @@
 #pragma once
-// What a criterion is judged from, and the table of criteria. A new criterion is one row here and one function.
+// What a criterion is judged from, and the table of criteria. A new criterion is one row here and
+// one function.
 
 #include "core/acceptance/Evidence.h"
 #include "core/errortest/RunEvaluation.h"
@@ -9,11 +10,12 @@
 namespace loopwright {
 
 /// How one run stands towards the limits.
-enum class RunStanding {
+enum class RunStanding
+{
     Passed,
-    Failed,     ///< over its error limits, whenever it was stopped
-    NoResult,   ///< stopped early, too short, or with a break in its clock
-    Blocked,    ///< within limits, but behind a failed run with nothing said of what was done
+    Failed,   ///< over its error limits, whenever it was stopped
+    NoResult, ///< stopped early, too short, or with a break in its clock
+    Blocked,  ///< within limits, but behind a failed run with nothing said of what was done
 };
 
 struct JudgedRun
@@ -79,8 +81,11 @@ std::vector<ChannelRuns> judgeRuns(const Judging &judging);
 /// Every run that was made, voided ones left out, with what became of it.
 std::vector<RunMade> runsMade(const Judging &judging);
 
-/// Sets outcome and reason, the worse outcome winning: not_met over missing over met. Reasons of equal outcome are joined.
-void settle(CriterionResult &result, CriterionOutcome outcome, const QString &reason, const QString &next = {});
+/// Sets outcome and reason, the worse outcome winning: not_met over missing over met over
+/// not_needed, where a result starts. Reasons of equal outcome are joined; the first hint of what
+/// is next stays.
+void settle(CriterionResult &result, CriterionOutcome outcome, const QString &reason,
+            const QString &next = {});
 /// "12.5", without trailing zeros.
 QString figure(double value, int decimals = 2);
 
