@@ -71,20 +71,20 @@ void judgeTei(const Judging &judging, CriterionResult &result, const OrderedTerm
     const ProtocolVariant *variant = findVariant(judging.order.variant);
     const TeiCheck assigned = variant ? checkTei(*variant, terminal.tei) : TeiCheck{};
     const bool zeroOnly = variant && variant->tei == TeiRule::FixedZero;
-    const std::optional<int> fixed = assigned.fixed ? assigned.fixed
-                                     : zeroOnly     ? std::optional(0)
-                                                    : std::nullopt;
+    const int fixed = assigned.fixed.value_or(zeroOnly ? 0 : -1); // -1: given by the network
     const bool zeroToo = variant && variant->tei == TeiRule::AutomaticOrFixedZero;
-    const bool fits = fixed ? tei == *fixed : (tei >= 64 && tei <= 126) || (zeroToo && tei == 0);
+    const bool fits =
+        fixed >= 0 ? tei == fixed : (tei >= 64 && tei <= 126) || (zeroToo && tei == 0);
     const QString who = terminalName(judging.order, terminal);
     if (fits)
         settle(result, CriterionOutcome::Met, QString("TEI %1 at %2.").arg(tei).arg(who));
     else
         settle(result, CriterionOutcome::NotMet,
-               fixed ? QString("TEI %1 at %2 is not the assigned %3.").arg(tei).arg(who).arg(*fixed)
-                     : QString("TEI %1 at %2 is not one that the network gives (64 to 126).")
-                           .arg(tei)
-                           .arg(who),
+               fixed >= 0
+                   ? QString("TEI %1 at %2 is not the assigned %3.").arg(tei).arg(who).arg(fixed)
+                   : QString("TEI %1 at %2 is not one that the network gives (64 to 126).")
+                         .arg(tei)
+                         .arg(who),
                "Set the TEI of the terminal as ordered and start it again.");
 }
 
