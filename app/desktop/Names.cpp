@@ -1,0 +1,97 @@
+#include "app/desktop/Names.h"
+
+#include "core/acceptance/JobLine.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+namespace loopwright {
+
+namespace {
+
+struct OutcomeRow
+{
+    const char *key;
+    const char *name;
+    Sign sign;
+};
+constexpr OutcomeRow outcomeRows[] = {
+    {"accepted", QT_TRANSLATE_NOOP("Names", "Accepted"), Sign::Done},
+    {"accepted_with_exception", QT_TRANSLATE_NOOP("Names", "Accepted with exception"), Sign::Done},
+    {"not_accepted", QT_TRANSLATE_NOOP("Names", "Not accepted"), Sign::Failed},
+    {"incomplete", QT_TRANSLATE_NOOP("Names", "Incomplete"), Sign::Open},
+};
+
+const OutcomeRow *outcomeRow(const QString &key)
+{
+    for (const OutcomeRow &row : outcomeRows)
+        if (key == QLatin1StringView(row.key))
+            return &row;
+    return nullptr;
+}
+
+/// "error_test" to "Error test".
+QString spelled(QString code)
+{
+    code.replace(u'_', u' ');
+    if (!code.isEmpty())
+        code[0] = code[0].toUpper();
+    return code;
+}
+
+} // namespace
+
+QString stageName(const QString &stage)
+{
+    if (const auto station = fromText<Station>(stage))
+        return stationName(*station);
+    return spelled(stage);
+}
+
+QStringList stageKeys()
+{
+    return {
+        QStringLiteral("identifiers"), QStringLiteral("loop"),        QStringLiteral("safety"),
+        QStringLiteral("turnup"),      QStringLiteral("calls"),       QStringLiteral("error_test"),
+        QStringLiteral("acceptance"),  QStringLiteral("certificate"), QStringLiteral("done")};
+}
+
+QString outcomeName(const QString &outcome)
+{
+    const OutcomeRow *row = outcomeRow(outcome);
+    return row ? QCoreApplication::translate("Names", row->name) : spelled(outcome);
+}
+
+Sign outcomeSign(const QString &outcome)
+{
+    const OutcomeRow *row = outcomeRow(outcome);
+    return row ? row->sign : Sign::None;
+}
+
+QString eventName(const QString &kind)
+{
+    return spelled(kind);
+}
+
+QString dayText(QDate day)
+{
+    return day.isValid() ? QLocale().toString(day, QStringLiteral("d MMM yyyy")) : QString();
+}
+
+QString dueWords(QDate due, QDate today, bool finished)
+{
+    if (!due.isValid() || finished)
+        return {};
+    const qint64 days = today.daysTo(due);
+    if (days == 0)
+        return QCoreApplication::translate("Names", "today");
+    if (days == 1)
+        return QCoreApplication::translate("Names", "tomorrow");
+    if (days == -1)
+        return QCoreApplication::translate("Names", "1 day late");
+    if (days < 0)
+        return QCoreApplication::translate("Names", "%1 days late").arg(-days);
+    return {};
+}
+
+} // namespace loopwright

@@ -1,0 +1,23 @@
+#pragma once
+// The colours and the font in force, for the painters of app/print that draw on the screen too.
+
+#include "app/desktop/Theme.h"
+#include "app/print/PictureStyle.h"
+
+namespace loopwright {
+
+inline PictureStyle screenPictureStyle(const QColor &ground, double times = 1)
+{
+    const Colours &c = colours();
+    return {.ground = ground,
+            .text = c.text,
+            .muted = c.muted,
+            .line = c.line,
+            .accent = c.accent,
+            .good = c.good,
+            .bad = c.bad,
+            .doubtful = c.doubtful,
+            .font = sized(times)};
+}
+
+} // namespace loopwright

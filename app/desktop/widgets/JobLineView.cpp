@@ -1,0 +1,136 @@
+#include "app/desktop/widgets/JobLineView.h"
+
+#include "app/desktop/PictureLook.h"
+#include "app/print/JobLinePainter.h"
+
+#include <QHelpEvent>
+#include <QKeyEvent>
+#include <QToolTip>
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+QString spoken(const StationState &state)
+{
+    return JobLineView::tr("%1: %2").arg(state.name(), state.word());
+}
+
+} // namespace
+
+JobLineView::JobLineView(QWidget *parent)
+    : QWidget(parent)
+{
+    setObjectName(QStringLiteral("jobLine"));
+    setAccessibleName(tr("Job line"));
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    setChoosable(true);
+    whenThemed(this, [this] { updateGeometry(); });
+}
+
+void JobLineView::setLine(const std::vector<StationState> &line)
+{
+    m_line = line;
+    m_pointed = -1;
+    QStringList words;
+    for (const StationState &state : line)
+        words << spoken(state);
+    setAccessibleDescription(words.join(u", "));
+    update();
+}
+
+void JobLineView::setChoosable(bool choosable)
+{
+    m_choosable = choosable;
+    setFocusPolicy(choosable ? Qt::StrongFocus : Qt::NoFocus);
+    setCursor(choosable ? Qt::PointingHandCursor : Qt::ArrowCursor);
+}
+
+QSize JobLineView::sizeHint() const
+{
+    return {em(46), em(5)};
+}
+
+QSize JobLineView::minimumSizeHint() const
+{
+    return {em(20), em(5)};
+}
+
+QRectF JobLineView::room() const
+{
+    return QRectF(rect()).adjusted(em(0.2), em(0.2), -em(0.2), -em(0.2));
+}
+
+void JobLineView::paintEvent(QPaintEvent *)
+{
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    paintJobLine(painter, room(), m_line,
+                 screenPictureStyle(palette().color(backgroundRole()), 0.92));
+    if (m_pointed >= 0 && hasFocus()) {
+        const double width = room().width() / double(m_line.size());
+        const QRectF mark(room().x() + m_pointed * width, room().y(), width, room().height());
+        painter.setPen(QPen(colours().accent, em(0.12), Qt::DotLine));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRoundedRect(mark, em(0.3), em(0.3));
+    }
+}
+
+void JobLineView::mousePressEvent(QMouseEvent *event)
+{
+    const int station = stationAt(room(), m_line.size(), event->position());
+    if (m_choosable && station >= 0)
+        emit chosen(m_line[std::size_t(station)].station);
+}
+
+void JobLineView::point(int station)
+{
+    m_pointed = std::clamp(station, 0, int(m_line.size()) - 1);
+    setAccessibleName(tr("Job line, %1").arg(spoken(m_line[std::size_t(m_pointed)])));
+    update();
+}
+
+void JobLineView::keyPressEvent(QKeyEvent *event)
+{
+    const int key = event->key();
+    if (m_line.empty())
+        return event->ignore();
+    if (key == Qt::Key_Left || key == Qt::Key_Right)
+        return point(m_pointed + (key == Qt::Key_Right ? 1 : -1));
+    if ((key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Space) && m_pointed >= 0) {
+        emit chosen(m_line[std::size_t(m_pointed)].station);
+        return;
+    }
+    QWidget::keyPressEvent(event);
+}
+
+void JobLineView::focusInEvent(QFocusEvent *event)
+{
+    QWidget::focusInEvent(event);
+    if (m_line.empty() || m_pointed >= 0)
+        return;
+    const auto next = std::ranges::find_if(m_line, &StationState::next);
+    point(next == m_line.end() ? 0 : int(next - m_line.begin()));
+}
+
+void JobLineView::focusOutEvent(QFocusEvent *event)
+{
+    QWidget::focusOutEvent(event);
+    update();
+}
+
+bool JobLineView::event(QEvent *event)
+{
+    if (event->type() == QEvent::ToolTip) {
+        auto *help = static_cast<QHelpEvent *>(event);
+        const int station = stationAt(room(), m_line.size(), help->pos());
+        if (station >= 0)
+            QToolTip::showText(help->globalPos(), spoken(m_line[std::size_t(station)]), this);
+        return true;
+    }
+    return QWidget::event(event);
+}
+
+} // namespace loopwright

@@ -1,0 +1,44 @@
+#pragma once
+// The job line on the screen. A click, or Enter on the station that the arrow keys chose, goes to
+// its part of the page.
+
+#include "core/acceptance/JobLine.h"
+
+#include <QWidget>
+
+namespace loopwright {
+
+class JobLineView : public QWidget
+{
+    Q_OBJECT
+public:
+    explicit JobLineView(QWidget *parent = nullptr);
+
+    void setLine(const std::vector<StationState> &line);
+    /// Whether stations can be chosen; on at first. Without it the line takes no focus.
+    void setChoosable(bool choosable);
+
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
+
+signals:
+    void chosen(loopwright::Station station);
+
+protected:
+    void paintEvent(QPaintEvent *event) override;
+    void mousePressEvent(QMouseEvent *event) override;
+    void keyPressEvent(QKeyEvent *event) override;
+    void focusInEvent(QFocusEvent *event) override;
+    void focusOutEvent(QFocusEvent *event) override;
+    bool event(QEvent *event) override;
+
+private:
+    QRectF room() const;
+    void point(int station);
+
+    std::vector<StationState> m_line;
+    int m_pointed = -1; ///< the station that the arrow keys chose
+    bool m_choosable = true;
+};
+
+} // namespace loopwright
