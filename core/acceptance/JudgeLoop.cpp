@@ -3,6 +3,7 @@
 
 #include "core/acceptance/Judging.h"
 #include "core/loop/DesignRules.h"
+#include "core/loop/VoiceBand.h"
 
 #include <cmath>
 
