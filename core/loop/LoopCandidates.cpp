@@ -1,0 +1,356 @@
+#include "core/loop/LoopCandidates.h"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+
+namespace loopwright {
+
+namespace {
+
+// Stretch: how far a record must be off before the supposition is as unlikely as a reading that is
+// one tolerance away. Convention of this program, after what is usual on records of outside plant.
+constexpr double lengthStretchPerShare = 1 / 0.10; // a tenth of the length
+constexpr double lengthStretch = 0.5;
+constexpr double temperatureStretchPerF = 1 / 30.0;
+constexpr double tapStretch = 1.5;
+constexpr double tapStretchPerFoot = 1 / 4000.0;
+constexpr double tapGoneStretch = 2;
+constexpr double gaugeStretch = 2.5;
+constexpr double coilStretch = 3;
+constexpr double coilGoneStretch = 3;
+
+constexpr std::size_t mostPlaces = 24;
+constexpr double coilMillihenry[] = {88, 66, 44};
+
+/// A place between two elements, or within a section.
+struct Place
+{
+    std::size_t before = 0; ///< position of the element that comes next
+    double share = 0;       ///< of that section that lies in front
+};
+
+/// Joints and the middles of sections, at most `mostPlaces`, the customer's end included.
+std::vector<Place> places(const LoopMakeup &makeup)
+{
+    std::vector<Place> all;
+    for (std::size_t i = 0; i < makeup.elements.size(); ++i) {
+        all.push_back({i, 0});
+        if (makeup.elements[i].type == ElementType::Section)
+            all.push_back({i, 0.5});
+    }
+    all.push_back({makeup.elements.size(), 0});
+    if (all.size() <= mostPlaces)
+        return all;
+    std::vector<Place> some;
+    for (std::size_t i = 0; i < mostPlaces; ++i)
+        some.push_back(all[i * (all.size() - 1) / (mostPlaces - 1)]);
+    return some;
+}
+
+/// The make-up with an element put in; returns where it stands.
+std::size_t insertAt(LoopMakeup &makeup, const Place &place, const LoopElement &element)
+{
+    auto &elements = makeup.elements;
+    if (place.share <= 0) {
+        elements.insert(elements.begin() + std::ptrdiff_t(place.before), element);
+        return place.before;
+    }
+    LoopElement front = elements[place.before];
+    front.length.value *= place.share;
+    elements[place.before].length.value *= 1 - place.share;
+    const LoopElement both[] = {front, element};
+    elements.insert(elements.begin() + std::ptrdiff_t(place.before), std::begin(both),
+                    std::end(both));
+    return place.before + 1;
+}
+
+/// Wire of the cable at a place, in the unit of its length.
+LoopElement cableAt(const LoopMakeup &makeup, const Place &place)
+{
+    const LoopElement *nearest = nullptr;
+    for (std::size_t i = 0; i < makeup.elements.size(); ++i)
+        if (makeup.elements[i].type == ElementType::Section && (!nearest || i <= place.before))
+            nearest = &makeup.elements[i];
+    return nearest ? *nearest : LoopElement::section(Wire::awg(24), {});
+}
+
+/// Where `cost` is least between `from` and `to`: the best of 40 samples, then golden section.
+double leastBetween(double from, double to, const std::function<double(double)> &cost)
+{
+    constexpr int samples = 40;
+    const double step = (to - from) / samples;
+    double best = from;
+    double least = cost(from);
+    for (int i = 1; i <= samples; ++i) {
+        const double at = from + i * step;
+        if (const double found = cost(at); found < least) {
+            least = found;
+            best = at;
+        }
+    }
+    double low = std::max(from, best - step);
+    double high = std::min(to, best + step);
+    constexpr double golden = 0.6180339887498949;
+    for (int i = 0; i < 30; ++i) {
+        const double a = high - golden * (high - low);
+        const double b = low + golden * (high - low);
+        if (cost(a) < cost(b))
+            high = b;
+        else
+            low = a;
+    }
+    const double middle = 0.5 * (low + high);
+    return cost(middle) < least ? middle : best;
+}
+
+class Fitter
+{
+public:
+    Fitter(const LoopMakeup &makeup, const MeasuredLoop &measured, const LimitSet &limits)
+        : m_makeup(makeup)
+        , m_measured(measured)
+        , m_limits(limits)
+    {
+    }
+    void tryLength();
+    void tryTemperature();
+    void tryHiddenTaps();
+    void tryHiddenCoils();
+    void tryGone(ElementType type, LoopCause cause, double stretch);
+    void tryGauges();
+    std::vector<LoopCandidate> take() { return std::move(m_best); }
+
+private:
+    void offer(LoopCause cause, LoopMakeup makeup, const QString &text, double stretch)
+    {
+        LoopCandidate candidate{cause, std::move(makeup), text, 0, stretch, {}};
+        candidate.misfit = misfit(candidate.makeup);
+        const auto same = std::find_if(m_best.begin(), m_best.end(),
+                                       [cause](const auto &other) { return other.cause == cause; });
+        if (same == m_best.end())
+            m_best.push_back(std::move(candidate));
+        else if (candidate.score() < same->score())
+            *same = std::move(candidate);
+    }
+    double misfit(const LoopMakeup &makeup) const
+    {
+        return loopMisfit(makeup, m_measured, m_limits);
+    }
+    LoopMakeup stretched(double share) const;
+    void tryHiddenCoilAt(const Place &place, double millihenry);
+    void tryLoadedLoop();
+
+    const LoopMakeup &m_makeup;
+    const MeasuredLoop &m_measured;
+    const LimitSet &m_limits;
+    std::vector<LoopCandidate> m_best; ///< one of each cause
+};
+
+double square(double value)
+{
+    return value * value;
+}
+
+double lengthStretchOf(double share)
+{
+    return lengthStretch + square(std::log(share) * lengthStretchPerShare);
+}
+
+LoopMakeup Fitter::stretched(double share) const
+{
+    LoopMakeup longer = m_makeup;
+    for (LoopElement &element : longer.elements)
+        if (element.type == ElementType::Section)
+            element.length.value *= share;
+    return longer;
+}
+
+void Fitter::tryLength()
+{
+    const double logShare = leastBetween(std::log(0.25), std::log(4), [this](double log) {
+        return misfit(stretched(std::exp(log))) + lengthStretchOf(std::exp(log));
+    });
+    const double share = std::exp(logShare);
+    const double feet = m_makeup.workingLengthFt();
+    offer(LoopCause::Length, stretched(share),
+          QString("the pair is about %1 ft long, %2 % %3 than the %4 ft on record")
+              .arg(share * feet, 0, 'f', 0)
+              .arg(100 * std::abs(share - 1), 0, 'f', 0)
+              .arg(share > 1 ? QString("longer") : QString("shorter"))
+              .arg(feet, 0, 'f', 0),
+          lengthStretchOf(share));
+}
+
+void Fitter::tryTemperature()
+{
+    const double recorded = m_makeup.temperatureF();
+    const auto at = [this](double fahrenheit) {
+        LoopMakeup makeup = m_makeup;
+        makeup.temperature = Temperature{fahrenheit, false};
+        return makeup;
+    };
+    const auto stretch = [recorded](double fahrenheit) {
+        return square((fahrenheit - recorded) * temperatureStretchPerF);
+    };
+    const double fahrenheit =
+        leastBetween(-20, 140, [&](double f) { return misfit(at(f)) + stretch(f); });
+    offer(LoopCause::Temperature, at(fahrenheit),
+          QString("the cable is at about %1 °F, not %2 °F")
+              .arg(fahrenheit, 0, 'f', 0)
+              .arg(recorded, 0, 'f', 0),
+          stretch(fahrenheit));
+}
+
+void Fitter::tryHiddenTaps()
+{
+    for (const Place &place : places(m_makeup)) {
+        const LoopElement cable = cableAt(m_makeup, place);
+        const auto tapped = [&](double feet) {
+            LoopElement tap = cable;
+            tap.type = ElementType::BridgedTap;
+            const bool metric = cable.length.unit == LengthUnit::Metre;
+            tap.length.value = metric ? feet * 0.3048 : feet;
+            LoopMakeup makeup = m_makeup;
+            const std::size_t position = insertAt(makeup, place, tap);
+            return std::pair(makeup, position);
+        };
+        const auto stretch = [](double feet) {
+            return tapStretch + square(feet * tapStretchPerFoot);
+        };
+        const double feet =
+            leastBetween(50, 8000, [&](double f) { return misfit(tapped(f).first) + stretch(f); });
+        const auto [makeup, position] = tapped(10 * std::round(feet / 10));
+        offer(LoopCause::HiddenTap, makeup, "there is a " + makeup.textAt(position), stretch(feet));
+    }
+}
+
+void Fitter::tryHiddenCoilAt(const Place &place, double millihenry)
+{
+    LoopMakeup makeup = m_makeup;
+    const std::size_t position = insertAt(makeup, place, LoopElement::coil(millihenry));
+    offer(LoopCause::HiddenCoil, makeup, "there is a " + makeup.textAt(position), coilStretch);
+}
+
+/// Coils of 88 mH at 3000 ft from the office and each 6000 ft on, as a loaded loop has them.
+void Fitter::tryLoadedLoop()
+{
+    LoopMakeup loaded = m_makeup;
+    loaded.elements.clear();
+    double next = 3000;
+    double walked = 0;
+    int coils = 0;
+    for (LoopElement element : m_makeup.elements) {
+        while (element.type == ElementType::Section && walked + element.length.feet() > next) {
+            LoopElement front = element;
+            const double share = (next - walked) / element.length.feet();
+            front.length.value *= share;
+            element.length.value *= 1 - share;
+            loaded.elements.push_back(front);
+            loaded.elements.push_back(LoopElement::coil(88));
+            walked = next;
+            next += 6000;
+            ++coils;
+        }
+        if (element.type == ElementType::Section)
+            walked += element.length.feet();
+        loaded.elements.push_back(element);
+    }
+    if (coils > 1)
+        offer(LoopCause::HiddenCoil, loaded,
+              QString("the pair is loaded: %1 coils of 88 mH, the first 3000 ft from the office, "
+                      "then each 6000 ft")
+                  .arg(coils),
+              coilStretch + 0.5);
+}
+
+void Fitter::tryHiddenCoils()
+{
+    for (const Place &place : places(m_makeup))
+        for (const double millihenry : coilMillihenry)
+            tryHiddenCoilAt(place, millihenry);
+    tryLoadedLoop();
+}
+
+void Fitter::tryGone(ElementType type, LoopCause cause, double stretch)
+{
+    std::vector<std::size_t> all;
+    for (std::size_t i = 0; i < m_makeup.elements.size(); ++i) {
+        if (m_makeup.elements[i].type != type)
+            continue;
+        all.push_back(i);
+        offer(cause, m_makeup.without({i}),
+              QString("the %1, on record is not there").arg(m_makeup.textAt(i)), stretch);
+    }
+    if (all.size() > 1)
+        offer(cause, m_makeup.without(all),
+              type == ElementType::LoadCoil ? "none of the load coils on record is there"
+                                            : "none of the bridged taps on record is there",
+              stretch + 0.5);
+}
+
+void Fitter::tryGauges()
+{
+    std::size_t tried = 0;
+    for (std::size_t i = 0; i < m_makeup.elements.size() && tried < mostPlaces; ++i) {
+        const LoopElement &recorded = m_makeup.elements[i];
+        if (recorded.type != ElementType::Section)
+            continue;
+        ++tried;
+        const auto swap = [&](const Wire &wire) {
+            if (wire == recorded.wire)
+                return;
+            LoopMakeup makeup = m_makeup;
+            makeup.elements[i].wire = wire;
+            offer(LoopCause::Gauge, makeup,
+                  QString("the %1, is of %2").arg(m_makeup.textAt(i), wire.text()), gaugeStretch);
+        };
+        if (recorded.wire.gaugeAwg != 0)
+            for (const int gauge : knownGauges())
+                swap(Wire::awg(gauge));
+        else
+            for (const double diameter : knownDiameters())
+                swap(Wire::millimetres(diameter));
+    }
+}
+
+} // namespace
+
+double resistanceTolerance(double predictedOhm, const LimitSet &limits)
+{
+    return std::max(limits.value("loop_resistance_error_relative") * predictedOhm,
+                    limits.value("loop_resistance_error_absolute"));
+}
+
+double loopMisfit(const LoopMakeup &makeup, const MeasuredLoop &measured, const LimitSet &limits)
+{
+    double sum = 0;
+    if (measured.dcResistanceOhm) {
+        const double predicted = dcResistanceOhm(makeup);
+        sum += square((*measured.dcResistanceOhm - predicted) /
+                      resistanceTolerance(predicted, limits));
+    }
+    for (const LossReading &reading : measured.losses) {
+        const double predicted = insertionLossDb(makeup, reading.frequencyHz, reading.between);
+        sum += square((reading.lossDb - predicted) / lossMarginDb(predicted, limits));
+    }
+    return sum;
+}
+
+std::vector<LoopCandidate> loopCandidates(const LoopMakeup &makeup, const MeasuredLoop &measured,
+                                          const LimitSet &limits)
+{
+    Fitter fitter(makeup, measured, limits);
+    if (makeup.workingLengthFt() > 0) {
+        fitter.tryLength();
+        fitter.tryGauges();
+        fitter.tryTemperature();
+    }
+    fitter.tryHiddenTaps();
+    fitter.tryHiddenCoils();
+    fitter.tryGone(ElementType::BridgedTap, LoopCause::TapGone, tapGoneStretch);
+    fitter.tryGone(ElementType::LoadCoil, LoopCause::CoilGone, coilGoneStretch);
+    return fitter.take();
+}
+
+} // namespace loopwright
