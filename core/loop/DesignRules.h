@@ -6,6 +6,7 @@
 #include "core/loop/LoopLoss.h"
 #include "core/loop/PlantDesign.h"
 #include "core/loop/RuleResult.h"
+#include "core/loop/VoiceBand.h"
 
 namespace loopwright {
 
