@@ -32,7 +32,7 @@ enum class TeiRule
 /// One thing that a terminal must be set to, in the words of its menu.
 struct TerminalSetting
 {
-    QString name;
+    QString name = {};
     QString value;
 
     bool operator==(const TerminalSetting &) const = default;
@@ -42,7 +42,7 @@ struct TerminalSetting
 struct BearerService
 {
     QString service;    ///< what an order calls it: "voice", "data" or "packet"
-    QString name;       ///< e.g. "circuit-switched data 64 kbit/s"
+    QString name = {};  ///< e.g. "circuit-switched data 64 kbit/s"
     QString capability; ///< usual octets of the bearer capability in hexadecimal; may be empty
 };
 
@@ -50,9 +50,9 @@ class SpidJudge;
 
 struct ProtocolVariant
 {
-    QString key; ///< stored and exchanged, e.g. "ni1-5ess"
-    QString name;
-    QString region;
+    QString key = {}; ///< stored and exchanged, e.g. "ni1-5ess"
+    QString name = {};
+    QString region = {};
 
     SpidRequirement spid = SpidRequirement::None;
     int usualSpidsFrom = 0;      ///< usual number of SPIDs on one line, from
@@ -62,21 +62,24 @@ struct ProtocolVariant
     bool spidPerChannel = false; ///< fewer than two are doubtful when both B channels are ordered
     int minDigits = 0;           ///< fewer digits in a SPID are an error
     int maxDigits = 0;           ///< more digits in a SPID are an error
-    QString spidShapes;          ///< in words, for a person
+    QString spidShapes = {};     ///< in words, for a person
+    QString soleEnding = {}; ///< last digits that are the same in the SPID of every terminal with
+                             ///< a profile of its own; empty where they vary
     void (*spidRule)(SpidJudge &) = nullptr; ///< rules of the shape; none where there is no SPID
 
     TeiRule tei = TeiRule::Automatic;
-    QString teiWords;
+    QString teiWords = {};
 
-    std::vector<BearerService> bearers;
-    QString rateHabit; ///< what to know about 64 and 56 kbit/s on such lines
+    std::vector<BearerService> bearers = {};
+    QString rateHabit = {}; ///< what to know about 64 and 56 kbit/s on such lines
 
-    QString homeCountry; ///< country code of its region where there is only one, else empty
+    QString homeCountry = {}; ///< country code of its region where there is only one, else empty
     bool northAmerican = false;
     bool isAnalog = false;
+    bool ownCauseList = false; ///< its causes are not those of Q.850
     bool pointToPoint = false; ///< exactly one terminal, whatever its count of numbers
 
-    std::vector<TerminalSetting> settings; ///< what every terminal must be programmed with
+    std::vector<TerminalSetting> settings = {}; ///< what every terminal must be programmed with
 
     bool hasSpid() const { return spid != SpidRequirement::None; }
     bool hasLayer2() const { return tei != TeiRule::None; }

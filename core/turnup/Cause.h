@@ -16,7 +16,7 @@ struct Cause
     int number = 0;     ///< 1 to 127
     QString name;       ///< "User busy"; "not in the Q.850 list" where it is not
     QString classText;  ///< by number div 16: "normal event", …
-    QString checkFirst; ///< one line for the installer; empty only where it is not in the list
+    QString checkFirst; ///< one line for the installer
     bool inList = false;
 };
 

@@ -1,0 +1,142 @@
+#pragma once
+// The SPID rules themselves (protocol.md 2.3 to 2.6), on plain digits and without allocating: one
+// rule function per variant, named in the variant's row. Spid.h and IdentifierList.h make words of
+// what is found here.
+
+#include "core/base/Finding.h"
+#include "core/identifiers/Digits.h"
+#include "core/identifiers/ProtocolVariant.h"
+#include "core/identifiers/Spid.h"
+
+#include <span>
+
+namespace loopwright {
+
+/// What can be found; severity, code and sentence of each stand in the table of SpidText.cpp.
+enum class SpidFault
+{
+    Missing,
+    NotUsed,
+    Character,
+    TooLong,
+    TooShort,
+    GenericLength,
+    AreaCodeFirst,
+    AreaCodeService,
+    AreaCodeHeld,
+    OfficeCodeFirst,
+    OfficeCodeService,
+    SharingId,
+    GenericTerminalId,
+    TerminalId,
+    TerminalIdAll,
+    Shape,
+    NotGeneric,
+    NoTerminalId,
+    SuffixUnusual,
+    TerminalIdUnusual,
+    SharingIdUnusual,
+    DnMismatch,
+    AreaCodeDiffers,
+    NotUsualIds,
+    // Recognised troubles; they take the severity of what they explain.
+    LostZero,
+    LostEnding,
+    Exchanged,
+    Scientific,
+    Decimal,
+    Apostrophe,
+    Rounded,
+};
+
+struct SpidFaultFound
+{
+    SpidFault what = SpidFault::Shape;
+    Severity severity = Severity::Error;
+    int from = 0; ///< the digits it speaks of
+    int length = 0;
+};
+
+struct SpidSpan
+{
+    SpidPartKind kind = SpidPartKind::Other;
+    int from = 0;
+    int length = 0;
+};
+
+/// Digits of a DN that can be compared with a SPID: 7, or 10 with area code; empty where it is not
+/// well formed (2.6).
+std::string_view comparableDn(const DigitText &dn);
+
+/// One SPID under the rules of one variant. Judges when it is made; the texts must outlive it.
+class SpidJudge
+{
+public:
+    SpidJudge(const ProtocolVariant &variant, std::string_view spid, std::string_view dn);
+    SpidJudge(const SpidJudge &) = delete; // embedded() looks into its own digits
+    SpidJudge &operator=(const SpidJudge &) = delete;
+
+    const ProtocolVariant &variant() const { return m_variant; }
+    std::string_view typed() const { return m_typed; }
+    std::string_view typedDn() const { return m_typedDn; }
+    const DigitText &spid() const { return m_spid; }
+    const DigitText &dn() const { return m_dn; }
+
+    std::span<const SpidFaultFound> faults() const { return {m_faults.data(), m_faultCount}; }
+    std::span<const SpidSpan> parts() const { return {m_parts.data(), m_partCount}; }
+    Severity worst() const;
+    /// The number inside the SPID under the rule that accepted it: 7 or 10 digits, or empty.
+    std::string_view embedded() const { return m_embedded; }
+    bool comparedWithDn() const { return m_compared; }
+
+    // For the rule functions:
+    std::string_view digits() const { return m_spid.view(); }
+    int length() const { return m_spid.count; }
+    int value(int from, int length) const;
+    void report(SpidFault what, int from = 0, int length = 0);
+    /// Marks parts from left to right; what is left over belongs to no known part.
+    void part(SpidPartKind kind, int length);
+    /// Reports NUM over 7 or 10 digits; true where it has no error. Marks the parts.
+    bool number(int from, int length);
+    /// True where the rule of another variant finds nothing above a note; takes over its parts.
+    bool acceptedBy(void (*rule)(SpidJudge &));
+    void setEmbedded(int from, int length) { m_embedded = digits().substr(from, length); }
+
+private:
+    SpidJudge(const SpidJudge &other, void (*rule)(SpidJudge &));
+    bool passesBounds();
+    void compareWithDn();
+
+    const ProtocolVariant &m_variant;
+    std::string_view m_typed;
+    std::string_view m_typedDn;
+    DigitText m_spid;
+    DigitText m_dn;
+    std::array<SpidFaultFound, 8> m_faults{};
+    std::size_t m_faultCount = 0;
+    std::array<SpidSpan, 6> m_parts{};
+    std::size_t m_partCount = 0;
+    std::string_view m_embedded;
+    bool m_compared = false;
+};
+
+/// Documented shapes that can be told from the digits alone.
+enum class SpidShape
+{
+    None,
+    Generic,       ///< DN10 + SS 01-32 + TT 01-08
+    FiveEss,       ///< 01 + DN7 + 0 + TT 00-62
+    FiveEssCustom, ///< 01 + DN7 + 0
+};
+SpidShape shapeOf(std::string_view digits);
+
+void judgeGeneric(SpidJudge &judge);
+void judgeNi2(SpidJudge &judge);
+void judgeNi1(SpidJudge &judge);
+void judgeNi1FiveEss(SpidJudge &judge);
+void judgeNi1Dms100(SpidJudge &judge);
+void judgeNi1Ewsd(SpidJudge &judge);
+void judgeCustomFiveEss(SpidJudge &judge);
+void judgeCustomDms100(SpidJudge &judge);
+
+} // namespace loopwright

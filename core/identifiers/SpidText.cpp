@@ -1,0 +1,206 @@
+#include "core/identifiers/SpidText.h"
+
+#include "core/identifiers/SpellingTrouble.h"
+
+namespace loopwright {
+
+namespace {
+
+struct Row
+{
+    SpidFault fault;
+    Severity severity;
+    std::string_view code;
+    // %d number of digits, %m the fewest and %M the most that the variant has, %p the digits spoken
+    // of, %r where they stand, %v the variant's name, %s the number inside the SPID, %n the DN,
+    // %a and %b their area codes, %c the odd characters, %t the trouble of the spelling, %e the
+    // variant's sole ending, %h a hint at the variant whose shape it has.
+    std::string_view sentence;
+};
+
+constexpr Severity note = Severity::Note;
+constexpr Severity warning = Severity::Warning;
+constexpr Severity error = Severity::Error;
+
+// In the order of the enumeration.
+constexpr Row table[] = {
+    {SpidFault::Missing, error, "spid_missing",
+     "The SPID is missing: %v needs one for each terminal, take it from the provider's order"},
+    {SpidFault::NotUsed, error, "spid_not_used", "%v has no SPID: leave it empty%h"},
+    {SpidFault::Character, error, "spid_character", "%c"},
+    {SpidFault::TooLong, error, "spid_too_long", "%d digits: a SPID has at most %M"},
+    {SpidFault::TooShort, error, "spid_too_short", "%d digits: a SPID of %v has at least %m"},
+    {SpidFault::GenericLength, error, "spid_length",
+     "%d digits: the generic format has 14, which are area code, number, 2 for the sharing id and "
+     "2 "
+     "for the terminal id%h"},
+    {SpidFault::AreaCodeFirst, error, "spid_area_code",
+     "Area code %p (%r) cannot be, it begins with 2 to 9%h"},
+    {SpidFault::AreaCodeService, error, "spid_area_code",
+     "Area code %p (%r) cannot be, it is a service number"},
+    {SpidFault::AreaCodeHeld, warning, "spid_area_code_held",
+     "Area code %p (%r) is held for expansion and not given out: confirm it with the provider"},
+    {SpidFault::OfficeCodeFirst, error, "spid_office_code",
+     "Office code %p (%r) cannot be, it begins with 2 to 9"},
+    {SpidFault::OfficeCodeService, error, "spid_office_code",
+     "Office code %p (%r) cannot be, it is a service number"},
+    {SpidFault::SharingId, error, "spid_sharing_id", "Sharing id %p (%r) is outside 01 to 32"},
+    {SpidFault::GenericTerminalId, error, "spid_terminal_id",
+     "Terminal id %p (%r) is outside 01 to 08"},
+    {SpidFault::TerminalId, error, "spid_terminal_id", "Terminal id %p (%r) is outside 00 to 62"},
+    {SpidFault::TerminalIdAll, warning, "spid_terminal_id_all",
+     "Terminal id %p (%r) stands for all terminals: confirm it with the provider"},
+    {SpidFault::Shape, warning, "spid_shape",
+     "%d digits in no documented shape of %v: confirm it with the provider%h"},
+    {SpidFault::NotGeneric, warning, "spid_not_generic",
+     "Not the generic format, legal all the same: confirm it with the provider%h"},
+    {SpidFault::NoTerminalId, warning, "spid_no_terminal_id",
+     "The number alone, without terminal id: confirm it with the provider%h"},
+    {SpidFault::SuffixUnusual, warning, "spid_suffix_unusual",
+     "Suffix %p (%r) where 1 or 2 is usual: confirm it with the provider"},
+    {SpidFault::TerminalIdUnusual, warning, "spid_terminal_id_unusual",
+     "Terminal id %p (%r) where 00 to 62 is usual: confirm it with the provider"},
+    {SpidFault::SharingIdUnusual, warning, "spid_sharing_id_unusual",
+     "Sharing id %p (%r) where 01 to 32 is usual: confirm it with the provider"},
+    {SpidFault::DnMismatch, warning, "spid_dn_mismatch",
+     "The SPID holds %s, the DN is %n: confirm which one is right"},
+    {SpidFault::AreaCodeDiffers, warning, "spid_area_code_differs",
+     "The SPID holds area code %a, the DN %b: ask whether the SPID kept the old one"},
+    {SpidFault::NotUsualIds, note, "spid_not_0101",
+     "Sharing and terminal id are %p: legal, but not every provider offers other than 0101"},
+    {SpidFault::LostZero, warning, "spid_lost_zero",
+     "%d digits: the 0 in front is lost, as a spreadsheet does"},
+    {SpidFault::LostEnding, error, "spid_ending_missing",
+     "%d digits: the ending %e is missing, the same for every terminal with a profile of its own"},
+    {SpidFault::Exchanged, error, "spid_dn_exchanged", "SPID and DN stand in each other's place"},
+    {SpidFault::Scientific, error, "spid_scientific", "%t"},
+    {SpidFault::Decimal, note, "spid_decimal", "%t"},
+    {SpidFault::Apostrophe, error, "spid_apostrophe", "%t"},
+    {SpidFault::Rounded, note, "spid_rounded", "%t"},
+};
+
+const Row &rowOf(SpidFault fault)
+{
+    const Row &row = table[std::size_t(fault)];
+    Q_ASSERT(row.fault == fault);
+    return row;
+}
+
+std::string_view shapeHint(const SpidJudge &judge)
+{
+    if (!judge.spid().onlyDigits)
+        return {};
+    switch (
+        shapeOf(judge.spid().count > DigitText::capacity ? std::string_view() : judge.digits())) {
+    case SpidShape::Generic:
+        return "; it has the generic format of National ISDN, check the protocol variant";
+    case SpidShape::FiveEss:
+        return "; it has the NI-1 shape of a 5ESS, check the protocol variant";
+    case SpidShape::FiveEssCustom:
+        return "; it has the custom multipoint shape of a 5ESS, check the protocol variant";
+    case SpidShape::None:
+        break;
+    }
+    return {};
+}
+
+void appendPlace(std::string &text, const SpidFaultFound &fault)
+{
+    const std::string first = std::to_string(fault.from + 1);
+    text += fault.length == 1 ? "digit " + first
+                              : "digits " + first + '-' + std::to_string(fault.from + fault.length);
+}
+
+// "Character 1 is the letter O: type the digit 0 (2 more are wrong)".
+void appendOddCharacters(std::string &text, std::string_view typed)
+{
+    const auto odd = oddCharacters(QString::fromUtf8(typed.data(), qsizetype(typed.size())));
+    if (odd.empty())
+        return;
+    const OddCharacter &first = odd.front();
+    text += "Character " + std::to_string(first.place) + " is " +
+            characterInWords(first.character).toStdString() + ": ";
+    if (first.meant)
+        text += std::string("type the digit ") + *first.meant;
+    else
+        text += first.droppable ? "leave it out" : "a SPID has digits only";
+    if (odd.size() > 1)
+        text += " (" + std::to_string(odd.size() - 1) + " more are not digits)";
+}
+
+void appendPiece(std::string &text, char piece, const SpidJudge &judge, const SpidFaultFound &fault)
+{
+    const std::string_view dn = comparableDn(judge.dn());
+    const auto utf8 = [](const QString &words) { return words.toStdString(); };
+    switch (piece) {
+    case 'd':
+        text += std::to_string(judge.length());
+        break;
+    case 'm':
+        text += std::to_string(judge.variant().minDigits);
+        break;
+    case 'M':
+        text += std::to_string(judge.variant().maxDigits);
+        break;
+    case 'p':
+        text += judge.digits().substr(std::size_t(fault.from), std::size_t(fault.length));
+        break;
+    case 'r':
+        appendPlace(text, fault);
+        break;
+    case 'v':
+        text += utf8(judge.variant().name);
+        break;
+    case 's':
+        text += hyphenated(judge.embedded());
+        break;
+    case 'n':
+        text += hyphenated(dn);
+        break;
+    case 'a':
+        text += judge.embedded().substr(0, 3);
+        break;
+    case 'b':
+        text += dn.substr(0, 3);
+        break;
+    case 'c':
+        appendOddCharacters(text, judge.typed());
+        break;
+    case 't':
+        if (const auto trouble = spellingTroubleOf(
+                QString::fromUtf8(judge.typed().data(), qsizetype(judge.typed().size()))))
+            text += utf8(trouble->reason);
+        break;
+    case 'e':
+        text += utf8(judge.variant().soleEnding);
+        break;
+    case 'h':
+        text += shapeHint(judge);
+        break;
+    }
+}
+
+} // namespace
+
+Severity severityOf(SpidFault fault)
+{
+    return rowOf(fault).severity;
+}
+
+std::string_view codeOf(SpidFault fault)
+{
+    return rowOf(fault).code;
+}
+
+void appendReason(std::string &text, const SpidJudge &judge, const SpidFaultFound &fault)
+{
+    const std::string_view sentence = rowOf(fault.what).sentence;
+    for (std::size_t i = 0; i < sentence.size(); ++i) {
+        if (sentence[i] == '%')
+            appendPiece(text, sentence[++i], judge, fault);
+        else
+            text += sentence[i];
+    }
+}
+
+} // namespace loopwright
