@@ -20,6 +20,12 @@ struct IdentifierListCount
     qint64 ok = 0;
     qint64 warnings = 0;
     qint64 errors = 0;
+
+    void add(Severity worst)
+    {
+        ++rows;
+        ++(worst == Severity::Error ? errors : worst == Severity::Warning ? warnings : ok);
+    }
 };
 
 /// One row and what was found. The texts are UTF-8 and valid only during the call.

@@ -1,0 +1,242 @@
+#include "core/identifiers/IdentifierList.h"
+
+#include "core/base/Csv.h"
+#include "core/identifiers/ProtocolVariant.h"
+#include "core/identifiers/SpidRepair.h"
+#include "core/identifiers/SpidText.h"
+
+#include <QByteArray>
+
+#include <array>
+
+namespace loopwright {
+
+namespace {
+
+constexpr qsizetype pieceSize = 64 * 1024;
+
+enum Column
+{
+    VariantColumn,
+    SpidColumn,
+    DnColumn,
+    ColumnCount
+};
+
+QString textOf(std::string_view utf8)
+{
+    return QString::fromUtf8(utf8.data(), qsizetype(utf8.size()));
+}
+
+std::string_view trimmed(std::string_view text)
+{
+    const QByteArrayView view = QByteArrayView(text.data(), qsizetype(text.size())).trimmed();
+    return {view.data(), std::size_t(view.size())};
+}
+
+std::string_view verdictOf(Severity worst)
+{
+    return worst == Severity::Error ? "error" : worst == Severity::Warning ? "warning" : "ok";
+}
+
+// Where each column stands in the file; several rows in turn have the same variant, which is looked
+// up once. The texts of a finding are built in place, so that a row allocates nothing.
+class ListReader
+{
+public:
+    ListReader(QByteArrayView csv, const QString &fileName)
+        : m_scanner(csv)
+        , m_fileName(fileName)
+    {
+    }
+
+    Result<void> readHeader();
+    bool readRow();
+    const IdentifierListRow &row() const { return m_row; }
+    std::span<const int> order() const { return m_order; }
+
+private:
+    void judge();
+    void judgeForm();
+    void judgeVariant();
+    void setFinding(std::string_view code, Severity worst);
+
+    CsvScanner m_scanner;
+    QString m_fileName;
+    std::array<int, ColumnCount> m_place{}; ///< column -> place in the file
+    std::array<int, ColumnCount> m_order{}; ///< place in the file -> column
+    std::string m_key;
+    const ProtocolVariant *m_variant = nullptr;
+    IdentifierListRow m_row;
+    std::string m_reason;
+    std::string m_repair;
+};
+
+Result<void> ListReader::readHeader()
+{
+    if (!m_scanner.next())
+        return failure(ErrorCode::BadInput, "is empty: a header row is required", m_fileName);
+    QStringList header;
+    for (const std::string_view field : m_scanner.fields())
+        header << textOf(field).trimmed();
+    const QStringList columns{"variant", "spid", "dn"};
+    LOOPWRIGHT_TRY(checkCsvHeader(header, m_fileName, {columns, {}, {}}));
+    for (int column = 0; column < ColumnCount; ++column) {
+        m_place[std::size_t(column)] = int(header.indexOf(columns[column]));
+        m_order[std::size_t(m_place[std::size_t(column)])] = column;
+    }
+    return {};
+}
+
+bool ListReader::readRow()
+{
+    if (!m_scanner.next())
+        return false;
+    m_row = {};
+    m_reason.clear();
+    m_repair.clear();
+    m_row.line = m_scanner.line();
+    const auto &fields = m_scanner.fields();
+    const auto field = [&](Column column) {
+        const auto place = std::size_t(m_place[column]);
+        return place < fields.size() ? fields[place] : std::string_view();
+    };
+    m_row.variant = field(VariantColumn);
+    m_row.spid = field(SpidColumn);
+    m_row.dn = field(DnColumn);
+    if (fields.size() != ColumnCount || !m_scanner.trouble().isEmpty())
+        judgeForm();
+    else
+        judge();
+    m_row.verdict = verdictOf(m_row.worst);
+    m_row.reason = m_reason;
+    m_row.repair = m_repair;
+    return true;
+}
+
+void ListReader::setFinding(std::string_view code, Severity worst)
+{
+    m_row.code = code;
+    m_row.worst = worst;
+}
+
+void ListReader::judgeForm()
+{
+    setFinding("row_form", Severity::Error);
+    m_reason = "The row ";
+    if (m_scanner.trouble().isEmpty())
+        m_reason += "has " + std::to_string(m_scanner.fields().size()) +
+                    " fields where the header has " + std::to_string(ColumnCount);
+    else
+        m_reason += m_scanner.trouble().toStdString();
+}
+
+void ListReader::judgeVariant()
+{
+    setFinding("unknown_variant", Severity::Error);
+    const QString key = textOf(m_row.variant).trimmed();
+    const QString nearest = nearestVariantKey(key);
+    if (key.isEmpty())
+        m_reason = "The protocol variant is missing";
+    else
+        m_reason = QString("There is no protocol variant \"%1\"").arg(key.left(40)).toStdString();
+    if (!nearest.isEmpty())
+        m_reason += QString(": write %1").arg(nearest).toStdString();
+}
+
+void ListReader::judge()
+{
+    const std::string_view key = trimmed(m_row.variant);
+    if (m_variant == nullptr || key != m_key) {
+        m_key = key;
+        m_variant = findVariant(textOf(key));
+        if (m_variant == nullptr) {
+            judgeVariant();
+            return;
+        }
+    }
+    const SpidJudge judge(*m_variant, m_row.spid, m_row.dn);
+    if (!needsDiagnosis(judge))
+        return;
+    const SpidDiagnosis diagnosis = diagnose(judge);
+    for (const SpidFaultFound &fault : diagnosis.faults) {
+        if (m_row.code.empty())
+            setFinding(codeOf(fault.what), fault.severity);
+        else
+            m_reason += "; ";
+        appendReason(m_reason, judge, fault);
+    }
+    m_repair = diagnosis.repair;
+}
+
+void appendField(QByteArray &out, std::string_view field)
+{
+    if (field.find_first_of(",\"\r\n") == std::string_view::npos) {
+        out.append(field.data(), qsizetype(field.size()));
+        return;
+    }
+    out.append('"');
+    for (const char c : field) {
+        if (c == '"')
+            out.append('"');
+        out.append(c);
+    }
+    out.append('"');
+}
+
+} // namespace
+
+Result<IdentifierListCount>
+checkIdentifierRows(QByteArrayView csv, const QString &fileName,
+                    const std::function<void(const IdentifierListRow &)> &row)
+{
+    LOOPWRIGHT_TRY(checkUtf8(csv, fileName));
+    ListReader reader(csv, fileName);
+    LOOPWRIGHT_TRY(reader.readHeader());
+    IdentifierListCount count;
+    while (reader.readRow()) {
+        count.add(reader.row().worst);
+        row(reader.row());
+    }
+    return count;
+}
+
+Result<IdentifierListCount> checkIdentifierList(QByteArrayView csv, const QString &fileName,
+                                                const ByteSink &write)
+{
+    LOOPWRIGHT_TRY(checkUtf8(csv, fileName));
+    ListReader reader(csv, fileName);
+    LOOPWRIGHT_TRY(reader.readHeader());
+    IdentifierListCount count;
+    QByteArray out;
+    out.reserve(pieceSize + 4096);
+    constexpr std::string_view names[] = {"variant", "spid", "dn"};
+    for (const int column : reader.order()) {
+        appendField(out, names[column]);
+        out.append(',');
+    }
+    out.append("verdict,code,reason,repair\r\n");
+    while (reader.readRow()) {
+        const IdentifierListRow &row = reader.row();
+        count.add(row.worst);
+        const std::string_view fields[] = {row.variant, row.spid, row.dn};
+        for (const int column : reader.order()) {
+            appendField(out, fields[column]);
+            out.append(',');
+        }
+        for (const std::string_view field : {row.verdict, row.code, row.reason}) {
+            appendField(out, field);
+            out.append(',');
+        }
+        appendField(out, row.repair);
+        out.append("\r\n");
+        if (out.size() >= pieceSize) {
+            LOOPWRIGHT_TRY(write(out));
+            out.resize(0);
+        }
+    }
+    LOOPWRIGHT_TRY(write(out));
+    return count;
+}
+
+} // namespace loopwright
