@@ -47,7 +47,7 @@ BoardModel::BoardModel(QObject *parent)
 {
 }
 
-void BoardModel::show(std::vector<BoardRow> rows, int total, QDate today)
+void BoardModel::show(std::vector<BoardRow> rows, QDate today)
 {
     m_asked = false;
     m_today = today;
@@ -56,7 +56,7 @@ void BoardModel::show(std::vector<BoardRow> rows, int total, QDate today)
                        std::equal(m_rows.begin(), m_rows.end(), rows.begin(), same);
     const bool refreshes = rows.size() == m_rows.size() && !rows.empty() &&
                            std::equal(rows.begin(), rows.end(), m_rows.begin(), same);
-    m_total = std::max(total, int(rows.size()));
+    m_total = std::max(m_total, int(rows.size()));
     if (refreshes) { // keeps selection and place
         m_rows = std::move(rows);
         emit dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));

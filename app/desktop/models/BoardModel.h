@@ -28,8 +28,9 @@ public:
 
     explicit BoardModel(QObject *parent = nullptr);
 
-    /// `total` is the number of rows that the search has in all.
-    void show(std::vector<BoardRow> rows, int total, QDate today);
+    void show(std::vector<BoardRow> rows, QDate today);
+    /// The number of rows that the search has in all, where it has been counted.
+    void setTotal(int total) { m_total = total; }
     const BoardRow &row(int row) const { return m_rows[std::size_t(row)]; }
     /// -1 where no row shown has that order.
     int rowOf(const QString &order) const;

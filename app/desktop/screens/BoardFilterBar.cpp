@@ -1,0 +1,148 @@
+#include "app/desktop/screens/BoardFilterBar.h"
+
+#include "app/desktop/Names.h"
+#include "app/desktop/Theme.h"
+#include "app/desktop/widgets/ChipRow.h"
+#include "app/desktop/widgets/FlowLayout.h"
+#include "app/desktop/widgets/Parts.h"
+
+#include <QAbstractItemView>
+#include <QComboBox>
+#include <QLocale>
+
+namespace loopwright {
+
+namespace {
+
+struct DueName
+{
+    const char *key;
+    const char *name;
+    DueFilter filter;
+};
+constexpr DueName dueNames[] = {
+    {"late", QT_TRANSLATE_NOOP("BoardFilterBar", "Late"), DueFilter::Late},
+    {"today", QT_TRANSLATE_NOOP("BoardFilterBar", "Today"), DueFilter::Today},
+    {"this_week", QT_TRANSLATE_NOOP("BoardFilterBar", "This week"), DueFilter::ThisWeek}};
+
+DueFilter dueFilterOf(const QString &key)
+{
+    for (const DueName &row : dueNames)
+        if (key == QLatin1StringView(row.key))
+            return row.filter;
+    return DueFilter::Any;
+}
+
+QList<Chip> stageChips()
+{
+    QList<Chip> chips;
+    for (const QString &stage : stageKeys())
+        chips.append({stage, stageName(stage)});
+    return chips;
+}
+
+QList<Chip> dueChips()
+{
+    QList<Chip> chips;
+    for (const DueName &row : dueNames)
+        chips.append({QString::fromLatin1(row.key), BoardFilterBar::tr(row.name)});
+    return chips;
+}
+
+} // namespace
+
+BoardFilterBar::BoardFilterBar(QWidget *parent)
+    : QWidget(parent)
+    , m_stages(new ChipRow(QStringLiteral("stage"), tr("Stage"), stageChips()))
+    , m_due(new ChipRow(QStringLiteral("due"), tr("Due"), dueChips()))
+    , m_offices(makeCombo(QStringLiteral("office"), tr("Serving office")))
+    , m_installers(makeCombo(QStringLiteral("installer"), tr("Installer")))
+    , m_clear(makeButton(tr("Clear all filters"), QStringLiteral("clear"),
+                         [this] { emit clearWanted(); }))
+{
+    connect(m_stages, &ChipRow::changed, this, &BoardFilterBar::changed);
+    connect(m_due, &ChipRow::changed, this, &BoardFilterBar::changed);
+
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_stages);
+    auto *second = new QWidget;
+    auto *row = new FlowLayout(second);
+    row->setContentsMargins(0, 0, 0, 0);
+    for (QWidget *widget :
+         std::initializer_list<QWidget *>{m_due, m_offices, m_installers, m_clear})
+        row->addWidget(widget);
+    whenThemed(second, [row, column] {
+        row->setSpacing(em(1));
+        column->setSpacing(em(0.45));
+    });
+    column->addWidget(second);
+}
+
+QComboBox *BoardFilterBar::makeCombo(const QString &name, const QString &spoken)
+{
+    auto *combo = new QComboBox;
+    combo->setObjectName("filter." + name);
+    combo->setAccessibleName(spoken);
+    combo->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    combo->setMaxVisibleItems(24);
+    connect(combo, &QComboBox::activated, this, &BoardFilterBar::changed);
+    return combo;
+}
+
+void BoardFilterBar::writeTo(BoardFilter &filter) const
+{
+    filter.stage = m_stages->chosen();
+    filter.due = dueFilterOf(m_due->chosen());
+    filter.office = m_offices->currentData().toString();
+    filter.installer = m_installers->currentData().toString();
+}
+
+bool BoardFilterBar::isOn() const
+{
+    return !m_stages->chosen().isEmpty() || !m_due->chosen().isEmpty() ||
+           !m_offices->currentData().toString().isEmpty() ||
+           !m_installers->currentData().toString().isEmpty();
+}
+
+void BoardFilterBar::clear()
+{
+    m_stages->choose({});
+    m_due->choose({});
+    m_offices->setCurrentIndex(m_offices->count() > 0 ? 0 : -1);
+    m_installers->setCurrentIndex(m_installers->count() > 0 ? 0 : -1);
+}
+
+void BoardFilterBar::setClearVisible(bool visible)
+{
+    m_clear->setVisible(visible);
+}
+
+void BoardFilterBar::showCounts(const BoardCounts &counts)
+{
+    m_stages->setCounts(counts.stages);
+    m_due->setCounts(counts.due);
+    showCombo(m_offices, tr("Every office"), counts.offices);
+    showCombo(m_installers, tr("Every installer"), counts.installers);
+}
+
+void BoardFilterBar::showCombo(QComboBox *combo, const QString &all,
+                               const QMap<QString, int> &counts)
+{
+    if (combo->view()->isVisible())
+        return; // not under the hand that is choosing
+    const QString chosen = combo->currentData().toString();
+    QMap<QString, int> shown = counts;
+    if (!chosen.isEmpty() && !shown.contains(chosen))
+        shown.insert(chosen, 0);
+    combo->clear();
+    combo->addItem(all, QString());
+    for (auto it = shown.constBegin(); it != shown.constEnd(); ++it) {
+        if (!it.key().isEmpty()) // orders without one cannot be asked for
+            combo->addItem(QStringLiteral("%1   %2").arg(it.key(), QLocale().toString(it.value())),
+                           it.key());
+    }
+    combo->setCurrentIndex(std::max(0, combo->findData(chosen)));
+}
+
+} // namespace loopwright

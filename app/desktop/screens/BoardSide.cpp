@@ -1,0 +1,185 @@
+#include "app/desktop/screens/BoardSide.h"
+
+#include "app/desktop/Names.h"
+#include "app/desktop/Theme.h"
+#include "app/desktop/widgets/FlowLayout.h"
+#include "app/desktop/widgets/JobLineView.h"
+#include "app/desktop/widgets/Parts.h"
+#include "core/identifiers/ProtocolVariant.h"
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+constexpr int selectionRestMs = 60;
+constexpr std::size_t reasonsShown = 6;
+constexpr std::size_t eventsShown = 6;
+
+QString whereText(const OrderView &view)
+{
+    const ProtocolVariant *variant = findVariant(view.order.variant);
+    QStringList parts{BoardSide::tr("Circuit %1").arg(view.order.circuit),
+                      view.office.name.isEmpty() ? view.order.office : view.office.name,
+                      variant ? variant->name : view.order.variant,
+                      BoardSide::tr("due %1").arg(dayText(view.order.dueDate))};
+    if (!view.order.installer.isEmpty())
+        parts << (view.installerName.isEmpty() ? view.order.installer : view.installerName);
+    return parts.join(QStringLiteral(" · "));
+}
+
+} // namespace
+
+BoardSide::BoardSide(Workplace &workplace, QWidget *parent)
+    : QScrollArea(parent)
+    , m_reader(workplace)
+    , m_content(new QWidget)
+    , m_number(new QLabel)
+    , m_customer(makeText({}))
+    , m_where(makeMuted({}))
+    , m_outcome(new SignLine)
+    , m_line(new JobLineView)
+    , m_next(makeText({}))
+    , m_reasonsHead(makeHeading(tr("Why it is not accepted yet")))
+    , m_reasons(new QVBoxLayout)
+    , m_events(new QVBoxLayout)
+    , m_handoff(nullptr)
+{
+    setObjectName(QStringLiteral("side"));
+    setAccessibleName(tr("Selected order"));
+    setWidgetResizable(true);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setFrameShape(QFrame::NoFrame);
+    setFocusPolicy(Qt::NoFocus);
+    m_content->setAutoFillBackground(true);
+    m_content->setBackgroundRole(QPalette::Base);
+    m_number->setObjectName(QStringLiteral("side.number"));
+    m_next->setObjectName(QStringLiteral("side.next"));
+    m_line->setBackgroundRole(QPalette::Base);
+
+    auto *column = new QVBoxLayout(m_content);
+    column->addWidget(m_number);
+    column->addWidget(m_outcome);
+    column->addWidget(m_customer);
+    column->addWidget(m_where);
+    column->addWidget(m_line);
+    column->addWidget(m_next);
+    auto *buttons = new QWidget;
+    auto *row = new FlowLayout(buttons);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(makeButton(tr("Open the job"), QStringLiteral("side.open"),
+                              [this] { emit openOrder(m_order); }));
+    row->addWidget(makeButton(tr("Circuit"), QStringLiteral("side.circuit"),
+                              [this] { emit openCircuit(m_circuit); }));
+    row->addWidget(
+        makeButton(tr("Change"), QStringLiteral("side.edit"), [this] { emit editOrder(m_order); }));
+    m_handoff = makeButton(tr("Hand on"), QStringLiteral("side.handoff"),
+                           [this] { emit openHandoff(m_order); });
+    m_handoff->setAccessibleName(tr("Hand on a job that is not accepted"));
+    row->addWidget(m_handoff);
+    column->addWidget(buttons);
+    column->addWidget(m_reasonsHead);
+    column->addLayout(m_reasons);
+    column->addWidget(makeHeading(tr("Last events")));
+    column->addLayout(m_events);
+    column->addStretch(1);
+    setWidget(m_content);
+    whenThemed(this, [this, column, row] {
+        column->setContentsMargins(em(1.1), em(0.9), em(1.1), em(0.9));
+        column->setSpacing(em(0.6));
+        row->setSpacing(em(0.5));
+        m_number->setFont(digitsFont(1.5, QFont::DemiBold));
+        setMinimumWidth(em(22));
+    });
+    m_content->hide();
+
+    m_rest.setSingleShot(true);
+    m_rest.setInterval(selectionRestMs);
+    connect(&m_rest, &QTimer::timeout, this, &BoardSide::read);
+    connect(m_line, &JobLineView::chosen, this, [this] { emit openOrder(m_order); });
+}
+
+void BoardSide::show(const QString &order)
+{
+    if (m_order == order && m_content->isVisibleTo(this))
+        return;
+    m_order = order;
+    if (order.isEmpty())
+        m_content->hide();
+    else
+        m_rest.start();
+}
+
+void BoardSide::refresh()
+{
+    if (!m_order.isEmpty())
+        m_rest.start();
+}
+
+void BoardSide::read()
+{
+    m_reader.supersede();
+    m_reader.run<OrderView>(
+        [order = m_order](Records &records, const Progress &) { return showOrder(records, order); },
+        [this](const Result<OrderView> &view) { fill(view); });
+}
+
+void BoardSide::fill(const Result<OrderView> &view)
+{
+    m_content->setVisible(view.has_value());
+    if (!view)
+        return;
+    m_circuit = view->order.circuit;
+    m_number->setText(view->order.number);
+    const QString outcome = toText(view->decision.outcome);
+    if (view->status == u"cancelled")
+        m_outcome->show(Sign::NotNeeded, tr("Cancelled"));
+    else if (view->held)
+        m_outcome->show(Sign::Doubtful, tr("Held: its identifiers are in error or taken"));
+    else
+        m_outcome->show(outcomeSign(outcome), outcomeName(outcome));
+    m_customer->setText(view->order.customer + "\n" + view->order.premises);
+    m_where->setText(whereText(*view));
+    m_line->setLine(jobLine(view->decision, view->stage));
+    m_next->setText(view->status == u"open" ? nextSentence(view->decision) : QString());
+    m_next->setVisible(!m_next->text().isEmpty());
+    m_handoff->setVisible(view->status == u"open" && view->decision.firstOpen());
+    fillReasons(*view);
+    fillEvents(*view);
+}
+
+void BoardSide::fillReasons(const OrderView &view)
+{
+    clearLayout(m_reasons);
+    std::vector<const CriterionResult *> open;
+    for (const CriterionResult &criterion : view.decision.criteria)
+        if (criterion.open())
+            open.push_back(&criterion);
+    std::ranges::stable_partition(open, [](const CriterionResult *criterion) {
+        return criterion->outcome == CriterionOutcome::NotMet;
+    });
+    m_reasonsHead->setVisible(!open.empty());
+    for (std::size_t i = 0; i < std::min(open.size(), reasonsShown); ++i) {
+        auto *line = new SignLine;
+        const bool failed = open[i]->outcome == CriterionOutcome::NotMet;
+        line->show(failed ? Sign::Failed : Sign::Open, open[i]->name + ": " + open[i]->reason);
+        m_reasons->addWidget(line);
+    }
+    if (open.size() > reasonsShown)
+        m_reasons->addWidget(makeMuted(
+            tr("and %1 more on the job's page").arg(qlonglong(open.size() - reasonsShown))));
+}
+
+void BoardSide::fillEvents(const OrderView &view)
+{
+    clearLayout(m_events);
+    std::size_t shown = 0;
+    for (auto event = view.events.rbegin(); event != view.events.rend() && shown < eventsShown;
+         ++event, ++shown)
+        m_events->addWidget(makeMuted(QStringLiteral("%1  %2 · %3")
+                                          .arg(event->at.text().left(16).replace(u'T', u' '),
+                                               eventName(event->kind), event->by)));
+}
+
+} // namespace loopwright

@@ -1,0 +1,57 @@
+#pragma once
+// What stands beside the table: the selected order with its job line, what comes next, why it is
+// not accepted, and what happened last. Read in a worker thread, so that walking down the table
+// stays quick.
+
+#include "app/actions/Orders.h"
+#include "app/desktop/Worker.h"
+
+#include <QScrollArea>
+#include <QTimer>
+
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace loopwright {
+
+class JobLineView;
+class SignLine;
+
+class BoardSide : public QScrollArea
+{
+    Q_OBJECT
+public:
+    explicit BoardSide(Workplace &workplace, QWidget *parent = nullptr);
+
+    /// Empty: nothing is selected.
+    void show(const QString &order);
+    void refresh();
+
+signals:
+    void openOrder(const QString &order);
+    void openCircuit(const QString &circuit);
+    void editOrder(const QString &order);
+    void openHandoff(const QString &order);
+
+private:
+    void read();
+    void fill(const Result<OrderView> &view);
+    void fillReasons(const OrderView &view);
+    void fillEvents(const OrderView &view);
+
+    Worker m_reader;
+    QTimer m_rest; ///< runs until the selection rests
+    QString m_order, m_circuit;
+    QWidget *m_content;
+    QLabel *m_number, *m_customer, *m_where;
+    SignLine *m_outcome;
+    JobLineView *m_line;
+    QLabel *m_next;
+    QLabel *m_reasonsHead;
+    QVBoxLayout *m_reasons;
+    QVBoxLayout *m_events;
+    QPushButton *m_handoff;
+};
+
+} // namespace loopwright

@@ -1,0 +1,46 @@
+#pragma once
+// Small parts that every screen is made of, so that all screens look like one.
+
+#include <QFrame>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <functional>
+
+namespace loopwright {
+
+/// A heading at `times` the size of the text; 1.7 for a page, 1 for a part of it.
+QLabel *makeHeading(const QString &text, double times = 1);
+/// Text of less weight that may wrap.
+QLabel *makeMuted(const QString &text, double times = 0.95);
+/// Plain text that may wrap and can be copied.
+QLabel *makeText(const QString &text);
+/// A button with an object name and, where it differs from the text, an accessible name.
+QPushButton *makeButton(const QString &text, const QString &objectName,
+                        std::function<void()> pressed);
+/// A flat ground in the colour of fields, with a hairline around.
+QFrame *makeCard();
+/// The margins of a page, following the size.
+void setPageMargins(QLayout *layout, QWidget *owner);
+/// Removes and deletes everything in a layout.
+void clearLayout(QLayout *layout);
+
+/// What stands in the place of an empty list: what is missing, and what to do first.
+class EmptyState : public QWidget
+{
+    Q_OBJECT
+public:
+    explicit EmptyState(QWidget *parent = nullptr);
+
+    void say(const QString &title, const QString &sentence);
+    QString title() const { return m_title->text(); }
+    void addButton(QPushButton *button);
+
+private:
+    QLabel *m_title;
+    QLabel *m_sentence;
+    QVBoxLayout *m_buttons;
+};
+
+} // namespace loopwright
