@@ -1,0 +1,119 @@
+#include "core/acceptance/JobLine.h"
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+struct NamedStation
+{
+    Station station;
+    const char *name;
+    bool onSite; ///< work that a certificate attests
+};
+constexpr NamedStation stations[] = {{Station::Order, "Order", false},
+                                     {Station::Identifiers, "Identifiers", false},
+                                     {Station::Loop, "Loop", true},
+                                     {Station::Safety, "Safety", true},
+                                     {Station::TurnUp, "Turn-up", true},
+                                     {Station::Calls, "Calls", true},
+                                     {Station::ErrorTest, "Error test", true},
+                                     {Station::Acceptance, "Acceptance", false},
+                                     {Station::Certificate, "Certificate", false}};
+
+StationState stateOf(const Decision &decision, Station station)
+{
+    StationState state{station, StationMark::NotNeeded, false, false};
+    for (const CriterionResult &criterion : decision.criteria) {
+        if (criterion.station != station || criterion.outcome == CriterionOutcome::NotNeeded)
+            continue;
+        if (criterion.open() && criterion.outcome == CriterionOutcome::NotMet)
+            state.mark = StationMark::Failed;
+        else if (criterion.open() && state.mark != StationMark::Failed)
+            state.mark = StationMark::Open;
+        else if (state.mark == StationMark::NotNeeded)
+            state.mark = StationMark::Done;
+        state.excepted |= criterion.excepted.has_value() && !criterion.open() &&
+                          criterion.outcome != CriterionOutcome::Met;
+    }
+    return state;
+}
+
+/// The whole: an accepted order has nothing open, whatever station it stood at.
+StationMark acceptanceMark(const Decision &decision)
+{
+    switch (decision.outcome) {
+    case OrderOutcome::Accepted:
+    case OrderOutcome::AcceptedWithException:
+        return StationMark::Done;
+    case OrderOutcome::NotAccepted:
+        return StationMark::Failed;
+    case OrderOutcome::Incomplete:
+        break;
+    }
+    return StationMark::Open;
+}
+
+/// An order without work on site (record only, disconnect) is completed without a certificate.
+bool needsCertificate(const std::vector<StationState> &line)
+{
+    return std::any_of(line.begin(), line.end(), [](const StationState &state) {
+        return stations[std::size_t(state.station)].onSite && state.mark != StationMark::NotNeeded;
+    });
+}
+
+QString asContinuation(const QString &sentence)
+{
+    if (sentence.size() < 2 || !sentence[1].isLower())
+        return sentence; // "B1 …" keeps its capital
+    return sentence[0].toLower() + sentence.mid(1);
+}
+
+} // namespace
+
+QString stationName(Station station)
+{
+    return QString::fromLatin1(stations[std::size_t(station)].name);
+}
+
+QString StationState::name() const
+{
+    return stationName(station);
+}
+
+QString StationState::word() const
+{
+    return excepted && mark == StationMark::Done ? QString("excepted") : toText(mark);
+}
+
+std::vector<StationState> jobLine(const Decision &decision, const QString &stage)
+{
+    std::vector<StationState> line;
+    for (const NamedStation &entry : stations)
+        line.push_back(stateOf(decision, entry.station));
+    line[std::size_t(Station::Order)].mark = StationMark::Done;
+    StationState &acceptance = line[std::size_t(Station::Acceptance)];
+    acceptance.mark = acceptanceMark(decision);
+    acceptance.excepted = decision.outcome == OrderOutcome::AcceptedWithException;
+    StationState &certificate = line[std::size_t(Station::Certificate)];
+    if (needsCertificate(line))
+        certificate.mark = stage == u"done" ? StationMark::Done : StationMark::Open;
+    for (StationState &state : line)
+        state.next = toText(state.station) == stage && state.mark != StationMark::Done;
+    return line;
+}
+
+QString nextSentence(const Decision &decision)
+{
+    if (const CriterionResult *open = decision.firstOpen()) {
+        const QString sentence = open->next.isEmpty() ? open->reason : open->next;
+        return QString("Next: ") + asContinuation(sentence);
+    }
+    const std::vector<StationState> line = jobLine(decision, "certificate");
+    return line[std::size_t(Station::Certificate)].mark == StationMark::NotNeeded
+               ? QString("Nothing is left but to complete the order.")
+               : QString("Next: issue the certificate.");
+}
+
+} // namespace loopwright

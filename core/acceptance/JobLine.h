@@ -1,0 +1,49 @@
+#pragma once
+// The stations of one job as a line, each with its mark, and the sentence that says what comes
+// next. Board, job page and certificate draw this and nothing else.
+
+#include "core/acceptance/Decision.h"
+
+namespace loopwright {
+
+enum class StationMark
+{
+    Done,
+    Failed,
+    Open,
+    NotNeeded
+};
+template<>
+struct Words<StationMark>
+{
+    static constexpr std::pair<StationMark, const char *> table[] = {
+        {StationMark::Done, "done"},
+        {StationMark::Failed, "failed"},
+        {StationMark::Open, "open"},
+        {StationMark::NotNeeded, "not needed"}};
+};
+
+struct StationState
+{
+    Station station = Station::Order;
+    StationMark mark = StationMark::Open;
+    bool excepted = false; ///< done only because a supervisor excepted a criterion of it
+    bool next = false;     ///< the station at which the job stands
+
+    QString name() const; ///< "Turn-up", "Error test", …
+    QString word() const; ///< "done", "excepted", "failed", "open", "not needed"
+    bool operator==(const StationState &) const = default;
+};
+
+/// "Order", "Identifiers", …: the name of a station for a person.
+QString stationName(Station station);
+
+/// All nine stations in the order of the job. `stage` is the first open station as the board keeps
+/// it, "done" at the end.
+std::vector<StationState> jobLine(const Decision &decision, const QString &stage);
+
+/// One sentence: "Next: make the safety card of this visit.", or that the certificate can be
+/// issued.
+QString nextSentence(const Decision &decision);
+
+} // namespace loopwright

@@ -1,0 +1,288 @@
+#include "core/certificate/CertificateContent.h"
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+constexpr int longText = 4000;
+constexpr int maxItems = 1000;
+constexpr auto format = "loopwright certificate 1";
+
+/// Each row of a list through `write`.
+template<class T>
+QJsonArray list(const std::vector<T> &rows, QJsonObject (*write)(const T &))
+{
+    QJsonArray array;
+    for (const T &row : rows)
+        array << write(row);
+    return array;
+}
+
+template<class T>
+std::vector<T> readList(JsonReader &reader, const QString &key, T (*read)(JsonReader &))
+{
+    std::vector<T> rows;
+    const QJsonArray array = reader.array(key, maxItems);
+    for (int i = 0; i < array.size() && !reader.failed(); ++i) {
+        JsonReader item = reader.item(key, i, array[i]);
+        rows.push_back(read(item));
+        item.done();
+    }
+    return rows;
+}
+
+QStringList readTexts(JsonReader &reader, const QString &key)
+{
+    QStringList texts;
+    const QJsonArray array = reader.array(key, maxItems);
+    for (int i = 0; i < array.size(); ++i) {
+        if (!array[i].isString())
+            reader.fail(QString("%1[%2]").arg(key).arg(i), "must be a text");
+        texts << array[i].toString();
+    }
+    return texts;
+}
+
+QJsonObject writeLine(const CertificateLine &line)
+{
+    return {{"name", line.name}, {"value", line.value}};
+}
+
+CertificateLine readLine(JsonReader &reader)
+{
+    return {reader.text("name", longText), reader.text("value", longText)};
+}
+
+QJsonObject writeTerminal(const CertificateTerminal &terminal)
+{
+    return {{"terminal", terminal.number},          {"dn", terminal.dn},
+            {"dn_grouped", terminal.dnGrouped},     {"spid", terminal.spid},
+            {"spid_grouped", terminal.spidGrouped}, {"tei", terminal.tei},
+            {"services", terminal.services}};
+}
+
+CertificateTerminal readTerminal(JsonReader &reader)
+{
+    return {int(reader.integer("terminal", 1, 8)),
+            reader.text("dn"),
+            reader.text("dn_grouped"),
+            reader.text("spid"),
+            reader.text("spid_grouped"),
+            reader.text("tei"),
+            reader.text("services")};
+}
+
+QJsonObject writeCriterion(const CertificateCriterion &criterion)
+{
+    QJsonObject object{{"key", criterion.key},
+                       {"name", criterion.name},
+                       {"station", toText(criterion.station)},
+                       {"outcome", toText(criterion.outcome)},
+                       {"measured", criterion.measured},
+                       {"limit", criterion.limit},
+                       {"source", criterion.source},
+                       {"meaning", criterion.meaning},
+                       {"reason", criterion.reason}};
+    if (criterion.excepted)
+        object.insert("excepted", QJsonObject{{"by", criterion.excepted->by},
+                                              {"because", criterion.excepted->because},
+                                              {"at", criterion.excepted->at.text()}});
+    return object;
+}
+
+CertificateCriterion readCriterion(JsonReader &reader)
+{
+    CertificateCriterion criterion{reader.text("key"),
+                                   reader.text("name", longText),
+                                   reader.word<Station>("station"),
+                                   reader.word<CriterionOutcome>("outcome"),
+                                   reader.text("measured", longText),
+                                   reader.text("limit", longText),
+                                   reader.text("source", longText),
+                                   reader.text("meaning", longText),
+                                   reader.text("reason", longText),
+                                   {}};
+    if (reader.has("excepted")) {
+        JsonReader child = reader.child("excepted");
+        criterion.excepted = CertificateException{child.text("by"), child.text("because", longText),
+                                                  child.moment("at")};
+        child.done();
+    }
+    return criterion;
+}
+
+QJsonObject writeRun(const CertificateRun &run)
+{
+    return {{"text", run.text}, {"result", run.result}};
+}
+
+CertificateRun readRun(JsonReader &reader)
+{
+    return {reader.text("text", longText), reader.text("result", longText)};
+}
+
+QJsonObject writeInstrument(const CertificateInstrument &instrument)
+{
+    return {{"instrument", instrument.key},
+            {"kind", instrument.kind},
+            {"serial", instrument.serial},
+            {"calibrated_on", instrument.calibratedOn},
+            {"calibration_due", instrument.calibrationDue}};
+}
+
+CertificateInstrument readInstrument(JsonReader &reader)
+{
+    return {reader.text("instrument"), reader.text("kind"), reader.text("serial"),
+            reader.text("calibrated_on"), reader.text("calibration_due")};
+}
+
+/// A stroke is a flat list x, y, x, y, …
+QJsonObject writeSignature(const Signature &signature)
+{
+    QJsonArray strokes;
+    for (const std::vector<QPoint> &stroke : signature.strokes) {
+        QJsonArray flat;
+        for (const QPoint &point : stroke)
+            flat << point.x() << point.y();
+        strokes << flat;
+    }
+    return {{"role", signature.role},
+            {"name", signature.name},
+            {"at", signature.at.text()},
+            {"strokes", strokes}};
+}
+
+std::vector<QPoint> readStroke(JsonReader &reader, const QString &place, const QJsonArray &flat)
+{
+    std::vector<QPoint> stroke;
+    if (flat.size() % 2 != 0)
+        reader.fail(place, "has an odd number of coordinates");
+    for (int i = 0; i + 1 < flat.size(); i += 2) {
+        const QPoint point(flat[i].toInt(-1), flat[i + 1].toInt(-1));
+        if (point.x() < 0 || point.x() > signatureWidth || point.y() < 0 ||
+            point.y() > signatureHeight)
+            reader.fail(place, "has a point outside the field");
+        stroke.push_back(point);
+    }
+    return stroke;
+}
+
+Signature readSignature(JsonReader &reader)
+{
+    Signature signature{reader.text("role"), reader.text("name"), reader.moment("at"), {}};
+    const QJsonArray strokes = reader.array("strokes", 2000);
+    for (int i = 0; i < strokes.size() && !reader.failed(); ++i)
+        signature.strokes.push_back(
+            readStroke(reader, QString("strokes[%1]").arg(i), strokes[i].toArray()));
+    return signature;
+}
+
+QJsonObject writeOrder(const CertificateContent &content)
+{
+    return {{"order_number", content.order},
+            {"order_type", content.orderType},
+            {"customer", content.customer},
+            {"premises", content.premises},
+            {"circuit_number", content.circuit},
+            {"office", content.office},
+            {"kind", toText(content.kind)},
+            {"protocol_variant", content.variant},
+            {"protocol_variant_name", content.variantName}};
+}
+
+void readOrder(JsonReader reader, CertificateContent &content)
+{
+    content.order = reader.text("order_number");
+    content.orderType = reader.text("order_type");
+    content.customer = reader.text("customer", longText);
+    content.premises = reader.text("premises", longText);
+    content.circuit = reader.text("circuit_number");
+    content.office = reader.text("office", longText);
+    content.kind = reader.word<LineKind>("kind");
+    content.variant = reader.text("protocol_variant");
+    content.variantName = reader.text("protocol_variant_name");
+    reader.done();
+}
+
+void readEvidence(JsonReader &reader, CertificateContent &content)
+{
+    content.criteria = readList(reader, "criteria", readCriterion);
+    content.runNeeded = reader.boolean("run_needed");
+    content.runs = readList(reader, "runs", readRun);
+    content.proves = reader.text("proves", longText);
+    const QJsonValue proven = reader.raw("proven");
+    if (!proven.isObject())
+        reader.fail("proven", "must be an object");
+    content.proven = proven.toObject();
+    content.notes = readTexts(reader, "notes");
+    content.testedFrom = reader.text("tested_from");
+    content.testedTo = reader.text("tested_to");
+    content.installers = readTexts(reader, "installers");
+    content.instruments = readList(reader, "instruments", readInstrument);
+    content.signatures = readList(reader, "signatures", readSignature);
+}
+
+} // namespace
+
+QString CertificateContent::runsSentence() const
+{
+    return runNeeded ? QString("%1 runs were made").arg(runs.size()) : QString();
+}
+
+const Signature *CertificateContent::signatureOf(const QString &role) const
+{
+    const auto found = std::find_if(signatures.begin(), signatures.end(),
+                                    [&role](const Signature &s) { return s.role == role; });
+    return found == signatures.end() ? nullptr : &*found;
+}
+
+QJsonObject CertificateContent::toJson() const
+{
+    return {{"format", format},
+            {"certificate", number},
+            {"issued_at", issuedAt.text()},
+            {"outcome", toText(outcome)},
+            {"decision", decision},
+            {"limit_set", limitSet},
+            {"order", writeOrder(*this)},
+            {"service", list(service, writeLine)},
+            {"terminals", list(terminals, writeTerminal)},
+            {"settings", list(settings, writeLine)},
+            {"criteria", list(criteria, writeCriterion)},
+            {"run_needed", runNeeded},
+            {"runs", list(runs, writeRun)},
+            {"proves", proves},
+            {"proven", proven},
+            {"notes", QJsonArray::fromStringList(notes)},
+            {"tested_from", testedFrom},
+            {"tested_to", testedTo},
+            {"installers", QJsonArray::fromStringList(installers)},
+            {"instruments", list(instruments, writeInstrument)},
+            {"signatures", list(signatures, writeSignature)}};
+}
+
+Result<CertificateContent> CertificateContent::fromJson(const QJsonObject &object,
+                                                        const QString &place)
+{
+    JsonReader reader(object, place);
+    CertificateContent content;
+    if (reader.text("format") != QLatin1StringView(format))
+        reader.fail("format", "is not a certificate that this program can read");
+    content.number = reader.text("certificate");
+    content.issuedAt = reader.moment("issued_at");
+    content.outcome = reader.word<OrderOutcome>("outcome");
+    content.decision = reader.text("decision");
+    content.limitSet = reader.text("limit_set");
+    readOrder(reader.child("order"), content);
+    content.service = readList(reader, "service", readLine);
+    content.terminals = readList(reader, "terminals", readTerminal);
+    content.settings = readList(reader, "settings", readLine);
+    readEvidence(reader, content);
+    reader.done();
+    LOOPWRIGHT_TRY(reader.result());
+    return content;
+}
+
+} // namespace loopwright

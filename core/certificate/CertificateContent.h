@@ -1,0 +1,136 @@
+#pragma once
+// What a certificate says, as plain data. It is customer-safe by type: nothing in it, and nothing
+// that it is made from, is an UnpublishedNumber; notes that a person typed during the job are not
+// taken over, and every other free text passes a NumberGuard (MakeCertificate.h). Its canonical
+// JSON is what is stored, attached to the PDF as record.json, and digested; a copy has the same
+// content, number and digest.
+
+#include "core/acceptance/Decision.h"
+#include "core/order/Services.h"
+
+#include <QPoint>
+
+namespace loopwright {
+
+/// A signature as it was drawn, in a field 4000 wide and 1000 high, y downwards.
+struct Signature
+{
+    QString role; ///< "installer" or "customer"
+    QString name;
+    Moment at;
+    std::vector<std::vector<QPoint>> strokes;
+
+    bool operator==(const Signature &) const = default;
+};
+using Signatures = std::vector<Signature>;
+inline constexpr int signatureWidth = 4000;
+inline constexpr int signatureHeight = 1000;
+
+/// A label and what stands beside it.
+struct CertificateLine
+{
+    QString name;
+    QString value;
+
+    bool operator==(const CertificateLine &) const = default;
+};
+
+struct CertificateTerminal
+{
+    int number = 1;
+    QString dn;          ///< for a person, e.g. "217-555-0143"
+    QString dnGrouped;   ///< for reading aloud, e.g. "217 555 0143"
+    QString spid;        ///< digits; empty where the line has none
+    QString spidGrouped; ///< "217 555 0143 01 01"
+    QString tei;         ///< "automatic", a number, or empty where there is no layer 2
+    QString services;    ///< "voice, data"
+
+    bool operator==(const CertificateTerminal &) const = default;
+};
+
+struct CertificateException
+{
+    QString by;
+    QString because;
+    Moment at;
+
+    bool operator==(const CertificateException &) const = default;
+};
+
+struct CertificateCriterion
+{
+    QString key;
+    QString name;
+    Station station = Station::Acceptance; ///< of the job line
+    CriterionOutcome outcome = CriterionOutcome::Missing;
+    QString measured; ///< with its unit; empty where nothing is measured
+    QString limit;    ///< empty where there is none
+    QString source;   ///< of the limit
+    QString meaning;  ///< in plain words
+    QString reason;   ///< in the trade's words
+    std::optional<CertificateException> excepted;
+
+    bool operator==(const CertificateCriterion &) const = default;
+};
+
+struct CertificateRun
+{
+    QString text;
+    QString result;
+
+    bool operator==(const CertificateRun &) const = default;
+};
+
+struct CertificateInstrument
+{
+    QString key;
+    QString kind;
+    QString serial;
+    QString calibratedOn;   ///< YYYY-MM-DD, or empty where it is not known
+    QString calibrationDue; ///< YYYY-MM-DD, "not_required", or empty
+
+    bool operator==(const CertificateInstrument &) const = default;
+};
+
+struct CertificateContent
+{
+    QString number;  ///< CertificateNumber::text()
+    Moment issuedAt; ///< when it was first issued; copies carry their own date outside the content
+    OrderOutcome outcome = OrderOutcome::Accepted;
+    QString decision; ///< id of the decision that it attests
+    QString limitSet; ///< version
+
+    QString order, orderType, customer, premises, circuit, office;
+    LineKind kind = LineKind::Bri;
+    QString variant;                      ///< key
+    QString variantName;                  ///< for a person
+    std::vector<CertificateLine> service; ///< "B1": "voice, data at 64 kbit/s", …
+    std::vector<CertificateTerminal> terminals;
+    std::vector<CertificateLine> settings; ///< what every terminal is programmed with
+
+    std::vector<CertificateCriterion> criteria;
+    bool runNeeded = false; ///< an error-rate run is needed: "N runs were made"
+    std::vector<CertificateRun> runs;
+    QString proves;     ///< what the counted run proves
+    QJsonObject proven; ///< figures behind it
+    QStringList notes;  ///< what the path covers, where the run was made
+
+    QString testedFrom, testedTo; ///< days of the counted evidence, YYYY-MM-DD; empty without
+    QStringList installers;       ///< names of those who recorded it
+    std::vector<CertificateInstrument> instruments;
+    Signatures signatures;
+
+    /// "2 runs were made"; empty where none is needed. The words are the same for every number, so
+    /// that they are found by searching.
+    QString runsSentence() const;
+    const Signature *signatureOf(const QString &role) const;
+
+    QJsonObject toJson() const;
+    QByteArray record() const { return canonicalJson(toJson()); } ///< record.json
+    QString digest() const { return sha256Hex(record()); }
+    static Result<CertificateContent> fromJson(const QJsonObject &object, const QString &place);
+
+    bool operator==(const CertificateContent &) const = default;
+};
+
+} // namespace loopwright

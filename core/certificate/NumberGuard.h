@@ -1,0 +1,34 @@
+#pragma once
+// Keeps unpublished numbers out of a customer's document. It knows the numbers of an office's test
+// lines and gives none of them out again: a text goes in and comes back with every such number
+// covered.
+
+#include "core/office/Office.h"
+
+#include <QRegularExpression>
+
+namespace loopwright {
+
+class NumberGuard
+{
+public:
+    NumberGuard() = default; ///< an office without test lines
+    explicit NumberGuard(const QList<TestLine> &lines);
+
+    /// Covers numbers of five digits and more, with any separators between their digits, a prefix
+    /// before them, or their area code left out; for texts that hold measured figures too.
+    QString cover(const QString &text) const { return coverAll(text, m_long); }
+    /// Covers the short ones as well; for texts that a person typed.
+    QString coverTyped(const QString &text) const { return coverAll(cover(text), m_short); }
+
+    /// What stands where a number was.
+    static QString covered() { return QStringLiteral("[number not published]"); }
+
+private:
+    static QString coverAll(QString text, const QList<QRegularExpression> &patterns);
+
+    QList<QRegularExpression> m_long;
+    QList<QRegularExpression> m_short;
+};
+
+} // namespace loopwright
