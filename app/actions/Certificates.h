@@ -2,24 +2,13 @@
 // Issuing a certificate and checking one that somebody hands in.
 
 #include "app/actions/Records.h"
+#include "app/print/Paper.h"
 #include "core/certificate/CertificateContent.h"
 #include "core/history/Event.h"
 
 #include <QJsonObject>
 
 namespace loopwright {
-
-enum class Paper
-{
-    A4,
-    Letter
-};
-template<>
-struct Words<Paper>
-{
-    static constexpr std::pair<Paper, const char *> table[] = {{Paper::A4, "a4"},
-                                                               {Paper::Letter, "letter"}};
-};
 
 struct IssueRequest
 {

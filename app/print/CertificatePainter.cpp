@@ -1,0 +1,239 @@
+#include "app/print/CertificatePainter.h"
+
+#include "app/print/CertificateParts.h"
+#include "app/print/JobLinePainter.h"
+#include "app/print/PdfFile.h"
+#include "app/print/QrCode.h"
+#include "core/certificate/CertificateNumber.h"
+
+namespace loopwright {
+
+namespace {
+
+constexpr double qrSide = mm(33); ///< quiet zone included
+
+/// From the roomiest to the closest.
+constexpr Setting settings[] = {{88, 74, mm(1.5), mm(5.5)},
+                                {84, 71, mm(1.05), mm(4.2)},
+                                {80, 68, mm(0.7), mm(3.2)},
+                                {76, 66, mm(0.45), mm(2.4)}};
+
+/// A decision with the outcomes of the content, for the one function that draws a job line.
+Decision decisionOf(const CertificateContent &content)
+{
+    Decision decision;
+    decision.outcome = content.outcome;
+    for (const CertificateCriterion &criterion : content.criteria) {
+        CriterionResult result;
+        result.key = criterion.key;
+        result.station = criterion.station;
+        result.outcome = criterion.outcome;
+        if (criterion.excepted)
+            result.excepted = Excepted{};
+        decision.criteria.push_back(result);
+    }
+    return decision;
+}
+
+void drawQr(SheetBuilder &sheet, const CertificateContent &content)
+{
+    const auto code = qrCode(certificateQrText(content));
+    if (!code)
+        return; // a number and a digest always fit
+    // The quiet zone may lie in the margin, so that the code itself stands on the right edge.
+    const double zone = qrSide * 4 / code->modules;
+    const QPainterPath path =
+        code->in(QRectF(sheet.right() - qrSide + zone, sheet.top() - zone, qrSide, qrSide));
+    sheet.draw([path](QPainter &painter) {
+        painter.setRenderHint(QPainter::Antialiasing, false);
+        painter.fillPath(path, Qt::black);
+    });
+}
+
+void drawCopyMark(SheetBuilder &sheet, const IssueMark &mark, double baseline,
+                  const CertificateStyle &style)
+{
+    const QString text =
+        QString("Copy %1, issued on %2").arg(mark.copy).arg(longDate(mark.issuedAt.localDate()));
+    const TextStyle strong{Face::Strong, 84, style.ink.bad};
+    const QRectF frame(sheet.left(), baseline - mm(3.9),
+                       SheetBuilder::textWidth(text, strong) + mm(5), mm(5.6));
+    sheet.draw([frame, colour = style.ink.bad](QPainter &painter) {
+        painter.setPen(QPen(colour, 9));
+        painter.drawRect(frame);
+    });
+    sheet.textAt(sheet.left() + mm(2.5), baseline, text, strong);
+}
+
+QString verdictSentence(const CertificateContent &content)
+{
+    qsizetype excepted = 0;
+    for (const CertificateCriterion &criterion : content.criteria)
+        excepted += criterion.excepted.has_value();
+    if (content.outcome != OrderOutcome::AcceptedWithException)
+        return "Every test that this service needs was made, and every result is within its "
+               "limit.";
+    return QString("Every result is within its limit but for %1, accepted by exception. Who "
+                   "authorised it, and why, is stated below.")
+        .arg(excepted == 1 ? QString("one point") : QString("%1 points").arg(excepted));
+}
+
+/// Label and value, two pairs side by side.
+void drawPairs(SheetBuilder &sheet, const CertificateLine &one, const CertificateLine &two,
+               const CertificateStyle &style)
+{
+    const double label = mm(19);
+    const double half = (sheet.width() - mm(6)) / 2;
+    const double second = sheet.left() + half + mm(6);
+    sheet.row({{sheet.left(), label, one.name, style.label()},
+               {sheet.left() + label, half - label, one.value, style.body()},
+               {second, label, two.name, style.label()},
+               {second + label, half - label, two.value, style.body()}});
+    sheet.y += style.setting.rowGap * 0.8;
+}
+
+QString serviceText(const CertificateContent &content)
+{
+    QStringList parts;
+    for (const CertificateLine &line : content.service)
+        parts << line.name + ": " + line.value;
+    return parts.join("; ");
+}
+
+QString numbersText(const CertificateContent &content)
+{
+    QStringList numbers;
+    for (const CertificateTerminal &terminal : content.terminals)
+        if (!numbers.contains(terminal.dn))
+            numbers << terminal.dn;
+    return numbers.join(", ");
+}
+
+Sheet layOut(const CertificateContent &content, const IssueMark &mark, Paper paper,
+             const CertificateStyle &style, std::size_t *resultPages)
+{
+    SheetBuilder sheet(paper, "Certificate " + content.number);
+    drawHead(sheet, content, mark, style);
+    drawJobLine(sheet, content, style);
+    drawFacts(sheet, content, style);
+    drawCriteria(sheet, content, style);
+    drawRuns(sheet, content, style);
+    drawInstruments(sheet, content, style);
+    *resultPages = sheet.pageCount();
+    sheet.newPage();
+    drawSettings(sheet, {content.kind, content.variantName, content.settings, content.terminals},
+                 style);
+    drawSignatures(sheet, content, style);
+    drawHowToCheck(sheet, content, style);
+    const QString copy = mark.copy > 0 ? QString("  ·  copy %1").arg(mark.copy) : QString();
+    return sheet.finish(QString("Certificate %1  ·  code %2%3")
+                            .arg(content.number, shortCode(content.digest()), copy),
+                        style.foot());
+}
+
+} // namespace
+
+std::vector<StationState> certificateLine(const CertificateContent &content)
+{
+    return jobLine(decisionOf(content), "done");
+}
+
+void drawHead(SheetBuilder &sheet, const CertificateContent &content, const IssueMark &mark,
+              const CertificateStyle &style)
+{
+    const double textWidth = sheet.width() - qrSide;
+    sheet.textAt(sheet.left(), sheet.top() + mm(7), "Line certificate", style.title());
+    sheet.textAt(sheet.left(), sheet.top() + mm(14.2), content.number,
+                 {Face::StrongDigits, 116, style.ink.accent});
+    sheet.textAt(sheet.left() + mm(44), sheet.top() + mm(14.2),
+                 "code " + shortCode(content.digest()), style.digits(92));
+    sheet.y = sheet.top() + mm(17);
+    if (mark.copy > 0) {
+        drawCopyMark(sheet, mark, sheet.top() + mm(21.4), style);
+        sheet.y = sheet.top() + mm(24.5);
+    }
+    drawQr(sheet, content);
+
+    const bool excepted = content.outcome == OrderOutcome::AcceptedWithException;
+    StationState state{Station::Acceptance, StationMark::Done, excepted, false};
+    const double radius = mm(2.3);
+    const QPointF centre(sheet.left() + radius, sheet.y + mm(4.2));
+    sheet.draw([=, ink = style.ink](QPainter &painter) {
+        paintStationMark(painter, centre, radius, state, ink);
+    });
+    sheet.textAt(sheet.left() + mm(7), sheet.y + mm(5.6),
+                 QString(excepted ? "Accepted by exception on %1" : "Accepted on %1")
+                     .arg(longDate(content.issuedAt.localDate())),
+                 {Face::Strong, 124, style.ink.text});
+    sheet.y += mm(7.4);
+    sheet.paragraph(verdictSentence(content), style.body(), mm(7), textWidth - mm(7));
+    sheet.y = std::max(sheet.y, sheet.top() + qrSide - mm(5)) + style.setting.sectionGap * 0.75;
+}
+
+void drawJobLine(SheetBuilder &sheet, const CertificateContent &content,
+                 const CertificateStyle &style)
+{
+    const double height = mm(12);
+    const QRectF rect(sheet.left(), sheet.y, sheet.width(), height);
+    const PictureStyle ink = paperStyle(70);
+    sheet.draw([rect, ink, line = certificateLine(content)](QPainter &painter) {
+        paintJobLine(painter, rect, line, ink);
+    });
+    sheet.y += height + style.setting.sectionGap * 0.7;
+}
+
+void drawFacts(SheetBuilder &sheet, const CertificateContent &content,
+               const CertificateStyle &style)
+{
+    sheet.rule(sheet.left(), sheet.right(), sheet.y, style.ink.line);
+    sheet.y += style.setting.rowGap * 1.6;
+    const QString tested =
+        content.testedTo.isEmpty() ? QString() : longDates(content.testedFrom, content.testedTo);
+    const QString by = content.installers.isEmpty()
+                           ? tested
+                           : QString(tested + ", by " + content.installers.join(", "));
+    drawPairs(sheet, {"Customer", content.customer}, {"Circuit", content.circuit}, style);
+    drawPairs(sheet, {"Premises", content.premises},
+              {"Order", content.order + ", " + content.orderType}, style);
+    drawPairs(sheet, {"Service", serviceText(content)}, {"Office", content.office}, style);
+    drawPairs(sheet, {content.terminals.size() > 1 ? "Numbers" : "Number", numbersText(content)},
+              {"Tested", by}, style);
+    sheet.y += style.setting.rowGap * 0.6;
+}
+
+Sheet certificateSheet(const CertificateContent &content, const IssueMark &mark, Paper paper)
+{
+    std::optional<Sheet> roomiest;
+    for (const Setting &setting : settings) {
+        std::size_t resultPages = 0;
+        Sheet sheet = layOut(content, mark, paper, CertificateStyle{setting}, &resultPages);
+        if (resultPages == 1)
+            return sheet;
+        if (!roomiest)
+            roomiest = std::move(sheet);
+    }
+    return *roomiest; // goes on on a further page, and then there is no need to squeeze
+}
+
+QString certificateQrText(const CertificateContent &content)
+{
+    return content.number + " sha256:" + content.digest();
+}
+
+Result<QByteArray> certificatePdf(const CertificateContent &content, const IssueMark &mark,
+                                  Paper paper)
+{
+    if (!fontsAreThere())
+        return failure(ErrorCode::BadInput,
+                       "no font is installed; the package fonts-dejavu-core has those of the "
+                       "certificate",
+                       "fonts");
+    PdfInfo info{"Certificate " + content.number,
+                 QString("Circuit %1, order %2").arg(content.circuit, content.order),
+                 mark.issuedAt,
+                 "en",
+                 {{"record.json", content.record(), "application/json"}}};
+    return sheetPdf(certificateSheet(content, mark, paper), info);
+}
+
+} // namespace loopwright

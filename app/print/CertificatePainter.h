@@ -1,0 +1,29 @@
+#pragma once
+// The certificate as pages: first the customer's result, then the settings to program into the
+// terminal equipment with both signatures. What does not fit is set closer, and then goes on on a
+// further page; nothing is cut.
+
+#include "app/print/Sheet.h"
+#include "core/acceptance/JobLine.h"
+#include "core/certificate/CertificateContent.h"
+
+namespace loopwright {
+
+/// Which issue of a certificate a paper is. The first issue is number 0; a later one is marked as a
+/// copy with its own date.
+struct IssueMark
+{
+    int copy = 0;
+    Moment issuedAt; ///< of this paper
+};
+
+Sheet certificateSheet(const CertificateContent &content, const IssueMark &mark, Paper paper);
+
+/// The PDF, with the canonical content attached as record.json.
+Result<QByteArray> certificatePdf(const CertificateContent &content, const IssueMark &mark,
+                                  Paper paper);
+
+/// Text of the QR code: the number, then the whole digest.
+QString certificateQrText(const CertificateContent &content);
+
+} // namespace loopwright

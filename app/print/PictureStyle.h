@@ -1,0 +1,24 @@
+#pragma once
+// Colours and font of a picture. A picture is a function of painter, rectangle, data and style, the
+// same for widget, page, PNG and SVG; nothing in it is told by colour alone.
+
+#include <QColor>
+#include <QFont>
+
+namespace loopwright {
+
+struct PictureStyle
+{
+    QColor ground; ///< what it is drawn on; also cut out of filled signs
+    QColor text;
+    QColor muted;
+    QColor line; ///< hairlines
+    QColor accent;
+    QColor good, bad, doubtful;
+    QFont font; ///< in the painter's units
+};
+
+/// Black on white, for paper. `size` in the painter's units.
+PictureStyle paperStyle(int size);
+
+} // namespace loopwright

@@ -1,0 +1,33 @@
+#pragma once
+// The per-second strip of a run: time along, bit errors up on a logarithmic scale. An errored
+// second is a thin bar, a severely errored one a bar with a triangle on top, a second out of sync
+// an open bar of full height, unavailable time is hatched, and seconds that may yet change class
+// lie under a dotted bracket: all of it can be told without colour.
+
+#include "app/print/PictureStyle.h"
+#include "core/errortest/G821.h"
+
+#include <QPainter>
+
+#include <span>
+
+namespace loopwright {
+
+struct StripData
+{
+    std::span<const Second> seconds;
+    std::span<const SecondMark> marks; ///< one per second, from classify()
+    qint64 bitsPerSecond = 64000;
+    qint64 plannedSeconds = 0; ///< length of the axis at least; 0: as long as the run
+};
+
+/// With axis and legend. Where there are more seconds than room, neighbours share a bar that shows
+/// the worst of them.
+void paintStrip(QPainter &painter, const QRectF &rect, const StripData &data,
+                const PictureStyle &style);
+
+/// 900 by 260 pixels at `scale` 1, on white.
+QByteArray stripPng(const StripData &data, double scale = 2);
+QByteArray stripSvg(const StripData &data);
+
+} // namespace loopwright

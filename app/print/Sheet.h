@@ -1,0 +1,61 @@
+#pragma once
+// Pages as lists of things to draw, in tenths of a point from the upper left corner. A sheet is
+// laid out once and painted to a PDF, a printer or an image; what is drawn first is read first, so
+// text taken out of the PDF comes in the order in which it was laid out.
+
+#include "app/print/Fonts.h"
+#include "app/print/Paper.h"
+#include "app/print/PictureStyle.h"
+#include "core/base/Result.h"
+
+#include <QImage>
+#include <QPagedPaintDevice>
+#include <QPainter>
+
+#include <functional>
+#include <vector>
+
+namespace loopwright {
+
+inline constexpr double unitsPerInch = 720;
+constexpr double mm(double millimetres)
+{
+    return millimetres * unitsPerInch / 25.4;
+}
+/// Of the whole page, upright.
+QSizeF paperSize(Paper paper);
+QPageLayout paperLayout(Paper paper);
+
+struct TextStyle
+{
+    Face face = Face::Text;
+    int size = 90; ///< tenths of a point
+    QColor colour;
+
+    QFont font() const { return printFont(face, size); }
+};
+
+using SheetMark = std::function<void(QPainter &)>;
+
+struct SheetPage
+{
+    std::vector<SheetMark> marks;
+};
+
+struct Sheet
+{
+    Paper paper = Paper::A4;
+    QString title;
+    std::vector<SheetPage> pages;
+
+    /// Paints one page with a painter that stands at the page's corner and whose unit is a tenth of
+    /// a point.
+    void paintPage(QPainter &painter, std::size_t page) const;
+    /// For preview and tests.
+    QImage image(std::size_t page, double dotsPerInch) const;
+    /// Sets paper and margins of the device and paints every page. DiskTrouble where the device
+    /// cannot be painted on.
+    Result<void> paint(QPagedPaintDevice &device) const;
+};
+
+} // namespace loopwright

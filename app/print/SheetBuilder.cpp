@@ -1,0 +1,188 @@
+#include "app/print/SheetBuilder.h"
+
+#include <QFontMetricsF>
+#include <QTextLayout>
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+constexpr double leading = 1.28; ///< distance of base lines over the font's size
+constexpr double rise = 0.95;    ///< from the top of a line to its base line over the font's size
+
+double aligned(double x, double width, double textWidth, Align align)
+{
+    switch (align) {
+    case Align::Left:
+        break;
+    case Align::Right:
+        return x + width - textWidth;
+    case Align::Centre:
+        return x + (width - textWidth) / 2;
+    }
+    return x;
+}
+
+} // namespace
+
+QStringList wrapped(const QString &text, const QFont &font, double width)
+{
+    QStringList lines;
+    for (const QString &part : text.split(u'\n')) {
+        QTextLayout layout(part, font);
+        QTextOption option;
+        option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+        layout.setTextOption(option);
+        layout.beginLayout();
+        for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+            line.setLineWidth(width);
+            lines << part.mid(line.textStart(), line.textLength()).trimmed();
+        }
+        layout.endLayout();
+    }
+    return lines;
+}
+
+QString longDate(QDate date)
+{
+    return QLocale(QLocale::English).toString(date, "d MMMM yyyy");
+}
+
+QString longDates(const QString &from, const QString &to)
+{
+    const QDate first = QDate::fromString(from, Qt::ISODate);
+    const QDate last = QDate::fromString(to, Qt::ISODate);
+    if (first == last || !first.isValid())
+        return longDate(last);
+    const QString format = first.year() == last.year() ? "d MMMM" : "d MMMM yyyy";
+    return QLocale(QLocale::English).toString(first, format) + " to " + longDate(last);
+}
+
+SheetBuilder::SheetBuilder(Paper paper, const QString &title, const Margins &margins)
+    : m_size(paperSize(paper))
+    , m_margins(margins)
+{
+    m_sheet.paper = paper;
+    m_sheet.title = title;
+    newPage();
+}
+
+void SheetBuilder::newPage()
+{
+    m_sheet.pages.push_back({});
+    y = m_margins.top;
+    if (m_onNewPage)
+        m_onNewPage(*this);
+}
+
+bool SheetBuilder::ensure(double height)
+{
+    if (y + height <= bottom())
+        return false;
+    newPage();
+    return true;
+}
+
+void SheetBuilder::draw(SheetMark mark)
+{
+    m_sheet.pages.back().marks.push_back(std::move(mark));
+}
+
+void SheetBuilder::textAt(double x, double baseline, const QString &text, const TextStyle &style,
+                          Align align)
+{
+    if (text.isEmpty())
+        return;
+    const double from = aligned(x, 0, textWidth(text, style), align);
+    draw([=](QPainter &painter) {
+        painter.setFont(style.font());
+        painter.setPen(style.colour);
+        painter.drawText(QPointF(from, baseline), text);
+    });
+}
+
+void SheetBuilder::rule(double x1, double x2, double atY, const QColor &colour, double weight)
+{
+    draw([=](QPainter &painter) {
+        painter.setPen(QPen(colour, weight, Qt::SolidLine, Qt::FlatCap));
+        painter.drawLine(QPointF(x1, atY), QPointF(x2, atY));
+    });
+}
+
+double SheetBuilder::lineHeight(const TextStyle &style)
+{
+    return style.size * leading;
+}
+
+double SheetBuilder::textWidth(const QString &text, const TextStyle &style)
+{
+    return QFontMetricsF(style.font()).horizontalAdvance(text);
+}
+
+TextStyle SheetBuilder::fitted(TextStyle style, const QString &text, double width)
+{
+    const double needed = textWidth(text, style);
+    if (needed > width)
+        style.size = std::max(1, int(style.size * width / needed));
+    return style;
+}
+
+double SheetBuilder::paragraphHeight(const QString &text, const TextStyle &style, double width)
+{
+    return text.isEmpty() ? 0
+                          : double(wrapped(text, style.font(), width).size()) * lineHeight(style);
+}
+
+double SheetBuilder::rowHeight(const std::vector<Cell> &cells)
+{
+    double height = 0;
+    for (const Cell &cell : cells)
+        height = std::max(height, paragraphHeight(cell.text, cell.style, cell.width));
+    return height;
+}
+
+void SheetBuilder::row(const std::vector<Cell> &cells)
+{
+    double tallest = 0;
+    for (const Cell &cell : cells)
+        if (!cell.text.isEmpty())
+            tallest = std::max(tallest, cell.style.size * rise);
+    for (const Cell &cell : cells) {
+        if (cell.text.isEmpty())
+            continue;
+        double baseline = y + tallest;
+        for (const QString &line : wrapped(cell.text, cell.style.font(), cell.width)) {
+            textAt(aligned(cell.x, cell.width, textWidth(line, cell.style), cell.align), baseline,
+                   line, cell.style);
+            baseline += lineHeight(cell.style);
+        }
+    }
+    y += rowHeight(cells);
+}
+
+void SheetBuilder::paragraph(const QString &text, const TextStyle &style, double indent,
+                             std::optional<double> width)
+{
+    row({Cell{left() + indent, width.value_or(this->width() - indent), text, style}});
+}
+
+Sheet SheetBuilder::finish(const QString &foot, const TextStyle &style)
+{
+    const std::size_t count = m_sheet.pages.size();
+    const double baseline = m_size.height() - m_margins.bottom + mm(8);
+    for (std::size_t i = 0; i < count; ++i) {
+        const QString page = QString("Page %1 of %2").arg(i + 1).arg(count);
+        const double x = right() - textWidth(page, style);
+        m_sheet.pages[i].marks.push_back([=, leftX = left()](QPainter &painter) {
+            painter.setFont(style.font());
+            painter.setPen(style.colour);
+            painter.drawText(QPointF(leftX, baseline), foot);
+            painter.drawText(QPointF(x, baseline), page);
+        });
+    }
+    return m_sheet;
+}
+
+} // namespace loopwright

@@ -1,0 +1,94 @@
+#pragma once
+// Lays out a sheet from top to bottom: a cursor, wrapped text, rows of cells, hairlines, and a page
+// break where the next piece does not fit. Lengths are sheet units (tenths of a point).
+
+#include "app/print/Sheet.h"
+
+#include <QDate>
+#include <QLocale>
+
+#include <optional>
+
+namespace loopwright {
+
+enum class Align
+{
+    Left,
+    Right,
+    Centre
+};
+
+/// One piece of text in a row; pieces of a row share their first base line.
+struct Cell
+{
+    double x = 0;
+    double width = 0;
+    QString text;
+    TextStyle style;
+    Align align = Align::Left;
+};
+
+/// Free space around the printed area.
+struct Margins
+{
+    double left = mm(19), top = mm(15), right = mm(19), bottom = mm(17);
+};
+
+class SheetBuilder
+{
+public:
+    SheetBuilder(Paper paper, const QString &title, const Margins &margins = {});
+
+    double left() const { return m_margins.left; }
+    double right() const { return m_size.width() - m_margins.right; }
+    double width() const { return right() - left(); }
+    double top() const { return m_margins.top; }
+    double bottom() const { return m_size.height() - m_margins.bottom; }
+
+    double y = 0; ///< the cursor
+
+    std::size_t pageCount() const { return m_sheet.pages.size(); }
+    void newPage();
+    /// Begins a page where `height` does not fit on this one; true where it did. `onNewPage` draws
+    /// what every further page begins with.
+    bool ensure(double height);
+    void setOnNewPage(std::function<void(SheetBuilder &)> draw) { m_onNewPage = std::move(draw); }
+
+    void draw(SheetMark mark); ///< on this page
+    /// One line of text with its base line at `baseline`.
+    void textAt(double x, double baseline, const QString &text, const TextStyle &style,
+                Align align = Align::Left);
+    void rule(double x1, double x2, double atY, const QColor &colour, double weight = 5);
+
+    /// Height that the cells take; the tallest counts.
+    static double rowHeight(const std::vector<Cell> &cells);
+    /// Draws the cells at the cursor, piece by piece from left to right, and moves it below them.
+    void row(const std::vector<Cell> &cells);
+    /// A paragraph over the given width from the left margin plus `indent`.
+    void paragraph(const QString &text, const TextStyle &style, double indent = 0,
+                   std::optional<double> width = {});
+    static double paragraphHeight(const QString &text, const TextStyle &style, double width);
+
+    /// Draws "page n of m" and the foot's text on every page, and gives the sheet away.
+    Sheet finish(const QString &foot, const TextStyle &style);
+
+    static double lineHeight(const TextStyle &style);
+    static double textWidth(const QString &text, const TextStyle &style);
+    /// The style set smaller, so that the text fits into the width on one line.
+    static TextStyle fitted(TextStyle style, const QString &text, double width);
+
+private:
+    Sheet m_sheet;
+    QSizeF m_size;
+    Margins m_margins;
+    std::function<void(SheetBuilder &)> m_onNewPage;
+};
+
+/// The text in lines no wider than `width`; a word that is too long for a line is broken.
+QStringList wrapped(const QString &text, const QFont &font, double width);
+/// "4 March 2026"
+QString longDate(QDate date);
+/// "4 March 2026", or "3 March to 4 March 2026" for two days in ISO form.
+QString longDates(const QString &from, const QString &to);
+
+} // namespace loopwright
