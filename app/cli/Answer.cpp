@@ -1,0 +1,81 @@
+#include "app/cli/Answer.h"
+
+namespace loopwright {
+
+namespace {
+
+/// Letters and the like; no control, direction mark or line separator.
+bool isShown(QChar c)
+{
+    const QChar::Category category = c.category();
+    return category != QChar::Other_Control && category != QChar::Other_Format &&
+           category != QChar::Separator_Line && category != QChar::Separator_Paragraph;
+}
+
+} // namespace
+
+Answer Answer::of(QJsonValue json, QString text, bool yes)
+{
+    Answer answer;
+    answer.yes = yes;
+    answer.json = [json = std::move(json)](QIODevice &out) { out.write(canonicalJson(json)); };
+    answer.text = [text = std::move(text)](QIODevice &out) { out.write(text.toUtf8()); };
+    return answer;
+}
+
+Writing Answer::jsonArray(qsizetype count, std::function<QJsonValue(qsizetype)> item)
+{
+    return [count, item = std::move(item)](QIODevice &out) {
+        out.write("[");
+        for (qsizetype i = 0; i < count; ++i) {
+            if (i > 0)
+                out.write(",");
+            out.write(canonicalJson(item(i)));
+        }
+        out.write("]");
+    };
+}
+
+void Answer::tell(const Findings &findings, const QString &fileName)
+{
+    for (const Finding &finding : findings)
+        told << findingLine(finding, fileName);
+}
+
+QString oneLine(const QString &text)
+{
+    QString line;
+    line.reserve(text.size());
+    for (const QChar c : text) {
+        if (isShown(c))
+            line.append(c);
+        else if (!line.endsWith(u' '))
+            line.append(u' ');
+    }
+    return line.trimmed();
+}
+
+QString findingLine(const Finding &finding, const QString &fileName)
+{
+    QStringList place;
+    if (finding.row > 0)
+        place << QString("row %1").arg(finding.row);
+    if (!finding.field.isEmpty())
+        place << (finding.row > 0 ? u"column " : u"") + finding.field;
+    QStringList line;
+    if (!fileName.isEmpty())
+        line << fileName;
+    if (!place.isEmpty())
+        line << place.join(u", ");
+    QString reason = finding.reason;
+    if (!finding.repair.isEmpty())
+        reason += u" (repair: " + finding.repair + u")";
+    const QString weight =
+        finding.severity == Severity::Error ? QString() : severityName(finding.severity);
+    if (!weight.isEmpty())
+        line << weight;
+    line << reason;
+    return oneLine(line.join(u": "));
+}
+
+} // namespace loopwright

@@ -1,0 +1,40 @@
+#pragma once
+// What a command answers: yes or no, the same content as one JSON document and as text for a
+// person, and what must be told beside it. Only the one of the two that was asked for is ever made.
+
+#include "core/base/Finding.h"
+#include "core/base/Json.h"
+
+#include <QIODevice>
+
+#include <functional>
+
+namespace loopwright {
+
+using Writing = std::function<void(QIODevice &out)>;
+
+struct Answer
+{
+    bool yes = true;
+    Writing json;     ///< writes one JSON document
+    Writing text;     ///< writes the same for a person
+    QStringList told; ///< lines for standard error, one for each finding
+
+    /// For all but the longest answers.
+    static Answer of(QJsonValue json, QString text, bool yes = true);
+    /// A JSON array that is written item by item, so that no list is too long. `item` is asked for
+    /// 0, 1, … `count` - 1.
+    static Writing jsonArray(qsizetype count, std::function<QJsonValue(qsizetype)> item);
+
+    /// "orders.csv: row 3, column dn_1: reason (repair: …)" for each finding.
+    void tell(const Findings &findings, const QString &fileName = {});
+};
+
+/// The text on one line, without control characters, so that what stands in a file cannot rule a
+/// terminal.
+QString oneLine(const QString &text);
+
+/// As above, for one finding.
+QString findingLine(const Finding &finding, const QString &fileName);
+
+} // namespace loopwright

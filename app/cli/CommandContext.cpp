@@ -1,0 +1,56 @@
+#include "app/cli/CommandContext.h"
+
+#include <QElapsedTimer>
+
+namespace loopwright {
+
+CommandContext::CommandContext(CommonOptions common, QIODevice &messages, bool terminal)
+    : m_common(std::move(common))
+    , m_messages(messages)
+    , m_terminal(terminal)
+{
+}
+
+QString CommandContext::databasePath() const
+{
+    if (!m_common.database.isEmpty())
+        return m_common.database;
+    const QString fromEnvironment = qEnvironmentVariable("LOOPWRIGHT_DB");
+    return fromEnvironment.isEmpty() ? defaultDatabasePath() : fromEnvironment;
+}
+
+Result<Records *> CommandContext::records()
+{
+    if (!m_records) {
+        auto opened = Records::open(databasePath());
+        if (!opened)
+            return failure(std::move(opened).error());
+        m_records = std::move(*opened);
+        if (!m_common.by.isEmpty())
+            m_records->actAs(m_common.by);
+        m_records->setNow(m_common.now);
+    }
+    return m_records.get();
+}
+
+Progress CommandContext::progress(const QString &what)
+{
+    if (!m_terminal)
+        return {};
+    auto timer = std::make_shared<QElapsedTimer>();
+    timer->start();
+    return [this, what, timer](qint64 done, qint64 total) {
+        const bool finished = total > 0 && done >= total;
+        if (timer->elapsed() < 100 && !finished)
+            return true;
+        timer->restart();
+        QString line = "\r" + what + ": " + QString::number(done);
+        if (total > 0)
+            line += QString(" of %1").arg(total);
+        // "erase to the end of the line", then nothing is left of it when the work is done
+        m_messages.write((finished ? QString("\r\033[K") : line + "\033[K").toUtf8());
+        return true;
+    };
+}
+
+} // namespace loopwright

@@ -1,0 +1,39 @@
+#pragma once
+// What surrounds a command: the options that all commands share, the records, which are opened when
+// they are first asked for, and the line on a terminal that tells how far the work is.
+
+#include "app/actions/Records.h"
+
+#include <QIODevice>
+
+namespace loopwright {
+
+struct CommonOptions
+{
+    QString database; ///< as given; empty: LOOPWRIGHT_DB, else the usual place
+    bool json = false;
+    QString by; ///< empty: the login name
+    std::optional<Moment> now;
+};
+
+class CommandContext
+{
+public:
+    /// `messages` is standard error; `terminal` says whether a person watches it.
+    CommandContext(CommonOptions common, QIODevice &messages, bool terminal);
+
+    const CommonOptions &common() const { return m_common; }
+    QString databasePath() const;
+    /// The open records; the same ones on every call.
+    Result<Records *> records();
+    /// Tells on a terminal how much of `what` is done, at most ten times a second.
+    Progress progress(const QString &what);
+
+private:
+    CommonOptions m_common;
+    QIODevice &m_messages;
+    bool m_terminal;
+    std::unique_ptr<Records> m_records;
+};
+
+} // namespace loopwright

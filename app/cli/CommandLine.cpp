@@ -1,0 +1,195 @@
+#include "app/cli/CommandLine.h"
+
+#include "app/cli/Commands.h"
+
+#include <CLI/CLI.hpp>
+
+namespace loopwright {
+
+namespace {
+
+constexpr const char *programName = "loopwright-cli";
+
+void say(QIODevice &messages, const QString &text)
+{
+    messages.write((programName + QString(": ") + oneLine(text) + "\n").toUtf8());
+}
+
+/// CLI11's own words for what a person gets wrong most often are about itself; these are about the
+/// commands.
+QString usageMessage(const CLI::App &app, const CLI::ParseError &error)
+{
+    if (const auto *extras = dynamic_cast<const CLI::ExtrasError *>(&error)) {
+        const QString word = QString::fromStdString(app.remaining(true).empty()
+                                                        ? std::string(extras->what())
+                                                        : app.remaining(true).front());
+        return QString("\"%1\" is no command or option here").arg(word);
+    }
+    return QString::fromUtf8(error.what());
+}
+
+} // namespace
+
+struct CommandLine::Reading
+{
+    CLI::App app{"Turn-up records and certificates for ISDN basic-rate and analog lines.",
+                 programName};
+    CommonOptions common;
+    std::vector<std::unique_ptr<Command>> commands; ///< as in the register
+    std::vector<CLI::App *> apps;                   ///< likewise
+    int chosen = -1;
+    std::optional<Error> wrong;
+    QString help; ///< of help or version, where one was asked for
+
+    void declareCommon();
+    CLI::App *find(const QStringList &words);
+    void parse(const QStringList &words);
+    QString whereHelpIs() const;
+};
+
+void CommandLine::Reading::declareCommon()
+{
+    app.set_version_flag("--version", std::string(programName) + " " + LOOPWRIGHT_VERSION);
+    Options options(app);
+    options.text("--db", common.database,
+                 "The database (else LOOPWRIGHT_DB, else records.sqlite in the data directory)");
+    options.flag("--json", common.json, "One JSON document on standard output");
+    options.text("--by", common.by, "Who acts; goes into the history (else the login name)");
+    options.moment("--now", common.now, "Takes the place of the clock (ISO 8601)");
+    app.require_subcommand(1);
+    app.fallthrough();
+}
+
+/// The CLI11 app of a command; those of its first words are made on the way.
+CLI::App *CommandLine::Reading::find(const QStringList &words)
+{
+    CLI::App *at = &app;
+    for (qsizetype i = 0; i < words.size(); ++i) {
+        const auto found = at->get_subcommands(
+            [&words, i](CLI::App *app) { return app->get_name() == words[i].toStdString(); });
+        CLI::App *next = found.empty() ? nullptr : found.front();
+        if (!next) {
+            const bool group = i + 1 < words.size();
+            next = at->add_subcommand(words[i].toStdString(),
+                                      group ? groupSummary(words[i]).toStdString() : "");
+            next->fallthrough();
+            if (group)
+                next->require_subcommand(1);
+        }
+        at = next;
+    }
+    return at;
+}
+
+void CommandLine::Reading::parse(const QStringList &words)
+{
+    // Known before all else, so that wrong usage too is told as JSON.
+    common.json = words.contains("--json");
+    std::vector<std::string> reversed;
+    for (auto word = words.crbegin(); word != words.crend(); ++word)
+        reversed.push_back(word->toStdString());
+    try {
+        app.parse(reversed);
+    } catch (const CLI::CallForHelp &) {
+        help = QString::fromStdString(app.help());
+    } catch (const CLI::CallForVersion &call) {
+        help = QString::fromUtf8(call.what()) + "\n";
+    } catch (const CLI::ParseError &error) {
+        wrong = Error{ErrorCode::Usage, usageMessage(app, error), {}};
+    }
+    for (std::size_t i = 0; i < apps.size(); ++i)
+        if (apps[i]->parsed())
+            chosen = int(i);
+}
+
+QString CommandLine::Reading::whereHelpIs() const
+{
+    const QString words =
+        chosen < 0 ? QString() : QString(" ") + QLatin1StringView(allCommands()[chosen].words);
+    return programName + words + " --help";
+}
+
+CommandLine::CommandLine()
+    : m_reading(std::make_unique<Reading>())
+{
+    m_reading->declareCommon();
+    for (const CommandEntry &entry : allCommands()) {
+        CLI::App *app = m_reading->find(QString(entry.words).split(' '));
+        app->description(entry.summary);
+        Options options(*app);
+        m_reading->commands.push_back(entry.make());
+        m_reading->commands.back()->declare(options);
+        m_reading->apps.push_back(app);
+    }
+}
+
+CommandLine::~CommandLine() = default;
+
+void CommandLine::read(const QStringList &words)
+{
+    m_reading->parse(words);
+}
+
+bool CommandLine::paints() const
+{
+    return m_reading->chosen >= 0 && loopwright::paints(allCommands()[m_reading->chosen].effect);
+}
+
+namespace {
+
+ExitStatus tellError(const Error &error, bool json, QIODevice &out, QIODevice &messages)
+{
+    say(messages, error.text());
+    if (json) {
+        const QJsonObject object{{"code", errorName(error.code)},
+                                 {"message", error.message},
+                                 {"place", error.place.isEmpty() ? QJsonValue(QJsonValue::Null)
+                                                                 : QJsonValue(error.place)}};
+        out.write(canonicalJson(QJsonObject{{"error", object}}) + "\n");
+    }
+    return exitStatusOf(error.code);
+}
+
+/// Writes the answer. A full disk behind standard output must not pass for success; where the
+/// records were changed already the work stays done, and only the message says so.
+ExitStatus tellAnswer(const Answer &answer, bool json, Effect effect, QIODevice &out,
+                      QIODevice &messages)
+{
+    for (const QString &line : answer.told)
+        say(messages, line);
+    const Writing &writing = json ? answer.json : answer.text;
+    if (writing)
+        writing(out);
+    if (json)
+        out.write("\n");
+    const auto *file = qobject_cast<QFileDevice *>(&out);
+    if (file && (!const_cast<QFileDevice *>(file)->flush() || file->error() != QFileDevice::NoError)) {
+        say(messages, "the answer could not be written to standard output: " + file->errorString());
+        if (!changes(effect))
+            return ExitStatus::DiskTrouble;
+    }
+    return answer.yes ? ExitStatus::Yes : ExitStatus::No;
+}
+
+} // namespace
+
+ExitStatus CommandLine::run(QIODevice &out, QIODevice &messages, bool terminal)
+{
+    const bool json = m_reading->common.json;
+    if (!m_reading->help.isEmpty()) {
+        out.write(m_reading->help.toUtf8());
+        return ExitStatus::Yes;
+    }
+    if (m_reading->wrong) {
+        const ExitStatus status = tellError(*m_reading->wrong, json, out, messages);
+        say(messages, "see " + m_reading->whereHelpIs());
+        return status;
+    }
+    CommandContext context(m_reading->common, messages, terminal);
+    const Result<Answer> answer = m_reading->commands[m_reading->chosen]->run(context);
+    if (!answer)
+        return tellError(answer.error(), json, out, messages);
+    return tellAnswer(*answer, json, allCommands()[m_reading->chosen].effect, out, messages);
+}
+
+} // namespace loopwright

@@ -1,0 +1,32 @@
+#pragma once
+// The command line as a whole: reads the words, finds the command in the register, runs it, and
+// writes its answer or its error. Tests call it in-process; the program is a main() around it.
+
+#include "app/cli/Command.h"
+#include "app/cli/ExitStatus.h"
+
+#include <memory>
+#include <optional>
+
+namespace loopwright {
+
+class CommandLine
+{
+public:
+    CommandLine();
+    ~CommandLine();
+
+    /// Reads the words behind the program's name. Wrong usage, a call for help or for the version
+    /// is kept and answered by run().
+    void read(const QStringList &words);
+    /// True where the command that was read paints, and so needs a QGuiApplication.
+    bool paints() const;
+    /// Does what was read. Standard output gets the answer alone, `messages` all else.
+    ExitStatus run(QIODevice &out, QIODevice &messages, bool terminal);
+
+private:
+    struct Reading;
+    std::unique_ptr<Reading> m_reading;
+};
+
+} // namespace loopwright

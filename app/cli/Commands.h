@@ -1,0 +1,14 @@
+#pragma once
+// The register of commands: one line each.
+
+#include "app/cli/Command.h"
+
+#include <span>
+
+namespace loopwright {
+
+std::span<const CommandEntry> allCommands();
+/// What a first word stands for, where commands of several words begin with it.
+QString groupSummary(const QString &firstWord);
+
+} // namespace loopwright

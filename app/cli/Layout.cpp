@@ -1,0 +1,110 @@
+#include "app/cli/Layout.h"
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+/// A value of several lines would break the columns.
+QString cellText(const QString &text)
+{
+    return text.simplified();
+}
+
+QString withoutTrailingBlanks(QString line)
+{
+    while (line.endsWith(u' '))
+        line.chop(1);
+    return line;
+}
+
+} // namespace
+
+TextTable::TextTable(const QStringList &headings)
+{
+    for (const QString &heading : headings) {
+        const bool right = heading.startsWith(u'>');
+        m_right.push_back(right);
+        m_headings << (right ? heading.mid(1) : heading);
+        m_widths.push_back(m_headings.last().size());
+    }
+}
+
+void TextTable::add(const QStringList &cells)
+{
+    QStringList row;
+    for (qsizetype i = 0; i < m_headings.size(); ++i) {
+        row << cellText(cells.value(i));
+        m_widths[i] = std::max(m_widths[i], row.last().size());
+    }
+    m_rows.push_back(row);
+}
+
+QString TextTable::line(const QStringList &cells) const
+{
+    QStringList padded;
+    for (qsizetype i = 0; i < cells.size(); ++i)
+        padded << (m_right[i] ? cells[i].rightJustified(m_widths[i])
+                              : cells[i].leftJustified(m_widths[i]));
+    return withoutTrailingBlanks(padded.join(QString("  "))) + "\n";
+}
+
+QString TextTable::text() const
+{
+    QStringList rule;
+    for (const qsizetype width : m_widths)
+        rule << QString(width, u'-');
+    QString text = line(m_headings) + line(rule);
+    for (const QStringList &row : m_rows)
+        text += line(row);
+    return text;
+}
+
+LabelledLines &LabelledLines::add(const QString &label, const QString &value)
+{
+    if (!value.isEmpty())
+        m_lines.emplace_back(label, value);
+    return *this;
+}
+
+QString LabelledLines::text() const
+{
+    qsizetype width = 0;
+    for (const auto &[label, value] : m_lines)
+        width = std::max(width, label.size());
+    QString text;
+    for (const auto &[label, value] : m_lines)
+        text += withoutTrailingBlanks(
+                    wrapped(label.leftJustified(width + 2) + value, int(width) + 2)) +
+                "\n";
+    return text;
+}
+
+QString wrapped(const QString &text, int indent, int width)
+{
+    QStringList words = text.split(u' ');
+    QString all;
+    QString line = words.takeFirst();
+    for (const QString &word : words) {
+        if (line.size() + 1 + word.size() > width && !line.trimmed().isEmpty()) {
+            all += withoutTrailingBlanks(line) + "\n";
+            line = QString(indent, u' ') + word;
+        } else {
+            line += u' ' + word;
+        }
+    }
+    return all + line;
+}
+
+QString heading(const QString &text)
+{
+    return text + "\n" + QString(text.size(), u'=') + "\n";
+}
+
+QString shortNumber(double value, int digits)
+{
+    return QString::number(value, 'g', digits);
+}
+
+} // namespace loopwright

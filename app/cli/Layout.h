@@ -1,0 +1,53 @@
+#pragma once
+// Text for a person at a terminal: tables in columns, labels with their values, wrapped sentences.
+
+#include <QStringList>
+
+#include <utility>
+#include <vector>
+
+namespace loopwright {
+
+/// Width to which sentences are wrapped.
+inline constexpr int textWidth = 96;
+
+/// Rows in aligned columns, two blanks between them, the header underlined.
+class TextTable
+{
+public:
+    /// A heading that begins with ">" stands over a column that is set to the right.
+    explicit TextTable(const QStringList &headings);
+    void add(const QStringList &cells);
+    bool isEmpty() const { return m_rows.empty(); }
+    QString text() const;
+
+private:
+    QString line(const QStringList &cells) const;
+
+    QStringList m_headings;
+    std::vector<bool> m_right;
+    std::vector<qsizetype> m_widths;
+    std::vector<QStringList> m_rows;
+};
+
+/// Labels in one column, values wrapped in the other; empty values are left out.
+class LabelledLines
+{
+public:
+    LabelledLines &add(const QString &label, const QString &value);
+    QString text() const;
+
+private:
+    std::vector<std::pair<QString, QString>> m_lines;
+};
+
+/// Breaks at blanks; the lines behind the first begin with `indent` blanks.
+QString wrapped(const QString &text, int indent = 0, int width = textWidth);
+
+/// A heading with a line below it.
+QString heading(const QString &text);
+
+/// A number as a person writes it: up to `digits` significant ones.
+QString shortNumber(double value, int digits = 4);
+
+} // namespace loopwright

@@ -1,0 +1,134 @@
+#include "app/cli/Options.h"
+
+#include "core/base/Result.h"
+
+#include <QDateTime>
+#include <QTimeZone>
+
+#include <CLI/CLI.hpp>
+
+#include <cmath>
+
+namespace loopwright {
+
+namespace {
+
+/// Binds a name to a reader that answers with what is wrong, or with an empty text.
+CLI::Option *bind(CLI::App &app, const char *name, const char *help, Given given,
+                  std::function<QString(const QString &)> read)
+{
+    CLI::Option *option = app.add_option_function<std::string>(
+        name,
+        [name, read = std::move(read)](const std::string &value) {
+            if (const QString wrong = read(QString::fromStdString(value)); !wrong.isEmpty())
+                throw CLI::ValidationError(name, wrong.toStdString());
+        },
+        help);
+    option->required(given == Given::Always);
+    option->type_name("");
+    return option;
+}
+
+} // namespace
+
+void Options::text(const char *name, QString &target, const char *help, Given given)
+{
+    bind(m_app, name, help, given, [&target, given](const QString &value) {
+        target = value;
+        return given == Given::Always && value.trimmed().isEmpty() ? QString("must not be empty")
+                                                                   : QString();
+    });
+}
+
+void Options::texts(const char *name, QStringList &target, const char *help, Given given)
+{
+    m_app
+        .add_option_function<std::vector<std::string>>(
+            name,
+            [&target](const std::vector<std::string> &values) {
+                for (const std::string &value : values)
+                    target << QString::fromStdString(value);
+            },
+            help)
+        ->required(given == Given::Always)
+        ->delimiter(',')
+        ->type_name("");
+}
+
+void Options::flag(const char *name, bool &target, const char *help)
+{
+    m_app.add_flag_function(name, [&target](std::int64_t) { target = true; }, help);
+}
+
+void Options::integer(const char *name, qint64 &target, qint64 min, qint64 max, const char *help,
+                      Given given)
+{
+    bind(m_app, name, help, given, [&target, min, max](const QString &value) {
+        bool whole = false;
+        const qint64 read = value.toLongLong(&whole);
+        if (!whole || read < min || read > max)
+            return QString("must be a whole number from %1 to %2, not \"%3\"").arg(min).arg(max).arg(
+                value);
+        target = read;
+        return QString();
+    });
+}
+
+void Options::number(const char *name, double &target, double min, double max, const char *help,
+                     Given given)
+{
+    bind(m_app, name, help, given, [&target, min, max](const QString &value) {
+        bool read = false;
+        const double found = value.toDouble(&read);
+        if (!read || !std::isfinite(found) || found < min || found > max)
+            return QString("must be a number from %1 to %2, not \"%3\"").arg(min).arg(max).arg(value);
+        target = found;
+        return QString();
+    });
+}
+
+void Options::word(const char *name, QString &target, const QStringList &words, const char *help,
+                   Given given)
+{
+    bind(m_app, name, help, given, [&target, words](const QString &value) {
+        target = value;
+        return words.contains(value)
+                   ? QString()
+                   : QString("must be one of %1, not \"%2\"").arg(words.join(u", "), value);
+    });
+}
+
+void Options::date(const char *name, QDate &target, const char *help)
+{
+    bind(m_app, name, help, Given::IfWanted, [&target](const QString &value) {
+        target = QDate::fromString(value, Qt::ISODate);
+        return target.isValid() && value.size() == 10
+                   ? QString()
+                   : QString("must be a date like 2026-03-04, not \"%1\"").arg(value);
+    });
+}
+
+void Options::moment(const char *name, std::optional<Moment> &target, const char *help)
+{
+    bind(m_app, name, help, Given::IfWanted, [&target](const QString &value) {
+        target = momentFromCommandLine(value);
+        return target
+                   ? QString()
+                   : QString("must be a time in ISO 8601 like 2026-03-04T09:15:00+01:00, not \"%1\"")
+                         .arg(value);
+    });
+}
+
+std::optional<Moment> momentFromCommandLine(const QString &text)
+{
+    if (const auto complete = Moment::parse(text))
+        return complete;
+    const bool dayAlone = text.size() == 10;
+    const QDateTime local =
+        QDateTime::fromString(dayAlone ? text + u"T00:00:00" : text, Qt::ISODateWithMs);
+    if (!local.isValid() || local.timeSpec() != Qt::LocalTime)
+        return std::nullopt;
+    return Moment::parse(local.toOffsetFromUtc(local.offsetFromUtc()).toString(Qt::ISODateWithMs));
+}
+
+} // namespace loopwright

@@ -1,0 +1,60 @@
+#pragma once
+// The options and arguments that a command takes, each bound to a member of the command. CLI11
+// stands behind this class and nowhere else.
+
+#include "core/base/Moment.h"
+
+#include <QDate>
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+
+namespace CLI {
+class App;
+class Option;
+} // namespace CLI
+
+namespace loopwright {
+
+enum class Given
+{
+    IfWanted,
+    Always
+};
+
+class Options
+{
+public:
+    explicit Options(CLI::App &app)
+        : m_app(app)
+    {
+    }
+
+    // A name that begins with "--" is an option, any other one an argument, by its place. A value
+    // of the wrong form or out of range is wrong usage.
+    void text(const char *name, QString &target, const char *help, Given given = Given::IfWanted);
+    /// Several values behind one option, which may itself stand several times.
+    void texts(const char *name, QStringList &target, const char *help,
+               Given given = Given::IfWanted);
+    void flag(const char *name, bool &target, const char *help);
+    void integer(const char *name, qint64 &target, qint64 min, qint64 max, const char *help,
+                 Given given = Given::IfWanted);
+    void number(const char *name, double &target, double min, double max, const char *help,
+                Given given = Given::IfWanted);
+    /// One of the words.
+    void word(const char *name, QString &target, const QStringList &words, const char *help,
+              Given given = Given::IfWanted);
+    /// YYYY-MM-DD.
+    void date(const char *name, QDate &target, const char *help);
+    /// ISO 8601; without an offset the time of this machine's zone, a day alone its beginning.
+    void moment(const char *name, std::optional<Moment> &target, const char *help);
+
+private:
+    CLI::App &m_app;
+};
+
+/// As Options::moment reads it.
+std::optional<Moment> momentFromCommandLine(const QString &text);
+
+} // namespace loopwright
