@@ -100,6 +100,20 @@ Result<void> writeFile(const QString &path, const QByteArray &bytes)
     });
 }
 
+Result<void> checkWritable(const QString &path)
+{
+    const QFileInfo there(path);
+    if (path.isEmpty() || (there.exists() && !there.isFile() && !there.isDir()))
+        return {};
+    if (there.isDir())
+        return failure(ErrorCode::DiskTrouble, "is a folder; give the name of a file", path);
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly))
+        return refusedBy(file);
+    file.cancelWriting();
+    return {};
+}
+
 QString fileNameOf(const QString &path)
 {
     return QFileInfo(path).fileName();

@@ -7,6 +7,7 @@
 #include <QFile>
 
 #include <functional>
+#include <memory>
 
 namespace loopwright {
 
@@ -33,6 +34,10 @@ private:
 /// the disk refuses.
 Result<void> writeFile(const QString &path, const std::function<Result<void>(QIODevice &)> &write);
 Result<void> writeFile(const QString &path, const QByteArray &bytes);
+
+/// Whether the file could be written as things stand, before work is done whose result it is to
+/// hold. An empty path is none.
+Result<void> checkWritable(const QString &path);
 
 /// The last part of a path, for messages.
 QString fileNameOf(const QString &path);

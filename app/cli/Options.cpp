@@ -40,19 +40,20 @@ void Options::text(const char *name, QString &target, const char *help, Given gi
     });
 }
 
-void Options::texts(const char *name, QStringList &target, const char *help, Given given)
+void Options::texts(const char *name, QStringList &target, const char *help, Given given,
+                    Separation separation)
 {
-    m_app
-        .add_option_function<std::vector<std::string>>(
-            name,
-            [&target](const std::vector<std::string> &values) {
-                for (const std::string &value : values)
-                    target << QString::fromStdString(value);
-            },
-            help)
-        ->required(given == Given::Always)
-        ->delimiter(',')
-        ->type_name("");
+    CLI::Option *option = m_app.add_option_function<std::vector<std::string>>(
+        name,
+        [&target](const std::vector<std::string> &values) {
+            for (const std::string &value : values)
+                target << QString::fromStdString(value);
+        },
+        help);
+    option->required(given == Given::Always);
+    option->type_name("");
+    if (separation == Separation::Comma)
+        option->delimiter(',');
 }
 
 void Options::flag(const char *name, bool &target, const char *help)

@@ -23,6 +23,13 @@ enum class Given
     Always
 };
 
+/// Whether one word may hold several values.
+enum class Separation
+{
+    Comma,
+    None
+};
+
 class Options
 {
 public:
@@ -36,7 +43,7 @@ public:
     void text(const char *name, QString &target, const char *help, Given given = Given::IfWanted);
     /// Several values behind one option, which may itself stand several times.
     void texts(const char *name, QStringList &target, const char *help,
-               Given given = Given::IfWanted);
+               Given given = Given::IfWanted, Separation separation = Separation::Comma);
     void flag(const char *name, bool &target, const char *help);
     void integer(const char *name, qint64 &target, qint64 min, qint64 max, const char *help,
                  Given given = Given::IfWanted);

@@ -1,0 +1,104 @@
+#include "app/cli/DecisionText.h"
+
+#include "app/cli/Layout.h"
+
+namespace loopwright {
+
+namespace {
+
+QString criteriaText(const Decision &decision)
+{
+    TextTable table({"criterion", "outcome", "measured", "limit"});
+    for (const CriterionResult &criterion : decision.criteria)
+        table.add({criterion.name,
+                   plainWord(toText(criterion.outcome)) + (criterion.excepted ? " (excepted)" : ""),
+                   criterion.measuredText, criterion.limitText});
+    return table.text();
+}
+
+/// Only of what is open or excepted: a list of all that is well says nothing.
+QString reasonsText(const Decision &decision)
+{
+    LabelledLines lines;
+    for (const CriterionResult &criterion : decision.criteria) {
+        if (criterion.excepted)
+            lines.add(criterion.name, QString("excepted by %1 at %2: %3")
+                                          .arg(criterion.excepted->by, criterion.excepted->at.text(),
+                                               criterion.excepted->because));
+        else if (criterion.open())
+            lines.add(criterion.name, criterion.reason);
+    }
+    return lines.text();
+}
+
+QString runsText(const Decision &decision)
+{
+    LabelledLines lines;
+    for (const RunMade &run : decision.runs)
+        lines.add(run.result, run.text);
+    return lines.text();
+}
+
+QString detailText(const QJsonObject &detail)
+{
+    QStringList parts;
+    for (auto it = detail.begin(); it != detail.end(); ++it)
+        if (it.key() != "seals")
+            parts << it.key() + " " +
+                         (it->isString() ? it->toString() : QString(canonicalJson(it.value())));
+    const QString text = parts.join(", ").simplified();
+    return text.size() > 90 ? text.left(87) + "..." : text;
+}
+
+} // namespace
+
+QString plainWord(const QString &code)
+{
+    return QString(code).replace('_', ' ');
+}
+
+QString decisionText(const Decision &decision)
+{
+    QString text = LabelledLines()
+                       .add("Order", decision.order)
+                       .add("Outcome", plainWord(toText(decision.outcome)))
+                       .add("Decision", decision.id)
+                       .add("Limit set", decision.limitSet)
+                       .text() +
+                   "\n" + criteriaText(decision);
+    if (const QString reasons = reasonsText(decision); !reasons.isEmpty())
+        text += "\n" + reasons;
+    if (const QString runs = runsText(decision); !runs.isEmpty())
+        text += "\nRuns made\n" + runs;
+    if (!decision.proves.isEmpty())
+        text += wrapped(decision.proves) + "\n";
+    for (const QString &note : decision.notes)
+        text += wrapped(note) + "\n";
+    if (const CriterionResult *open = decision.firstOpen(); open && !open->next.isEmpty())
+        text += "\n" + wrapped("Next: " + open->next) + "\n";
+    return text;
+}
+
+Answer answerOf(const Decision &decision)
+{
+    return Answer::of(decision.toJson(), decisionText(decision),
+                      decision.outcome == OrderOutcome::Accepted ||
+                          decision.outcome == OrderOutcome::AcceptedWithException);
+}
+
+QString eventsText(const std::vector<Event> &events)
+{
+    TextTable table({"when", "who", "what", "detail"});
+    for (const Event &event : events)
+        table.add({event.at.text(), event.by, plainWord(event.kind), detailText(event.detail)});
+    return table.text();
+}
+
+QJsonObject eventJson(const Event &event)
+{
+    QJsonObject object = event.content();
+    object.insert("digest", event.digest);
+    return object;
+}
+
+} // namespace loopwright

@@ -1,0 +1,24 @@
+#pragma once
+// Orders, decisions and events for a person.
+
+#include "app/cli/Answer.h"
+#include "core/acceptance/Decision.h"
+#include "core/history/Event.h"
+
+namespace loopwright {
+
+/// "not accepted", "met": the word of a code as people say it.
+QString plainWord(const QString &code);
+
+/// The outcome, every criterion with figure, limit and reason, the runs, and what they prove.
+QString decisionText(const Decision &decision);
+
+/// The decision as an answer: yes for accepted and accepted with exception.
+Answer answerOf(const Decision &decision);
+
+QString eventsText(const std::vector<Event> &events);
+
+/// Contract fields of an event.
+QJsonObject eventJson(const Event &event);
+
+} // namespace loopwright

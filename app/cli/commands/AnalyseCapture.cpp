@@ -1,0 +1,104 @@
+#include "app/cli/commands/AnalyseCapture.h"
+
+#include "app/cli/Layout.h"
+#include "app/cli/SummaryText.h"
+#include "core/errortest/Capture.h"
+
+#include <QFile>
+#include <QFileInfo>
+
+namespace loopwright {
+
+namespace {
+
+constexpr qint64 pieceOctets = 1 << 20;
+
+class AnalyseCapture : public Command
+{
+public:
+    void declare(Options &options) override
+    {
+        options.text("file", m_file, "Raw octets of one B channel", Given::Always);
+        options.word("--pattern", m_pattern, allWords<PatternKey>(),
+                     "The pattern that was sent: prbs9, prbs11, prbs15, prbs20, qrss20, prbs23");
+        options.integer("--rate", m_rate, 1, 1'000'000, "56000, 64000 (else), 112000 or 128000 bit/s");
+        options.flag("--lsb-first", m_lsbFirst, "The first bit sent is the least significant one");
+        options.flag("--find", m_find, "Find out the pattern, its rate and the order of the bits");
+    }
+
+    Result<Answer> run(CommandContext &context) override
+    {
+        if (m_pattern.isEmpty() && !m_find)
+            return failure(ErrorCode::Usage, "give --pattern, or --find to have it found");
+        auto analyser = CaptureAnalyser::make(captureOptions());
+        if (!analyser)
+            return failure(std::move(analyser).error());
+        LOOPWRIGHT_TRY(feed(*analyser, context.progress("analysing")));
+        const CaptureResult result = analyser->finish();
+        return Answer::of(result.toJson(), text(result), result.found.has_value());
+    }
+
+private:
+    CaptureOptions captureOptions() const
+    {
+        CaptureOptions options;
+        options.pattern = fromText<PatternKey>(m_pattern);
+        if (m_rate != 0)
+            options.rate = m_rate;
+        else if (!m_find)
+            options.rate = 64000;
+        if (m_lsbFirst)
+            options.order = BitOrder::LsbFirst;
+        else if (!m_find)
+            options.order = BitOrder::MsbFirst;
+        return options;
+    }
+
+    Result<void> feed(CaptureAnalyser &analyser, const Progress &progress) const
+    {
+        QFile file(m_file);
+        if (QFileInfo(m_file).isDir() || !file.open(QIODevice::ReadOnly))
+            return failure(ErrorCode::BadInput, "cannot be read: " + file.errorString(), m_file);
+        QByteArray piece(pieceOctets, Qt::Uninitialized);
+        qint64 done = 0;
+        for (;;) {
+            const qint64 got = file.read(piece.data(), piece.size());
+            if (got < 0)
+                return failure(ErrorCode::BadInput, "cannot be read: " + file.errorString(), m_file);
+            if (got == 0)
+                return {};
+            analyser.feed(QByteArrayView(piece.constData(), got));
+            done += got;
+            if (progress)
+                progress(done, file.size());
+        }
+    }
+
+    static QString text(const CaptureResult &result)
+    {
+        QString text = wrapped(result.sentence()) + "\n";
+        if (!result.found)
+            return text;
+        text += summaryText(result.summary);
+        for (const Slip &slip : result.slips)
+            text += QString("Slip in second %1: %2 bits %3\n")
+                        .arg(slip.second)
+                        .arg(std::abs(slip.bits))
+                        .arg(slip.bits > 0 ? "lost" : "put in");
+        return text;
+    }
+
+    QString m_file, m_pattern;
+    qint64 m_rate = 0;
+    bool m_lsbFirst = false;
+    bool m_find = false;
+};
+
+} // namespace
+
+std::unique_ptr<Command> makeAnalyseCapture()
+{
+    return std::make_unique<AnalyseCapture>();
+}
+
+} // namespace loopwright

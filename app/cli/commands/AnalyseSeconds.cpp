@@ -1,0 +1,52 @@
+#include "app/cli/commands/AnalyseSeconds.h"
+
+#include "app/cli/Files.h"
+#include "app/cli/SummaryText.h"
+#include "core/errortest/SecondsFile.h"
+
+namespace loopwright {
+
+namespace {
+
+class AnalyseSeconds : public Command
+{
+public:
+    void declare(Options &options) override
+    {
+        options.text("file", m_file, "CSV with the columns second, bit_errors and, if wanted, sync_lost",
+                     Given::Always);
+        options.integer("--rate", m_rate, 1, 1'000'000'000, "Bits per second", Given::Always);
+        options.texts("--ignore", m_ignored, "An unknown column that may stand in the file");
+    }
+
+    Result<Answer> run(CommandContext &) override
+    {
+        const auto bytes = readFile(m_file);
+        if (!bytes)
+            return failure(bytes.error());
+        const auto file = readSecondsFile(*bytes, fileNameOf(m_file), m_rate, m_ignored);
+        if (!file)
+            return failure(file.error());
+        const auto seconds = file->accepted(fileNameOf(m_file));
+        if (!seconds)
+            return failure(seconds.error());
+        const ErrorSummary summary = evaluateSeconds(*seconds, m_rate);
+        Answer answer = Answer::of(summary.toJson(), summaryText(summary));
+        answer.tell(file->findings, fileNameOf(m_file));
+        return answer;
+    }
+
+private:
+    QString m_file;
+    qint64 m_rate = 64000;
+    QStringList m_ignored;
+};
+
+} // namespace
+
+std::unique_ptr<Command> makeAnalyseSeconds()
+{
+    return std::make_unique<AnalyseSeconds>();
+}
+
+} // namespace loopwright

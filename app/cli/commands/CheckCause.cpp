@@ -1,0 +1,44 @@
+#include "app/cli/commands/CheckCause.h"
+
+#include "app/cli/Layout.h"
+#include "core/turnup/Cause.h"
+
+namespace loopwright {
+
+namespace {
+
+class CheckCause : public Command
+{
+public:
+    void declare(Options &options) override
+    {
+        options.integer("number", m_number, 1, 127, "The cause, 1 to 127", Given::Always);
+    }
+
+    Result<Answer> run(CommandContext &) override
+    {
+        const Cause cause = causeOf(int(m_number)).value_or(Cause{int(m_number)});
+        const QJsonObject json{{"cause", cause.number},
+                               {"name", cause.name},
+                               {"class", cause.classText},
+                               {"check_first", cause.checkFirst}};
+        const QString text = LabelledLines()
+                                 .add(QString("Cause %1").arg(cause.number), cause.name)
+                                 .add("Class", cause.classText)
+                                 .add("Check first", cause.checkFirst)
+                                 .text();
+        return Answer::of(json, text, cause.inList);
+    }
+
+private:
+    qint64 m_number = 0;
+};
+
+} // namespace
+
+std::unique_ptr<Command> makeCheckCause()
+{
+    return std::make_unique<CheckCause>();
+}
+
+} // namespace loopwright

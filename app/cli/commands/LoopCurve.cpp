@@ -1,0 +1,78 @@
+#include "app/cli/commands/LoopCurve.h"
+
+#include "app/actions/Limits.h"
+#include "app/cli/Layout.h"
+#include "app/cli/LoopFile.h"
+#include "app/cli/Picture.h"
+#include "app/print/LossCurve.h"
+
+namespace loopwright {
+
+namespace {
+
+class LoopCurve : public Command
+{
+public:
+    void declare(Options &options) override
+    {
+        options.text("file", m_file, "The make-up: a loop.json, or CSV", Given::Always);
+        options.number("--from", m_fromHz, 20, 1e7, "Lowest frequency in Hz (else 200)");
+        options.number("--to", m_toHz, 20, 1e7, "Highest frequency in Hz (else 1 MHz)");
+        options.integer("--points", m_points, 2, 10000, "How many frequencies (else 25)");
+        options.text("--ohms", m_ohms, "Between which resistances: R, or SOURCE,LOAD (else 135)");
+        options.text("--out", m_out, "Draws the curve with its limit: F.svg or F.png");
+    }
+
+    Result<Answer> run(CommandContext &) override
+    {
+        const auto between = terminationsFromText(m_ohms);
+        if (!between)
+            return failure(between.error());
+        if (m_toHz <= m_fromHz)
+            return failure(ErrorCode::Usage, "--to must be above --from");
+        const auto makeup = readLoopFile(m_file);
+        if (!makeup)
+            return failure(makeup.error());
+        LOOPWRIGHT_TRY(draw(*makeup));
+        const auto curve = loopCurve(*makeup, m_fromHz, m_toHz, int(m_points), *between);
+        QJsonArray json;
+        TextTable table({">frequency Hz", ">loss dB", ">delay us"});
+        for (const LoopResponse &point : curve) {
+            json.append(QJsonObject{{"frequency_hz", point.frequencyHz},
+                                    {"loss_db", point.lossDb},
+                                    {"phase_rad", point.phaseRad},
+                                    {"delay_s", point.delaySeconds}});
+            table.add({QString::number(point.frequencyHz, 'f', 0),
+                       QString::number(point.lossDb, 'f', 2),
+                       QString::number(point.delaySeconds * 1e6, 'f', 1)});
+        }
+        return Answer::of(json, table.text());
+    }
+
+private:
+    Result<void> draw(const LoopMakeup &makeup) const
+    {
+        if (m_out.isEmpty())
+            return {};
+        const auto limits = shippedLimits();
+        if (!limits)
+            return failure(limits.error());
+        const CurveData data = curveData(makeup, *limits);
+        return writePicture(m_out, {[&data] { return curvePng(data); },
+                                    [&data] { return curveSvg(data); }});
+    }
+
+    QString m_file, m_ohms, m_out;
+    double m_fromHz = 200;
+    double m_toHz = 1e6;
+    qint64 m_points = 25;
+};
+
+} // namespace
+
+std::unique_ptr<Command> makeLoopCurve()
+{
+    return std::make_unique<LoopCurve>();
+}
+
+} // namespace loopwright

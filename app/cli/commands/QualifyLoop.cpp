@@ -1,0 +1,100 @@
+#include "app/cli/commands/QualifyLoop.h"
+
+#include "app/actions/Limits.h"
+#include "app/cli/Layout.h"
+#include "app/cli/LoopFile.h"
+#include "core/loop/DesignRules.h"
+
+namespace loopwright {
+
+namespace {
+
+QJsonArray mendsJson(const std::vector<Mend> &mends)
+{
+    QJsonArray array;
+    for (const Mend &mend : mends)
+        array.append(QJsonObject{{"text", mend.text},
+                                 {"loss_after_db", mend.lossAfterDb},
+                                 {"loss_gain_db", mend.lossGainDb},
+                                 {"dc_resistance_after_ohm", mend.dcResistanceAfterOhm},
+                                 {"verdict_after", toText(mend.verdictAfter)}});
+    return array;
+}
+
+class QualifyLoop : public Command
+{
+public:
+    void declare(Options &options) override
+    {
+        options.text("file", m_file, "The make-up: a loop.json, or CSV", Given::Always);
+        options.number("--frequency", m_frequencyHz, 20, 1e7,
+                       "Where the loss is told, in Hz (else where it is judged, 40 kHz)");
+        options.text("--ohms", m_ohms, "Between which resistances: R, or SOURCE,LOAD (else 135)");
+    }
+
+    Result<Answer> run(CommandContext &) override
+    {
+        const auto between = terminationsFromText(m_ohms);
+        if (!between)
+            return failure(between.error());
+        const auto makeup = readLoopFile(m_file);
+        if (!makeup)
+            return failure(makeup.error());
+        const auto limits = shippedLimits();
+        if (!limits)
+            return failure(limits.error());
+        const LoopQualification judged = qualify(*makeup, *limits);
+        const LoopResponse asked{m_frequencyHz > 0 ? m_frequencyHz : judged.frequencyHz, 0, 0, 0};
+        const double lossDb = insertionLossDb(*makeup, asked.frequencyHz, *between);
+        const auto better = mends(*makeup, *limits);
+
+        // The verdict is always that of the loss where it is judged; what was asked for is told.
+        QJsonObject json = judged.toJson();
+        json.insert("insertion_loss_db", lossDb);
+        json.insert("frequency_hz", asked.frequencyHz);
+        json.insert("source_ohm", between->sourceOhm);
+        json.insert("load_ohm", between->loadOhm);
+        json.insert("judged_loss_db", judged.insertionLossDb);
+        json.insert("judged_frequency_hz", judged.frequencyHz);
+        json.insert("mends", mendsJson(better));
+        return Answer::of(json, text(judged, asked.frequencyHz, *between, lossDb, better),
+                          judged.verdict != Suitability::NotSuitable);
+    }
+
+private:
+    static QString text(const LoopQualification &judged, double frequencyHz,
+                        const Terminations &between, double lossDb, const std::vector<Mend> &mends)
+    {
+        LabelledLines lines;
+        lines.add("Verdict", toText(judged.verdict).replace('_', ' '))
+            .add("Insertion loss", QString("%1 dB at %2 kHz between %3 and %4 ohm")
+                                       .arg(lossDb, 0, 'f', 2)
+                                       .arg(frequencyHz / 1000)
+                                       .arg(between.sourceOhm)
+                                       .arg(between.loadOhm))
+            .add("DC resistance", QString("%1 ohm").arg(judged.dcResistanceOhm, 0, 'f', 1))
+            .add("Working length", QString("%1 ft").arg(judged.workingLengthFt, 0, 'f', 0))
+            .add("Bridged taps", QString("%1 ft").arg(judged.bridgedTapFt, 0, 'f', 0))
+            .add("Load coils", QString::number(judged.loadCoils));
+        for (const QString &reason : judged.reasons)
+            lines.add("Reason", reason);
+        for (const Mend &mend : mends)
+            lines.add("Would help", QString("%1: then %2 dB, %3")
+                                        .arg(mend.text)
+                                        .arg(mend.lossAfterDb, 0, 'f', 2)
+                                        .arg(toText(mend.verdictAfter).replace('_', ' ')));
+        return lines.text();
+    }
+
+    QString m_file, m_ohms;
+    double m_frequencyHz = 0;
+};
+
+} // namespace
+
+std::unique_ptr<Command> makeQualifyLoop()
+{
+    return std::make_unique<QualifyLoop>();
+}
+
+} // namespace loopwright

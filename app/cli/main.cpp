@@ -1,0 +1,58 @@
+// The command line program. It needs no display: where it paints, the offscreen platform is chosen.
+
+#include "app/cli/CommandLine.h"
+
+#include <QGuiApplication>
+#include <QHashSeed>
+
+#include <clocale>
+#include <cstring>
+#include <langinfo.h>
+#include <unistd.h>
+
+namespace {
+
+/// Qt complains on standard error about any locale that is not UTF-8; file names are UTF-8 here.
+void chooseUtf8()
+{
+    std::setlocale(LC_ALL, "");
+    if (std::strcmp(nl_langinfo(CODESET), "UTF-8") != 0)
+        qputenv("LC_ALL", "C.UTF-8");
+}
+
+QStringList wordsOf(int argc, char *argv[])
+{
+    QStringList words;
+    for (int i = 1; i < argc; ++i)
+        words << QString::fromUtf8(argv[i]);
+    return words;
+}
+
+int runIn(loopwright::CommandLine &line)
+{
+    QFile out, messages;
+    if (!out.open(stdout, QIODevice::WriteOnly) || !messages.open(stderr, QIODevice::WriteOnly))
+        return int(loopwright::ExitStatus::DiskTrouble);
+    return int(line.run(out, messages, isatty(STDERR_FILENO) != 0));
+}
+
+} // namespace
+
+int main(int argc, char *argv[])
+{
+    // So that the fonts of a PDF come in the same order every time.
+    QHashSeed::setDeterministicGlobalSeed();
+    chooseUtf8();
+    QCoreApplication::setApplicationName("loopwright");
+    QCoreApplication::setApplicationVersion(LOOPWRIGHT_VERSION);
+
+    loopwright::CommandLine line;
+    line.read(wordsOf(argc, argv));
+    if (line.paints()) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+        QGuiApplication application(argc, argv);
+        return runIn(line);
+    }
+    QCoreApplication application(argc, argv);
+    return runIn(line);
+}
