@@ -2,6 +2,8 @@
 
 #include "app/cli/Commands.h"
 
+#include <QFileDevice>
+
 #include <CLI/CLI.hpp>
 
 namespace loopwright {
@@ -20,9 +22,9 @@ void say(QIODevice &messages, const QString &text)
 QString usageMessage(const CLI::App &app, const CLI::ParseError &error)
 {
     if (const auto *extras = dynamic_cast<const CLI::ExtrasError *>(&error)) {
-        const QString word = QString::fromStdString(app.remaining(true).empty()
-                                                        ? std::string(extras->what())
-                                                        : app.remaining(true).front());
+        const QString word =
+            QString::fromStdString(app.remaining(true).empty() ? std::string(extras->what())
+                                                               : app.remaining(true).front());
         return QString("\"%1\" is no command or option here").arg(word);
     }
     return QString::fromUtf8(error.what());
@@ -163,7 +165,8 @@ ExitStatus tellAnswer(const Answer &answer, bool json, Effect effect, QIODevice 
     if (json)
         out.write("\n");
     const auto *file = qobject_cast<QFileDevice *>(&out);
-    if (file && (!const_cast<QFileDevice *>(file)->flush() || file->error() != QFileDevice::NoError)) {
+    if (file &&
+        (!const_cast<QFileDevice *>(file)->flush() || file->error() != QFileDevice::NoError)) {
         say(messages, "the answer could not be written to standard output: " + file->errorString());
         if (!changes(effect))
             return ExitStatus::DiskTrouble;

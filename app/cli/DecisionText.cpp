@@ -22,9 +22,10 @@ QString reasonsText(const Decision &decision)
     LabelledLines lines;
     for (const CriterionResult &criterion : decision.criteria) {
         if (criterion.excepted)
-            lines.add(criterion.name, QString("excepted by %1 at %2: %3")
-                                          .arg(criterion.excepted->by, criterion.excepted->at.text(),
-                                               criterion.excepted->because));
+            lines.add(criterion.name,
+                      QString("excepted by %1 at %2: %3")
+                          .arg(criterion.excepted->by, criterion.excepted->at.text(),
+                               criterion.excepted->because));
         else if (criterion.open())
             lines.add(criterion.name, criterion.reason);
     }

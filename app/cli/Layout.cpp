@@ -75,9 +75,9 @@ QString LabelledLines::text() const
         width = std::max(width, label.size());
     QString text;
     for (const auto &[label, value] : m_lines)
-        text += withoutTrailingBlanks(
-                    wrapped(label.leftJustified(width + 2) + value, int(width) + 2)) +
-                "\n";
+        text +=
+            withoutTrailingBlanks(wrapped(label.leftJustified(width + 2) + value, int(width) + 2)) +
+            "\n";
     return text;
 }
 

@@ -36,10 +36,10 @@ Result<Terminations> terminationsFromText(const QString &text)
         ohms[i] = parts[i].trimmed().toDouble();
     // A text that is no number reads as 0; the comparison refuses "nan" too.
     if (!(ohms[0] > 0 && ohms[1] > 0 && ohms[0] <= largestOhm && ohms[1] <= largestOhm))
-        return failure(ErrorCode::Usage,
-                       QString("must be a resistance in ohm, or two as SOURCE,LOAD, not \"%1\"")
-                           .arg(text),
-                       "--ohms");
+        return failure(
+            ErrorCode::Usage,
+            QString("must be a resistance in ohm, or two as SOURCE,LOAD, not \"%1\"").arg(text),
+            "--ohms");
     return Terminations{ohms[0], ohms[1]};
 }
 

@@ -6,7 +6,6 @@
 #include <QTimeZone>
 
 #include <CLI/CLI.hpp>
-
 #include <cmath>
 
 namespace loopwright {
@@ -58,7 +57,8 @@ void Options::texts(const char *name, QStringList &target, const char *help, Giv
 
 void Options::flag(const char *name, bool &target, const char *help)
 {
-    m_app.add_flag_function(name, [&target](std::int64_t) { target = true; }, help);
+    m_app.add_flag_function(
+        name, [&target](std::int64_t) { target = true; }, help);
 }
 
 void Options::integer(const char *name, qint64 &target, qint64 min, qint64 max, const char *help,
@@ -68,8 +68,10 @@ void Options::integer(const char *name, qint64 &target, qint64 min, qint64 max, 
         bool whole = false;
         const qint64 read = value.toLongLong(&whole);
         if (!whole || read < min || read > max)
-            return QString("must be a whole number from %1 to %2, not \"%3\"").arg(min).arg(max).arg(
-                value);
+            return QString("must be a whole number from %1 to %2, not \"%3\"")
+                .arg(min)
+                .arg(max)
+                .arg(value);
         target = read;
         return QString();
     });
@@ -82,7 +84,10 @@ void Options::number(const char *name, double &target, double min, double max, c
         bool read = false;
         const double found = value.toDouble(&read);
         if (!read || !std::isfinite(found) || found < min || found > max)
-            return QString("must be a number from %1 to %2, not \"%3\"").arg(min).arg(max).arg(value);
+            return QString("must be a number from %1 to %2, not \"%3\"")
+                .arg(min)
+                .arg(max)
+                .arg(value);
         target = found;
         return QString();
     });
@@ -113,10 +118,10 @@ void Options::moment(const char *name, std::optional<Moment> &target, const char
 {
     bind(m_app, name, help, Given::IfWanted, [&target](const QString &value) {
         target = momentFromCommandLine(value);
-        return target
-                   ? QString()
-                   : QString("must be a time in ISO 8601 like 2026-03-04T09:15:00+01:00, not \"%1\"")
-                         .arg(value);
+        return target ? QString()
+                      : QString(
+                            "must be a time in ISO 8601 like 2026-03-04T09:15:00+01:00, not \"%1\"")
+                            .arg(value);
     });
 }
 

@@ -20,24 +20,21 @@ QString summaryText(const ErrorSummary &summary)
         .add("Seconds", QString("%1 (%2)").arg(summary.seconds).arg(durationText(summary.seconds)))
         .add("Available", QString::number(summary.availableSeconds))
         .add("Unavailable", QString::number(summary.unavailableSeconds))
-        .add("Errored seconds", QString("%1, ratio %2")
-                                    .arg(summary.erroredSeconds)
-                                    .arg(ratio(summary.esr)))
-        .add("Severely errored", QString("%1, ratio %2")
-                                     .arg(summary.severelyErroredSeconds)
-                                     .arg(ratio(summary.sesr)))
+        .add("Errored seconds",
+             QString("%1, ratio %2").arg(summary.erroredSeconds).arg(ratio(summary.esr)))
+        .add("Severely errored",
+             QString("%1, ratio %2").arg(summary.severelyErroredSeconds).arg(ratio(summary.sesr)))
         .add("Error-free", QString::number(summary.errorFreeSeconds))
-        .add("Losses of sync", QString("%1, in all %2 s")
-                                   .arg(summary.syncLosses)
-                                   .arg(summary.outOfSyncSeconds))
+        .add("Losses of sync",
+             QString("%1, in all %2 s").arg(summary.syncLosses).arg(summary.outOfSyncSeconds))
         .add("Bit errors", QString("%1 in %2 bits, ratio %3")
                                .arg(summary.bitErrors)
                                .arg(summary.bits)
                                .arg(ratio(summary.ber)))
-        .add("True ratio", summary.berUpper95
-                               ? QString("below %1 with 95 % confidence")
-                                     .arg(shortNumber(*summary.berUpper95))
-                               : QString())
+        .add("True ratio",
+             summary.berUpper95
+                 ? QString("below %1 with 95 % confidence").arg(shortNumber(*summary.berUpper95))
+                 : QString())
         .text();
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/cli/CommandLine.h"
 
+#include <QFile>
 #include <QGuiApplication>
 #include <QHashSeed>
 

@@ -13,7 +13,8 @@ public:
     void declare(Options &options) override
     {
         options.text("number", m_number, "The order", Given::Always);
-        options.texts("--except", m_except, "Keys of the criteria that are excepted", Given::Always);
+        options.texts("--except", m_except, "Keys of the criteria that are excepted",
+                      Given::Always);
         options.text("--because", m_because, "The reason; it stands on the certificate",
                      Given::Always);
     }
@@ -21,7 +22,8 @@ public:
     Result<Answer> run(CommandContext &context) override
     {
         if (context.common().by.trimmed().isEmpty())
-            return failure(ErrorCode::Usage, "an exception needs the name of who makes it: --by NAME");
+            return failure(ErrorCode::Usage,
+                           "an exception needs the name of who makes it: --by NAME");
         const auto records = context.records();
         if (!records)
             return failure(records.error());

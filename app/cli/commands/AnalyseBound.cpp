@@ -29,7 +29,8 @@ public:
             return failure(bounds.error());
         const QString confidence = QString::number(m_input.confidence * 100) + " %";
         const QString text =
-            wrapped(QString("With %1 confidence the true bit error ratio is at most").arg(confidence)) +
+            wrapped(
+                QString("With %1 confidence the true bit error ratio is at most").arg(confidence)) +
             "\n" +
             LabelledLines()
                 .add("  Poisson", shortNumber(bounds->poissonUpper, 10))

@@ -21,7 +21,8 @@ public:
         options.text("file", m_file, "Raw octets of one B channel", Given::Always);
         options.word("--pattern", m_pattern, allWords<PatternKey>(),
                      "The pattern that was sent: prbs9, prbs11, prbs15, prbs20, qrss20, prbs23");
-        options.integer("--rate", m_rate, 1, 1'000'000, "56000, 64000 (else), 112000 or 128000 bit/s");
+        options.integer("--rate", m_rate, 1, 1'000'000,
+                        "56000, 64000 (else), 112000 or 128000 bit/s");
         options.flag("--lsb-first", m_lsbFirst, "The first bit sent is the least significant one");
         options.flag("--find", m_find, "Find out the pattern, its rate and the order of the bits");
     }
@@ -64,7 +65,8 @@ private:
         for (;;) {
             const qint64 got = file.read(piece.data(), piece.size());
             if (got < 0)
-                return failure(ErrorCode::BadInput, "cannot be read: " + file.errorString(), m_file);
+                return failure(ErrorCode::BadInput, "cannot be read: " + file.errorString(),
+                               m_file);
             if (got == 0)
                 return {};
             analyser.feed(QByteArrayView(piece.constData(), got));

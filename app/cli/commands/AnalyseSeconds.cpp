@@ -13,7 +13,8 @@ class AnalyseSeconds : public Command
 public:
     void declare(Options &options) override
     {
-        options.text("file", m_file, "CSV with the columns second, bit_errors and, if wanted, sync_lost",
+        options.text("file", m_file,
+                     "CSV with the columns second, bit_errors and, if wanted, sync_lost",
                      Given::Always);
         options.integer("--rate", m_rate, 1, 1'000'000'000, "Bits per second", Given::Always);
         options.texts("--ignore", m_ignored, "An unknown column that may stand in the file");

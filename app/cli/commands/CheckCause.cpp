@@ -17,7 +17,7 @@ public:
 
     Result<Answer> run(CommandContext &) override
     {
-        const Cause cause = causeOf(int(m_number)).value_or(Cause{int(m_number)});
+        const Cause cause = known();
         const QJsonObject json{{"cause", cause.number},
                                {"name", cause.name},
                                {"class", cause.classText},
@@ -31,6 +31,15 @@ public:
     }
 
 private:
+    Cause known() const
+    {
+        if (auto cause = causeOf(int(m_number)))
+            return *cause;
+        Cause none;
+        none.number = int(m_number);
+        return none;
+    }
+
     qint64 m_number = 0;
 };
 

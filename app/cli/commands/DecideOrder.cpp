@@ -23,8 +23,8 @@ public:
         const auto records = context.records();
         if (!records)
             return failure(records.error());
-        const auto decision = m_again.isEmpty() ? decideOrder(**records, m_number)
-                                                : decideAgain(**records, m_again);
+        const auto decision =
+            m_again.isEmpty() ? decideOrder(**records, m_number) : decideAgain(**records, m_again);
         if (!decision)
             return failure(decision.error());
         return answerOf(*decision);

@@ -20,12 +20,13 @@ public:
         const auto records = context.records();
         if (!records)
             return failure(records.error());
-        const auto files = exportTables(**records, m_folder, m_internal, context.progress("writing"));
+        const auto files =
+            exportTables(**records, m_folder, m_internal, context.progress("writing"));
         if (!files)
             return failure(files.error());
-        return Answer::of(QJsonObject{{"folder", m_folder},
-                                      {"files", QJsonArray::fromStringList(*files)}},
-                          files->join("\n") + "\n");
+        return Answer::of(
+            QJsonObject{{"folder", m_folder}, {"files", QJsonArray::fromStringList(*files)}},
+            files->join("\n") + "\n");
     }
 
 private:

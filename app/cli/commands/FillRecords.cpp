@@ -13,7 +13,8 @@ class FillRecords : public Command
 public:
     void declare(Options &options) override
     {
-        options.integer("--circuits", m_circuits, 1, 10'000'000, "How many circuits", Given::Always);
+        options.integer("--circuits", m_circuits, 1, 10'000'000, "How many circuits",
+                        Given::Always);
         options.integer("--seed", m_seed, 0, std::numeric_limits<qint64>::max(),
                         "The same number gives the same records (else 1)");
     }

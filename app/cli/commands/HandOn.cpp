@@ -43,7 +43,7 @@ QString text(const Handoff &handoff)
         .add("Serving office", handoff.office)
         .add("Pair", handoff.pair)
         .add("Variant", handoff.variant)
-        .add("Failed", handoff.failed + (handoff.where.isEmpty() ? "" : ", " + handoff.where))
+        .add("Failed", QStringList{handoff.failed, handoff.where}.join(" "))
         .add("Reason", handoff.reason)
         .add("Cause", handoff.cause)
         .add("It means", handoff.meaning)
@@ -81,9 +81,9 @@ public:
             return failure(view.error());
         const auto handoff = makeHandoff(view->input, view->decision, view->office.name);
         if (!handoff)
-            return failure(ErrorCode::Refused,
-                           QString("order %1 has nothing to hand on: no criterion is open")
-                               .arg(m_number));
+            return failure(
+                ErrorCode::Refused,
+                QString("order %1 has nothing to hand on: no criterion is open").arg(m_number));
         if (!m_out.isEmpty())
             LOOPWRIGHT_TRY(print(*handoff, (*records)->now()));
         return Answer::of(json(*handoff), text(*handoff));

@@ -66,8 +66,10 @@ private:
     {
         QString text = QString("%1 rows taken in").arg(report.accepted);
         if (report.held > 0)
-            text += QString(", %1 of them held until their identifiers are mended").arg(report.held);
-        return text + QString("; %1 refused, %2 unchanged\n").arg(report.refused).arg(report.unchanged);
+            text +=
+                QString(", %1 of them held until their identifiers are mended").arg(report.held);
+        return text +
+               QString("; %1 refused, %2 unchanged\n").arg(report.refused).arg(report.unchanged);
     }
 
     Import m_import;

@@ -20,10 +20,11 @@ public:
         TextTable table({"limit", ">value", "unit", "source"});
         for (const Limit &limit : limits->all())
             table.add({limit.name, shortNumber(limit.value, 6), limit.unit, limit.source});
-        return Answer::of(limits->toJson(), QString("Limit set %1, valid from %2\n\n")
-                                                    .arg(limits->version(),
-                                                         limits->validFrom().toString(Qt::ISODate)) +
-                                                table.text());
+        return Answer::of(
+            limits->toJson(),
+            QString("Limit set %1, valid from %2\n\n")
+                    .arg(limits->version(), limits->validFrom().toString(Qt::ISODate)) +
+                table.text());
     }
 };
 

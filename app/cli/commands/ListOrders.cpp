@@ -2,6 +2,7 @@
 
 #include "app/actions/Board.h"
 #include "app/cli/Layout.h"
+#include "core/acceptance/Decision.h"
 
 #include <limits>
 
@@ -9,7 +10,7 @@ namespace loopwright {
 
 namespace {
 
-const QStringList stages{"identifiers", "loop",       "safety",     "turnup",      "calls",
+const QStringList stages{"identifiers", "loop",       "safety",      "turnup", "calls",
                          "error_test",  "acceptance", "certificate", "done"};
 
 class ListOrders : public Command
@@ -22,7 +23,8 @@ public:
         options.text("--installer", m_filter.installer, "Only orders of this installer");
         options.word("--outcome", m_filter.outcome, allWords<OrderOutcome>(),
                      "Only orders of which decide says this");
-        options.date("--due-before", m_filter.dueBefore, "Only orders that are due before this day");
+        options.date("--due-before", m_filter.dueBefore,
+                     "Only orders that are due before this day");
         options.text("--text", m_filter.text, "Only orders with these words in a number or name");
         options.integer("--limit", m_limit, 0, std::numeric_limits<int>::max(),
                         "This many rows at most");
@@ -51,11 +53,11 @@ private:
     {
         if (rows.empty())
             return "no orders\n";
-        TextTable table({"order", "due", "stage", "outcome", "circuit", "office", "installer",
-                         "customer"});
+        TextTable table(
+            {"order", "due", "stage", "outcome", "circuit", "office", "installer", "customer"});
         for (const BoardRow &row : rows)
-            table.add({row.order, row.due.toString(Qt::ISODate), row.stage, row.outcome, row.circuit,
-                       row.office, row.installer, row.customer});
+            table.add({row.order, row.due.toString(Qt::ISODate), row.stage, row.outcome,
+                       row.circuit, row.office, row.installer, row.customer});
         return table.text() + QString("%1 orders\n").arg(rows.size());
     }
 

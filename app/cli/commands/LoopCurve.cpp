@@ -58,8 +58,8 @@ private:
         if (!limits)
             return failure(limits.error());
         const CurveData data = curveData(makeup, *limits);
-        return writePicture(m_out, {[&data] { return curvePng(data); },
-                                    [&data] { return curveSvg(data); }});
+        return writePicture(
+            m_out, {[&data] { return curvePng(data); }, [&data] { return curveSvg(data); }});
     }
 
     QString m_file, m_ohms, m_out;

@@ -25,8 +25,8 @@ public:
         const auto records = context.records();
         if (!records)
             return failure(records.error());
-        const auto verdict = m_checkOnly ? checkOrder(**records, *fields)
-                                         : putOrder(**records, *fields, m_update);
+        const auto verdict =
+            m_checkOnly ? checkOrder(**records, *fields) : putOrder(**records, *fields, m_update);
         if (!verdict)
             return failure(verdict.error());
         return answer(*verdict);

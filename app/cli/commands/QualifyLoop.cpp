@@ -4,6 +4,7 @@
 #include "app/cli/Layout.h"
 #include "app/cli/LoopFile.h"
 #include "core/loop/DesignRules.h"
+#include "core/loop/Mends.h"
 
 namespace loopwright {
 

@@ -46,9 +46,11 @@ private:
                            .arg(verdict->events)
                            .arg(verdict->broken.empty() ? "whole" : "broken");
         for (const BrokenLink &link : verdict->broken)
-            text += wrapped(QString("%1, event %2: %3").arg(link.subject).arg(link.event).arg(link.what),
-                            4) +
-                    "\n";
+            text +=
+                wrapped(
+                    QString("%1, event %2: %3").arg(link.subject).arg(link.event).arg(link.what),
+                    4) +
+                "\n";
         return Answer::of(verdict->toJson(), text, verdict->broken.empty());
     }
 

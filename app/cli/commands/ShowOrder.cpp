@@ -48,10 +48,10 @@ QString factsText(const std::vector<FactView> &facts)
         return "\nNothing was recorded yet.\n";
     TextTable table({"recorded", "kind", "installer", "instrument", "fact", "counts"});
     for (const FactView &view : facts)
-        table.add({view.fact.at.text(), plainWord(view.fact.kind()), view.fact.installer,
-                   view.fact.instrument, view.fact.id,
-                   view.voided ? "voided by " + view.voidedBy + ": " + view.voidedBecause
-                               : QString()});
+        table.add(
+            {view.fact.at.text(), plainWord(view.fact.kind()), view.fact.installer,
+             view.fact.instrument, view.fact.id,
+             view.voided ? "voided by " + view.voidedBy + ": " + view.voidedBecause : QString()});
     return "\n" + table.text();
 }
 
@@ -59,10 +59,10 @@ QString certificatesText(const std::vector<CertificateView> &certificates)
 {
     LabelledLines lines;
     for (const CertificateView &certificate : certificates)
-        lines.add("Certificate", QString("%1, code %2, issued %3, %4 copies")
-                                     .arg(certificate.number, certificate.code,
-                                          certificate.issuedAt.text())
-                                     .arg(certificate.copies));
+        lines.add("Certificate",
+                  QString("%1, code %2, issued %3, %4 copies")
+                      .arg(certificate.number, certificate.code, certificate.issuedAt.text())
+                      .arg(certificate.copies));
     return certificates.empty() ? QString() : "\n" + lines.text();
 }
 

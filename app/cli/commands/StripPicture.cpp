@@ -14,7 +14,8 @@ class StripPicture : public Command
 public:
     void declare(Options &options) override
     {
-        options.text("file", m_file, "CSV with the columns second, bit_errors and, if wanted, sync_lost",
+        options.text("file", m_file,
+                     "CSV with the columns second, bit_errors and, if wanted, sync_lost",
                      Given::Always);
         options.text("--out", m_out, "The picture: F.svg or F.png", Given::Always);
         options.integer("--rate", m_rate, 1, 1'000'000'000, "Bits per second (else 64000)");

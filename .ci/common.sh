@@ -1,0 +1,70 @@
+# Shared by tests/run, demo/run and .ci/run; sourced, not run. Expects $top, the project's folder.
+
+say() { printf '%s\n' "$*"; }
+fail() { printf '%s: %s\n' "$(basename "$(dirname "$0")")/$(basename "$0")" "$*" >&2; exit 1; }
+
+# install_missing NAME...: installs the Debian packages of these that are not there yet; asks nothing.
+install_missing() {
+    if ! command -v dpkg-query >/dev/null || ! command -v apt-get >/dev/null; then
+        say "This is no Debian system; these packages, or what they are called here, must be there: $*"
+        return 0
+    fi
+    local present missing=() name log="$top/.build/install.log" as_root=()
+    present=$(dpkg-query -W -f '${db:Status-Status} ${Package}\n' "$@" 2>/dev/null | sed -n 's/^installed //p')
+    for name in "$@"; do
+        grep -qxF "$name" <<<"$present" || missing+=("$name")
+    done
+    [ ${#missing[@]} -gt 0 ] || return 0
+    if [ "$(id -u)" -ne 0 ]; then
+        sudo -n true 2>/dev/null ||
+            fail "these packages are missing and need root (or sudo without a password) to install: ${missing[*]}"
+        as_root=(sudo -n)
+    fi
+    say "Installing ${#missing[@]} packages: ${missing[*]}"
+    mkdir -p "$top/.build"
+    local apt=("${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get -qq -o DPkg::Lock::Timeout=300 -o Acquire::Retries=3)
+    if ! { "${apt[@]}" update && "${apt[@]}" install -y --no-install-recommends "${missing[@]}"; } >"$log" 2>&1; then
+        tail -n 15 "$log" >&2
+        fail "the packages could not be installed; the whole log is $log"
+    fi
+}
+
+# configure FOLDER CMAKE-ARGUMENT...: with g++ and Ninja, quietly; nothing is done anew without need.
+configure() {
+    local folder=$1 log="$1/configure.log" launcher=()
+    shift
+    mkdir -p "$folder"
+    if command -v ccache >/dev/null; then
+        launcher=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache)
+        export CCACHE_BASEDIR=$top
+    fi
+    cmake -S "$top" -B "$folder" -G Ninja -DCMAKE_CXX_COMPILER=g++ "${launcher[@]}" "$@" >"$log" 2>&1 || {
+        tail -n 30 "$log" >&2
+        fail "cmake could not configure; the whole log is $log"
+    }
+}
+
+# build FOLDER [TARGET...]: shows Ninja's progress on a terminal, else only what goes wrong.
+build() {
+    local folder=$1 log="$1/build.log" targets=()
+    shift
+    [ $# -eq 0 ] || targets=(--target "$@")
+    if [ -t 1 ]; then
+        cmake --build "$folder" -j "$(nproc)" "${targets[@]}" || fail "the build failed"
+    else
+        cmake --build "$folder" -j "$(nproc)" "${targets[@]}" >"$log" 2>&1 || {
+            grep -nE 'error|FAILED|undefined reference' "$log" | head -n 40 >&2
+            fail "the build failed; the whole log is $log"
+        }
+    fi
+}
+
+# A home of its own, so that nobody's records or settings are touched.
+own_home() {
+    local home=$1
+    mkdir -p "$home/data" "$home/config" "$home/cache"
+    mkdir -p -m 700 "$home/runtime"
+    export XDG_DATA_HOME=$home/data XDG_CONFIG_HOME=$home/config XDG_CACHE_HOME=$home/cache
+    export XDG_RUNTIME_DIR=$home/runtime
+    unset LOOPWRIGHT_DB
+}
