@@ -4,12 +4,18 @@
 // synchronisation. Feed any number of octets at a time: the result does not depend on how the
 // capture is cut, and memory does not grow with it but for four bytes per second of result.
 //
-// Seconds lie on the grid of the first octet. Synchronisation is acquired where 64 bits in a row
-// follow from the bits before them (common practice asks for 32 or more). It is lost where a fifth
-// of a second's bits or more are in error (O.150 4.2). A slip is seen in the error stream: the
-// received bits are the pattern at another phase, beyond doubt (64 bits in a row). A second that is
-// wholly or partly out of synchronisation has no bit errors of its own; the second in which
-// synchronisation is first acquired counts from there on.
+// Seconds lie on the grid of the first octet.
+// - Synchronisation is acquired where 64 bits in a row follow from the bits before them (common
+//   practice asks for 32 or more). The second in which that happens first counts from there on.
+// - It is lost where a fifth of a second's bits or more are in error (O.150 (05/96) 4.2, as it is
+//   quoted). Such a second, those until synchronisation is back, and the one in which it comes back
+//   have no bit errors of their own; nor has the second before where the trouble began in its last
+//   groups of bits.
+// - A slip is seen in the stream itself: bits in error close together, and 64 bits in a row that
+//   fit the pattern at another phase. What lies before the slip is compared at the old phase, what
+//   lies behind it at the new one, so that the slip itself costs next to no bit errors; it is no
+//   loss of synchronisation. Where synchronisation comes back at another phase than the old one
+//   would have reached, that is a slip too.
 
 #include "core/errortest/CaptureResult.h"
 
@@ -29,12 +35,13 @@ public:
     ~CaptureAnalyser();
 
     void feed(QByteArrayView octets);
-    /// Ends the capture; the incomplete last second is dropped. Once.
+    /// Ends the capture; the incomplete last second is dropped. To be called once.
     CaptureResult finish();
 
 private:
+    explicit CaptureAnalyser(const CaptureOptions &options);
+
     class Worker;
-    explicit CaptureAnalyser(std::unique_ptr<Worker> worker);
     std::unique_ptr<Worker> m_worker;
 };
 

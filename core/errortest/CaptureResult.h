@@ -81,6 +81,17 @@ struct Slip
     bool operator==(const Slip &) const = default;
 };
 
+/// Synchronisation was lost.
+struct SyncLoss
+{
+    qint64 second = 0; ///< in which it was lost, from 0
+    /// What the channel held instead, where it was out for a whole second or more: Dead, Fixed or
+    /// Unknown.
+    ChannelState channel = ChannelState::Unknown;
+
+    bool operator==(const SyncLoss &) const = default;
+};
+
 struct CaptureResult
 {
     ChannelState channel = ChannelState::Empty;
@@ -89,8 +100,9 @@ struct CaptureResult
     QByteArray fixedOctets;                  ///< for Dead and Fixed: what repeats
     std::optional<qint64> synchronisedAtBit; ///< pattern bits before the first that was compared
     std::vector<Slip> slips;
+    std::vector<SyncLoss> losses;
     SecondList seconds;
-    ErrorSummary summary; ///< `bits` are those that were compared
+    ErrorSummary summary; ///< `bits` are those that were compared; `syncLosses` is losses.size()
 
     /// The fields of `analyse capture`; "pattern" is null where none was found.
     QJsonObject toJson() const;

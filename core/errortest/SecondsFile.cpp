@@ -1,0 +1,369 @@
+#include "core/errortest/SecondsFile.h"
+
+#include "core/base/Csv.h"
+#include "core/errortest/SecondStamp.h"
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+constexpr std::size_t maxSeconds = 10'000'000; ///< sixteen weeks
+constexpr std::size_t maxFindings = 1000;
+constexpr qint64 dayMs = 86'400'000;
+
+enum Column
+{
+    SecondColumn,
+    ErrorsColumn,
+    LostColumn,
+    Columns,
+};
+
+/// What test sets call the columns, in lower case, blanks and hyphens as underlines. The first of
+/// each is the contract's.
+const QStringList columnNames[Columns] = {
+    {"second", "seconds", "sec", "s", "time", "timestamp", "date_time", "elapsed"},
+    {"bit_errors", "bit_error", "errors", "biterrors", "bit_error_count", "error_count", "be"},
+    {"sync_lost", "sync_loss", "loss_of_sync", "pattern_loss", "los", "lost"},
+};
+
+/// In the column of errors: no count, because the receiver was out of synchronisation.
+const QStringList lostWords = {"l", "los", "ais", "loss", "lost", "null", "-"};
+const QStringList yesWords = {"1", "yes", "y", "true", "x", "lost"};
+const QStringList noWords = {"", "0", "no", "n", "false", "-"};
+
+QString normalised(const QString &name)
+{
+    return name.trimmed().toLower().replace(' ', '_').replace('-', '_');
+}
+
+int columnOf(const QString &name)
+{
+    for (int column = 0; column < Columns; ++column)
+        if (columnNames[column].contains(normalised(name)))
+            return column;
+    return -1;
+}
+
+bool hasDigit(const QString &text)
+{
+    return std::any_of(text.begin(), text.end(), [](QChar c) { return c.isDigit(); });
+}
+
+/// The rows of a file, whatever separates its columns. Comments and blank lines are passed over.
+class Rows
+{
+public:
+    explicit Rows(QByteArrayView bytes)
+        : m_rest(bytes)
+    {
+    }
+
+    bool next();
+    int row() const { return m_row; }
+    const QStringList &fields() const { return m_fields; }
+    const QString &trouble() const { return m_trouble; }
+
+private:
+    void split(QByteArrayView line);
+    void splitAtBlanks(QByteArrayView line);
+
+    QByteArrayView m_rest;
+    int m_row = 0;
+    char m_separator = 0; ///< 0: not known yet
+    QStringList m_fields;
+    QString m_trouble;
+};
+
+bool Rows::next()
+{
+    while (!m_rest.isEmpty()) {
+        const auto end = m_rest.indexOf('\n');
+        const QByteArrayView line = (end < 0 ? m_rest : m_rest.first(end)).trimmed();
+        m_rest = end < 0 ? QByteArrayView() : m_rest.sliced(end + 1);
+        ++m_row;
+        if (line.isEmpty() || line.startsWith('#'))
+            continue;
+        split(line);
+        return true;
+    }
+    return false;
+}
+
+void Rows::split(QByteArrayView line)
+{
+    if (m_separator == 0) {
+        m_separator = ' ';
+        for (const char candidate : {'\t', ';', ','})
+            if (m_separator == ' ' && line.contains(candidate))
+                m_separator = candidate;
+    }
+    m_fields.clear();
+    m_trouble.clear();
+    if (m_separator == ' ') {
+        splitAtBlanks(line);
+        return;
+    }
+    CsvScanner scanner(line, m_separator);
+    scanner.next();
+    m_trouble = scanner.trouble();
+    for (const std::string_view field : scanner.fields())
+        m_fields << QString::fromUtf8(field.data(), qsizetype(field.size())).trimmed();
+}
+
+void Rows::splitAtBlanks(QByteArrayView line)
+{
+    m_fields = QString::fromUtf8(line).simplified().split(' ');
+    // A blank between date and time, or between time and AM or PM, separates no columns.
+    if (m_fields.size() > 1 && m_fields[0].size() >= 8 && !m_fields[0].contains(':') &&
+        m_fields[1].contains(':')) {
+        const QString time = m_fields.takeAt(1);
+        m_fields[0] += ' ' + time;
+    }
+    if (m_fields.size() > 1 &&
+        (m_fields[1].compare(QStringLiteral("AM"), Qt::CaseInsensitive) == 0 ||
+         m_fields[1].compare(QStringLiteral("PM"), Qt::CaseInsensitive) == 0)) {
+        const QString half = m_fields.takeAt(1);
+        m_fields[0] += ' ' + half;
+    }
+}
+
+class Reader
+{
+public:
+    Reader(const QString &fileName, qint64 bitsPerSecond, const QStringList &ignored)
+        : m_fileName(fileName)
+        , m_bitsPerSecond(bitsPerSecond)
+        , m_ignored(ignored)
+    {
+    }
+
+    Result<SecondsFile> read(const QByteArray &bytes);
+
+private:
+    Result<void> readHeader(const QStringList &names);
+    void guessColumns(qsizetype count);
+    void readRow(const Rows &rows);
+    bool follows(int row, const QString &text);
+    std::optional<Second> errorsOf(int row, const QStringList &fields);
+    std::optional<bool> lostOf(int row, const QStringList &fields);
+    QString field(const QStringList &fields, Column column) const;
+    void odd(int row, const char *code, Column column, const QString &reason);
+
+    QString m_fileName;
+    qint64 m_bitsPerSecond;
+    QStringList m_ignored;
+    qsizetype m_at[Columns] = {-1, -1, -1};
+    qsizetype m_width = 0;
+    SecondsFile m_file;
+    // the second of the row before
+    std::optional<SecondStamp::Kind> m_kind;
+    qint64 m_lastMs = 0;
+    qint64 m_lastSecond = -1;
+};
+
+void Reader::odd(int row, const char *code, Column column, const QString &reason)
+{
+    if (m_file.findings.size() < maxFindings)
+        m_file.findings.push_back(
+            {Severity::Error, code, reason, {}, columnNames[column].first(), row});
+    else if (m_file.findings.size() == maxFindings)
+        m_file.findings.push_back(
+            {Severity::Error, "more", "further rows are odd and are not named", {}, {}, row});
+}
+
+QString Reader::field(const QStringList &fields, Column column) const
+{
+    return m_at[column] >= 0 ? fields.value(m_at[column]) : QString();
+}
+
+Result<void> Reader::readHeader(const QStringList &names)
+{
+    m_width = names.size();
+    for (qsizetype i = 0; i < names.size(); ++i) {
+        const int column = columnOf(names[i]);
+        if (column < 0 && (names[i].isEmpty() || m_ignored.contains(names[i])))
+            continue;
+        if (column < 0)
+            return failure(ErrorCode::BadInput,
+                           QString("column \"%1\" is not known").arg(names[i].left(60)),
+                           m_fileName);
+        if (m_at[column] >= 0)
+            return failure(ErrorCode::BadInput,
+                           QString("column \"%1\" is there twice").arg(columnNames[column].first()),
+                           m_fileName);
+        m_at[column] = i;
+    }
+    for (const Column column : {SecondColumn, ErrorsColumn})
+        if (m_at[column] < 0)
+            return failure(ErrorCode::BadInput,
+                           QString("column \"%1\" is missing").arg(columnNames[column].first()),
+                           m_fileName);
+    return {};
+}
+
+void Reader::guessColumns(qsizetype count)
+{
+    m_width = std::min<qsizetype>(count, Columns);
+    if (count == 1) {
+        m_at[ErrorsColumn] = 0;
+        return;
+    }
+    for (qsizetype i = 0; i < m_width; ++i)
+        m_at[i] = i;
+}
+
+/// Whether the row's second is the one behind the last row's.
+bool Reader::follows(int row, const QString &text)
+{
+    const auto stamp = SecondStamp::parse(text);
+    if (!stamp || stamp->kind != m_kind.value_or(stamp->kind)) {
+        odd(row, "second", SecondColumn,
+            QString(stamp ? "\"%1\" is another kind of time than in the rows before"
+                          : "\"%1\" is neither a count of seconds nor a time")
+                .arg(text.left(60)));
+        ++m_lastSecond; // taken for the one it should be
+        m_lastMs += 1000;
+        return false;
+    }
+    qint64 ms = stamp->milliseconds;
+    if (!m_kind) {
+        m_kind = stamp->kind;
+        m_lastMs = ms - 1000;
+    } else if (*m_kind == SecondStamp::Kind::Clock) {
+        while (ms < m_lastMs - dayMs / 2)
+            ms += dayMs; // past midnight
+    }
+    // To the nearest second, so that a time taken a little early or late does no harm.
+    const qint64 step = ms - m_lastMs;
+    const qint64 second = m_lastSecond + (step + (step >= 0 ? 500 : -500)) / 1000;
+    if (second == m_lastSecond + 1) {
+        m_lastSecond = second;
+        m_lastMs = ms;
+        return true;
+    }
+    if (second <= m_lastSecond) {
+        odd(row, second == m_lastSecond ? "doubled" : "back", SecondColumn,
+            QString(second == m_lastSecond ? "second \"%1\" is there twice"
+                                           : "second \"%1\" goes back in time")
+                .arg(text.left(60)));
+        return false;
+    }
+    odd(row, "gap", SecondColumn,
+        QString("%1 s are missing before \"%2\"")
+            .arg(second - m_lastSecond - 1)
+            .arg(text.left(60)));
+    m_lastSecond = second;
+    m_lastMs = ms;
+    return false;
+}
+
+std::optional<bool> Reader::lostOf(int row, const QStringList &fields)
+{
+    const QString text = field(fields, LostColumn).toLower();
+    if (noWords.contains(text))
+        return false;
+    if (yesWords.contains(text))
+        return true;
+    odd(row, "sync_lost", LostColumn, QString("\"%1\" is neither yes nor no").arg(text.left(60)));
+    return std::nullopt;
+}
+
+std::optional<Second> Reader::errorsOf(int row, const QStringList &fields)
+{
+    const auto lost = lostOf(row, fields);
+    const QString text = field(fields, ErrorsColumn);
+    bool isNumber = false;
+    const qint64 errors = text.toLongLong(&isNumber);
+    if (!lost)
+        return std::nullopt;
+    if (lostWords.contains(text.toLower()) || (*lost && text.isEmpty()))
+        return Second(std::nullopt);
+    if (!isNumber || errors < 0) {
+        odd(row, "bit_errors", ErrorsColumn,
+            QString("\"%1\" is not a number of bit errors").arg(text.left(60)));
+        return std::nullopt;
+    }
+    if (errors > m_bitsPerSecond) {
+        odd(row, "too_many", ErrorsColumn,
+            QString("%1 bit errors in a second of %2 bits").arg(errors).arg(m_bitsPerSecond));
+        return std::nullopt;
+    }
+    return *lost ? Second(std::nullopt) : Second(errors);
+}
+
+void Reader::readRow(const Rows &rows)
+{
+    QStringList fields = rows.fields();
+    while (fields.size() > m_width && fields.last().isEmpty())
+        fields.removeLast();
+    if (!rows.trouble().isEmpty() || fields.size() > m_width ||
+        fields.size() <= std::max(m_at[SecondColumn], m_at[ErrorsColumn])) {
+        odd(rows.row(), "columns", SecondColumn,
+            rows.trouble().isEmpty()
+                ? QString("has %1 columns, and %2 are wanted").arg(fields.size()).arg(m_width)
+                : rows.trouble());
+        ++m_lastSecond;
+        m_lastMs += 1000;
+        return;
+    }
+    const bool inOrder = m_at[SecondColumn] < 0 || follows(rows.row(), field(fields, SecondColumn));
+    const auto second = errorsOf(rows.row(), fields);
+    if (inOrder && second)
+        m_file.seconds.push_back(*second);
+}
+
+Result<SecondsFile> Reader::read(const QByteArray &bytes)
+{
+    LOOPWRIGHT_TRY(checkUtf8(bytes, m_fileName));
+    QByteArrayView body = bytes;
+    if (body.startsWith("\xEF\xBB\xBF"))
+        body = body.sliced(3);
+    Rows rows(body);
+    bool first = true;
+    while (rows.next()) {
+        if (m_file.seconds.size() >= maxSeconds)
+            return failure(ErrorCode::BadInput,
+                           QString("holds more than %1 seconds").arg(maxSeconds), m_fileName);
+        const QStringList &fields = rows.fields();
+        const bool header = first && !SecondStamp::parse(fields.first()) &&
+                            (std::any_of(fields.begin(), fields.end(),
+                                         [](const QString &name) { return columnOf(name) >= 0; }) ||
+                             std::none_of(fields.begin(), fields.end(), hasDigit));
+        if (header) {
+            LOOPWRIGHT_TRY(readHeader(fields));
+        } else {
+            if (first)
+                guessColumns(fields.size());
+            readRow(rows);
+        }
+        first = false;
+    }
+    if (m_file.seconds.empty() && m_file.findings.empty())
+        return failure(ErrorCode::BadInput, "holds no second", m_fileName);
+    return std::move(m_file);
+}
+
+} // namespace
+
+Result<SecondList> SecondsFile::accepted(const QString &fileName) const
+{
+    if (findings.empty())
+        return seconds;
+    const Finding &first = findings.front();
+    QString message = first.reason;
+    if (findings.size() > 1)
+        message += QString(" (and %1 more)").arg(findings.size() - 1);
+    return failure(ErrorCode::BadInput, message,
+                   QString("%1: row %2, column %3").arg(fileName).arg(first.row).arg(first.field));
+}
+
+Result<SecondsFile> readSecondsFile(const QByteArray &bytes, const QString &fileName,
+                                    qint64 bitsPerSecond, const QStringList &ignoredColumns)
+{
+    return Reader(fileName, bitsPerSecond, ignoredColumns).read(bytes);
+}
+
+} // namespace loopwright
