@@ -1,0 +1,46 @@
+#pragma once
+// A layout in columns of one width, as many as there is room for: fields keep their order and their
+// edges stay in line at any size of window and letters.
+
+#include <QLayout>
+
+#include <vector>
+
+namespace loopwright {
+
+class FieldGrid : public QLayout
+{
+    Q_OBJECT
+public:
+    /// `columnEm`: least width of a column in em (Theme.h).
+    explicit FieldGrid(double columnEm = 13, QWidget *parent = nullptr);
+    ~FieldGrid() override;
+
+    /// `span`: over how many columns; 0: a row of its own.
+    void add(QWidget *widget, int span = 1);
+
+    void addItem(QLayoutItem *item) override;
+    int count() const override { return int(m_places.size()); }
+    QLayoutItem *itemAt(int index) const override;
+    QLayoutItem *takeAt(int index) override;
+    Qt::Orientations expandingDirections() const override { return Qt::Horizontal; }
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override { return arrange({0, 0, width, 0}, false); }
+    QSize sizeHint() const override;
+    QSize minimumSize() const override;
+    void setGeometry(const QRect &rect) override;
+
+private:
+    struct Place
+    {
+        QLayoutItem *item;
+        int span;
+    };
+    int arrange(const QRect &rect, bool apply) const;
+    int arrangeRow(const std::vector<std::pair<QLayoutItem *, QRect>> &row, bool apply) const;
+
+    double m_columnEm;
+    std::vector<Place> m_places;
+};
+
+} // namespace loopwright
