@@ -4,6 +4,7 @@
 #include "app/desktop/screens/BoardFilterBar.h"
 #include "app/desktop/screens/BoardSide.h"
 #include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/Table.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -76,29 +77,13 @@ QWidget *BoardScreen::makeHead()
 
 void BoardScreen::makeTable()
 {
-    m_table = new QTableView;
-    m_table->setObjectName(QStringLiteral("orders"));
-    m_table->setAccessibleName(tr("Orders"));
+    m_table = new Table(QStringLiteral("orders"), tr("Orders"));
     m_table->setModel(m_model);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_table->setTabKeyNavigation(false);
-    m_table->setShowGrid(false);
-    m_table->setWordWrap(false);
-    m_table->setAlternatingRowColors(true);
-    m_table->setFrameShape(QFrame::NoFrame);
-    m_table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
-    m_table->verticalHeader()->hide();
-    m_table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    m_table->horizontalHeader()->setStretchLastSection(true);
-    m_table->horizontalHeader()->setHighlightSections(false);
+    m_table->setColumnEms({std::begin(columnEms), std::end(columnEms)});
     m_table->horizontalHeader()->setSectionsMovable(true);
-    m_table->installEventFilter(this);
-    connect(m_table, &QTableView::doubleClicked, this, [this] { openSelected(); });
+    connect(m_table, &Table::opened, this, [this] { openSelected(); });
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this] { selectionChanged(); });
-    whenThemed(m_table, [this] { fitColumns(); });
 }
 
 QWidget *BoardScreen::makeMiddle()
@@ -131,15 +116,6 @@ QWidget *BoardScreen::makeMiddle()
     splitter->setStretchFactor(1, 3);
     splitter->setChildrenCollapsible(false);
     return splitter;
-}
-
-void BoardScreen::fitColumns()
-{
-    for (int column = 0; column < BoardModel::ColumnCount; ++column)
-        m_table->setColumnWidth(column, em(columnEms[column]));
-    m_table->verticalHeader()->setDefaultSectionSize(em(1.95));
-    m_table->setIconSize({em(1), em(1)});
-    m_table->horizontalHeader()->setFont(sized(0.9, QFont::DemiBold));
 }
 
 void BoardScreen::refresh()
@@ -290,7 +266,7 @@ bool BoardScreen::eventFilter(QObject *object, QEvent *event)
             filterChanged(); // what is shown is not yet what was typed
             return true;
         }
-        if (enter) {
+        if (enter && object == m_search) {
             openSelected();
             return true;
         }

@@ -9,7 +9,6 @@
 
 #include <QLineEdit>
 #include <QStackedWidget>
-#include <QTableView>
 #include <QTimer>
 
 class QLabel;
@@ -20,6 +19,7 @@ namespace loopwright {
 class BoardSide;
 class BoardFilterBar;
 class EmptyState;
+class Table;
 
 class BoardScreen : public Screen
 {
@@ -55,7 +55,6 @@ private:
     void selectionChanged();
     void openSelected();
     QString selectedOrder() const;
-    void fitColumns();
 
     BoardFilter m_filter;
     Worker m_finder;
@@ -67,7 +66,7 @@ private:
     QLabel *m_found = nullptr;
     BoardFilterBar *m_bar = nullptr;
     QStackedWidget *m_list = nullptr; ///< the table, or what to do first
-    QTableView *m_table = nullptr;
+    Table *m_table = nullptr;
     EmptyState *m_empty = nullptr;
     QPushButton *m_emptyImport = nullptr;
     QPushButton *m_emptyNew = nullptr;

@@ -1,0 +1,49 @@
+#include "app/desktop/Files.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <QMimeData>
+#include <QSaveFile>
+#include <QUrl>
+
+namespace loopwright {
+
+namespace {
+
+constexpr qint64 mostBytes = 2'000'000'000;
+
+} // namespace
+
+Result<QByteArray> readWholeFile(const QString &path)
+{
+    QFile file(path);
+    if (QFileInfo(path).isDir())
+        return failure(ErrorCode::BadInput, QStringLiteral("is a folder, not a file"), path);
+    if (!file.open(QIODevice::ReadOnly))
+        return failure(ErrorCode::BadInput,
+                       QStringLiteral("cannot be read: %1").arg(file.errorString()), path);
+    if (file.size() > mostBytes)
+        return failure(ErrorCode::BadInput, QStringLiteral("is longer than 2 GB"), path);
+    QByteArray bytes = file.readAll();
+    if (file.error() != QFileDevice::NoError)
+        return failure(ErrorCode::BadInput,
+                       QStringLiteral("cannot be read: %1").arg(file.errorString()), path);
+    return bytes;
+}
+
+Result<void> writeWholeFile(const QString &path, const QByteArray &bytes)
+{
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
+        return failure(ErrorCode::DiskTrouble,
+                       QStringLiteral("cannot be written: %1").arg(file.errorString()), path);
+    return {};
+}
+
+QString droppedFile(const QMimeData *data)
+{
+    const QList<QUrl> urls = data->urls();
+    return urls.size() == 1 && urls.first().isLocalFile() ? urls.first().toLocalFile() : QString();
+}
+
+} // namespace loopwright

@@ -1,0 +1,303 @@
+#include "app/desktop/screens/ImportScreen.h"
+
+#include "app/desktop/Files.h"
+#include "app/desktop/Theme.h"
+#include "app/desktop/models/FindingModel.h"
+#include "app/desktop/widgets/FieldMark.h"
+#include "app/desktop/widgets/FlowLayout.h"
+#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/SignLine.h"
+#include "app/desktop/widgets/Table.h"
+#include "core/base/Csv.h"
+
+#include <QDragEnterEvent>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QMimeData>
+#include <QProgressBar>
+
+namespace loopwright {
+
+namespace {
+
+using ImportAction = Result<ImportReport> (*)(Records &, const QByteArray &, const ImportOptions &);
+
+/// What a file can hold, and the column by which it is known.
+struct ImportKind
+{
+    const char *key;
+    const char *name;
+    const char *column;
+    ImportAction run;
+};
+constexpr ImportKind kinds[] = {
+    {"orders", QT_TRANSLATE_NOOP("ImportScreen", "Orders"), "order_number", &importOrders},
+    {"offices", QT_TRANSLATE_NOOP("ImportScreen", "Serving offices"), "test_lines", &importOffices},
+    {"installers", QT_TRANSLATE_NOOP("ImportScreen", "Installers and other people"), "installer",
+     &importInstallers},
+    {"instruments", QT_TRANSLATE_NOOP("ImportScreen", "Instruments"), "calibrated_on",
+     &importInstruments},
+};
+
+constexpr qint64 headerBytes = 64 * 1024;
+
+QString countsText(const ImportReport &report)
+{
+    QStringList parts{ImportScreen::tr("%1 taken in").arg(report.accepted)};
+    if (report.held > 0)
+        parts << ImportScreen::tr("%1 of them held").arg(report.held);
+    parts << ImportScreen::tr("%1 refused").arg(report.refused);
+    parts << ImportScreen::tr("%1 there already").arg(report.unchanged);
+    return parts.join(QStringLiteral(" · "));
+}
+
+} // namespace
+
+ImportScreen::ImportScreen(Workplace &workplace, QWidget *parent)
+    : Screen(workplace, parent)
+    , m_worker(workplace)
+    , m_findings(new FindingModel(this))
+{
+    setAcceptDrops(true);
+    auto *layout = new QVBoxLayout(this);
+    setPageMargins(layout, this);
+    layout->addWidget(makeHeading(tr("Import a file"), 1.5));
+    layout->addWidget(makeChoice());
+    layout->addWidget(makeReport(), 1);
+    connect(&m_worker, &Worker::progressed, this, [this](qint64 done, qint64 total) {
+        m_progress->setRange(0, 1000);
+        m_progress->setValue(total > 0 ? int(1000 * done / total) : 0);
+        m_progress->setAccessibleDescription(tr("%1 of %2 rows").arg(done).arg(total));
+    });
+    setRunning(false);
+}
+
+QWidget *ImportScreen::makeChoice()
+{
+    m_path = new QLineEdit;
+    m_path->setObjectName(QStringLiteral("import.path"));
+    m_path->setPlaceholderText(tr("Drop a CSV file here, or choose one"));
+    auto *path = new FieldMark(tr("File"), m_path);
+    path->setTight(true);
+    connect(m_path, &QLineEdit::textChanged, this, [this] {
+        guessKind();
+        m_start->setEnabled(!m_path->text().trimmed().isEmpty());
+    });
+    connect(m_path, &QLineEdit::returnPressed, this, &ImportScreen::start);
+    m_kind = new QComboBox;
+    m_kind->setObjectName(QStringLiteral("import.kind"));
+    for (const ImportKind &kind : kinds)
+        m_kind->addItem(tr(kind.name), QString::fromLatin1(kind.key));
+    auto *kind = new FieldMark(tr("It holds"), m_kind);
+    kind->setTight(true);
+
+    m_browse =
+        makeButton(tr("Choose a file…"), QStringLiteral("import.browse"), [this] { browse(); });
+    m_start = makeButton(tr("Import"), QStringLiteral("import.start"), [this] { start(); });
+    m_start->setEnabled(false);
+    m_cancel =
+        makeButton(tr("Stop"), QStringLiteral("import.cancel"), [this] { m_worker.cancel(); });
+    m_update = new QCheckBox(tr("Rows that are there with other values change them"));
+    m_update->setObjectName(QStringLiteral("import.update"));
+    m_whole = new QCheckBox(tr("One refused row refuses the file"));
+    m_whole->setObjectName(QStringLiteral("import.all_or_nothing"));
+    m_progress = new QProgressBar;
+    m_progress->setObjectName(QStringLiteral("import.progress"));
+    m_progress->setAccessibleName(tr("Progress of the import"));
+    m_progress->setTextVisible(false);
+
+    QFrame *card = makeCard();
+    auto *column = new QVBoxLayout(card);
+    auto *first = new QHBoxLayout;
+    first->addWidget(path, 3);
+    first->addWidget(m_browse, 0, Qt::AlignBottom);
+    first->addWidget(kind, 1);
+    column->addLayout(first);
+    auto *options = new QWidget;
+    auto *flow = new FlowLayout(options);
+    flow->addWidget(m_update);
+    flow->addWidget(m_whole);
+    column->addWidget(options);
+    auto *last = new QHBoxLayout;
+    last->addWidget(m_start);
+    last->addWidget(m_cancel);
+    last->addWidget(m_progress, 1);
+    column->addLayout(last);
+    whenThemed(card, [this, column, flow] {
+        column->setContentsMargins(em(1.1), em(0.9), em(1.1), em(0.9));
+        column->setSpacing(em(0.7));
+        flow->setContentsMargins(0, 0, 0, 0);
+        flow->setSpacing(em(1.6));
+        m_start->setMinimumSize(em(8), em(2.3));
+        m_kind->setMinimumHeight(em(1.9));
+    });
+    return card;
+}
+
+QWidget *ImportScreen::makeReport()
+{
+    m_summary = new SignLine;
+    m_summary->setObjectName(QStringLiteral("import.summary"));
+    m_counts = makeMuted({});
+    m_counts->setObjectName(QStringLiteral("import.counts"));
+    m_table = new Table(QStringLiteral("import.findings"), tr("Findings of the import"));
+    m_table->setModel(m_findings);
+    m_table->setColumnEms({4, 9, 6.5, 12, 34, 12});
+    m_save = makeButton(tr("Save the refused rows…"), QStringLiteral("import.rejects"),
+                        [this] { saveRejects(); });
+    auto *report = new QWidget;
+    auto *column = new QVBoxLayout(report);
+    column->setContentsMargins(0, 0, 0, 0);
+    auto *head = new QHBoxLayout;
+    auto *words = new QVBoxLayout;
+    words->addWidget(m_summary);
+    words->addWidget(m_counts);
+    head->addLayout(words, 1);
+    head->addWidget(m_save, 0, Qt::AlignTop);
+    column->addLayout(head);
+    column->addWidget(m_table, 1);
+    m_summary->show(Sign::None,
+                    tr("Good rows go in, bad ones are named here with row, column and reason, and "
+                       "can be written out again. First the serving offices, then the people and "
+                       "instruments, then the orders."));
+    m_save->hide();
+    m_table->hide();
+    column->addStretch(0);
+    return report;
+}
+
+void ImportScreen::takeFocus()
+{
+    m_browse->setFocus();
+}
+
+void ImportScreen::choose(const QString &path)
+{
+    m_path->setText(QDir::toNativeSeparators(path));
+}
+
+void ImportScreen::browse()
+{
+    const QString path = QFileDialog::getOpenFileName(this, tr("Import a file"), {},
+                                                      tr("CSV files (*.csv);;All files (*)"));
+    if (!path.isEmpty()) {
+        choose(path);
+        m_start->setFocus();
+    }
+}
+
+void ImportScreen::guessKind()
+{
+    QFile file(m_path->text().trimmed());
+    if (!QFileInfo(file).isFile() || !file.open(QIODevice::ReadOnly))
+        return;
+    QByteArray head = file.read(headerBytes);
+    if (head.startsWith("\xef\xbb\xbf"))
+        head.remove(0, 3);
+    CsvScanner scanner(head);
+    if (!scanner.next())
+        return;
+    QStringList columns;
+    for (const std::string_view field : scanner.fields())
+        columns << QString::fromUtf8(field.data(), qsizetype(field.size())).trimmed();
+    for (const ImportKind &kind : kinds) {
+        if (columns.contains(QLatin1StringView(kind.column))) {
+            m_kind->setCurrentIndex(m_kind->findData(QString::fromLatin1(kind.key)));
+            return;
+        }
+    }
+}
+
+void ImportScreen::start()
+{
+    const QString path = m_path->text().trimmed();
+    if (path.isEmpty() || m_worker.isBusy())
+        return;
+    ImportOptions options;
+    options.fileName = QFileInfo(path).fileName();
+    options.update = m_update->isChecked();
+    options.allOrNothing = m_whole->isChecked();
+    const ImportAction run = kinds[m_kind->currentIndex()].run;
+    m_imported = path;
+    setRunning(true);
+    m_worker.run<ImportReport>(
+        [path, options, run](Records &records,
+                             const Progress &progress) mutable -> Result<ImportReport> {
+            const auto bytes = readWholeFile(path);
+            if (!bytes)
+                return failure(bytes.error());
+            options.progress = progress;
+            return run(records, *bytes, options);
+        },
+        [this](const Result<ImportReport> &report) { showReport(report); });
+}
+
+void ImportScreen::setRunning(bool running)
+{
+    m_start->setEnabled(!running && !m_path->text().trimmed().isEmpty());
+    m_cancel->setVisible(running);
+    m_progress->setVisible(running);
+    m_progress->setRange(0, 0);
+    for (QWidget *widget :
+         std::initializer_list<QWidget *>{m_path, m_kind, m_update, m_whole, m_browse})
+        widget->setEnabled(!running);
+    if (running)
+        m_cancel->setFocus();
+}
+
+void ImportScreen::showReport(const Result<ImportReport> &report)
+{
+    setRunning(false);
+    m_start->setFocus();
+    if (!report) {
+        m_summary->show(Sign::Failed, report.error().text());
+        m_counts->setText(tr("Nothing was changed."));
+        m_findings->show({});
+        m_rejects.clear();
+    } else {
+        m_rejects = report->rejects;
+        m_findings->show(report->findings);
+        if (report->clean())
+            m_summary->show(
+                Sign::Done,
+                tr("Everything in %1 is in the records.").arg(QFileInfo(m_imported).fileName()));
+        else
+            m_summary->show(Sign::Doubtful, tr("Not every row of %1 could be taken as it is.")
+                                                .arg(QFileInfo(m_imported).fileName()));
+        m_counts->setText(countsText(*report));
+        emit recordsChanged();
+    }
+    m_table->setVisible(m_findings->rowCount() > 0);
+    m_save->setVisible(report.has_value() && report->refused > 0);
+}
+
+void ImportScreen::saveRejects()
+{
+    const QFileInfo imported(m_imported);
+    const QString path = QFileDialog::getSaveFileName(
+        this, tr("Save the refused rows"),
+        imported.path() + "/" + imported.completeBaseName() + "-refused.csv",
+        tr("CSV files (*.csv)"));
+    if (path.isEmpty())
+        return;
+    if (const auto saved = writeWholeFile(path, m_rejects); !saved)
+        emit said(saved.error().text());
+    else
+        emit said(tr("The refused rows are in %1.").arg(path));
+}
+
+void ImportScreen::dragEnterEvent(QDragEnterEvent *event)
+{
+    if (!droppedFile(event->mimeData()).isEmpty() && !m_worker.isBusy())
+        event->acceptProposedAction();
+}
+
+void ImportScreen::dropEvent(QDropEvent *event)
+{
+    choose(droppedFile(event->mimeData()));
+    event->acceptProposedAction();
+}
+
+} // namespace loopwright

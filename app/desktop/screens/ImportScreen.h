@@ -1,0 +1,71 @@
+#pragma once
+// Files in: choose or drop a CSV file of orders, offices, installers or instruments. The import
+// runs in a worker thread and can be stopped; then nothing was changed. Each refused or held row is
+// listed with row, column, code and reason, and the refused ones can be written out again.
+
+#include "app/actions/Import.h"
+#include "app/desktop/Screen.h"
+#include "app/desktop/Worker.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+
+class QLabel;
+class QLineEdit;
+class QProgressBar;
+class QPushButton;
+
+namespace loopwright {
+
+class FindingModel;
+class SignLine;
+class Table;
+
+class ImportScreen : public Screen
+{
+    Q_OBJECT
+public:
+    explicit ImportScreen(Workplace &workplace, QWidget *parent = nullptr);
+
+    QString key() const override { return QStringLiteral("import"); }
+    QString title() const override { return tr("Import"); }
+    void refresh() override {}
+    void takeFocus() override;
+
+    /// Chooses the file and what it holds, by its header; the import begins with start().
+    void choose(const QString &path);
+    void start();
+
+protected:
+    void dragEnterEvent(QDragEnterEvent *event) override;
+    void dropEvent(QDropEvent *event) override;
+
+private:
+    QWidget *makeChoice();
+    QWidget *makeReport();
+    void browse();
+    void guessKind();
+    void setRunning(bool running);
+    void showReport(const Result<ImportReport> &report);
+    void saveRejects();
+
+    Worker m_worker;
+    FindingModel *m_findings;
+    QByteArray m_rejects;
+    QString m_imported; ///< the file that the report is about
+
+    QLineEdit *m_path = nullptr;
+    QComboBox *m_kind = nullptr;
+    QCheckBox *m_update = nullptr;
+    QCheckBox *m_whole = nullptr;
+    QPushButton *m_browse = nullptr;
+    QPushButton *m_start = nullptr;
+    QPushButton *m_cancel = nullptr;
+    QPushButton *m_save = nullptr;
+    QProgressBar *m_progress = nullptr;
+    SignLine *m_summary = nullptr;
+    QLabel *m_counts = nullptr;
+    Table *m_table = nullptr;
+};
+
+} // namespace loopwright

@@ -1,0 +1,320 @@
+#include "app/desktop/screens/OrderScreen.h"
+
+#include "app/actions/Evidence.h"
+#include "app/actions/Register.h"
+#include "app/desktop/Theme.h"
+#include "app/desktop/order/OrderForm.h"
+#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/SignLine.h"
+
+#include <QHBoxLayout>
+#include <QScrollArea>
+#include <QShortcut>
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+constexpr int typingRestMs = 150;
+constexpr std::size_t todoShown = 9;
+
+/// Drafts of this form are kept under a key that no order has.
+QString draftOwner()
+{
+    return QStringLiteral("order-form");
+}
+
+QJsonObject toDraft(const OrderFields &fields)
+{
+    QJsonObject draft;
+    for (auto it = fields.constBegin(); it != fields.constEnd(); ++it)
+        draft.insert(it.key(), it.value());
+    return draft;
+}
+
+OrderFields fromDraft(const QJsonObject &draft)
+{
+    OrderFields fields;
+    for (auto it = draft.constBegin(); it != draft.constEnd(); ++it)
+        fields.insert(it.key(), it.value().toString());
+    return fields;
+}
+
+} // namespace
+
+OrderScreen::OrderScreen(Workplace &workplace, QWidget *parent)
+    : Screen(workplace, parent)
+    , m_form(new OrderForm)
+    , m_area(new QScrollArea)
+    , m_heading(makeHeading({}, 1.5))
+    , m_draftLine(new SignLine)
+{
+    m_area->setWidget(m_form);
+    m_area->setWidgetResizable(true);
+    m_area->setFrameShape(QFrame::NoFrame);
+    m_area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_area->setFocusPolicy(Qt::NoFocus);
+    m_discard = makeButton(tr("Discard the draft"), QStringLiteral("order.discard"),
+                           [this] { discardDraft(); });
+
+    auto *draft = new QHBoxLayout;
+    draft->addWidget(m_draftLine, 1);
+    draft->addWidget(m_discard);
+    auto *left = new QVBoxLayout;
+    left->addWidget(m_heading);
+    left->addLayout(draft);
+    left->addWidget(m_area, 1);
+    auto *layout = new QHBoxLayout(this);
+    setPageMargins(layout, this);
+    layout->addLayout(left, 5);
+    layout->addWidget(makeAside(), 2);
+
+    m_typing.setSingleShot(true);
+    m_typing.setInterval(typingRestMs);
+    connect(&m_typing, &QTimer::timeout, this, &OrderScreen::check);
+    connect(m_form, &OrderForm::edited, this, [this] {
+        m_edited = true;
+        m_typing.start();
+    });
+    connect(m_form, &OrderForm::left, this, [this] {
+        m_typing.start();
+        keepDraft();
+    });
+    auto *key = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_S), this);
+    key->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(key, &QShortcut::activated, this, &OrderScreen::save);
+    readLists();
+    open({});
+}
+
+QWidget *OrderScreen::makeAside()
+{
+    QFrame *card = makeCard();
+    auto *column = new QVBoxLayout(card);
+    m_verdict = new SignLine;
+    m_verdict->setObjectName(QStringLiteral("order.verdict"));
+    m_explain = makeMuted({});
+    m_todo = new QVBoxLayout;
+    m_save = makeButton(tr("Take the order in   Ctrl+S"), QStringLiteral("order.save"),
+                        [this] { save(); });
+    m_openExisting = makeButton(tr("Change that order"), QStringLiteral("order.existing"), [this] {
+        const QString number = m_form->fields().value("order_number");
+        discardDraft();
+        open(number);
+        refresh();
+    });
+    column->addWidget(m_verdict);
+    column->addWidget(m_explain);
+    column->addWidget(m_openExisting);
+    column->addLayout(m_todo);
+    column->addStretch(1);
+    column->addWidget(m_save);
+    whenThemed(card, [this, card, column] {
+        column->setContentsMargins(em(1.1), em(0.9), em(1.1), em(0.9));
+        column->setSpacing(em(0.6));
+        m_save->setMinimumHeight(em(2.6));
+        card->setMinimumWidth(em(15));
+    });
+    return card;
+}
+
+QString OrderScreen::title() const
+{
+    return m_number.isEmpty() ? tr("New order") : tr("Change order %1").arg(m_number);
+}
+
+void OrderScreen::refresh()
+{
+    readLists();
+    check();
+}
+
+void OrderScreen::readLists()
+{
+    QList<OrderChoice> officeChoices, installerChoices{{QString(), QString()}};
+    QMap<QString, QString> variants;
+    if (const auto known = offices(records())) {
+        for (const ServingOffice &office : *known) {
+            officeChoices.append(
+                {office.key, office.name.isEmpty()
+                                 ? office.key
+                                 : QStringLiteral("%1 — %2").arg(office.key, office.name)});
+            variants.insert(office.key, office.protocolVariant);
+        }
+    }
+    if (const auto known = people(records())) {
+        for (const Person &person : *known)
+            installerChoices.append(
+                {person.key, QStringLiteral("%1 — %2").arg(person.key, person.name)});
+    }
+    m_form->setChoices(officeChoices, installerChoices, variants);
+}
+
+QString OrderScreen::draftPart() const
+{
+    return m_number.isEmpty() ? QStringLiteral("new") : m_number;
+}
+
+void OrderScreen::open(const QString &number)
+{
+    keepDraft();
+    m_number = number;
+    m_edited = false;
+    const auto kept = drafts(records(), draftOwner());
+    const QJsonObject draft = kept ? kept->value(draftPart()) : QJsonObject();
+    if (draft.isEmpty()) {
+        loadStored();
+    } else {
+        m_form->setFields(fromDraft(draft), true);
+        m_edited = true;
+    }
+    m_draftLine->show(Sign::Note,
+                      draft.isEmpty() ? QString() : tr("What was typed here before was kept."));
+    m_draftLine->setVisible(!draft.isEmpty());
+    m_discard->setVisible(!draft.isEmpty());
+    m_heading->setText(title());
+    m_save->setText(m_number.isEmpty() ? tr("Take the order in   Ctrl+S")
+                                       : tr("Change the order   Ctrl+S"));
+    emit titleChanged();
+    check();
+}
+
+void OrderScreen::loadStored()
+{
+    if (m_number.isEmpty())
+        return m_form->setFields({}, false);
+    const auto view = showOrder(records(), m_number);
+    if (!view) {
+        emit said(view.error().text());
+        m_number.clear();
+        return m_form->setFields({}, false);
+    }
+    m_form->setFields(view->order.fields(), true);
+}
+
+void OrderScreen::takeFocus()
+{
+    m_form->goTo(m_number.isEmpty() ? QStringLiteral("order_number")
+                                    : QStringLiteral("order_type"));
+}
+
+void OrderScreen::hideEvent(QHideEvent *event)
+{
+    Screen::hideEvent(event);
+    keepDraft();
+}
+
+void OrderScreen::keepDraft()
+{
+    if (!m_edited)
+        return;
+    if (const auto kept =
+            saveDraft(records(), draftOwner(), draftPart(), toDraft(m_form->fields()));
+        !kept)
+        emit said(tr("The draft could not be kept: %1").arg(kept.error().text()));
+}
+
+void OrderScreen::discardDraft()
+{
+    m_edited = false;
+    if (const auto dropped = dropDraft(records(), draftOwner(), draftPart()); !dropped)
+        emit said(dropped.error().text());
+    open(m_number);
+    takeFocus();
+}
+
+void OrderScreen::check()
+{
+    m_typing.stop();
+    const auto verdict = checkOrder(records(), m_form->fields());
+    if (!verdict) {
+        m_verdict->show(Sign::Failed, verdict.error().text());
+        m_save->setEnabled(false);
+        return;
+    }
+    showVerdict(*verdict);
+}
+
+void OrderScreen::showVerdict(const OrderVerdict &verdict)
+{
+    const bool clashes = m_number.isEmpty() && verdict.exists && !verdict.unchanged;
+    if (clashes) {
+        m_verdict->show(Sign::Failed, tr("An order of this number is there"));
+        m_explain->setText(tr("It has other values. Open it to change it, or give this order "
+                              "another number."));
+    } else if (verdict.malformed) {
+        m_verdict->show(Sign::Open, tr("Not complete yet"));
+        m_explain->setText(tr("What is typed is kept. The order can be taken in once these are "
+                              "right:"));
+    } else if (verdict.unchanged) {
+        m_verdict->show(Sign::Done, tr("In the records as it stands here"));
+        m_explain->setText({});
+    } else if (verdict.held) {
+        m_verdict->show(Sign::Doubtful, tr("Will be taken in and held"));
+        m_explain->setText(tr("Its due date is on the board, but it holds no number, SPID or pair "
+                              "until this is mended:"));
+    } else {
+        m_verdict->show(Sign::Done, tr("Ready to be taken in"));
+        m_explain->setText({});
+    }
+    m_explain->setVisible(!m_explain->text().isEmpty());
+    m_openExisting->setVisible(clashes);
+    m_save->setEnabled(!verdict.unchanged && !clashes);
+    m_form->showFindings(verdict.findings);
+    showTodo(verdict.findings, verdict.malformed);
+}
+
+void OrderScreen::showTodo(const Findings &findings, bool malformed)
+{
+    clearLayout(m_todo);
+    Findings listed = findings;
+    std::ranges::stable_sort(
+        listed, [](const Finding &a, const Finding &b) { return a.severity > b.severity; });
+    std::size_t shown = 0;
+    for (const Finding &finding : listed) {
+        if (++shown > todoShown)
+            break;
+        auto *go = new QPushButton(m_form->nameOf(finding.field));
+        go->setObjectName("order.todo." + finding.field);
+        go->setAccessibleName(tr("Go to %1: %2").arg(go->text(), finding.reason));
+        connect(go, &QPushButton::clicked, this,
+                [this, column = finding.field] { m_form->goTo(column); });
+        auto *line = new SignLine;
+        const bool missing = malformed && finding.severity == Severity::Error;
+        line->show(missing ? Sign::Open : signOf(finding.severity), finding.reason);
+        m_todo->addWidget(line);
+        if (!finding.field.isEmpty())
+            m_todo->addWidget(go, 0, Qt::AlignLeft);
+        else
+            delete go;
+    }
+    if (listed.size() > todoShown)
+        m_todo->addWidget(makeMuted(tr("and %1 more").arg(qlonglong(listed.size() - todoShown))));
+}
+
+void OrderScreen::save()
+{
+    m_form->touchAll();
+    check();
+    if (!m_save->isEnabled())
+        return;
+    const OrderFields fields = m_form->fields();
+    const QString number = fields.value("order_number");
+    const auto verdict = putOrder(records(), fields, !m_number.isEmpty());
+    if (!verdict) {
+        m_verdict->show(Sign::Failed, verdict.error().text());
+        return;
+    }
+    const bool wasNew = m_number.isEmpty();
+    emit said(verdict->held ? tr("Order %1 is taken in and held.").arg(number)
+              : wasNew      ? tr("Order %1 is taken in.").arg(number)
+                            : tr("Order %1 is changed.").arg(number));
+    emit recordsChanged();
+    discardDraft();
+    if (!wasNew)
+        emit openOrder(number);
+}
+
+} // namespace loopwright

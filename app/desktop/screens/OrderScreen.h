@@ -1,0 +1,64 @@
+#pragma once
+// Adds an order, or changes one, with the checks and the sentences of an import, made as one types.
+// What is typed is kept as a draft as each field is left; nobody asks whether to save.
+
+#include "app/actions/Orders.h"
+#include "app/desktop/Screen.h"
+
+#include <QTimer>
+
+class QLabel;
+class QPushButton;
+class QScrollArea;
+class QVBoxLayout;
+
+namespace loopwright {
+
+class OrderForm;
+class SignLine;
+
+class OrderScreen : public Screen
+{
+    Q_OBJECT
+public:
+    explicit OrderScreen(Workplace &workplace, QWidget *parent = nullptr);
+
+    QString key() const override { return QStringLiteral("order"); }
+    QString title() const override;
+    /// Reads the lists anew; what is typed stays.
+    void refresh() override;
+    /// The order to change; empty: a new one.
+    void open(const QString &number) override;
+    void takeFocus() override;
+
+protected:
+    void hideEvent(QHideEvent *event) override;
+
+private:
+    QWidget *makeAside();
+    void readLists();
+    void check();
+    void showVerdict(const OrderVerdict &verdict);
+    void showTodo(const Findings &elsewhere, bool malformed);
+    void save();
+    void keepDraft();
+    void discardDraft();
+    void loadStored();
+    QString draftPart() const;
+
+    QString m_number; ///< of the order that is changed; empty: a new one
+    bool m_edited = false;
+    QTimer m_typing;
+    OrderForm *m_form;
+    QScrollArea *m_area;
+    QLabel *m_heading;
+    SignLine *m_draftLine;
+    QPushButton *m_discard = nullptr;
+    SignLine *m_verdict = nullptr;
+    QLabel *m_explain = nullptr;
+    QVBoxLayout *m_todo = nullptr;
+    QPushButton *m_save = nullptr;
+    QPushButton *m_openExisting = nullptr;
+};
+
+} // namespace loopwright

@@ -1,0 +1,30 @@
+#pragma once
+// A table as every screen shows it: whole rows, no grid, no editing, Tab leaves it, Enter and
+// double-click open the row.
+
+#include <QTableView>
+
+namespace loopwright {
+
+class Table : public QTableView
+{
+    Q_OBJECT
+public:
+    Table(const QString &objectName, const QString &spoken, QWidget *parent = nullptr);
+
+    /// Widths of the columns in em; the last column takes what is left.
+    void setColumnEms(std::vector<double> ems);
+
+signals:
+    void opened(const QModelIndex &index); ///< Enter or double-click
+
+protected:
+    void keyPressEvent(QKeyEvent *event) override;
+
+private:
+    void fit();
+
+    std::vector<double> m_ems;
+};
+
+} // namespace loopwright
