@@ -1,6 +1,7 @@
 #include "db/Transaction.h"
 
 #include "core/history/HistoryChain.h"
+#include "db/EventStore.h"
 #include "db/SqliteConnection.h"
 #include "db/Statement.h"
 
@@ -91,14 +92,10 @@ Result<void> Transaction::append(Event event, const Moment &now)
         event.addSeals(seals->second);
         m_seals.erase(seals);
     }
-    Statement head(*this, "event.head");
-    head.bind("subject", event.subject);
-    const auto known = firstRow(head, [&](const Statement &row) {
-        return HistoryChain(event.subject, row.integer("events"), row.text("digest"));
-    });
+    const auto known = EventStore(*m_database).chainOf(event.subject);
     if (!known)
         return failure(known.error());
-    HistoryChain chain = known->value_or(HistoryChain(event.subject));
+    HistoryChain chain = *known;
     event = chain.append(event);
     Statement add(*this, "event.add");
     add.bind("subject", event.subject)

@@ -2,9 +2,10 @@
 -- readable-from: 0001
 --
 -- Groups: register, plans, facts, verdicts, history, derived, drafts. Facts, verdicts and history
--- are only ever added to; triggers refuse the rest, and the digests in the history show what got
--- round a trigger. Times are two columns: x_utc (ISO 8601, ending in Z) and x_offset (seconds east
--- of UTC, the writer's). Codes are text.
+-- are only ever added to; triggers refuse the rest. A column `digest` is the SHA-256 over what the
+-- row says; the event that wrote the row names it again, and so shows what got round a trigger.
+-- Times are two columns: x_utc (ISO 8601 with milliseconds, ending in Z, so that they sort as text)
+-- and x_offset (seconds east of UTC, the writer's). Codes are text.
 
 -- What is said of the database itself: 'database' (a UUID), 'station' (three digits, stands in the
 -- numbers that this database gives out, so that two databases do not give out the same),
@@ -27,7 +28,8 @@ CREATE TABLE office (
     id INTEGER PRIMARY KEY,
     office TEXT NOT NULL UNIQUE CHECK (office <> ''),
     name TEXT NOT NULL,
-    protocol_variant TEXT NOT NULL
+    protocol_variant TEXT NOT NULL,
+    digest TEXT NOT NULL CHECK (length(digest) = 64)
 ) STRICT;
 
 -- Unpublished numbers of an office's test lines. Apart from the office, so that nothing that reads
@@ -43,14 +45,16 @@ CREATE TABLE installer (
     id INTEGER PRIMARY KEY,
     installer TEXT NOT NULL UNIQUE CHECK (installer <> ''),
     name TEXT NOT NULL,
-    role TEXT NOT NULL CHECK (role IN ('installer', 'dispatcher', 'supervisor'))
+    role TEXT NOT NULL CHECK (role IN ('installer', 'dispatcher', 'supervisor')),
+    digest TEXT NOT NULL CHECK (length(digest) = 64)
 ) STRICT;
 
 CREATE TABLE instrument (
     id INTEGER PRIMARY KEY,
     instrument TEXT NOT NULL UNIQUE CHECK (instrument <> ''),
     serial TEXT NOT NULL,
-    kind TEXT NOT NULL
+    kind TEXT NOT NULL,
+    digest TEXT NOT NULL CHECK (length(digest) = 64)
 ) STRICT;
 
 -- A fact: each calibration is a further row.
@@ -59,8 +63,9 @@ CREATE TABLE calibration (
     instrument INTEGER NOT NULL REFERENCES instrument (id),
     calibrated_on TEXT CHECK (date(calibrated_on) IS calibrated_on),
     calibration_due TEXT CHECK (date(calibration_due) IS calibration_due), -- NULL: none is required
-    UNIQUE (instrument, calibrated_on, calibration_due)
+    digest TEXT NOT NULL UNIQUE CHECK (length(digest) = 64)
 ) STRICT;
+CREATE INDEX calibration_instrument ON calibration (instrument);
 
 -- Plans ---------------------------------------------------------------------------------------
 
@@ -71,8 +76,8 @@ CREATE TABLE circuit (
     circuit_number TEXT NOT NULL UNIQUE CHECK (circuit_number <> '')
 ) STRICT;
 
--- `content` is the order; the columns beside it are taken from it for keys and indexes.
--- premises_key is the premises folded, so that two lines at one address are found together.
+-- `content` is the order; the columns beside it are taken from it for keys and indexes. The keys are
+-- equal for the same premises and the same pair however they were typed.
 CREATE TABLE service_order (
     id INTEGER PRIMARY KEY,
     uuid TEXT NOT NULL UNIQUE CHECK (length(uuid) = 36),
@@ -84,10 +89,12 @@ CREATE TABLE service_order (
     due_date TEXT NOT NULL CHECK (date(due_date) IS due_date),
     installer TEXT NOT NULL, -- as ordered; empty where none is named
     premises_key TEXT NOT NULL,
+    pair_key TEXT NOT NULL,
     status TEXT NOT NULL CHECK (status IN ('open', 'completed', 'cancelled')),
     completed_rank INTEGER UNIQUE, -- rises with each completion: the circuit's last one is working
     held INTEGER NOT NULL CHECK (held IN (0, 1)),
     content TEXT NOT NULL CHECK (json_valid(content)),
+    digest TEXT NOT NULL CHECK (length(digest) = 64), -- over content, status and held
     CHECK ((completed_rank IS NOT NULL) = (status = 'completed'))
 ) STRICT;
 CREATE INDEX service_order_circuit ON service_order (circuit, completed_rank);
@@ -247,12 +254,41 @@ CREATE TABLE chain_head (
     digest TEXT NOT NULL CHECK (length(digest) = 64)
 ) STRICT, WITHOUT ROWID;
 
+-- Every row that an event seals, with the kind and id under which it does. A row that may change is
+-- held to its newest seal.
+CREATE VIEW sealed_row (row, id, digest, subject) AS
+    SELECT 'office', office, digest, 'register' FROM office
+    UNION ALL SELECT 'installer', installer, digest, 'register' FROM installer
+    UNION ALL SELECT 'instrument', instrument, digest, 'register' FROM instrument
+    UNION ALL SELECT 'calibration', digest, digest, 'register' FROM calibration
+    UNION ALL SELECT 'limit_set', version, digest, 'register' FROM limit_set
+    UNION ALL SELECT 'order', o.order_number, o.digest, 'circuit:' || c.circuit_number
+        FROM service_order AS o JOIN circuit AS c ON c.id = o.circuit
+    UNION ALL SELECT 'fact', f.uuid, f.digest, 'circuit:' || c.circuit_number
+        FROM fact AS f JOIN service_order AS o ON o.id = f.service_order
+        JOIN circuit AS c ON c.id = o.circuit
+    UNION ALL SELECT 'decision', d.decision, d.digest, 'circuit:' || c.circuit_number
+        FROM decision AS d JOIN service_order AS o ON o.id = d.service_order
+        JOIN circuit AS c ON c.id = o.circuit
+    UNION ALL SELECT 'decision_input', d.decision, d.input_digest, 'circuit:' || c.circuit_number
+        FROM decision AS d JOIN service_order AS o ON o.id = d.service_order
+        JOIN circuit AS c ON c.id = o.circuit
+    UNION ALL SELECT 'certificate', t.number, t.digest, 'circuit:' || c.circuit_number
+        FROM certificate AS t JOIN service_order AS o ON o.id = t.service_order
+        JOIN circuit AS c ON c.id = o.circuit
+    UNION ALL SELECT 'certificate_issue', t.number || '/' || i.issue, i.file_sha256,
+            'circuit:' || c.circuit_number
+        FROM certificate_issue AS i JOIN certificate AS t ON t.id = i.certificate
+        JOIN service_order AS o ON o.id = t.service_order
+        JOIN circuit AS c ON c.id = o.circuit;
+
 -- Derived -------------------------------------------------------------------------------------
 
--- What the board shows of an order, kept by the transaction that changes what it comes from. Due
--- date, office and installer are here again so that one index serves a page of a filtered board.
+-- What the board shows of an order, kept by the transaction that changes what it comes from. Number,
+-- due date, office and installer are here again so that one index serves a page of a filtered board.
 CREATE TABLE order_state (
     service_order INTEGER PRIMARY KEY REFERENCES service_order (id),
+    order_number TEXT NOT NULL,
     stage TEXT NOT NULL CHECK (stage IN ('identifiers', 'loop', 'safety', 'turnup', 'calls',
         'error_test', 'acceptance', 'certificate', 'done')),
     outcome TEXT NOT NULL CHECK (outcome IN
@@ -265,10 +301,12 @@ CREATE TABLE order_state (
     runs INTEGER NOT NULL CHECK (runs >= 0),
     search TEXT NOT NULL -- every number and name of the order, folded
 ) STRICT;
-CREATE INDEX order_state_due ON order_state (due_date, service_order, stage);
-CREATE INDEX order_state_stage ON order_state (stage, due_date, service_order);
-CREATE INDEX order_state_office ON order_state (office, due_date, service_order, stage);
-CREATE INDEX order_state_installer ON order_state (installer, due_date, service_order, stage);
+CREATE INDEX order_state_due ON order_state (due_date, order_number, stage);
+CREATE INDEX order_state_stage ON order_state (stage, due_date, order_number);
+CREATE INDEX order_state_office ON order_state (office, due_date, order_number, stage);
+CREATE INDEX order_state_installer ON order_state (installer, due_date, order_number, stage);
+-- Most orders of a grown database are done; what is late is looked for among the others.
+CREATE INDEX order_state_open ON order_state (due_date, order_number) WHERE stage <> 'done';
 
 -- Drafts --------------------------------------------------------------------------------------
 

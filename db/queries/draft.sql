@@ -7,8 +7,8 @@ ON CONFLICT (order_number, part) DO UPDATE SET content = excluded.content
 -- name: find
 SELECT content FROM draft WHERE order_number = :order_number AND part = :part
 
--- name: parts
-SELECT part FROM draft WHERE order_number = :order_number ORDER BY part
+-- name: of_order
+SELECT part, content FROM draft WHERE order_number = :order_number ORDER BY part
 
 -- name: remove
 DELETE FROM draft WHERE order_number = :order_number AND part = :part

@@ -31,7 +31,7 @@ private slots:
             firstRow(find, [](const Statement &row) { return row.json("content"); });
         QVERIFY_RESULT(content);
         QCOMPARE(content->value(), QJsonObject({{"a", 1.5}}));
-        Statement parts(database, "draft.parts");
+        Statement parts(database, "draft.of_order");
         parts.bind("order_number", "SO-1");
         const auto all = rows(parts, [](const Statement &row) { return row.text("part"); });
         QVERIFY_RESULT(all);
@@ -59,7 +59,7 @@ private slots:
         Statement put(*transaction, "draft.put");
         put.bind("order_number", text).bind("part", "x").bindJson("content", {{"t", text}});
         QVERIFY_RESULT(put.run());
-        Statement parts(database, "draft.parts");
+        Statement parts(database, "draft.of_order");
         parts.bind("order_number", text);
         QVERIFY(*parts.next());
     }
@@ -73,9 +73,9 @@ private slots:
         Statement unbound(database, "draft.find");
         unbound.bind("part", "x");
         QVERIFY(errorOf(unbound).contains(":order_number of draft.find is not bound"));
-        Statement misnamed(database, "draft.parts");
+        Statement misnamed(database, "draft.of_order");
         misnamed.bind("order", "x");
-        QVERIFY(errorOf(misnamed).contains("order of draft.parts is not a parameter"));
+        QVERIFY(errorOf(misnamed).contains("order of draft.of_order is not a parameter"));
         Statement column(database, "meta.value");
         column.bind("key", "station");
         const auto found =

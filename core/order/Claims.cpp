@@ -1,0 +1,69 @@
+#include "core/order/Claims.h"
+
+#include "core/identifiers/TerminalIdentifiers.h"
+
+#include <QRegularExpression>
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+class Claims
+{
+public:
+    void add(ClaimKind kind, const QString &scope, const QString &value, const QString &field,
+             const QString &shown)
+    {
+        const bool known = std::any_of(m_list.begin(), m_list.end(), [&](const Claim &claim) {
+            return claim.kind == kind && claim.value == value;
+        });
+        if (!value.isEmpty() && !known)
+            m_list.push_back({kind, scope, value, field, shown});
+    }
+    std::vector<Claim> take() { return std::move(m_list); }
+
+private:
+    std::vector<Claim> m_list;
+};
+
+} // namespace
+
+std::vector<Claim> claimsOf(const ServiceOrder &order)
+{
+    if (order.type == OrderType::Disconnect)
+        return {};
+    Claims claims;
+    claims.add(ClaimKind::Pair, order.office, pairKey(order.pair), "pair", order.pair);
+    const ProtocolVariant *variant = findVariant(order.variant);
+    if (!variant)
+        return claims.take();
+    std::vector<TerminalIdentifiers> terminals;
+    for (const OrderedTerminal &terminal : order.terminals)
+        terminals.push_back({terminal.number, terminal.dn, terminal.spid, terminal.tei});
+    const NumberHome home = homeOf(*variant, terminals);
+    for (const TerminalIdentifiers &terminal : terminals) {
+        const QString n = QString::number(terminal.number);
+        const DirectoryNumber number = checkDirectoryNumber(*variant, terminal.dn, home).number;
+        if (!number.isNull())
+            claims.add(ClaimKind::Dn, {}, number.assignmentKey(), "dn_" + n, terminal.dn);
+        if (!terminal.spid.isEmpty())
+            claims.add(ClaimKind::Spid, order.office, checkSpid(*variant, terminal.spid).digits,
+                       "spid_" + n, terminal.spid);
+    }
+    return claims.take();
+}
+
+QString pairKey(const QString &pair)
+{
+    static const QRegularExpression aroundSeparators(R"(\s*([-/:,.])\s*)");
+    return pair.simplified().toUpper().replace(aroundSeparators, "\\1");
+}
+
+QString premisesKey(const QString &premises)
+{
+    return premises.simplified().toCaseFolded();
+}
+
+} // namespace loopwright

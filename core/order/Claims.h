@@ -1,0 +1,43 @@
+#pragma once
+// What an order claims for its circuit and no other circuit may hold at the same time: each
+// directory number (one everywhere), each SPID and the pair (one within the serving office). The
+// value of a claim is a key: equal for the same number, SPID or pair however it was typed.
+
+#include "core/order/ServiceOrder.h"
+
+namespace loopwright {
+
+enum class ClaimKind
+{
+    Dn,
+    Spid,
+    Pair
+};
+template<>
+struct Words<ClaimKind>
+{
+    static constexpr std::pair<ClaimKind, const char *> table[] = {
+        {ClaimKind::Dn, "dn"}, {ClaimKind::Spid, "spid"}, {ClaimKind::Pair, "pair"}};
+};
+
+struct Claim
+{
+    ClaimKind kind = ClaimKind::Dn;
+    QString scope; ///< empty for a number, else the key of the serving office
+    QString value;
+    QString field; ///< column of the order, e.g. "dn_1"; the first one where two hold the same
+    QString shown; ///< as it was typed
+
+    bool operator==(const Claim &) const = default;
+};
+
+/// Each claim once, in the order of the columns. A number or SPID that cannot be read claims
+/// nothing; a disconnect claims nothing.
+std::vector<Claim> claimsOf(const ServiceOrder &order);
+
+/// Upper case, white space and separators made one: "101 / 22" is "101/22".
+QString pairKey(const QString &pair);
+/// Folded case and white space.
+QString premisesKey(const QString &premises);
+
+} // namespace loopwright

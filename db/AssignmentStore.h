@@ -1,0 +1,80 @@
+#pragma once
+// What must not be used twice: numbers everywhere, SPIDs and pairs within an office. A value
+// belongs to one circuit at a time, as planned (by an order that is open) or as working (by one
+// that was completed).
+
+#include "core/acceptance/Decide.h"
+#include "core/order/Claims.h"
+#include "db/Transaction.h"
+
+namespace loopwright {
+
+enum class AssignmentState
+{
+    Planned,
+    Working,
+    Released
+};
+template<>
+struct Words<AssignmentState>
+{
+    static constexpr std::pair<AssignmentState, const char *> table[] = {
+        {AssignmentState::Planned, "planned"},
+        {AssignmentState::Working, "working"},
+        {AssignmentState::Released, "released"}};
+};
+
+struct Assignment
+{
+    ClaimKind kind = ClaimKind::Dn;
+    QString scope, value;
+    AssignmentState state = AssignmentState::Planned;
+    QString circuit, order;
+
+    bool operator==(const Assignment &) const = default;
+};
+
+/// A value that two or more circuits want or have.
+struct DoubleUse
+{
+    ClaimKind kind = ClaimKind::Dn;
+    QString scope, value;
+    QStringList circuits, orders; ///< each once
+
+    bool operator==(const DoubleUse &) const = default;
+};
+
+class AssignmentStore
+{
+public:
+    explicit AssignmentStore(const Database &database)
+        : m_database(database)
+    {
+    }
+
+    /// What of the order's claims another circuit holds. The order itself need not be stored.
+    Result<std::vector<Conflict>> conflictsOf(const ServiceOrder &order) const;
+    /// The circuit that holds a value, by the working row where there is one.
+    Result<std::optional<Assignment>> holderOf(ClaimKind kind, const QString &scope,
+                                               const QString &value) const;
+    Result<std::vector<Assignment>> ofOrder(const QString &order) const;
+    Result<std::vector<Assignment>> ofCircuit(const QString &circuit) const; ///< released ones too
+    /// Over the whole database, from the orders themselves, so that held orders count: open orders
+    /// and the one by which each circuit works.
+    Result<std::vector<DoubleUse>> doubles() const;
+
+    /// Plans every claim of a stored order, and releases what it had planned before and claims no
+    /// longer. Where another circuit holds one of them nothing is planned, what was planned before
+    /// is released, and the conflicts are returned; the order is then to be held.
+    static Result<std::vector<Conflict>> claim(Transaction &transaction, const ServiceOrder &order);
+    /// The order is completed: what the circuit had working is released, what the order planned
+    /// becomes working. A disconnect plans nothing, so that everything is released.
+    static Result<void> startWorking(Transaction &transaction, const QString &order);
+    /// The order is cancelled or held: what it planned is released.
+    static Result<void> releasePlanned(Transaction &transaction, const QString &order);
+
+private:
+    const Database &m_database;
+};
+
+} // namespace loopwright

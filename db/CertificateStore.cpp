@@ -1,0 +1,116 @@
+#include "db/CertificateStore.h"
+
+#include "db/OrderStore.h"
+#include "db/Statement.h"
+
+namespace loopwright {
+
+namespace {
+
+StoredCertificate readCertificate(const Statement &row)
+{
+    return {row.text("number"), row.text("order_number"), row.text("decision"),
+            row.moment("at"),   row.json("content"),      row.text("digest")};
+}
+
+CertificateIssue readIssue(const Statement &row)
+{
+    return {int(row.integer("issue")), row.text("file_sha256"), row.text("paper"),
+            row.moment("at")};
+}
+
+} // namespace
+
+Result<std::optional<StoredCertificate>> CertificateStore::find(const QString &number) const
+{
+    Statement statement(m_database, "certificate.find");
+    statement.bind("number", number);
+    return firstRow(statement, readCertificate);
+}
+
+Result<std::vector<StoredCertificate>> CertificateStore::ofOrder(const QString &order) const
+{
+    Statement statement(m_database, "certificate.of_order");
+    statement.bind("order_number", order);
+    return rows(statement, readCertificate);
+}
+
+Result<qint64> CertificateStore::count() const
+{
+    Statement statement(m_database, "certificate.count");
+    const auto found =
+        firstRow(statement, [](const Statement &row) { return row.integer("certificates"); });
+    if (!found)
+        return failure(found.error());
+    return found->value_or(0);
+}
+
+Result<std::vector<CertificateIssue>> CertificateStore::issuesOf(const QString &number) const
+{
+    Statement statement(m_database, "certificate.issues");
+    statement.bind("number", number);
+    return rows(statement, readIssue);
+}
+
+Result<std::optional<QString>> CertificateStore::numberOfFile(const QString &fileSha256) const
+{
+    Statement statement(m_database, "certificate.by_file");
+    statement.bind("file_sha256", fileSha256);
+    return firstRow(statement, [](const Statement &row) { return row.text("number"); });
+}
+
+Result<void> CertificateStore::add(Transaction &transaction, const StoredCertificate &certificate)
+{
+    const auto subject = OrderStore(transaction.database()).subjectOf(certificate.order);
+    if (!subject)
+        return failure(subject.error());
+    const auto before = CertificateStore(transaction.database()).find(certificate.number);
+    if (!before)
+        return failure(before.error());
+    if (*before)
+        return failure(ErrorCode::BadInput, "is the number of another certificate",
+                       certificate.number);
+    const QByteArray content = canonicalJson(certificate.content);
+    const QString digest = sha256Hex(content);
+    Statement add(transaction, "certificate.add");
+    add.bind("number", certificate.number)
+        .bind("order_number", certificate.order)
+        .bind("decision", certificate.decision)
+        .bindMoment("at", certificate.at)
+        .bindBytes("content", content)
+        .bind("digest", digest);
+    LOOPWRIGHT_TRY(add.insert());
+    transaction.seal(*subject, {"certificate", certificate.number, digest});
+    return {};
+}
+
+Result<CertificateIssue> CertificateStore::addIssue(Transaction &transaction, const QString &number,
+                                                    const QString &fileSha256, const QString &paper,
+                                                    const Moment &at)
+{
+    const CertificateStore store(transaction.database());
+    const auto certificate = store.find(number);
+    if (!certificate)
+        return failure(certificate.error());
+    if (!*certificate)
+        return failure(ErrorCode::NotFound, "there is no certificate " + number);
+    const auto subject = OrderStore(transaction.database()).subjectOf((*certificate)->order);
+    if (!subject)
+        return failure(subject.error());
+    const auto before = store.issuesOf(number);
+    if (!before)
+        return failure(before.error());
+    const CertificateIssue issue{int(before->size()) + 1, fileSha256, paper, at};
+    Statement add(transaction, "certificate.add_issue");
+    add.bind("number", number)
+        .bind("issue", issue.issue)
+        .bind("file_sha256", fileSha256)
+        .bind("paper", paper)
+        .bindMoment("at", at);
+    LOOPWRIGHT_TRY(add.run());
+    transaction.seal(
+        *subject, {"certificate_issue", QString("%1/%2").arg(number).arg(issue.issue), fileSha256});
+    return issue;
+}
+
+} // namespace loopwright

@@ -1,0 +1,56 @@
+#pragma once
+// Certificates as canonical content, and each file that was made of one: the first is the original,
+// every other one a copy. Only ever added.
+
+#include "core/base/Json.h"
+#include "db/Transaction.h"
+
+namespace loopwright {
+
+struct StoredCertificate
+{
+    QString number;
+    QString order;
+    QString decision; ///< id of the decision behind it
+    Moment at;
+    QJsonObject content;
+    QString digest; ///< SHA-256 of the canonical content
+};
+
+struct CertificateIssue
+{
+    int issue = 1; ///< from 1
+    QString fileSha256;
+    QString paper; ///< "a4" or "letter"
+    Moment at;
+
+    bool isCopy() const { return issue > 1; }
+};
+
+class CertificateStore
+{
+public:
+    explicit CertificateStore(const Database &database)
+        : m_database(database)
+    {
+    }
+
+    Result<std::optional<StoredCertificate>> find(const QString &number) const;
+    Result<std::vector<StoredCertificate>> ofOrder(const QString &order) const; ///< oldest first
+    Result<qint64> count() const;
+    Result<std::vector<CertificateIssue>> issuesOf(const QString &number) const;
+    /// The certificate that a file with this SHA-256 was made of.
+    Result<std::optional<QString>> numberOfFile(const QString &fileSha256) const;
+
+    /// BadInput where the number is given out already. The digest is computed here.
+    static Result<void> add(Transaction &transaction, const StoredCertificate &certificate);
+    /// The number of the issue is given here.
+    static Result<CertificateIssue> addIssue(Transaction &transaction, const QString &number,
+                                             const QString &fileSha256, const QString &paper,
+                                             const Moment &at);
+
+private:
+    const Database &m_database;
+};
+
+} // namespace loopwright

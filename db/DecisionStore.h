@@ -1,0 +1,42 @@
+#pragma once
+// Decisions with their whole input and result, as bytes, so that an old one can be decided again
+// and compared. Only ever added.
+
+#include "core/acceptance/Decide.h"
+#include "db/Transaction.h"
+
+namespace loopwright {
+
+struct StoredDecision
+{
+    QString id;
+    QString order;
+    Moment at;
+    QByteArray input;    ///< canonical JSON of the DecisionInput
+    QString inputDigest; ///< SHA-256 of it
+    QByteArray result;   ///< canonical JSON of the Decision
+    QString digest;      ///< SHA-256 of it
+};
+
+class DecisionStore
+{
+public:
+    explicit DecisionStore(const Database &database)
+        : m_database(database)
+    {
+    }
+
+    Result<std::optional<StoredDecision>> find(const QString &id) const;
+    Result<std::vector<StoredDecision>> ofOrder(const QString &order) const; ///< oldest first
+    Result<std::optional<StoredDecision>> newestOf(const QString &order) const;
+
+    /// True where it was added; false where the decision of this id with this input and result is
+    /// there already. BadInput where the id is there with another.
+    static Result<bool> add(Transaction &transaction, const Decision &decision,
+                            const DecisionInput &input, const Moment &at);
+
+private:
+    const Database &m_database;
+};
+
+} // namespace loopwright

@@ -1,0 +1,50 @@
+#include "db/DraftStore.h"
+
+#include "db/Statement.h"
+
+namespace loopwright {
+
+Result<std::optional<QJsonObject>> DraftStore::find(const QString &order, const QString &part) const
+{
+    Statement statement(m_database, "draft.find");
+    statement.bind("order_number", order).bind("part", part);
+    return firstRow(statement, [](const Statement &row) { return row.json("content"); });
+}
+
+Result<QMap<QString, QJsonObject>> DraftStore::ofOrder(const QString &order) const
+{
+    Statement statement(m_database, "draft.of_order");
+    statement.bind("order_number", order);
+    QMap<QString, QJsonObject> drafts;
+    const auto read = rows(statement, [&drafts](const Statement &row) {
+        drafts.insert(row.text("part"), row.json("content"));
+        return true;
+    });
+    if (!read)
+        return failure(read.error());
+    return drafts;
+}
+
+Result<void> DraftStore::put(Transaction &transaction, const QString &order, const QString &part,
+                             const QJsonObject &content)
+{
+    Statement statement(transaction, "draft.put");
+    statement.bind("order_number", order).bind("part", part).bindJson("content", content);
+    const auto changed = statement.run();
+    if (!changed)
+        return failure(changed.error());
+    transaction.countDraftChanges(*changed);
+    return {};
+}
+
+Result<void> DraftStore::remove(Transaction &transaction, const QString &order, const QString &part)
+{
+    Statement statement(transaction, "draft.remove");
+    const auto changed = statement.bind("order_number", order).bind("part", part).run();
+    if (!changed)
+        return failure(changed.error());
+    transaction.countDraftChanges(*changed);
+    return {};
+}
+
+} // namespace loopwright

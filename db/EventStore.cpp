@@ -1,0 +1,69 @@
+#include "db/EventStore.h"
+
+#include "db/Statement.h"
+
+namespace loopwright {
+
+Event EventStore::read(const Statement &row)
+{
+    Event event;
+    event.subject = row.text("subject");
+    event.order = row.text("order_number");
+    event.by = row.text("actor");
+    event.at = row.moment("at");
+    event.recordedAt = row.moment("recorded");
+    event.kind = row.text("kind");
+    event.detail = row.json("detail");
+    event.sequence = row.integer("sequence");
+    event.previous = row.text("previous");
+    event.digest = row.text("digest");
+    return event;
+}
+
+Result<std::vector<Event>> EventStore::ofOrder(const QString &order) const
+{
+    Statement statement(m_database, "event.of_order");
+    statement.bind("order_number", order);
+    return rows(statement, read);
+}
+
+Result<std::vector<Event>> EventStore::ofSubject(const QString &subject) const
+{
+    Statement statement(m_database, "event.of_subject");
+    statement.bind("subject", subject);
+    return rows(statement, read);
+}
+
+Result<std::vector<Event>> EventStore::ofCircuit(const QString &circuit) const
+{
+    return ofSubject(circuitSubject(circuit));
+}
+
+Result<std::vector<Event>> EventStore::ofRegister() const
+{
+    return ofSubject(registerSubject());
+}
+
+Result<qint64> EventStore::count() const
+{
+    Statement statement(m_database, "event.count");
+    const auto found =
+        firstRow(statement, [](const Statement &row) { return row.integer("events"); });
+    if (!found)
+        return failure(found.error());
+    return found->value_or(0);
+}
+
+Result<HistoryChain> EventStore::chainOf(const QString &subject) const
+{
+    Statement statement(m_database, "event.head");
+    statement.bind("subject", subject);
+    const auto known = firstRow(statement, [&](const Statement &row) {
+        return HistoryChain(subject, row.integer("events"), row.text("digest"));
+    });
+    if (!known)
+        return failure(known.error());
+    return known->value_or(HistoryChain(subject));
+}
+
+} // namespace loopwright

@@ -1,0 +1,37 @@
+#pragma once
+// The history as it was written; Transaction::commit alone adds to it. Whether it still agrees with
+// the records is checkHistory's question (HistoryCheck.h).
+
+#include "core/history/HistoryChain.h"
+#include "db/Database.h"
+
+namespace loopwright {
+
+class Statement;
+
+class EventStore
+{
+public:
+    explicit EventStore(const Database &database)
+        : m_database(database)
+    {
+    }
+
+    /// In the order in which they were recorded, whichever circuit the order was for.
+    Result<std::vector<Event>> ofOrder(const QString &order) const;
+    Result<std::vector<Event>> ofCircuit(const QString &circuit) const;
+    Result<std::vector<Event>> ofRegister() const;
+    Result<qint64> count() const;
+    /// Length and last digest of a chain; an empty chain where there is none.
+    Result<HistoryChain> chainOf(const QString &subject) const;
+
+    /// The row-mapper of events.
+    static Event read(const Statement &row);
+
+private:
+    Result<std::vector<Event>> ofSubject(const QString &subject) const;
+
+    const Database &m_database;
+};
+
+} // namespace loopwright

@@ -1,0 +1,91 @@
+#include "db/FactStore.h"
+
+#include "core/order/Claims.h"
+#include "db/OrderStore.h"
+#include "db/Statement.h"
+
+namespace loopwright {
+
+namespace {
+
+Fact readStoredFact(const Statement &row)
+{
+    const auto fact = Fact::fromJson(row.json("content"), "fact " + row.text("uuid"));
+    if (!fact)
+        row.refuse("content", fact.error().text());
+    return fact.value_or(Fact());
+}
+
+QString bindable(const Moment &moment)
+{
+    // As bindMoment writes it.
+    const QString text = moment.utcText();
+    return text.contains('.') ? text : text.chopped(1) + ".000Z";
+}
+
+} // namespace
+
+Result<std::optional<Fact>> FactStore::find(const QString &id) const
+{
+    Statement statement(m_database, "fact.find");
+    statement.bind("uuid", id);
+    return firstRow(statement, readStoredFact);
+}
+
+Result<std::optional<Fact>> FactStore::voidOf(const QString &id) const
+{
+    Statement statement(m_database, "fact.void_of");
+    statement.bind("uuid", id);
+    return firstRow(statement, readStoredFact);
+}
+
+Result<std::vector<Fact>> FactStore::ofOrder(const QString &order) const
+{
+    Statement statement(m_database, "fact.of_order");
+    statement.bind("order_number", order);
+    return rows(statement, readStoredFact);
+}
+
+Result<std::vector<Fact>> FactStore::atPremises(const QString &premises, const Moment &from,
+                                                const Moment &before) const
+{
+    Statement statement(m_database, "fact.at_premises");
+    statement.bind("premises_key", premisesKey(premises))
+        .bind("from_utc", bindable(from))
+        .bind("before_utc", bindable(before));
+    return rows(statement, readStoredFact);
+}
+
+Result<bool> FactStore::add(Transaction &transaction, const Fact &fact)
+{
+    const auto subject = OrderStore(transaction.database()).subjectOf(fact.order);
+    if (!subject)
+        return failure(subject.error());
+    const QByteArray content = canonicalJson(fact.toJson());
+    const QString digest = sha256Hex(content);
+    Statement known(transaction, "fact.digest");
+    known.bind("uuid", fact.id);
+    const auto before = firstRow(known, [](const Statement &row) { return row.text("digest"); });
+    if (!before)
+        return failure(before.error());
+    if (*before && **before != digest)
+        return failure(ErrorCode::BadInput, "is the id of another fact", fact.id);
+    if (*before)
+        return false;
+    const auto *voiding = fact.as<VoidFact>();
+    Statement add(transaction, "fact.add");
+    add.bind("uuid", fact.id)
+        .bind("order_number", fact.order)
+        .bind("kind", fact.kind())
+        .bindMoment("at", fact.at)
+        .bind("installer", fact.installer)
+        .bind("instrument", fact.instrument)
+        .bindOrNull("voids", voiding ? voiding->fact : QString())
+        .bindBytes("content", content)
+        .bind("digest", digest);
+    LOOPWRIGHT_TRY(add.insert());
+    transaction.seal(*subject, {"fact", fact.id, digest});
+    return true;
+}
+
+} // namespace loopwright

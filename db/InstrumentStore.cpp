@@ -1,0 +1,111 @@
+#include "db/InstrumentStore.h"
+
+#include "db/Statement.h"
+
+namespace loopwright {
+
+namespace {
+
+const QString dayFormat = QStringLiteral("yyyy-MM-dd");
+
+struct InstrumentRow
+{
+    qint64 id;
+    Instrument instrument;
+};
+
+InstrumentRow readInstrument(const Statement &row)
+{
+    return {row.integer("id"), {row.text("instrument"), row.text("serial"), row.text("kind"), {}}};
+}
+
+Calibration readCalibration(const Statement &row)
+{
+    Calibration calibration{QDate::fromString(row.text("calibrated_on"), dayFormat), {}};
+    if (!row.isNull("calibration_due"))
+        calibration.due = QDate::fromString(row.text("calibration_due"), dayFormat);
+    return calibration;
+}
+
+Result<void> addCalibration(Transaction &transaction, const QString &key,
+                            const Calibration &calibration)
+{
+    const QString on = calibration.on.toString(dayFormat);
+    const QString due = calibration.due ? calibration.due->toString(dayFormat) : QString();
+    const QString digest =
+        digestOf(QJsonObject{{"instrument", key}, {"calibrated_on", on}, {"calibration_due", due}});
+    Statement known(transaction, "instrument.has_calibration");
+    const auto there = known.bind("digest", digest).next();
+    if (!there)
+        return failure(there.error());
+    if (*there)
+        return {};
+    Statement add(transaction, "instrument.add_calibration");
+    add.bind("instrument", key)
+        .bindOrNull("calibrated_on", on)
+        .bindOrNull("calibration_due", due)
+        .bind("digest", digest);
+    LOOPWRIGHT_TRY(add.run());
+    transaction.seal(registerSubject(), {"calibration", digest, digest});
+    return {};
+}
+
+} // namespace
+
+Result<std::optional<Instrument>> InstrumentStore::withCalibrations(qint64 id,
+                                                                    Instrument instrument) const
+{
+    Statement statement(m_database, "instrument.calibrations");
+    statement.bind("id", id);
+    const auto calibrations = rows(statement, readCalibration);
+    if (!calibrations)
+        return failure(calibrations.error());
+    instrument.calibrations = QList<Calibration>(calibrations->begin(), calibrations->end());
+    return std::optional(instrument);
+}
+
+Result<std::optional<Instrument>> InstrumentStore::find(const QString &key) const
+{
+    Statement statement(m_database, "instrument.find");
+    statement.bind("instrument", key);
+    const auto found = firstRow(statement, readInstrument);
+    if (!found)
+        return failure(found.error());
+    if (!*found)
+        return std::optional<Instrument>();
+    return withCalibrations((*found)->id, (*found)->instrument);
+}
+
+Result<std::vector<Instrument>> InstrumentStore::all() const
+{
+    Statement statement(m_database, "instrument.all");
+    const auto found = rows(statement, readInstrument);
+    if (!found)
+        return failure(found.error());
+    std::vector<Instrument> instruments;
+    for (const InstrumentRow &row : *found) {
+        const auto whole = withCalibrations(row.id, row.instrument);
+        if (!whole)
+            return failure(whole.error());
+        instruments.push_back(**whole);
+    }
+    return instruments;
+}
+
+Result<void> InstrumentStore::put(Transaction &transaction, const Instrument &instrument)
+{
+    const QString digest = digestOf(QJsonObject{
+        {"instrument", instrument.key}, {"serial", instrument.serial}, {"kind", instrument.kind}});
+    Statement put(transaction, "instrument.put");
+    put.bind("instrument", instrument.key)
+        .bind("serial", instrument.serial)
+        .bind("kind", instrument.kind)
+        .bind("digest", digest);
+    LOOPWRIGHT_TRY(put.run());
+    transaction.seal(registerSubject(), {"instrument", instrument.key, digest});
+    for (const Calibration &calibration : instrument.calibrations)
+        LOOPWRIGHT_TRY(addCalibration(transaction, instrument.key, calibration));
+    return {};
+}
+
+} // namespace loopwright

@@ -1,0 +1,31 @@
+#pragma once
+// Limit sets: added, never edited; the newest that is valid on a day is in force.
+
+#include "core/base/LimitSet.h"
+#include "db/Transaction.h"
+
+namespace loopwright {
+
+class LimitSetStore
+{
+public:
+    explicit LimitSetStore(const Database &database)
+        : m_database(database)
+    {
+    }
+
+    Result<std::optional<LimitSet>> find(const QString &version) const;
+    /// The set with the latest first day that is not after `day`; of two with the same day the one
+    /// that was added later.
+    Result<std::optional<LimitSet>> inForceOn(QDate day) const;
+    Result<std::vector<LimitSet>> all() const; ///< by first day
+
+    /// True where it was added; false where it is there already. BadInput where the version is
+    /// there with other limits.
+    static Result<bool> add(Transaction &transaction, const LimitSet &set);
+
+private:
+    const Database &m_database;
+};
+
+} // namespace loopwright

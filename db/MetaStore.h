@@ -1,0 +1,27 @@
+#pragma once
+// What is said of the database itself.
+
+#include "db/Database.h"
+
+namespace loopwright {
+
+class MetaStore
+{
+public:
+    explicit MetaStore(const Database &database)
+        : m_database(database)
+    {
+    }
+
+    /// A UUID that was made with the database; a copy and a restored backup keep it.
+    Result<QString> databaseId() const;
+    /// Three digits, chosen at random with the database: stand in the numbers that it gives out.
+    Result<QString> station() const;
+
+private:
+    Result<QString> value(const QString &key) const;
+
+    const Database &m_database;
+};
+
+} // namespace loopwright

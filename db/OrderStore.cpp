@@ -1,0 +1,175 @@
+#include "db/OrderStore.h"
+
+#include "core/history/Event.h"
+#include "core/order/Claims.h"
+#include "db/Statement.h"
+
+#include <QUuid>
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+StoredOrder readStoredOrder(const Statement &row)
+{
+    StoredOrder stored{{}, row.word<OrderStatus>("status"), row.boolean("held"), row.text("uuid")};
+    const auto order = ServiceOrder::fromJson(row.json("content"), "order " + stored.uuid);
+    if (order)
+        stored.order = *order;
+    else
+        row.refuse("content", order.error().text());
+    return stored;
+}
+
+QString digestOfStored(const StoredOrder &stored)
+{
+    return digestOf(QJsonObject{{"content", stored.order.toJson()},
+                                {"held", stored.held},
+                                {"status", toText(stored.status)}});
+}
+
+QString valueOf(const std::vector<Claim> &claims, const QString &field)
+{
+    const auto found = std::find_if(claims.begin(), claims.end(),
+                                    [&](const Claim &claim) { return claim.field == field; });
+    return found == claims.end() ? QString() : found->value;
+}
+
+Result<void> putTerminals(Transaction &transaction, const ServiceOrder &order)
+{
+    Statement remove(transaction, "order.remove_terminals");
+    LOOPWRIGHT_TRY(remove.bind("order_number", order.number).run());
+    const std::vector<Claim> claims = claimsOf(order);
+    Statement add(transaction, "order.add_terminal");
+    for (const OrderedTerminal &terminal : order.terminals) {
+        const QString n = QString::number(terminal.number);
+        add.bind("order_number", order.number)
+            .bind("number", terminal.number)
+            .bind("dn", terminal.dn)
+            .bind("dn_key", valueOf(claims, "dn_" + n))
+            .bind("spid", valueOf(claims, "spid_" + n))
+            .bind("tei", terminal.tei);
+        LOOPWRIGHT_TRY(add.run());
+    }
+    return {};
+}
+
+} // namespace
+
+Result<std::optional<StoredOrder>> OrderStore::find(const QString &number) const
+{
+    Statement statement(m_database, "order.find");
+    statement.bind("order_number", number);
+    return firstRow(statement, readStoredOrder);
+}
+
+Result<std::vector<StoredOrder>> OrderStore::ofCircuit(const QString &circuit) const
+{
+    Statement statement(m_database, "order.of_circuit");
+    statement.bind("circuit_number", circuit);
+    return rows(statement, readStoredOrder);
+}
+
+Result<std::optional<StoredOrder>> OrderStore::workingOn(const QString &circuit) const
+{
+    Statement statement(m_database, "order.working");
+    statement.bind("circuit_number", circuit);
+    auto found = firstRow(statement, readStoredOrder);
+    if (found && *found && (*found)->order.type == OrderType::Disconnect)
+        found->reset();
+    return found;
+}
+
+Result<qint64> OrderStore::count() const
+{
+    Statement statement(m_database, "order.count");
+    const auto found =
+        firstRow(statement, [](const Statement &row) { return row.integer("orders"); });
+    if (!found)
+        return failure(found.error());
+    return found->value_or(0);
+}
+
+Result<void> OrderStore::each(const std::function<Result<void>(const StoredOrder &)> &visit) const
+{
+    Statement statement(m_database, "order.all");
+    for (;;) {
+        const auto order = firstRow(statement, readStoredOrder);
+        if (!order)
+            return failure(order.error());
+        if (!*order)
+            return {};
+        LOOPWRIGHT_TRY(visit(**order));
+    }
+}
+
+Result<QString> OrderStore::subjectOf(const QString &number) const
+{
+    Statement statement(m_database, "circuit.of_order");
+    statement.bind("order_number", number);
+    const auto circuit =
+        firstRow(statement, [](const Statement &row) { return row.text("circuit_number"); });
+    if (!circuit)
+        return failure(circuit.error());
+    if (!*circuit)
+        return failure(ErrorCode::NotFound, "there is no order " + number);
+    return circuitSubject(**circuit);
+}
+
+Result<void> OrderStore::put(Transaction &transaction, const ServiceOrder &order, bool held)
+{
+    const auto before = OrderStore(transaction.database()).find(order.number);
+    if (!before)
+        return failure(before.error());
+    StoredOrder stored = before->value_or(StoredOrder());
+    stored.order = order;
+    stored.held = held;
+    const auto newUuid = [] { return QUuid::createUuid().toString(QUuid::WithoutBraces); };
+    Statement circuit(transaction, "circuit.add");
+    circuit.bind("uuid", newUuid()).bind("circuit_number", order.circuit);
+    LOOPWRIGHT_TRY(circuit.run());
+    const QString digest = digestOfStored(stored);
+    Statement put(transaction, "order.put");
+    put.bind("uuid", *before ? stored.uuid : newUuid())
+        .bind("order_number", order.number)
+        .bind("circuit_number", order.circuit)
+        .bind("office", order.office)
+        .bind("order_type", order.type)
+        .bind("due_date", order.dueDate.toString("yyyy-MM-dd"))
+        .bind("installer", order.installer)
+        .bind("premises_key", premisesKey(order.premises))
+        .bind("pair_key", pairKey(order.pair))
+        .bind("held", held)
+        .bindJson("content", order.toJson())
+        .bind("digest", digest);
+    LOOPWRIGHT_TRY(put.run());
+    LOOPWRIGHT_TRY(putTerminals(transaction, order));
+    transaction.seal(circuitSubject(order.circuit), {"order", order.number, digest});
+    return {};
+}
+
+Result<void> OrderStore::setStatus(Transaction &transaction, const QString &number,
+                                   OrderStatus status)
+{
+    const auto found = OrderStore(transaction.database()).find(number);
+    if (!found)
+        return failure(found.error());
+    if (!*found)
+        return failure(ErrorCode::NotFound, "there is no order " + number);
+    StoredOrder stored = **found;
+    stored.status = status;
+    stored.held = stored.held && status == OrderStatus::Open;
+    const QString digest = digestOfStored(stored);
+    Statement set(transaction, "order.set_status");
+    set.bind("order_number", number)
+        .bind("status", status)
+        .bind("held", stored.held)
+        .bind("digest", digest);
+    LOOPWRIGHT_TRY(set.run());
+    transaction.seal(circuitSubject(stored.order.circuit), {"order", number, digest});
+    return {};
+}
+
+} // namespace loopwright

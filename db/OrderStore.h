@@ -1,0 +1,64 @@
+#pragma once
+// Service orders, the circuits they are for, and the identifiers of their terminals.
+
+#include "core/order/ServiceOrder.h"
+#include "db/Transaction.h"
+
+namespace loopwright {
+
+enum class OrderStatus
+{
+    Open,
+    Completed,
+    Cancelled
+};
+template<>
+struct Words<OrderStatus>
+{
+    static constexpr std::pair<OrderStatus, const char *> table[] = {
+        {OrderStatus::Open, "open"},
+        {OrderStatus::Completed, "completed"},
+        {OrderStatus::Cancelled, "cancelled"}};
+};
+
+struct StoredOrder
+{
+    ServiceOrder order;
+    OrderStatus status = OrderStatus::Open;
+    bool held = false; ///< taken in, but its identifiers are in error or taken
+    QString uuid;      ///< the name under which it travels
+};
+
+class OrderStore
+{
+public:
+    explicit OrderStore(const Database &database)
+        : m_database(database)
+    {
+    }
+
+    Result<std::optional<StoredOrder>> find(const QString &number) const;
+    /// Oldest first.
+    Result<std::vector<StoredOrder>> ofCircuit(const QString &circuit) const;
+    /// The order by which the circuit works today: the one that was completed last. Nothing where
+    /// none was, or where that one disconnected it.
+    Result<std::optional<StoredOrder>> workingOn(const QString &circuit) const;
+    Result<qint64> count() const;
+    /// One after the other, oldest first, for work over the whole database; the first failure of
+    /// `visit` ends it.
+    Result<void> each(const std::function<Result<void>(const StoredOrder &)> &visit) const;
+    /// The subject of the history that an order belongs to; NotFound where there is no such order.
+    Result<QString> subjectOf(const QString &number) const;
+
+    /// Adds the order as open, or changes the one of this number, whose status stays. Its circuit
+    /// is made where there is none yet; its office must be there.
+    static Result<void> put(Transaction &transaction, const ServiceOrder &order, bool held);
+    /// NotFound where there is no such order. A completed or cancelled order is not held.
+    static Result<void> setStatus(Transaction &transaction, const QString &number,
+                                  OrderStatus status);
+
+private:
+    const Database &m_database;
+};
+
+} // namespace loopwright

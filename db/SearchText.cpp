@@ -1,0 +1,81 @@
+#include "db/SearchText.h"
+
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QRegularExpression>
+
+namespace loopwright {
+
+namespace {
+
+/// A text of digits and separators without the separators; empty for any other text, and for one
+/// that has none.
+QString bareDigits(const QString &text)
+{
+    static const QRegularExpression number(R"(\A[+(]?\d[- \d()./]*\z)");
+    if (!number.match(text).hasMatch())
+        return {};
+    QString digits;
+    for (const QChar c : text)
+        if (c.isDigit())
+            digits += c;
+    return digits == text ? QString() : digits;
+}
+
+QString quoted(const QString &word)
+{
+    return '"' + QString(word).replace('"', "\"\"") + '"';
+}
+
+} // namespace
+
+QString foldForSearch(const QString &text)
+{
+    // Letters with a stroke do not come apart into a letter and an accent.
+    static const QMap<QChar, QString> strokes{{u'ł', "l"}, {u'ø', "o"},  {u'đ', "d"}, {u'ħ', "h"},
+                                              {u'ı', "i"}, {u'æ', "ae"}, {u'œ', "oe"}};
+    QString folded;
+    for (const QChar c : text.toCaseFolded().normalized(QString::NormalizationForm_KD)) {
+        if (c.category() == QChar::Mark_NonSpacing)
+            continue;
+        const auto stroke = strokes.constFind(c);
+        folded += stroke == strokes.constEnd() ? QString(c) : *stroke;
+    }
+    return folded.simplified();
+}
+
+QString searchTextOf(const ServiceOrder &order)
+{
+    QStringList texts{order.number,  order.circuit,      order.customer,  order.premises,
+                      order.pair,    order.office,       order.installer, order.contact,
+                      order.remarks, order.relatedOrder, order.feederPair};
+    for (const OrderedTerminal &terminal : order.terminals)
+        texts << terminal.dn << terminal.spid;
+    QStringList words;
+    for (const QString &text : texts) {
+        const QString folded = foldForSearch(text);
+        for (const QString &word : {folded, bareDigits(folded)})
+            if (!word.isEmpty() && !words.contains(word))
+                words << word;
+    }
+    return words.join('\n');
+}
+
+SearchTerms searchTerms(const QString &typed)
+{
+    QStringList matches;
+    QJsonArray shortWords;
+    for (const QString &word : foldForSearch(typed).split(' ', Qt::SkipEmptyParts)) {
+        const QString digits = bareDigits(word);
+        if (word.size() < 3)
+            shortWords << word;
+        else if (digits.size() >= 3)
+            matches << '(' + quoted(word) + " OR " + quoted(digits) + ')';
+        else
+            matches << quoted(word);
+    }
+    return {matches.join(" AND "),
+            QString::fromUtf8(QJsonDocument(shortWords).toJson(QJsonDocument::Compact))};
+}
+
+} // namespace loopwright

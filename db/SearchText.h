@@ -1,0 +1,26 @@
+#pragma once
+// How anything is found by any part of a number or name: both the stored text and what is typed are
+// folded the same way, and a number is found with and without its separators.
+
+#include "core/order/ServiceOrder.h"
+
+namespace loopwright {
+
+/// Lower case, without accents, white space made one blank.
+QString foldForSearch(const QString &text);
+
+/// Every number and name of an order, folded, one a line; a number also as bare digits.
+QString searchTextOf(const ServiceOrder &order);
+
+/// The words of a search that must all be found. `match` is for the text index (words of three and
+/// more characters), `shortWords` a JSON list of the others.
+struct SearchTerms
+{
+    QString match;
+    QString shortWords = QStringLiteral("[]");
+
+    bool isEmpty() const { return match.isEmpty() && shortWords == u"[]"; }
+};
+SearchTerms searchTerms(const QString &typed);
+
+} // namespace loopwright

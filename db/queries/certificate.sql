@@ -1,0 +1,36 @@
+-- Certificates and the files that were made of them.
+
+-- name: add
+INSERT INTO certificate (number, service_order, decision, at_utc, at_offset, content, digest)
+VALUES (:number, (SELECT id FROM service_order WHERE order_number = :order_number),
+        (SELECT id FROM decision WHERE decision = :decision), :at_utc, :at_offset, :content,
+        :digest)
+
+-- name: find
+SELECT t.number, o.order_number, d.decision, t.at_utc, t.at_offset, t.content, t.digest
+FROM certificate AS t JOIN service_order AS o ON o.id = t.service_order
+JOIN decision AS d ON d.id = t.decision
+WHERE t.number = :number
+
+-- name: of_order
+SELECT t.number, o.order_number, d.decision, t.at_utc, t.at_offset, t.content, t.digest
+FROM certificate AS t JOIN service_order AS o ON o.id = t.service_order
+JOIN decision AS d ON d.id = t.decision
+WHERE o.order_number = :order_number ORDER BY t.id
+
+-- name: count
+SELECT count(*) AS certificates FROM certificate
+
+-- name: issues
+SELECT i.issue, i.file_sha256, i.paper, i.copy, i.at_utc, i.at_offset
+FROM certificate_issue AS i JOIN certificate AS t ON t.id = i.certificate
+WHERE t.number = :number ORDER BY i.issue
+
+-- name: add_issue
+INSERT INTO certificate_issue (certificate, issue, file_sha256, paper, copy, at_utc, at_offset)
+VALUES ((SELECT id FROM certificate WHERE number = :number), :issue, :file_sha256, :paper,
+        :issue > 1, :at_utc, :at_offset)
+
+-- name: by_file
+SELECT t.number FROM certificate_issue AS i JOIN certificate AS t ON t.id = i.certificate
+WHERE i.file_sha256 = :file_sha256

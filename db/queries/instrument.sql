@@ -1,0 +1,25 @@
+-- Instruments and their calibrations.
+
+-- name: find
+SELECT id, instrument, serial, kind FROM instrument WHERE instrument = :instrument
+
+-- name: all
+SELECT id, instrument, serial, kind FROM instrument ORDER BY instrument
+
+-- name: put
+INSERT INTO instrument (instrument, serial, kind, digest)
+VALUES (:instrument, :serial, :kind, :digest)
+ON CONFLICT (instrument) DO UPDATE SET serial = excluded.serial, kind = excluded.kind,
+    digest = excluded.digest
+
+-- name: calibrations
+SELECT calibrated_on, calibration_due FROM calibration WHERE instrument = :id
+ORDER BY calibrated_on, id
+
+-- name: has_calibration
+SELECT 1 AS there FROM calibration WHERE digest = :digest
+
+-- name: add_calibration
+INSERT INTO calibration (instrument, calibrated_on, calibration_due, digest)
+VALUES ((SELECT id FROM instrument WHERE instrument = :instrument), :calibrated_on,
+        :calibration_due, :digest)

@@ -1,0 +1,49 @@
+-- Service orders and the identifiers of their terminals.
+
+-- name: find
+SELECT uuid, content, status, held FROM service_order WHERE order_number = :order_number
+
+-- name: of_circuit
+SELECT o.uuid, o.content, o.status, o.held
+FROM service_order AS o JOIN circuit AS c ON c.id = o.circuit
+WHERE c.circuit_number = :circuit_number ORDER BY o.id
+
+-- name: working
+SELECT o.uuid, o.content, o.status, o.held
+FROM service_order AS o JOIN circuit AS c ON c.id = o.circuit
+WHERE c.circuit_number = :circuit_number AND o.completed_rank IS NOT NULL
+ORDER BY o.completed_rank DESC LIMIT 1
+
+-- name: all
+SELECT uuid, content, status, held FROM service_order ORDER BY id
+
+-- name: count
+SELECT count(*) AS orders FROM service_order
+
+-- name: put
+INSERT INTO service_order (uuid, order_number, circuit, office, order_type, due_date, installer,
+                           premises_key, pair_key, status, held, content, digest)
+VALUES (:uuid, :order_number, (SELECT id FROM circuit WHERE circuit_number = :circuit_number),
+        (SELECT id FROM office WHERE office = :office), :order_type, :due_date, :installer,
+        :premises_key, :pair_key, 'open', :held, :content, :digest)
+ON CONFLICT (order_number) DO UPDATE SET circuit = excluded.circuit, office = excluded.office,
+    order_type = excluded.order_type, due_date = excluded.due_date,
+    installer = excluded.installer, premises_key = excluded.premises_key,
+    pair_key = excluded.pair_key, held = excluded.held, content = excluded.content,
+    digest = excluded.digest
+
+-- name: set_status
+UPDATE service_order
+SET status = :status, held = :held, digest = :digest,
+    completed_rank = CASE WHEN :status = 'completed' THEN coalesce(completed_rank,
+        (SELECT coalesce(max(completed_rank), 0) + 1 FROM service_order)) END
+WHERE order_number = :order_number
+
+-- name: remove_terminals
+DELETE FROM order_terminal
+WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_number)
+
+-- name: add_terminal
+INSERT INTO order_terminal (service_order, number, dn, dn_key, spid, tei)
+VALUES ((SELECT id FROM service_order WHERE order_number = :order_number), :number, :dn, :dn_key,
+        :spid, :tei)
