@@ -51,8 +51,4 @@ struct DirectoryNumberCheck
 DirectoryNumberCheck checkDirectoryNumber(const ProtocolVariant &variant, const QString &typed,
                                           const NumberHome &home = {});
 
-/// Length of the country code at the front of international digits: 1, 2 or 3 (E.164 list of
-/// assigned codes); 0 where there is none.
-int countryCodeLength(QStringView digits);
-
 } // namespace loopwright

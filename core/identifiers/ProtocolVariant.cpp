@@ -17,18 +17,19 @@ std::vector<BearerService> bearers(const char *speech, const char *audio)
             {"packet", "packet mode on the D channel", ""}};
 }
 
-std::vector<TerminalSetting> program(const char *protocol, const char *line, const char *tei,
-                                     const char *spids)
-{
-    return {{"Switch protocol", protocol}, {"Line", line}, {"TEI", tei}, {"SPID", spids}};
-}
-
 const char multipoint[] = "multipoint";
 const char pointToPoint[] = "point-to-point";
 const char automatic[] = "automatic";
 const char noSpid[] = "none, leave it empty";
 const char spidPerTerminal[] = "one for each terminal, all digits without separators";
 const char spidPerNumber[] = "one for each directory number, all digits without separators";
+
+std::vector<TerminalSetting> program(const char *protocol, const char *line, const char *tei,
+                                     const char *spids)
+{
+    const char *spid = spids == noSpid ? "SPID" : "SPID entry";
+    return {{"Switch protocol", protocol}, {"Line", line}, {"TEI", tei}, {spid, spids}};
+}
 
 const char generic[] = "14 digits: number 10, sharing id 01-32, terminal id 01-08";
 
@@ -209,6 +210,7 @@ std::vector<ProtocolVariant> rows()
          .teiWords = automatic,
          .bearers = aLaw,
          .rateHabit = fullRate,
+         .internationalPrefix = "00",
          .settings = program("DSS1 (ETSI, \"Euro-ISDN\")", multipoint, automatic, noSpid)},
         {.key = "dss1-p2p",
          .name = "ETSI DSS1, point-to-point",
@@ -217,6 +219,7 @@ std::vector<ProtocolVariant> rows()
          .teiWords = "fixed 0",
          .bearers = aLaw,
          .rateHabit = fullRate,
+         .internationalPrefix = "00",
          .pointToPoint = true,
          .settings = program("DSS1 (ETSI, \"Euro-ISDN\")", pointToPoint, "fixed, 0", noSpid)},
         {.key = "vn",
@@ -226,6 +229,7 @@ std::vector<ProtocolVariant> rows()
          .bearers = aLaw,
          .rateHabit = fullRate,
          .homeCountry = "33",
+         .internationalPrefix = "00",
          .settings = program("VN (French national)", multipoint, automatic, noSpid)},
         {.key = "1tr6",
          .name = "1TR6",
@@ -234,6 +238,7 @@ std::vector<ProtocolVariant> rows()
          .bearers = aLaw,
          .rateHabit = fullRate,
          .homeCountry = "49",
+         .internationalPrefix = "00",
          .ownCauseList = true,
          .settings = {{"Switch protocol", "1TR6 (German national)"},
                       {"Line", multipoint},
@@ -248,6 +253,7 @@ std::vector<ProtocolVariant> rows()
          .bearers = muLaw,
          .rateHabit = fullRate,
          .homeCountry = "81",
+         .internationalPrefix = "010",
          .settings = program("INS-64", "as ordered: multipoint or point-to-point",
                              "automatic; fixed 0 on a point-to-point line", noSpid)},
         {.key = "ts013",
@@ -257,6 +263,7 @@ std::vector<ProtocolVariant> rows()
          .bearers = aLaw,
          .rateHabit = fullRate,
          .homeCountry = "61",
+         .internationalPrefix = "0011",
          .settings = program("TS013", multipoint, automatic, noSpid)},
         {.key = "analog",
          .name = "Ordinary analog line",

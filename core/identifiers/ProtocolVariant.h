@@ -74,6 +74,8 @@ struct ProtocolVariant
     QString rateHabit = {}; ///< what to know about 64 and 56 kbit/s on such lines
 
     QString homeCountry = {}; ///< country code of its region where there is only one, else empty
+    QString internationalPrefix =
+        {}; ///< dialled there before a country code; empty: not looked for
     bool northAmerican = false;
     bool isAnalog = false;
     bool ownCauseList = false; ///< its causes are not those of Q.850

@@ -1,0 +1,276 @@
+#include "core/identifiers/DirectoryNumber.h"
+
+#include "core/identifiers/CountryCodes.h"
+#include "core/identifiers/Digits.h"
+#include "core/identifiers/Nanp.h"
+#include "core/identifiers/SpellingTrouble.h"
+
+namespace loopwright {
+
+namespace {
+
+constexpr int shortest = 3;
+constexpr int longest = 15; // E.164 6.1, with the country code
+
+Finding finding(Severity severity, const char *code, const QString &reason)
+{
+    return {severity, QString::fromLatin1(code), reason, QString(), "dn", 0};
+}
+
+// Groups of three, the last of up to four.
+QString inGroups(const QString &digits)
+{
+    QStringList groups;
+    qsizetype at = 0;
+    for (; digits.size() - at > 4; at += 3)
+        groups << digits.mid(at, 3);
+    groups << digits.mid(at);
+    return groups.join(' ');
+}
+
+/// A number on its way from what was typed to what is stored.
+struct Reading
+{
+    const ProtocolVariant &variant;
+    const NumberHome &home;
+    bool plus = false;
+    QString digits;
+    DirectoryNumberCheck check{};
+
+    void note(const char *code, const QString &reason)
+    {
+        check.findings.push_back(finding(Severity::Note, code, reason));
+    }
+    void warn(const char *code, const QString &reason)
+    {
+        check.findings.push_back(finding(Severity::Warning, code, reason));
+    }
+    void refuse(const char *code, const QString &reason)
+    {
+        check.findings.push_back(finding(Severity::Error, code, reason));
+    }
+};
+
+void readCode(Reading &reading, const char *code, const QString &name, const QString &digits,
+              NanpFault fault)
+{
+    const QString what = QString("%1 %2").arg(name, digits);
+    if (fault == NanpFault::FirstDigit)
+        reading.refuse(code, what + " cannot be, it begins with 2 to 9");
+    else if (fault == NanpFault::ServiceCode)
+        reading.refuse(code, what + " cannot be, it is a service number");
+    else if (fault == NanpFault::Held)
+        reading.warn("dn_area_code_held",
+                     what +
+                         " is held for expansion and not given out: confirm it with the provider");
+}
+
+void checkNanp(Reading &reading, const QString &digits)
+{
+    const std::string text = digits.toStdString();
+    const std::string_view view = text;
+    if (view.size() == 10)
+        readCode(reading, "dn_area_code", "Area code", digits.left(3),
+                 areaCodeFault(view.substr(0, 3)));
+    readCode(reading, "dn_office_code", "Office code", digits.right(7).left(3),
+             officeCodeFault(view.substr(view.size() - 7, 3)));
+    reading.check.number = {"1", digits};
+}
+
+void readNanp(Reading &reading)
+{
+    QString digits = reading.digits;
+    if (reading.plus && !digits.startsWith(u'1')) {
+        reading.refuse("dn_country", "A line of North America has a number of country code 1");
+        return;
+    }
+    if (reading.plus || (digits.size() == 11 && digits.startsWith(u'1')))
+        digits.remove(0, 1);
+    if (digits.size() == 7 && !reading.plus) {
+        if (reading.home.areaCode.size() == 3) {
+            digits.prepend(reading.home.areaCode);
+            reading.note("dn_completed", "Completed with the line's area code to " +
+                                             DirectoryNumber{"1", digits}.shown());
+        } else {
+            reading.warn("dn_area_code_missing", "7 digits without area code: type all 10 digits");
+        }
+    } else if (digits.size() != 10) {
+        reading.refuse("dn_length",
+                       QString("%1 digits: a North American number has 10, the area code first")
+                           .arg(digits.size()));
+        return;
+    }
+    checkNanp(reading, digits);
+}
+
+QString withoutInsideZero(Reading &reading, const QString &country, const QString &digits)
+{
+    if (!digits.startsWith(u'0') || digits.size() < 2 || !dialsZeroInside(country))
+        return digits;
+    reading.note("dn_trunk_zero", QString("The 0 in front is dialled inside the country only: "
+                                          "stored without it, as +%1 %2")
+                                      .arg(country, inGroups(digits.mid(1))));
+    return digits.mid(1);
+}
+
+void readOther(Reading &reading)
+{
+    const QString &digits = reading.digits;
+    if (digits.size() < shortest || digits.size() > longest) {
+        reading.refuse("dn_length", QString("%1 digits: a directory number has %2 to %3")
+                                        .arg(digits.size())
+                                        .arg(shortest)
+                                        .arg(longest));
+        return;
+    }
+    QString country =
+        reading.home.country.isEmpty() ? reading.variant.homeCountry : reading.home.country;
+    QString national = digits;
+    if (reading.plus) {
+        const int length = countryCodeLength(digits);
+        if (length == 0 || length == digits.size()) {
+            reading.refuse("dn_country", "Behind the + a country code and a number are needed");
+            return;
+        }
+        country = digits.left(length);
+        national = digits.mid(length);
+    }
+    reading.check.number = {country, withoutInsideZero(reading, country, national)};
+}
+
+// What stands in front of international numbers on the telephones of the variant's region.
+void takeInternationalPrefix(Reading &reading)
+{
+    const QString &prefix = reading.variant.internationalPrefix;
+    if (reading.plus || prefix.isEmpty() || !reading.digits.startsWith(prefix))
+        return;
+    reading.digits.remove(0, prefix.size());
+    reading.plus = true;
+    reading.note("dn_international_prefix",
+                 QString("%1 in front is only dialled: stored as +%2").arg(prefix, reading.digits));
+}
+
+bool takesNanp(Reading &reading)
+{
+    if (reading.variant.northAmerican)
+        return true;
+    if (!reading.variant.isAnalog)
+        return reading.plus && reading.digits.startsWith(u'1');
+    if (reading.plus)
+        return reading.digits.startsWith(u'1');
+    if (!reading.home.country.isEmpty())
+        return reading.home.country == u"1";
+    if (!reading.digits.startsWith(u'0'))
+        return true;
+    reading.warn("dn_outside", "No North American number begins with 0: for another country type + "
+                               "and the country code");
+    return false;
+}
+
+void readNumber(Reading &reading)
+{
+    takeInternationalPrefix(reading);
+    if (takesNanp(reading))
+        readNanp(reading);
+    else
+        readOther(reading);
+}
+
+// A number that a spreadsheet spoilt is named so, before what else is wrong with it.
+bool nameSpelling(DirectoryNumberCheck &check, const ProtocolVariant &variant, const QString &typed,
+                  const NumberHome &home)
+{
+    const auto trouble = spellingTroubleOf(typed);
+    if (!trouble)
+        return false;
+    Finding named = finding(Severity::Error, "", trouble->reason);
+    named.code = "dn_" + trouble->code;
+    if (!trouble->restored.isEmpty() &&
+        checkDirectoryNumber(variant, trouble->restored, home).worst() == Severity::Note)
+        named.repair = trouble->restored;
+    check.findings.insert(check.findings.begin(), named);
+    return true;
+}
+
+void refuseCharacters(DirectoryNumberCheck &check, const ProtocolVariant &variant,
+                      const QString &typed, const NumberHome &home)
+{
+    if (nameSpelling(check, variant, typed, home))
+        return;
+    const auto odd = oddCharacters(typed);
+    const OddCharacter &first = odd.front();
+    QString reason =
+        QString("Character %1 is %2: ").arg(first.place).arg(characterInWords(first.character));
+    if (first.meant)
+        reason += QString("type the digit %1").arg(QChar::fromLatin1(*first.meant));
+    else
+        reason += first.droppable ? "leave it out" : "a directory number has digits only";
+    check.findings.push_back(finding(Severity::Error, "dn_character", reason));
+    const auto meant = respelt(typed);
+    if (!meant)
+        return;
+    const QString digits = QString::fromStdString(*meant);
+    if (checkDirectoryNumber(variant, digits, home).worst() == Severity::Note)
+        check.findings.front().repair = digits;
+}
+
+} // namespace
+
+QString DirectoryNumber::shown() const
+{
+    if (isNanp() && (digits.size() == 10 || digits.size() == 7))
+        return QString::fromStdString(hyphenated(digits.toStdString()));
+    return country.isEmpty() ? inGroups(digits) : international();
+}
+
+QString DirectoryNumber::international() const
+{
+    return country.isEmpty() ? inGroups(digits) : QString("+%1 %2").arg(country, inGroups(digits));
+}
+
+QString DirectoryNumber::assignmentKey() const
+{
+    return country.isEmpty() ? digits : '+' + country + digits;
+}
+
+QString DirectoryNumberCheck::repair() const
+{
+    for (const Finding &found : findings)
+        if (!found.repair.isEmpty())
+            return found.repair;
+    return {};
+}
+
+DirectoryNumberCheck checkDirectoryNumber(const ProtocolVariant &variant, const QString &typed,
+                                          const NumberHome &home)
+{
+    const std::string utf8 = typed.toStdString();
+    const DigitText text = stripSeparators(utf8);
+    Reading reading{variant, home, text.plus, {}};
+    if (text.isBlank()) {
+        reading.refuse("dn_missing", "The directory number is missing");
+        return reading.check;
+    }
+    if (!text.onlyDigits) {
+        refuseCharacters(reading.check, variant, typed, home);
+        return reading.check;
+    }
+    if (text.count > DigitText::capacity) {
+        reading.refuse(
+            "dn_length",
+            QString("%1 digits: a directory number has at most %2").arg(text.count).arg(longest));
+        return reading.check;
+    }
+    reading.digits = QString::fromLatin1(text.view().data(), qsizetype(text.view().size()));
+    readNumber(reading);
+    DirectoryNumberCheck &check = reading.check;
+    if (check.worst() == Severity::Error) {
+        check.number = {};
+        nameSpelling(check, variant, typed, home);
+    }
+    std::stable_sort(check.findings.begin(), check.findings.end(),
+                     [](const Finding &a, const Finding &b) { return a.severity > b.severity; });
+    return check;
+}
+
+} // namespace loopwright
