@@ -2,7 +2,7 @@
 
 #include "app/desktop/Files.h"
 #include "app/desktop/Theme.h"
-#include "app/desktop/models/FindingModel.h"
+#include "app/desktop/models/TextTable.h"
 #include "app/desktop/widgets/FieldMark.h"
 #include "app/desktop/widgets/FlowLayout.h"
 #include "app/desktop/widgets/Parts.h"
@@ -53,12 +53,28 @@ QString countsText(const ImportReport &report)
     return parts.join(QStringLiteral(" · "));
 }
 
+std::vector<TextRow> rowsOf(const Findings &findings)
+{
+    std::vector<TextRow> rows;
+    rows.reserve(findings.size());
+    for (const Finding &finding : findings)
+        rows.push_back(
+            {{finding.row > 0 ? QString::number(finding.row) : QString(), finding.field,
+              severityName(finding.severity), finding.code, finding.reason, finding.repair},
+             signOf(finding.severity),
+             {},
+             false});
+    return rows;
+}
+
 } // namespace
 
 ImportScreen::ImportScreen(Workplace &workplace, QWidget *parent)
     : Screen(workplace, parent)
     , m_worker(workplace)
-    , m_findings(new FindingModel(this))
+    , m_findings(new TextTable(
+          {tr("Row"), tr("Column"), tr("What"), tr("Code"), tr("Reason"), tr("Repair")}, 2, {5},
+          this))
 {
     setAcceptDrops(true);
     auto *layout = new QVBoxLayout(this);
@@ -258,7 +274,7 @@ void ImportScreen::showReport(const Result<ImportReport> &report)
         m_rejects.clear();
     } else {
         m_rejects = report->rejects;
-        m_findings->show(report->findings);
+        m_findings->show(rowsOf(report->findings));
         if (report->clean())
             m_summary->show(
                 Sign::Done,

@@ -17,9 +17,9 @@ class QPushButton;
 
 namespace loopwright {
 
-class FindingModel;
 class SignLine;
 class Table;
+class TextTable;
 
 class ImportScreen : public Screen
 {
@@ -50,7 +50,7 @@ private:
     void saveRejects();
 
     Worker m_worker;
-    FindingModel *m_findings;
+    TextTable *m_findings;
     QByteArray m_rejects;
     QString m_imported; ///< the file that the report is about
 

@@ -21,14 +21,12 @@ public:
         setCheckable(true);
         setFocusPolicy(Qt::StrongFocus);
         setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
-        setCount(0);
     }
 
-    void setCount(int count)
+    void setCount(int count, const QString &counted)
     {
         m_count = count;
-        setAccessibleName(count == 1 ? tr("%1, 1 order").arg(text())
-                                     : tr("%1, %2 orders").arg(text()).arg(count));
+        setAccessibleName(QStringLiteral("%1, %2 %3").arg(text()).arg(count).arg(counted));
         updateGeometry();
         update();
     }
@@ -87,6 +85,8 @@ ChipRow::ChipRow(const QString &row, const QString &title, const QList<Chip> &ch
     : QWidget(parent)
 {
     setAccessibleName(title);
+    m_one = tr("order");
+    m_many = tr("orders");
     auto *layout = new FlowLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     auto *name = new QLabel(title);
@@ -110,6 +110,7 @@ ChipRow::ChipRow(const QString &row, const QString &title, const QList<Chip> &ch
         m_buttons << button;
         m_keys << chip.key;
     }
+    setCounts({});
 }
 
 void ChipRow::choose(const QString &key)
@@ -119,10 +120,19 @@ void ChipRow::choose(const QString &key)
         m_buttons[i]->setChecked(m_keys[i] == m_chosen && !m_chosen.isEmpty());
 }
 
+void ChipRow::setCounted(const QString &one, const QString &many)
+{
+    m_one = one;
+    m_many = many;
+    setCounts({});
+}
+
 void ChipRow::setCounts(const QMap<QString, int> &counts)
 {
-    for (int i = 0; i < m_buttons.size(); ++i)
-        static_cast<ChipButton *>(m_buttons[i])->setCount(counts.value(m_keys[i]));
+    for (int i = 0; i < m_buttons.size(); ++i) {
+        const int count = counts.value(m_keys[i]);
+        static_cast<ChipButton *>(m_buttons[i])->setCount(count, count == 1 ? m_one : m_many);
+    }
     layout()->invalidate();
 }
 

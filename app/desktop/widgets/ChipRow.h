@@ -24,6 +24,8 @@ public:
     ChipRow(const QString &row, const QString &title, const QList<Chip> &chips,
             QWidget *parent = nullptr);
 
+    /// What is counted, for a screen reader; "order" and "orders" at first.
+    void setCounted(const QString &one, const QString &many);
     /// The key of the chosen chip; empty where none is.
     QString chosen() const { return m_chosen; }
     void choose(const QString &key);
@@ -39,6 +41,7 @@ protected:
 
 private:
     QString m_chosen;
+    QString m_one, m_many;
     QList<QAbstractButton *> m_buttons;
     QStringList m_keys;
 };
