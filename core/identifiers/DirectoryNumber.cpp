@@ -144,7 +144,11 @@ void takeInternationalPrefix(Reading &reading)
     const QString &prefix = reading.variant.internationalPrefix;
     if (reading.plus || prefix.isEmpty() || !reading.digits.startsWith(prefix))
         return;
-    reading.digits.remove(0, prefix.size());
+    const QString behind = reading.digits.mid(prefix.size());
+    const int length = countryCodeLength(behind);
+    if (length == 0 || length == behind.size())
+        return; // no country code follows: a number like any other
+    reading.digits = behind;
     reading.plus = true;
     reading.note("dn_international_prefix",
                  QString("%1 in front is only dialled: stored as +%2").arg(prefix, reading.digits));
