@@ -10,13 +10,14 @@ namespace {
 
 // Stretch: how far a record must be off before the supposition is as unlikely as a reading that is
 // one tolerance away. Convention of this program, after what is usual on records of outside plant.
-constexpr double lengthStretchPerShare = 1 / 0.10; // a tenth of the length
+constexpr double lengthStretchPerShare = 1 / 0.20; // a fifth of the length
 constexpr double lengthStretch = 0.5;
 constexpr double temperatureStretchPerF = 1 / 30.0;
 constexpr double tapStretch = 1.5;
 constexpr double tapStretchPerFoot = 1 / 4000.0;
 constexpr double tapGoneStretch = 2;
-constexpr double gaugeStretch = 2.5;
+constexpr double gaugeStretch = 2.5; // to the next gauge
+constexpr double gaugeStretchPerStep = 1.5;
 constexpr double coilStretch = 3;
 constexpr double coilGoneStretch = 3;
 
@@ -302,8 +303,10 @@ void Fitter::tryGauges()
                 return;
             LoopMakeup makeup = m_makeup;
             makeup.elements[i].wire = wire;
+            const int steps = std::abs(wireNumber(wire) - wireNumber(recorded.wire));
             offer(LoopCause::Gauge, makeup,
-                  QString("the %1, is of %2").arg(m_makeup.textAt(i), wire.text()), gaugeStretch);
+                  QString("the %1, is of %2").arg(m_makeup.textAt(i), wire.text()),
+                  gaugeStretch + (steps - 1) * gaugeStretchPerStep);
         };
         if (recorded.wire.gaugeAwg != 0)
             for (const int gauge : knownGauges())
