@@ -5,15 +5,13 @@
 #include "core/identifiers/SpidRepair.h"
 #include "core/identifiers/SpidText.h"
 
-#include <QByteArray>
-
 #include <array>
 
 namespace loopwright {
 
 namespace {
 
-constexpr qsizetype pieceSize = 64 * 1024;
+constexpr std::size_t pieceSize = 64 * 1024;
 
 enum Column
 {
@@ -169,19 +167,42 @@ void ListReader::judge()
     m_repair = diagnosis.repair;
 }
 
-void appendField(QByteArray &out, std::string_view field)
+bool needsQuotes(std::string_view field)
 {
-    if (field.find_first_of(",\"\r\n") == std::string_view::npos) {
-        out.append(field.data(), qsizetype(field.size()));
+    for (const char c : field)
+        if (c == ',' || c == '"' || c == '\r' || c == '\n')
+            return true;
+    return false;
+}
+
+void appendField(std::string &out, std::string_view field)
+{
+    if (!needsQuotes(field)) {
+        out += field;
         return;
     }
-    out.append('"');
+    out += '"';
     for (const char c : field) {
         if (c == '"')
-            out.append('"');
-        out.append(c);
+            out += '"';
+        out += c;
     }
-    out.append('"');
+    out += '"';
+}
+
+void appendRow(std::string &out, const IdentifierListRow &row, std::span<const int> order)
+{
+    const std::string_view fields[] = {row.variant, row.spid, row.dn};
+    for (const int column : order) {
+        appendField(out, fields[column]);
+        out += ',';
+    }
+    for (const std::string_view field : {row.verdict, row.code, row.reason}) {
+        appendField(out, field);
+        out += ',';
+    }
+    out += row.repair;
+    out += "\r\n";
 }
 
 } // namespace
@@ -208,34 +229,26 @@ Result<IdentifierListCount> checkIdentifierList(QByteArrayView csv, const QStrin
     ListReader reader(csv, fileName);
     LOOPWRIGHT_TRY(reader.readHeader());
     IdentifierListCount count;
-    QByteArray out;
+    std::string out;
     out.reserve(pieceSize + 4096);
     constexpr std::string_view names[] = {"variant", "spid", "dn"};
     for (const int column : reader.order()) {
-        appendField(out, names[column]);
-        out.append(',');
+        out += names[column];
+        out += ',';
     }
-    out.append("verdict,code,reason,repair\r\n");
+    out += "verdict,code,reason,repair\r\n";
+    const auto flush = [&]() -> Result<void> {
+        LOOPWRIGHT_TRY(write(QByteArrayView(out.data(), qsizetype(out.size()))));
+        out.clear();
+        return {};
+    };
     while (reader.readRow()) {
-        const IdentifierListRow &row = reader.row();
-        count.add(row.worst);
-        const std::string_view fields[] = {row.variant, row.spid, row.dn};
-        for (const int column : reader.order()) {
-            appendField(out, fields[column]);
-            out.append(',');
-        }
-        for (const std::string_view field : {row.verdict, row.code, row.reason}) {
-            appendField(out, field);
-            out.append(',');
-        }
-        appendField(out, row.repair);
-        out.append("\r\n");
-        if (out.size() >= pieceSize) {
-            LOOPWRIGHT_TRY(write(out));
-            out.resize(0);
-        }
+        count.add(reader.row().worst);
+        appendRow(out, reader.row(), reader.order());
+        if (out.size() >= pieceSize)
+            LOOPWRIGHT_TRY(flush());
     }
-    LOOPWRIGHT_TRY(write(out));
+    LOOPWRIGHT_TRY(flush());
     return count;
 }
 
