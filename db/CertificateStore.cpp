@@ -35,14 +35,17 @@ Result<std::vector<StoredCertificate>> CertificateStore::ofOrder(const QString &
     return rows(statement, readCertificate);
 }
 
-Result<qint64> CertificateStore::count() const
+Result<int> CertificateStore::nextSequence(int year, const QString &station) const
 {
-    Statement statement(m_database, "certificate.count");
-    const auto found =
-        firstRow(statement, [](const Statement &row) { return row.integer("certificates"); });
-    if (!found)
-        return failure(found.error());
-    return found->value_or(0);
+    // The form of a number is that of CertificateNumber: 26-007-00042-18.
+    const QString begin = QString("%1-%2-").arg(year % 100, 2, 10, QChar('0')).arg(station);
+    Statement statement(m_database, "certificate.newest_like");
+    statement.bind("begin", begin);
+    const auto newest =
+        firstRow(statement, [](const Statement &row) { return row.text("number"); });
+    if (!newest)
+        return failure(newest.error());
+    return *newest ? (*newest)->mid(begin.size(), 5).toInt() + 1 : 1;
 }
 
 Result<std::vector<CertificateIssue>> CertificateStore::issuesOf(const QString &number) const

@@ -127,4 +127,18 @@ void SqliteConnection::giveBack(std::unique_ptr<PreparedStatement> statement)
     m_idle[statement->label].push_back(std::move(statement));
 }
 
+ReadSnapshot::ReadSnapshot(SqliteConnection &connection)
+    : m_connection(connection)
+    , m_started(!connection.inTransaction())
+{
+    if (m_started)
+        m_result = connection.run("BEGIN; SELECT count(*) FROM sqlite_master", "snapshot");
+}
+
+ReadSnapshot::~ReadSnapshot()
+{
+    if (m_started && m_connection.inTransaction())
+        (void)m_connection.run("ROLLBACK", "snapshot");
+}
+
 } // namespace loopwright

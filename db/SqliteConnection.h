@@ -76,4 +76,22 @@ private:
     std::map<std::string, std::vector<std::unique_ptr<PreparedStatement>>, std::less<>> m_idle;
 };
 
+/// Holds a read transaction, so that everything read under it shows one moment however long it
+/// takes.
+class ReadSnapshot
+{
+public:
+    explicit ReadSnapshot(SqliteConnection &connection);
+    ~ReadSnapshot();
+    ReadSnapshot(const ReadSnapshot &) = delete;
+    ReadSnapshot &operator=(const ReadSnapshot &) = delete;
+
+    Result<void> result() const { return m_result; }
+
+private:
+    SqliteConnection &m_connection;
+    bool m_started; ///< not where a transaction is open already, which does the same
+    Result<void> m_result;
+};
+
 } // namespace loopwright

@@ -36,32 +36,6 @@ Result<void> waitForDisk(const QString &path)
     return {};
 }
 
-/// Holds a read transaction, so that the copy shows one moment however long it takes.
-class Snapshot
-{
-public:
-    explicit Snapshot(SqliteConnection &connection)
-        : m_connection(connection)
-        , m_started(!connection.inTransaction())
-    {
-        if (m_started)
-            m_result = connection.run("BEGIN; SELECT count(*) FROM sqlite_master", "snapshot");
-    }
-    ~Snapshot()
-    {
-        if (m_started && m_connection.inTransaction())
-            (void)m_connection.run("ROLLBACK", "snapshot");
-    }
-    Snapshot(const Snapshot &) = delete;
-    Snapshot &operator=(const Snapshot &) = delete;
-    Result<void> result() const { return m_result; }
-
-private:
-    SqliteConnection &m_connection;
-    bool m_started;
-    Result<void> m_result;
-};
-
 Result<void> copyPages(SqliteConnection &source, SqliteConnection &target,
                        const CopyProgress &progress)
 {
@@ -91,7 +65,7 @@ Result<void> copyPages(SqliteConnection &source, SqliteConnection &target,
 
 Result<void> copyInto(SqliteConnection &source, const QString &toPath, const CopyProgress &progress)
 {
-    const Snapshot snapshot(source);
+    const ReadSnapshot snapshot(source);
     LOOPWRIGHT_TRY(snapshot.result());
     const auto target = SqliteConnection::open(toPath, SqliteConnection::Mode::ReadWrite);
     if (!target)

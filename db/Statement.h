@@ -23,6 +23,7 @@
 #include <optional>
 #include <string_view>
 #include <type_traits>
+#include <utility>
 #include <vector>
 
 namespace loopwright {
@@ -102,6 +103,8 @@ public:
     void refuse(const char *column, const QString &what) const;
     /// What went wrong up to now.
     const std::optional<Error> &trouble() const { return m_trouble; }
+    /// The same, and goes on with the next row as if nothing had happened.
+    std::optional<Error> takeTrouble() { return std::exchange(m_trouble, std::nullopt); }
 
 private:
     Statement &bindInteger(const char *name, qint64 value);

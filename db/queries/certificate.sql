@@ -18,8 +18,9 @@ FROM certificate AS t JOIN service_order AS o ON o.id = t.service_order
 JOIN decision AS d ON d.id = t.decision
 WHERE o.order_number = :order_number ORDER BY t.id
 
--- name: count
-SELECT count(*) AS certificates FROM certificate
+-- name: newest_like
+SELECT number FROM certificate WHERE number >= :begin AND number < :begin || ':'
+ORDER BY number DESC LIMIT 1
 
 -- name: issues
 SELECT i.issue, i.file_sha256, i.paper, i.copy, i.at_utc, i.at_offset

@@ -1,0 +1,160 @@
+#include "db/Backup.h"
+
+#include "db/HistoryCheck.h"
+#include "db/SqliteConnection.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+
+#include <unistd.h>
+
+namespace loopwright {
+
+namespace {
+
+Result<void> readThrough(const Database &database, const QString &named)
+{
+    LOOPWRIGHT_TRY(database.checkIntegrity());
+    const auto findings = checkHistory(database);
+    if (!findings)
+        return failure(findings.error());
+    if (!findings->faults.empty()) {
+        const HistoryFault &first = findings->faults.front();
+        return failure(ErrorCode::DatabaseTrouble,
+                       QString("the history is broken (%1 event %2: %3)")
+                           .arg(first.subject)
+                           .arg(first.event)
+                           .arg(first.what),
+                       named);
+    }
+    return {};
+}
+
+/// Copies into a file that is not in its place yet, and reads the copy through. Opened for writing,
+/// a copy of an older form is brought up to date first.
+Result<void> copyAndRead(SqliteConnection &source, const QString &unfinished, const QString &named,
+                         Database::Access access, const CopyProgress &progress)
+{
+    LOOPWRIGHT_TRY(copyDatabase(source, unfinished, progress));
+    const auto copy = Database::open(unfinished, access);
+    if (!copy)
+        return failure(Error{copy.error().code, copy.error().message, named});
+    return readThrough(*copy, named);
+}
+
+/// An unfinished file that goes away unless it was put in its place.
+class Unfinished
+{
+public:
+    explicit Unfinished(const QString &place)
+        : m_path(unfinishedName(place))
+    {
+    }
+    ~Unfinished()
+    {
+        removeDatabaseFiles(m_path);
+        const QFileInfo info(m_path);
+        for (const QString &copy :
+             info.dir().entryList({info.fileName() + ".before-*"}, QDir::Files))
+            QFile::remove(info.dir().filePath(copy));
+    }
+    Unfinished(const Unfinished &) = delete;
+    Unfinished &operator=(const Unfinished &) = delete;
+    QString path() const { return m_path; }
+
+private:
+    QString m_path;
+};
+
+QString freeName(const QString &wanted)
+{
+    QString name = wanted;
+    for (int i = 2; QFileInfo::exists(name); ++i)
+        name = QString("%1-%2").arg(wanted).arg(i);
+    return name;
+}
+
+/// Takes the present database for itself, with its journal written into it. Nothing where it cannot
+/// be read as a database: then nobody works with it.
+Result<std::unique_ptr<SqliteConnection>> takePresent(const QString &path)
+{
+    auto present = SqliteConnection::open(path, SqliteConnection::Mode::ReadWrite);
+    if (!present || !(*present)->number("SELECT count(*) FROM sqlite_master"))
+        return std::unique_ptr<SqliteConnection>();
+    // Only the last connection may leave the write-ahead log.
+    const auto mode = (*present)->text("PRAGMA journal_mode = DELETE");
+    if (!mode || *mode != "delete" || !(*present)->run("BEGIN EXCLUSIVE", "restore"))
+        return failure(ErrorCode::DatabaseTrouble,
+                       "the database is open in a program; close it before restoring", path);
+    return present;
+}
+
+/// Gives the present file a second name; the first is then replaced in one step. Where the file
+/// system has no second names it is renamed.
+Result<QString> keepPresent(const QString &path)
+{
+    const QString kept = freeName(path + ".before-restore");
+    const QByteArray from = QFile::encodeName(path);
+    const QByteArray to = QFile::encodeName(kept);
+    // Journal files are there only where the present database could not be opened.
+    for (const char *ending : {"-wal", "-journal"})
+        if (QFileInfo::exists(path + ending) && !QFile::rename(path + ending, kept + ending))
+            return failure(ErrorCode::DiskTrouble, "the present database cannot be kept", path);
+    if (::link(from.constData(), to.constData()) != 0 && !QFile::rename(path, kept))
+        return failure(ErrorCode::DiskTrouble, "the present database cannot be kept", path);
+    QFile::remove(path + "-shm");
+    return kept;
+}
+
+} // namespace
+
+Result<void> backUp(const Database &database, const QString &path, const CopyProgress &progress)
+{
+    const QFileInfo info(path);
+    if (!info.absoluteDir().exists())
+        return failure(ErrorCode::DiskTrouble, "the folder does not exist", path);
+    if (info.exists() && info == QFileInfo(database.path()))
+        return failure(ErrorCode::Usage, "is the database itself", path);
+    const Unfinished unfinished(path);
+    if (auto done = copyAndRead(database.connection(), unfinished.path(), path,
+                                Database::Access::ReadOnly, progress);
+        !done) {
+        Error error = done.error();
+        if (error.place == unfinished.path())
+            error.place = path;
+        return failure(error);
+    }
+    return putInPlace(unfinished.path(), path, PutMode::Replace);
+}
+
+Result<QString> restore(const QString &backupPath, const QString &databasePath,
+                        const CopyProgress &progress)
+{
+    if (!QFileInfo::exists(backupPath))
+        return failure(ErrorCode::BadInput, "there is no such file", backupPath);
+    if (QFileInfo(backupPath) == QFileInfo(databasePath))
+        return failure(ErrorCode::Usage, "is the database itself", backupPath);
+    if (!QDir().mkpath(QFileInfo(databasePath).absolutePath()))
+        return failure(ErrorCode::DiskTrouble, "the folder cannot be made", databasePath);
+    const Unfinished unfinished(databasePath);
+    const auto source = SqliteConnection::open(backupPath, SqliteConnection::Mode::ReadOnly);
+    if (!source)
+        return failure(source.error());
+    LOOPWRIGHT_TRY(copyAndRead(**source, unfinished.path(), backupPath, Database::Access::ReadWrite,
+                               progress));
+    if (!QFileInfo::exists(databasePath)) {
+        LOOPWRIGHT_TRY(putInPlace(unfinished.path(), databasePath, PutMode::Replace));
+        return QString();
+    }
+    const auto present = takePresent(databasePath);
+    if (!present)
+        return failure(present.error());
+    const auto kept = keepPresent(databasePath);
+    if (!kept)
+        return kept;
+    LOOPWRIGHT_TRY(putInPlace(unfinished.path(), databasePath, PutMode::Replace));
+    return kept;
+}
+
+} // namespace loopwright

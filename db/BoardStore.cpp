@@ -1,0 +1,195 @@
+#include "db/BoardStore.h"
+
+#include "db/SearchText.h"
+#include "db/Statement.h"
+
+namespace loopwright {
+
+namespace {
+
+const QString dayFormat = QStringLiteral("yyyy-MM-dd");
+
+/// A query taken apart: which parts of board.sql it needs, and what to bind to each.
+class Filter
+{
+public:
+    explicit Filter(const BoardQuery &query)
+    {
+        text("stage", query.stage);
+        text("office", query.office);
+        text("installer", query.installer);
+        text("outcome", query.outcome ? toText(*query.outcome) : QString());
+        text("due_from", query.dueFrom.toString(dayFormat));
+        text("due_before", query.dueBefore.toString(dayFormat));
+        if (query.notDone)
+            parts.push_back("board.not_done");
+        const SearchTerms terms = searchTerms(query.text);
+        text("match", terms.match);
+        if (terms.shortWords != u"[]")
+            text("short_words", terms.shortWords);
+    }
+    void bindTo(Statement &statement) const
+    {
+        for (const auto &[name, value] : m_values)
+            statement.bind(name, value);
+    }
+
+    std::vector<std::string_view> parts;
+
+private:
+    void text(const char *name, const QString &value)
+    {
+        static const std::map<std::string_view, std::string_view> labels{
+            {"stage", "board.stage"},         {"office", "board.office"},
+            {"installer", "board.installer"}, {"outcome", "board.outcome"},
+            {"due_from", "board.due_from"},   {"due_before", "board.due_before"},
+            {"match", "board.match"},         {"short_words", "board.short_words"}};
+        if (value.isEmpty())
+            return;
+        parts.push_back(labels.at(name));
+        m_values.emplace_back(name, value);
+    }
+
+    std::vector<std::pair<const char *, QString>> m_values;
+};
+
+BoardLine readLine(const Statement &row)
+{
+    BoardLine line;
+    line.order = row.text("order_number");
+    line.circuit = row.text("circuit_number");
+    line.customer = row.text("customer");
+    line.premises = row.text("premises");
+    line.kind = row.word<LineKind>("kind");
+    line.office = row.text("office");
+    line.stage = row.text("stage");
+    line.outcome = row.word<OrderOutcome>("outcome");
+    line.reason = row.text("reason");
+    line.installer = row.text("installer");
+    line.due = QDate::fromString(row.text("due_date"), dayFormat);
+    line.facts = int(row.integer("facts"));
+    line.runs = int(row.integer("runs"));
+    line.status = row.word<OrderStatus>("status");
+    line.held = row.boolean("held");
+    return line;
+}
+
+/// Statement, group and filter of a tally.
+struct TallyKind
+{
+    std::string_view statement;
+    std::string_view group;
+    QString BoardQuery::*own; ///< left out, so that the count is what choosing a value would show
+};
+
+TallyKind kindOf(BoardStore::Tally of)
+{
+    switch (of) {
+    case BoardStore::Tally::Stage:
+        return {"board.stages", "board.by_stage", &BoardQuery::stage};
+    case BoardStore::Tally::Office:
+        return {"board.offices", "board.by_office", &BoardQuery::office};
+    case BoardStore::Tally::Installer:
+        break;
+    }
+    return {"board.installers", "board.by_installer", &BoardQuery::installer};
+}
+
+} // namespace
+
+Result<std::vector<BoardLine>> BoardStore::lines(const BoardQuery &query, int limit,
+                                                 const BoardLine *after) const
+{
+    Filter filter(query);
+    if (after)
+        filter.parts.push_back("board.after");
+    filter.parts.push_back("board.sorted");
+    Statement statement(m_database, "board.lines", filter.parts);
+    filter.bindTo(statement);
+    if (after)
+        statement.bind("after_due", after->due.toString(dayFormat))
+            .bind("after_number", after->order);
+    statement.bind("limit", limit);
+    return rows(statement, readLine);
+}
+
+Result<qint64> BoardStore::count(const BoardQuery &query) const
+{
+    const Filter filter(query);
+    Statement statement(m_database, "board.count", filter.parts);
+    filter.bindTo(statement);
+    const auto found =
+        firstRow(statement, [](const Statement &row) { return row.integer("orders"); });
+    if (!found)
+        return failure(found.error());
+    return found->value_or(0);
+}
+
+Result<QMap<QString, qint64>> BoardStore::tally(BoardQuery query, Tally of) const
+{
+    const TallyKind kind = kindOf(of);
+    (query.*kind.own).clear();
+    Filter filter(query);
+    filter.parts.push_back(kind.group);
+    Statement statement(m_database, kind.statement, filter.parts);
+    filter.bindTo(statement);
+    QMap<QString, qint64> counts;
+    const auto read = rows(statement, [&counts](const Statement &row) {
+        counts.insert(row.text("value"), row.integer("orders"));
+        return true;
+    });
+    if (!read)
+        return failure(read.error());
+    return counts;
+}
+
+Result<std::vector<qint64>> BoardStore::ids(const BoardQuery &query) const
+{
+    Filter filter(query);
+    filter.parts.push_back("board.sorted");
+    Statement statement(m_database, "board.ids", filter.parts);
+    filter.bindTo(statement);
+    statement.bind("limit", -1);
+    return rows(statement, [](const Statement &row) { return row.integer("id"); });
+}
+
+Result<std::optional<BoardLine>> BoardStore::line(qint64 id) const
+{
+    Statement statement(m_database, "board.lines", {"board.id"});
+    statement.bind("id", id);
+    return firstRow(statement, readLine);
+}
+
+Result<std::optional<OrderState>> BoardStore::stateOf(const QString &order) const
+{
+    Statement statement(m_database, "board.find");
+    statement.bind("order_number", order);
+    return firstRow(statement, [](const Statement &row) {
+        return OrderState{row.text("stage"), row.word<OrderOutcome>("outcome"), row.text("reason"),
+                          int(row.integer("facts")), int(row.integer("runs"))};
+    });
+}
+
+Result<void> BoardStore::put(Transaction &transaction, const ServiceOrder &order,
+                             const OrderState &state)
+{
+    Statement put(transaction, "board.put");
+    put.bind("order_number", order.number)
+        .bind("stage", state.stage)
+        .bind("outcome", state.outcome)
+        .bind("reason", state.reason)
+        .bind("due_date", order.dueDate.toString(dayFormat))
+        .bind("office", order.office)
+        .bind("installer", order.installer)
+        .bind("facts", state.facts)
+        .bind("runs", state.runs)
+        .bind("search", searchTextOf(order));
+    const auto changed = put.run();
+    if (!changed)
+        return failure(changed.error());
+    if (*changed == 0)
+        return failure(ErrorCode::NotFound, "there is no order " + order.number);
+    return {};
+}
+
+} // namespace loopwright

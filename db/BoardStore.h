@@ -1,0 +1,86 @@
+#pragma once
+// The board: the derived state of every order, kept by whatever action changes what it comes from,
+// and asked for by filters. A filter is put together from labelled parts of board.sql; what was
+// typed is only ever bound.
+
+#include "core/acceptance/Decision.h"
+#include "core/order/ServiceOrder.h"
+#include "db/OrderStore.h"
+#include "db/Transaction.h"
+
+#include <QMap>
+
+namespace loopwright {
+
+/// What is derived for one order.
+struct OrderState
+{
+    QString stage;
+    OrderOutcome outcome = OrderOutcome::Incomplete;
+    QString reason; ///< why it is not accepted; empty where it is
+    int facts = 0;
+    int runs = 0;
+
+    bool operator==(const OrderState &) const = default;
+};
+
+struct BoardQuery
+{
+    QString stage, office, installer; ///< empty: any
+    std::optional<OrderOutcome> outcome;
+    QDate dueFrom, dueBefore; ///< invalid: any; from inclusive, before exclusive
+    bool notDone = false;     ///< without the stage "done"
+    QString text;             ///< words that must all be found, any part of a number or name
+};
+
+struct BoardLine
+{
+    QString order, circuit, customer, premises, office, installer, reason;
+    LineKind kind = LineKind::Bri;
+    QString stage;
+    OrderOutcome outcome = OrderOutcome::Incomplete;
+    QDate due;
+    OrderStatus status = OrderStatus::Open;
+    bool held = false;
+    int facts = 0;
+    int runs = 0;
+};
+
+class BoardStore
+{
+public:
+    enum class Tally
+    {
+        Stage,
+        Office,
+        Installer
+    };
+
+    explicit BoardStore(const Database &database)
+        : m_database(database)
+    {
+    }
+
+    /// By due date, then number. `limit` -1: all. `after` is the last line of the page before.
+    Result<std::vector<BoardLine>> lines(const BoardQuery &query, int limit = -1,
+                                         const BoardLine *after = nullptr) const;
+    Result<qint64> count(const BoardQuery &query) const;
+    /// How many orders each value of one filter would show, with the other filters as they are.
+    Result<QMap<QString, qint64>> tally(BoardQuery query, Tally of) const;
+
+    /// For a list of a million rows: the sorted row ids at once, the lines page by page.
+    Result<std::vector<qint64>> ids(const BoardQuery &query) const;
+    /// The line of a row id from ids(); nothing where it is gone.
+    Result<std::optional<BoardLine>> line(qint64 id) const;
+
+    Result<std::optional<OrderState>> stateOf(const QString &order) const;
+
+    /// Adds or replaces the state of a stored order. NotFound where there is no such order.
+    static Result<void> put(Transaction &transaction, const ServiceOrder &order,
+                            const OrderState &state);
+
+private:
+    const Database &m_database;
+};
+
+} // namespace loopwright

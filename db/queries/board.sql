@@ -1,0 +1,73 @@
+-- The board: derived state of orders. The statements end in a condition that always holds, so that
+-- the parts of a filter can follow.
+
+-- name: put
+INSERT INTO order_state (service_order, order_number, stage, outcome, reason, due_date, office,
+                         installer, facts, runs, search)
+SELECT id, order_number, :stage, :outcome, :reason, :due_date, :office, :installer, :facts, :runs,
+       :search
+FROM service_order WHERE order_number = :order_number
+ON CONFLICT (service_order) DO UPDATE SET stage = excluded.stage, outcome = excluded.outcome,
+    reason = excluded.reason, due_date = excluded.due_date, office = excluded.office,
+    installer = excluded.installer, facts = excluded.facts, runs = excluded.runs,
+    search = excluded.search
+
+-- name: find
+SELECT order_number, stage, outcome, reason, facts, runs
+FROM order_state WHERE service_order =
+    (SELECT id FROM service_order WHERE order_number = :order_number)
+
+-- name: lines
+SELECT s.order_number, c.circuit_number, o.content ->> '$.customer' AS customer,
+       o.content ->> '$.premises' AS premises, o.content ->> '$.kind' AS kind, s.office, s.stage,
+       s.outcome, s.reason, s.installer, s.due_date, s.facts, s.runs, o.status, o.held
+FROM order_state AS s
+CROSS JOIN service_order AS o ON o.id = s.service_order -- in this order: s decides which rows
+CROSS JOIN circuit AS c ON c.id = o.circuit
+WHERE true
+
+-- name: ids
+SELECT s.service_order AS id FROM order_state AS s WHERE true
+
+-- name: count
+SELECT count(*) AS orders FROM order_state AS s WHERE true
+
+-- name: stages
+SELECT s.stage AS value, count(*) AS orders FROM order_state AS s WHERE true
+
+-- name: offices
+SELECT s.office AS value, count(*) AS orders FROM order_state AS s WHERE true
+
+-- name: installers
+SELECT s.installer AS value, count(*) AS orders FROM order_state AS s WHERE true
+
+-- part: id
+AND s.service_order = :id
+-- part: stage
+AND s.stage = :stage
+-- part: office
+AND s.office = :office
+-- part: installer
+AND s.installer = :installer
+-- part: outcome
+AND s.outcome = :outcome
+-- part: due_from
+AND s.due_date >= :due_from
+-- part: due_before
+AND s.due_date < :due_before
+-- part: not_done
+AND s.stage <> 'done'
+-- part: match
+AND s.service_order IN (SELECT rowid FROM order_search WHERE order_search MATCH :match)
+-- part: short_words
+AND NOT EXISTS (SELECT 1 FROM json_each(:short_words) AS w WHERE instr(s.search, w.value) = 0)
+-- part: after
+AND (s.due_date, s.order_number) > (:after_due, :after_number)
+-- part: sorted
+ORDER BY s.due_date, s.order_number LIMIT :limit
+-- part: by_stage
+GROUP BY s.stage
+-- part: by_office
+GROUP BY s.office
+-- part: by_installer
+GROUP BY s.installer

@@ -1,0 +1,88 @@
+-- What the check of the history asks.
+
+-- Each row that an event seals, as bytes over which its digest is taken, and whether the columns
+-- beside the content say the same as the content.
+
+-- name: facts
+SELECT 'fact' AS row, f.uuid AS id, f.content, f.digest,
+       f.uuid IS f.content ->> '$.id' AND f.kind IS f.content ->> '$.kind'
+           AND o.order_number IS f.content ->> '$.order'
+           AND (f.voids IS NULL OR f.voids IS f.content ->> '$.fact') AS agrees
+FROM fact AS f JOIN service_order AS o ON o.id = f.service_order
+
+-- name: decision_inputs
+SELECT 'decision_input' AS row, decision AS id, input AS content, input_digest AS digest,
+       limit_set IS input ->> '$.limit_set' AS agrees
+FROM decision
+
+-- name: decisions
+SELECT 'decision' AS row, d.decision AS id, d.result AS content, d.digest,
+       d.outcome IS d.result ->> '$.outcome' AND o.order_number IS d.result ->> '$.order' AS agrees
+FROM decision AS d JOIN service_order AS o ON o.id = d.service_order
+
+-- name: certificates
+SELECT 'certificate' AS row, number AS id, content, digest, 1 AS agrees FROM certificate
+
+-- name: limit_sets
+SELECT 'limit_set' AS row, version AS id, content, digest,
+       version IS content ->> '$.version' AND valid_from IS content ->> '$.valid_from' AS agrees
+FROM limit_set
+
+-- name: orders
+SELECT 'order' AS row, o.order_number AS id, o.digest,
+       '{"content":' || o.content || ',"held":' || CASE o.held WHEN 1 THEN 'true' ELSE 'false' END
+           || ',"status":"' || o.status || '"}' AS content,
+       o.order_number IS o.content ->> '$.order_number'
+           AND c.circuit_number IS o.content ->> '$.circuit_number'
+           AND f.office IS o.content ->> '$.office'
+           AND o.order_type IS o.content ->> '$.order_type'
+           AND o.due_date IS o.content ->> '$.due_date' AS agrees
+FROM service_order AS o JOIN circuit AS c ON c.id = o.circuit JOIN office AS f ON f.id = o.office
+
+-- name: register
+SELECT 'office' AS row, office AS id, digest, 1 AS agrees,
+       json_object('name', name, 'office', office, 'protocol_variant', protocol_variant) AS content
+FROM office
+UNION ALL SELECT 'installer', installer, digest, 1,
+       json_object('installer', installer, 'name', name, 'role', role)
+FROM installer
+UNION ALL SELECT 'instrument', instrument, digest, 1,
+       json_object('instrument', instrument, 'kind', kind, 'serial', serial)
+FROM instrument
+UNION ALL SELECT 'calibration', k.digest, k.digest, 1,
+       json_object('calibrated_on', coalesce(k.calibrated_on, ''),
+                   'calibration_due', coalesce(k.calibration_due, ''),
+                   'instrument', i.instrument)
+FROM calibration AS k JOIN instrument AS i ON i.id = k.instrument
+
+-- Where the rows and the newest seal of each do not agree. The last seal of a row is the one with
+-- the highest place: event first, then place within the event. (Of a group with max() SQLite takes
+-- the other columns from the row that has it.)
+-- name: disagreements
+WITH seal (row, id, digest, subject, sequence, place) AS MATERIALIZED (
+    SELECT s.value ->> '$.row', s.value ->> '$.id', s.value ->> '$.digest', e.subject, e.sequence,
+           max((e.id << 20) + s.key)
+    FROM event AS e
+    JOIN json_each(CASE WHEN json_valid(e.detail) THEN e.detail ELSE '{}' END, '$.seals') AS s
+    GROUP BY 1, 2
+)
+SELECT coalesce(r.row, l.row) AS row, coalesce(r.id, l.id) AS id,
+       coalesce(l.subject, r.subject) AS subject, coalesce(l.sequence, 0) AS sequence,
+       CASE WHEN l.id IS NULL THEN 'is in the records, but no event tells of it'
+            WHEN r.id IS NULL THEN 'is gone from the records'
+            ELSE 'was changed after it was recorded' END AS what
+FROM sealed_row AS r FULL JOIN seal AS l ON l.row = r.row AND l.id = r.id
+WHERE r.digest IS NOT l.digest
+
+-- The event that sealed a row last.
+-- name: sealed_by
+SELECT e.subject, e.sequence
+FROM event AS e
+JOIN json_each(CASE WHEN json_valid(e.detail) THEN e.detail ELSE '{}' END, '$.seals') AS s
+WHERE s.value ->> '$.row' = :row AND s.value ->> '$.id' = :id
+ORDER BY e.id DESC LIMIT 1
+
+-- name: heads_without_events
+SELECT subject FROM chain_head AS h
+WHERE NOT EXISTS (SELECT 1 FROM event AS e WHERE e.subject = h.subject)
+ORDER BY subject
