@@ -161,10 +161,12 @@ void drawHead(SheetBuilder &sheet, const CertificateContent &content, const Issu
     sheet.draw([=, ink = style.ink](QPainter &painter) {
         paintStationMark(painter, centre, radius, state, ink);
     });
-    sheet.textAt(sheet.left() + mm(7), sheet.y + mm(5.6),
-                 QString(excepted ? "Accepted by exception on %1" : "Accepted on %1")
-                     .arg(longDate(content.issuedAt.localDate())),
-                 {Face::Strong, 124, style.ink.text});
+    const QString verdict = excepted ? "Accepted by exception" : "Accepted";
+    const TextStyle strong{Face::Strong, 124, style.ink.text};
+    sheet.textAt(sheet.left() + mm(7), sheet.y + mm(5.6), verdict, strong);
+    sheet.textAt(sheet.left() + mm(9.5) + SheetBuilder::textWidth(verdict, strong),
+                 sheet.y + mm(5.6), "issued on " + longDate(content.issuedAt.localDate()),
+                 style.body());
     sheet.y += mm(7.4);
     sheet.paragraph(verdictSentence(content), style.body(), mm(7), textWidth - mm(7));
     sheet.y = std::max(sheet.y, sheet.top() + qrSide - mm(5)) + style.setting.sectionGap * 0.75;
@@ -198,7 +200,7 @@ void drawFacts(SheetBuilder &sheet, const CertificateContent &content,
     drawPairs(sheet, {"Service", serviceText(content)}, {"Office", content.office}, style);
     drawPairs(sheet, {content.terminals.size() > 1 ? "Numbers" : "Number", numbersText(content)},
               {"Tested", by}, style);
-    sheet.y += style.setting.rowGap * 0.6;
+    sheet.y += style.setting.rowGap * 2.2;
 }
 
 Sheet certificateSheet(const CertificateContent &content, const IssueMark &mark, Paper paper)

@@ -25,7 +25,7 @@ struct CertificateStyle
     TextStyle strong() const { return {Face::Strong, setting.body, ink.text}; }
     TextStyle small() const { return {Face::Text, setting.small, ink.muted}; }
     TextStyle label() const { return {Face::Text, setting.small, ink.muted}; }
-    TextStyle heading() const { return {Face::Strong, 92, ink.accent}; }
+    TextStyle heading() const { return {Face::Strong, setting.body, ink.accent}; }
     TextStyle title() const { return {Face::Title, 230, ink.text}; }
     TextStyle digits(int size) const { return {Face::Digits, size, ink.text}; }
     TextStyle foot() const { return {Face::Text, 66, ink.muted}; }

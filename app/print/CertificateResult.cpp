@@ -14,9 +14,9 @@ struct Columns
     explicit Columns(const SheetBuilder &sheet)
         : mark(sheet.left())
         , name(sheet.left() + mm(6.5))
-        , measured(sheet.left() + sheet.width() * 0.325)
-        , limit(sheet.left() + sheet.width() * 0.605)
-        , result(sheet.left() + sheet.width() * 0.87)
+        , measured(sheet.left() + sheet.width() * 0.30)
+        , limit(sheet.left() + sheet.width() * 0.565)
+        , result(sheet.left() + sheet.width() * 0.885)
         , end(sheet.right())
     {
     }
@@ -67,7 +67,7 @@ QString meaningText(const CertificateCriterion &criterion)
     if (criterion.source.isEmpty() || criterion.limit.isEmpty() ||
         criterion.outcome == CriterionOutcome::NotNeeded)
         return criterion.meaning;
-    return criterion.meaning + " Limit by " + criterion.source + '.';
+    return criterion.meaning + " Limit set by " + criterion.source + '.';
 }
 
 QString exceptionText(const CertificateException &exception)
@@ -229,7 +229,9 @@ void drawRuns(SheetBuilder &sheet, const CertificateContent &content, const Cert
         section.add(content.runsSentence() + '.', style.strong());
     for (const CertificateRun &run : content.runs)
         section.add(run.text + " – " + run.result, style.body(), runMark(run.result));
-    section.add(capitalised(content.proves), style.body());
+    const QString proves =
+        content.proves.isEmpty() ? QString() : QString(capitalised(content.proves) + '.');
+    section.add(QString(proves + ' ' + content.provesPlainly).trimmed(), style.body());
     for (const QString &note : content.notes)
         section.add(capitalised(note), style.small());
 }

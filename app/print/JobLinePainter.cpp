@@ -67,6 +67,88 @@ void paintFailed(QPainter &painter, const QPointF &c, double r, const PictureSty
     painter.drawLine(c + QPointF(-e, e), c + QPointF(e, -e));
 }
 
+/// Lays the line out once, then draws track, marks and words.
+class LinePainter
+{
+public:
+    LinePainter(QPainter &painter, const QRectF &rect, const std::vector<StationState> &line,
+                const PictureStyle &style)
+        : m_painter(painter)
+        , m_rect(rect)
+        , m_line(line)
+        , m_style(style)
+    {
+        QStringList names;
+        for (const StationState &state : line)
+            names << state.name() << state.word();
+        m_nameFont = fittedFont(style.font, names, rect.width() / double(line.size()) * 0.94);
+        m_wordFont = m_nameFont;
+        m_wordFont.setPixelSize(std::max(1, int(m_nameFont.pixelSize() * 0.88)));
+        m_radius = m_nameFont.pixelSize() * 0.62;
+        m_y = rect.top() + m_radius * 1.4;
+    }
+
+    void paint() const
+    {
+        paintTrack();
+        for (std::size_t i = 0; i < m_line.size(); ++i) {
+            paintStationMark(m_painter, QPointF(x(i), m_y), m_radius, m_line[i], m_style);
+            paintWords(i);
+        }
+    }
+
+private:
+    double x(std::size_t index) const { return stationX(m_rect, m_line.size(), index); }
+
+    static bool behind(const StationState &state)
+    {
+        return state.mark == StationMark::Done || state.mark == StationMark::NotNeeded;
+    }
+
+    /// Solid as far as the work is done, broken from there on.
+    void paintTrack() const
+    {
+        for (std::size_t i = 0; i + 1 < m_line.size(); ++i) {
+            const bool done = behind(m_line[i]) && behind(m_line[i + 1]);
+            QPen pen(done ? m_style.good : m_style.muted, m_radius * (done ? 0.22 : 0.16));
+            if (!done)
+                pen.setDashPattern({3, 4});
+            m_painter.setPen(pen);
+            m_painter.drawLine(QPointF(x(i) + m_radius * 1.6, m_y),
+                               QPointF(x(i + 1) - m_radius * 1.6, m_y));
+        }
+    }
+
+    void paintWords(std::size_t i) const
+    {
+        const StationState &state = m_line[i];
+        const QFontMetricsF names(m_nameFont), words(m_wordFont);
+        const double nameY = m_y + m_radius * 1.9 + names.ascent();
+        const double half = names.horizontalAdvance(state.name()) / 2;
+        m_painter.setFont(m_nameFont);
+        m_painter.setPen(m_style.text);
+        m_painter.drawText(QPointF(x(i) - half, nameY), state.name());
+        if (state.next) {
+            const double under = nameY + names.descent() * 0.7;
+            m_painter.setPen(QPen(m_style.accent, m_radius * 0.18));
+            m_painter.drawLine(QPointF(x(i) - half, under), QPointF(x(i) + half, under));
+        }
+        m_painter.setFont(m_wordFont);
+        m_painter.setPen(state.mark == StationMark::Failed ? m_style.bad : m_style.muted);
+        m_painter.drawText(QPointF(x(i) - words.horizontalAdvance(state.word()) / 2,
+                                   nameY + words.height() * 1.02),
+                           state.word());
+    }
+
+    QPainter &m_painter;
+    QRectF m_rect;
+    const std::vector<StationState> &m_line;
+    const PictureStyle &m_style;
+    QFont m_nameFont, m_wordFont;
+    double m_radius = 0;
+    double m_y = 0;
+};
+
 } // namespace
 
 void paintStationMark(QPainter &painter, const QPointF &centre, double radius,
@@ -99,51 +181,10 @@ void paintStationMark(QPainter &painter, const QPointF &centre, double radius,
 void paintJobLine(QPainter &painter, const QRectF &rect, const std::vector<StationState> &line,
                   const PictureStyle &style)
 {
-    if (line.empty())
-        return;
+    if (line.empty() || rect.width() < double(line.size()) * 4)
+        return; // no room for anything that could be read
     painter.save();
-    const double width = rect.width() / double(line.size());
-    QStringList names;
-    for (const StationState &state : line)
-        names << state.name();
-    const QFont nameFont = fittedFont(style.font, names, width * 0.94);
-    QFont wordFont = nameFont;
-    wordFont.setPixelSize(std::max(1, int(nameFont.pixelSize() * 0.88)));
-    const QFontMetricsF nameMetrics(nameFont), wordMetrics(wordFont);
-    const double radius = nameFont.pixelSize() * 0.62;
-    const double y = rect.top() + radius * 1.4;
-    const double nameY = y + radius * 1.9 + nameMetrics.ascent();
-    const double wordY = nameY + wordMetrics.height() * 1.02;
-
-    // The track, interrupted at every mark and broken towards what is not done yet.
-    for (std::size_t i = 0; i + 1 < line.size(); ++i) {
-        const bool reached =
-            line[i + 1].mark == StationMark::Done || line[i + 1].mark == StationMark::NotNeeded;
-        QPen pen(reached ? style.good : style.muted, radius * (reached ? 0.22 : 0.16));
-        if (!reached)
-            pen.setDashPattern({3, 4});
-        painter.setPen(pen);
-        painter.drawLine(QPointF(stationX(rect, line.size(), i) + radius * 1.6, y),
-                         QPointF(stationX(rect, line.size(), i + 1) - radius * 1.6, y));
-    }
-    for (std::size_t i = 0; i < line.size(); ++i) {
-        const QPointF centre(stationX(rect, line.size(), i), y);
-        paintStationMark(painter, centre, radius, line[i], style);
-        painter.setPen(style.text);
-        painter.setFont(nameFont);
-        const double half = nameMetrics.horizontalAdvance(names[qsizetype(i)]) / 2;
-        painter.drawText(QPointF(centre.x() - half, nameY), names[qsizetype(i)]);
-        if (line[i].next) {
-            painter.setPen(QPen(style.accent, radius * 0.18));
-            painter.drawLine(QPointF(centre.x() - half, nameY + nameMetrics.descent() * 0.7),
-                             QPointF(centre.x() + half, nameY + nameMetrics.descent() * 0.7));
-        }
-        painter.setPen(line[i].mark == StationMark::Failed ? style.bad : style.muted);
-        painter.setFont(wordFont);
-        painter.drawText(
-            QPointF(centre.x() - wordMetrics.horizontalAdvance(line[i].word()) / 2, wordY),
-            line[i].word());
-    }
+    LinePainter(painter, rect, line, style).paint();
     painter.restore();
 }
 

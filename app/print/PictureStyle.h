@@ -15,7 +15,7 @@ struct PictureStyle
     QColor line; ///< hairlines
     QColor accent;
     QColor good, bad, doubtful;
-    QFont font; ///< in the painter's units
+    QFont font; ///< with a pixel size, in the painter's units
 };
 
 /// Black on white, for paper. `size` in the painter's units.

@@ -15,17 +15,19 @@ struct TerminalColumns
     double number, dn, spid, tei, end;
     bool hasSpid = false;
     bool hasTei = false;
+    QString first; ///< what stands in the first column
 
     TerminalColumns(const SheetBuilder &sheet, const TerminalSettings &settings)
         : end(sheet.right())
+        , first(settings.kind == LineKind::Analog ? "Line" : "Terminal")
     {
         for (const CertificateTerminal &terminal : settings.terminals) {
             hasSpid |= !terminal.spid.isEmpty();
             hasTei |= !terminal.tei.isEmpty();
         }
         number = sheet.left();
-        dn = sheet.left() + mm(15);
-        spid = dn + sheet.width() * (hasSpid ? 0.30 : 0.60);
+        dn = sheet.left() + mm(20);
+        spid = dn + sheet.width() * (hasSpid ? 0.315 : 0.60);
         tei = end - (hasTei ? mm(21) : 0);
     }
 };
@@ -36,7 +38,7 @@ void drawTerminalHead(SheetBuilder &sheet, const TerminalColumns &columns,
     sheet.rule(sheet.left(), sheet.right(), sheet.y, style.ink.text, 7);
     sheet.y += mm(1.4);
     std::vector<Cell> cells{
-        {columns.number, columns.dn - columns.number, "Terminal", style.heading()},
+        {columns.number, columns.dn - columns.number, columns.first, style.heading()},
         {columns.dn, columns.spid - columns.dn, "Number (DN)", style.heading()}};
     if (columns.hasSpid)
         cells.push_back(
@@ -130,9 +132,8 @@ void drawSettings(SheetBuilder &sheet, const TerminalSettings &settings,
     sheet.y = sheet.top() + mm(12.5);
     sheet.paragraph(settings.kind == LineKind::Analog
                         ? QString("The number of your line, as it is dialled.")
-                        : QString("Program these into each terminal before it is connected. The "
-                                  "digits are grouped for reading aloud; key them in without "
-                                  "gaps."),
+                        : QString("To be programmed into each terminal. Digits are grouped for "
+                                  "reading aloud; key them in without gaps."),
                     style.body());
     sheet.y += mm(5);
     const double indent = mm(44);
@@ -164,8 +165,10 @@ void drawSignatures(SheetBuilder &sheet, const CertificateContent &content,
                     const CertificateStyle &style)
 {
     const double fieldHeight = mm(17);
-    sheet.y += mm(9);
+    const double below = mm(34); // how to check, where there is room for both
+    sheet.y += mm(7);
     sheet.ensure(fieldHeight + mm(8));
+    sheet.y = std::max(sheet.y, sheet.bottom() - below - fieldHeight - mm(8));
     const double half = (sheet.width() - mm(10)) / 2;
     const QRectF left(sheet.left(), sheet.y, half, fieldHeight);
     const QRectF right(sheet.left() + half + mm(10), sheet.y, half, fieldHeight);
@@ -187,7 +190,7 @@ void drawHowToCheck(SheetBuilder &sheet, const CertificateContent &content,
         SheetBuilder::fitted({Face::Digits, 72, style.ink.text}, content.digest(), sheet.width());
     const double height =
         SheetBuilder::paragraphHeight(text, style.small(), sheet.width()) + mm(13);
-    sheet.y += mm(4);
+    sheet.y += mm(3);
     sheet.ensure(height);
     sheet.y = std::max(sheet.y, sheet.bottom() - height);
     sheet.row({{sheet.left(), sheet.width(), "To check this certificate", style.heading()}});

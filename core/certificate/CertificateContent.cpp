@@ -212,6 +212,7 @@ void readEvidence(JsonReader &reader, CertificateContent &content)
     content.runNeeded = reader.boolean("run_needed");
     content.runs = readList(reader, "runs", readRun);
     content.proves = reader.text("proves", longText);
+    content.provesPlainly = reader.text("proves_plainly", longText);
     const QJsonValue proven = reader.raw("proven");
     if (!proven.isObject())
         reader.fail("proven", "must be an object");
@@ -254,6 +255,7 @@ QJsonObject CertificateContent::toJson() const
             {"run_needed", runNeeded},
             {"runs", list(runs, writeRun)},
             {"proves", proves},
+            {"proves_plainly", provesPlainly},
             {"proven", proven},
             {"notes", QJsonArray::fromStringList(notes)},
             {"tested_from", testedFrom},

@@ -111,9 +111,10 @@ struct CertificateContent
     std::vector<CertificateCriterion> criteria;
     bool runNeeded = false; ///< an error-rate run is needed: "N runs were made"
     std::vector<CertificateRun> runs;
-    QString proves;     ///< what the counted run proves
-    QJsonObject proven; ///< figures behind it
-    QStringList notes;  ///< what the path covers, where the run was made
+    QString proves;        ///< what the counted run proves, in the trade's words
+    QString provesPlainly; ///< the same for the customer
+    QJsonObject proven;    ///< figures behind it
+    QStringList notes;     ///< what the path covers, where the run was made
 
     QString testedFrom, testedTo; ///< days of the counted evidence, YYYY-MM-DD; empty without
     QStringList installers;       ///< names of those who recorded it

@@ -184,6 +184,7 @@ void addDecision(CertificateContent &content, const CertificateSources &sources,
     for (const RunMade &made : decision.runs)
         content.runs.push_back({guard.cover(made.text), guard.cover(made.result)});
     content.proves = guard.cover(decision.proves);
+    content.provesPlainly = plainProof(decision.proven);
     content.proven = decision.proven;
     for (const QString &note : decision.notes)
         content.notes << guard.cover(note);

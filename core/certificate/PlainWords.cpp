@@ -1,5 +1,9 @@
 #include "core/certificate/PlainWords.h"
 
+#include <QLocale>
+
+#include <cmath>
+
 namespace loopwright {
 
 namespace {
@@ -87,6 +91,20 @@ QString plainOutcome(CriterionOutcome outcome)
         if (candidate == outcome)
             return QString::fromLatin1(text);
     return {};
+}
+
+QString plainProof(const QJsonObject &proven)
+{
+    const double upper = proven.value("ber_upper_95").toDouble(1);
+    if (!(upper > 0) || upper > 1e-2)
+        return {};
+    // Rounded down to two digits, so that no more is said than is proved.
+    const double one = 1 / upper;
+    const double unit = std::pow(10, std::floor(std::log10(one)) - 1);
+    const double rounded = std::floor(one / unit) * unit;
+    const QString count = rounded >= 1e6 ? QString("%1 million").arg(rounded / 1e6)
+                                         : QLocale(QLocale::English).toString(qint64(rounded));
+    return QString("With 95 % confidence, at most one bit in %1 arrives wrong.").arg(count);
 }
 
 QStringList plainKeys()

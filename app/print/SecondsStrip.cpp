@@ -1,0 +1,349 @@
+#include "app/print/SecondsStrip.h"
+
+#include "app/print/PictureFile.h"
+#include "core/errortest/Bounds.h"
+
+#include <QFontMetricsF>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace loopwright {
+
+namespace {
+
+constexpr QSizeF fileSize(900, 260);
+
+/// What one bar shows: one second, or the worst of several that share it.
+struct Column
+{
+    qint64 errors = 0;
+    SecondClass kind = SecondClass::ErrorFree;
+    bool outOfSync = false;
+    bool provisional = false;
+};
+
+class Strip
+{
+public:
+    Strip(QPainter &painter, const QRectF &rect, const StripData &data, const PictureStyle &style)
+        : m_painter(painter)
+        , m_data(data)
+        , m_style(style)
+        , m_metrics(style.font)
+        , m_seconds(std::max<qint64>({qint64(data.seconds.size()), data.plannedSeconds, 1}))
+    {
+        const double left = m_metrics.horizontalAdvance("64 000 ");
+        m_plot =
+            rect.adjusted(left, m_metrics.height() * 1.3,
+                          -m_metrics.horizontalAdvance("00:00") * 0.55, -m_metrics.height() * 3.4);
+        m_decades = std::max(1.0, std::ceil(std::log10(double(data.bitsPerSecond))));
+    }
+
+    void paint()
+    {
+        if (m_plot.width() < 4 || m_plot.height() < 4)
+            return; // no room for anything that could be read
+        gather();
+        paintUnavailable();
+        paintGrid();
+        paintBars();
+        paintProvisional();
+        paintTimeAxis();
+        paintLegend();
+    }
+
+private:
+    double em() const { return m_metrics.height(); }
+    double xOf(double second) const
+    {
+        return m_plot.left() + m_plot.width() * second / double(m_seconds);
+    }
+    /// One error stands a step above the base line, so that it is seen.
+    double yOf(double errors) const
+    {
+        const double share = errors < 1 ? 0 : (std::log10(errors) + 0.5) / (m_decades + 0.5);
+        return m_plot.bottom() - m_plot.height() * std::min(share, 1.0);
+    }
+
+    void gather()
+    {
+        // At least a bar's width of 1.2 units, or what the font makes of a pixel.
+        const double most = std::max(1.0, m_plot.width() / std::max(0.5, em() * 0.1));
+        m_perColumn = std::max<qint64>(1, qint64(std::ceil(double(m_seconds) / most)));
+        const std::size_t count = std::min(m_data.seconds.size(), m_data.marks.size());
+        for (std::size_t i = 0; i < count; ++i) {
+            if (qint64(i) % m_perColumn == 0)
+                m_columns.push_back({});
+            Column &column = m_columns.back();
+            column.errors = std::max(column.errors, m_data.seconds[i].bitErrors());
+            column.kind = std::max(column.kind, m_data.marks[i].kind);
+            column.outOfSync |= !m_data.marks[i].inSync;
+            column.provisional |= m_data.marks[i].provisional;
+        }
+    }
+
+    double columnX(std::size_t index) const { return xOf(double(index) * double(m_perColumn)); }
+    double columnWidth() const { return m_plot.width() * double(m_perColumn) / double(m_seconds); }
+
+    /// Calls `draw` with the first column of each stretch and the one behind its last.
+    template<class Test, class Draw>
+    void stretches(Test test, Draw draw) const
+    {
+        for (std::size_t i = 0; i < m_columns.size(); ++i) {
+            const std::size_t from = i;
+            while (i < m_columns.size() && test(m_columns[i]))
+                ++i;
+            if (i > from)
+                draw(from, i);
+        }
+    }
+
+    void hatch(const QRectF &area) const
+    {
+        m_painter.save();
+        m_painter.setClipRect(area, Qt::IntersectClip);
+        m_painter.setPen(QPen(m_style.muted, em() * 0.06));
+        const double step = em() * 0.45;
+        for (double x = area.left() - area.height(); x < area.right(); x += step)
+            m_painter.drawLine(QPointF(x, area.bottom()), QPointF(x + area.height(), area.top()));
+        m_painter.restore();
+    }
+
+    void paintUnavailable() const
+    {
+        stretches([](const Column &c) { return c.kind == SecondClass::Unavailable; },
+                  [this](std::size_t from, std::size_t to) {
+                      const QRectF area(
+                          QPointF(columnX(from), m_plot.top()),
+                          QPointF(std::min(columnX(to), m_plot.right()), m_plot.bottom()));
+                      hatch(area);
+                      m_painter.setPen(QPen(m_style.text, em() * 0.2, Qt::SolidLine, Qt::FlatCap));
+                      m_painter.drawLine(area.topLeft(), area.topRight());
+                  });
+    }
+
+    void paintGrid() const
+    {
+        m_painter.setFont(m_style.font);
+        const double severe = std::ceil(double(m_data.bitsPerSecond) / 1000);
+        for (double errors = 1; errors <= double(m_data.bitsPerSecond); errors *= 10) {
+            const double y = yOf(errors);
+            m_painter.setPen(QPen(m_style.line, em() * 0.05));
+            m_painter.drawLine(QPointF(m_plot.left(), y), QPointF(m_plot.right(), y));
+            const QString text = QString::number(errors, 'f', 0);
+            m_painter.setPen(m_style.muted);
+            m_painter.drawText(
+                QPointF(m_plot.left() - m_metrics.horizontalAdvance(text) - em() * 0.35,
+                        y + m_metrics.ascent() * 0.38),
+                text);
+        }
+        QPen pen(m_style.doubtful, em() * 0.07);
+        pen.setDashPattern({5, 3});
+        m_painter.setPen(pen);
+        m_painter.drawLine(QPointF(m_plot.left(), yOf(severe)),
+                           QPointF(m_plot.right(), yOf(severe)));
+        m_painter.setPen(m_style.muted);
+        m_painter.drawText(QPointF(m_plot.left(), m_plot.top() - em() * 0.35),
+                           "bit errors in a second");
+        const QString note = QString("severely errored from %1").arg(severe);
+        m_painter.drawText(
+            QPointF(m_plot.right() - m_metrics.horizontalAdvance(note), m_plot.top() - em() * 0.35),
+            note);
+    }
+
+    void paintBar(std::size_t index) const
+    {
+        const Column &column = m_columns[index];
+        const double width = std::max(columnWidth() * 0.8, em() * 0.09);
+        const double x = columnX(index) + (columnWidth() - width) / 2;
+        if (column.outOfSync) {
+            m_painter.setPen(QPen(m_style.bad, em() * 0.07));
+            m_painter.setBrush(m_style.ground);
+            m_painter.drawRect(
+                QRectF(QPointF(x, m_plot.top() + em() * 0.5), QPointF(x + width, m_plot.bottom())));
+            paintCross(x + width / 2, m_plot.top() + em() * 0.25);
+            return;
+        }
+        if (column.errors == 0)
+            return;
+        const bool severe = isSevere(column);
+        const double top = yOf(double(column.errors));
+        m_painter.fillRect(QRectF(QPointF(x, top), QPointF(x + width, m_plot.bottom())),
+                           severe ? m_style.bad : m_style.text);
+        if (severe)
+            paintTriangle(x + width / 2, top);
+    }
+
+    bool isSevere(const Column &column) const
+    {
+        return 1000 * column.errors >= m_data.bitsPerSecond;
+    }
+
+    void paintTriangle(double x, double y) const
+    {
+        const double r = em() * 0.3;
+        m_painter.setPen(Qt::NoPen);
+        m_painter.setBrush(m_style.bad);
+        m_painter.drawPolygon(
+            QPolygonF{QPointF(x - r, y - r * 1.7), QPointF(x + r, y - r * 1.7), QPointF(x, y)});
+    }
+
+    void paintCross(double x, double y) const
+    {
+        const double r = em() * 0.2;
+        m_painter.setPen(QPen(m_style.bad, em() * 0.1));
+        m_painter.drawLine(QPointF(x - r, y - r), QPointF(x + r, y + r));
+        m_painter.drawLine(QPointF(x - r, y + r), QPointF(x + r, y - r));
+    }
+
+    void paintBars() const
+    {
+        for (std::size_t i = 0; i < m_columns.size(); ++i)
+            paintBar(i);
+    }
+
+    QPen provisionalPen() const
+    {
+        QPen pen(m_style.accent, em() * 0.12);
+        pen.setDashPattern({1.2, 1.6});
+        return pen;
+    }
+
+    void paintProvisional() const
+    {
+        stretches([](const Column &c) { return c.provisional; },
+                  [this](std::size_t from, std::size_t to) {
+                      m_painter.setPen(provisionalPen());
+                      m_painter.setBrush(Qt::NoBrush);
+                      m_painter.drawRect(
+                          QRectF(QPointF(columnX(from), m_plot.top()),
+                                 QPointF(std::min(columnX(to), m_plot.right()), m_plot.bottom())));
+                  });
+    }
+
+    void paintTimeAxis() const
+    {
+        m_painter.setPen(QPen(m_style.text, em() * 0.07));
+        m_painter.drawLine(m_plot.bottomLeft(), m_plot.bottomRight());
+        static constexpr std::array<qint64, 14> steps{10,  30,   60,   120,  180,   300,   600,
+                                                      900, 1800, 3600, 7200, 14400, 21600, 86400};
+        const double room = m_metrics.horizontalAdvance("00:00:00") * 1.5;
+        qint64 step = steps.back();
+        for (const qint64 candidate : steps) {
+            step = candidate;
+            if (xOf(double(candidate)) - xOf(0) >= room)
+                break;
+        }
+        for (qint64 second = 0; second <= m_seconds; second += step) {
+            const double x = xOf(double(second));
+            m_painter.setPen(QPen(m_style.text, em() * 0.07));
+            m_painter.drawLine(QPointF(x, m_plot.bottom()),
+                               QPointF(x, m_plot.bottom() + em() * 0.25));
+            const QString text = durationText(second);
+            m_painter.setPen(m_style.muted);
+            m_painter.drawText(QPointF(x - m_metrics.horizontalAdvance(text) / 2,
+                                       m_plot.bottom() + em() * 0.35 + m_metrics.ascent()),
+                               text);
+        }
+    }
+
+    struct LegendEntry
+    {
+        const char *text;
+        void (Strip::*sign)(const QRectF &) const;
+    };
+
+    /// A bar as it stands in the plot, in the middle of a box of the legend.
+    QRectF legendBar(const QRectF &box) const
+    {
+        const double width = box.height() * 0.22;
+        return QRectF(box.center().x() - width / 2, box.top() + box.height() * 0.45, width,
+                      box.height() * 0.55);
+    }
+    void signErrored(const QRectF &box) const { m_painter.fillRect(legendBar(box), m_style.text); }
+    void signSevere(const QRectF &box) const
+    {
+        m_painter.fillRect(legendBar(box), m_style.bad);
+        paintTriangle(box.center().x(), legendBar(box).top());
+    }
+    void signOutOfSync(const QRectF &box) const
+    {
+        m_painter.setPen(QPen(m_style.bad, em() * 0.07));
+        m_painter.setBrush(m_style.ground);
+        m_painter.drawRect(legendBar(box));
+        paintCross(box.center().x(), box.top() + box.height() * 0.15);
+    }
+    void signUnavailable(const QRectF &box) const { hatch(box); }
+    void signProvisional(const QRectF &box) const
+    {
+        m_painter.setPen(provisionalPen());
+        m_painter.setBrush(Qt::NoBrush);
+        m_painter.drawRect(box);
+    }
+
+    void paintLegend() const
+    {
+        static constexpr LegendEntry entries[] = {{"errored", &Strip::signErrored},
+                                                  {"severely errored", &Strip::signSevere},
+                                                  {"out of sync", &Strip::signOutOfSync},
+                                                  {"unavailable", &Strip::signUnavailable},
+                                                  {"may yet change", &Strip::signProvisional}};
+        double total = 0;
+        for (const LegendEntry &entry : entries)
+            total += em() * 2.6 + m_metrics.horizontalAdvance(QLatin1StringView(entry.text));
+        const double shrink = std::min(1.0, m_plot.width() / total);
+        QFont font = m_style.font;
+        font.setPixelSize(std::max(1, int(font.pixelSize() * shrink)));
+        const QFontMetricsF metrics(font);
+        const double size = metrics.height();
+        double x = m_plot.left();
+        const double base = m_plot.bottom() + em() * 2.95;
+        for (const LegendEntry &entry : entries) {
+            const QString text = QString::fromLatin1(entry.text);
+            (this->*entry.sign)(QRectF(x, base - size * 0.85, size * 0.9, size * 0.9));
+            m_painter.setPen(m_style.muted);
+            m_painter.setFont(font);
+            m_painter.drawText(QPointF(x + size * 1.2, base), text);
+            x += size * 2.6 + metrics.horizontalAdvance(text);
+        }
+    }
+
+    QPainter &m_painter;
+    const StripData &m_data;
+    const PictureStyle &m_style;
+    QFontMetricsF m_metrics;
+    qint64 m_seconds;
+    QRectF m_plot;
+    double m_decades = 1;
+    qint64 m_perColumn = 1;
+    std::vector<Column> m_columns;
+};
+
+} // namespace
+
+void paintStrip(QPainter &painter, const QRectF &rect, const StripData &data,
+                const PictureStyle &style)
+{
+    painter.save();
+    Strip(painter, rect, data, style).paint();
+    painter.restore();
+}
+
+QByteArray stripPng(const StripData &data, double scale)
+{
+    return picturePng(fileSize, scale, [&](QPainter &painter, const QRectF &rect) {
+        paintStrip(painter, rect.adjusted(10, 8, -10, -8), data, paperStyle(12));
+    });
+}
+
+QByteArray stripSvg(const StripData &data)
+{
+    return pictureSvg(fileSize, "Bit errors per second",
+                      [&](QPainter &painter, const QRectF &rect) {
+                          paintStrip(painter, rect.adjusted(10, 8, -10, -8), data, paperStyle(12));
+                      });
+}
+
+} // namespace loopwright

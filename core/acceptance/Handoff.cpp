@@ -1,0 +1,224 @@
+#include "core/acceptance/Handoff.h"
+
+#include "core/turnup/Cause.h"
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+/// Whose part a criterion is where no recorded layer or call tells more, and what to check first.
+struct PartOfCriterion
+{
+    const char *key;
+    std::optional<LinePart> part; ///< nothing: the installer's own work
+    const char *check;
+};
+constexpr PartOfCriterion parts[] = {
+    {"identifiers", LinePart::ServingOffice,
+     "Compare variant, numbers and SPIDs of the order with what the office assigned."},
+    {"loop", LinePart::Loop, "Is it the pair of the order? Look for taps and coils on record."},
+    {"safety", LinePart::Loop, "Leave the pair alone until the foreign voltage is cleared."},
+    {"layer1", LinePart::Loop, "Is it the pair of the order, free of load coils?"},
+    {"layer2", LinePart::Terminal, "How the TEI is set in the terminal."},
+    {"layer3", LinePart::Terminal, "The SPID in the terminal against the order, digit by digit."},
+    {"calls", LinePart::ServingOffice, "The services of the order against what the office built."},
+    {"readback", LinePart::ServingOffice,
+     "Is the pair connected to the line equipment of the order?"},
+    {"detector", {}, "Make the detector check again, then the run."},
+    {"run", LinePart::Loop, "Loss and noise of the pair, then its joints and the drop."},
+    {"loop_current", LinePart::Loop, "Resistance of the pair, then the feed of the line card."},
+    {"loss_1004", LinePart::Loop, "Joints, taps and load coils of the pair."},
+    {"noise", LinePart::Loop, "Insulation of the pair and its shield's ground."},
+    {"power_influence", LinePart::Loop, "Bonds and grounds of the cable's shield along the way."},
+    {"balance", LinePart::Loop, "A joint of high resistance, or a leak, in one of the two wires."},
+    {"polarity", LinePart::Loop, "Where tip and ring change places."},
+    {"dial_tone", LinePart::ServingOffice, "Whether the line is built and connected."},
+    {"ringing", LinePart::ServingOffice, "Whether the number rings this line equipment."},
+    {"slope", LinePart::Loop, "Taps and missing load coils."},
+    {"insulation", LinePart::Loop, "A wet joint or a damaged drop."},
+    {"foreign_voltage", LinePart::Loop, "A cross with another pair or with power."},
+    {"on_hook_voltage", LinePart::ServingOffice, "The feed of the line card."},
+    {"ringing_voltage", LinePart::ServingOffice,
+     "The ringing supply; then how many telephones ring at once."},
+    {"instrument", {}, "Use a registered instrument within its calibration, or have it entered."},
+};
+
+struct WhomToCall
+{
+    LinePart part;
+    const char *call;
+};
+constexpr WhomToCall calls[] = {
+    {LinePart::PremisesWiring, "whoever looks after the wiring of the premises"},
+    {LinePart::Terminal, "whoever supplied the terminal equipment"},
+    {LinePart::Loop, "outside plant repair, with the pair and the readings below"},
+    {LinePart::ServingOffice, "the serving office"}};
+
+const CriterionResult *subjectOf(const Decision &decision)
+{
+    const CriterionResult *missing = nullptr;
+    for (const CriterionResult &criterion : decision.criteria) {
+        if (!criterion.open())
+            continue;
+        if (criterion.outcome == CriterionOutcome::NotMet)
+            return &criterion;
+        if (!missing)
+            missing = &criterion;
+    }
+    return missing;
+}
+
+/// The newest of the criterion's facts that shows the failure.
+const Fact *failureOf(const DecisionInput &input, const CriterionResult &criterion)
+{
+    const Fact *newest = nullptr;
+    for (const Fact &fact : input.facts) {
+        const auto *layer = fact.as<LayerFact>();
+        const auto *call = fact.as<CallFact>();
+        const bool failed = (layer && layer->outcome == LayerOutcome::Down) ||
+                            (call && call->outcome == CallOutcome::Failed);
+        if (failed && criterion.evidence.contains(fact.id) && (!newest || newest->at < fact.at))
+            newest = &fact;
+    }
+    return newest;
+}
+
+QString causeText(const DecisionInput &input, std::optional<int> number)
+{
+    if (!number)
+        return {};
+    const ProtocolVariant *variant = findVariant(input.order.variant);
+    const auto cause = variant && usesQ850(*variant) ? causeOf(*number) : std::nullopt;
+    return cause ? QString("%1, %2").arg(*number).arg(cause->name) : QString::number(*number);
+}
+
+void setPart(Handoff &handoff, std::optional<LinePart> part)
+{
+    if (!part) {
+        handoff.part = "the installer's own work";
+        handoff.call = "the dispatcher, to be sent again";
+        return;
+    }
+    handoff.part = partName(*part);
+    for (const WhomToCall &row : calls)
+        if (row.part == *part)
+            handoff.call = QString::fromLatin1(row.call);
+    if (*part == LinePart::ServingOffice && !handoff.office.isEmpty())
+        handoff.call += ", " + handoff.office;
+}
+
+void explainLayer(Handoff &handoff, const DecisionInput &input, const LayerFact &layer)
+{
+    const FirstCheck check = firstCheck(layer);
+    handoff.where =
+        layer.layer == 1
+            ? QString("layer 1 at %1")
+                  .arg(layer.interfaceOrU() == LineInterface::U ? QString("U") : QString("S/T"))
+            : QString("layer %1, terminal %2").arg(layer.layer).arg(layer.terminalOrFirst());
+    handoff.cause = causeText(input, layer.cause);
+    handoff.meaning = check.meaning;
+    handoff.check = QStringList{check.check, check.then};
+    setPart(handoff, check.part);
+}
+
+void explainCall(Handoff &handoff, const DecisionInput &input, const CallFact &call)
+{
+    handoff.where = QString("%1, %2, %3")
+                        .arg(toText(call.channel), toText(call.service), toText(call.direction));
+    handoff.cause = causeText(input, call.cause);
+    const ProtocolVariant *variant = findVariant(input.order.variant);
+    const auto cause =
+        call.cause && variant && usesQ850(*variant) ? causeOf(*call.cause) : std::nullopt;
+    if (cause && !cause->checkFirst.isEmpty())
+        handoff.check.prepend(cause->checkFirst);
+}
+
+void explain(Handoff &handoff, const DecisionInput &input, const CriterionResult &criterion)
+{
+    for (const PartOfCriterion &row : parts) {
+        if (criterion.key != QLatin1StringView(row.key))
+            continue;
+        setPart(handoff, row.part);
+        handoff.check << QString::fromLatin1(row.check);
+    }
+    // What was not even tried is nobody's fault yet.
+    if (criterion.outcome == CriterionOutcome::Missing) {
+        setPart(handoff, {});
+        handoff.check = QStringList{criterion.next.isEmpty() ? criterion.reason : criterion.next};
+        return;
+    }
+    const Fact *failure = failureOf(input, criterion);
+    if (!failure)
+        return;
+    if (const auto *layer = failure->as<LayerFact>())
+        explainLayer(handoff, input, *layer);
+    else if (const auto *call = failure->as<CallFact>())
+        explainCall(handoff, input, *call);
+}
+
+void addReadings(Handoff &handoff, const Decision &decision)
+{
+    for (const CriterionResult &criterion : decision.criteria) {
+        if (criterion.open() && criterion.key != handoff.criterion)
+            handoff.alsoOpen << criterion.name + ": " + criterion.reason;
+        if (criterion.outcome != CriterionOutcome::NotNeeded && !criterion.measuredText.isEmpty())
+            handoff.readings.push_back({criterion.name, criterion.measuredText, criterion.limitText,
+                                        toText(criterion.outcome).replace(u'_', u' ')});
+    }
+    for (const RunMade &run : decision.runs)
+        handoff.done << "Run: " + run.text + " (" + run.result + ')';
+}
+
+void addChanges(Handoff &handoff, const DecisionInput &input)
+{
+    QSet<QString> voided;
+    for (const Fact &fact : input.facts)
+        if (const auto *content = fact.as<VoidFact>())
+            voided.insert(content->fact);
+    for (const Fact &fact : input.facts) {
+        if (voided.contains(fact.id) || fact.as<VoidFact>())
+            continue;
+        if (const auto *changed = fact.as<ChangedFact>())
+            handoff.done << QString("Changed: %1%2")
+                                .arg(toText(changed->what).replace(u'_', u' '),
+                                     changed->text ? QString(", " + *changed->text) : QString());
+        if (const auto *note = fact.as<NoteFact>())
+            handoff.done << "Note: " + note->text;
+        if (!handoff.lastFact || *handoff.lastFact < fact.at) {
+            handoff.lastFact = fact.at;
+            handoff.recordedBy = fact.installer;
+        }
+    }
+}
+
+} // namespace
+
+std::optional<Handoff> makeHandoff(const DecisionInput &input, const Decision &decision,
+                                   const QString &officeName)
+{
+    const CriterionResult *criterion = subjectOf(decision);
+    if (!criterion)
+        return std::nullopt;
+    const ServiceOrder &order = input.order;
+    Handoff handoff;
+    handoff.order = order.number;
+    handoff.customer = order.customer;
+    handoff.contact = order.contact;
+    handoff.premises = order.premises;
+    handoff.circuit = order.circuit;
+    handoff.office = officeName;
+    handoff.pair = order.pair;
+    const ProtocolVariant *variant = findVariant(order.variant);
+    handoff.variant = variant ? variant->name : order.variant;
+    handoff.criterion = criterion->key;
+    handoff.failed = criterion->name;
+    handoff.reason = criterion->reason;
+    explain(handoff, input, *criterion);
+    addReadings(handoff, decision);
+    addChanges(handoff, input);
+    return handoff;
+}
+
+} // namespace loopwright
