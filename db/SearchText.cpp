@@ -31,9 +31,10 @@ QString quoted(const QString &word)
 
 QString foldForSearch(const QString &text)
 {
-    // Letters with a stroke do not come apart into a letter and an accent.
-    static const QMap<QChar, QString> strokes{{u'ł', "l"}, {u'ø', "o"},  {u'đ', "d"}, {u'ħ', "h"},
-                                              {u'ı', "i"}, {u'æ', "ae"}, {u'œ', "oe"}};
+    // Letters that do not come apart into a letter and an accent.
+    static const QMap<QChar, QString> strokes{{u'ł', "l"},  {u'ø', "o"}, {u'đ', "d"},
+                                              {u'ħ', "h"},  {u'ı', "i"}, {u'æ', "ae"},
+                                              {u'œ', "oe"}, {u'ß', "ss"}};
     QString folded;
     for (const QChar c : text.toCaseFolded().normalized(QString::NormalizationForm_KD)) {
         if (c.category() == QChar::Mark_NonSpacing)

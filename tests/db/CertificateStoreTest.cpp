@@ -1,0 +1,96 @@
+#include "db/CertificateStore.h"
+
+#include "db/SqliteConnection.h"
+#include "tests/support/StoredJobs.h"
+
+using namespace loopwright;
+
+class CertificateStoreTest : public QObject
+{
+    Q_OBJECT
+    Database m_database = recordsInMemory();
+    const QString m_number = "26-007-00001-99";
+    const Moment m_at = *Moment::parse(u"2026-03-04T12:00:00-06:00");
+
+    Result<void> add(const QString &number)
+    {
+        return jobs::inTransaction(m_database, "circuit:C-77", [&](Transaction &t) {
+            const auto before = CertificateStore(m_database).find(m_number);
+            StoredCertificate certificate = **before;
+            certificate.number = number;
+            return CertificateStore::add(t, certificate);
+        });
+    }
+
+private slots:
+    void init()
+    {
+        m_database = recordsInMemory();
+        QVERIFY_RESULT(jobs::addWholeJob(m_database));
+    }
+    void findsWhatWasIssued()
+    {
+        const CertificateStore store(m_database);
+        const auto found = store.find(m_number);
+        QVERIFY_RESULT(found);
+        QVERIFY(*found);
+        QCOMPARE((*found)->content, QJsonObject({{"certificate", m_number}}));
+        QCOMPARE((*found)->digest, digestOf((*found)->content));
+        QCOMPARE((*found)->order, "A-1001");
+        QCOMPARE((*found)->decision, (*DecisionStore(m_database).newestOf("A-1001"))->id);
+        QCOMPARE(store.ofOrder("A-1001")->size(), 1u);
+        QCOMPARE(*store.numberOfFile(QString(64, 'a')), std::optional(m_number));
+        QCOMPARE(*store.numberOfFile(QString(64, 'b')), std::nullopt);
+        QVERIFY(!*store.find("26-007-00002-99"));
+    }
+    void aFurtherIssueIsACopy()
+    {
+        const auto issueAgain = [&](Transaction &t) -> Result<void> {
+            const auto issue =
+                CertificateStore::addIssue(t, m_number, QString(64, 'c'), "letter", m_at);
+            if (!issue)
+                return failure(issue.error());
+            return issue->issue == 2 && issue->isCopy()
+                       ? Result<void>()
+                       : failure(ErrorCode::Refused, "is no second issue");
+        };
+        QVERIFY_RESULT(jobs::inTransaction(m_database, "circuit:C-77", issueAgain));
+        const auto issues = CertificateStore(m_database).issuesOf(m_number);
+        QCOMPARE(issues->size(), 2u);
+        QCOMPARE(issues->front().paper, "a4");
+        QVERIFY(!issues->front().isCopy());
+        QCOMPARE(issues->back().fileSha256, QString(64, 'c'));
+    }
+    void aNumberIsGivenOutOnce()
+    {
+        const auto again = add(m_number);
+        QVERIFY(!again);
+        QCOMPARE(again.error().code, ErrorCode::BadInput);
+        QVERIFY(!jobs::inTransaction(m_database, "circuit:C-77", [&](Transaction &t) {
+            const auto issue = CertificateStore::addIssue(t, "none", QString(64, 'c'), "a4", m_at);
+            return issue ? Result<void>() : Result<void>(failure(issue.error()));
+        }));
+    }
+    void sequencesRunWithinYearAndStation()
+    {
+        QVERIFY_RESULT(add("26-007-00041-99"));
+        QVERIFY_RESULT(add("26-008-00099-99"));
+        QVERIFY_RESULT(add("27-007-00005-99"));
+        const CertificateStore store(m_database);
+        QCOMPARE(*store.nextSequence(2026, "007"), 42);
+        QCOMPARE(*store.nextSequence(2026, "008"), 100);
+        QCOMPARE(*store.nextSequence(2026, "009"), 1);
+        QCOMPARE(*store.nextSequence(2027, "007"), 6);
+    }
+    void certificatesAreOnlyAdded()
+    {
+        for (const char *table : {"certificate", "certificate_issue"}) {
+            QVERIFY(!m_database.connection().run(QByteArray("DELETE FROM ") + table, "test"));
+            QVERIFY(!m_database.connection().run(
+                QByteArray("UPDATE ") + table + " SET at_offset = 1", "test"));
+        }
+    }
+};
+
+QTEST_GUILESS_MAIN(CertificateStoreTest)
+#include "CertificateStoreTest.moc"

@@ -1,0 +1,78 @@
+#include "db/SearchText.h"
+
+#include "tests/support/Jobs.h"
+
+#include <QTest>
+
+using namespace loopwright;
+
+class SearchTextTest : public QObject
+{
+    Q_OBJECT
+private slots:
+    void folds_data()
+    {
+        QTest::addColumn<QString>("text");
+        QTest::addColumn<QString>("folded");
+        const auto row = [](const char *text, const char *folded) {
+            QTest::newRow(text) << QString::fromUtf8(text) << QString::fromUtf8(folded);
+        };
+        row("Müller & Söhne", "muller & sohne");
+        row("ŁÓDŹ", "lodz");
+        row("Straße", "strasse");
+        row("Ørsted  Ærø\tby", "orsted aero by");
+        row("ﬁne", "fine");
+        row("東京", "東京");
+    }
+    void folds()
+    {
+        QFETCH(QString, text);
+        QFETCH(QString, folded);
+        QCOMPARE(foldForSearch(text), folded);
+        QCOMPARE(foldForSearch(folded), folded);
+    }
+    void holdsNumbersAndNames()
+    {
+        const QStringList words = searchTextOf(jobs::order(jobs::briFields())).split('\n');
+        for (const char *word : {"a-1001", "c-77", "bright bakery", "12 mill lane", "17-204",
+                                 "217-555-0143", "2175550143", "21755501440101"})
+            QVERIFY2(words.contains(word), word);
+    }
+    void terms_data()
+    {
+        QTest::addColumn<QString>("typed");
+        QTest::addColumn<QString>("match");
+        QTest::addColumn<QString>("shortWords");
+        QTest::newRow("nothing") << " "
+                                 << ""
+                                 << "[]";
+        QTest::newRow("word") << "Bakery"
+                              << R"("bakery")"
+                              << "[]";
+        QTest::newRow("two words") << "bright Bakery"
+                                   << R"("bright" AND "bakery")"
+                                   << "[]";
+        QTest::newRow("number") << "555-0143"
+                                << R"(("555-0143" OR "5550143"))"
+                                << "[]";
+        QTest::newRow("short") << "7 12 mill"
+                               << R"("mill")"
+                               << R"(["7","12"])";
+        QTest::newRow("quote") << "a\"b OR"
+                               << R"("a""b")"
+                               << R"(["or"])";
+    }
+    void terms()
+    {
+        QFETCH(QString, typed);
+        QFETCH(QString, match);
+        QFETCH(QString, shortWords);
+        const SearchTerms terms = searchTerms(typed);
+        QCOMPARE(terms.match, match);
+        QCOMPARE(terms.shortWords, shortWords);
+        QCOMPARE(terms.isEmpty(), typed.trimmed().isEmpty());
+    }
+};
+
+QTEST_APPLESS_MAIN(SearchTextTest)
+#include "SearchTextTest.moc"

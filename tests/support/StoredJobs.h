@@ -1,0 +1,118 @@
+#pragma once
+// Jobs put into the records, for tests of the stores: an office, orders, facts, a decision, a
+// certificate.
+
+#include "db/AssignmentStore.h"
+#include "db/BoardStore.h"
+#include "db/CertificateStore.h"
+#include "db/DecisionStore.h"
+#include "db/FactStore.h"
+#include "db/InstrumentStore.h"
+#include "db/LimitSetStore.h"
+#include "db/OfficeStore.h"
+#include "db/OrderStore.h"
+#include "db/PersonStore.h"
+#include "tests/support/Jobs.h"
+#include "tests/support/Records.h"
+
+namespace loopwright::jobs {
+
+/// Runs `write` in a transaction of its own and commits it with an event of the subject.
+template<class Write>
+Result<void> inTransaction(Database &database, const QString &subject, Write write)
+{
+    auto transaction = Transaction::begin(database);
+    if (!transaction)
+        return failure(transaction.error());
+    LOOPWRIGHT_TRY(write(*transaction));
+    return transaction->commit(sampleEvent(subject));
+}
+
+inline Result<void> addOffice(Database &database, const QString &key = "NORTH")
+{
+    return inTransaction(database, registerSubject(), [&](Transaction &transaction) {
+        return OfficeStore::put(transaction, {key, "North exchange", "ni2"},
+                                {{"loopback", UnpublishedNumber("217-555-0199")}});
+    });
+}
+
+inline Result<void> addOrder(Database &database, const ServiceOrder &order, bool held = false)
+{
+    return inTransaction(database, circuitSubject(order.circuit), [&](Transaction &transaction) {
+        return OrderStore::put(transaction, order, held);
+    });
+}
+
+inline Result<void> setStatus(Database &database, const ServiceOrder &order, OrderStatus status)
+{
+    return inTransaction(database, circuitSubject(order.circuit), [&](Transaction &transaction) {
+        return OrderStore::setStatus(transaction, order.number, status);
+    });
+}
+
+/// Plans the claims of a stored order; the conflicts.
+inline std::vector<Conflict> claim(Database &database, const ServiceOrder &order)
+{
+    std::vector<Conflict> conflicts;
+    const auto done = inTransaction(
+        database, circuitSubject(order.circuit), [&](Transaction &transaction) -> Result<void> {
+            const auto claimed = AssignmentStore::claim(transaction, order);
+            if (!claimed)
+                return failure(claimed.error());
+            conflicts = *claimed;
+            return {};
+        });
+    if (!done)
+        qFatal("%s", qPrintable(done.error().text()));
+    return conflicts;
+}
+
+inline ServiceOrder changed(OrderFields fields, const OrderFields &other)
+{
+    for (auto it = other.begin(); it != other.end(); ++it)
+        fields[it.key()] = it.value();
+    return order(fields);
+}
+
+inline Result<void> addFacts(Database &database, const DecisionInput &input)
+{
+    return inTransaction(database, circuitSubject(input.order.circuit),
+                         [&](Transaction &transaction) -> Result<void> {
+                             for (const Fact &fact : input.facts)
+                                 LOOPWRIGHT_TRY(FactStore::add(transaction, fact));
+                             return {};
+                         });
+}
+
+/// A whole accepted basic-rate job with its decision and certificate "26-007-00001-99".
+inline Result<void> addWholeJob(Database &database)
+{
+    const DecisionInput evidence = input(briFields(), briFacts());
+    const QString subject = circuitSubject(evidence.order.circuit);
+    LOOPWRIGHT_TRY(addOffice(database));
+    LOOPWRIGHT_TRY(
+        inTransaction(database, registerSubject(), [](Transaction &transaction) -> Result<void> {
+            LOOPWRIGHT_TRY(PersonStore::put(transaction, {"K7", "A. Rivera", Role::Installer}));
+            LOOPWRIGHT_TRY(InstrumentStore::put(transaction, instrument()));
+            LOOPWRIGHT_TRY(LimitSetStore::add(transaction, limits()));
+            return {};
+        }));
+    LOOPWRIGHT_TRY(addOrder(database, evidence.order));
+    LOOPWRIGHT_TRY(addFacts(database, evidence));
+    return inTransaction(database, subject, [&](Transaction &transaction) -> Result<void> {
+        const Decision decision = decide(evidence, limits());
+        const Moment at = evidence.facts.back().at;
+        LOOPWRIGHT_TRY(DecisionStore::add(transaction, decision, evidence, at));
+        LOOPWRIGHT_TRY(CertificateStore::add(transaction, {"26-007-00001-99",
+                                                           evidence.order.number,
+                                                           decision.id,
+                                                           at,
+                                                           {{"certificate", "26-007-00001-99"}},
+                                                           {}}));
+        LOOPWRIGHT_TRY(
+            CertificateStore::addIssue(transaction, "26-007-00001-99", QString(64, 'a'), "a4", at));
+        return {};
+    });
+}
+
+} // namespace loopwright::jobs
