@@ -63,8 +63,10 @@ build() {
 own_home() {
     local home=$1
     mkdir -p "$home/data" "$home/config" "$home/cache"
-    mkdir -p -m 700 "$home/runtime"
     export XDG_DATA_HOME=$home/data XDG_CONFIG_HOME=$home/config XDG_CACHE_HOME=$home/cache
-    export XDG_RUNTIME_DIR=$home/runtime
+    if [ -z "${XDG_RUNTIME_DIR:-}" ]; then
+        mkdir -p -m 700 "$home/runtime"
+        export XDG_RUNTIME_DIR=$home/runtime
+    fi
     unset LOOPWRIGHT_DB
 }

@@ -1,0 +1,66 @@
+#pragma once
+// Runs a command in-process, or the real program, and keeps what it answered.
+
+#include "app/cli/CommandLine.h"
+
+#include <QBuffer>
+#include <QJsonDocument>
+#include <QProcess>
+#include <QProcessEnvironment>
+#include <QTest>
+
+namespace loopwright {
+
+struct Answered
+{
+    int status = -1; ///< -1: did not end by itself
+    QByteArray out;
+    QByteArray messages;
+
+    QJsonDocument document() const { return QJsonDocument::fromJson(out); }
+    QJsonObject object() const { return document().object(); }
+    QJsonArray array() const { return document().array(); }
+    QString errorCode() const { return object()["error"]["code"].toString(); }
+    QString errorPlace() const { return object()["error"]["place"].toString(); }
+    QByteArray all() const { return out + "\n--\n" + messages; }
+};
+
+inline Answered call(const QStringList &words)
+{
+    Answered answered;
+    QBuffer out(&answered.out), messages(&answered.messages);
+    out.open(QIODevice::WriteOnly);
+    messages.open(QIODevice::WriteOnly);
+    CommandLine line;
+    line.read(words);
+    answered.status = int(line.run(out, messages, false));
+    return answered;
+}
+
+inline Answered callProgram(const QStringList &words, const QMap<QString, QString> &environment = {})
+{
+    QProcess program;
+    QProcessEnvironment around = QProcessEnvironment::systemEnvironment();
+    // No display, whatever the tests have.
+    for (const char *name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM", "LOOPWRIGHT_DB"})
+        around.remove(name);
+    for (auto it = environment.begin(); it != environment.end(); ++it)
+        around.insert(it.key(), it.value());
+    program.setProcessEnvironment(around);
+    program.start(LOOPWRIGHT_BIN_DIR "/loopwright-cli", words);
+    Answered answered;
+    if (program.waitForFinished(120'000) && program.exitStatus() == QProcess::NormalExit)
+        answered.status = program.exitCode();
+    answered.out = program.readAllStandardOutput();
+    answered.messages = program.readAllStandardError();
+    return answered;
+}
+
+} // namespace loopwright
+
+/// Compares the exit status and shows what was said where it is another one.
+#define COMPARE_STATUS(answered, expected)                                                         \
+    QVERIFY2((answered).status == int(expected),                                                   \
+             (QByteArray("ended with ") + QByteArray::number((answered).status) + "\n" +           \
+              (answered).all())                                                                    \
+                 .constData())
