@@ -1,0 +1,189 @@
+#include "core/errortest/SecondsFile.h"
+
+#include <QTest>
+
+#include <rapidcheck.h>
+
+using namespace loopwright;
+
+namespace {
+
+constexpr qint64 rate = 64000;
+
+QString codes(const SecondList &seconds)
+{
+    QStringList texts;
+    for (const Second second : seconds)
+        texts << (second.inSync() ? QString::number(second.bitErrors()) : QString("L"));
+    return texts.join(' ');
+}
+
+} // namespace
+
+class SecondsFileTest : public QObject
+{
+    Q_OBJECT
+private slots:
+    void readsForms_data()
+    {
+        QTest::addColumn<QByteArray>("bytes");
+        QTest::addColumn<QString>("seconds");
+        const auto row = [](const char *name, const char *bytes, const char *seconds) {
+            QTest::newRow(name) << QByteArray(bytes) << QString(seconds);
+        };
+        row("contract", "second,bit_errors\r\n0,0\r\n1,5\r\n2,0\r\n", "0 5 0");
+        row("contract, sync", "second,bit_errors,sync_lost\n1,0,0\n2,7,1\n3,,1\n4,2,0\n",
+            "0 L L 2");
+        row("other order", "sync_lost,bit_errors,second\n0,4,0\nyes,,1\n", "4 L");
+        row("byte-order mark", "\xEF\xBB\xBFsecond,bit_errors\n0,1\n", "1");
+        row("quoted", "\"second\",\"bit_errors\"\n\"0\",\"12\"\n", "12");
+        row("semicolons", "second;bit_errors\n0;0\n1;3\n", "0 3");
+        row("tabs", "Time\tErrors\n09:15:00\t0\n09:15:01\t3\n", "0 3");
+        row("blanks", "  1   0\n  2  11\n  3   L\n", "0 11 L");
+        row("no header", "0,0\n1,2\n", "0 2");
+        row("no header, sync first", "0,L\n1,2\n", "L 2");
+        row("errors alone", "0\n0\n17\nL\n", "0 0 17 L");
+        row("comments", "# a test set\n\n# \"odd, quote\nsecond,bit_errors\n# more\n5,1\n\n6,2\n",
+            "1 2");
+        row("blanks at the end", "1 0 \n2 0\t\n", "0 0");
+        row("hyphens and capitals", "Second;Bit-Errors;Loss of sync\n0;1;no\n1;0;YES\n", "1 L");
+        row("past midnight", "23:59:58,0\n23:59:59,1\n00:00:00,2\n00:00:01,3\n", "0 1 2 3");
+        row("am and pm", "11:59:59 AM,1\n12:00:00 PM,2\n12:00:01 pm,3\n", "1 2 3");
+        row("minutes and seconds", "59:59,1\n60:00,2\n60:01,3\n", "1 2 3");
+        row("fractions", "09:15:00.98,1\n09:15:02.01,2\n09:15:02.99,3\n", "1 2 3");
+        row("drift", "0.0,1\n1.2,2\n2.4,3\n3.6,4\n4.8,5\n6.0,6\n", "1 2 3 4 5 6");
+        row("dates", "2026-03-04T23:59:59-06:00,1\n2026-03-05T06:00:00Z,2\n", "1 2");
+        row("dates, blank", "2026-03-04 09:15:00 1\n2026-03-04 09:15:01 2\n", "1 2");
+        row("dates, month first", "time,errors\n2/28/2026 11:59:59 PM,1\n3/1/2026 0:00:00,2\n",
+            "1 2");
+        row("dates, day first", "28.02.2026 23:59:59;1\n01.03.2026 00:00:00;2\n", "1 2");
+        row("trailing separators", "second;bit_errors;\n0;1;\n1;2;;\n", "1 2");
+        row("no line end", "0,1\n1,2", "1 2");
+    }
+    void readsForms()
+    {
+        QFETCH(QByteArray, bytes);
+        QFETCH(QString, seconds);
+        const auto file = readSecondsFile(bytes, "f.csv", rate);
+        QVERIFY2(file, file ? "" : qPrintable(file.error().text()));
+        QVERIFY2(file->findings.empty(),
+                 file->findings.empty() ? "" : qPrintable(file->findings[0].reason));
+        QCOMPARE(codes(file->seconds), seconds);
+        QCOMPARE(codes(*file->accepted("f.csv")), seconds);
+    }
+
+    void namesOddRows_data()
+    {
+        QTest::addColumn<QByteArray>("bytes");
+        QTest::addColumn<QString>("found"); // row:code …
+        const auto row = [](const char *name, const char *bytes, const char *found) {
+            QTest::newRow(name) << QByteArray(bytes) << QString(found);
+        };
+        row("gap", "second,bit_errors\n0,0\n1,0\n3,0\n4,0\n", "4:gap");
+        row("doubled", "second,bit_errors\n0,0\n1,0\n1,0\n2,0\n", "4:doubled");
+        row("back", "0,0\n1,0\n0,0\n2,0\n", "3:back");
+        row("clock gap", "09:15:00,0\n09:15:02,0\n", "2:gap");
+        row("negative", "0,0\n1,-1\n2,0\n", "2:bit_errors");
+        row("no number", "0,0\n1,many\n2,\n3,1.5\n", "2:bit_errors 3:bit_errors 4:bit_errors");
+        row("more errors than bits", "0,64000\n1,64001\n", "2:too_many");
+        row("huge", "0,99999999999999999999999\n", "1:bit_errors");
+        row("no second", "0,0\nx,0\n2,0\n", "2:second");
+        row("other kind of time", "0,0\n00:00:01,0\n2,0\n", "2:second");
+        row("too few columns", "second,bit_errors\n0,0\n1\n2,0\n", "3:columns");
+        row("too many columns", "0,0\n1,0,0,7\n2,0\n", "2:columns");
+        row("odd yes", "second,bit_errors,sync_lost\n0,0,perhaps\n", "2:sync_lost");
+        row("comments count as rows", "# one\nsecond,bit_errors\n# two\n0,0\n0,0\n", "5:doubled");
+        row("text behind a quote", "0,0\n\"1\"x,0\n2,0\n", "2:columns");
+        row("several", "0,0\n0,0\n5,x\n6,0\n", "2:doubled 3:gap 3:bit_errors");
+    }
+    void namesOddRows()
+    {
+        QFETCH(QByteArray, bytes);
+        QFETCH(QString, found);
+        const auto file = readSecondsFile(bytes, "f.csv", rate);
+        QVERIFY(file);
+        QStringList texts;
+        for (const Finding &finding : file->findings) {
+            texts << QString("%1:%2").arg(finding.row).arg(finding.code);
+            QCOMPARE(finding.severity, Severity::Error);
+            QVERIFY(!finding.reason.isEmpty());
+        }
+        QCOMPARE(texts.join(' '), found);
+        const auto accepted = file->accepted("f.csv");
+        QVERIFY(!accepted);
+        QCOMPARE(accepted.error().code, ErrorCode::BadInput);
+        QVERIFY(
+            accepted.error().place.startsWith(QString("f.csv: row %1").arg(file->findings[0].row)));
+    }
+
+    void refusesWholeFiles_data()
+    {
+        QTest::addColumn<QByteArray>("bytes");
+        QTest::addColumn<QString>("message");
+        QTest::newRow("empty") << QByteArray() << "holds no second";
+        QTest::newRow("comments alone") << QByteArray("# x\n\n") << "holds no second";
+        QTest::newRow("header alone") << QByteArray("second,bit_errors\n") << "holds no second";
+        QTest::newRow("not UTF-8") << QByteArray("second,bit_errors\n0,\xff\n") << "UTF-8";
+        QTest::newRow("unknown column")
+            << QByteArray("second,bit_errors,level\n0,0,0\n") << "\"level\" is not known";
+        QTest::newRow("twice") << QByteArray("second,bit_errors,errors\n0,0,0\n")
+                               << "\"bit_errors\" is there twice";
+        QTest::newRow("no errors")
+            << QByteArray("second,sync_lost\n0,0\n") << "\"bit_errors\" is missing";
+        QTest::newRow("no second")
+            << QByteArray("bit_errors,sync_lost\n0,0\n") << "\"second\" is missing";
+    }
+    void refusesWholeFiles()
+    {
+        QFETCH(QByteArray, bytes);
+        QFETCH(QString, message);
+        const auto file = readSecondsFile(bytes, "f.csv", rate);
+        QVERIFY(!file);
+        QCOMPARE(file.error().code, ErrorCode::BadInput);
+        QVERIFY2(file.error().text().contains(message), qPrintable(file.error().text()));
+        QVERIFY(file.error().place.startsWith("f.csv"));
+    }
+
+    void letsNamedColumnsPass()
+    {
+        const auto file = readSecondsFile("level,second,bit_errors\n-12,0,3\n-11,1,4\n", "f.csv",
+                                          rate, {"level"});
+        QVERIFY(file);
+        QCOMPARE(codes(*file->accepted("f.csv")), "3 4");
+    }
+
+    void limitsItsFindings()
+    {
+        QByteArray bytes("0,0\n");
+        for (int i = 0; i < 50'000; ++i)
+            bytes += "0,0\n";
+        const auto file = readSecondsFile(bytes, "f.csv", rate);
+        QVERIFY(file);
+        QCOMPARE(file->findings.size(), 1001u);
+        QCOMPARE(file->findings.back().code, "more");
+    }
+
+    void readsWhatWasWritten()
+    {
+        QVERIFY(rc::check("any seconds, any separator", [] {
+            const auto counts = *rc::gen::nonEmpty(
+                rc::gen::container<std::vector<int>>(rc::gen::inRange(-1, 64001)));
+            const char separator = *rc::gen::element(',', ';', '\t', ' ');
+            const int start = *rc::gen::inRange(0, 100'000);
+            QByteArray bytes;
+            SecondList expected;
+            for (std::size_t i = 0; i < counts.size(); ++i) {
+                bytes += QByteArray::number(start + int(i)) + separator +
+                         (counts[i] < 0 ? QByteArray("L") : QByteArray::number(counts[i])) + '\n';
+                expected.push_back(counts[i] < 0 ? Second(std::nullopt) : Second(counts[i]));
+            }
+            const auto file = readSecondsFile(bytes, "f", rate);
+            RC_ASSERT(file.has_value());
+            RC_ASSERT(file->findings.empty());
+            RC_ASSERT(file->seconds == expected);
+        }));
+    }
+};
+
+QTEST_APPLESS_MAIN(SecondsFileTest)
+#include "SecondsFileTest.moc"
