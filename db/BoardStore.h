@@ -26,11 +26,11 @@ struct OrderState
 
 struct BoardQuery
 {
-    QString stage, office, installer; ///< empty: any
-    std::optional<OrderOutcome> outcome;
-    QDate dueFrom, dueBefore; ///< invalid: any; from inclusive, before exclusive
-    bool notDone = false;     ///< without the stage "done"
-    QString text;             ///< words that must all be found, any part of a number or name
+    QString stage{}, office{}, installer{}; ///< empty: any
+    std::optional<OrderOutcome> outcome{};
+    QDate dueFrom{}, dueBefore{}; ///< invalid: any; from inclusive, before exclusive
+    bool notDone = false;         ///< without the stage "done"
+    QString text{};               ///< words that must all be found, any part of a number or name
 };
 
 struct BoardLine

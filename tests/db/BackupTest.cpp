@@ -1,0 +1,235 @@
+#include "db/Backup.h"
+
+#include "db/HistoryCheck.h"
+#include "db/SqliteConnection.h"
+#include "tests/support/SmallDisk.h"
+#include "tests/support/StoredJobs.h"
+
+#include <QDir>
+#include <QTemporaryDir>
+
+using namespace loopwright;
+
+class BackupTest : public QObject
+{
+    Q_OBJECT
+    std::unique_ptr<QTemporaryDir> m_folder;
+    QString m_records, m_backup;
+
+    QStringList files() const { return QDir(m_folder->path()).entryList(QDir::Files, QDir::Name); }
+    static QByteArray read(const QString &path)
+    {
+        QFile file(path);
+        return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+    }
+    static void write(const QString &path, const QByteArray &bytes)
+    {
+        QFile file(path);
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        QCOMPARE(file.write(bytes), bytes.size());
+    }
+    static qint64 orders(const QString &path)
+    {
+        const auto database = Database::open(path, Database::Access::ReadOnly);
+        return database ? *OrderStore(*database).count() : -1;
+    }
+    void addSecondOrder(Database &database)
+    {
+        QVERIFY_RESULT(
+            jobs::addOrder(database, jobs::changed(jobs::briFields(), {{"order_number", "A-2"}})));
+    }
+
+private slots:
+    void init()
+    {
+        m_folder = std::make_unique<QTemporaryDir>();
+        m_records = m_folder->filePath("records.sqlite");
+        m_backup = m_folder->filePath("backup.sqlite");
+        auto database = Database::open(m_records);
+        QVERIFY_RESULT(database);
+        QVERIFY_RESULT(jobs::addWholeJob(*database));
+    }
+    void aBackupIsWholeAndOneFile()
+    {
+        auto database = Database::open(m_records);
+        QVERIFY_RESULT(database);
+        qint64 last = 0, all = -1;
+        QVERIFY_RESULT(backUp(*database, m_backup, [&](qint64 done, qint64 total) {
+            last = done;
+            all = total;
+            return true;
+        }));
+        QCOMPARE(last, all);
+        QCOMPARE(files().filter("backup"), QStringList{"backup.sqlite"});
+        const auto copy = Database::open(m_backup, Database::Access::ReadOnly);
+        QVERIFY_RESULT(copy);
+        QVERIFY_RESULT(copy->checkIntegrity());
+        QCOMPARE(checkHistory(*copy)->events, 5);
+        QVERIFY(checkHistory(*copy)->faults.empty());
+    }
+    void isTakenWhileAnotherConnectionWrites()
+    {
+        auto database = Database::open(m_records);
+        auto other = Database::open(m_records);
+        QVERIFY_RESULT(database);
+        QVERIFY_RESULT(other);
+        int written = 0;
+        QVERIFY_RESULT(backUp(*database, m_backup, [&](qint64, qint64) {
+            written += jobs::addOffice(*other, QString("W%1").arg(written)) ? 1 : 0;
+            return true;
+        }));
+        QVERIFY(written > 0);
+        QCOMPARE(orders(m_backup), 1);
+    }
+    void aCancelledBackupLeavesTheEarlierOne()
+    {
+        write(m_backup, "the earlier one");
+        auto database = Database::open(m_records);
+        QVERIFY_RESULT(database);
+        const auto done = backUp(*database, m_backup, [](qint64, qint64) { return false; });
+        if (done) // so small that it was done in the first step
+            return;
+        QCOMPARE(done.error().code, ErrorCode::Refused);
+        QCOMPARE(read(m_backup), QByteArray("the earlier one"));
+        QCOMPARE(files().filter("unfinished"), QStringList());
+    }
+    void aBrokenHistoryIsNotBackedUpOverAGoodOne()
+    {
+        auto database = Database::open(m_records);
+        QVERIFY_RESULT(database);
+        QVERIFY_RESULT(backUp(*database, m_backup));
+        const QByteArray good = read(m_backup);
+        QVERIFY_RESULT(
+            database->connection().run("DROP TRIGGER fact_no_update;"
+                                       "UPDATE fact SET content = replace(content, '28.4', '18.4')",
+                                       "test"));
+        const auto done = backUp(*database, m_backup);
+        QVERIFY(!done);
+        QCOMPARE(done.error().code, ErrorCode::DatabaseTrouble);
+        QVERIFY2(done.error().message.contains("circuit:C-77 event 2"),
+                 qPrintable(done.error().text()));
+        QCOMPARE(read(m_backup), good);
+        QCOMPARE(files().filter("unfinished"), QStringList());
+    }
+    void placesThatCannotBe()
+    {
+        auto database = Database::open(m_records);
+        QVERIFY_RESULT(database);
+        QCOMPARE(backUp(*database, m_records).error().code, ErrorCode::Usage);
+        QCOMPARE(backUp(*database, m_folder->filePath("no/such/b.sqlite")).error().code,
+                 ErrorCode::DiskTrouble);
+    }
+    void aFullDiskLeavesNothing()
+    {
+        SmallDisk disk("128k");
+        if (!disk.mounted())
+            QSKIP("needs root, to mount a small disk");
+        auto database = Database::open(m_records);
+        QVERIFY_RESULT(database);
+        const auto done = backUp(*database, disk.file("b.sqlite"));
+        QVERIFY(!done);
+        QCOMPARE(errorName(done.error().code), errorName(ErrorCode::DiskTrouble));
+        QCOMPARE(done.error().place, disk.file("b.sqlite"));
+        QVERIFY(QDir(QFileInfo(disk.file("b.sqlite")).path()).isEmpty());
+    }
+    void restoresAndKeepsThePresent()
+    {
+        {
+            auto database = Database::open(m_records);
+            QVERIFY_RESULT(database);
+            QVERIFY_RESULT(backUp(*database, m_backup));
+            addSecondOrder(*database);
+        }
+        QCOMPARE(orders(m_records), 2);
+        const auto kept = restore(m_backup, m_records);
+        QVERIFY_RESULT(kept);
+        QCOMPARE(*kept, m_records + ".before-restore");
+        QCOMPARE(orders(m_records), 1);
+        QCOMPARE(orders(*kept), 2);
+        QCOMPARE(*restore(m_backup, m_records), m_records + ".before-restore-2");
+        QCOMPARE(files(),
+                 (QStringList{"backup.sqlite", "records.sqlite", "records.sqlite.before-restore",
+                              "records.sqlite.before-restore-2"}));
+        QVERIFY_RESULT(Database::open(m_records));
+    }
+    void restoresWhereThereIsNothing()
+    {
+        {
+            const auto database = Database::open(m_records);
+            QVERIFY_RESULT(database);
+            QVERIFY_RESULT(backUp(*database, m_backup));
+        }
+        const QString place = m_folder->filePath("new/place.sqlite");
+        QCOMPARE(*restore(m_backup, place), QString());
+        QCOMPARE(orders(place), 1);
+    }
+    void restoresOverADamagedOne()
+    {
+        {
+            const auto database = Database::open(m_records);
+            QVERIFY_RESULT(database);
+            QVERIFY_RESULT(backUp(*database, m_backup));
+        }
+        const QByteArray damaged = read(m_records).left(5000);
+        QVERIFY(QFile::remove(m_records));
+        write(m_records, damaged);
+        write(m_records + "-wal", "left behind");
+        const auto kept = restore(m_backup, m_records);
+        QVERIFY_RESULT(kept);
+        QVERIFY(!QFile::exists(m_records + "-wal"));
+        QCOMPARE(orders(m_records), 1);
+        QCOMPARE(read(*kept), damaged);
+    }
+    void doesNotRestoreUnderAProgramThatHasItOpen()
+    {
+        auto database = Database::open(m_records);
+        QVERIFY_RESULT(database);
+        QVERIFY_RESULT(backUp(*database, m_backup));
+        addSecondOrder(*database);
+        const auto done = restore(m_backup, m_records);
+        QVERIFY(!done);
+        QVERIFY2(done.error().message.contains("open in a program"),
+                 qPrintable(done.error().text()));
+        QCOMPARE(*OrderStore(*database).count(), 2);
+        QVERIFY_RESULT(jobs::addOffice(*database, "WEST"));
+        QCOMPARE(files().filter("unfinished"), QStringList());
+        QCOMPARE(files().filter("before"), QStringList());
+    }
+    void aBackupThatIsNotWholeIsNotRestored_data()
+    {
+        QTest::addColumn<QString>("damage");
+        for (const char *damage : {"missing", "text", "truncated", "history"})
+            QTest::newRow(damage) << damage;
+    }
+    void aBackupThatIsNotWholeIsNotRestored()
+    {
+        QFETCH(QString, damage);
+        {
+            auto database = Database::open(m_records);
+            QVERIFY_RESULT(database);
+            QVERIFY_RESULT(backUp(*database, m_backup));
+        }
+        const QByteArray good = read(m_backup);
+        if (damage == "history") {
+            auto copy = Database::open(m_backup);
+            QVERIFY_RESULT(copy);
+            QVERIFY_RESULT(copy->connection().run("DROP TRIGGER event_no_delete;"
+                                                  "DELETE FROM event WHERE id = 2",
+                                                  "test"));
+        } else {
+            QVERIFY(QFile::remove(m_backup));
+            if (damage != "missing")
+                write(m_backup, damage == "text" ? QByteArray("hello") : good.left(50'000));
+        }
+        const QByteArray before = read(m_records);
+        const auto done = restore(m_backup, m_records);
+        QVERIFY(!done);
+        QVERIFY(done.error().code == ErrorCode::DatabaseTrouble || damage == "missing");
+        QCOMPARE(read(m_records), before);
+        QCOMPARE(files().filter("unfinished"), QStringList());
+        QCOMPARE(files().filter("before"), QStringList());
+    }
+};
+
+QTEST_GUILESS_MAIN(BackupTest)
+#include "BackupTest.moc"
