@@ -1,0 +1,451 @@
+#include "core/acceptance/Decide.h"
+
+#include "tests/support/Jobs.h"
+
+#include <QTest>
+
+#include <algorithm>
+#include <random>
+
+using namespace loopwright;
+using namespace loopwright::jobs;
+
+Q_DECLARE_METATYPE(std::function<void(QList<QJsonObject> &)>)
+using Change = std::function<void(QList<QJsonObject> &)>;
+
+namespace {
+
+QJsonObject &at(QList<QJsonObject> &facts, int n)
+{
+    return *std::find_if(facts.begin(), facts.end(),
+                         [n](const QJsonObject &f) { return f["id"] == uuid(n); });
+}
+
+void drop(QList<QJsonObject> &facts, int n)
+{
+    facts.removeIf([n](const QJsonObject &f) { return f["id"] == uuid(n); });
+}
+
+void set(QList<QJsonObject> &facts, int n, const QString &key, const QJsonValue &value)
+{
+    at(facts, n).insert(key, value);
+}
+
+} // namespace
+
+class DecideTest : public QObject
+{
+    Q_OBJECT
+
+    const LimitSet m_limits = limits();
+
+    Decision decided(const OrderFields &fields, const QList<QJsonObject> &facts)
+    {
+        return decide(input(fields, facts), m_limits);
+    }
+    void row(const char *name, const char *key, const char *outcome, const char *overall,
+             Change change)
+    {
+        QTest::newRow(name) << QString(key) << QString(outcome) << QString(overall) << change;
+    }
+    void columns()
+    {
+        QTest::addColumn<QString>("key");
+        QTest::addColumn<QString>("outcome");
+        QTest::addColumn<QString>("overall");
+        QTest::addColumn<Change>("change");
+    }
+    void check(const OrderFields &fields, QList<QJsonObject> facts)
+    {
+        QFETCH(QString, key);
+        QFETCH(QString, outcome);
+        QFETCH(QString, overall);
+        QFETCH(Change, change);
+        change(facts);
+        const Decision decision = decided(fields, facts);
+        const CriterionResult *criterion = decision.criterion(key);
+        QVERIFY(criterion);
+        const QByteArray said =
+            QString(key + ": " + toText(criterion->outcome) + ": " + criterion->reason).toUtf8();
+        QVERIFY2(toText(criterion->outcome) == outcome, said);
+        QVERIFY2(!criterion->reason.isEmpty(), said);
+        QVERIFY2(outcome == "met" || outcome == "not_needed" || !criterion->next.isEmpty(), said);
+        QVERIFY2(toText(decision.outcome) == overall, said);
+    }
+
+private slots:
+    void acceptsAGoodBasicRateJob()
+    {
+        const Decision decision = decided(briFields(), briFacts());
+        for (const CriterionResult &result : decision.criteria)
+            QVERIFY2(!result.open(), qPrintable(result.key + ": " + result.reason));
+        QCOMPARE(toText(decision.outcome), "accepted");
+        QCOMPARE(decision.runs.size(), 1U);
+        QCOMPARE(decision.runs[0].result, "counted");
+        QVERIFY(decision.proves.contains("95 %"));
+    }
+    void acceptsAGoodAnalogJob()
+    {
+        const Decision decision = decided(analogFields(), analogFacts());
+        for (const CriterionResult &result : decision.criteria)
+            QVERIFY2(!result.open(), qPrintable(result.key + ": " + result.reason));
+        QCOMPARE(toText(decision.outcome), "accepted");
+        QCOMPARE(decision.criterion("balance")->measured.toDouble(), 64.0);
+        QVERIFY(!decision.criterion("run"));
+    }
+
+    void judgesBasicRate_data()
+    {
+        columns();
+        using F = QList<QJsonObject>;
+        row("no card", "safety", "missing", "incomplete", [](F &f) { drop(f, 1); });
+        row("late card", "safety", "not_met", "not_accepted", [](F &f) { f[0] = safety(1, 50); });
+        row("hazard", "safety", "not_met", "not_accepted", [](F &f) { f[0] = safety(1, 5, 50.1); });
+        row("at the hazard limit", "safety", "met", "accepted",
+            [](F &f) { f[0] = safety(1, 5, 50); });
+        row("hazard cleared", "safety", "met", "accepted", [](F &f) {
+            f[0] = safety(1, 3, 80);
+            f << safety(31, 6);
+        });
+        row("hazard found later", "safety", "not_met", "not_accepted",
+            [](F &f) { f << safety(31, 60, 80); });
+        row("card not confirmed", "safety", "missing", "incomplete",
+            [](F &f) { set(f, 1, "confirmed", QJsonArray{"storm"}); });
+        row("second visit without card", "safety", "missing", "incomplete", [](F &f) {
+            f << fact(31, "layer", 24 * 60, {{"layer", 1}, {"interface", "u"}, {"outcome", "up"}});
+            f.last().insert("at", "2026-03-05T09:00:00-06:00");
+        });
+        row("resistance high", "loop", "not_met", "not_accepted",
+            [](F &f) { set(f, 3, "dc_resistance_ohm", 1300.5); });
+        row("resistance at the limit", "loop", "met", "accepted",
+            [](F &f) { set(f, 3, "dc_resistance_ohm", 1300); });
+        row("loss high", "loop", "not_met", "not_accepted",
+            [](F &f) { set(f, 3, "loss_db", 42.1); });
+        row("loss at the limit", "loop", "met", "accepted", [](F &f) { set(f, 3, "loss_db", 42); });
+        row("loss at another frequency", "loop", "met", "accepted", [](F &f) {
+            set(f, 3, "frequency_hz", 1004); // the resistance and the clean run stand for it
+        });
+        row("loop unknown", "loop", "missing", "incomplete", [](F &f) { drop(f, 3); });
+        row("resistance and a run with an error", "loop", "missing", "incomplete", [](F &f) {
+            at(f, 3) = fact(3, "loop", 10, {{"dc_resistance_ohm", 612}});
+            f.last() = run(15, 32, 1, 1);
+        });
+        row("load coil", "loop", "not_met", "not_accepted", [](F &f) {
+            f << fact(31, "loop", 11,
+                      {{"makeup",
+                        QJsonObject{{"elements", QJsonArray{QJsonObject{{"type", "section"},
+                                                                        {"gauge_awg", 24},
+                                                                        {"length_ft", 9000}},
+                                                            QJsonObject{{"type", "load_coil"},
+                                                                        {"millihenry", 88}}}}}}});
+        });
+        row("pair changed", "safety", "missing", "incomplete", [](F &f) {
+            f << fact(31, "changed", 100, {{"what", "pair"}, {"text", "moved to pair 18"}});
+        });
+        row("U down", "layer1", "not_met", "not_accepted",
+            [](F &f) { set(f, 4, "outcome", "down"); });
+        row("U down, then up", "layer1", "met", "accepted", [](F &f) {
+            set(f, 4, "outcome", "down");
+            f << fact(31, "layer", 21, {{"layer", 1}, {"interface", "u"}, {"outcome", "up"}});
+        });
+        row("S/T not seen", "layer1", "missing", "incomplete", [](F &f) { drop(f, 5); });
+        row("NT changed", "layer1", "missing", "incomplete", [](F &f) {
+            f << fact(31, "changed", 100, {{"what", "nt"}, {"text", "NT replaced"}});
+        });
+        row("no TEI said", "layer2", "missing", "incomplete", [](F &f) { at(f, 6).remove("tei"); });
+        row("TEI out of range", "layer2", "not_met", "not_accepted",
+            [](F &f) { set(f, 6, "tei", 12); });
+        row("TEI at the top", "layer2", "met", "accepted", [](F &f) { set(f, 6, "tei", 126); });
+        row("TEI twice", "layer2", "not_met", "not_accepted", [](F &f) { set(f, 7, "tei", 64); });
+        row("layer 2 not seen", "layer2", "missing", "incomplete", [](F &f) { drop(f, 7); });
+        row("SPID refused", "layer3", "not_met", "not_accepted", [](F &f) {
+            set(f, 8, "outcome", "down");
+            set(f, 8, "cause", 100);
+        });
+        row("SPID not tried", "layer3", "missing", "incomplete", [](F &f) { drop(f, 9); });
+        row("identifiers changed", "layer3", "missing", "incomplete", [](F &f) {
+            f << fact(31, "changed", 100, {{"what", "identifiers"}, {"text", "new SPIDs"}});
+        });
+        row("voice out missing", "calls", "missing", "incomplete", [](F &f) { drop(f, 10); });
+        row("voice in missing", "calls", "missing", "incomplete", [](F &f) { drop(f, 11); });
+        row("data out failed", "calls", "not_met", "not_accepted", [](F &f) {
+            set(f, 13, "outcome", "failed");
+            set(f, 13, "cause", 58);
+        });
+        row("self-call fills B1 out and the second number in", "calls", "met", "accepted",
+            [](F &) {});
+        row("without the self-call's numbers", "calls", "missing", "incomplete", [](F &f) {
+            at(f, 15).remove("from_dn");
+            at(f, 15).remove("to_dn");
+        });
+        row("right number announced", "readback", "met", "accepted",
+            [](F &f) { set(f, 10, "announced_dn", "2175550143"); });
+        row("other number announced", "readback", "not_met", "not_accepted",
+            [](F &f) { set(f, 10, "announced_dn", "217-555-0199"); });
+        row("none announced", "readback", "not_needed", "accepted", [](F &) {});
+        row("no check", "detector", "missing", "incomplete", [](F &f) { drop(f, 14); });
+        row("check after the run", "detector", "missing", "incomplete",
+            [](F &f) { at(f, 14) = detector(14, 33); });
+        row("nine quiet seconds", "detector", "not_met", "not_accepted",
+            [](F &f) { set(f, 14, "quiet_seconds", 9); });
+        row("ten quiet seconds", "detector", "met", "accepted",
+            [](F &f) { set(f, 14, "quiet_seconds", 10); });
+        row("not quiet", "detector", "not_met", "not_accepted",
+            [](F &f) { set(f, 14, "quiet_bit_errors", 1); });
+        row("one injection not seen", "detector", "not_met", "not_accepted",
+            [](F &f) { set(f, 14, "seen_bit_errors", 2); });
+        row("no errored second", "detector", "not_met", "not_accepted",
+            [](F &f) { set(f, 14, "seen_errored_seconds", 0); });
+        row("not cleared", "detector", "not_met", "not_accepted",
+            [](F &f) { set(f, 14, "cleared", false); });
+        row("other instrument", "detector", "missing", "incomplete",
+            [](F &f) { set(f, 14, "instrument", "TS-5"); });
+        row("other path", "detector", "missing", "incomplete",
+            [](F &f) { set(f, 14, "path", "test_line"); });
+        row("other channels", "detector", "missing", "incomplete",
+            [](F &f) { set(f, 14, "channels", QJsonArray{"B1"}); });
+        row("no run", "run", "missing", "incomplete", [](F &f) { drop(f, 15); });
+        row("run of 899 s", "run", "missing", "incomplete",
+            [](F &f) { f.last() = run(15, 32, 0, 0, 899); });
+        row("five errors", "run", "met", "accepted", [](F &f) { f.last() = run(15, 32, 5, 5); });
+        row("six errors", "run", "not_met", "not_accepted",
+            [](F &f) { f.last() = run(15, 32, 6, 1); });
+        row("severely errored", "run", "not_met", "not_accepted", [](F &f) {
+            f.last() = run(15, 32, 5, 1);
+            set(f, 15, "severely_errored_seconds", 1);
+        });
+        row("sync lost", "run", "not_met", "not_accepted",
+            [](F &f) { set(f, 15, "sync_losses", 1); });
+        row("stopped early", "run", "missing", "incomplete",
+            [](F &f) { set(f, 15, "stopped_early", true); });
+        row("stopped early over its limits", "run", "not_met", "not_accepted", [](F &f) {
+            f.last() = run(15, 32, 6, 1, 300);
+            set(f, 15, "stopped_early", true);
+        });
+        row("failed, then clean without a word", "run", "not_met", "not_accepted", [](F &f) {
+            f.last() = run(15, 32, 50, 20);
+            f << detector(31, 50) << run(32, 52);
+        });
+        row("failed, then clean behind a note", "run", "met", "accepted", [](F &f) {
+            f.last() = run(15, 32, 50, 20);
+            f << fact(30, "note", 49, {{"text", "remade the joint at the terminal"}})
+              << detector(31, 50) << run(32, 52);
+        });
+        row("clean, then failed", "run", "not_met", "not_accepted",
+            [](F &f) { f << detector(31, 50) << run(32, 52, 50, 20); });
+        row("looped at the NT", "run", "missing", "incomplete",
+            [](F &f) { set(f, 15, "path", "nt_loop"); });
+        row("at 56 kbit/s", "run", "missing", "incomplete",
+            [](F &f) { set(f, 15, "rate", 56000); });
+        row("one channel alone", "run", "missing", "incomplete", [](F &f) {
+            set(f, 15, "path", "test_line");
+            set(f, 15, "channels", QJsonArray{"B1"});
+        });
+        row("not registered", "instrument", "not_met", "not_accepted",
+            [](F &f) { set(f, 3, "instrument", "TS-9"); });
+        row("self-test failed", "run", "missing", "incomplete", [](F &f) {
+            f << fact(31, "self_test", 29, {{"outcome", "failed"}});
+        });
+        row("self-test failed, then passed", "run", "met", "accepted", [](F &f) {
+            f << fact(31, "self_test", 28, {{"outcome", "failed"}})
+              << fact(32, "self_test", 29, {{"outcome", "passed"}});
+        });
+        row("self-test failed afterwards", "instrument", "not_met", "not_accepted", [](F &f) {
+            f << fact(31, "self_test", 59, {{"outcome", "failed"}});
+        });
+    }
+    void judgesBasicRate() { check(briFields(), briFacts()); }
+
+    void judgesAnalog_data()
+    {
+        columns();
+        using F = QList<QJsonObject>;
+        row("low current", "loop_current", "not_met", "not_accepted",
+            [](F &f) { set(f, 3, "value", 19.9); });
+        row("marginal current", "loop_current", "met", "accepted",
+            [](F &f) { set(f, 3, "value", 20); });
+        row("noise poor", "noise", "not_met", "not_accepted",
+            [](F &f) { set(f, 5, "value", 30.5); });
+        row("influence not recorded", "balance", "missing", "incomplete", [](F &f) { drop(f, 6); });
+        row("balance recorded", "balance", "not_met", "not_accepted",
+            [](F &f) { f << analog(31, 14, "balance", 49.9, "dB"); });
+        row("reversed", "polarity", "not_met", "not_accepted",
+            [](F &f) { set(f, 7, "value", false); });
+        row("no ringing recorded", "ringing", "missing", "incomplete", [](F &f) { drop(f, 9); });
+        row("slope not recorded", "slope", "not_needed", "accepted", [](F &) {});
+        row("slope poor", "slope", "not_met", "not_accepted",
+            [](F &f) { f << analog(31, 14, "slope", 10.1, "dB"); });
+        row("no call in", "calls", "missing", "incomplete", [](F &f) { drop(f, 11); });
+        row("no loop", "loop", "missing", "incomplete", [](F &f) { drop(f, 2); });
+        row("resistance high", "loop", "not_met", "not_accepted",
+            [](F &f) { set(f, 2, "dc_resistance_ohm", 1301); });
+        row("no card", "safety", "missing", "incomplete", [](F &f) { drop(f, 1); });
+    }
+    void judgesAnalog() { check(analogFields(), analogFacts()); }
+
+    void tellsIdentifiersAndConflicts()
+    {
+        OrderFields fields = briFields();
+        fields["spid_1"] = "2";
+        QCOMPARE(toText(decided(fields, briFacts()).criterion("identifiers")->outcome), "not_met");
+        DecisionInput in = input(briFields(), briFacts());
+        in.conflicts.push_back({"pair", "pair", "17-204", "C-12"});
+        const Decision decision = decide(in, m_limits);
+        QCOMPARE(decision.criterion("identifiers")->reason,
+                 "Pair 17-204 is in use on circuit C-12.");
+        QCOMPARE(toText(decision.outcome), "not_accepted");
+        QCOMPARE(stageOf(decision, in, false), "identifiers");
+    }
+    void calibrationCountsOnTheDay()
+    {
+        DecisionInput in = input(briFields(), briFacts());
+        in.instruments = {{"TS-4", "S", "k", {{QDate(2025, 3, 1), QDate(2026, 3, 3)}}}};
+        QCOMPARE(toText(decide(in, m_limits).criterion("instrument")->outcome), "not_met");
+        in.instruments = {{"TS-4", "S", "k", {{QDate(2025, 3, 1), QDate(2026, 3, 4)}}}};
+        QCOMPARE(toText(decide(in, m_limits).criterion("instrument")->outcome), "met");
+        in.instruments = {{"TS-4", "S", "k", {{QDate(2020, 3, 1), {}}}}};
+        QCOMPARE(toText(decide(in, m_limits).criterion("instrument")->outcome), "met");
+    }
+    void changedOrderRetiresEvidence()
+    {
+        DecisionInput in = input(briFields(), briFacts());
+        in.changes.push_back({"identifiers", *Moment::parse(u"2026-03-05T08:00:00Z")});
+        const Decision decision = decide(in, m_limits);
+        QCOMPARE(toText(decision.criterion("layer1")->outcome), "met");
+        for (const char *key : {"layer2", "layer3", "calls", "run", "detector"})
+            QCOMPARE(toText(decision.criterion(key)->outcome), "missing");
+    }
+    void voidedFactsDoNotCount()
+    {
+        DecisionInput in = input(briFields(), briFacts());
+        Fact voiding{uuid(90), *Moment::parse(u"2026-03-05T08:00:00Z"), in.order.number, {},
+                     {},       VoidFact{uuid(4), "wrong pair", "K7"}};
+        in.facts.push_back(voiding);
+        QCOMPARE(toText(decide(in, m_limits).criterion("layer1")->outcome), "missing");
+    }
+    void exceptionsLetPassAndEnd()
+    {
+        QList<QJsonObject> facts = briFacts();
+        drop(facts, 5);
+        DecisionInput in = input(briFields(), facts);
+        in.facts.push_back(
+            {uuid(80),
+             *Moment::parse(u"2026-03-04T18:00:00Z"),
+             in.order.number,
+             {},
+             {},
+             ExceptionFact{{"layer1", "safety"}, "NT is delivered next week", "Dana"}});
+        Decision decision = decide(in, m_limits);
+        QCOMPARE(toText(decision.outcome), "accepted_with_exception");
+        QCOMPARE(toText(decision.criterion("layer1")->outcome), "missing");
+        QCOMPARE(decision.criterion("layer1")->excepted->by, "Dana");
+        // A newer record for the criterion ends the exception.
+        QJsonObject down =
+            fact(81, "layer", 0, {{"layer", 1}, {"interface", "st"}, {"outcome", "down"}});
+        down["at"] = "2026-03-04T20:00:00Z";
+        down["order"] = in.order.number;
+        in.facts.push_back(*Fact::fromJson(down, "fact"));
+        decision = decide(in, m_limits);
+        QVERIFY(!decision.criterion("layer1")->excepted);
+        QCOMPARE(toText(decision.outcome), "not_accepted");
+    }
+    void safetyCannotBeExcepted()
+    {
+        QList<QJsonObject> facts = briFacts();
+        drop(facts, 1);
+        DecisionInput in = input(briFields(), facts);
+        in.facts.push_back({uuid(80),
+                            *Moment::parse(u"2026-03-05T08:00:00Z"),
+                            in.order.number,
+                            {},
+                            {},
+                            ExceptionFact{{"safety"}, "in a hurry", "Dana"}});
+        QCOMPARE(toText(decide(in, m_limits).outcome), "incomplete");
+    }
+    void restrictedPathIsNotTheLine()
+    {
+        QList<QJsonObject> facts = briFacts();
+        set(facts, 13, "outcome", "failed");
+        facts << run(31, 60);
+        facts.last()["rate"] = 56000;
+        facts.last()["path"] = "test_line";
+        facts.last()["channels"] = QJsonArray{"B2"};
+        const Decision decision = decided(briFields(), facts);
+        QVERIFY(
+            decision.criterion("calls")->reason.contains("the path is restricted, not the line"));
+        QCOMPARE(toText(decision.criterion("calls")->outcome), "not_met");
+    }
+    void orderTypesNeedWhatTheyNeed()
+    {
+        DecisionInput in = input(briFields(), {});
+        in.scope = OrderScope::Nothing;
+        QCOMPARE(toText(decide(in, m_limits).outcome), "accepted");
+        in.scope = OrderScope::RecordOnly;
+        Decision decision = decide(in, m_limits);
+        QCOMPARE(toText(decision.outcome), "accepted");
+        QCOMPARE(toText(decision.criterion("identifiers")->outcome), "met");
+        in.scope = OrderScope::NumbersOnly;
+        decision = decide(in, m_limits);
+        for (const CriterionResult &result : decision.criteria)
+            QCOMPARE(result.open(),
+                     QStringList({"layer3", "calls", "instrument"}).contains(result.key));
+        in.scope = OrderScope::MoveWithin;
+        decision = decide(in, m_limits);
+        QCOMPARE(toText(decision.criterion("loop")->outcome), "not_needed");
+        QCOMPARE(toText(decision.criterion("layer1")->outcome), "missing");
+    }
+    void voiceAloneNeedsNoRun()
+    {
+        OrderFields fields = briFields();
+        fields["b1_services"] = fields["b2_services"] = "voice";
+        fields.remove("dn_1_services");
+        fields.remove("dn_2_services");
+        const Decision decision = decided(fields, {});
+        QCOMPARE(toText(decision.criterion("run")->outcome), "not_needed");
+        QCOMPARE(toText(decision.criterion("detector")->outcome), "not_needed");
+        QVERIFY(decision.notes.join(' ').contains("no error-rate run is needed"));
+    }
+    void sameInputSameBytes()
+    {
+        const DecisionInput in = input(briFields(), briFacts());
+        const QByteArray first = canonicalJson(decide(in, m_limits).toJson());
+        const auto again = DecisionInput::fromJson(in.toJson(), "input");
+        QVERIFY2(again, again ? "" : qPrintable(again.error().text()));
+        QCOMPARE(canonicalJson(again->toJson()), canonicalJson(in.toJson()));
+        QCOMPARE(canonicalJson(decide(*again, m_limits).toJson()), first);
+    }
+    void orderOfRecordingDoesNotMatter()
+    {
+        QList<QJsonObject> facts = briFacts();
+        facts << fact(30, "note", 49, {{"text", "remade the joint"}}) << detector(31, 50)
+              << run(32, 52, 50, 20);
+        const auto outcomes = [this](const QList<QJsonObject> &list) {
+            Decision decision = decided(briFields(), list);
+            decision.id.clear(); // the input differs in the order of its facts
+            return canonicalJson(decision.toJson());
+        };
+        const QByteArray expected = outcomes(facts);
+        std::mt19937 random(7);
+        for (int i = 0; i < 30; ++i) {
+            std::shuffle(facts.begin(), facts.end(), random);
+            QCOMPARE(outcomes(facts), expected);
+        }
+    }
+    void everyStageIsReachable()
+    {
+        QList<QJsonObject> facts = briFacts();
+        const DecisionInput whole = input(briFields(), facts);
+        QCOMPARE(stageOf(decide(whole, m_limits), whole, false), "certificate");
+        QCOMPARE(stageOf(decide(whole, m_limits), whole, true), "done");
+        const std::pair<int, const char *> open[] = {
+            {15, "error_test"}, {10, "calls"}, {8, "turnup"}, {1, "safety"}, {3, "loop"}};
+        for (const auto &[n, stage] : open) {
+            drop(facts, n);
+            const DecisionInput in = input(briFields(), facts);
+            QCOMPARE(stageOf(decide(in, m_limits), in, false), stage);
+        }
+    }
+};
+
+QTEST_APPLESS_MAIN(DecideTest)
+#include "DecideTest.moc"
