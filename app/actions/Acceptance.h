@@ -9,6 +9,8 @@ namespace loopwright {
 /// Gathers the evidence of an order: the one bridge between the records and `decide`.
 Result<DecisionInput> evidenceOf(Records &records, const QString &orderNumber);
 
+/// What `decide` answers now; stores nothing.
+Result<Decision> decisionNow(Records &records, const QString &orderNumber);
 /// Decides and stores the decision with its whole input; an unchanged input stores nothing new.
 Result<Decision> decideOrder(Records &records, const QString &orderNumber);
 /// Repeats a stored decision from its stored input. NotFound where there is none of that id.

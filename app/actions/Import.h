@@ -24,7 +24,9 @@ struct ImportReport
     int accepted = 0; ///< rows taken in, the held ones among them
     int held = 0;     ///< taken in, but their identifiers are in error or taken
     int refused = 0;
-    int unchanged = 0;  ///< there already with the same values
+    int unchanged = 0; ///< there already with the same values
+    bool refusedWhole =
+        false;          ///< all or nothing was asked for and a row was refused: nothing was changed
     Findings findings;  ///< with row and column (Finding::field)
     QByteArray rejects; ///< CSV of the refused rows, same columns plus `reason`
 

@@ -1,0 +1,202 @@
+#include "app/actions/Certificates.h"
+
+#include "app/actions/Acceptance.h"
+#include "app/actions/Doing.h"
+#include "app/print/CertificatePainter.h"
+#include "core/certificate/CertificateNumber.h"
+#include "core/certificate/MakeCertificate.h"
+#include "db/CertificateStore.h"
+#include "db/DecisionStore.h"
+#include "db/MetaStore.h"
+#include "db/OfficeStore.h"
+#include "db/PersonStore.h"
+
+namespace loopwright {
+
+namespace {
+
+/// What the certificate says now, without its number.
+Result<CertificateContent> contentNow(Records &records, const StoredOrder &stored,
+                                      const Decision &decision, const DecisionInput &input,
+                                      const Signatures &signatures)
+{
+    const Database &database = records.database();
+    const auto office = OfficeStore(database).find(stored.order.office);
+    const auto lines = OfficeStore(database).testLines(stored.order.office);
+    const auto people = PersonStore(database).all();
+    if (!office)
+        return failure(office.error());
+    if (!lines)
+        return failure(lines.error());
+    if (!people)
+        return failure(people.error());
+    CertificateSources sources;
+    sources.issuedAt = records.now();
+    sources.order = stored.order;
+    sources.office = office->value_or(ServingOffice{stored.order.office, {}, {}});
+    sources.decision = decision;
+    sources.facts = input.facts;
+    sources.instruments = input.instruments;
+    sources.people = QList<Person>(people->begin(), people->end());
+    sources.signatures = signatures;
+    return makeCertificate(sources, NumberGuard(*lines));
+}
+
+Result<void> checkMayIssue(const StoredOrder &stored, const DecisionInput &input,
+                           const Decision &decision)
+{
+    if (stored.status == OrderStatus::Cancelled)
+        return failure(ErrorCode::Refused,
+                       QString("Order %1 was cancelled.").arg(stored.order.number));
+    if (input.scope == OrderScope::Nothing || input.scope == OrderScope::RecordOnly)
+        return failure(ErrorCode::Refused, QString("A %1 order is completed without a certificate.")
+                                               .arg(toText(stored.order.type).replace('_', '-')));
+    if (decision.outcome == OrderOutcome::Accepted ||
+        decision.outcome == OrderOutcome::AcceptedWithException)
+        return {};
+    const CriterionResult *open = decision.firstOpen();
+    return failure(ErrorCode::Refused,
+                   QString("Order %1 is %2%3")
+                       .arg(stored.order.number, toText(decision.outcome).replace('_', ' '),
+                            open ? ": " + open->name + ": " + open->reason : QString(".")));
+}
+
+/// Whether a certificate still says what would be said now; number, date, decision and signatures
+/// are its own.
+bool saysTheSame(const QJsonObject &issued, CertificateContent now)
+{
+    const auto before = CertificateContent::fromJson(issued, "certificate");
+    if (!before)
+        return false;
+    now.number = before->number;
+    now.issuedAt = before->issuedAt;
+    now.decision = before->decision;
+    now.signatures = before->signatures;
+    return now.toJson() == before->toJson();
+}
+
+Result<QString> nextNumber(Records &records)
+{
+    const auto count = CertificateStore(records.database()).count();
+    const auto station = MetaStore(records.database()).station();
+    if (!count)
+        return failure(count.error());
+    if (!station)
+        return failure(station.error());
+    if (*count >= 99999)
+        return failure(ErrorCode::Refused,
+                       "This database has given out all of its certificate numbers.");
+    return CertificateNumber{records.now().localDate().year(), station->toInt(), int(*count) + 1}
+        .text();
+}
+
+struct Issuing
+{
+    Records &records;
+    Transaction &transaction;
+    const StoredOrder &stored;
+    const DecisionInput &input;
+    const Decision &decision;
+};
+
+/// The certificate to issue: the one that stands, or a new one.
+Result<CertificateContent> chooseContent(const Issuing &at, const IssueRequest &request, bool &copy)
+{
+    auto content = contentNow(at.records, at.stored, at.decision, at.input, request.signatures);
+    if (!content)
+        return content;
+    const auto earlier = CertificateStore(at.records.database()).ofOrder(request.order);
+    if (!earlier)
+        return failure(earlier.error());
+    copy = !earlier->empty() && saysTheSame(earlier->back().content, *content);
+    if (copy)
+        return CertificateContent::fromJson(earlier->back().content,
+                                            "certificate " + earlier->back().number);
+    const auto number = nextNumber(at.records);
+    if (!number)
+        return failure(number.error());
+    content->number = *number;
+    const auto added = DecisionStore::add(at.transaction, at.decision, at.input, at.records.now());
+    if (!added)
+        return failure(added.error());
+    LOOPWRIGHT_TRY(CertificateStore::add(at.transaction,
+                                         {content->number, request.order, at.decision.id,
+                                          at.records.now(), content->toJson(), content->digest()}));
+    return content;
+}
+
+int pageCount(const CertificateContent &content, const IssueMark &mark, Paper paper)
+{
+    return certificateSheet(content, mark, paper).pageCount();
+}
+
+} // namespace
+
+Result<IssuedCertificate> issueCertificate(Records &records, const IssueRequest &request)
+{
+    auto transaction = Transaction::begin(records.database());
+    if (!transaction)
+        return failure(transaction.error());
+    const auto stored = orderOf(records.database(), request.order);
+    if (!stored)
+        return failure(stored.error());
+    const auto input = evidenceOf(records, request.order);
+    const auto decision = decisionNow(records, request.order);
+    if (!input)
+        return failure(input.error());
+    if (!decision)
+        return failure(decision.error());
+    LOOPWRIGHT_TRY(checkMayIssue(*stored, *input, *decision));
+    IssuedCertificate issued;
+    const auto content =
+        chooseContent({records, *transaction, *stored, *input, *decision}, request, issued.copy);
+    if (!content)
+        return failure(content.error());
+    const auto issues = CertificateStore(records.database()).issuesOf(content->number);
+    if (!issues)
+        return failure(issues.error());
+    const IssueMark mark{int(issues->size()), records.now()};
+    const auto pdf = certificatePdf(*content, mark, request.paper);
+    if (!pdf)
+        return failure(pdf.error());
+    const auto added = CertificateStore::addIssue(*transaction, content->number, sha256Hex(*pdf),
+                                                  toText(request.paper), records.now());
+    if (!added)
+        return failure(added.error());
+    issued.content = *content;
+    issued.number = content->number;
+    issued.digest = content->digest();
+    issued.code = shortCode(issued.digest);
+    issued.pages = pageCount(*content, mark, request.paper);
+    LOOPWRIGHT_TRY(refreshState(records, *transaction, request.order));
+    if (request.deliver)
+        LOOPWRIGHT_TRY(request.deliver(*pdf));
+    LOOPWRIGHT_TRY(transaction->commit(orderEvent(
+        records, stored->order, issued.copy ? "certificate_copied" : "certificate_issued",
+        {{"certificate", issued.number}, {"digest", issued.digest}, {"issue", added->issue}})));
+    return issued;
+}
+
+Result<CertificateContent> previewCertificate(Records &records, const QString &order,
+                                              const Signatures &signatures)
+{
+    const auto stored = orderOf(records.database(), order);
+    if (!stored)
+        return failure(stored.error());
+    const auto input = evidenceOf(records, order);
+    const auto decision = decisionNow(records, order);
+    if (!input)
+        return failure(input.error());
+    if (!decision)
+        return failure(decision.error());
+    LOOPWRIGHT_TRY(checkMayIssue(*stored, *input, *decision));
+    return contentNow(records, *stored, *decision, *input, signatures);
+}
+
+QJsonObject IssuedCertificate::toJson() const
+{
+    return {{"certificate", number}, {"digest", digest}, {"code", code},
+            {"pages", pages},        {"copy", copy},     {"order", content.order}};
+}
+
+} // namespace loopwright

@@ -1,0 +1,185 @@
+#include "app/actions/Doing.h"
+
+#include "app/actions/ShippedLimits.h"
+#include "core/acceptance/Evidence.h"
+#include "db/AssignmentStore.h"
+#include "db/BoardStore.h"
+#include "db/CertificateStore.h"
+#include "db/EvidenceStore.h"
+#include "db/FactStore.h"
+
+namespace loopwright {
+
+namespace {
+
+Event eventOf(const Records &records, const QString &subject, const QString &order,
+              const QString &kind, const QJsonObject &detail)
+{
+    Event event;
+    event.subject = subject;
+    event.order = order;
+    event.by = records.by();
+    event.at = records.now();
+    event.kind = kind;
+    event.detail = detail;
+    return event;
+}
+
+/// Column to [before, after] of the columns that differ.
+QJsonObject differences(const ServiceOrder &before, const ServiceOrder &after)
+{
+    const OrderFields old = before.fields(), now = after.fields();
+    QJsonObject changes;
+    for (const QString &column : old.keys() + now.keys())
+        if (old.value(column) != now.value(column))
+            changes.insert(column, QJsonArray{old.value(column), now.value(column)});
+    return changes;
+}
+
+/// Why an order is not accepted, for the board: the first open criterion, what is not met before
+/// what is missing.
+QString whyNot(const Decision &decision)
+{
+    for (const CriterionOutcome outcome : {CriterionOutcome::NotMet, CriterionOutcome::Missing})
+        for (const CriterionResult &result : decision.criteria)
+            if (result.open() && result.outcome == outcome)
+                return result.name + ": " + result.reason;
+    return {};
+}
+
+} // namespace
+
+Event registerEvent(const Records &records, const QString &kind, const QJsonObject &detail)
+{
+    return eventOf(records, registerSubject(), {}, kind, detail);
+}
+
+Event orderEvent(const Records &records, const ServiceOrder &order, const QString &kind,
+                 const QJsonObject &detail)
+{
+    return eventOf(records, circuitSubject(order.circuit), order.number, kind, detail);
+}
+
+Result<StoredOrder> orderOf(const Database &database, const QString &number)
+{
+    auto stored = OrderStore(database).find(number);
+    if (!stored)
+        return failure(stored.error());
+    if (!*stored)
+        return failure(ErrorCode::NotFound,
+                       QString("There is no order \"%1\".").arg(number.left(60)));
+    return std::move(**stored);
+}
+
+Result<void> refreshState(Records &records, Transaction &transaction, const QString &orderNumber,
+                          const std::vector<OrderChange> &pending)
+{
+    const Database &database = transaction.database();
+    const auto limits = limitsInForce(records);
+    if (!limits)
+        return failure(limits.error());
+    const auto stored = orderOf(database, orderNumber);
+    if (!stored)
+        return failure(stored.error());
+    auto input = EvidenceStore(database).of(orderNumber, limits->version());
+    if (!input)
+        return failure(input.error());
+    input->changes.insert(input->changes.end(), pending.begin(), pending.end());
+    const auto certificates = CertificateStore(database).ofOrder(orderNumber);
+    if (!certificates)
+        return failure(certificates.error());
+    const Decision decision = decide(*input, *limits);
+    const bool finished = stored->status != OrderStatus::Open || !certificates->empty();
+    OrderState state;
+    state.order = orderNumber;
+    state.stage = stageOf(decision, *input, finished);
+    state.outcome = toText(decision.outcome);
+    state.reason = whyNot(decision);
+    state.facts = int(input->facts.size());
+    state.runs = int(decision.runs.size());
+    return BoardStore::put(transaction, stored->order, state);
+}
+
+Result<std::vector<Event>> claimForHeldOrders(Records &records, Transaction &transaction)
+{
+    std::vector<Event> events;
+    const auto held = OrderStore(transaction.database()).held();
+    if (!held)
+        return failure(held.error());
+    for (const StoredOrder &stored : *held) {
+        if (worst(identifierFindings(stored.order)) == Severity::Error)
+            continue;
+        const auto conflicts = AssignmentStore(transaction.database()).conflictsOf(stored.order);
+        if (!conflicts)
+            return failure(conflicts.error());
+        if (!conflicts->empty())
+            continue;
+        LOOPWRIGHT_TRY(OrderStore::put(transaction, stored.order, false));
+        const auto claimed = AssignmentStore::claim(transaction, stored.order);
+        if (!claimed)
+            return failure(claimed.error());
+        LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
+        events.push_back(orderEvent(records, stored.order, "order_no_longer_held", {}));
+    }
+    return events;
+}
+
+Result<void> refreshOrdersUsing(Records &records, Transaction &transaction,
+                                const QString &instrument)
+{
+    const auto numbers = FactStore(transaction.database()).openOrdersUsing(instrument);
+    if (!numbers)
+        return failure(numbers.error());
+    for (const QString &number : *numbers)
+        LOOPWRIGHT_TRY(refreshState(records, transaction, number));
+    return {};
+}
+
+Result<TakenOrder> takeOrder(Records &records, Transaction &transaction, const ServiceOrder &order,
+                             const std::optional<StoredOrder> &before)
+{
+    TakenOrder taken;
+    taken.held = worst(identifierFindings(order)) == Severity::Error;
+    LOOPWRIGHT_TRY(OrderStore::put(transaction, order, taken.held));
+    if (taken.held) {
+        LOOPWRIGHT_TRY(AssignmentStore::releasePlanned(transaction, order.number));
+        const auto conflicts = AssignmentStore(transaction.database()).conflictsOf(order);
+        if (!conflicts)
+            return failure(conflicts.error());
+        for (const Conflict &conflict : *conflicts)
+            taken.findings.push_back(conflictFinding(conflict));
+    } else {
+        const auto conflicts = AssignmentStore::claim(transaction, order);
+        if (!conflicts)
+            return failure(conflicts.error());
+        for (const Conflict &conflict : *conflicts)
+            taken.findings.push_back(conflictFinding(conflict));
+        taken.held = !conflicts->empty();
+        if (taken.held)
+            LOOPWRIGHT_TRY(OrderStore::put(transaction, order, true));
+    }
+    QJsonObject detail{{"held", taken.held}};
+    std::vector<OrderChange> pending;
+    if (before) {
+        detail.insert("changes", differences(before->order, order));
+        if (const QString what = whatChanged(before->order, order); !what.isEmpty()) {
+            detail.insert("retires", what);
+            pending.push_back({what, records.now()});
+        }
+    }
+    taken.event = orderEvent(records, order, before ? "order_changed" : "order_taken", detail);
+    LOOPWRIGHT_TRY(refreshState(records, transaction, order.number, pending));
+    return taken;
+}
+
+Findings identifierFindings(const ServiceOrder &order)
+{
+    return checkOrderIdentifiers(order);
+}
+
+Finding conflictFinding(const Conflict &conflict)
+{
+    return {Severity::Error, conflict.kind + "_in_use", conflict.reason(), {}, conflict.field, 0};
+}
+
+} // namespace loopwright

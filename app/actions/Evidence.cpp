@@ -1,0 +1,213 @@
+#include "app/actions/Evidence.h"
+
+#include "app/actions/Doing.h"
+#include "db/DraftStore.h"
+#include "db/FactStore.h"
+#include "db/InstrumentStore.h"
+#include "db/PersonStore.h"
+
+#include <QSet>
+#include <QUuid>
+
+namespace loopwright {
+
+namespace {
+
+constexpr double secondsOfADay = 86400;
+
+QString newId()
+{
+    return QUuid::createUuid().toString(QUuid::WithoutBraces);
+}
+
+/// Tells each key that the register does not have, once.
+template<class Store>
+Result<void> tellUnregistered(const Store &store, const QSet<QString> &keys, const QString &what,
+                              RecordReport &report)
+{
+    QStringList sorted(keys.begin(), keys.end());
+    sorted.sort();
+    for (const QString &key : sorted) {
+        const auto found = store.find(key);
+        if (!found)
+            return failure(found.error());
+        if (!*found)
+            report.told.push_back({Severity::Warning,
+                                   what + "_not_registered",
+                                   QString("The %1 %2 is not registered.").arg(what, key),
+                                   {},
+                                   what,
+                                   0});
+    }
+    return {};
+}
+
+Result<void> checkRecord(Records &records, const JobRecord &record, const ServiceOrder &order,
+                         const QString &place)
+{
+    for (std::size_t i = 0; i < record.facts.size(); ++i) {
+        const Fact &fact = record.facts[i];
+        const QString where = QString("%1.facts[%2]").arg(place).arg(i);
+        LOOPWRIGHT_TRY(checkFits(fact, order, where));
+        if (records.now().secondsUntil(fact.at) > secondsOfADay)
+            return failure(ErrorCode::BadInput,
+                           QString("lies more than a day ahead of the clock, which shows %1")
+                               .arg(records.now().text()),
+                           where + ".at");
+    }
+    return {};
+}
+
+Result<RecordReport> addFacts(Transaction &transaction, const JobRecord &record,
+                              const QString &place)
+{
+    RecordReport report;
+    for (std::size_t i = 0; i < record.facts.size(); ++i) {
+        const auto added = FactStore::add(transaction, record.facts[i]);
+        if (!added && added.error().code == ErrorCode::BadInput)
+            return failure(ErrorCode::BadInput, added.error().message,
+                           QString("%1.facts[%2].id").arg(place).arg(i));
+        if (!added)
+            return failure(added.error());
+        (*added ? report.added : report.alreadyThere) << record.facts[i].id;
+    }
+    return report;
+}
+
+Result<void> tell(Records &records, const JobRecord &record, RecordReport &report)
+{
+    QSet<QString> installers, instruments;
+    for (const Fact &fact : record.facts) {
+        if (!fact.installer.isEmpty())
+            installers.insert(fact.installer);
+        if (!fact.instrument.isEmpty())
+            instruments.insert(fact.instrument);
+    }
+    LOOPWRIGHT_TRY(
+        tellUnregistered(PersonStore(records.database()), installers, "installer", report));
+    return tellUnregistered(InstrumentStore(records.database()), instruments, "instrument", report);
+}
+
+/// Commits facts that were added, with the event that names their kinds.
+Result<void> commitFacts(Records &records, Transaction &transaction, const ServiceOrder &order,
+                         const QString &kind, QJsonObject detail)
+{
+    LOOPWRIGHT_TRY(refreshState(records, transaction, order.number));
+    return transaction.commit(orderEvent(records, order, kind, detail));
+}
+
+} // namespace
+
+Result<RecordReport> recordFile(Records &records, const QByteArray &json, const QString &fileName)
+{
+    const auto object = parseJsonObject(json, fileName);
+    if (!object)
+        return failure(object.error());
+    auto record = readJobRecord(*object, fileName, newId);
+    if (!record)
+        return failure(record.error());
+    return recordFacts(records, std::move(*record), fileName);
+}
+
+Result<RecordReport> recordFacts(Records &records, JobRecord record, const QString &place)
+{
+    auto transaction = Transaction::begin(records.database());
+    if (!transaction)
+        return failure(transaction.error());
+    const auto stored = OrderStore(records.database()).find(record.order);
+    if (!stored)
+        return failure(stored.error());
+    if (!*stored)
+        return failure(ErrorCode::NotFound,
+                       QString("There is no order \"%1\".").arg(record.order.left(60)),
+                       place + ".order");
+    for (Fact &fact : record.facts)
+        if (fact.id.isEmpty())
+            fact.id = newId();
+    LOOPWRIGHT_TRY(checkRecord(records, record, (*stored)->order, place));
+    auto report = addFacts(*transaction, record, place);
+    if (!report)
+        return report;
+    LOOPWRIGHT_TRY(tell(records, record, *report));
+    if (report->added.isEmpty())
+        return report;
+    QJsonArray kinds;
+    for (const Fact &fact : record.facts)
+        if (report->added.contains(fact.id))
+            kinds << fact.kind();
+    LOOPWRIGHT_TRY(
+        commitFacts(records, *transaction, (*stored)->order, "facts_recorded", {{"kinds", kinds}}));
+    return report;
+}
+
+QJsonObject RecordReport::toJson() const
+{
+    QJsonArray list;
+    for (const Finding &finding : told)
+        list << QJsonObject{{"code", finding.code},
+                            {"severity", severityName(finding.severity)},
+                            {"reason", finding.reason}};
+    return {{"added", QJsonArray::fromStringList(added)},
+            {"already_there", QJsonArray::fromStringList(alreadyThere)},
+            {"findings", list}};
+}
+
+Result<QString> voidFact(Records &records, const QString &factId, const QString &because)
+{
+    if (because.trimmed().isEmpty())
+        return failure(ErrorCode::Usage, "A fact is voided with a reason.", "because");
+    auto transaction = Transaction::begin(records.database());
+    if (!transaction)
+        return failure(transaction.error());
+    const QString id = QUuid::fromString(factId).toString(QUuid::WithoutBraces);
+    const auto fact = FactStore(records.database()).find(id);
+    if (!fact)
+        return failure(fact.error());
+    if (!*fact)
+        return failure(ErrorCode::NotFound,
+                       QString("There is no fact \"%1\".").arg(factId.left(60)));
+    if ((*fact)->as<VoidFact>())
+        return failure(ErrorCode::Refused, "A void is not voided; record the fact anew.");
+    const auto before = FactStore(records.database()).voidOf(id);
+    if (!before)
+        return failure(before.error());
+    if (*before)
+        return failure(ErrorCode::Refused, "The fact is void already.");
+    const auto stored = orderOf(records.database(), (*fact)->order);
+    if (!stored)
+        return failure(stored.error());
+    const Fact voiding{
+        newId(), records.now(), (*fact)->order, {}, {}, VoidFact{id, because, records.by()}};
+    const auto added = FactStore::add(*transaction, voiding);
+    if (!added)
+        return failure(added.error());
+    LOOPWRIGHT_TRY(commitFacts(records, *transaction, stored->order, "fact_voided",
+                               {{"fact", id}, {"kind", (*fact)->kind()}, {"because", because}}));
+    return voiding.id;
+}
+
+Result<void> saveDraft(Records &records, const QString &order, const QString &part,
+                       const QJsonObject &content)
+{
+    auto transaction = Transaction::begin(records.database());
+    if (!transaction)
+        return failure(transaction.error());
+    LOOPWRIGHT_TRY(DraftStore::put(*transaction, order, part, content));
+    return transaction->commitDraft();
+}
+
+Result<void> dropDraft(Records &records, const QString &order, const QString &part)
+{
+    auto transaction = Transaction::begin(records.database());
+    if (!transaction)
+        return failure(transaction.error());
+    LOOPWRIGHT_TRY(DraftStore::remove(*transaction, order, part));
+    return transaction->commitDraft();
+}
+
+Result<QMap<QString, QJsonObject>> drafts(Records &records, const QString &order)
+{
+    return DraftStore(records.database()).ofOrder(order);
+}
+
+} // namespace loopwright

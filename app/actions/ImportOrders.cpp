@@ -1,0 +1,136 @@
+// Orders from a file.
+
+#include "app/actions/Doing.h"
+#include "app/actions/ImportRun.h"
+#include "core/order/ServiceOrder.h"
+#include "db/OfficeStore.h"
+#include "db/PersonStore.h"
+
+#include <QHash>
+
+namespace loopwright {
+
+namespace {
+
+class OrderImport
+{
+public:
+    OrderImport(Records &records, const ImportOptions &options)
+        : m_records(records)
+        , m_options(options)
+    {
+    }
+
+    Result<void> prepare()
+    {
+        const auto offices = OfficeStore(m_records.database()).all();
+        if (!offices)
+            return failure(offices.error());
+        for (const ServingOffice &office : *offices)
+            m_officeVariant.insert(office.key, office.protocolVariant);
+        const auto people = PersonStore(m_records.database()).all();
+        if (!people)
+            return failure(people.error());
+        for (const Person &person : *people)
+            m_people.insert(person.key);
+        return {};
+    }
+
+    Result<RowOutcome> take(Transaction &transaction, const CsvTable &table, const CsvRow &row)
+    {
+        OrderReading reading = readOrder(fieldsOf(table, row), [this](const QString &office) {
+            const auto found = m_officeVariant.constFind(office);
+            return found == m_officeVariant.constEnd() ? std::nullopt : std::optional(*found);
+        });
+        RowOutcome outcome{RowOutcome::Refused, std::move(reading.malformed), {}};
+        if (worst(outcome.findings) == Severity::Error)
+            return outcome;
+        const auto before = OrderStore(transaction.database()).find(reading.order.number);
+        if (!before)
+            return failure(before.error());
+        if (*before) {
+            if ((*before)->order == reading.order)
+                return RowOutcome{RowOutcome::Unchanged, {}, {}};
+            if (const QString why = whyNotChanged(**before); !why.isEmpty()) {
+                outcome.findings.push_back(
+                    {Severity::Error, "order_differs", why, {}, "order_number", 0});
+                return outcome;
+            }
+        }
+        return takeIn(transaction, reading.order, *before, std::move(outcome));
+    }
+
+    Result<std::vector<Event>> finish(Transaction &transaction)
+    {
+        return m_changed ? claimForHeldOrders(m_records, transaction) : std::vector<Event>();
+    }
+
+private:
+    OrderFields fieldsOf(const CsvTable &table, const CsvRow &row) const
+    {
+        OrderFields fields;
+        for (const QString &column : table.header)
+            if (const QString value = table.value(row, column);
+                !value.isEmpty() && !m_options.ignoredColumns.contains(column))
+                fields.insert(column, value);
+        return fields;
+    }
+    QString whyNotChanged(const StoredOrder &before) const
+    {
+        if (!m_options.update)
+            return QString("Order %1 is there with other values.").arg(before.order.number);
+        if (before.status != OrderStatus::Open)
+            return QString("Order %1 is %2 and cannot be changed.")
+                .arg(before.order.number, toText(before.status));
+        return {};
+    }
+    Result<RowOutcome> takeIn(Transaction &transaction, const ServiceOrder &order,
+                              const std::optional<StoredOrder> &before, RowOutcome outcome)
+    {
+        const auto taken = takeOrder(m_records, transaction, order, before);
+        if (!taken)
+            return failure(taken.error());
+        m_changed = m_changed || before;
+        outcome.kind = taken->held ? RowOutcome::Held : RowOutcome::Accepted;
+        const Findings identifiers = identifierFindings(order);
+        outcome.findings.insert(outcome.findings.end(), identifiers.begin(), identifiers.end());
+        outcome.findings.insert(outcome.findings.end(), taken->findings.begin(),
+                                taken->findings.end());
+        if (!order.installer.isEmpty() && !m_people.contains(order.installer))
+            outcome.findings.push_back(
+                {Severity::Warning,
+                 "installer_not_registered",
+                 QString("Installer %1 is not registered.").arg(order.installer),
+                 {},
+                 "installer",
+                 0});
+        outcome.events.push_back(taken->event);
+        return outcome;
+    }
+
+    Records &m_records;
+    const ImportOptions &m_options;
+    QHash<QString, QString> m_officeVariant;
+    QSet<QString> m_people;
+    bool m_changed = false; ///< an order was changed: something may have been released
+};
+
+} // namespace
+
+Result<ImportReport> importOrders(Records &records, const QByteArray &csv,
+                                  const ImportOptions &options)
+{
+    OrderImport import(records, options);
+    LOOPWRIGHT_TRY(import.prepare());
+    const ImportRun run{
+        records,
+        options,
+        {requiredOrderColumns(), optionalOrderColumns(), {}},
+        [&import](Transaction &transaction, const CsvTable &table, const CsvRow &row) {
+            return import.take(transaction, table, row);
+        },
+        [&import](Transaction &transaction) { return import.finish(transaction); }};
+    return run.run(csv);
+}
+
+} // namespace loopwright

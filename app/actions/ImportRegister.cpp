@@ -1,0 +1,208 @@
+// Offices, people and instruments from files.
+
+#include "app/actions/Doing.h"
+#include "app/actions/ImportRun.h"
+#include "core/identifiers/ProtocolVariant.h"
+#include "db/InstrumentStore.h"
+#include "db/OfficeStore.h"
+#include "db/PersonStore.h"
+
+namespace loopwright {
+
+namespace {
+
+/// One row is new, the same, or a change that needs --update.
+template<class T>
+std::optional<RowOutcome> compareWithStored(const std::optional<T> &before, const T &now,
+                                            const ImportOptions &options, const QString &column,
+                                            const QString &key)
+{
+    if (!before)
+        return std::nullopt;
+    if (*before == now)
+        return RowOutcome{RowOutcome::Unchanged, {}, {}};
+    if (!options.update)
+        return RowOutcome::refused(column + "_differs", column,
+                                   QString("%1 is there with other values.").arg(key));
+    return std::nullopt;
+}
+
+QString keyTrouble(const QString &key)
+{
+    if (key.isEmpty())
+        return "is empty";
+    return key.size() > 60 ? QString("is longer than 60 characters") : QString();
+}
+
+Result<RowOutcome> takeOffice(Records &records, const ImportOptions &options,
+                              Transaction &transaction, const CsvTable &table, const CsvRow &row)
+{
+    const ServingOffice office{table.value(row, "office"), table.value(row, "name"),
+                               table.value(row, "protocol_variant")};
+    if (const QString trouble = keyTrouble(office.key); !trouble.isEmpty())
+        return RowOutcome::refused("office_malformed", "office", trouble);
+    if (!findVariant(office.protocolVariant))
+        return RowOutcome::refused(
+            "variant_unknown", "protocol_variant",
+            QString("\"%1\" is not a protocol variant.").arg(office.protocolVariant.left(40)));
+    const auto lines = testLinesFromText(table.value(row, "test_lines"));
+    if (!lines)
+        return RowOutcome::refused("test_lines_malformed", "test_lines",
+                                   "must be label=number joined by ; with each label once");
+    const auto before = OfficeStore(transaction.database()).find(office.key);
+    const auto linesBefore = OfficeStore(transaction.database()).testLines(office.key);
+    if (!before)
+        return failure(before.error());
+    if (!linesBefore)
+        return failure(linesBefore.error());
+    const auto sorted = [](QList<TestLine> list) {
+        std::sort(list.begin(), list.end(),
+                  [](const TestLine &a, const TestLine &b) { return a.label < b.label; });
+        return list;
+    };
+    const bool sameLines = sorted(*lines) == sorted(*linesBefore);
+    if (*before && **before == office && !sameLines && !options.update)
+        return RowOutcome::refused("office_differs", "test_lines",
+                                   QString("%1 is there with other values.").arg(office.key));
+    if (!(*before && **before == office && !sameLines))
+        if (const auto outcome = compareWithStored(*before, office, options, "office", office.key))
+            return *outcome;
+    LOOPWRIGHT_TRY(OfficeStore::put(transaction, office, *lines));
+    return RowOutcome{RowOutcome::Accepted,
+                      {},
+                      {registerEvent(records, *before ? "office_changed" : "office_added",
+                                     {{"office", office.key},
+                                      {"name", office.name},
+                                      {"protocol_variant", office.protocolVariant}})}};
+}
+
+Result<RowOutcome> takePerson(Records &records, const ImportOptions &options,
+                              Transaction &transaction, const CsvTable &table, const CsvRow &row)
+{
+    const QString role = table.value(row, "role");
+    const auto known = role.isEmpty() ? std::optional(Role::Installer) : fromText<Role>(role);
+    const Person person{table.value(row, "installer"), table.value(row, "name"),
+                        known.value_or(Role::Installer)};
+    if (const QString trouble = keyTrouble(person.key); !trouble.isEmpty())
+        return RowOutcome::refused("installer_malformed", "installer", trouble);
+    if (!known)
+        return RowOutcome::refused(
+            "role_unknown", "role",
+            QString("\"%1\" is not one of %2").arg(role.left(40), allWords<Role>().join(", ")));
+    const auto before = PersonStore(transaction.database()).find(person.key);
+    if (!before)
+        return failure(before.error());
+    if (const auto outcome = compareWithStored(*before, person, options, "installer", person.key))
+        return *outcome;
+    LOOPWRIGHT_TRY(PersonStore::put(transaction, person));
+    return RowOutcome{
+        RowOutcome::Accepted,
+        {},
+        {registerEvent(
+            records, *before ? "person_changed" : "person_added",
+            {{"installer", person.key}, {"name", person.name}, {"role", toText(person.role)}})}};
+}
+
+/// Nothing where the dates are malformed; then `outcome` says why.
+std::optional<Calibration> readCalibration(const CsvTable &table, const CsvRow &row,
+                                           RowOutcome &outcome)
+{
+    const QString on = table.value(row, "calibrated_on"), due = table.value(row, "calibration_due");
+    Calibration calibration{QDate::fromString(on, "yyyy-MM-dd"),
+                            QDate::fromString(due, "yyyy-MM-dd")};
+    if (due == "not_required") {
+        calibration.due.reset();
+        if (on.isEmpty())
+            calibration.on = QDate(1970, 1, 1); // never asked for
+    } else if (!calibration.due->isValid()) {
+        outcome = RowOutcome::refused(
+            "date_malformed", "calibration_due",
+            QString("\"%1\" is neither a day as YYYY-MM-DD nor not_required").arg(due.left(20)));
+        return std::nullopt;
+    }
+    if (!calibration.on.isValid()) {
+        outcome =
+            RowOutcome::refused("date_malformed", "calibrated_on",
+                                QString("\"%1\" is not a day as YYYY-MM-DD").arg(on.left(20)));
+        return std::nullopt;
+    }
+    if (calibration.due && *calibration.due < calibration.on) {
+        outcome = RowOutcome::refused("dates_turned_round", "calibration_due",
+                                      "lies before the day of calibration");
+        return std::nullopt;
+    }
+    return calibration;
+}
+
+Result<RowOutcome> takeInstrument(Records &records, const ImportOptions &options,
+                                  Transaction &transaction, const CsvTable &table,
+                                  const CsvRow &row)
+{
+    Instrument instrument{
+        table.value(row, "instrument"), table.value(row, "serial"), table.value(row, "kind"), {}};
+    if (const QString trouble = keyTrouble(instrument.key); !trouble.isEmpty())
+        return RowOutcome::refused("instrument_malformed", "instrument", trouble);
+    RowOutcome outcome;
+    const auto calibration = readCalibration(table, row, outcome);
+    if (!calibration)
+        return outcome;
+    const auto before = InstrumentStore(transaction.database()).find(instrument.key);
+    if (!before)
+        return failure(before.error());
+    if (*before)
+        instrument.calibrations = (*before)->calibrations;
+    if (!instrument.calibrations.contains(*calibration))
+        instrument.calibrations << *calibration;
+    if (const auto same =
+            compareWithStored(*before, instrument, options, "instrument", instrument.key))
+        return *same;
+    LOOPWRIGHT_TRY(InstrumentStore::put(transaction, instrument));
+    LOOPWRIGHT_TRY(refreshOrdersUsing(records, transaction, instrument.key));
+    return RowOutcome{RowOutcome::Accepted,
+                      {},
+                      {registerEvent(records, *before ? "instrument_changed" : "instrument_added",
+                                     instrument.toJson())}};
+}
+
+using TakeRow = Result<RowOutcome> (*)(Records &, const ImportOptions &, Transaction &,
+                                       const CsvTable &, const CsvRow &);
+
+Result<ImportReport> importWith(Records &records, const QByteArray &csv,
+                                const ImportOptions &options, const CsvLayout &layout, TakeRow take)
+{
+    const ImportRun run{
+        records,
+        options,
+        layout,
+        [&, take](Transaction &transaction, const CsvTable &table, const CsvRow &row) {
+            return take(records, options, transaction, table, row);
+        },
+        {}};
+    return run.run(csv);
+}
+
+} // namespace
+
+Result<ImportReport> importOffices(Records &records, const QByteArray &csv,
+                                   const ImportOptions &options)
+{
+    return importWith(records, csv, options,
+                      {{"office", "name", "protocol_variant"}, {"test_lines"}, {}}, takeOffice);
+}
+
+Result<ImportReport> importInstallers(Records &records, const QByteArray &csv,
+                                      const ImportOptions &options)
+{
+    return importWith(records, csv, options, {{"installer", "name"}, {"role"}, {}}, takePerson);
+}
+
+Result<ImportReport> importInstruments(Records &records, const QByteArray &csv,
+                                       const ImportOptions &options)
+{
+    return importWith(
+        records, csv, options,
+        {{"instrument", "serial", "kind", "calibrated_on", "calibration_due"}, {}, {}},
+        takeInstrument);
+}
+
+} // namespace loopwright

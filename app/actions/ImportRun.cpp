@@ -1,0 +1,113 @@
+#include "app/actions/ImportRun.h"
+
+namespace loopwright {
+
+namespace {
+
+constexpr int rowsBetweenReports = 200;
+
+void keepReject(ImportReport &report, const CsvTable &table, const CsvRow &row,
+                const Findings &findings)
+{
+    if (report.rejects.isEmpty())
+        report.rejects = csvRecord(table.header + QStringList{"reason"});
+    QStringList reasons;
+    for (const Finding &finding : findings)
+        if (finding.severity == Severity::Error)
+            reasons << (finding.field.isEmpty() ? finding.reason
+                                                : QString(finding.field + ": " + finding.reason));
+    QStringList fields = row.fields;
+    while (fields.size() < table.header.size())
+        fields << QString();
+    report.rejects += csvRecord(fields + QStringList{reasons.join("; ")});
+}
+
+void count(ImportReport &report, RowOutcome::Kind kind)
+{
+    report.accepted += kind == RowOutcome::Accepted || kind == RowOutcome::Held;
+    report.held += kind == RowOutcome::Held;
+    report.refused += kind == RowOutcome::Refused;
+    report.unchanged += kind == RowOutcome::Unchanged;
+}
+
+} // namespace
+
+Result<std::vector<Event>> ImportRun::walk(Transaction &transaction, const CsvTable &table,
+                                           ImportReport &report) const
+{
+    std::vector<Event> events;
+    qint64 done = 0;
+    for (const CsvRow &row : table.rows) {
+        auto outcome = row.trouble.isEmpty()
+                           ? take(transaction, table, row)
+                           : Result<RowOutcome>(RowOutcome::refused(
+                                 "row_malformed", {}, "The row " + row.trouble + "."));
+        if (!outcome)
+            return failure(outcome.error());
+        for (Finding &finding : outcome->findings) {
+            finding.row = row.line;
+            report.findings.push_back(finding);
+        }
+        count(report, outcome->kind);
+        if (outcome->kind == RowOutcome::Refused)
+            keepReject(report, table, row, outcome->findings);
+        std::move(outcome->events.begin(), outcome->events.end(), std::back_inserter(events));
+        if (++done % rowsBetweenReports == 0 && options.progress &&
+            !options.progress(done, qint64(table.rows.size())))
+            return failure(ErrorCode::Refused, "The import was stopped; nothing was changed.");
+    }
+    return events;
+}
+
+Result<ImportReport> ImportRun::run(const QByteArray &csv) const
+{
+    CsvLayout allowed = layout;
+    allowed.ignored = options.ignoredColumns;
+    const auto table = readCsv(csv, options.fileName, allowed);
+    if (!table)
+        return failure(table.error());
+    auto transaction = Transaction::begin(records.database());
+    if (!transaction)
+        return failure(transaction.error());
+    ImportReport report;
+    auto events = walk(*transaction, *table, report);
+    if (!events)
+        return failure(events.error());
+    if (options.allOrNothing && report.refused > 0) {
+        report.refusedWhole = true;
+        report.accepted = report.held = report.unchanged = 0;
+        return report; // the transaction rolls back
+    }
+    if (finish && !events->empty()) {
+        auto more = finish(*transaction);
+        if (!more)
+            return failure(more.error());
+        std::move(more->begin(), more->end(), std::back_inserter(*events));
+    }
+    if (!events->empty())
+        LOOPWRIGHT_TRY(transaction->commit(*events));
+    return report;
+}
+
+QJsonObject ImportReport::toJson() const
+{
+    QJsonArray list;
+    for (const Finding &finding : findings) {
+        QJsonObject object{{"row", finding.row},
+                           {"column", finding.field},
+                           {"code", finding.code},
+                           {"severity", severityName(finding.severity)},
+                           {"reason", finding.reason}};
+        if (!finding.repair.isEmpty())
+            object.insert("repair", finding.repair);
+        list << object;
+    }
+    return {{"accepted", accepted},
+            {"held", held},
+            {"refused", refused},
+            {"unchanged", unchanged},
+            {"refused_whole", refusedWhole},
+            {"findings", list}};
+}
+
+} // namespace loopwright

@@ -1,0 +1,181 @@
+#include "app/actions/Orders.h"
+
+#include "app/actions/Acceptance.h"
+#include "app/actions/Doing.h"
+#include "db/AssignmentStore.h"
+#include "db/OfficeStore.h"
+
+namespace loopwright {
+
+namespace {
+
+Result<OrderReading> readFields(Records &records, const OrderFields &fields)
+{
+    const auto offices = OfficeStore(records.database()).all();
+    if (!offices)
+        return failure(offices.error());
+    return readOrder(fields, [&offices](const QString &key) -> std::optional<QString> {
+        for (const ServingOffice &office : *offices)
+            if (office.key == key)
+                return office.protocolVariant;
+        return std::nullopt;
+    });
+}
+
+/// Everything but the conflicts.
+Result<OrderVerdict> judge(Records &records, const OrderReading &reading)
+{
+    OrderVerdict verdict;
+    verdict.findings = reading.malformed;
+    verdict.malformed = worst(reading.malformed) == Severity::Error;
+    const auto before = OrderStore(records.database()).find(reading.order.number);
+    if (!before)
+        return failure(before.error());
+    verdict.exists = before->has_value();
+    verdict.unchanged = *before && (*before)->order == reading.order;
+    const Findings identifiers = identifierFindings(reading.order);
+    verdict.findings.insert(verdict.findings.end(), identifiers.begin(), identifiers.end());
+    verdict.held = worst(identifiers) == Severity::Error;
+    return verdict;
+}
+
+Error malformedError(const Findings &findings)
+{
+    for (const Finding &finding : findings)
+        if (finding.severity == Severity::Error)
+            return {ErrorCode::Refused, finding.reason, finding.field};
+    return {ErrorCode::Refused, "The order is malformed.", {}};
+}
+
+} // namespace
+
+Result<OrderVerdict> checkOrder(Records &records, const OrderFields &fields)
+{
+    const auto reading = readFields(records, fields);
+    if (!reading)
+        return failure(reading.error());
+    auto verdict = judge(records, *reading);
+    if (!verdict)
+        return verdict;
+    const auto conflicts = AssignmentStore(records.database()).conflictsOf(reading->order);
+    if (!conflicts)
+        return failure(conflicts.error());
+    for (const Conflict &conflict : *conflicts)
+        verdict->findings.push_back(conflictFinding(conflict));
+    verdict->held = verdict->held || !conflicts->empty();
+    return verdict;
+}
+
+Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool update)
+{
+    auto transaction = Transaction::begin(records.database());
+    if (!transaction)
+        return failure(transaction.error());
+    const auto reading = readFields(records, fields);
+    if (!reading)
+        return failure(reading.error());
+    auto verdict = judge(records, *reading);
+    if (!verdict || verdict->unchanged)
+        return verdict;
+    if (verdict->malformed)
+        return failure(malformedError(verdict->findings));
+    const auto before = OrderStore(records.database()).find(reading->order.number);
+    if (!before)
+        return failure(before.error());
+    if (*before && !update)
+        return failure(ErrorCode::Refused,
+                       QString("Order %1 is there with other values.").arg(reading->order.number),
+                       "order_number");
+    if (*before && (*before)->status != OrderStatus::Open)
+        return failure(ErrorCode::Refused,
+                       QString("Order %1 is %2 and cannot be changed.")
+                           .arg(reading->order.number, toText((*before)->status)),
+                       "order_number");
+    const auto taken = takeOrder(records, *transaction, reading->order, *before);
+    if (!taken)
+        return failure(taken.error());
+    verdict->held = taken->held;
+    verdict->findings.insert(verdict->findings.end(), taken->findings.begin(),
+                             taken->findings.end());
+    auto events = *before ? claimForHeldOrders(records, *transaction)
+                          : Result<std::vector<Event>>(std::vector<Event>());
+    if (!events)
+        return failure(events.error());
+    events->insert(events->begin(), taken->event);
+    LOOPWRIGHT_TRY(transaction->commit(*events));
+    return verdict;
+}
+
+namespace {
+
+/// Ends an order in one transaction: `change` does what its end means, then the board and the held
+/// orders follow.
+Result<void> endOrder(Records &records, const StoredOrder &stored, OrderStatus status,
+                      const QString &kind, const QJsonObject &detail,
+                      const std::function<Result<void>(Transaction &)> &change,
+                      Transaction &transaction)
+{
+    LOOPWRIGHT_TRY(change(transaction));
+    LOOPWRIGHT_TRY(OrderStore::setStatus(transaction, stored.order.number, status));
+    LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
+    auto events = claimForHeldOrders(records, transaction);
+    if (!events)
+        return failure(events.error());
+    events->insert(events->begin(), orderEvent(records, stored.order, kind, detail));
+    return transaction.commit(*events);
+}
+
+Result<StoredOrder> openOrder(Records &records, const QString &number)
+{
+    auto stored = orderOf(records.database(), number);
+    if (stored && stored->status != OrderStatus::Open)
+        return failure(ErrorCode::Refused,
+                       QString("Order %1 is %2 already.").arg(number, toText(stored->status)));
+    return stored;
+}
+
+} // namespace
+
+Result<void> completeOrder(Records &records, const QString &number)
+{
+    auto transaction = Transaction::begin(records.database());
+    if (!transaction)
+        return failure(transaction.error());
+    const auto stored = openOrder(records, number);
+    if (!stored)
+        return failure(stored.error());
+    const auto decision = decisionNow(records, number);
+    if (!decision)
+        return failure(decision.error());
+    if (decision->outcome != OrderOutcome::Accepted &&
+        decision->outcome != OrderOutcome::AcceptedWithException) {
+        const CriterionResult *open = decision->firstOpen();
+        return failure(
+            ErrorCode::Refused,
+            QString("Order %1 is not accepted%2")
+                .arg(number, open ? ": " + open->name + ": " + open->reason : QString(".")));
+    }
+    return endOrder(
+        records, *stored, OrderStatus::Completed, "order_completed",
+        {{"outcome", toText(decision->outcome)}},
+        [&number](Transaction &t) { return AssignmentStore::startWorking(t, number); },
+        *transaction);
+}
+
+Result<void> cancelOrder(Records &records, const QString &number, const QString &because)
+{
+    if (because.trimmed().isEmpty())
+        return failure(ErrorCode::Usage, "A cancelled order needs a reason.", "because");
+    auto transaction = Transaction::begin(records.database());
+    if (!transaction)
+        return failure(transaction.error());
+    const auto stored = openOrder(records, number);
+    if (!stored)
+        return failure(stored.error());
+    return endOrder(
+        records, *stored, OrderStatus::Cancelled, "order_cancelled", {{"because", because}},
+        [&number](Transaction &t) { return AssignmentStore::releasePlanned(t, number); },
+        *transaction);
+}
+
+} // namespace loopwright

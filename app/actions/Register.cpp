@@ -1,0 +1,96 @@
+#include "app/actions/Register.h"
+
+#include "app/actions/Doing.h"
+#include "db/AssignmentStore.h"
+#include "db/InstrumentStore.h"
+#include "db/OfficeStore.h"
+#include "db/PersonStore.h"
+
+namespace loopwright {
+
+namespace {
+
+template<class T>
+Result<QList<T>> asList(const Result<std::vector<T>> &found)
+{
+    if (!found)
+        return failure(found.error());
+    return QList<T>(found->begin(), found->end());
+}
+
+QString whatIs(ClaimKind kind)
+{
+    switch (kind) {
+    case ClaimKind::Dn:
+        return "Number";
+    case ClaimKind::Spid:
+        return "SPID";
+    case ClaimKind::Pair:
+        return "Pair";
+    }
+    return {};
+}
+
+constexpr int ordersBetweenReports = 500;
+
+} // namespace
+
+Result<QList<ServingOffice>> offices(Records &records)
+{
+    return asList(OfficeStore(records.database()).all());
+}
+
+Result<QList<Person>> people(Records &records)
+{
+    return asList(PersonStore(records.database()).all());
+}
+
+Result<QList<Instrument>> instruments(Records &records)
+{
+    return asList(InstrumentStore(records.database()).all());
+}
+
+Result<std::vector<AuditFinding>> auditIdentifiers(Records &records, const Progress &progress)
+{
+    std::vector<AuditFinding> findings;
+    const auto doubles = AssignmentStore(records.database()).doubles();
+    if (!doubles)
+        return failure(doubles.error());
+    for (const DoubleUse &use : *doubles)
+        findings.push_back({toText(use.kind) + "_twice",
+                            QString("%1 %2 is wanted by %3 circuits.")
+                                .arg(whatIs(use.kind), use.value)
+                                .arg(use.circuits.size()),
+                            use.value, use.circuits, use.orders});
+    const auto total = OrderStore(records.database()).count();
+    if (!total)
+        return failure(total.error());
+    qint64 done = 0;
+    LOOPWRIGHT_TRY(
+        OrderStore(records.database()).each([&](const StoredOrder &stored) -> Result<void> {
+            if (++done % ordersBetweenReports == 0 && progress && !progress(done, *total))
+                return failure(ErrorCode::Refused, "The audit was stopped.");
+            if (stored.status != OrderStatus::Open)
+                return {};
+            for (const Finding &finding : identifierFindings(stored.order))
+                if (finding.severity == Severity::Error)
+                    findings.push_back({"identifier_error",
+                                        finding.field + ": " + finding.reason,
+                                        stored.order.fields().value(finding.field),
+                                        {stored.order.circuit},
+                                        {stored.order.number}});
+            return {};
+        }));
+    return findings;
+}
+
+QJsonObject AuditFinding::toJson() const
+{
+    return {{"code", code},
+            {"reason", reason},
+            {"value", value},
+            {"circuits", QJsonArray::fromStringList(circuits)},
+            {"orders", QJsonArray::fromStringList(orders)}};
+}
+
+} // namespace loopwright

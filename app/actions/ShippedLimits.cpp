@@ -1,0 +1,73 @@
+#include "app/actions/ShippedLimits.h"
+
+#include "app/actions/Doing.h"
+#include "db/LimitSetStore.h"
+
+#include <QDir>
+#include <QFile>
+
+static void initLimits()
+{
+    Q_INIT_RESOURCE(limits);
+}
+
+namespace loopwright {
+
+namespace {
+
+Result<std::vector<LimitSet>> shippedSets()
+{
+    initLimits();
+    std::vector<LimitSet> sets;
+    const QDir folder(":/limits");
+    for (const QString &name : folder.entryList({"*.json"}, QDir::Files, QDir::Name)) {
+        QFile file(folder.filePath(name));
+        if (!file.open(QIODevice::ReadOnly))
+            return failure(ErrorCode::BadInput, "cannot be read", name);
+        const auto object = parseJsonObject(file.readAll(), name);
+        if (!object)
+            return failure(object.error());
+        auto set = LimitSet::fromJson(*object, name);
+        if (!set)
+            return failure(set.error());
+        sets.push_back(std::move(*set));
+    }
+    return sets;
+}
+
+} // namespace
+
+Result<void> bringShippedLimits(Records &records)
+{
+    const auto sets = shippedSets();
+    if (!sets)
+        return failure(sets.error());
+    for (const LimitSet &set : *sets) {
+        const auto there = LimitSetStore(records.database()).find(set.version());
+        if (!there)
+            return failure(there.error());
+        if (*there)
+            continue;
+        auto transaction = Transaction::begin(records.database());
+        if (!transaction)
+            return failure(transaction.error());
+        LOOPWRIGHT_TRY(LimitSetStore::add(*transaction, set));
+        LOOPWRIGHT_TRY(transaction->commit(
+            registerEvent(records, "limit_set_added", {{"version", set.version()}})));
+    }
+    return {};
+}
+
+Result<LimitSet> limitsInForce(Records &records)
+{
+    const auto set = LimitSetStore(records.database()).inForceOn(records.now().localDate());
+    if (!set)
+        return failure(set.error());
+    if (!*set)
+        return failure(ErrorCode::Refused,
+                       QString("No limit set is in force on %1.")
+                           .arg(records.now().localDate().toString(Qt::ISODate)));
+    return **set;
+}
+
+} // namespace loopwright

@@ -1,0 +1,14 @@
+#pragma once
+// The limit sets that come with the program, and the one in force.
+
+#include "app/actions/Records.h"
+#include "core/base/LimitSet.h"
+
+namespace loopwright {
+
+/// Adds each shipped set that the database does not have yet. A set is never edited.
+Result<void> bringShippedLimits(Records &records);
+/// The set in force on the day of records.now().
+Result<LimitSet> limitsInForce(Records &records);
+
+} // namespace loopwright

@@ -1,0 +1,180 @@
+// All of an order, and all of a circuit.
+
+#include "app/actions/Acceptance.h"
+#include "app/actions/Doing.h"
+#include "app/actions/Orders.h"
+#include "app/actions/ShippedLimits.h"
+#include "core/certificate/CertificateNumber.h"
+#include "db/CertificateStore.h"
+#include "db/EventStore.h"
+#include "db/OfficeStore.h"
+#include "db/PersonStore.h"
+
+#include <QHash>
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+std::vector<FactView> factViews(const std::vector<Fact> &facts)
+{
+    QHash<QString, const Fact *> voids;
+    for (const Fact &fact : facts)
+        if (const auto *voiding = fact.as<VoidFact>())
+            voids.insert(voiding->fact, &fact);
+    std::vector<FactView> views;
+    for (const Fact &fact : facts) {
+        FactView view{fact, false, {}, {}};
+        if (const Fact *voiding = voids.value(fact.id)) {
+            view.voided = true;
+            view.voidedBy = voiding->as<VoidFact>()->by;
+            view.voidedBecause = voiding->as<VoidFact>()->because;
+        }
+        views.push_back(std::move(view));
+    }
+    std::stable_sort(views.begin(), views.end(),
+                     [](const FactView &a, const FactView &b) { return a.fact.at < b.fact.at; });
+    return views;
+}
+
+Result<std::vector<CertificateView>> certificateViews(const Database &database,
+                                                      const QString &order)
+{
+    const auto stored = CertificateStore(database).ofOrder(order);
+    if (!stored)
+        return failure(stored.error());
+    std::vector<CertificateView> views;
+    for (const StoredCertificate &certificate : *stored) {
+        const auto issues = CertificateStore(database).issuesOf(certificate.number);
+        if (!issues)
+            return failure(issues.error());
+        views.push_back({certificate.number, certificate.digest, shortCode(certificate.digest),
+                         certificate.at, std::max(0, int(issues->size()) - 1)});
+    }
+    return views;
+}
+
+Result<void> addRegister(const Database &database, OrderView &view)
+{
+    const auto office = OfficeStore(database).find(view.order.office);
+    if (!office)
+        return failure(office.error());
+    view.office = office->value_or(ServingOffice{view.order.office, {}, {}});
+    auto lines = OfficeStore(database).testLines(view.order.office);
+    if (!lines)
+        return failure(lines.error());
+    view.testLines = std::move(*lines);
+    const auto installer = PersonStore(database).find(view.order.installer);
+    if (!installer)
+        return failure(installer.error());
+    view.installerName = *installer ? (*installer)->name : view.order.installer;
+    return {};
+}
+
+QJsonObject eventJson(const Event &event)
+{
+    QJsonObject object = event.content();
+    object.insert("digest", event.digest);
+    return object;
+}
+
+} // namespace
+
+Result<OrderView> showOrder(Records &records, const QString &number)
+{
+    const Database &database = records.database();
+    const auto stored = orderOf(database, number);
+    if (!stored)
+        return failure(stored.error());
+    OrderView view;
+    view.order = stored->order;
+    view.status = toText(stored->status);
+    view.held = stored->held;
+    LOOPWRIGHT_TRY(addRegister(database, view));
+    auto input = evidenceOf(records, number);
+    if (!input)
+        return failure(input.error());
+    view.input = std::move(*input);
+    const auto limits = limitsInForce(records);
+    if (!limits)
+        return failure(limits.error());
+    view.decision = decide(view.input, *limits);
+    view.facts = factViews(view.input.facts);
+    auto events = EventStore(database).ofOrder(number);
+    if (!events)
+        return failure(events.error());
+    view.events = std::move(*events);
+    auto certificates = certificateViews(database, number);
+    if (!certificates)
+        return failure(certificates.error());
+    view.certificates = std::move(*certificates);
+    const bool finished = stored->status != OrderStatus::Open || !view.certificates.empty();
+    view.stage = stageOf(view.decision, view.input, finished);
+    return view;
+}
+
+Result<CircuitView> showCircuit(Records &records, const QString &circuit)
+{
+    const auto orders = OrderStore(records.database()).ofCircuit(circuit);
+    if (!orders)
+        return failure(orders.error());
+    if (orders->empty())
+        return failure(ErrorCode::NotFound,
+                       QString("There is no circuit \"%1\".").arg(circuit.left(60)));
+    CircuitView view{circuit, {}, {}};
+    for (const StoredOrder &stored : *orders)
+        view.orders.push_back(stored.order);
+    auto events = EventStore(records.database()).ofCircuit(circuit);
+    if (!events)
+        return failure(events.error());
+    view.events = std::move(*events);
+    return view;
+}
+
+QJsonObject OrderView::toJson() const
+{
+    QJsonArray terminals, evidence, happened, issued;
+    for (const OrderedTerminal &terminal : order.terminals)
+        terminals << QJsonObject{{"terminal", terminal.number},
+                                 {"dn", terminal.dn},
+                                 {"spid", terminal.spid},
+                                 {"tei", terminal.tei},
+                                 {"services", servicesText(order.servicesOf(terminal))}};
+    for (const FactView &fact : facts) {
+        QJsonObject object = fact.fact.toJson();
+        object.insert("voided", fact.voided);
+        if (fact.voided) {
+            object.insert("voided_by", fact.voidedBy);
+            object.insert("voided_because", fact.voidedBecause);
+        }
+        evidence << object;
+    }
+    for (const Event &event : events)
+        happened << eventJson(event);
+    for (const CertificateView &certificate : certificates)
+        issued << QJsonObject{{"certificate", certificate.number},
+                              {"digest", certificate.digest},
+                              {"code", certificate.code},
+                              {"issued_at", certificate.issuedAt.text()},
+                              {"copies", certificate.copies}};
+    return {{"order", order.toJson()},
+            {"order_number", order.number},
+            {"status", status},
+            {"held", held},
+            {"stage", stage},
+            {"circuit", QJsonObject{{"circuit_number", order.circuit},
+                                    {"kind", toText(order.kind)},
+                                    {"office", order.office},
+                                    {"office_name", office.name},
+                                    {"protocol_variant", order.variant},
+                                    {"pair", order.pair}}},
+            {"terminals", terminals},
+            {"facts", evidence},
+            {"decision", decision.toJson()},
+            {"events", happened},
+            {"certificates", issued}};
+}
+
+} // namespace loopwright

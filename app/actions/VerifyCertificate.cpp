@@ -1,0 +1,196 @@
+// Whether a certificate that somebody hands in is the one that was issued, and still stands.
+
+#include "app/actions/Certificates.h"
+#include "app/actions/Doing.h"
+#include "core/certificate/CertificateNumber.h"
+#include "db/CertificateStore.h"
+#include "db/DecisionStore.h"
+#include "db/EventStore.h"
+#include "db/FactStore.h"
+
+#include <QRegularExpression>
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+/// The text of every stream of a PDF that can be unpacked, with all that is not packed at all, so
+/// that a number is found wherever it stands. Damaged streams are passed over.
+QByteArray readableBytes(const QByteArray &pdf)
+{
+    QByteArray all = pdf;
+    all.replace('\0', QByteArray()); // UTF-16 titles read like ASCII then
+    for (qsizetype at = pdf.indexOf("stream"); at >= 0; at = pdf.indexOf("stream", at + 6)) {
+        qsizetype from = at + 6;
+        while (from < pdf.size() && (pdf[from] == '\r' || pdf[from] == '\n'))
+            ++from;
+        const qsizetype to = pdf.indexOf("endstream", from);
+        if (to < 0)
+            break;
+        // qUncompress wants the expected length in front, most significant byte first; it grows as
+        // needed.
+        all += qUncompress(QByteArray("\0\0\x10\0", 4) + pdf.mid(from, to - from));
+        at = to + 3;
+    }
+    return all;
+}
+
+Result<std::optional<StoredCertificate>> certificateNamedIn(const Database &database,
+                                                            const QByteArray &pdf)
+{
+    static const QRegularExpression shape(R"(\d\d-\d{3}-\d{5}-\d\d)");
+    auto found = shape.globalMatch(QString::fromLatin1(readableBytes(pdf)));
+    QStringList tried;
+    while (found.hasNext()) {
+        const QString number = found.next().captured();
+        if (tried.contains(number))
+            continue;
+        tried << number;
+        auto certificate = CertificateStore(database).find(number);
+        if (!certificate || *certificate)
+            return certificate;
+    }
+    return std::optional<StoredCertificate>();
+}
+
+/// The counted fact that was voided after all; empty where none was.
+Result<QString> voidedEvidence(const Database &database, const StoredCertificate &certificate)
+{
+    const auto decision = DecisionStore(database).find(certificate.decision);
+    if (!decision)
+        return failure(decision.error());
+    if (!*decision)
+        return QString();
+    const auto result = parseJsonObject((*decision)->result, "decision");
+    if (!result)
+        return failure(result.error());
+    for (const QJsonValue &criterion : result->value("criteria").toArray())
+        for (const QJsonValue &id : criterion.toObject().value("evidence").toArray()) {
+            const auto voiding = FactStore(database).voidOf(id.toString());
+            if (!voiding)
+                return failure(voiding.error());
+            if (*voiding)
+                return (*voiding)->as<VoidFact>()->because;
+        }
+    return QString();
+}
+
+Result<std::vector<Event>> laterEvents(const Database &database,
+                                       const StoredCertificate &certificate, const QString &circuit)
+{
+    const auto events = EventStore(database).ofCircuit(circuit);
+    if (!events)
+        return failure(events.error());
+    const auto issue =
+        std::find_if(events->begin(), events->end(), [&certificate](const Event &event) {
+            return event.kind == "certificate_issued" &&
+                   event.detail.value("certificate") == certificate.number;
+        });
+    return issue == events->end() ? std::vector<Event>()
+                                  : std::vector<Event>(issue + 1, events->end());
+}
+
+Result<CertificateCheck> standing(Records &records, const StoredCertificate &certificate)
+{
+    const Database &database = records.database();
+    CertificateCheck check{
+        CertificateVerdict::Genuine, certificate.number, certificate.order, {}, {}};
+    const auto stored = orderOf(database, certificate.order);
+    if (!stored)
+        return failure(stored.error());
+    auto later = laterEvents(database, certificate, stored->order.circuit);
+    if (!later)
+        return failure(later.error());
+    check.later = std::move(*later);
+    const auto all = CertificateStore(database).ofOrder(certificate.order);
+    const auto voided = voidedEvidence(database, certificate);
+    if (!all)
+        return failure(all.error());
+    if (!voided)
+        return failure(voided.error());
+    if (digestOf(certificate.content) != certificate.digest) {
+        check.verdict = CertificateVerdict::Altered;
+        check.reason = "The content that the records keep of this certificate was altered; verify "
+                       "the history.";
+    } else if (all->back().number != certificate.number) {
+        check.verdict = CertificateVerdict::Superseded;
+        check.reason =
+            QString("Certificate %1 was issued for the order after it.").arg(all->back().number);
+    } else if (!voided->isEmpty()) {
+        check.verdict = CertificateVerdict::Superseded;
+        check.reason = QString("Evidence that it counts was voided: %1").arg(*voided);
+    } else {
+        check.reason = "It is the certificate that was issued, unaltered.";
+    }
+    return check;
+}
+
+CertificateCheck unknown(const QString &reason)
+{
+    return {CertificateVerdict::Unknown, {}, {}, reason, {}};
+}
+
+} // namespace
+
+Result<CertificateCheck> verifyCertificateFile(Records &records, const QByteArray &pdf)
+{
+    const auto number = CertificateStore(records.database()).numberOfFile(sha256Hex(pdf));
+    if (!number)
+        return failure(number.error());
+    if (*number) {
+        const auto certificate = CertificateStore(records.database()).find(**number);
+        if (!certificate)
+            return failure(certificate.error());
+        if (*certificate)
+            return standing(records, **certificate);
+    }
+    const auto named = certificateNamedIn(records.database(), pdf);
+    if (!named)
+        return failure(named.error());
+    if (!*named)
+        return unknown("The records know no certificate with this file's number, or the file is no "
+                       "certificate.");
+    return CertificateCheck{
+        CertificateVerdict::Altered,
+        (*named)->number,
+        (*named)->order,
+        QString("The file is not the one that was issued as %1.").arg((*named)->number),
+        {}};
+}
+
+Result<CertificateCheck> verifyCertificateNumber(Records &records, const QString &number,
+                                                 const QString &code)
+{
+    const auto parsed = CertificateNumber::parse(number);
+    if (!parsed)
+        return unknown(parsed.error().text());
+    const auto certificate = CertificateStore(records.database()).find(parsed->text());
+    if (!certificate)
+        return failure(certificate.error());
+    if (!*certificate)
+        return unknown(QString("The records know no certificate %1.").arg(parsed->text()));
+    if (!codeMatches(code, (*certificate)->digest))
+        return CertificateCheck{
+            CertificateVerdict::Altered,
+            (*certificate)->number,
+            (*certificate)->order,
+            QString("The code does not belong to certificate %1.").arg((*certificate)->number),
+            {}};
+    return standing(records, **certificate);
+}
+
+QJsonObject CertificateCheck::toJson() const
+{
+    QJsonArray events;
+    for (const Event &event : later)
+        events << event.content();
+    return {{"verdict", toText(verdict)},
+            {"certificate", certificate},
+            {"order", order},
+            {"reason", reason},
+            {"later", events}};
+}
+
+} // namespace loopwright

@@ -1,0 +1,109 @@
+#include "db/EvidenceStore.h"
+
+#include "db/AssignmentStore.h"
+#include "db/EventStore.h"
+#include "db/FactStore.h"
+#include "db/InstrumentStore.h"
+#include "db/OrderStore.h"
+
+#include <QSet>
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+/// The order by which the circuit worked when this one was planned.
+Result<std::optional<ServiceOrder>> workedBefore(const Database &database,
+                                                 const StoredOrder &stored)
+{
+    if (stored.status != OrderStatus::Completed) {
+        const auto working = OrderStore(database).workingOn(stored.order.circuit);
+        if (!working)
+            return failure(working.error());
+        return *working ? std::optional((*working)->order) : std::nullopt;
+    }
+    const auto orders = OrderStore(database).ofCircuit(stored.order.circuit);
+    if (!orders)
+        return failure(orders.error());
+    std::optional<ServiceOrder> before;
+    for (const StoredOrder &other : *orders) {
+        if (other.order.number == stored.order.number)
+            break;
+        if (other.status == OrderStatus::Completed)
+            before = other.order.type == OrderType::Disconnect ? std::nullopt
+                                                               : std::optional(other.order);
+    }
+    return before;
+}
+
+Result<std::vector<OrderChange>> changesOf(const Database &database, const QString &orderNumber)
+{
+    const auto events = EventStore(database).ofOrder(orderNumber);
+    if (!events)
+        return failure(events.error());
+    std::vector<OrderChange> changes;
+    for (const Event &event : *events)
+        if (const QString what = event.detail.value("retires").toString(); !what.isEmpty())
+            changes.push_back({what, event.at});
+    return changes;
+}
+
+Result<QList<Instrument>> instrumentsOf(const Database &database, const std::vector<Fact> &facts)
+{
+    QSet<QString> keys;
+    for (const Fact &fact : facts)
+        keys.insert(fact.instrument);
+    QStringList sorted(keys.begin(), keys.end());
+    std::sort(sorted.begin(), sorted.end());
+    QList<Instrument> list;
+    for (const QString &key : sorted) {
+        const auto instrument = InstrumentStore(database).find(key);
+        if (!instrument)
+            return failure(instrument.error());
+        if (*instrument)
+            list << **instrument;
+    }
+    return list;
+}
+
+} // namespace
+
+Result<DecisionInput> EvidenceStore::of(const QString &orderNumber, const QString &limitSet) const
+{
+    const auto stored = OrderStore(m_database).find(orderNumber);
+    if (!stored)
+        return failure(stored.error());
+    if (!*stored)
+        return failure(ErrorCode::NotFound,
+                       QString("There is no order \"%1\".").arg(orderNumber.left(60)));
+    DecisionInput input;
+    input.order = (*stored)->order;
+    input.limitSet = limitSet;
+    const auto working = workedBefore(m_database, **stored);
+    if (!working)
+        return failure(working.error());
+    input.scope = scopeOf(input.order, *working);
+    if ((*stored)->status == OrderStatus::Open) {
+        auto conflicts = AssignmentStore(m_database).conflictsOf(input.order);
+        if (!conflicts)
+            return failure(conflicts.error());
+        input.conflicts = std::move(*conflicts);
+    }
+    auto changes = changesOf(m_database, orderNumber);
+    if (!changes)
+        return failure(changes.error());
+    input.changes = std::move(*changes);
+    auto facts = FactStore(m_database).ofOrder(orderNumber);
+    if (!facts)
+        return failure(facts.error());
+    input.facts = std::move(*facts);
+    auto instruments = instrumentsOf(m_database, input.facts);
+    if (!instruments)
+        return failure(instruments.error());
+    input.instruments = std::move(*instruments);
+    return input;
+}
+
+} // namespace loopwright

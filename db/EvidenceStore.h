@@ -1,0 +1,26 @@
+#pragma once
+// The one bridge from the records to `decide`: gathers what was ordered, what is in use elsewhere,
+// and the evidence.
+
+#include "core/acceptance/Decide.h"
+#include "db/Database.h"
+
+namespace loopwright {
+
+class EvidenceStore
+{
+public:
+    explicit EvidenceStore(const Database &database)
+        : m_database(database)
+    {
+    }
+
+    /// NotFound where there is no such order. A completed or cancelled order has no conflicts: what
+    /// it held may be on another circuit by now.
+    Result<DecisionInput> of(const QString &orderNumber, const QString &limitSet) const;
+
+private:
+    const Database &m_database;
+};
+
+} // namespace loopwright
