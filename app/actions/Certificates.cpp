@@ -127,7 +127,7 @@ Result<CertificateContent> chooseContent(const Issuing &at, const IssueRequest &
 
 int pageCount(const CertificateContent &content, const IssueMark &mark, Paper paper)
 {
-    return certificateSheet(content, mark, paper).pageCount();
+    return int(certificateSheet(content, mark, paper).pages.size());
 }
 
 } // namespace

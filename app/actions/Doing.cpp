@@ -93,7 +93,7 @@ Result<void> refreshState(Records &records, Transaction &transaction, const QStr
     OrderState state;
     state.order = orderNumber;
     state.stage = stageOf(decision, *input, finished);
-    state.outcome = toText(decision.outcome);
+    state.outcome = decision.outcome;
     state.reason = whyNot(decision);
     state.facts = int(input->facts.size());
     state.runs = int(decision.runs.size());
@@ -139,24 +139,17 @@ Result<TakenOrder> takeOrder(Records &records, Transaction &transaction, const S
                              const std::optional<StoredOrder> &before)
 {
     TakenOrder taken;
-    taken.held = worst(identifierFindings(order)) == Severity::Error;
+    const auto conflicts = AssignmentStore(transaction.database()).conflictsOf(order);
+    if (!conflicts)
+        return failure(conflicts.error());
+    for (const Conflict &conflict : *conflicts)
+        taken.findings.push_back(conflictFinding(conflict));
+    taken.held = !conflicts->empty() || worst(identifierFindings(order)) == Severity::Error;
     LOOPWRIGHT_TRY(OrderStore::put(transaction, order, taken.held));
     if (taken.held) {
         LOOPWRIGHT_TRY(AssignmentStore::releasePlanned(transaction, order.number));
-        const auto conflicts = AssignmentStore(transaction.database()).conflictsOf(order);
-        if (!conflicts)
-            return failure(conflicts.error());
-        for (const Conflict &conflict : *conflicts)
-            taken.findings.push_back(conflictFinding(conflict));
-    } else {
-        const auto conflicts = AssignmentStore::claim(transaction, order);
-        if (!conflicts)
-            return failure(conflicts.error());
-        for (const Conflict &conflict : *conflicts)
-            taken.findings.push_back(conflictFinding(conflict));
-        taken.held = !conflicts->empty();
-        if (taken.held)
-            LOOPWRIGHT_TRY(OrderStore::put(transaction, order, true));
+    } else if (const auto claimed = AssignmentStore::claim(transaction, order); !claimed) {
+        return failure(claimed.error());
     }
     QJsonObject detail{{"held", taken.held}};
     std::vector<OrderChange> pending;

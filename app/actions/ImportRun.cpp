@@ -1,5 +1,7 @@
 #include "app/actions/ImportRun.h"
 
+#include <QJsonArray>
+
 namespace loopwright {
 
 namespace {

@@ -1,0 +1,141 @@
+#include "app/actions/Board.h"
+
+#include "db/BoardStore.h"
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+void limitDue(BoardQuery &query, QDate from, QDate before)
+{
+    if (from.isValid() && (!query.dueFrom.isValid() || from > query.dueFrom))
+        query.dueFrom = from;
+    if (before.isValid() && (!query.dueBefore.isValid() || before < query.dueBefore))
+        query.dueBefore = before;
+}
+
+BoardQuery queryOf(const BoardFilter &filter, QDate today)
+{
+    BoardQuery query;
+    query.stage = filter.stage;
+    query.office = filter.office;
+    query.installer = filter.installer;
+    query.outcome = fromText<OrderOutcome>(filter.outcome);
+    query.text = filter.text;
+    query.dueBefore = filter.dueBefore;
+    const QDate monday = today.addDays(1 - today.dayOfWeek());
+    switch (filter.due) {
+    case DueFilter::Any:
+        break;
+    case DueFilter::Late:
+        limitDue(query, {}, today);
+        query.notDone = true;
+        break;
+    case DueFilter::Today:
+        limitDue(query, today, today.addDays(1));
+        break;
+    case DueFilter::ThisWeek:
+        limitDue(query, monday, monday.addDays(7));
+        break;
+    }
+    return query;
+}
+
+BoardRow rowOf(const BoardLine &line)
+{
+    BoardRow row;
+    row.order = line.order;
+    row.circuit = line.circuit;
+    row.customer = line.customer;
+    row.premises = line.premises;
+    row.office = line.office;
+    row.stage = line.stage;
+    row.outcome = toText(line.outcome);
+    row.installer = line.installer;
+    row.kind = toText(line.kind);
+    row.reason = line.reason;
+    row.status = toText(line.status);
+    row.due = line.due;
+    row.held = line.held;
+    return row;
+}
+
+Result<QMap<QString, int>> tally(const BoardStore &store, const BoardQuery &query,
+                                 BoardStore::Tally of)
+{
+    const auto found = store.tally(query, of);
+    if (!found)
+        return failure(found.error());
+    QMap<QString, int> counts;
+    for (auto it = found->begin(); it != found->end(); ++it)
+        counts.insert(it.key(), int(it.value()));
+    return counts;
+}
+
+} // namespace
+
+Result<std::vector<BoardRow>> boardRows(Records &records, const BoardFilter &filter)
+{
+    const auto lines = BoardStore(records.database())
+                           .lines(queryOf(filter, records.now().localDate()), filter.limit);
+    if (!lines)
+        return failure(lines.error());
+    std::vector<BoardRow> rows;
+    rows.reserve(lines->size());
+    std::transform(lines->begin(), lines->end(), std::back_inserter(rows), rowOf);
+    return rows;
+}
+
+Result<BoardCounts> boardCounts(Records &records, const BoardFilter &filter)
+{
+    const BoardStore store(records.database());
+    const QDate today = records.now().localDate();
+    const BoardQuery query = queryOf(filter, today);
+    BoardCounts counts;
+    const std::pair<BoardStore::Tally, QMap<QString, int> *> tallies[] = {
+        {BoardStore::Tally::Stage, &counts.stages},
+        {BoardStore::Tally::Office, &counts.offices},
+        {BoardStore::Tally::Installer, &counts.installers}};
+    for (const auto &[of, into] : tallies) {
+        auto found = tally(store, query, of);
+        if (!found)
+            return failure(found.error());
+        *into = std::move(*found);
+    }
+    const std::pair<DueFilter, const char *> dues[] = {
+        {DueFilter::Late, "late"}, {DueFilter::Today, "today"}, {DueFilter::ThisWeek, "this_week"}};
+    for (const auto &[due, name] : dues) {
+        BoardFilter other = filter;
+        other.due = due;
+        const auto found = store.count(queryOf(other, today));
+        if (!found)
+            return failure(found.error());
+        counts.due.insert(name, int(*found));
+    }
+    const auto total = store.count(query);
+    if (!total)
+        return failure(total.error());
+    counts.total = int(*total);
+    return counts;
+}
+
+QJsonObject BoardRow::toJson() const
+{
+    return {{"order_number", order},
+            {"circuit_number", circuit},
+            {"customer", customer},
+            {"premises", premises},
+            {"office", office},
+            {"stage", stage},
+            {"outcome", outcome},
+            {"due_date", due.toString(Qt::ISODate)},
+            {"installer", installer},
+            {"kind", kind},
+            {"reason", reason},
+            {"status", status},
+            {"held", held}};
+}
+
+} // namespace loopwright
