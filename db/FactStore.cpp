@@ -56,6 +56,17 @@ Result<std::vector<Fact>> FactStore::atPremises(const QString &premises, const M
     return rows(statement, readStoredFact);
 }
 
+Result<QStringList> FactStore::openOrdersUsing(const QString &instrument) const
+{
+    Statement statement(m_database, "fact.open_orders_using");
+    statement.bind("instrument", instrument);
+    const auto numbers =
+        rows(statement, [](const Statement &row) { return row.text("order_number"); });
+    if (!numbers)
+        return failure(numbers.error());
+    return QStringList(numbers->begin(), numbers->end());
+}
+
 Result<bool> FactStore::add(Transaction &transaction, const Fact &fact)
 {
     const auto subject = OrderStore(transaction.database()).subjectOf(fact.order);

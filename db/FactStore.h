@@ -24,6 +24,9 @@ public:
     Result<std::vector<Fact>> atPremises(const QString &premises, const Moment &from,
                                          const Moment &before) const;
 
+    /// Numbers of the open orders with a fact that names the instrument.
+    Result<QStringList> openOrdersUsing(const QString &instrument) const;
+
     /// True where it was added; false where a fact of this id with this content is there already.
     /// BadInput where the id is another fact's, NotFound where there is no such order.
     static Result<bool> add(Transaction &transaction, const Fact &fact);

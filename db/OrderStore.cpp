@@ -82,6 +82,12 @@ Result<std::optional<StoredOrder>> OrderStore::workingOn(const QString &circuit)
     return found;
 }
 
+Result<std::vector<StoredOrder>> OrderStore::held() const
+{
+    Statement statement(m_database, "order.held");
+    return rows(statement, readStoredOrder);
+}
+
 Result<qint64> OrderStore::count() const
 {
     Statement statement(m_database, "order.count");

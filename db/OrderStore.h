@@ -44,6 +44,8 @@ public:
     /// none was, or where that one disconnected it.
     Result<std::optional<StoredOrder>> workingOn(const QString &circuit) const;
     Result<qint64> count() const;
+    /// Open orders that hold nothing until their identifiers are mended or free; oldest first.
+    Result<std::vector<StoredOrder>> held() const;
     /// One after the other, oldest first, for work over the whole database; the first failure of
     /// `visit` ends it.
     Result<void> each(const std::function<Result<void>(const StoredOrder &)> &visit) const;

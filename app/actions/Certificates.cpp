@@ -77,17 +77,14 @@ bool saysTheSame(const QJsonObject &issued, CertificateContent now)
 
 Result<QString> nextNumber(Records &records)
 {
-    const auto count = CertificateStore(records.database()).count();
     const auto station = MetaStore(records.database()).station();
-    if (!count)
-        return failure(count.error());
     if (!station)
         return failure(station.error());
-    if (*count >= 99999)
-        return failure(ErrorCode::Refused,
-                       "This database has given out all of its certificate numbers.");
-    return CertificateNumber{records.now().localDate().year(), station->toInt(), int(*count) + 1}
-        .text();
+    const int year = records.now().localDate().year();
+    const auto sequence = CertificateStore(records.database()).nextSequence(year, *station);
+    if (!sequence)
+        return failure(sequence.error());
+    return CertificateNumber{year, station->toInt(), *sequence}.text();
 }
 
 struct Issuing

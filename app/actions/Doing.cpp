@@ -91,7 +91,6 @@ Result<void> refreshState(Records &records, Transaction &transaction, const QStr
     const Decision decision = decide(*input, *limits);
     const bool finished = stored->status != OrderStatus::Open || !certificates->empty();
     OrderState state;
-    state.order = orderNumber;
     state.stage = stageOf(decision, *input, finished);
     state.outcome = decision.outcome;
     state.reason = whyNot(decision);

@@ -99,6 +99,7 @@ CREATE TABLE service_order (
 ) STRICT;
 CREATE INDEX service_order_circuit ON service_order (circuit, completed_rank);
 CREATE INDEX service_order_premises ON service_order (premises_key);
+CREATE INDEX service_order_held ON service_order (id) WHERE held = 1;
 
 CREATE TABLE order_terminal (
     service_order INTEGER NOT NULL REFERENCES service_order (id),
@@ -171,6 +172,7 @@ CREATE TABLE fact (
     digest TEXT NOT NULL CHECK (length(digest) = 64)
 ) STRICT;
 CREATE INDEX fact_order ON fact (service_order, at_utc);
+CREATE INDEX fact_instrument ON fact (instrument) WHERE instrument <> '';
 CREATE UNIQUE INDEX fact_voids ON fact (voids) WHERE voids IS NOT NULL;
 
 -- Verdicts ------------------------------------------------------------------------------------

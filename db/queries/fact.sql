@@ -23,3 +23,7 @@ WHERE o.order_number = :order_number ORDER BY f.at_utc, f.id
 SELECT f.uuid, f.content FROM fact AS f JOIN service_order AS o ON o.id = f.service_order
 WHERE o.premises_key = :premises_key AND f.at_utc >= :from_utc AND f.at_utc < :before_utc
 ORDER BY f.at_utc, f.id
+
+-- name: open_orders_using
+SELECT DISTINCT o.order_number FROM fact AS f JOIN service_order AS o ON o.id = f.service_order
+WHERE f.instrument = :instrument AND o.status = 'open' ORDER BY o.order_number

@@ -47,3 +47,6 @@ WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_
 INSERT INTO order_terminal (service_order, number, dn, dn_key, spid, tei)
 VALUES ((SELECT id FROM service_order WHERE order_number = :order_number), :number, :dn, :dn_key,
         :spid, :tei)
+
+-- name: held
+SELECT uuid, content, status, held FROM service_order WHERE held = 1 AND status = 'open' ORDER BY id

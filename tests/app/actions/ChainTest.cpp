@@ -1,0 +1,397 @@
+// From the order file to the certificate, through the actions alone.
+
+#include "app/actions/Acceptance.h"
+#include "app/actions/Board.h"
+#include "app/actions/Certificates.h"
+#include "app/actions/Evidence.h"
+#include "app/actions/History.h"
+#include "app/actions/Orders.h"
+#include "app/actions/Register.h"
+#include "tests/support/Office.h"
+
+#include <QGuiApplication>
+#include <QTest>
+
+using namespace loopwright;
+using namespace loopwright::jobs;
+
+namespace {
+
+OrderFields with(OrderFields fields, const QList<std::pair<QString, QString>> &changes)
+{
+    for (const auto &[column, value] : changes)
+        fields[column] = value;
+    return fields;
+}
+
+QByteArray recordBytes(const OrderFields &fields, const QList<QJsonObject> &facts)
+{
+    return canonicalJson(jobs::record(jobs::order(fields), facts));
+}
+
+} // namespace
+
+class ChainTest : public QObject
+{
+    Q_OBJECT
+
+    static ImportReport imported(Records &records, const QList<OrderFields> &orders,
+                                 bool update = false)
+    {
+        ImportOptions options{"orders.csv"};
+        options.update = update;
+        const auto report = importOrders(records, csv(orders), options);
+        if (!report)
+            qFatal("%s", qPrintable(report.error().text()));
+        return *report;
+    }
+    static std::unique_ptr<Records> acceptedJob()
+    {
+        auto records = office();
+        imported(*records, {briFields()});
+        const auto report = recordFile(*records, recordBytes(briFields(), briFacts()), "job.json");
+        if (!report)
+            qFatal("%s", qPrintable(report.error().text()));
+        return records;
+    }
+    static QStringList codes(const ImportReport &report)
+    {
+        QStringList list;
+        for (const Finding &finding : report.findings)
+            list << finding.code;
+        return list;
+    }
+
+private slots:
+    void runsFromOrderToCertificate()
+    {
+        auto records = acceptedJob();
+        const auto decision = decideOrder(*records, "A-1001");
+        QVERIFY2(decision, decision ? "" : qPrintable(decision.error().text()));
+        QCOMPARE(toText(decision->outcome), "accepted");
+        QByteArray file;
+        IssueRequest request{"A-1001", Paper::A4, {}, [&file](const QByteArray &pdf) {
+                                 file = pdf;
+                                 return Result<void>();
+                             }};
+        const auto issued = issueCertificate(*records, request);
+        QVERIFY2(issued, issued ? "" : qPrintable(issued.error().text()));
+        QVERIFY(!issued->copy);
+        QVERIFY(file.startsWith("%PDF"));
+        QCOMPARE(toText(verifyCertificateFile(*records, file)->verdict), "genuine");
+        QCOMPARE(toText(verifyCertificateNumber(*records, issued->number, issued->code)->verdict),
+                 "genuine");
+        QCOMPARE(toText(verifyCertificateNumber(*records, issued->number, "000000000000")->verdict),
+                 "altered");
+
+        const QByteArray original = file;
+        const auto copy = issueCertificate(*records, request);
+        QVERIFY(copy && copy->copy);
+        QCOMPARE(copy->number, issued->number);
+        QCOMPARE(copy->digest, issued->digest);
+        QCOMPARE(toText(verifyCertificateFile(*records, file)->verdict), "genuine");
+        QCOMPARE(toText(verifyCertificateFile(*records, original)->verdict), "genuine");
+
+        QCOMPARE(showOrder(*records, "A-1001")->stage, "done");
+        QVERIFY(completeOrder(*records, "A-1001"));
+        QCOMPARE(verifyHistory(*records)->broken.size(), 0U);
+    }
+    void oneChangedByteIsAltered()
+    {
+        auto records = acceptedJob();
+        QByteArray file;
+        QVERIFY(issueCertificate(*records,
+                                 {"A-1001", Paper::Letter, {}, [&file](const QByteArray &pdf) {
+                                      file = pdf;
+                                      return Result<void>();
+                                  }}));
+        for (qsizetype at = 0; at < file.size(); at += 97) {
+            QByteArray changed = file;
+            changed[at] = char(changed[at] ^ 1);
+            QCOMPARE(toText(verifyCertificateFile(*records, changed)->verdict), "altered");
+        }
+        QCOMPARE(toText(verifyCertificateFile(*records, "%PDF-1.6 something else")->verdict),
+                 "unknown");
+        QCOMPARE(toText(verifyCertificateFile(*records, {})->verdict), "unknown");
+    }
+    void voidedEvidenceSupersedesLaterTroubleDoesNot()
+    {
+        auto records = acceptedJob();
+        QByteArray file;
+        const IssueRequest request{"A-1001", Paper::A4, {}, [&file](const QByteArray &pdf) {
+                                       file = pdf;
+                                       return Result<void>();
+                                   }};
+        QVERIFY(issueCertificate(*records, request));
+        QJsonObject trouble =
+            fact(60, "layer", 0, {{"layer", 1}, {"interface", "u"}, {"outcome", "down"}});
+        trouble["at"] = "2026-03-05T11:00:00-06:00";
+        QVERIFY(recordFile(*records, recordBytes(briFields(), {trouble}), "later.json"));
+        const auto check = verifyCertificateFile(*records, file);
+        QCOMPARE(toText(check->verdict), "genuine");
+        QCOMPARE(check->later.size(), 1U);
+        QVERIFY(voidFact(*records, uuid(4), "wrong pair was measured"));
+        QCOMPARE(toText(verifyCertificateFile(*records, file)->verdict), "superseded");
+    }
+    void retestMakesANewerCertificate()
+    {
+        auto records = acceptedJob();
+        QByteArray file;
+        const IssueRequest request{"A-1001", Paper::A4, {}, [&file](const QByteArray &pdf) {
+                                       file = pdf;
+                                       return Result<void>();
+                                   }};
+        const auto first = issueCertificate(*records, request);
+        const QByteArray original = file;
+        QVERIFY(recordFile(*records, recordBytes(briFields(), {detector(50, 60), run(51, 62)}),
+                           "retest.json"));
+        const auto second = issueCertificate(*records, request);
+        QVERIFY(second && !second->copy);
+        QVERIFY(second->number != first->number);
+        QCOMPARE(toText(verifyCertificateFile(*records, original)->verdict), "superseded");
+        QCOMPARE(toText(verifyCertificateFile(*records, file)->verdict), "genuine");
+    }
+    void aFailedDeliveryUndoesTheIssue()
+    {
+        auto records = acceptedJob();
+        const auto issued = issueCertificate(
+            *records, {"A-1001", Paper::A4, {}, [](const QByteArray &) -> Result<void> {
+                           return failure(ErrorCode::DiskTrouble, "the disk is full");
+                       }});
+        QVERIFY(!issued);
+        QCOMPARE(issued.error().code, ErrorCode::DiskTrouble);
+        QVERIFY(showOrder(*records, "A-1001")->certificates.empty());
+    }
+    void nothingIsIssuedWithoutAcceptance()
+    {
+        auto records = office();
+        imported(*records, {briFields()});
+        const auto issued = issueCertificate(*records, {"A-1001", Paper::A4, {}, {}});
+        QVERIFY(!issued);
+        QCOMPARE(issued.error().code, ErrorCode::Refused);
+        QCOMPARE(completeOrder(*records, "A-1001").error().code, ErrorCode::Refused);
+        QCOMPARE(decideOrder(*records, "A-9999").error().code, ErrorCode::NotFound);
+    }
+    void theSameRecordTwiceAddsNothing()
+    {
+        auto records = acceptedJob();
+        const qint64 events = verifyHistory(*records)->events;
+        const auto again = recordFile(*records, recordBytes(briFields(), briFacts()), "job.json");
+        QVERIFY(again);
+        QCOMPARE(again->added.size(), 0);
+        QCOMPARE(again->alreadyThere.size(), briFacts().size());
+        QCOMPARE(verifyHistory(*records)->events, events);
+        QList<QJsonObject> other = briFacts();
+        other[2]["loss_db"] = 1.5;
+        const auto refused = recordFile(*records, recordBytes(briFields(), other), "job.json");
+        QVERIFY(!refused);
+        QCOMPARE(refused.error().place, "job.json.facts[2].id");
+    }
+    void refusesARecordWhole()
+    {
+        auto records = office();
+        imported(*records, {briFields()});
+        QList<QJsonObject> facts = briFacts();
+        facts << fact(40, "layer", 0, {{"layer", 3}, {"terminal", 7}, {"outcome", "up"}});
+        const auto report = recordFile(*records, recordBytes(briFields(), facts), "job.json");
+        QVERIFY(!report);
+        QCOMPARE(report.error().code, ErrorCode::BadInput);
+        QCOMPARE(showOrder(*records, "A-1001")->facts.size(), 0U);
+        facts.last() = fact(40, "note", 0, {{"text", "from the future"}});
+        facts.last()["at"] = "2026-03-07T12:00:00-06:00";
+        QVERIFY(recordFile(*records, recordBytes(briFields(), facts), "job.json")
+                    .error()
+                    .place.endsWith(".at"));
+        QCOMPARE(recordFile(*records, "{\"order\":\"nobody\",\"facts\":[]}", "j").error().code,
+                 ErrorCode::NotFound);
+    }
+    void unregisteredIsTakenInAndTold()
+    {
+        auto records = office();
+        imported(*records, {briFields()});
+        QJsonObject record = jobs::record(jobs::order(briFields()), briFacts());
+        record["instrument"] = "TS-9";
+        record["installer"] = "X";
+        const auto report = recordFile(*records, canonicalJson(record), "job.json");
+        QVERIFY(report);
+        QCOMPARE(report->told.size(), 2U);
+        QCOMPARE(toText(decideOrder(*records, "A-1001")->outcome), "not_accepted");
+        // Registering it afterwards is enough.
+        QVERIFY(importInstruments(
+            *records,
+            "instrument,serial,kind,calibrated_on,calibration_due\nTS-9,S,k,,not_required\n",
+            {"instruments.csv"}));
+        QCOMPARE(boardRows(*records, {})->front().outcome, "accepted");
+    }
+    void importCountsAndHolds()
+    {
+        auto records = office();
+        const OrderFields second =
+            with(briFields(), {{"order_number", "A-1002"}, {"circuit_number", "C-78"}});
+        const OrderFields bad =
+            with(briFields(), {{"order_number", "A-1003"}, {"due_date", "soon"}});
+        const ImportReport report = imported(*records, {briFields(), second, bad, briFields()});
+        QCOMPARE(report.accepted, 2);
+        QCOMPARE(report.held, 1);
+        QCOMPARE(report.refused, 1);
+        QCOMPARE(report.unchanged, 1);
+        QVERIFY(codes(report).contains("dn_in_use"));
+        QVERIFY(codes(report).contains("spid_in_use"));
+        QVERIFY(codes(report).contains("pair_in_use"));
+        QVERIFY(report.rejects.contains("A-1003"));
+        QVERIFY(report.rejects.contains("soon"));
+        const auto rows = boardRows(*records, {});
+        QCOMPARE(rows->size(), 2U);
+        QCOMPARE((*rows)[1].stage, "identifiers");
+        QCOMPARE((*rows)[1].held, true);
+        QCOMPARE((*rows)[0].held, false);
+        QVERIFY(!auditIdentifiers(*records)->empty());
+    }
+    void cancelGivesBackAndTheHeldOrderGetsIt()
+    {
+        auto records = office();
+        imported(*records, {briFields(), with(briFields(), {{"order_number", "A-1002"},
+                                                            {"circuit_number", "C-78"}})});
+        QCOMPARE(cancelOrder(*records, "A-1001", " ").error().code, ErrorCode::Usage);
+        QVERIFY(cancelOrder(*records, "A-1001", "customer went elsewhere"));
+        const auto view = showOrder(*records, "A-1002");
+        QVERIFY(!view->held);
+        QCOMPARE(toText(view->decision.criterion("identifiers")->outcome), "met");
+        QCOMPARE(verifyHistory(*records)->broken.size(), 0U);
+    }
+    void aChangeHoldsOldAndNewAndReleasesTheOld()
+    {
+        auto records = acceptedJob();
+        QVERIFY(completeOrder(*records, "A-1001"));
+        const OrderFields change = with(briFields(), {{"order_number", "A-1002"},
+                                                      {"order_type", "change"},
+                                                      {"dn_1", "217-555-0160"},
+                                                      {"spid_1", "21755501600101"}});
+        QCOMPARE(imported(*records, {change}).held, 0);
+        QCOMPARE(toText(showOrder(*records, "A-1002")->input.scope), "numbers_only");
+        // The old number is still the circuit's while the change is open.
+        const OrderFields thief = with(briFields(), {{"order_number", "A-1003"},
+                                                     {"circuit_number", "C-99"},
+                                                     {"pair", "9"},
+                                                     {"dn_2", "217-555-0170"},
+                                                     {"spid_2", "21755501700101"}});
+        QCOMPARE(imported(*records, {thief}).held, 1);
+        QVERIFY(recordFile(
+            *records,
+            recordBytes(change,
+                        {safety(70, 0),
+                         fact(71, "layer", 1, {{"layer", 3}, {"terminal", 1}, {"outcome", "up"}}),
+                         fact(72, "layer", 2, {{"layer", 3}, {"terminal", 2}, {"outcome", "up"}}),
+                         call(73, 3, "B1", "out", "voice", "2175550160"),
+                         call(74, 4, "B1", "in", "voice", "2175550160"),
+                         call(75, 5, "B1", "in", "data", "2175550160"),
+                         call(76, 6, "B1", "out", "data", "2175550160"),
+                         call(77, 7, "B2", "out", "data", "2175550144"),
+                         call(78, 8, "B2", "in", "data", "2175550144")}),
+            "change.json"));
+        const auto decision = decideOrder(*records, "A-1002");
+        const CriterionResult *open = decision->firstOpen();
+        QVERIFY2(!open, open ? qPrintable(open->key + ": " + open->reason) : "");
+        QVERIFY(completeOrder(*records, "A-1002"));
+        QVERIFY(!showOrder(*records, "A-1003")->held); // it got the released number
+        QCOMPARE(toText(showOrder(*records, "A-1001")->decision.outcome), "accepted");
+    }
+    void updatingIdentifiersRetiresEvidence()
+    {
+        auto records = acceptedJob();
+        const OrderFields changed = with(briFields(), {{"spid_1", "21755501430102"}});
+        QCOMPARE(imported(*records, {changed}).refused, 1);
+        QCOMPARE(imported(*records, {changed}, true).accepted, 1);
+        const auto view = showOrder(*records, "A-1001");
+        QCOMPARE(toText(view->decision.criterion("layer1")->outcome), "met");
+        QCOMPARE(toText(view->decision.criterion("layer3")->outcome), "missing");
+        QCOMPARE(boardRows(*records, {})->front().stage, "turnup");
+    }
+    void exceptionNeedsNameReasonAndRole()
+    {
+        auto records = office();
+        imported(*records, {briFields()});
+        QList<QJsonObject> facts = briFacts();
+        facts.removeAt(4);
+        QVERIFY(recordFile(*records, recordBytes(briFields(), facts), "job.json"));
+        QCOMPARE(acceptWithException(*records, "A-1001", {"layer1"}, "").error().code,
+                 ErrorCode::Usage);
+        QCOMPARE(acceptWithException(*records, "A-1001", {"nonsense"}, "x").error().code,
+                 ErrorCode::Usage);
+        QCOMPARE(acceptWithException(*records, "A-1001", {"safety"}, "x").error().code,
+                 ErrorCode::Refused);
+        QCOMPARE(acceptWithException(*records, "A-1001", {"layer2"}, "x").error().code,
+                 ErrorCode::Refused);
+        records->actAs("Kim Carver");
+        QCOMPARE(acceptWithException(*records, "A-1001", {"layer1"}, "x").error().code,
+                 ErrorCode::Refused);
+        records->actAs("Sam Holt");
+        const auto decision =
+            acceptWithException(*records, "A-1001", {"layer1"}, "the NT follows next week");
+        QVERIFY2(decision, decision ? "" : qPrintable(decision.error().text()));
+        QCOMPARE(toText(decision->outcome), "accepted_with_exception");
+        QVERIFY(issueCertificate(*records, {"A-1001", Paper::A4, {}, {}}));
+    }
+    void anOldDecisionRepeatsByteForByte()
+    {
+        auto records = acceptedJob();
+        const auto first = decideOrder(*records, "A-1001");
+        QVERIFY(voidFact(*records, uuid(4), "wrong pair"));
+        const auto now = decideOrder(*records, "A-1001");
+        QVERIFY(now->id != first->id);
+        const auto again = decideAgain(*records, first->id);
+        QVERIFY2(again, again ? "" : qPrintable(again.error().text()));
+        QCOMPARE(canonicalJson(again->toJson()), canonicalJson(first->toJson()));
+        QCOMPARE(decideAgain(*records, "no-such").error().code, ErrorCode::NotFound);
+    }
+    void voidsOnceAndWithAReason()
+    {
+        auto records = acceptedJob();
+        QCOMPARE(voidFact(*records, uuid(4), "").error().code, ErrorCode::Usage);
+        const auto id = voidFact(*records, uuid(4), "wrong pair");
+        QVERIFY(id);
+        QCOMPARE(voidFact(*records, uuid(4), "again").error().code, ErrorCode::Refused);
+        QCOMPARE(voidFact(*records, *id, "undo").error().code, ErrorCode::Refused);
+        QCOMPARE(voidFact(*records, uuid(77), "x").error().code, ErrorCode::NotFound);
+        QCOMPARE(boardRows(*records, {})->front().stage, "turnup");
+    }
+    void draftsAreKeptAndDropped()
+    {
+        auto records = office();
+        imported(*records, {briFields()});
+        QVERIFY(saveDraft(*records, "A-1001", "loop", {{"dc_resistance_ohm", "61"}}));
+        QCOMPARE(drafts(*records, "A-1001")->value("loop")["dc_resistance_ohm"], "61");
+        QVERIFY(dropDraft(*records, "A-1001", "loop"));
+        QVERIFY(drafts(*records, "A-1001")->isEmpty());
+    }
+    void boardFindsFiltersAndCounts()
+    {
+        auto records = acceptedJob();
+        imported(*records, {analogFields()});
+        BoardFilter filter;
+        filter.text = "quiet 0150";
+        QCOMPARE(boardRows(*records, filter)->size(), 1U);
+        filter.text = "nobody";
+        QCOMPARE(boardRows(*records, filter)->size(), 0U);
+        filter.text.clear();
+        const auto counts = boardCounts(*records, filter);
+        QCOMPARE(counts->total, 2);
+        for (auto it = counts->stages.begin(); it != counts->stages.end(); ++it) {
+            BoardFilter one = filter;
+            one.stage = it.key();
+            QCOMPARE(int(boardRows(*records, one)->size()), it.value());
+        }
+    }
+    void readerOfAnAnalogJob()
+    {
+        auto records = office();
+        imported(*records, {analogFields()});
+        QVERIFY(recordFile(*records, recordBytes(analogFields(), analogFacts()), "job.json"));
+        QCOMPARE(toText(decideOrder(*records, "A-2001")->outcome), "accepted");
+        const auto issued = issueCertificate(*records, {"A-2001", Paper::A4, {}, {}});
+        QVERIFY2(issued, issued ? "" : qPrintable(issued.error().text()));
+    }
+};
+
+QTEST_MAIN(ChainTest)
+#include "ChainTest.moc"
