@@ -14,7 +14,7 @@ struct IssueRequest
 {
     QString order;
     Paper paper = Paper::A4;
-    Signatures signatures; ///< drawn on screen, or empty: a line to sign on
+    Signatures signatures = {}; ///< drawn on screen, or empty: a line to sign on
     /// Puts the finished PDF where the user wants it. Its failure undoes the issue.
     std::function<Result<void>(const QByteArray &pdf)> deliver;
 };

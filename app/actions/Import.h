@@ -15,8 +15,8 @@ struct ImportOptions
     QString fileName;           ///< for messages
     bool allOrNothing = false;  ///< one refused row refuses the file
     bool update = false;        ///< a row that is there with other values changes it
-    QStringList ignoredColumns; ///< unknown columns that the user lets pass
-    Progress progress;
+    QStringList ignoredColumns = {}; ///< unknown columns that the user lets pass
+    Progress progress = {};
 };
 
 struct ImportReport

@@ -11,13 +11,32 @@
 #include <QRegularExpression>
 
 #include <algorithm>
+#include <zlib.h>
 
 namespace loopwright {
 
 namespace {
 
-/// The text of every stream of a PDF that can be unpacked, with all that is not packed at all, so
-/// that a number is found wherever it stands. Damaged streams are passed over.
+constexpr qsizetype mostUnpacked = 4'000'000; ///< of one stream; a certificate's are far smaller
+
+/// What can be unpacked of zlib data; damaged or foreign data gives what came before the damage.
+QByteArray unpacked(const QByteArray &packed)
+{
+    QByteArray text(std::min(mostUnpacked, packed.size() * 40 + 1000), '\0');
+    z_stream stream{};
+    if (inflateInit(&stream) != Z_OK)
+        return {};
+    stream.next_in = reinterpret_cast<Bytef *>(const_cast<char *>(packed.data()));
+    stream.avail_in = uInt(packed.size());
+    stream.next_out = reinterpret_cast<Bytef *>(text.data());
+    stream.avail_out = uInt(text.size());
+    inflate(&stream, Z_FINISH);
+    text.truncate(text.size() - qsizetype(stream.avail_out));
+    inflateEnd(&stream);
+    return text;
+}
+
+/// All that stands in a PDF as text, unpacked or not, so that a number is found wherever it stands.
 QByteArray readableBytes(const QByteArray &pdf)
 {
     QByteArray all = pdf;
@@ -29,9 +48,7 @@ QByteArray readableBytes(const QByteArray &pdf)
         const qsizetype to = pdf.indexOf("endstream", from);
         if (to < 0)
             break;
-        // qUncompress wants the expected length in front, most significant byte first; it grows as
-        // needed.
-        all += qUncompress(QByteArray("\0\0\x10\0", 4) + pdf.mid(from, to - from));
+        all += unpacked(pdf.mid(from, to - from));
         at = to + 3;
     }
     return all;
