@@ -1,8 +1,8 @@
 #pragma once
-// Digits out of what a person typed (protocol.md G1, G2). Separators are space, tab, no-break
-// space, hyphen-minus, en dash, full stop and parentheses; everything else that is not 0 to 9 is
-// refused, never converted. Works on UTF-8 without allocating, because lists of a million rows go
-// through it.
+// Digits out of what a person typed. Separators, which never change a verdict, are space, tab,
+// no-break space, hyphen-minus, en dash, full stop and parentheses; everything else that is not 0
+// to 9 is refused, never converted. Works on UTF-8 without allocating, because lists of a million
+// rows go through it.
 
 #include <QList>
 #include <QString>

@@ -1,8 +1,8 @@
 #pragma once
 // Directory numbers: read as people type them, stored as digits with the country code apart, shown
-// as the trade writes them. North American numbers are checked after protocol.md 4.1 (NANP), others
-// only for their length (E.164, at most 15 digits with the country code). Any text is an acceptable
-// input; nothing here fails.
+// as the trade writes them. North American numbers are checked after the numbering plan (Nanp.h),
+// others only for their length (E.164 6.1: at most 15 digits with the country code). Any text is an
+// acceptable input; nothing here fails.
 
 #include "core/base/Finding.h"
 #include "core/identifiers/ProtocolVariant.h"

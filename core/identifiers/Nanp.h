@@ -1,5 +1,5 @@
 #pragma once
-// The number check NUM of protocol.md 2.4 and 4.1 over NPA-NXX-XXXX: N is 2 to 9, N11 is a service
+// The check of a North American number NPA-NXX-XXXX: N is 2 to 9, N11 is a service
 // code, and an area code with 9 in the middle is held for the expansion of the plan. Source: the
 // facts collected there on the North American Numbering Plan.
 

@@ -6,8 +6,8 @@ namespace loopwright {
 
 namespace {
 
-// Usual octets of the bearer capability, protocol.md 5.2. Mu-law in North America and (from memory)
-// Japan, A-law elsewhere.
+// Usual octets of the bearer capability (libpri; Q.931 4.5.5). Mu-law in North America and (from
+// memory) Japan, A-law elsewhere.
 std::vector<BearerService> bearers(const char *speech, const char *audio)
 {
     return {{"voice", "speech", speech},
@@ -33,12 +33,15 @@ std::vector<TerminalSetting> program(const char *protocol, const char *line, con
 
 const char generic[] = "14 digits: number 10, sharing id 01-32, terminal id 01-08";
 
-// One row for one variant: protocol.md 1, 2.5, 2.8, 5.1. Home countries: the region of section 1.
+// One row for one variant. Sources of the SPID columns: SpidRules.h; that two per line are usual on
+// NI-1 and DMS-100: Cabletron CSX5500 manual p. 123; eight terminals at most on a bus: I.430 8.2.1;
+// TEI 0 on INS-64 point-to-point: the same Cabletron manual; vn, 1tr6, ts013: from memory.
 std::vector<ProtocolVariant> rows()
 {
     const std::vector<BearerService> muLaw = bearers("80 90 A2", "90 90 A2");
     const std::vector<BearerService> aLaw = bearers("80 90 A3", "90 90 A3");
-    // 56 kbit/s is needed where a trunk on the path robs bits for its signalling (protocol.md 5.2).
+    // 56 kbit/s is needed where a trunk on the path robs bits for its signalling (common
+    // practice, no source).
     const QString mixedRates =
         "64 kbit/s; 56 kbit/s where a trunk on the path uses robbed-bit signalling";
     const QString fullRate = "64 kbit/s; V.110 where a slower rate is adapted";

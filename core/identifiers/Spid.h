@@ -1,5 +1,5 @@
 #pragma once
-// One SPID judged alone, after protocol.md 2.3 to 2.6: verdict, reason, the repair where exactly
+// One SPID judged alone (the rules: SpidRules.h): verdict, reason, the repair where exactly
 // one is possible, and the SPID taken apart. A SPID is text: leading zeros count. The provider's
 // order paper is the authority; this catches typing errors and wrong variants. Any text is an
 // acceptable input; nothing here fails.
@@ -46,7 +46,7 @@ struct SpidCheck
     QString grouped() const;
 };
 
-/// `dn` may be empty; it matters only for the comparison of 2.6.
+/// `dn` may be empty; it matters only for the comparison with the number in the SPID.
 SpidCheck checkSpid(const ProtocolVariant &variant, const QString &spid, const QString &dn = {});
 
 template<>

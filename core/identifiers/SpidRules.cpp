@@ -115,7 +115,7 @@ SpidJudge::SpidJudge(const SpidJudge &other, void (*rule)(SpidJudge &))
     rule(*this);
 }
 
-// G2 to G7. False where there is nothing left to judge.
+// Presence, alphabet and bounds. False where there is nothing left to judge.
 bool SpidJudge::passesBounds()
 {
     if (m_spid.isBlank()) {
@@ -136,7 +136,9 @@ bool SpidJudge::passesBounds()
     return false;
 }
 
-// 2.6.
+// Never an error: the SPID is built on the main number of the terminal, which need not be the one
+// on the order, and after an area-code split it may keep the old code (National ISDN Council,
+// spid.htm).
 void SpidJudge::compareWithDn()
 {
     const std::string_view dn = comparableDn(m_dn);

@@ -1,7 +1,19 @@
 #pragma once
-// The SPID rules themselves (protocol.md 2.3 to 2.6), on plain digits and without allocating: one
-// rule function per variant, named in the variant's row. Spid.h and IdentifierList.h make words of
-// what is found here.
+// The SPID rules themselves, on plain digits and without allocating: one rule function per variant,
+// named in the variant's row. Spid.h and IdentifierList.h make words of what is found here.
+//
+// An error cannot be right: a character that is no digit, a length outside the variant's bounds, a
+// SPID where there is none, a field out of range in a shape whose literals and length fix the
+// field. A warning is a SPID in no documented shape of its variant, or one that does not agree with
+// the DN: published shapes are habits of providers, and refusing a SPID that works is worse than
+// asking.
+//
+// Sources of the shapes and bounds: National ISDN Council, spid.htm (generic format, terminal id 01
+// to 08, numeric string of 3 to 20 digits); Allied Telesis ISDN adapter manual 613-10787-00,
+// section 3.6 (sharing id 01 to 32, 5ESS and DMS-100); Ascend gateway user's guide, November 1998,
+// page B-5 (DMS-100, terminal id 00 to 62); PBX administrator's guide 555-233-506, April 2000, page
+// 588 (nine digits at least on NI-1). Where they disagree about the DMS-100, the first two are
+// followed.
 
 #include "core/base/Finding.h"
 #include "core/identifiers/Digits.h"
@@ -65,7 +77,7 @@ struct SpidSpan
 };
 
 /// Digits of a DN that can be compared with a SPID: 7, or 10 with area code; empty where it is not
-/// well formed (2.6).
+/// well formed (7 digits, 10, or 11 of which the first is 1).
 std::string_view comparableDn(const DigitText &dn);
 
 /// One SPID under the rules of one variant. Judges when it is made; the texts must outlive it.

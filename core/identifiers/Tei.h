@@ -18,7 +18,8 @@ struct TeiCheck
     QString verdict() const { return verdictName(worst()); }
 };
 
-/// Rules of protocol.md 5.1.
+/// Errors: not a number, 127 or more, any on a line without layer 2. Warnings: 64 to 126 as a fixed
+/// one, 0 on a multipoint variant, anything but 0 on a point-to-point variant.
 TeiCheck checkTei(const ProtocolVariant &variant, const QString &typed);
 
 /// As it is stored and exchanged: "auto" or the number; empty where the variant has no layer 2.

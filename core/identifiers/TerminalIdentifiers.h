@@ -1,7 +1,10 @@
 #pragma once
 // All identifiers of one line judged together: each terminal's DN, SPID and TEI, and the rules
-// across them (protocol.md 2.8 and 5.1). What is held on another line is not known here; the
-// records' assignments answer that.
+// across them. Errors: equal SPIDs (3Com bridge/router hardware guide, June 1998, p. 78), more than
+// eight of them (I.430 8.2.1), equal fixed TEIs. Warnings: more than two on a DMS-100, one where
+// both B channels are ordered and the variant takes one per number, a terminal id above 01 whose
+// sharing id has no 01 (National ISDN Council, spid.htm). What is held on another line is not known
+// here; the records' assignments answer that.
 
 #include "core/identifiers/DirectoryNumber.h"
 #include "core/identifiers/Spid.h"
@@ -21,15 +24,13 @@ struct TerminalIdentifiers
 };
 
 /// Findings of the whole line; `field` is "dn_1", "spid_1", "tei_1" …, worst first within a field.
-/// A terminal with nothing in it does not count. Judgement calls, beside protocol.md:
-/// - Each terminal needs a DN, and may repeat another's: SPIDs tell terminals with one DN apart,
-/// and
+/// A terminal with nothing in it does not count. Our own judgement:
+/// - Each terminal needs a DN and may repeat another's: SPIDs tell such terminals apart, and
 ///   without SPIDs both ring.
 /// - On a point-to-point variant several entries are several numbers of the one terminal: they
-/// share
-///   its TEI, and a blank TEI behind the first is the same.
+///   share its TEI, and a blank TEI behind the first is the same.
 /// - A number of seven digits is completed with the area code of another DN or of a SPID of the
-/// line.
+///   line.
 Findings checkTerminals(const ProtocolVariant &variant,
                         const std::vector<TerminalIdentifiers> &terminals,
                         bool bothChannelsOrdered);
