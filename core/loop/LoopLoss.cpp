@@ -1,5 +1,7 @@
 #include "core/loop/LoopLoss.h"
 
+#include "core/loop/LoopWave.h"
+
 #include <array>
 #include <cmath>
 #include <numbers>
@@ -12,20 +14,6 @@ using Complex = std::complex<double>;
 
 constexpr double decibelPerNeper = 20 / std::numbers::ln10;
 constexpr double turn = 2 * std::numbers::pi;
-
-// The product of std::complex looks for infinities that cannot arise here.
-Complex product(const Complex &a, const Complex &b)
-{
-    return {a.real() * b.real() - a.imag() * b.imag(), a.real() * b.imag() + a.imag() * b.real()};
-}
-
-/// exp(-2 gamma l): what is left of a wave that went to the end of the cable and came back.
-Complex roundTrip(const Propagation &cable, double kilometres)
-{
-    const double size = std::exp(-2 * kilometres * cable.gamma.real());
-    const double angle = -2 * kilometres * cable.gamma.imag();
-    return {size * std::cos(angle), size * std::sin(angle)};
-}
 
 /// The cables of one make-up at one frequency; each wire is worked out once for as long as
 /// temperature and capacitance stay the same.
@@ -67,15 +55,17 @@ LoopWave waveInto(const LoopMakeup &makeup, Cables &cables, double frequencyHz, 
 {
     LoopWave wave(loadOhm);
     for (auto element = makeup.elements.rbegin(); element != makeup.elements.rend(); ++element) {
+        const double kilometres = element->length.kilometres();
         switch (element->type) {
         case ElementType::Section:
-            wave.passSection(cables.of(*element, makeup), element->length.kilometres());
+            wave.pass(ChainMatrix::section(cables.of(*element, makeup), kilometres));
             break;
         case ElementType::BridgedTap:
-            wave.passTap(cables.of(*element, makeup), element->length.kilometres());
+            wave.pass(ChainMatrix::tap(cables.of(*element, makeup), kilometres));
             break;
         case ElementType::LoadCoil:
-            wave.passCoil(element->coilOhms(), turn * frequencyHz * element->millihenry * 1e-3);
+            wave.pass(ChainMatrix::coil(element->coilOhms(),
+                                        turn * frequencyHz * element->millihenry * 1e-3));
             break;
         }
     }
@@ -96,70 +86,12 @@ double nearest(double angle)
 
 } // namespace
 
-void LoopWave::passSection(const Propagation &cable, double kilometres)
-{
-    // cosh and sinh as a sum of the wave that goes and the one that comes back, exp(gamma l) taken
-    // out in front.
-    const Complex onward = product(cable.z0, m_current);
-    const Complex going = 0.5 * (m_voltage + onward);
-    const Complex coming = product(0.5 * (m_voltage - onward), roundTrip(cable, kilometres));
-    m_voltage = going + coming;
-    m_current = product(cable.y0, going - coming);
-    m_scale += cable.gamma * kilometres;
-    keepInRange();
-}
-
-void LoopWave::passTap(const Propagation &cable, double kilometres)
-{
-    const Complex echo = roundTrip(cable, kilometres);
-    const Complex tangent = (1.0 - echo) / (1.0 + echo);
-    m_current += product(product(cable.y0, tangent), m_voltage);
-    keepInRange();
-}
-
-void LoopWave::passCoil(double ohms, double reactanceOhm)
-{
-    m_voltage += product({ohms, reactanceOhm}, m_current);
-    keepInRange();
-}
-
-void LoopWave::keepInRange()
-{
-    constexpr double large = 1e100;
-    if (std::norm(m_voltage) + std::norm(m_current) < large)
-        return;
-    const double size = std::abs(m_voltage) + std::abs(m_current);
-    m_voltage /= size;
-    m_current /= size;
-    m_scale += std::log(size);
-}
-
-Complex LoopWave::logInsertion(double sourceOhm, double loadOhm) const
-{
-    return m_scale + std::log((m_voltage + sourceOhm * m_current) / (sourceOhm + loadOhm));
-}
-
-double LoopWave::lossDb(double sourceOhm, double loadOhm) const
-{
-    const double power = std::norm(m_voltage + sourceOhm * m_current);
-    const double reference = (sourceOhm + loadOhm) * (sourceOhm + loadOhm);
-    return 10 * std::log10(power / reference) + decibelPerNeper * m_scale.real();
-}
-
 double insertionLossDb(const LoopMakeup &makeup, double frequencyHz, const Terminations &between)
 {
-    return waveInto(makeup, frequencyHz, between.loadOhm)
-        .lossDb(between.sourceOhm, between.loadOhm);
-}
-
-void insertionLossesDb(std::span<const LoopMakeup> makeups, double frequencyHz,
-                       const Terminations &between, std::span<double> losses)
-{
-    Q_ASSERT(losses.size() == makeups.size());
-    Cables cables(frequencyHz);
-    for (std::size_t i = 0; i < makeups.size(); ++i)
-        losses[i] = waveInto(makeups[i], cables, frequencyHz, between.loadOhm)
-                        .lossDb(between.sourceOhm, between.loadOhm);
+    const LoopWave wave = waveInto(makeup, frequencyHz, between.loadOhm);
+    const double ohms = between.sourceOhm + between.loadOhm;
+    return decibelPerNeper *
+           (0.5 * std::log(wave.power(between.sourceOhm) / (ohms * ohms)) + wave.neper());
 }
 
 LoopResponse loopResponse(const LoopMakeup &makeup, double frequencyHz, const Terminations &between)
