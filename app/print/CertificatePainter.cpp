@@ -13,10 +13,9 @@ namespace {
 constexpr double qrSide = mm(33); ///< quiet zone included
 
 /// From the roomiest to the closest.
-constexpr Setting settings[] = {{88, 74, mm(1.5), mm(5.5)},
-                                {84, 71, mm(1.05), mm(4.2)},
-                                {80, 68, mm(0.7), mm(3.2)},
-                                {76, 66, mm(0.45), mm(2.4)}};
+constexpr Setting settings[] = {{88, 74, mm(1.5), mm(5.5)},  {88, 74, mm(1.1), mm(4.4)},
+                                {86, 73, mm(0.9), mm(3.8)},  {83, 71, mm(0.8), mm(3.4)},
+                                {80, 69, mm(0.65), mm(3.0)}, {76, 67, mm(0.5), mm(2.5)}};
 
 /// A decision with the outcomes of the content, for the one function that draws a job line.
 Decision decisionOf(const CertificateContent &content)
@@ -78,17 +77,26 @@ QString verdictSentence(const CertificateContent &content)
         .arg(excepted == 1 ? QString("one point") : QString("%1 points").arg(excepted));
 }
 
+constexpr double labelWidth = mm(19);
+
+/// Label and value over the whole width.
+void drawWide(SheetBuilder &sheet, const CertificateLine &line, const CertificateStyle &style)
+{
+    sheet.row({{sheet.left(), labelWidth, line.name, style.label()},
+               {sheet.left() + labelWidth, sheet.width() - labelWidth, line.value, style.body()}});
+    sheet.y += style.setting.rowGap * 0.8;
+}
+
 /// Label and value, two pairs side by side.
 void drawPairs(SheetBuilder &sheet, const CertificateLine &one, const CertificateLine &two,
                const CertificateStyle &style)
 {
-    const double label = mm(19);
     const double half = (sheet.width() - mm(6)) / 2;
     const double second = sheet.left() + half + mm(6);
-    sheet.row({{sheet.left(), label, one.name, style.label()},
-               {sheet.left() + label, half - label, one.value, style.body()},
-               {second, label, two.name, style.label()},
-               {second + label, half - label, two.value, style.body()}});
+    sheet.row({{sheet.left(), labelWidth, one.name, style.label()},
+               {sheet.left() + labelWidth, half - labelWidth, one.value, style.body()},
+               {second, labelWidth, two.name, style.label()},
+               {second + labelWidth, half - labelWidth, two.value, style.body()}});
     sheet.y += style.setting.rowGap * 0.8;
 }
 
@@ -114,11 +122,17 @@ Sheet layOut(const CertificateContent &content, const IssueMark &mark, Paper pap
 {
     SheetBuilder sheet(paper, "Certificate " + content.number);
     drawHead(sheet, content, mark, style);
+    sheet.setOnNewPage([number = content.number, style](SheetBuilder &next) {
+        next.textAt(next.left(), next.top() + mm(3),
+                    QString("Line certificate %1, continued").arg(number), style.strong());
+        next.y = next.top() + mm(8);
+    });
     drawJobLine(sheet, content, style);
     drawFacts(sheet, content, style);
     drawCriteria(sheet, content, style);
     drawRuns(sheet, content, style);
     drawInstruments(sheet, content, style);
+    sheet.setOnNewPage({});
     *resultPages = sheet.pageCount();
     sheet.newPage();
     drawSettings(sheet, {content.kind, content.variantName, content.settings, content.terminals},
@@ -197,9 +211,10 @@ void drawFacts(SheetBuilder &sheet, const CertificateContent &content,
     drawPairs(sheet, {"Customer", content.customer}, {"Circuit", content.circuit}, style);
     drawPairs(sheet, {"Premises", content.premises},
               {"Order", content.order + ", " + content.orderType}, style);
-    drawPairs(sheet, {"Service", serviceText(content)}, {"Office", content.office}, style);
-    drawPairs(sheet, {content.terminals.size() > 1 ? "Numbers" : "Number", numbersText(content)},
-              {"Tested", by}, style);
+    drawPairs(sheet, {"Office", content.office}, {"Tested", by}, style);
+    drawWide(sheet, {"Service", serviceText(content)}, style);
+    drawWide(sheet, {content.terminals.size() > 1 ? "Numbers" : "Number", numbersText(content)},
+             style);
     sheet.y += style.setting.rowGap * 2.2;
 }
 

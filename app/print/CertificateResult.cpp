@@ -2,6 +2,8 @@
 #include "app/print/JobLinePainter.h"
 #include "core/certificate/PlainWords.h"
 
+#include <algorithm>
+
 namespace loopwright {
 
 namespace {
@@ -62,10 +64,13 @@ QString capitalised(const QString &text)
     return text.isEmpty() ? text : QString(text[0].toUpper() + text.mid(1));
 }
 
+/// What most limits come from; said once below the table and not in every row.
+const QString commonPractice = QStringLiteral("common practice");
+
 QString meaningText(const CertificateCriterion &criterion)
 {
-    if (criterion.source.isEmpty() || criterion.limit.isEmpty() ||
-        criterion.outcome == CriterionOutcome::NotNeeded)
+    if (criterion.source.isEmpty() || criterion.source == commonPractice ||
+        criterion.limit.isEmpty() || criterion.outcome == CriterionOutcome::NotNeeded)
         return criterion.meaning;
     return criterion.meaning + " Limit set by " + criterion.source + '.';
 }
@@ -81,6 +86,7 @@ std::vector<Cell> criterionCells(const SheetBuilder &sheet, const CertificateCri
 {
     const Columns columns(sheet);
     const double gap = mm(3);
+    const TextStyle limit{Face::Text, style.setting.small, style.ink.text};
     TextStyle result = style.body();
     if (criterion.outcome == CriterionOutcome::NotMet)
         result = {Face::Strong, style.setting.body, style.ink.bad};
@@ -88,7 +94,7 @@ std::vector<Cell> criterionCells(const SheetBuilder &sheet, const CertificateCri
              style.strong()},
             {columns.measured, columns.limit - columns.measured - gap, criterion.measured,
              style.body()},
-            {columns.limit, columns.result - columns.limit - gap, criterion.limit, style.body()},
+            {columns.limit, columns.result - columns.limit - gap, criterion.limit, limit},
             {columns.result, columns.end - columns.result, plainOutcome(criterion.outcome), result,
              Align::Right}};
 }
@@ -218,6 +224,17 @@ void drawCriteria(SheetBuilder &sheet, const CertificateContent &content,
     for (const CertificateCriterion &criterion : content.criteria)
         if (criterion.outcome == CriterionOutcome::NotNeeded)
             drawNotNeeded(sheet, criterion, style);
+    const bool anyCommon =
+        std::any_of(content.criteria.begin(), content.criteria.end(),
+                    [](const CertificateCriterion &criterion) {
+                        return criterion.source == commonPractice && !criterion.limit.isEmpty();
+                    });
+    if (!anyCommon)
+        return;
+    const QString note = "Where no source is named, the limit is common practice of the trade.";
+    sheet.ensure(SheetBuilder::lineHeight(style.small()) + style.setting.rowGap);
+    sheet.y += style.setting.rowGap;
+    sheet.paragraph(note, style.small(), Columns(sheet).name - sheet.left());
 }
 
 void drawRuns(SheetBuilder &sheet, const CertificateContent &content, const CertificateStyle &style)

@@ -16,11 +16,13 @@ namespace {
 /// catalog.
 struct ObjectTable
 {
-    std::vector<qsizetype> offsets; ///< by object number; 0 for a free one
+    std::vector<qsizetype> offsets; ///< by object number; that of number 0 is 0
     qsizetype end = 0;              ///< where the table itself begins
     int info = 0;
     int root = 0;
 };
+
+constexpr qsizetype entryLength = 20; ///< of an entry in the table, in bytes
 
 std::optional<qsizetype> numberAfter(const QByteArray &pdf, QByteArrayView word, qsizetype from)
 {
@@ -52,18 +54,22 @@ Result<ObjectTable> readTable(const QByteArray &pdf)
     const auto root = numberAfter(pdf, "/Root ", table.end);
     if (table.end == 0 || !count || !info || !root)
         return notOurs("its table of objects is missing");
+    if (*count < 2 || *count > (pdf.size() - table.end) / entryLength)
+        return notOurs("its table of objects is cut");
+    if (*info < 1 || *info >= *count || *root < 1 || *root >= *count)
+        return notOurs("its table of objects does not name its catalog");
     table.info = int(*info);
     table.root = int(*root);
     qsizetype at = pdf.indexOf('\n', table.end + 5) + 1;
-    for (qsizetype i = 0; i < *count; ++i, at += 20) {
-        const QByteArrayView entry =
-            QByteArrayView(pdf).sliced(at).first(std::min<qsizetype>(20, pdf.size() - at));
-        if (entry.size() < 18)
+    for (qsizetype i = 0; i < *count; ++i, at += entryLength) {
+        if (at + entryLength > pdf.size())
             return notOurs("its table of objects is cut");
-        table.offsets.push_back(entry[17] == 'n' ? entry.first(10).toByteArray().toLongLong() : 0);
+        const bool used = pdf[at + 17] == 'n';
+        const qsizetype offset = used ? pdf.sliced(at, 10).toLongLong() : 0;
+        if (used != (i > 0) || (used && (offset <= 0 || offset >= table.end)))
+            return notOurs("its table of objects does not fit");
+        table.offsets.push_back(offset);
     }
-    if (table.info >= *count || table.root >= *count)
-        return notOurs("its table of objects does not name its catalog");
     return table;
 }
 
@@ -127,23 +133,14 @@ Result<QByteArray> withPdfInfo(const QByteArray &pdf, const PdfInfo &info)
 {
     const auto table = readTable(pdf);
     LOOPWRIGHT_TRY(table);
-    const auto first = std::find_if(table->offsets.begin(), table->offsets.end(),
-                                    [](qsizetype offset) { return offset > 0; });
-    if (first == table->offsets.end())
-        return notOurs("it holds no object");
-    qsizetype header = table->end;
-    for (const qsizetype offset : table->offsets)
-        if (offset > 0)
-            header = std::min(header, offset);
+    const qsizetype header =
+        *std::min_element(table->offsets.begin() + 1, table->offsets.end()); // 0 is the free one
     QByteArray out = pdf.first(header);
     QByteArray xref = "xref\n0 " + QByteArray::number(qsizetype(table->offsets.size())) +
                       "\n0000000000 65535 f \n";
     for (int number = 1; number < int(table->offsets.size()); ++number) {
-        const qsizetype offset = table->offsets[std::size_t(number)];
-        if (offset <= 0)
-            return notOurs("it has a free object");
         xref += tableEntry(out.size());
-        const QByteArray object = objectBytes(pdf, *table, offset);
+        const QByteArray object = objectBytes(pdf, *table, table->offsets[std::size_t(number)]);
         if (number == table->info) {
             out += infoObject(number, info);
         } else if (number == table->root) {

@@ -25,6 +25,16 @@ double aligned(double x, double width, double textWidth, Align align)
     return x;
 }
 
+/// From the top of a row to the base line that its cells share.
+double firstBaseline(const std::vector<Cell> &cells)
+{
+    double first = 0;
+    for (const Cell &cell : cells)
+        if (!cell.text.isEmpty())
+            first = std::max(first, cell.style.size * rise);
+    return first;
+}
+
 } // namespace
 
 QStringList wrapped(const QString &text, const QFont &font, double width)
@@ -60,9 +70,9 @@ QString longDates(const QString &from, const QString &to)
     return QLocale(QLocale::English).toString(first, format) + " to " + longDate(last);
 }
 
-SheetBuilder::SheetBuilder(Paper paper, const QString &title, const Margins &margins)
+SheetBuilder::SheetBuilder(Paper paper, const QString &title)
     : m_size(paperSize(paper))
-    , m_margins(margins)
+    , m_margins(Margins::of(paper))
 {
     m_sheet.paper = paper;
     m_sheet.title = title;
@@ -137,22 +147,21 @@ double SheetBuilder::paragraphHeight(const QString &text, const TextStyle &style
 
 double SheetBuilder::rowHeight(const std::vector<Cell> &cells)
 {
+    const double first = firstBaseline(cells);
     double height = 0;
     for (const Cell &cell : cells)
-        height = std::max(height, paragraphHeight(cell.text, cell.style, cell.width));
+        if (!cell.text.isEmpty())
+            height = std::max(height, first - cell.style.size * rise +
+                                          paragraphHeight(cell.text, cell.style, cell.width));
     return height;
 }
 
 void SheetBuilder::row(const std::vector<Cell> &cells)
 {
-    double tallest = 0;
-    for (const Cell &cell : cells)
-        if (!cell.text.isEmpty())
-            tallest = std::max(tallest, cell.style.size * rise);
     for (const Cell &cell : cells) {
         if (cell.text.isEmpty())
             continue;
-        double baseline = y + tallest;
+        double baseline = y + firstBaseline(cells);
         for (const QString &line : wrapped(cell.text, cell.style.font(), cell.width)) {
             textAt(aligned(cell.x, cell.width, textWidth(line, cell.style), cell.align), baseline,
                    line, cell.style);

@@ -32,12 +32,18 @@ struct Cell
 struct Margins
 {
     double left = mm(19), top = mm(15), right = mm(19), bottom = mm(17);
+
+    /// Letter is 18 mm shorter than A4.
+    static Margins of(Paper paper)
+    {
+        return paper == Paper::A4 ? Margins() : Margins{mm(20), mm(11.5), mm(20), mm(15)};
+    }
 };
 
 class SheetBuilder
 {
 public:
-    SheetBuilder(Paper paper, const QString &title, const Margins &margins = {});
+    SheetBuilder(Paper paper, const QString &title);
 
     double left() const { return m_margins.left; }
     double right() const { return m_size.width() - m_margins.right; }

@@ -59,7 +59,7 @@ constexpr double jobLineHeight = mm(11);
 
 double dayJobHeight(const SheetBuilder &sheet, const DayJob &job, const CertificateStyle &style)
 {
-    double height = mm(9) + jobLineHeight;
+    double height = mm(11) + jobLineHeight;
     const double width = sheet.width() - mm(36);
     for (const QString &text :
          {job.premises, job.contact, job.circuit, job.service, job.accessNotes, job.remarks})
@@ -91,7 +91,7 @@ void drawDayJob(SheetBuilder &sheet, const DayJob &job, const CertificateStyle &
     drawLine(sheet, "Service", job.service, style.body(), style);
     drawLine(sheet, "Access", job.accessNotes, style.body(), style);
     drawLine(sheet, "Remarks", job.remarks, style.body(), style);
-    sheet.y += mm(1);
+    sheet.y += mm(2.5);
     const QRectF rect(sheet.left(), sheet.y, sheet.width(), jobLineHeight);
     sheet.draw([rect, line = job.line, ink = paperStyle(64)](QPainter &painter) {
         paintJobLine(painter, rect, line, ink);
@@ -122,6 +122,14 @@ void drawReadings(SheetBuilder &sheet, const Handoff &handoff, const Certificate
         sheet.row(cells);
         sheet.y += mm(1);
     }
+}
+
+/// "Layer 3, terminal 2": the place says the name again where it begins with it.
+QString failedText(const Handoff &handoff)
+{
+    if (!handoff.where.startsWith(handoff.failed, Qt::CaseInsensitive))
+        return joined({handoff.failed, handoff.where});
+    return handoff.failed + handoff.where.mid(handoff.failed.size());
 }
 
 void drawList(SheetBuilder &sheet, const QString &heading, const QStringList &lines,
@@ -187,12 +195,13 @@ Sheet handoffPage(const Handoff &handoff, Paper paper)
               QString("Order %1 is not accepted. To read aloud, or to hand on.").arg(handoff.order),
               style);
     const TextStyle large{Face::Strong, 108, style.ink.text};
-    drawLine(sheet, "What failed", joined({handoff.failed, handoff.where}), large, style);
+    drawLine(sheet, "What failed", failedText(handoff), large, style);
     drawLine(sheet, "Cause", handoff.cause, large, style);
     drawLine(sheet, "Whose part", handoff.part, large, style);
     drawLine(sheet, "Call", handoff.call, large, style);
     drawLine(sheet, "Reason", handoff.reason, style.body(), style);
-    drawLine(sheet, "What it means", handoff.meaning, style.body(), style);
+    if (!handoff.reason.contains(handoff.meaning))
+        drawLine(sheet, "What it means", handoff.meaning, style.body(), style);
     for (const QString &check : handoff.check)
         drawLine(sheet, check == handoff.check.front() ? "Check first" : "Then", check,
                  style.body(), style);

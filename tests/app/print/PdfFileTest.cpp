@@ -1,0 +1,145 @@
+#include "app/print/PdfFile.h"
+
+#include "app/print/SheetBuilder.h"
+#include "tests/support/Certificates.h"
+
+#include <QTemporaryDir>
+#include <QTest>
+
+#include <rapidcheck.h>
+
+using namespace loopwright;
+using certificates::run;
+
+namespace {
+
+Sheet sheet()
+{
+    SheetBuilder builder(Paper::A4, "Trial");
+    builder.paragraph("Some words", {Face::Text, 90, Qt::black});
+    builder.newPage();
+    builder.paragraph("More words", {Face::Digits, 90, Qt::black});
+    return builder.finish("foot", {Face::Text, 70, Qt::black});
+}
+
+PdfInfo info()
+{
+    return {"Title (with) brackets \\ and Łódź",
+            "Subject",
+            certificates::moment("2026-03-04T23:30:00-06:00"),
+            "en",
+            {{"record.json", "{\"a\":1}", "application/json"}, {"b.txt", "b", "text/plain"}}};
+}
+
+} // namespace
+
+class PdfFileTest : public QObject
+{
+    Q_OBJECT
+
+private slots:
+    void titleDateAndAttachments()
+    {
+        const auto pdf = sheetPdf(sheet(), info());
+        QVERIFY(pdf);
+        QTemporaryDir folder;
+        const QString path = folder.filePath("a.pdf");
+        QFile file(path);
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write(*pdf);
+        file.close();
+        const auto check = run("qpdf", {"--check", path});
+        QVERIFY2(check.status == 0, check.text);
+        const QString text = QString::fromUtf8(run("pdfinfo", {path}).text);
+        QVERIFY(text.contains("Title (with) brackets \\ and Łódź"));
+        QVERIFY(text.contains("CreationDate:    Thu Mar  5 05:30:00 2026 UTC"));
+        QVERIFY(run("pdfdetach", {"-list", path}).text.contains("2 embedded files"));
+    }
+
+    /// The clock leaves no trace in the file; what differs from run to run is the order of fonts.
+    void noClock()
+    {
+        const auto pdf = sheetPdf(sheet(), info());
+        QVERIFY(pdf);
+        QCOMPARE(pdf->count("/CreationDate"), 1);
+        QVERIFY(pdf->contains("(D:20260305053000Z)"));
+    }
+
+    void sameInputSameBytes()
+    {
+        // Within one process the hashing of fonts is the same.
+        const auto one = sheetPdf(sheet(), info());
+        const auto two = sheetPdf(sheet(), info());
+        QVERIFY(one && two);
+        QCOMPARE(*one, *two);
+    }
+
+    void refused_data()
+    {
+        QTest::addColumn<QByteArray>("bytes");
+        QTest::newRow("empty") << QByteArray();
+        QTest::newRow("no PDF") << QByteArray("hello");
+        QTest::newRow("only a table") << QByteArray("%PDF-1.4\nxref\n0 2\n");
+        QTest::newRow("a table without end")
+            << QByteArray("%PDF-1.4\nxref\n0 999999999\ntrailer\n/Info 1 0 R /Root 2 0 R");
+        QTest::newRow("nothing behind it")
+            << QByteArray("%PDF-1.4\nxref\n0 1\n0000000000 65535 f \ntrailer\n<</Info 0 0 R /Root "
+                          "0 0 R>>");
+    }
+    void refused()
+    {
+        QFETCH(QByteArray, bytes);
+        const auto changed = withPdfInfo(bytes, info());
+        QVERIFY(!changed);
+        QCOMPARE(changed.error().code, ErrorCode::BadInput);
+    }
+
+    void languageIsSetOnce()
+    {
+        const auto pdf = sheetPdf(sheet(), info());
+        QVERIFY(pdf);
+        QVERIFY(!withPdfInfo(*pdf, info()));
+    }
+
+    void damagedFilesAreRefusedOrRead()
+    {
+        const auto pdf = sheetPdf(sheet(), info());
+        QVERIFY(pdf);
+        QByteArray plain = *pdf;
+        plain.replace("/Lang (en)", "          ");
+        QVERIFY(withPdfInfo(plain, info()));
+        QVERIFY(rc::check("a file cut or changed anywhere makes nothing crash", [&plain] {
+            QByteArray damaged = plain;
+            const int changes = *rc::gen::inRange(1, 20);
+            for (int i = 0; i < changes; ++i)
+                damaged[*rc::gen::inRange(0, int(damaged.size()))] =
+                    char(*rc::gen::inRange(0, 256));
+            damaged.truncate(*rc::gen::inRange(0, int(damaged.size()) + 1));
+            const auto changed = withPdfInfo(damaged, info());
+            RC_ASSERT(changed || changed.error().code == ErrorCode::BadInput);
+        }));
+    }
+
+    /// Damage where it hurts: in the table of objects and the trailer.
+    void damagedTables()
+    {
+        const auto pdf = sheetPdf(sheet(), info());
+        QVERIFY(pdf);
+        QByteArray plain = *pdf;
+        plain.replace("/Lang (en)", "          ");
+        const int table = int(plain.lastIndexOf("xref\n0"));
+        QVERIFY(table > 0);
+        QVERIFY(rc::check("any digits in the table", [&plain, table] {
+            QByteArray damaged = plain;
+            const int changes = *rc::gen::inRange(1, 30);
+            for (int i = 0; i < changes; ++i)
+                damaged[*rc::gen::inRange(table, int(damaged.size()))] =
+                    *rc::gen::element('0', '9', ' ', '\n', '-', 'n', 'f');
+            const auto changed = withPdfInfo(damaged, info());
+            RC_ASSERT(changed || changed.error().code == ErrorCode::BadInput);
+        }));
+    }
+};
+
+QTEST_MAIN(PdfFileTest)
+#include "PdfFileTest.moc"

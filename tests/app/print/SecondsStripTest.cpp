@@ -1,0 +1,163 @@
+#include "app/print/SecondsStrip.h"
+
+#include "tests/support/Pictures.h"
+
+#include <QImage>
+#include <QTest>
+#include <QXmlStreamReader>
+
+using namespace loopwright;
+
+namespace {
+
+constexpr QSize size(900, 260);
+
+QImage strip(const SecondList &seconds, qint64 planned, const PictureStyle &style,
+             const QSize &picture = size)
+{
+    const std::vector<SecondMark> marks = classify(seconds, 64000);
+    return pictures::draw(picture, [&](QPainter &painter, const QRectF &rect) {
+        paintStrip(painter, rect, {seconds, marks, 64000, planned}, style);
+    });
+}
+
+SecondList clean(int length)
+{
+    return SecondList(std::size_t(length));
+}
+
+/// Columns of pixels in which the two pictures differ.
+QList<int> differingColumns(const QImage &a, const QImage &b)
+{
+    QList<int> columns;
+    for (int x = 0; x < a.width(); ++x)
+        for (int y = 0; y < a.height(); ++y)
+            if (a.pixel(x, y) != b.pixel(x, y)) {
+                columns << x;
+                break;
+            }
+    return columns;
+}
+
+int highestInk(const QImage &with, const QImage &without)
+{
+    for (int y = 0; y < with.height(); ++y)
+        for (int x = 0; x < with.width(); ++x)
+            if (with.pixel(x, y) != without.pixel(x, y))
+                return y;
+    return with.height();
+}
+
+} // namespace
+
+class SecondsStripTest : public QObject
+{
+    Q_OBJECT
+
+private slots:
+    void aSecondStandsAtItsTime()
+    {
+        const PictureStyle style = paperStyle(12);
+        const QImage empty = strip(clean(900), 900, style);
+        int before = 0;
+        for (const int second : {0, 100, 450, 899}) {
+            SecondList seconds = clean(900);
+            seconds[std::size_t(second)] = 5;
+            const QList<int> columns = differingColumns(empty, strip(seconds, 900, style));
+            QVERIFY(!columns.isEmpty() && columns.size() < 8);
+            QVERIFY(columns.front() > before);
+            before = columns.front();
+        }
+    }
+
+    void theScaleIsLogarithmic()
+    {
+        const PictureStyle style = paperStyle(12);
+        const QImage empty = strip(clean(900), 900, style);
+        QList<int> tops;
+        for (const qint64 errors : {1, 6, 36}) { // below 64: no triangle on top
+            SecondList seconds = clean(900);
+            seconds[300] = errors;
+            tops << highestInk(strip(seconds, 900, style), empty);
+        }
+        QVERIFY(tops[0] > tops[1] && tops[1] > tops[2]);
+        // The same factor is the same distance, to the pixel.
+        QVERIFY(std::abs((tops[0] - tops[1]) - (tops[1] - tops[2])) <= 1);
+    }
+
+    /// All in black: an errored, a severely errored, an out-of-sync, an unavailable and a
+    /// provisional second still differ.
+    void classesDifferWithoutColour()
+    {
+        const PictureStyle style = pictures::blackOnWhite(12);
+        QList<QImage> images;
+        SecondList errored = clean(900), severe = clean(900), lost = clean(900),
+                   unavailable = clean(900);
+        for (std::size_t i = 100; i < 112; ++i) {
+            errored[i] = 63;
+            severe[i] = 64; // one more
+            lost[i] = Second(std::nullopt);
+            unavailable[i] = 64;
+        }
+        severe[105] = 63; // breaks the ten: severe but available
+        SecondList provisional(unavailable.begin(), unavailable.begin() + 105);
+        SecondList settled(provisional);
+        settled.insert(settled.end(), 10, Second());
+        for (const SecondList &seconds : {errored, severe, lost, unavailable, provisional, settled})
+            images << strip(seconds, 900, style);
+        for (qsizetype i = 0; i < images.size(); ++i)
+            for (qsizetype j = i + 1; j < images.size(); ++j)
+                QVERIFY2(!differingColumns(images[i], images[j]).isEmpty(),
+                         qPrintable(QString("%1 %2").arg(i).arg(j)));
+    }
+
+    void noSecondIsLostWhereManyShareABar()
+    {
+        SecondList seconds = clean(86400);
+        seconds[43210] = 7;
+        const PictureStyle style = paperStyle(12);
+        QVERIFY(
+            !differingColumns(strip(seconds, 0, style), strip(clean(86400), 0, style)).isEmpty());
+    }
+
+    void anyLengthAndAnyRoom_data()
+    {
+        QTest::addColumn<int>("seconds");
+        QTest::addColumn<QSize>("room");
+        for (const int seconds : {0, 1, 9, 10, 899, 100000})
+            for (const QSize &room : {QSize(1, 1), QSize(40, 30), QSize(200, 90), QSize(3000, 200)})
+                QTest::addRow("%d s, %d by %d", seconds, room.width(), room.height())
+                    << seconds << room;
+    }
+    void anyLengthAndAnyRoom()
+    {
+        QFETCH(int, seconds);
+        QFETCH(QSize, room);
+        SecondList list = clean(seconds);
+        for (std::size_t i = 0; i < list.size(); i += 3)
+            list[i] = i % 2 ? Second(qint64(i)) : Second(std::nullopt);
+        strip(list, 0, paperStyle(12), room);
+    }
+
+    void files()
+    {
+        SecondList seconds = clean(900);
+        seconds[10] = 100;
+        const std::vector<SecondMark> marks = classify(seconds, 64000);
+        const StripData data{seconds, marks, 64000, 900};
+        const QImage png = QImage::fromData(stripPng(data), "PNG");
+        QCOMPARE(png.size(), QSize(1800, 520));
+        const QByteArray svg = stripSvg(data);
+        QXmlStreamReader reader(svg);
+        bool words = false;
+        while (!reader.atEnd()) {
+            reader.readNext();
+            words |= reader.isCharacters() && reader.text().contains(u"unavailable");
+        }
+        QVERIFY2(!reader.hasError(), qPrintable(reader.errorString()));
+        QVERIFY(words);
+    }
+};
+
+QTEST_MAIN(SecondsStripTest)
+#include "SecondsStripTest.moc"

@@ -1,0 +1,174 @@
+#include "core/acceptance/Handoff.h"
+
+#include "tests/support/Jobs.h"
+
+#include <QTest>
+
+using namespace loopwright;
+
+namespace {
+
+std::optional<Handoff> handoffOf(const OrderFields &fields, const QList<QJsonObject> &facts)
+{
+    const DecisionInput input = jobs::input(fields, facts);
+    return makeHandoff(input, decide(input, jobs::limits()), "North Hill");
+}
+
+QList<QJsonObject> with(int index, const QJsonObject &fact)
+{
+    QList<QJsonObject> facts = jobs::briFacts();
+    facts[index] = fact;
+    return facts;
+}
+
+} // namespace
+
+class HandoffTest : public QObject
+{
+    Q_OBJECT
+
+private slots:
+    void nothingToHandOn() { QVERIFY(!handoffOf(jobs::briFields(), jobs::briFacts())); }
+
+    void aLayerThatIsDown_data()
+    {
+        QTest::addColumn<QList<QJsonObject>>("facts");
+        QTest::addColumn<QString>("where");
+        QTest::addColumn<QString>("cause");
+        QTest::addColumn<QString>("part");
+        QTest::addColumn<QString>("call");
+        const auto layer = [](int n, QJsonObject body) {
+            body.insert("outcome", "down");
+            return with(n - 1, jobs::fact(n, "layer", 10 + n, body));
+        };
+        QTest::newRow("layer 1 at U")
+            << layer(4, {{"layer", 1}, {"interface", "u"}}) << "layer 1 at U"
+            << ""
+            << "loop and outside plant"
+            << "outside plant repair";
+        QTest::newRow("layer 1 at S/T")
+            << layer(5, {{"layer", 1}, {"interface", "st"}}) << "layer 1 at S/T"
+            << ""
+            << "premises wiring"
+            << "wiring of the premises";
+        QTest::newRow("layer 2") << layer(7, {{"layer", 2}, {"terminal", 2}})
+                                 << "layer 2, terminal 2"
+                                 << ""
+                                 << "terminal equipment"
+                                 << "supplied the terminal equipment";
+        QTest::newRow("layer 3, the office's cause")
+            << layer(8, {{"layer", 3}, {"terminal", 1}, {"cause", 57}}) << "layer 3, terminal 1"
+            << "57, Bearer capability not authorised"
+            << "serving office"
+            << "the serving office, North Hill";
+    }
+    void aLayerThatIsDown()
+    {
+        QFETCH(QList<QJsonObject>, facts);
+        QFETCH(QString, call);
+        const auto handoff = handoffOf(jobs::briFields(), facts);
+        QVERIFY(handoff);
+        QTEST(handoff->where, "where");
+        QTEST(handoff->cause, "cause");
+        QTEST(handoff->part, "part");
+        QVERIFY2(handoff->call.contains(call), qPrintable(handoff->call));
+        QVERIFY(!handoff->meaning.isEmpty());
+        QCOMPARE(handoff->check.size(), 2);
+    }
+
+    void aCallThatFailed()
+    {
+        QJsonObject call = jobs::call(13, 25, "B2", "out", "data", "2175550144", "failed");
+        call.insert("cause", 65);
+        QList<QJsonObject> facts = with(12, call);
+        facts.removeLast(); // the self-call is a data call too
+        const auto handoff = handoffOf(jobs::briFields(), facts);
+        QVERIFY(handoff);
+        QCOMPARE(handoff->criterion, "calls");
+        QCOMPARE(handoff->where, "B2, data, out");
+        QVERIFY(handoff->cause.startsWith("65, "));
+        QCOMPARE(handoff->part, "serving office");
+        QVERIFY(!handoff->alsoOpen.isEmpty());
+    }
+
+    void aFailedRun()
+    {
+        QList<QJsonObject> facts = with(14, jobs::run(15, 32, 900, 120));
+        facts << jobs::fact(16, "changed", 60, {{"what", "nt"}, {"text", "spare NT fitted"}})
+              << jobs::fact(17, "note", 61, {{"text", "drop re-terminated"}});
+        const auto handoff = handoffOf(jobs::briFields(), with(14, jobs::run(15, 32, 900, 120)));
+        QVERIFY(handoff);
+        QCOMPARE(handoff->criterion, "run");
+        QCOMPARE(handoff->part, "loop and outside plant");
+        QVERIFY(handoff->done.join('\n').contains("failed"));
+
+        const auto later = handoffOf(jobs::briFields(), facts);
+        QVERIFY(later);
+        QVERIFY(later->done.join('\n').contains("spare NT fitted"));
+        QVERIFY(later->done.join('\n').contains("drop re-terminated"));
+        QCOMPARE(later->recordedBy, "K7");
+        QCOMPARE(later->lastFact->text(), "2026-03-04T09:01:00-06:00");
+    }
+
+    /// What was not tried is nobody's fault.
+    void missingEvidenceIsTheInstallersOwn()
+    {
+        const auto handoff = handoffOf(jobs::briFields(), jobs::briFacts().first(3));
+        QVERIFY(handoff);
+        QCOMPARE(handoff->criterion, "layer1");
+        QCOMPARE(handoff->part, "the installer's own work");
+        QCOMPARE(handoff->check.size(), 1);
+    }
+
+    void whatFailedGoesBeforeWhatIsMissing()
+    {
+        QList<QJsonObject> facts{
+            jobs::safety(1, 5),
+            jobs::fact(8, "layer", 19, {{"layer", 3}, {"terminal", 1}, {"outcome", "down"}})};
+        const auto handoff = handoffOf(jobs::briFields(), facts);
+        QVERIFY(handoff);
+        QCOMPARE(handoff->criterion, "layer3");
+        QVERIFY(handoff->alsoOpen.size() >= 3);
+    }
+
+    void everyCriterionHasAPart_data()
+    {
+        QTest::addColumn<bool>("analog");
+        QTest::newRow("basic rate") << false;
+        QTest::newRow("analog") << true;
+    }
+    void everyCriterionHasAPart()
+    {
+        QFETCH(bool, analog);
+        const DecisionInput input = analog ? jobs::input(jobs::analogFields(), jobs::analogFacts())
+                                           : jobs::input(jobs::briFields(), jobs::briFacts());
+        const Decision whole = decide(input, jobs::limits());
+        for (const CriterionResult &criterion : whole.criteria) {
+            Decision decision;
+            decision.criteria = {criterion};
+            decision.criteria.front().outcome = CriterionOutcome::NotMet;
+            const auto handoff = makeHandoff(input, decision, "North Hill");
+            QVERIFY(handoff);
+            QVERIFY2(!handoff->part.isEmpty() && !handoff->call.isEmpty() &&
+                         !handoff->check.isEmpty(),
+                     qPrintable(criterion.key));
+        }
+    }
+
+    void saysWhichLine()
+    {
+        OrderFields fields = jobs::briFields();
+        fields["contact"] = "Kim, 217-555-0190";
+        const auto handoff = handoffOf(fields, {});
+        QVERIFY(handoff);
+        QCOMPARE(handoff->order, "A-1001");
+        QCOMPARE(handoff->circuit, "C-77");
+        QCOMPARE(handoff->pair, "17-204");
+        QCOMPARE(handoff->contact, "Kim, 217-555-0190");
+        QCOMPARE(handoff->office, "North Hill");
+        QVERIFY(!handoff->lastFact);
+    }
+};
+
+QTEST_APPLESS_MAIN(HandoffTest)
+#include "HandoffTest.moc"

@@ -1,0 +1,139 @@
+#include "core/acceptance/JobLine.h"
+
+#include "tests/support/Jobs.h"
+
+#include <QTest>
+
+using namespace loopwright;
+
+namespace {
+
+CriterionResult criterion(Station station, CriterionOutcome outcome, bool excepted = false)
+{
+    CriterionResult result;
+    result.key = toText(station);
+    result.station = station;
+    result.outcome = outcome;
+    if (excepted)
+        result.excepted = Excepted{};
+    return result;
+}
+
+QStringList words(const std::vector<StationState> &line)
+{
+    QStringList list;
+    for (const StationState &state : line)
+        list << state.word();
+    return list;
+}
+
+} // namespace
+
+class JobLineTest : public QObject
+{
+    Q_OBJECT
+
+private slots:
+    void stationsAreInTheOrderOfTheJob()
+    {
+        QStringList names;
+        for (const StationState &state : jobLine({}, "identifiers"))
+            names << state.name();
+        QCOMPARE(names, (QStringList{"Order", "Identifiers", "Loop", "Safety", "Turn-up", "Calls",
+                                     "Error test", "Acceptance", "Certificate"}));
+    }
+
+    void anAcceptedJob()
+    {
+        const DecisionInput input = jobs::input(jobs::briFields(), jobs::briFacts());
+        const Decision decision = decide(input, jobs::limits());
+        QCOMPARE(
+            words(jobLine(decision, "certificate")),
+            (QStringList{"done", "done", "done", "done", "done", "done", "done", "done", "open"}));
+        QVERIFY(jobLine(decision, "certificate").back().next);
+        QCOMPARE(jobLine(decision, "done").back().mark, StationMark::Done);
+        QCOMPARE(nextSentence(decision), "Next: issue the certificate.");
+    }
+
+    void anAnalogJobHasNoErrorTest()
+    {
+        const Decision decision =
+            decide(jobs::input(jobs::analogFields(), jobs::analogFacts()), jobs::limits());
+        const std::vector<StationState> line = jobLine(decision, "certificate");
+        QCOMPARE(line[std::size_t(Station::ErrorTest)].word(), "not needed");
+        QCOMPARE(line[std::size_t(Station::TurnUp)].word(), "done");
+    }
+
+    void nothingWasDoneYet()
+    {
+        const DecisionInput input = jobs::input(jobs::briFields(), {});
+        const Decision decision = decide(input, jobs::limits());
+        const std::vector<StationState> line = jobLine(decision, stageOf(decision, input, false));
+        QCOMPARE(line[std::size_t(Station::Loop)].mark, StationMark::Open);
+        QCOMPARE(line[std::size_t(Station::Acceptance)].mark, StationMark::Open);
+        QCOMPARE(std::count_if(line.begin(), line.end(), [](const auto &s) { return s.next; }), 1);
+        QVERIFY(nextSentence(decision).startsWith("Next: "));
+        QVERIFY(nextSentence(decision).size() > 15);
+    }
+
+    void recordOnlyNeedsNoCertificate()
+    {
+        OrderFields fields = jobs::briFields();
+        fields["order_type"] = "record_only";
+        const Decision decision = decide(jobs::input(fields, {}), jobs::limits());
+        const std::vector<StationState> line = jobLine(decision, "acceptance");
+        QCOMPARE(line.back().mark, StationMark::NotNeeded);
+        QCOMPARE(nextSentence(decision), "Nothing is left but to complete the order.");
+    }
+
+    void marks_data()
+    {
+        QTest::addColumn<QList<int>>("outcomes"); // of one station's criteria; + 10: excepted
+        QTest::addColumn<QString>("word");
+        const int met = 0, notMet = 1, missing = 2, notNeeded = 3, excepted = 10;
+        QTest::newRow("none") << QList<int>{} << "not needed";
+        QTest::newRow("not needed") << QList<int>{notNeeded} << "not needed";
+        QTest::newRow("met") << QList<int>{notNeeded, met} << "done";
+        QTest::newRow("missing") << QList<int>{met, missing} << "open";
+        QTest::newRow("not met beats missing") << QList<int>{missing, notMet, met} << "failed";
+        QTest::newRow("not met first") << QList<int>{notMet, missing} << "failed";
+        QTest::newRow("excepted") << QList<int>{met, notMet + excepted} << "excepted";
+        QTest::newRow("excepted, and one open")
+            << QList<int>{missing + excepted, missing} << "open";
+        QTest::newRow("an exception that was not called on")
+            << QList<int>{met + excepted} << "done";
+    }
+    void marks()
+    {
+        QFETCH(QList<int>, outcomes);
+        Decision decision;
+        for (const int outcome : outcomes)
+            decision.criteria.push_back(
+                criterion(Station::TurnUp, CriterionOutcome(outcome % 10), outcome >= 10));
+        QTEST(jobLine(decision, "turnup")[std::size_t(Station::TurnUp)].word(), "word");
+    }
+
+    void theSentenceKeepsAChannelsCapital_data()
+    {
+        QTest::addColumn<QString>("next");
+        QTest::addColumn<QString>("sentence");
+        QTest::newRow("a word") << "Inject errors on B1."
+                                << "Next: inject errors on B1.";
+        QTest::newRow("a channel") << "B1 is to be tested."
+                                   << "Next: B1 is to be tested.";
+        QTest::newRow("none") << ""
+                              << "Next: the reason.";
+    }
+    void theSentenceKeepsAChannelsCapital()
+    {
+        QFETCH(QString, next);
+        Decision decision;
+        decision.criteria.push_back(criterion(Station::Calls, CriterionOutcome::Missing));
+        decision.criteria.front().next = next;
+        decision.criteria.front().reason = "The reason.";
+        QTEST(nextSentence(decision), "sentence");
+    }
+};
+
+QTEST_APPLESS_MAIN(JobLineTest)
+#include "JobLineTest.moc"

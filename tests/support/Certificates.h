@@ -1,0 +1,79 @@
+#pragma once
+// Certificates for tests, made from jobs that are decided; and the programs that read a PDF back.
+
+#include "core/acceptance/Decide.h"
+#include "core/certificate/CertificateNumber.h"
+#include "core/certificate/MakeCertificate.h"
+#include "tests/support/Jobs.h"
+
+#include <QProcess>
+
+namespace loopwright::certificates {
+
+inline Moment moment(const char *text)
+{
+    return *Moment::parse(QString::fromLatin1(text));
+}
+
+inline CertificateSources sources(const OrderFields &fields, const QList<QJsonObject> &facts)
+{
+    const DecisionInput input = jobs::input(fields, facts);
+    CertificateSources sources;
+    sources.number = CertificateNumber{2026, 7, 42}.text();
+    sources.issuedAt = moment("2026-03-04T15:20:00-06:00");
+    sources.order = input.order;
+    sources.office = {"NORTH", "North Hill", "ni2"};
+    sources.decision = decide(input, jobs::limits());
+    sources.facts = input.facts;
+    sources.instruments = {jobs::instrument()};
+    sources.people = {{"K7", "Pat Example", Role::Installer},
+                      {"S1", "Robin Sample", Role::Supervisor}};
+    return sources;
+}
+
+inline CertificateContent content(const CertificateSources &sources, const NumberGuard &guard = {})
+{
+    const auto made = makeCertificate(sources, guard);
+    if (!made)
+        qFatal("%s", qPrintable(made.error().text()));
+    return *made;
+}
+
+inline CertificateContent bri()
+{
+    return content(sources(jobs::briFields(), jobs::briFacts()));
+}
+
+inline CertificateContent analog()
+{
+    return content(sources(jobs::analogFields(), jobs::analogFacts()));
+}
+
+/// A supervisor's exception, as the program stores it.
+inline Fact exception(int n, const QStringList &criteria, const QString &because)
+{
+    Fact fact;
+    fact.id = jobs::uuid(n);
+    fact.at = moment("2026-03-04T14:00:00-06:00");
+    fact.order = "A-1001";
+    fact.body = ExceptionFact{criteria, because, "S1"};
+    return fact;
+}
+
+struct Output
+{
+    int status = -1;
+    QByteArray text;
+};
+
+/// Runs a program of the test tools and waits for it.
+inline Output run(const QString &program, const QStringList &arguments)
+{
+    QProcess process;
+    process.start(program, arguments);
+    if (!process.waitForFinished(60000))
+        return {-1, (program + " did not finish").toUtf8()};
+    return {process.exitCode(), process.readAllStandardOutput() + process.readAllStandardError()};
+}
+
+} // namespace loopwright::certificates
