@@ -227,6 +227,15 @@ QByteArray Statement::bytes(const char *name) const
     return QByteArray(text, sqlite3_column_bytes(m_prepared->handle, index));
 }
 
+QStringList Statement::columnNames() const
+{
+    QStringList names;
+    if (m_prepared)
+        for (const std::string &column : m_prepared->columns)
+            names << QString::fromStdString(column);
+    return names;
+}
+
 QString Statement::text(const char *name) const
 {
     const int index = column(name);

@@ -16,7 +16,7 @@
 
 #include <QByteArray>
 #include <QJsonObject>
-#include <QString>
+#include <QStringList>
 
 #include <concepts>
 #include <memory>
@@ -79,6 +79,8 @@ public:
     /// Runs an INSERT; the row id.
     Result<qint64> insert();
 
+    /// In the order of the statement; empty where its label is not known.
+    QStringList columnNames() const;
     bool isNull(const char *column) const;
     QString text(const char *column) const;
     QByteArray bytes(const char *column) const;

@@ -12,9 +12,9 @@ namespace loopwright {
 
 struct ImportOptions
 {
-    QString fileName;           ///< for messages
-    bool allOrNothing = false;  ///< one refused row refuses the file
-    bool update = false;        ///< a row that is there with other values changes it
+    QString fileName;                ///< for messages
+    bool allOrNothing = false;       ///< one refused row refuses the file
+    bool update = false;             ///< a row that is there with other values changes it
     QStringList ignoredColumns = {}; ///< unknown columns that the user lets pass
     Progress progress = {};
 };

@@ -1,0 +1,71 @@
+#include "app/actions/Upkeep.h"
+
+#include "core/base/Csv.h"
+#include "db/Backup.h"
+#include "db/TableExport.h"
+
+#include <QDir>
+#include <QSaveFile>
+
+namespace loopwright {
+
+Result<void> backupTo(Records &records, const QString &path, const Progress &progress)
+{
+    return backUp(records.database(), path, progress);
+}
+
+Result<void> restoreFrom(const QString &backupPath, const QString &databasePath,
+                         const Progress &progress)
+{
+    LOOPWRIGHT_TRY(restore(backupPath, databasePath, progress));
+    return {};
+}
+
+namespace {
+
+Error diskError(const QSaveFile &file)
+{
+    return {ErrorCode::DiskTrouble, "cannot be written: " + file.errorString(), file.fileName()};
+}
+
+Result<void> exportOne(Records &records, const QString &table, const QString &path)
+{
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly))
+        return failure(diskError(file));
+    LOOPWRIGHT_TRY(
+        exportTable(records.database(), table, [&file](const QStringList &row) -> Result<void> {
+            QStringList safe;
+            for (const QString &field : row)
+                safe << spreadsheetSafe(field);
+            const QByteArray record = csvRecord(safe);
+            if (file.write(record) != record.size())
+                return failure(diskError(file));
+            return {};
+        }));
+    if (!file.commit())
+        return failure(diskError(file));
+    return {};
+}
+
+} // namespace
+
+Result<QStringList> exportTables(Records &records, const QString &directory, bool internal,
+                                 const Progress &progress)
+{
+    if (!QDir().mkpath(directory))
+        return failure(ErrorCode::DiskTrouble, "the folder cannot be made", directory);
+    QStringList written;
+    const QStringList tables = exportedTables(internal);
+    for (const QString &table : tables) {
+        if (progress && !progress(written.size(), tables.size()))
+            return failure(ErrorCode::Refused,
+                           "The export was stopped; the files written so far are whole.");
+        const QString path = QDir(directory).filePath(table + ".csv");
+        LOOPWRIGHT_TRY(exportOne(records, table, path));
+        written << path;
+    }
+    return written;
+}
+
+} // namespace loopwright

@@ -1,0 +1,57 @@
+#include "db/TableExport.h"
+
+#include "db/SqliteConnection.h"
+#include "db/Statement.h"
+
+namespace loopwright {
+
+namespace {
+
+constexpr const char *tables[] = {
+    "meta",        "office",     "office_test_line", "installer",      "instrument",
+    "calibration", "circuit",    "service_order",    "order_terminal", "assignment",
+    "fact",        "limit_set",  "decision",         "certificate",    "certificate_issue",
+    "event",       "chain_head", "order_state",      "draft"};
+constexpr const char *unpublished = "office_test_line";
+
+} // namespace
+
+QStringList exportedTables(bool internal)
+{
+    QStringList names;
+    for (const char *table : tables)
+        if (internal || table != std::string_view(unpublished))
+            names << QString::fromLatin1(table);
+    return names;
+}
+
+Result<void> exportTable(const Database &database, const QString &table,
+                         const std::function<Result<void>(const QStringList &)> &take)
+{
+    const ReadSnapshot snapshot(database.connection());
+    Statement statement(database, "export." + table.toStdString());
+    const QStringList columns = statement.columnNames();
+    LOOPWRIGHT_TRY(take(columns));
+    for (;;) {
+        const auto more = statement.next();
+        if (!more)
+            return failure(more.error());
+        if (!*more)
+            return {};
+        QStringList row;
+        for (const QString &column : columns)
+            row << statement.optionalText(column.toUtf8().constData()).value_or(QString());
+        LOOPWRIGHT_TRY(take(row));
+    }
+}
+
+Result<QStringList> tablesThere(const Database &database)
+{
+    Statement statement(database, "export.tables_there");
+    const auto names = rows(statement, [](const Statement &row) { return row.text("name"); });
+    if (!names)
+        return failure(names.error());
+    return QStringList(names->begin(), names->end());
+}
+
+} // namespace loopwright

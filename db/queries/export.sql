@@ -1,0 +1,43 @@
+-- Every table as it stands, for the export to CSV. A test holds that none is left out.
+
+-- name: meta
+SELECT * FROM meta ORDER BY key
+-- name: office
+SELECT * FROM office ORDER BY id
+-- name: office_test_line
+SELECT * FROM office_test_line ORDER BY office, label
+-- name: installer
+SELECT * FROM installer ORDER BY id
+-- name: instrument
+SELECT * FROM instrument ORDER BY id
+-- name: calibration
+SELECT * FROM calibration ORDER BY id
+-- name: circuit
+SELECT * FROM circuit ORDER BY id
+-- name: service_order
+SELECT * FROM service_order ORDER BY id
+-- name: order_terminal
+SELECT * FROM order_terminal ORDER BY service_order, number
+-- name: assignment
+SELECT * FROM assignment ORDER BY id
+-- name: fact
+SELECT * FROM fact ORDER BY id
+-- name: limit_set
+SELECT * FROM limit_set ORDER BY id
+-- name: decision
+SELECT * FROM decision ORDER BY id
+-- name: certificate
+SELECT * FROM certificate ORDER BY id
+-- name: certificate_issue
+SELECT * FROM certificate_issue ORDER BY certificate, issue
+-- name: event
+SELECT * FROM event ORDER BY id
+-- name: chain_head
+SELECT * FROM chain_head ORDER BY subject
+-- name: order_state
+SELECT * FROM order_state ORDER BY service_order
+-- name: draft
+SELECT * FROM draft ORDER BY order_number, part
+-- name: tables_there
+SELECT name FROM sqlite_schema
+WHERE type = 'table' AND name NOT LIKE 'sqlite_%' AND name NOT LIKE 'order_search%' ORDER BY name
