@@ -102,6 +102,10 @@ Result<void> checkUtf8(QByteArrayView bytes, const QString &fileName)
         line += int(piece.count('\n'));
         at += length;
     }
+    const QString end = decoder.decode("\n"); // completes what is cut off at the end, as an error
+    if (decoder.hasError() || end.isEmpty())
+        return failure(ErrorCode::BadInput, "is not UTF-8",
+                       QString("%1: line %2").arg(fileName).arg(line));
     return {};
 }
 

@@ -1,3 +1,5 @@
+// Longer than 400 lines: one row for each way in which a criterion can end.
+
 #include "core/acceptance/Decide.h"
 
 #include "tests/support/Jobs.h"
