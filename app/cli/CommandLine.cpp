@@ -17,17 +17,40 @@ void say(QIODevice &messages, const QString &text)
     messages.write((programName + QString(": ") + oneLine(text) + "\n").toUtf8());
 }
 
+/// The deepest command or group that was named.
+const CLI::App *named(const CLI::App &app)
+{
+    const CLI::App *at = &app;
+    while (!at->get_subcommands().empty())
+        at = at->get_subcommands().back();
+    return at;
+}
+
 /// CLI11's own words for what a person gets wrong most often are about itself; these are about the
 /// commands.
 QString usageMessage(const CLI::App &app, const CLI::ParseError &error)
 {
-    if (const auto *extras = dynamic_cast<const CLI::ExtrasError *>(&error)) {
-        const QString word =
-            QString::fromStdString(app.remaining(true).empty() ? std::string(extras->what())
-                                                               : app.remaining(true).front());
-        return QString("\"%1\" is no command or option here").arg(word);
-    }
+    const std::vector<std::string> unread = app.remaining(true);
+    if (!unread.empty())
+        return QString("\"%1\" is no command or option here")
+            .arg(QString::fromStdString(unread.front()));
+    const CLI::App *at = named(app);
+    QStringList words;
+    for (const CLI::App *next : at->get_subcommands([](const CLI::App *) { return true; }))
+        words << QString::fromStdString(next->get_name());
+    if (!words.isEmpty() && dynamic_cast<const CLI::RequiredError *>(&error))
+        return QString("say what to do: %1").arg(words.join(", "));
     return QString::fromUtf8(error.what());
+}
+
+/// Every command that begins with these words, with what it does.
+std::string commandList(const QString &firstWords = {})
+{
+    QString list = "Commands:\n";
+    for (const CommandEntry &entry : allCommands())
+        if (QString(entry.words).startsWith(firstWords))
+            list += QString("  %1%2\n").arg(QString(entry.words).leftJustified(20), entry.summary);
+    return list.toStdString();
 }
 
 } // namespace
@@ -60,6 +83,7 @@ void CommandLine::Reading::declareCommon()
     options.moment("--now", common.now, "Takes the place of the clock (ISO 8601)");
     app.require_subcommand(1);
     app.fallthrough();
+    app.footer(commandList());
 }
 
 /// The CLI11 app of a command; those of its first words are made on the way.
@@ -75,6 +99,10 @@ CLI::App *CommandLine::Reading::find(const QStringList &words)
             next = at->add_subcommand(words[i].toStdString(),
                                       group ? groupSummary(words[i]).toStdString() : "");
             next->fallthrough();
+            next->group(""); // the list below the options names them all
+            next->footer(group ? commandList(words[i] + " ")
+                               : "--db, --json, --by and --now may stand anywhere; see "
+                                 "loopwright-cli --help.");
             if (group)
                 next->require_subcommand(1);
         }

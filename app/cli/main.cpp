@@ -7,6 +7,7 @@
 #include <QHashSeed>
 
 #include <clocale>
+#include <cstdio>
 #include <cstring>
 #include <langinfo.h>
 #include <unistd.h>
@@ -19,6 +20,13 @@ void chooseUtf8()
     std::setlocale(LC_ALL, "");
     if (std::strcmp(nl_langinfo(CODESET), "UTF-8") != 0)
         qputenv("LC_ALL", "C.UTF-8");
+}
+
+/// Qt warns where there is no folder for sockets; this program has no use for one.
+void passMessage(QtMsgType, const QMessageLogContext &, const QString &text)
+{
+    if (!text.startsWith("QStandardPaths: "))
+        std::fprintf(stderr, "loopwright-cli: %s\n", qPrintable(text));
 }
 
 QStringList wordsOf(int argc, char *argv[])
@@ -43,6 +51,7 @@ int main(int argc, char *argv[])
 {
     // So that the fonts of a PDF come in the same order every time.
     QHashSeed::setDeterministicGlobalSeed();
+    qInstallMessageHandler(passMessage);
     chooseUtf8();
     QCoreApplication::setApplicationName("loopwright");
     QCoreApplication::setApplicationVersion(LOOPWRIGHT_VERSION);

@@ -37,7 +37,8 @@ inline Answered call(const QStringList &words)
     return answered;
 }
 
-inline Answered callProgram(const QStringList &words, const QMap<QString, QString> &environment = {})
+inline Answered callProgram(const QStringList &words,
+                            const QMap<QString, QString> &environment = {})
 {
     QProcess program;
     QProcessEnvironment around = QProcessEnvironment::systemEnvironment();

@@ -46,8 +46,10 @@ private slots:
         row("a number out of range", {"check", "cause", "128"});
         row("a negative count", {"analyse", "bound", "--errors", "-1", "--bits", "10"});
         row("more errors than bits", {"analyse", "bound", "--errors", "11", "--bits", "10"});
-        row("no confidence", {"analyse", "bound", "--errors", "1", "--bits", "10", "--confidence", "1"});
-        row("not finite", {"analyse", "bound", "--errors", "1", "--bits", "10", "--confidence", "nan"});
+        row("no confidence",
+            {"analyse", "bound", "--errors", "1", "--bits", "10", "--confidence", "1"});
+        row("not finite",
+            {"analyse", "bound", "--errors", "1", "--bits", "10", "--confidence", "nan"});
         row("an unknown variant", {"check", "spid", "--variant", "ni9", "123"});
         row("an unknown pattern", {"analyse", "capture", "x.raw", "--pattern", "prbs10"});
         row("a bad time", {"check", "cause", "17", "--now", "yesterday"});
@@ -85,10 +87,10 @@ private slots:
         QTest::newRow("between") << QStringList{"check", "--json", "--by", "x", "cause", "17"};
         QTest::newRow("among") << QStringList{"check", "cause", "--json", "--by", "x", "17"};
         QTest::newRow("after") << QStringList{"check", "cause", "17", "--json", "--by", "x"};
-        QTest::newRow("on both sides")
-            << QStringList{"--by", "x", "check", "cause", "17", "--json", "--now",
-                           "2026-03-04T09:15:00+01:00"};
-        QTest::newRow("with an equals sign") << QStringList{"--by=x", "check", "cause", "17", "--json"};
+        QTest::newRow("on both sides") << QStringList{
+            "--by", "x", "check", "cause", "17", "--json", "--now", "2026-03-04T09:15:00+01:00"};
+        QTest::newRow("with an equals sign")
+            << QStringList{"--by=x", "check", "cause", "17", "--json"};
     }
     void commonOptionsStandAnywhere()
     {

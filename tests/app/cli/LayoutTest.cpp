@@ -1,4 +1,5 @@
 #include "app/cli/Layout.h"
+
 #include "app/cli/Answer.h"
 #include "app/cli/Options.h"
 
@@ -33,11 +34,16 @@ private slots:
     {
         QTest::addColumn<QString>("text");
         QTest::addColumn<QString>("expected");
-        QTest::newRow("empty") << "" << "";
-        QTest::newRow("short") << "a b" << "a b";
-        QTest::newRow("exact") << "aaaa bbbbb" << "aaaa bbbbb";
-        QTest::newRow("long") << "aaaa bbbbbb cc" << "aaaa\n  bbbbbb cc";
-        QTest::newRow("one long word") << "aaaaaaaaaaaaaa b" << "aaaaaaaaaaaaaa\n  b";
+        QTest::newRow("empty") << ""
+                               << "";
+        QTest::newRow("short") << "a b"
+                               << "a b";
+        QTest::newRow("exact") << "aaaa bbbbb"
+                               << "aaaa bbbbb";
+        QTest::newRow("long") << "aaaa bbbbbb cc"
+                              << "aaaa\n  bbbbbb cc";
+        QTest::newRow("one long word") << "aaaaaaaaaaaaaa b"
+                                       << "aaaaaaaaaaaaaa\n  b";
     }
     void longLinesAreWrapped()
     {
@@ -52,10 +58,18 @@ private slots:
         QTest::addColumn<QString>("field");
         QTest::addColumn<QString>("repair");
         QTest::addColumn<QString>("expected");
-        QTest::newRow("whole") << 3 << "dn_1" << "555" << "f.csv: row 3, column dn_1: bad (repair: 555)";
-        QTest::newRow("row alone") << 3 << "" << "" << "f.csv: row 3: bad";
-        QTest::newRow("field alone") << 0 << "dn_1" << "" << "f.csv: dn_1: bad";
-        QTest::newRow("neither") << 0 << "" << "" << "f.csv: bad";
+        QTest::newRow("whole") << 3 << "dn_1"
+                               << "555"
+                               << "f.csv: row 3, column dn_1: bad (repair: 555)";
+        QTest::newRow("row alone") << 3 << ""
+                                   << ""
+                                   << "f.csv: row 3: bad";
+        QTest::newRow("field alone") << 0 << "dn_1"
+                                     << ""
+                                     << "f.csv: dn_1: bad";
+        QTest::newRow("neither") << 0 << ""
+                                 << ""
+                                 << "f.csv: bad";
     }
     void findingsTellTheirPlace()
     {
@@ -63,7 +77,8 @@ private slots:
         QFETCH(QString, field);
         QFETCH(QString, repair);
         QFETCH(QString, expected);
-        QCOMPARE(findingLine({Severity::Error, "code", "bad", repair, field, row}, "f.csv"), expected);
+        QCOMPARE(findingLine({Severity::Error, "code", "bad", repair, field, row}, "f.csv"),
+                 expected);
     }
 
     void oneLineHasNoControls()
@@ -75,14 +90,22 @@ private slots:
     {
         QTest::addColumn<QString>("text");
         QTest::addColumn<QString>("utc");
-        QTest::newRow("complete") << "2026-03-04T09:15:00+01:00" << "2026-03-04T08:15:00Z";
-        QTest::newRow("to the minute") << "2026-03-04T09:15Z" << "2026-03-04T09:15:00Z";
-        QTest::newRow("of this machine") << "2026-03-04T09:15:00" << "2026-03-04T14:15:00Z";
-        QTest::newRow("a day of this machine") << "2026-03-04" << "2026-03-04T05:00:00Z";
-        QTest::newRow("summer time") << "2026-07-04T09:15:00" << "2026-07-04T13:15:00Z";
-        QTest::newRow("no time") << "noon" << "";
-        QTest::newRow("no day") << "2026-02-30" << "";
-        QTest::newRow("empty") << "" << "";
+        QTest::newRow("complete") << "2026-03-04T09:15:00+01:00"
+                                  << "2026-03-04T08:15:00Z";
+        QTest::newRow("to the minute") << "2026-03-04T09:15Z"
+                                       << "2026-03-04T09:15:00Z";
+        QTest::newRow("of this machine") << "2026-03-04T09:15:00"
+                                         << "2026-03-04T14:15:00Z";
+        QTest::newRow("a day of this machine") << "2026-03-04"
+                                               << "2026-03-04T05:00:00Z";
+        QTest::newRow("summer time") << "2026-07-04T09:15:00"
+                                     << "2026-07-04T13:15:00Z";
+        QTest::newRow("no time") << "noon"
+                                 << "";
+        QTest::newRow("no day") << "2026-02-30"
+                                << "";
+        QTest::newRow("empty") << ""
+                               << "";
     }
     void timesOfTheCommandLine()
     {
