@@ -6,6 +6,8 @@
 #include <QDir>
 #include <QFile>
 
+#include <algorithm>
+
 static void initLimits()
 {
     Q_INIT_RESOURCE(limits);
@@ -13,9 +15,7 @@ static void initLimits()
 
 namespace loopwright {
 
-namespace {
-
-Result<std::vector<LimitSet>> shippedSets()
+Result<std::vector<LimitSet>> shippedLimitSets()
 {
     initLimits();
     std::vector<LimitSet> sets;
@@ -32,14 +32,25 @@ Result<std::vector<LimitSet>> shippedSets()
             return failure(set.error());
         sets.push_back(std::move(*set));
     }
+    std::sort(sets.begin(), sets.end(), [](const LimitSet &left, const LimitSet &right) {
+        return left.validFrom() < right.validFrom();
+    });
     return sets;
 }
 
-} // namespace
+Result<LimitSet> shippedLimits()
+{
+    auto sets = shippedLimitSets();
+    if (!sets)
+        return failure(std::move(sets).error());
+    if (sets->empty())
+        return failure(ErrorCode::BadInput, "the program holds no limits", ":/limits");
+    return std::move(sets->back());
+}
 
 Result<void> bringShippedLimits(Records &records)
 {
-    const auto sets = shippedSets();
+    const auto sets = shippedLimitSets();
     if (!sets)
         return failure(sets.error());
     for (const LimitSet &set : *sets) {

@@ -6,6 +6,11 @@
 
 namespace loopwright {
 
+/// Every shipped set, oldest first; for work without records.
+Result<std::vector<LimitSet>> shippedLimitSets();
+/// The newest of them.
+Result<LimitSet> shippedLimits();
+
 /// Adds each shipped set that the database does not have yet. A set is never edited.
 Result<void> bringShippedLimits(Records &records);
 /// The set in force on the day of records.now().

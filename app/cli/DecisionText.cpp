@@ -8,11 +8,16 @@ namespace {
 
 QString criteriaText(const Decision &decision)
 {
-    TextTable table({"criterion", "outcome", "measured", "limit"});
-    for (const CriterionResult &criterion : decision.criteria)
+    TextTable table({"criterion", "outcome", "measured, and its limit"});
+    for (const CriterionResult &criterion : decision.criteria) {
+        const QString limit =
+            criterion.limitText.isEmpty() ? QString() : "limit: " + criterion.limitText;
+        QStringList figures{criterion.measuredText, limit};
+        figures.removeAll(QString());
         table.add({criterion.name,
                    plainWord(toText(criterion.outcome)) + (criterion.excepted ? " (excepted)" : ""),
-                   criterion.measuredText, criterion.limitText});
+                   figures.join("; ")});
+    }
     return table.text();
 }
 

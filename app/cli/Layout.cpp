@@ -6,6 +6,9 @@ namespace loopwright {
 
 namespace {
 
+constexpr int narrowestColumn = 30;
+constexpr QChar filler = u'.';
+
 /// A value of several lines would break the columns.
 QString cellText(const QString &text)
 {
@@ -41,20 +44,39 @@ void TextTable::add(const QStringList &cells)
     m_rows.push_back(row);
 }
 
+/// Where the last column begins, in characters.
+int TextTable::lastColumnAt() const
+{
+    qsizetype at = 0;
+    for (std::size_t i = 0; i + 1 < m_widths.size(); ++i)
+        at += m_widths[i] + 2;
+    return int(at);
+}
+
 QString TextTable::line(const QStringList &cells) const
 {
-    QStringList padded;
-    for (qsizetype i = 0; i < cells.size(); ++i)
-        padded << (m_right[i] ? cells[i].rightJustified(m_widths[i])
-                              : cells[i].leftJustified(m_widths[i]));
-    return withoutTrailingBlanks(padded.join(QString("  "))) + "\n";
+    QString text;
+    for (qsizetype i = 0; i + 1 < cells.size(); ++i)
+        text += (m_right[i] ? cells[i].rightJustified(m_widths[i])
+                            : cells[i].leftJustified(m_widths[i])) +
+                "  ";
+    const QString &last = cells.last();
+    if (m_right.back())
+        return withoutTrailingBlanks(text + last.rightJustified(m_widths.back())) + "\n";
+    const int at = lastColumnAt();
+    const int room = std::max(tableWidth - at, narrowestColumn);
+    // Wrapped with the columns before it standing in for the indent of its first line.
+    const QString column = wrapped(QString(at, filler) + last, at, at + room);
+    return withoutTrailingBlanks(text + column.mid(at)) + "\n";
 }
 
 QString TextTable::text() const
 {
+    const qsizetype room = std::max(tableWidth - lastColumnAt(), narrowestColumn);
     QStringList rule;
     for (const qsizetype width : m_widths)
         rule << QString(width, u'-');
+    rule.last().truncate(room);
     QString text = line(m_headings) + line(rule);
     for (const QStringList &row : m_rows)
         text += line(row);

@@ -10,8 +10,10 @@ namespace loopwright {
 
 /// Width to which sentences are wrapped.
 inline constexpr int textWidth = 96;
+inline constexpr int tableWidth = 120;
 
-/// Rows in aligned columns, two blanks between them, the header underlined.
+/// Rows in aligned columns, two blanks between them, the header underlined. The last column is
+/// wrapped where a row would be longer than `tableWidth`.
 class TextTable
 {
 public:
@@ -23,6 +25,7 @@ public:
 
 private:
     QString line(const QStringList &cells) const;
+    int lastColumnAt() const;
 
     QStringList m_headings;
     std::vector<bool> m_right;

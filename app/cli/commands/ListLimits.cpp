@@ -1,6 +1,6 @@
 #include "app/cli/commands/ListLimits.h"
 
-#include "app/actions/Limits.h"
+#include "app/actions/ShippedLimits.h"
 #include "app/cli/Layout.h"
 
 namespace loopwright {

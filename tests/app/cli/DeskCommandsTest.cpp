@@ -19,10 +19,18 @@ QSet<QString> keysOf(const QJsonObject &object)
     return {keys.begin(), keys.end()};
 }
 
-const QSet<QString> secondsFields{
-    "seconds", "available_seconds", "unavailable_seconds", "errored_seconds",
-    "severely_errored_seconds", "error_free_seconds", "esr", "sesr", "bits", "bit_errors", "ber",
-    "ber_upper_95"};
+const QSet<QString> secondsFields{"seconds",
+                                  "available_seconds",
+                                  "unavailable_seconds",
+                                  "errored_seconds",
+                                  "severely_errored_seconds",
+                                  "error_free_seconds",
+                                  "esr",
+                                  "sesr",
+                                  "bits",
+                                  "bit_errors",
+                                  "ber",
+                                  "ber_upper_95"};
 
 } // namespace
 
@@ -62,15 +70,22 @@ private slots:
         QTest::addColumn<QString>("verdict");
         QTest::addColumn<QString>("repair");
         // Rows of the worked examples in tests/data/identifiers.
-        QTest::newRow("in order")
-            << QStringList{"--variant", "ni2", "21755501430101", "--dn", "217-555-0143"} << "ok" << "";
-        QTest::newRow("free form") << QStringList{"--variant", "ni2", "555014300"} << "warning" << "";
-        QTest::newRow("too short") << QStringList{"--variant", "ni2", "21"} << "error" << "";
+        QTest::newRow("in order") << QStringList{"--variant", "ni2", "21755501430101", "--dn",
+                                                 "217-555-0143"}
+                                  << "ok"
+                                  << "";
+        QTest::newRow("free form") << QStringList{"--variant", "ni2", "555014300"} << "warning"
+                                   << "";
+        QTest::newRow("too short") << QStringList{"--variant", "ni2", "21"} << "error"
+                                   << "";
         QTest::newRow("blank where one is required")
-            << QStringList{"--variant", "ni-generic", ""} << "error" << "";
-        QTest::newRow("left out where it is optional") << QStringList{"--variant", "ni2"} << "ok" << "";
+            << QStringList{"--variant", "ni-generic", ""} << "error"
+            << "";
+        QTest::newRow("left out where it is optional") << QStringList{"--variant", "ni2"} << "ok"
+                                                       << "";
         QTest::newRow("beginning like an option")
-            << QStringList{"--variant", "ni2", "--", "-21"} << "error" << "";
+            << QStringList{"--variant", "ni2", "--", "-21"} << "error"
+            << "";
     }
     void spid()
     {
@@ -80,23 +95,24 @@ private slots:
         COMPARE_STATUS(answered, verdict == "error" ? ExitStatus::No : ExitStatus::Yes);
         const QJsonObject object = answered.object();
         QCOMPARE(object["verdict"].toString(), verdict);
-        QVERIFY(keysOf(object).contains(
-            QSet<QString>{"variant", "spid", "dn", "verdict", "code", "reason", "repair", "parts"}));
+        QVERIFY(keysOf(object).contains(QSet<QString>{"variant", "spid", "dn", "verdict", "code",
+                                                      "reason", "repair", "parts"}));
         if (verdict != "ok")
             QVERIFY(!object["code"].toString().isEmpty() && !object["reason"].toString().isEmpty());
     }
 
     void oneSpidIsJudgedAsInAList()
     {
-        const Result<CsvTable> worked =
-            readCsv(contentOf(sources + "/tests/data/identifiers/worked-spids.csv"), "worked",
-                    {{"variant", "spid", "dn"}, {}, {"number", "verdict", "code", "repair", "shape_from"}});
+        const Result<CsvTable> worked = readCsv(
+            contentOf(sources + "/tests/data/identifiers/worked-spids.csv"), "worked",
+            {{"variant", "spid", "dn"}, {}, {"number", "verdict", "code", "repair", "shape_from"}});
         QVERIFY2(worked, worked ? "" : qPrintable(worked.error().text()));
         QByteArray list = csvRecord({"variant", "spid", "dn"});
         for (const CsvRow &row : worked->rows)
             list += csvRecord({worked->value(row, "variant"), worked->value(row, "spid"),
                                worked->value(row, "dn")});
-        const Answered all = call({"check", "identifiers", "--json", "--in", file("worked.csv", list)});
+        const Answered all =
+            call({"check", "identifiers", "--json", "--in", file("worked.csv", list)});
         const QJsonArray results = all.object()["results"].toArray();
         QCOMPARE(results.size(), qsizetype(worked->rows.size()));
         for (const QJsonValue &value : results) {
@@ -117,9 +133,11 @@ private slots:
         const QString in = file("in.csv", "spid,dn,variant\r\n21755501430101,217-555-0143,ni2\r\n"
                                           "21,,ni2\r\n555014300,,ni2\r\n");
         const QString out = m_folder.filePath("out.csv");
-        const Answered answered = call({"check", "identifiers", "--in", in, "--out", out, "--json"});
+        const Answered answered =
+            call({"check", "identifiers", "--in", in, "--out", out, "--json"});
         COMPARE_STATUS(answered, ExitStatus::No);
-        QCOMPARE(answered.object(), (QJsonObject{{"rows", 3}, {"ok", 1}, {"warnings", 1}, {"errors", 1}}));
+        QCOMPARE(answered.object(),
+                 (QJsonObject{{"rows", 3}, {"ok", 1}, {"warnings", 1}, {"errors", 1}}));
         const QByteArray written = contentOf(out);
         QVERIFY(written.startsWith("spid,dn,variant,verdict,code,reason,repair\r\n"
                                    "21755501430101,217-555-0143,ni2,ok,"));
@@ -138,8 +156,8 @@ private slots:
     {
         const QString out = file("kept.csv", "old");
         const Answered answered =
-            call({"check", "identifiers", "--in", file("bad.csv", "variant,spid,dn,colour\n"), "--out",
-                  out, "--json"});
+            call({"check", "identifiers", "--in", file("bad.csv", "variant,spid,dn,colour\n"),
+                  "--out", out, "--json"});
         COMPARE_STATUS(answered, ExitStatus::BadInput);
         QVERIFY(answered.object()["error"]["message"].toString().contains("colour"));
         QCOMPARE(contentOf(out), QByteArray("old"));
@@ -147,14 +165,14 @@ private slots:
 
     void bounds()
     {
-        const Result<CsvTable> rows =
-            readCsv(contentOf(sources + "/tests/data/check-values/ber-bounds.csv"), "bounds",
-                    {{"errors", "bits", "confidence", "poisson_upper", "clopper_pearson_upper"}, {}, {}});
+        const Result<CsvTable> rows = readCsv(
+            contentOf(sources + "/tests/data/check-values/ber-bounds.csv"), "bounds",
+            {{"errors", "bits", "confidence", "poisson_upper", "clopper_pearson_upper"}, {}, {}});
         QVERIFY(rows);
         for (const CsvRow &row : rows->rows) {
-            const Answered answered =
-                call({"analyse", "bound", "--json", "--errors", rows->value(row, "errors"), "--bits",
-                      rows->value(row, "bits"), "--confidence", rows->value(row, "confidence")});
+            const Answered answered = call(
+                {"analyse", "bound", "--json", "--errors", rows->value(row, "errors"), "--bits",
+                 rows->value(row, "bits"), "--confidence", rows->value(row, "confidence")});
             COMPARE_STATUS(answered, ExitStatus::Yes);
             for (const char *key : {"poisson_upper", "clopper_pearson_upper"}) {
                 const double expected = rows->value(row, key).toDouble();
@@ -195,14 +213,15 @@ private slots:
     void capture()
     {
         const QString raw = sources + "/demo/scenario/capture.raw";
-        const Answered answered = call({"analyse", "capture", raw, "--pattern", "prbs11", "--json"});
+        const Answered answered =
+            call({"analyse", "capture", raw, "--pattern", "prbs11", "--json"});
         COMPARE_STATUS(answered, ExitStatus::Yes);
         const QJsonObject object = answered.object();
         QVERIFY(keysOf(object).contains(secondsFields +
                                         QSet<QString>{"pattern", "inverted", "synchronised_at_bit",
                                                       "slips", "sync_losses", "per_second"}));
-        // As demo/make-scenario made it: eleven bits in error in the first two seconds, an octet lost
-        // in the third, of four.
+        // As demo/make-scenario made it: eleven bits in error in the first two seconds, an octet
+        // lost in the third, of four.
         QCOMPARE(object["pattern"].toString(), QString("prbs11"));
         QCOMPARE(object["bit_errors"].toInt(), 11);
         QCOMPARE(object["per_second"].toArray().size(), 4);
@@ -213,8 +232,9 @@ private slots:
         QVERIFY(wrong.object()["pattern"].isNull() && wrong.object().contains("pattern"));
         const Answered found = call({"analyse", "capture", raw, "--find", "--json"});
         QCOMPARE(found.object()["pattern"].toString(), QString("prbs11"));
-        COMPARE_STATUS(call({"analyse", "capture", m_folder.filePath("none.raw"), "--pattern", "prbs11"}),
-                       ExitStatus::BadInput);
+        COMPARE_STATUS(
+            call({"analyse", "capture", m_folder.filePath("none.raw"), "--pattern", "prbs11"}),
+            ExitStatus::BadInput);
     }
 
     void loop()
@@ -226,12 +246,13 @@ private slots:
         COMPARE_STATUS(answered, ExitStatus::Yes);
         const QJsonObject object = answered.object();
         QVERIFY(keysOf(object).contains(QSet<QString>{"insertion_loss_db", "dc_resistance_ohm",
-                                                      "working_length_ft", "bridged_tap_ft", "verdict",
-                                                      "reasons"}));
+                                                      "working_length_ft", "bridged_tap_ft",
+                                                      "verdict", "reasons"}));
         QVERIFY(std::abs(object["insertion_loss_db"].toDouble() - 23.8641) < 1e-4);
         QCOMPARE(object["verdict"].toString(), QString("suitable"));
         const QJsonObject at50 =
-            call({"qualify", "loop", path, "--frequency", "50000", "--ohms", "135,135", "--json"}).object();
+            call({"qualify", "loop", path, "--frequency", "50000", "--ohms", "135,135", "--json"})
+                .object();
         QVERIFY(std::abs(at50["insertion_loss_db"].toDouble() - 25.3679) < 1e-4);
         COMPARE_STATUS(call({"qualify", "loop", sources + "/demo/scenario/loop-too-long.json"}),
                        ExitStatus::No);
@@ -260,7 +281,8 @@ private slots:
         const Answered answered = call({"qualify", "loop", file("bad.json", content), "--json"});
         COMPARE_STATUS(answered, ExitStatus::BadInput);
         QCOMPARE(answered.errorCode(), QString("bad_input"));
-        const QString said = answered.errorPlace() + answered.object()["error"]["message"].toString();
+        const QString said =
+            answered.errorPlace() + answered.object()["error"]["message"].toString();
         QVERIFY2(said.contains("bad.json") && said.contains(place), qPrintable(said));
     }
 
@@ -268,16 +290,19 @@ private slots:
     {
         const QString seconds = sources + "/demo/scenario/run-seconds.csv";
         const QString loop = sources + "/demo/scenario/loop.json";
-        COMPARE_STATUS(call({"strip", seconds, "--out", m_folder.filePath("s.png")}), ExitStatus::Yes);
+        COMPARE_STATUS(call({"strip", seconds, "--out", m_folder.filePath("s.png")}),
+                       ExitStatus::Yes);
         QVERIFY(contentOf(m_folder.filePath("s.png")).startsWith("\x89PNG"));
-        COMPARE_STATUS(call({"strip", seconds, "--out", m_folder.filePath("s.svg")}), ExitStatus::Yes);
+        COMPARE_STATUS(call({"strip", seconds, "--out", m_folder.filePath("s.svg")}),
+                       ExitStatus::Yes);
         QVERIFY(contentOf(m_folder.filePath("s.svg")).contains("<svg"));
-        const Answered curve = call({"loop", "curve", loop, "--out", m_folder.filePath("c.svg"), "--points",
-                                     "3", "--json"});
+        const Answered curve = call({"loop", "curve", loop, "--out", m_folder.filePath("c.svg"),
+                                     "--points", "3", "--json"});
         COMPARE_STATUS(curve, ExitStatus::Yes);
         QCOMPARE(curve.array().size(), 3);
         QVERIFY(contentOf(m_folder.filePath("c.svg")).contains("<svg"));
-        COMPARE_STATUS(call({"strip", seconds, "--out", m_folder.filePath("s.pdf")}), ExitStatus::Usage);
+        COMPARE_STATUS(call({"strip", seconds, "--out", m_folder.filePath("s.pdf")}),
+                       ExitStatus::Usage);
         COMPARE_STATUS(call({"strip", seconds, "--out", m_folder.filePath("no/such/s.png")}),
                        ExitStatus::DiskTrouble);
     }

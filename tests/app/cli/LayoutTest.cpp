@@ -23,6 +23,19 @@ private slots:
                                        "longer   1000\n"));
     }
 
+    void theLastColumnIsWrapped()
+    {
+        TextTable table({"key", "value"});
+        table.add({"a", QString("word ").repeated(40).trimmed()});
+        const QStringList lines = table.text().trimmed().split('\n');
+        QCOMPARE(lines.size(), 4);
+        for (const QString &line : lines)
+            QVERIFY(line.size() <= tableWidth);
+        QVERIFY(lines[2].startsWith("a    word word"));
+        QVERIFY(lines[3].startsWith("     word word"));
+        QCOMPARE(table.text().count("word"), 40);
+    }
+
     void labelsAlignAndEmptyValuesAreLeftOut()
     {
         const QString text =
