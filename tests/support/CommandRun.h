@@ -20,8 +20,9 @@ struct Answered
     QJsonDocument document() const { return QJsonDocument::fromJson(out); }
     QJsonObject object() const { return document().object(); }
     QJsonArray array() const { return document().array(); }
-    QString errorCode() const { return object()["error"]["code"].toString(); }
-    QString errorPlace() const { return object()["error"]["place"].toString(); }
+    QJsonObject error() const { return object().value("error").toObject(); }
+    QString errorCode() const { return error().value("code").toString(); }
+    QString errorPlace() const { return error().value("place").toString(); }
     QByteArray all() const { return out + "\n--\n" + messages; }
 };
 
@@ -61,7 +62,9 @@ inline Answered callProgram(const QStringList &words,
 
 /// Compares the exit status and shows what was said where it is another one.
 #define COMPARE_STATUS(answered, expected)                                                         \
-    QVERIFY2((answered).status == int(expected),                                                   \
-             (QByteArray("ended with ") + QByteArray::number((answered).status) + "\n" +           \
-              (answered).all())                                                                    \
-                 .constData())
+    do {                                                                                           \
+        const ::loopwright::Answered &checked = (answered);                                        \
+        const QByteArray said =                                                                    \
+            "ended with " + QByteArray::number(checked.status) + "\n" + checked.all();             \
+        QVERIFY2(checked.status == int(expected), said.constData());                               \
+    } while (false)

@@ -75,8 +75,8 @@ private slots:
         const Answered json = call(words + QStringList{"--json"});
         COMPARE_STATUS(json, ExitStatus::Usage);
         QCOMPARE(json.errorCode(), QString("usage"));
-        QVERIFY(!json.object()["error"]["message"].toString().isEmpty());
-        QVERIFY(json.object()["error"].toObject().contains("place"));
+        QVERIFY(!json.error()["message"].toString().isEmpty());
+        QVERIFY(json.error().contains("place"));
         QVERIFY(json.messages.startsWith("loopwright-cli: "));
     }
 

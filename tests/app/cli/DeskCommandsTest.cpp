@@ -159,7 +159,7 @@ private slots:
             call({"check", "identifiers", "--in", file("bad.csv", "variant,spid,dn,colour\n"),
                   "--out", out, "--json"});
         COMPARE_STATUS(answered, ExitStatus::BadInput);
-        QVERIFY(answered.object()["error"]["message"].toString().contains("colour"));
+        QVERIFY(answered.error()["message"].toString().contains("colour"));
         QCOMPARE(contentOf(out), QByteArray("old"));
     }
 
@@ -281,8 +281,7 @@ private slots:
         const Answered answered = call({"qualify", "loop", file("bad.json", content), "--json"});
         COMPARE_STATUS(answered, ExitStatus::BadInput);
         QCOMPARE(answered.errorCode(), QString("bad_input"));
-        const QString said =
-            answered.errorPlace() + answered.object()["error"]["message"].toString();
+        const QString said = answered.errorPlace() + answered.error()["message"].toString();
         QVERIFY2(said.contains("bad.json") && said.contains(place), qPrintable(said));
     }
 
