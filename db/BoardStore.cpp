@@ -66,7 +66,7 @@ BoardLine readLine(const Statement &row)
     line.outcome = row.word<OrderOutcome>("outcome");
     line.reason = row.text("reason");
     line.installer = row.text("installer");
-    line.due = QDate::fromString(row.text("due_date"), dayFormat);
+    line.due = QDate::fromString(row.text("due_date"), Qt::ISODate);
     line.facts = int(row.integer("facts"));
     line.runs = int(row.integer("runs"));
     line.status = row.word<OrderStatus>("status");
@@ -181,6 +181,10 @@ Result<void> BoardStore::put(Transaction &transaction, const ServiceOrder &order
         .bind("due_date", order.dueDate.toString(dayFormat))
         .bind("office", order.office)
         .bind("installer", order.installer)
+        .bind("circuit_number", order.circuit)
+        .bind("kind", order.kind)
+        .bind("customer", order.customer)
+        .bind("premises", order.premises)
         .bind("facts", state.facts)
         .bind("runs", state.runs)
         .bind("search", searchTextOf(order));

@@ -28,7 +28,8 @@ tl::unexpected<Error> trouble(const QString &path, const QString &message)
 Result<void> setUp(SqliteConnection &connection)
 {
     return connection.run("PRAGMA foreign_keys = ON; PRAGMA synchronous = FULL;"
-                          "PRAGMA recursive_triggers = ON; PRAGMA cell_size_check = ON",
+                          "PRAGMA recursive_triggers = ON; PRAGMA cell_size_check = ON;"
+                          "PRAGMA cache_size = -65536",
                           "set up");
 }
 

@@ -23,11 +23,13 @@ StoredOrder readStoredOrder(const Statement &row)
     return stored;
 }
 
-QString digestOfStored(const StoredOrder &stored)
+/// Over {"content","held","status"}, put together from the content's canonical bytes; the check of
+/// the history does the same (history.orders).
+QString digestOf(const QByteArray &content, bool held, OrderStatus status)
 {
-    return digestOf(QJsonObject{{"content", stored.order.toJson()},
-                                {"held", stored.held},
-                                {"status", toText(stored.status)}});
+    return sha256Hex(QByteArray("{\"content\":") + content +
+                     (held ? ",\"held\":true" : ",\"held\":false") + ",\"status\":\"" +
+                     toText(status).toUtf8() + "\"}");
 }
 
 QString valueOf(const std::vector<Claim> &claims, const QString &field)
@@ -129,14 +131,13 @@ Result<void> OrderStore::put(Transaction &transaction, const ServiceOrder &order
     const auto before = OrderStore(transaction.database()).find(order.number);
     if (!before)
         return failure(before.error());
-    StoredOrder stored = before->value_or(StoredOrder());
-    stored.order = order;
-    stored.held = held;
+    const StoredOrder stored = before->value_or(StoredOrder());
     const auto newUuid = [] { return QUuid::createUuid().toString(QUuid::WithoutBraces); };
     Statement circuit(transaction, "circuit.add");
     circuit.bind("uuid", newUuid()).bind("circuit_number", order.circuit);
     LOOPWRIGHT_TRY(circuit.run());
-    const QString digest = digestOfStored(stored);
+    const QByteArray content = canonicalJson(order.toJson());
+    const QString digest = digestOf(content, held, stored.status);
     Statement put(transaction, "order.put");
     put.bind("uuid", *before ? stored.uuid : newUuid())
         .bind("order_number", order.number)
@@ -148,7 +149,7 @@ Result<void> OrderStore::put(Transaction &transaction, const ServiceOrder &order
         .bind("premises_key", premisesKey(order.premises))
         .bind("pair_key", pairKey(order.pair))
         .bind("held", held)
-        .bindJson("content", order.toJson())
+        .bindBytes("content", content)
         .bind("digest", digest);
     LOOPWRIGHT_TRY(put.run());
     LOOPWRIGHT_TRY(putTerminals(transaction, order));
@@ -159,22 +160,26 @@ Result<void> OrderStore::put(Transaction &transaction, const ServiceOrder &order
 Result<void> OrderStore::setStatus(Transaction &transaction, const QString &number,
                                    OrderStatus status)
 {
-    const auto found = OrderStore(transaction.database()).find(number);
-    if (!found)
-        return failure(found.error());
-    if (!*found)
-        return failure(ErrorCode::NotFound, "there is no order " + number);
-    StoredOrder stored = **found;
-    stored.status = status;
-    stored.held = stored.held && status == OrderStatus::Open;
-    const QString digest = digestOfStored(stored);
+    const auto subject = OrderStore(transaction.database()).subjectOf(number);
+    if (!subject)
+        return failure(subject.error());
+    Statement find(transaction, "order.find");
+    find.bind("order_number", number);
+    const auto before = firstRow(find, [](const Statement &row) {
+        return std::pair(row.bytes("content"), row.boolean("held"));
+    });
+    if (!before)
+        return failure(before.error());
+    const auto &[content, wasHeld] = before->value();
+    const bool held = wasHeld && status == OrderStatus::Open;
+    const QString digest = digestOf(content, held, status);
     Statement set(transaction, "order.set_status");
     set.bind("order_number", number)
         .bind("status", status)
-        .bind("held", stored.held)
+        .bind("held", held)
         .bind("digest", digest);
     LOOPWRIGHT_TRY(set.run());
-    transaction.seal(circuitSubject(stored.order.circuit), {"order", number, digest});
+    transaction.seal(*subject, {"order", number, digest});
     return {};
 }
 

@@ -286,8 +286,9 @@ CREATE VIEW sealed_row (row, id, digest, subject) AS
 
 -- Derived -------------------------------------------------------------------------------------
 
--- What the board shows of an order, kept by the transaction that changes what it comes from. Number,
--- due date, office and installer are here again so that one index serves a page of a filtered board.
+-- What the board shows of an order, kept by the transaction that changes what it comes from. Some of
+-- the order is here again so that one index serves a page of a filtered board, and no order has to
+-- be read for it.
 CREATE TABLE order_state (
     service_order INTEGER PRIMARY KEY REFERENCES service_order (id),
     order_number TEXT NOT NULL,
@@ -299,6 +300,10 @@ CREATE TABLE order_state (
     due_date TEXT NOT NULL,
     office TEXT NOT NULL,
     installer TEXT NOT NULL,
+    circuit_number TEXT NOT NULL,
+    kind TEXT NOT NULL CHECK (kind IN ('bri', 'analog')),
+    customer TEXT NOT NULL,
+    premises TEXT NOT NULL,
     facts INTEGER NOT NULL CHECK (facts >= 0),
     runs INTEGER NOT NULL CHECK (runs >= 0),
     search TEXT NOT NULL -- every number and name of the order, folded

@@ -3,14 +3,15 @@
 
 -- name: put
 INSERT INTO order_state (service_order, order_number, stage, outcome, reason, due_date, office,
-                         installer, facts, runs, search)
-SELECT id, order_number, :stage, :outcome, :reason, :due_date, :office, :installer, :facts, :runs,
-       :search
+                         installer, circuit_number, kind, customer, premises, facts, runs, search)
+SELECT id, order_number, :stage, :outcome, :reason, :due_date, :office, :installer,
+       :circuit_number, :kind, :customer, :premises, :facts, :runs, :search
 FROM service_order WHERE order_number = :order_number
 ON CONFLICT (service_order) DO UPDATE SET stage = excluded.stage, outcome = excluded.outcome,
     reason = excluded.reason, due_date = excluded.due_date, office = excluded.office,
-    installer = excluded.installer, facts = excluded.facts, runs = excluded.runs,
-    search = excluded.search
+    installer = excluded.installer, circuit_number = excluded.circuit_number,
+    kind = excluded.kind, customer = excluded.customer, premises = excluded.premises,
+    facts = excluded.facts, runs = excluded.runs, search = excluded.search
 
 -- name: find
 SELECT order_number, stage, outcome, reason, facts, runs
@@ -18,12 +19,10 @@ FROM order_state WHERE service_order =
     (SELECT id FROM service_order WHERE order_number = :order_number)
 
 -- name: lines
-SELECT s.order_number, c.circuit_number, o.content ->> '$.customer' AS customer,
-       o.content ->> '$.premises' AS premises, o.content ->> '$.kind' AS kind, s.office, s.stage,
+SELECT s.order_number, s.circuit_number, s.customer, s.premises, s.kind, s.office, s.stage,
        s.outcome, s.reason, s.installer, s.due_date, s.facts, s.runs, o.status, o.held
 FROM order_state AS s
 CROSS JOIN service_order AS o ON o.id = s.service_order -- in this order: s decides which rows
-CROSS JOIN circuit AS c ON c.id = o.circuit
 WHERE true
 
 -- name: ids

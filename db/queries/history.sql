@@ -55,24 +55,23 @@ UNION ALL SELECT 'calibration', k.digest, k.digest, 1,
                    'instrument', i.instrument)
 FROM calibration AS k JOIN instrument AS i ON i.id = k.instrument
 
--- Where the rows and the newest seal of each do not agree. The last seal of a row is the one with
--- the highest place: event first, then place within the event. (Of a group with max() SQLite takes
--- the other columns from the row that has it.)
+-- Where the rows and the newest seal of each do not agree: both in one list, put together by row in
+-- one sort. The newest seal of a row is the one with the highest place: event first, then place
+-- within the event; of a group with a single max() SQLite takes the other columns from the row that
+-- has it.
 -- name: disagreements
-WITH seal (row, id, digest, subject, sequence, place) AS MATERIALIZED (
-    SELECT s.value ->> '$.row', s.value ->> '$.id', s.value ->> '$.digest', e.subject, e.sequence,
-           max((e.id << 20) + s.key)
+WITH told (row, id, subject, sequence, place, sealed, stored) AS (
+    SELECT s.value ->> '$.row', s.value ->> '$.id', e.subject, e.sequence, (e.id << 20) + s.key,
+           s.value ->> '$.digest', NULL
     FROM event AS e
     JOIN json_each(CASE WHEN json_valid(e.detail) THEN e.detail ELSE '{}' END, '$.seals') AS s
-    GROUP BY 1, 2
+    UNION ALL SELECT row, id, subject, 0, -1, NULL, digest FROM sealed_row
 )
-SELECT coalesce(r.row, l.row) AS row, coalesce(r.id, l.id) AS id,
-       coalesce(l.subject, r.subject) AS subject, coalesce(l.sequence, 0) AS sequence,
-       CASE WHEN l.id IS NULL THEN 'is in the records, but no event tells of it'
-            WHEN r.id IS NULL THEN 'is gone from the records'
+SELECT row, id, subject, sequence, max(place) AS place,
+       CASE WHEN sealed IS NULL THEN 'is in the records, but no event tells of it'
+            WHEN group_concat(stored) IS NULL THEN 'is gone from the records'
             ELSE 'was changed after it was recorded' END AS what
-FROM sealed_row AS r FULL JOIN seal AS l ON l.row = r.row AND l.id = r.id
-WHERE r.digest IS NOT l.digest
+FROM told GROUP BY row, id HAVING sealed IS NOT group_concat(stored)
 
 -- The event that sealed a row last.
 -- name: sealed_by

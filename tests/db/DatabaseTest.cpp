@@ -11,11 +11,25 @@
 
 #include <iostream>
 #include <sqlite3.h>
+#include <sys/stat.h>
+#include <unistd.h>
 
 using namespace loopwright;
 using Access = Database::Access;
 
 namespace {
+
+/// Opens as somebody who is not root, to whom permissions apply; says what came of it.
+int openAsNobody(const QString &path)
+{
+    if (::getuid() == 0 && (::setgid(65534) != 0 || ::setuid(65534) != 0))
+        return 1;
+    const auto opened = Database::open(path);
+    std::cout << qPrintable(opened ? QString("opened")
+                                   : errorName(opened.error().code) + ": " + opened.error().message)
+              << std::endl;
+    return 0;
+}
 
 /// The other program: takes the whole file for itself until its standard input ends.
 int holdLock(const char *path)
@@ -195,6 +209,35 @@ private slots:
         QVERIFY2(transaction.error().message.contains("read-only"),
                  qPrintable(transaction.error().message));
     }
+    void permissionsAreToldApart_data()
+    {
+        QTest::addColumn<int>("file");
+        QTest::addColumn<int>("folder");
+        QTest::addColumn<QString>("said");
+        QTest::newRow("all allowed") << 0666 << 0777 << "opened";
+        QTest::newRow("file read-only")
+            << 0444 << 0777 << "database: the database cannot be written: it is read-only";
+        QTest::newRow("file not readable") << 0 << 0777 << "database: cannot be read";
+        QTest::newRow("folder read-only")
+            << 0666 << 0555 << "database: the folder of the database cannot be written";
+    }
+    void permissionsAreToldApart()
+    {
+        QFETCH(int, file);
+        QFETCH(int, folder);
+        QFETCH(QString, said);
+        makeRecords();
+        QCOMPARE(::chmod(QFile::encodeName(m_path).constData(), mode_t(file)), 0);
+        QCOMPARE(::chmod(QFile::encodeName(m_folder->path()).constData(), mode_t(folder)), 0);
+        QProcess other;
+        other.start(QCoreApplication::applicationFilePath(), {"open-as-nobody", m_path});
+        QVERIFY(other.waitForFinished());
+        ::chmod(QFile::encodeName(m_folder->path()).constData(), 0700);
+        if (other.exitCode() != 0 || other.readAllStandardError().contains("Permission denied"))
+            QSKIP("the test program cannot be run by somebody else here");
+        const QString answer = QString::fromUtf8(other.readAllStandardOutput()).trimmed();
+        QVERIFY2(answer.startsWith(said), qPrintable(answer));
+    }
     void readOnlyDisk()
     {
         SmallDisk disk("2m");
@@ -245,6 +288,8 @@ int main(int argc, char **argv)
     if (task == "hold-lock")
         return holdLock(argv[2]);
     const QCoreApplication application(argc, argv);
+    if (task == "open-as-nobody")
+        return openAsNobody(QString::fromLocal8Bit(argv[2]));
     if (task == "open")
         return Database::open(QString::fromLocal8Bit(argv[2])) ? 0 : 1;
     DatabaseTest test;
