@@ -1,6 +1,8 @@
 #include "core/errortest/CaptureHunt.h"
 
 #include <algorithm>
+#include <cstring>
+#include <utility>
 
 namespace loopwright {
 
@@ -18,24 +20,32 @@ CaptureHunt::CaptureHunt(const PackedBits &bits, const Pattern &pattern, const H
     skipToCandidate();
 }
 
-/// The sums of positions 64 word to 64 word + 63.
-quint64 CaptureHunt::syndrome(qint64 word) const
+/// The sums of the 64 positions in the word pointed at.
+quint64 CaptureHunt::syndrome(const quint64 *word) const
 {
-    const quint64 now = m_bits.word(word);
-    const quint64 before = word > -PackedBits::wordsBefore ? m_bits.word(word - 1) : 0;
-    const auto back = [&](int lag) { return (now >> lag) | (before << (64 - lag)); };
-    return now ^ back(m_pattern.tap) ^ back(m_pattern.stages);
+    const int k = m_pattern.tap;
+    const int n = m_pattern.stages;
+    return word[0] ^ (word[0] >> k | word[-1] << (64 - k)) ^ (word[0] >> n | word[-1] << (64 - n));
 }
 
 /// A stretch of 64 covers the whole of an aligned 32. Where no such half fits there is no lock; the
 /// stretch around the first that does begins in the word before at the earliest.
 void CaptureHunt::skipToCandidate()
 {
-    for (qint64 word = m_word; word <= m_lastWord; ++word) {
-        const quint64 sums = syndrome(word);
-        const quint32 upper = quint32(sums >> 32);
-        const quint32 lower = quint32(sums);
-        if (upper + 1 <= 1 || lower + 1 <= 1) { // all zeros or all ones
+    constexpr int atOnce = 8; // words, for which the compiler uses wide registers
+    for (qint64 word = m_word; word <= m_lastWord; word += atOnce) {
+        quint64 sums[atOnce] = {};
+        const qint64 count = std::min<qint64>(atOnce, m_lastWord + 1 - word);
+        const quint64 *words = m_bits.from(word);
+        if (count == atOnce)
+            for (int i = 0; i < atOnce; ++i)
+                sums[i] = syndrome(words + i);
+        quint32 halves[2 * atOnce];
+        std::memcpy(halves, sums, sizeof halves);
+        quint32 fits = count < atOnce; // the last few may
+        for (const quint32 half : halves)
+            fits |= quint32(half == 0) | quint32(half == ~quint32(0));
+        if (fits) {
             m_word = std::max(m_word, word - 1);
             return;
         }
@@ -75,7 +85,12 @@ std::optional<Lock> CaptureHunt::next()
     if (m_waiting)
         return std::exchange(m_waiting, std::nullopt);
     for (; m_word <= m_lastWord; ++m_word) {
-        const quint64 sums = syndrome(m_word);
+        const quint64 sums = syndrome(m_bits.from(m_word));
+        const int told = sums == 0 && m_runs[0].told ? 0 : ~sums == 0 && m_runs[1].told ? 1 : -1;
+        if (told >= 0) { // a long stretch, such as a dead channel's, that was told already
+            m_runs[1 - told] = {};
+            continue;
+        }
         quint64 unknown = 0; // sums that reach back before the range fit nothing
         const qint64 firstSum = m_range.from + m_pattern.stages;
         if (firstSum > 64 * m_word)

@@ -46,7 +46,7 @@ private:
     };
 
     void skipToCandidate();
-    quint64 syndrome(qint64 word) const;
+    quint64 syndrome(const quint64 *word) const;
     std::optional<Lock> step(Run &run, qint64 word, quint64 misfits, bool complement);
     std::optional<Lock> lockAt(qint64 end, bool complement) const;
 

@@ -13,16 +13,23 @@
 
 namespace loopwright {
 
-LOOPWRIGHT_POPCNT
-WordErrors countErrors(const uchar *octets, const quint64 *reference, quint64 mask, int groups)
+namespace {
+
+constexpr int prefetchAhead = 512; ///< octets; measured
+
+template<bool masked>
+[[gnu::always_inline]] inline WordErrors count(const uchar *octets, const quint64 *reference,
+                                               quint64 mask, int groups)
 {
     WordErrors errors;
     for (int group = 0; group < groups; ++group) {
         qint64 inGroup = 0;
+        __builtin_prefetch(octets + prefetchAhead); // may point behind the end: nothing is read
         for (int i = 0; i < wordsPerGroup; ++i) {
             quint64 word;
             std::memcpy(&word, octets + 8 * i, sizeof word);
-            inGroup += __builtin_popcountll((word ^ reference[i]) & mask);
+            word ^= reference[i];
+            inGroup += __builtin_popcountll(masked ? word & mask : word);
         }
         errors.total += inGroup;
         errors.worstGroup = std::max(errors.worstGroup, inGroup);
@@ -30,6 +37,15 @@ WordErrors countErrors(const uchar *octets, const quint64 *reference, quint64 ma
         reference += wordsPerGroup;
     }
     return errors;
+}
+
+} // namespace
+
+LOOPWRIGHT_POPCNT
+WordErrors countErrors(const uchar *octets, const quint64 *reference, quint64 mask, int groups)
+{
+    return mask == ~quint64(0) ? count<false>(octets, reference, mask, groups)
+                               : count<true>(octets, reference, mask, groups);
 }
 
 } // namespace loopwright

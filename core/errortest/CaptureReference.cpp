@@ -26,6 +26,16 @@ quint32 inverseModulo(quint32 a, quint32 m)
     return quint32(x < 0 ? x + m : x);
 }
 
+/// The `index`th 56 of packed bits, left-aligned.
+quint64 fiftySixBits(const quint64 *packed, qint64 index)
+{
+    const qint64 at = index * 56;
+    quint64 word = packed[at / 64] << (at % 64);
+    if (at % 64 > 8)
+        word |= packed[at / 64 + 1] >> (64 - at % 64);
+    return word;
+}
+
 } // namespace
 
 CaptureReference::CaptureReference(const PatternPhase &phase, OctetUse use, bool complement,
@@ -58,17 +68,45 @@ void CaptureReference::makeTable()
     m_rowPeriod = period / m_rows;
     m_step = m_rowPeriod == 1 ? 0 : inverseModulo(bits / m_rows, m_rowPeriod);
     const std::size_t rowLength = m_rowPeriod + std::size_t(m_words);
-    m_table.resize(m_rows * rowLength);
-    std::vector<quint64> packed(rowLength * bits / 64 + 2);
+    m_table.resize(m_rows * rowLength + stride);
+    if (m_use.seven) {
+        makeSevenBitTable(rowLength);
+        return;
+    }
+    fillHistory(0, m_table.data());
+    extend(m_table.data(), m_history, qint64(rowLength));
+}
+
+void CaptureReference::makeSevenBitTable(std::size_t rowLength)
+{
+    std::vector<quint64> packed(rowLength * 56 / 64 + 2);
     for (quint32 row = 0; row < m_rows; ++row) {
         m_pattern.fill(row, packed.data(), qsizetype(packed.size()));
-        for (std::size_t i = 0; i < rowLength; ++i) {
-            const std::size_t at = i * bits;
-            quint64 word = packed[at / 64] << (at % 64);
-            if (at % 64 != 0)
-                word |= packed[at / 64 + 1] >> (64 - at % 64);
-            m_table[row * rowLength + i] = m_use.unpack(word) ^ m_complement;
-        }
+        for (std::size_t i = 0; i < rowLength; ++i)
+            m_table[row * rowLength + i] =
+                m_use.unpack(fiftySixBits(packed.data(), qint64(i))) ^ m_complement;
+    }
+}
+
+/// The first words from a phase on, as many as the recurrence reaches back.
+void CaptureReference::fillHistory(quint32 phase, quint64 *words) const
+{
+    m_pattern.fill(phase, words, m_history);
+    if (!m_use.seven)
+        for (int i = 0; i < m_history; ++i)
+            words[i] = m_use.unpack(words[i]) ^ m_complement;
+}
+
+/// Goes on with words[from] to words[to - 1], and up to a stride more, out of those before.
+void CaptureReference::extend(quint64 *words, qint64 from, qint64 to) const
+{
+    // Octets that carry seven bits are complemented when they are spread out.
+    const quint64 complement = m_use.seven ? 0 : m_complement;
+    for (qint64 at = from; at < to; at += stride) {
+        quint64 next[stride];
+        for (int i = 0; i < stride; ++i)
+            next[i] = words[at + i - m_tapLag] ^ words[at + i - m_history] ^ complement;
+        std::copy(next, next + stride, words + at);
     }
 }
 
@@ -85,61 +123,49 @@ void CaptureReference::seek(quint32 phase)
 
 void CaptureReference::seekHistory()
 {
-    const int wordsMade = (m_words * m_use.bitsPerWord() / 64 + stride) / stride * stride;
-    m_made.resize(std::size_t(m_history + wordsMade));
+    m_changed.clear();
+    m_made.resize(std::size_t(m_history + m_words * m_use.bitsPerWord() / 64 + stride));
     const quint32 period = m_pattern.period();
     const quint32 back = quint32(quint64(m_history) * 64 % period);
-    m_pattern.fill((m_phase + period - back) % period, m_made.data(), m_history);
-    if (!m_use.seven)
-        for (int i = 0; i < m_history; ++i)
-            m_made[std::size_t(i)] = m_use.unpack(m_made[std::size_t(i)]) ^ m_complement;
+    fillHistory((m_phase + period - back) % period, m_made.data());
     m_historyInFront = true;
 }
 
-const quint64 *CaptureReference::makeWords()
+void CaptureReference::makeWords()
 {
+    for (const auto &[word, bits] : m_changed)
+        *word ^= bits;
+    m_changed.clear();
     const int words = m_words * m_use.bitsPerWord() / 64;
-    quint64 *made = m_made.data() + m_history;
     if (!m_historyInFront)
-        std::copy(made + words - m_history, made + words, m_made.data());
+        std::copy(m_made.begin() + words, m_made.begin() + words + m_history, m_made.begin());
     m_historyInFront = false;
-    // Octets that carry seven bits are complemented when they are spread out.
-    const quint64 complement = m_use.seven ? 0 : m_complement;
-    for (int at = 0; at < words; at += stride) {
-        quint64 next[stride];
-        for (int i = 0; i < stride; ++i)
-            next[i] = made[at + i - m_tapLag] ^ made[at + i - m_history] ^ complement;
-        std::copy(next, next + stride, made + at);
-    }
-    return made;
+    extend(m_made.data(), m_history, m_history + words);
 }
 
-const quint64 *CaptureReference::makeSevenBitWords()
+void CaptureReference::spreadSevenBitWords()
 {
-    const quint64 *packed = makeWords();
-    m_second.resize(std::size_t(m_words));
-    for (int i = 0; i < m_words; ++i) {
-        const int at = i * 56;
-        quint64 word = packed[at / 64] << (at % 64);
-        if (at % 64 > 8)
-            word |= packed[at / 64 + 1] >> (64 - at % 64);
-        m_second[std::size_t(i)] = m_use.unpack(word) ^ m_complement;
-    }
-    return m_second.data();
+    m_spread.resize(std::size_t(m_words));
+    const quint64 *packed = m_made.data() + m_history;
+    // Seven packed words make eight, always cut at the same places.
+    for (int at = 0; at < m_words; at += 8, packed += 7)
+        for (int i = 0; i < 8; ++i)
+            m_spread[std::size_t(at + i)] = m_use.unpack(fiftySixBits(packed, i)) ^ m_complement;
 }
 
-const quint64 *CaptureReference::withZerosSuppressed(const quint64 *words)
+/// Sends ones where the pattern suppresses zeros; `words[from]` is the second's first.
+void CaptureReference::suppressZeros(std::vector<quint64> &words, std::size_t from)
 {
-    if (words != m_second.data())
-        m_second.assign(words, words + m_words);
     const quint32 period = m_pattern.period();
     const quint32 bits = quint32(m_use.bitsPerWord());
     for (const quint32 phase : m_pattern.suppressed()) {
-        const quint32 at = (phase + period - m_phase) % period;
-        if (at < bits * quint32(m_words))
-            m_second[at / bits] ^= m_use.unpack(quint64(1) << (63 - at % bits));
+        const quint32 at = phase >= m_phase ? phase - m_phase : phase + period - m_phase;
+        if (at >= bits * quint32(m_words))
+            continue;
+        m_changed.push_back(
+            {&words[from + at / bits], m_use.unpack(quint64(1) << (63 - at % bits))});
+        *m_changed.back().first ^= m_changed.back().second;
     }
-    return m_second.data();
 }
 
 const quint64 *CaptureReference::nextSecond()
@@ -149,9 +175,13 @@ const quint64 *CaptureReference::nextSecond()
         words = m_table.data() + m_row * (m_rowPeriod + std::size_t(m_words)) + m_column;
         m_column = (m_column + quint32(m_words)) % m_rowPeriod;
     } else {
-        words = m_use.seven ? makeSevenBitWords() : makeWords();
-        if (!m_pattern.suppressed().empty())
-            words = withZerosSuppressed(words);
+        makeWords();
+        if (m_use.seven)
+            spreadSevenBitWords();
+        std::vector<quint64> &second = m_use.seven ? m_spread : m_made;
+        const std::size_t from = m_use.seven ? 0 : std::size_t(m_history);
+        suppressZeros(second, from);
+        words = second.data() + from;
     }
     m_phase = (m_phase + m_phasesPerSecond) % m_pattern.period();
     return words;

@@ -6,6 +6,7 @@
 #include "core/errortest/OctetUse.h"
 #include "core/errortest/PatternPhase.h"
 
+#include <utility>
 #include <vector>
 
 namespace loopwright {
@@ -25,10 +26,13 @@ public:
 
 private:
     void makeTable();
+    void makeSevenBitTable(std::size_t rowLength);
     void seekHistory();
-    const quint64 *makeWords();
-    const quint64 *makeSevenBitWords();
-    const quint64 *withZerosSuppressed(const quint64 *words);
+    void fillHistory(quint32 phase, quint64 *words) const;
+    void extend(quint64 *words, qint64 from, qint64 to) const;
+    void makeWords();
+    void spreadSevenBitWords();
+    void suppressZeros(std::vector<quint64> &words, std::size_t from);
 
     const PatternPhase &m_pattern;
     OctetUse m_use;
@@ -53,7 +57,9 @@ private:
     int m_history = 0;
     bool m_historyInFront = false;
     std::vector<quint64> m_made;
-    std::vector<quint64> m_second; ///< what is handed out where that is not m_made itself
+    std::vector<quint64> m_spread; ///< the second where an octet carries seven bits
+    /// Changed in the second that was handed out, and not to be built upon.
+    std::vector<std::pair<quint64 *, quint64>> m_changed;
 };
 
 } // namespace loopwright

@@ -7,6 +7,7 @@ namespace loopwright {
 namespace {
 
 constexpr qint64 octetsPerChannelSecond = 8000;
+constexpr qint64 octetsToBeginWith = 256;
 constexpr int lossFraction = 5; ///< synchronisation is lost at one error in five bits
 
 /// Enough errors, nearly all of them in the eighth bit: that bit is stuck. (Common practice.)
@@ -63,6 +64,7 @@ CaptureSeconds::CaptureSeconds(const CaptureOptions &options)
 std::optional<CaptureSeconds::Finding> CaptureSeconds::search(const OctetView &view, bool wanted,
                                                               qint64 octets) const
 {
+    const OctetView searched{view.octets, octets, view.before, view.countBefore};
     std::optional<Finding> best;
     qint64 bestOctet = 0;
     std::optional<OctetUse> use;
@@ -71,7 +73,7 @@ std::optional<CaptureSeconds::Finding> CaptureSeconds::search(const OctetView &v
         if (candidate.wanted != wanted)
             continue;
         if (use != candidate.use)
-            bits.emplace(view, *(use = candidate.use));
+            bits.emplace(searched, *(use = candidate.use));
         const int perOctet = candidate.use.bitsPerOctet();
         CaptureHunt hunt(*bits, *candidate.pattern,
                          {1 - lockBits - candidate.pattern->stages, octets * perOctet, {}});
@@ -110,8 +112,12 @@ void CaptureSeconds::second(const OctetView &view)
 /// telling.
 bool CaptureSeconds::searchFor(const OctetView &view, qint64 octets)
 {
-    const OctetView searched{view.octets, octets, view.before, view.countBefore};
-    if (const auto finding = search(searched, true, octets)) {
+    // A pattern that is there is found in a few octets, and the other ways need not be tried.
+    std::optional<Finding> finding;
+    for (const qint64 searched : {std::min(octets, octetsToBeginWith), octets})
+        if (!finding)
+            finding = search(view, true, searched);
+    if (finding) {
         m_followed = std::make_unique<Followed>(*finding, int(m_octetsPerSecond / 8));
         m_followed->seen = seen(*finding);
         m_followed->lock = finding->lock;
@@ -119,8 +125,8 @@ bool CaptureSeconds::searchFor(const OctetView &view, qint64 octets)
         return true;
     }
     if (!m_other)
-        if (const auto finding = search(searched, false, octets))
-            m_other = seen(*finding);
+        if (const auto other = search(view, false, octets))
+            m_other = seen(*other);
     m_watch.feed(view.octets, octets);
     return false;
 }

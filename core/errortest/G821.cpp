@@ -1,6 +1,7 @@
 #include "core/errortest/G821.h"
 
 #include "core/errortest/Bounds.h"
+#include "core/errortest/SecondBlock.h"
 
 #include <bit>
 
@@ -10,68 +11,13 @@ namespace {
 
 constexpr int stateChange = 10; ///< seconds in a row that change the state (G.821 Annex A)
 
-/// Seconds are taken 64 at a time where nothing can change the state: one bit for each.
-constexpr int blockSize = 64;
-using BlockMask = quint64;
-/// Up to this threshold the bit errors of a block without a severe second fit 32 bits.
-constexpr qint32 blockSevereLimit = std::numeric_limits<qint32>::max() / blockSize;
+using Mask = SecondBlock::Mask;
 
-struct Block
+bool hasTenInARow(Mask mask)
 {
-    BlockMask errored = 0;
-    BlockMask severe = 0;
-    qint64 bitErrors = 0;
-    qint32 worst = 0;
-};
-
-/// One bit for each of 64 bytes that are 0 or 1, the first lowest.
-BlockMask gatherBits(const quint8 *flags)
-{
-    BlockMask mask = 0;
-    for (int group = 0; group < blockSize / 8; ++group) {
-        quint64 bytes = 0;
-        for (int i = 0; i < 8; ++i)
-            bytes |= quint64(flags[group * 8 + i]) << (8 * i);
-        mask |= ((bytes * 0x0102040810204080) >> 56) << (8 * group);
-    }
-    return mask;
-}
-
-/// Written so that the compiler can work on several seconds at once.
-Block summariseBlock(const Second *seconds, qint32 severeFrom)
-{
-    quint8 errored[blockSize];
-    qint32 outside = 0; // its sign: a second is out of sync or severely errored
-    quint32 sum = 0;
-    for (int i = 0; i < blockSize; ++i) {
-        const qint32 code = seconds[i].code();
-        errored[i] = code != 0;
-        outside |= code | (severeFrom - 1 - code);
-        sum += quint32(code);
-    }
-    Block block;
-    block.errored = gatherBits(errored);
-    if (outside >= 0) {
-        block.bitErrors = sum;
-        if (block.errored != 0)
-            for (int i = 0; i < blockSize; ++i)
-                block.worst = std::max(block.worst, seconds[i].code());
-        return block;
-    }
-    for (int i = 0; i < blockSize; ++i) {
-        const qint32 code = seconds[i].code();
-        block.severe |= BlockMask(quint32(code) >= quint32(severeFrom)) << i;
-        block.bitErrors += std::max(code, 0);
-        block.worst = std::max(block.worst, code);
-    }
-    return block;
-}
-
-bool hasTenInARow(BlockMask mask)
-{
-    const BlockMask two = mask & (mask >> 1);
-    const BlockMask four = two & (two >> 2);
-    const BlockMask eight = four & (four >> 4);
+    const Mask two = mask & (mask >> 1);
+    const Mask four = two & (two >> 2);
+    const Mask eight = four & (four >> 4);
     return (eight & (two >> 8)) != 0;
 }
 
@@ -142,55 +88,64 @@ void G821::push(Second second)
     pushClass(errored, quint32(second.code()) >= quint32(m_severeFrom));
 }
 
-void G821::pushErrorFreeStretches(quint64 errored)
+/// Tells how many bits are set in `errored`, too.
+int G821::pushErrorFreeStretches(quint64 errored)
 {
+    int count = 0;
     int from = 0;
-    for (BlockMask left = errored; left != 0; left &= left - 1) {
+    for (Mask left = errored; left != 0; left &= left - 1, ++count) {
         const int at = std::countr_zero(left);
         m_settled.longestErrorFree =
             std::max(m_settled.longestErrorFree, m_errorFreeNow + at - from);
         m_errorFreeNow = 0;
         from = at + 1;
     }
-    m_errorFreeNow += blockSize - from;
+    m_errorFreeNow += SecondBlock::size - from;
     m_settled.longestErrorFree = std::max(m_settled.longestErrorFree, m_errorFreeNow);
+    return count;
+}
+
+void G821::pushSyncLosses(quint64 lost)
+{
+    const Mask before = (lost << 1) | Mask(!m_inSync);
+    m_settled.syncLosses += std::popcount(lost & ~before);
+    m_settled.outOfSyncSeconds += std::popcount(lost);
+    m_settled.secondsWithErrors -= std::popcount(lost);
+    m_inSync = (lost >> (SecondBlock::size - 1)) == 0;
 }
 
 void G821::pushBlock(const Second *seconds)
 {
-    const Block block = summariseBlock(seconds, m_severeFrom);
-    m_settled.seconds += blockSize;
+    const SecondBlock block = SecondBlock::of(seconds, m_severeFrom);
+    const int errored = pushErrorFreeStretches(block.errored);
+    m_settled.seconds += SecondBlock::size;
     m_settled.bitErrors += block.bitErrors;
     m_settled.worstSecond = std::max<qint64>(m_settled.worstSecond, block.worst);
-    m_settled.secondsWithErrors += std::popcount(block.errored);
-    pushErrorFreeStretches(block.errored);
-    if (block.severe == 0) {
+    m_settled.secondsWithErrors += errored;
+    if (block.lost != 0)
+        pushSyncLosses(block.lost);
+    else
         m_inSync = true;
-    } else {
-        const qint64 before = m_settled.outOfSyncSeconds;
-        for (int i = 0; i < blockSize; ++i)
-            countSyncLosses(seconds[i].inSync());
-        m_settled.secondsWithErrors -= m_settled.outOfSyncSeconds - before;
-    }
+
     int settled = 0;
     if (m_rule.available() && m_rule.pending() == 0 && !hasTenInARow(block.severe)) {
-        // Nothing but the severely errored seconds at the very end can still become unavailable.
-        settled = blockSize - std::countl_one(block.severe);
-        const BlockMask now = settled == blockSize ? ~BlockMask(0) : (BlockMask(1) << settled) - 1;
+        // Nothing but the severely errored seconds at the very end can still become unavailable,
+        // and each of those is errored.
+        const int open = std::countl_one(block.severe);
+        settled = SecondBlock::size - open;
         m_settled.availableSeconds += settled;
-        m_settled.erroredSeconds += std::popcount(block.errored & now);
-        m_settled.severelyErroredSeconds += std::popcount(block.severe & now);
+        m_settled.erroredSeconds += errored - open;
+        if (block.severe != 0)
+            m_settled.severelyErroredSeconds += std::popcount(block.severe) - open;
     }
-    for (int i = settled; i < blockSize; ++i)
+    for (int i = settled; i < SecondBlock::size; ++i)
         pushClass((block.errored >> i) & 1, (block.severe >> i) & 1);
 }
 
 void G821::push(std::span<const Second> seconds)
 {
-    if (m_severeFrom <= blockSevereLimit) {
-        for (; seconds.size() >= blockSize; seconds = seconds.subspan(blockSize))
-            pushBlock(seconds.data());
-    }
+    for (; seconds.size() >= SecondBlock::size; seconds = seconds.subspan(SecondBlock::size))
+        pushBlock(seconds.data());
     for (const Second second : seconds)
         push(second);
 }

@@ -123,7 +123,8 @@ private:
     void settle(TenSecondRule::Step step);
     void pushClass(bool errored, bool severe);
     void countSyncLosses(bool inSync);
-    void pushErrorFreeStretches(quint64 errored);
+    int pushErrorFreeStretches(quint64 errored);
+    void pushSyncLosses(quint64 lost);
     void pushBlock(const Second *seconds);
 
     qint64 m_bitsPerSecond;

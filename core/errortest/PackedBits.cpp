@@ -17,11 +17,11 @@ PackedBits::PackedBits(const OctetView &view, OctetUse use)
     if (use.seven) { // 112 bits, the last at position -1
         const quint64 upper = use.pack(loadWord(before)) >> 8;
         const quint64 lower = use.pack(loadWord(before + 8)) >> 8;
-        m_words[0] = upper >> 8;
-        m_words[1] = (upper << 56) | lower;
+        m_words[1] = upper >> 8;
+        m_words[2] = (upper << 56) | lower;
     } else {
-        m_words[0] = use.pack(loadWord(before));
-        m_words[1] = use.pack(loadWord(before + 8));
+        m_words[1] = use.pack(loadWord(before));
+        m_words[2] = use.pack(loadWord(before + 8));
     }
 
     qint64 at = 0;

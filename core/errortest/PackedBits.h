@@ -22,7 +22,7 @@ class PackedBits
 {
 public:
     static constexpr int octetsBefore = 16;
-    static constexpr qint64 wordsBefore = 2;
+    static constexpr qint64 wordsBefore = 3; ///< 128 bits, and one that is always 0
 
     PackedBits(const OctetView &view, OctetUse use);
 
@@ -32,6 +32,8 @@ public:
     /// end() are 0.
     quint64 word(qint64 i) const { return m_words[std::size_t(i + wordsBefore)]; }
     qint64 wordCount() const { return qint64(m_words.size()) - wordsBefore; }
+    /// The words from the ith on.
+    const quint64 *from(qint64 i) const { return m_words.data() + i + wordsBefore; }
     bool bit(qint64 at) const { return (word(at >> 6) >> (63 - (at & 63))) & 1; }
     /// Up to 32 bits from `at` on, right-aligned.
     quint32 bits(qint64 at, int count) const;

@@ -1,6 +1,7 @@
 #include "core/errortest/PatternPhase.h"
 
 #include <algorithm>
+#include <bit>
 
 namespace loopwright {
 
@@ -54,29 +55,37 @@ void PatternPhase::makeBabySteps()
     m_baby.resize(std::size_t(4) << m_babyLog);
     quint32 bits = period();
     for (quint32 phase = 0; phase < (1u << m_babyLog); ++phase, bits = next(bits))
-        const_cast<Entry &>(lookUp(bits)) = {bits, phase};
+        m_baby[slotOf(bits)] = {bits, phase};
+    const Matrix &giant = m_powers[std::size_t(m_babyLog)];
+    for (std::size_t byte = 0; byte < m_giant.size(); ++byte)
+        for (std::size_t value = 1; value < 256; ++value) {
+            const quint32 rest = quint32(value & (value - 1));
+            const std::size_t bit = 8 * byte + std::size_t(std::countr_zero(value));
+            m_giant[byte][value] = m_giant[byte][rest] ^ (bit < giant.size() ? giant[bit] : 0);
+        }
 }
 
-const PatternPhase::Entry &PatternPhase::lookUp(quint32 bits) const
+/// Where these bits stand among the baby steps, or the empty place where they would.
+std::size_t PatternPhase::slotOf(quint32 bits) const
 {
     const std::size_t mask = m_baby.size() - 1;
     std::size_t at = (bits * 2654435761u >> 7) & mask;
     while (m_baby[at].bits != 0 && m_baby[at].bits != bits)
         at = (at + 1) & mask;
-    return m_baby[at];
+    return at;
 }
 
 quint32 PatternPhase::phaseOf(quint32 bits) const
 {
     // Going on by giant steps arrives among the baby steps after at most one round.
-    const Matrix &giant = m_powers[std::size_t(m_babyLog)];
     const quint32 giantSteps = (period() >> m_babyLog) + 1;
-    for (quint32 step = 0; step <= giantSteps; ++step, bits = apply(giant, bits)) {
-        const Entry &entry = lookUp(bits);
+    for (quint32 step = 0; step <= giantSteps; ++step) {
+        const Entry &entry = m_baby[slotOf(bits)];
         if (entry.bits != 0) {
             const qint64 gone = qint64(step) << m_babyLog;
             return quint32(((qint64(entry.phase) - gone) % period() + period()) % period());
         }
+        bits = m_giant[0][bits & 0xff] ^ m_giant[1][(bits >> 8) & 0xff] ^ m_giant[2][bits >> 16];
     }
     Q_UNREACHABLE();
 }
@@ -100,10 +109,17 @@ void PatternPhase::fill(quint32 phase, quint64 *words, qsizetype count) const
 
 void PatternPhase::findSuppressed()
 {
-    // A zero followed by 14 zeros: the first 15 bits are zero, the last n - 15 are not all zero.
+    // A zero followed by 14 zeros: the first 15 bits are zero, the rest is not.
     const quint32 rest = 1u << (m_pattern.stages - 15);
-    for (quint32 bits = 1; bits < rest; ++bits)
-        m_suppressed.push_back(phaseOf(bits));
+    std::vector<bool> known(rest);
+    for (quint32 first = 1; first < rest; ++first) {
+        quint32 phase = known[first] ? 0 : phaseOf(first);
+        for (quint32 bits = first; bits < rest && !known[bits]; bits = next(bits)) {
+            known[bits] = true;
+            m_suppressed.push_back(phase);
+            phase = (phase + 1) % period();
+        }
+    }
     std::sort(m_suppressed.begin(), m_suppressed.end());
 }
 

@@ -43,12 +43,14 @@ private:
         quint32 bits = 0; ///< 0: empty
         quint32 phase = 0;
     };
-    const Entry &lookUp(quint32 bits) const;
+    std::size_t slotOf(quint32 bits) const;
 
     Pattern m_pattern;
     std::array<Matrix, maxStages> m_powers; ///< [j] goes on by 2^j bits
     int m_babyLog = 0;                      ///< 2^this baby steps
     std::vector<Entry> m_baby;              ///< hashed by the bits, open addressing
+    /// Goes on by one giant step: image of each value of the lowest, middle and highest eight bits.
+    std::array<std::array<quint32, 256>, 3> m_giant{};
     std::vector<quint32> m_suppressed;
 };
 
