@@ -1,0 +1,191 @@
+// The schemas in resources/schemas say of each file what the program says of it, as far as a schema
+// can: each row is read by the program and validated against the schema, and both must agree.
+
+#include "core/acceptance/Fact.h"
+
+#include <QJsonDocument>
+#include <QProcess>
+#include <QTemporaryDir>
+#include <QTest>
+
+using namespace loopwright;
+
+namespace {
+
+constexpr int notInstalled = 77;
+
+bool programTakesRecord(const QByteArray &json)
+{
+    const auto object = parseJsonObject(json, "record.json");
+    return object && readJobRecord(*object, "record.json", [] { return QString("x"); });
+}
+
+bool programTakesLoop(const QByteArray &json)
+{
+    const auto object = parseJsonObject(json, "loop.json");
+    return object && LoopMakeup::fromJson(*object, "loop.json");
+}
+
+} // namespace
+
+class SchemasTest : public QObject
+{
+    Q_OBJECT
+
+    QTemporaryDir m_folder;
+
+    /// What the validator says of each text.
+    QStringList validated(const QString &schema, const QList<QByteArray> &texts)
+    {
+        QStringList words{LOOPWRIGHT_SOURCE_DIR "/resources/schemas/" + schema};
+        for (qsizetype i = 0; i < texts.size(); ++i) {
+            QFile file(m_folder.filePath(QString::number(i)));
+            if (!file.open(QIODevice::WriteOnly) || file.write(texts[i]) != texts[i].size())
+                qFatal("cannot write");
+            words << file.fileName();
+        }
+        QProcess program;
+        program.start(LOOPWRIGHT_SOURCE_DIR "/tests/validate-json", words);
+        if (!program.waitForFinished() || program.exitCode() == notInstalled)
+            return {};
+        return QString(program.readAllStandardOutput()).split('\n', Qt::SkipEmptyParts);
+    }
+
+    void compare(const QString &schema, bool (*programTakes)(const QByteArray &),
+                 const QList<QByteArray> &texts, bool expected)
+    {
+        const QStringList verdicts = validated(schema, texts);
+        if (verdicts.isEmpty())
+            QSKIP("python3-jsonschema is not installed");
+        QCOMPARE(verdicts.size(), texts.size());
+        for (qsizetype i = 0; i < texts.size(); ++i) {
+            QVERIFY2(programTakes(texts[i]) == expected, texts[i].constData());
+            QVERIFY2((verdicts[i] == "valid") == expected, texts[i].constData());
+        }
+    }
+
+    static QList<QByteArray> inRecords(const QList<QByteArray> &facts)
+    {
+        QList<QByteArray> records;
+        for (const QByteArray &fact : facts)
+            records << R"({"order":"1","facts":[{"at":"2026-03-10T09:00:00-06:00",)" + fact + "}]}";
+        return records;
+    }
+    static QByteArray run(const QByteArray &more)
+    {
+        return R"("kind":"run","path":"self_call","channels":["B1","B2"],)"
+               R"("started":"2026-03-10T09:00:00Z","ended":"2026-03-10T09:15:00Z",)" +
+               more;
+    }
+
+private slots:
+    void goodLoops()
+    {
+        compare(
+            "loop.schema.json", programTakesLoop,
+            {R"({"elements":[{"type":"section","gauge_awg":26,"length_ft":9000}]})",
+             R"({"temperature_c":20,"elements":[{"type":"section","diameter_mm":0.4,"length_m":3000},
+                    {"type":"bridged_tap","diameter_mm":0.32,"length_m":10,"capacitance_nf_per_km":45}]})",
+             R"({"capacitance_nf_per_km":50,"elements":[{"type":"load_coil","millihenry":88},
+                    {"type":"load_coil","millihenry":66,"ohms":7}]})"},
+            true);
+    }
+    void badLoops()
+    {
+        compare(
+            "loop.schema.json", programTakesLoop,
+            {"{}", R"({"elements":[]})",
+             R"({"elements":[{"type":"section","gauge_awg":25,"length_ft":9000}]})",
+             R"({"elements":[{"type":"section","gauge_awg":26,"diameter_mm":0.4,"length_ft":9000}]})",
+             R"({"elements":[{"type":"section","length_ft":9000}]})",
+             R"({"elements":[{"type":"section","gauge_awg":26}]})",
+             R"({"elements":[{"type":"section","gauge_awg":26,"length_ft":0}]})",
+             R"({"elements":[{"type":"section","gauge_awg":26,"length_ft":"9000"}]})",
+             R"({"elements":[{"type":"section","gauge_awg":26,"length_ft":9,"millihenry":88}]})",
+             R"({"elements":[{"type":"load_coil"}]})", R"({"elements":[{"type":"splice"}]})",
+             R"({"elements":[{"type":"load_coil","millihenry":88,"gauge_awg":26}]})",
+             R"({"temperature_f":70,"temperature_c":20,"elements":[{"type":"load_coil","millihenry":88}]})",
+             R"({"colour":1,"elements":[{"type":"load_coil","millihenry":88}]})"},
+            false);
+    }
+
+    void goodRecords()
+    {
+        compare(
+            "job-record.schema.json", programTakesRecord,
+            inRecords(
+                {R"("kind":"visit")", R"("kind":"visit","result":"no_access")",
+                 R"("kind":"safety")",
+                 R"("kind":"safety","ac_v":{"tip_ring":0.1},"confirmed":["storm"])",
+                 R"("kind":"changed","what":"nt","text":"replaced")",
+                 R"("kind":"self_test","outcome":"failed")",
+                 R"("kind":"loop","loss_db":30,"frequency_hz":40000)",
+                 R"("kind":"loop","makeup":{"elements":[{"type":"load_coil","millihenry":88}]})",
+                 R"("kind":"layer","layer":3,"terminal":2,"outcome":"down","cause":98)",
+                 R"("kind":"call","channel":"B1","direction":"out","service":"data","outcome":"ok")",
+                 R"("kind":"detector","path":"far_end","channels":["B2"],"injections":3)",
+                 run(R"("bit_errors":0)"), run(R"("seconds":[0,1,null],"rate":56000)"),
+                 R"("kind":"analog","quantity":"noise","value":12.5,"unit":"dBrnC")",
+                 R"("kind":"analog","quantity":"dial_tone","value":true)",
+                 R"("kind":"note","text":"x","id":"496FF731-a7ef-5e12-bb32-797ea0088083")",
+                 R"("kind":"note","text":"x","installer":"a","instrument":"b")"}),
+            true);
+    }
+    void badRecords()
+    {
+        QList<QByteArray> records = inRecords(
+            {R"("kind":"tea")",
+             R"("text":"x")",
+             R"("kind":"note")",
+             R"("kind":"note","text":" ")",
+             R"("kind":"note","text":7)",
+             R"("kind":"note","text":"x","colour":1)",
+             R"("kind":"note","text":"x","id":"7")",
+             R"("kind":"visit","result":"tea")",
+             R"("kind":"visit","arrived":"09:00")",
+             R"("kind":"safety","office_connected":"yes")",
+             R"("kind":"safety","ac_v":{"ring":1})",
+             R"("kind":"safety","confirmed":["tea"])",
+             R"("kind":"safety","confirmed":["storm","storm"])",
+             R"("kind":"changed")",
+             R"("kind":"changed","what":"weather")",
+             R"("kind":"self_test")",
+             R"("kind":"loop")",
+             R"("kind":"loop","makeup":{"elements":[]})",
+             R"("kind":"loop","loss_db":1e9)",
+             R"("kind":"layer","layer":4,"outcome":"up")",
+             R"("kind":"layer","layer":1)",
+             R"("kind":"layer","layer":2,"outcome":"up","tei":128)",
+             R"("kind":"layer","layer":3,"outcome":"down","cause":0)",
+             R"("kind":"call","channel":"B3","direction":"out","service":"data","outcome":"ok")",
+             R"("kind":"call","channel":"B1","direction":"up","service":"data","outcome":"ok")",
+             R"("kind":"detector","path":"far_end")",
+             R"("kind":"detector","path":"far_end","channels":[])",
+             R"("kind":"detector","path":"far_end","channels":["B1","B1"])",
+             R"("kind":"detector","path":"far_end","channels":["B1"],"injections":-1)",
+             run(R"("rate":64000)"),
+             run(R"("bit_errors":-1)"),
+             run(R"("bit_errors":0.5)"),
+             run(R"("seconds":[-1])"),
+             run(R"("seconds":["1"])"),
+             run(R"("bit_errors":0,"rate":9600)"),
+             R"("kind":"analog","quantity":"tea","value":1)",
+             R"("kind":"analog","quantity":"noise")",
+             R"("kind":"analog","quantity":"noise","value":true)",
+             R"("kind":"analog","quantity":"polarity","value":1)"});
+        records
+            << "{}"
+            << R"({"order":"1"})"
+            << R"({"facts":[]})"
+            << R"({"order":1,"facts":[]})"
+            << R"({"order":"1","facts":{}})"
+            << R"({"order":"1","facts":[7]})"
+            << R"({"order":"1","facts":[],"colour":1})"
+            << R"({"order":"1","facts":[{"kind":"note","text":"x"}]})"
+            << R"({"order":"1","facts":[{"kind":"note","text":"x","at":"2026-03-10T09:00:00"}]})";
+        compare("job-record.schema.json", programTakesRecord, records, false);
+    }
+};
+
+QTEST_GUILESS_MAIN(SchemasTest)
+#include "SchemasTest.moc"

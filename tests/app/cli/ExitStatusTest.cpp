@@ -1,0 +1,364 @@
+// Every exit status of the contract, provoked on the real program: bad input, a database that
+// cannot be used, a disk that refuses; and that nothing has changed afterwards.
+
+#include "tests/support/CommandRun.h"
+#include "tests/support/SmallDisk.h"
+
+#include <QTemporaryDir>
+
+#include <sqlite3.h>
+
+using namespace loopwright;
+
+namespace {
+
+const QString scenario = LOOPWRIGHT_SOURCE_DIR "/demo/scenario/";
+
+void runSql(const QString &database, const char *sql)
+{
+    sqlite3 *handle = nullptr;
+    if (sqlite3_open(database.toUtf8().constData(), &handle) != SQLITE_OK ||
+        sqlite3_exec(handle, sql, nullptr, nullptr, nullptr) != SQLITE_OK)
+        qFatal("%s: %s", sql, sqlite3_errmsg(handle));
+    sqlite3_close(handle);
+}
+
+/// A lock that another program holds while this lives.
+class Lock
+{
+public:
+    explicit Lock(const QString &database)
+    {
+        if (sqlite3_open(database.toUtf8().constData(), &m_handle) != SQLITE_OK ||
+            sqlite3_exec(m_handle, "BEGIN EXCLUSIVE", nullptr, nullptr, nullptr) != SQLITE_OK)
+            qFatal("cannot lock: %s", sqlite3_errmsg(m_handle));
+    }
+    ~Lock() { sqlite3_close(m_handle); }
+    Lock(const Lock &) = delete;
+    Lock &operator=(const Lock &) = delete;
+
+private:
+    sqlite3 *m_handle = nullptr;
+};
+
+QByteArray contentOf(const QString &path)
+{
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+} // namespace
+
+class ExitStatusTest : public QObject
+{
+    Q_OBJECT
+
+    QTemporaryDir m_folder;
+    QString m_database;
+
+    QString path(const QString &name) const { return m_folder.filePath(name); }
+    QString file(const QString &name, const QByteArray &content) const
+    {
+        QFile file(path(name));
+        if (!file.open(QIODevice::WriteOnly) || file.write(content) != content.size())
+            qFatal("cannot write %s", qPrintable(name));
+        return file.fileName();
+    }
+    static Answered run(const QStringList &words, const QString &database)
+    {
+        return callProgram(
+            words + QStringList{"--json", "--db", database, "--now", "2026-03-12T17:00:00-06:00"});
+    }
+    Answered run(const QStringList &words) const { return run(words, m_database); }
+    static qint64 eventsIn(const QString &database)
+    {
+        const Answered verified = run({"history", "verify"}, database);
+        return verified.status == 0 ? verified.object()["events"].toInteger() : -1;
+    }
+    static void fillWithOrders(const QString &database)
+    {
+        COMPARE_STATUS(run({"office", "import", scenario + "offices.csv"}, database),
+                       ExitStatus::Yes);
+        COMPARE_STATUS(run({"order", "import", scenario + "orders.csv"}, database), ExitStatus::No);
+        COMPARE_STATUS(run({"record", scenario + "records/26-0007.json"}, database),
+                       ExitStatus::Yes);
+    }
+    /// The error stands in both places, as the contract says.
+    static void verifyError(const Answered &answered, ExitStatus status, const char *code)
+    {
+        COMPARE_STATUS(answered, status);
+        QCOMPARE(answered.errorCode(), QString(code));
+        QVERIFY(!answered.error()["message"].toString().isEmpty());
+        QVERIFY(answered.error().contains("place"));
+        QVERIFY(answered.messages.startsWith("loopwright-cli: "));
+        QVERIFY(!answered.messages.contains("terminate") &&
+                !answered.messages.contains("Sanitizer"));
+    }
+
+private slots:
+    void initTestCase()
+    {
+        m_database = path("records.sqlite");
+        fillWithOrders(m_database);
+    }
+
+    void yesAndNo()
+    {
+        COMPARE_STATUS(run({"check", "cause", "17"}), ExitStatus::Yes);
+        COMPARE_STATUS(run({"order", "list"}), ExitStatus::Yes);
+        COMPARE_STATUS(run({"decide", "26-0007"}), ExitStatus::No); // instrument not registered
+        COMPARE_STATUS(run({"decide", "26-0008"}), ExitStatus::No);
+        verifyError(run({"certificate", "issue", "26-0008", "--out", path("n.pdf")}),
+                    ExitStatus::No, "refused");
+        QVERIFY(!QFile::exists(path("n.pdf")));
+    }
+
+    void usage()
+    {
+        verifyError(run({"order", "show"}), ExitStatus::Usage, "usage");
+        verifyError(run({"frobnicate"}), ExitStatus::Usage, "usage");
+    }
+
+    void namesThatAreNotThere_data()
+    {
+        QTest::addColumn<QStringList>("words");
+        const auto row = [](const char *name, const QStringList &words) {
+            QTest::newRow(name) << words;
+        };
+        row("order", {"order", "show", "none"});
+        row("order to decide", {"decide", "none"});
+        row("order to accept",
+            {"accept", "none", "--except", "loop", "--because", "x", "--by", "y"});
+        row("order to complete", {"order", "complete", "none"});
+        row("order to cancel", {"order", "cancel", "none", "--because", "x"});
+        row("order to certify", {"certificate", "issue", "none", "--out", "/tmp/none.pdf"});
+        row("order to hand on", {"handoff", "none"});
+        row("order to look back on", {"history", "none"});
+        row("fact", {"void", "none", "--because", "x"});
+        row("decision", {"decide", "--again", "none"});
+        row("record file", {"record", "/no/such/file.json"});
+        row("order file", {"order", "import", "/no/such/file.csv"});
+        row("folder as order file", {"order", "import", "/"});
+        row("certificate file", {"certificate", "verify", "/no/such/file.pdf"});
+        row("loop file", {"qualify", "loop", "/no/such/file.json"});
+    }
+    void namesThatAreNotThere()
+    {
+        QFETCH(QStringList, words);
+        const Answered answered = run(words);
+        COMPARE_STATUS(answered, ExitStatus::BadInput);
+        QVERIFY(answered.errorCode() == "not_found" || answered.errorCode() == "bad_input");
+    }
+
+    void badRecords_data()
+    {
+        QTest::addColumn<QByteArray>("content");
+        QTest::addColumn<QString>("place");
+        const auto facts = [](const char *name, const QByteArray &fact, const char *place,
+                              const QByteArray &order = "26-0007") {
+            QTest::newRow(name) << R"({"order":")" + order +
+                                       R"(","facts":[{"kind":"note","at":"2026-03-10T09:00:00Z",)"
+                                       R"("text":"good"},)" +
+                                       fact + "]}"
+                                << QString(place);
+        };
+        const QByteArray at = R"("at":"2026-03-10T09:00:00Z")";
+        facts("unknown order", R"({"kind":"note",)" + at + R"(,"text":"x"})", "order", "none");
+        facts("wrong type", R"({"kind":"note",)" + at + R"(,"text":7})", "facts[1].text");
+        facts("fact that is no object", "7", "facts[1]");
+        facts("unknown kind", R"({"kind":"tea",)" + at + "}", "facts[1].kind");
+        facts("unknown key", R"({"kind":"note",)" + at + R"(,"text":"x","colour":1})",
+              "facts[1].colour");
+        facts("no time", R"({"kind":"note","text":"x"})", "facts[1].at");
+        facts("time without offset", R"({"kind":"note","at":"2026-03-10T09:00:00","text":"x"})",
+              "facts[1].at");
+        facts("two days ahead", R"({"kind":"note","at":"2026-03-14T23:00:00Z","text":"x"})",
+              "facts[1].at");
+        facts("id that is no UUID", R"({"id":"7","kind":"note",)" + at + R"(,"text":"x"})",
+              "facts[1].id");
+        facts("run that ends before it starts",
+              R"({"kind":"run",)" + at +
+                  R"(,"path":"self_call","channels":["B1"],"started":"2026-03-10T09:00:00Z",)"
+                  R"("ended":"2026-03-10T08:00:00Z","bit_errors":0})",
+              "facts[1].ended");
+        facts("negative count",
+              R"({"kind":"run",)" + at +
+                  R"(,"path":"self_call","channels":["B1"],"started":"2026-03-10T09:00:00Z",)"
+                  R"("ended":"2026-03-10T09:15:00Z","bit_errors":-1})",
+              "facts[1].bit_errors");
+        facts("negative count in a second",
+              R"({"kind":"run",)" + at +
+                  R"(,"path":"self_call","channels":["B1"],"started":"2026-03-10T09:00:00Z",)"
+                  R"("ended":"2026-03-10T09:15:00Z","seconds":[0,-1]})",
+              "facts[1].seconds[1]");
+        facts("channel that the order does not have",
+              R"({"kind":"call",)" + at +
+                  R"(,"channel":"D","direction":"out","service":"packet","outcome":"ok"})",
+              "facts[1].channel");
+        facts("terminal that the order does not have",
+              R"({"kind":"layer",)" + at + R"(,"layer":3,"terminal":8,"outcome":"up"})",
+              "facts[1].terminal");
+        facts("cause out of range",
+              R"({"kind":"layer",)" + at + R"(,"layer":3,"outcome":"down","cause":128})",
+              "facts[1].cause");
+        QTest::newRow("not JSON") << QByteArray("order: 26-0007") << "";
+        QTest::newRow("truncated") << QByteArray(R"({"order":"26-0007","facts":[)") << "";
+        QTest::newRow("a list") << QByteArray("[]") << "";
+        QTest::newRow("empty") << QByteArray() << "";
+        QTest::newRow("not UTF-8") << QByteArray("{\"order\":\"\xff\",\"facts\":[]}") << "";
+        QTest::newRow("deeply nested") << QByteArray(200'000, '[') << "";
+        QTest::newRow("too long") << QByteArray(70'000'000, ' ') << "";
+    }
+    void badRecords()
+    {
+        QFETCH(QByteArray, content);
+        QFETCH(QString, place);
+        const qint64 events = eventsIn(m_database);
+        const Answered answered = run({"record", file("bad.json", content)});
+        COMPARE_STATUS(answered, ExitStatus::BadInput);
+        QVERIFY2(answered.errorPlace().startsWith("bad.json"), answered.all().constData());
+        QVERIFY2(answered.errorPlace().endsWith(place), answered.all().constData());
+        QCOMPARE(eventsIn(m_database), events);
+    }
+
+    void otherContentUnderTheSameId()
+    {
+        QByteArray record = contentOf(scenario + "records/26-0007.json");
+        record.replace("\"loss_db\":", "\"loss_db\":1");
+        verifyError(run({"record", file("other.json", record)}), ExitStatus::BadInput, "bad_input");
+    }
+
+    void badOrderFiles_data()
+    {
+        QTest::addColumn<QByteArray>("content");
+        const QByteArray good = contentOf(scenario + "orders.csv");
+        QTest::newRow("empty") << QByteArray();
+        QTest::newRow("unknown column") << QByteArray(good).replace("remarks", "colour");
+        QTest::newRow("column twice") << QByteArray(good).replace("remarks", "pair");
+        QTest::newRow("missing column") << QByteArray(good).replace("due_date,", "");
+        QTest::newRow("not UTF-8") << QByteArray(good).replace("Quarry", "Qu\xffrry");
+    }
+    void badOrderFiles()
+    {
+        QFETCH(QByteArray, content);
+        const qint64 events = eventsIn(m_database);
+        verifyError(run({"order", "import", file("bad.csv", content)}), ExitStatus::BadInput,
+                    "bad_input");
+        QCOMPARE(eventsIn(m_database), events);
+    }
+
+    void databasesThatCannotBeUsed_data()
+    {
+        QTest::addColumn<QString>("damage");
+        for (const char *damage :
+             {"not a database", "truncated", "newer", "overwritten", "a folder", "in a file"})
+            QTest::newRow(damage) << damage;
+    }
+    void databasesThatCannotBeUsed()
+    {
+        QFETCH(QString, damage);
+        COMPARE_STATUS(run({"backup", path("copy.sqlite")}), ExitStatus::Yes);
+        QString database = path("copy.sqlite");
+        QByteArray bytes = contentOf(database);
+        if (damage == "not a database")
+            file("copy.sqlite", "This is a letter, and no database.\n");
+        else if (damage == "truncated")
+            file("copy.sqlite", bytes.left(bytes.size() / 2));
+        else if (damage == "newer")
+            runSql(database, "PRAGMA user_version = 9999");
+        else if (damage == "overwritten")
+            file("copy.sqlite", bytes.replace(4096, 8192, QByteArray(8192, '\x55')));
+        else if (damage == "a folder")
+            database = m_folder.path();
+        else
+            database = path("copy.sqlite/records.sqlite");
+        const QByteArray before = contentOf(database);
+        verifyError(run({"record", scenario + "records/26-0003.json"}, database),
+                    ExitStatus::DatabaseTrouble, "database");
+        QCOMPARE(contentOf(database), before);
+        QFile::remove(path("copy.sqlite"));
+    }
+
+    void aLockedDatabase()
+    {
+        const qint64 events = eventsIn(m_database);
+        {
+            const Lock lock(m_database);
+            verifyError(run({"record", scenario + "records/26-0003.json"}),
+                        ExitStatus::DatabaseTrouble, "database");
+            verifyError(run({"restore", m_database}), ExitStatus::DatabaseTrouble, "database");
+        }
+        QCOMPARE(eventsIn(m_database), events);
+    }
+
+    void aReadOnlyDatabase()
+    {
+        SmallDisk disk("16M");
+        if (!disk.mounted())
+            QSKIP("only root can mount a small disk");
+        const QString database = disk.file("records.sqlite");
+        fillWithOrders(database);
+        QVERIFY(disk.makeReadOnly());
+        verifyError(run({"record", scenario + "records/26-0003.json"}, database),
+                    ExitStatus::DatabaseTrouble, "database");
+    }
+
+    void aFullDiskUnderTheRecords()
+    {
+        SmallDisk disk("8M");
+        if (!disk.mounted())
+            QSKIP("only root can mount a small disk");
+        const QString database = disk.file("records.sqlite");
+        fillWithOrders(database);
+        const qint64 events = eventsIn(database);
+        QVERIFY(events > 0);
+        disk.fill("ballast");
+        verifyError(run({"record", scenario + "records/26-0002.json"}, database),
+                    ExitStatus::DiskTrouble, "disk");
+        QVERIFY(QFile::remove(disk.file("ballast")));
+        QCOMPARE(eventsIn(database), events);
+        COMPARE_STATUS(run({"record", scenario + "records/26-0002.json"}, database),
+                       ExitStatus::Yes);
+    }
+
+    void aFullDiskUnderTheOutput()
+    {
+        SmallDisk disk("64k");
+        if (!disk.mounted())
+            QSKIP("only root can mount a small disk");
+        COMPARE_STATUS(run({"instrument", "import", scenario + "instruments.csv"}),
+                       ExitStatus::Yes);
+        disk.fill("ballast");
+        const qint64 events = eventsIn(m_database);
+        QByteArray list = "variant,spid,dn\n";
+        for (int i = 0; i < 5000; ++i)
+            list += "ni2,21755501430101,217-555-0143\n";
+        const QList<QStringList> commands{
+            {"check", "identifiers", "--in", file("list.csv", list), "--out", disk.file("out.csv")},
+            {"certificate", "issue", "26-0007", "--out", disk.file("out.pdf")},
+            {"card", "26-0007", "--out", disk.file("card.pdf")},
+            {"strip", scenario + "run-seconds.csv", "--out", disk.file("out.png")},
+            {"backup", disk.file("backup.sqlite")},
+            {"export", "--out", disk.file("tables")},
+        };
+        for (const QStringList &words : commands) {
+            verifyError(run(words), ExitStatus::DiskTrouble, "disk");
+            QVERIFY2(!QFile::exists(words.last()) || words.contains("export"),
+                     qPrintable(words.join(' ')));
+        }
+        QCOMPARE(eventsIn(m_database), events);
+    }
+
+    void outputFoldersThatAreNotThere()
+    {
+        verifyError(run({"card", "26-0007", "--out", "/no/such/folder/card.pdf"}),
+                    ExitStatus::DiskTrouble, "disk");
+        verifyError(run({"order", "import", scenario + "bad-orders.csv", "--rejects",
+                         "/no/such/folder/rejects.csv"}),
+                    ExitStatus::DiskTrouble, "disk");
+        COMPARE_STATUS(run({"order", "show", "26-0301"}), ExitStatus::BadInput); // nothing came in
+    }
+};
+
+QTEST_GUILESS_MAIN(ExitStatusTest)
+#include "ExitStatusTest.moc"

@@ -1,0 +1,394 @@
+// The job from the order file to the certificate through the command line, on the demo scenario, by
+// the fields and statuses of the contract.
+
+#include "core/base/Csv.h"
+#include "tests/support/CommandRun.h"
+
+#include <QDirIterator>
+#include <QTemporaryDir>
+
+using namespace loopwright;
+
+namespace {
+
+const QString scenario = LOOPWRIGHT_SOURCE_DIR "/demo/scenario/";
+/// The unpublished numbers of the scenario's office, as they stand in offices.csv and bare.
+const QByteArrayList unpublished{"217-555-0198", "2175550198", "217-555-0199", "2175550199"};
+
+QByteArray contentOf(const QString &path)
+{
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+bool hasKeys(const QJsonObject &object, const QStringList &keys)
+{
+    return std::all_of(keys.begin(), keys.end(),
+                       [&object](const QString &key) { return object.contains(key); });
+}
+
+bool hasUnpublished(const QByteArray &text)
+{
+    return std::any_of(unpublished.begin(), unpublished.end(),
+                       [&text](const QByteArray &number) { return text.contains(number); });
+}
+
+} // namespace
+
+class JobCommandsTest : public QObject
+{
+    Q_OBJECT
+
+    std::unique_ptr<QTemporaryDir> m_folder;
+
+    QString path(const QString &name) const { return m_folder->filePath(name); }
+    QString file(const QString &name, const QByteArray &content) const
+    {
+        QFile file(path(name));
+        if (!file.open(QIODevice::WriteOnly) || file.write(content) != content.size())
+            qFatal("cannot write %s", qPrintable(name));
+        return file.fileName();
+    }
+    Answered at(const QStringList &words) const
+    {
+        return call(words + QStringList{"--json", "--db", path("records.sqlite"), "--now",
+                                        "2026-03-12T17:00:00-06:00", "--by", "moss"});
+    }
+    Answered text(const QStringList &words) const
+    {
+        return call(words + QStringList{"--db", path("records.sqlite"), "--now",
+                                        "2026-03-12T17:00:00-06:00"});
+    }
+    void record(const QString &name) const
+    {
+        COMPARE_STATUS(at({"record", scenario + "records/" + name + ".json"}), ExitStatus::Yes);
+    }
+    QString outcome(const QString &order) const
+    {
+        return at({"decide", order}).object()["outcome"].toString();
+    }
+
+private slots:
+    void init()
+    {
+        m_folder = std::make_unique<QTemporaryDir>();
+        COMPARE_STATUS(at({"office", "import", scenario + "offices.csv"}), ExitStatus::Yes);
+        COMPARE_STATUS(at({"installer", "import", scenario + "installers.csv"}), ExitStatus::Yes);
+        COMPARE_STATUS(at({"instrument", "import", scenario + "instruments.csv"}), ExitStatus::Yes);
+        COMPARE_STATUS(at({"order", "import", scenario + "orders.csv"}), ExitStatus::No);
+    }
+
+    void ordersComeIn()
+    {
+        const Answered again = at({"order", "import", scenario + "orders.csv"});
+        COMPARE_STATUS(again, ExitStatus::Yes);
+        QCOMPARE(again.object()["unchanged"].toInt(), 200);
+
+        const QString rejects = path("rejects.csv");
+        const Answered bad =
+            at({"order", "import", scenario + "bad-orders.csv", "--rejects", rejects});
+        COMPARE_STATUS(bad, ExitStatus::No);
+        const QJsonObject report = bad.object();
+        QCOMPARE(report["accepted"].toInt() + report["refused"].toInt(), 15);
+        QVERIFY(report["refused"].toInt() > 0 && report["held"].toInt() > 0);
+        QSet<int> rows;
+        for (const QJsonValue &value : report["findings"].toArray()) {
+            QVERIFY(hasKeys(value.toObject(), {"row", "column", "code", "severity", "reason"}));
+            rows << value["row"].toInt();
+        }
+        for (int row = 2; row <= 15; ++row) // row 16 has no defect
+            QVERIFY2(rows.contains(row), qPrintable(QString::number(row)));
+        QVERIFY(!rows.contains(16));
+        QCOMPARE(bad.messages.count('\n'), report["findings"].toArray().size());
+        QVERIFY(
+            bad.messages.contains("loopwright-cli: bad-orders.csv: row 2, column order_number: "));
+
+        const QByteArray written = contentOf(rejects);
+        QCOMPARE(written.count("\r\n"), report["refused"].toInt() + 1);
+        QVERIFY(written.left(written.indexOf("\r\n")).contains("reason"));
+    }
+
+    void allOrNothing()
+    {
+        const int before = at({"order", "list"}).array().size();
+        COMPARE_STATUS(at({"order", "import", scenario + "bad-orders.csv", "--all-or-nothing"}),
+                       ExitStatus::BadInput);
+        QCOMPARE(at({"order", "list"}).array().size(), before);
+    }
+
+    void theBoard()
+    {
+        const QJsonArray all = at({"order", "list"}).array();
+        QCOMPARE(all.size(), 200);
+        for (const QJsonValue &row : all)
+            QVERIFY(hasKeys(row.toObject(), {"order_number", "circuit_number", "customer", "office",
+                                             "stage", "outcome", "due_date", "installer"}));
+        const QJsonArray held = at({"order", "list", "--stage", "identifiers"}).array();
+        QCOMPARE(held.size(), 2);
+        QCOMPARE(at({"order", "list", "--limit", "7"}).array().size(), 7);
+        QCOMPARE(at({"order", "list", "--text", "HR-BR-0001"}).array().size(), 1);
+        QCOMPARE(at({"order", "list", "--office", "nowhere"}).document(),
+                 QJsonDocument(QJsonArray()));
+        for (const QJsonValue &row : at({"order", "list", "--due-before", "2026-03-01"}).array())
+            QVERIFY(row["due_date"].toString() < "2026-03-01");
+        QVERIFY(text({"order", "list", "--limit", "3"}).out.contains("26-0"));
+    }
+
+    void aHeldOrderIsMended()
+    {
+        const QJsonObject shown = at({"order", "show", "26-0191"}).object();
+        QVERIFY(hasKeys(shown, {"order", "circuit", "terminals", "facts", "decision", "events"}));
+        // The whole row again, with the SPID mended.
+        const QByteArray rows = contentOf(scenario + "orders.csv");
+        const QStringList columns = QString(rows.left(rows.indexOf('\r'))).split(',');
+        const auto table = readCsv(rows, "orders", {{}, columns, {}});
+        QVERIFY(table);
+        QStringList words{"order", "put", "--update"};
+        for (const CsvRow &row : table->rows)
+            if (table->value(row, "order_number") == "26-0191")
+                for (const QString &column : table->header)
+                    words << "--set"
+                          << column + "=" +
+                                 (column == "spid_1" ? table->value(row, "dn_1") + "0101"
+                                                     : table->value(row, column));
+        COMPARE_STATUS(at(words), ExitStatus::Yes);
+        QCOMPARE(at({"order", "list", "--stage", "identifiers"}).array().size(), 1);
+    }
+
+    void aRecordTwiceAddsNothing()
+    {
+        const QString name = scenario + "records/26-0003.json";
+        const Answered first = at({"record", name});
+        COMPARE_STATUS(first, ExitStatus::Yes);
+        QVERIFY(first.object()["added"].toArray().size() > 5);
+        QCOMPARE(first.object()["already_there"].toArray(), QJsonArray());
+        const qint64 events = at({"history", "verify"}).object()["events"].toInteger();
+        const Answered second = at({"record", name});
+        COMPARE_STATUS(second, ExitStatus::Yes);
+        QCOMPARE(second.object()["added"].toArray(), QJsonArray());
+        QCOMPARE(second.object()["already_there"], first.object()["added"]);
+        QCOMPARE(at({"history", "verify"}).object()["events"].toInteger(), events);
+    }
+
+    void theDecision()
+    {
+        record("26-0001-first-run");
+        const Answered failed = at({"decide", "26-0001"});
+        COMPARE_STATUS(failed, ExitStatus::No);
+        QCOMPARE(failed.object()["outcome"].toString(), QString("not_accepted"));
+        QVERIFY(
+            hasKeys(failed.object(), {"decision", "order", "outcome", "limit_set", "criteria"}));
+        for (const QJsonValue &criterion : failed.object()["criteria"].toArray())
+            QVERIFY(hasKeys(criterion.toObject(), {"key", "outcome", "measured", "limit", "unit",
+                                                   "source", "reason", "evidence"}));
+        record("26-0001-second-run");
+        COMPARE_STATUS(at({"decide", "26-0001"}), ExitStatus::Yes);
+
+        const Answered again = at({"decide", "--again", failed.object()["decision"].toString()});
+        COMPARE_STATUS(again, ExitStatus::No);
+        QCOMPARE(again.out, failed.out);
+        COMPARE_STATUS(at({"decide", "--again", "00000000-0000-0000-0000-000000000000"}),
+                       ExitStatus::BadInput);
+    }
+
+    void everyOutcomeOfTheScenario()
+    {
+        for (const char *name : {"26-0002", "26-0003", "26-0004", "26-0005", "26-0006", "26-0007",
+                                 "26-0009", "26-0010"})
+            record(name);
+        QCOMPARE(outcome("26-0002"), QString("not_accepted"));
+        QCOMPARE(outcome("26-0003"), QString("incomplete"));
+        QCOMPARE(outcome("26-0004"), QString("accepted"));
+        QCOMPARE(outcome("26-0005"), QString("not_accepted"));
+        QCOMPARE(outcome("26-0006"), QString("not_accepted"));
+        QCOMPARE(outcome("26-0007"), QString("accepted"));
+        QCOMPARE(outcome("26-0009"), QString("incomplete"));
+        QCOMPARE(outcome("26-0010"), QString("not_accepted"));
+    }
+
+    void anException()
+    {
+        record("26-0005");
+        const auto accept = [this](const QStringList &words) {
+            return call(QStringList{"--json", "--db", path("records.sqlite"), "--now",
+                                    "2026-03-12T17:00:00-06:00", "accept"} +
+                        words);
+        };
+        COMPARE_STATUS(accept({"26-0005", "--except", "safety", "--because", "x", "--by", "hale"}),
+                       ExitStatus::No);
+        COMPARE_STATUS(accept({"26-0005", "--except", "lunch", "--because", "x", "--by", "hale"}),
+                       ExitStatus::Usage);
+        COMPARE_STATUS(accept({"26-0005", "--except", "loop", "--because", "x", "--by", "rivera"}),
+                       ExitStatus::No);
+        const Answered accepted = accept({"26-0005", "--except", "loop", "--because",
+                                          "The pair is to be changed in April.", "--by", "hale"});
+        COMPARE_STATUS(accepted, ExitStatus::Yes);
+        QCOMPARE(accepted.object()["outcome"].toString(), QString("accepted_with_exception"));
+    }
+
+    void aVoidedFactNoLongerCounts()
+    {
+        record("26-0007");
+        QCOMPARE(outcome("26-0007"), QString("accepted"));
+        QString run;
+        for (const QJsonValue &fact : at({"order", "show", "26-0007"}).object()["facts"].toArray())
+            if (fact["kind"].toString() == "run")
+                run = fact["id"].toString();
+        COMPARE_STATUS(at({"void", run, "--because", "The set was on another line."}),
+                       ExitStatus::Yes);
+        QCOMPARE(outcome("26-0007"), QString("incomplete"));
+        COMPARE_STATUS(at({"void", run, "--because", "again"}), ExitStatus::No);
+        COMPARE_STATUS(at({"void", "none", "--because", "x"}), ExitStatus::BadInput);
+    }
+
+    void theCertificate()
+    {
+        const QString pdf = path("c.pdf");
+        COMPARE_STATUS(at({"certificate", "issue", "26-0007", "--out", pdf}), ExitStatus::No);
+        QVERIFY(!QFile::exists(pdf));
+        record("26-0007");
+        const Answered issued = at({"certificate", "issue", "26-0007", "--out", pdf});
+        COMPARE_STATUS(issued, ExitStatus::Yes);
+        QVERIFY(hasKeys(issued.object(), {"certificate", "digest", "pages", "copy"}));
+        QCOMPARE(issued.object()["copy"].toBool(true), false);
+        QCOMPARE(issued.object()["digest"].toString().size(), 64);
+
+        const Answered genuine = at({"certificate", "verify", pdf});
+        COMPARE_STATUS(genuine, ExitStatus::Yes);
+        QCOMPARE(genuine.object()["verdict"].toString(), QString("genuine"));
+        QCOMPARE(genuine.object()["certificate"], issued.object()["certificate"]);
+        COMPARE_STATUS(
+            at({"certificate", "verify", "--number", issued.object()["certificate"].toString(),
+                "--code", issued.object()["digest"].toString()}),
+            ExitStatus::Yes);
+        COMPARE_STATUS(at({"certificate", "verify", "--number",
+                           issued.object()["certificate"].toString(), "--code", "0000 0000 0000"}),
+                       ExitStatus::No);
+
+        const Answered copy =
+            at({"certificate", "issue", "26-0007", "--out", path("d.pdf"), "--paper", "letter"});
+        COMPARE_STATUS(copy, ExitStatus::Yes);
+        QCOMPARE(copy.object()["copy"].toBool(), true);
+        QCOMPARE(copy.object()["digest"], issued.object()["digest"]);
+        COMPARE_STATUS(at({"certificate", "verify", path("d.pdf")}), ExitStatus::Yes);
+
+        QByteArray altered = contentOf(pdf);
+        altered[altered.size() / 2] = char(altered[altered.size() / 2] ^ 1);
+        const Answered refused = at({"certificate", "verify", file("e.pdf", altered)});
+        COMPARE_STATUS(refused, ExitStatus::No);
+        QCOMPARE(refused.object()["verdict"].toString(), QString("altered"));
+        const Answered unknown = at({"certificate", "verify", file("f.pdf", "%PDF-1.6\n")});
+        COMPARE_STATUS(unknown, ExitStatus::No);
+        QCOMPARE(unknown.object()["verdict"].toString(), QString("unknown"));
+        COMPARE_STATUS(at({"order", "complete", "26-0007"}), ExitStatus::Yes);
+        COMPARE_STATUS(at({"certificate", "verify", pdf}), ExitStatus::Yes);
+    }
+
+    void unpublishedNumbersStayInside()
+    {
+        record("26-0007");
+        COMPARE_STATUS(at({"certificate", "issue", "26-0007", "--out", path("c.pdf")}),
+                       ExitStatus::Yes);
+        QProcess reader;
+        reader.start("pdftotext", {path("c.pdf"), "-"});
+        if (!reader.waitForFinished())
+            QSKIP("pdftotext is not installed");
+        const QByteArray words = reader.readAllStandardOutput();
+        QVERIFY(words.contains("26-0007"));
+        QVERIFY(!hasUnpublished(words));
+        for (const QStringList &words :
+             {QStringList{"order", "show", "26-0007"}, QStringList{"order", "list"},
+              QStringList{"office", "list"}, QStringList{"history", "26-0007"}}) {
+            QVERIFY(!hasUnpublished(at(words).all()));
+            QVERIFY(!hasUnpublished(text(words).all()));
+        }
+        COMPARE_STATUS(at({"export", "--out", path("open")}), ExitStatus::Yes);
+        COMPARE_STATUS(at({"export", "--out", path("internal"), "--internal"}), ExitStatus::Yes);
+        const auto all = [](const QString &folder) {
+            QByteArray all;
+            QDirIterator files(folder, QDir::Files);
+            while (files.hasNext())
+                all += contentOf(files.next());
+            return all;
+        };
+        QVERIFY(all(path("open")).contains("26-0007"));
+        QVERIFY(!hasUnpublished(all(path("open"))));
+        QVERIFY(hasUnpublished(all(path("internal"))));
+    }
+
+    void papersOfTheDay()
+    {
+        record("26-0006");
+        const Answered handoff =
+            at({"handoff", "26-0006", "--out", path("h.pdf"), "--paper", "letter"});
+        COMPARE_STATUS(handoff, ExitStatus::Yes);
+        QCOMPARE(handoff.object()["criterion"].toString(), QString("layer3"));
+        QVERIFY(handoff.object()["cause"].toString().contains("98"));
+        QVERIFY(contentOf(path("h.pdf")).startsWith("%PDF"));
+        COMPARE_STATUS(at({"card", "26-0006", "--out", path("k.pdf")}), ExitStatus::Yes);
+        QVERIFY(contentOf(path("k.pdf")).startsWith("%PDF"));
+        record("26-0007");
+        COMPARE_STATUS(at({"handoff", "26-0007"}), ExitStatus::No);
+    }
+
+    void completingAndCancelling()
+    {
+        COMPARE_STATUS(at({"order", "complete", "26-0007"}), ExitStatus::No);
+        COMPARE_STATUS(at({"order", "cancel", "26-0007", "--because", "The customer moved."}),
+                       ExitStatus::Yes);
+        COMPARE_STATUS(at({"order", "cancel", "26-0007", "--because", "again"}), ExitStatus::No);
+        COMPARE_STATUS(at({"circuit", "show", "HR-BR-0007"}), ExitStatus::Yes);
+        COMPARE_STATUS(at({"circuit", "show", "none"}), ExitStatus::BadInput);
+    }
+
+    void historyBackupAndRestore()
+    {
+        record("26-0003");
+        const Answered whole = at({"history", "verify"});
+        COMPARE_STATUS(whole, ExitStatus::Yes);
+        QCOMPARE(whole.object()["verdict"].toString(), QString("whole"));
+        QVERIFY(whole.object()["events"].toInt() > 200);
+        QCOMPARE(whole.object()["broken"].toArray(), QJsonArray());
+        QVERIFY(at({"history", "26-0003"}).array().size() >= 2);
+        COMPARE_STATUS(at({"history", "none"}), ExitStatus::BadInput);
+
+        COMPARE_STATUS(at({"backup", path("b.sqlite")}), ExitStatus::Yes);
+        const QByteArray before = at({"order", "show", "26-0003"}).out;
+        record("26-0007");
+        COMPARE_STATUS(at({"restore", path("b.sqlite")}), ExitStatus::Yes);
+        QCOMPARE(at({"order", "show", "26-0003"}).out, before);
+        QCOMPARE(outcome("26-0007"), QString("incomplete"));
+        COMPARE_STATUS(at({"restore", file("no.sqlite", "no database")}),
+                       ExitStatus::DatabaseTrouble);
+        QCOMPARE(at({"order", "show", "26-0003"}).out, before);
+    }
+
+    void inventedRecords()
+    {
+        const QStringList database{"--json", "--db", path("other.sqlite")};
+        COMPARE_STATUS(call(QStringList{"fill", "--circuits", "25", "--seed", "3"} + database),
+                       ExitStatus::Yes);
+        QVERIFY(call(QStringList{"order", "list"} + database).array().size() >= 20);
+        COMPARE_STATUS(call(QStringList{"history", "verify"} + database), ExitStatus::Yes);
+        COMPARE_STATUS(call(QStringList{"fill", "--circuits", "25"} + database), ExitStatus::No);
+    }
+
+    void everyCommandAnswersInTextToo()
+    {
+        record("26-0005");
+        for (const QStringList &words :
+             {QStringList{"order", "show", "26-0005"}, QStringList{"decide", "26-0005"},
+              QStringList{"history", "26-0005"}, QStringList{"history", "verify"},
+              QStringList{"office", "list"}, QStringList{"installer", "list"},
+              QStringList{"instrument", "list"}, QStringList{"circuit", "show", "HR-BR-0005"},
+              QStringList{"handoff", "26-0005"}, QStringList{"audit"}}) {
+            const Answered answered = text(words);
+            QVERIFY2(answered.status == 0 || answered.status == 1, answered.all().constData());
+            QVERIFY2(!answered.out.isEmpty(), qPrintable(words.join(' ')));
+            QVERIFY(!answered.out.startsWith("{") && !answered.out.startsWith("["));
+        }
+    }
+};
+
+QTEST_MAIN(JobCommandsTest)
+#include "JobCommandsTest.moc"
