@@ -79,7 +79,8 @@ Rail::Rail(std::span<const ScreenEntry> screens, QWidget *parent)
     m_layout->setContentsMargins(0, 0, 0, 0);
     int place = 0;
     for (const ScreenEntry &entry : screens)
-        addButton(entry, ++place);
+        if (entry.onRail)
+            addButton(entry, ++place);
     m_layout->addStretch(1);
     whenThemed(this, [this] { dress(); });
 }

@@ -1,6 +1,13 @@
 #include "app/desktop/Screens.h"
 
+#include "app/desktop/screens/AuditScreen.h"
 #include "app/desktop/screens/BoardScreen.h"
+#include "app/desktop/screens/CircuitScreen.h"
+#include "app/desktop/screens/HandoffScreen.h"
+#include "app/desktop/screens/IdentifierDesk.h"
+#include "app/desktop/screens/ImportScreen.h"
+#include "app/desktop/screens/OrderScreen.h"
+#include "app/desktop/screens/RegisterScreen.h"
 
 namespace loopwright {
 
@@ -12,11 +19,28 @@ Screen *make(Workplace &workplace)
     return new S(workplace);
 }
 
+#define TEXT(text) QT_TRANSLATE_NOOP("Screens", text)
+
 constexpr ScreenEntry entries[] = {
-    {"board", QT_TRANSLATE_NOOP("Screens", "Board"),
-     QT_TRANSLATE_NOOP("Screens", "Every order, where it stands and why"), GlyphShape::Board,
+    {"board", TEXT("Board"), TEXT("Every order, where it stands and why"), GlyphShape::Board,
      &make<BoardScreen>},
+    {"circuit", TEXT("Circuit"), TEXT("One circuit with its whole history"), GlyphShape::Circuit,
+     &make<CircuitScreen>},
+    {"order", TEXT("Order form"), TEXT("Add an order, or change one"), GlyphShape::Form,
+     &make<OrderScreen>},
+    {"identifiers", TEXT("Identifiers"), TEXT("Check SPIDs, look up causes"),
+     GlyphShape::Identifiers, &make<IdentifierDesk>},
+    {"audit", TEXT("Audit"), TEXT("Numbers, SPIDs and pairs that are held twice"),
+     GlyphShape::Audit, &make<AuditScreen>},
+    {"import", TEXT("Import"), TEXT("Orders, offices, people and instruments from a file"),
+     GlyphShape::Import, &make<ImportScreen>},
+    {"register", TEXT("Register"), TEXT("Offices, people, instruments, limits"),
+     GlyphShape::Register, &make<RegisterScreen>},
+    {"handoff", TEXT("Hand on"), TEXT("A job that is not accepted, to read aloud or print"),
+     GlyphShape::Job, &make<HandoffScreen>, false},
 };
+
+#undef TEXT
 
 } // namespace
 

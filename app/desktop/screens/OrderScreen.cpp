@@ -20,11 +20,8 @@ namespace {
 constexpr int typingRestMs = 150;
 constexpr std::size_t todoShown = 9;
 
-/// Drafts of this form are kept under a key that no order has.
-QString draftOwner()
-{
-    return QStringLiteral("order-form");
-}
+/// The part under which a draft of this form is kept; an order without a number yet is "".
+constexpr char draftPart[] = "order_form";
 
 QJsonObject toDraft(const OrderFields &fields)
 {
@@ -152,18 +149,13 @@ void OrderScreen::readLists()
     m_form->setChoices(officeChoices, installerChoices, variants);
 }
 
-QString OrderScreen::draftPart() const
-{
-    return m_number.isEmpty() ? QStringLiteral("new") : m_number;
-}
-
 void OrderScreen::open(const QString &number)
 {
     keepDraft();
     m_number = number;
     m_edited = false;
-    const auto kept = drafts(records(), draftOwner());
-    const QJsonObject draft = kept ? kept->value(draftPart()) : QJsonObject();
+    const auto kept = drafts(records(), m_number);
+    const QJsonObject draft = kept ? kept->value(draftPart) : QJsonObject();
     if (draft.isEmpty()) {
         loadStored();
     } else {
@@ -210,8 +202,7 @@ void OrderScreen::keepDraft()
 {
     if (!m_edited)
         return;
-    if (const auto kept =
-            saveDraft(records(), draftOwner(), draftPart(), toDraft(m_form->fields()));
+    if (const auto kept = saveDraft(records(), m_number, draftPart, toDraft(m_form->fields()));
         !kept)
         emit said(tr("The draft could not be kept: %1").arg(kept.error().text()));
 }
@@ -219,7 +210,7 @@ void OrderScreen::keepDraft()
 void OrderScreen::discardDraft()
 {
     m_edited = false;
-    if (const auto dropped = dropDraft(records(), draftOwner(), draftPart()); !dropped)
+    if (const auto dropped = dropDraft(records(), m_number, draftPart); !dropped)
         emit said(dropped.error().text());
     open(m_number);
     takeFocus();

@@ -44,7 +44,6 @@ private:
     void keepDraft();
     void discardDraft();
     void loadStored();
-    QString draftPart() const;
 
     QString m_number; ///< of the order that is changed; empty: a new one
     bool m_edited = false;

@@ -83,6 +83,14 @@ void job(Drawing &d)
     d.disc(2.3, 7, 1.8);
 }
 
+void form(Drawing &d)
+{
+    d.lines({{7, 12.5}, {2.5, 12.5}, {2.5, 1.5}, {9.5, 1.5}, {9.5, 5}});
+    d.line(4.8, 4.5, 7.2, 4.5);
+    d.line(4.8, 7.2, 6.2, 7.2);
+    d.shape({{7.6, 11.4}, {8, 9.4}, {11.4, 6}, {13, 7.6}, {9.6, 11}});
+}
+
 void circuit(Drawing &d)
 {
     d.box(1, 4.5, 3, 5);
@@ -171,6 +179,7 @@ struct Row
 };
 constexpr Row rows[] = {{GlyphShape::Board, &board},
                         {GlyphShape::Job, &job},
+                        {GlyphShape::Form, &form},
                         {GlyphShape::Circuit, &circuit},
                         {GlyphShape::Identifiers, &identifiers},
                         {GlyphShape::Audit, &audit},

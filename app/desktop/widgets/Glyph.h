@@ -11,6 +11,7 @@ enum class GlyphShape
 {
     Board,       ///< rows of a table
     Job,         ///< a line with stations
+    Form,        ///< a sheet with a pen
     Circuit,     ///< two ends and a pair between
     Identifiers, ///< a number in its parts
     Audit,       ///< a lens

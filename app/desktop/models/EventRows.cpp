@@ -1,0 +1,67 @@
+#include "app/desktop/models/EventRows.h"
+
+#include "app/desktop/Names.h"
+#include "core/base/Json.h"
+
+#include <QCoreApplication>
+#include <QJsonArray>
+
+namespace loopwright {
+
+namespace {
+
+constexpr qsizetype longestDetail = 400;
+
+QString valueText(const QJsonValue &value)
+{
+    if (value.isString())
+        return value.toString();
+    if (value.isArray() || value.isObject() || value.isNull())
+        return QString::fromUtf8(canonicalJson(value));
+    return value.toVariant().toString();
+}
+
+} // namespace
+
+QStringList eventHeader()
+{
+    const auto tr = [](const char *text) { return QCoreApplication::translate("Events", text); };
+    return {tr("When"), tr("What"), tr("Order"), tr("By"), tr("More")};
+}
+
+std::vector<double> eventColumnEms()
+{
+    return {10, 12, 8, 8, 30};
+}
+
+QString eventDetail(const QJsonObject &detail)
+{
+    QStringList parts;
+    for (auto it = detail.constBegin(); it != detail.constEnd(); ++it) {
+        if (it.key() == u"seals")
+            continue;
+        if (const QString value = valueText(it.value()); !value.isEmpty())
+            parts << QString(it.key()).replace(u'_', u' ') + ": " + value;
+    }
+    const QString text = parts.join(QStringLiteral(", "));
+    return text.size() > longestDetail ? text.first(longestDetail) + "…" : text;
+}
+
+QString momentText(const Moment &moment)
+{
+    return moment.text().left(16).replace(u'T', u' ');
+}
+
+std::vector<TextRow> eventRows(const std::vector<Event> &events)
+{
+    std::vector<TextRow> rows;
+    for (auto event = events.rbegin(); event != events.rend(); ++event)
+        rows.push_back({{momentText(event->at), eventName(event->kind), event->order, event->by,
+                         eventDetail(event->detail)},
+                        Sign::None,
+                        event->order,
+                        false});
+    return rows;
+}
+
+} // namespace loopwright

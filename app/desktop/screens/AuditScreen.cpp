@@ -1,0 +1,165 @@
+#include "app/desktop/screens/AuditScreen.h"
+
+#include "app/desktop/Names.h"
+#include "app/desktop/Theme.h"
+#include "app/desktop/models/TextTable.h"
+#include "app/desktop/widgets/FlowLayout.h"
+#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/SignLine.h"
+#include "app/desktop/widgets/Table.h"
+
+#include <QHBoxLayout>
+#include <QProgressBar>
+
+namespace loopwright {
+
+namespace {
+
+/// More circuits than these are told by number only.
+constexpr int circuitsShown = 12;
+
+Sign signOf(const AuditFinding &finding)
+{
+    return finding.code == u"held_order" ? Sign::Doubtful : Sign::Failed;
+}
+
+} // namespace
+
+AuditScreen::AuditScreen(Workplace &workplace, QWidget *parent)
+    : Screen(workplace, parent)
+    , m_worker(workplace)
+    , m_model(new TextTable({tr("What"), tr("Value"), tr("Circuits"), tr("Orders"), tr("Reason")},
+                            0, {1, 2, 3}, this))
+    , m_start(makeButton(tr("Look through all records"), QStringLiteral("audit.start"),
+                         [this] { start(); }))
+    , m_stop(makeButton(tr("Stop"), QStringLiteral("audit.stop"), [this] { m_worker.cancel(); }))
+    , m_progress(new QProgressBar)
+    , m_summary(new SignLine)
+    , m_table(new Table(QStringLiteral("audit.findings"), tr("Findings of the audit")))
+    , m_circuits(new QWidget)
+    , m_circuitRow(new FlowLayout(m_circuits))
+{
+    m_progress->setObjectName(QStringLiteral("audit.progress"));
+    m_progress->setAccessibleName(tr("Progress of the audit"));
+    m_progress->setTextVisible(false);
+    m_summary->setObjectName(QStringLiteral("audit.summary"));
+    m_summary->show(Sign::None,
+                    tr("Looks for every number, SPID and pair that two circuits hold, and for open "
+                       "orders whose identifiers are in error. Enter opens the circuit of a "
+                       "finding."));
+    m_table->setModel(m_model);
+    m_table->setColumnEms({12, 13, 16, 16, 30});
+    connect(m_table, &Table::opened, this, [this](const QModelIndex &index) {
+        const AuditFinding &finding = m_findings[std::size_t(index.row())];
+        if (!finding.circuits.isEmpty())
+            emit openCircuit(finding.circuits.first());
+    });
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this](const QModelIndex &now) { showCircuits(now.row()); });
+    connect(&m_worker, &Worker::progressed, this, [this](qint64 done, qint64 total) {
+        m_progress->setRange(0, 1000);
+        m_progress->setValue(total > 0 ? int(1000 * done / total) : 0);
+    });
+
+    auto *head = new QHBoxLayout;
+    head->addWidget(m_start);
+    head->addWidget(m_stop);
+    head->addWidget(m_progress, 1);
+    auto *layout = new QVBoxLayout(this);
+    setPageMargins(layout, this);
+    layout->addWidget(makeHeading(tr("Audit of identifiers"), 1.5));
+    layout->addWidget(m_summary);
+    layout->addLayout(head);
+    layout->addWidget(m_table, 1);
+    layout->addWidget(m_circuits);
+    layout->addStretch(0);
+    whenThemed(m_circuits, [this] {
+        m_circuitRow->setContentsMargins(0, 0, 0, 0);
+        m_circuitRow->setSpacing(em(0.5));
+        m_start->setMinimumHeight(em(2.3));
+    });
+    m_table->hide();
+    m_circuits->hide();
+    setRunning(false);
+    layout->setAlignment(Qt::AlignTop);
+}
+
+void AuditScreen::takeFocus()
+{
+    if (m_model->rowCount() > 0)
+        m_table->setFocus();
+    else
+        m_start->setFocus();
+}
+
+void AuditScreen::setRunning(bool running)
+{
+    m_start->setEnabled(!running);
+    m_stop->setVisible(running);
+    m_progress->setVisible(running);
+    m_progress->setRange(0, 0);
+    if (running)
+        m_stop->setFocus();
+}
+
+void AuditScreen::start()
+{
+    if (m_worker.isBusy())
+        return;
+    setRunning(true);
+    m_worker.run<std::vector<AuditFinding>>(
+        [](Records &records, const Progress &progress) {
+            return auditIdentifiers(records, progress);
+        },
+        [this](const Result<std::vector<AuditFinding>> &findings) { show(findings); });
+}
+
+void AuditScreen::show(const Result<std::vector<AuditFinding>> &findings)
+{
+    setRunning(false);
+    m_findings = findings ? *findings : std::vector<AuditFinding>();
+    std::vector<TextRow> rows;
+    for (const AuditFinding &finding : m_findings)
+        rows.push_back(
+            {{eventName(finding.code), finding.value, finding.circuits.join(QStringLiteral(", ")),
+              finding.orders.join(QStringLiteral(", ")), finding.reason},
+             signOf(finding),
+             finding.circuits.value(0),
+             false});
+    m_model->show(std::move(rows));
+    if (!findings)
+        m_summary->show(Sign::Failed, findings.error().text());
+    else if (m_findings.empty())
+        m_summary->show(Sign::Done, tr("Nothing is held twice, and no open order's identifiers are "
+                                       "in error."));
+    else
+        m_summary->show(Sign::Failed, m_findings.size() == 1
+                                          ? tr("1 finding; Enter opens its circuit.")
+                                          : tr("%1 findings; Enter opens the circuit of one.")
+                                                .arg(qlonglong(m_findings.size())));
+    m_table->setVisible(!m_findings.empty());
+    if (m_findings.empty())
+        m_start->setFocus();
+    else {
+        m_table->setCurrentIndex(m_model->index(0, 0));
+        m_table->setFocus();
+    }
+    showCircuits(m_table->currentIndex().row());
+}
+
+void AuditScreen::showCircuits(int row)
+{
+    clearLayout(m_circuitRow);
+    const bool any = row >= 0 && row < int(m_findings.size());
+    m_circuits->setVisible(any);
+    if (!any)
+        return;
+    const QStringList &circuits = m_findings[std::size_t(row)].circuits;
+    for (const QString &circuit :
+         circuits.first(std::min(circuits.size(), qsizetype(circuitsShown))))
+        m_circuitRow->addWidget(makeButton(tr("Circuit %1").arg(circuit),
+                                           "audit.circuit." + circuit,
+                                           [this, circuit] { emit openCircuit(circuit); }));
+}
+
+} // namespace loopwright

@@ -1,0 +1,163 @@
+#include "app/desktop/screens/HandoffScreen.h"
+
+#include "app/desktop/PaperOut.h"
+#include "app/desktop/Theme.h"
+#include "app/desktop/widgets/FlowLayout.h"
+#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/SheetView.h"
+#include "app/print/WorkSheets.h"
+
+#include <QScrollArea>
+#include <QSplitter>
+
+namespace loopwright {
+
+HandoffScreen::HandoffScreen(Workplace &workplace, QWidget *parent)
+    : Screen(workplace, parent)
+    , m_worker(workplace)
+    , m_heading(makeHeading({}, 1.5))
+    , m_words(nullptr)
+    , m_print(makeButton(tr("Print…"), QStringLiteral("handoff.print"), [this] { print(); }))
+    , m_save(makeButton(tr("Save as PDF…"), QStringLiteral("handoff.save"), [this] { save(); }))
+    , m_view(new SheetView)
+{
+    auto *content = new QWidget;
+    content->setAutoFillBackground(true);
+    content->setBackgroundRole(QPalette::Base);
+    m_words = new QVBoxLayout(content);
+    auto *area = new QScrollArea;
+    area->setObjectName(QStringLiteral("handoff.words"));
+    area->setAccessibleName(tr("To read aloud"));
+    area->setWidget(content);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto *splitter = new QSplitter;
+    splitter->addWidget(area);
+    splitter->addWidget(m_view);
+    splitter->setStretchFactor(0, 3);
+    splitter->setStretchFactor(1, 2);
+    splitter->setChildrenCollapsible(false);
+
+    auto *buttons = new QWidget;
+    auto *row = new FlowLayout(buttons);
+    row->addWidget(m_print);
+    row->addWidget(m_save);
+    row->addWidget(makeButton(tr("Back to the job"), QStringLiteral("handoff.job"),
+                              [this] { emit openOrder(m_order); }));
+    auto *layout = new QVBoxLayout(this);
+    setPageMargins(layout, this);
+    layout->addWidget(m_heading);
+    layout->addWidget(buttons);
+    layout->addWidget(splitter, 1);
+    whenThemed(buttons, [this, row] {
+        row->setContentsMargins(0, 0, 0, 0);
+        row->setSpacing(em(0.5));
+        m_words->setContentsMargins(em(1.4), em(1.1), em(1.4), em(1.1));
+        m_words->setSpacing(em(0.4));
+    });
+}
+
+QString HandoffScreen::title() const
+{
+    return m_order.isEmpty() ? tr("Hand on") : tr("Hand on order %1").arg(m_order);
+}
+
+void HandoffScreen::open(const QString &order)
+{
+    m_order = order;
+    m_heading->setText(title());
+    emit titleChanged();
+}
+
+void HandoffScreen::refresh()
+{
+    if (m_order.isEmpty())
+        return;
+    m_worker.supersede();
+    m_worker.run<OrderView>(
+        [order = m_order](Records &records, const Progress &) { return showOrder(records, order); },
+        [this](const Result<OrderView> &view) { show(view); });
+}
+
+void HandoffScreen::show(const Result<OrderView> &view)
+{
+    clearLayout(m_words);
+    m_sheet = {};
+    const auto handoff = view ? makeHandoff(view->input, view->decision, view->office.name)
+                              : std::optional<Handoff>();
+    if (handoff) {
+        m_sheet = handoffPage(*handoff, localPaper());
+        showWords(*handoff);
+    } else {
+        m_words->addWidget(makeText(view ? tr("Nothing is open on this job: there is nothing to "
+                                              "hand on.")
+                                         : view.error().text()));
+    }
+    m_words->addStretch(1);
+    m_view->show(m_sheet, handoff ? handoff->reason : QString());
+    m_print->setEnabled(handoff.has_value());
+    m_save->setEnabled(handoff.has_value());
+}
+
+void HandoffScreen::addWords(const QString &head, const QString &text)
+{
+    if (text.isEmpty())
+        return;
+    m_words->addWidget(makeMuted(head));
+    QLabel *words = makeText(text);
+    whenThemed(words, [words] { words->setFont(sized(1.25)); });
+    m_words->addWidget(words);
+    m_words->addSpacing(em(0.6));
+}
+
+void HandoffScreen::showWords(const Handoff &handoff)
+{
+    addWords(tr("Call"), handoff.call);
+    addWords(tr("Whose part"), handoff.part);
+    addWords(tr("What failed"),
+             handoff.where.isEmpty() ? handoff.failed : handoff.failed + ": " + handoff.where);
+    addWords(tr("What was seen"), handoff.reason);
+    addWords(tr("Cause"), handoff.cause);
+    addWords(tr("What it means"), handoff.meaning);
+    addWords(tr("Check, first things first"), handoff.check.join(u'\n'));
+    QStringList readings;
+    for (const HandoffReading &reading : handoff.readings)
+        readings << reading.name + ": " + reading.value +
+                        (reading.limit.isEmpty() ? QString() : " (" + reading.limit + ")") + ", " +
+                        reading.word;
+    addWords(tr("Readings"), readings.join(u'\n'));
+    addWords(tr("Done already"), handoff.done.join(u'\n'));
+    addWords(tr("Also open"), handoff.alsoOpen.join(u'\n'));
+    addWords(tr("The line"), tr("Order %1, circuit %2, pair %3, %4, %5")
+                                 .arg(handoff.order, handoff.circuit, handoff.pair, handoff.office,
+                                      handoff.variant));
+    addWords(tr("The customer"),
+             handoff.customer + "\n" + handoff.premises +
+                 (handoff.contact.isEmpty() ? QString() : "\n" + handoff.contact));
+}
+
+void HandoffScreen::takeFocus()
+{
+    m_print->setFocus();
+}
+
+void HandoffScreen::print()
+{
+    if (const auto printed = printSheet(this, m_sheet); !printed)
+        emit said(printed.error().text());
+    else if (*printed)
+        emit said(tr("Sent to the printer."));
+}
+
+void HandoffScreen::save()
+{
+    const auto saved =
+        saveSheet(this, m_sheet, QStringLiteral("handoff-%1.pdf").arg(m_order), records().now());
+    if (!saved)
+        emit said(saved.error().text());
+    else if (!saved->isEmpty())
+        emit said(tr("Saved as %1.").arg(*saved));
+}
+
+} // namespace loopwright

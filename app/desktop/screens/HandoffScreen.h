@@ -1,0 +1,48 @@
+#pragma once
+// A job that is not accepted, handed on: which part failed and how, whose part it is and whom to
+// call, in large letters to read aloud, and as a page to print or to save.
+
+#include "app/actions/Orders.h"
+#include "app/desktop/Screen.h"
+#include "app/desktop/Worker.h"
+#include "app/print/Sheet.h"
+#include "core/acceptance/Handoff.h"
+
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace loopwright {
+
+class SheetView;
+
+class HandoffScreen : public Screen
+{
+    Q_OBJECT
+public:
+    explicit HandoffScreen(Workplace &workplace, QWidget *parent = nullptr);
+
+    QString key() const override { return QStringLiteral("handoff"); }
+    QString title() const override;
+    void refresh() override;
+    void open(const QString &order) override;
+    void takeFocus() override;
+
+private:
+    void show(const Result<OrderView> &view);
+    void showWords(const Handoff &handoff);
+    void addWords(const QString &head, const QString &text);
+    void print();
+    void save();
+
+    Worker m_worker;
+    QString m_order;
+    Sheet m_sheet;
+    QLabel *m_heading;
+    QVBoxLayout *m_words;
+    QPushButton *m_print;
+    QPushButton *m_save;
+    SheetView *m_view;
+};
+
+} // namespace loopwright

@@ -1,0 +1,210 @@
+#include "app/desktop/screens/RegisterScreen.h"
+
+#include "app/actions/Limits.h"
+#include "app/actions/Register.h"
+#include "app/desktop/Names.h"
+#include "app/desktop/Theme.h"
+#include "app/desktop/models/TextTable.h"
+#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/Table.h"
+#include "core/identifiers/ProtocolVariant.h"
+
+#include <QHBoxLayout>
+#include <QLocale>
+#include <QStackedWidget>
+#include <QTabWidget>
+
+namespace loopwright {
+
+namespace {
+
+/// A calibration that ends within so many days is told beforehand.
+constexpr int soonDays = 30;
+
+QString testLinesText(const QList<TestLine> &lines)
+{
+    QStringList texts;
+    for (const TestLine &line : lines)
+        texts << line.label + " " + line.number.forInstallersOnly();
+    return texts.join(QStringLiteral(" · "));
+}
+
+struct CalibrationState
+{
+    Sign sign;
+    QString words;
+};
+
+CalibrationState calibrationState(const Instrument &instrument, QDate today)
+{
+    if (instrument.calibrations.isEmpty())
+        return {Sign::Failed, RegisterScreen::tr("no calibration recorded")};
+    const Calibration &last = instrument.calibrations.last();
+    if (!last.due)
+        return {Sign::NotNeeded, RegisterScreen::tr("not required")};
+    const qint64 days = today.daysTo(*last.due);
+    if (days < 0)
+        return {Sign::Failed, RegisterScreen::tr("ended %1 days ago").arg(-days)};
+    if (days <= soonDays)
+        return {Sign::Doubtful, RegisterScreen::tr("ends in %1 days").arg(days)};
+    return {Sign::Done, RegisterScreen::tr("holds")};
+}
+
+QString dueText(const Instrument &instrument)
+{
+    if (instrument.calibrations.isEmpty() || !instrument.calibrations.last().due)
+        return {};
+    return dayText(*instrument.calibrations.last().due);
+}
+
+} // namespace
+
+RegisterScreen::RegisterScreen(Workplace &workplace, QWidget *parent)
+    : Screen(workplace, parent)
+    , m_tabs(new QTabWidget)
+{
+    m_tabs->setObjectName(QStringLiteral("register.tabs"));
+    m_tabs->setAccessibleName(tr("Parts of the register"));
+    m_tabs->setDocumentMode(true);
+    m_offices = addTable(QStringLiteral("offices"), tr("Serving offices"),
+                         tr("Import a file with the columns office, name, protocol_variant and "
+                            "test_lines."),
+                         new TextTable({tr("Office"), tr("Name"), tr("Protocol variant"),
+                                        tr("Test lines, unpublished: for installers only")},
+                                       -1, {0, 3}, this),
+                         {8, 16, 20, 30});
+    m_people =
+        addTable(QStringLiteral("people"), tr("People"),
+                 tr("Import a file with the columns installer, name and role."),
+                 new TextTable({tr("Key"), tr("Name"), tr("Role")}, -1, {0}, this), {10, 20, 12});
+    m_instruments =
+        addTable(QStringLiteral("instruments"), tr("Instruments"),
+                 tr("Import a file with the columns instrument, serial, kind, calibrated_on and "
+                    "calibration_due."),
+                 new TextTable({tr("Instrument"), tr("Kind"), tr("Serial"), tr("Calibrated"),
+                                tr("Holds until"), tr("Calibration")},
+                               5, {0, 2}, this),
+                 {10, 16, 12, 9, 9, 14});
+    m_limits = addTable(
+        QStringLiteral("limits"), tr("Limits"), {},
+        new TextTable({tr("Limit"), tr("Value"), tr("Unit"), tr("Source"), tr("Set"), tr("Key")},
+                      -1, {1, 5}, this),
+        {26, 7, 6, 26, 6, 18});
+
+    auto *head = new QHBoxLayout;
+    head->addWidget(makeHeading(tr("Register"), 1.5), 1);
+    head->addWidget(makeButton(tr("Import a file…   Ctrl+I"), QStringLiteral("register.import"),
+                               [this] { emit openScreen(QStringLiteral("import"), {}); }));
+    auto *layout = new QVBoxLayout(this);
+    setPageMargins(layout, this);
+    layout->addLayout(head);
+    layout->addWidget(m_tabs, 1);
+}
+
+TextTable *RegisterScreen::addTable(const QString &key, const QString &name,
+                                    const QString &emptyWords, TextTable *model,
+                                    std::vector<double> ems)
+{
+    auto *table = new Table("register." + key, name);
+    table->setModel(model);
+    table->setColumnEms(std::move(ems));
+    auto *empty = new EmptyState;
+    empty->say(tr("None yet"), emptyWords);
+    auto *pages = new QStackedWidget;
+    pages->addWidget(empty);
+    pages->addWidget(table);
+    connect(model, &QAbstractItemModel::modelReset, pages,
+            [pages, model] { pages->setCurrentIndex(model->rowCount() > 0 ? 1 : 0); });
+    m_tabs->addTab(pages, name);
+    return model;
+}
+
+void RegisterScreen::refresh()
+{
+    showOffices();
+    showPeople();
+    showInstruments();
+    showLimits();
+}
+
+void RegisterScreen::takeFocus()
+{
+    m_tabs->setFocus();
+}
+
+void RegisterScreen::showOffices()
+{
+    const auto known = offices(records());
+    if (!known) {
+        emit said(known.error().text());
+        return;
+    }
+    std::vector<TextRow> rows;
+    for (const ServingOffice &office : *known) {
+        const auto lines = testLinesOf(records(), office.key);
+        const ProtocolVariant *variant = findVariant(office.protocolVariant);
+        rows.push_back({{office.key, office.name, variant ? variant->name : office.protocolVariant,
+                         lines ? testLinesText(*lines) : lines.error().text()},
+                        Sign::None,
+                        office.key,
+                        false});
+    }
+    m_offices->show(std::move(rows));
+}
+
+void RegisterScreen::showPeople()
+{
+    const auto known = people(records());
+    if (!known) {
+        emit said(known.error().text());
+        return;
+    }
+    std::vector<TextRow> rows;
+    for (const Person &person : *known)
+        rows.push_back({{person.key, person.name, eventName(toText(person.role))},
+                        Sign::None,
+                        person.key,
+                        false});
+    m_people->show(std::move(rows));
+}
+
+void RegisterScreen::showInstruments()
+{
+    const auto known = instruments(records());
+    if (!known) {
+        emit said(known.error().text());
+        return;
+    }
+    std::vector<TextRow> rows;
+    for (const Instrument &instrument : *known) {
+        const CalibrationState state = calibrationState(instrument, workplace().today());
+        rows.push_back(
+            {{instrument.key, instrument.kind, instrument.serial,
+              instrument.calibrations.isEmpty() ? QString()
+                                                : dayText(instrument.calibrations.last().on),
+              dueText(instrument), state.words},
+             state.sign,
+             instrument.key,
+             false});
+    }
+    m_instruments->show(std::move(rows));
+}
+
+void RegisterScreen::showLimits()
+{
+    const auto limits = shippedLimits();
+    if (!limits) {
+        emit said(limits.error().text());
+        return;
+    }
+    std::vector<TextRow> rows;
+    for (const Limit &limit : limits->all())
+        rows.push_back({{limit.name, QLocale::c().toString(limit.value, 'g', 12), limit.unit,
+                         limit.source, limits->version(), limit.key},
+                        Sign::None,
+                        limit.key,
+                        false});
+    m_limits->show(std::move(rows));
+}
+
+} // namespace loopwright
