@@ -1,0 +1,125 @@
+#include "app/desktop/Theme.h"
+
+#include <QFontInfo>
+#include <QLabel>
+#include <QTest>
+
+#include <cmath>
+
+using namespace loopwright;
+
+namespace {
+
+/// Relative luminance and contrast ratio after WCAG 2.1 (definitions of "relative luminance" and
+/// "contrast ratio").
+double linear(double part)
+{
+    return part <= 0.03928 ? part / 12.92 : std::pow((part + 0.055) / 1.055, 2.4);
+}
+
+double luminance(const QColor &colour)
+{
+    return 0.2126 * linear(colour.redF()) + 0.7152 * linear(colour.greenF()) +
+           0.0722 * linear(colour.blueF());
+}
+
+double contrast(const QColor &a, const QColor &b)
+{
+    const double la = luminance(a), lb = luminance(b);
+    return (std::max(la, lb) + 0.05) / (std::min(la, lb) + 0.05);
+}
+
+} // namespace
+
+class ThemeTest : public QObject
+{
+    Q_OBJECT
+
+private slots:
+    void contrastFormula()
+    {
+        // WCAG 2.1: black on white is 21:1, the most there is; #777 on white is 4.48:1, the usual
+        // example of a grey that just fails.
+        QCOMPARE(contrast(Qt::black, Qt::white), 21.0);
+        QVERIFY(std::abs(contrast(QColor(0x77, 0x77, 0x77), Qt::white) - 4.48) < 0.005);
+    }
+
+    void textIsReadable_data()
+    {
+        QTest::addColumn<QString>("look");
+        for (const QString &look : allWords<Look>())
+            QTest::newRow(qPrintable(look)) << look;
+    }
+    void textIsReadable()
+    {
+        QFETCH(QString, look);
+        const Colours &c = coloursOf(*fromText<Look>(look));
+        for (const QColor &ground : {c.window, c.base, c.raised}) {
+            for (const QColor &ink : {c.text, c.muted, c.accent, c.good, c.bad, c.doubtful})
+                QVERIFY2(contrast(ink, ground) >= 4.5,
+                         qPrintable(QString("%1 on %2: %3")
+                                        .arg(ink.name(), ground.name())
+                                        .arg(contrast(ink, ground))));
+            QVERIFY2(contrast(c.frame, ground) >= 3.0, qPrintable(ground.name()));
+        }
+        QVERIFY(contrast(c.onAccent, c.accent) >= 4.5);
+        QVERIFY(contrast(c.onSelected, c.selected) >= 4.5);
+        QVERIFY(contrast(c.good, c.goodGround) >= 4.5);
+        QVERIFY(contrast(c.bad, c.badGround) >= 4.5);
+        QVERIFY(contrast(c.doubtful, c.doubtfulGround) >= 4.5);
+        QVERIFY(contrast(c.text, c.goodGround) >= 4.5);
+        QVERIFY(contrast(c.text, c.badGround) >= 4.5);
+        QVERIFY(contrast(c.text, c.doubtfulGround) >= 4.5);
+        // Signs in a selected row are drawn on its ground.
+        for (const QColor &ink : {c.good, c.bad, c.doubtful})
+            QVERIFY2(*fromText<Look>(look) == Look::HighContrast ||
+                         contrast(ink, c.selected) >= 3.0,
+                     qPrintable(ink.name()));
+    }
+
+    void paletteTellsItsLook_data() { textIsReadable_data(); }
+    void paletteTellsItsLook()
+    {
+        QFETCH(QString, look);
+        const Look wanted = *fromText<Look>(look);
+        QCOMPARE(lookOf(paletteOf(wanted)), wanted);
+        const QPalette palette = paletteOf(wanted);
+        QVERIFY(contrast(palette.color(QPalette::Disabled, QPalette::Text),
+                         palette.color(QPalette::Base)) >= 4.5);
+        QVERIFY(contrast(palette.color(QPalette::ToolTipText),
+                         palette.color(QPalette::ToolTipBase)) >= 4.5);
+        QVERIFY(contrast(palette.color(QPalette::ButtonText), palette.color(QPalette::Button)) >=
+                4.5);
+    }
+
+    void sizeScalesEverything()
+    {
+        applyTheme(*qApp, Look::Light, 100);
+        QVERIFY(!QFontInfo(QApplication::font()).family().isEmpty());
+        const int small = em(10);
+        const int indicator = QApplication::style()->pixelMetric(QStyle::PM_IndicatorWidth);
+        QLabel label("Loop");
+        int told = 0;
+        whenThemed(&label, [&] { told = em(1); });
+        const int before = label.sizeHint().height();
+        applyTheme(*qApp, Look::Dark, 200);
+        QVERIFY(std::abs(em(10) - 2 * small) <= 6);
+        QCOMPARE(QApplication::style()->pixelMetric(QStyle::PM_IndicatorWidth), 2 * indicator);
+        QVERIFY(label.sizeHint().height() >= 2 * before - 4);
+        QCOMPARE(told, em(1));
+        QCOMPARE(lookOf(QApplication::palette()), Look::Dark);
+    }
+
+    void sizeIsKeptInBounds()
+    {
+        applyTheme(*qApp, Look::Light, 200);
+        const int most = em(10);
+        applyTheme(*qApp, Look::Light, 100'000);
+        QCOMPARE(em(10), most);
+        applyTheme(*qApp, Look::Light, -3);
+        QVERIFY(em(10) < most);
+    }
+};
+
+QTEST_MAIN(ThemeTest)
+#include "ThemeTest.moc"

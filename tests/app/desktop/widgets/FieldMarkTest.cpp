@@ -1,0 +1,94 @@
+#include "app/desktop/widgets/FieldMark.h"
+
+#include <QComboBox>
+#include <QLineEdit>
+#include <QSignalSpy>
+#include <QTest>
+
+using namespace loopwright;
+
+namespace {
+
+Finding finding(Severity severity, const QString &reason, const QString &repair = {})
+{
+    return {.severity = severity, .code = "test", .reason = reason, .repair = repair, .field = {}};
+}
+
+} // namespace
+
+class FieldMarkTest : public QObject
+{
+    Q_OBJECT
+
+private slots:
+    void namesItsField()
+    {
+        auto *edit = new QLineEdit;
+        FieldMark mark("Directory &number", edit);
+        QCOMPARE(edit->accessibleName(), "Directory number");
+        auto *named = new QLineEdit;
+        named->setAccessibleName("Terminal 2, SPID");
+        FieldMark other("SPID", named);
+        QCOMPARE(named->accessibleName(), "Terminal 2, SPID");
+    }
+
+    void showsTheWorstAndKeepsTheOthers()
+    {
+        auto *edit = new QLineEdit;
+        FieldMark mark("SPID", edit);
+        mark.setHint("14 digits");
+        QCOMPARE(mark.sentence(), "14 digits");
+        QVERIFY(!mark.isInError());
+        mark.setFindings({finding(Severity::Note, "a note"), finding(Severity::Error, "too short"),
+                          finding(Severity::Warning, "doubtful")});
+        QCOMPARE(mark.sentence(), "too short");
+        QVERIFY(mark.isInError());
+        QCOMPARE(edit->accessibleDescription(), "error: too short");
+        mark.clearFindings();
+        QCOMPARE(mark.sentence(), "14 digits");
+        QCOMPARE(edit->accessibleDescription(), "14 digits");
+    }
+
+    void keyTakesTheRepair()
+    {
+        auto *edit = new QLineEdit;
+        FieldMark mark("SPID", edit);
+        mark.show();
+        mark.activateWindow();
+        QVERIFY(QTest::qWaitForWindowActive(&mark));
+        edit->setFocus();
+        QTest::keyClicks(edit, "2175550143O101");
+        QSignalSpy taken(&mark, &FieldMark::repairTaken);
+        QTest::keyClick(edit, Qt::Key_R, Qt::ControlModifier); // nothing to take yet
+        QCOMPARE(taken.count(), 0);
+        mark.setFindings({finding(Severity::Error, "has the letter O", "21755501430101")});
+        auto *button = mark.findChild<QToolButton *>("repair");
+        QVERIFY(button->isVisible());
+        QVERIFY(button->accessibleName().contains("21755501430101"));
+        QTest::keyClick(edit, Qt::Key_R, Qt::ControlModifier);
+        QCOMPARE(taken.count(), 1);
+        QCOMPARE(edit->text(), "21755501430101");
+    }
+
+    void repairGoesIntoAnEditableList()
+    {
+        auto *combo = new QComboBox;
+        combo->setEditable(true);
+        FieldMark mark("Office", combo);
+        mark.setFindings({finding(Severity::Error, "no such office", "ELM1")});
+        mark.takeRepair();
+        QCOMPARE(combo->currentText(), "ELM1");
+    }
+
+    void lineKeepsItsPlace()
+    {
+        auto *edit = new QLineEdit;
+        FieldMark mark("SPID", edit);
+        const int before = mark.sizeHint().height();
+        mark.setFindings({finding(Severity::Error, "short")});
+        QCOMPARE(mark.sizeHint().height(), before);
+    }
+};
+
+QTEST_MAIN(FieldMarkTest)
+#include "FieldMarkTest.moc"
