@@ -40,6 +40,11 @@ Result<QList<ServingOffice>> offices(Records &records)
     return asList(OfficeStore(records.database()).all());
 }
 
+Result<QList<TestLine>> testLinesOf(Records &records, const QString &office)
+{
+    return OfficeStore(records.database()).testLines(office);
+}
+
 Result<QList<Person>> people(Records &records)
 {
     return asList(PersonStore(records.database()).all());

@@ -10,6 +10,8 @@
 namespace loopwright {
 
 Result<QList<ServingOffice>> offices(Records &records);
+/// Unpublished: for installers, never on a paper for a customer. Empty for an unknown office.
+Result<QList<TestLine>> testLinesOf(Records &records, const QString &office);
 Result<QList<Person>> people(Records &records);
 Result<QList<Instrument>> instruments(Records &records);
 

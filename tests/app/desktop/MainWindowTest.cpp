@@ -1,0 +1,179 @@
+#include "app/desktop/MainWindow.h"
+
+#include "tests/support/DeskRecords.h"
+
+#include <QAbstractItemView>
+#include <QAccessible>
+#include <QFocusFrame>
+#include <QLineEdit>
+#include <QScrollBar>
+#include <QSignalSpy>
+
+using namespace loopwright;
+
+namespace {
+
+/// Everything that the keyboard can come to.
+QList<QWidget *> controlsOf(QWidget *page)
+{
+    QList<QWidget *> controls;
+    for (QWidget *widget : page->findChildren<QWidget *>())
+        if (widget->focusPolicy() != Qt::NoFocus && !qobject_cast<QScrollBar *>(widget))
+            controls << widget;
+    return controls;
+}
+
+/// A part of another control: the line of an editable list, the view behind a list, a corner.
+bool isPart(const QWidget *widget)
+{
+    return widget->objectName().startsWith("qt_") ||
+           (widget->parentWidget() && widget->parentWidget()->inherits("QComboBox")) ||
+           widget->inherits("QComboBoxListView") || widget->inherits("QComboBoxPrivateContainer") ||
+           widget->inherits("QHeaderView") || widget->inherits("QTabBar");
+}
+
+} // namespace
+
+class MainWindowTest : public QObject
+{
+    Q_OBJECT
+
+private:
+    std::unique_ptr<DeskRecords> m_records;
+    std::unique_ptr<MainWindow> m_window;
+
+    QString shown() const { return m_window->current()->key(); }
+
+private slots:
+    void init()
+    {
+        m_records = std::make_unique<DeskRecords>();
+        m_window = std::make_unique<MainWindow>(m_records->workplace());
+        m_window->show();
+        m_window->activateWindow();
+        QVERIFY(QTest::qWaitForWindowActive(m_window.get()));
+    }
+    void cleanup()
+    {
+        m_window.reset();
+        m_records.reset();
+    }
+
+    void beginsOnTheBoard()
+    {
+        QCOMPARE(shown(), "board");
+        QCOMPARE(m_window->windowTitle(), "Board — Loopwright");
+    }
+
+    void everyScreenOfTheRailHasItsKey()
+    {
+        int place = 0;
+        for (const ScreenEntry &entry : allScreens()) {
+            if (!entry.onRail)
+                continue;
+            ++place;
+            QTest::keyClick(m_window.get(), Qt::Key(Qt::Key_0 + place), Qt::ControlModifier);
+            QCOMPARE(shown(), QString(entry.key));
+            auto *button = m_window->findChild<QToolButton *>(QString("rail.") + entry.key);
+            QVERIFY(button->isChecked());
+            QVERIFY(!button->accessibleName().isEmpty());
+        }
+        QVERIFY(place >= 7);
+    }
+
+    void keysOfTheMenu()
+    {
+        QTest::keyClick(m_window.get(), Qt::Key_N, Qt::ControlModifier);
+        QCOMPARE(shown(), "order");
+        QTest::keyClick(m_window.get(), Qt::Key_I, Qt::ControlModifier);
+        QCOMPARE(shown(), "import");
+        QTest::keyClick(m_window.get(), Qt::Key_F, Qt::ControlModifier); // nothing to search here
+        QCOMPARE(shown(), "board");
+        QCOMPARE(QApplication::focusWidget()->objectName(), "search");
+    }
+
+    void slashSearchesButIsTypedWhereTextIs()
+    {
+        auto *table = m_window->findChild<QAbstractItemView *>("orders");
+        QTRY_VERIFY(table->model()->rowCount() > 0);
+        table->setFocus();
+        QTest::keyClick(table, Qt::Key_Slash);
+        auto *search = m_window->findChild<QLineEdit *>("search");
+        QCOMPARE(QApplication::focusWidget(), search);
+        QTest::keyClicks(search, "17/2");
+        QCOMPARE(search->text(), "17/2");
+    }
+
+    void escapeGoesBack()
+    {
+        m_window->openCircuit("C-501");
+        QCOMPARE(shown(), "circuit");
+        QTest::keyClick(m_window.get(), Qt::Key_Escape);
+        QCOMPARE(shown(), "board");
+        m_window->showScreen("import");
+        m_window->showScreen("register");
+        QTest::keyClick(m_window.get(), Qt::Key_Escape);
+        QCOMPARE(shown(), "import");
+        QTest::keyClick(m_window.get(), Qt::Key_Escape);
+        QCOMPARE(shown(), "board");
+    }
+
+    void unknownScreenChangesNothing()
+    {
+        m_window->showScreen("no such screen", "O-1001");
+        QCOMPARE(shown(), "board");
+    }
+
+    void lookAndSizeAreAskedForByTheMenu()
+    {
+        QSignalSpy look(m_window.get(), &MainWindow::lookChosen);
+        QSignalSpy size(m_window.get(), &MainWindow::sizeChosen);
+        m_window->findChild<QAction *>("action.look.dark")->trigger();
+        m_window->findChild<QAction *>("action.size.150")->trigger();
+        QCOMPARE(look.count(), 1);
+        QCOMPARE(size.first().first().toInt(), 150);
+        m_window->markTheme(Look::HighContrast, 125);
+        QVERIFY(m_window->findChild<QAction *>("action.look.high_contrast")->isChecked());
+        QVERIFY(!m_window->findChild<QAction *>("action.look.dark")->isChecked());
+    }
+
+    void railShrinksInANarrowWindow()
+    {
+        auto *rail = m_window->findChild<QWidget *>("rail");
+        m_window->resize(em(110), em(60));
+        QTRY_VERIFY(rail->width() > em(8));
+        m_window->resize(em(60), em(50));
+        QTRY_VERIFY(rail->width() < em(4));
+    }
+
+    void everyControlHasANameForAScreenReader()
+    {
+        for (const ScreenEntry &entry : allScreens()) {
+            m_window->showScreen(entry.key, QString(entry.key) == "circuit" ? "C-501" : "O-1002");
+            QTest::qWait(50);
+            for (QWidget *control : controlsOf(m_window->current())) {
+                if (isPart(control))
+                    continue;
+                QAccessibleInterface *spoken = QAccessible::queryAccessibleInterface(control);
+                QVERIFY(spoken);
+                const QString where =
+                    QString("%1: %2 %3")
+                        .arg(entry.key, control->metaObject()->className(), control->objectName());
+                QVERIFY2(!spoken->text(QAccessible::Name).isEmpty(), qPrintable(where));
+                QVERIFY2(!control->objectName().isEmpty(), qPrintable(where));
+            }
+        }
+    }
+
+    void theFocusIsSeen()
+    {
+        auto *ring = m_window->findChild<QFocusFrame *>();
+        QVERIFY(ring);
+        m_window->showScreen("order");
+        QCOMPARE(ring->widget(), QApplication::focusWidget());
+        QVERIFY(ring->isVisible());
+    }
+};
+
+QTEST_MAIN(MainWindowTest)
+#include "MainWindowTest.moc"

@@ -1,0 +1,60 @@
+#include "app/desktop/screens/HandoffScreen.h"
+
+#include "app/desktop/Theme.h"
+#include "app/desktop/widgets/SheetView.h"
+#include "tests/support/DeskRecords.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+
+using namespace loopwright;
+
+class HandoffScreenTest : public QObject
+{
+    Q_OBJECT
+
+private:
+    QString words(const HandoffScreen &screen) const
+    {
+        QStringList texts;
+        for (const QLabel *label :
+             screen.findChild<QScrollArea *>("handoff.words")->findChildren<QLabel *>())
+            if (label->isVisible())
+                texts << label->text();
+        return texts.join('\n');
+    }
+
+private slots:
+    void saysWhatFailedAndWhomToCall()
+    {
+        DeskRecords records;
+        HandoffScreen screen(records.workplace());
+        screen.resize(em(100), em(60));
+        screen.show();
+        screen.open("O-1002"); // layer 3 down with cause 88
+        screen.refresh();
+        QTRY_VERIFY(screen.findChild<SheetView *>()->pages() > 0);
+        const QString said = words(screen);
+        QVERIFY2(said.contains("88"), qPrintable(said));
+        QVERIFY2(said.contains("layer 3"), qPrintable(said));
+        QVERIFY2(said.contains("C-502"), qPrintable(said));
+        QVERIFY(screen.findChild<QPushButton *>("handoff.print")->isEnabled());
+        // The page is handed on, to the office: but the unpublished numbers stay in the register.
+        QVERIFY(!said.contains("555-0198"));
+    }
+
+    void nothingOpenIsSaid()
+    {
+        DeskRecords records;
+        HandoffScreen screen(records.workplace());
+        screen.show();
+        screen.open("no such order");
+        screen.refresh();
+        QTRY_VERIFY(words(screen).contains("no such order"));
+        QVERIFY(!screen.findChild<QPushButton *>("handoff.print")->isEnabled());
+    }
+};
+
+QTEST_MAIN(HandoffScreenTest)
+#include "HandoffScreenTest.moc"

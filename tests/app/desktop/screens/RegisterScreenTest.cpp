@@ -1,0 +1,80 @@
+#include "app/desktop/screens/RegisterScreen.h"
+
+#include "app/desktop/Theme.h"
+#include "tests/support/DeskRecords.h"
+
+#include <QSignalSpy>
+#include <QTabWidget>
+#include <QTableView>
+
+using namespace loopwright;
+
+class RegisterScreenTest : public QObject
+{
+    Q_OBJECT
+
+private:
+    QAbstractItemModel *model(const RegisterScreen &screen, const QString &name) const
+    {
+        return screen.findChild<QTableView *>("register." + name)->model();
+    }
+    QString cell(const QAbstractItemModel *model, int row, int column) const
+    {
+        return model->index(row, column).data().toString();
+    }
+
+private slots:
+    void listsWhatWasImported()
+    {
+        DeskRecords records;
+        RegisterScreen screen(records.workplace());
+        screen.refresh();
+        const auto *offices = model(screen, "offices");
+        QCOMPARE(offices->rowCount(), 2);
+        QCOMPARE(cell(offices, 0, 1), "North Street");
+        QCOMPARE(cell(offices, 0, 3), "loopback 217-555-0198 · milliwatt 217-555-0199");
+        QCOMPARE(cell(offices, 1, 3), "");
+        QCOMPARE(model(screen, "people")->rowCount(), 3);
+    }
+
+    void saysWhetherACalibrationHolds()
+    {
+        DeskRecords records;
+        RegisterScreen screen(records.workplace());
+        screen.refresh();
+        const auto *instruments = model(screen, "instruments");
+        QMap<QString, QString> states;
+        for (int row = 0; row < instruments->rowCount(); ++row)
+            states.insert(cell(instruments, row, 0), cell(instruments, row, 5));
+        QCOMPARE(states.value("TS-1"), "holds");
+        QCOMPARE(states.value("TS-2"), "ended 418 days ago"); // 2025-01-10 to 2026-03-04
+        QCOMPARE(states.value("TS-3"), "ends in 16 days");
+        QCOMPARE(states.value("LP-1"), "not required");
+    }
+
+    void everyLimitHasItsSource()
+    {
+        DeskRecords records(false);
+        RegisterScreen screen(records.workplace());
+        screen.refresh();
+        const auto *limits = model(screen, "limits");
+        QVERIFY(limits->rowCount() > 10);
+        for (int row = 0; row < limits->rowCount(); ++row)
+            QVERIFY2(!cell(limits, row, 3).isEmpty(), qPrintable(cell(limits, row, 0)));
+    }
+
+    void emptyListsSayWhichFileToImport()
+    {
+        DeskRecords records(false);
+        RegisterScreen screen(records.workplace());
+        screen.show();
+        screen.refresh();
+        QVERIFY(!screen.findChild<QTableView *>("register.offices")->isVisible());
+        QSignalSpy opened(&screen, &Screen::openScreen);
+        screen.findChild<QAbstractButton *>("register.import")->click();
+        QCOMPARE(opened.first().first().toString(), "import");
+    }
+};
+
+QTEST_MAIN(RegisterScreenTest)
+#include "RegisterScreenTest.moc"
