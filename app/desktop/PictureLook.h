@@ -9,6 +9,8 @@ namespace loopwright {
 inline PictureStyle screenPictureStyle(const QColor &ground, double times = 1)
 {
     const Colours &c = colours();
+    QFont font = QApplication::font();
+    font.setPixelSize(em(times)); // the painters reckon in the painter's units
     return {.ground = ground,
             .text = c.text,
             .muted = c.muted,
@@ -17,7 +19,7 @@ inline PictureStyle screenPictureStyle(const QColor &ground, double times = 1)
             .good = c.good,
             .bad = c.bad,
             .doubtful = c.doubtful,
-            .font = sized(times)};
+            .font = font};
 }
 
 } // namespace loopwright

@@ -111,10 +111,10 @@ void AuditScreen::start()
         [](Records &records, const Progress &progress) {
             return auditIdentifiers(records, progress);
         },
-        [this](const Result<std::vector<AuditFinding>> &findings) { show(findings); });
+        [this](const Result<std::vector<AuditFinding>> &findings) { showFindings(findings); });
 }
 
-void AuditScreen::show(const Result<std::vector<AuditFinding>> &findings)
+void AuditScreen::showFindings(const Result<std::vector<AuditFinding>> &findings)
 {
     setRunning(false);
     m_findings = findings ? *findings : std::vector<AuditFinding>();

@@ -32,7 +32,7 @@ public:
 
 private:
     void setRunning(bool running);
-    void show(const Result<std::vector<AuditFinding>> &findings);
+    void showFindings(const Result<std::vector<AuditFinding>> &findings);
     void showCircuits(int row);
 
     Worker m_worker;

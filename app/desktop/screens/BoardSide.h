@@ -24,6 +24,7 @@ class BoardSide : public QScrollArea
 public:
     explicit BoardSide(Workplace &workplace, QWidget *parent = nullptr);
 
+    using QScrollArea::show;
     /// Empty: nothing is selected.
     void show(const QString &order);
     void refresh();

@@ -121,10 +121,10 @@ void CircuitScreen::refresh()
         [circuit = m_circuit](Records &records, const Progress &) {
             return showCircuit(records, circuit);
         },
-        [this](const Result<CircuitView> &view) { show(view); });
+        [this](const Result<CircuitView> &view) { showView(view); });
 }
 
-void CircuitScreen::show(const Result<CircuitView> &view)
+void CircuitScreen::showView(const Result<CircuitView> &view)
 {
     m_found->setVisible(view.has_value());
     m_mark->clearFindings();

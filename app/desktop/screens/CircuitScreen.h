@@ -29,7 +29,7 @@ public:
     bool startSearch() override;
 
 private:
-    void show(const Result<CircuitView> &view);
+    void showView(const Result<CircuitView> &view);
 
     Worker m_worker;
     QString m_circuit;

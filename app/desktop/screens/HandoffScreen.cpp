@@ -77,10 +77,10 @@ void HandoffScreen::refresh()
     m_worker.supersede();
     m_worker.run<OrderView>(
         [order = m_order](Records &records, const Progress &) { return showOrder(records, order); },
-        [this](const Result<OrderView> &view) { show(view); });
+        [this](const Result<OrderView> &view) { showView(view); });
 }
 
-void HandoffScreen::show(const Result<OrderView> &view)
+void HandoffScreen::showView(const Result<OrderView> &view)
 {
     clearLayout(m_words);
     m_sheet = {};

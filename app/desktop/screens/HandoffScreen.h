@@ -29,7 +29,7 @@ public:
     void takeFocus() override;
 
 private:
-    void show(const Result<OrderView> &view);
+    void showView(const Result<OrderView> &view);
     void showWords(const Handoff &handoff);
     void addWords(const QString &head, const QString &text);
     void print();

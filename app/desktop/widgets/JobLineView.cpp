@@ -13,6 +13,15 @@ namespace loopwright {
 
 namespace {
 
+constexpr double besideEm = 5.4; ///< a station needs so much where all names stand in one row
+constexpr double rowHeightEm = 4.6;
+constexpr double staggeredHeightEm = 6.8;
+
+bool hasRoomBeside(int width, std::size_t stations)
+{
+    return width >= em(besideEm) * int(stations);
+}
+
 QString spoken(const StationState &state)
 {
     return JobLineView::tr("%1: %2").arg(state.name(), state.word());
@@ -50,12 +59,17 @@ void JobLineView::setChoosable(bool choosable)
 
 QSize JobLineView::sizeHint() const
 {
-    return {em(46), em(5)};
+    return {em(besideEm * 9), em(rowHeightEm)};
 }
 
 QSize JobLineView::minimumSizeHint() const
 {
-    return {em(20), em(5)};
+    return {em(18), em(rowHeightEm)};
+}
+
+int JobLineView::heightForWidth(int width) const
+{
+    return em(hasRoomBeside(width, m_line.size()) ? rowHeightEm : staggeredHeightEm);
 }
 
 QRectF JobLineView::room() const
@@ -67,14 +81,54 @@ void JobLineView::paintEvent(QPaintEvent *)
 {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    paintJobLine(painter, room(), m_line,
-                 screenPictureStyle(palette().color(backgroundRole()), 0.92));
+    if (hasRoomBeside(width(), m_line.size()))
+        paintJobLine(painter, room(), m_line,
+                     screenPictureStyle(palette().color(backgroundRole()), 0.92));
+    else
+        paintStaggered(painter);
     if (m_pointed >= 0 && hasFocus()) {
         const double width = room().width() / double(m_line.size());
         const QRectF mark(room().x() + m_pointed * width, room().y(), width, room().height());
         painter.setPen(QPen(colours().accent, em(0.12), Qt::DotLine));
         painter.setBrush(Qt::NoBrush);
         painter.drawRoundedRect(mark, em(0.3), em(0.3));
+    }
+}
+
+void JobLineView::paintStaggered(QPainter &painter) const
+{
+    const PictureStyle style = screenPictureStyle(palette().color(backgroundRole()), 0.85);
+    const QRectF rect = room();
+    const double step = rect.width() / double(std::max<std::size_t>(1, m_line.size()));
+    const double y = rect.center().y();
+    const double radius = em(0.62);
+    for (std::size_t i = 0; i < m_line.size(); ++i) {
+        const StationState &state = m_line[i];
+        const QPointF centre(rect.x() + (double(i) + 0.5) * step, y);
+        if (i + 1 < m_line.size()) {
+            painter.setPen(QPen(style.muted, em(0.1)));
+            painter.drawLine(centre + QPointF(radius * 1.6, 0),
+                             centre + QPointF(step - radius * 1.6, 0));
+        }
+        paintStationMark(painter, centre, radius, state, style);
+        // The first and the last name keep inside; the others are centred below or above.
+        QRectF words(centre.x() - step, i % 2 ? rect.top() : y + em(0.9), 2 * step, em(2.3));
+        words.moveLeft(std::clamp(words.left(), rect.left(), rect.right() - words.width()));
+        const Qt::Alignment side = i == 0                   ? Qt::AlignLeft
+                                   : i + 1 == m_line.size() ? Qt::AlignRight
+                                                            : Qt::AlignHCenter;
+        painter.setFont(style.font);
+        painter.setPen(style.text);
+        if (state.next) {
+            QFont strong = style.font;
+            strong.setBold(true);
+            painter.setFont(strong);
+            painter.setPen(style.accent);
+        }
+        painter.drawText(words, side | Qt::AlignTop, state.name());
+        painter.setFont(style.font);
+        painter.setPen(state.mark == StationMark::Failed ? style.bad : style.muted);
+        painter.drawText(words, side | Qt::AlignBottom, state.word());
     }
 }
 

@@ -1,10 +1,13 @@
 #pragma once
 // The job line on the screen. A click, or Enter on the station that the arrow keys chose, goes to
-// its part of the page.
+// its part of the page. Where the names have no room side by side, every second one stands above
+// the line.
 
 #include "core/acceptance/JobLine.h"
 
 #include <QWidget>
+
+class QPainter;
 
 namespace loopwright {
 
@@ -20,6 +23,8 @@ public:
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override;
 
 signals:
     void chosen(loopwright::Station station);
@@ -34,6 +39,7 @@ protected:
 
 private:
     QRectF room() const;
+    void paintStaggered(QPainter &painter) const;
     void point(int station);
 
     std::vector<StationState> m_line;

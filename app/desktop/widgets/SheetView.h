@@ -14,6 +14,7 @@ class SheetView : public QScrollArea
 public:
     explicit SheetView(QWidget *parent = nullptr);
 
+    using QScrollArea::show;
     /// `spoken`: the words of the sheet, for a screen reader.
     void show(const Sheet &sheet, const QString &spoken);
     int pages() const { return int(m_sheet.pages.size()); }

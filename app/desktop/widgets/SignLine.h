@@ -31,6 +31,7 @@ class SignLine : public QWidget
 public:
     explicit SignLine(QWidget *parent = nullptr);
 
+    using QWidget::show;
     void show(Sign sign, const QString &text);
     Sign sign() const { return m_sign; }
     QString text() const { return m_text->text(); }

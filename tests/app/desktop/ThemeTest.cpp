@@ -2,6 +2,7 @@
 
 #include <QFontInfo>
 #include <QLabel>
+#include <QStyle>
 #include <QTest>
 
 #include <cmath>

@@ -3,6 +3,7 @@
 #include "app/desktop/Theme.h"
 #include "tests/support/DeskRecords.h"
 
+#include <QAbstractButton>
 #include <QSignalSpy>
 #include <QTabWidget>
 #include <QTableView>
