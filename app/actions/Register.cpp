@@ -3,6 +3,7 @@
 #include "app/actions/Doing.h"
 #include "db/AssignmentStore.h"
 #include "db/InstrumentStore.h"
+#include "db/LimitSetStore.h"
 #include "db/OfficeStore.h"
 #include "db/PersonStore.h"
 
@@ -43,6 +44,16 @@ Result<QList<ServingOffice>> offices(Records &records)
 Result<QList<TestLine>> testLinesOf(Records &records, const QString &office)
 {
     return OfficeStore(records.database()).testLines(office);
+}
+
+Result<LimitSet> limitSet(Records &records, const QString &version)
+{
+    auto found = LimitSetStore(records.database()).find(version);
+    if (!found)
+        return failure(found.error());
+    if (!*found)
+        return failure(ErrorCode::NotFound, QString("There is no limit set \"%1\".").arg(version));
+    return std::move(**found);
 }
 
 Result<QList<Person>> people(Records &records)

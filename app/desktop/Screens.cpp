@@ -6,6 +6,7 @@
 #include "app/desktop/screens/HandoffScreen.h"
 #include "app/desktop/screens/IdentifierDesk.h"
 #include "app/desktop/screens/ImportScreen.h"
+#include "app/desktop/screens/JobScreen.h"
 #include "app/desktop/screens/OrderScreen.h"
 #include "app/desktop/screens/RegisterScreen.h"
 
@@ -24,6 +25,8 @@ Screen *make(Workplace &workplace)
 constexpr ScreenEntry entries[] = {
     {"board", TEXT("Board"), TEXT("Every order, where it stands and why"), GlyphShape::Board,
      &make<BoardScreen>},
+    {"job", TEXT("Job"), TEXT("One order from its first step to the certificate"), GlyphShape::Job,
+     &make<JobScreen>},
     {"circuit", TEXT("Circuit"), TEXT("One circuit with its whole history"), GlyphShape::Circuit,
      &make<CircuitScreen>},
     {"order", TEXT("Order form"), TEXT("Add an order, or change one"), GlyphShape::Form,

@@ -1,0 +1,233 @@
+#include "app/desktop/job/CertificateEntry.h"
+
+#include "app/desktop/Theme.h"
+#include "app/desktop/job/Paperwork.h"
+#include "app/desktop/widgets/FieldGrid.h"
+#include "app/desktop/widgets/Parts.h"
+#include "app/print/CertificatePainter.h"
+
+#include <QHBoxLayout>
+
+namespace loopwright {
+
+namespace {
+
+constexpr double previewDotsPerInch = 110;
+
+QJsonArray strokesJson(const SignaturePad::Strokes &strokes)
+{
+    QJsonArray list;
+    for (const auto &stroke : strokes) {
+        QJsonArray points;
+        for (const QPoint &point : stroke)
+            points << point.x() << point.y();
+        list << points;
+    }
+    return list;
+}
+
+SignaturePad::Strokes strokesOf(const QJsonValue &value)
+{
+    SignaturePad::Strokes strokes;
+    for (const QJsonValue &entry : value.toArray()) {
+        const QJsonArray points = entry.toArray();
+        std::vector<QPoint> stroke;
+        for (qsizetype i = 0; i + 1 < points.size(); i += 2)
+            stroke.emplace_back(points[i].toInt(), points[i + 1].toInt());
+        if (!stroke.empty())
+            strokes.push_back(std::move(stroke));
+    }
+    return strokes;
+}
+
+} // namespace
+
+CertificateEntry::CertificateEntry(JobDesk &desk, const QString &panel, QWidget *parent)
+    : QWidget(parent)
+    , m_desk(desk)
+    , m_part(panel)
+    , m_form(new EntryForm(
+          desk, panel, tr("Issue it and save the PDF"),
+          {{"installer_name", tr("Signs for the installer"), {}, Answer::Text},
+           {"customer_name", tr("Signs for the customer"), {}, Answer::Text},
+           {"paper",
+            tr("Paper"),
+            {},
+            Answer::Choice,
+            {{u'A', toText(Paper::A4), tr("A4")}, {u'L', toText(Paper::Letter), tr("US Letter")}},
+            1},
+           {"path", tr("PDF"), tr("where it is saved"), Answer::Text, {}, 0}},
+          {}))
+    , m_installer(new SignaturePad(tr("Signature of the installer")))
+    , m_customer(new SignaturePad(tr("Signature of the customer")))
+    , m_print(makeButton(tr("Issue it and print…"), panel + ".print", [this] { print(); }))
+{
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(signing());
+    layout->addWidget(m_form);
+    layout->addWidget(m_print, 0, Qt::AlignLeft);
+    auto *pages = new QHBoxLayout;
+    for (QLabel *&page : m_pages) {
+        page = new QLabel;
+        page->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+        pages->addWidget(page);
+    }
+    m_pages[0]->setAccessibleName(tr("Preview, first page"));
+    m_pages[1]->setAccessibleName(tr("Preview, second page"));
+    pages->addStretch(1);
+    layout->addLayout(pages);
+    m_form->setConfirm([this] {
+        const QString path = m_form->typed().value("path").toString();
+        return issue([path](const QByteArray &pdf) { return saveBytes(path, pdf); }).has_value();
+    });
+    connect(m_form, &EntryForm::edited, this, [this] { showPreview(); });
+    const QJsonObject strokes = m_desk.draft(m_part + ".strokes");
+    m_installer->setStrokes(strokesOf(strokes.value("installer")));
+    m_customer->setStrokes(strokesOf(strokes.value("customer")));
+}
+
+QWidget *CertificateEntry::signing()
+{
+    auto *row = new QWidget;
+    auto *grid = new FieldGrid(22, row);
+    const std::pair<SignaturePad *, const char *> pads[] = {{m_installer, "installer"},
+                                                            {m_customer, "customer"}};
+    for (const auto &[pad, name] : pads) {
+        auto *cell = new QWidget;
+        auto *layout = new QVBoxLayout(cell);
+        layout->setContentsMargins(0, 0, 0, 0);
+        layout->addWidget(makeHeading(pad->accessibleName()));
+        layout->addWidget(pad);
+        layout->addStretch(1);
+        pad->setObjectName(m_part + ".sign." + name);
+        connect(pad, &SignaturePad::drawn, this, [this] {
+            keepStrokes();
+            showPreview();
+        });
+        grid->add(cell);
+    }
+    return row;
+}
+
+void CertificateEntry::keepStrokes()
+{
+    QJsonObject strokes;
+    if (!m_installer->strokes().empty())
+        strokes.insert("installer", strokesJson(m_installer->strokes()));
+    if (!m_customer->strokes().empty())
+        strokes.insert("customer", strokesJson(m_customer->strokes()));
+    m_desk.keepDraft(m_part + ".strokes", strokes);
+}
+
+Paper CertificateEntry::paper() const
+{
+    return fromText<Paper>(m_form->typed().value("paper").toString()).value_or(Paper::A4);
+}
+
+Signatures CertificateEntry::signatures() const
+{
+    Signatures list;
+    const QJsonObject typed = m_form->typed();
+    const std::pair<const SignaturePad *, QString> pads[] = {{m_installer, "installer"},
+                                                             {m_customer, "customer"}};
+    for (const auto &[pad, role] : pads)
+        if (!pad->strokes().empty())
+            list.push_back(
+                {role, typed.value(role + "_name").toString(), m_desk.now(), pad->strokes()});
+    return list;
+}
+
+void CertificateEntry::showOrder()
+{
+    QJsonObject typed = m_form->typed();
+    const auto propose = [&typed](const char *key, const QString &text) {
+        if (typed.value(key).toString().isEmpty())
+            typed.insert(key, text);
+    };
+    const OrderView &view = m_desk.view();
+    propose("installer_name",
+            view.installerName.isEmpty() ? m_desk.installer() : view.installerName);
+    propose("customer_name",
+            view.order.contact.isEmpty() ? view.order.customer : view.order.contact);
+    propose("paper", toText(Paper::A4));
+    propose("path", proposedPath(QString("certificate-%1.pdf").arg(view.order.number)));
+    m_form->setTyped(typed);
+    m_form->button()->setText(view.certificates.empty() ? tr("Issue it and save the PDF")
+                                                        : tr("Save a copy as PDF"));
+    m_print->setText(view.certificates.empty() ? tr("Issue it and print…") : tr("Print a copy…"));
+    showPreview();
+}
+
+void CertificateEntry::showPreview()
+{
+    if (!isVisibleTo(parentWidget()))
+        return;
+    const auto content = previewCertificate(m_desk.records(), m_desk.order().number, signatures());
+    if (!content) {
+        m_form->tell(content.error());
+        return;
+    }
+    const Sheet sheet = certificateSheet(*content, {0, m_desk.now()}, paper());
+    for (std::size_t page = 0; page < std::size(m_pages); ++page)
+        m_images[page] =
+            page < sheet.pages.size() ? sheet.image(page, previewDotsPerInch) : QImage();
+    placePages();
+}
+
+void CertificateEntry::placePages()
+{
+    const int wide = std::min(em(30), (width() - em(1)) / 2);
+    for (std::size_t page = 0; page < std::size(m_pages); ++page)
+        if (!m_images[page].isNull() && wide > 0)
+            m_pages[page]->setPixmap(
+                QPixmap::fromImage(m_images[page].scaledToWidth(wide, Qt::SmoothTransformation)));
+        else
+            m_pages[page]->clear();
+}
+
+void CertificateEntry::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    placePages();
+}
+
+std::optional<IssuedCertificate>
+CertificateEntry::issue(const std::function<Result<void>(const QByteArray &)> &deliver)
+{
+    IssueRequest request;
+    request.order = m_desk.order().number;
+    request.paper = paper();
+    request.signatures = signatures();
+    request.deliver = deliver;
+    const auto issued = issueCertificate(m_desk.records(), request);
+    if (!issued) {
+        m_form->tell(Sign::Failed, issued.error().text());
+        return std::nullopt;
+    }
+    m_desk.keepDraft(m_part + ".strokes", {});
+    m_desk.keepDraft(m_part, {});
+    m_desk.wasChanged(issued->copy ? tr("A copy of certificate %1 was issued.").arg(issued->number)
+                                   : tr("Certificate %1 was issued.").arg(issued->number));
+    m_form->tell(Sign::Done, tr("Certificate %1, code %2.").arg(issued->number, issued->code));
+    emit recorded();
+    return *issued;
+}
+
+void CertificateEntry::print()
+{
+    const auto printer = choosePrinter(this, tr("Certificate"), paper());
+    if (!printer)
+        return;
+    const auto issued = issue([](const QByteArray &) { return Result<void>(); });
+    if (!issued)
+        return;
+    const auto &all = m_desk.view().certificates;
+    const IssueMark mark{all.empty() ? 0 : all.back().copies, m_desk.now()};
+    if (const auto printed = certificateSheet(issued->content, mark, paper()).paint(*printer);
+        !printed)
+        m_form->tell(Sign::Failed,
+                     tr("It is issued, but was not printed: %1").arg(printed.error().text()));
+}
+
+} // namespace loopwright

@@ -1,0 +1,174 @@
+#include "app/desktop/job/FactText.h"
+
+#include "core/errortest/RunEvaluation.h"
+
+namespace loopwright {
+
+namespace {
+
+QString words(QString code)
+{
+    return code.replace(u'_', u' ');
+}
+
+QString channelText(const QList<Channel> &channels)
+{
+    QStringList names;
+    for (const Channel channel : channels)
+        names << toText(channel);
+    return names.join(" and ");
+}
+
+QString timeOfDay(const Moment &moment)
+{
+    return moment.text().mid(11, 5);
+}
+
+QString causeText(const std::optional<int> &cause)
+{
+    return cause ? QString(", cause %1").arg(*cause) : QString();
+}
+
+/// One overload for each kind of fact.
+struct Teller
+{
+    QString operator()(const VisitFact &visit) const
+    {
+        QStringList parts;
+        if (visit.arrived)
+            parts << "arrived " + timeOfDay(*visit.arrived);
+        if (visit.left)
+            parts << "left " + timeOfDay(*visit.left);
+        if (visit.result)
+            parts << words(toText(*visit.result));
+        return "Visit: " + parts.join(", ");
+    }
+
+    QString operator()(const SafetyFact &safety) const
+    {
+        QStringList readings;
+        for (const auto &[name, volts] :
+             {std::pair("ac", &safety.acV), std::pair("dc", &safety.dcV)})
+            if (*volts)
+                for (const auto &[pair, word] : Words<WirePair>::table)
+                    if (const auto read = (*volts)->at(pair))
+                        readings << QString("%1 V %2 %3").arg(*read).arg(name, wirePairName(pair));
+        const auto confirmed = safety.confirmed ? safety.confirmed->size() : 0;
+        return QString("Safety card: %1; %2 of %3 confirmed")
+            .arg(readings.isEmpty() ? "no voltage read" : readings.join(", "))
+            .arg(confirmed)
+            .arg(std::size(Words<CardKey>::table));
+    }
+
+    QString operator()(const ChangedFact &changed) const
+    {
+        return QString("Changed: %1%2")
+            .arg(words(toText(changed.what)), changed.text ? ". " + *changed.text : QString());
+    }
+
+    QString operator()(const SelfTestFact &test) const
+    {
+        return "Self-test of the instrument " + toText(test.outcome);
+    }
+
+    QString operator()(const LoopFact &loop) const
+    {
+        QStringList parts;
+        if (loop.dcResistanceOhm)
+            parts << QString("%1 ohm").arg(*loop.dcResistanceOhm);
+        if (loop.lossDb)
+            parts << QString("%1 dB at %2 kHz")
+                         .arg(*loop.lossDb)
+                         .arg(loop.frequencyHz.value_or(40000) / 1000);
+        if (loop.makeup)
+            parts << QString("make-up of %1 elements, %2 ft, taps %3 ft, %4 load coils")
+                         .arg(loop.makeup->elements.size())
+                         .arg(loop.makeup->workingLengthFt(), 0, 'f', 0)
+                         .arg(loop.makeup->bridgedTapFt(), 0, 'f', 0)
+                         .arg(loop.makeup->loadCoils());
+        return "Loop: " + parts.join(", ");
+    }
+
+    QString operator()(const LayerFact &layer) const
+    {
+        const QString where =
+            layer.layer == 1 ? QString(layer.interfaceOrU() == LineInterface::U ? "at U" : "at S/T")
+                             : QString("of terminal %1").arg(layer.terminalOrFirst());
+        return QString("Layer %1 %2 %3%4%5")
+            .arg(layer.layer)
+            .arg(where, toText(layer.outcome),
+                 layer.tei ? QString(", TEI %1").arg(*layer.tei) : QString(),
+                 causeText(layer.cause));
+    }
+
+    QString operator()(const CallFact &call) const
+    {
+        QString text = QString("%1 %2 call %3%4 %5%6")
+                           .arg(toText(call.channel), toText(call.service), toText(call.direction),
+                                call.dn ? ", " + *call.dn + "," : QString(),
+                                call.outcome == CallOutcome::Ok ? "went through" : "failed",
+                                causeText(call.cause));
+        if (call.announcedDn)
+            text += QString("; announced %1").arg(*call.announcedDn);
+        return text;
+    }
+
+    QString operator()(const DetectorFact &detector) const
+    {
+        return QString("Detector check on %1: %2 s quiet with %3 errors, %4 sent, %5 seen, %6")
+            .arg(channelText(detector.channels))
+            .arg(detector.quietSeconds.value_or(0))
+            .arg(detector.quietBitErrors.value_or(0))
+            .arg(detector.injections.value_or(0))
+            .arg(detector.seenBitErrors.value_or(0))
+            .arg(detector.cleared.value_or(false) ? "counters cleared" : "counters not cleared");
+    }
+
+    QString operator()(const RunFact &run) const
+    {
+        const RunEvaluation evaluation = evaluateRun(run, 0.95);
+        return QString("Run on %1, %2%3: %4 bit errors, %5 errored seconds, %6 severely errored")
+            .arg(channelText(run.channels), durationText(qint64(run.durationSeconds())),
+                 run.wasStoppedEarly() ? ", stopped early" : "")
+            .arg(evaluation.summary.bitErrors)
+            .arg(evaluation.summary.erroredSeconds)
+            .arg(evaluation.summary.severelyErroredSeconds);
+    }
+
+    QString operator()(const AnalogFact &analog) const
+    {
+        return QString("%1: %2").arg(QString::fromUtf8(info(analog.quantity).name),
+                                     valueText(analog.quantity, analog.value()));
+    }
+
+    QString operator()(const NoteFact &note) const { return "Note: " + note.text; }
+
+    QString operator()(const VoidFact &voided) const
+    {
+        return QString("Voided by %1: %2").arg(voided.by, voided.because);
+    }
+
+    QString operator()(const ExceptionFact &exception) const
+    {
+        return QString("Exception for %1 by %2: %3")
+            .arg(words(exception.criteria.join(", ")), exception.by, exception.because);
+    }
+};
+
+} // namespace
+
+QString factText(const Fact &fact)
+{
+    QString text = std::visit(Teller(), fact.body);
+    text[0] = text[0].toUpper();
+    return text;
+}
+
+QString timeText(const Moment &moment, QDate today)
+{
+    const QString time = timeOfDay(moment);
+    return moment.localDate() == today ? time
+                                       : moment.localDate().toString(Qt::ISODate) + ' ' + time;
+}
+
+} // namespace loopwright

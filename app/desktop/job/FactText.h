@@ -1,0 +1,13 @@
+#pragma once
+// A recorded fact in one line, as the installer would say it: "safety card, no reading above its
+// limit", "B1 data call out failed, cause 58 …".
+
+#include "core/acceptance/Fact.h"
+
+namespace loopwright {
+
+QString factText(const Fact &fact);
+/// "9:42", and the date before it where it is not `today`.
+QString timeText(const Moment &moment, QDate today);
+
+} // namespace loopwright

@@ -1,0 +1,26 @@
+#include "app/desktop/job/LoopState.h"
+
+#include "core/acceptance/Evidence.h"
+
+namespace loopwright {
+
+LoopState loopState(const OrderView &view)
+{
+    LoopState state;
+    std::optional<LossReading> loss;
+    const Evidence evidence(view.input);
+    for (const Fact *fact : evidence.of<LoopFact>(Proves::Loop)) {
+        const auto *loop = fact->as<LoopFact>();
+        if (loop->makeup)
+            state.makeup = loop->makeup;
+        if (loop->dcResistanceOhm)
+            state.measured.dcResistanceOhm = loop->dcResistanceOhm;
+        if (loop->lossDb)
+            loss = LossReading{loop->frequencyHz.value_or(40000), *loop->lossDb, {}};
+    }
+    if (loss)
+        state.measured.losses.push_back(*loss);
+    return state;
+}
+
+} // namespace loopwright

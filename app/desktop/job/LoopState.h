@@ -1,0 +1,18 @@
+#pragma once
+// What is known of the pair: the newest make-up and the newest figures that were measured.
+
+#include "app/actions/Orders.h"
+#include "core/loop/MeasuredLoop.h"
+
+namespace loopwright {
+
+struct LoopState
+{
+    std::optional<LoopMakeup> makeup;
+    MeasuredLoop measured;
+};
+
+/// Of the facts that are not voided and were not made old by a change of the pair.
+LoopState loopState(const OrderView &view);
+
+} // namespace loopwright

@@ -1,0 +1,208 @@
+#include "app/desktop/job/RunClock.h"
+
+#include "app/desktop/PictureLook.h"
+#include "app/print/SecondsStrip.h"
+#include "core/errortest/Bounds.h"
+
+#include <QApplication>
+#include <QKeyEvent>
+#include <QPainter>
+
+namespace loopwright {
+
+namespace {
+
+constexpr int tickMs = 250;
+constexpr int flashMs = 350;
+constexpr int flashesAtEnd = 6; ///< on and off in turn
+
+} // namespace
+
+RunClock::RunClock(std::function<Moment()> now, double confidence, QWidget *parent)
+    : QWidget(parent)
+    , m_now(std::move(now))
+    , m_confidence(confidence)
+{
+    setFocusPolicy(Qt::StrongFocus);
+    m_timer.setInterval(tickMs);
+    connect(&m_timer, &QTimer::timeout, this, &RunClock::tick);
+    whenThemed(this, [this] { updateGeometry(); });
+}
+
+void RunClock::setLog(const RunLog &log)
+{
+    m_log = log;
+    m_wasRunning = m_log.isStarted() && !m_log.isOver(m_now());
+    m_wasRunning ? m_timer.start() : m_timer.stop();
+    tick();
+}
+
+void RunClock::setRate(qint64 bitsPerSecond)
+{
+    m_rate = bitsPerSecond;
+    update();
+}
+
+ErrorSummary RunClock::summary() const
+{
+    return evaluateSeconds(m_log.seconds(m_now()), m_rate);
+}
+
+QString RunClock::clockText() const
+{
+    return m_log.isStarted() ? durationText(m_log.remaining(m_now())) : QStringLiteral("–:––");
+}
+
+QString RunClock::sentence() const
+{
+    const ErrorSummary sum = summary();
+    return proofSentence(sum.bitErrors, sum.bits, sum.seconds, m_confidence);
+}
+
+QString RunClock::stateText() const
+{
+    const Moment now = m_now();
+    if (!m_log.isStarted())
+        return m_log.isImported() ? tr("Seconds taken from a file") : QString();
+    if (m_log.stoppedEarly())
+        return tr("STOPPED EARLY after %1 — X goes on").arg(durationText(m_log.elapsed(now)));
+    if (m_log.isOver(now))
+        return tr("TIME IS UP — read the counters of the test set");
+    if (!m_log.inSync())
+        return tr("OUT OF SYNC — S when it is back");
+    return tr("left of %1; started at %2")
+        .arg(durationText(m_log.plannedSeconds()), m_log.started().text().mid(11, 8));
+}
+
+QString RunClock::countsText() const
+{
+    const ErrorSummary sum = summary();
+    QString text = tr("Bit errors %1 · errored seconds %2 · severely errored %3 · sync losses %4")
+                       .arg(sum.bitErrors)
+                       .arg(sum.erroredSeconds)
+                       .arg(sum.severelyErroredSeconds)
+                       .arg(sum.syncLosses);
+    if (sum.unavailableSeconds > 0)
+        text += tr(" · unavailable %1").arg(sum.unavailableSeconds);
+    if (sum.provisionalSeconds > 0)
+        text += tr(" · last %1 s provisional").arg(sum.provisionalSeconds);
+    return text;
+}
+
+QSize RunClock::sizeHint() const
+{
+    return {em(38), em(22)};
+}
+
+void RunClock::tick()
+{
+    const bool running = m_log.isStarted() && !m_log.isOver(m_now());
+    if (m_wasRunning && !running) {
+        m_timer.stop();
+        if (!m_log.stoppedEarly()) {
+            flash();
+            emit over();
+        }
+    }
+    m_wasRunning = running;
+    setAccessibleName(tr("Run clock, %1 left. %2").arg(clockText(), stateText()));
+    setAccessibleDescription(countsText() + ". " + sentence());
+    update();
+}
+
+void RunClock::flash()
+{
+    QApplication::beep();
+    QApplication::alert(window());
+    m_flashes = flashesAtEnd;
+    for (int i = 1; i <= flashesAtEnd; ++i)
+        QTimer::singleShot(i * flashMs, this, [this] {
+            --m_flashes;
+            update();
+        });
+}
+
+bool RunClock::event(QEvent *event)
+{
+    // The keys of the run are no shortcuts of the window while it has the keyboard.
+    if (event->type() == QEvent::ShortcutOverride) {
+        const auto *key = static_cast<QKeyEvent *>(event);
+        if (key->modifiers() == Qt::NoModifier && !key->text().isEmpty() &&
+            key->text()[0].isLetterOrNumber()) {
+            event->accept();
+            return true;
+        }
+    }
+    return QWidget::event(event);
+}
+
+void RunClock::keyPressEvent(QKeyEvent *event)
+{
+    const Moment now = m_now();
+    const bool running = m_log.isStarted() && !m_log.isOver(now);
+    const int key = event->key();
+    const bool plain = !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier));
+    if (plain && running && (key == Qt::Key_E || (key >= Qt::Key_1 && key <= Qt::Key_9)))
+        m_log.addErrors(now, key == Qt::Key_E ? 1 : key - Qt::Key_0);
+    else if (plain && running && key == Qt::Key_Backspace)
+        m_log.takeBack();
+    else if (plain && running && key == Qt::Key_S)
+        m_log.toggleSync(now);
+    else if (plain && running && key == Qt::Key_X)
+        m_log.stop(now);
+    else if (plain && m_log.stoppedEarly() && key == Qt::Key_X)
+        m_log.goOn();
+    else
+        return QWidget::keyPressEvent(event);
+    setLog(RunLog(m_log));
+    emit logged();
+}
+
+void RunClock::paintEvent(QPaintEvent *)
+{
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const Colours &c = colours();
+    const bool lit = m_flashes % 2 == 1;
+    painter.setPen(QPen(lit ? c.accent : c.frame, lit ? 3 : 1));
+    painter.setBrush(lit ? c.selected : c.window);
+    painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), em(0.3), em(0.3));
+    const QRectF room = QRectF(rect()).adjusted(em(1), em(0.6), -em(1), -em(0.6));
+    const double words = em(9.6);
+    paintWords(painter, QRectF(room.topLeft(), QSizeF(room.width(), words)));
+    paintSeconds(painter, room.adjusted(0, words, 0, 0));
+}
+
+void RunClock::paintWords(QPainter &painter, const QRectF &room) const
+{
+    const Colours &c = colours();
+    const auto line = [&](const QRectF &where, const QFont &font, const QColor &ink,
+                          const QString &text) {
+        painter.setFont(font);
+        painter.setPen(ink);
+        painter.drawText(where, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, text);
+    };
+    const QFont large = digitsFont(3.6, QFont::Bold);
+    const double clock = QFontMetrics(large).horizontalAdvance("00:00") + em(1.2);
+    line(QRectF(room.left(), room.top(), clock, em(4.6)), large, c.text, clockText());
+    line(QRectF(room.left() + clock, room.top(), room.width() - clock, em(4.6)),
+         sized(1.15, QFont::DemiBold), m_log.inSync() && !m_log.stoppedEarly() ? c.text : c.bad,
+         stateText());
+    line(QRectF(room.left(), room.top() + em(4.6), room.width(), em(1.6)),
+         sized(1.05, QFont::DemiBold), c.text, countsText());
+    line(QRectF(room.left(), room.top() + em(6.2), room.width(), em(1.6)), sized(1.05), c.text,
+         sentence());
+    line(QRectF(room.left(), room.top() + em(7.8), room.width(), em(1.6)), sized(0.92), c.muted,
+         tr("E: one error · 1–9: so many · Backspace: take it back · S: sync lost, back · X: stop "
+            "early"));
+}
+
+void RunClock::paintSeconds(QPainter &painter, const QRectF &room) const
+{
+    const SecondList seconds = m_log.seconds(m_now());
+    const std::vector<SecondMark> marks = classify(seconds, m_rate);
+    paintStrip(painter, room, {seconds, marks, m_rate, m_log.plannedSeconds()},
+               screenPictureStyle(colours().window, 0.85));
+}
+
+} // namespace loopwright

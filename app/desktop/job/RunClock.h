@@ -1,0 +1,62 @@
+#pragma once
+// The large clock of a run, the counts so far, the strip of its seconds, and the sentence of what
+// is proven. While it has the keyboard: E or a digit enters errors as they are seen, Backspace
+// takes the last entry back, S is a loss of synchronisation and its return, X stops early and,
+// pressed again, goes on.
+
+#include "app/desktop/job/RunLog.h"
+#include "core/errortest/G821.h"
+
+#include <QTimer>
+#include <QWidget>
+
+#include <functional>
+
+namespace loopwright {
+
+class RunClock : public QWidget
+{
+    Q_OBJECT
+public:
+    /// `now` is the clock of the records.
+    RunClock(std::function<Moment()> now, double confidence, QWidget *parent = nullptr);
+
+    const RunLog &log() const { return m_log; }
+    void setLog(const RunLog &log);
+    void setRate(qint64 bitsPerSecond);
+    /// Counts as they stand now.
+    ErrorSummary summary() const;
+    /// "12:34"; what is left.
+    QString clockText() const;
+    QString sentence() const;
+
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override { return sizeHint(); }
+
+signals:
+    void logged(); ///< the log was changed by a key
+    void over();   ///< the planned time has passed, while this program watched
+
+protected:
+    void paintEvent(QPaintEvent *event) override;
+    void keyPressEvent(QKeyEvent *event) override;
+    bool event(QEvent *event) override;
+
+private:
+    void tick();
+    void flash();
+    QString stateText() const;
+    QString countsText() const;
+    void paintWords(QPainter &painter, const QRectF &room) const;
+    void paintSeconds(QPainter &painter, const QRectF &room) const;
+
+    std::function<Moment()> m_now;
+    double m_confidence;
+    qint64 m_rate = 64000;
+    RunLog m_log;
+    QTimer m_timer;
+    bool m_wasRunning = false;
+    int m_flashes = 0;
+};
+
+} // namespace loopwright

@@ -1,0 +1,233 @@
+#include "app/desktop/job/RunEntry.h"
+
+#include "app/desktop/Theme.h"
+#include "app/desktop/job/TestSetup.h"
+#include "app/desktop/widgets/Parts.h"
+#include "core/errortest/Bounds.h"
+#include "core/errortest/SecondsFile.h"
+
+#include <QFile>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+namespace loopwright {
+
+namespace {
+
+/// Counts of a summary under the keys of a run fact.
+constexpr std::pair<const char *, qint64 ErrorCounts::*> totals[] = {
+    {"bit_errors", &ErrorCounts::bitErrors},
+    {"errored_seconds", &ErrorCounts::erroredSeconds},
+    {"severely_errored_seconds", &ErrorCounts::severelyErroredSeconds},
+    {"sync_losses", &ErrorCounts::syncLosses}};
+
+} // namespace
+
+RunEntry::RunEntry(JobDesk &desk, const QString &panel, QWidget *parent)
+    : QWidget(parent)
+    , m_desk(desk)
+    , m_part(panel + ".run")
+    , m_start(makeButton(tr("Start the run"), panel + ".start", [this] { start(); }))
+    , m_file(makeButton(tr("Take seconds from a file…"), panel + ".file", [this] { takeFile(); }))
+    , m_clock(new RunClock([&desk] { return desk.now(); }, desk.limits().value("run_confidence")))
+    , m_counts(new EntryForm(desk, panel + ".counts", tr("Record the run"), asks(),
+                             [this](const QJsonObject &values) { return facts(values); }))
+{
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    auto *buttons = new QHBoxLayout;
+    buttons->addWidget(m_start);
+    buttons->addWidget(m_file);
+    buttons->addStretch(1);
+    layout->addLayout(buttons);
+    layout->addWidget(m_clock);
+    layout->addWidget(m_counts);
+    m_clock->setObjectName(panel + ".clock");
+    m_start->setAutoDefault(true);
+    whenThemed(m_start, [this] {
+        m_start->setMinimumHeight(em(3));
+        m_start->setFont(sized(1.15, QFont::DemiBold));
+    });
+    connect(m_clock, &RunClock::logged, this, [this] {
+        keepLog();
+        showState();
+    });
+    connect(m_clock, &RunClock::over, this, [this] {
+        const bool watching = m_clock->hasFocus();
+        showState();
+        if (watching)
+            takeFocus();
+    });
+    m_counts->setConfirm([this] { return confirm(); });
+    m_clock->setLog(RunLog::fromJson(desk.draft(m_part)));
+}
+
+std::vector<FieldAsk> RunEntry::asks() const
+{
+    // Asked where the clock did not run: a run that is entered afterwards.
+    const auto afterwards = [this](const QJsonObject &) {
+        return !m_clock || !m_clock->log().isStarted();
+    };
+    const auto count = [this](const char *key, const QString &label, const QString &hint) {
+        return FieldAsk{key, label, hint, Answer::Whole};
+    };
+    const LimitSet &limits = m_desk.limits();
+    return {{"started", tr("Started at"), tr("HH:MM:SS"), Answer::Clock, {}, 1, afterwards, {}},
+            {"ended", tr("Ended at"), tr("HH:MM:SS"), Answer::Clock, {}, 1, afterwards, {}},
+            count("bit_errors", tr("Bit errors"),
+                  tr("bit error ratio at most %1").arg(limits.value("run_ber_max"))),
+            count("errored_seconds", tr("Errored seconds"),
+                  tr("s; at most %1 % of the seconds").arg(limits.value("run_esr_max") * 100)),
+            count("severely_errored_seconds", tr("Severely errored seconds"),
+                  tr("s; at most %1").arg(limits.value("run_ses_max"))),
+            count("sync_losses", tr("Losses of sync"),
+                  tr("at most %1").arg(limits.value("run_sync_losses_max")))};
+}
+
+void RunEntry::setSetup(const QJsonObject &answers)
+{
+    m_setup = answers;
+    m_clock->setRate(rateOf(m_desk.order(), answers));
+}
+
+QWidget *RunEntry::entry() const
+{
+    const RunLog &log = m_clock->log();
+    if (!log.isStarted() && !log.isImported())
+        return m_start;
+    if (log.isStarted() && !log.isOver(m_desk.now()))
+        return m_clock;
+    return log.isStarted() ? m_counts->field("bit_errors")->field() : m_counts->firstEmpty();
+}
+
+void RunEntry::showOrder()
+{
+    showState();
+}
+
+void RunEntry::showState()
+{
+    const RunLog &log = m_clock->log();
+    const bool running = log.isStarted() && !log.isOver(m_desk.now());
+    const bool any = log.isStarted() || log.isImported();
+    m_start->setVisible(!any);
+    m_clock->setVisible(any);
+    m_counts->setVisible(!running);
+    m_counts->setTyped(m_counts->typed()); // shows what is asked now
+    if (any && !running && m_desk.draft(m_counts->objectName()).isEmpty())
+        fillCounts();
+}
+
+void RunEntry::start()
+{
+    m_clock->setLog(RunLog(m_desk.now(), plannedSeconds(m_setup, m_desk.limits())));
+    keepLog();
+    showState();
+    takeFocus();
+}
+
+void RunEntry::keepLog()
+{
+    m_desk.keepDraft(m_part, m_clock->log().toJson());
+}
+
+/// What was seen stands in the counts; the test set's own counters may correct it.
+void RunEntry::fillCounts()
+{
+    const ErrorSummary sum = m_clock->summary();
+    QJsonObject typed = m_counts->typed();
+    for (const auto &[key, member] : totals)
+        typed.insert(key, QString::number(sum.*member));
+    m_counts->setTyped(typed);
+}
+
+bool RunEntry::sameAsSeen(const QJsonObject &values) const
+{
+    const ErrorSummary sum = m_clock->summary();
+    return std::ranges::all_of(totals, [&](const auto &total) {
+        return values.value(total.first).toInteger(-1) == sum.*total.second;
+    });
+}
+
+FactObjects RunEntry::facts(const QJsonObject &values) const
+{
+    const RunLog &log = m_clock->log();
+    const Moment now = m_desk.now();
+    QJsonObject fact = runHead(m_desk.order(), m_setup);
+    fact.insert("kind", "run");
+    if (log.isStarted()) {
+        fact.insert("started", log.started().text());
+        fact.insert("ended", log.ended(now).text());
+        fact.insert("stopped_early", log.stoppedEarly() && log.remaining(now) > 0);
+    } else {
+        fact.insert("started", values.value("started"));
+        fact.insert("ended", values.value("ended"));
+        if (const auto from = Moment::parse(values.value("started").toString());
+            from && log.isImported())
+            fact.insert("ended", from->plusSeconds(double(log.seconds(now).size())).text());
+    }
+    if ((log.isStarted() || log.isImported()) && sameAsSeen(values)) {
+        QJsonArray seconds;
+        for (const Second second : log.seconds(now))
+            seconds << (second.inSync() ? QJsonValue(second.bitErrors()) : QJsonValue());
+        fact.insert("seconds", seconds);
+    } else {
+        for (const auto &[key, member] : totals)
+            if (values.contains(key))
+                fact.insert(key, values.value(key));
+    }
+    return {fact};
+}
+
+bool RunEntry::confirm()
+{
+    if (!m_counts->check())
+        return false;
+    const FactObjects made = facts(m_counts->values());
+    const QJsonObject typed = m_counts->typed();
+    const RunLog log = m_clock->log();
+    m_clock->setLog({});
+    m_counts->clear();
+    if (const auto report = m_desk.record(m_part, made); !report) {
+        m_clock->setLog(log);
+        m_counts->setTyped(typed);
+        m_counts->tell(report.error());
+        return false;
+    }
+    m_desk.keepDraft(m_counts->objectName(), {});
+    showState();
+    emit recorded();
+    return true;
+}
+
+void RunEntry::takeFile()
+{
+    const QString path = QFileDialog::getOpenFileName(this, tr("Errors per second"), {},
+                                                      tr("Seconds (*.csv *.txt)"));
+    if (path.isEmpty())
+        return;
+    const QString name = QFileInfo(path).fileName();
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly)) {
+        m_counts->tell(Sign::Failed, tr("%1 cannot be read: %2").arg(name, file.errorString()));
+        return;
+    }
+    const auto read = readSecondsFile(file.readAll(), name, rateOf(m_desk.order(), m_setup));
+    const auto seconds = read ? read->accepted(name) : Result<SecondList>(failure(read.error()));
+    if (!seconds) {
+        m_counts->tell(Sign::Failed, seconds.error().text());
+        return;
+    }
+    RunLog log = m_clock->log();
+    log.import(*seconds);
+    m_clock->setLog(log);
+    keepLog();
+    fillCounts();
+    showState();
+    m_counts->tell(Sign::Note, tr("%1 seconds taken from %2.").arg(seconds->size()).arg(name));
+    takeFocus();
+}
+
+} // namespace loopwright

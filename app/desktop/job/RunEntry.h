@@ -1,0 +1,47 @@
+#pragma once
+// The run of the error test: start, clock, and the counts that the test set shows at the end. The
+// run itself is kept as a draft from its first second, so that a crash costs nothing.
+
+#include "app/desktop/job/EntryForm.h"
+#include "app/desktop/job/RunClock.h"
+
+namespace loopwright {
+
+class RunEntry : public QWidget
+{
+    Q_OBJECT
+public:
+    /// `panel`: key of the panel; the drafts are `panel`.run and `panel`.counts.
+    RunEntry(JobDesk &desk, const QString &panel, QWidget *parent = nullptr);
+
+    void setSetup(const QJsonObject &answers);
+    void showOrder();
+    bool isStarted() const { return m_clock->log().isStarted(); }
+    /// Where the run stands: the button that starts it, the clock, or the counts.
+    QWidget *entry() const;
+    void takeFocus() { entry()->setFocus(Qt::TabFocusReason); }
+
+signals:
+    void recorded();
+
+private:
+    void start();
+    void keepLog();
+    void showState();
+    void fillCounts();
+    void takeFile();
+    bool confirm();
+    FactObjects facts(const QJsonObject &values) const;
+    bool sameAsSeen(const QJsonObject &values) const;
+    std::vector<FieldAsk> asks() const;
+
+    JobDesk &m_desk;
+    QString m_part;
+    QJsonObject m_setup;
+    QPushButton *m_start;
+    QPushButton *m_file;
+    RunClock *m_clock;
+    EntryForm *m_counts;
+};
+
+} // namespace loopwright

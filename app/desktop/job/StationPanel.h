@@ -1,0 +1,74 @@
+#pragma once
+// One part of the job page: what is needed, the entry, what was recorded. A panel is one file pair
+// and one row in PanelTable.cpp. It shows what the desk holds and records through the desk; it
+// knows no other panel.
+
+#include "app/desktop/job/JobDesk.h"
+#include "app/desktop/widgets/SignLine.h"
+
+#include <QFrame>
+
+class QVBoxLayout;
+
+namespace loopwright {
+
+class AttemptList;
+class StationPanel;
+
+struct PanelInfo
+{
+    const char *key; ///< stable; object names of its fields begin with it
+    const char *title;
+    Station station;      ///< of the job line
+    const char *criteria; ///< keys that it provides evidence for, joined by blanks; "*": any other
+    const char *kinds;    ///< kinds of fact that are listed under it, joined by blanks
+    bool measures;        ///< on the pair: closed while the safety card reads a hazard
+    bool (*applies)(const OrderView &view);
+    StationPanel *(*make)(const PanelInfo &info, JobDesk &desk);
+};
+
+class StationPanel : public QFrame
+{
+    Q_OBJECT
+public:
+    StationPanel(const PanelInfo &info, JobDesk &desk, QWidget *parent = nullptr);
+
+    const PanelInfo &info() const { return m_info; }
+    QString key() const { return QString::fromLatin1(m_info.key); }
+    /// The order was read anew.
+    virtual void showOrder();
+    /// Where the next entry of this part is made; for a criterion where it says which.
+    virtual QWidget *entry(const QString &criterion) const = 0;
+    /// Whether it provides evidence for the criterion.
+    bool serves(const QString &criterion) const;
+    AttemptList *attempts() const { return m_attempts; }
+    /// Closes the entry with the reason, or opens it where there is none.
+    void setStopped(const QString &why);
+
+signals:
+    void recorded(); ///< a step was confirmed; the page offers the next one
+
+protected:
+    JobDesk &desk() const { return m_desk; }
+    /// Where a panel puts its entry, below what is needed and above what was recorded.
+    QVBoxLayout *body() const { return m_body; }
+    /// Criteria of this panel as they are decided now, in the order of the decision.
+    std::vector<const CriterionResult *> ownCriteria() const;
+    /// The line below the title; by default the first open criterion's reason and what is next.
+    virtual std::pair<Sign, QString> need() const;
+
+private:
+    const PanelInfo &m_info;
+    JobDesk &m_desk;
+    SignLine *m_need;
+    SignLine *m_stop;
+    QWidget *m_entry;
+    QVBoxLayout *m_body;
+    AttemptList *m_attempts;
+};
+
+/// The sign of a criterion, and the word that stands beside it.
+Sign signOf(const CriterionResult &criterion);
+QString wordOf(const CriterionResult &criterion);
+
+} // namespace loopwright

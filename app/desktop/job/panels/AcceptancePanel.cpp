@@ -1,0 +1,204 @@
+// The criteria, each with what was measured, its limit, the outcome by sign and word, the reason
+// and the way to its evidence. Below, the exception that a supervisor may grant.
+
+#include "app/actions/Acceptance.h"
+#include "app/desktop/Theme.h"
+#include "app/desktop/job/EntryForm.h"
+#include "app/desktop/job/panels/Panels.h"
+#include "app/desktop/widgets/Parts.h"
+
+#include <QHBoxLayout>
+#include <QRegularExpression>
+#include <QToolButton>
+
+namespace loopwright {
+
+namespace {
+
+/// Lets the actions act for another person as long as it lives.
+class ActingAs
+{
+public:
+    ActingAs(Records &records, const QString &name)
+        : m_records(records)
+        , m_before(records.by())
+    {
+        records.actAs(name);
+    }
+    ~ActingAs() { m_records.actAs(m_before); }
+    ActingAs(const ActingAs &) = delete;
+    ActingAs &operator=(const ActingAs &) = delete;
+
+private:
+    Records &m_records;
+    QString m_before;
+};
+
+class AcceptancePanel : public StationPanel
+{
+public:
+    AcceptancePanel(const PanelInfo &info, JobDesk &desk)
+        : StationPanel(info, desk)
+        , m_list(new QVBoxLayout)
+        , m_decide(makeButton(tr("Decide, and keep the decision"), key() + ".decide",
+                              [this] { decide(); }))
+        , m_exception(new QWidget)
+    {
+        body()->addLayout(m_list);
+        body()->addWidget(m_decide, 0, Qt::AlignLeft);
+        m_decide->setAutoDefault(true);
+        whenThemed(m_decide, [this] {
+            m_decide->setMinimumHeight(em(2.5));
+            m_decide->setFont(sized(1, QFont::DemiBold));
+        });
+        auto *layout = new QVBoxLayout(m_exception);
+        layout->setContentsMargins(0, 0, 0, 0);
+        layout->addWidget(makeHeading(tr("Exception by a supervisor"), 1.1));
+        m_form = new EntryForm(
+            desk, key() + ".exception", tr("Accept with this exception"),
+            {{"criteria", tr("Which criteria"), tr("their numbers from the list, such as 2 5"),
+              Answer::Text},
+             {"because",
+              tr("Why it may pass"),
+              tr("printed on the certificate"),
+              Answer::Text,
+              {},
+              2},
+             {"by", tr("Supervisor"), tr("key or name; printed on the certificate"), Answer::Text}},
+            {});
+        m_form->setConfirm([this] { return except(); });
+        layout->addWidget(m_form);
+        body()->addWidget(m_exception);
+    }
+
+    QWidget *entry(const QString &) const override { return m_decide; }
+
+    void showOrder() override
+    {
+        StationPanel::showOrder();
+        clearLayout(m_list);
+        int number = 0;
+        bool open = false;
+        for (const CriterionResult &criterion : desk().decision().criteria) {
+            addCriterion(++number, criterion);
+            open = open || criterion.open();
+        }
+        for (const QString &note : desk().decision().notes)
+            m_list->addWidget(makeMuted(note));
+        if (!desk().decision().proves.isEmpty())
+            m_list->addWidget(
+                makeText(tr("What the run proves: %1").arg(desk().decision().proves)));
+        m_exception->setVisible(open);
+    }
+
+protected:
+    std::pair<Sign, QString> need() const override
+    {
+        switch (desk().decision().outcome) {
+        case OrderOutcome::Accepted:
+            return {Sign::Done, tr("Accepted: every criterion is met or not needed.")};
+        case OrderOutcome::AcceptedWithException:
+            return {Sign::Done, tr("Accepted with exception.")};
+        case OrderOutcome::NotAccepted:
+            return {Sign::Failed, tr("Not accepted: a criterion is not met.")};
+        case OrderOutcome::Incomplete:
+            break;
+        }
+        return {Sign::Open, tr("Incomplete: evidence is missing.")};
+    }
+
+private:
+    void addCriterion(int number, const CriterionResult &criterion)
+    {
+        auto *row = new QWidget;
+        auto *layout = new QHBoxLayout(row);
+        layout->setContentsMargins(0, 0, 0, 0);
+        auto *line = new SignLine;
+        QString text = tr("%1  %2: %3").arg(number).arg(criterion.name, wordOf(criterion));
+        if (!criterion.measuredText.isEmpty())
+            text += tr(" — %1").arg(criterion.measuredText);
+        if (!criterion.limitText.isEmpty() && criterion.outcome != CriterionOutcome::NotNeeded)
+            text += tr(" (limit: %1)").arg(criterion.limitText);
+        text += u'\n' + criterion.reason;
+        if (criterion.excepted)
+            text +=
+                u'\n' +
+                tr("Excepted by %1: %2").arg(criterion.excepted->by, criterion.excepted->because);
+        line->show(loopwright::signOf(criterion), text);
+        line->setObjectName(key() + '.' + criterion.key);
+        line->setToolTip(tr("Source of the limit: %1").arg(criterion.source));
+        layout->addWidget(line, 1);
+        for (const QString &fact : criterion.evidence.mid(0, 1)) {
+            auto *link = new QToolButton;
+            link->setText(tr("Evidence (%1)").arg(criterion.evidence.size()));
+            link->setObjectName(key() + '.' + criterion.key + ".evidence");
+            link->setAccessibleName(tr("Evidence for %1").arg(criterion.name));
+            whenThemed(link, [link] { link->setMinimumHeight(em(2)); });
+            connect(link, &QToolButton::clicked, this,
+                    [this, fact] { emit desk().evidenceWished(fact); });
+            layout->addWidget(link, 0, Qt::AlignTop);
+        }
+        m_list->addWidget(row);
+    }
+
+    void decide()
+    {
+        if (const auto decision = decideOrder(desk().records(), desk().order().number); !decision) {
+            emit desk().troubled(decision.error().text());
+            return;
+        }
+        desk().wasChanged(tr("The decision is kept with everything that it was made from."));
+        emit recorded();
+    }
+
+    QStringList chosenKeys(const QString &typed) const
+    {
+        QStringList keys;
+        const auto &criteria = desk().decision().criteria;
+        for (const QString &word :
+             typed.split(QRegularExpression("[\\s,;]+"), Qt::SkipEmptyParts)) {
+            const int number = word.toInt();
+            const bool inList = number >= 1 && number <= int(criteria.size());
+            keys << (inList ? criteria[std::size_t(number) - 1].key : word);
+        }
+        return keys;
+    }
+
+    bool except()
+    {
+        const QJsonObject typed = m_form->typed();
+        const QString by = typed.value("by").toString();
+        if (by.isEmpty()) {
+            m_form->field("by")->mark(tr("An exception needs the name of a supervisor."));
+            m_form->field("by")->field()->setFocus();
+            return false;
+        }
+        const ActingAs acting(desk().records(), by);
+        const auto decision = acceptWithException(desk().records(), desk().order().number,
+                                                  chosenKeys(typed.value("criteria").toString()),
+                                                  typed.value("because").toString());
+        if (!decision) {
+            m_form->tell(Sign::Failed, decision.error().text());
+            return false;
+        }
+        m_form->clear();
+        m_form->keep();
+        desk().wasChanged(tr("The exception is recorded under the name of %1.").arg(by));
+        emit recorded();
+        return true;
+    }
+
+    QVBoxLayout *m_list;
+    QPushButton *m_decide;
+    QWidget *m_exception;
+    EntryForm *m_form = nullptr;
+};
+
+} // namespace
+
+StationPanel *makeAcceptancePanel(const PanelInfo &info, JobDesk &desk)
+{
+    return new AcceptancePanel(info, desk);
+}
+
+} // namespace loopwright

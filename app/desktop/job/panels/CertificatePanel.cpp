@@ -1,0 +1,117 @@
+// The certificate: both signatures, the preview, save as PDF and print, the copies that were
+// issued; and the completion of the order.
+
+#include "app/actions/Certificates.h"
+#include "app/desktop/Theme.h"
+#include "app/desktop/job/CertificateEntry.h"
+#include "app/desktop/job/panels/Panels.h"
+#include "app/desktop/widgets/Parts.h"
+
+#include <QVBoxLayout>
+
+namespace loopwright {
+
+namespace {
+
+class CertificatePanel : public StationPanel
+{
+public:
+    CertificatePanel(const PanelInfo &info, JobDesk &desk)
+        : StationPanel(info, desk)
+        , m_entry(new CertificateEntry(desk, key()))
+        , m_issued(new QVBoxLayout)
+        , m_complete(
+              makeButton(tr("Complete the order"), key() + ".complete", [this] { complete(); }))
+        , m_told(new SignLine)
+    {
+        body()->addWidget(m_entry);
+        body()->addLayout(m_issued);
+        body()->addWidget(m_complete, 0, Qt::AlignLeft);
+        body()->addWidget(m_told);
+        m_told->hide();
+        m_complete->setAutoDefault(true);
+        whenThemed(m_complete, [this] {
+            m_complete->setMinimumHeight(em(2.5));
+            m_complete->setFont(sized(1, QFont::DemiBold));
+        });
+        connect(m_entry, &CertificateEntry::recorded, this, &StationPanel::recorded);
+    }
+
+    QWidget *entry(const QString &) const override
+    {
+        return needsCertificate() && desk().view().certificates.empty() ? m_entry->entry()
+                                                                        : m_complete;
+    }
+
+    void showOrder() override
+    {
+        StationPanel::showOrder();
+        m_entry->setVisible(needsCertificate() && isAccepted());
+        m_entry->showOrder();
+        m_complete->setEnabled(desk().view().status == u"open" && isAccepted());
+        clearLayout(m_issued);
+        for (const CertificateView &each : desk().view().certificates) {
+            auto *line = new SignLine;
+            line->show(Sign::Note,
+                       tr("Certificate %1, code %2, issued %3%4")
+                           .arg(each.number, each.code, each.issuedAt.text().left(10),
+                                each.copies > 0 ? tr(", %1 copies").arg(each.copies) : QString()));
+            m_issued->addWidget(line);
+        }
+    }
+
+protected:
+    std::pair<Sign, QString> need() const override
+    {
+        if (desk().view().status != u"open")
+            return {Sign::Done, tr("The order is %1.").arg(desk().view().status)};
+        if (!isAccepted())
+            return {Sign::Open, tr("It can be issued when the order is accepted.")};
+        if (!needsCertificate())
+            return {Sign::Open, tr("This order needs no certificate; complete it.")};
+        return desk().view().certificates.empty()
+                   ? std::pair(Sign::Open, tr("Let both sign, look at it, issue it."))
+                   : std::pair(Sign::Done,
+                               tr("Issued. Complete the order; a further issue is a copy "
+                                  "with the same number."));
+    }
+
+private:
+    bool isAccepted() const
+    {
+        const OrderOutcome outcome = desk().decision().outcome;
+        return outcome == OrderOutcome::Accepted || outcome == OrderOutcome::AcceptedWithException;
+    }
+
+    bool needsCertificate() const
+    {
+        const OrderScope scope = desk().view().input.scope;
+        return scope != OrderScope::Nothing && scope != OrderScope::RecordOnly;
+    }
+
+    void complete()
+    {
+        if (const auto done = completeOrder(desk().records(), desk().order().number); !done) {
+            m_told->show(Sign::Failed, done.error().text());
+            m_told->setVisible(true);
+            return;
+        }
+        m_told->hide();
+        desk().wasChanged(tr("The order is completed: its numbers are working now."));
+        emit recorded();
+    }
+
+    CertificateEntry *m_entry;
+    QVBoxLayout *m_issued;
+    QPushButton *m_complete;
+    SignLine *m_told;
+};
+
+} // namespace
+
+StationPanel *makeCertificatePanel(const PanelInfo &info, JobDesk &desk)
+{
+    return new CertificatePanel(info, desk);
+}
+
+} // namespace loopwright

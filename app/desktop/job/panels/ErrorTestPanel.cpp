@@ -1,0 +1,124 @@
+// The error test as one sequence: the set-up with its call, ten quiet seconds, errors sent and
+// seen, counters cleared, and the run with its clock. What was set up once fills the calls, the
+// detector check and the run.
+
+#include "app/desktop/Theme.h"
+#include "app/desktop/job/DetectorEntry.h"
+#include "app/desktop/job/EntryForm.h"
+#include "app/desktop/job/RunEntry.h"
+#include "app/desktop/job/TestSetup.h"
+#include "app/desktop/job/panels/Panels.h"
+#include "app/desktop/widgets/Parts.h"
+#include "core/turnup/Cause.h"
+
+#include <QVBoxLayout>
+
+namespace loopwright {
+
+namespace {
+
+class ErrorTestPanel : public StationPanel
+{
+public:
+    ErrorTestPanel(const PanelInfo &info, JobDesk &desk)
+        : StationPanel(info, desk)
+        , m_setup(new EntryForm(desk, key() + ".setup", tr("Go on to the detector check"),
+                                setupAsks(desk.order(), desk.limits()),
+                                [this](const QJsonObject &values) {
+                                    return setupCalls(this->desk().order(), values);
+                                }))
+        , m_detector(new DetectorEntry(desk, key()))
+        , m_run(new RunEntry(desk, key()))
+    {
+        const QString why = whyNoSelfCall(desk.order());
+        if (!why.isEmpty())
+            body()->addWidget(makeMuted(why));
+        addStep(tr("1  Set up the call"), m_setup);
+        m_testLines = makeMuted({}, 1);
+        body()->addWidget(m_testLines);
+        addStep(tr("2  Detector check: quiet, inject, seen, cleared"), m_detector);
+        addStep(tr("3  Run"), m_run);
+        m_setup->setConfirm([this] { return setUp(); });
+        connect(m_setup, &EntryForm::edited, this, [this] { takeSetup(); });
+        connect(m_detector, &DetectorEntry::recorded, this, [this] { m_run->takeFocus(); });
+        connect(m_run, &RunEntry::recorded, this, &StationPanel::recorded);
+        if (desk.draft(key() + ".setup").isEmpty())
+            m_setup->setTyped(setupDefaults(desk.order(), desk.limits()));
+        takeSetup();
+    }
+
+    QWidget *entry(const QString &criterion) const override
+    {
+        if (m_run->isStarted() || criterion == u"run")
+            return m_run->entry();
+        const bool chosen = !m_setup->typed().value("call").toString().isEmpty();
+        return chosen ? m_detector->entry() : m_setup->field("path")->field();
+    }
+
+    void showOrder() override
+    {
+        StationPanel::showOrder();
+        QStringList lines;
+        for (const TestLine &line : desk().view().testLines)
+            lines << QString("%1  %2").arg(line.label, line.number.forInstallersOnly());
+        m_testLines->setText(tr("Test lines of %1, for installers only: %2")
+                                 .arg(desk().view().office.name, lines.join(" · ")));
+        m_testLines->setVisible(!lines.isEmpty());
+        m_run->showOrder();
+    }
+
+private:
+    void addStep(const QString &title, QWidget *step)
+    {
+        body()->addWidget(makeHeading(title, 1.1));
+        body()->addWidget(step);
+    }
+
+    void takeSetup()
+    {
+        const QJsonObject answers = m_setup->values();
+        m_detector->setSetup(answers);
+        m_run->setSetup(answers);
+        const auto cause = answers.value("call").toString() == u"failed"
+                               ? causeOf(answers.value("cause").toInt())
+                               : std::nullopt;
+        m_setup->tell(cause ? Sign::Doubtful : Sign::None,
+                      cause ? tr("%1, %2. Check first: %3")
+                                  .arg(cause->name, cause->classText, cause->checkFirst)
+                            : QString());
+    }
+
+    /// Records the calls that the set-up says are up, keeps the set-up for what follows.
+    bool setUp()
+    {
+        const QJsonObject answers = m_setup->values();
+        if (!m_setup->check())
+            return false;
+        const FactObjects calls = setupCalls(desk().order(), answers);
+        m_setup->keep();
+        takeSetup();
+        if (!calls.empty())
+            if (const auto report = desk().record(key() + ".call", calls); !report) {
+                m_setup->tell(report.error());
+                return false;
+            }
+        if (answers.value("call").toString() == u"failed")
+            return true;
+        m_detector->entry()->setFocus(Qt::TabFocusReason);
+        return true;
+    }
+
+    EntryForm *m_setup;
+    DetectorEntry *m_detector;
+    RunEntry *m_run;
+    QLabel *m_testLines;
+};
+
+} // namespace
+
+StationPanel *makeErrorTestPanel(const PanelInfo &info, JobDesk &desk)
+{
+    return new ErrorTestPanel(info, desk);
+}
+
+} // namespace loopwright

@@ -1,0 +1,238 @@
+// The make-up of the pair: the table, the drawing to scale beside it, and what it predicts, as it
+// is typed. Also from a file, CSV or JSON.
+
+#include "app/desktop/Theme.h"
+#include "app/desktop/job/LoopPicture.h"
+#include "app/desktop/job/LoopState.h"
+#include "app/desktop/job/MakeupTable.h"
+#include "app/desktop/job/panels/Panels.h"
+#include "app/desktop/widgets/Parts.h"
+#include "core/loop/DesignRules.h"
+#include "core/loop/Mends.h"
+
+#include <QFile>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QShortcut>
+
+namespace loopwright {
+
+namespace {
+
+Sign signOf(Suitability verdict)
+{
+    return verdict == Suitability::Suitable   ? Sign::Done
+           : verdict == Suitability::Marginal ? Sign::Doubtful
+                                              : Sign::Failed;
+}
+
+QString words(Suitability verdict)
+{
+    return toText(verdict).replace(u'_', u' ');
+}
+
+class MakeupPanel : public StationPanel
+{
+public:
+    MakeupPanel(const PanelInfo &info, JobDesk &desk)
+        : StationPanel(info, desk)
+        , m_table(new MakeupTable(key()))
+        , m_picture(new LoopPicture(desk.limits(), desk.order().kind == LineKind::Bri))
+        , m_verdict(new SignLine)
+        , m_mend(new SignLine)
+    {
+        auto *beside = new FieldGridRow(m_table, m_picture);
+        body()->addWidget(beside);
+        body()->addWidget(m_verdict);
+        body()->addWidget(m_mend);
+        auto *buttons = new QHBoxLayout;
+        m_button = makeButton(tr("Record the make-up"), key() + ".confirm", [this] { confirm(); });
+        buttons->addWidget(m_button);
+        buttons->addWidget(
+            makeButton(tr("Take it from a file…"), key() + ".file", [this] { takeFile(); }));
+        buttons->addStretch(1);
+        body()->addLayout(buttons);
+        auto *shortcut = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_Return), this);
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(shortcut, &QShortcut::activated, this, [this] { confirm(); });
+        connect(m_table, &MakeupTable::edited, this, [this] { showTyped(); });
+        connect(m_table, &MakeupTable::entered, this, [this] { m_button->setFocus(); });
+        connect(m_table, &MakeupTable::left, this, [this] {
+            this->desk().keepDraft(key(), m_table->typed());
+            if (!m_table->makeup().isEmpty())
+                markError(false);
+        });
+        m_table->setTyped(desk.draft(key()));
+    }
+
+    QWidget *entry(const QString &) const override { return m_table->firstEmpty(); }
+
+    void showOrder() override
+    {
+        StationPanel::showOrder();
+        m_recorded = loopState(desk().view()).makeup;
+        showTyped();
+    }
+
+private:
+    /// Table and drawing side by side, or one below the other where there is no room.
+    class FieldGridRow : public QWidget
+    {
+    public:
+        FieldGridRow(QWidget *left, QWidget *right)
+        {
+            auto *layout = new QBoxLayout(QBoxLayout::LeftToRight, this);
+            layout->setContentsMargins(0, 0, 0, 0);
+            layout->addWidget(left, 5, Qt::AlignTop);
+            layout->addWidget(right, 6);
+        }
+
+    protected:
+        void resizeEvent(QResizeEvent *event) override
+        {
+            static_cast<QBoxLayout *>(layout())->setDirection(
+                width() < em(52) ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+            QWidget::resizeEvent(event);
+        }
+    };
+
+    FactObjects facts() const { return {{{"kind", "loop"}, {"makeup", m_table->makeup()}}}; }
+
+    /// What is typed, or where nothing is the make-up on record.
+    void showTyped()
+    {
+        std::optional<LoopMakeup> shown = m_recorded;
+        const bool typing = !m_table->makeup().isEmpty();
+        if (typing) {
+            const auto read = desk().read(facts());
+            shown = read ? read->facts.front().as<LoopFact>()->makeup : std::nullopt;
+        }
+        m_picture->setMakeup(shown);
+        m_verdict->setVisible(shown.has_value());
+        m_mend->hide();
+        if (shown)
+            desk().order().kind == LineKind::Analog ? predictVoice(*shown) : predictBasic(*shown);
+    }
+
+    void predictBasic(const LoopMakeup &makeup)
+    {
+        const LoopQualification loop = qualify(makeup, desk().limits());
+        m_verdict->show(
+            signOf(loop.verdict),
+            tr("Predicted: %1. %2 dB at %3 kHz ± %4 dB, %5 ohm; %6 ft and %7 ft of taps. "
+               "%8")
+                .arg(words(loop.verdict))
+                .arg(loop.insertionLossDb, 0, 'f', 2)
+                .arg(loop.frequencyHz / 1000)
+                .arg(loop.marginDb, 0, 'f', 2)
+                .arg(loop.dcResistanceOhm, 0, 'f', 0)
+                .arg(loop.workingLengthFt, 0, 'f', 0)
+                .arg(loop.bridgedTapFt, 0, 'f', 0)
+                .arg(loop.reasons.join(' ')));
+        if (loop.verdict == Suitability::Suitable)
+            return;
+        const auto ways = mends(makeup, desk().limits());
+        if (ways.empty())
+            return;
+        m_mend->show(Sign::Note, tr("What would mend it: %1 — then %2 dB, %3.")
+                                     .arg(ways.front().text)
+                                     .arg(ways.front().lossAfterDb, 0, 'f', 2)
+                                     .arg(words(ways.front().verdictAfter)));
+        m_mend->setVisible(true);
+    }
+
+    void predictVoice(const LoopMakeup &makeup)
+    {
+        const VoiceBandQualification loop = qualifyVoiceBand(makeup, desk().limits());
+        m_verdict->show(signOf(loop.verdict),
+                        tr("Predicted: %1. %2 dB at 1004 Hz, %3 ohm, %4 mA; %5 load coils. %6")
+                            .arg(words(loop.verdict))
+                            .arg(loop.loss1004Db, 0, 'f', 2)
+                            .arg(loop.dcResistanceOhm, 0, 'f', 0)
+                            .arg(loop.loopCurrentMa, 0, 'f', 1)
+                            .arg(loop.loadCoils)
+                            .arg(loop.reasons.join(' ')));
+    }
+
+    /// Marks what the codec finds wrong; what is not filled in yet only where it is confirmed.
+    bool markError(bool confirming)
+    {
+        const auto read = desk().read(facts());
+        if (read) {
+            m_table->clearMark();
+            return false;
+        }
+        if (confirming || !read.error().message.contains("missing"))
+            m_table->mark(read.error().place, read.error().message);
+        return true;
+    }
+
+    void confirm()
+    {
+        if (m_table->makeup().isEmpty()) {
+            m_table->mark({}, tr("Nothing is entered yet."));
+            return;
+        }
+        if (markError(true))
+            return;
+        const FactObjects made = facts();
+        const QJsonObject before = m_table->typed();
+        m_table->clear();
+        if (const auto report = desk().record(key(), made); !report) {
+            m_table->setTyped(before);
+            m_table->mark(report.error().place, report.error().message);
+            return;
+        }
+        emit recorded();
+    }
+
+    void takeFile()
+    {
+        const QString path = QFileDialog::getOpenFileName(this, tr("Make-up of the pair"), {},
+                                                          tr("Make-up (*.csv *.json)"));
+        if (path.isEmpty())
+            return;
+        QFile file(path);
+        const QString name = QFileInfo(path).fileName();
+        if (!file.open(QIODevice::ReadOnly)) {
+            m_table->mark({}, tr("%1 cannot be read: %2").arg(name, file.errorString()));
+            return;
+        }
+        const QByteArray bytes = file.readAll();
+        const auto makeup = name.endsWith(".csv", Qt::CaseInsensitive)
+                                ? LoopMakeup::fromCsv(bytes, name)
+                                : fromJsonFile(bytes, name);
+        if (!makeup) {
+            m_table->mark({}, makeup.error().text());
+            return;
+        }
+        m_table->setMakeup(makeup->toJson());
+        desk().keepDraft(key(), m_table->typed());
+        showTyped();
+    }
+
+    static Result<LoopMakeup> fromJsonFile(const QByteArray &bytes, const QString &name)
+    {
+        const auto object = parseJsonObject(bytes, name);
+        if (!object)
+            return failure(object.error());
+        return LoopMakeup::fromJson(*object, name);
+    }
+
+    MakeupTable *m_table;
+    LoopPicture *m_picture;
+    SignLine *m_verdict;
+    SignLine *m_mend;
+    QPushButton *m_button = nullptr;
+    std::optional<LoopMakeup> m_recorded;
+};
+
+} // namespace
+
+StationPanel *makeMakeupPanel(const PanelInfo &info, JobDesk &desk)
+{
+    return new MakeupPanel(info, desk);
+}
+
+} // namespace loopwright

@@ -1,0 +1,180 @@
+// The settings to program into test set and terminal, in large digits for reading aloud; a key that
+// copies them, a card to print. Below, for the installer alone, the office's test lines.
+
+#include "app/desktop/Theme.h"
+#include "app/desktop/job/Paperwork.h"
+#include "app/desktop/job/panels/Panels.h"
+#include "app/desktop/widgets/FieldGrid.h"
+#include "app/desktop/widgets/Parts.h"
+#include "app/print/WorkSheets.h"
+#include "core/identifiers/TerminalIdentifiers.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QHBoxLayout>
+#include <QShortcut>
+
+namespace loopwright {
+
+namespace {
+
+std::vector<TerminalSetting> settingsOf(const ServiceOrder &order)
+{
+    const ProtocolVariant *variant = findVariant(order.variant);
+    if (!variant)
+        return {};
+    std::vector<TerminalIdentifiers> terminals;
+    for (const OrderedTerminal &terminal : order.terminals)
+        terminals.push_back({terminal.number, terminal.dn, terminal.spid, terminal.tei});
+    const bool data = order.bServices().testFlag(Service::Data);
+    return settingsToProgram(*variant, terminals, data ? order.dataRate : 0);
+}
+
+bool isNumber(const QString &value)
+{
+    return std::ranges::count_if(value, [](QChar each) { return each.isDigit(); }) >= 3 &&
+           std::ranges::none_of(value, [](QChar each) { return each.isLetter(); });
+}
+
+class SettingsPanel : public StationPanel
+{
+public:
+    SettingsPanel(const PanelInfo &info, JobDesk &desk)
+        : StationPanel(info, desk)
+        , m_findings(new QVBoxLayout)
+        , m_list(new QWidget)
+        , m_testLines(new QWidget)
+    {
+        body()->addLayout(m_findings);
+        body()->addWidget(m_list);
+        auto *buttons = new QHBoxLayout;
+        m_copy = makeButton(tr("Copy all (F6)"), key() + ".copy", [this] { copy(); });
+        buttons->addWidget(m_copy);
+        buttons->addWidget(
+            makeButton(tr("Print the card…"), key() + ".print", [this] { print(); }));
+        buttons->addWidget(
+            makeButton(tr("Save the card as PDF"), key() + ".save", [this] { save(); }));
+        buttons->addWidget(makeButton(tr("Change the order…"), key() + ".edit",
+                                      [this] { emit this->desk().orderFormWished(); }));
+        buttons->addStretch(1);
+        body()->addLayout(buttons);
+        m_told = new SignLine;
+        m_told->hide();
+        body()->addWidget(m_told);
+        body()->addWidget(m_testLines);
+        auto *shortcut = new QShortcut(QKeySequence(Qt::Key_F6), this);
+        shortcut->setContext(Qt::WindowShortcut);
+        connect(shortcut, &QShortcut::activated, this, [this] { copy(); });
+    }
+
+    QWidget *entry(const QString &) const override { return m_copy; }
+
+    void showOrder() override
+    {
+        StationPanel::showOrder();
+        showFindings();
+        fill(m_list, settingsOf(desk().order()), 15);
+        std::vector<TerminalSetting> lines;
+        for (const TestLine &line : desk().view().testLines)
+            lines.push_back({line.label, line.number.forInstallersOnly()});
+        fill(m_testLines, lines, 15,
+             tr("Test lines of %1. For installers only: never on a customer's paper.")
+                 .arg(desk().view().office.name));
+        m_testLines->setVisible(!lines.empty());
+    }
+
+private:
+    void showFindings()
+    {
+        clearLayout(m_findings);
+        const auto add = [this](Sign sign, const QString &text) {
+            auto *line = new SignLine;
+            line->show(sign, text);
+            m_findings->addWidget(line);
+        };
+        for (const Finding &finding : checkOrderIdentifiers(desk().order()))
+            add(loopwright::signOf(finding.severity),
+                finding.reason +
+                    (finding.repair.isEmpty() ? QString() : tr(" Repair: %1").arg(finding.repair)));
+        for (const Conflict &conflict : desk().view().input.conflicts)
+            add(Sign::Failed, conflict.reason());
+    }
+
+    static void fill(QWidget *holder, const std::vector<TerminalSetting> &settings, double columnEm,
+                     const QString &head = {})
+    {
+        if (QLayout *old = holder->layout()) {
+            clearLayout(old);
+            delete old;
+        }
+        auto *grid = new FieldGrid(columnEm, holder);
+        if (!head.isEmpty())
+            grid->add(makeHeading(head), 0);
+        for (const TerminalSetting &setting : settings) {
+            auto *cell = new QWidget;
+            auto *layout = new QVBoxLayout(cell);
+            layout->setContentsMargins(0, 0, 0, 0);
+            layout->setSpacing(0);
+            layout->addWidget(makeMuted(setting.name));
+            auto *value = makeText(setting.value);
+            const bool number = isNumber(setting.value);
+            whenThemed(value, [value, number] {
+                value->setFont(number ? digitsFont(1.7, QFont::Bold)
+                                      : sized(1.15, QFont::DemiBold));
+            });
+            layout->addWidget(value);
+            layout->addStretch(1);
+            grid->add(cell, number && setting.value.size() > 14 ? 2 : 1);
+        }
+    }
+
+    Sheet card() const
+    {
+        return settingsCard(desk().order(), desk().view().office.name, Paper::A4);
+    }
+
+    void tell(Sign sign, const QString &text)
+    {
+        m_told->show(sign, text);
+        m_told->setVisible(true);
+    }
+
+    void copy()
+    {
+        QStringList lines;
+        for (const TerminalSetting &setting : settingsOf(desk().order()))
+            lines << setting.name + ": " + setting.value;
+        QApplication::clipboard()->setText(lines.join(u'\n'));
+        tell(Sign::Done, tr("Copied: %1 settings.").arg(lines.size()));
+    }
+
+    void print()
+    {
+        if (const auto printed = printSheet(this, card()); !printed)
+            tell(Sign::Failed, printed.error().text());
+    }
+
+    void save()
+    {
+        const QString path = proposedPath(QString("settings-%1.pdf").arg(desk().order().number));
+        if (const auto saved = saveSheet(path, card(), desk().now()); !saved)
+            tell(Sign::Failed, saved.error().text());
+        else
+            tell(Sign::Done, tr("Saved as %1.").arg(path));
+    }
+
+    QVBoxLayout *m_findings;
+    QWidget *m_list;
+    QWidget *m_testLines;
+    QPushButton *m_copy;
+    SignLine *m_told;
+};
+
+} // namespace
+
+StationPanel *makeSettingsPanel(const PanelInfo &info, JobDesk &desk)
+{
+    return new SettingsPanel(info, desk);
+}
+
+} // namespace loopwright

@@ -1,0 +1,53 @@
+#pragma once
+// One order as a page that reads from top to bottom in the order of the work: the installer's home.
+
+#include "app/desktop/Screen.h"
+#include "app/desktop/job/JobDesk.h"
+
+#include <QScrollArea>
+#include <QStackedLayout>
+#include <QVBoxLayout>
+
+namespace loopwright {
+
+class EmptyState;
+class JobHead;
+class StationPanel;
+
+class JobScreen : public Screen
+{
+    Q_OBJECT
+public:
+    explicit JobScreen(Workplace &workplace, QWidget *parent = nullptr);
+
+    QString key() const override { return QStringLiteral("job"); }
+    QString title() const override;
+    void refresh() override;
+    void open(const QString &number) override;
+    void takeFocus() override;
+
+    StationPanel *panel(const QString &key) const;
+    /// Puts the keyboard at the entry of the next step. F2.
+    void goNext();
+    void goTo(Station station);
+
+private:
+    void makeKeys();
+    void build();
+    void showOrder();
+    void showTrouble(const Error &error);
+    void showFact(const QString &id);
+    void follow(QWidget *now);
+    void go(StationPanel *panel, const QString &criterion);
+
+    JobDesk m_desk;
+    QStackedLayout *m_faces;
+    EmptyState *m_empty;
+    JobHead *m_head;
+    QScrollArea *m_scroll;
+    QVBoxLayout *m_column = nullptr;
+    std::vector<StationPanel *> m_panels;
+    QString m_number;
+};
+
+} // namespace loopwright
