@@ -13,15 +13,21 @@
 
 namespace loopwright {
 
+std::unique_ptr<QPrinter> choosePrinter(QWidget *parent, const QString &title, Paper paper)
+{
+    auto printer = std::make_unique<QPrinter>(QPrinter::HighResolution);
+    printer->setDocName(title);
+    printer->setPageLayout(paperLayout(paper));
+    QPrintDialog dialog(printer.get(), parent);
+    return dialog.exec() == QDialog::Accepted ? std::move(printer) : nullptr;
+}
+
 Result<bool> printSheet(QWidget *parent, const Sheet &sheet)
 {
-    QPrinter printer(QPrinter::HighResolution);
-    printer.setDocName(sheet.title);
-    printer.setPageLayout(paperLayout(sheet.paper));
-    QPrintDialog dialog(&printer, parent);
-    if (dialog.exec() != QDialog::Accepted)
+    const auto printer = choosePrinter(parent, sheet.title, sheet.paper);
+    if (!printer)
         return false;
-    LOOPWRIGHT_TRY(sheet.paint(printer));
+    LOOPWRIGHT_TRY(sheet.paint(*printer));
     return true;
 }
 

@@ -4,10 +4,16 @@
 #include "app/print/Sheet.h"
 #include "core/base/Moment.h"
 
+#include <QPrinter>
+
+#include <memory>
+
 class QWidget;
 
 namespace loopwright {
 
+/// Asks for a printer; none where the person said no.
+std::unique_ptr<QPrinter> choosePrinter(QWidget *parent, const QString &title, Paper paper);
 /// Shows the system's print dialog and prints. False where the person changed their mind;
 /// DiskTrouble where the printer cannot be painted on.
 Result<bool> printSheet(QWidget *parent, const Sheet &sheet);

@@ -3,7 +3,6 @@
 #include "app/print/PdfFile.h"
 
 #include <QDir>
-#include <QPrintDialog>
 #include <QSaveFile>
 #include <QStandardPaths>
 
@@ -13,21 +12,6 @@ QString proposedPath(const QString &fileName)
 {
     return QDir(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
         .filePath(fileName);
-}
-
-std::unique_ptr<QPrinter> choosePrinter(QWidget *parent, const QString &title, Paper paper)
-{
-    auto printer = std::make_unique<QPrinter>(QPrinter::HighResolution);
-    printer->setDocName(title);
-    printer->setPageLayout(paperLayout(paper));
-    QPrintDialog dialog(printer.get(), parent);
-    return dialog.exec() == QDialog::Accepted ? std::move(printer) : nullptr;
-}
-
-Result<void> printSheet(QWidget *parent, const Sheet &sheet)
-{
-    const auto printer = choosePrinter(parent, sheet.title, sheet.paper);
-    return printer ? sheet.paint(*printer) : Result<void>();
 }
 
 Result<void> saveSheet(const QString &path, const Sheet &sheet, const Moment &now)

@@ -1,7 +1,7 @@
 #pragma once
 // Sheets out of the job page: to a PDF that the person names, or to a printer.
 
-#include "app/print/Sheet.h"
+#include "app/desktop/PaperOut.h"
 #include "core/base/Moment.h"
 
 #include <QPrinter>
@@ -13,10 +13,6 @@ namespace loopwright {
 
 /// Where a document of this name is proposed: the person's documents folder.
 QString proposedPath(const QString &fileName);
-/// Asks for a printer; none where the person said no.
-std::unique_ptr<QPrinter> choosePrinter(QWidget *parent, const QString &title, Paper paper);
-/// Asks for a printer and prints. DiskTrouble where it cannot be printed on.
-Result<void> printSheet(QWidget *parent, const Sheet &sheet);
 /// Writes it as a PDF, whole or not at all.
 Result<void> saveSheet(const QString &path, const Sheet &sheet, const Moment &now);
 Result<void> saveBytes(const QString &path, const QByteArray &bytes);
