@@ -39,7 +39,12 @@ QByteArray unpacked(const QByteArray &packed)
 /// All that stands in a PDF as text, unpacked or not, so that a number is found wherever it stands.
 QByteArray readableBytes(const QByteArray &pdf)
 {
+    static const QRegularExpression hexadecimal(
+        "<([0-9a-fA-F]{16,4000})>"); // titles are written so
     QByteArray all = pdf;
+    auto texts = hexadecimal.globalMatch(QString::fromLatin1(pdf));
+    while (texts.hasNext())
+        all += QByteArray::fromHex(texts.next().captured(1).toLatin1()) + '\n';
     all.replace('\0', QByteArray()); // UTF-16 titles read like ASCII then
     for (qsizetype at = pdf.indexOf("stream"); at >= 0; at = pdf.indexOf("stream", at + 6)) {
         qsizetype from = at + 6;

@@ -52,7 +52,7 @@ QString oneLine(const QString &text)
         else if (!line.endsWith(u' '))
             line.append(u' ');
     }
-    return line.trimmed();
+    return line.simplified();
 }
 
 QString findingLine(const Finding &finding, const QString &fileName)

@@ -16,9 +16,10 @@ using Writing = std::function<void(QIODevice &out)>;
 struct Answer
 {
     bool yes = true;
-    Writing json;     ///< writes one JSON document
-    Writing text;     ///< writes the same for a person
-    QStringList told; ///< lines for standard error, one for each finding
+    bool refusedWhole = false; ///< nothing was taken of an input: ends like a malformed one
+    Writing json;              ///< writes one JSON document
+    Writing text;              ///< writes the same for a person
+    QStringList told;          ///< lines for standard error, one for each finding
 
     /// For all but the longest answers.
     static Answer of(QJsonValue json, QString text, bool yes = true);

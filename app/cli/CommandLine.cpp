@@ -199,6 +199,8 @@ ExitStatus tellAnswer(const Answer &answer, bool json, Effect effect, QIODevice 
         if (!changes(effect))
             return ExitStatus::DiskTrouble;
     }
+    if (answer.refusedWhole)
+        return ExitStatus::BadInput;
     return answer.yes ? ExitStatus::Yes : ExitStatus::No;
 }
 

@@ -34,6 +34,9 @@ void Options::text(const char *name, QString &target, const char *help, Given gi
 {
     bind(m_app, name, help, given, [&target, given](const QString &value) {
         target = value;
+        // The next option was meant, and the value forgotten.
+        if (value.startsWith(u"--"))
+            return QString("needs a value");
         return given == Given::Always && value.trimmed().isEmpty() ? QString("must not be empty")
                                                                    : QString();
     });

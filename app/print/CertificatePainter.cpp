@@ -10,6 +10,8 @@ namespace loopwright {
 
 namespace {
 
+const QString notIssued = QStringLiteral("Preview, not issued");
+
 constexpr double qrSide = mm(33); ///< quiet zone included
 
 /// From the roomiest to the closest.
@@ -32,6 +34,12 @@ Decision decisionOf(const CertificateContent &content)
         decision.criteria.push_back(result);
     }
     return decision;
+}
+
+/// A content has its number only once it is issued.
+bool isPreview(const CertificateContent &content)
+{
+    return content.number.isEmpty();
 }
 
 void drawQr(SheetBuilder &sheet, const CertificateContent &content)
@@ -117,10 +125,62 @@ QString numbersText(const CertificateContent &content)
     return numbers.join(", ");
 }
 
+QString footText(const CertificateContent &content, const IssueMark &mark)
+{
+    if (isPreview(content))
+        return notIssued;
+    const QString copy = mark.copy > 0 ? QString("  ·  copy %1").arg(mark.copy) : QString();
+    return QString("Certificate %1  ·  code %2%3")
+        .arg(content.number, shortCode(content.digest()), copy);
+}
+
+/// Number and code, or that there is none yet; below them the mark of a copy.
+void drawNumber(SheetBuilder &sheet, const CertificateContent &content, const IssueMark &mark,
+                const CertificateStyle &style)
+{
+    const double baseline = sheet.top() + mm(14.2);
+    sheet.y = sheet.top() + mm(17);
+    if (isPreview(content)) {
+        sheet.textAt(sheet.left(), baseline, notIssued, {Face::Strong, 116, style.ink.doubtful});
+        return;
+    }
+    sheet.textAt(sheet.left(), baseline, content.number,
+                 {Face::StrongDigits, 116, style.ink.accent});
+    sheet.textAt(sheet.left() + mm(44), baseline, "code " + shortCode(content.digest()),
+                 style.digits(92));
+    if (mark.copy > 0) {
+        drawCopyMark(sheet, mark, sheet.top() + mm(21.4), style);
+        sheet.y = sheet.top() + mm(24.5);
+    }
+    drawQr(sheet, content);
+}
+
+/// Mark, word and one sentence.
+void drawVerdict(SheetBuilder &sheet, const CertificateContent &content,
+                 const CertificateStyle &style)
+{
+    const bool excepted = content.outcome == OrderOutcome::AcceptedWithException;
+    const StationState state{Station::Acceptance, StationMark::Done, excepted, false};
+    const double radius = mm(2.3);
+    const QPointF centre(sheet.left() + radius, sheet.y + mm(4.2));
+    sheet.draw([=, ink = style.ink](QPainter &painter) {
+        paintStationMark(painter, centre, radius, state, ink);
+    });
+    const QString verdict = excepted ? "Accepted by exception" : "Accepted";
+    const TextStyle strong{Face::Strong, 124, style.ink.text};
+    sheet.textAt(sheet.left() + mm(7), sheet.y + mm(5.6), verdict, strong);
+    if (!isPreview(content))
+        sheet.textAt(sheet.left() + mm(9.5) + SheetBuilder::textWidth(verdict, strong),
+                     sheet.y + mm(5.6), "issued on " + longDate(content.issuedAt.localDate()),
+                     style.body());
+    sheet.y += mm(7.4);
+    sheet.paragraph(verdictSentence(content), style.body(), mm(7), sheet.width() - qrSide - mm(7));
+}
+
 Sheet layOut(const CertificateContent &content, const IssueMark &mark, Paper paper,
              const CertificateStyle &style, std::size_t *resultPages)
 {
-    SheetBuilder sheet(paper, "Certificate " + content.number);
+    SheetBuilder sheet(paper, isPreview(content) ? notIssued : "Certificate " + content.number);
     drawHead(sheet, content, mark, style);
     sheet.setOnNewPage([number = content.number, style](SheetBuilder &next) {
         next.textAt(next.left(), next.top() + mm(3),
@@ -138,11 +198,9 @@ Sheet layOut(const CertificateContent &content, const IssueMark &mark, Paper pap
     drawSettings(sheet, {content.kind, content.variantName, content.settings, content.terminals},
                  style);
     drawSignatures(sheet, content, style);
-    drawHowToCheck(sheet, content, style);
-    const QString copy = mark.copy > 0 ? QString("  ·  copy %1").arg(mark.copy) : QString();
-    return sheet.finish(QString("Certificate %1  ·  code %2%3")
-                            .arg(content.number, shortCode(content.digest()), copy),
-                        style.foot());
+    if (!isPreview(content))
+        drawHowToCheck(sheet, content, style);
+    return sheet.finish(footText(content, mark), style.foot());
 }
 
 } // namespace
@@ -155,34 +213,9 @@ std::vector<StationState> certificateLine(const CertificateContent &content)
 void drawHead(SheetBuilder &sheet, const CertificateContent &content, const IssueMark &mark,
               const CertificateStyle &style)
 {
-    const double textWidth = sheet.width() - qrSide;
     sheet.textAt(sheet.left(), sheet.top() + mm(7), "Line certificate", style.title());
-    sheet.textAt(sheet.left(), sheet.top() + mm(14.2), content.number,
-                 {Face::StrongDigits, 116, style.ink.accent});
-    sheet.textAt(sheet.left() + mm(44), sheet.top() + mm(14.2),
-                 "code " + shortCode(content.digest()), style.digits(92));
-    sheet.y = sheet.top() + mm(17);
-    if (mark.copy > 0) {
-        drawCopyMark(sheet, mark, sheet.top() + mm(21.4), style);
-        sheet.y = sheet.top() + mm(24.5);
-    }
-    drawQr(sheet, content);
-
-    const bool excepted = content.outcome == OrderOutcome::AcceptedWithException;
-    StationState state{Station::Acceptance, StationMark::Done, excepted, false};
-    const double radius = mm(2.3);
-    const QPointF centre(sheet.left() + radius, sheet.y + mm(4.2));
-    sheet.draw([=, ink = style.ink](QPainter &painter) {
-        paintStationMark(painter, centre, radius, state, ink);
-    });
-    const QString verdict = excepted ? "Accepted by exception" : "Accepted";
-    const TextStyle strong{Face::Strong, 124, style.ink.text};
-    sheet.textAt(sheet.left() + mm(7), sheet.y + mm(5.6), verdict, strong);
-    sheet.textAt(sheet.left() + mm(9.5) + SheetBuilder::textWidth(verdict, strong),
-                 sheet.y + mm(5.6), "issued on " + longDate(content.issuedAt.localDate()),
-                 style.body());
-    sheet.y += mm(7.4);
-    sheet.paragraph(verdictSentence(content), style.body(), mm(7), textWidth - mm(7));
+    drawNumber(sheet, content, mark, style);
+    drawVerdict(sheet, content, style);
     sheet.y = std::max(sheet.y, sheet.top() + qrSide - mm(5)) + style.setting.sectionGap * 0.75;
 }
 

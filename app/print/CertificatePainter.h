@@ -17,6 +17,7 @@ struct IssueMark
     Moment issuedAt; ///< of this paper
 };
 
+/// A content without a number is a preview: it says so, and has neither code nor QR code.
 Sheet certificateSheet(const CertificateContent &content, const IssueMark &mark, Paper paper);
 
 /// The PDF, with the canonical content attached as record.json.

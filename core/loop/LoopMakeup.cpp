@@ -247,7 +247,11 @@ QString LoopMakeup::textAt(std::size_t index) const
     }
     const QString where = metric ? QString("%1 m").arg(feet * 0.3048, 0, 'f', 0)
                                  : QString("%1 ft").arg(feet, 0, 'f', 0);
-    return QString("%1, at %2 from the office").arg(elements[index].text(), where);
+    const bool isSection = elements[index].type == ElementType::Section;
+    if (isSection && feet == 0)
+        return elements[index].text() + ", beginning at the office";
+    return QString("%1, %2 %3 from the office")
+        .arg(elements[index].text(), isSection ? QString("beginning") : QString("at"), where);
 }
 
 LoopMakeup LoopMakeup::without(const std::vector<std::size_t> &positions) const

@@ -111,7 +111,8 @@ struct LoopMakeup
     double workingLengthFt() const; ///< sections, without taps
     double bridgedTapFt() const;    ///< all taps together
     int loadCoils() const;
-    /// "bridged tap of 24 AWG, 1500 ft, at 4500 ft from the office".
+    /// "bridged tap of 24 AWG, 1500 ft, at 4500 ft from the office", "section of 26 AWG, 9000 ft,
+    /// beginning at the office".
     QString textAt(std::size_t index) const;
     /// The same make-up without the elements at these positions.
     LoopMakeup without(const std::vector<std::size_t> &positions) const;

@@ -128,6 +128,8 @@ std::vector<CardKey> readConfirmed(JsonReader &reader)
             reader.fail(place,
                         QString("\"%1\" is not one of %2")
                             .arg(list[i].toString().left(60), allWords<CardKey>().join(", ")));
+        else if (std::find(keys.begin(), keys.end(), *key) != keys.end())
+            reader.fail(place, QString("\"%1\" stands there twice").arg(toText(*key)));
         else
             keys.push_back(*key);
     }

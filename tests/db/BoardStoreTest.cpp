@@ -1,10 +1,12 @@
 #include "db/BoardStore.h"
 
+#include "db/SqlCatalog.h"
 #include "db/SqliteConnection.h"
 #include "tests/support/StoredJobs.h"
 
 #include <algorithm>
 #include <rapidcheck.h>
+#include <sqlite3.h>
 
 using namespace loopwright;
 using jobs::changed;
@@ -142,6 +144,32 @@ private slots:
         QVERIFY(line.held);
         QCOMPARE(line.facts, 3);
         QCOMPARE(line.runs, 1);
+    }
+    // However many orders there are: a page of one filter comes out of an index in its order.
+    void aPageIsNotSorted_data()
+    {
+        QTest::addColumn<QByteArray>("part");
+        QTest::addColumn<QByteArray>("index");
+        QTest::newRow("all") << QByteArray() << QByteArray("order_state_due");
+        for (const char *part : {"stage", "office", "installer"})
+            QTest::newRow(part) << QByteArray(part) << QByteArray("order_state_") + part;
+    }
+    void aPageIsNotSorted()
+    {
+        QFETCH(QByteArray, part);
+        QFETCH(QByteArray, index);
+        const std::string label = "board." + part.toStdString();
+        std::vector<std::string_view> parts{"board.sorted"};
+        if (!part.isEmpty())
+            parts.insert(parts.begin(), label);
+        const auto plan = m_database.connection().lend(
+            "plan", "EXPLAIN QUERY PLAN " + SqlCatalog::embedded().compose("board.lines", parts));
+        QVERIFY_RESULT(plan);
+        QByteArray steps;
+        while (sqlite3_step((*plan)->handle) == SQLITE_ROW)
+            steps += reinterpret_cast<const char *>(sqlite3_column_text((*plan)->handle, 3)) +
+                     QByteArray("; ");
+        QVERIFY2(steps.contains(index) && !steps.contains("TEMP"), steps.constData());
     }
     void pagesFollowEachOther()
     {

@@ -1,4 +1,5 @@
 #pragma once
+// Longer than 400 lines: the oracle keeps the whole procedure in one place, bit by bit.
 // The capture analysis bit by bit, for comparison: the rules of core/errortest/Capture.h written
 // with registers, arrays and plain loops, without words, tables of words, or algebra. Slow, and
 // shares nothing with the analysis but the table of patterns.

@@ -44,6 +44,7 @@ public:
         if (!report)
             return failure(report.error());
         Answer answer = Answer::of(report->toJson(), text(*report), report->clean());
+        answer.refusedWhole = report->refusedWhole;
         answer.tell(report->findings, m_options.fileName);
         keepRejects(*report, answer);
         return answer;

@@ -86,6 +86,12 @@ OrderScreen::OrderScreen(Workplace &workplace, QWidget *parent)
     open({});
 }
 
+OrderScreen::~OrderScreen()
+{
+    // The form goes after this screen's own members, and the field that has the focus is left then.
+    m_form->disconnect(this);
+}
+
 QWidget *OrderScreen::makeAside()
 {
     QFrame *card = makeCard();

@@ -54,7 +54,7 @@ private slots:
         QTest::newRow("exact") << "aaaa bbbbb"
                                << "aaaa bbbbb";
         QTest::newRow("long") << "aaaa bbbbbb cc"
-                              << "aaaa\n  bbbbbb cc";
+                              << "aaaa\n  bbbbbb\n  cc";
         QTest::newRow("one long word") << "aaaaaaaaaaaaaa b"
                                        << "aaaaaaaaaaaaaa\n  b";
     }

@@ -262,6 +262,22 @@ private slots:
         QVERIFY(first.contains(content.digest().toLatin1()));
     }
 
+    void aPreviewSaysSo()
+    {
+        CertificateContent content = certificates::bri();
+        content.number.clear();
+        const auto printed = print(content, firstIssue, Paper::A4);
+        const QByteArray text = printed->text();
+        QVERIFY(text.contains("Preview, not issued"));
+        QVERIFY(text.contains("Bright Bakery"));
+        QVERIFY(!text.contains("code "));
+        QVERIFY(!text.contains(content.digest().toLatin1()));
+        const QString picture = printed->folder.filePath("page");
+        run("pdftoppm",
+            {"-r", "150", "-f", "1", "-l", "1", "-singlefile", "-png", printed->path, picture});
+        QCOMPARE(run("zbarimg", {"--quiet", "--raw", picture + ".png"}).status, 4); // no symbol
+    }
+
     void nothingIsCut()
     {
         const CertificateContent content = crowded();

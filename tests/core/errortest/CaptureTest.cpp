@@ -1,3 +1,4 @@
+// Longer than 400 lines: one case for each thing that can happen on a channel.
 #include "core/errortest/Capture.h"
 
 #include "tests/support/BitwiseCapture.h"

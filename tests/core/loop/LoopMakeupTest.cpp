@@ -234,6 +234,9 @@ private slots:
                                            "office"));
         QCOMPARE(makeup.textAt(4),
                  QString("bridged tap of 24 AWG, 30.48 m, at 1219 m from the office"));
+        QCOMPARE(makeup.textAt(0), QString("section of 26 AWG, 3000 ft, beginning at the office"));
+        QCOMPARE(makeup.textAt(3),
+                 QString("section of 24 AWG, 304.8 m, beginning 3000 ft from the office"));
         QCOMPARE(makeup.without({1, 2}).elements.size(), std::size_t(3));
         QCOMPARE(makeup.without({1, 2}).bridgedTapFt(), 100.0);
     }
