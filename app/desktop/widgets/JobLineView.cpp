@@ -34,7 +34,9 @@ JobLineView::JobLineView(QWidget *parent)
 {
     setObjectName(QStringLiteral("jobLine"));
     setAccessibleName(tr("Job line"));
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    policy.setHeightForWidth(true); // two rows of names where one has no room
+    setSizePolicy(policy);
     setChoosable(true);
     whenThemed(this, [this] { updateGeometry(); });
 }
