@@ -46,12 +46,8 @@ QString oneLine(const QString &text)
 {
     QString line;
     line.reserve(text.size());
-    for (const QChar c : text) {
-        if (isShown(c))
-            line.append(c);
-        else if (!line.endsWith(u' '))
-            line.append(u' ');
-    }
+    for (const QChar c : text)
+        line.append(isShown(c) ? c : QChar(u' '));
     return line.simplified();
 }
 

@@ -206,6 +206,14 @@ ExitStatus tellAnswer(const Answer &answer, bool json, Effect effect, QIODevice 
 
 } // namespace
 
+ExitStatus CommandLine::fail(const Error &error, QIODevice &out, QIODevice &messages) const
+{
+    const ExitStatus status = tellError(error, m_reading->common.json, out, messages);
+    if (status == ExitStatus::Usage)
+        say(messages, "see " + m_reading->whereHelpIs());
+    return status;
+}
+
 ExitStatus CommandLine::run(QIODevice &out, QIODevice &messages, bool terminal)
 {
     const bool json = m_reading->common.json;
@@ -213,15 +221,12 @@ ExitStatus CommandLine::run(QIODevice &out, QIODevice &messages, bool terminal)
         out.write(m_reading->help.toUtf8());
         return ExitStatus::Yes;
     }
-    if (m_reading->wrong) {
-        const ExitStatus status = tellError(*m_reading->wrong, json, out, messages);
-        say(messages, "see " + m_reading->whereHelpIs());
-        return status;
-    }
+    if (m_reading->wrong)
+        return fail(*m_reading->wrong, out, messages);
     CommandContext context(m_reading->common, messages, terminal);
     const Result<Answer> answer = m_reading->commands[m_reading->chosen]->run(context);
     if (!answer)
-        return tellError(answer.error(), json, out, messages);
+        return fail(answer.error(), out, messages);
     return tellAnswer(*answer, json, allCommands()[m_reading->chosen].effect, out, messages);
 }
 

@@ -25,6 +25,8 @@ public:
     ExitStatus run(QIODevice &out, QIODevice &messages, bool terminal);
 
 private:
+    ExitStatus fail(const Error &error, QIODevice &out, QIODevice &messages) const;
+
     struct Reading;
     std::unique_ptr<Reading> m_reading;
 };

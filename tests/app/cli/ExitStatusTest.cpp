@@ -41,6 +41,12 @@ private:
     sqlite3 *m_handle = nullptr;
 };
 
+/// JSON with single quotes for double ones, and AT for a time.
+QByteArray quoted(QByteArray json)
+{
+    return json.replace("AT", "'at':'2026-03-10T09:00:00Z'").replace('\'', '"');
+}
+
 QByteArray contentOf(const QString &path)
 {
     QFile file(path);
@@ -154,55 +160,45 @@ private slots:
     {
         QTest::addColumn<QByteArray>("content");
         QTest::addColumn<QString>("place");
-        const auto facts = [](const char *name, const QByteArray &fact, const char *place,
-                              const QByteArray &order = "26-0007") {
-            QTest::newRow(name) << R"({"order":")" + order +
-                                       R"(","facts":[{"kind":"note","at":"2026-03-10T09:00:00Z",)"
-                                       R"("text":"good"},)" +
-                                       fact + "]}"
-                                << QString(place);
+        const auto facts = [](const char *name, const char *fact, const char *place,
+                              const char *order = "26-0007") {
+            const QByteArray record = QByteArray("{'order':'") + order +
+                                      "','facts':[{'kind':'note',AT,'text':'good'}," + fact + "]}";
+            QTest::newRow(name) << quoted(record) << QString(place);
         };
-        const QByteArray at = R"("at":"2026-03-10T09:00:00Z")";
-        facts("unknown order", R"({"kind":"note",)" + at + R"(,"text":"x"})", "order", "none");
-        facts("wrong type", R"({"kind":"note",)" + at + R"(,"text":7})", "facts[1].text");
+        facts("unknown order", "{'kind':'note',AT,'text':'x'}", "order", "none");
+        facts("wrong type", "{'kind':'note',AT,'text':7}", "facts[1].text");
         facts("fact that is no object", "7", "facts[1]");
-        facts("unknown kind", R"({"kind":"tea",)" + at + "}", "facts[1].kind");
-        facts("unknown key", R"({"kind":"note",)" + at + R"(,"text":"x","colour":1})",
-              "facts[1].colour");
-        facts("no time", R"({"kind":"note","text":"x"})", "facts[1].at");
-        facts("time without offset", R"({"kind":"note","at":"2026-03-10T09:00:00","text":"x"})",
+        facts("unknown kind", "{'kind':'tea',AT}", "facts[1].kind");
+        facts("unknown key", "{'kind':'note',AT,'text':'x','colour':1}", "facts[1].colour");
+        facts("no time", "{'kind':'note','text':'x'}", "facts[1].at");
+        facts("time without offset", "{'kind':'note','at':'2026-03-10T09:00:00','text':'x'}",
               "facts[1].at");
-        facts("two days ahead", R"({"kind":"note","at":"2026-03-14T23:00:00Z","text":"x"})",
+        facts("two days ahead", "{'kind':'note','at':'2026-03-14T23:00:00Z','text':'x'}",
               "facts[1].at");
-        facts("id that is no UUID", R"({"id":"7","kind":"note",)" + at + R"(,"text":"x"})",
-              "facts[1].id");
+        facts("id that is no UUID", "{'id':'7','kind':'note',AT,'text':'x'}", "facts[1].id");
         facts("run that ends before it starts",
-              R"({"kind":"run",)" + at +
-                  R"(,"path":"self_call","channels":["B1"],"started":"2026-03-10T09:00:00Z",)"
-                  R"("ended":"2026-03-10T08:00:00Z","bit_errors":0})",
+              "{'kind':'run',AT,'path':'self_call','channels':['B1'],"
+              "'started':'2026-03-10T09:00:00Z','ended':'2026-03-10T08:00:00Z','bit_errors':0}",
               "facts[1].ended");
         facts("negative count",
-              R"({"kind":"run",)" + at +
-                  R"(,"path":"self_call","channels":["B1"],"started":"2026-03-10T09:00:00Z",)"
-                  R"("ended":"2026-03-10T09:15:00Z","bit_errors":-1})",
+              "{'kind':'run',AT,'path':'self_call','channels':['B1'],"
+              "'started':'2026-03-10T09:00:00Z','ended':'2026-03-10T09:15:00Z','bit_errors':-1}",
               "facts[1].bit_errors");
         facts("negative count in a second",
-              R"({"kind":"run",)" + at +
-                  R"(,"path":"self_call","channels":["B1"],"started":"2026-03-10T09:00:00Z",)"
-                  R"("ended":"2026-03-10T09:15:00Z","seconds":[0,-1]})",
+              "{'kind':'run',AT,'path':'self_call','channels':['B1'],'started':"
+              "'2026-03-10T09:00:00Z','ended':'2026-03-10T09:15:00Z','seconds':[0,-1]}",
               "facts[1].seconds[1]");
         facts("channel that the order does not have",
-              R"({"kind":"call",)" + at +
-                  R"(,"channel":"D","direction":"out","service":"packet","outcome":"ok"})",
+              "{'kind':'call',AT,'channel':'D','direction':'out','service':'packet',"
+              "'outcome':'ok'}",
               "facts[1].channel");
         facts("terminal that the order does not have",
-              R"({"kind":"layer",)" + at + R"(,"layer":3,"terminal":8,"outcome":"up"})",
-              "facts[1].terminal");
-        facts("cause out of range",
-              R"({"kind":"layer",)" + at + R"(,"layer":3,"outcome":"down","cause":128})",
+              "{'kind':'layer',AT,'layer':3,'terminal':8,'outcome':'up'}", "facts[1].terminal");
+        facts("cause out of range", "{'kind':'layer',AT,'layer':3,'outcome':'down','cause':128}",
               "facts[1].cause");
         QTest::newRow("not JSON") << QByteArray("order: 26-0007") << "";
-        QTest::newRow("truncated") << QByteArray(R"({"order":"26-0007","facts":[)") << "";
+        QTest::newRow("truncated") << quoted("{'order':'26-0007','facts':[") << "";
         QTest::newRow("a list") << QByteArray("[]") << "";
         QTest::newRow("empty") << QByteArray() << "";
         QTest::newRow("not UTF-8") << QByteArray("{\"order\":\"\xff\",\"facts\":[]}") << "";
