@@ -98,6 +98,23 @@ Result<Connection> connect(const QString &path, Access access)
     return connection;
 }
 
+/// Files up to this size are read through when they are opened (some 20 ms); larger ones by
+/// checkIntegrity alone.
+constexpr qint64 mostCheckedAtOpening = 32'000'000;
+
+Result<void> checkPages(SqliteConnection &connection)
+{
+    if (QFileInfo(connection.path()).size() > mostCheckedAtOpening)
+        return {};
+    const auto whole = connection.text("PRAGMA quick_check(1)");
+    if (!whole)
+        return failure(whole.error());
+    if (*whole != u"ok")
+        return trouble(connection.path(), "is damaged and was left as it is; restore a backup (" +
+                                              whole->simplified().left(200) + ")");
+    return {};
+}
+
 /// Reads the header and the schema: finds a file that is no database, cut short, damaged, locked
 /// or of another program.
 Result<void> checkHeader(SqliteConnection &connection, Access access)
@@ -120,7 +137,7 @@ Result<void> checkHeader(SqliteConnection &connection, Access access)
         return trouble(connection.path(), "is an empty database");
     if (access == Access::ReadWrite && sqlite3_db_readonly(connection.handle(), "main") == 1)
         return trouble(connection.path(), "the database cannot be written: it is read-only");
-    return {};
+    return empty ? Result<void>() : checkPages(connection);
 }
 
 Result<Outcome> bringUpToDate(SqliteConnection &connection, Access access, const Migrator &migrator)

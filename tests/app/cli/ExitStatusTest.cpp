@@ -278,11 +278,13 @@ private slots:
     void aLockedDatabase()
     {
         const qint64 events = eventsIn(m_database);
+        COMPARE_STATUS(run({"backup", path("spare.sqlite")}), ExitStatus::Yes);
         {
             const Lock lock(m_database);
             verifyError(run({"record", scenario + "records/26-0003.json"}),
                         ExitStatus::DatabaseTrouble, "database");
-            verifyError(run({"restore", m_database}), ExitStatus::DatabaseTrouble, "database");
+            verifyError(run({"restore", path("spare.sqlite")}), ExitStatus::DatabaseTrouble,
+                        "database");
         }
         QCOMPARE(eventsIn(m_database), events);
     }
