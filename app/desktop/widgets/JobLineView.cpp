@@ -49,6 +49,7 @@ void JobLineView::setLine(const std::vector<StationState> &line)
     for (const StationState &state : line)
         words << spoken(state);
     setAccessibleDescription(words.join(u", "));
+    updateGeometry(); // the room for the names may have come since the last line
     update();
 }
 
@@ -61,12 +62,12 @@ void JobLineView::setChoosable(bool choosable)
 
 QSize JobLineView::sizeHint() const
 {
-    return {em(besideEm * 9), em(rowHeightEm)};
+    return {em(besideEm * 9), heightForWidth(width())};
 }
 
 QSize JobLineView::minimumSizeHint() const
 {
-    return {em(18), em(rowHeightEm)};
+    return {em(18), heightForWidth(width())};
 }
 
 int JobLineView::heightForWidth(int width) const
