@@ -85,17 +85,20 @@ Result<void> checkFirstBytes(const QString &path)
     return {};
 }
 
-/// Opens the file. A read-only database in a folder that cannot be written has no room for locks.
+bool folderCanBeWritten(const QString &path)
+{
+    return QFileInfo(QFileInfo(path).absolutePath()).isWritable();
+}
+
+/// Opens the file. In a folder that cannot be written there is no room for the files through which
+/// readers and writers see each other; where no log is there either, nobody has it open.
 Result<Connection> connect(const QString &path, Access access)
 {
     using Mode = SqliteConnection::Mode;
     if (access == Access::ReadWrite)
         return SqliteConnection::open(path, Mode::ReadWrite);
-    auto connection = SqliteConnection::open(path, Mode::ReadOnly);
-    const QFileInfo log(path + "-wal");
-    if (connection && !(*connection)->number("PRAGMA schema_version") && log.size() == 0)
-        return SqliteConnection::open(path, Mode::Immutable);
-    return connection;
+    const bool alone = !folderCanBeWritten(path) && !QFileInfo::exists(path + "-wal");
+    return SqliteConnection::open(path, alone ? Mode::Immutable : Mode::ReadOnly);
 }
 
 /// Files up to this size are read through when they are opened (some 20 ms); larger ones by
@@ -122,7 +125,7 @@ Result<void> checkHeader(SqliteConnection &connection, Access access)
     const auto schema = connection.number("PRAGMA schema_version");
     if (!schema) {
         Error error = schema.error();
-        if (!QFileInfo(QFileInfo(connection.path()).absolutePath()).isWritable())
+        if (!folderCanBeWritten(connection.path()))
             error.message = "the folder of the database cannot be written";
         return failure(error);
     }

@@ -195,6 +195,7 @@ private slots:
         QVERIFY(other.waitForReadyRead());
         QCOMPARE(other.readAll().trimmed(), QByteArray("locked"));
         verifyRefused("locked by another program");
+        verifyRefused("locked by another program", Access::ReadOnly);
         other.write("\n");
         QVERIFY(other.waitForFinished());
         QVERIFY_RESULT(Database::open(m_path));
