@@ -16,18 +16,26 @@ namespace loopwright::jobs {
 class JobBench
 {
 public:
-    /// Records with the office of Office.h and these orders; nothing is shown yet.
+    /// Records with the office of Office.h and these orders, and the window on them.
     explicit JobBench(const QList<OrderFields> &orders)
+        : m_path(m_folder.filePath("records.sqlite"))
     {
-        auto records = office(path());
+        auto records = office(m_path);
         const auto report = importOrders(*records, csv(orders), {"orders.csv"});
         if (!report || !report->clean())
             qFatal("the orders were not taken in");
         records.reset();
         open();
     }
+    /// The window on records that are there already.
+    JobBench(const QString &path, double minute)
+        : m_path(path)
+    {
+        at(minute);
+        open();
+    }
 
-    QString path() const { return m_folder.filePath("records.sqlite"); }
+    QString path() const { return m_path; }
 
     /// Starts the program on the file.
     void open()
@@ -43,12 +51,8 @@ public:
         if (!QTest::qWaitForWindowActive(m_window.get()))
             qFatal("the window does not become active");
     }
-    /// Ends it as a kill does: nothing is closed, no field is left.
-    void kill()
+    void close()
     {
-        m_window->blockSignals(true);
-        for (QObject *child : m_window->findChildren<QObject *>())
-            child->blockSignals(true);
         m_window.reset();
         m_workplace.reset();
     }
@@ -87,6 +91,29 @@ public:
         key(Qt::Key_Return);
     }
 
+    /// Opens the job, and sets installer and instrument for all entries.
+    void openJob(const QString &number)
+    {
+        m_window->openOrder(number);
+        key(Qt::Key_Tab);
+        enter("K7");
+        enter("TS-4");
+        m_window->findChild<QWidget *>("next")->setFocus();
+    }
+    /// The keyboard at the field of that name, as a click puts it there.
+    void go(const QString &name)
+    {
+        auto *widget = m_window->findChild<QWidget *>(name);
+        if (!widget)
+            qFatal("there is no %s", qPrintable(name));
+        widget->setFocus();
+    }
+    template<class W>
+    W *find(const QString &name)
+    {
+        return m_window->findChild<W *>(name);
+    }
+
     QJsonObject decision(const QString &order)
     {
         const auto decision = decisionNow(records(), order);
@@ -110,6 +137,7 @@ public:
 
 private:
     QTemporaryDir m_folder;
+    QString m_path;
     Moment m_now = *Moment::parse(u"2026-03-04T08:00:00-06:00");
     std::unique_ptr<Workplace> m_workplace;
     std::unique_ptr<MainWindow> m_window;

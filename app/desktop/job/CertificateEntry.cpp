@@ -1,18 +1,28 @@
 #include "app/desktop/job/CertificateEntry.h"
 
+#include "app/desktop/Files.h"
+#include "app/desktop/PaperOut.h"
 #include "app/desktop/Theme.h"
-#include "app/desktop/job/Paperwork.h"
 #include "app/desktop/widgets/FieldGrid.h"
 #include "app/desktop/widgets/Parts.h"
 #include "app/print/CertificatePainter.h"
 
+#include <QDir>
 #include <QHBoxLayout>
+#include <QStandardPaths>
 
 namespace loopwright {
 
 namespace {
 
 constexpr double previewDotsPerInch = 110;
+
+/// In the person's documents folder.
+QString proposedPath(const QString &fileName)
+{
+    return QDir(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
+        .filePath(fileName);
+}
 
 QJsonArray strokesJson(const SignaturePad::Strokes &strokes)
 {
@@ -79,7 +89,7 @@ CertificateEntry::CertificateEntry(JobDesk &desk, const QString &panel, QWidget 
     layout->addLayout(pages);
     m_form->setConfirm([this] {
         const QString path = m_form->typed().value("path").toString();
-        return issue([path](const QByteArray &pdf) { return saveBytes(path, pdf); }).has_value();
+        return issue([path](const QByteArray &pdf) { return writeWholeFile(path, pdf); }).has_value();
     });
     connect(m_form, &EntryForm::edited, this, [this] { showPreview(); });
     const QJsonObject strokes = m_desk.draft(m_part + ".strokes");
@@ -122,7 +132,7 @@ void CertificateEntry::keepStrokes()
 
 Paper CertificateEntry::paper() const
 {
-    return fromText<Paper>(m_form->typed().value("paper").toString()).value_or(Paper::A4);
+    return fromText<Paper>(m_form->typed().value("paper").toString()).value_or(localPaper());
 }
 
 Signatures CertificateEntry::signatures() const
@@ -150,7 +160,7 @@ void CertificateEntry::showOrder()
             view.installerName.isEmpty() ? m_desk.installer() : view.installerName);
     propose("customer_name",
             view.order.contact.isEmpty() ? view.order.customer : view.order.contact);
-    propose("paper", toText(Paper::A4));
+    propose("paper", toText(localPaper()));
     propose("path", proposedPath(QString("certificate-%1.pdf").arg(view.order.number)));
     m_form->setTyped(typed);
     m_form->button()->setText(view.certificates.empty() ? tr("Issue it and save the PDF")

@@ -1,12 +1,12 @@
 #include "app/desktop/job/RunEntry.h"
 
+#include "app/desktop/Files.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/TestSetup.h"
 #include "app/desktop/widgets/Parts.h"
 #include "core/errortest/Bounds.h"
 #include "core/errortest/SecondsFile.h"
 
-#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
@@ -30,7 +30,10 @@ RunEntry::RunEntry(JobDesk &desk, const QString &panel, QWidget *parent)
     , m_desk(desk)
     , m_part(panel + ".run")
     , m_start(makeButton(tr("Start the run"), panel + ".start", [this] { start(); }))
-    , m_file(makeButton(tr("Take seconds from a file…"), panel + ".file", [this] { takeFile(); }))
+    , m_totals(makeButton(tr("Enter a run made without this clock"), panel + ".totals",
+                          [this] { enterTotals(); }))
+    , m_file(
+          makeButton(tr("Take seconds from a file…"), panel + ".file", [this] { chooseFile(); }))
     , m_clock(new RunClock([&desk] { return desk.now(); }, desk.limits().value("run_confidence")))
     , m_counts(new EntryForm(desk, panel + ".counts", tr("Record the run"), asks(),
                              [this](const QJsonObject &values) { return facts(values); }))
@@ -39,6 +42,7 @@ RunEntry::RunEntry(JobDesk &desk, const QString &panel, QWidget *parent)
     layout->setContentsMargins(0, 0, 0, 0);
     auto *buttons = new QHBoxLayout;
     buttons->addWidget(m_start);
+    buttons->addWidget(m_totals);
     buttons->addWidget(m_file);
     buttons->addStretch(1);
     layout->addLayout(buttons);
@@ -112,11 +116,13 @@ void RunEntry::showState()
     const RunLog &log = m_clock->log();
     const bool running = log.isStarted() && !log.isOver(m_desk.now());
     const bool any = log.isStarted() || log.isImported();
+    const bool drafted = !m_desk.draft(m_counts->objectName()).isEmpty();
     m_start->setVisible(!any);
+    m_totals->setVisible(!any);
     m_clock->setVisible(any);
-    m_counts->setVisible(!running);
+    m_counts->setVisible(any ? !running : m_entering || drafted);
     m_counts->setTyped(m_counts->typed()); // shows what is asked now
-    if (any && !running && m_desk.draft(m_counts->objectName()).isEmpty())
+    if (any && !running && !drafted)
         fillCounts();
 }
 
@@ -126,6 +132,13 @@ void RunEntry::start()
     keepLog();
     showState();
     takeFocus();
+}
+
+void RunEntry::enterTotals()
+{
+    m_entering = true;
+    showState();
+    m_counts->firstEmpty()->setFocus(Qt::TabFocusReason);
 }
 
 void RunEntry::keepLog()
@@ -197,28 +210,33 @@ bool RunEntry::confirm()
         return false;
     }
     m_desk.keepDraft(m_counts->objectName(), {});
+    m_entering = false;
     showState();
     emit recorded();
     return true;
 }
 
-void RunEntry::takeFile()
+void RunEntry::chooseFile()
 {
     const QString path = QFileDialog::getOpenFileName(this, tr("Errors per second"), {},
                                                       tr("Seconds (*.csv *.txt)"));
-    if (path.isEmpty())
-        return;
+    if (!path.isEmpty())
+        takeFile(path);
+}
+
+bool RunEntry::takeFile(const QString &path)
+{
     const QString name = QFileInfo(path).fileName();
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly)) {
-        m_counts->tell(Sign::Failed, tr("%1 cannot be read: %2").arg(name, file.errorString()));
-        return;
-    }
-    const auto read = readSecondsFile(file.readAll(), name, rateOf(m_desk.order(), m_setup));
+    const auto bytes = readWholeFile(path);
+    const auto read =
+        bytes ? readSecondsFile(*bytes, name, rateOf(m_desk.order(), m_setup))
+              : Result<SecondsFile>(failure(bytes.error()));
     const auto seconds = read ? read->accepted(name) : Result<SecondList>(failure(read.error()));
     if (!seconds) {
+        m_entering = true;
+        showState();
         m_counts->tell(Sign::Failed, seconds.error().text());
-        return;
+        return false;
     }
     RunLog log = m_clock->log();
     log.import(*seconds);
@@ -228,6 +246,7 @@ void RunEntry::takeFile()
     showState();
     m_counts->tell(Sign::Note, tr("%1 seconds taken from %2.").arg(seconds->size()).arg(name));
     takeFocus();
+    return true;
 }
 
 } // namespace loopwright

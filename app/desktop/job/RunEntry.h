@@ -20,6 +20,9 @@ public:
     /// Where the run stands: the button that starts it, the clock, or the counts.
     QWidget *entry() const;
     void takeFocus() { entry()->setFocus(Qt::TabFocusReason); }
+    /// Reads errors per second from a test set's export; false, with the reason told, where the
+    /// file is no such thing.
+    bool takeFile(const QString &path);
 
 signals:
     void recorded();
@@ -29,7 +32,8 @@ private:
     void keepLog();
     void showState();
     void fillCounts();
-    void takeFile();
+    void chooseFile();
+    void enterTotals();
     bool confirm();
     FactObjects facts(const QJsonObject &values) const;
     bool sameAsSeen(const QJsonObject &values) const;
@@ -39,7 +43,9 @@ private:
     QString m_part;
     QJsonObject m_setup;
     QPushButton *m_start;
+    QPushButton *m_totals;
     QPushButton *m_file;
+    bool m_entering = false; ///< a run that was made without this clock
     RunClock *m_clock;
     EntryForm *m_counts;
 };

@@ -41,7 +41,10 @@ public:
         m_setup->setConfirm([this] { return setUp(); });
         connect(m_setup, &EntryForm::edited, this, [this] { takeSetup(); });
         connect(m_detector, &DetectorEntry::recorded, this, [this] { m_run->takeFocus(); });
-        connect(m_run, &RunEntry::recorded, this, &StationPanel::recorded);
+        connect(m_run, &RunEntry::recorded, this, [this] {
+            forgetCall();
+            emit recorded();
+        });
         if (desk.draft(key() + ".setup").isEmpty())
             m_setup->setTyped(setupDefaults(desk.order(), desk.limits()));
         takeSetup();
@@ -86,6 +89,16 @@ private:
                       cause ? tr("%1, %2. Check first: %3")
                                   .arg(cause->name, cause->classText, cause->checkFirst)
                             : QString());
+    }
+
+    /// The next run is another call.
+    void forgetCall()
+    {
+        QJsonObject typed = m_setup->typed();
+        typed.remove("call");
+        m_setup->setTyped(typed);
+        m_setup->keep();
+        takeSetup();
     }
 
     /// Records the calls that the set-up says are up, keeps the set-up for what follows.

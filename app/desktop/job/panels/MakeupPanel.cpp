@@ -1,6 +1,7 @@
 // The make-up of the pair: the table, the drawing to scale beside it, and what it predicts, as it
 // is typed. Also from a file, CSV or JSON.
 
+#include "app/desktop/Files.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/LoopPicture.h"
 #include "app/desktop/job/LoopState.h"
@@ -10,7 +11,6 @@
 #include "core/loop/DesignRules.h"
 #include "core/loop/Mends.h"
 
-#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
@@ -189,20 +189,12 @@ private:
 
     void takeFile()
     {
-        const QString path = QFileDialog::getOpenFileName(this, tr("Make-up of the pair"), {},
-                                                          tr("Make-up (*.csv *.json)"));
+        const QString path = QFileDialog::getOpenFileName(
+            this, tr("Make-up of the pair"), {}, tr("Make-up (*.csv *.json)"));
         if (path.isEmpty())
             return;
-        QFile file(path);
         const QString name = QFileInfo(path).fileName();
-        if (!file.open(QIODevice::ReadOnly)) {
-            m_table->mark({}, tr("%1 cannot be read: %2").arg(name, file.errorString()));
-            return;
-        }
-        const QByteArray bytes = file.readAll();
-        const auto makeup = name.endsWith(".csv", Qt::CaseInsensitive)
-                                ? LoopMakeup::fromCsv(bytes, name)
-                                : fromJsonFile(bytes, name);
+        const auto makeup = fromFile(path, name);
         if (!makeup) {
             m_table->mark({}, makeup.error().text());
             return;
@@ -212,9 +204,14 @@ private:
         showTyped();
     }
 
-    static Result<LoopMakeup> fromJsonFile(const QByteArray &bytes, const QString &name)
+    static Result<LoopMakeup> fromFile(const QString &path, const QString &name)
     {
-        const auto object = parseJsonObject(bytes, name);
+        const auto bytes = readWholeFile(path);
+        if (!bytes)
+            return failure(bytes.error());
+        if (name.endsWith(".csv", Qt::CaseInsensitive))
+            return LoopMakeup::fromCsv(*bytes, name);
+        const auto object = parseJsonObject(*bytes, name);
         if (!object)
             return failure(object.error());
         return LoopMakeup::fromJson(*object, name);

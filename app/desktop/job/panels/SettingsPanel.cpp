@@ -1,8 +1,8 @@
 // The settings to program into test set and terminal, in large digits for reading aloud; a key that
 // copies them, a card to print. Below, for the installer alone, the office's test lines.
 
+#include "app/desktop/PaperOut.h"
 #include "app/desktop/Theme.h"
-#include "app/desktop/job/Paperwork.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "app/desktop/widgets/FieldGrid.h"
 #include "app/desktop/widgets/Parts.h"
@@ -53,7 +53,7 @@ public:
         buttons->addWidget(
             makeButton(tr("Print the card…"), key() + ".print", [this] { print(); }));
         buttons->addWidget(
-            makeButton(tr("Save the card as PDF"), key() + ".save", [this] { save(); }));
+            makeButton(tr("Save the card as PDF…"), key() + ".save", [this] { save(); }));
         buttons->addWidget(makeButton(tr("Change the order…"), key() + ".edit",
                                       [this] { emit this->desk().orderFormWished(); }));
         buttons->addStretch(1);
@@ -130,7 +130,7 @@ private:
 
     Sheet card() const
     {
-        return settingsCard(desk().order(), desk().view().office.name, Paper::A4);
+        return settingsCard(desk().order(), desk().view().office.name, localPaper());
     }
 
     void tell(Sign sign, const QString &text)
@@ -156,11 +156,13 @@ private:
 
     void save()
     {
-        const QString path = proposedPath(QString("settings-%1.pdf").arg(desk().order().number));
-        if (const auto saved = saveSheet(path, card(), desk().now()); !saved)
-            tell(Sign::Failed, saved.error().text());
-        else
-            tell(Sign::Done, tr("Saved as %1.").arg(path));
+        const auto path =
+            saveSheet(this, card(), QString("settings-%1.pdf").arg(desk().order().number),
+                      desk().now());
+        if (!path)
+            tell(Sign::Failed, path.error().text());
+        else if (!path->isEmpty())
+            tell(Sign::Done, tr("Saved as %1.").arg(*path));
     }
 
     QVBoxLayout *m_findings;

@@ -1,0 +1,135 @@
+// Every part of the job page in every look and at the smallest and largest size: nothing is wider
+// than the page, and no word is cut off. With LOOPWRIGHT_PICTURES=FOLDER it leaves a picture of
+// each part there, for eyes.
+
+#include "app/desktop/job/StationPanel.h"
+
+#include "app/desktop/Theme.h"
+#include "app/desktop/screens/JobScreen.h"
+#include "tests/support/JobBench.h"
+
+#include <QAbstractButton>
+#include <QLabel>
+#include <QScrollArea>
+#include <QScrollBar>
+
+using namespace loopwright;
+using namespace loopwright::jobs;
+
+namespace {
+
+QList<QJsonObject> someFacts(const OrderFields &fields)
+{
+    if (fields["kind"] == u"analog")
+        return analogFacts().mid(0, 5);
+    QList<QJsonObject> facts = briFacts().mid(0, 13);
+    facts
+        << fact(40, "loop", 9,
+                {{"makeup",
+                  QJsonObject{
+                      {"elements",
+                       QJsonArray{
+                           QJsonObject{{"type", "section"}, {"gauge_awg", 26}, {"length_ft", 6000}},
+                           QJsonObject{
+                               {"type", "bridged_tap"}, {"gauge_awg", 24}, {"length_ft", 1500}},
+                           QJsonObject{
+                               {"type", "section"}, {"gauge_awg", 24}, {"length_ft", 3000}}}}}}})
+        << fact(41, "layer", 14,
+                {{"layer", 3}, {"terminal", 2}, {"outcome", "down"}, {"cause", 100}})
+        << fact(42, "note", 21,
+                {{"text", "Moved to binding post 12 after a talk with the office"}});
+    return facts;
+}
+
+QString where(const QWidget *widget)
+{
+    QStringList path;
+    for (; widget; widget = widget->parentWidget())
+        if (!widget->objectName().isEmpty())
+            path.prepend(widget->objectName());
+    return path.join('/');
+}
+
+/// Visible words that have less room than they need.
+QStringList cutWords(const QWidget &page)
+{
+    QStringList cut;
+    for (const QLabel *label : page.findChildren<QLabel *>()) {
+        if (!label->isVisibleTo(&page) || label->text().isEmpty())
+            continue;
+        const int needed =
+            label->wordWrap() ? label->heightForWidth(label->width()) : label->sizeHint().height();
+        if (needed > label->height() + 1 ||
+            (!label->wordWrap() && label->sizeHint().width() > label->width() + 1))
+            cut << QString("%1: \"%2\" has %3 x %4, needs height %5")
+                       .arg(where(label), label->text().left(60))
+                       .arg(label->width())
+                       .arg(label->height())
+                       .arg(needed);
+    }
+    for (const QAbstractButton *button : page.findChildren<QAbstractButton *>())
+        if (button->isVisibleTo(&page) && button->sizeHint().width() > button->width() + 1)
+            cut << QString("%1: button \"%2\"").arg(where(button), button->text());
+    return cut;
+}
+
+} // namespace
+
+class StationPanelTest : public QObject
+{
+    Q_OBJECT
+
+private slots:
+    void nothingIsCutOff_data()
+    {
+        QTest::addColumn<Look>("look");
+        QTest::addColumn<int>("percent");
+        QTest::addColumn<QSize>("size");
+        QTest::addColumn<OrderFields>("fields");
+        const std::pair<const char *, OrderFields> orders[] = {{"bri", briFields()},
+                                                               {"analog", analogFields()}};
+        for (const auto &[name, fields] : orders)
+            for (const Look look : {Look::Light, Look::Dark, Look::HighContrast})
+                for (const auto &[percent, size] :
+                     {std::pair(100, QSize(1280, 760)), std::pair(200, QSize(1900, 1000)),
+                      std::pair(150, QSize(1280, 720))})
+                    QTest::addRow("%s-%s-%d", name, qPrintable(toText(look)), percent)
+                        << look << percent << size << fields;
+    }
+    void nothingIsCutOff()
+    {
+        QFETCH(const Look, look);
+        QFETCH(const int, percent);
+        QFETCH(const QSize, size);
+        QFETCH(const OrderFields, fields);
+        applyTheme(*qApp, look, percent);
+        JobBench bench({fields});
+        bench.at(60);
+        const QString number = fields["order_number"];
+        QVERIFY(recordFile(bench.records(),
+                           canonicalJson(jobs::record(jobs::order(fields), someFacts(fields))),
+                           "some.json"));
+        bench.window().resize(size);
+        bench.window().openOrder(number);
+        auto *page = bench.window().findChild<QScrollArea *>("page");
+        auto *screen = bench.window().findChild<JobScreen *>();
+        QTest::qWait(50);
+        QVERIFY2(page->widget()->width() <= page->viewport()->width(),
+                 qPrintable(QString("the page is %1 wide, its window %2")
+                                .arg(page->widget()->width())
+                                .arg(page->viewport()->width())));
+        const QStringList cut = cutWords(*screen);
+        const QString folder = qEnvironmentVariable("LOOPWRIGHT_PICTURES");
+        if (!folder.isEmpty()) {
+            const QString base = folder + '/' + QTest::currentDataTag() + '-';
+            bench.window().grab().save(base + "0-window.png");
+            int place = 0;
+            for (StationPanel *panel : page->widget()->findChildren<StationPanel *>())
+                panel->grab().save(base + QString("%1-%2.png").arg(++place).arg(panel->key()));
+        }
+        QVERIFY2(cut.isEmpty(), qPrintable(cut.join('\n')));
+    }
+};
+
+QTEST_MAIN(StationPanelTest)
+#include "StationPanelTest.moc"
