@@ -1,6 +1,6 @@
 #include "app/desktop/DeskStyle.h"
 
-#include "app/desktop/Theme.h"
+#include "app/desktop/DeskPaint.h"
 
 #include <QPainter>
 #include <QStyleOption>
@@ -54,43 +54,80 @@ int DeskStyle::styleHint(StyleHint hint, const QStyleOption *option, const QWidg
     return QProxyStyle::styleHint(hint, option, widget, answer);
 }
 
+QSize DeskStyle::sizeFromContents(ContentsType type, const QStyleOption *option, const QSize &size,
+                                  const QWidget *widget) const
+{
+    const QSize usual = QProxyStyle::sizeFromContents(type, option, size, widget);
+    switch (type) {
+    case CT_PushButton:
+        return usual + QSize(scaled(10), scaled(4));
+    case CT_LineEdit:
+    case CT_ComboBox:
+        return usual + QSize(0, scaled(5));
+    case CT_HeaderSection:
+    case CT_TabBarTab:
+        return usual + QSize(0, scaled(6));
+    case CT_MenuItem:
+        return usual + QSize(scaled(8), scaled(4));
+    default:
+        return usual;
+    }
+}
+
 void DeskStyle::drawControl(ControlElement element, const QStyleOption *option, QPainter *painter,
                             const QWidget *widget) const
 {
-    if (element == CE_FocusFrame) {
-        const double width = 2 * m_factor;
-        painter->save();
-        painter->setRenderHint(QPainter::Antialiasing);
-        painter->setPen(QPen(colours().accent, width));
-        painter->setBrush(Qt::NoBrush);
-        painter->drawRoundedRect(
-            QRectF(option->rect).adjusted(width / 2, width / 2, -width / 2, -width / 2),
-            3 * m_factor, 3 * m_factor);
-        painter->restore();
-        return;
-    }
+    if (element == CE_FocusFrame)
+        return paintFocusFrame(*painter, option->rect, m_factor);
+    if (element == CE_HeaderSection)
+        if (const auto *header = qstyleoption_cast<const QStyleOptionHeader *>(option))
+            return paintHeader(*painter, *header);
+    if (element == CE_TabBarTabShape)
+        if (const auto *tab = qstyleoption_cast<const QStyleOptionTab *>(option))
+            return paintTab(*painter, *tab, m_factor);
     QProxyStyle::drawControl(element, option, painter, widget);
 }
 
 void DeskStyle::drawPrimitive(PrimitiveElement element, const QStyleOption *option,
                               QPainter *painter, const QWidget *widget) const
 {
-    if (element == PE_FrameFocusRect)
-        return; // the focus frame around the control says it, and says it better
-    if (element == PE_PanelLineEdit || element == PE_FrameLineEdit) {
+    switch (element) {
+    case PE_FrameFocusRect: // the focus frame around the control says it, and says it better
+        return;
+    case PE_PanelLineEdit: {
         const auto *frame = qstyleoption_cast<const QStyleOptionFrame *>(option);
-        painter->save();
-        painter->setRenderHint(QPainter::Antialiasing);
-        painter->setBrush(element == PE_PanelLineEdit ? option->palette.brush(QPalette::Base)
-                                                      : QBrush(Qt::NoBrush));
-        const bool framed = element == PE_FrameLineEdit || (frame && frame->lineWidth > 0);
-        painter->setPen(framed ? QPen(colours().frame, 1) : QPen(Qt::NoPen));
-        painter->drawRoundedRect(QRectF(option->rect).adjusted(0.5, 0.5, -0.5, -0.5), 3 * m_factor,
-                                 3 * m_factor);
-        painter->restore();
+        if (frame && frame->lineWidth == 0)
+            painter->fillRect(option->rect, option->palette.brush(QPalette::Base));
+        else
+            paintField(*painter, option->rect, true, m_factor);
         return;
     }
-    QProxyStyle::drawPrimitive(element, option, painter, widget);
+    case PE_FrameLineEdit:
+    case PE_Frame:
+        return paintField(*painter, option->rect, false, m_factor);
+    case PE_PanelButtonCommand:
+        return paintButton(*painter, *option, m_factor);
+    case PE_IndicatorCheckBox:
+        return paintCheckBox(*painter, *option, m_factor);
+    default:
+        QProxyStyle::drawPrimitive(element, option, painter, widget);
+    }
+}
+
+void DeskStyle::drawComplexControl(ComplexControl control, const QStyleOptionComplex *option,
+                                   QPainter *painter, const QWidget *widget) const
+{
+    if (control == CC_ComboBox)
+        if (const auto *combo = qstyleoption_cast<const QStyleOptionComboBox *>(option))
+            return paintComboFrame(*painter, *combo,
+                                   subControlRect(control, option, SC_ComboBoxArrow, widget),
+                                   m_factor);
+    if (control == CC_ScrollBar)
+        if (const auto *bar = qstyleoption_cast<const QStyleOptionSlider *>(option))
+            return paintScrollBar(*painter, *bar,
+                                  subControlRect(control, option, SC_ScrollBarSlider, widget),
+                                  m_factor);
+    QProxyStyle::drawComplexControl(control, option, painter, widget);
 }
 
 } // namespace loopwright

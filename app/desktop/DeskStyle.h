@@ -1,6 +1,7 @@
 #pragma once
-// Fusion, with every measure multiplied by the size factor, with our own focus frame, and with
-// fields and buttons whose outline has a contrast of 3:1.
+// Fusion, with every measure multiplied by the size factor, and with what it draws faintly drawn
+// plainly: outlines of 3:1 around whatever can be pressed or typed in, in every look, and a frame
+// around what has the keyboard.
 
 #include <QProxyStyle>
 
@@ -16,12 +17,18 @@ public:
                     const QWidget *widget) const override;
     int styleHint(StyleHint hint, const QStyleOption *option, const QWidget *widget,
                   QStyleHintReturn *answer) const override;
+    QSize sizeFromContents(ContentsType type, const QStyleOption *option, const QSize &size,
+                           const QWidget *widget) const override;
     void drawControl(ControlElement element, const QStyleOption *option, QPainter *painter,
                      const QWidget *widget) const override;
     void drawPrimitive(PrimitiveElement element, const QStyleOption *option, QPainter *painter,
                        const QWidget *widget) const override;
+    void drawComplexControl(ComplexControl control, const QStyleOptionComplex *option,
+                            QPainter *painter, const QWidget *widget) const override;
 
 private:
+    int scaled(double pixels) const { return int(pixels * m_factor + 0.5); }
+
     double m_factor;
 };
 

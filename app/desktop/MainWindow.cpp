@@ -9,6 +9,7 @@
 #include <QHBoxLayout>
 #include <QMenuBar>
 #include <QResizeEvent>
+#include <QScrollArea>
 #include <QStatusBar>
 #include <QTimer>
 
@@ -67,7 +68,8 @@ MainWindow::MainWindow(Workplace &workplace, std::span<const ScreenEntry> screen
 
 Screen *MainWindow::current() const
 {
-    return static_cast<Screen *>(m_pages->currentWidget());
+    const auto *area = static_cast<QScrollArea *>(m_pages->currentWidget());
+    return area ? static_cast<Screen *>(area->widget()) : nullptr;
 }
 
 void MainWindow::addScreens(std::span<const ScreenEntry> screens)
@@ -78,8 +80,16 @@ void MainWindow::addScreens(std::span<const ScreenEntry> screens)
         screen->setObjectName("screen." + key);
         screen->setAccessibleName(tr(entry.name));
         m_screens.insert(key, screen);
-        m_names.insert(key, tr(entry.name));
-        m_pages->addWidget(screen);
+        m_pageOf.insert(key, m_pages->count());
+        if (entry.under)
+            m_under.insert(key, QString::fromLatin1(entry.under));
+        // A page that is higher than a small window scrolls; nothing is cut off.
+        auto *area = new QScrollArea;
+        area->setFrameShape(QFrame::NoFrame);
+        area->setFocusPolicy(Qt::NoFocus);
+        area->setWidgetResizable(true);
+        area->setWidget(screen);
+        m_pages->addWidget(area);
         connectScreen(screen);
     }
 }
@@ -108,8 +118,8 @@ void MainWindow::showScreen(const QString &key, const QString &subject)
         if (m_trail.size() > trailLength)
             m_trail.removeFirst();
     }
-    m_pages->setCurrentWidget(next);
-    m_rail->setCurrent(key);
+    m_pages->setCurrentIndex(m_pageOf.value(key));
+    m_rail->setCurrent(m_under.value(key, key));
     next->refresh();
     next->takeFocus();
     showTitle();
@@ -189,7 +199,7 @@ void MainWindow::makeGoMenu(std::span<const ScreenEntry> screens)
     int place = 0;
     for (const ScreenEntry &entry : screens) {
         const QString key = QString::fromLatin1(entry.key);
-        if (entry.onRail && ++place <= 9)
+        if (!entry.under && ++place <= 9)
             addAction(menu, "go." + key, tr(entry.name),
                       QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_0 + place)),
                       [this, key] { showScreen(key); });
@@ -264,6 +274,7 @@ void MainWindow::makeStatusLine()
     statusBar()->setSizeGripEnabled(false);
     statusBar()->addWidget(m_said, 1);
     statusBar()->addPermanentWidget(where);
+    whenThemed(where, [this] { statusBar()->setContentsMargins(em(0.8), 0, em(0.8), 0); });
 }
 
 void MainWindow::resizeEvent(QResizeEvent *event)

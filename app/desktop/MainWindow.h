@@ -64,7 +64,8 @@ private:
     QStackedWidget *m_pages = nullptr;
     QLabel *m_said = nullptr;
     QMap<QString, Screen *> m_screens;
-    QMap<QString, QString> m_names; ///< of the screens, as on the rail
+    QMap<QString, int> m_pageOf;    ///< its place in m_pages
+    QMap<QString, QString> m_under; ///< screens that are not on the rail: whose button is marked
     QStringList m_trail;            ///< keys of the screens that were shown before
 };
 

@@ -73,9 +73,12 @@ QString eventName(const QString &kind)
     return spelled(kind);
 }
 
-QString dayText(QDate day)
+QString dayText(QDate day, QDate today)
 {
-    return day.isValid() ? QLocale().toString(day, QStringLiteral("d MMM yyyy")) : QString();
+    if (!day.isValid())
+        return {};
+    const bool near = today.isValid() && day.year() == today.year();
+    return QLocale().toString(day, near ? QStringLiteral("d MMM") : QStringLiteral("d MMM yyyy"));
 }
 
 QString dueWords(QDate due, QDate today, bool finished)

@@ -17,8 +17,8 @@ Sign outcomeSign(const QString &outcome);
 /// Of an event: "order_taken" to "Order taken".
 QString eventName(const QString &kind);
 
-/// "12 Mar 2026".
-QString dayText(QDate day);
+/// "12 Mar 2026"; "12 Mar" where it is a day of the year of `today`.
+QString dayText(QDate day, QDate today = {});
 /// "today", "tomorrow", "2 days late"; empty for any other day, or where it does not matter any
 /// more.
 QString dueWords(QDate due, QDate today, bool finished);

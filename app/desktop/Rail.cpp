@@ -79,7 +79,7 @@ Rail::Rail(std::span<const ScreenEntry> screens, QWidget *parent)
     m_layout->setContentsMargins(0, 0, 0, 0);
     int place = 0;
     for (const ScreenEntry &entry : screens)
-        if (entry.onRail)
+        if (!entry.under)
             addButton(entry, ++place);
     m_layout->addStretch(1);
     whenThemed(this, [this] { dress(); });

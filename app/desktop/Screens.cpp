@@ -40,7 +40,7 @@ constexpr ScreenEntry entries[] = {
     {"register", TEXT("Register"), TEXT("Offices, people, instruments, limits"),
      GlyphShape::Register, &make<RegisterScreen>},
     {"handoff", TEXT("Hand on"), TEXT("A job that is not accepted, to read aloud or print"),
-     GlyphShape::Job, &make<HandoffScreen>, false},
+     GlyphShape::Job, &make<HandoffScreen>, "job"},
 };
 
 #undef TEXT

@@ -16,7 +16,7 @@ struct ScreenEntry
     const char *hint; ///< what it is for, in one line
     GlyphShape glyph;
     Screen *(*make)(Workplace &workplace); ///< the caller owns the page
-    bool onRail = true;
+    const char *under = nullptr; ///< not on the rail: belongs under the screen of that key
 };
 
 std::span<const ScreenEntry> allScreens();

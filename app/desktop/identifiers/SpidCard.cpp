@@ -98,13 +98,14 @@ void SpidCard::check()
                                                   : tr("this variant has no SPID"));
     if (!variant || spid.isEmpty()) {
         m_mark->clearFindings();
-        m_parts->setCheck({});
+        m_parts->hide();
         m_verdict->show(Sign::None, tr("Type one here, or choose a row of the list below."));
         return;
     }
     const SpidCheck result = checkSpid(*variant, spid, m_dn->text().trimmed());
     m_mark->setFindings(result.findings);
     m_parts->setCheck(result);
+    m_parts->setVisible(!result.parts.empty());
     const QString words = result.inWords();
     const Sign sign = result.worst() == Severity::Note ? Sign::Done : signOf(result.worst());
     m_verdict->show(sign, words.isEmpty() ? result.verdict()

@@ -95,7 +95,8 @@ QString BoardModel::text(const BoardRow &row, int column) const
         return row.order;
     case Due: {
         const QString words = dueWords(row.due, m_today, isFinished(row));
-        return words.isEmpty() ? dayText(row.due) : dayText(row.due) + " · " + words;
+        const QString day = dayText(row.due, m_today);
+        return words.isEmpty() ? day : day + " · " + words;
     }
     case Stage:
         return stageName(row.stage);

@@ -16,6 +16,14 @@ QString valueText(const QJsonValue &value)
 {
     if (value.isString())
         return value.toString();
+    if (value.isBool())
+        return value.toBool() ? QStringLiteral("yes") : QString(); // what is not so goes unsaid
+    if (const QJsonArray list = value.toArray(); !list.isEmpty() && list.first().isString()) {
+        QStringList texts;
+        for (const QJsonValue &text : list)
+            texts << text.toString();
+        return texts.join(u' ');
+    }
     if (value.isArray() || value.isObject() || value.isNull())
         return QString::fromUtf8(canonicalJson(value));
     return value.toVariant().toString();

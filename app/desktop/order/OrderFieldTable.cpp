@@ -31,8 +31,8 @@ constexpr OrderFieldRow fieldRows[] = {
      OrderEditor::Line},
     {"premises", TEXT("Premises"), TEXT("address as the installer needs it"), OrderPart::Customer,
      OrderEditor::Line, 2},
-    {"terminal_location", TEXT("Where the terminal stands"), TEXT("may be left empty"),
-     OrderPart::Customer, OrderEditor::Line},
+    {"terminal_location", TEXT("Terminal's place"), TEXT("may be left empty"), OrderPart::Customer,
+     OrderEditor::Line},
     {"access_notes", TEXT("Access"), TEXT("keys, hours, dogs; may be left empty"),
      OrderPart::Customer, OrderEditor::Line, 0},
 
@@ -44,8 +44,7 @@ constexpr OrderFieldRow fieldRows[] = {
      OrderEditor::Line},
     {"feeder_pair", TEXT("Feeder pair"), TEXT("may be left empty"), OrderPart::Line,
      OrderEditor::Line},
-    {"nt_supplied", TEXT("NT supplied with the order"), "", OrderPart::Line, OrderEditor::YesNo, 1,
-     true},
+    {"nt_supplied", TEXT("NT supplied"), "", OrderPart::Line, OrderEditor::YesNo, 1, true},
     {"dial_prefix", TEXT("Dial prefix"), TEXT("may be left empty"), OrderPart::Line,
      OrderEditor::Line},
 

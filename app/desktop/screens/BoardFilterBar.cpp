@@ -57,8 +57,7 @@ BoardFilterBar::BoardFilterBar(QWidget *parent)
     , m_due(new ChipRow(QStringLiteral("due"), tr("Due"), dueChips()))
     , m_offices(makeCombo(QStringLiteral("office"), tr("Serving office")))
     , m_installers(makeCombo(QStringLiteral("installer"), tr("Installer")))
-    , m_clear(makeButton(tr("Clear all filters"), QStringLiteral("clear"),
-                         [this] { emit clearWanted(); }))
+    , m_clear(makeButton(tr("Clear all"), QStringLiteral("clear"), [this] { emit clearWanted(); }))
 {
     connect(m_stages, &ChipRow::changed, this, &BoardFilterBar::changed);
     connect(m_due, &ChipRow::changed, this, &BoardFilterBar::changed);
@@ -86,6 +85,7 @@ QComboBox *BoardFilterBar::makeCombo(const QString &name, const QString &spoken)
     combo->setAccessibleName(spoken);
     combo->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     combo->setMaxVisibleItems(24);
+    whenThemed(combo, [combo] { combo->setFixedHeight(em(1.9)); });
     connect(combo, &QComboBox::activated, this, &BoardFilterBar::changed);
     return combo;
 }

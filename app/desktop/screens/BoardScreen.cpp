@@ -24,7 +24,7 @@ constexpr int typingRestMs = 120;
 constexpr double sideFromEm = 64;
 
 /// Widths of the columns in em; the last one takes what is left.
-constexpr double columnEms[BoardModel::ColumnCount] = {8, 11.5, 8, 11, 9.5, 14, 6.5, 6.5, 20};
+constexpr double columnEms[BoardModel::ColumnCount] = {7, 10.5, 7.5, 9.5, 8, 13, 6, 6.5, 20};
 
 } // namespace
 
@@ -115,6 +115,7 @@ QWidget *BoardScreen::makeMiddle()
     splitter->setStretchFactor(0, 5);
     splitter->setStretchFactor(1, 3);
     splitter->setChildrenCollapsible(false);
+    splitter->setSizes({700, 300}); // shares, not pixels
     return splitter;
 }
 

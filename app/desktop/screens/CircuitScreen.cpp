@@ -51,7 +51,7 @@ CircuitScreen::CircuitScreen(Workplace &workplace, QWidget *parent)
     connect(m_number, &QLineEdit::returnPressed, this,
             [this] { open(m_number->text().trimmed()); });
     m_orderTable->setModel(m_orders);
-    m_orderTable->setColumnEms({9, 8, 8, 13, 16, 14, 9, 20});
+    m_orderTable->setColumnEms({8, 7.5, 8, 12, 13, 12, 7, 18});
     connect(m_orderTable, &Table::opened, this,
             [this](const QModelIndex &index) { emit openOrder(m_orders->row(index.row()).key); });
     m_eventTable->setModel(m_events);

@@ -38,6 +38,7 @@ HandoffScreen::HandoffScreen(Workplace &workplace, QWidget *parent)
     splitter->setStretchFactor(0, 3);
     splitter->setStretchFactor(1, 2);
     splitter->setChildrenCollapsible(false);
+    splitter->setSizes({550, 450}); // shares, not pixels
 
     auto *buttons = new QWidget;
     auto *row = new FlowLayout(buttons);
@@ -50,11 +51,13 @@ HandoffScreen::HandoffScreen(Workplace &workplace, QWidget *parent)
     layout->addWidget(m_heading);
     layout->addWidget(buttons);
     layout->addWidget(splitter, 1);
-    whenThemed(buttons, [this, row] {
+    whenThemed(buttons, [this, row, area] {
         row->setContentsMargins(0, 0, 0, 0);
         row->setSpacing(em(0.5));
         m_words->setContentsMargins(em(1.4), em(1.1), em(1.4), em(1.1));
         m_words->setSpacing(em(0.4));
+        area->setMinimumWidth(em(18));
+        m_view->setMinimumWidth(em(14));
     });
 }
 

@@ -43,8 +43,8 @@ IdentifierDesk::IdentifierDesk(Workplace &workplace, QWidget *parent)
     : Screen(workplace, parent)
     , m_worker(workplace)
     , m_model(new TextTable({tr("Row"), tr("Verdict"), tr("Variant"), tr("SPID"), tr("DN"),
-                             tr("Repair"), tr("Code"), tr("Reason")},
-                            1, {3, 4, 5}, this))
+                             tr("Reason"), tr("Repair"), tr("Code")},
+                            1, {3, 4, 6}, this))
 {
     setAcceptDrops(true);
     m_one = new SpidCard;
@@ -135,7 +135,7 @@ QWidget *IdentifierDesk::makeReport()
                         [this] { save(); });
     m_table = new Table(QStringLiteral("identifiers.verdicts"), tr("Verdicts"));
     m_table->setModel(m_model);
-    m_table->setColumnEms({4, 6.5, 8, 14, 10, 14, 12, 30});
+    m_table->setColumnEms({3.5, 6.5, 8, 12.5, 9.5, 26, 12.5, 10});
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex &now) { lookAtRow(now.row()); });
     auto *report = new QWidget;
@@ -243,7 +243,7 @@ void IdentifierDesk::showRows()
             continue;
         m_shown.push_back(i);
         rows.push_back({{QString::number(row.line), verdictName(row.worst), row.variant, row.spid,
-                         row.dn, row.repair, row.code, row.reason},
+                         row.dn, row.reason, row.repair, row.code},
                         verdictSign(row.worst),
                         {},
                         false});

@@ -140,6 +140,7 @@ QWidget *ImportScreen::makeChoice()
     last->addWidget(m_start);
     last->addWidget(m_cancel);
     last->addWidget(m_progress, 1);
+    last->setAlignment(Qt::AlignLeft);
     column->addLayout(last);
     whenThemed(card, [this, column, flow] {
         column->setContentsMargins(em(1.1), em(0.9), em(1.1), em(0.9));

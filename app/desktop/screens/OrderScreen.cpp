@@ -4,6 +4,7 @@
 #include "app/actions/Register.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/order/OrderForm.h"
+#include "app/desktop/widgets/GoLine.h"
 #include "app/desktop/widgets/Parts.h"
 #include "app/desktop/widgets/SignLine.h"
 
@@ -19,6 +20,8 @@ namespace {
 
 constexpr int typingRestMs = 150;
 constexpr std::size_t todoShown = 9;
+/// Below this width, in em, the verdict stands below the form.
+constexpr double besideFromEm = 58;
 
 /// The part under which a draft of this form is kept; an order without a number yet is "".
 constexpr char draftPart[] = "order_form";
@@ -63,10 +66,10 @@ OrderScreen::OrderScreen(Workplace &workplace, QWidget *parent)
     left->addWidget(m_heading);
     left->addLayout(draft);
     left->addWidget(m_area, 1);
-    auto *layout = new QHBoxLayout(this);
-    setPageMargins(layout, this);
-    layout->addLayout(left, 5);
-    layout->addWidget(makeAside(), 2);
+    m_layout = new QBoxLayout(QBoxLayout::LeftToRight, this);
+    setPageMargins(m_layout, this);
+    m_layout->addLayout(left, 5);
+    m_layout->addWidget(makeAside(), 2);
 
     m_typing.setSingleShot(true);
     m_typing.setInterval(typingRestMs);
@@ -99,7 +102,6 @@ QWidget *OrderScreen::makeAside()
     m_verdict = new SignLine;
     m_verdict->setObjectName(QStringLiteral("order.verdict"));
     m_explain = makeMuted({});
-    m_todo = new QVBoxLayout;
     m_save = makeButton(tr("Take the order in   Ctrl+S"), QStringLiteral("order.save"),
                         [this] { save(); });
     m_openExisting = makeButton(tr("Change that order"), QStringLiteral("order.existing"), [this] {
@@ -111,7 +113,10 @@ QWidget *OrderScreen::makeAside()
     column->addWidget(m_verdict);
     column->addWidget(m_explain);
     column->addWidget(m_openExisting);
-    column->addLayout(m_todo);
+    m_todoPage = new QWidget;
+    m_todo = new QVBoxLayout(m_todoPage);
+    m_todo->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_todoPage);
     column->addStretch(1);
     column->addWidget(m_save);
     whenThemed(card, [this, card, column] {
@@ -204,6 +209,16 @@ void OrderScreen::hideEvent(QHideEvent *event)
     keepDraft();
 }
 
+void OrderScreen::resizeEvent(QResizeEvent *event)
+{
+    Screen::resizeEvent(event);
+    // Without room beside it, what is left to do is marked at the fields alone.
+    const bool beside = width() >= em(besideFromEm);
+    m_layout->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_layout->setStretch(1, beside ? 2 : 0);
+    m_todoPage->setVisible(beside);
+}
+
 void OrderScreen::keepDraft()
 {
     if (!m_edited)
@@ -246,8 +261,12 @@ void OrderScreen::showVerdict(const OrderVerdict &verdict)
         m_explain->setText(tr("What is typed is kept. The order can be taken in once these are "
                               "right:"));
     } else if (verdict.unchanged) {
-        m_verdict->show(Sign::Done, tr("In the records as it stands here"));
-        m_explain->setText({});
+        m_verdict->show(verdict.held ? Sign::Doubtful : Sign::Done,
+                        verdict.held ? tr("In the records, and held")
+                                     : tr("In the records as it stands here"));
+        m_explain->setText(verdict.held ? tr("It holds no number, SPID or pair until this is "
+                                             "mended:")
+                                        : QString());
     } else if (verdict.held) {
         m_verdict->show(Sign::Doubtful, tr("Will be taken in and held"));
         m_explain->setText(tr("Its due date is on the board, but it holds no number, SPID or pair "
@@ -273,19 +292,13 @@ void OrderScreen::showTodo(const Findings &findings, bool malformed)
     for (const Finding &finding : listed) {
         if (++shown > todoShown)
             break;
-        auto *go = new QPushButton(m_form->nameOf(finding.field));
-        go->setObjectName("order.todo." + finding.field);
-        go->setAccessibleName(tr("Go to %1: %2").arg(go->text(), finding.reason));
-        connect(go, &QPushButton::clicked, this,
-                [this, column = finding.field] { m_form->goTo(column); });
-        auto *line = new SignLine;
         const bool missing = malformed && finding.severity == Severity::Error;
-        line->show(missing ? Sign::Open : signOf(finding.severity), finding.reason);
-        m_todo->addWidget(line);
-        if (!finding.field.isEmpty())
-            m_todo->addWidget(go, 0, Qt::AlignLeft);
-        else
-            delete go;
+        auto *go = new GoLine(missing ? Sign::Open : signOf(finding.severity),
+                              m_form->nameOf(finding.field), finding.reason);
+        go->setObjectName("order.todo." + finding.field);
+        connect(go, &GoLine::clicked, this,
+                [this, column = finding.field] { m_form->goTo(column); });
+        m_todo->addWidget(go);
     }
     if (listed.size() > todoShown)
         m_todo->addWidget(makeMuted(tr("and %1 more").arg(qlonglong(listed.size() - todoShown))));

@@ -7,6 +7,7 @@
 
 #include <QTimer>
 
+class QBoxLayout;
 class QLabel;
 class QPushButton;
 class QScrollArea;
@@ -34,6 +35,7 @@ public:
 
 protected:
     void hideEvent(QHideEvent *event) override;
+    void resizeEvent(QResizeEvent *event) override;
 
 private:
     QWidget *makeAside();
@@ -56,6 +58,8 @@ private:
     QPushButton *m_discard = nullptr;
     SignLine *m_verdict = nullptr;
     QLabel *m_explain = nullptr;
+    QBoxLayout *m_layout = nullptr;
+    QWidget *m_todoPage = nullptr;
     QVBoxLayout *m_todo = nullptr;
     QPushButton *m_save = nullptr;
     QPushButton *m_openExisting = nullptr;

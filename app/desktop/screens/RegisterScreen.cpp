@@ -129,7 +129,11 @@ void RegisterScreen::refresh()
 
 void RegisterScreen::takeFocus()
 {
-    m_tabs->setFocus();
+    const auto tables = m_tabs->currentWidget()->findChildren<Table *>();
+    if (!tables.isEmpty() && tables.first()->model()->rowCount() > 0)
+        tables.first()->setFocus();
+    else
+        m_tabs->setFocus();
 }
 
 void RegisterScreen::showOffices()

@@ -3,7 +3,6 @@
 #include "app/desktop/Theme.h"
 
 #include <QComboBox>
-#include <QHBoxLayout>
 #include <QLineEdit>
 #include <QShortcut>
 #include <QVBoxLayout>
@@ -28,15 +27,19 @@ FieldMark::FieldMark(const QString &label, QWidget *field, QWidget *parent)
     , m_line(new SignLine)
     , m_repair(new QToolButton)
 {
-    auto *below = new QHBoxLayout;
-    below->addWidget(m_line, 1);
-    below->addWidget(m_repair, 0, Qt::AlignTop);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(2);
     layout->addWidget(m_label);
     layout->addWidget(m_field);
-    layout->addLayout(below);
+    layout->addWidget(m_line);
+    layout->addWidget(m_repair, 0, Qt::AlignLeft);
+    // Beside a higher neighbour the label stays at the top, and a field that may grow grows.
+    const bool grows = m_field->sizePolicy().expandingDirections().testFlag(Qt::Vertical);
+    layout->setStretch(1, grows ? 1 : 0);
+    if (!grows)
+        layout->addStretch(1);
+    m_label->setWordWrap(true);
     m_label->setBuddy(m_field);
     setLabel(label);
 
@@ -116,7 +119,7 @@ void FieldMark::showLine()
     const Finding *finding = repairable();
     m_repair->setVisible(finding != nullptr);
     if (finding) {
-        m_repair->setText(tr("Use %1  (Ctrl+R)").arg(finding->repair));
+        m_repair->setText(tr("Use %1   Ctrl+R").arg(finding->repair));
         m_repair->setAccessibleName(tr("Use %1 instead").arg(finding->repair));
     }
 }

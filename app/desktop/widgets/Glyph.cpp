@@ -1,5 +1,7 @@
 #include "app/desktop/widgets/Glyph.h"
 
+#include "app/desktop/Theme.h"
+
 #include <QIconEngine>
 #include <QPainterPath>
 
@@ -202,12 +204,16 @@ public:
     {
     }
 
-    void paint(QPainter *painter, const QRect &rect, QIcon::Mode, QIcon::State) override
+    void paint(QPainter *painter, const QRect &rect, QIcon::Mode mode, QIcon::State) override
     {
+        const Colours &c = colours();
+        // On a selection as strong as that of high contrast a sign has the colour of the text.
+        const bool strong = mode == QIcon::Selected && c.selected == c.accent;
         const int side = qMin(rect.width(), rect.height());
         QRectF square(0, 0, side, side);
         square.moveCenter(QRectF(rect).center());
-        drawGlyph(*painter, m_shape, square, m_colour, m_inner);
+        drawGlyph(*painter, m_shape, square, strong ? c.onSelected : m_colour,
+                  strong ? c.selected : m_inner);
     }
     QPixmap pixmap(const QSize &size, QIcon::Mode mode, QIcon::State state) override
     {

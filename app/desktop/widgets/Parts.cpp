@@ -49,7 +49,11 @@ QFrame *makeCard()
     auto *card = new QFrame;
     card->setAutoFillBackground(true);
     card->setBackgroundRole(QPalette::Base);
-    card->setFrameShape(QFrame::NoFrame);
+    // Where ground and card have one colour an outline tells them apart.
+    whenThemed(card, [card] {
+        card->setFrameShape(colours().base == colours().window ? QFrame::StyledPanel
+                                                               : QFrame::NoFrame);
+    });
     return card;
 }
 

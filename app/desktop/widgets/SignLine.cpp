@@ -80,10 +80,8 @@ void SignLine::setSelectable(bool on)
 
 void SignLine::layOut()
 {
-    QPalette palette = QApplication::palette();
     const bool quiet = m_sign == Sign::None || m_sign == Sign::NotNeeded;
-    palette.setColor(QPalette::WindowText, quiet ? colours().muted : colours().text);
-    m_text->setPalette(palette);
+    m_text->setForegroundRole(quiet ? QPalette::PlaceholderText : QPalette::WindowText);
     layout()->setContentsMargins(m_sign == Sign::None ? 0 : em(1.5), 0, 0, 0);
     update();
 }

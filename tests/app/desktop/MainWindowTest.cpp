@@ -73,7 +73,7 @@ private slots:
     {
         int place = 0;
         for (const ScreenEntry &entry : allScreens()) {
-            if (!entry.onRail)
+            if (entry.under)
                 continue;
             ++place;
             QTest::keyClick(m_window.get(), Qt::Key(Qt::Key_0 + place), Qt::ControlModifier);

@@ -69,7 +69,7 @@ private slots:
         QTRY_COMPARE(table()->model()->rowCount(), 2);
         QTRY_COMPARE(cell(1, 1), "error");
         QCOMPARE(cell(0, 1), "ok");
-        QCOMPARE(cell(1, 5), "21755501440101"); // the repair
+        QCOMPARE(cell(1, 6), "21755501440101"); // the repair
         auto *chips = m_desk->findChild<ChipRow *>();
         QCOMPARE(chips->count("error"), 1);
         QCOMPARE(chips->count("ok"), 1);

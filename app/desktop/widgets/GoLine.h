@@ -1,0 +1,31 @@
+#pragma once
+// One sentence that leads somewhere: a sign, what it is about in bold, and the sentence, wrapped to
+// the width that there is. A click, Enter or Space goes there.
+
+#include "app/desktop/widgets/SignLine.h"
+
+#include <QAbstractButton>
+
+namespace loopwright {
+
+class GoLine : public QAbstractButton
+{
+    Q_OBJECT
+public:
+    GoLine(Sign sign, const QString &title, const QString &sentence, QWidget *parent = nullptr);
+
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override;
+
+protected:
+    void paintEvent(QPaintEvent *event) override;
+    void keyPressEvent(QKeyEvent *event) override;
+
+private:
+    Sign m_sign;
+    QString m_sentence;
+};
+
+} // namespace loopwright
