@@ -6,7 +6,7 @@ namespace loopwright {
 
 namespace {
 
-const QString dayFormat = QStringLiteral("yyyy-MM-dd");
+const QString calibrationDay = QStringLiteral("yyyy-MM-dd");
 
 struct InstrumentRow
 {
@@ -21,17 +21,17 @@ InstrumentRow readInstrument(const Statement &row)
 
 Calibration readCalibration(const Statement &row)
 {
-    Calibration calibration{QDate::fromString(row.text("calibrated_on"), dayFormat), {}};
+    Calibration calibration{QDate::fromString(row.text("calibrated_on"), calibrationDay), {}};
     if (!row.isNull("calibration_due"))
-        calibration.due = QDate::fromString(row.text("calibration_due"), dayFormat);
+        calibration.due = QDate::fromString(row.text("calibration_due"), calibrationDay);
     return calibration;
 }
 
 Result<void> addCalibration(Transaction &transaction, const QString &key,
                             const Calibration &calibration)
 {
-    const QString on = calibration.on.toString(dayFormat);
-    const QString due = calibration.due ? calibration.due->toString(dayFormat) : QString();
+    const QString on = calibration.on.toString(calibrationDay);
+    const QString due = calibration.due ? calibration.due->toString(calibrationDay) : QString();
     const QString digest =
         digestOf(QJsonObject{{"instrument", key}, {"calibrated_on", on}, {"calibration_due", due}});
     Statement known(transaction, "instrument.has_calibration");

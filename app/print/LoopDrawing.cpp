@@ -13,7 +13,7 @@ namespace loopwright {
 
 namespace {
 
-constexpr QSizeF fileSize(900, 220);
+constexpr QSizeF drawingSize(900, 220);
 constexpr int lanes = 4; ///< levels on which taps hang, so that neighbours do not meet
 
 /// Thickness of a wire in the drawing, in heights of the font.
@@ -282,14 +282,14 @@ void paintLoop(QPainter &painter, const QRectF &rect, const LoopMakeup &makeup,
 
 QByteArray loopPng(const LoopMakeup &makeup, double scale)
 {
-    return picturePng(fileSize, scale, [&](QPainter &painter, const QRectF &rect) {
+    return picturePng(drawingSize, scale, [&](QPainter &painter, const QRectF &rect) {
         paintLoop(painter, rect.adjusted(10, 8, -10, -8), makeup, paperStyle(13));
     });
 }
 
 QByteArray loopSvg(const LoopMakeup &makeup)
 {
-    return pictureSvg(fileSize, "Loop to scale", [&](QPainter &painter, const QRectF &rect) {
+    return pictureSvg(drawingSize, "Loop to scale", [&](QPainter &painter, const QRectF &rect) {
         paintLoop(painter, rect.adjusted(10, 8, -10, -8), makeup, paperStyle(13));
     });
 }

@@ -11,7 +11,7 @@ namespace loopwright {
 
 namespace {
 
-constexpr QSizeF fileSize(900, 420);
+constexpr QSizeF curveSize(900, 420);
 constexpr double fromHz = 200;
 constexpr double toHz = 1e6;
 constexpr int points = 240;
@@ -213,14 +213,14 @@ void paintCurve(QPainter &painter, const QRectF &rect, const CurveData &data,
 
 QByteArray curvePng(const CurveData &data, double scale)
 {
-    return picturePng(fileSize, scale, [&](QPainter &painter, const QRectF &rect) {
+    return picturePng(curveSize, scale, [&](QPainter &painter, const QRectF &rect) {
         paintCurve(painter, rect.adjusted(10, 8, -10, -8), data, paperStyle(13));
     });
 }
 
 QByteArray curveSvg(const CurveData &data)
 {
-    return pictureSvg(fileSize, "Loss over frequency", [&](QPainter &painter, const QRectF &rect) {
+    return pictureSvg(curveSize, "Loss over frequency", [&](QPainter &painter, const QRectF &rect) {
         paintCurve(painter, rect.adjusted(10, 8, -10, -8), data, paperStyle(13));
     });
 }

@@ -13,7 +13,7 @@ namespace loopwright {
 
 namespace {
 
-constexpr QSizeF fileSize(900, 260);
+constexpr QSizeF stripSize(900, 260);
 
 /// What one bar shows: one second, or the worst of several that share it.
 struct Column
@@ -333,14 +333,14 @@ void paintStrip(QPainter &painter, const QRectF &rect, const StripData &data,
 
 QByteArray stripPng(const StripData &data, double scale)
 {
-    return picturePng(fileSize, scale, [&](QPainter &painter, const QRectF &rect) {
+    return picturePng(stripSize, scale, [&](QPainter &painter, const QRectF &rect) {
         paintStrip(painter, rect.adjusted(10, 8, -10, -8), data, paperStyle(12));
     });
 }
 
 QByteArray stripSvg(const StripData &data)
 {
-    return pictureSvg(fileSize, "Bit errors per second",
+    return pictureSvg(stripSize, "Bit errors per second",
                       [&](QPainter &painter, const QRectF &rect) {
                           paintStrip(painter, rect.adjusted(10, 8, -10, -8), data, paperStyle(12));
                       });

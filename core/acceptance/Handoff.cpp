@@ -50,7 +50,7 @@ struct WhomToCall
     LinePart part;
     const char *call;
 };
-constexpr WhomToCall calls[] = {
+constexpr WhomToCall whomToCall[] = {
     {LinePart::PremisesWiring, "whoever looks after the wiring of the premises"},
     {LinePart::Terminal, "whoever supplied the terminal equipment"},
     {LinePart::Loop, "outside plant repair, with the pair and the readings below"},
@@ -102,7 +102,7 @@ void setPart(Handoff &handoff, std::optional<LinePart> part)
         return;
     }
     handoff.part = partName(*part);
-    for (const WhomToCall &row : calls)
+    for (const WhomToCall &row : whomToCall)
         if (row.part == *part)
             handoff.call = QString::fromLatin1(row.call);
     if (*part == LinePart::ServingOffice && !handoff.office.isEmpty())

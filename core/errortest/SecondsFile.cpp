@@ -9,9 +9,9 @@ namespace loopwright {
 
 namespace {
 
-constexpr std::size_t maxSeconds = 10'000'000; ///< sixteen weeks
+constexpr std::size_t mostSeconds = 10'000'000; ///< sixteen weeks
 constexpr std::size_t maxFindings = 1000;
-constexpr qint64 dayMs = 86'400'000;
+constexpr qint64 msOfDay = 86'400'000;
 
 enum Column
 {
@@ -233,8 +233,8 @@ bool Reader::follows(int row, const QString &text)
         m_kind = stamp->kind;
         m_lastMs = ms - 1000;
     } else if (*m_kind == SecondStamp::Kind::Clock) {
-        while (ms < m_lastMs - dayMs / 2)
-            ms += dayMs; // past midnight
+        while (ms < m_lastMs - msOfDay / 2)
+            ms += msOfDay; // past midnight
     }
     // To the nearest second, so that a time taken a little early or late does no harm.
     const qint64 step = ms - m_lastMs;
@@ -324,9 +324,9 @@ Result<SecondsFile> Reader::read(const QByteArray &bytes)
     Rows rows(body);
     bool first = true;
     while (rows.next()) {
-        if (m_file.seconds.size() >= maxSeconds)
+        if (m_file.seconds.size() >= mostSeconds)
             return failure(ErrorCode::BadInput,
-                           QString("holds more than %1 seconds").arg(maxSeconds), m_fileName);
+                           QString("holds more than %1 seconds").arg(mostSeconds), m_fileName);
         const QStringList &fields = rows.fields();
         const bool header = first && !SecondStamp::parse(fields.first()) &&
                             (std::any_of(fields.begin(), fields.end(),

@@ -12,7 +12,7 @@ struct Candidate
     std::string digits;
 };
 
-QString textOf(std::string_view utf8)
+QString typedText(std::string_view utf8)
 {
     return QString::fromUtf8(utf8.data(), qsizetype(utf8.size()));
 }
@@ -66,7 +66,7 @@ std::vector<Candidate> candidatesFor(const SpidJudge &judge,
     if (trouble && !trouble->restored.isEmpty())
         candidates.push_back({faultOf(trouble->kind), trouble->restored.toStdString()});
     else if (!judge.spid().onlyDigits)
-        if (const auto meant = respelt(textOf(judge.typed())))
+        if (const auto meant = respelt(typedText(judge.typed())))
             candidates.push_back({SpidFault::Character, *meant});
     if (mayHaveLostZero(judge))
         candidates.push_back({SpidFault::LostZero, std::string(1, '0').append(judge.digits())});
@@ -120,7 +120,7 @@ SpidDiagnosis diagnose(const SpidJudge &judge)
         return result;
     std::optional<SpellingTrouble> trouble;
     if (mayBeMisspelt(judge))
-        trouble = spellingTroubleOf(textOf(judge.typed()));
+        trouble = spellingTroubleOf(typedText(judge.typed()));
     const Severity worst = judge.worst();
     if (worst > Severity::Note)
         if (auto repair = onlyRepair(judge, candidatesFor(judge, trouble))) {

@@ -23,7 +23,7 @@ constexpr Severity warning = Severity::Warning;
 constexpr Severity error = Severity::Error;
 
 // In the order of the enumeration.
-constexpr Row table[] = {
+constexpr Row faultTable[] = {
     {SpidFault::Missing, error, "spid_missing",
      "The SPID is missing: %v needs one for each terminal, take it from the provider's order"},
     {SpidFault::NotUsed, error, "spid_not_used", "%v has no SPID: leave it empty%h"},
@@ -81,7 +81,7 @@ constexpr Row table[] = {
 
 const Row &rowOf(SpidFault fault)
 {
-    const Row &row = table[std::size_t(fault)];
+    const Row &row = faultTable[std::size_t(fault)];
     Q_ASSERT(row.fault == fault);
     return row;
 }

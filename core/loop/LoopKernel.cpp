@@ -20,7 +20,7 @@ namespace loopwright::kernel {
 
 namespace {
 
-constexpr double decibelPerNeper = 20 / std::numbers::ln10;
+constexpr double decibelOfNeper = 20 / std::numbers::ln10;
 
 inline void keepInRange(Walk &walk)
 {
@@ -128,7 +128,7 @@ std::size_t walk(const Block &block, const std::uint8_t *isLast, std::size_t cou
         1 / ((between.source + between.load) * (between.source + between.load));
 #pragma GCC ivdep
     for (std::size_t i = 0; i < loops; ++i)
-        lossesDb[i] = decibelPerNeper * (0.5 * std::log(lossesDb[i] * perReference) + nepers[i]);
+        lossesDb[i] = decibelOfNeper * (0.5 * std::log(lossesDb[i] * perReference) + nepers[i]);
     return loops;
 }
 
