@@ -25,7 +25,7 @@ namespace loopwright {
 
 namespace {
 
-constexpr int typingRestMs = 200;
+constexpr int listRestMs = 200;
 
 QString signKey(Severity worst)
 {
@@ -71,7 +71,7 @@ IdentifierDesk::IdentifierDesk(Workplace &workplace, QWidget *parent)
     layout->addWidget(area);
 
     m_typing.setSingleShot(true);
-    m_typing.setInterval(typingRestMs);
+    m_typing.setInterval(listRestMs);
     connect(&m_typing, &QTimer::timeout, this, &IdentifierDesk::check);
     connect(m_one, &SpidCard::variantChanged, this, [this] { m_typing.start(); });
     showReport(IdentifierReport());

@@ -18,7 +18,7 @@ namespace loopwright {
 
 namespace {
 
-constexpr int typingRestMs = 150;
+constexpr int formRestMs = 150;
 constexpr std::size_t todoShown = 9;
 /// Below this width, in em, the verdict stands below the form.
 constexpr double besideFromEm = 58;
@@ -72,7 +72,7 @@ OrderScreen::OrderScreen(Workplace &workplace, QWidget *parent)
     m_layout->addWidget(makeAside(), 2);
 
     m_typing.setSingleShot(true);
-    m_typing.setInterval(typingRestMs);
+    m_typing.setInterval(formRestMs);
     connect(&m_typing, &QTimer::timeout, this, &OrderScreen::check);
     connect(m_form, &OrderForm::edited, this, [this] {
         m_edited = true;

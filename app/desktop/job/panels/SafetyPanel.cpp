@@ -20,7 +20,7 @@ QString volts(const LimitSet &limits, const char *key)
     return QString("%1 V").arg(limits.value(key));
 }
 
-std::vector<FieldAsk> asks(const LimitSet &limits)
+std::vector<FieldAsk> cardAsks(const LimitSet &limits)
 {
     std::vector<FieldAsk> list;
     list.push_back({"office_connected",
@@ -69,7 +69,7 @@ class SafetyPanel : public StationPanel
 public:
     SafetyPanel(const PanelInfo &info, JobDesk &desk)
         : StationPanel(info, desk)
-        , m_form(new EntryForm(desk, key(), tr("Record the card"), asks(desk.limits()), facts))
+        , m_form(new EntryForm(desk, key(), tr("Record the card"), cardAsks(desk.limits()), facts))
         , m_alarm(new QLabel)
     {
         body()->addWidget(cautionsBlock());
