@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <boost/math/distributions/beta.hpp>
+#include <boost/math/special_functions/erf.hpp>
 #include <boost/math/special_functions/gamma.hpp>
 #include <cmath>
 
@@ -19,18 +20,32 @@ using Quiet = policies::policy<policies::domain_error<policies::ignore_error>,
                                policies::overflow_error<policies::ignore_error>,
                                policies::evaluation_error<policies::ignore_error>>;
 
+/// Above this shape Boost's inverse gamma function loses digits, and its expansion has them all.
+constexpr double largeShape = 1e9;
+
+/// The quantile of the gamma distribution with this shape: half of chi2inv(probability, 2 shape).
+/// For a large shape the Cornish-Fisher expansion; what it leaves out is of the order of
+/// shape^(-3/2).
+double gammaQuantile(double shape, double probability)
+{
+    if (shape <= largeShape)
+        return boost::math::gamma_p_inv(shape, probability, Quiet());
+    const double z = -std::sqrt(2.0) * boost::math::erfc_inv(2 * probability, Quiet());
+    const double root = std::sqrt(shape);
+    return shape + z * root + (z * z - 1) / 3 + (z * z * z - 7 * z) / (36 * root) -
+           (3 * z * z * z * z + 7 * z * z - 16) / (810 * shape);
+}
+
 /// The mean m with P(Poisson(m) <= errors) = 1 - confidence: half of chi2inv(C, 2E+2).
 double poissonMeanUpper(qint64 errors, double confidence)
 {
-    if (errors == 0)
-        return -std::log1p(-confidence);
-    return boost::math::gamma_p_inv(double(errors) + 1, confidence, Quiet());
+    return errors == 0 ? -std::log1p(-confidence) : gammaQuantile(double(errors) + 1, confidence);
 }
 
 /// The mean m with P(Poisson(m) >= errors) = 1 - confidence: half of chi2inv(1-C, 2E).
 double poissonMeanLower(qint64 errors, double confidence)
 {
-    return errors == 0 ? 0 : boost::math::gamma_q_inv(double(errors), confidence, Quiet());
+    return errors == 0 ? 0 : gammaQuantile(double(errors), 1 - confidence);
 }
 
 /// Digits that are significant, rounded up, so that the number is never below `value`.
