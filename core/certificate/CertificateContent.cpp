@@ -65,13 +65,10 @@ QJsonObject writeTerminal(const CertificateTerminal &terminal)
 
 CertificateTerminal readTerminal(JsonReader &reader)
 {
-    return {int(reader.integer("terminal", 1, 8)),
-            reader.text("dn"),
-            reader.text("dn_grouped"),
-            reader.text("spid"),
-            reader.text("spid_grouped"),
-            reader.text("tei"),
-            reader.text("services")};
+    return {int(reader.integer("terminal", 1, 8)), reader.text("dn", longText),
+            reader.text("dn_grouped", longText),   reader.text("spid", longText),
+            reader.text("spid_grouped", longText), reader.text("tei", longText),
+            reader.text("services", longText)};
 }
 
 QJsonObject writeCriterion(const CertificateCriterion &criterion)
@@ -94,20 +91,16 @@ QJsonObject writeCriterion(const CertificateCriterion &criterion)
 
 CertificateCriterion readCriterion(JsonReader &reader)
 {
-    CertificateCriterion criterion{reader.text("key"),
-                                   reader.text("name", longText),
-                                   reader.word<Station>("station"),
-                                   reader.word<CriterionOutcome>("outcome"),
-                                   reader.text("measured", longText),
-                                   reader.text("limit", longText),
-                                   reader.text("source", longText),
-                                   reader.text("meaning", longText),
-                                   reader.text("reason", longText),
-                                   {}};
+    CertificateCriterion criterion{
+        reader.text("key", longText),      reader.text("name", longText),
+        reader.word<Station>("station"),   reader.word<CriterionOutcome>("outcome"),
+        reader.text("measured", longText), reader.text("limit", longText),
+        reader.text("source", longText),   reader.text("meaning", longText),
+        reader.text("reason", longText),   {}};
     if (reader.has("excepted")) {
         JsonReader child = reader.child("excepted");
-        criterion.excepted = CertificateException{child.text("by"), child.text("because", longText),
-                                                  child.moment("at")};
+        criterion.excepted = CertificateException{
+            child.text("by", longText), child.text("because", longText), child.moment("at")};
         child.done();
     }
     return criterion;
@@ -134,8 +127,9 @@ QJsonObject writeInstrument(const CertificateInstrument &instrument)
 
 CertificateInstrument readInstrument(JsonReader &reader)
 {
-    return {reader.text("instrument"), reader.text("kind"), reader.text("serial"),
-            reader.text("calibrated_on"), reader.text("calibration_due")};
+    return {reader.text("instrument", longText), reader.text("kind", longText),
+            reader.text("serial", longText), reader.text("calibrated_on", longText),
+            reader.text("calibration_due", longText)};
 }
 
 /// A stroke is a flat list x, y, x, y, …
@@ -171,7 +165,8 @@ std::vector<QPoint> readStroke(JsonReader &reader, const QString &place, const Q
 
 Signature readSignature(JsonReader &reader)
 {
-    Signature signature{reader.text("role"), reader.text("name"), reader.moment("at"), {}};
+    Signature signature{
+        reader.text("role", longText), reader.text("name", longText), reader.moment("at"), {}};
     const QJsonArray strokes = reader.array("strokes", 2000);
     for (int i = 0; i < strokes.size() && !reader.failed(); ++i)
         signature.strokes.push_back(
@@ -194,15 +189,15 @@ QJsonObject writeOrder(const CertificateContent &content)
 
 void readOrder(JsonReader reader, CertificateContent &content)
 {
-    content.order = reader.text("order_number");
-    content.orderType = reader.text("order_type");
+    content.order = reader.text("order_number", longText);
+    content.orderType = reader.text("order_type", longText);
     content.customer = reader.text("customer", longText);
     content.premises = reader.text("premises", longText);
-    content.circuit = reader.text("circuit_number");
+    content.circuit = reader.text("circuit_number", longText);
     content.office = reader.text("office", longText);
     content.kind = reader.word<LineKind>("kind");
-    content.variant = reader.text("protocol_variant");
-    content.variantName = reader.text("protocol_variant_name");
+    content.variant = reader.text("protocol_variant", longText);
+    content.variantName = reader.text("protocol_variant_name", longText);
     reader.done();
 }
 
@@ -218,8 +213,8 @@ void readEvidence(JsonReader &reader, CertificateContent &content)
         reader.fail("proven", "must be an object");
     content.proven = proven.toObject();
     content.notes = readTexts(reader, "notes");
-    content.testedFrom = reader.text("tested_from");
-    content.testedTo = reader.text("tested_to");
+    content.testedFrom = reader.text("tested_from", longText);
+    content.testedTo = reader.text("tested_to", longText);
     content.installers = readTexts(reader, "installers");
     content.instruments = readList(reader, "instruments", readInstrument);
     content.signatures = readList(reader, "signatures", readSignature);
@@ -270,13 +265,13 @@ Result<CertificateContent> CertificateContent::fromJson(const QJsonObject &objec
 {
     JsonReader reader(object, place);
     CertificateContent content;
-    if (reader.text("format") != QLatin1StringView(format))
+    if (reader.text("format", longText) != QLatin1StringView(format))
         reader.fail("format", "is not a certificate that this program can read");
-    content.number = reader.text("certificate");
+    content.number = reader.text("certificate", longText);
     content.issuedAt = reader.moment("issued_at");
     content.outcome = reader.word<OrderOutcome>("outcome");
-    content.decision = reader.text("decision");
-    content.limitSet = reader.text("limit_set");
+    content.decision = reader.text("decision", longText);
+    content.limitSet = reader.text("limit_set", longText);
     readOrder(reader.child("order"), content);
     content.service = readList(reader, "service", readLine);
     content.terminals = readList(reader, "terminals", readTerminal);

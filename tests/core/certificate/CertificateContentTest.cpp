@@ -19,6 +19,7 @@ CertificateContent full()
         CertificateException{"Robin Sample", "The spare pair is out of order.", content.issuedAt};
     content.signatures = {{"customer", "Alex Customer", content.issuedAt, {{{0, 0}, {4000, 1000}}}},
                           {"installer", "Pat Example", content.issuedAt, {{{10, 20}}, {}}}};
+    content.instruments.front().kind = QString(1000, QChar('k')); // a register sets no length
     return content;
 }
 
