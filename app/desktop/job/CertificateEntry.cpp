@@ -89,7 +89,8 @@ CertificateEntry::CertificateEntry(JobDesk &desk, const QString &panel, QWidget 
     layout->addLayout(pages);
     m_form->setConfirm([this] {
         const QString path = m_form->typed().value("path").toString();
-        return issue([path](const QByteArray &pdf) { return writeWholeFile(path, pdf); }).has_value();
+        return issue([path](const QByteArray &pdf) { return writeWholeFile(path, pdf); })
+            .has_value();
     });
     connect(m_form, &EntryForm::edited, this, [this] { showPreview(); });
     const QJsonObject strokes = m_desk.draft(m_part + ".strokes");

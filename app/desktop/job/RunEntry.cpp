@@ -32,8 +32,7 @@ RunEntry::RunEntry(JobDesk &desk, const QString &panel, QWidget *parent)
     , m_start(makeButton(tr("Start the run"), panel + ".start", [this] { start(); }))
     , m_totals(makeButton(tr("Enter a run made without this clock"), panel + ".totals",
                           [this] { enterTotals(); }))
-    , m_file(
-          makeButton(tr("Take seconds from a file…"), panel + ".file", [this] { chooseFile(); }))
+    , m_file(makeButton(tr("Take seconds from a file…"), panel + ".file", [this] { chooseFile(); }))
     , m_clock(new RunClock([&desk] { return desk.now(); }, desk.limits().value("run_confidence")))
     , m_counts(new EntryForm(desk, panel + ".counts", tr("Record the run"), asks(),
                              [this](const QJsonObject &values) { return facts(values); }))
@@ -228,9 +227,8 @@ bool RunEntry::takeFile(const QString &path)
 {
     const QString name = QFileInfo(path).fileName();
     const auto bytes = readWholeFile(path);
-    const auto read =
-        bytes ? readSecondsFile(*bytes, name, rateOf(m_desk.order(), m_setup))
-              : Result<SecondsFile>(failure(bytes.error()));
+    const auto read = bytes ? readSecondsFile(*bytes, name, rateOf(m_desk.order(), m_setup))
+                            : Result<SecondsFile>(failure(bytes.error()));
     const auto seconds = read ? read->accepted(name) : Result<SecondList>(failure(read.error()));
     if (!seconds) {
         m_entering = true;

@@ -189,8 +189,8 @@ private:
 
     void takeFile()
     {
-        const QString path = QFileDialog::getOpenFileName(
-            this, tr("Make-up of the pair"), {}, tr("Make-up (*.csv *.json)"));
+        const QString path = QFileDialog::getOpenFileName(this, tr("Make-up of the pair"), {},
+                                                          tr("Make-up (*.csv *.json)"));
         if (path.isEmpty())
             return;
         const QString name = QFileInfo(path).fileName();

@@ -156,9 +156,8 @@ private:
 
     void save()
     {
-        const auto path =
-            saveSheet(this, card(), QString("settings-%1.pdf").arg(desk().order().number),
-                      desk().now());
+        const auto path = saveSheet(
+            this, card(), QString("settings-%1.pdf").arg(desk().order().number), desk().now());
         if (!path)
             tell(Sign::Failed, path.error().text());
         else if (!path->isEmpty())

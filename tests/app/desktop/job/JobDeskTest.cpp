@@ -2,6 +2,7 @@
 // middle of it, and the window is opened again on the same file.
 
 #include "app/desktop/job/JobDesk.h"
+
 #include "app/desktop/job/RunClock.h"
 #include "app/desktop/widgets/KeyChoice.h"
 #include "tests/support/JobBench.h"

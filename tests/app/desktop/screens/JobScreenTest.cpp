@@ -2,6 +2,7 @@
 // decided of the same job recorded from a file.
 
 #include "app/desktop/screens/JobScreen.h"
+
 #include "app/actions/Certificates.h"
 #include "app/actions/Orders.h"
 #include "app/desktop/job/StationPanel.h"
@@ -200,8 +201,10 @@ private slots:
         enter("700");
         bench.at(10);
         next();
-        for (const auto &[key, value] : {std::pair("loop_current", "31.5"), {"loss_1004", "6.2"},
-                                         {"noise", "14"}, {"power_influence", "78"}}) {
+        for (const auto &[key, value] : {std::pair("loop_current", "31.5"),
+                                         {"loss_1004", "6.2"},
+                                         {"noise", "14"},
+                                         {"power_influence", "78"}}) {
             AT(QString("analog.") + key);
             enter(value);
         }
@@ -234,16 +237,19 @@ private slots:
         enter("61");
         auto *alarm = bench.find<QLabel>("safety.alarm");
         QVERIFY2(alarm->isVisible(), "the alarm comes while it is typed, before it is recorded");
-        QVERIFY(alarm->text().startsWith("HAZARD. 61 V AC between tip and ground is more than 50 V"));
+        QVERIFY(
+            alarm->text().startsWith("HAZARD. 61 V AC between tip and ground is more than 50 V"));
         for (int i = 0; i < 5; ++i)
             enter("0.1");
         JobBench::keys("yyyy");
         enter();
         for (const char *key : {"pair", "turnup", "calls", "error_test"})
-            QVERIFY2(!bench.find<QWidget>(QString(key) + (key == QString("pair") ? ".confirm"
-                                          : key == QString("turnup")             ? ".1.u.outcome"
-                                          : key == QString("calls") ? ".out.B1.voice.outcome"
-                                                                    : ".setup.path"))
+            QVERIFY2(!bench
+                          .find<QWidget>(QString(key) + (key == QString("pair")     ? ".confirm"
+                                                         : key == QString("turnup") ? ".1.u.outcome"
+                                                         : key == QString("calls")
+                                                             ? ".out.B1.voice.outcome"
+                                                             : ".setup.path"))
                           ->isEnabled(),
                      key);
         QVERIFY(bench.find<QWidget>("safety.office_connected")->isEnabled());
@@ -268,7 +274,8 @@ private slots:
         AT("calls.out.B1.data.cause");
         JobBench::keys("58");
         bool told = false;
-        for (const SignLine *line : bench.find<QWidget>("calls.out.B1.data")->findChildren<SignLine *>())
+        for (const SignLine *line :
+             bench.find<QWidget>("calls.out.B1.data")->findChildren<SignLine *>())
             told = told || (line->isVisible() && line->text().contains("Check first"));
         QVERIFY(told);
         enter();
@@ -284,7 +291,8 @@ private slots:
         JobBench bench({briFields()});
         bench.at(60);
         QVERIFY(recordFile(bench.records(),
-                           canonicalJson(record(order(briFields()), briFacts().mid(0, 13))), "job"));
+                           canonicalJson(record(order(briFields()), briFacts().mid(0, 13))),
+                           "job"));
         bench.openJob("A-1001");
         bench.go("acceptance.exception.criteria");
         enter("9 10");
@@ -310,8 +318,8 @@ private slots:
         JobBench bench({briFields()});
         bench.openJob("A-1001");
         const std::pair<Qt::Key, const char *> keys[] = {
-            {Qt::Key_1, "visit."}, {Qt::Key_3, "makeup."}, {Qt::Key_4, "safety."},
-            {Qt::Key_5, "turnup."}, {Qt::Key_6, "calls."}, {Qt::Key_7, "error_test."},
+            {Qt::Key_1, "visit."},  {Qt::Key_3, "makeup."}, {Qt::Key_4, "safety."},
+            {Qt::Key_5, "turnup."}, {Qt::Key_6, "calls."},  {Qt::Key_7, "error_test."},
             {Qt::Key_8, "remarks."}};
         for (const auto &[key, begins] : keys) {
             JobBench::key(key, Qt::AltModifier);
