@@ -85,6 +85,9 @@ void JobScreen::open(const QString &number)
         refresh();
         return;
     }
+    // What is being typed is kept as a draft of the job that it belongs to.
+    if (QWidget *now = QApplication::focusWidget(); now && isAncestorOf(now))
+        now->clearFocus();
     m_number = number;
     m_head->say(Sign::None, {});
     if (const auto opened = m_desk.open(number); !opened) {

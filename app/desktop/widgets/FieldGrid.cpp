@@ -80,7 +80,8 @@ int FieldGrid::arrange(const QRect &rect, bool apply) const
     for (const Place &place : m_places) {
         if (place.item->isEmpty())
             continue;
-        const int span = place.span == 0 ? columns : std::min(place.span, columns);
+        const int least = (place.item->minimumSize().width() + gap + step - 1) / step;
+        const int span = place.span == 0 ? columns : std::min(std::max(place.span, least), columns);
         if (column + span > columns)
             endRow();
         row.push_back({place.item, QRect(rect.left() + column * step, y, span * step - gap, 0)});

@@ -16,7 +16,7 @@ public:
     explicit FieldGrid(double columnEm = 13, QWidget *parent = nullptr);
     ~FieldGrid() override;
 
-    /// `span`: over how many columns; 0: a row of its own.
+    /// `span`: over how many columns, or more where the widget needs them; 0: a row of its own.
     void add(QWidget *widget, int span = 1);
 
     void addItem(QLayoutItem *item) override;

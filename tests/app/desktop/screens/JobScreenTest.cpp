@@ -28,14 +28,12 @@ class JobScreenTest : public QObject
     {
         QTest::keyClick(&bench.window(), Qt::Key_F, Qt::ControlModifier);
         JobBench::keys(number);
-        QTRY_VERIFY_WITH_TIMEOUT(opensNow(bench), 5000);
+        // The board searches beside the window; Enter opens what it has found.
+        for (int tries = 0; bench.window().current()->key() != "job" && tries < 100; ++tries) {
+            JobBench::key(Qt::Key_Return);
+            QTest::qWait(20);
+        }
         AT("next");
-    }
-    /// The board searches beside the window; Enter opens what it has found.
-    static bool opensNow(JobBench &bench)
-    {
-        JobBench::key(Qt::Key_Return);
-        return bench.window().current()->key() == "job";
     }
     /// Installer and instrument, once for all entries; then the arrival.
     static void arrive()
@@ -168,7 +166,9 @@ private slots:
         JobBench bench({briFields()});
         basicRateJob(bench);
         next();
-        AT("certificate.path"); // all else is proposed
+        AT("certificate.confirm"); // all is proposed; this one goes elsewhere
+        JobBench::key(Qt::Key_Backtab, Qt::ShiftModifier);
+        AT("certificate.path");
         const QString path = QFileInfo(bench.path()).absolutePath() + "/certificate.pdf";
         JobBench::key(Qt::Key_A, Qt::ControlModifier);
         enter(path);
