@@ -80,7 +80,7 @@ private:
             column.errors = std::max(column.errors, m_data.seconds[i].bitErrors());
             column.kind = std::max(column.kind, m_data.marks[i].kind);
             column.outOfSync |= !m_data.marks[i].inSync;
-            column.provisional |= m_data.marks[i].provisional;
+            column.provisional |= m_data.running && m_data.marks[i].provisional;
         }
     }
 
@@ -160,7 +160,10 @@ private:
         const double x = columnX(index) + (columnWidth() - width) / 2;
         if (column.outOfSync) {
             m_painter.setPen(QPen(m_style.bad, em() * 0.07));
-            m_painter.setBrush(m_style.ground);
+            if (column.kind == SecondClass::Unavailable)
+                m_painter.setBrush(Qt::NoBrush); // the hatching shows through
+            else
+                m_painter.setBrush(m_style.ground);
             m_painter.drawRect(
                 QRectF(QPointF(x, m_plot.top() + em() * 0.5), QPointF(x + width, m_plot.bottom())));
             paintCross(x + width / 2, m_plot.top() + em() * 0.25);
@@ -227,8 +230,8 @@ private:
     {
         m_painter.setPen(QPen(m_style.text, em() * 0.07));
         m_painter.drawLine(m_plot.bottomLeft(), m_plot.bottomRight());
-        static constexpr std::array<qint64, 14> steps{10,  30,   60,   120,  180,   300,   600,
-                                                      900, 1800, 3600, 7200, 14400, 21600, 86400};
+        static constexpr std::array<qint64, 17> steps{
+            1, 2, 5, 10, 30, 60, 120, 180, 300, 600, 900, 1800, 3600, 7200, 14400, 21600, 86400};
         const double room = m_metrics.horizontalAdvance("00:00:00") * 1.5;
         qint64 step = steps.back();
         for (const qint64 candidate : steps) {
@@ -290,8 +293,9 @@ private:
                                                   {"out of sync", &Strip::signOutOfSync},
                                                   {"unavailable", &Strip::signUnavailable},
                                                   {"may yet change", &Strip::signProvisional}};
+        const auto shown = std::span(entries).first(std::size(entries) - !m_data.running);
         double total = 0;
-        for (const LegendEntry &entry : entries)
+        for (const LegendEntry &entry : shown)
             total += em() * 2.6 + m_metrics.horizontalAdvance(QLatin1StringView(entry.text));
         const double shrink = std::min(1.0, m_plot.width() / total);
         QFont font = m_style.font;
@@ -300,7 +304,7 @@ private:
         const double size = metrics.height();
         double x = m_plot.left();
         const double base = m_plot.bottom() + em() * 2.95;
-        for (const LegendEntry &entry : entries) {
+        for (const LegendEntry &entry : shown) {
             const QString text = QString::fromLatin1(entry.text);
             (this->*entry.sign)(QRectF(x, base - size * 0.85, size * 0.9, size * 0.9));
             m_painter.setPen(m_style.muted);

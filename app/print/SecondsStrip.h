@@ -1,8 +1,8 @@
 #pragma once
 // The per-second strip of a run: time along, bit errors up on a logarithmic scale. An errored
 // second is a thin bar, a severely errored one a bar with a triangle on top, a second out of sync
-// an open bar of full height, unavailable time is hatched, and seconds that may yet change class
-// lie under a dotted bracket: all of it can be told without colour.
+// an open bar of full height, unavailable time is hatched, and while the run goes on the seconds that
+// may yet change class lie under a dotted bracket: all of it can be told without colour.
 
 #include "app/print/PictureStyle.h"
 #include "core/errortest/G821.h"
@@ -19,6 +19,7 @@ struct StripData
     std::span<const SecondMark> marks; ///< one per second, from classify()
     qint64 bitsPerSecond = 64000;
     qint64 plannedSeconds = 0; ///< length of the axis at least; 0: as long as the run
+    bool running = false;      ///< the last seconds may yet change class
 };
 
 /// With axis and legend. Where there are more seconds than room, neighbours share a bar that shows

@@ -34,7 +34,8 @@ public:
         if (!seconds)
             return failure(seconds.error());
         const auto marks = classify(*seconds, m_rate);
-        const StripData data{*seconds, marks, m_rate, m_planned};
+        const bool running = m_planned > qint64(seconds->size());
+        const StripData data{*seconds, marks, m_rate, m_planned, running};
         LOOPWRIGHT_TRY(writePicture(
             m_out, {[&data] { return stripPng(data); }, [&data] { return stripSvg(data); }}));
         return Answer::of(QJsonObject{{"picture", m_out}, {"seconds", qint64(seconds->size())}},

@@ -17,7 +17,8 @@ QImage strip(const SecondList &seconds, qint64 planned, const PictureStyle &styl
 {
     const std::vector<SecondMark> marks = classify(seconds, 64000);
     return pictures::draw(picture, [&](QPainter &painter, const QRectF &rect) {
-        paintStrip(painter, rect, {seconds, marks, 64000, planned}, style);
+        const bool running = planned > qint64(seconds.size());
+        paintStrip(painter, rect, {seconds, marks, 64000, planned, running}, style);
     });
 }
 
@@ -37,6 +38,21 @@ QList<int> differingColumns(const QImage &a, const QImage &b)
                 break;
             }
     return columns;
+}
+
+/// The words of the picture as a file.
+QStringList words(const StripData &data)
+{
+    QStringList found;
+    QXmlStreamReader reader(stripSvg(data));
+    while (!reader.atEnd()) {
+        reader.readNext();
+        if (reader.isCharacters())
+            found << reader.text().toString().trimmed();
+    }
+    if (reader.hasError())
+        qFatal("%s", qPrintable(reader.errorString()));
+    return found;
 }
 
 int highestInk(const QImage &with, const QImage &without)
@@ -111,6 +127,50 @@ private slots:
                          qPrintable(QString("%1 %2").arg(i).arg(j)));
     }
 
+    void aRunThatIsOverHasNothingProvisional()
+    {
+        SecondList seconds = clean(900);
+        std::fill(seconds.end() - 5, seconds.end(), Second(100));
+        const std::vector<SecondMark> marks = classify(seconds, 64000);
+        QVERIFY(marks.back().provisional);
+        QVERIFY(!words({seconds, marks, 64000, 900, false}).contains("may yet change"));
+        QVERIFY(words({seconds, marks, 64000, 1000, true}).contains("may yet change"));
+        const auto drawn = [&](bool running) {
+            return pictures::draw(size, [&](QPainter &painter, const QRectF &rect) {
+                paintStrip(painter, rect, {seconds, marks, 64000, 900, running},
+                           pictures::blackOnWhite(12));
+            });
+        };
+        QVERIFY(differingColumns(drawn(true), drawn(false)).back() > size.width() * 9 / 10);
+    }
+
+    /// Wide bars do not hide that the time is unavailable.
+    void outOfSyncAndUnavailableShowsBoth()
+    {
+        const PictureStyle style = pictures::blackOnWhite(12);
+        SecondList unavailable(12, Second(std::nullopt));
+        SecondList available = unavailable;
+        available[9] = 0;
+        const auto inkInFirstBar = [&](const SecondList &seconds) {
+            const QImage picture = strip(seconds, 12, style);
+            const QList<int> plot = differingColumns(strip(clean(12), 12, style), picture);
+            int ink = 0; // in the middle of the first bar, away from its outline
+            for (int y = size.height() / 4; y < size.height() / 2; ++y)
+                for (int x = plot.front() + 8; x < plot.front() + 40; ++x)
+                    ink += qGray(picture.pixel(x, y)) < 128;
+            return ink;
+        };
+        QCOMPARE(inkInFirstBar(available), 0);
+        QVERIFY(inkInFirstBar(unavailable) > 50);
+    }
+
+    void theShortestRunHasItsTimes()
+    {
+        const SecondList seconds = clean(1);
+        const QStringList found = words({seconds, classify(seconds, 64000), 64000});
+        QVERIFY2(found.contains("0:01"), qPrintable(found.join('|')));
+    }
+
     void noSecondIsLostWhereManyShareABar()
     {
         SecondList seconds = clean(86400);
@@ -147,15 +207,7 @@ private slots:
         const StripData data{seconds, marks, 64000, 900};
         const QImage png = QImage::fromData(stripPng(data), "PNG");
         QCOMPARE(png.size(), QSize(1800, 520));
-        const QByteArray svg = stripSvg(data);
-        QXmlStreamReader reader(svg);
-        bool words = false;
-        while (!reader.atEnd()) {
-            reader.readNext();
-            words |= reader.isCharacters() && reader.text().contains(u"unavailable");
-        }
-        QVERIFY2(!reader.hasError(), qPrintable(reader.errorString()));
-        QVERIFY(words);
+        QVERIFY(words(data).contains("unavailable"));
     }
 };
 
