@@ -12,6 +12,7 @@ namespace {
 constexpr std::size_t mostSeconds = 10'000'000; ///< sixteen weeks
 constexpr std::size_t maxFindings = 1000;
 constexpr qint64 msOfDay = 86'400'000;
+constexpr qint64 driftMs = 20; ///< a second, of a logger that works between two waits of a second
 
 enum Column
 {
@@ -58,6 +59,7 @@ class Rows
 public:
     explicit Rows(QByteArrayView bytes)
         : m_rest(bytes)
+        , m_lineEnd(bytes.contains('\n') ? '\n' : '\r') // as terminals log what a port sends
     {
     }
 
@@ -71,6 +73,7 @@ private:
     void splitAtBlanks(QByteArrayView line);
 
     QByteArrayView m_rest;
+    char m_lineEnd;
     int m_row = 0;
     char m_separator = 0; ///< 0: not known yet
     QStringList m_fields;
@@ -80,7 +83,7 @@ private:
 bool Rows::next()
 {
     while (!m_rest.isEmpty()) {
-        const auto end = m_rest.indexOf('\n');
+        const auto end = m_rest.indexOf(m_lineEnd);
         const QByteArrayView line = (end < 0 ? m_rest : m_rest.first(end)).trimmed();
         m_rest = end < 0 ? QByteArrayView() : m_rest.sliced(end + 1);
         ++m_row;
@@ -160,7 +163,7 @@ private:
     SecondsFile m_file;
     // the second of the row before
     std::optional<SecondStamp::Kind> m_kind;
-    qint64 m_lastMs = 0;
+    qint64 m_lastMs = 0; ///< on the grid of seconds
     qint64 m_lastSecond = -1;
 };
 
@@ -236,12 +239,13 @@ bool Reader::follows(int row, const QString &text)
         while (ms < m_lastMs - msOfDay / 2)
             ms += msOfDay; // past midnight
     }
-    // To the nearest second, so that a time taken a little early or late does no harm.
+    // To the nearest second, so that a time taken a little early or late does no harm; the grid
+    // follows a test set's clock, but not rows that are more or less than a second apart.
     const qint64 step = ms - m_lastMs;
     const qint64 second = m_lastSecond + (step + (step >= 0 ? 500 : -500)) / 1000;
     if (second == m_lastSecond + 1) {
         m_lastSecond = second;
-        m_lastMs = ms;
+        m_lastMs += 1000 + std::clamp(step - 1000, -driftMs, driftMs);
         return true;
     }
     if (second <= m_lastSecond) {
@@ -356,8 +360,9 @@ Result<SecondList> SecondsFile::accepted(const QString &fileName) const
     QString message = first.reason;
     if (findings.size() > 1)
         message += QString(" (and %1 more)").arg(findings.size() - 1);
-    return failure(ErrorCode::BadInput, message,
-                   QString("%1: row %2, column %3").arg(fileName).arg(first.row).arg(first.field));
+    return failure(
+        ErrorCode::BadInput, message,
+        QString("%1: row %2, column %3").arg(fileName, QString::number(first.row), first.field));
 }
 
 Result<SecondsFile> readSecondsFile(const QByteArray &bytes, const QString &fileName,

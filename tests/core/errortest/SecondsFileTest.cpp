@@ -51,7 +51,8 @@ private slots:
         row("am and pm", "11:59:59 AM,1\n12:00:00 PM,2\n12:00:01 pm,3\n", "1 2 3");
         row("minutes and seconds", "59:59,1\n60:00,2\n60:01,3\n", "1 2 3");
         row("fractions", "09:15:00.98,1\n09:15:02.01,2\n09:15:02.99,3\n", "1 2 3");
-        row("drift", "0.0,1\n1.2,2\n2.4,3\n3.6,4\n4.8,5\n6.0,6\n", "1 2 3 4 5 6");
+        row("early and late", "0.4,1\n1.0,2\n2.4,3\n3.0,4\n4.4,5\n", "1 2 3 4 5");
+        row("carriage returns alone", "second,bit_errors\r0,1\r1,2\r", "1 2");
         row("dates", "2026-03-04T23:59:59-06:00,1\n2026-03-05T06:00:00Z,2\n", "1 2");
         row("dates, blank", "2026-03-04 09:15:00 1\n2026-03-04 09:15:01 2\n", "1 2");
         row("dates, month first", "time,errors\n2/28/2026 11:59:59 PM,1\n3/1/2026 0:00:00,2\n",
@@ -82,6 +83,8 @@ private slots:
         row("gap", "second,bit_errors\n0,0\n1,0\n3,0\n4,0\n", "4:gap");
         row("doubled", "second,bit_errors\n0,0\n1,0\n1,0\n2,0\n", "4:doubled");
         row("back", "0,0\n1,0\n0,0\n2,0\n", "3:back");
+        row("rows 1.2 s apart", "0.0,0\n1.2,0\n2.4,0\n3.6,0\n4.8,0\n6.0,0\n", "4:gap");
+        row("rows 0.8 s apart", "0.0,0\n0.8,0\n1.6,0\n2.4,0\n3.2,0\n", "4:doubled");
         row("clock gap", "09:15:00,0\n09:15:02,0\n", "2:gap");
         row("negative", "0,0\n1,-1\n2,0\n", "2:bit_errors");
         row("no number", "0,0\n1,many\n2,\n3,1.5\n", "2:bit_errors 3:bit_errors 4:bit_errors");
@@ -150,6 +153,25 @@ private slots:
                                           rate, {"level"});
         QVERIFY(file);
         QCOMPARE(codes(*file->accepted("f.csv")), "3 4");
+    }
+
+    void followsAClockThatDrifts()
+    {
+        QByteArray bytes;
+        for (int i = 0; i < 900; ++i)
+            bytes += QByteArray::number(1.015 * i, 'f', 3) + ",0\n";
+        const auto file = readSecondsFile(bytes, "f.csv", rate);
+        QVERIFY(file);
+        QVERIFY(file->findings.empty());
+        QCOMPARE(file->seconds.size(), 900u);
+    }
+
+    void namesItsFileWhateverItIsCalled()
+    {
+        const auto file = readSecondsFile("0,0\n0,0\n", "%2 of %3.csv", rate);
+        QVERIFY(file);
+        QCOMPARE(file->accepted("%2 of %3.csv").error().place,
+                 "%2 of %3.csv: row 2, column second");
     }
 
     void limitsItsFindings()
