@@ -33,6 +33,7 @@ template<bool masked>
         }
         errors.total += inGroup;
         errors.worstGroup = std::max(errors.worstGroup, inGroup);
+        errors.lastGroup = inGroup;
         octets += 8 * wordsPerGroup;
         reference += wordsPerGroup;
     }

@@ -12,6 +12,7 @@ struct WordErrors
 {
     qint64 total = 0;
     qint64 worstGroup = 0; ///< most in a group of wordsPerGroup words
+    qint64 lastGroup = 0;  ///< in the last group
 };
 
 /// Compares `groups` groups of octets with reference words as they lie in memory; bits outside

@@ -46,6 +46,15 @@ void CaptureSecond::add(qint64 from, qint64 to)
         m_findings.eighthBitErrors += isError(m_errors, at);
 }
 
+/// Whether this is the last group, with some errors in it, and all behind it is in trouble.
+bool CaptureSecond::slipsIntoNext(qint64 group) const
+{
+    const qint64 end = (group + 1) * m_groupBits;
+    return end == m_secondBits && end + m_groupBits <= m_bits.end() &&
+           countOnes(m_errors, m_at, end) >= doubtFrom &&
+           countOnes(m_errors, end, end + m_groupBits) >= troubleFrom;
+}
+
 /// The beginning of the first group behind this one that is whole and not in trouble, or the end of
 /// what is known.
 qint64 CaptureSecond::endOfTrouble(qint64 group) const
@@ -131,7 +140,7 @@ SecondFindings CaptureSecond::compare(qint64 from, quint32 phase)
         const bool trouble = countOnes(m_errors, m_at, groupEnd) >= troubleFrom;
         if (trouble && m_at == 0 && m_findings.slips.empty())
             m_findings.troubledAtStart = true;
-        if (trouble && followJump(group))
+        if ((trouble || slipsIntoNext(group)) && followJump(group))
             continue;
         const qint64 end = trouble ? std::min(endOfTrouble(group), m_secondBits) : groupEnd;
         add(m_at, end);

@@ -168,7 +168,7 @@ void CaptureSeconds::followSecond(const OctetView &view)
     const quint64 *reference = followed.reference.nextSecond();
     const WordErrors errors = countErrors(view.octets, reference, followed.use.nativeMask(),
                                           int(m_octetsPerSecond / (8 * wordsPerGroup)));
-    if (errors.worstGroup < troubleFrom) {
+    if (errors.worstGroup < troubleFrom && errors.lastGroup < doubtFrom) {
         count(errors.total, followed.secondBits);
         m_lastTroubled = false;
         followed.next = followed.reference.phase();

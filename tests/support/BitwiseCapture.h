@@ -128,6 +128,7 @@ public:
 
 private:
     static constexpr qint64 trouble = 32;
+    static constexpr qint64 doubt = 4;
     static constexpr qint64 octetsAhead = 1024;
 
     bool search();
@@ -308,6 +309,13 @@ inline void Analysis::compare(qint64 from, qint64 secondStart)
         const qint64 group = (at - secondStart) / m_groupBits;
         qint64 end = secondStart + (group + 1) * m_groupBits;
         const qint64 count = errors(at, end, m_phase);
+        const bool intoNext = end == secondEnd && count >= doubt && end + m_groupBits <= known &&
+                              errors(end, end + m_groupBits, m_phase) >= trouble;
+        if (count < trouble && intoNext && jump(group, at, secondStart, known)) {
+            slipped = true;
+            at = m_stretch;
+            continue;
+        }
         if (count < trouble) {
             m_count += count;
             at = end;

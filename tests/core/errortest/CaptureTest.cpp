@@ -313,6 +313,32 @@ private slots:
         }
     }
 
+    /// Too few of the second's bits are in error to be trouble; the bits behind it tell.
+    void tellsSlipsJustBeforeTheEndOfASecond()
+    {
+        for (const Pattern &pattern : patterns()) {
+            for (const bool seven : {false, true}) {
+                const qint64 second = seven ? 56000 : 64000;
+                for (const qint64 before : {16, 40, 60}) {
+                    for (const qint64 behind : {second, qint64(2000)}) { // or the capture ends
+                        MadeCapture made(pattern.key, false, 0x1234 % pattern.period());
+                        made.add(2 * second - before);
+                        made.lose(3);
+                        made.add(before + behind);
+                        const CaptureResult result = *analyseCapture(
+                            made.octets(BitOrder::MsbFirst, seven), {{}, second, {}});
+                        QCOMPARE(result.slips, (std::vector<Slip>{{1, 3}}));
+                        QVERIFY2(result.summary.bitErrors <= 3,
+                                 qPrintable(QString("%1, %2 bits before the end: %3")
+                                                .arg(toText(pattern.key))
+                                                .arg(before)
+                                                .arg(result.summary.bitErrors)));
+                    }
+                }
+            }
+        }
+    }
+
     void tellsSlipsInSevenBitOctets()
     {
         MadeCapture made(PatternKey::Prbs15, false, 3);
