@@ -13,12 +13,13 @@ constexpr int stateChange = 10; ///< seconds in a row that change the state (G.8
 
 using Mask = SecondBlock::Mask;
 
-bool hasTenInARow(Mask mask)
+/// Whether so many ones (1 to 64) stand in a row.
+bool hasInARow(Mask mask, int length)
 {
-    const Mask two = mask & (mask >> 1);
-    const Mask four = two & (two >> 2);
-    const Mask eight = four & (four >> 4);
-    return (eight & (two >> 8)) != 0;
+    int known = 1; // a one now stands for so many from it on
+    for (; 2 * known <= length; known *= 2)
+        mask &= mask >> known;
+    return (mask & (mask >> (length - known))) != 0;
 }
 
 } // namespace
@@ -88,21 +89,19 @@ void G821::push(Second second)
     pushClass(errored, quint32(second.code()) >= quint32(m_severeFrom));
 }
 
-/// Tells how many bits are set in `errored`, too.
-int G821::pushErrorFreeStretches(quint64 errored)
+void G821::pushErrorFreeStretches(quint64 errored)
 {
-    int count = 0;
-    int from = 0;
-    for (Mask left = errored; left != 0; left &= left - 1, ++count) {
-        const int at = std::countr_zero(left);
-        m_settled.longestErrorFree =
-            std::max(m_settled.longestErrorFree, m_errorFreeNow + at - from);
-        m_errorFreeNow = 0;
-        from = at + 1;
+    qint64 &longest = m_settled.longestErrorFree;
+    if (errored == 0) {
+        m_errorFreeNow += SecondBlock::size;
+    } else {
+        longest = std::max(longest, m_errorFreeNow + std::countr_zero(errored));
+        m_errorFreeNow = std::countl_zero(errored);
+        // Stretches inside the block are hardly ever longer than all before them.
+        while (longest < SecondBlock::size && hasInARow(~errored, int(longest) + 1))
+            ++longest;
     }
-    m_errorFreeNow += SecondBlock::size - from;
-    m_settled.longestErrorFree = std::max(m_settled.longestErrorFree, m_errorFreeNow);
-    return count;
+    longest = std::max(longest, m_errorFreeNow);
 }
 
 void G821::pushSyncLosses(quint64 lost)
@@ -117,7 +116,8 @@ void G821::pushSyncLosses(quint64 lost)
 void G821::pushBlock(const Second *seconds)
 {
     const SecondBlock block = SecondBlock::of(seconds, m_severeFrom);
-    const int errored = pushErrorFreeStretches(block.errored);
+    const int errored = std::popcount(block.errored);
+    pushErrorFreeStretches(block.errored);
     m_settled.seconds += SecondBlock::size;
     m_settled.bitErrors += block.bitErrors;
     m_settled.worstSecond = std::max<qint64>(m_settled.worstSecond, block.worst);
@@ -128,7 +128,7 @@ void G821::pushBlock(const Second *seconds)
         m_inSync = true;
 
     int settled = 0;
-    if (m_rule.available() && m_rule.pending() == 0 && !hasTenInARow(block.severe)) {
+    if (m_rule.available() && m_rule.pending() == 0 && !hasInARow(block.severe, stateChange)) {
         // Nothing but the severely errored seconds at the very end can still become unavailable,
         // and each of those is errored.
         const int open = std::countl_one(block.severe);

@@ -123,7 +123,7 @@ private:
     void settle(TenSecondRule::Step step);
     void pushClass(bool errored, bool severe);
     void countSyncLosses(bool inSync);
-    int pushErrorFreeStretches(quint64 errored);
+    void pushErrorFreeStretches(quint64 errored);
     void pushSyncLosses(quint64 lost);
     void pushBlock(const Second *seconds);
 
