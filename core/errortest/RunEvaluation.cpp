@@ -64,12 +64,18 @@ RunEvaluation evaluateRun(const RunFact &run, double confidence)
     if (summary.bits > 0)
         evaluation.berUpper =
             std::min(1.0, poissonUpper({summary.bitErrors, summary.bits, confidence}));
-    evaluation.sentence = proofSentence(summary.bitErrors, summary.bits,
-                                        summary.bits / run.bitsPerSecond(), confidence);
-    if (summary.outOfSyncSeconds > 0)
-        evaluation.sentence +=
-            QString("; %1 s out of synchronisation are left out").arg(summary.outOfSyncSeconds);
+    evaluation.sentence = provenSentence(summary, run.bitsPerSecond(), confidence);
     return evaluation;
+}
+
+QString provenSentence(const ErrorSummary &summary, qint64 bitsPerSecond, double confidence)
+{
+    QString sentence =
+        proofSentence(summary.bitErrors, summary.bits, summary.bits / bitsPerSecond, confidence);
+    if (summary.outOfSyncSeconds > 0)
+        sentence +=
+            QString("; %1 s out of synchronisation are left out").arg(summary.outOfSyncSeconds);
+    return sentence;
 }
 
 } // namespace loopwright

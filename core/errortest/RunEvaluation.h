@@ -32,5 +32,7 @@ struct RunEvaluation
 
 /// `confidence` between 0 and 1, both excluded.
 RunEvaluation evaluateRun(const RunFact &run, double confidence);
+/// What these counts prove, in words: the time is that of the bits that were compared.
+QString provenSentence(const ErrorSummary &summary, qint64 bitsPerSecond, double confidence);
 
 } // namespace loopwright

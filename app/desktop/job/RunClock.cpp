@@ -3,6 +3,7 @@
 #include "app/desktop/PictureLook.h"
 #include "app/print/SecondsStrip.h"
 #include "core/errortest/Bounds.h"
+#include "core/errortest/RunEvaluation.h"
 
 #include <QApplication>
 #include <QKeyEvent>
@@ -32,8 +33,8 @@ RunClock::RunClock(std::function<Moment()> now, double confidence, QWidget *pare
 void RunClock::setLog(const RunLog &log)
 {
     m_log = log;
-    m_wasRunning = m_log.isStarted() && !m_log.isOver(m_now());
-    m_wasRunning ? m_timer.start() : m_timer.stop();
+    m_wasRunning = isRunning();
+    m_timer.start();
     tick();
 }
 
@@ -41,6 +42,11 @@ void RunClock::setRate(qint64 bitsPerSecond)
 {
     m_rate = bitsPerSecond;
     update();
+}
+
+bool RunClock::isRunning() const
+{
+    return m_log.isStarted() && !m_log.isOver(m_now());
 }
 
 ErrorSummary RunClock::summary() const
@@ -55,8 +61,7 @@ QString RunClock::clockText() const
 
 QString RunClock::sentence() const
 {
-    const ErrorSummary sum = summary();
-    return proofSentence(sum.bitErrors, sum.bits, sum.seconds, m_confidence);
+    return provenSentence(summary(), m_rate, m_confidence);
 }
 
 QString RunClock::stateText() const
@@ -65,7 +70,9 @@ QString RunClock::stateText() const
     if (!m_log.isStarted())
         return m_log.isImported() ? tr("Seconds taken from a file") : QString();
     if (m_log.stoppedEarly())
-        return tr("STOPPED EARLY after %1 — X goes on").arg(durationText(m_log.elapsed(now)));
+        return tr(m_log.canGoOn(now) ? "STOPPED EARLY after %1 — X goes on"
+                                     : "STOPPED EARLY after %1 — does not count")
+            .arg(durationText(m_log.elapsed(now)));
     if (m_log.isOver(now))
         return tr("TIME IS UP — read the counters of the test set");
     if (!m_log.inSync())
@@ -84,7 +91,7 @@ QString RunClock::countsText() const
                        .arg(sum.syncLosses);
     if (sum.unavailableSeconds > 0)
         text += tr(" · unavailable %1").arg(sum.unavailableSeconds);
-    if (sum.provisionalSeconds > 0)
+    if (isRunning() && sum.provisionalSeconds > 0)
         text += tr(" · last %1 s provisional").arg(sum.provisionalSeconds);
     return text;
 }
@@ -96,13 +103,12 @@ QSize RunClock::sizeHint() const
 
 void RunClock::tick()
 {
-    const bool running = m_log.isStarted() && !m_log.isOver(m_now());
-    if (m_wasRunning && !running) {
+    const bool running = isRunning();
+    if (!running && !m_log.canGoOn(m_now()))
         m_timer.stop();
-        if (!m_log.stoppedEarly()) {
-            flash();
-            emit over();
-        }
+    if (m_wasRunning && !running && !m_log.stoppedEarly()) {
+        flash();
+        emit over();
     }
     m_wasRunning = running;
     setAccessibleName(tr("Run clock, %1 left. %2").arg(clockText(), stateText()));
@@ -138,8 +144,10 @@ bool RunClock::event(QEvent *event)
 
 void RunClock::keyPressEvent(QKeyEvent *event)
 {
+    if (event->isAutoRepeat()) // a key held down with cold hands is one key
+        return;
     const Moment now = m_now();
-    const bool running = m_log.isStarted() && !m_log.isOver(now);
+    const bool running = isRunning();
     const int key = event->key();
     const bool plain = !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier));
     if (plain && running && (key == Qt::Key_E || (key >= Qt::Key_1 && key <= Qt::Key_9)))
@@ -150,8 +158,8 @@ void RunClock::keyPressEvent(QKeyEvent *event)
         m_log.toggleSync(now);
     else if (plain && running && key == Qt::Key_X)
         m_log.stop(now);
-    else if (plain && m_log.stoppedEarly() && key == Qt::Key_X)
-        m_log.goOn();
+    else if (plain && m_log.canGoOn(now) && key == Qt::Key_X)
+        m_log.goOn(now);
     else
         return QWidget::keyPressEvent(event);
     setLog(RunLog(m_log));
@@ -168,19 +176,19 @@ void RunClock::paintEvent(QPaintEvent *)
     painter.setBrush(lit ? c.selected : c.window);
     painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), em(0.3), em(0.3));
     const QRectF room = QRectF(rect()).adjusted(em(1), em(0.6), -em(1), -em(0.6));
-    const double words = em(9.6);
-    paintWords(painter, QRectF(room.topLeft(), QSizeF(room.width(), words)));
+    const double words = paintWords(painter, room);
     paintSeconds(painter, room.adjusted(0, words, 0, 0));
 }
 
-void RunClock::paintWords(QPainter &painter, const QRectF &room) const
+double RunClock::paintWords(QPainter &painter, const QRectF &room) const
 {
     const Colours &c = colours();
+    constexpr int flags = Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap;
     const auto line = [&](const QRectF &where, const QFont &font, const QColor &ink,
                           const QString &text) {
         painter.setFont(font);
         painter.setPen(ink);
-        painter.drawText(where, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, text);
+        painter.drawText(where, flags, text);
     };
     const QFont large = digitsFont(3.6, QFont::Bold);
     const double clock = QFontMetrics(large).horizontalAdvance("00:00") + em(1.2);
@@ -188,20 +196,27 @@ void RunClock::paintWords(QPainter &painter, const QRectF &room) const
     line(QRectF(room.left() + clock, room.top(), room.width() - clock, em(4.6)),
          sized(1.15, QFont::DemiBold), m_log.inSync() && !m_log.stoppedEarly() ? c.text : c.bad,
          stateText());
-    line(QRectF(room.left(), room.top() + em(4.6), room.width(), em(1.6)),
-         sized(1.05, QFont::DemiBold), c.text, countsText());
-    line(QRectF(room.left(), room.top() + em(6.2), room.width(), em(1.6)), sized(1.05), c.text,
-         sentence());
-    line(QRectF(room.left(), room.top() + em(7.8), room.width(), em(1.6)), sized(0.92), c.muted,
-         tr("E: one error · 1–9: so many · Backspace: take it back · S: sync lost, back · X: stop "
-            "early"));
+    double used = em(4.6);
+    const auto below = [&](const QFont &font, const QColor &ink, const QString &text) {
+        const QRectF rest = room.adjusted(0, used, 0, 0);
+        const double height = QFontMetricsF(font).boundingRect(rest, flags, text).height();
+        const double taken = std::max<double>(em(1.6), height + em(0.2)); // a line or more
+        line(QRectF(rest.topLeft(), QSizeF(rest.width(), taken)), font, ink, text);
+        used += taken;
+    };
+    below(sized(1.05, QFont::DemiBold), c.text, countsText());
+    below(sized(1.05), c.text, sentence());
+    below(sized(0.92), c.muted,
+          tr("E: one error · 1–9: so many · Backspace: take it back · S: sync lost, back · X: stop "
+             "early"));
+    return used + em(0.2);
 }
 
 void RunClock::paintSeconds(QPainter &painter, const QRectF &room) const
 {
     const SecondList seconds = m_log.seconds(m_now());
     const std::vector<SecondMark> marks = classify(seconds, m_rate);
-    paintStrip(painter, room, {seconds, marks, m_rate, m_log.plannedSeconds()},
+    paintStrip(painter, room, {seconds, marks, m_rate, m_log.plannedSeconds(), isRunning()},
                screenPictureStyle(colours().window, 0.85));
 }
 

@@ -43,11 +43,13 @@ protected:
     bool event(QEvent *event) override;
 
 private:
+    bool isRunning() const;
     void tick();
     void flash();
     QString stateText() const;
     QString countsText() const;
-    void paintWords(QPainter &painter, const QRectF &room) const;
+    /// Returns the height that the words take.
+    double paintWords(QPainter &painter, const QRectF &room) const;
     void paintSeconds(QPainter &painter, const QRectF &room) const;
 
     std::function<Moment()> m_now;

@@ -28,15 +28,27 @@ qint64 RunLog::secondOf(const Moment &now) const
     return std::clamp<qint64>(elapsed(now), 0, std::max<qint64>(m_planned - 1, 0));
 }
 
+/// Who types errors saw them before: they belong to the last whole second, and show at once.
 void RunLog::addErrors(const Moment &now, qint64 count)
 {
-    m_errors.emplace_back(secondOf(now), count);
+    m_errors.emplace_back(std::max<qint64>(elapsed(now) - 1, 0), count);
 }
 
 void RunLog::takeBack()
 {
     if (!m_errors.empty())
         m_errors.pop_back();
+}
+
+bool RunLog::canGoOn(const Moment &now) const
+{
+    return stoppedEarly() && (now.msUtc - m_started->msUtc) / 1000 < m_planned;
+}
+
+void RunLog::goOn(const Moment &now)
+{
+    if (canGoOn(now))
+        m_stopped.reset();
 }
 
 void RunLog::toggleSync(const Moment &now)

@@ -40,7 +40,10 @@ public:
     void toggleSync(const Moment &now);
     bool inSync() const { return m_sync.size() % 2 == 0; }
     void stop(const Moment &now) { m_stopped = now; }
-    void goOn() { m_stopped.reset(); }
+    /// A stop that was a slip of the finger can be taken back until the planned time has passed;
+    /// after that the run stays one that was stopped.
+    bool canGoOn(const Moment &now) const;
+    void goOn(const Moment &now);
 
     /// Seconds read from the test set's export take the place of what was entered by hand.
     void import(SecondList seconds) { m_imported = std::move(seconds); }

@@ -1,0 +1,210 @@
+// The run clock: what its keys do, what it shows while the run goes on and when it is over, and
+// what is left of it in the draft.
+
+#include "app/desktop/job/RunClock.h"
+
+#include <QPainter>
+#include <QSignalSpy>
+#include <QTest>
+
+using namespace loopwright;
+
+namespace {
+
+const Moment start = *Moment::parse(u"2026-03-04T09:15:00-06:00");
+
+/// A clock with 900 s to run and the time in the test's hands.
+struct Bench
+{
+    Bench()
+        : clock([this] { return now; }, 0.95)
+    {
+        clock.setRate(64000);
+        clock.setLog(RunLog(start, 900));
+        clock.resize(clock.sizeHint());
+        clock.show();
+    }
+
+    void at(double seconds) { now = start.plusSeconds(seconds); }
+    void press(const char *keys) { QTest::keyClicks(&clock, keys); }
+    qint64 errors() const { return clock.summary().bitErrors; }
+    QString told() const { return clock.accessibleName() + '|' + clock.accessibleDescription(); }
+
+    Moment now = start;
+    RunClock clock;
+};
+
+} // namespace
+
+class RunClockTest : public QObject
+{
+    Q_OBJECT
+private slots:
+    void showsErrorsAtOnce()
+    {
+        Bench bench;
+        bench.at(10.2);
+        bench.press("e");
+        QCOMPARE(bench.errors(), 1);
+        bench.press("3");
+        QCOMPARE(bench.errors(), 4);
+        QTest::keyClick(&bench.clock, Qt::Key_Backspace);
+        QCOMPARE(bench.errors(), 1);
+        QCOMPARE(bench.clock.summary().erroredSeconds, 1);
+        QVERIFY2(bench.told().contains("Bit errors 1 "), qPrintable(bench.told()));
+    }
+
+    void errorsOfTheSecondOfAStopAreKept()
+    {
+        Bench bench;
+        bench.at(300.4);
+        bench.press("5x");
+        QCOMPARE(bench.errors(), 5);
+        bench.at(400);
+        QCOMPARE(bench.errors(), 5);
+        QCOMPARE(bench.clock.log().seconds(bench.now).size(), 300u);
+    }
+
+    void aKeyHeldDownIsOneKey()
+    {
+        Bench bench;
+        bench.at(10);
+        QTest::keyPress(&bench.clock, Qt::Key_E);
+        for (int i = 0; i < 20; ++i) {
+            QKeyEvent again(QEvent::KeyPress, Qt::Key_E, Qt::NoModifier, "e", true);
+            QApplication::sendEvent(&bench.clock, &again);
+        }
+        QCOMPARE(bench.errors(), 1);
+    }
+
+    void aStopIsTakenBackWhileThereIsTime()
+    {
+        Bench bench;
+        bench.at(300);
+        bench.press("x");
+        QVERIFY(bench.told().contains("X goes on"));
+        bench.at(310);
+        bench.press("x");
+        QVERIFY(!bench.clock.log().stoppedEarly());
+        QCOMPARE(bench.clock.clockText(), "9:50");
+    }
+
+    void aStoppedRunNeverBecomesAWholeOne()
+    {
+        Bench bench;
+        bench.at(300);
+        bench.press("x");
+        bench.at(1200);
+        QTRY_VERIFY2(bench.told().contains("does not count"), qPrintable(bench.told()));
+        bench.press("x");
+        QVERIFY(bench.clock.log().stoppedEarly());
+        QCOMPARE(bench.clock.log().elapsed(bench.now), 300);
+        QCOMPARE(bench.clock.log().ended(bench.now), start.plusSeconds(300));
+    }
+
+    void theLastSecondsAreProvisionalUntilTheRunIsOver()
+    {
+        Bench bench;
+        bench.at(895.1);
+        bench.press("s");
+        bench.at(899);
+        QCOMPARE(bench.clock.summary().provisionalSeconds, 4);
+        bench.press("e"); // makes it say anew what it shows
+        QVERIFY2(bench.told().contains("last 4 s provisional"), qPrintable(bench.told()));
+        bench.at(900);
+        QTRY_VERIFY(bench.told().contains("TIME IS UP"));
+        QVERIFY2(!bench.told().contains("provisional"), qPrintable(bench.told()));
+    }
+
+    void timeOutOfSyncProvesNothing()
+    {
+        Bench bench;
+        bench.at(100);
+        bench.press("s");
+        bench.at(400.5);
+        bench.press("s");
+        bench.at(600);
+        QCOMPARE(bench.clock.sentence(), "no error in 4:59: BER below 1.6e-7 with 95 % "
+                                         "confidence; 301 s out of synchronisation are left out");
+    }
+
+    void theEndIsSeenAndTold()
+    {
+        Bench bench;
+        QSignalSpy over(&bench.clock, &RunClock::over);
+        bench.at(899.9);
+        QTest::qWait(600);
+        QCOMPARE(over.size(), 0);
+        bench.at(900.1);
+        QTRY_COMPARE(over.size(), 1);
+        // It flashes, and rests at last.
+        QList<QImage> seen;
+        for (int i = 0; i < 40 && (seen.size() < 3 || i < 30); ++i) {
+            const QImage picture = bench.clock.grab().toImage();
+            if (!seen.contains(picture))
+                seen << picture;
+            QTest::qWait(100);
+        }
+        QVERIFY2(seen.size() >= 2, "nothing flashed");
+        QCOMPARE(over.size(), 1);
+        QVERIFY(bench.told().contains("TIME IS UP"));
+    }
+
+    void aRunThatEndedUnwatchedIsOverWithoutNoise()
+    {
+        Bench bench;
+        bench.at(2000);
+        QSignalSpy over(&bench.clock, &RunClock::over);
+        bench.clock.setLog(RunLog::fromJson(RunLog(start, 900).toJson()));
+        QTest::qWait(600);
+        QCOMPARE(over.size(), 0);
+        QVERIFY(bench.told().contains("TIME IS UP"));
+        bench.press("e"); // too late
+        QCOMPARE(bench.errors(), 0);
+    }
+
+    void theDraftHoldsTheWholeRun()
+    {
+        RunLog log(start.plusSeconds(0.25), 900);
+        log.addErrors(start.plusSeconds(20), 7);
+        log.toggleSync(start.plusSeconds(30));
+        log.toggleSync(start.plusSeconds(33));
+        log.stop(start.plusSeconds(60.5));
+        QCOMPARE(RunLog::fromJson(log.toJson()), log);
+        const Moment later = start.plusSeconds(500);
+        QCOMPARE(RunLog::fromJson(log.toJson()).seconds(later), log.seconds(later));
+    }
+
+    /// However much there is to say, no line lies over another: the picture of a wide clock and
+    /// that of one so narrow that lines wrap both keep free rows between the words.
+    void longLinesWrapAndDoNotOverlap()
+    {
+        Bench bench;
+        bench.at(100);
+        bench.press("s");
+        bench.at(130);
+        bench.press("9s");
+        bench.at(137);
+        const QSize narrow = bench.clock.minimumSizeHint();
+        const int wide = 3 * narrow.width();
+        const auto inkRows = [&](int width) {
+            bench.clock.resize(width, narrow.height());
+            const QImage picture = bench.clock.grab().toImage();
+            int blocks = 0;
+            bool inside = false;
+            for (int y = 8; y < picture.height() * 2 / 3; ++y) {
+                bool ink = false;
+                for (int x = 20; x < picture.width() - 20; ++x)
+                    ink |= picture.pixel(x, y) != picture.pixel(12, 12);
+                blocks += ink && !inside;
+                inside = ink;
+            }
+            return blocks;
+        };
+        QVERIFY2(inkRows(narrow.width()) > inkRows(wide),
+                 qPrintable(QString("%1 %2").arg(inkRows(narrow.width())).arg(inkRows(wide))));
+    }
+};
+
+QTEST_MAIN(RunClockTest)
+#include "RunClockTest.moc"
