@@ -1,0 +1,375 @@
+// Throws damaged input at the other readers of the program: JSON and CSV as such, job records,
+// loops, identifier lists, orders, limit sets, certificates as documents and as PDF, and the
+// imports as they run on records.
+//
+//   fuzz.readers [EXECUTIONS [START [READER]]]
+//
+// What runs on records finds fresh ones at each START and at each multiple of 64: begin there to
+// repeat one execution.
+
+#include "app/actions/Certificates.h"
+#include "app/actions/Evidence.h"
+#include "app/actions/History.h"
+#include "app/actions/Orders.h"
+#include "core/identifiers/IdentifierList.h"
+#include "core/loop/LoopLoss.h"
+#include "tests/fuzz/Fuzz.h"
+#include "tests/support/Certificates.h"
+#include "tests/support/Office.h"
+
+#include <QGuiApplication>
+
+#include <cmath>
+
+using namespace loopwright;
+using namespace loopwright::fuzz;
+
+namespace {
+
+constexpr qint64 executionsOnRecords = 64;
+
+template<class T>
+void promiseWords(const Result<T> &result)
+{
+    promise(result || !result.error().message.isEmpty(), "an error says something");
+}
+
+void json(Random &random)
+{
+    static constexpr const char *texts[] = {
+        R"({"a":[1,2.5,-3e-7,"x\u0000\ud83d\ude00"],"b":{"c":null,"d":true}})",
+        "[[[[[[[[]]]]]]]]",
+        "\xEF\xBB\xBF{\"\xc3\xa4\":1e308}",
+    };
+    QByteArray text = oneOf(random, texts);
+    if (below(random, 20) == 0)
+        text = QByteArray(below(random, 3000), '[') + text;
+    const auto value = parseJson(damaged(text, random), "f");
+    promiseWords(value);
+    if (!value)
+        return;
+    const QByteArray written = canonicalJson(*value);
+    const auto again = parseJson(written, "f");
+    promise(again && canonicalJson(*again) == written, "canonical JSON reads the same");
+}
+
+void csv(Random &random)
+{
+    static constexpr const char *files[] = {
+        "a,b,dn_1\r\n1,\"two, \"\"2\"\"\",3\r\n\r\n4,5,6\r\n",
+        "\xEF\xBB\xBF"
+        "b,a\n\"line\nend\",1\n",
+    };
+    const auto table =
+        readCsv(damaged(oneOf(random, files), random), "f", {{"a", "b"}, {"dn_#", "c"}, {}});
+    promiseWords(table);
+    if (!table)
+        return;
+    int line = 0;
+    for (const CsvRow &row : table->rows) {
+        promise(row.line > line, "rows come in the order of their lines");
+        line = row.line;
+        if (!row.trouble.isEmpty())
+            continue;
+        promise(row.fields.size() == table->header.size(), "a row is as long as the header");
+        const QByteArray record = csvRecord(row.fields);
+        CsvScanner scanner(record);
+        const bool blank = row.fields == QStringList{QString()};
+        promise(blank || (scanner.next() && scanner.trouble().isEmpty() &&
+                          qsizetype(scanner.fields().size()) == row.fields.size()),
+                "what was written reads the same");
+    }
+}
+
+QByteArray wholeRecord()
+{
+    static const QByteArray bytes = canonicalJson(jobs::record(
+        jobs::order(jobs::briFields()),
+        jobs::briFacts() + QList<QJsonObject>{jobs::fact(40, "visit", 1,
+                                                         {{"arrived", "2026-03-04T08:00:00-06:00"},
+                                                          {"left", "2026-03-04T10:00:00-06:00"},
+                                                          {"result", "worked"}}),
+                                              jobs::fact(41, "changed", 2, {{"what", "nt"}}),
+                                              jobs::fact(42, "note", 3, {{"text", "wet cable"}})}));
+    return bytes;
+}
+
+/// The whole record, or one with a single fact of it, so that the damage goes deep.
+QByteArray damagedRecord(Random &random)
+{
+    QByteArray bytes = wholeRecord();
+    if (below(random, 4) != 0) {
+        QJsonObject record = *parseJsonObject(bytes, "f");
+        const QJsonArray facts = record["facts"].toArray();
+        record["facts"] = QJsonArray{facts[below(random, facts.size())]};
+        bytes = canonicalJson(record);
+    }
+    return damaged(bytes, random);
+}
+
+void record(Random &random)
+{
+    const auto object = parseJsonObject(damagedRecord(random), "f");
+    if (!object)
+        return;
+    const auto read = readJobRecord(*object, "f", [] { return jobs::uuid(99); });
+    promiseWords(read);
+    if (!read)
+        return;
+    for (const Fact &fact : read->facts) {
+        const auto again = Fact::fromJson(fact.toJson(), "fact");
+        promise(again && again->digest() == fact.digest(), "a fact reads as it was written");
+        checkFits(fact, jobs::order(jobs::briFields()), "f");
+    }
+}
+
+void promiseLoop(const Result<LoopMakeup> &makeup)
+{
+    promiseWords(makeup);
+    if (!makeup)
+        return;
+    promise(LoopMakeup::fromJson(makeup->toJson(), "loop") == *makeup,
+            "a make-up reads as it was written");
+    const double loss = insertionLossDb(*makeup, 40'000, {});
+    promise(std::isfinite(loss), "a make-up has a loss");
+}
+
+void loopJson(Random &random)
+{
+    static constexpr const char *loops[] = {
+        R"({"temperature_f":70,"elements":[{"type":"section","gauge_awg":26,"length_ft":9000},
+{"type":"bridged_tap","gauge_awg":24,"length_ft":1500},{"type":"load_coil","millihenry":88}]})",
+        R"({"temperature_c":20,"capacitance_nf_per_km":43.5,"elements":[
+{"type":"section","diameter_mm":0.4,"length_m":2500,"capacitance_nf_per_km":50},
+{"type":"load_coil","millihenry":66,"ohms":7}]})",
+    };
+    const auto object = parseJsonObject(damaged(oneOf(random, loops), random), "f");
+    if (object)
+        promiseLoop(LoopMakeup::fromJson(*object, "f"));
+}
+
+void loopCsv(Random &random)
+{
+    static constexpr const char *loops[] = {
+        "element,gauge_awg,length_ft,temperature_f\nsection,26,9000,70\nbridged_tap,24,1500,\n",
+        "element,diameter_mm,length_m,millihenry,ohms\nsection,0.4,2500,,\nload_coil,,,88,9\n",
+    };
+    promiseLoop(LoopMakeup::fromCsv(damaged(oneOf(random, loops), random), "f"));
+}
+
+void identifiers(Random &random)
+{
+    static constexpr const char *lists[] = {
+        "variant,spid,dn\nni2,21755501430101,217-555-0143\nni1-5ess,01555014300,\n,x,y\n",
+        "dn,variant,spid\r\n\"217-555-0143\",\"ni-generic\",\"217 555 0143 01 01\"\r\n"
+        "217-555-0144,dms100-custom,2175550144\r\n217-555-0144,euro,1\r\n",
+    };
+    QByteArray out;
+    const auto count = checkIdentifierList(damaged(oneOf(random, lists), random), "f",
+                                           [&out](QByteArrayView piece) -> Result<void> {
+                                               out.append(piece);
+                                               return {};
+                                           });
+    promiseWords(count);
+    if (!count)
+        return;
+    promise(count->ok + count->warnings + count->errors == count->rows, "each row has a verdict");
+    const auto table =
+        readCsv(out, "f", {{"variant", "spid", "verdict", "code", "reason", "repair"}, {"dn"}, {}});
+    promise(table && qint64(table->rows.size()) == count->rows, "each row is written");
+    for (const CsvRow &row : table->rows)
+        promise(QStringList{"ok", "warning", "error"}.contains(table->value(row, "verdict")),
+                "a verdict is one of three");
+}
+
+void order(Random &random)
+{
+    OrderFields fields = random() & 1 ? jobs::briFields() : jobs::analogFields();
+    for (int changes = int(below(random, 4)); changes > 0; --changes) {
+        const auto at = std::next(fields.begin(), below(random, fields.size()));
+        at.value() = QString::fromUtf8(damaged(at.value().toUtf8(), random)).trimmed();
+    }
+    fields.removeIf([](const auto &field) { return field.value().isEmpty(); });
+    const OrderReading read = readOrder(fields, [](const QString &office) {
+        return office == u"NORTH" ? std::optional<QString>("ni2") : std::nullopt;
+    });
+    for (const Finding &finding : read.malformed)
+        promise(!finding.reason.isEmpty() && !finding.field.isEmpty(), "a finding names its field");
+    if (!read.malformed.empty())
+        return;
+    const auto again = ServiceOrder::fromJson(read.order.toJson(), "f");
+    promise(again == read.order, "an order reads as it was written");
+}
+
+void limits(Random &random)
+{
+    static const QByteArray shipped = canonicalJson(jobs::limits().toJson());
+    const auto object = parseJsonObject(damaged(shipped, random), "f");
+    if (object)
+        promiseWords(LimitSet::fromJson(*object, "f"));
+}
+
+void content(Random &random)
+{
+    static const QByteArray bytes = canonicalJson(certificates::bri().toJson());
+    const auto object = parseJsonObject(damaged(bytes, random), "f");
+    if (!object)
+        return;
+    const auto read = CertificateContent::fromJson(*object, "f");
+    promiseWords(read);
+    if (read)
+        promise(canonicalJson(read->toJson()) == canonicalJson(*object),
+                "a certificate's content says nothing that it does not keep");
+}
+
+/// Records with one job that is accepted and certified.
+struct Desk
+{
+    std::unique_ptr<Records> records = jobs::office();
+    QByteArray pdf;
+    QString number, code;
+
+    Desk()
+    {
+        const auto good = [](bool done) { promise(done, "the records are made"); };
+        good(importOrders(*records, jobs::csv({jobs::briFields(), jobs::analogFields()}), {"f"})
+                 .has_value());
+        good(recordFile(
+                 *records,
+                 canonicalJson(jobs::record(jobs::order(jobs::briFields()), jobs::briFacts())), "f")
+                 .has_value());
+        const auto issued =
+            issueCertificate(*records, {"A-1001", Paper::A4, {}, [this](const QByteArray &bytes) {
+                                            pdf = bytes;
+                                            return Result<void>();
+                                        }});
+        good(issued.has_value());
+        number = issued->number;
+        code = issued->code;
+    }
+    ~Desk() { promise(verifyHistory(*records)->broken.empty(), "the history is whole"); }
+};
+
+Desk &desk()
+{
+    static std::unique_ptr<Desk> kept;
+    static qint64 last = -1;
+    if (!kept || (last != g_execution && g_execution % executionsOnRecords == 0) ||
+        g_execution < last) {
+        kept.reset();
+        kept = std::make_unique<Desk>();
+    }
+    last = g_execution;
+    return *kept;
+}
+
+void imported(Random &random, const QByteArray &file,
+              Result<ImportReport> (*import)(Records &, const QByteArray &, const ImportOptions &))
+{
+    const QByteArray bytes = damaged(file, random);
+    ImportOptions options{"f.csv"};
+    options.allOrNothing = below(random, 4) == 0;
+    options.update = random() & 1;
+    const auto report = import(*desk().records, bytes, options);
+    promiseWords(report);
+    if (!report)
+        return;
+    promise(report->held <= report->accepted, "a held row was taken in");
+    for (const Finding &finding : report->findings)
+        promise(!finding.reason.isEmpty() && finding.row > 0, "a finding names its row");
+    promise(report->refused == 0 || !report->rejects.isEmpty(), "refused rows are handed back");
+    promise(!report->toJson().isEmpty(), "it can be told");
+}
+
+void orders(Random &random)
+{
+    imported(random, jobs::csv({jobs::briFields(), jobs::analogFields()}), importOrders);
+}
+void offices(Random &random)
+{
+    imported(random,
+             "office,name,protocol_variant,test_lines\n"
+             "NORTH,North Street,ni2,loopback=5550199777;quiet=5550199778\nSOUTH,South,euro,\n",
+             importOffices);
+}
+void installers(Random &random)
+{
+    imported(random, "installer,name,role\nK7,Kim Carver,installer\nD1,Dana Reed,dispatcher\n",
+             importInstallers);
+}
+void instruments(Random &random)
+{
+    imported(random,
+             "instrument,serial,kind,calibrated_on,calibration_due\n"
+             "TS-4,S-1021,basic-rate test set,2025-09-01,2026-09-01\n"
+             "TS-5,S-1022,voltmeter,2025-09-01,not_required\n",
+             importInstruments);
+}
+
+void recordOnRecords(Random &random)
+{
+    Records &records = *desk().records;
+    const QByteArray bytes = damagedRecord(random);
+    const auto before = showOrder(records, "A-1001")->facts.size();
+    const auto report = recordFile(records, bytes, "f.json");
+    promiseWords(report);
+    const auto after = showOrder(records, "A-1001")->facts.size();
+    promise(after == before + (report ? std::size_t(report->added.size()) : 0),
+            "facts are added whole or not at all");
+}
+
+void pdf(Random &random)
+{
+    Desk &there = desk();
+    const QByteArray bytes = damaged(there.pdf, random);
+    const auto check = verifyCertificateFile(*there.records, bytes);
+    promise(check.has_value(), "any file is judged");
+    promise(bytes == there.pdf ? check->verdict == CertificateVerdict::Genuine
+                               : check->verdict == CertificateVerdict::Altered ||
+                                     check->verdict == CertificateVerdict::Unknown,
+            "a changed file is not genuine, and an unchanged one is");
+}
+
+void number(Random &random)
+{
+    Desk &there = desk();
+    const auto changed = [&random](const QString &text) {
+        return random() & 1 ? text : QString::fromUtf8(damaged(text.toUtf8(), random));
+    };
+    const QString number = changed(there.number);
+    const QString code = changed(there.code);
+    const auto check = verifyCertificateNumber(*there.records, number, code);
+    promiseWords(check);
+    if (check && number == there.number && code == there.code)
+        promise(check->verdict == CertificateVerdict::Genuine, "the number with its code");
+    if (check && check->verdict == CertificateVerdict::Genuine)
+        promise(number.count('-') <= 40 && code.size() >= 6, "no short code is enough");
+}
+
+constexpr Reader readers[] = {
+    {"json", json},
+    {"csv", csv},
+    {"record", record},
+    {"loop.json", loopJson},
+    {"loop.csv", loopCsv},
+    {"identifiers", identifiers},
+    {"order", order},
+    {"limits", limits},
+    {"content", content},
+    {"orders", orders},
+    {"offices", offices},
+    {"installers", installers},
+    {"instruments", instruments},
+    {"records", recordOnRecords},
+    {"pdf", pdf},
+    {"number", number},
+};
+
+} // namespace
+
+int main(int argc, char **argv)
+{
+    qputenv("QT_QPA_PLATFORM", "offscreen"); // certificates are painted
+    const QGuiApplication application(argc, argv);
+    return runReaders(argc, argv, readers);
+}
