@@ -118,6 +118,7 @@ void RunEntry::showState()
     const bool drafted = !m_desk.draft(m_counts->objectName()).isEmpty();
     m_start->setVisible(!any);
     m_totals->setVisible(!any);
+    m_file->setVisible(!running); // its seconds would take the place of those still to come
     m_clock->setVisible(any);
     m_counts->setVisible(any ? !running : m_entering || drafted);
     m_counts->setTyped(m_counts->typed()); // shows what is asked now

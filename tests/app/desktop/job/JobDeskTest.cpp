@@ -75,12 +75,14 @@ private slots:
         auto *clock = bench.find<RunClock>("error_test.clock");
         QVERIFY(!clock->isHidden());
         QCOMPARE(clock->clockText(), "10:00"); // started at 8:32, now 8:37
+        QVERIFY(bench.find<QWidget>("error_test.file")->isHidden());
         QCOMPARE(clock->summary().bitErrors, 4);
         QCOMPARE(clock->summary().syncLosses, 1);
         QCOMPARE(clock->summary().outOfSyncSeconds, 31); // both ends of the half minute
         bench.go("error_test.clock");
         bench.at(47);
         QTRY_COMPARE(JobBench::focus(), QString("error_test.counts.bit_errors"));
+        QVERIFY(!bench.find<QWidget>("error_test.file")->isHidden());
         for (int i = 0; i < 4; ++i)
             JobBench::enter();
         const auto view = showOrder(bench.records(), "A-1001");
