@@ -20,7 +20,7 @@ CsvScanner::CsvScanner(QByteArrayView bytes, char separator)
 bool CsvScanner::next()
 {
     while (m_at < m_end && (*m_at == '\n' || *m_at == '\r')) {
-        m_line += *m_at == '\n';
+        m_line += endsLine();
         ++m_at;
     }
     m_fields.clear();
@@ -32,6 +32,12 @@ bool CsvScanner::next()
     while (readField()) {
     }
     return true;
+}
+
+/// A carriage return alone ends a line, as it ends a row; one before a line feed does not.
+bool CsvScanner::endsLine() const
+{
+    return *m_at == '\n' || (*m_at == '\r' && (m_at + 1 == m_end || m_at[1] != '\n'));
 }
 
 // True where another field of the same row follows.
@@ -65,7 +71,7 @@ void CsvScanner::readQuoted()
     text.clear();
     bool closed = false;
     for (++m_at; m_at < m_end && !closed; ++m_at) {
-        m_line += *m_at == '\n';
+        m_line += endsLine();
         if (*m_at != '"')
             text.push_back(*m_at);
         else if (m_at + 1 < m_end && m_at[1] == '"')

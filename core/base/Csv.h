@@ -31,6 +31,7 @@ public:
     const QString &trouble() const { return m_trouble; }
 
 private:
+    bool endsLine() const;
     bool readField();
     void readBare();
     void readQuoted();

@@ -8,6 +8,19 @@ class CsvTest : public QObject
 {
     Q_OBJECT
 private slots:
+    void countsLinesWhateverEndsThem()
+    {
+        for (const char *bytes : {"a\n1\n\n\"x\ny\"\n2\n", "a\r\n1\r\n\r\n\"x\r\ny\"\r\n2\r\n",
+                                  "a\r1\r\r\"x\ry\"\r2\r"}) {
+            const auto table = readCsv(bytes, "f.csv", {{"a"}, {}, {}});
+            QVERIFY(table);
+            QCOMPARE(table->rows.size(), 3u);
+            QCOMPARE(table->rows[0].line, 2);
+            QCOMPARE(table->rows[1].line, 4);
+            QCOMPARE(table->rows[2].line, 6);
+        }
+    }
+
     void readsQuotesLineBreaksAndBom()
     {
         const auto table = readCsv("\xEF\xBB\xBFname,text\r\n\"a\"\"b\",\"one\ntwo\"\r\n\r\nc,d\n",
