@@ -19,6 +19,23 @@ QString lineAndColumn(const QByteArray &bytes, qsizetype offset)
     return QString("line %1, column %2").arg(line).arg(column);
 }
 
+/// Where an escaped half of a surrogate pair stands without the other half; -1 where none does.
+/// UTF-8 cannot hold it (RFC 7493 2.1, which RFC 8785 asks for). The JSON is valid otherwise.
+qsizetype loneSurrogate(const QByteArray &json)
+{
+    const auto escaped = [&json](qsizetype at) { // the code unit, or 0 where no \u stands
+        return json.mid(at, 2) == "\\u" ? json.mid(at + 2, 4).toUInt(nullptr, 16) : 0;
+    };
+    for (auto at = json.indexOf('\\'); at >= 0; at = json.indexOf('\\', at)) {
+        const uint unit = escaped(at);
+        const bool pair = QChar::isHighSurrogate(unit) && QChar::isLowSurrogate(escaped(at + 6));
+        if (QChar::isSurrogate(unit) && !pair)
+            return at;
+        at += pair ? 12 : 2;
+    }
+    return -1;
+}
+
 // RFC 8785 3.2.2.2: control characters as the short escapes or \u00xx, all else as it is, in UTF-8.
 void appendText(QByteArray &out, const QString &text)
 {
@@ -138,6 +155,9 @@ Result<QJsonValue> parseJson(const QByteArray &bytes, const QString &fileName, q
         return failure(ErrorCode::BadInput,
                        QString("is not valid JSON: %1").arg(error.errorString()),
                        QString("%1: %2").arg(fileName, lineAndColumn(body, error.offset)));
+    if (const auto at = loneSurrogate(body); at >= 0)
+        return failure(ErrorCode::BadInput, "holds half of a surrogate pair, which is no text",
+                       QString("%1: %2").arg(fileName, lineAndColumn(body, at)));
     return document.isArray() ? QJsonValue(document.array()) : QJsonValue(document.object());
 }
 

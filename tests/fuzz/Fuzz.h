@@ -20,12 +20,14 @@ namespace loopwright::fuzz {
 using Random = std::mt19937_64;
 
 inline qint64 g_execution = 0;
+inline QByteArray g_input; ///< as it was damaged last
 
 inline void promise(bool kept, const char *what)
 {
     if (kept)
         return;
-    std::fprintf(stderr, "execution %lld: %s\n", static_cast<long long>(g_execution), what);
+    std::fprintf(stderr, "execution %lld: %s\n%s\n", static_cast<long long>(g_execution), what,
+                 g_input.left(3000).toPercentEncoding(" ,;:{}[]\"'/#|+=@\\").constData());
     std::abort();
 }
 
@@ -125,7 +127,7 @@ inline QByteArray damaged(QByteArray bytes, Random &random)
             break;
         }
     }
-    return bytes;
+    return g_input = bytes;
 }
 
 struct Reader

@@ -77,6 +77,12 @@ private slots:
         QTest::addColumn<QByteArray>("bytes");
         QTest::addColumn<QString>("place");
         QTest::newRow("truncated") << QByteArray("{\"a\":\n[1,") << "f.json: line 2, column 4";
+        QTest::newRow("half a pair")
+            << QByteArray("{\"a\":\n\"\\\\\\uD83D\"}") << "f.json: line 2, column 4";
+        QTest::newRow("second half")
+            << QByteArray("{\"\\uDE00\\uD83D\":1}") << "f.json: line 1, column 3";
+        QTest::newRow("not a pair")
+            << QByteArray("[\"\\uD83D\\\\uDE00\"]") << "f.json: line 1, column 3";
         QTest::newRow("not utf-8") << QByteArray("{\"a\":\"\xff\"}") << "f.json: line 1";
         QTest::newRow("empty") << QByteArray() << "f.json: line 1";
         QTest::newRow("deep") << QByteArray(100000, '[') << "f.json: line 1";
