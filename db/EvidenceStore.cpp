@@ -4,7 +4,6 @@
 #include "db/EventStore.h"
 #include "db/FactStore.h"
 #include "db/InstrumentStore.h"
-#include "db/OrderStore.h"
 
 #include <QSet>
 
@@ -78,14 +77,20 @@ Result<DecisionInput> EvidenceStore::of(const QString &orderNumber, const QStrin
     if (!*stored)
         return failure(ErrorCode::NotFound,
                        QString("There is no order \"%1\".").arg(orderNumber.left(60)));
+    return of(**stored, limitSet);
+}
+
+Result<DecisionInput> EvidenceStore::of(const StoredOrder &stored, const QString &limitSet) const
+{
+    const QString &orderNumber = stored.order.number;
     DecisionInput input;
-    input.order = (*stored)->order;
+    input.order = stored.order;
     input.limitSet = limitSet;
-    const auto working = workedBefore(m_database, **stored);
+    const auto working = workedBefore(m_database, stored);
     if (!working)
         return failure(working.error());
     input.scope = scopeOf(input.order, *working);
-    if ((*stored)->status == OrderStatus::Open) {
+    if (stored.status == OrderStatus::Open) {
         auto conflicts = AssignmentStore(m_database).conflictsOf(input.order);
         if (!conflicts)
             return failure(conflicts.error());

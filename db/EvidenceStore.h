@@ -3,7 +3,7 @@
 // and the evidence.
 
 #include "core/acceptance/Decide.h"
-#include "db/Database.h"
+#include "db/OrderStore.h"
 
 namespace loopwright {
 
@@ -18,6 +18,8 @@ public:
     /// NotFound where there is no such order. A completed or cancelled order has no conflicts: what
     /// it held may be on another circuit by now.
     Result<DecisionInput> of(const QString &orderNumber, const QString &limitSet) const;
+    /// The same for an order that was read already.
+    Result<DecisionInput> of(const StoredOrder &stored, const QString &limitSet) const;
 
 private:
     const Database &m_database;

@@ -25,9 +25,21 @@ Result<std::optional<LimitSet>> LimitSetStore::find(const QString &version) cons
 
 Result<std::optional<LimitSet>> LimitSetStore::inForceOn(QDate day) const
 {
+    ReadLimitSet none;
+    return inForceOn(day, none);
+}
+
+Result<std::optional<LimitSet>> LimitSetStore::inForceOn(QDate day, ReadLimitSet &last) const
+{
     Statement statement(m_database, "limits.in_force");
     statement.bind("day", day.toString("yyyy-MM-dd"));
-    return firstRow(statement, readSet);
+    return firstRow(statement, [&last](const Statement &row) {
+        if (const QByteArray content = row.bytes("content"); content != last.content) {
+            last.set = readSet(row);
+            last.content = row.trouble() ? QByteArray() : content;
+        }
+        return last.set;
+    });
 }
 
 Result<std::vector<LimitSet>> LimitSetStore::all() const

@@ -6,6 +6,13 @@
 
 namespace loopwright {
 
+/// A set that was read, and the stored content it was read from.
+struct ReadLimitSet
+{
+    QByteArray content;
+    LimitSet set;
+};
+
 class LimitSetStore
 {
 public:
@@ -18,6 +25,9 @@ public:
     /// The set with the latest first day that is not after `day`; of two with the same day the one
     /// that was added later.
     Result<std::optional<LimitSet>> inForceOn(QDate day) const;
+    /// The same for who asks for each of many orders: `last` is what the question before read, and
+    /// is read anew only where the records hold another content now.
+    Result<std::optional<LimitSet>> inForceOn(QDate day, ReadLimitSet &last) const;
     Result<std::vector<LimitSet>> all() const; ///< by first day
 
     /// True where it was added; false where it is there already. BadInput where the version is

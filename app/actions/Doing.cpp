@@ -81,7 +81,7 @@ Result<void> refreshState(Records &records, Transaction &transaction, const QStr
     const auto stored = orderOf(database, orderNumber);
     if (!stored)
         return failure(stored.error());
-    auto input = EvidenceStore(database).of(orderNumber, limits->version());
+    auto input = EvidenceStore(database).of(*stored, limits->version());
     if (!input)
         return failure(input.error());
     input->changes.insert(input->changes.end(), pending.begin(), pending.end());

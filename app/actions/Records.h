@@ -4,7 +4,7 @@
 
 #include "core/base/Moment.h"
 #include "core/base/Result.h"
-#include "db/Database.h"
+#include "db/LimitSetStore.h"
 
 #include <functional>
 #include <memory>
@@ -31,12 +31,16 @@ public:
     /// The clock, in the local offset; the history keeps it beside now().
     static Moment realNow();
 
+    /// What limitsInForce() read last: an import judges many orders by one set.
+    ReadLimitSet &lastLimits() { return m_lastLimits; }
+
     explicit Records(Database database);
 
 private:
     Database m_database;
     QString m_by;
     std::optional<Moment> m_given;
+    ReadLimitSet m_lastLimits;
 };
 
 /// `records.sqlite` in the XDG data directory of the program.

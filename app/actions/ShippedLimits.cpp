@@ -71,7 +71,8 @@ Result<void> bringShippedLimits(Records &records)
 
 Result<LimitSet> limitsInForce(Records &records)
 {
-    const auto set = LimitSetStore(records.database()).inForceOn(records.now().localDate());
+    const auto set = LimitSetStore(records.database())
+                         .inForceOn(records.now().localDate(), records.lastLimits());
     if (!set)
         return failure(set.error());
     if (!*set)

@@ -56,6 +56,30 @@ private slots:
         QVERIFY_RESULT(found);
         QCOMPARE(*found ? (*found)->version() : QString(), version);
     }
+    void whatWasReadBeforeIsReadAnewWhereItChanged()
+    {
+        ReadLimitSet last;
+        const auto inForce = [&](const QDate &day) {
+            const auto found = LimitSetStore(m_database).inForceOn(day, last);
+            return found && *found ? (*found)->version() : QString("none");
+        };
+        const QDate june(2026, 6, 15);
+        QCOMPARE(inForce(june), "none");
+        QVERIFY_RESULT(add(set("a", "2026-01-01")));
+        QCOMPARE(inForce(june), "a");
+        QVERIFY_RESULT(add(set("b", "2026-06-01")));
+        QCOMPARE(inForce(june), "b");
+        QCOMPARE(inForce(QDate(2026, 5, 31)), "a");
+        QCOMPARE(inForce(QDate(2025, 5, 31)), "none");
+        // A content that cannot be read stays an error each time it is asked for.
+        QVERIFY_RESULT(m_database.connection().run(
+            "INSERT INTO limit_set (version, valid_from, content, digest) "
+            "VALUES ('c', '2026-06-02', '{}', printf('%064d', 1))",
+            "test"));
+        for (int i = 0; i < 2; ++i)
+            QVERIFY(!LimitSetStore(m_database).inForceOn(june, last));
+        QCOMPARE(inForce(QDate(2026, 6, 1)), "b");
+    }
     void isNeverEdited()
     {
         QCOMPARE(*add(jobs::limits()), true);
