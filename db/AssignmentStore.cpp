@@ -38,16 +38,11 @@ bool same(const Assignment &assignment, const Claim &claim)
            assignment.value == claim.value;
 }
 
-auto isFor(const Assignment &assignment)
+/// Whether a row is what the order claims for its circuit; an order may have been moved to another.
+bool serves(const Assignment &assignment, const Claim &claim, const ServiceOrder &order)
 {
-    return [&assignment](const Claim &claim) { return same(assignment, claim); };
-}
-
-auto holds(const Claim &claim)
-{
-    return [&claim](const Assignment &assignment) {
-        return assignment.state != AssignmentState::Released && same(assignment, claim);
-    };
+    return assignment.state != AssignmentState::Released && assignment.circuit == order.circuit &&
+           same(assignment, claim);
 }
 
 /// One row of a double use: a value with one of the circuits and orders that use it.
@@ -73,10 +68,14 @@ void addOnce(QStringList &list, const QString &text)
 } // namespace
 
 Result<std::optional<Assignment>> AssignmentStore::holderOf(ClaimKind kind, const QString &scope,
-                                                            const QString &value) const
+                                                            const QString &value,
+                                                            const QString &except) const
 {
     Statement statement(m_database, "assignment.holder");
-    statement.bind("kind", kind).bind("scope", scope).bind("value", value);
+    statement.bind("kind", kind)
+        .bind("scope", scope)
+        .bind("value", value)
+        .bind("except_order", except);
     return firstRow(statement, [&](const Statement &row) {
         return Assignment{kind,
                           scope,
@@ -91,7 +90,7 @@ Result<std::vector<Conflict>> AssignmentStore::conflictsOf(const ServiceOrder &o
 {
     std::vector<Conflict> conflicts;
     for (const Claim &claim : claimsOf(order)) {
-        const auto holder = holderOf(claim.kind, claim.scope, claim.value);
+        const auto holder = holderOf(claim.kind, claim.scope, claim.value, order.number);
         if (!holder)
             return failure(holder.error());
         if (*holder && (*holder)->circuit != order.circuit)
@@ -147,11 +146,14 @@ Result<std::vector<Conflict>> AssignmentStore::claim(Transaction &transaction,
     Statement release(transaction, "assignment.release_value");
     for (const Assignment &assignment : *before)
         if (assignment.state == AssignmentState::Planned &&
-            std::none_of(claims.begin(), claims.end(), isFor(assignment)))
+            std::none_of(claims.begin(), claims.end(),
+                         [&](const Claim &claim) { return serves(assignment, claim, order); }))
             LOOPWRIGHT_TRY(bindValue(release, assignment, order.number).run());
     Statement plan(transaction, "assignment.plan");
     for (const Claim &claim : claims)
-        if (std::none_of(before->begin(), before->end(), holds(claim)))
+        if (std::none_of(before->begin(), before->end(), [&](const Assignment &assignment) {
+                return serves(assignment, claim, order);
+            }))
             LOOPWRIGHT_TRY(bindValue(plan, claim, order.number).run());
     return conflicts;
 }

@@ -52,11 +52,14 @@ public:
     {
     }
 
-    /// What of the order's claims another circuit holds. The order itself need not be stored.
+    /// What of the order's claims another circuit holds. The order itself need not be stored; what
+    /// it holds already is no conflict, even where it names another circuit now.
     Result<std::vector<Conflict>> conflictsOf(const ServiceOrder &order) const;
-    /// The circuit that holds a value, by the working row where there is one.
+    /// The circuit that holds a value, by the working row where there is one. What the order
+    /// `except` holds is passed over.
     Result<std::optional<Assignment>> holderOf(ClaimKind kind, const QString &scope,
-                                               const QString &value) const;
+                                               const QString &value,
+                                               const QString &except = {}) const;
     Result<std::vector<Assignment>> ofOrder(const QString &order) const;
     Result<std::vector<Assignment>> ofCircuit(const QString &circuit) const; ///< released ones too
     /// Over the whole database, from the orders themselves, so that held orders count: open orders
@@ -64,8 +67,9 @@ public:
     Result<std::vector<DoubleUse>> doubles() const;
 
     /// Plans every claim of a stored order, and releases what it had planned before and claims no
-    /// longer. Where another circuit holds one of them nothing is planned, what was planned before
-    /// is released, and the conflicts are returned; the order is then to be held.
+    /// longer, or claims for another circuit now. Where another circuit holds one of them nothing
+    /// is planned, what was planned before is released, and the conflicts are returned; the order
+    /// is then to be held.
     static Result<std::vector<Conflict>> claim(Transaction &transaction, const ServiceOrder &order);
     /// The order is completed: what the circuit had working is released, what the order planned
     /// becomes working. A disconnect plans nothing, so that everything is released.

@@ -5,6 +5,7 @@ SELECT c.circuit_number, o.order_number, a.state
 FROM assignment AS a JOIN circuit AS c ON c.id = a.circuit
 JOIN service_order AS o ON o.id = a.service_order
 WHERE a.kind = :kind AND a.scope = :scope AND a.value = :value AND a.state <> 'released'
+  AND o.order_number <> :except_order
 ORDER BY a.state DESC, a.id -- the working one before a planned one
 
 -- name: of_order

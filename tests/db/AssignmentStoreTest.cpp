@@ -166,6 +166,21 @@ private slots:
         QCOMPARE(claim(m_database, mended), std::vector<Conflict>());
         QCOMPARE(states("C-77").size(), 3);
     }
+    void anOrderThatNamesAnotherCircuitTakesItsValuesAlong()
+    {
+        const ServiceOrder moved = changed(jobs::briFields(), {{"circuit_number", "C-78"}});
+        QCOMPARE(*AssignmentStore(m_database).conflictsOf(moved), std::vector<Conflict>());
+        QVERIFY_RESULT(jobs::addOrder(m_database, moved));
+        QCOMPARE(claim(m_database, moved), std::vector<Conflict>());
+        QCOMPARE(states("C-77"), (QStringList{"43 A-1001 released", "44 A-1001 released"}));
+        QCOMPARE(states("C-78"), (QStringList{"43 A-1001 planned", "44 A-1001 planned"}));
+        // What another order of the old circuit holds stays there.
+        const ServiceOrder second =
+            changed(jobs::briFields(), {{"order_number", "A-5"}, {"circuit_number", "C-78"}});
+        QVERIFY_RESULT(jobs::addOrder(m_database, second));
+        QCOMPARE(claim(m_database, second), std::vector<Conflict>());
+        QCOMPARE(AssignmentStore(m_database).conflictsOf(m_order)->size(), 5u);
+    }
     void anOrderThatIsNotThereClaimsNothing()
     {
         auto transaction = Transaction::begin(m_database);
@@ -212,13 +227,18 @@ private slots:
         QVERIFY(rc::check("no value is held by two circuits", [this] {
             init();
             const int steps = *rc::gen::inRange(1, 25);
+            QSet<QString> completed;
             for (int step = 0; step < steps; ++step) {
                 const int circuit = *rc::gen::inRange(1, 4);
                 const QString dn = QString("217-555-015%1").arg(*rc::gen::inRange(0, 4));
                 const QString type =
                     *rc::gen::elementOf(std::vector<QString>{"new", "change", "disconnect"});
+                // Now and then an order that is there is changed, its circuit too.
+                const QString number = QString("B-%1").arg(*rc::gen::inRange(0, step + 1));
+                if (completed.contains(number))
+                    continue;
                 const ServiceOrder order =
-                    other({{"order_number", QString("B-%1").arg(step)},
+                    other({{"order_number", number},
                            {"order_type", type},
                            {"circuit_number", QString("C-%1").arg(circuit)},
                            {"pair", QString("9-%1").arg(*rc::gen::inRange(0, 3))},
@@ -226,8 +246,10 @@ private slots:
                            {"spid_1", QString(dn).remove('-') + "0101"}});
                 RC_ASSERT(jobs::addOrder(m_database, order).has_value());
                 const bool clean = claim(m_database, order).empty();
-                if (clean && *rc::gen::arbitrary<bool>())
+                if (clean && *rc::gen::arbitrary<bool>()) {
                     complete(order);
+                    completed.insert(number);
+                }
                 RC_ASSERT(*m_database.connection().number(
                               "SELECT count(*) FROM (SELECT 1 FROM assignment"
                               " WHERE state <> 'released' GROUP BY kind, scope, value"
