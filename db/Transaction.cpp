@@ -37,6 +37,7 @@ Transaction::Transaction(Database &database)
 Transaction::Transaction(Transaction &&other) noexcept
     : m_database(std::exchange(other.m_database, nullptr))
     , m_open(std::exchange(other.m_open, false))
+    , m_hasEvents(other.m_hasEvents)
     , m_changesBefore(other.m_changesBefore)
     , m_draftChanges(other.m_draftChanges)
     , m_seals(std::move(other.m_seals))
@@ -73,7 +74,7 @@ Result<void> Transaction::commit(const std::vector<Event> &events)
 {
     if (!m_open)
         return misuse("the transaction has ended already");
-    if (events.empty())
+    if (events.empty() && !m_hasEvents)
         return misuse("a change needs an event");
     const Moment now = realClock();
     for (const Event &event : events)
@@ -81,6 +82,15 @@ Result<void> Transaction::commit(const std::vector<Event> &events)
     if (!m_seals.empty())
         return misuse("rows of " + m_seals.begin()->first + " were written without an event");
     return end();
+}
+
+Result<void> Transaction::record(const Event &event)
+{
+    if (!m_open)
+        return misuse("the transaction has ended already");
+    LOOPWRIGHT_TRY(append(event, realClock()));
+    m_hasEvents = true;
+    return {};
 }
 
 Result<void> Transaction::append(Event event, const Moment &now)

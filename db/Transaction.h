@@ -26,8 +26,12 @@ public:
     /// Puts the event at the end of its subject's chain and commits. The event needs subject, by,
     /// kind and at; its place in the chain and the time of recording are filled in.
     Result<void> commit(const Event &event);
-    /// Several events, for a change that concerns several circuits; at least one.
+    /// Several events, for a change that concerns several circuits; at least one, unless some were
+    /// recorded.
     Result<void> commit(const std::vector<Event> &events);
+    /// Puts the event at the end of its chain already, for work of many steps that would otherwise
+    /// keep all of them until the end. It counts when the transaction is committed, not before.
+    Result<void> record(const Event &event);
     /// Commits a change of drafts, which have no history. Refused where anything else was changed.
     Result<void> commitDraft();
 
@@ -44,6 +48,7 @@ private:
 
     Database *m_database; ///< null when moved from
     bool m_open = true;
+    bool m_hasEvents = false; ///< recorded before the commit
     qint64 m_changesBefore;
     qint64 m_draftChanges = 0;
     std::map<QString, std::vector<Seal>> m_seals; ///< by subject

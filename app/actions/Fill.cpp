@@ -127,8 +127,7 @@ private:
     std::mt19937_64 m_random;
 };
 
-Result<void> fillRegister(Records &records, Transaction &transaction, Inventor &inventor,
-                          std::vector<Event> &events)
+Result<void> fillRegister(Records &records, Transaction &transaction, Inventor &inventor)
 {
     for (int i = 1; i <= officeCount; ++i) {
         const ServingOffice office{QString("OFFICE%1").arg(i, 2, 10, QChar('0')),
@@ -140,27 +139,25 @@ Result<void> fillRegister(Records &records, Transaction &transaction, Inventor &
             PersonStore::put(transaction, {QString("P%1").arg(i, 2, 10, QChar('0')),
                                            inventor.one(firstNames) + ' ' + inventor.one(lastNames),
                                            i % 20 ? Role::Installer : Role::Supervisor}));
-    events.push_back(registerEvent(records, "register_invented",
-                                   {{"offices", officeCount}, {"people", personCount}}));
-    return {};
+    return transaction.record(registerEvent(records, "register_invented",
+                                            {{"offices", officeCount}, {"people", personCount}}));
 }
 
 Result<void> fillCircuit(Records &records, Transaction &transaction, Inventor &inventor,
-                         qint64 circuit, std::vector<Event> &events)
+                         qint64 circuit)
 {
     const ServiceOrder order = inventor.order(circuit);
     const auto taken = takeOrder(records, transaction, order, std::nullopt);
     if (!taken)
         return failure(taken.error());
-    events.push_back(taken->event);
+    LOOPWRIGHT_TRY(transaction.record(taken->event));
     const std::vector<Fact> facts = inventor.facts(order);
     for (const Fact &fact : facts)
         LOOPWRIGHT_TRY(FactStore::add(transaction, fact));
-    if (!facts.empty()) {
-        LOOPWRIGHT_TRY(refreshState(records, transaction, order.number));
-        events.push_back(orderEvent(records, order, "facts_recorded", {{"invented", true}}));
-    }
-    return {};
+    if (facts.empty())
+        return {};
+    LOOPWRIGHT_TRY(refreshState(records, transaction, order.number));
+    return transaction.record(orderEvent(records, order, "facts_recorded", {{"invented", true}}));
 }
 
 } // namespace
@@ -180,14 +177,13 @@ Result<void> fillWithInvented(Records &records, int circuits, quint64 seed,
     if (*there > 0 || !offices->empty())
         return failure(ErrorCode::Refused, "Invented records go into an empty database only.");
     Inventor inventor(seed);
-    std::vector<Event> events;
-    LOOPWRIGHT_TRY(fillRegister(records, *transaction, inventor, events));
+    LOOPWRIGHT_TRY(fillRegister(records, *transaction, inventor));
     for (qint64 circuit = 0; circuit < circuits; ++circuit) {
-        LOOPWRIGHT_TRY(fillCircuit(records, *transaction, inventor, circuit, events));
+        LOOPWRIGHT_TRY(fillCircuit(records, *transaction, inventor, circuit));
         if (circuit % circuitsBetweenReports == 0 && progress && !progress(circuit, circuits))
             return failure(ErrorCode::Refused, "The filling was stopped; nothing was changed.");
     }
-    return transaction->commit(events);
+    return transaction->commit(std::vector<Event>());
 }
 
 } // namespace loopwright

@@ -57,15 +57,35 @@ public:
                 return outcome;
             }
         }
-        return takeIn(transaction, reading.order, *before, std::move(outcome));
+        auto taken = takeIn(transaction, reading.order, *before, std::move(outcome));
+        if (taken && taken->kind == RowOutcome::Held)
+            m_heldRows.insert(reading.order.number, row.line);
+        return taken;
     }
 
-    Result<std::vector<Event>> finish(Transaction &transaction)
+    /// What a later row released, an earlier one may have waited for.
+    Result<std::vector<Event>> finish(Transaction &transaction, ImportReport &report)
     {
-        return m_changed ? claimForHeldOrders(m_records, transaction) : std::vector<Event>();
+        if (!m_changed)
+            return std::vector<Event>();
+        auto events = claimForHeldOrders(m_records, transaction);
+        if (events)
+            for (const Event &event : *events)
+                if (const auto row = m_heldRows.constFind(event.order); row != m_heldRows.end())
+                    noLongerHeld(report, *row);
+        return events;
     }
 
 private:
+    static void noLongerHeld(ImportReport &report, int row)
+    {
+        --report.held;
+        for (Finding &finding : report.findings)
+            if (finding.row == row && finding.severity == Severity::Error) {
+                finding.severity = Severity::Note;
+                finding.reason += " A later row released it.";
+            }
+    }
     OrderFields fieldsOf(const CsvTable &table, const CsvRow &row) const
     {
         OrderFields fields;
@@ -112,7 +132,8 @@ private:
     const ImportOptions &m_options;
     QHash<QString, QString> m_officeVariant;
     QSet<QString> m_people;
-    bool m_changed = false; ///< an order was changed: something may have been released
+    QHash<QString, int> m_heldRows; ///< order to the row that was held
+    bool m_changed = false;         ///< an order was changed: something may have been released
 };
 
 } // namespace
@@ -129,7 +150,9 @@ Result<ImportReport> importOrders(Records &records, const QByteArray &csv,
         [&import](Transaction &transaction, const CsvTable &table, const CsvRow &row) {
             return import.take(transaction, table, row);
         },
-        [&import](Transaction &transaction) { return import.finish(transaction); }};
+        [&import](Transaction &transaction, ImportReport &report) {
+            return import.finish(transaction, report);
+        }};
     return run.run(csv);
 }
 

@@ -34,10 +34,10 @@ void count(ImportReport &report, RowOutcome::Kind kind)
 
 } // namespace
 
-Result<std::vector<Event>> ImportRun::walk(Transaction &transaction, const CsvTable &table,
-                                           ImportReport &report) const
+Result<bool> ImportRun::walk(Transaction &transaction, const CsvTable &table,
+                             ImportReport &report) const
 {
-    std::vector<Event> events;
+    bool changed = false;
     qint64 done = 0;
     for (const CsvRow &row : table.rows) {
         auto outcome = row.trouble.isEmpty()
@@ -53,12 +53,14 @@ Result<std::vector<Event>> ImportRun::walk(Transaction &transaction, const CsvTa
         count(report, outcome->kind);
         if (outcome->kind == RowOutcome::Refused)
             keepReject(report, table, row, outcome->findings);
-        std::move(outcome->events.begin(), outcome->events.end(), std::back_inserter(events));
+        for (const Event &event : outcome->events)
+            LOOPWRIGHT_TRY(transaction.record(event));
+        changed = changed || !outcome->events.empty();
         if (++done % rowsBetweenReports == 0 && options.progress &&
             !options.progress(done, qint64(table.rows.size())))
             return failure(ErrorCode::Refused, "The import was stopped; nothing was changed.");
     }
-    return events;
+    return changed;
 }
 
 Result<ImportReport> ImportRun::run(const QByteArray &csv) const
@@ -72,22 +74,20 @@ Result<ImportReport> ImportRun::run(const QByteArray &csv) const
     if (!transaction)
         return failure(transaction.error());
     ImportReport report;
-    auto events = walk(*transaction, *table, report);
-    if (!events)
-        return failure(events.error());
+    const auto changed = walk(*transaction, *table, report);
+    if (!changed)
+        return failure(changed.error());
     if (options.allOrNothing && report.refused > 0) {
         report.refusedWhole = true;
         report.accepted = report.held = report.unchanged = 0;
         return report; // the transaction rolls back
     }
-    if (finish && !events->empty()) {
-        auto more = finish(*transaction);
-        if (!more)
-            return failure(more.error());
-        std::move(more->begin(), more->end(), std::back_inserter(*events));
-    }
-    if (!events->empty())
-        LOOPWRIGHT_TRY(transaction->commit(*events));
+    if (!*changed)
+        return report;
+    const auto more = finish ? finish(*transaction, report) : std::vector<Event>();
+    if (!more)
+        return failure(more.error());
+    LOOPWRIGHT_TRY(transaction->commit(*more));
     return report;
 }
 

@@ -29,20 +29,21 @@ struct RowOutcome
 };
 
 /// `take` gets each row that has the form of the header. Its failure ends the import and changes
-/// nothing. `finish` runs behind the last row in the same transaction and may add events.
+/// nothing. `finish` runs behind the last row in the same transaction where a row changed
+/// something; it may add events and correct the report.
 struct ImportRun
 {
     Records &records;
     const ImportOptions &options;
     CsvLayout layout;
     std::function<Result<RowOutcome>(Transaction &, const CsvTable &, const CsvRow &)> take;
-    std::function<Result<std::vector<Event>>(Transaction &)> finish;
+    std::function<Result<std::vector<Event>>(Transaction &, ImportReport &)> finish;
 
     Result<ImportReport> run(const QByteArray &csv) const;
 
 private:
-    Result<std::vector<Event>> walk(Transaction &transaction, const CsvTable &table,
-                                    ImportReport &report) const;
+    /// True where a row changed something.
+    Result<bool> walk(Transaction &transaction, const CsvTable &table, ImportReport &report) const;
 };
 
 } // namespace loopwright

@@ -141,6 +141,29 @@ private slots:
                                              "'register'"),
                  R"({"seals":[{"digest":"d2","id":"f","row":"fact"}]})");
     }
+    void recordedEventsCountWithTheCommit()
+    {
+        Database database = recordsInMemory();
+        {
+            auto transaction = Transaction::begin(database);
+            QVERIFY_RESULT(transaction);
+            QVERIFY_RESULT(transaction->record(sampleEvent()));
+        }
+        QCOMPARE(count(database, "event"), 0);
+        auto transaction = Transaction::begin(database);
+        QVERIFY_RESULT(transaction);
+        transaction->seal("register", {"office", "SPFD", "d1"});
+        QVERIFY_RESULT(transaction->record(sampleEvent()));
+        transaction->seal("register", {"office", "MILL", "d2"});
+        QVERIFY(!transaction->commit(std::vector<Event>())); // of a row behind the event
+        QVERIFY_RESULT(transaction->record(sampleEvent()));
+        QVERIFY_RESULT(transaction->commit(std::vector<Event>()));
+        QVERIFY(!transaction->record(sampleEvent()));
+        QCOMPARE(*database.connection().text(
+                     "SELECT group_concat(sequence || (detail ->> '$.seals[0].id'), ' ') FROM "
+                     "event"),
+                 "1SPFD 2MILL");
+    }
     void rowsWithoutAnEventAreRefused()
     {
         Database database = recordsInMemory();

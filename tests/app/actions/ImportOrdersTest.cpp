@@ -1,0 +1,88 @@
+#include "app/actions/Board.h"
+#include "app/actions/Import.h"
+#include "app/actions/Register.h"
+#include "db/OrderStore.h"
+#include "tests/support/Office.h"
+
+#include <QTest>
+
+using namespace loopwright;
+
+// Conflicts of numbers, SPIDs and pairs while orders come in from files.
+class ImportOrdersTest : public QObject
+{
+    Q_OBJECT
+    std::unique_ptr<Records> m_records;
+
+    static OrderFields order(const QString &number, const OrderFields &changes = {})
+    {
+        const QString n = number.right(1);
+        OrderFields fields = jobs::briFields();
+        fields["order_number"] = number;
+        fields["circuit_number"] = "C-" + n;
+        fields["pair"] = "17-20" + n;
+        fields["dn_1"] = "217-555-015" + n;
+        fields["spid_1"] = "217555015" + n + "0101";
+        fields["dn_2"] = "217-555-016" + n;
+        fields["spid_2"] = "217555016" + n + "0101";
+        for (auto it = changes.begin(); it != changes.end(); ++it)
+            fields[it.key()] = it.value();
+        return fields;
+    }
+    ImportReport import(const QList<OrderFields> &orders, bool update = false)
+    {
+        ImportOptions options{"orders.csv"};
+        options.update = update;
+        const auto report = importOrders(*m_records, jobs::csv(orders), options);
+        if (!report)
+            qFatal("%s", qPrintable(report.error().text()));
+        return *report;
+    }
+    QStringList held()
+    {
+        QStringList numbers;
+        const auto orders = OrderStore(m_records->database()).held();
+        for (const StoredOrder &stored : *orders)
+            numbers << stored.order.number;
+        return numbers;
+    }
+    bool auditIsClean() { return auditIdentifiers(*m_records)->empty(); }
+
+private slots:
+    void init() { m_records = jobs::office(); }
+
+    void twoOrdersOfOneFileChangePlaces()
+    {
+        QVERIFY(import({order("A-1"), order("A-2")}).clean());
+        const ImportReport report =
+            import({order("A-1", {{"pair", "17-202"}}), order("A-2", {{"pair", "17-201"}})}, true);
+        QCOMPARE(held(), QStringList());
+        QVERIFY(auditIsClean());
+        QCOMPARE(report.held, 0); // what the board shows
+        QCOMPARE(report.accepted, 2);
+        QCOMPARE(report.findings.size(), 1u);
+        QCOMPARE(report.findings[0].severity, Severity::Note);
+        QCOMPARE(report.findings[0].row, 2);
+    }
+    void whatNoRowReleasesStaysHeld()
+    {
+        QVERIFY(import({order("A-1"), order("A-2"), order("A-3")}).clean());
+        const ImportReport report =
+            import({order("A-1", {{"pair", "17-202"}}), order("A-3", {{"pair", "17-209"}})}, true);
+        QCOMPARE(held(), QStringList{"A-1"});
+        QCOMPARE(report.held, 1);
+        QCOMPARE(report.findings[0].severity, Severity::Error);
+    }
+    void anOrderMayNameAnotherCircuit()
+    {
+        QVERIFY(import({order("A-1")}).clean());
+        QVERIFY(import({order("A-1", {{"circuit_number", "C-9"}})}, true).clean());
+        QCOMPARE(held(), QStringList());
+        // The circuit that it was taken from has nothing any more.
+        QVERIFY(!import({order("A-2", {{"circuit_number", "C-1"}, {"pair", "17-201"}})}).clean());
+        QVERIFY(!auditIsClean());
+    }
+};
+
+QTEST_GUILESS_MAIN(ImportOrdersTest)
+#include "ImportOrdersTest.moc"
