@@ -26,4 +26,5 @@ ORDER BY f.at_utc, f.id
 
 -- name: open_orders_using
 SELECT DISTINCT o.order_number FROM fact AS f JOIN service_order AS o ON o.id = f.service_order
-WHERE f.instrument = :instrument AND o.status = 'open' ORDER BY o.order_number
+WHERE f.instrument = :instrument AND f.instrument <> '' -- as the index says it
+  AND o.status = 'open' ORDER BY o.order_number
