@@ -113,6 +113,16 @@ QString withoutInsideZero(Reading &reading, const QString &country, const QStrin
     return digits.mid(1);
 }
 
+// Where a 0 stands in front of every national number, a long one without it that begins with the
+// country's own code was meant internationally. Shorter ones may be local.
+constexpr int longestLocal = 9;
+
+bool hasCountryInFront(const Reading &reading, const QString &country)
+{
+    return !reading.plus && !country.isEmpty() && dialsZeroInside(country) &&
+           reading.digits.startsWith(country) && reading.digits.size() > longestLocal;
+}
+
 void readOther(Reading &reading)
 {
     const QString &digits = reading.digits;
@@ -134,6 +144,15 @@ void readOther(Reading &reading)
         }
         country = digits.left(length);
         national = digits.mid(length);
+    } else if (hasCountryInFront(reading, country)) {
+        national = digits.mid(country.size());
+        reading.note("dn_country_read",
+                     QString("Read as +%1 %2: type the + where that is meant, else the 0 in front")
+                         .arg(country, inGroups(national)));
+    } else if (country.isEmpty()) {
+        reading.note("dn_country_unknown",
+                     "The country is not known: type + and the country code, or the number is not "
+                     "recognised where it is typed otherwise");
     }
     reading.check.number = {country, withoutInsideZero(reading, country, national)};
 }
@@ -234,7 +253,7 @@ QString DirectoryNumber::international() const
 
 QString DirectoryNumber::assignmentKey() const
 {
-    return country.isEmpty() ? digits : '+' + country + digits;
+    return '+' + country + digits;
 }
 
 QString DirectoryNumberCheck::repair() const

@@ -21,7 +21,8 @@ struct DirectoryNumber
     /// +1 217 555 0143, +49 301 234 567 (E.123 style: spaces only).
     QString international() const;
     /// "+" country number: equal for the same number, however it was typed. Without a country code
-    /// the digits alone, so that it never meets an international number by chance.
+    /// "+" and the digits: "49 30 1234567" is the same number as "+49 30 1234567", whoever left the
+    /// + out, and national numbers are too short to meet another country's by chance.
     QString assignmentKey() const;
 
     bool operator==(const DirectoryNumber &) const = default;

@@ -68,13 +68,16 @@ private slots:
              {2, "217-555-0144", "21755501440101", "5"}},
             {"tei_2 error tei_duplicate"});
         row("two numbers of one point-to-point terminal", "dss1-p2p",
-            {{1, "0301234567", "", "0"}, {2, "0301234568", "", "0"}, {3, "0301234569", "", ""}},
+            {{1, "+49301234567", "", "0"},
+             {2, "+49301234568", "", "0"},
+             {3, "+49301234569", "", ""}},
             {});
-        row("point-to-point, automatic", "dss1-p2p", {{1, "0301234567", "", ""}},
+        row("point-to-point, automatic", "dss1-p2p", {{1, "+49301234567", "", ""}},
             {"tei_1 warning tei_not_zero"});
         row("point-to-point, number twice", "dss1-p2p",
             {{1, "0301234567", "", "0"}, {2, "030 1234567", "", "0"}},
-            {"dn_2 warning dn_repeated"});
+            {"dn_1 note dn_country_unknown", "dn_2 warning dn_repeated",
+             "dn_2 note dn_country_unknown"});
         row("DN missing", "ni1", {good1, {2, "", "21755501440101", ""}}, {"dn_2 error dn_missing"});
         row("SPID missing", "ni1", {good1, {2, "217-555-0144", "", ""}},
             {"spid_1 warning spid_count", "spid_2 error spid_missing"});

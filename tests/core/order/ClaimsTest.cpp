@@ -48,6 +48,28 @@ private slots:
         QFETCH(QStringList, expected);
         QCOMPARE(claimed(changes), expected);
     }
+    void aNumberIsOneWithoutItsPlus_data()
+    {
+        QTest::addColumn<QString>("variant");
+        QTest::addColumn<QString>("typed");
+        for (const char *typed : {"+49 30 1234567", "49 30 1234567", "0049 30 1234567"}) {
+            QTest::addRow("dss1 %s", typed) << "dss1" << typed;
+            QTest::addRow("1tr6 %s", typed) << "1tr6" << typed;
+        }
+        QTest::newRow("1tr6 030") << "1tr6"
+                                  << "030 1234567";
+        QTest::newRow("analog") << "analog"
+                                << "+49 30 1234567";
+    }
+    void aNumberIsOneWithoutItsPlus()
+    {
+        QFETCH(QString, variant);
+        QFETCH(QString, typed);
+        ServiceOrder order = jobs::order(jobs::briFields());
+        order.variant = variant;
+        order.terminals = {{1, typed, {}, {}, {}}};
+        QCOMPARE(claimsOf(order).at(1).value, "+49301234567");
+    }
     void pairsAreOneHoweverTheyAreTyped_data()
     {
         QTest::addColumn<QString>("typed");
