@@ -58,7 +58,14 @@ std::vector<Claim> claimsOf(const ServiceOrder &order)
 QString pairKey(const QString &pair)
 {
     static const QRegularExpression aroundSeparators(R"(\s*([-/:,.])\s*)");
-    return pair.simplified().toUpper().replace(aroundSeparators, "\\1");
+    QString plain;
+    for (const QChar c : pair.normalized(QString::NormalizationForm_KC)) {
+        if (c.category() == QChar::Punctuation_Dash || c.unicode() == 0x2212) // minus sign
+            plain += '-';
+        else if (c.category() != QChar::Other_Format) // soft hyphens, zero-width spaces
+            plain += c;
+    }
+    return plain.simplified().toUpper().replace(aroundSeparators, "\\1");
 }
 
 QString premisesKey(const QString &premises)

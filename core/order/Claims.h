@@ -35,7 +35,8 @@ struct Claim
 /// nothing; a disconnect claims nothing.
 std::vector<Claim> claimsOf(const ServiceOrder &order);
 
-/// Upper case, white space and separators made one: "101 / 22" is "101/22".
+/// Upper case, white space, dashes and separators made one, as word processors and telephones make
+/// many of them: "101 / 22" is "101/22", "17–204" is "17-204".
 QString pairKey(const QString &pair);
 /// Folded case and white space.
 QString premisesKey(const QString &premises);

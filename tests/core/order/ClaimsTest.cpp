@@ -81,6 +81,23 @@ private slots:
         QFETCH(QString, typed);
         QCOMPARE(pairKey(typed), "CA12/204");
     }
+    void dashesAreOne_data()
+    {
+        QTest::addColumn<QString>("typed");
+        QTest::newRow("hyphen") << "17-204";
+        QTest::newRow("en dash") << QString::fromUtf16(u"17 \u2013 204");
+        QTest::newRow("hyphen that does not break") << QString::fromUtf16(u"17\u2011204");
+        QTest::newRow("minus sign") << QString::fromUtf16(u"17\u2212204");
+        QTest::newRow("full width") << QString::fromUtf16(u"\uFF11\uFF17\uFF0D204");
+        QTest::newRow("no-break space") << QString::fromUtf16(u"17\u00A0-\u00A0204");
+        QTest::newRow("zero-width space") << QString::fromUtf16(u"17-\u200B204");
+    }
+    void dashesAreOne()
+    {
+        QFETCH(QString, typed);
+        QCOMPARE(pairKey(typed), "17-204");
+        QVERIFY(pairKey(typed) != pairKey("17/204"));
+    }
     void premises()
     {
         QCOMPARE(premisesKey(" 12  Mill LANE "), premisesKey("12 mill lane"));
