@@ -65,7 +65,8 @@ Entries judgeEach(const ProtocolVariant &variant, const std::vector<TerminalIden
         // A further number of the one terminal on a point-to-point line: its TEI is said already.
         if (variant.pointToPoint && !entries.empty() && terminal.tei.trimmed().isEmpty())
             entry.tei.findings.clear();
-        if (hasCode(entry.spid.findings, "spid_dn_exchanged") && !entry.dn.findings.empty())
+        if (hasCode(entry.spid.findings, "spid_dn_exchanged") && !entry.dn.findings.empty() &&
+            checkDirectoryNumber(variant, terminal.spid, home).worst() == Severity::Note)
             entry.dn.findings.front().repair = terminal.spid.trimmed();
         entries.push_back(std::move(entry));
     }

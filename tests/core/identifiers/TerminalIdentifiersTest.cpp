@@ -118,6 +118,24 @@ private slots:
         QVERIFY(findings[0].reason.contains("terminal 2"));
     }
 
+    void offersNoNumberThatCannotBe_data()
+    {
+        QTest::addColumn<QString>("number");
+        QTest::addColumn<QString>("repair");
+        QTest::newRow("good") << "217-555-0143"
+                              << "217-555-0143";
+        QTest::newRow("service number as area code") << "911-555-0143"
+                                                     << "";
+    }
+    void offersNoNumberThatCannotBe()
+    {
+        QFETCH(QString, number);
+        const Findings findings =
+            checkTerminals(*findVariant(u"ni1-5ess"), {{1, "015550143001", number, ""}}, false);
+        QCOMPARE(findings.front().field, QString("dn_1"));
+        QTEST(findings.front().repair, "repair");
+    }
+
     void withdrawsARepairThatIsTaken()
     {
         const Findings findings = checkTerminals(
