@@ -45,10 +45,10 @@ bool serves(const Assignment &assignment, const Claim &claim, const ServiceOrder
            same(assignment, claim);
 }
 
-/// One row of a double use: a value with one of the circuits and orders that use it.
+/// One row of a use: a value with one of the circuits and orders.
 struct Use
 {
-    DoubleUse value; ///< without circuits and orders
+    ValueUse value; ///< without circuits and orders
     QString circuit, order;
 };
 
@@ -113,15 +113,25 @@ Result<std::vector<Assignment>> AssignmentStore::ofCircuit(const QString &circui
     return rows(statement, readAssignment);
 }
 
-Result<std::vector<DoubleUse>> AssignmentStore::doubles() const
+Result<std::vector<ValueUse>> AssignmentStore::doubles() const
 {
-    Statement statement(m_database, "assignment.doubles");
-    const auto uses = rows(statement, readUse);
-    if (!uses)
-        return failure(uses.error());
-    std::vector<DoubleUse> found;
-    for (const Use &use : *uses) {
-        const DoubleUse &value = use.value;
+    return uses("assignment.doubles");
+}
+
+Result<std::vector<ValueUse>> AssignmentStore::unassigned() const
+{
+    return uses("assignment.unassigned");
+}
+
+Result<std::vector<ValueUse>> AssignmentStore::uses(const char *label) const
+{
+    Statement statement(m_database, label);
+    const auto read = rows(statement, readUse);
+    if (!read)
+        return failure(read.error());
+    std::vector<ValueUse> found;
+    for (const Use &use : *read) {
+        const ValueUse &value = use.value;
         if (found.empty() || found.back().kind != value.kind || found.back().scope != value.scope ||
             found.back().value != value.value)
             found.push_back(value);

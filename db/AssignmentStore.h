@@ -34,14 +34,14 @@ struct Assignment
     bool operator==(const Assignment &) const = default;
 };
 
-/// A value that two or more circuits want or have.
-struct DoubleUse
+/// A value and the circuits and orders that want or have it.
+struct ValueUse
 {
     ClaimKind kind = ClaimKind::Dn;
     QString scope, value;
     QStringList circuits, orders; ///< each once
 
-    bool operator==(const DoubleUse &) const = default;
+    bool operator==(const ValueUse &) const = default;
 };
 
 class AssignmentStore
@@ -62,9 +62,12 @@ public:
                                                const QString &except = {}) const;
     Result<std::vector<Assignment>> ofOrder(const QString &order) const;
     Result<std::vector<Assignment>> ofCircuit(const QString &circuit) const; ///< released ones too
-    /// Over the whole database, from the orders themselves, so that held orders count: open orders
-    /// and the one by which each circuit works.
-    Result<std::vector<DoubleUse>> doubles() const;
+    /// Over the whole database, from the orders themselves (open ones, held ones too, and the one
+    /// by which each circuit works): every value that two circuits or more want or have.
+    Result<std::vector<ValueUse>> doubles() const;
+    /// Likewise every value of an order that is not held which the assignments do not give to its
+    /// circuit. Only a change past this program makes one.
+    Result<std::vector<ValueUse>> unassigned() const;
 
     /// Plans every claim of a stored order, and releases what it had planned before and claims no
     /// longer, or claims for another circuit now. Where another circuit holds one of them nothing
@@ -78,6 +81,8 @@ public:
     static Result<void> releasePlanned(Transaction &transaction, const QString &order);
 
 private:
+    Result<std::vector<ValueUse>> uses(const char *label) const;
+
     const Database &m_database;
 };
 

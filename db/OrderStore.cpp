@@ -92,7 +92,17 @@ Result<std::vector<StoredOrder>> OrderStore::held() const
 
 Result<qint64> OrderStore::count() const
 {
-    Statement statement(m_database, "order.count");
+    return countOf("order.count");
+}
+
+Result<qint64> OrderStore::countOpen() const
+{
+    return countOf("order.count_open");
+}
+
+Result<qint64> OrderStore::countOf(const char *label) const
+{
+    Statement statement(m_database, label);
     const auto found =
         firstRow(statement, [](const Statement &row) { return row.integer("orders"); });
     if (!found)
@@ -100,9 +110,10 @@ Result<qint64> OrderStore::count() const
     return found->value_or(0);
 }
 
-Result<void> OrderStore::each(const std::function<Result<void>(const StoredOrder &)> &visit) const
+Result<void>
+OrderStore::eachOpen(const std::function<Result<void>(const StoredOrder &)> &visit) const
 {
-    Statement statement(m_database, "order.all");
+    Statement statement(m_database, "order.open");
     for (;;) {
         const auto order = firstRow(statement, readStoredOrder);
         if (!order)

@@ -44,11 +44,12 @@ public:
     /// none was, or where that one disconnected it.
     Result<std::optional<StoredOrder>> workingOn(const QString &circuit) const;
     Result<qint64> count() const;
+    Result<qint64> countOpen() const;
     /// Open orders that hold nothing until their identifiers are mended or free; oldest first.
     Result<std::vector<StoredOrder>> held() const;
-    /// One after the other, oldest first, for work over the whole database; the first failure of
+    /// One after the other, oldest first, for work over every open order; the first failure of
     /// `visit` ends it.
-    Result<void> each(const std::function<Result<void>(const StoredOrder &)> &visit) const;
+    Result<void> eachOpen(const std::function<Result<void>(const StoredOrder &)> &visit) const;
     /// The subject of the history that an order belongs to; NotFound where there is no such order.
     Result<QString> subjectOf(const QString &number) const;
 
@@ -60,6 +61,8 @@ public:
                                   OrderStatus status);
 
 private:
+    Result<qint64> countOf(const char *label) const;
+
     const Database &m_database;
 };
 

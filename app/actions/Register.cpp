@@ -66,28 +66,44 @@ Result<QList<Instrument>> instruments(Records &records)
     return asList(InstrumentStore(records.database()).all());
 }
 
-Result<std::vector<AuditFinding>> auditIdentifiers(Records &records, const Progress &progress)
+namespace {
+
+Result<void> auditAssignments(Records &records, std::vector<AuditFinding> &findings)
 {
-    std::vector<AuditFinding> findings;
-    const auto doubles = AssignmentStore(records.database()).doubles();
-    if (!doubles)
-        return failure(doubles.error());
-    for (const DoubleUse &use : *doubles)
+    const AssignmentStore store(records.database());
+    const auto doubles = store.doubles();
+    const auto unassigned = store.unassigned();
+    if (!doubles || !unassigned)
+        return failure(doubles ? unassigned.error() : doubles.error());
+    for (const ValueUse &use : *doubles)
         findings.push_back({toText(use.kind) + "_twice",
                             QString("%1 %2 is wanted by %3 circuits.")
                                 .arg(whatIs(use.kind), use.value)
                                 .arg(use.circuits.size()),
                             use.value, use.circuits, use.orders});
-    const auto total = OrderStore(records.database()).count();
+    for (const ValueUse &use : *unassigned)
+        findings.push_back({toText(use.kind) + "_unassigned",
+                            QString("%1 %2 is on the order, but is not assigned: the records were "
+                                    "changed past this program.")
+                                .arg(whatIs(use.kind), use.value),
+                            use.value, use.circuits, use.orders});
+    return {};
+}
+
+} // namespace
+
+Result<std::vector<AuditFinding>> auditIdentifiers(Records &records, const Progress &progress)
+{
+    std::vector<AuditFinding> findings;
+    LOOPWRIGHT_TRY(auditAssignments(records, findings));
+    const auto total = OrderStore(records.database()).countOpen();
     if (!total)
         return failure(total.error());
     qint64 done = 0;
     LOOPWRIGHT_TRY(
-        OrderStore(records.database()).each([&](const StoredOrder &stored) -> Result<void> {
+        OrderStore(records.database()).eachOpen([&](const StoredOrder &stored) -> Result<void> {
             if (++done % ordersBetweenReports == 0 && progress && !progress(done, *total))
                 return failure(ErrorCode::Refused, "The audit was stopped.");
-            if (stored.status != OrderStatus::Open)
-                return {};
             for (const Finding &finding : identifierFindings(stored.order))
                 if (finding.severity == Severity::Error)
                     findings.push_back({"identifier_error",

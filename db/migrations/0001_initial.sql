@@ -154,6 +154,24 @@ BEGIN
     SELECT RAISE(ABORT, 'an assignment only goes from planned to working to released');
 END;
 
+-- What circuits want or have, by the orders themselves: open orders, held ones too, and the newest
+-- completed order of each circuit. The audit compares it with the assignments.
+CREATE VIEW wanted_value (kind, scope, value, circuit, service_order, held) AS
+    WITH counted AS (
+        SELECT o.id, o.circuit, o.held, o.pair_key, f.office
+        FROM service_order AS o JOIN office AS f ON f.id = o.office
+        WHERE o.order_type <> 'disconnect'
+          AND (o.status = 'open'
+               OR o.completed_rank = (SELECT max(w.completed_rank) FROM service_order AS w
+                                      WHERE w.circuit = o.circuit))
+    )
+    SELECT 'dn', '', t.dn_key, n.circuit, n.id, n.held
+    FROM counted AS n JOIN order_terminal AS t ON t.service_order = n.id WHERE t.dn_key <> ''
+    UNION ALL SELECT 'spid', n.office, t.spid, n.circuit, n.id, n.held
+    FROM counted AS n JOIN order_terminal AS t ON t.service_order = n.id WHERE t.spid <> ''
+    UNION ALL SELECT 'pair', n.office, n.pair_key, n.circuit, n.id, n.held
+    FROM counted AS n WHERE n.pair_key <> '';
+
 -- Facts ---------------------------------------------------------------------------------------
 
 -- `content` is the fact, visits, voids and exceptions among them; the other columns are taken from

@@ -46,31 +46,25 @@ UPDATE assignment SET state = 'working'
 WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_number)
   AND state = 'planned'
 
--- Every value that two circuits want or have: what open orders ask for (held ones too) and what the
--- newest completed order of each circuit has. It reads the orders, not the table of assignments,
--- and so finds what is not assigned yet.
+-- Every value that two circuits want or have, with each order that asks for it.
 -- name: doubles
-WITH counted AS (
-    SELECT o.id, o.order_number, o.pair_key, c.circuit_number, f.office
-    FROM service_order AS o JOIN circuit AS c ON c.id = o.circuit
-    JOIN office AS f ON f.id = o.office
-    WHERE o.order_type <> 'disconnect'
-      AND (o.status = 'open'
-           OR o.completed_rank = (SELECT max(w.completed_rank) FROM service_order AS w
-                                  WHERE w.circuit = o.circuit))
-),
-used (kind, scope, value, circuit_number, order_number) AS (
-    SELECT 'dn', '', t.dn_key, n.circuit_number, n.order_number
-    FROM counted AS n JOIN order_terminal AS t ON t.service_order = n.id WHERE t.dn_key <> ''
-    UNION SELECT 'spid', n.office, t.spid, n.circuit_number, n.order_number
-    FROM counted AS n JOIN order_terminal AS t ON t.service_order = n.id WHERE t.spid <> ''
-    UNION SELECT 'pair', n.office, n.pair_key, n.circuit_number, n.order_number
-    FROM counted AS n WHERE n.pair_key <> ''
-),
-doubled AS (
-    SELECT kind, scope, value FROM used GROUP BY kind, scope, value
-    HAVING count(DISTINCT circuit_number) > 1
+WITH doubled AS (
+    SELECT kind, scope, value, json_group_array(service_order) AS orders FROM wanted_value
+    GROUP BY kind, scope, value HAVING min(circuit) <> max(circuit)
 )
-SELECT u.kind, u.scope, u.value, u.circuit_number, u.order_number
-FROM used AS u JOIN doubled AS d ON d.kind = u.kind AND d.scope = u.scope AND d.value = u.value
-ORDER BY u.kind, u.scope, u.value, u.circuit_number, u.order_number
+SELECT DISTINCT d.kind, d.scope, d.value, c.circuit_number, o.order_number
+FROM doubled AS d JOIN json_each(d.orders) AS j JOIN service_order AS o ON o.id = j.value
+JOIN circuit AS c ON c.id = o.circuit
+ORDER BY d.kind, d.scope, d.value, c.circuit_number, o.order_number
+
+-- Every value of an order that is not held which its circuit does not hold: somebody changed the
+-- assignments or the order's terminals past this program.
+-- name: unassigned
+SELECT w.kind, w.scope, w.value, c.circuit_number, o.order_number
+FROM wanted_value AS w JOIN service_order AS o ON o.id = w.service_order
+JOIN circuit AS c ON c.id = w.circuit
+WHERE w.held = 0 AND NOT EXISTS (
+    SELECT 1 FROM assignment AS a
+    WHERE a.kind = w.kind AND a.scope = w.scope AND a.value = w.value AND a.circuit = w.circuit
+      AND a.state <> 'released')
+ORDER BY w.kind, w.scope, w.value, c.circuit_number, o.order_number

@@ -14,11 +14,14 @@ FROM service_order AS o JOIN circuit AS c ON c.id = o.circuit
 WHERE c.circuit_number = :circuit_number AND o.completed_rank IS NOT NULL
 ORDER BY o.completed_rank DESC LIMIT 1
 
--- name: all
-SELECT uuid, content, status, held FROM service_order ORDER BY id
+-- name: open
+SELECT uuid, content, status, held FROM service_order WHERE status = 'open' ORDER BY id
 
 -- name: count
 SELECT count(*) AS orders FROM service_order
+
+-- name: count_open
+SELECT count(*) AS orders FROM service_order WHERE status = 'open'
 
 -- name: put
 INSERT INTO service_order (uuid, order_number, circuit, office, order_type, due_date, installer,

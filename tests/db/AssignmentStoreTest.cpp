@@ -206,18 +206,36 @@ private slots:
     }
     void findsWhatTwoCircuitsWant()
     {
-        QCOMPARE(*AssignmentStore(m_database).doubles(), std::vector<DoubleUse>());
+        QCOMPARE(*AssignmentStore(m_database).doubles(), std::vector<ValueUse>());
         const ServiceOrder wanting =
             other({{"dn_2", "2175550143"}, {"spid_1", "21755501440101"}, {"pair", "17-204"}});
         QVERIFY_RESULT(jobs::addOrder(m_database, wanting, true));
         const QStringList circuits{"C-77", "C-88"}, orders{"A-1001", "A-2"};
-        const std::vector<DoubleUse> expected{
+        const std::vector<ValueUse> expected{
             {ClaimKind::Dn, "", "+12175550143", circuits, orders},
             {ClaimKind::Pair, "NORTH", "17-204", circuits, orders},
             {ClaimKind::Spid, "NORTH", "21755501440101", circuits, orders}};
         QCOMPARE(*AssignmentStore(m_database).doubles(), expected);
         QVERIFY_RESULT(jobs::setStatus(m_database, wanting, OrderStatus::Cancelled));
-        QCOMPARE(*AssignmentStore(m_database).doubles(), std::vector<DoubleUse>());
+        QCOMPARE(*AssignmentStore(m_database).doubles(), std::vector<ValueUse>());
+    }
+
+    void findsWhatTheAssignmentsLack()
+    {
+        QCOMPARE(*AssignmentStore(m_database).unassigned(), std::vector<ValueUse>());
+        const ServiceOrder waiting = other({{"pair", "17-204"}});
+        QVERIFY_RESULT(jobs::addOrder(m_database, waiting, true)); // held: has nothing yet
+        QCOMPARE(*AssignmentStore(m_database).unassigned(), std::vector<ValueUse>());
+        complete(m_order);
+        QCOMPARE(*AssignmentStore(m_database).unassigned(), std::vector<ValueUse>());
+        QVERIFY_RESULT(m_database.connection().run(
+            "UPDATE assignment SET state = 'released' WHERE value = '+12175550143'", "test"));
+        QVERIFY_RESULT(m_database.connection().run(
+            "UPDATE order_terminal SET spid = '21755501990101' WHERE number = 2", "test"));
+        const std::vector<ValueUse> expected{
+            {ClaimKind::Dn, "", "+12175550143", {"C-77"}, {"A-1001"}},
+            {ClaimKind::Spid, "NORTH", "21755501990101", {"C-77"}, {"A-1001"}}};
+        QCOMPARE(*AssignmentStore(m_database).unassigned(), expected);
     }
 
     // Whatever orders are taken in, completed and cancelled over a few circuits and numbers, no

@@ -92,18 +92,23 @@ private slots:
                             OrderStatus::Cancelled);
         QCOMPARE(unknown.error().code, ErrorCode::NotFound);
     }
-    void visitsEach()
+    void visitsEachOpenOrder()
     {
-        for (const char *number : {"A-1", "A-2", "A-3"})
+        for (const char *number : {"A-1", "A-2", "A-3", "A-4"})
             QVERIFY_RESULT(
                 jobs::addOrder(m_database, changed(jobs::briFields(), {{"order_number", number}})));
+        QVERIFY_RESULT(jobs::setStatus(m_database,
+                                       changed(jobs::briFields(), {{"order_number", "A-2"}}),
+                                       OrderStatus::Cancelled));
         QStringList numbers;
-        QVERIFY_RESULT(OrderStore(m_database).each([&](const StoredOrder &stored) {
+        QVERIFY_RESULT(OrderStore(m_database).eachOpen([&](const StoredOrder &stored) {
             numbers << stored.order.number;
             return Result<void>();
         }));
-        QCOMPARE(numbers, (QStringList{"A-1", "A-2", "A-3"}));
-        QVERIFY(!OrderStore(m_database).each([](const StoredOrder &) -> Result<void> {
+        QCOMPARE(numbers, (QStringList{"A-1", "A-3", "A-4"}));
+        QCOMPARE(*OrderStore(m_database).countOpen(), 3);
+        QCOMPARE(*OrderStore(m_database).count(), 4);
+        QVERIFY(!OrderStore(m_database).eachOpen([](const StoredOrder &) -> Result<void> {
             return failure(ErrorCode::Refused, "enough");
         }));
     }
