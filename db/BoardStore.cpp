@@ -1,5 +1,6 @@
 #include "db/BoardStore.h"
 
+#include "db/OrderStore.h"
 #include "db/SearchText.h"
 #include "db/Statement.h"
 
@@ -173,6 +174,7 @@ Result<std::optional<OrderState>> BoardStore::stateOf(const QString &order) cons
 Result<void> BoardStore::put(Transaction &transaction, const ServiceOrder &order,
                              const OrderState &state)
 {
+    LOOPWRIGHT_TRY(OrderStore(transaction.database()).subjectOf(order.number)); // it is there
     Statement put(transaction, "board.put");
     put.bind("order_number", order.number)
         .bind("stage", state.stage)
@@ -188,11 +190,7 @@ Result<void> BoardStore::put(Transaction &transaction, const ServiceOrder &order
         .bind("facts", state.facts)
         .bind("runs", state.runs)
         .bind("search", searchTextOf(order));
-    const auto changed = put.run();
-    if (!changed)
-        return failure(changed.error());
-    if (*changed == 0)
-        return failure(ErrorCode::NotFound, "there is no order " + order.number);
+    LOOPWRIGHT_TRY(put.run());
     return {};
 }
 

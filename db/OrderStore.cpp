@@ -39,10 +39,15 @@ QString valueOf(const std::vector<Claim> &claims, const QString &field)
     return found == claims.end() ? QString() : found->value;
 }
 
-Result<void> putTerminals(Transaction &transaction, const ServiceOrder &order)
+Result<void> removeTerminals(Transaction &transaction, const QString &order)
 {
     Statement remove(transaction, "order.remove_terminals");
-    LOOPWRIGHT_TRY(remove.bind("order_number", order.number).run());
+    LOOPWRIGHT_TRY(remove.bind("order_number", order).run());
+    return {};
+}
+
+Result<void> addTerminals(Transaction &transaction, const ServiceOrder &order)
+{
     const std::vector<Claim> claims = claimsOf(order);
     Statement add(transaction, "order.add_terminal");
     for (const OrderedTerminal &terminal : order.terminals) {
@@ -163,7 +168,9 @@ Result<void> OrderStore::put(Transaction &transaction, const ServiceOrder &order
         .bindBytes("content", content)
         .bind("digest", digest);
     LOOPWRIGHT_TRY(put.run());
-    LOOPWRIGHT_TRY(putTerminals(transaction, order));
+    if (*before)
+        LOOPWRIGHT_TRY(removeTerminals(transaction, order.number));
+    LOOPWRIGHT_TRY(addTerminals(transaction, order));
     transaction.seal(circuitSubject(order.circuit), {"order", order.number, digest});
     return {};
 }

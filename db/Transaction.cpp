@@ -38,6 +38,7 @@ Transaction::Transaction(Transaction &&other) noexcept
     : m_database(std::exchange(other.m_database, nullptr))
     , m_open(std::exchange(other.m_open, false))
     , m_hasEvents(other.m_hasEvents)
+    , m_recordedAt(other.m_recordedAt)
     , m_changesBefore(other.m_changesBefore)
     , m_draftChanges(other.m_draftChanges)
     , m_seals(std::move(other.m_seals))
@@ -76,9 +77,8 @@ Result<void> Transaction::commit(const std::vector<Event> &events)
         return misuse("the transaction has ended already");
     if (events.empty() && !m_hasEvents)
         return misuse("a change needs an event");
-    const Moment now = realClock();
     for (const Event &event : events)
-        LOOPWRIGHT_TRY(append(event, now));
+        LOOPWRIGHT_TRY(append(event));
     if (!m_seals.empty())
         return misuse("rows of " + m_seals.begin()->first + " were written without an event");
     return end();
@@ -88,16 +88,18 @@ Result<void> Transaction::record(const Event &event)
 {
     if (!m_open)
         return misuse("the transaction has ended already");
-    LOOPWRIGHT_TRY(append(event, realClock()));
+    LOOPWRIGHT_TRY(append(event));
     m_hasEvents = true;
     return {};
 }
 
-Result<void> Transaction::append(Event event, const Moment &now)
+Result<void> Transaction::append(Event event)
 {
     if (event.by.isEmpty() || event.kind.isEmpty() || event.subject.isEmpty())
         return misuse("an event needs its subject, its kind and who did it");
-    event.recordedAt = now;
+    if (!m_recordedAt)
+        m_recordedAt = realClock();
+    event.recordedAt = *m_recordedAt;
     if (const auto seals = m_seals.find(event.subject); seals != m_seals.end()) {
         event.addSeals(seals->second);
         m_seals.erase(seals);

@@ -43,12 +43,13 @@ public:
 
 private:
     explicit Transaction(Database &database);
-    Result<void> append(Event event, const Moment &now);
+    Result<void> append(Event event);
     Result<void> end();
 
     Database *m_database; ///< null when moved from
     bool m_open = true;
-    bool m_hasEvents = false; ///< recorded before the commit
+    bool m_hasEvents = false;           ///< recorded before the commit
+    std::optional<Moment> m_recordedAt; ///< one for all events of the transaction
     qint64 m_changesBefore;
     qint64 m_draftChanges = 0;
     std::map<QString, std::vector<Seal>> m_seals; ///< by subject

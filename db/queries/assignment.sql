@@ -20,10 +20,13 @@ FROM assignment AS a JOIN circuit AS c ON c.id = a.circuit
 JOIN service_order AS o ON o.id = a.service_order
 WHERE c.circuit_number = :circuit_number ORDER BY a.id
 
+-- Of values, not of a SELECT: into a table with triggers that would go by way of a temporary table,
+-- which costs more than all the rest.
 -- name: plan
 INSERT INTO assignment (kind, scope, value, circuit, service_order, state)
-SELECT :kind, :scope, :value, circuit, id, 'planned' FROM service_order
-WHERE order_number = :order_number
+VALUES (:kind, :scope, :value,
+        (SELECT circuit FROM service_order WHERE order_number = :order_number),
+        (SELECT id FROM service_order WHERE order_number = :order_number), 'planned')
 
 -- name: release_value
 UPDATE assignment SET state = 'released'

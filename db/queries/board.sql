@@ -1,12 +1,13 @@
 -- The board: derived state of orders. The statements end in a condition that always holds, so that
 -- the parts of a filter can follow.
 
+-- Of values, for the reason given in assignment.sql. No order has the id 0: the foreign key refuses it.
 -- name: put
 INSERT INTO order_state (service_order, order_number, stage, outcome, reason, due_date, office,
                          installer, circuit_number, kind, customer, premises, facts, runs, search)
-SELECT id, order_number, :stage, :outcome, :reason, :due_date, :office, :installer,
-       :circuit_number, :kind, :customer, :premises, :facts, :runs, :search
-FROM service_order WHERE order_number = :order_number
+VALUES (coalesce((SELECT id FROM service_order WHERE order_number = :order_number), 0),
+        :order_number, :stage, :outcome, :reason, :due_date, :office, :installer,
+        :circuit_number, :kind, :customer, :premises, :facts, :runs, :search)
 ON CONFLICT (service_order) DO UPDATE SET stage = excluded.stage, outcome = excluded.outcome,
     reason = excluded.reason, due_date = excluded.due_date, office = excluded.office,
     installer = excluded.installer, circuit_number = excluded.circuit_number,
