@@ -160,7 +160,7 @@ Decision decide(const DecisionInput &input, const LimitSet &limits)
     decision.limitSet = limits.version();
     QStringList counted;
     for (const Criterion &criterion : criteria()) {
-        if (!belongs(criterion, input.order.kind))
+        if (!belongs(criterion, input.order.kind) || !knows(limits, criterion))
             continue;
         CriterionResult result;
         result.key = QString::fromLatin1(criterion.key);

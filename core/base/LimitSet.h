@@ -29,8 +29,10 @@ public:
 
     QString version() const { return m_version; }
     QDate validFrom() const { return m_validFrom; }
+    bool has(const QString &key) const { return m_limits.contains(key); }
     /// The limit of this key. Every key in `requiredLimitKeys` is there in a set that was read;
-    /// asking for another one is a bug and asserts.
+    /// another one is asked for with `has` first. Asking for a key that is not there is a bug and
+    /// asserts.
     const Limit &limit(const QString &key) const;
     double value(const QString &key) const { return limit(key).value; }
     QList<Limit> all() const { return m_limits.values(); }
@@ -41,7 +43,9 @@ private:
     QMap<QString, Limit> m_limits;
 };
 
-/// The keys that the program asks for; a set that lacks one is refused when it is read.
+/// The keys of the first set, which every set has; one that lacks any is refused when it is read.
+/// The list does not grow: the sets from before a later key stay in force for what they judged, and
+/// are read as long as there are records.
 const QStringList &requiredLimitKeys();
 
 } // namespace loopwright
