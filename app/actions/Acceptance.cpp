@@ -21,15 +21,24 @@ Result<DecisionInput> evidenceOf(Records &records, const QString &orderNumber)
     return EvidenceStore(records.database()).of(orderNumber, limits->version());
 }
 
+Result<Decision> decisionOf(Records &records, const DecisionInput &input)
+{
+    const auto limits = LimitSetStore(records.database()).find(input.limitSet);
+    if (!limits)
+        return failure(limits.error());
+    if (!*limits)
+        return failure(
+            ErrorCode::NotFound,
+            QString("The limit set %1 of the decision is not there.").arg(input.limitSet));
+    return decide(input, **limits);
+}
+
 Result<Decision> decisionNow(Records &records, const QString &orderNumber)
 {
     const auto input = evidenceOf(records, orderNumber);
     if (!input)
         return failure(input.error());
-    const auto limits = limitsInForce(records);
-    if (!limits)
-        return failure(limits.error());
-    return decide(*input, *limits);
+    return decisionOf(records, *input);
 }
 
 namespace {
@@ -41,10 +50,10 @@ Result<bool> storeDecision(Records &records, Transaction &transaction, const QSt
     const auto input = evidenceOf(records, orderNumber);
     if (!input)
         return failure(input.error());
-    const auto limits = limitsInForce(records);
-    if (!limits)
-        return failure(limits.error());
-    decision = decide(*input, *limits);
+    auto decided = decisionOf(records, *input);
+    if (!decided)
+        return failure(decided.error());
+    decision = std::move(*decided);
     return DecisionStore::add(transaction, decision, *input, records.now());
 }
 
@@ -125,14 +134,13 @@ Result<Decision> decideAgain(Records &records, const QString &decisionId)
     const auto input = DecisionInput::fromJson(*object, "decision " + decisionId);
     if (!input)
         return failure(input.error());
-    const auto limits = LimitSetStore(records.database()).find(input->limitSet);
-    if (!limits)
-        return failure(limits.error());
-    if (!*limits)
-        return failure(
-            ErrorCode::NotFound,
-            QString("The limit set %1 of the decision is not there.").arg(input->limitSet));
-    return decide(*input, **limits);
+    auto again = decisionOf(records, *input);
+    if (again && canonicalJson(again->toJson()) != (*stored)->result)
+        return failure(ErrorCode::Refused,
+                       QString("Decided again, %1 ends otherwise than it was stored: look at the "
+                               "history of the records.")
+                           .arg(decisionId));
+    return again;
 }
 
 Result<Decision> acceptWithException(Records &records, const QString &orderNumber,

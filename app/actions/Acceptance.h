@@ -9,11 +9,14 @@ namespace loopwright {
 /// Gathers the evidence of an order: the one bridge between the records and `decide`.
 Result<DecisionInput> evidenceOf(Records &records, const QString &orderNumber);
 
+/// What `decide` answers to an input, by the limit set that the input names.
+Result<Decision> decisionOf(Records &records, const DecisionInput &input);
 /// What `decide` answers now; stores nothing.
 Result<Decision> decisionNow(Records &records, const QString &orderNumber);
 /// Decides and stores the decision with its whole input; an unchanged input stores nothing new.
 Result<Decision> decideOrder(Records &records, const QString &orderNumber);
-/// Repeats a stored decision from its stored input. NotFound where there is none of that id.
+/// Repeats a stored decision from its stored input. NotFound where there is none of that id,
+/// Refused where it does not end in the bytes that were stored.
 Result<Decision> decideAgain(Records &records, const QString &decisionId);
 
 /// Records a supervisor's exception for criteria that are not met or missing, and decides. Refused

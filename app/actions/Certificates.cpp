@@ -138,9 +138,9 @@ Result<IssuedCertificate> issueCertificate(Records &records, const IssueRequest 
     if (!stored)
         return failure(stored.error());
     const auto input = evidenceOf(records, request.order);
-    const auto decision = decisionNow(records, request.order);
     if (!input)
         return failure(input.error());
+    const auto decision = decisionOf(records, *input);
     if (!decision)
         return failure(decision.error());
     LOOPWRIGHT_TRY(checkMayIssue(*stored, *input, *decision));
@@ -181,9 +181,9 @@ Result<CertificateContent> previewCertificate(Records &records, const QString &o
     if (!stored)
         return failure(stored.error());
     const auto input = evidenceOf(records, order);
-    const auto decision = decisionNow(records, order);
     if (!input)
         return failure(input.error());
+    const auto decision = decisionOf(records, *input);
     if (!decision)
         return failure(decision.error());
     LOOPWRIGHT_TRY(checkMayIssue(*stored, *input, *decision));

@@ -3,7 +3,6 @@
 #include "app/actions/Acceptance.h"
 #include "app/actions/Doing.h"
 #include "app/actions/Orders.h"
-#include "app/actions/ShippedLimits.h"
 #include "core/certificate/CertificateNumber.h"
 #include "db/CertificateStore.h"
 #include "db/EventStore.h"
@@ -97,10 +96,10 @@ Result<OrderView> showOrder(Records &records, const QString &number)
     if (!input)
         return failure(input.error());
     view.input = std::move(*input);
-    const auto limits = limitsInForce(records);
-    if (!limits)
-        return failure(limits.error());
-    view.decision = decide(view.input, *limits);
+    auto decision = decisionOf(records, view.input);
+    if (!decision)
+        return failure(decision.error());
+    view.decision = std::move(*decision);
     view.facts = factViews(view.input.facts);
     auto events = EventStore(database).ofOrder(number);
     if (!events)

@@ -7,6 +7,7 @@
 #include "app/actions/History.h"
 #include "app/actions/Orders.h"
 #include "app/actions/Register.h"
+#include "db/SqliteConnection.h"
 #include "tests/support/Office.h"
 
 #include <QGuiApplication>
@@ -343,6 +344,17 @@ private slots:
         QVERIFY2(again, again ? "" : qPrintable(again.error().text()));
         QCOMPARE(canonicalJson(again->toJson()), canonicalJson(first->toJson()));
         QCOMPARE(decideAgain(*records, "no-such").error().code, ErrorCode::NotFound);
+    }
+    void anOldDecisionThatWasTamperedWithIsTold()
+    {
+        auto records = acceptedJob();
+        const auto decided = decideOrder(*records, "A-1001");
+        QVERIFY(decided);
+        QVERIFY(records->database().connection().run(
+            "DROP TRIGGER decision_no_update; UPDATE decision SET result ="
+            " replace(result, 'In sync at U.', 'In sync.')",
+            "test"));
+        QCOMPARE(decideAgain(*records, decided->id).error().code, ErrorCode::Refused);
     }
     void voidsOnceAndWithAReason()
     {
