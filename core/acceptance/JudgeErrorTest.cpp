@@ -350,7 +350,9 @@ QString whatBecame(const Judging &judging, const Fact &fact)
         return "before a change" + failed;
     if (!judging.evidence.selfTestStands(fact))
         return "instrument had failed its self-test" + failed;
-    return QString("at %1 bit/s, not the ordered rate").arg(run->bitsPerSecond()) + failed;
+    if (run->bitsPerSecond() != judging.order.dataRate)
+        return QString("at %1 bit/s, not the ordered rate").arg(run->bitsPerSecond()) + failed;
+    return "on a channel that carries no data" + failed;
 }
 
 } // namespace

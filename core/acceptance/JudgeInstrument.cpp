@@ -71,7 +71,9 @@ void judgeInstrument(const Judging &judging, CriterionResult &result)
         if (!fact->instrument.isEmpty())
             result.evidence << fact->id;
     }
-    if (!measured)
+    if (!measured && judging.input.scope == OrderScope::NumbersOnly)
+        settle(result, CriterionOutcome::NotNeeded, "Nothing was measured with an instrument.");
+    else if (!measured)
         settle(result, CriterionOutcome::Missing, "Nothing was measured yet.",
                "Record the measurements with their instrument.");
     if (measured && used.isEmpty() && result.reason.isEmpty())

@@ -50,10 +50,13 @@ PairFigures newestFigures(const Judging &judging)
 void judgeFigure(CriterionResult &result, const QString &what, double measured, const Limit &limit)
 {
     const bool within = measured <= limit.value;
+    // As many decimals as it takes to see on which side it is.
+    QString shown = figure(measured);
+    for (int decimals = 3; !within && shown == figure(limit.value) && decimals <= 9; ++decimals)
+        shown = figure(measured, decimals);
     settle(result, within ? CriterionOutcome::Met : CriterionOutcome::NotMet,
            QString("%1 of %2 %3 is %4 the limit of %5 %3.")
-               .arg(what, figure(measured), limit.unit, within ? "within" : "above",
-                    figure(limit.value)),
+               .arg(what, shown, limit.unit, within ? "within" : "above", figure(limit.value)),
            within
                ? QString()
                : QString(

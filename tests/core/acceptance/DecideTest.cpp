@@ -123,6 +123,8 @@ private slots:
             [](F &f) { set(f, 3, "dc_resistance_ohm", 1300); });
         row("loss high", "loop", "not_met", "not_accepted",
             [](F &f) { set(f, 3, "loss_db", 42.1); });
+        row("loss a little high", "loop", "not_met", "not_accepted",
+            [](F &f) { set(f, 3, "loss_db", 42.004); });
         row("loss at the limit", "loop", "met", "accepted", [](F &f) { set(f, 3, "loss_db", 42); });
         row("loss at another frequency", "loop", "met", "accepted", [](F &f) {
             set(f, 3, "frequency_hz", 1004); // the resistance and the clean run stand for it
@@ -390,7 +392,8 @@ private slots:
         decision = decide(in, m_limits);
         for (const CriterionResult &result : decision.criteria)
             QCOMPARE(result.open(),
-                     QStringList({"layer3", "calls", "instrument"}).contains(result.key));
+                     QStringList({"layer3", "calls"}).contains(result.key));
+        QCOMPARE(toText(decision.criterion("instrument")->outcome), "not_needed");
         in.scope = OrderScope::MoveWithin;
         decision = decide(in, m_limits);
         QCOMPARE(toText(decision.criterion("loop")->outcome), "not_needed");
@@ -406,6 +409,32 @@ private slots:
         QCOMPARE(toText(decision.criterion("run")->outcome), "not_needed");
         QCOMPARE(toText(decision.criterion("detector")->outcome), "not_needed");
         QVERIFY(decision.notes.join(' ').contains("no error-rate run is needed"));
+    }
+    void aFigureIsShownOnItsSideOfTheLimit()
+    {
+        QList<QJsonObject> facts = briFacts();
+        set(facts, 3, "loss_db", 42.004);
+        QVERIFY(decided(briFields(), facts)
+                    .criterion("loop")
+                    ->reason.contains("42.004 dB is above the limit of 42 dB"));
+    }
+    void runsThatCannotCountSayWhy()
+    {
+        OrderFields fields = briFields();
+        fields["b2_services"] = "voice";
+        QList<QJsonObject> facts = briFacts();
+        for (const auto &[id, channel, rate] : {std::tuple(31, "B2", 64000), std::tuple(32, "B1", 56000)}) {
+            facts << run(id, 60);
+            facts.last()["path"] = "test_line";
+            facts.last()["channels"] = QJsonArray{channel};
+            facts.last()["rate"] = rate;
+        }
+        QStringList results;
+        for (const RunMade &made : decided(fields, facts).runs)
+            if (made.fact != uuid(15))
+                results << made.result;
+        QCOMPARE(results, (QStringList{"on a channel that carries no data",
+                                       "at 56000 bit/s, not the ordered rate"}));
     }
     void sameInputSameBytes()
     {
