@@ -1,7 +1,7 @@
 #include "core/acceptance/Decide.h"
 
 #include "core/acceptance/Judging.h"
-#include "core/identifiers/TerminalIdentifiers.h"
+#include "core/order/OrderIdentifiers.h"
 
 #include <algorithm>
 
@@ -12,10 +12,7 @@ Findings checkOrderIdentifiers(const ServiceOrder &order)
     const ProtocolVariant *variant = findVariant(order.variant);
     if (!variant || order.type == OrderType::Disconnect)
         return {};
-    std::vector<TerminalIdentifiers> terminals;
-    for (const OrderedTerminal &terminal : order.terminals)
-        terminals.push_back({terminal.number, terminal.dn, terminal.spid, terminal.tei});
-    return checkTerminals(*variant, terminals, order.bothChannelsOrdered());
+    return checkTerminals(*variant, identifiersOf(order), order.bothChannelsOrdered());
 }
 
 Judging::Judging(const DecisionInput &decisionInput, const LimitSet &limitSet)

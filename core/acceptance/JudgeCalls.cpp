@@ -2,7 +2,7 @@
 // for each of its services, and the number that the network announced.
 
 #include "core/acceptance/Judging.h"
-#include "core/identifiers/TerminalIdentifiers.h"
+#include "core/order/OrderIdentifiers.h"
 #include "core/turnup/Cause.h"
 
 #include <QMap>
@@ -10,32 +10,6 @@
 namespace loopwright {
 
 namespace {
-
-/// Tells numbers apart as the records do, however they were typed.
-class NumberKey
-{
-public:
-    explicit NumberKey(const ServiceOrder &order)
-        : m_variant(findVariant(order.variant))
-    {
-        std::vector<TerminalIdentifiers> terminals;
-        for (const OrderedTerminal &terminal : order.terminals)
-            terminals.push_back({terminal.number, terminal.dn, terminal.spid, terminal.tei});
-        if (m_variant)
-            m_home = homeOf(*m_variant, terminals);
-    }
-    QString operator()(const QString &typed) const
-    {
-        if (!m_variant)
-            return typed;
-        const DirectoryNumberCheck check = checkDirectoryNumber(*m_variant, typed, m_home);
-        return check.number.isNull() ? typed : check.number.assignmentKey();
-    }
-
-private:
-    const ProtocolVariant *m_variant;
-    NumberHome m_home;
-};
 
 /// One trial that counts: newest wins.
 struct Trial

@@ -1,7 +1,7 @@
 #include "core/certificate/MakeCertificate.h"
 
 #include "core/certificate/PlainWords.h"
-#include "core/identifiers/TerminalIdentifiers.h"
+#include "core/order/OrderIdentifiers.h"
 
 #include <algorithm>
 
@@ -46,14 +46,6 @@ QString channelText(const ServiceOrder &order, Services services)
     if (services.testFlag(Service::Data))
         text += QString(" at %1 kbit/s").arg(order.dataRate / 1000);
     return text;
-}
-
-std::vector<TerminalIdentifiers> identifiersOf(const ServiceOrder &order)
-{
-    std::vector<TerminalIdentifiers> list;
-    for (const OrderedTerminal &terminal : order.terminals)
-        list.push_back({terminal.number, terminal.dn, terminal.spid, terminal.tei});
-    return list;
 }
 
 CertificateTerminal terminalLine(const ServiceOrder &order, const ProtocolVariant *variant,

@@ -1,6 +1,6 @@
 #include "core/order/Claims.h"
 
-#include "core/identifiers/TerminalIdentifiers.h"
+#include "core/order/OrderIdentifiers.h"
 
 #include <QRegularExpression>
 
@@ -39,9 +39,7 @@ std::vector<Claim> claimsOf(const ServiceOrder &order)
     const ProtocolVariant *variant = findVariant(order.variant);
     if (!variant)
         return claims.take();
-    std::vector<TerminalIdentifiers> terminals;
-    for (const OrderedTerminal &terminal : order.terminals)
-        terminals.push_back({terminal.number, terminal.dn, terminal.spid, terminal.tei});
+    const std::vector<TerminalIdentifiers> terminals = identifiersOf(order);
     const NumberHome home = homeOf(*variant, terminals);
     for (const TerminalIdentifiers &terminal : terminals) {
         const QString n = QString::number(terminal.number);

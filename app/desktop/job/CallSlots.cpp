@@ -1,7 +1,5 @@
 #include "app/desktop/job/CallSlots.h"
 
-#include "core/identifiers/TerminalIdentifiers.h"
-
 namespace loopwright {
 
 namespace {
@@ -21,22 +19,7 @@ QString channelName(const ServiceOrder &order, Channel channel)
 
 } // namespace
 
-std::function<QString(const QString &)> numberKeys(const ServiceOrder &order)
-{
-    const ProtocolVariant *variant = findVariant(order.variant);
-    if (!variant)
-        return [](const QString &typed) { return typed; };
-    std::vector<TerminalIdentifiers> terminals;
-    for (const OrderedTerminal &terminal : order.terminals)
-        terminals.push_back({terminal.number, terminal.dn, terminal.spid, terminal.tei});
-    return [variant, home = homeOf(*variant, terminals)](const QString &typed) {
-        const DirectoryNumberCheck check = checkDirectoryNumber(*variant, typed, home);
-        return check.number.isNull() ? typed : check.number.assignmentKey();
-    };
-}
-
-bool CallSlot::isOf(const CallFact &call,
-                    const std::function<QString(const QString &)> &keyOf) const
+bool CallSlot::isOf(const CallFact &call, const NumberKey &keyOf) const
 {
     if (call.service != service)
         return false;
@@ -51,7 +34,7 @@ bool CallSlot::isOf(const CallFact &call,
 std::vector<CallSlot> callSlots(const ServiceOrder &order)
 {
     std::vector<CallSlot> list;
-    const auto keyOf = numberKeys(order);
+    const NumberKey keyOf(order);
     const std::pair<Channel, Services> channels[] = {
         {Channel::B1, order.b1}, {Channel::B2, order.b2}, {Channel::D, order.d}};
     for (const auto &[channel, services] : channels)

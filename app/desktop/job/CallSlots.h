@@ -3,6 +3,7 @@
 // every number called in for each of its services, a packet session where the D channel has one.
 
 #include "app/actions/Orders.h"
+#include "core/order/OrderIdentifiers.h"
 
 namespace loopwright {
 
@@ -17,12 +18,9 @@ struct CallSlot
 
     /// "out.B1.data" or "in.1.voice", for object names and drafts.
     QString part;
-    /// `keyOf`: tells numbers apart as the records do.
-    bool isOf(const CallFact &call, const std::function<QString(const QString &)> &keyOf) const;
+    bool isOf(const CallFact &call, const NumberKey &keyOf) const;
 };
 
 std::vector<CallSlot> callSlots(const ServiceOrder &order);
-/// The key of a number, typed with or without separators and area code, on this order's line.
-std::function<QString(const QString &)> numberKeys(const ServiceOrder &order);
 
 } // namespace loopwright

@@ -58,7 +58,7 @@ public:
     CallsPanel(const PanelInfo &info, JobDesk &desk)
         : StationPanel(info, desk)
         , m_slots(callSlots(desk.order()))
-        , m_keyOf(numberKeys(desk.order()))
+        , m_keyOf(desk.order())
     {
         auto *matrix = new QWidget;
         m_grid = new FieldGrid(17, matrix);
@@ -213,7 +213,7 @@ private:
     }
 
     std::vector<CallSlot> m_slots;
-    std::function<QString(const QString &)> m_keyOf;
+    NumberKey m_keyOf;
     std::vector<EntryForm *> m_forms;
     FieldGrid *m_grid = nullptr;
     EntryForm *m_readback = nullptr;

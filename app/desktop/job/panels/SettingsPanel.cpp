@@ -7,7 +7,7 @@
 #include "app/desktop/widgets/FieldGrid.h"
 #include "app/desktop/widgets/Parts.h"
 #include "app/print/WorkSheets.h"
-#include "core/identifiers/TerminalIdentifiers.h"
+#include "core/order/OrderIdentifiers.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -23,11 +23,8 @@ std::vector<TerminalSetting> settingsOf(const ServiceOrder &order)
     const ProtocolVariant *variant = findVariant(order.variant);
     if (!variant)
         return {};
-    std::vector<TerminalIdentifiers> terminals;
-    for (const OrderedTerminal &terminal : order.terminals)
-        terminals.push_back({terminal.number, terminal.dn, terminal.spid, terminal.tei});
     const bool data = order.bServices().testFlag(Service::Data);
-    return settingsToProgram(*variant, terminals, data ? order.dataRate : 0);
+    return settingsToProgram(*variant, identifiersOf(order), data ? order.dataRate : 0);
 }
 
 bool isNumber(const QString &value)
