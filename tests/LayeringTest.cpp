@@ -116,9 +116,15 @@ QString coreIsPure(const Source &source)
             return QString("includes <%1>, which is not of QtCore").arg(include);
     }
     static const QRegularExpression clock(
-        R"(currentDate(Time)?\b|currentSecsSinceEpoch|currentMSecsSinceEpoch|_clock::now|\btime\(nullptr\))");
-    const auto match = clock.match(source.text);
-    return match.hasMatch() ? QString("has a clock of its own: " + match.captured()) : QString();
+        R"(\bcurrent(Date|Time|DateTime|DateTimeUtc|SecsSinceEpoch|MSecsSinceEpoch)\b|_clock::now)"
+        R"(|\btime\((nullptr|NULL|0)\)|QElapsedTimer|QDeadlineTimer)");
+    if (const auto match = clock.match(source.text); match.hasMatch())
+        return "has a clock of its own: " + match.captured();
+    static const QRegularExpression chance(
+        R"(\brandom_device\b|QRandomGenerator|createUuid\b|\bgetenv\b|qEnvironmentVariable|qgetenv)");
+    const auto match = chance.match(source.text);
+    return match.hasMatch() ? QString("depends on more than its input: " + match.captured())
+                            : QString();
 }
 
 QString sqlStaysInDb(const Source &source)
@@ -129,7 +135,7 @@ QString sqlStaysInDb(const Source &source)
         if (isQtHeaderOf("QtSql", include) || include == "sqlite3.h")
             return QString("includes <%1>").arg(include);
     static const QRegularExpression sql(
-        "\"\\s*(SELECT\\s|INSERT\\s+(OR\\s+\\w+\\s+)?INTO\\s|UPDATE\\s+\\w+\\s+SET\\s|DELETE\\s+"
+        "\"(\\(|\\s)*(SELECT\\s|INSERT\\s+(OR\\s+\\w+\\s+)?INTO\\s|UPDATE\\s+\\w+\\s+SET\\s|DELETE\\s+"
         "FROM\\s|"
         "CREATE\\s+(TABLE|INDEX|TRIGGER|VIEW)\\s|DROP\\s|PRAGMA\\s|BEGIN\\s+IMMEDIATE)");
     const auto match = sql.match(source.text);
@@ -235,6 +241,9 @@ private slots:
         row("picture in core", coreIsPure, "core/order/X.h", "#include <QImage>\n");
         row("file in core", coreIsPure, "core/order/X.cpp", "#include <QFile>\n");
         row("clock in core", coreIsPure, "core/order/X.cpp", "QDate::currentDate()");
+        row("UTC clock in core", coreIsPure, "core/order/X.cpp", "QDateTime::currentDateTimeUtc()");
+        row("chance in core", coreIsPure, "core/order/X.cpp", "QUuid::createUuid()");
+        row("SQL in a raw text", sqlStaysInDb, "app/actions/X.cpp", "f(R\"(SELECT 1)\")");
         row("SQL text in an action", sqlStaysInDb, "app/actions/X.cpp", "f(\"SELECT 1\")");
         row("SQL header in a face", sqlStaysInDb, "app/desktop/X.cpp", "#include <QSqlQuery>\n");
         row("widget in an action", widgetsStayInFaces, "app/actions/X.cpp", "#include <QWidget>\n");
