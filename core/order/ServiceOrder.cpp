@@ -1,5 +1,7 @@
 #include "core/order/ServiceOrder.h"
 
+#include "core/order/Claims.h"
+
 #include <algorithm>
 
 namespace loopwright {
@@ -131,11 +133,11 @@ OrderScope scopeOf(const ServiceOrder &order, const std::optional<ServiceOrder> 
     }
     if (!working)
         return OrderScope::Full;
-    const bool sameLine = order.pair == working->pair && order.variant == working->variant &&
+    const bool sameLine = pairKey(order.pair) == pairKey(working->pair) && order.variant == working->variant &&
                           order.kind == working->kind && order.office == working->office &&
                           order.b1 == working->b1 && order.b2 == working->b2 &&
                           order.d == working->d && order.dataRate == working->dataRate;
-    const bool samePremises = order.premises.compare(working->premises, Qt::CaseInsensitive) == 0;
+    const bool samePremises = premisesKey(order.premises) == premisesKey(working->premises);
     if (order.type == OrderType::Move)
         return samePremises && sameLine ? OrderScope::MoveWithin : OrderScope::Full;
     return sameLine && samePremises ? OrderScope::NumbersOnly : OrderScope::Full;
@@ -143,7 +145,7 @@ OrderScope scopeOf(const ServiceOrder &order, const std::optional<ServiceOrder> 
 
 QString whatChanged(const ServiceOrder &before, const ServiceOrder &after)
 {
-    if (before.pair != after.pair || before.office != after.office || before.kind != after.kind)
+    if (pairKey(before.pair) != pairKey(after.pair) || before.office != after.office || before.kind != after.kind)
         return "pair";
     const auto identifiers = [](const ServiceOrder &order) {
         QStringList list{order.variant};
