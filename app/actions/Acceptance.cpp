@@ -65,8 +65,7 @@ QJsonObject decisionDetail(const Decision &decision)
 Result<void> checkException(Records &records, const Decision &decision,
                             const QStringList &criteriaKeys, const QString &because)
 {
-    if (because.trimmed().isEmpty())
-        return failure(ErrorCode::Usage, "An exception needs a reason.", "because");
+    LOOPWRIGHT_TRY(checkReason(because, "An exception needs a reason."));
     if (records.by().trimmed().isEmpty())
         return failure(ErrorCode::Usage,
                        "An exception needs the name of the supervisor who makes it.", "by");

@@ -2,6 +2,7 @@
 
 #include "app/actions/ShippedLimits.h"
 #include "core/acceptance/Evidence.h"
+#include "core/base/TextForm.h"
 #include "db/AssignmentStore.h"
 #include "db/BoardStore.h"
 #include "db/CertificateStore.h"
@@ -69,6 +70,16 @@ Result<StoredOrder> orderOf(const Database &database, const QString &number)
         return failure(ErrorCode::NotFound,
                        QString("There is no order \"%1\".").arg(number.left(60)));
     return std::move(**stored);
+}
+
+Result<void> checkReason(const QString &because, const QString &needed)
+{
+    constexpr int longest = 2000; // as a fact takes it
+    if (because.trimmed().isEmpty())
+        return failure(ErrorCode::Usage, needed, "because");
+    if (const QString trouble = textTrouble(because, longest); !trouble.isEmpty())
+        return failure(ErrorCode::Usage, trouble, "because");
+    return {};
 }
 
 Result<void> refreshState(Records &records, Transaction &transaction, const QString &orderNumber,

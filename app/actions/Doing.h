@@ -17,6 +17,10 @@ Event orderEvent(const Records &records, const ServiceOrder &order, const QStrin
 /// The order of this number; NotFound in a sentence where there is none.
 Result<StoredOrder> orderOf(const Database &database, const QString &number);
 
+/// Usage where a reason that somebody gives is empty (then `needed` says so) or is not fit to be
+/// recorded.
+Result<void> checkReason(const QString &because, const QString &needed);
+
 /// Decides the order as it stands in the transaction and keeps stage, outcome and reason for the
 /// board. `pending` is the change of the order that this very transaction makes: its event is not
 /// in the records yet.

@@ -2,6 +2,7 @@
 
 #include "app/actions/Doing.h"
 #include "app/actions/ImportRun.h"
+#include "core/base/TextForm.h"
 #include "core/identifiers/ProtocolVariant.h"
 #include "db/InstrumentStore.h"
 #include "db/OfficeStore.h"
@@ -164,6 +165,19 @@ Result<RowOutcome> takeInstrument(Records &records, const ImportOptions &options
                                      instrument.toJson())}};
 }
 
+/// Refuses a row with a text that could not be read back from what quotes it.
+std::optional<RowOutcome> checkTexts(const CsvTable &table, const CsvRow &row)
+{
+    constexpr int longest = 200, longestList = 2000;
+    for (const QString &column : table.header) {
+        const QString trouble = textTrouble(table.value(row, column),
+                                            column == "test_lines" ? longestList : longest);
+        if (!trouble.isEmpty())
+            return RowOutcome::refused("text_malformed", column, trouble);
+    }
+    return std::nullopt;
+}
+
 using TakeRow = Result<RowOutcome> (*)(Records &, const ImportOptions &, Transaction &,
                                        const CsvTable &, const CsvRow &);
 
@@ -174,7 +188,10 @@ Result<ImportReport> importWith(Records &records, const QByteArray &csv,
         records,
         options,
         layout,
-        [&, take](Transaction &transaction, const CsvTable &table, const CsvRow &row) {
+        [&, take](Transaction &transaction, const CsvTable &table,
+                  const CsvRow &row) -> Result<RowOutcome> {
+            if (const auto refused = checkTexts(table, row))
+                return *refused;
             return take(records, options, transaction, table, row);
         },
         {}};

@@ -164,8 +164,7 @@ Result<void> completeOrder(Records &records, const QString &number)
 
 Result<void> cancelOrder(Records &records, const QString &number, const QString &because)
 {
-    if (because.trimmed().isEmpty())
-        return failure(ErrorCode::Usage, "A cancelled order needs a reason.", "because");
+    LOOPWRIGHT_TRY(checkReason(because, "A cancelled order needs a reason."));
     auto transaction = Transaction::begin(records.database());
     if (!transaction)
         return failure(transaction.error());

@@ -48,8 +48,9 @@ Result<DecisionInput> DecisionInput::fromJson(const QJsonObject &object, const Q
         }
     };
     each("conflicts", [&input](JsonReader &item) {
-        input.conflicts.push_back(
-            {item.text("field"), item.text("kind"), item.text("value"), item.text("circuit")});
+        input.conflicts.push_back({item.text("field"), item.text("kind"),
+                                   item.text("value", longestOrderText),
+                                   item.text("circuit", longestOrderName)});
     });
     each("changes", [&input](JsonReader &item) {
         input.changes.push_back({item.text("what"), item.moment("at")});

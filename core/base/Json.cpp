@@ -1,5 +1,7 @@
 #include "core/base/Json.h"
 
+#include "core/base/TextForm.h"
+
 #include <QCryptographicHash>
 #include <QJsonDocument>
 
@@ -131,13 +133,6 @@ void append(QByteArray &out, const QJsonValue &value)
     }
 }
 
-bool hasControl(const QString &text)
-{
-    return std::any_of(text.begin(), text.end(), [](QChar c) {
-        return (c.unicode() < 0x20 && c != '\n' && c != '\t') || c.unicode() == 0x7f;
-    });
-}
-
 } // namespace
 
 Result<QJsonValue> parseJson(const QByteArray &bytes, const QString &fileName, qint64 maxBytes)
@@ -226,10 +221,8 @@ const QJsonValue JsonReader::take(const QString &key, QJsonValue::Type type, con
 QString JsonReader::text(const QString &key, int maxLength)
 {
     const QString found = take(key, QJsonValue::String, "a text").toString();
-    if (found.size() > maxLength)
-        fail(key, QString("is longer than %1 characters").arg(maxLength));
-    else if (hasControl(found))
-        fail(key, "holds a control character");
+    if (const QString trouble = textTrouble(found, maxLength); !trouble.isEmpty())
+        fail(key, trouble);
     return failed() ? QString() : found;
 }
 

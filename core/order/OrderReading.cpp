@@ -1,5 +1,6 @@
 // Reads an order from its fields, saying of every field that is malformed what is wrong with it.
 
+#include "core/base/TextForm.h"
 #include "core/identifiers/ProtocolVariant.h"
 #include "core/order/ServiceOrder.h"
 
@@ -167,13 +168,10 @@ OrderReading readOrder(const OrderFields &fields,
     order.dialPrefix = in.text("dial_prefix");
     order.relatedOrder = in.text("related_order");
     for (auto it = fields.begin(); it != fields.end(); ++it) {
-        const bool control = std::any_of(it->begin(), it->end(), [](QChar c) {
-            return (c.unicode() < 0x20 && c != '\n' && c != '\t') || c.unicode() == 0x7f;
-        });
-        if (it->size() > 500)
-            in.say(it.key(), "text_too_long", "is longer than 500 characters");
-        else if (control)
-            in.say(it.key(), "control_character", "holds a control character");
+        const bool isName = it.key() == "order_number" || it.key() == "circuit_number";
+        const int longest = isName ? longestOrderName : longestOrderText;
+        if (const QString trouble = textTrouble(*it, longest); !trouble.isEmpty())
+            in.say(it.key(), it->size() > longest ? "text_too_long" : "control_character", trouble);
     }
     return reading;
 }

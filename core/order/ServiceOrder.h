@@ -28,6 +28,11 @@ struct OrderedTerminal
     bool operator==(const OrderedTerminal &) const = default;
 };
 
+/// Characters that a field of an order may have, and the names of order and circuit, by which
+/// records and facts refer to them. What quotes one must take as many.
+inline constexpr int longestOrderText = 500;
+inline constexpr int longestOrderName = 200;
+
 /// Column name of orders.csv to trimmed text; columns without text are left out.
 using OrderFields = QMap<QString, QString>;
 

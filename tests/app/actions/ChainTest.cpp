@@ -1,4 +1,5 @@
-// From the order file to the certificate, through the actions alone.
+// From the order file to the certificate, through the actions alone. Longer than 400 lines: one
+// chain, whose steps share its records.
 
 #include "app/actions/Acceptance.h"
 #include "app/actions/Board.h"
@@ -355,6 +356,36 @@ private slots:
             " replace(result, 'In sync at U.', 'In sync.')",
             "test"));
         QCOMPARE(decideAgain(*records, decided->id).error().code, ErrorCode::Refused);
+    }
+    // What is taken in is quoted by facts and decisions, which must be read back.
+    void whatCouldNotBeReadBackIsNotTakenIn()
+    {
+        auto records = acceptedJob();
+        const QByteArray head = "instrument,serial,kind,calibrated_on,calibration_due\n";
+        for (const QByteArray &serial : {QByteArray(201, 'S'), QByteArray("S\x07")}) {
+            const auto report =
+                importInstruments(*records, head + "TS-9," + serial + ",BER,2026-01-01,2027-01-01\n",
+                                  {"instruments.csv"});
+            QVERIFY(report);
+            QCOMPARE(report->findings.front().code, "text_malformed");
+            QCOMPARE(report->findings.front().field, "serial");
+        }
+        for (const QString &reason : {QString(2001, 'x'), QString("a\x07")}) {
+            QCOMPARE(voidFact(*records, uuid(4), reason).error().code, ErrorCode::Usage);
+            QCOMPARE(cancelOrder(*records, "A-1001", reason).error().code, ErrorCode::Usage);
+        }
+    }
+    void aConflictOfLongNamesCanBeDecidedAgain()
+    {
+        auto records = office();
+        const QString pair(400, '7');
+        imported(*records,
+                 {with(briFields(), {{"pair", pair}, {"circuit_number", QString(200, 'C')}}),
+                  with(briFields(), {{"pair", pair}, {"order_number", "A-1009"}})});
+        const auto decided = decideOrder(*records, "A-1009");
+        QVERIFY2(decided, decided ? "" : qPrintable(decided.error().text()));
+        const auto again = decideAgain(*records, decided->id);
+        QVERIFY2(again, again ? "" : qPrintable(again.error().text()));
     }
     void voidsOnceAndWithAReason()
     {

@@ -1,0 +1,25 @@
+#include "core/base/TextForm.h"
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+bool isControl(QChar c)
+{
+    return (c.unicode() < 0x20 && c != '\n' && c != '\t') || c.unicode() == 0x7f;
+}
+
+} // namespace
+
+QString textTrouble(QStringView text, qsizetype longest)
+{
+    if (text.size() > longest)
+        return QString("is longer than %1 characters").arg(longest);
+    if (std::any_of(text.begin(), text.end(), isControl))
+        return "holds a control character";
+    return text.isValidUtf16() ? QString() : QString("holds half a character");
+}
+
+} // namespace loopwright
