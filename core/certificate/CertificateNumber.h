@@ -18,7 +18,9 @@ struct CertificateNumber
 {
     int year = 2000;  ///< 2000 to 2099
     int station = 0;  ///< 0 to 999, of the database
-    int sequence = 1; ///< 1 to 99999, within year and station
+    int sequence = 1; ///< 1 to mostSequence, within year and station
+
+    static constexpr int mostSequence = 99999;
 
     /// "26-007-00042-18".
     QString text() const;
