@@ -42,12 +42,17 @@ Result<void> tellUnregistered(const Store &store, const QSet<QString> &keys, con
     return {};
 }
 
+QString placeOf(const QString &record, std::size_t fact)
+{
+    return QString("%1.facts[%2]").arg(record, QString::number(fact));
+}
+
 Result<void> checkRecord(Records &records, const JobRecord &record, const ServiceOrder &order,
                          const QString &place)
 {
     for (std::size_t i = 0; i < record.facts.size(); ++i) {
         const Fact &fact = record.facts[i];
-        const QString where = QString("%1.facts[%2]").arg(place).arg(i);
+        const QString where = placeOf(place, i);
         LOOPWRIGHT_TRY(checkFits(fact, order, where));
         if (records.now().secondsUntil(fact.at) > secondsOfADay)
             return failure(ErrorCode::BadInput,
@@ -66,7 +71,7 @@ Result<RecordReport> addFacts(Transaction &transaction, const JobRecord &record,
         const auto added = FactStore::add(transaction, record.facts[i]);
         if (!added && added.error().code == ErrorCode::BadInput)
             return failure(ErrorCode::BadInput, added.error().message,
-                           QString("%1.facts[%2].id").arg(place).arg(i));
+                           placeOf(place, i) + ".id");
         if (!added)
             return failure(added.error());
         (*added ? report.added : report.alreadyThere) << record.facts[i].id;
@@ -154,8 +159,7 @@ QJsonObject RecordReport::toJson() const
 
 Result<QString> voidFact(Records &records, const QString &factId, const QString &because)
 {
-    if (because.trimmed().isEmpty())
-        return failure(ErrorCode::Usage, "A fact is voided with a reason.", "because");
+    LOOPWRIGHT_TRY(checkReason(because, "A fact is voided with a reason."));
     auto transaction = Transaction::begin(records.database());
     if (!transaction)
         return failure(transaction.error());

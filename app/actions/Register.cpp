@@ -78,8 +78,8 @@ Result<void> auditAssignments(Records &records, std::vector<AuditFinding> &findi
     for (const ValueUse &use : *doubles)
         findings.push_back({toText(use.kind) + "_twice",
                             QString("%1 %2 is wanted by %3 circuits.")
-                                .arg(whatIs(use.kind), use.value)
-                                .arg(use.circuits.size()),
+                                .arg(whatIs(use.kind), use.value,
+                                     QString::number(use.circuits.size())),
                             use.value, use.circuits, use.orders});
     for (const ValueUse &use : *unassigned)
         findings.push_back({toText(use.kind) + "_unassigned",

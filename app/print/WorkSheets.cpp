@@ -176,9 +176,8 @@ Sheet dayList(const QString &installer, QDate day, const std::vector<DayJob> &jo
     SheetBuilder sheet(paper, title);
     drawTitle(sheet, title,
               QString("%1, %2 job%3")
-                  .arg(installer.isEmpty() ? "No installer named" : installer)
-                  .arg(jobs.size())
-                  .arg(jobs.size() == 1 ? "" : "s"),
+                  .arg(installer.isEmpty() ? QString("No installer named") : installer,
+                       QString::number(jobs.size()), jobs.size() == 1 ? QString() : QString("s")),
               style);
     for (const DayJob &job : jobs)
         drawDayJob(sheet, job, style);

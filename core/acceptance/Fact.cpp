@@ -175,8 +175,7 @@ Result<void> checkFits(const Fact &fact, const ServiceOrder &order, const QStrin
         if (layer->layer > 1 && !order.terminal(layer->terminalOrFirst()))
             refuse(result, place + ".terminal",
                    QString("order %1 has no terminal %2")
-                       .arg(order.number)
-                       .arg(layer->terminalOrFirst()));
+                       .arg(order.number, QString::number(layer->terminalOrFirst())));
     } else if (const auto *call = fact.as<CallFact>()) {
         checkChannel(result, order, call->channel, place + ".channel");
     } else if (const auto *run = fact.as<RunFact>()) {

@@ -103,7 +103,7 @@ Result<void> checkUtf8(QByteArrayView bytes, const QString &fileName)
         if (decoder.hasError()) {
             line += int(text.left(text.indexOf(QChar::ReplacementCharacter)).count('\n'));
             return failure(ErrorCode::BadInput, "is not UTF-8",
-                           QString("%1: line %2").arg(fileName).arg(line));
+                           QString("%1: line %2").arg(fileName, QString::number(line)));
         }
         line += int(piece.count('\n'));
         at += length;
@@ -111,7 +111,7 @@ Result<void> checkUtf8(QByteArrayView bytes, const QString &fileName)
     const QString end = decoder.decode("\n"); // completes what is cut off at the end, as an error
     if (decoder.hasError() || end.isEmpty())
         return failure(ErrorCode::BadInput, "is not UTF-8",
-                       QString("%1: line %2").arg(fileName).arg(line));
+                       QString("%1: line %2").arg(fileName, QString::number(line)));
     return {};
 }
 

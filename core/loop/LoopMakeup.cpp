@@ -134,7 +134,7 @@ QJsonObject rowObject(const CsvTable &table, const CsvRow &row)
 Result<void> addRow(LoopMakeup &makeup, const CsvTable &table, const CsvRow &row,
                     const QString &fileName)
 {
-    const QString where = QString("%1, row %2").arg(fileName).arg(row.line);
+    const QString where = QString("%1, row %2").arg(fileName, QString::number(row.line));
     if (!row.trouble.isEmpty())
         return failure(ErrorCode::BadInput, row.trouble, where);
     JsonReader reader(rowObject(table, row), QString());
