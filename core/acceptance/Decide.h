@@ -3,7 +3,7 @@
 // for ever; so the input is stored with the decision and can be decided again.
 
 #include "core/acceptance/Decision.h"
-#include "core/acceptance/Fact.h"
+#include "core/acceptance/Visits.h"
 #include "core/base/LimitSet.h"
 #include "core/office/Office.h"
 #include "core/order/ServiceOrder.h"
@@ -45,6 +45,8 @@ struct DecisionInput
     QList<Instrument> instruments; ///< the registered ones that the facts name
     std::vector<Fact> facts;       ///< all of the order, voided ones and the voids too
     QString limitSet;              ///< version
+    std::vector<Visit> visits;     ///< shareVisits(): empty where the facts say them
+    std::vector<Fact> selfTests;   ///< shareVisits(): made in other orders on those visits
 
     QJsonObject toJson() const;
     static Result<DecisionInput> fromJson(const QJsonObject &object, const QString &place);

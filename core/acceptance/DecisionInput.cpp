@@ -24,10 +24,39 @@ QJsonObject DecisionInput::toJson() const
         used << instrument.toJson();
     for (const Fact &fact : facts)
         evidence << fact.toJson();
-    return {{"order", order.toJson()}, {"scope", toText(scope)}, {"conflicts", held},
-            {"changes", changed},      {"instruments", used},    {"facts", evidence},
-            {"limit_set", limitSet}};
+    QJsonObject object{{"order", order.toJson()}, {"scope", toText(scope)}, {"conflicts", held},
+                       {"changes", changed},      {"instruments", used},    {"facts", evidence},
+                       {"limit_set", limitSet}};
+    // Left out where there are none: an order that shares nothing is stored as it always was.
+    QJsonArray made, tested;
+    for (const Visit &visit : visits)
+        made << visit.toJson();
+    for (const Fact &test : selfTests)
+        tested << test.toJson();
+    if (!made.isEmpty())
+        object.insert("visits", made);
+    if (!tested.isEmpty())
+        object.insert("self_tests", tested);
+    return object;
 }
+
+namespace {
+
+Result<std::vector<Fact>> readFacts(JsonReader &reader, const QString &key)
+{
+    std::vector<Fact> list;
+    const QJsonArray facts = reader.array(key, 100000);
+    for (int i = 0; i < facts.size(); ++i) {
+        const auto fact =
+            Fact::fromJson(facts[i].toObject(), QString("%1[%2]").arg(reader.place(key)).arg(i));
+        if (!fact)
+            return failure(fact.error());
+        list.push_back(*fact);
+    }
+    return list;
+}
+
+} // namespace
 
 Result<DecisionInput> DecisionInput::fromJson(const QJsonObject &object, const QString &place)
 {
@@ -57,13 +86,17 @@ Result<DecisionInput> DecisionInput::fromJson(const QJsonObject &object, const Q
     });
     each("instruments",
          [&input](JsonReader &item) { input.instruments << Instrument::read(item); });
-    const QJsonArray facts = reader.array("facts", 100000);
-    for (int i = 0; i < facts.size(); ++i) {
-        const auto fact =
-            Fact::fromJson(facts[i].toObject(), QString("%1.facts[%2]").arg(place).arg(i));
-        if (!fact)
-            return failure(fact.error());
-        input.facts.push_back(*fact);
+    if (reader.has("visits"))
+        each("visits", [&input](JsonReader &item) { input.visits.push_back(Visit::read(item)); });
+    auto facts = readFacts(reader, "facts");
+    if (!facts)
+        return failure(facts.error());
+    input.facts = std::move(*facts);
+    if (reader.has("self_tests")) {
+        auto tests = readFacts(reader, "self_tests");
+        if (!tests)
+            return failure(tests.error());
+        input.selfTests = std::move(*tests);
     }
     reader.done();
     LOOPWRIGHT_TRY(reader.result());

@@ -18,30 +18,22 @@ bool retires(const QString &what, Proves proof)
 } // namespace
 
 Evidence::Evidence(const DecisionInput &input)
+    : m_facts(standingFacts(input.facts))
+    , m_visits(input.visits)
 {
-    QSet<QString> voided;
-    for (const Fact &fact : input.facts)
-        if (const auto *voiding = fact.as<VoidFact>())
-            voided.insert(voiding->fact);
-    for (const Fact &fact : input.facts)
-        if (!voided.contains(fact.id) && !fact.as<VoidFact>())
-            m_facts.push_back(&fact);
-    // The id settles ties, so that the order of recording never changes a decision.
-    std::sort(m_facts.begin(), m_facts.end(), [](const Fact *a, const Fact *b) {
-        const Moment atA = timeOf(*a), atB = timeOf(*b);
-        return atA != atB ? atA < atB : a->id < b->id;
-    });
-    for (const Fact *fact : m_facts)
+    for (const Fact *fact : m_facts) {
         if (const auto *changed = fact->as<ChangedFact>())
             m_changes.emplace_back(toText(changed->what), fact->at);
+        if (fact->as<SelfTestFact>())
+            m_selfTests.push_back(fact);
+    }
     for (const OrderChange &change : input.changes)
         m_changes.emplace_back(change.what, change.at);
-}
-
-Moment Evidence::timeOf(const Fact &fact)
-{
-    const auto *run = fact.as<RunFact>();
-    return run ? run->started : fact.at;
+    for (const Fact &test : input.selfTests)
+        m_selfTests.push_back(&test);
+    std::sort(m_selfTests.begin(), m_selfTests.end(), [](const Fact *a, const Fact *b) {
+        return a->at != b->at ? a->at < b->at : a->id < b->id;
+    });
 }
 
 bool Evidence::isNewer(const Fact &fact, Proves proof) const
@@ -51,47 +43,32 @@ bool Evidence::isNewer(const Fact &fact, Proves proof) const
     });
 }
 
-QString Evidence::visitOf(const Moment &moment) const
+QString Evidence::visitOf(const Fact &fact) const
 {
-    for (const Fact *fact : m_facts) {
-        const auto *visit = fact->as<VisitFact>();
-        if (!visit)
-            continue;
-        const Moment arrived = visit->arrived.value_or(fact->at);
-        const bool before = moment < arrived;
-        const bool after =
-            visit->left ? moment > *visit->left : moment.localDate() != arrived.localDate();
-        if (!before && !after)
-            return "visit " + arrived.utcText();
-    }
-    return "day " + moment.localDate().toString(Qt::ISODate);
+    return m_visits.empty() ? visitName(fact, m_facts) : visitName(fact, m_visits);
 }
 
 bool Evidence::selfTestStands(const Fact &fact) const
 {
     if (fact.instrument.isEmpty())
         return true;
-    const QString visit = visitOf(timeOf(fact));
+    const QString visit = visitOf(fact);
     bool stands = true;
-    for (const Fact *other : m_facts) {
-        const auto *test = other->as<SelfTestFact>();
-        if (test && other->instrument == fact.instrument && visitOf(other->at) == visit &&
-            other->at <= timeOf(fact))
-            stands = test->outcome == SelfTestOutcome::Passed;
-    }
+    for (const Fact *test : m_selfTests)
+        if (test->instrument == fact.instrument && visitOf(*test) == visit &&
+            test->at <= timeOf(fact))
+            stands = test->as<SelfTestFact>()->outcome == SelfTestOutcome::Passed;
     return stands;
 }
 
 bool Evidence::selfTestFailedLater(const Fact &fact) const
 {
-    const QString visit = visitOf(timeOf(fact));
+    const QString visit = visitOf(fact);
     bool failed = false;
-    for (const Fact *other : m_facts) {
-        const auto *test = other->as<SelfTestFact>();
-        if (test && other->instrument == fact.instrument && visitOf(other->at) == visit &&
-            other->at > timeOf(fact))
-            failed = test->outcome == SelfTestOutcome::Failed;
-    }
+    for (const Fact *test : m_selfTests)
+        if (test->instrument == fact.instrument && visitOf(*test) == visit &&
+            test->at > timeOf(fact))
+            failed = test->as<SelfTestFact>()->outcome == SelfTestOutcome::Failed;
     return failed;
 }
 

@@ -21,6 +21,7 @@ enum class Proves
 class Evidence
 {
 public:
+    /// The input must outlive it.
     explicit Evidence(const DecisionInput &input);
 
     /// Counting facts that hold a T, oldest first.
@@ -56,15 +57,17 @@ public:
     /// The instrument failed a self-test later on that visit and none was passed after it.
     bool selfTestFailedLater(const Fact &fact) const;
 
-    /// Name of the visit in which a moment lies: the visit fact that spans it, else its local day.
-    QString visitOf(const Moment &moment) const;
-    /// When the thing was done: a run counts from its start.
-    static Moment timeOf(const Fact &fact);
+    /// Name of the visit on which a fact was made: the visits of the input where it has any, else
+    /// the visit fact that spans it, else its local day.
+    QString visitOf(const Fact &fact) const;
+    static Moment timeOf(const Fact &fact) { return loopwright::timeOf(fact); }
     /// A `changed` fact or a note lies strictly between the two moments.
     bool somethingDoneBetween(const Moment &from, const Moment &to) const;
 
 private:
     std::vector<const Fact *> m_facts;                 ///< not voided, by time
+    std::vector<const Fact *> m_selfTests;             ///< those of other orders on the visit too
+    const std::vector<Visit> &m_visits;                ///< of the input
     std::vector<std::pair<QString, Moment>> m_changes; ///< what, when
 };
 

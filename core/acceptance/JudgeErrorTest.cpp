@@ -239,7 +239,7 @@ const Fact *checkBefore(const Judging &judging, const Fact &run)
         if (fact->at <= content->started && check->path == content->path &&
             channelsText(check->channels) == channelsText(content->channels) &&
             fact->instrument == run.instrument &&
-            judging.evidence.visitOf(fact->at) == judging.evidence.visitOf(content->started))
+            judging.evidence.visitOf(*fact) == judging.evidence.visitOf(run))
             found = fact;
     }
     return found;

@@ -41,15 +41,6 @@ void judgeIdentifiers(const Judging &judging, CriterionResult &result)
 
 namespace {
 
-/// Facts for which somebody was at the pair: of those the card must have come first.
-bool isMeasurement(const Fact &fact)
-{
-    if (const auto *loop = fact.as<LoopFact>())
-        return loop->dcResistanceOhm || loop->lossDb;
-    return fact.as<LayerFact>() || fact.as<CallFact>() || fact.as<DetectorFact>() ||
-           fact.as<RunFact>() || fact.as<AnalogFact>();
-}
-
 struct VisitAtPair
 {
     QString name;
@@ -64,7 +55,7 @@ std::vector<VisitAtPair> visitsAtPair(const Judging &judging)
         const bool card = fact->as<SafetyFact>();
         if (!(card || isMeasurement(*fact)) || !judging.evidence.isNewer(*fact, Proves::Loop))
             continue;
-        const QString name = judging.evidence.visitOf(Evidence::timeOf(*fact));
+        const QString name = judging.evidence.visitOf(*fact);
         auto visit = std::find_if(visits.begin(), visits.end(),
                                   [&name](const VisitAtPair &v) { return v.name == name; });
         if (visit == visits.end())
