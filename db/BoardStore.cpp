@@ -1,5 +1,6 @@
 #include "db/BoardStore.h"
 
+#include "core/order/Claims.h"
 #include "db/OrderStore.h"
 #include "db/SearchText.h"
 #include "db/Statement.h"
@@ -159,6 +160,13 @@ Result<std::optional<BoardLine>> BoardStore::line(qint64 id) const
     Statement statement(m_database, "board.lines", {"board.id"});
     statement.bind("id", id);
     return firstRow(statement, readLine);
+}
+
+Result<std::vector<BoardLine>> BoardStore::atPremises(const QString &premises) const
+{
+    Statement statement(m_database, "board.at_premises");
+    statement.bind("premises_key", premisesKey(premises));
+    return rows(statement, readLine);
 }
 
 Result<std::optional<OrderState>> BoardStore::stateOf(const QString &order) const

@@ -73,6 +73,9 @@ public:
     /// The line of a row id from ids(); nothing where it is gone.
     Result<std::optional<BoardLine>> line(qint64 id) const;
 
+    /// Every order at the premises that was not cancelled; by due date, then number.
+    Result<std::vector<BoardLine>> atPremises(const QString &premises) const;
+
     Result<std::optional<OrderState>> stateOf(const QString &order) const;
 
     /// Adds or replaces the state of a stored order. NotFound where there is no such order.

@@ -1,5 +1,6 @@
 #include "db/EvidenceStore.h"
 
+#include "core/order/Claims.h"
 #include "db/AssignmentStore.h"
 #include "db/EventStore.h"
 #include "db/FactStore.h"
@@ -67,7 +68,61 @@ Result<QList<Instrument>> instrumentsOf(const Database &database, const std::vec
     return list;
 }
 
+void extend(FactStore::Span &days, QDate day)
+{
+    if (!day.isValid())
+        return;
+    days.first = days.first.isValid() ? std::min(days.first, day) : day;
+    days.last = days.last.isValid() ? std::max(days.last, day) : day;
+}
+
+FactStore::Span daysOnSite(const std::vector<Fact> &facts)
+{
+    FactStore::Span days;
+    for (const Fact &fact : facts)
+        if (isMadeOnSite(fact))
+            extend(days, timeOf(fact).localDate());
+    return days;
+}
+
+/// What those who worked for the order said of visits and self-tests at its premises elsewhere.
+Result<std::vector<Fact>> visitsInOtherOrders(const Database &database, const ServiceOrder &order,
+                                              const std::vector<Fact> &facts)
+{
+    std::vector<Fact> others;
+    const FactStore::Span days = daysOnSite(facts);
+    if (!days.first.isValid() || premisesKey(order.premises).isEmpty())
+        return others;
+    QStringList installers;
+    for (const Fact &fact : facts)
+        if (isMadeOnSite(fact) && !installers.contains(fact.installer))
+            installers << fact.installer;
+    for (const QString &installer : installers) {
+        const auto found = FactStore(database).visitsAtPremises(order, installer, days);
+        if (!found)
+            return found;
+        others.insert(others.end(), found->begin(), found->end());
+    }
+    return others;
+}
+
 } // namespace
+
+Result<std::vector<Visit>> EvidenceStore::visitsTo(const ServiceOrder &order,
+                                                   const std::vector<Fact> &facts,
+                                                   QDate today) const
+{
+    FactStore::Span days = daysOnSite(facts);
+    extend(days, today);
+    std::vector<Fact> all = facts;
+    if (days.first.isValid() && !premisesKey(order.premises).isEmpty()) {
+        const auto others = FactStore(m_database).visitsAtPremises(order, days);
+        if (!others)
+            return failure(others.error());
+        all.insert(all.end(), others->begin(), others->end());
+    }
+    return visitsOf(all);
+}
 
 Result<DecisionInput> EvidenceStore::of(const QString &orderNumber, const QString &limitSet) const
 {
@@ -104,6 +159,12 @@ Result<DecisionInput> EvidenceStore::of(const StoredOrder &stored, const QString
     if (!facts)
         return failure(facts.error());
     input.facts = std::move(*facts);
+    const auto others = visitsInOtherOrders(m_database, input.order, input.facts);
+    if (!others)
+        return failure(others.error());
+    SharedVisits shared = shareVisits(input.facts, *others);
+    input.visits = std::move(shared.visits);
+    input.selfTests = std::move(shared.selfTests);
     auto instruments = instrumentsOf(m_database, input.facts);
     if (!instruments)
         return failure(instruments.error());

@@ -20,6 +20,10 @@ public:
     Result<DecisionInput> of(const QString &orderNumber, const QString &limitSet) const;
     /// The same for an order that was read already.
     Result<DecisionInput> of(const StoredOrder &stored, const QString &limitSet) const;
+    /// The visits to the premises of an order that its facts and those of other orders there tell:
+    /// on the days of its facts, and on `today` where it is valid.
+    Result<std::vector<Visit>> visitsTo(const ServiceOrder &order, const std::vector<Fact> &facts,
+                                        QDate today) const;
 
 private:
     const Database &m_database;

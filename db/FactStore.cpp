@@ -16,11 +16,18 @@ Fact readStoredFact(const Statement &row)
     return fact.value_or(Fact());
 }
 
-QString bindable(const Moment &moment)
+/// In the form in which bindMoment writes; a day alone sorts before each moment of the day.
+QString dayText(QDate day)
 {
-    // As bindMoment writes it.
-    const QString text = moment.utcText();
-    return text.contains('.') ? text : text.chopped(1) + ".000Z";
+    return day.toString(Qt::ISODate);
+}
+
+void bindPlaceAndDays(Statement &statement, const ServiceOrder &order, const FactStore::Span &days)
+{
+    statement.bind("premises_key", premisesKey(order.premises))
+        .bind("order_number", order.number)
+        .bind("from_utc", dayText(days.first.addDays(-1)))
+        .bind("before_utc", dayText(days.last.addDays(2)));
 }
 
 } // namespace
@@ -46,14 +53,34 @@ Result<std::vector<Fact>> FactStore::ofOrder(const QString &order) const
     return rows(statement, readStoredFact);
 }
 
-Result<std::vector<Fact>> FactStore::atPremises(const QString &premises, const Moment &from,
-                                                const Moment &before) const
+Result<std::vector<Fact>> FactStore::visitsAtPremises(const ServiceOrder &order,
+                                                      const QString &installer,
+                                                      const Span &days) const
 {
-    Statement statement(m_database, "fact.at_premises");
-    statement.bind("premises_key", premisesKey(premises))
-        .bind("from_utc", bindable(from))
-        .bind("before_utc", bindable(before));
+    Statement statement(m_database, "fact.visits_at_premises");
+    bindPlaceAndDays(statement, order, days);
+    statement.bind("installer", installer);
     return rows(statement, readStoredFact);
+}
+
+Result<std::vector<Fact>> FactStore::visitsAtPremises(const ServiceOrder &order,
+                                                      const Span &days) const
+{
+    Statement statement(m_database, "fact.visits_of_all_at_premises");
+    bindPlaceAndDays(statement, order, days);
+    return rows(statement, readStoredFact);
+}
+
+Result<QStringList> FactStore::otherOrdersAtPremises(const ServiceOrder &order,
+                                                     const Span &days) const
+{
+    Statement statement(m_database, "fact.other_orders_at_premises");
+    bindPlaceAndDays(statement, order, days);
+    const auto numbers =
+        rows(statement, [](const Statement &row) { return row.text("order_number"); });
+    if (!numbers)
+        return failure(numbers.error());
+    return QStringList(numbers->begin(), numbers->end());
 }
 
 Result<QStringList> FactStore::openOrdersUsing(const QString &instrument) const

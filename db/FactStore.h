@@ -19,10 +19,20 @@ public:
     Result<std::optional<Fact>> voidOf(const QString &id) const;
     /// All of an order, oldest first, voided ones and the voids too.
     Result<std::vector<Fact>> ofOrder(const QString &order) const;
-    /// All of every order at the same premises from `from` to before `before`, oldest first: what
-    /// was done on a visit.
-    Result<std::vector<Fact>> atPremises(const QString &premises, const Moment &from,
-                                         const Moment &before) const;
+    /// Days from the first to the last, in the premises' own time; a day more on either side is
+    /// read, since offsets differ and a leaving may be told late.
+    struct Span
+    {
+        QDate first, last;
+    };
+    /// What the installer said of visits and self-tests at the premises in other orders than this
+    /// one, oldest first, without what was voided.
+    Result<std::vector<Fact>> visitsAtPremises(const ServiceOrder &order, const QString &installer,
+                                               const Span &days) const;
+    /// What anybody said of visits there in other orders.
+    Result<std::vector<Fact>> visitsAtPremises(const ServiceOrder &order, const Span &days) const;
+    /// Numbers of the other orders at the premises that have facts of those days.
+    Result<QStringList> otherOrdersAtPremises(const ServiceOrder &order, const Span &days) const;
 
     /// Numbers of the open orders with a fact that names the instrument.
     Result<QStringList> openOrdersUsing(const QString &instrument) const;

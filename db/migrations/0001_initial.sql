@@ -194,6 +194,7 @@ CREATE TABLE fact (
 ) STRICT;
 CREATE INDEX fact_order ON fact (service_order, at_utc);
 CREATE INDEX fact_instrument ON fact (instrument) WHERE instrument <> '';
+CREATE INDEX fact_visit ON fact (installer, at_utc) WHERE kind IN ('visit', 'self_test');
 CREATE UNIQUE INDEX fact_voids ON fact (voids) WHERE voids IS NOT NULL;
 
 -- Verdicts ------------------------------------------------------------------------------------

@@ -26,6 +26,13 @@ FROM order_state AS s
 CROSS JOIN service_order AS o ON o.id = s.service_order -- in this order: s decides which rows
 WHERE true
 
+-- name: at_premises
+SELECT s.order_number, s.circuit_number, s.customer, s.premises, s.kind, s.office, s.stage,
+       s.outcome, s.reason, s.installer, s.due_date, s.facts, s.runs, o.status, o.held
+FROM service_order AS o CROSS JOIN order_state AS s ON s.service_order = o.id
+WHERE o.premises_key = :premises_key AND o.premises_key <> '' AND o.status <> 'cancelled'
+ORDER BY s.due_date, s.order_number
+
 -- name: ids
 SELECT s.service_order AS id FROM order_state AS s WHERE true
 

@@ -19,10 +19,32 @@ SELECT uuid, content FROM fact WHERE voids = :uuid
 SELECT f.uuid, f.content FROM fact AS f JOIN service_order AS o ON o.id = f.service_order
 WHERE o.order_number = :order_number ORDER BY f.at_utc, f.id
 
--- name: at_premises
-SELECT f.uuid, f.content FROM fact AS f JOIN service_order AS o ON o.id = f.service_order
-WHERE o.premises_key = :premises_key AND f.at_utc >= :from_utc AND f.at_utc < :before_utc
+-- What an installer said of visits to the premises, and of self-tests there, in other orders; what
+-- was voided is left out. The index of the visits is small, that of the premises may not be.
+-- name: visits_at_premises
+SELECT f.uuid, f.content
+FROM fact AS f CROSS JOIN service_order AS o ON o.id = f.service_order
+WHERE f.kind IN ('visit', 'self_test') AND f.installer = :installer
+  AND f.at_utc >= :from_utc AND f.at_utc < :before_utc
+  AND o.premises_key = :premises_key AND o.order_number <> :order_number
+  AND NOT EXISTS (SELECT 1 FROM fact AS v WHERE v.voids = f.uuid)
 ORDER BY f.at_utc, f.id
+
+-- The visits of whomever, for the page of an order.
+-- name: visits_of_all_at_premises
+SELECT f.uuid, f.content
+FROM service_order AS o CROSS JOIN fact AS f ON f.service_order = o.id
+WHERE f.kind = 'visit' AND f.at_utc >= :from_utc AND f.at_utc < :before_utc
+  AND o.premises_key = :premises_key AND o.order_number <> :order_number
+  AND NOT EXISTS (SELECT 1 FROM fact AS v WHERE v.voids = f.uuid)
+ORDER BY f.at_utc, f.id
+
+-- name: other_orders_at_premises
+SELECT o.order_number FROM service_order AS o
+WHERE o.premises_key = :premises_key AND o.order_number <> :order_number
+  AND EXISTS (SELECT 1 FROM fact AS f WHERE f.service_order = o.id
+              AND f.at_utc >= :from_utc AND f.at_utc < :before_utc)
+ORDER BY o.order_number
 
 -- name: open_orders_using
 SELECT DISTINCT o.order_number FROM fact AS f JOIN service_order AS o ON o.id = f.service_order

@@ -116,19 +116,40 @@ private slots:
         QCOMPARE((*found)->as<VoidFact>()->because, "wrong pair");
         QVERIFY(!add(voiding(3)));
     }
-    void twoLinesAtOnePremisesShareAVisit()
+    void visitsAndSelfTestsAtOnePremises()
     {
         const ServiceOrder second = changed(
             jobs::briFields(),
             {{"order_number", "A-2"}, {"circuit_number", "C-77"}, {"premises", "12  MILL lane"}});
+        const ServiceOrder elsewhere = changed(
+            jobs::briFields(),
+            {{"order_number", "A-3"}, {"circuit_number", "C-77"}, {"premises", "13 Mill Lane"}});
         QVERIFY_RESULT(jobs::addOrder(m_database, second));
-        QVERIFY_RESULT(add(factOf(1, "2026-03-04T16:00:00Z")));
-        QVERIFY_RESULT(add(factOf(2, "2026-03-04T15:00:00Z", "A-2")));
-        QVERIFY_RESULT(add(factOf(3, "2026-03-05T06:00:00Z", "A-2")));
-        const auto day = FactStore(m_database)
-                             .atPremises("12 Mill Lane", *Moment::parse(u"2026-03-04T00:00-06:00"),
-                                         *Moment::parse(u"2026-03-05T00:00-06:00"));
-        QCOMPARE(ids(day), (QStringList{"02", "01"}));
+        QVERIFY_RESULT(jobs::addOrder(m_database, elsewhere));
+        const auto put = [this](int n, const char *order, QJsonObject body, const char *by = "K7",
+                                const char *at = "2026-03-04T16:00:00Z") {
+            body.insert("installer", by);
+            QVERIFY_RESULT(add(factOf(n, at, order, body)));
+        };
+        const QJsonObject visit{{"kind", "visit"}};
+        put(1, "A-1001", visit); // the order's own
+        put(2, "A-2", visit);
+        put(3, "A-2", {{"kind", "self_test"}, {"outcome", "passed"}}, "K7", "2026-03-04T15:00:00Z");
+        put(4, "A-2", {{"kind", "note"}, {"text", "seen"}});
+        put(5, "A-2", visit, "L2");
+        put(6, "A-2", visit, "K7", "2026-03-07T16:00:00Z");
+        put(7, "A-3", visit);
+        put(8, "A-2", visit);
+        put(9, "A-2", {{"kind", "void"}, {"fact", jobs::uuid(8)}, {"because", "x"}, {"by", "y"}});
+
+        const FactStore store(m_database);
+        const FactStore::Span day{QDate(2026, 3, 4), QDate(2026, 3, 4)};
+        QCOMPARE(ids(store.visitsAtPremises(m_job.order, "K7", day)), (QStringList{"03", "02"}));
+        QCOMPARE(ids(store.visitsAtPremises(m_job.order, "L2", day)), QStringList{"05"});
+        QCOMPARE(ids(store.visitsAtPremises(m_job.order, day)), (QStringList{"02", "05"}));
+        QCOMPARE(*store.otherOrdersAtPremises(m_job.order, day), QStringList{"A-2"});
+        QCOMPARE(*store.otherOrdersAtPremises(m_job.order, {QDate(2026, 3, 9), QDate(2026, 3, 9)}),
+                 QStringList());
     }
     void factsAreOnlyAdded()
     {
