@@ -88,6 +88,16 @@ Result<std::vector<BoardRow>> boardRows(Records &records, const BoardFilter &fil
     return rows;
 }
 
+Result<std::vector<BoardRow>> rowsAtPremises(Records &records, const QString &premises)
+{
+    const auto lines = BoardStore(records.database()).atPremises(premises);
+    if (!lines)
+        return failure(lines.error());
+    std::vector<BoardRow> rows;
+    std::transform(lines->begin(), lines->end(), std::back_inserter(rows), rowOf);
+    return rows;
+}
+
 Result<BoardCounts> boardCounts(Records &records, const BoardFilter &filter)
 {
     const BoardStore store(records.database());

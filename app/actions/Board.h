@@ -44,6 +44,9 @@ struct BoardRow
 /// Sorted by due date, then number.
 Result<std::vector<BoardRow>> boardRows(Records &records, const BoardFilter &filter);
 
+/// Every order at the premises that was not cancelled, sorted likewise. None for no premises.
+Result<std::vector<BoardRow>> rowsAtPremises(Records &records, const QString &premises);
+
 /// For each value of each filter, the number of rows that choosing it would show with the other
 /// filters as they are.
 struct BoardCounts

@@ -3,11 +3,14 @@
 #include "app/actions/ShippedLimits.h"
 #include "core/acceptance/Evidence.h"
 #include "core/base/TextForm.h"
+#include "core/order/Claims.h"
 #include "db/AssignmentStore.h"
 #include "db/BoardStore.h"
 #include "db/CertificateStore.h"
 #include "db/EvidenceStore.h"
 #include "db/FactStore.h"
+
+#include <algorithm>
 
 namespace loopwright {
 
@@ -145,6 +148,51 @@ Result<void> refreshOrdersUsing(Records &records, Transaction &transaction,
     return {};
 }
 
+Result<void> refreshOrdersOnVisits(Records &records, Transaction &transaction,
+                                   const ServiceOrder &order, const std::vector<Fact> &facts)
+{
+    if (premisesKey(order.premises).isEmpty())
+        return {};
+    std::vector<QDate> days;
+    for (const Fact &fact : facts) {
+        const auto *visit = fact.as<VisitFact>();
+        if (!visit && !fact.as<SelfTestFact>())
+            continue;
+        days.push_back(fact.at.localDate());
+        for (const auto &moment :
+             {visit ? visit->arrived : std::nullopt, visit ? visit->left : std::nullopt})
+            if (moment)
+                days.push_back(moment->localDate());
+    }
+    if (days.empty())
+        return {};
+    const auto [first, last] = std::minmax_element(days.begin(), days.end());
+    const auto others =
+        FactStore(transaction.database()).otherOrdersAtPremises(order, {*first, *last});
+    if (!others)
+        return failure(others.error());
+    for (const QString &number : *others)
+        LOOPWRIGHT_TRY(refreshState(records, transaction, number));
+    return {};
+}
+
+namespace {
+
+/// The order moved to other premises: it takes its visits along.
+Result<void> refreshBothPremises(Records &records, Transaction &transaction,
+                                 const ServiceOrder &before, const ServiceOrder &after)
+{
+    if (premisesKey(before.premises) == premisesKey(after.premises))
+        return {};
+    const auto facts = FactStore(transaction.database()).ofOrder(after.number);
+    if (!facts)
+        return failure(facts.error());
+    LOOPWRIGHT_TRY(refreshOrdersOnVisits(records, transaction, before, *facts));
+    return refreshOrdersOnVisits(records, transaction, after, *facts);
+}
+
+} // namespace
+
 Result<TakenOrder> takeOrder(Records &records, Transaction &transaction, const ServiceOrder &order,
                              const std::optional<StoredOrder> &before)
 {
@@ -172,6 +220,8 @@ Result<TakenOrder> takeOrder(Records &records, Transaction &transaction, const S
     }
     taken.event = orderEvent(records, order, before ? "order_changed" : "order_taken", detail);
     LOOPWRIGHT_TRY(refreshState(records, transaction, order.number, pending));
+    if (before)
+        LOOPWRIGHT_TRY(refreshBothPremises(records, transaction, before->order, order));
     return taken;
 }
 

@@ -35,6 +35,11 @@ Result<std::vector<Event>> claimForHeldOrders(Records &records, Transaction &tra
 Result<void> refreshOrdersUsing(Records &records, Transaction &transaction,
                                 const QString &instrument);
 
+/// Visits and self-tests among the facts were recorded or voided: the other orders at the premises
+/// that have facts of those days decide anew.
+Result<void> refreshOrdersOnVisits(Records &records, Transaction &transaction,
+                                   const ServiceOrder &order, const std::vector<Fact> &facts);
+
 /// Takes the order in or changes it: puts, claims, holds, refreshes the board. `findings` gets the
 /// conflicts; `event` is to be committed.
 struct TakenOrder

@@ -93,11 +93,13 @@ Result<void> tell(Records &records, const JobRecord &record, RecordReport &repor
     return tellUnregistered(InstrumentStore(records.database()), instruments, "instrument", report);
 }
 
-/// Commits facts that were added, with the event that names their kinds.
+/// Commits what was done to facts, with the event that says so.
 Result<void> commitFacts(Records &records, Transaction &transaction, const ServiceOrder &order,
-                         const QString &kind, QJsonObject detail)
+                         const std::vector<Fact> &facts, const QString &kind,
+                         const QJsonObject &detail)
 {
     LOOPWRIGHT_TRY(refreshState(records, transaction, order.number));
+    LOOPWRIGHT_TRY(refreshOrdersOnVisits(records, transaction, order, facts));
     return transaction.commit(orderEvent(records, order, kind, detail));
 }
 
@@ -140,8 +142,8 @@ Result<RecordReport> recordFacts(Records &records, JobRecord record, const QStri
     for (const Fact &fact : record.facts)
         if (report->added.contains(fact.id))
             kinds << fact.kind();
-    LOOPWRIGHT_TRY(
-        commitFacts(records, *transaction, (*stored)->order, "facts_recorded", {{"kinds", kinds}}));
+    LOOPWRIGHT_TRY(commitFacts(records, *transaction, (*stored)->order, record.facts,
+                               "facts_recorded", {{"kinds", kinds}}));
     return report;
 }
 
@@ -185,7 +187,7 @@ Result<QString> voidFact(Records &records, const QString &factId, const QString 
     const auto added = FactStore::add(*transaction, voiding);
     if (!added)
         return failure(added.error());
-    LOOPWRIGHT_TRY(commitFacts(records, *transaction, stored->order, "fact_voided",
+    LOOPWRIGHT_TRY(commitFacts(records, *transaction, stored->order, {**fact}, "fact_voided",
                                {{"fact", id}, {"kind", (*fact)->kind()}, {"because", because}}));
     return voiding.id;
 }

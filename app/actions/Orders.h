@@ -2,7 +2,7 @@
 // One order at a time: check what is typed, take it in or change it, complete it, cancel it, and
 // see all of it.
 
-#include "app/actions/Records.h"
+#include "app/actions/Board.h"
 #include "core/acceptance/Decide.h"
 #include "core/history/Event.h"
 
@@ -60,6 +60,8 @@ struct OrderView
     std::vector<FactView> facts; ///< oldest first, voids and exceptions among them
     std::vector<Event> events;   ///< of the order, oldest first
     std::vector<CertificateView> certificates;
+    std::vector<BoardRow> alsoHere; ///< the other open orders at these premises, by due date
+    std::vector<Visit> visits;      ///< to these premises, on the days of the facts and today
 
     QJsonObject toJson() const; ///< without the unpublished numbers
 };

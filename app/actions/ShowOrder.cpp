@@ -6,6 +6,7 @@
 #include "core/certificate/CertificateNumber.h"
 #include "db/CertificateStore.h"
 #include "db/EventStore.h"
+#include "db/EvidenceStore.h"
 #include "db/OfficeStore.h"
 #include "db/PersonStore.h"
 
@@ -53,6 +54,24 @@ Result<std::vector<CertificateView>> certificateViews(const Database &database,
                          certificate.at, std::max(0, int(issues->size()) - 1)});
     }
     return views;
+}
+
+/// The other lines at the premises, and the visits that they share with this one.
+Result<void> addPremises(Records &records, OrderView &view)
+{
+    auto rows = rowsAtPremises(records, view.order.premises);
+    if (!rows)
+        return failure(rows.error());
+    std::erase_if(*rows, [&view](const BoardRow &row) {
+        return row.order == view.order.number || row.status != toText(OrderStatus::Open);
+    });
+    view.alsoHere = std::move(*rows);
+    auto visits = EvidenceStore(records.database())
+                      .visitsTo(view.order, view.input.facts, records.now().localDate());
+    if (!visits)
+        return failure(visits.error());
+    view.visits = std::move(*visits);
+    return {};
 }
 
 Result<void> addRegister(const Database &database, OrderView &view)
@@ -109,6 +128,7 @@ Result<OrderView> showOrder(Records &records, const QString &number)
     if (!certificates)
         return failure(certificates.error());
     view.certificates = std::move(*certificates);
+    LOOPWRIGHT_TRY(addPremises(records, view));
     const bool finished = stored->status != OrderStatus::Open || !view.certificates.empty();
     view.stage = stageOf(view.decision, view.input, finished);
     return view;
@@ -134,7 +154,11 @@ Result<CircuitView> showCircuit(Records &records, const QString &circuit)
 
 QJsonObject OrderView::toJson() const
 {
-    QJsonArray terminals, evidence, happened, issued;
+    QJsonArray terminals, evidence, happened, issued, here, visited;
+    for (const BoardRow &row : alsoHere)
+        here << row.toJson();
+    for (const Visit &visit : visits)
+        visited << visit.toJson();
     for (const OrderedTerminal &terminal : order.terminals)
         terminals << QJsonObject{{"terminal", terminal.number},
                                  {"dn", terminal.dn},
@@ -173,7 +197,9 @@ QJsonObject OrderView::toJson() const
             {"facts", evidence},
             {"decision", decision.toJson()},
             {"events", happened},
-            {"certificates", issued}};
+            {"certificates", issued},
+            {"also_here", here},
+            {"visits", visited}};
 }
 
 } // namespace loopwright

@@ -8,6 +8,21 @@ namespace loopwright {
 
 namespace {
 
+QString visitText(const Visit &visit)
+{
+    QStringList parts;
+    if (visit.left)
+        parts << visit.arrived.text() + " to " + visit.left->text();
+    else
+        parts << "since " + visit.arrived.text();
+    if (!visit.installer.isEmpty())
+        parts << "by " + visit.installer;
+    if (visit.result)
+        parts << plainWord(toText(*visit.result));
+    parts << "recorded in " + visit.orders.join(" and ");
+    return parts.join(", ");
+}
+
 /// What an installer reads first: whose line, where, and what the terminal is to be set to.
 QString headText(const OrderView &view)
 {
@@ -31,6 +46,12 @@ QString headText(const OrderView &view)
                               : QString())
         .add("Installer", view.installerName.isEmpty() ? order.installer : view.installerName)
         .add("Remarks", order.remarks);
+    for (const BoardRow &row : view.alsoHere)
+        lines.add("Also here", QString("%1, %2, due %3, at %4")
+                                   .arg(row.order, row.kind == u"bri" ? "basic rate" : "analog",
+                                        row.due.toString(Qt::ISODate), plainWord(row.stage)));
+    for (const Visit &visit : view.visits)
+        lines.add("Visit", visitText(visit));
     return heading("Order " + order.number) + lines.text();
 }
 
