@@ -22,6 +22,8 @@ constexpr KeyRow keyRows[] = {
     {"Esc", QT_TRANSLATE_NOOP("Keys", "Back; between the board and the last job")},
     {"Ctrl+F  or  /", QT_TRANSLATE_NOOP("Keys", "Find by any number or name")},
     {"Enter", QT_TRANSLATE_NOOP("Keys", "Open the selected job")},
+    {"F2", QT_TRANSLATE_NOOP("Keys", "In a job: to the entry of the next step")},
+    {"F7", QT_TRANSLATE_NOOP("Keys", "In a job: to the next line at the same premises")},
     {"Ctrl+N", QT_TRANSLATE_NOOP("Keys", "A new order")},
     {"Ctrl+I", QT_TRANSLATE_NOOP("Keys", "Import a file")},
     {"Ctrl+R", QT_TRANSLATE_NOOP("Keys", "Take the repair that is offered at a field")},

@@ -2,7 +2,6 @@
 
 #include "app/actions/Register.h"
 #include "app/desktop/Theme.h"
-#include "app/desktop/job/VisitState.h"
 #include "app/desktop/widgets/FlowLayout.h"
 #include "app/desktop/widgets/SignLine.h"
 
@@ -90,13 +89,13 @@ void ContextLine::showOrder()
     showKey(*m_installer, m_desk.installer());
     showKey(*m_instrument, m_desk.instrument());
     const QString warning = instrumentWarning();
-    const auto arrived = openVisit(m_desk.view(), m_desk.now());
+    const auto visit = m_desk.visit();
     if (!warning.isEmpty())
         m_state->show(Sign::Doubtful, warning);
     else
-        m_state->show(arrived ? Sign::Done : Sign::Open,
-                      arrived ? tr("on site since %1").arg(arrived->text().mid(11, 5))
-                              : tr("not arrived yet"));
+        m_state->show(visit ? Sign::Done : Sign::Open,
+                      visit ? tr("on site since %1").arg(visit->arrived.text().mid(11, 5))
+                            : tr("not arrived yet"));
 }
 
 QString ContextLine::instrumentWarning() const

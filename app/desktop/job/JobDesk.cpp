@@ -1,5 +1,7 @@
 #include "app/desktop/job/JobDesk.h"
 
+#include "app/desktop/job/VisitState.h"
+
 #include <QUuid>
 
 namespace loopwright {
@@ -64,6 +66,22 @@ void JobDesk::setContext(const QString &key, const QString &value)
     emit contextChanged();
 }
 
+std::optional<Visit> JobDesk::visit() const
+{
+    return openVisit(view(), installer(), now());
+}
+
+/// A visit is told in one order: its leaving stands where its arrival does.
+QString JobDesk::orderFor(const FactObjects &facts) const
+{
+    const auto open = visit();
+    const bool leaving = open && facts.size() == 1 && facts.front().value("kind") == u"visit" &&
+                         facts.front().contains("left") &&
+                         facts.front().value("arrived") == open->arrived.text();
+    return leaving && !open->orders.contains(order().number) ? open->orders.front()
+                                                             : order().number;
+}
+
 QJsonObject JobDesk::recordOf(const FactObjects &facts) const
 {
     QJsonArray list;
@@ -72,7 +90,7 @@ QJsonObject JobDesk::recordOf(const FactObjects &facts) const
             fact.insert("at", now().text());
         list.append(fact);
     }
-    QJsonObject record{{"order", order().number}, {"facts", list}};
+    QJsonObject record{{"order", orderFor(facts)}, {"facts", list}};
     if (!installer().isEmpty())
         record.insert("installer", installer());
     if (!instrument().isEmpty())
@@ -95,11 +113,14 @@ Result<RecordReport> JobDesk::record(const QString &part, const FactObjects &fac
     auto read = this->read(facts);
     if (!read)
         return failure(read.error());
+    const QString recordedIn = read->order;
     auto report = recordFacts(records(), std::move(*read), tr("the page"));
     if (!report)
         return report;
     keepDraft(part, {});
     QStringList sentences;
+    if (recordedIn != order().number)
+        sentences << tr("It stands with order %1, where the visit began.").arg(recordedIn);
     for (const Finding &finding : report->told)
         sentences << finding.reason;
     wasChanged(sentences.isEmpty() ? tr("Recorded.") : tr("Recorded. %1").arg(sentences.join(' ')));

@@ -41,10 +41,14 @@ public:
     void setInstaller(const QString &key) { setContext("installer", key); }
     void setInstrument(const QString &key) { setContext("instrument", key); }
 
+    /// The visit that is going on, for whichever line at the premises it was recorded.
+    std::optional<Visit> visit() const;
+
     /// Reads facts as a record file is read, and records nothing. The error's place begins with
     /// "facts[i]".
     Result<JobRecord> read(const FactObjects &facts) const;
-    /// Records them and drops the draft of the part; then everything is read anew.
+    /// Records them (what ends a visit that was begun in another order, in that order) and drops
+    /// the draft of the part; then everything is read anew.
     Result<RecordReport> record(const QString &part, const FactObjects &facts);
     Result<void> voidFact(const QString &id, const QString &because);
     /// For actions other than recording: reads anew and tells the page.
@@ -61,9 +65,11 @@ signals:
     void troubled(const QString &sentence);   ///< what could not be done, and what was kept
     void orderFormWished();                   ///< the order itself is to be changed
     void evidenceWished(const QString &fact); ///< show this fact on the page
+    void jobWished(const QString &number);    ///< another order at the premises
 
 private:
     void setContext(const QString &key, const QString &value);
+    QString orderFor(const FactObjects &facts) const;
     QJsonObject recordOf(const FactObjects &facts) const;
 
     Workplace &m_workplace;

@@ -3,6 +3,7 @@
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/ContextLine.h"
+#include "app/desktop/job/VisitState.h"
 #include "app/desktop/widgets/JobLineView.h"
 #include "app/desktop/widgets/Parts.h"
 #include "app/desktop/widgets/SignLine.h"
@@ -30,6 +31,7 @@ JobHead::JobHead(JobDesk &desk, QWidget *parent)
     , m_desk(desk)
     , m_order(new QLabel)
     , m_where(makeMuted({}))
+    , m_alsoHere(makeText({}))
     , m_outcome(new SignLine)
     , m_line(new JobLineView)
     , m_sentence(makeText({}))
@@ -43,6 +45,7 @@ JobHead::JobHead(JobDesk &desk, QWidget *parent)
     m_order->setObjectName("head.order");
     m_sentence->setObjectName("head.sentence");
     m_order->setWordWrap(true);
+    m_alsoHere->setObjectName("head.also_here");
     m_next->setAutoDefault(true);
     m_next->setAccessibleName(tr("Go to the entry of the next step"));
 
@@ -52,6 +55,7 @@ JobHead::JobHead(JobDesk &desk, QWidget *parent)
     top->addWidget(m_outcome, 2);
     layout->addLayout(top);
     layout->addWidget(m_where);
+    layout->addWidget(m_alsoHere);
     layout->addWidget(m_line);
     auto *next = new QHBoxLayout;
     next->addWidget(m_sentence, 1);
@@ -87,6 +91,8 @@ void JobHead::showOrder()
     if (!late.isEmpty())
         where.last() += tr(" (%1)").arg(late);
     m_where->setText(where.join(QStringLiteral(" · ")));
+    m_alsoHere->setText(alsoHereText(view));
+    m_alsoHere->setVisible(!view.alsoHere.empty());
     const QString outcome = toText(view.decision.outcome);
     m_outcome->show(outcomeSign(outcome),
                     tr("%1 · at %2").arg(outcomeName(outcome), stageName(view.stage)));

@@ -38,6 +38,7 @@ private:
     JobDesk &m_desk;
     QLabel *m_order;
     QLabel *m_where;
+    QLabel *m_alsoHere;
     SignLine *m_outcome;
     JobLineView *m_line;
     QLabel *m_sentence;

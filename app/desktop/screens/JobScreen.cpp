@@ -54,6 +54,8 @@ JobScreen::JobScreen(Workplace &workplace, QWidget *parent)
             [this](const QString &sentence) { m_head->say(Sign::Failed, sentence); });
     connect(&m_desk, &JobDesk::orderFormWished, this, [this] { emit editOrder(m_number); });
     connect(&m_desk, &JobDesk::evidenceWished, this, &JobScreen::showFact);
+    // Later: the page that asked for it goes away.
+    connect(&m_desk, &JobDesk::jobWished, this, &JobScreen::openOrder, Qt::QueuedConnection);
     connect(m_head, &JobHead::nextWished, this, &JobScreen::goNext);
     connect(m_head, &JobHead::stationWished, this, &JobScreen::goTo);
     connect(qApp, &QApplication::focusChanged, this,
@@ -66,6 +68,9 @@ void JobScreen::makeKeys()
     auto *next = new QShortcut(QKeySequence(Qt::Key_F2), this);
     next->setContext(Qt::WidgetWithChildrenShortcut);
     connect(next, &QShortcut::activated, this, &JobScreen::goNext);
+    auto *line = new QShortcut(QKeySequence(Qt::Key_F7), this);
+    line->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(line, &QShortcut::activated, this, &JobScreen::goNextLine);
     int place = 0;
     for (const auto &[station, word] : Words<Station>::table) {
         auto *key = new QShortcut(QKeySequence(Qt::ALT | Qt::Key(Qt::Key_1 + place++)), this);
@@ -150,7 +155,8 @@ void JobScreen::build()
 void JobScreen::showOrder()
 {
     m_head->showOrder();
-    const auto safety = safetyOfVisit(m_desk.view(), m_desk.limits(), m_desk.now());
+    const auto safety =
+        safetyOfVisit(m_desk.view(), m_desk.installer(), m_desk.limits(), m_desk.now());
     QString stop;
     if (safety && safety->outcome == SafetyOutcome::Hazard)
         stop =
@@ -192,6 +198,19 @@ void JobScreen::goNext()
     const bool onward = here != open.end() && here + 1 != open.end();
     const auto &[target, criterion] = onward ? *(here + 1) : open.front();
     go(target, criterion);
+}
+
+void JobScreen::goNextLine()
+{
+    if (!m_desk.isOpen())
+        return;
+    const auto &others = m_desk.view().alsoHere; // by due date, then number: F7 goes round
+    if (others.empty())
+        return m_head->say(Sign::NotNeeded, tr("No other order is open at these premises."));
+    const auto mine = std::pair(m_desk.order().dueDate, m_desk.order().number);
+    const auto after = std::ranges::find_if(
+        others, [&mine](const BoardRow &row) { return std::pair(row.due, row.order) > mine; });
+    emit openOrder(after == others.end() ? others.front().order : after->order);
 }
 
 void JobScreen::goTo(Station station)

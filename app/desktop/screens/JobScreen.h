@@ -30,6 +30,8 @@ public:
     /// Puts the keyboard at the entry of the next step. F2.
     void goNext();
     void goTo(Station station);
+    /// Opens the next order that is open at the same premises. F7.
+    void goNextLine();
 
 private:
     void makeKeys();

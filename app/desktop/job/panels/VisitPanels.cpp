@@ -1,8 +1,11 @@
 // Arrival at the head of the page and leaving at its end: two entries of one visit.
 
+#include "app/desktop/Names.h"
 #include "app/desktop/job/EntryForm.h"
 #include "app/desktop/job/VisitState.h"
 #include "app/desktop/job/panels/Panels.h"
+#include "app/desktop/widgets/GoLine.h"
+#include "app/desktop/widgets/Parts.h"
 
 #include <QVBoxLayout>
 
@@ -13,6 +16,16 @@ namespace {
 QString clock(const Moment &moment)
 {
     return moment.text().mid(11, 5);
+}
+
+/// "On site since 09:05, by the arrival in order A-1001."
+QString sinceText(const Visit &visit, const QString &order)
+{
+    return visit.orders.contains(order)
+               ? StationPanel::tr("On site since %1.").arg(clock(visit.arrived))
+               : StationPanel::tr("On site since %1, by the arrival in order %2: one visit of all "
+                                  "lines at these premises. The safety card is this pair's own.")
+                     .arg(clock(visit.arrived), visit.orders.front());
 }
 
 class ArrivalPanel : public StationPanel
@@ -26,16 +39,36 @@ public:
               [this](const QJsonObject &values) { return facts(values); }, FormShape::Line))
     {
         body()->addWidget(m_form);
+        body()->addLayout(m_others);
         connect(m_form, &EntryForm::recorded, this, &StationPanel::recorded);
     }
 
     QWidget *entry(const QString &) const override { return m_form->firstEmpty(); }
 
+    void showOrder() override
+    {
+        StationPanel::showOrder();
+        clearLayout(m_others);
+        for (const BoardRow &row : desk().view().alsoHere) {
+            auto *line = new GoLine(outcomeSign(row.outcome), row.order, lineText(row));
+            line->setObjectName(key() + ".line." + row.order);
+            line->setAccessibleName(
+                tr("Also at these premises: %1, %2").arg(row.order, lineText(row)));
+            connect(line, &GoLine::clicked, this,
+                    [this, number = row.order] { emit desk().jobWished(number); });
+            m_others->addWidget(line);
+        }
+    }
+
 protected:
     std::pair<Sign, QString> need() const override
     {
-        if (const auto arrived = openVisit(desk().view(), desk().now()))
-            return {Sign::Done, tr("On site since %1.").arg(clock(*arrived))};
+        if (const auto visit = desk().visit())
+            return {Sign::Done, sinceText(*visit, desk().order().number)};
+        if (!desk().view().alsoHere.empty())
+            return {Sign::Open, tr("Say when you arrive: every entry of today then belongs to this "
+                                   "visit, for every line at these premises. Without it the "
+                                   "calendar day is the visit.")};
         return {Sign::Open, tr("Say when you arrive: every entry of today then belongs to this "
                                "visit. Without it the calendar day is the visit.")};
     }
@@ -48,6 +81,7 @@ private:
     }
 
     EntryForm *m_form;
+    QVBoxLayout *m_others = new QVBoxLayout; ///< the other lines at the premises
 };
 
 class LeavingPanel : public StationPanel
@@ -70,14 +104,27 @@ public:
 protected:
     std::pair<Sign, QString> need() const override
     {
-        if (const auto arrived = openVisit(desk().view(), desk().now()))
-            return {Sign::Open, tr("On site since %1. Say how the visit went when you leave; a "
-                                   "visit without result counts too.")
-                                    .arg(clock(*arrived))};
+        if (const auto visit = desk().visit())
+            return {Sign::Open, leavingText(*visit)};
         return {Sign::Note, tr("No visit is going on.")};
     }
 
 private:
+    QString leavingText(const Visit &visit) const
+    {
+        const QString text = tr("On site since %1. Say how the visit went when you leave; a visit "
+                                "without result counts too.")
+                                 .arg(clock(visit.arrived));
+        QStringList others;
+        for (const BoardRow &row : desk().view().alsoHere)
+            if (row.stage != u"certificate" && row.stage != u"done")
+                others << tr("%1 at %2").arg(row.order, stageName(row.stage));
+        return others.isEmpty()
+                   ? text
+                   : text +
+                         tr(" It ends for every line here; still open: %1.").arg(others.join(", "));
+    }
+
     static std::vector<KeyOption> results()
     {
         return {{u'W', toText(VisitResult::Worked), tr("Worked")},
@@ -90,8 +137,8 @@ private:
     {
         const Moment now = desk().now();
         QJsonObject fact{{"kind", "visit"}, {"left", values.value("left").toString(now.text())}};
-        if (const auto arrived = openVisit(desk().view(), now))
-            fact.insert("arrived", arrived->text());
+        if (const auto visit = desk().visit())
+            fact.insert("arrived", visit->arrived.text());
         if (values.contains("result"))
             fact.insert("result", values.value("result"));
         return {fact};
