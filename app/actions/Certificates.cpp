@@ -1,7 +1,7 @@
 #include "app/actions/Certificates.h"
 
 #include "app/actions/Acceptance.h"
-#include "app/actions/Doing.h"
+#include "app/actions/Issuing.h"
 #include "app/print/CertificatePainter.h"
 #include "core/certificate/CertificateNumber.h"
 #include "core/certificate/MakeCertificate.h"
@@ -42,25 +42,6 @@ Result<CertificateContent> contentNow(Records &records, const StoredOrder &store
     return makeCertificate(sources, NumberGuard(*lines));
 }
 
-Result<void> checkMayIssue(const StoredOrder &stored, const DecisionInput &input,
-                           const Decision &decision)
-{
-    if (stored.status == OrderStatus::Cancelled)
-        return failure(ErrorCode::Refused,
-                       QString("Order %1 was cancelled.").arg(stored.order.number));
-    if (input.scope == OrderScope::Nothing || input.scope == OrderScope::RecordOnly)
-        return failure(ErrorCode::Refused, QString("A %1 order is completed without a certificate.")
-                                               .arg(toText(stored.order.type).replace('_', '-')));
-    if (decision.outcome == OrderOutcome::Accepted ||
-        decision.outcome == OrderOutcome::AcceptedWithException)
-        return {};
-    const CriterionResult *open = decision.firstOpen();
-    return failure(ErrorCode::Refused,
-                   QString("Order %1 is %2%3")
-                       .arg(stored.order.number, toText(decision.outcome).replace('_', ' '),
-                            open ? ": " + open->name + ": " + open->reason : QString(".")));
-}
-
 /// Whether a certificate still says what would be said now; number, date, decision and signatures
 /// are its own.
 bool saysTheSame(const QJsonObject &issued, CertificateContent now)
@@ -84,45 +65,35 @@ Result<QString> nextNumber(Records &records)
     const auto sequence = CertificateStore(records.database()).nextSequence(year, *station);
     if (!sequence)
         return failure(sequence.error());
-    if (*sequence > CertificateNumber::mostSequence)
-        return failure(ErrorCode::Refused,
-                       QString("The %1 certificate numbers of this year are used up.")
-                           .arg(CertificateNumber::mostSequence));
     return CertificateNumber{year, station->toInt(), *sequence}.text();
 }
 
-struct Issuing
-{
-    Records &records;
-    Transaction &transaction;
-    const StoredOrder &stored;
-    const DecisionInput &input;
-    const Decision &decision;
-};
-
 /// The certificate to issue: the one that stands, or a new one.
-Result<CertificateContent> chooseContent(const Issuing &at, const IssueRequest &request, bool &copy)
+Result<CertificateContent> chooseContent(Records &records, Transaction &transaction,
+                                         const Certifying &about, const Signatures &signatures,
+                                         bool &copy)
 {
-    auto content = contentNow(at.records, at.stored, at.decision, at.input, request.signatures);
+    auto content = contentNow(records, about.stored, about.decision, about.input, signatures);
     if (!content)
         return content;
-    const auto earlier = CertificateStore(at.records.database()).ofOrder(request.order);
+    const QString &order = about.stored.order.number;
+    const auto earlier = CertificateStore(records.database()).ofOrder(order);
     if (!earlier)
         return failure(earlier.error());
     copy = !earlier->empty() && saysTheSame(earlier->back().content, *content);
     if (copy)
         return CertificateContent::fromJson(earlier->back().content,
                                             "certificate " + earlier->back().number);
-    const auto number = nextNumber(at.records);
+    const auto number = nextNumber(records);
     if (!number)
         return failure(number.error());
     content->number = *number;
-    const auto added = DecisionStore::add(at.transaction, at.decision, at.input, at.records.now());
+    const auto added = DecisionStore::add(transaction, about.decision, about.input, records.now());
     if (!added)
         return failure(added.error());
-    LOOPWRIGHT_TRY(CertificateStore::add(at.transaction,
-                                         {content->number, request.order, at.decision.id,
-                                          at.records.now(), content->toJson(), content->digest()}));
+    LOOPWRIGHT_TRY(
+        CertificateStore::add(transaction, {content->number, order, about.decision.id,
+                                            records.now(), content->toJson(), content->digest()}));
     return content;
 }
 
@@ -133,65 +104,97 @@ int pageCount(const CertificateContent &content, const IssueMark &mark, Paper pa
 
 } // namespace
 
-Result<IssuedCertificate> issueCertificate(Records &records, const IssueRequest &request)
+Result<Certifying> certifying(Records &records, const QString &order)
 {
-    auto transaction = Transaction::begin(records.database());
-    if (!transaction)
-        return failure(transaction.error());
-    const auto stored = orderOf(records.database(), request.order);
+    auto stored = orderOf(records.database(), order);
     if (!stored)
         return failure(stored.error());
-    const auto input = evidenceOf(records, request.order);
+    auto input = evidenceOf(records, order);
     if (!input)
         return failure(input.error());
-    const auto decision = decisionOf(records, *input);
+    auto decision = decisionOf(records, *input);
     if (!decision)
         return failure(decision.error());
-    LOOPWRIGHT_TRY(checkMayIssue(*stored, *input, *decision));
-    IssuedCertificate issued;
-    const auto content =
-        chooseContent({records, *transaction, *stored, *input, *decision}, request, issued.copy);
+    return Certifying{std::move(*stored), std::move(*input), std::move(*decision)};
+}
+
+Result<void> checkMayIssue(const Certifying &about)
+{
+    const auto &[stored, input, decision] = about;
+    if (stored.status == OrderStatus::Cancelled)
+        return failure(ErrorCode::Refused,
+                       QString("Order %1 was cancelled.").arg(stored.order.number));
+    if (input.scope == OrderScope::Nothing || input.scope == OrderScope::RecordOnly)
+        return failure(ErrorCode::Refused, QString("A %1 order is completed without a certificate.")
+                                               .arg(toText(stored.order.type).replace('_', '-')));
+    if (decision.outcome == OrderOutcome::Accepted ||
+        decision.outcome == OrderOutcome::AcceptedWithException)
+        return {};
+    const CriterionResult *open = decision.firstOpen();
+    return failure(ErrorCode::Refused,
+                   QString("Order %1 is %2%3")
+                       .arg(stored.order.number, toText(decision.outcome).replace('_', ' '),
+                            open ? ": " + open->name + ": " + open->reason : QString(".")));
+}
+
+Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Certifying &about,
+                            Paper paper, const Signatures &signatures)
+{
+    LOOPWRIGHT_TRY(checkMayIssue(about));
+    MadeIssue made;
+    IssuedCertificate &issued = made.issued;
+    auto content = chooseContent(records, transaction, about, signatures, issued.copy);
     if (!content)
         return failure(content.error());
     const auto issues = CertificateStore(records.database()).issuesOf(content->number);
     if (!issues)
         return failure(issues.error());
-    const IssueMark mark{int(issues->size()), records.now()};
-    const auto pdf = certificatePdf(*content, mark, request.paper);
+    made.mark = {int(issues->size()), records.now()};
+    auto pdf = certificatePdf(*content, made.mark, paper);
     if (!pdf)
         return failure(pdf.error());
-    const auto added = CertificateStore::addIssue(*transaction, content->number, sha256Hex(*pdf),
-                                                  toText(request.paper), records.now());
+    const auto added = CertificateStore::addIssue(transaction, content->number, sha256Hex(*pdf),
+                                                  toText(paper), records.now());
     if (!added)
         return failure(added.error());
-    issued.content = *content;
-    issued.number = content->number;
-    issued.digest = content->digest();
+    made.pdf = std::move(*pdf);
+    issued.content = std::move(*content);
+    issued.number = issued.content.number;
+    issued.digest = issued.content.digest();
     issued.code = shortCode(issued.digest);
-    issued.pages = pageCount(*content, mark, request.paper);
-    LOOPWRIGHT_TRY(refreshState(records, *transaction, request.order));
+    issued.pages = pageCount(issued.content, made.mark, paper);
+    LOOPWRIGHT_TRY(refreshState(records, transaction, about.stored.order.number));
+    made.event = orderEvent(
+        records, about.stored.order, issued.copy ? "certificate_copied" : "certificate_issued",
+        {{"certificate", issued.number}, {"digest", issued.digest}, {"issue", added->issue}});
+    return made;
+}
+
+Result<IssuedCertificate> issueCertificate(Records &records, const IssueRequest &request)
+{
+    auto transaction = Transaction::begin(records.database());
+    if (!transaction)
+        return failure(transaction.error());
+    const auto about = certifying(records, request.order);
+    if (!about)
+        return failure(about.error());
+    auto made = makeIssue(records, *transaction, *about, request.paper, request.signatures);
+    if (!made)
+        return failure(made.error());
     if (request.deliver)
-        LOOPWRIGHT_TRY(request.deliver(*pdf));
-    LOOPWRIGHT_TRY(transaction->commit(orderEvent(
-        records, stored->order, issued.copy ? "certificate_copied" : "certificate_issued",
-        {{"certificate", issued.number}, {"digest", issued.digest}, {"issue", added->issue}})));
-    return issued;
+        LOOPWRIGHT_TRY(request.deliver(made->pdf));
+    LOOPWRIGHT_TRY(transaction->commit(made->event));
+    return std::move(made->issued);
 }
 
 Result<CertificateContent> previewCertificate(Records &records, const QString &order,
                                               const Signatures &signatures)
 {
-    const auto stored = orderOf(records.database(), order);
-    if (!stored)
-        return failure(stored.error());
-    const auto input = evidenceOf(records, order);
-    if (!input)
-        return failure(input.error());
-    const auto decision = decisionOf(records, *input);
-    if (!decision)
-        return failure(decision.error());
-    LOOPWRIGHT_TRY(checkMayIssue(*stored, *input, *decision));
-    return contentNow(records, *stored, *decision, *input, signatures);
+    const auto about = certifying(records, order);
+    if (!about)
+        return failure(about.error());
+    LOOPWRIGHT_TRY(checkMayIssue(*about));
+    return contentNow(records, about->stored, about->decision, about->input, signatures);
 }
 
 QJsonObject IssuedCertificate::toJson() const

@@ -2,6 +2,7 @@
 
 #include "app/actions/Certificates.h"
 #include "app/actions/Doing.h"
+#include "app/print/CoverSheet.h"
 #include "core/certificate/CertificateNumber.h"
 #include "db/CertificateStore.h"
 #include "db/DecisionStore.h"
@@ -168,6 +169,9 @@ Result<CertificateCheck> verifyCertificateFile(Records &records, const QByteArra
         if (*certificate)
             return standing(records, **certificate);
     }
+    if (isCoverPdf(pdf))
+        return unknown("This is the cover of a set and no certificate; verify the files of the "
+                       "certificates that it names.");
     const auto named = certificateNamedIn(records.database(), pdf);
     if (!named)
         return failure(named.error());

@@ -1,0 +1,428 @@
+#include "app/actions/CertificateSet.h"
+
+#include "app/actions/Board.h"
+#include "app/actions/Issuing.h"
+#include "app/print/SheetBuilder.h"
+#include "core/acceptance/JobLine.h"
+#include "core/certificate/NumberGuard.h"
+#include "db/EvidenceStore.h"
+#include "db/FactStore.h"
+#include "db/OfficeStore.h"
+#include "db/PersonStore.h"
+
+#include <QDir>
+#include <QRegularExpression>
+#include <QSaveFile>
+
+#include <algorithm>
+#include <memory>
+
+namespace loopwright {
+
+namespace {
+
+/// Who was there last for an order, and on which day.
+struct LastWork
+{
+    QString installer;
+    QDate day;
+
+    bool operator==(const LastWork &) const = default;
+};
+
+std::vector<LastWork> workOn(const std::vector<Fact> &facts)
+{
+    std::vector<LastWork> list;
+    for (const Fact *fact : standingFacts(facts))
+        if (isMadeOnSite(*fact))
+            list.push_back({fact->installer, timeOf(*fact).localDate()});
+    return list;
+}
+
+/// One line with all that its certificate is made from.
+struct Member
+{
+    SetLine line;
+    Certifying about;
+};
+
+QString sentence(const Decision &decision)
+{
+    const CriterionResult *open = decision.firstOpen();
+    return open ? open->name + ": " + open->reason : QString();
+}
+
+Result<Member> memberOf(Records &records, const QString &order)
+{
+    auto about = certifying(records, order);
+    if (!about)
+        return failure(about.error());
+    const ServiceOrder &ordered = about->stored.order;
+    Member member{{ordered.number,
+                   ordered.circuit,
+                   ordered.customer,
+                   ordered.kind,
+                   about->decision.outcome,
+                   {},
+                   true,
+                   {}},
+                  std::move(*about)};
+    if (const auto may = checkMayIssue(member.about); !may) {
+        if (may.error().code != ErrorCode::Refused)
+            return failure(may.error());
+        const QString open = sentence(member.about.decision);
+        member.line.mayHave = false;
+        member.line.why = open.isEmpty() ? may.error().message : open;
+    }
+    member.line.stage = stageOf(member.about.decision, member.about.input,
+                                member.about.stored.status != OrderStatus::Open);
+    return member;
+}
+
+/// A completed order belongs to the set where it was worked for on the same visit.
+Result<bool> workedTogether(const Database &database, const QString &order,
+                            const std::optional<LastWork> &last)
+{
+    if (!last)
+        return false;
+    const auto facts = FactStore(database).ofOrder(order);
+    if (!facts)
+        return failure(facts.error());
+    const auto work = workOn(*facts);
+    return std::find(work.begin(), work.end(), *last) != work.end();
+}
+
+Result<std::vector<Member>> membersOf(Records &records, const QString &order)
+{
+    std::vector<Member> members;
+    auto asked = memberOf(records, order);
+    if (!asked)
+        return failure(asked.error());
+    if (asked->about.stored.status == OrderStatus::Cancelled)
+        return failure(ErrorCode::Refused, QString("Order %1 was cancelled.").arg(order));
+    const auto work = workOn(asked->about.input.facts);
+    const auto last = work.empty() ? std::nullopt : std::optional(work.back());
+    const auto rows = rowsAtPremises(records, asked->about.stored.order.premises);
+    if (!rows)
+        return failure(rows.error());
+    members.push_back(std::move(*asked));
+    for (const BoardRow &row : *rows) {
+        if (row.order == order)
+            continue;
+        const auto together = row.status == toText(OrderStatus::Open)
+                                  ? Result<bool>(true)
+                                  : workedTogether(records.database(), row.order, last);
+        if (!together)
+            return failure(together.error());
+        if (!*together)
+            continue;
+        auto member = memberOf(records, row.order);
+        if (!member)
+            return failure(member.error());
+        members.push_back(std::move(*member));
+    }
+    return members;
+}
+
+/// "certificate-A-1001.pdf": nothing of an order's number can lead into another folder.
+QString fileName(const char *what, const QString &order)
+{
+    static const QRegularExpression unsafe("[^A-Za-z0-9._-]");
+    return QString("%1-%2.pdf").arg(what, QString(order).replace(unsafe, "_"));
+}
+
+/// Two orders whose numbers differ only in what a file's name cannot hold.
+QString freeName(const QString &wanted, const QStringList &taken)
+{
+    QString name = wanted;
+    for (int n = 2; taken.contains(name, Qt::CaseInsensitive); ++n)
+        name = QString(wanted).replace(".pdf", QString("-%1.pdf").arg(n));
+    return name;
+}
+
+QString kindText(LineKind kind)
+{
+    return kind == LineKind::Bri ? QString("ISDN basic-rate line") : QString("Analog line");
+}
+
+QString outcomeText(OrderOutcome outcome)
+{
+    QString text = toText(outcome).replace('_', ' ');
+    text[0] = text[0].toUpper();
+    return text;
+}
+
+QString numbersOf(const ServiceOrder &order)
+{
+    QStringList numbers;
+    for (const OrderedTerminal &terminal : order.terminals)
+        if (!terminal.dn.isEmpty() && !numbers.contains(terminal.dn))
+            numbers << terminal.dn;
+    return numbers.join(", ");
+}
+
+Result<NumberGuard> guardOf(const Database &database, const QString &office)
+{
+    const auto lines = OfficeStore(database).testLines(office);
+    if (!lines)
+        return failure(lines.error());
+    return NumberGuard(*lines);
+}
+
+/// "08:02 to 09:40", of the last visit of that installer on that day; empty where none is told.
+QString hoursText(const std::vector<Visit> &visits, const LastWork &last)
+{
+    QString hours;
+    const auto clock = [](const Moment &moment) { return moment.text().mid(11, 5); };
+    for (const Visit &visit : visits)
+        if (LastWork{visit.installer, visit.arrived.localDate()} == last)
+            hours = visit.left ? QString("%1 to %2").arg(clock(visit.arrived), clock(*visit.left))
+                               : QString("from %1").arg(clock(visit.arrived));
+    return hours;
+}
+
+/// "4 March 2026, 08:02 to 09:40, Kim Carver"
+Result<QString> visitText(Records &records, const Certifying &about)
+{
+    const auto work = workOn(about.input.facts);
+    if (work.empty())
+        return QString();
+    const LastWork &last = work.back();
+    const auto visits =
+        EvidenceStore(records.database()).visitsTo(about.stored.order, about.input.facts, last.day);
+    if (!visits)
+        return failure(visits.error());
+    const auto person = PersonStore(records.database()).find(last.installer);
+    if (!person)
+        return failure(person.error());
+    QStringList parts{longDate(last.day), hoursText(*visits, last),
+                      *person ? (*person)->name : last.installer};
+    parts.removeAll(QString());
+    return parts.join(", ");
+}
+
+Result<CoverLine> coverLine(Records &records, const Member &member, const MadeIssue *made)
+{
+    const auto guard = guardOf(records.database(), member.about.stored.order.office);
+    if (!guard)
+        return failure(guard.error());
+    const SetLine &line = member.line;
+    CoverLine cover;
+    cover.order = line.order;
+    cover.circuit = line.circuit;
+    cover.kind = kindText(line.kind);
+    cover.numbers = numbersOf(member.about.stored.order);
+    cover.outcome = outcomeText(line.outcome);
+    cover.accepted = line.outcome == OrderOutcome::Accepted ||
+                     line.outcome == OrderOutcome::AcceptedWithException;
+    if (made) {
+        const IssuedCertificate &issued = made->issued;
+        cover.certificate = issued.number;
+        cover.code = issued.code;
+        cover.pages = issued.pages;
+        cover.copy = issued.copy;
+        cover.tested = longDates(issued.content.testedFrom, issued.content.testedTo);
+    } else {
+        const auto station = fromText<Station>(line.stage);
+        cover.stage = station ? stationName(*station) : QString();
+        cover.reason = guard->cover(line.why);
+    }
+    return cover;
+}
+
+/// What is put together while the set is made.
+struct Making
+{
+    Records &records;
+    Transaction &transaction;
+    const SetRequest &request;
+    std::vector<Member> members;
+    std::vector<std::optional<MadeIssue>> made; ///< by member
+    std::vector<SetFile> files;
+    IssuedSet set;
+
+    QString add(const char *what, const QString &order, QByteArray pdf)
+    {
+        QStringList taken;
+        for (const SetFile &file : files)
+            taken << file.name;
+        files.push_back({freeName(fileName(what, order), taken), std::move(pdf)});
+        return files.back().name;
+    }
+};
+
+/// Equal for the same customer however the name was typed.
+QString customerKey(const SetLine &line)
+{
+    return line.customer.simplified().toCaseFolded();
+}
+
+Signatures signaturesFor(const Making &making, const Member &member)
+{
+    Signatures signatures = making.request.signatures;
+    if (customerKey(member.line) != customerKey(making.members.front().line))
+        std::erase_if(signatures, [](const Signature &s) { return s.role != u"installer"; });
+    return signatures;
+}
+
+Result<void> issueMembers(Making &making)
+{
+    for (const Member &member : making.members) {
+        making.made.emplace_back();
+        if (!member.line.mayHave) {
+            making.set.without.push_back(member.line);
+            continue;
+        }
+        auto made = makeIssue(making.records, making.transaction, member.about,
+                              making.request.paper, signaturesFor(making, member));
+        if (!made)
+            return failure(made.error());
+        making.set.certificates.push_back(
+            {made->issued, making.add("certificate", member.line.order, made->pdf)});
+        making.made.back() = std::move(*made);
+    }
+    return {};
+}
+
+/// The cover of one customer's lines, then their certificates.
+Result<void> addCover(Making &making, const QString &customer)
+{
+    CoverContent cover;
+    std::vector<Sheet> certificates;
+    QString first;
+    for (std::size_t i = 0; i < making.members.size(); ++i) {
+        const Member &member = making.members[i];
+        if (customerKey(member.line) != customer)
+            continue;
+        const MadeIssue *made = making.made[i] ? &*making.made[i] : nullptr;
+        auto line = coverLine(making.records, member, made);
+        if (!line)
+            return failure(line.error());
+        cover.lines.push_back(std::move(*line));
+        if (made)
+            certificates.push_back(
+                certificateSheet(made->issued.content, made->mark, making.request.paper));
+        if (!first.isEmpty())
+            continue;
+        first = member.line.order;
+        const ServiceOrder &order = member.about.stored.order;
+        const auto guard = guardOf(making.records.database(), order.office);
+        if (!guard)
+            return failure(guard.error());
+        cover.customer = guard->cover(order.customer);
+        cover.premises = guard->cover(order.premises);
+        auto visit = visitText(making.records, member.about);
+        if (!visit)
+            return failure(visit.error());
+        cover.visit = std::move(*visit);
+    }
+    cover.made = making.records.now();
+    auto pdf = coverPdf(cover, making.request.paper);
+    if (!pdf)
+        return failure(pdf.error());
+    making.set.covers << making.add("cover", first, std::move(*pdf));
+    making.set.sheets.push_back(coverSheet(cover, making.request.paper));
+    std::move(certificates.begin(), certificates.end(), std::back_inserter(making.set.sheets));
+    return {};
+}
+
+Result<void> checkAnyMay(const std::vector<Member> &members)
+{
+    QStringList reasons;
+    for (const Member &member : members) {
+        if (member.line.mayHave)
+            return {};
+        reasons << member.line.order + ": " + member.line.why;
+    }
+    return failure(
+        ErrorCode::Refused,
+        QString("No line at these premises can have a certificate. %1").arg(reasons.join(' ')));
+}
+
+} // namespace
+
+Result<std::vector<SetLine>> linesOfSet(Records &records, const QString &order)
+{
+    const auto members = membersOf(records, order);
+    if (!members)
+        return failure(members.error());
+    std::vector<SetLine> lines;
+    for (const Member &member : *members)
+        lines.push_back(member.line);
+    return lines;
+}
+
+Result<IssuedSet> issueCertificateSet(Records &records, const SetRequest &request)
+{
+    auto transaction = Transaction::begin(records.database());
+    if (!transaction)
+        return failure(transaction.error());
+    auto members = membersOf(records, request.order);
+    if (!members)
+        return failure(members.error());
+    LOOPWRIGHT_TRY(checkAnyMay(*members));
+    Making making{records, *transaction, request, std::move(*members), {}, {}, {}};
+    making.set.premises = making.members.front().about.stored.order.premises;
+    LOOPWRIGHT_TRY(issueMembers(making));
+    QStringList customers;
+    for (const Member &member : making.members)
+        if (!customers.contains(customerKey(member.line)))
+            customers << customerKey(member.line);
+    for (const QString &customer : customers)
+        LOOPWRIGHT_TRY(addCover(making, customer));
+    if (request.deliver)
+        LOOPWRIGHT_TRY(request.deliver(making.files));
+    std::vector<Event> events;
+    for (const auto &made : making.made)
+        if (made)
+            events.push_back(made->event);
+    LOOPWRIGHT_TRY(transaction->commit(events));
+    return std::move(making.set);
+}
+
+Result<void> writeSet(const QString &folder, const std::vector<SetFile> &files)
+{
+    if (!QDir().mkpath(folder))
+        return failure(ErrorCode::DiskTrouble, "cannot be made", folder);
+    std::vector<std::unique_ptr<QSaveFile>> open;
+    const auto refused = [](const QSaveFile &file) {
+        return failure(ErrorCode::DiskTrouble, "cannot be written: " + file.errorString(),
+                       file.fileName());
+    };
+    for (const SetFile &file : files) {
+        open.push_back(std::make_unique<QSaveFile>(QDir(folder).filePath(file.name)));
+        QSaveFile &out = *open.back();
+        if (!out.open(QIODevice::WriteOnly) || out.write(file.pdf) != file.pdf.size() ||
+            !out.flush())
+            return refused(out); // those that are open are given up with it
+    }
+    for (std::size_t i = 0; i < open.size(); ++i)
+        if (!open[i]->commit()) {
+            for (std::size_t done = 0; done < i; ++done)
+                QFile::remove(open[done]->fileName());
+            return refused(*open[i]);
+        }
+    return {};
+}
+
+QJsonObject IssuedSet::toJson() const
+{
+    QJsonArray issued, none;
+    for (const SetCertificate &each : certificates) {
+        QJsonObject object = each.issued.toJson();
+        object.insert("file", each.file);
+        issued << object;
+    }
+    for (const SetLine &line : without)
+        none << QJsonObject{{"order", line.order},
+                            {"circuit_number", line.circuit},
+                            {"stage", line.stage},
+                            {"outcome", toText(line.outcome)},
+                            {"reason", line.why}};
+    return {{"premises", premises},
+            {"certificates", issued},
+            {"without_certificate", none},
+            {"covers", QJsonArray::fromStringList(covers)}};
+}
+
+} // namespace loopwright

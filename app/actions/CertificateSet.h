@@ -1,0 +1,69 @@
+#pragma once
+// The certificates of all lines at one premises together: each keeps its own number, digest and
+// file; a cover lists every line there, those without a certificate with stage and reason.
+
+#include "app/actions/Certificates.h"
+#include "app/print/CoverSheet.h"
+#include "app/print/Sheet.h"
+
+namespace loopwright {
+
+/// A line at the premises as it stands.
+struct SetLine
+{
+    QString order, circuit, customer;
+    LineKind kind = LineKind::Bri;
+    OrderOutcome outcome = OrderOutcome::Incomplete;
+    QString stage;        ///< as the board keeps it
+    bool mayHave = false; ///< a certificate can be issued now
+    QString why;          ///< one sentence where it cannot
+};
+
+/// What a set for the order would hold: the order, every other open order at its premises, and the
+/// completed ones that the same installer worked for on the day of the order's last work on site.
+/// The order first, then by due date. NotFound where there is no such order.
+Result<std::vector<SetLine>> linesOfSet(Records &records, const QString &order);
+
+/// A file of the set; its name is made of the order's number.
+struct SetFile
+{
+    QString name; ///< "certificate-A-1001.pdf", "cover-A-1001.pdf"
+    QByteArray pdf;
+};
+
+struct SetRequest
+{
+    QString order; ///< any order at the premises
+    Paper paper = Paper::A4;
+    /// Drawn on screen. Each new certificate gets the installer's; that of the customer goes on the
+    /// lines of the order's customer alone.
+    Signatures signatures = {};
+    /// Puts the files where the user wants them; its failure undoes every issue.
+    std::function<Result<void>(const std::vector<SetFile> &files)> deliver;
+};
+
+struct SetCertificate
+{
+    IssuedCertificate issued;
+    QString file;
+};
+
+struct IssuedSet
+{
+    QString premises;
+    std::vector<SetCertificate> certificates;
+    std::vector<SetLine> without; ///< lines that have none, with the reason
+    QStringList covers;           ///< files; one for each customer, who need not know of each other
+    std::vector<Sheet> sheets;    ///< for a printer: each cover before its certificates
+
+    QJsonObject toJson() const;
+};
+
+/// In one transaction. Refused, with what each line lacks, where no line may have a certificate.
+Result<IssuedSet> issueCertificateSet(Records &records, const SetRequest &request);
+
+/// Writes the files into the folder, which is made where it is not there; DiskTrouble where one
+/// cannot be written: none is left then.
+Result<void> writeSet(const QString &folder, const std::vector<SetFile> &files);
+
+} // namespace loopwright

@@ -1,0 +1,33 @@
+#pragma once
+// One certificate within a transaction, for the actions that issue one or several: everything but
+// handing the file over and the commit.
+
+#include "app/actions/Certificates.h"
+#include "app/actions/Doing.h"
+#include "app/print/CertificatePainter.h"
+
+namespace loopwright {
+
+/// What an order is certified from.
+struct Certifying
+{
+    StoredOrder stored;
+    DecisionInput input;
+    Decision decision;
+};
+Result<Certifying> certifying(Records &records, const QString &order);
+
+/// Refused, with the reason in one sentence, where the order can have no certificate now.
+Result<void> checkMayIssue(const Certifying &about);
+
+struct MadeIssue
+{
+    IssuedCertificate issued;
+    IssueMark mark;
+    QByteArray pdf;
+    Event event; ///< to be committed
+};
+Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Certifying &about,
+                            Paper paper, const Signatures &signatures);
+
+} // namespace loopwright

@@ -1,0 +1,38 @@
+#pragma once
+// The cover of a certificate set: which lines were worked on at a premises, what became of each,
+// and the number of its certificate. It is no certificate itself; it says so.
+
+#include "app/print/Sheet.h"
+#include "core/base/Moment.h"
+
+namespace loopwright {
+
+struct CoverLine
+{
+    QString order, circuit;
+    QString kind;    ///< "ISDN basic-rate line", "analog line"
+    QString numbers; ///< joined by commas
+    QString outcome; ///< "Accepted", "Not accepted"
+    bool accepted = false;
+    QString certificate, code; ///< empty where none was issued
+    QString tested;            ///< "4 March 2026"
+    int pages = 0;
+    bool copy = false;
+    QString stage;  ///< where it stands, "Error test"; where there is no certificate
+    QString reason; ///< why there is none
+};
+
+struct CoverContent
+{
+    QString customer, premises;
+    QString visit; ///< "4 March 2026, 08:02 to 09:40, Kim Carver"; empty where nobody was there
+    Moment made;
+    std::vector<CoverLine> lines;
+};
+
+Sheet coverSheet(const CoverContent &content, Paper paper);
+Result<QByteArray> coverPdf(const CoverContent &content, Paper paper);
+/// Whether a file of ours is a cover, so that nobody takes it for a damaged certificate.
+bool isCoverPdf(const QByteArray &pdf);
+
+} // namespace loopwright

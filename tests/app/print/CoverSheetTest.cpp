@@ -1,0 +1,106 @@
+#include "app/print/CoverSheet.h"
+
+#include "app/print/CertificatePainter.h"
+#include "tests/support/Certificates.h"
+
+#include <QTemporaryDir>
+#include <QTest>
+
+using namespace loopwright;
+
+namespace {
+
+CoverContent cover()
+{
+    CoverContent content;
+    content.customer = "Bright Bakery";
+    content.premises = "12 Mill Lane";
+    content.visit = "4 March 2026, 08:02 to 09:40, Kim Carver";
+    content.made = *Moment::parse(u"2026-03-04T09:45:00-06:00");
+    CoverLine accepted{"A-1001",
+                       "C-77",
+                       "ISDN basic-rate line",
+                       "217-555-0143, 217-555-0144",
+                       "Accepted",
+                       true,
+                       "26-007-00001-99",
+                       "4f2a",
+                       "4 March 2026",
+                       2,
+                       false,
+                       {},
+                       {}};
+    CoverLine open{"A-3001",
+                   "C-91",
+                   "Analog line",
+                   "217-555-0151",
+                   "Incomplete",
+                   false,
+                   {},
+                   {},
+                   {},
+                   0,
+                   false,
+                   "Safety",
+                   "Safety card: No safety card was made for this pair."};
+    content.lines = {accepted, open};
+    return content;
+}
+
+QString textOf(const CoverContent &content, Paper paper)
+{
+    const auto pdf = coverPdf(content, paper);
+    if (!pdf)
+        qFatal("%s", qPrintable(pdf.error().text()));
+    QTemporaryDir folder;
+    QFile file(folder.filePath("cover.pdf"));
+    if (!file.open(QIODevice::WriteOnly) || file.write(*pdf) != pdf->size())
+        qFatal("the temporary folder cannot be written");
+    file.close();
+    return QString::fromUtf8(certificates::run("pdftotext", {"-layout", file.fileName(), "-"}).text)
+        .simplified();
+}
+
+} // namespace
+
+class CoverSheetTest : public QObject
+{
+    Q_OBJECT
+
+private slots:
+    void everyLineIsNamed()
+    {
+        for (const auto &[paper, name] : Words<Paper>::table) {
+            const QString text = textOf(cover(), paper);
+            for (const char *piece :
+                 {"1 of 2 lines have a certificate", "Bright Bakery", "12 Mill Lane",
+                  "08:02 to 09:40, Kim Carver", "ISDN basic-rate line", "217-555-0144", "Accepted",
+                  "26-007-00001-99, code 4f2a", "2 pages, tested 4 March 2026", "Analog line",
+                  "Circuit C-91, order A-3001", "Incomplete", "Stands at: Safety",
+                  "No safety card was made for this pair.", "it is no certificate", "Page 1 of 1"})
+                QVERIFY2(text.contains(piece), qPrintable(QString(piece) + " in " + text));
+        }
+    }
+    void manyLinesGoOnOnFurtherPages()
+    {
+        CoverContent content = cover();
+        for (int i = 0; i < 40; ++i) {
+            content.lines.push_back(content.lines[1]);
+            content.lines.back().order = QString("A-4%1").arg(i, 3, 10, QChar('0'));
+        }
+        QVERIFY(coverSheet(content, Paper::Letter).pages.size() > 2);
+        const QString text = textOf(content, Paper::Letter);
+        for (const CoverLine &line : content.lines)
+            QVERIFY2(text.contains("order " + line.order), qPrintable(line.order));
+    }
+    void aCoverIsKnownAsOne()
+    {
+        QVERIFY(isCoverPdf(*coverPdf(cover(), Paper::A4)));
+        const auto certificate = certificatePdf(certificates::bri(), {}, Paper::A4);
+        QVERIFY(certificate);
+        QVERIFY(!isCoverPdf(*certificate));
+    }
+};
+
+QTEST_MAIN(CoverSheetTest)
+#include "CoverSheetTest.moc"
