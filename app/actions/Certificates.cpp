@@ -65,6 +65,10 @@ Result<QString> nextNumber(Records &records)
     const auto sequence = CertificateStore(records.database()).nextSequence(year, *station);
     if (!sequence)
         return failure(sequence.error());
+    if (*sequence > CertificateNumber::mostSequence)
+        return failure(ErrorCode::Refused,
+                       QString("The %1 certificate numbers of this year are used up.")
+                           .arg(CertificateNumber::mostSequence));
     return CertificateNumber{year, station->toInt(), *sequence}.text();
 }
 

@@ -1,6 +1,7 @@
 #include "app/desktop/job/CertificateEntry.h"
 
 #include "app/desktop/Files.h"
+#include "app/desktop/Names.h"
 #include "app/desktop/PaperOut.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/FieldGrid.h"
@@ -9,6 +10,7 @@
 
 #include <QDir>
 #include <QHBoxLayout>
+#include <QPrinter>
 #include <QStandardPaths>
 
 namespace loopwright {
@@ -56,18 +58,8 @@ CertificateEntry::CertificateEntry(JobDesk &desk, const QString &panel, QWidget 
     : QWidget(parent)
     , m_desk(desk)
     , m_part(panel)
-    , m_form(new EntryForm(
-          desk, panel, tr("Issue it and save the PDF"),
-          {{"installer_name", tr("Signs for the installer"), {}, Answer::Text},
-           {"customer_name", tr("Signs for the customer"), {}, Answer::Text},
-           {"paper",
-            tr("Paper"),
-            {},
-            Answer::Choice,
-            {{u'A', toText(Paper::A4), tr("A4")}, {u'L', toText(Paper::Letter), tr("US Letter")}},
-            1},
-           {"path", tr("PDF"), tr("where it is saved"), Answer::Text, {}, 0}},
-          {}))
+    , m_form(new EntryForm(desk, panel, tr("Issue it and save the PDF"), asks(m_set), {}))
+    , m_setLines(new QVBoxLayout)
     , m_installer(new SignaturePad(tr("Signature of the installer")))
     , m_customer(new SignaturePad(tr("Signature of the customer")))
     , m_print(makeButton(tr("Issue it and print…"), panel + ".print", [this] { print(); }))
@@ -75,6 +67,7 @@ CertificateEntry::CertificateEntry(JobDesk &desk, const QString &panel, QWidget 
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(signing());
+    layout->addLayout(m_setLines);
     layout->addWidget(m_form);
     layout->addWidget(m_print, 0, Qt::AlignLeft);
     auto *pages = new QHBoxLayout;
@@ -87,15 +80,94 @@ CertificateEntry::CertificateEntry(JobDesk &desk, const QString &panel, QWidget 
     m_pages[1]->setAccessibleName(tr("Preview, second page"));
     pages->addStretch(1);
     layout->addLayout(pages);
-    m_form->setConfirm([this] {
-        const QString path = m_form->typed().value("path").toString();
-        return issue([path](const QByteArray &pdf) { return writeWholeFile(path, pdf); })
-            .has_value();
+    m_form->setConfirm([this] { return save(); });
+    connect(m_form, &EntryForm::edited, this, [this] {
+        dressButtons();
+        showSet();
+        showPreview();
     });
-    connect(m_form, &EntryForm::edited, this, [this] { showPreview(); });
     const QJsonObject strokes = m_desk.draft(m_part + ".strokes");
     m_installer->setStrokes(strokesOf(strokes.value("installer")));
     m_customer->setStrokes(strokesOf(strokes.value("customer")));
+}
+
+std::vector<FieldAsk> CertificateEntry::asks(const std::vector<SetLine> &set)
+{
+    const auto all = [](const QJsonObject &typed) { return typed.value("lines") == u"all"; };
+    return {{"installer_name", tr("Signs for the installer"), {}, Answer::Text},
+            {"customer_name", tr("Signs for the customer"), {}, Answer::Text},
+            {"paper",
+             tr("Paper"),
+             {},
+             Answer::Choice,
+             {{u'A', toText(Paper::A4), tr("A4")}, {u'L', toText(Paper::Letter), tr("US Letter")}},
+             1},
+            {"lines",
+             tr("Certificates of"),
+             {},
+             Answer::Choice,
+             {{u'T', "this", tr("This line")}, {u'P', "all", tr("All lines at these premises")}},
+             0,
+             [&set](const QJsonObject &) { return set.size() > 1; }},
+            {"path",
+             tr("PDF"),
+             tr("where it is saved"),
+             Answer::Text,
+             {},
+             0,
+             [&set, all](const QJsonObject &typed) { return set.size() < 2 || !all(typed); }},
+            {"folder",
+             tr("Folder"),
+             tr("a file for each line, and a cover that lists them all"),
+             Answer::Text,
+             {},
+             0,
+             [&set, all](const QJsonObject &typed) { return set.size() > 1 && all(typed); }}};
+}
+
+bool CertificateEntry::allLines() const
+{
+    return m_set.size() > 1 && m_form->typed().value("lines") == u"all";
+}
+
+void CertificateEntry::showSet()
+{
+    clearLayout(m_setLines);
+    if (!allLines())
+        return;
+    for (const SetLine &line : m_set) {
+        auto *row = new SignLine;
+        const QString kind = line.kind == LineKind::Bri ? tr("basic rate") : tr("analog");
+        row->show(line.mayHave ? Sign::Done : Sign::Open,
+                  line.mayHave ? tr("%1, %2: its certificate is in the set").arg(line.order, kind)
+                               : tr("%1, %2, at %3: only on the cover. %4")
+                                     .arg(line.order, kind, stageName(line.stage), line.why));
+        m_setLines->addWidget(row);
+    }
+}
+
+void CertificateEntry::dressButtons()
+{
+    const bool copy = !m_desk.view().certificates.empty();
+    if (allLines()) {
+        m_form->button()->setText(tr("Issue the set and save it"));
+        m_print->setText(tr("Issue the set and print…"));
+        return;
+    }
+    m_form->button()->setText(copy ? tr("Save a copy as PDF") : tr("Issue it and save the PDF"));
+    m_print->setText(copy ? tr("Print a copy…") : tr("Issue it and print…"));
+}
+
+bool CertificateEntry::save()
+{
+    if (allLines()) {
+        const QString folder = m_form->typed().value("folder").toString();
+        return issueSet(
+                   [folder](const std::vector<SetFile> &files) { return writeSet(folder, files); })
+            .has_value();
+    }
+    const QString path = m_form->typed().value("path").toString();
+    return issue([path](const QByteArray &pdf) { return writeWholeFile(path, pdf); }).has_value();
 }
 
 QWidget *CertificateEntry::signing()
@@ -163,10 +235,13 @@ void CertificateEntry::showOrder()
             view.order.contact.isEmpty() ? view.order.customer : view.order.contact);
     propose("paper", toText(localPaper()));
     propose("path", proposedPath(QString("certificate-%1.pdf").arg(view.order.number)));
+    propose("lines", QStringLiteral("this"));
+    propose("folder", proposedPath(QString("certificates-%1").arg(view.order.number)));
+    const auto set = linesOfSet(m_desk.records(), view.order.number);
+    m_set = set.value_or(std::vector<SetLine>());
     m_form->setTyped(typed);
-    m_form->button()->setText(view.certificates.empty() ? tr("Issue it and save the PDF")
-                                                        : tr("Save a copy as PDF"));
-    m_print->setText(view.certificates.empty() ? tr("Issue it and print…") : tr("Print a copy…"));
+    dressButtons();
+    showSet();
     showPreview();
 }
 
@@ -216,20 +291,52 @@ CertificateEntry::issue(const std::function<Result<void>(const QByteArray &)> &d
         m_form->tell(Sign::Failed, issued.error().text());
         return std::nullopt;
     }
+    this->issued(issued->copy ? tr("A copy of certificate %1 was issued.").arg(issued->number)
+                              : tr("Certificate %1 was issued.").arg(issued->number),
+                 tr("Certificate %1, code %2.").arg(issued->number, issued->code));
+    return *issued;
+}
+
+std::optional<IssuedSet>
+CertificateEntry::issueSet(const std::function<Result<void>(const std::vector<SetFile> &)> &deliver)
+{
+    auto set = issueCertificateSet(m_desk.records(),
+                                   {m_desk.order().number, paper(), signatures(), deliver});
+    if (!set) {
+        m_form->tell(Sign::Failed, set.error().text());
+        return std::nullopt;
+    }
+    QStringList numbers;
+    for (const SetCertificate &each : set->certificates)
+        numbers << each.issued.number;
+    QString told = tr("Certificates %1.").arg(numbers.join(", "));
+    if (!set->without.empty()) {
+        QStringList without;
+        for (const SetLine &line : set->without)
+            without << line.order;
+        told += tr(" Without one: %1; the cover says why.").arg(without.join(", "));
+    }
+    issued(tr("%1 certificates were issued.").arg(numbers.size()), told);
+    return std::move(*set);
+}
+
+void CertificateEntry::issued(const QString &sentence, const QString &told)
+{
     m_desk.keepDraft(m_part + ".strokes", {});
     m_desk.keepDraft(m_part, {});
-    m_desk.wasChanged(issued->copy ? tr("A copy of certificate %1 was issued.").arg(issued->number)
-                                   : tr("Certificate %1 was issued.").arg(issued->number));
-    m_form->tell(Sign::Done, tr("Certificate %1, code %2.").arg(issued->number, issued->code));
+    m_desk.wasChanged(sentence);
+    m_form->tell(Sign::Done, told);
     emit recorded();
-    return *issued;
 }
 
 void CertificateEntry::print()
 {
-    const auto printer = choosePrinter(this, tr("Certificate"), paper());
+    const auto printer =
+        choosePrinter(this, allLines() ? tr("Certificates") : tr("Certificate"), paper());
     if (!printer)
         return;
+    if (allLines())
+        return printSet(*printer);
     const auto issued = issue([](const QByteArray &) { return Result<void>(); });
     if (!issued)
         return;
@@ -239,6 +346,21 @@ void CertificateEntry::print()
         !printed)
         m_form->tell(Sign::Failed,
                      tr("It is issued, but was not printed: %1").arg(printed.error().text()));
+}
+
+void CertificateEntry::printSet(QPrinter &printer)
+{
+    const auto set = issueSet({});
+    if (!set)
+        return;
+    Sheet whole; // one job for the printer: painting begins anew with each sheet
+    whole.paper = paper();
+    whole.title = tr("Certificates");
+    for (const Sheet &sheet : set->sheets)
+        whole.pages.insert(whole.pages.end(), sheet.pages.begin(), sheet.pages.end());
+    if (const auto printed = whole.paint(printer); !printed)
+        m_form->tell(Sign::Failed,
+                     tr("They are issued, but were not printed: %1").arg(printed.error().text()));
 }
 
 } // namespace loopwright

@@ -1,14 +1,16 @@
 #pragma once
-// Signatures, paper, preview and issue of the certificate. What was signed is kept as a draft until
-// the certificate is issued.
+// Signatures, paper, preview and issue of the certificate, or of the certificates of all lines at
+// the premises. What was signed is kept as a draft until the certificate is issued.
 
-#include "app/actions/Certificates.h"
+#include "app/actions/CertificateSet.h"
 #include "app/desktop/job/EntryForm.h"
 #include "app/desktop/job/SignaturePad.h"
 #include "app/print/Sheet.h"
 #include "core/certificate/CertificateContent.h"
 
 #include <QLabel>
+
+class QPrinter;
 
 namespace loopwright {
 
@@ -29,6 +31,11 @@ protected:
 
 private:
     QWidget *signing();
+    static std::vector<FieldAsk> asks(const std::vector<SetLine> &set);
+    bool allLines() const;
+    void showSet();
+    void dressButtons();
+    bool save();
     Signatures signatures() const;
     Paper paper() const;
     void showPreview();
@@ -36,11 +43,17 @@ private:
     void keepStrokes();
     std::optional<IssuedCertificate>
     issue(const std::function<Result<void>(const QByteArray &)> &deliver);
+    std::optional<IssuedSet>
+    issueSet(const std::function<Result<void>(const std::vector<SetFile> &)> &deliver);
+    void issued(const QString &sentence, const QString &told);
     void print();
+    void printSet(QPrinter &printer);
 
     JobDesk &m_desk;
     QString m_part;
+    std::vector<SetLine> m_set; ///< the lines at the premises, this one first
     EntryForm *m_form;
+    QVBoxLayout *m_setLines;
     SignaturePad *m_installer;
     SignaturePad *m_customer;
     QPushButton *m_print;
