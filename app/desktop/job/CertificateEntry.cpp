@@ -93,7 +93,9 @@ CertificateEntry::CertificateEntry(JobDesk &desk, const QString &panel, QWidget 
 
 std::vector<FieldAsk> CertificateEntry::asks(const std::vector<SetLine> &set)
 {
-    const auto all = [](const QJsonObject &typed) { return typed.value("lines") == u"all"; };
+    const auto all = [](const QJsonObject &typed) {
+        return typed.value("lines").toString() == u"all";
+    };
     return {{"installer_name", tr("Signs for the installer"), {}, Answer::Text},
             {"customer_name", tr("Signs for the customer"), {}, Answer::Text},
             {"paper",
@@ -127,7 +129,7 @@ std::vector<FieldAsk> CertificateEntry::asks(const std::vector<SetLine> &set)
 
 bool CertificateEntry::allLines() const
 {
-    return m_set.size() > 1 && m_form->typed().value("lines") == u"all";
+    return m_set.size() > 1 && m_form->typed().value("lines").toString() == u"all";
 }
 
 void CertificateEntry::showSet()

@@ -75,9 +75,10 @@ std::optional<Visit> JobDesk::visit() const
 QString JobDesk::orderFor(const FactObjects &facts) const
 {
     const auto open = visit();
-    const bool leaving = open && facts.size() == 1 && facts.front().value("kind") == u"visit" &&
+    const bool leaving = open && facts.size() == 1 &&
+                         facts.front().value("kind").toString() == u"visit" &&
                          facts.front().contains("left") &&
-                         facts.front().value("arrived") == open->arrived.text();
+                         facts.front().value("arrived").toString() == open->arrived.text();
     return leaving && !open->orders.contains(order().number) ? open->orders.front()
                                                              : order().number;
 }
