@@ -1,7 +1,9 @@
 #include "app/actions/Upkeep.h"
 
 #include "core/base/Csv.h"
+#include "core/certificate/NumberGuard.h"
 #include "db/Backup.h"
+#include "db/OfficeStore.h"
 #include "db/TableExport.h"
 
 #include <QDir>
@@ -28,16 +30,35 @@ Error diskError(const QSaveFile &file)
     return {ErrorCode::DiskTrouble, "cannot be written: " + file.errorString(), file.fileName()};
 }
 
-Result<void> exportOne(Records &records, const QString &table, const QString &path)
+/// Knows the test lines of every office: calls to them stand in facts, and in all that is made of
+/// facts and remarks.
+Result<NumberGuard> guardOfAllOffices(Records &records)
+{
+    const OfficeStore store(records.database());
+    const auto offices = store.all();
+    if (!offices)
+        return failure(offices.error());
+    QList<TestLine> lines;
+    for (const ServingOffice &office : *offices) {
+        const auto some = store.testLines(office.key);
+        if (!some)
+            return failure(some.error());
+        lines += *some;
+    }
+    return NumberGuard(lines);
+}
+
+Result<void> exportOne(Records &records, const NumberGuard &guard, const QString &table,
+                       const QString &path)
 {
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly))
         return failure(diskError(file));
     LOOPWRIGHT_TRY(
-        exportTable(records.database(), table, [&file](const QStringList &row) -> Result<void> {
+        exportTable(records.database(), table, [&](const QStringList &row) -> Result<void> {
             QStringList safe;
             for (const QString &field : row)
-                safe << spreadsheetSafe(field);
+                safe << spreadsheetSafe(guard.coverStored(field));
             const QByteArray record = csvRecord(safe);
             if (file.write(record) != record.size())
                 return failure(diskError(file));
@@ -55,6 +76,10 @@ Result<QStringList> exportTables(Records &records, const QString &directory, boo
 {
     if (!QDir().mkpath(directory))
         return failure(ErrorCode::DiskTrouble, "the folder cannot be made", directory);
+    const Result<NumberGuard> guard =
+        internal ? Result<NumberGuard>(NumberGuard()) : guardOfAllOffices(records);
+    if (!guard)
+        return failure(guard.error());
     QStringList written;
     const QStringList tables = exportedTables(internal);
     for (const QString &table : tables) {
@@ -62,7 +87,7 @@ Result<QStringList> exportTables(Records &records, const QString &directory, boo
             return failure(ErrorCode::Refused,
                            "The export was stopped; the files written so far are whole.");
         const QString path = QDir(directory).filePath(table + ".csv");
-        LOOPWRIGHT_TRY(exportOne(records, table, path));
+        LOOPWRIGHT_TRY(exportOne(records, *guard, table, path));
         written << path;
     }
     return written;

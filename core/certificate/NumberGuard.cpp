@@ -18,16 +18,34 @@ QString digitsOf(const QString &number)
     return digits;
 }
 
+/// What may stand before the digits.
+enum class Before
+{
+    Prefix,  ///< anything
+    NoDigit, ///< no digit that touches them
+    NoNumber ///< no digit, with or without a mark between: it would be another area code
+};
+
 /// The digits one after the other, with what people write between them. A digit behind them makes
-/// another number of it; one before them may be a prefix.
-QRegularExpression digitPattern(const QString &digits, bool prefixAllowed)
+/// another number of it.
+QRegularExpression digitPattern(const QString &digits, Before before)
 {
     QStringList each;
     for (const QChar digit : digits)
         each << digit;
-    const QString gap = QStringLiteral("[\\s\\x{A0}().,/\\x{2010}-\\x{2015}\\x{2212}_-]{0,3}");
-    return QRegularExpression((prefixAllowed ? QString() : QString("(?<![0-9])")) + each.join(gap) +
-                              "(?![0-9])");
+    const QString mark = QStringLiteral("[\\s\\x{A0}().,/\\x{2010}-\\x{2015}\\x{2212}_-]");
+    QString left;
+    if (before != Before::Prefix)
+        left = "(?<![0-9])";
+    if (before == Before::NoNumber)
+        left += "(?<![0-9]" + mark + ")(?<![0-9]" + mark + "{2})";
+    return QRegularExpression(left + each.join(mark + "{0,3}") + "(?![0-9])");
+}
+
+/// All of the value of one of a fact's keys that hold a number.
+QRegularExpression dialledPattern(const QString &number)
+{
+    return QRegularExpression("(?<=dn\":\")" + QRegularExpression::escape(number) + "(?=\")");
 }
 
 QRegularExpression wordPattern(const QString &text)
@@ -44,15 +62,21 @@ NumberGuard::NumberGuard(const QList<TestLine> &lines)
         const QString number = line.number.forInstallersOnly().trimmed();
         const QString digits = digitsOf(number);
         if (digits.size() >= longFrom)
-            m_long << digitPattern(digits, true);
+            m_long << digitPattern(digits, Before::Prefix);
         else if (digits.size() >= shortest)
-            m_short << digitPattern(digits, false);
+            m_short << digitPattern(digits, Before::NoDigit);
         if (digits.size() >= withAreaCode)
-            m_long << digitPattern(digits.last(withoutAreaCode), false);
+            m_long << digitPattern(digits.last(withoutAreaCode), Before::NoDigit);
+        if (digits.size() >= longFrom)
+            m_stored << digitPattern(digits, Before::Prefix);
+        if (digits.size() >= withAreaCode)
+            m_stored << digitPattern(digits.last(withoutAreaCode), Before::NoNumber);
+        if (!number.isEmpty())
+            m_stored << dialledPattern(number);
         const bool hasLetters =
             std::any_of(number.begin(), number.end(), [](QChar c) { return c.isLetter(); });
         if (hasLetters && number.size() >= longFrom)
-            m_long << wordPattern(number);
+            m_long << wordPattern(number), m_stored << wordPattern(number);
     }
 }
 

@@ -1,5 +1,5 @@
 #pragma once
-// Keeps unpublished numbers out of a customer's document. It knows the numbers of an office's test
+// Keeps unpublished numbers out of a customer's document and of an export. It knows the numbers of an office's test
 // lines and gives none of them out again: a text goes in and comes back with every such number
 // covered.
 
@@ -20,6 +20,9 @@ public:
     QString cover(const QString &text) const { return coverAll(text, m_long); }
     /// Covers the short ones as well; for texts that a person typed.
     QString coverTyped(const QString &text) const { return coverAll(cover(text), m_short); }
+    /// Covers, in a stored column, the long ones but leaves a number of another area code, and the
+    /// short ones where they are all of a number that was dialled or announced; for the export.
+    QString coverStored(const QString &text) const { return coverAll(text, m_stored); }
 
     /// What stands where a number was.
     static QString covered() { return QStringLiteral("[number not published]"); }
@@ -29,6 +32,7 @@ private:
 
     QList<QRegularExpression> m_long;
     QList<QRegularExpression> m_short;
+    QList<QRegularExpression> m_stored;
 };
 
 } // namespace loopwright

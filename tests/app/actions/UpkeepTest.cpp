@@ -1,6 +1,8 @@
 #include "app/actions/Upkeep.h"
 
+#include "app/actions/Acceptance.h"
 #include "app/actions/Board.h"
+#include "app/actions/Evidence.h"
 #include "app/actions/History.h"
 #include "app/actions/Register.h"
 #include "db/OfficeStore.h"
@@ -65,6 +67,32 @@ private slots:
         QVERIFY(found);
         const auto all = exportTables(*records, folder.filePath("all"), true);
         QCOMPARE(all->size(), files->size() + 1);
+    }
+    void exportHidesTheUnpublishedWhereTheyWereDialled()
+    {
+        auto records = office();
+        OrderFields order = briFields();
+        order["remarks"] = "the loopback is at " + sentinel;
+        QVERIFY(importOrders(*records, csv({order}), {"orders.csv"}));
+        const QString record = QString(R"({"order":"%1","facts":[
+            {"kind":"call","at":"2026-03-05T10:00:00-06:00","channel":"B1","direction":"out",
+             "service":"data","outcome":"ok","dn":"%2"},
+            {"kind":"note","at":"2026-03-05T10:01:00-06:00","text":"called %2 twice"}]})")
+                                   .arg(order["order_number"], sentinel);
+        QVERIFY(recordFile(*records, record.toUtf8(), "job.json"));
+        QVERIFY(decideOrder(*records, order["order_number"]));
+        QTemporaryDir folder;
+        for (const bool internal : {false, true}) {
+            const auto files = exportTables(*records, folder.filePath("out"), internal);
+            QVERIFY(files);
+            int told = 0;
+            for (const QString &path : *files) {
+                QFile file(path);
+                QVERIFY(file.open(QIODevice::ReadOnly));
+                told += file.readAll().contains(sentinel.toUtf8()) ? 1 : 0;
+            }
+            QVERIFY2(internal ? told >= 4 : told == 0, qPrintable(QString::number(told)));
+        }
     }
     void backupRestores()
     {

@@ -72,6 +72,27 @@ private slots:
         QTEST(guard("milliwatt=102").coverTyped(text) != text, "covered");
     }
 
+    void storedColumnsAreCovered_data()
+    {
+        QTest::addColumn<QString>("text");
+        QTest::addColumn<bool>("covered");
+        QTest::newRow("dialled") << R"({"dn":"2175550199"})" << true;
+        QTest::newRow("in a remark") << "loop is at (217) 555-0199" << true;
+        QTest::newRow("without area code") << "loop is at 555-0199" << true;
+        QTest::newRow("key of a number") << "+12175550199" << true;
+        QTest::newRow("another area code") << R"({"dn":"309-555-0199"})" << false;
+        QTest::newRow("another area code in brackets") << "(309) 555-0199" << false;
+        QTest::newRow("short, dialled") << R"({"to_dn":"102"})" << true;
+        QTest::newRow("short, a figure") << R"({"dc_resistance_ohm":102})" << false;
+        QTest::newRow("short, a key of a row") << "102" << false;
+        QTest::newRow("seconds") << R"({"seconds":[0,5,5,5,0,1,9,9]})" << false;
+    }
+    void storedColumnsAreCovered()
+    {
+        QFETCH(QString, text);
+        QTEST(guard("loopback=217-555-0199;milliwatt=102").coverStored(text) != text, "covered");
+    }
+
     void noNumberComesThrough()
     {
         QVERIFY(rc::check("any number of 5 to 15 digits, any separators", [] {
