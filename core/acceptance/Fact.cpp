@@ -58,7 +58,7 @@ Fact readFact(JsonReader &reader, const Defaults &defaults, const std::function<
     Fact fact;
     const auto id = reader.optionalText("id", 60);
     const QUuid uuid = id ? QUuid::fromString(*id) : QUuid();
-    if (id && uuid.isNull())
+    if (id && (uuid.isNull() || id->size() != 36)) // braces are not of the schema
         reader.fail("id", "is not a UUID");
     fact.id = id ? uuid.toString(QUuid::WithoutBraces) : newId();
     const QString kind = reader.text("kind", 40);

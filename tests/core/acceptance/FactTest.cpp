@@ -57,6 +57,9 @@ private slots:
         wrong["id"] = "17";
         QTest::newRow("no UUID") << wrong << "job.json.facts[0].id: is not a UUID";
         wrong = safety(1, 1);
+        wrong["id"] = QString("{%1}").arg(uuid(1));
+        QTest::newRow("UUID in braces") << wrong << "job.json.facts[0].id: is not a UUID";
+        wrong = safety(1, 1);
         wrong["at"] = "2026-03-04T09:15:00";
         QTest::newRow("no offset") << wrong << "job.json.facts[0].at: must be a time in ISO 8601";
         wrong = run(1, 1);
