@@ -155,9 +155,15 @@ Result<Decision> acceptWithException(Records &records, const QString &orderNumbe
     if (!before)
         return failure(before.error());
     LOOPWRIGHT_TRY(checkException(records, *before, criteriaKeys, because));
+    const auto facts = FactStore(records.database()).ofOrder(orderNumber);
+    if (!facts)
+        return failure(facts.error());
+    QStringList known;
+    for (const Fact &fact : *facts)
+        known << fact.id;
     const Fact exception{
         QUuid::createUuid().toString(QUuid::WithoutBraces), records.now(), orderNumber, {}, {},
-        ExceptionFact{criteriaKeys, because, records.by()}};
+        ExceptionFact{criteriaKeys, because, records.by(), known}};
     const auto added = FactStore::add(*transaction, exception);
     if (!added)
         return failure(added.error());

@@ -58,12 +58,22 @@ bool belongs(const Criterion &criterion, LineKind kind)
     return kind == LineKind::Analog ? !digitalOnly : !quantity;
 }
 
-bool endsException(const Criterion &criterion, const CriterionResult &result, const Fact &fact)
+/// Whether a fact speaks of the criterion.
+bool concerns(const Fact &fact, const Criterion &criterion, const CriterionResult &result)
 {
     if (!criterion.endsException().contains(fact.kind()))
         return false;
-    const auto *analog = fact.as<AnalogFact>();
-    return !analog || toText(analog->quantity) == result.key;
+    if (const auto *analog = fact.as<AnalogFact>())
+        return toText(analog->quantity) == result.key;
+    if (const auto *layer = fact.as<LayerFact>())
+        return QString("layer%1").arg(layer->layer) == result.key;
+    return true;
+}
+
+bool isNewTo(const Fact &exception, const Fact &fact)
+{
+    const auto &known = exception.as<ExceptionFact>()->known;
+    return known ? !known->contains(fact.id) : fact.at > exception.at;
 }
 
 void applyExceptions(const Judging &judging, const Criterion &criterion, CriterionResult &result)
@@ -72,13 +82,14 @@ void applyExceptions(const Judging &judging, const Criterion &criterion, Criteri
         return;
     if (result.key == "safety") // cannot be excepted
         return;
-    for (const Fact *fact : judging.evidence.facts()) {
+    const auto &facts = judging.evidence.facts();
+    for (const Fact *fact : judging.evidence.all<ExceptionFact>()) {
         const auto *exception = fact->as<ExceptionFact>();
-        if (exception && exception->criteria.contains(result.key))
+        const auto ends = [&](const Fact *other) {
+            return concerns(*other, criterion, result) && isNewTo(*fact, *other);
+        };
+        if (exception->criteria.contains(result.key) && std::none_of(facts.begin(), facts.end(), ends))
             result.excepted = Excepted{exception->by, exception->because, fact->at};
-        else if (result.excepted && endsException(criterion, result, *fact) &&
-                 fact->at > result.excepted->at)
-            result.excepted.reset();
     }
 }
 

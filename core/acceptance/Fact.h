@@ -37,6 +37,9 @@ struct ExceptionFact
     QStringList criteria;
     QString because;
     QString by;
+    /// Ids of the order's facts when it was made. A fact that is not among them is new, whatever
+    /// its time: late entry too ends an exception. Without it the times decide.
+    std::optional<QStringList> known = {};
 
     static ExceptionFact read(JsonReader &reader);
     void write(QJsonObject &object) const;

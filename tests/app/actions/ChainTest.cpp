@@ -333,6 +333,11 @@ private slots:
         QVERIFY2(decision, decision ? "" : qPrintable(decision.error().text()));
         QCOMPARE(toText(decision->outcome), "accepted_with_exception");
         QVERIFY(issueCertificate(*records, {"A-1001", Paper::A4, {}, {}}));
+        // What is entered later ends the exception, though the work was done before it.
+        QJsonObject down = fact(81, "layer", 50, {{"layer", 1}, {"interface", "st"}});
+        down["outcome"] = "down";
+        QVERIFY(recordFile(*records, recordBytes(briFields(), {down}), "job.json"));
+        QCOMPARE(toText(decideOrder(*records, "A-1001")->outcome), "not_accepted");
     }
     void anOldDecisionRepeatsByteForByte()
     {
