@@ -404,6 +404,19 @@ private slots:
             decision.criterion("calls")->reason.contains("the path is restricted, not the line"));
         QCOMPARE(toText(decision.criterion("calls")->outcome), "not_met");
     }
+    void selfCallAt56DoesNotStandForACallAt64()
+    {
+        QList<QJsonObject> facts = briFacts();
+        drop(facts, 15);
+        set(facts, 13, "outcome", "failed");
+        facts << run(31, 60);
+        facts.last()["rate"] = 56000;
+        facts.last()["channels"] = QJsonArray{"B2", "B1"};
+        const Decision decision = decided(briFields(), facts);
+        QCOMPARE(toText(decision.criterion("calls")->outcome), "not_met");
+        QVERIFY(
+            decision.criterion("calls")->reason.contains("the path is restricted, not the line"));
+    }
     void orderTypesNeedWhatTheyNeed()
     {
         DecisionInput in = input(briFields(), {});
