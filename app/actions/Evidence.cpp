@@ -20,6 +20,28 @@ QString newId()
     return QUuid::createUuid().toString(QUuid::WithoutBraces);
 }
 
+/// The same content has the same id: a record without ids that is handed in twice adds nothing.
+QString idOfContent(const Fact &fact)
+{
+    static const QUuid space("{8f1c9d0e-6f0b-5b52-9c0e-3d2a7b1e4c55}");
+    return QUuid::createUuidV5(space, fact.digest()).toString(QUuid::WithoutBraces);
+}
+
+/// The moments of which a fact tells, each with its key.
+QList<std::pair<QString, Moment>> momentsOf(const Fact &fact)
+{
+    QList<std::pair<QString, Moment>> moments{{"at", fact.at}};
+    if (const auto *run = fact.as<RunFact>())
+        moments << std::pair("started", run->started) << std::pair("ended", run->ended);
+    if (const auto *visit = fact.as<VisitFact>()) {
+        if (visit->arrived)
+            moments << std::pair("arrived", *visit->arrived);
+        if (visit->left)
+            moments << std::pair("left", *visit->left);
+    }
+    return moments;
+}
+
 /// Tells each key that the register does not have, once.
 template<class Store>
 Result<void> tellUnregistered(const Store &store, const QSet<QString> &keys, const QString &what,
@@ -54,11 +76,12 @@ Result<void> checkRecord(Records &records, const JobRecord &record, const Servic
         const Fact &fact = record.facts[i];
         const QString where = placeOf(place, i);
         LOOPWRIGHT_TRY(checkFits(fact, order, where));
-        if (records.now().secondsUntil(fact.at) > secondsOfADay)
-            return failure(ErrorCode::BadInput,
-                           QString("lies more than a day ahead of the clock, which shows %1")
-                               .arg(records.now().text()),
-                           where + ".at");
+        for (const auto &[key, moment] : momentsOf(fact))
+            if (records.now().secondsUntil(moment) > secondsOfADay)
+                return failure(ErrorCode::BadInput,
+                               QString("lies more than a day ahead of the clock, which shows %1")
+                                   .arg(records.now().text()),
+                               where + '.' + key);
     }
     return {};
 }
@@ -110,9 +133,12 @@ Result<RecordReport> recordFile(Records &records, const QByteArray &json, const 
     const auto object = parseJsonObject(json, fileName);
     if (!object)
         return failure(object.error());
-    auto record = readJobRecord(*object, fileName, newId);
+    auto record = readJobRecord(*object, fileName, [] { return QString(); });
     if (!record)
         return failure(record.error());
+    for (Fact &fact : record->facts)
+        if (fact.id.isEmpty())
+            fact.id = idOfContent(fact);
     return recordFacts(records, std::move(*record), fileName);
 }
 
