@@ -1,10 +1,10 @@
 #include "db/Database.h"
 
+#include "db/FirstBytes.h"
 #include "db/SqliteConnection.h"
 #include "db/SqliteCopy.h"
 
 #include <QDir>
-#include <QFile>
 #include <QFileInfo>
 
 #include <sqlite3.h>
@@ -73,14 +73,13 @@ Result<void> checkFirstBytes(const QString &path)
     const QFileInfo info(path);
     if (!info.isFile())
         return trouble(path, "is not a file");
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly))
-        return trouble(path, "cannot be read: " + file.errorString());
     const QByteArray magic("SQLite format 3\0", 16);
-    const QByteArray start = file.read(magic.size());
-    if (!start.isEmpty() && start != magic.left(start.size()))
+    const auto start = firstBytes(path, int(magic.size()));
+    if (!start)
+        return failure(start.error());
+    if (!start->isEmpty() && *start != magic.left(start->size()))
         return trouble(path, "is not a database");
-    if (!start.isEmpty() && start.size() < magic.size())
+    if (!start->isEmpty() && start->size() < magic.size())
         return trouble(path, "the database is cut short; restore it from a backup");
     return {};
 }

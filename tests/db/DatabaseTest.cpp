@@ -200,6 +200,20 @@ private slots:
         QVERIFY(other.waitForFinished());
         QVERIFY_RESULT(Database::open(m_path));
     }
+    void anotherProgramLeavesTheLogOfAnOpenWindowAlone()
+    {
+        makeRecords();
+        const auto window = Database::open(m_path);
+        QVERIFY_RESULT(window);
+        QVERIFY_RESULT(Database::open(m_path)); // as a search in a worker thread, and let go
+        QVERIFY(QFileInfo::exists(m_path + "-wal"));
+        QProcess other;
+        other.start(QCoreApplication::applicationFilePath(), {"open", m_path});
+        QVERIFY(other.waitForFinished());
+        QCOMPARE(other.exitCode(), 0);
+        QVERIFY2(QFileInfo::exists(m_path + "-wal"),
+                 "what the window writes next would go into a log that nobody finds");
+    }
     void readsOnly()
     {
         makeRecords();
