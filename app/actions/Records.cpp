@@ -36,6 +36,28 @@ Result<std::unique_ptr<Records>> Records::open(const QString &path)
     return records;
 }
 
+Moment Records::now() const
+{
+    if (!m_given)
+        return realNow();
+    if (!m_runningSince)
+        return *m_given;
+    const std::chrono::duration<double> passed = std::chrono::steady_clock::now() - *m_runningSince;
+    return m_given->plusSeconds(passed.count());
+}
+
+void Records::setNow(std::optional<Moment> moment)
+{
+    m_given = moment;
+    m_runningSince.reset();
+}
+
+void Records::startClock(const Moment &from)
+{
+    m_given = from;
+    m_runningSince = std::chrono::steady_clock::now();
+}
+
 Moment Records::realNow()
 {
     const QDateTime now = QDateTime::currentDateTime();

@@ -6,6 +6,7 @@
 #include "core/base/Result.h"
 #include "db/LimitSetStore.h"
 
+#include <chrono>
 #include <functional>
 #include <memory>
 
@@ -26,8 +27,11 @@ public:
     void actAs(const QString &name) { m_by = name; }
 
     /// The time that counts: the given one where it was set (late entry, tests), else the clock.
-    Moment now() const { return m_given ? *m_given : realNow(); }
-    void setNow(std::optional<Moment> moment) { m_given = moment; }
+    Moment now() const;
+    void setNow(std::optional<Moment> moment);
+    /// As setNow, but the time goes on from the given one: a window stays open for hours, and its
+    /// entries must not all bear one time.
+    void startClock(const Moment &from);
     /// The clock, in the local offset; the history keeps it beside now().
     static Moment realNow();
 
@@ -41,6 +45,7 @@ private:
     QString m_by;
     std::optional<Moment> m_given;
     ReadLimitSet m_lastLimits;
+    std::optional<std::chrono::steady_clock::time_point> m_runningSince; ///< of the given time
 };
 
 /// `records.sqlite` in the XDG data directory of the program.

@@ -27,6 +27,7 @@ void Desk::start()
         return showTrouble(opened.error());
     m_shown.reset();
     m_workplace = std::move(*opened);
+    m_workplace->letClockRun();
     showWindow();
 }
 

@@ -19,7 +19,7 @@ void declare(QCommandLineParser &parser)
          "directory.",
          "file"},
         {"by", "Who acts; otherwise the login name.", "name"},
-        {"now", "Takes the place of the clock (ISO 8601 with offset), for late entry.", "time"},
+        {"now", "Starts the clock at this time (ISO 8601 with offset), for late entry.", "time"},
         {"order", "Opens this job.", "number"},
         {"look", "light, dark or high_contrast.", "look"},
         {"size", "Size of everything, 100 to 200 percent.", "percent"},

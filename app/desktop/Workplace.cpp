@@ -38,7 +38,18 @@ Result<std::unique_ptr<Workplace>> Workplace::open(const QString &databasePath, 
 
 Result<std::unique_ptr<Records>> Workplace::another() const
 {
-    return openRecords(m_databasePath, m_by, m_given);
+    auto records = openRecords(m_databasePath, m_by, m_given);
+    if (records && m_clockRuns)
+        (*records)->startClock(m_records->now());
+    return records;
+}
+
+void Workplace::letClockRun()
+{
+    if (!m_given)
+        return;
+    m_clockRuns = true;
+    m_records->startClock(*m_given);
 }
 
 } // namespace loopwright

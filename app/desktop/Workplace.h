@@ -23,6 +23,9 @@ public:
     /// it in the thread that will use it, and let it go there.
     Result<std::unique_ptr<Records>> another() const;
 
+    /// Lets the given time go on; nothing where the clock counts anyway.
+    void letClockRun();
+
     QString databasePath() const { return m_databasePath; }
     QDate today() const { return m_records->now().localDate(); }
 
@@ -31,6 +34,7 @@ private:
     QString m_databasePath;
     QString m_by;
     std::optional<Moment> m_given;
+    bool m_clockRuns = false;
 };
 
 } // namespace loopwright

@@ -34,6 +34,19 @@ private slots:
         QVERIFY(desk.window()->findChild<QLabel *>("records")->text().contains("A. Rivera"));
     }
 
+    void aGivenTimeGoesOn()
+    {
+        DeskRecords records;
+        const auto workplace = Workplace::open(records.path(), {}, DeskRecords::now());
+        QVERIFY(workplace.has_value());
+        QCOMPARE((*workplace)->records().now(), DeskRecords::now());
+        (*workplace)->letClockRun();
+        QTRY_VERIFY(DeskRecords::now() < (*workplace)->records().now());
+        const auto another = (*workplace)->another();
+        QVERIFY(another.has_value());
+        QVERIFY2(DeskRecords::now() < (*another)->now(), "a worker has another time");
+    }
+
     void keepsLookAndSize()
     {
         DeskRecords records(false);
