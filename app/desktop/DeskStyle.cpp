@@ -25,6 +25,39 @@ constexpr QStyle::PixelMetric unscaledMetrics[] = {
     QStyle::PM_SubMenuOverlap,         QStyle::PM_ToolTipLabelFrameWidth,
     QStyle::PM_MenuDesktopFrameWidth,  QStyle::PM_ScrollView_ScrollBarSpacing};
 
+/// A scroll bar without arrows: the handle has the whole length of its bar.
+QRect scrollBarPart(const QStyleOptionSlider &bar, QStyle::SubControl part, int leastHandle)
+{
+    const bool level = bar.orientation == Qt::Horizontal;
+    const QRect whole = bar.rect;
+    const int length = level ? whole.width() : whole.height();
+    const qint64 range = qint64(bar.maximum) - bar.minimum;
+    const int least = std::min(leastHandle, length);
+    const int handle = range <= 0 ? length
+                                  : std::clamp(int(qint64(length) * bar.pageStep /
+                                                   std::max<qint64>(1, range + bar.pageStep)),
+                                               least, length);
+    const int from = QStyle::sliderPositionFromValue(bar.minimum, bar.maximum, bar.sliderPosition,
+                                                     length - handle, bar.upsideDown);
+    const auto stretch = [&](int start, int end) {
+        const QRect rect = level ? QRect(whole.x() + start, whole.y(), end - start, whole.height())
+                                 : QRect(whole.x(), whole.y() + start, whole.width(), end - start);
+        return QStyle::visualRect(bar.direction, whole, rect);
+    };
+    switch (part) {
+    case QStyle::SC_ScrollBarGroove:
+        return whole;
+    case QStyle::SC_ScrollBarSlider:
+        return stretch(from, from + handle);
+    case QStyle::SC_ScrollBarSubPage:
+        return stretch(0, from);
+    case QStyle::SC_ScrollBarAddPage:
+        return stretch(from + handle, length);
+    default:
+        return {};
+    }
+}
+
 } // namespace
 
 DeskStyle::DeskStyle(double factor)
@@ -72,6 +105,15 @@ QSize DeskStyle::sizeFromContents(ContentsType type, const QStyleOption *option,
     default:
         return usual;
     }
+}
+
+QRect DeskStyle::subControlRect(ComplexControl control, const QStyleOptionComplex *option,
+                                SubControl part, const QWidget *widget) const
+{
+    const auto *bar = qstyleoption_cast<const QStyleOptionSlider *>(option);
+    if (control == CC_ScrollBar && bar)
+        return scrollBarPart(*bar, part, scaled(26));
+    return QProxyStyle::subControlRect(control, option, part, widget);
 }
 
 void DeskStyle::drawControl(ControlElement element, const QStyleOption *option, QPainter *painter,

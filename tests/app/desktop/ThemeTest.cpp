@@ -3,6 +3,7 @@
 #include <QFontInfo>
 #include <QLabel>
 #include <QStyle>
+#include <QStyleOptionSlider>
 #include <QTest>
 
 #include <cmath>
@@ -37,6 +38,24 @@ class ThemeTest : public QObject
     Q_OBJECT
 
 private slots:
+    void aScrollBarHasItsWholeLength()
+    {
+        applyTheme(*qApp, Look::Light, 100);
+        QStyleOptionSlider bar;
+        bar.rect = QRect(0, 0, 400, 14);
+        bar.orientation = Qt::Horizontal;
+        bar.state = QStyle::State_Horizontal;
+        bar.maximum = 100;
+        bar.pageStep = 100;
+        const auto handle = [&bar] {
+            return QApplication::style()->subControlRect(QStyle::CC_ScrollBar, &bar,
+                                                         QStyle::SC_ScrollBarSlider);
+        };
+        QCOMPARE(handle(), QRect(0, 0, 200, 14));
+        bar.sliderPosition = bar.sliderValue = 100;
+        QCOMPARE(handle(), QRect(200, 0, 200, 14));
+    }
+
     void contrastFormula()
     {
         // WCAG 2.1: black on white is 21:1, the most there is; #777 on white is 4.48:1, the usual
