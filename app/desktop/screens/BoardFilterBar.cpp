@@ -71,7 +71,8 @@ BoardFilterBar::BoardFilterBar(QWidget *parent)
     for (QWidget *widget :
          std::initializer_list<QWidget *>{m_due, m_offices, m_installers, m_clear})
         row->addWidget(widget);
-    whenThemed(second, [row, column] {
+    whenThemed(second, [this, row, column] {
+        m_clear->setFixedHeight(em(1.9)); // the table below does not move when it comes
         row->setSpacing(em(1));
         column->setSpacing(em(0.45));
     });

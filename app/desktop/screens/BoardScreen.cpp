@@ -24,7 +24,7 @@ constexpr int typingRestMs = 120;
 constexpr double sideFromEm = 64;
 
 /// Widths of the columns in em; the last one takes what is left.
-constexpr double columnEms[BoardModel::ColumnCount] = {7, 10.5, 7.5, 9.5, 8, 13, 6, 6.5, 20};
+constexpr double columnEms[BoardModel::ColumnCount] = {7, 12.5, 7, 9.5, 8, 13, 5.5, 6.5, 20};
 
 } // namespace
 
@@ -82,6 +82,10 @@ void BoardScreen::makeTable()
     m_table->setColumnEms({std::begin(columnEms), std::end(columnEms)});
     m_table->horizontalHeader()->setSectionsMovable(true);
     connect(m_table, &Table::opened, this, [this] { openSelected(); });
+    connect(m_table, &Table::typed, this, [this](const QString &text) {
+        m_search->setFocus(Qt::OtherFocusReason);
+        m_search->setText(text);
+    });
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this] { selectionChanged(); });
 }

@@ -4,6 +4,7 @@
 
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QMetaMethod>
 
 namespace loopwright {
 
@@ -43,6 +44,14 @@ void Table::fit()
     verticalHeader()->setDefaultSectionSize(em(1.95));
     horizontalHeader()->setFont(sized(0.9, QFont::DemiBold));
     setIconSize({em(1), em(1)});
+}
+
+void Table::keyboardSearch(const QString &text)
+{
+    if (isSignalConnected(QMetaMethod::fromSignal(&Table::typed)))
+        emit typed(text);
+    else
+        QTableView::keyboardSearch(text);
 }
 
 void Table::keyPressEvent(QKeyEvent *event)

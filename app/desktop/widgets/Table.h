@@ -17,6 +17,12 @@ public:
 
 signals:
     void opened(const QModelIndex &index); ///< Enter or double-click
+    /// Letters or digits typed while a row has the keyboard; where nobody listens they look for a
+    /// row of the first column.
+    void typed(const QString &text);
+
+public:
+    void keyboardSearch(const QString &text) override;
 
 protected:
     void keyPressEvent(QKeyEvent *event) override;

@@ -7,6 +7,7 @@
 #include <QAbstractItemModelTester>
 #include <QComboBox>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTableView>
@@ -45,6 +46,17 @@ private slots:
     {
         m_board.reset();
         m_records.reset();
+    }
+
+    void typingOnARowSearches()
+    {
+        show(true);
+        QTRY_COMPARE(rows(), 8);
+        table()->setFocus();
+        QTest::keyClick(table(), Qt::Key_B);
+        auto *search = m_board->findChild<QLineEdit *>("search");
+        QCOMPARE(search->text(), "b");
+        QVERIFY(search->hasFocus());
     }
 
     void showsEveryOrderByItsDueDate()
