@@ -104,7 +104,7 @@ void Rail::addButton(const ScreenEntry &entry, int place)
 void Rail::dress()
 {
     m_layout->setContentsMargins(0, em(0.6), 0, em(0.6));
-    setFixedWidth(em(m_narrow ? 3.2 : 11));
+    setFixedWidth(em(m_narrow ? 3.2 : 11.8));
     for (const Place &place : std::as_const(m_places))
         static_cast<RailButton *>(place.button)->setNarrow(m_narrow);
 }

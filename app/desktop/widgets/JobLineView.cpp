@@ -15,7 +15,7 @@ namespace {
 
 constexpr double besideEm = 5.4; ///< a station needs so much where all names stand in one row
 constexpr double rowHeightEm = 4.6;
-constexpr double staggeredHeightEm = 6.8;
+constexpr double staggeredHeightEm = 7.8;
 
 bool hasRoomBeside(int width, std::size_t stations)
 {
@@ -103,7 +103,7 @@ void JobLineView::paintStaggered(QPainter &painter) const
     const PictureStyle style = screenPictureStyle(palette().color(backgroundRole()), 0.85);
     const QRectF rect = room();
     const double step = rect.width() / double(std::max<std::size_t>(1, m_line.size()));
-    const double y = rect.center().y();
+    const double y = rect.top() + em(3.2);
     const double radius = em(0.62);
     for (std::size_t i = 0; i < m_line.size(); ++i) {
         const StationState &state = m_line[i];
@@ -115,7 +115,9 @@ void JobLineView::paintStaggered(QPainter &painter) const
         }
         paintStationMark(painter, centre, radius, state, style);
         // The first and the last name keep inside; the others are centred below or above.
-        QRectF words(centre.x() - step, i % 2 ? rect.top() : y + em(0.9), 2 * step, em(2.3));
+        const bool above = i % 2 != 0;
+        QRectF words(centre.x() - step, above ? rect.top() : y + em(0.9), 2 * step,
+                     above ? em(2.3) : em(3.4));
         words.moveLeft(std::clamp(words.left(), rect.left(), rect.right() - words.width()));
         const Qt::Alignment side = i == 0                   ? Qt::AlignLeft
                                    : i + 1 == m_line.size() ? Qt::AlignRight
@@ -128,10 +130,17 @@ void JobLineView::paintStaggered(QPainter &painter) const
             painter.setFont(strong);
             painter.setPen(style.accent);
         }
-        painter.drawText(words, side | Qt::AlignTop, state.name());
+        // Below stand five names: one of two words takes two lines, so that none runs into the
+        // next.
+        QString name = state.name();
+        if (!above)
+            name.replace(u' ', u'\n');
+        painter.drawText(words, side | Qt::AlignTop, name);
+        const double line = QFontMetricsF(painter.font()).height();
+        words.setTop(words.top() + line * double(name.count(u'\n') + 1));
         painter.setFont(style.font);
         painter.setPen(state.mark == StationMark::Failed ? style.bad : style.muted);
-        painter.drawText(words, side | Qt::AlignBottom, state.word());
+        painter.drawText(words, side | Qt::AlignTop, state.word());
     }
 }
 
