@@ -31,12 +31,17 @@ const OutcomeRow *outcomeRow(const QString &key)
 }
 
 /// "error_test" to "Error test".
-QString spelled(QString code)
+/// "dn_twice" as "DN twice".
+QString spelled(const QString &code)
 {
-    code.replace(u'_', u' ');
-    if (!code.isEmpty())
-        code[0] = code[0].toUpper();
-    return code;
+    QStringList words = code.split(u'_');
+    for (QString &word : words)
+        if (word == u"dn" || word == u"spid" || word == u"tei")
+            word = word.toUpper();
+    QString text = words.join(u' ');
+    if (!text.isEmpty())
+        text[0] = text[0].toUpper();
+    return text;
 }
 
 } // namespace

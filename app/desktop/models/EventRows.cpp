@@ -5,12 +5,29 @@
 
 #include <QCoreApplication>
 #include <QJsonArray>
+#include <QMap>
 
 namespace loopwright {
 
 namespace {
 
 constexpr qsizetype longestDetail = 400;
+
+/// "safety, layer ×6, call": each word once, in the order in which they come.
+QString countedWords(const QJsonArray &list)
+{
+    QStringList words;
+    QMap<QString, int> counts;
+    for (const QJsonValue &value : list) {
+        if (!counts.contains(value.toString()))
+            words << value.toString();
+        ++counts[value.toString()];
+    }
+    for (QString &word : words)
+        if (const int count = counts.value(word); count > 1)
+            word += QStringLiteral(" ×%1").arg(count);
+    return words.join(QStringLiteral(", "));
+}
 
 QString valueText(const QJsonValue &value)
 {
@@ -19,10 +36,7 @@ QString valueText(const QJsonValue &value)
     if (value.isBool())
         return value.toBool() ? QStringLiteral("yes") : QString(); // what is not so goes unsaid
     if (const QJsonArray list = value.toArray(); !list.isEmpty() && list.first().isString()) {
-        QStringList texts;
-        for (const QJsonValue &text : list)
-            texts << text.toString();
-        return texts.join(u' ');
+        return countedWords(list);
     }
     if (value.isArray() || value.isObject() || value.isNull())
         return QString::fromUtf8(canonicalJson(value));

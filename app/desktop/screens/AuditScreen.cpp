@@ -36,6 +36,7 @@ AuditScreen::AuditScreen(Workplace &workplace, QWidget *parent)
     , m_progress(new QProgressBar)
     , m_summary(new SignLine)
     , m_table(new Table(QStringLiteral("audit.findings"), tr("Findings of the audit")))
+    , m_reason(new SignLine)
     , m_circuits(new QWidget)
     , m_circuitRow(new FlowLayout(m_circuits))
 {
@@ -65,12 +66,14 @@ AuditScreen::AuditScreen(Workplace &workplace, QWidget *parent)
     head->addWidget(m_start);
     head->addWidget(m_stop);
     head->addWidget(m_progress, 1);
+    head->addStretch(0);
     auto *layout = new QVBoxLayout(this);
     setPageMargins(layout, this);
     layout->addWidget(makeHeading(tr("Audit of identifiers"), 1.5));
     layout->addWidget(m_summary);
     layout->addLayout(head);
     layout->addWidget(m_table, 1);
+    layout->addWidget(m_reason);
     layout->addWidget(m_circuits);
     layout->addStretch(0);
     whenThemed(m_circuits, [this] {
@@ -78,7 +81,9 @@ AuditScreen::AuditScreen(Workplace &workplace, QWidget *parent)
         m_circuitRow->setSpacing(em(0.5));
         m_start->setMinimumHeight(em(2.3));
     });
+    m_reason->setObjectName(QStringLiteral("audit.reason"));
     m_table->hide();
+    m_reason->hide();
     m_circuits->hide();
     setRunning(false);
     layout->setAlignment(Qt::AlignTop);
@@ -152,8 +157,10 @@ void AuditScreen::showCircuits(int row)
     clearLayout(m_circuitRow);
     const bool any = row >= 0 && row < int(m_findings.size());
     m_circuits->setVisible(any);
+    m_reason->setVisible(any);
     if (!any)
         return;
+    m_reason->show(signOf(m_findings[std::size_t(row)]), m_findings[std::size_t(row)].reason);
     const QStringList &circuits = m_findings[std::size_t(row)].circuits;
     for (const QString &circuit :
          circuits.first(std::min(circuits.size(), qsizetype(circuitsShown))))

@@ -43,6 +43,7 @@ private:
     QProgressBar *m_progress;
     SignLine *m_summary;
     Table *m_table;
+    SignLine *m_reason; ///< of the finding that is chosen, whole where its column is too narrow
     QWidget *m_circuits;
     FlowLayout *m_circuitRow;
 };

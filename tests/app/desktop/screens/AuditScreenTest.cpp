@@ -31,6 +31,9 @@ private slots:
             if (table->model()->index(row, 3).data().toString().contains("O-1008"))
                 held = row;
         QVERIFY2(held >= 0, "the audit does not name the held order");
+        table->setCurrentIndex(table->model()->index(held, 0));
+        QCOMPARE(screen.findChild<SignLine *>("audit.reason")->text(),
+                 table->model()->index(held, 4).data().toString());
         QSignalSpy opened(&screen, &Screen::openCircuit);
         table->setCurrentIndex(table->model()->index(held, 0));
         QTest::keyClick(table, Qt::Key_Return);
