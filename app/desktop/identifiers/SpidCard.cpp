@@ -40,7 +40,7 @@ SpidCard::SpidCard(QWidget *parent)
     m_variant->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     for (const ProtocolVariant &variant : allVariants())
         if (!variant.isAnalog)
-            m_variant->addItem(QStringLiteral("%1 — %2").arg(variant.key, variant.name),
+            m_variant->addItem(QStringLiteral("%1 (%2)").arg(variant.name, variant.key),
                                variant.key);
     m_spid->setObjectName(QStringLiteral("identifiers.spid"));
     m_dn->setObjectName(QStringLiteral("identifiers.dn"));

@@ -222,9 +222,12 @@ void IdentifierDesk::showReport(const Result<IdentifierReport> &report)
         m_summary->show(count.errors > 0     ? Sign::Failed
                         : count.warnings > 0 ? Sign::Doubtful
                                              : Sign::Done,
-                        count.rows == 1
-                            ? tr("1 row checked")
-                            : tr("%1 rows checked").arg(QLocale().toString(count.rows)));
+                        tr("%1 checked: %2 in error, %3 to look at, %4 in order")
+                            .arg(count.rows == 1
+                                     ? tr("1 row")
+                                     : tr("%1 rows").arg(QLocale().toString(count.rows)),
+                                 QLocale().toString(count.errors),
+                                 QLocale().toString(count.warnings), QLocale().toString(count.ok)));
     m_verdicts->setCounts({{QStringLiteral("error"), int(count.errors)},
                            {QStringLiteral("warning"), int(count.warnings)},
                            {QStringLiteral("ok"), int(count.ok)}});
