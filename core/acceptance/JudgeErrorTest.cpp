@@ -35,10 +35,13 @@ QString pathText(Path path)
 
 QString counts(const ErrorSummary &summary)
 {
-    return QString("%1 bit errors, %2 errored seconds, %3 severely errored seconds")
-        .arg(summary.bitErrors)
-        .arg(summary.erroredSeconds)
-        .arg(summary.severelyErroredSeconds);
+    const auto many = [](qint64 count, const char *one) {
+        return QString("%1 %2%3").arg(count).arg(one, count == 1 ? "" : "s");
+    };
+    return QStringList{many(summary.bitErrors, "bit error"),
+                       many(summary.erroredSeconds, "errored second"),
+                       many(summary.severelyErroredSeconds, "severely errored second")}
+        .join(", ");
 }
 
 /// Why a run is over its limits; empty where it is not. A run that was stopped early is held

@@ -145,7 +145,9 @@ void judgeQuantity(const Judging &judging, CriterionResult &result)
     }
     // Marginal is met and said so.
     settle(result, kind == QuantityClass::Poor ? CriterionOutcome::NotMet : CriterionOutcome::Met,
-           QString("The %1 of %2 is %3.").arg(name, result.measuredText, toText(kind)),
+           (std::holds_alternative<bool>(*value) ? QString("The %1 is %3 (%2).")
+                                                 : QString("The %1 of %2 is %3."))
+               .arg(name, result.measuredText, toText(kind)),
            kind == QuantityClass::Poor
                ? QString("Clear the trouble and record the %1 again.").arg(name)
                : QString());

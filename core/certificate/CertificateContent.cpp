@@ -224,7 +224,10 @@ void readEvidence(JsonReader &reader, CertificateContent &content)
 
 QString CertificateContent::runsSentence() const
 {
-    return runNeeded ? QString("%1 runs were made").arg(runs.size()) : QString();
+    if (!runNeeded)
+        return {};
+    return runs.size() == 1 ? QString("1 run was made")
+                            : QString("%1 runs were made").arg(runs.size());
 }
 
 const Signature *CertificateContent::signatureOf(const QString &role) const

@@ -73,7 +73,9 @@ void readHead(FieldReader &in, ServiceOrder &order)
     order.kind = in.word<LineKind>("kind", LineKind::Bri);
     const QString due = in.text("due_date");
     order.dueDate = QDate::fromString(due, "yyyy-MM-dd");
-    if (!order.dueDate.isValid())
+    if (due.isEmpty())
+        in.say("due_date", "date_missing", "The order has no due date (YYYY-MM-DD).");
+    else if (!order.dueDate.isValid())
         in.say("due_date", "date_malformed",
                QString("\"%1\" is not a day of the calendar as YYYY-MM-DD").arg(due.left(20)));
     order.circuit = in.needed("circuit_number", "circuit_missing", "The order names no circuit.");

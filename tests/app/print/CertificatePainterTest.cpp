@@ -180,7 +180,7 @@ private slots:
                                 "Layer 1 in sync",
                                 "Detector check every error sent was seen",
                                 "Error-rate run",
-                                "Error test 1 runs were made.",
+                                "Error test 1 run was made.",
                                 "self-call on B1 and B2",
                                 "at most one bit in 19 million arrives wrong.",
                                 "serial S-1021",

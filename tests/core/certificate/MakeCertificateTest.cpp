@@ -63,7 +63,7 @@ private slots:
             QCOMPARE(content.criteria[i].measured, from.decision.criteria[i].measuredText);
             QCOMPARE(content.criteria[i].limit, from.decision.criteria[i].limitText);
         }
-        QCOMPARE(content.runsSentence(), "1 runs were made");
+        QCOMPARE(content.runsSentence(), "1 run was made");
         QCOMPARE(content.proves, from.decision.proves);
         QVERIFY(content.provesPlainly.contains("19 million"));
         QCOMPARE(content.notes, from.decision.notes);
