@@ -119,10 +119,12 @@ private:
         m_painter.setPen(QPen(m_style.bad, em() * 0.14));
         m_painter.drawLine(gate.bottomLeft(), gate.bottomRight());
         const QString text = "limit " + dbText(m_data.limitDb);
+        // The curve rises: a loss above the limit crosses the limit's level left of the gate.
+        const double x0 = m_data.pointDb > m_data.limitDb
+                              ? gate.right() + em() * 0.4
+                              : gate.left() - m_metrics.horizontalAdvance(text) - em() * 0.4;
         m_painter.setPen(m_style.bad);
-        m_painter.drawText(QPointF(gate.left() - m_metrics.horizontalAdvance(text) - em() * 0.4,
-                                   gate.bottom() + m_metrics.ascent() * 0.38),
-                           text);
+        m_painter.drawText(QPointF(x0, gate.bottom() + m_metrics.ascent() * 0.38), text);
     }
 
     void paintCurveLine() const
@@ -173,7 +175,12 @@ private:
     void paintPoint() const
     {
         const QPointF at(xOf(m_data.pointHz), yOf(m_data.pointDb));
-        label(at, 0, "predicted " + dbText(m_data.pointDb), m_style.accent);
+        const QString text = "predicted " + dbText(m_data.pointDb);
+        if (m_data.pointDb > m_data.limitDb) // left of the curve, above it; its right is taken
+            label(at - QPointF(m_metrics.horizontalAdvance(text) + em() * 1.8, em() * 2.2), 0, text,
+                  m_style.accent);
+        else
+            label(at, 0, text, m_style.accent);
         m_painter.setPen(QPen(m_style.ground, em() * 0.1));
         m_painter.setBrush(m_style.accent);
         m_painter.drawEllipse(at, em() * 0.3, em() * 0.3);
