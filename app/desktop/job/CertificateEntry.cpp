@@ -17,7 +17,8 @@ namespace loopwright {
 
 namespace {
 
-constexpr double previewDotsPerInch = 110;
+/// Fine enough that letters keep the widths that they have on paper, and for a scaled screen.
+constexpr double previewDotsPerInch = 220;
 
 /// In the person's documents folder.
 QString proposedPath(const QString &fileName)
@@ -73,6 +74,7 @@ CertificateEntry::CertificateEntry(JobDesk &desk, const QString &panel, QWidget 
     auto *pages = new QHBoxLayout;
     for (QLabel *&page : m_pages) {
         page = new QLabel;
+        page->setFrameShape(QFrame::Box); // white paper on a white page has no edge of its own
         page->setAlignment(Qt::AlignTop | Qt::AlignLeft);
         pages->addWidget(page);
     }
@@ -265,13 +267,17 @@ void CertificateEntry::showPreview()
 
 void CertificateEntry::placePages()
 {
-    const int wide = std::min(em(30), (width() - em(1)) / 2);
-    for (std::size_t page = 0; page < std::size(m_pages); ++page)
-        if (!m_images[page].isNull() && wide > 0)
-            m_pages[page]->setPixmap(
-                QPixmap::fromImage(m_images[page].scaledToWidth(wide, Qt::SmoothTransformation)));
-        else
-            m_pages[page]->clear();
+    const int wide = std::min(em(42), (width() - em(2)) / 2);
+    for (std::size_t page = 0; page < std::size(m_pages); ++page) {
+        m_pages[page]->setVisible(!m_images[page].isNull() && wide > 0);
+        if (m_pages[page]->isHidden())
+            continue;
+        // In the dots of the screen, so that it is as sharp as the rest of the window.
+        QImage image =
+            m_images[page].scaledToWidth(int(wide * devicePixelRatioF()), Qt::SmoothTransformation);
+        image.setDevicePixelRatio(devicePixelRatioF());
+        m_pages[page]->setPixmap(QPixmap::fromImage(image));
+    }
 }
 
 void CertificateEntry::resizeEvent(QResizeEvent *event)
