@@ -73,10 +73,8 @@ EntryField::EntryField(const QString &part, const FieldAsk &ask, QWidget *parent
     if (auto *edit = qobject_cast<QLineEdit *>(field())) {
         connect(edit, &QLineEdit::textEdited, this, &EntryField::edited);
     } else if (auto *choice = qobject_cast<KeyChoice *>(field())) {
-        connect(choice, &KeyChoice::chosen, this, [this] {
-            emit edited();
-            emit entered();
-        });
+        connect(choice, &KeyChoice::edited, this, &EntryField::edited);
+        connect(choice, &KeyChoice::chosen, this, &EntryField::entered);
     }
 }
 

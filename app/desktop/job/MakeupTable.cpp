@@ -41,6 +41,15 @@ void insertWire(QJsonObject &object, const QString &typed)
     insertFigure(object, plain, diameter ? "diameter_mm" : "gauge_awg", {});
 }
 
+/// What a key of an element is called on this page.
+QString columnOf(const QString &key)
+{
+    return key == u"millihenry"        ? MakeupTable::tr("coil")
+           : key.startsWith(u"length") ? MakeupTable::tr("length")
+           : key == u"type"            ? MakeupTable::tr("kind")
+                                       : MakeupTable::tr("wire");
+}
+
 QString figure(const QJsonValue &value)
 {
     return QString::number(value.toDouble(), 'g', 10);
@@ -66,10 +75,17 @@ MakeupTable::MakeupTable(const QString &part, QWidget *parent)
         m_grid->addWidget(head, 0, column);
     }
     m_temperature = makeEdit(part + ".temperature", tr("Temperature of the cable"),
-                             tr("Temperature: °F, or °C; left empty: 70 °F"));
+                             tr("°F, or °C; left empty: 70 °F"));
+    auto *warmth = new QLabel(m_temperature->accessibleName());
+    warmth->setBuddy(m_temperature);
+    auto *help = new QLabel(tr("Delete on a row's kind takes the row out."));
+    help->setForegroundRole(QPalette::PlaceholderText);
+    help->setWordWrap(true);
     // Far below any row, so that rows can be put in above them.
-    m_grid->addWidget(m_temperature, 1000, 0, 1, 3);
+    m_grid->addWidget(warmth, 1000, 0);
+    m_grid->addWidget(m_temperature, 1000, 1, 1, 2);
     m_grid->addWidget(m_mark, 1001, 0, 1, 3);
+    m_grid->addWidget(help, 1002, 0, 1, 3);
     m_mark->hide();
     addRow();
 }
@@ -114,13 +130,22 @@ void MakeupTable::addRow()
     setTabOrder(row.wire, row.length);
     setTabOrder(row.length, m_temperature);
     m_rows.push_back(row);
-    connect(row.what, &KeyChoice::chosen, this, [this, row] {
-        showWhatIsAsked(row);
-        ensureEmptyRow();
-        emit edited();
-        goOnFrom(row.what);
-    });
+    connect(row.what, &KeyChoice::edited, this, [this, row] { kindEdited(row); });
+    connect(row.what, &KeyChoice::chosen, this, [this, row] { goOnFrom(row.what); });
     showWhatIsAsked(row);
+}
+
+/// A row whose kind was taken back is taken out: its figures belong to nothing any more.
+void MakeupTable::kindEdited(const Row &row)
+{
+    if (row.what->code().isEmpty()) {
+        row.wire->clear();
+        row.length->clear();
+    }
+    clearMark();
+    showWhatIsAsked(row);
+    ensureEmptyRow();
+    emit edited();
 }
 
 bool MakeupTable::isEmpty(const Row &row) const
@@ -234,7 +259,10 @@ bool MakeupTable::mark(const QString &place, const QString &reason)
     static const QRegularExpression form(QStringLiteral("elements\\[(\\d+)\\]"));
     const auto match = form.match(place);
     const int row = match.hasMatch() ? match.captured(1).toInt() + 1 : 0;
-    m_mark->show(Sign::Failed, row > 0 ? tr("Row %1: %2").arg(row).arg(reason) : reason);
+    const QString what = columnOf(place.section(u'.', -1));
+    // The codec names the key that may stand in the other's place; here one field takes both.
+    const QString why = reason.startsWith(u"or ") ? tr("is required and missing") : reason;
+    m_mark->show(Sign::Failed, row > 0 ? tr("Row %1, %2: %3").arg(row).arg(what, why) : reason);
     m_mark->setVisible(true);
     return row > 0;
 }

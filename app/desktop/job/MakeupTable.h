@@ -57,6 +57,7 @@ private:
         QLineEdit *length;
     };
     void addRow();
+    void kindEdited(const Row &row);
     void ensureEmptyRow();
     void showWhatIsAsked(const Row &row);
     bool isEmpty(const Row &row) const;

@@ -134,7 +134,14 @@ void KeyChoice::choose(int index)
     m_chosen = index;
     tellName();
     update();
+    emit edited();
     emit chosen(code());
+}
+
+void KeyChoice::edit(const QString &code)
+{
+    setCode(code);
+    emit edited();
 }
 
 void KeyChoice::keyPressEvent(QKeyEvent *event)
@@ -147,14 +154,14 @@ void KeyChoice::keyPressEvent(QKeyEvent *event)
     const int last = int(m_options.size()) - 1;
     switch (event->key()) {
     case Qt::Key_Left:
-        setCode(m_options[std::size_t(std::max(m_chosen - 1, 0))].code);
+        edit(m_options[std::size_t(std::max(m_chosen - 1, 0))].code);
         return;
     case Qt::Key_Right:
-        setCode(m_options[std::size_t(std::min(m_chosen + 1, last))].code);
+        edit(m_options[std::size_t(std::min(m_chosen + 1, last))].code);
         return;
     case Qt::Key_Backspace:
     case Qt::Key_Delete:
-        setCode({});
+        edit({});
         return;
     default:
         QWidget::keyPressEvent(event);

@@ -34,7 +34,8 @@ public:
     int heightForWidth(int width) const override;
 
 signals:
-    void chosen(const QString &code); ///< by a key or a click
+    void edited();                    ///< another answer, or none any more, by hand
+    void chosen(const QString &code); ///< by its key or a click: the answer is given
 
 protected:
     void paintEvent(QPaintEvent *event) override;
@@ -43,6 +44,7 @@ protected:
 
 private:
     void choose(int index);
+    void edit(const QString &code);
     void tellName();
     int segmentWidth(std::size_t index) const;
     std::vector<QRect> segments(int width) const;

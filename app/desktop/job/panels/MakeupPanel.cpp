@@ -32,6 +32,12 @@ QString words(Suitability verdict)
     return toText(verdict).replace(u'_', u' ');
 }
 
+/// The reasons of a prediction bear no full stop of their own.
+QString sentences(const QStringList &reasons)
+{
+    return reasons.isEmpty() ? QString() : reasons.join(". ") + '.';
+}
+
 class MakeupPanel : public StationPanel
 {
 public:
@@ -99,20 +105,36 @@ private:
 
     FactObjects facts() const { return {{{"kind", "loop"}, {"makeup", m_table->makeup()}}}; }
 
-    /// What is typed, or where nothing is the make-up on record.
+    /// What is typed, or where nothing is the make-up on record. A row that cannot be read yet is
+    /// left out of the drawing, so that the others stay; nothing is predicted meanwhile.
     void showTyped()
     {
         std::optional<LoopMakeup> shown = m_recorded;
-        const bool typing = !m_table->makeup().isEmpty();
-        if (typing) {
-            const auto read = desk().read(facts());
-            shown = read ? read->facts.front().as<LoopFact>()->makeup : std::nullopt;
-        }
+        QJsonObject typed = m_table->makeup();
+        bool whole = true;
+        if (!typed.isEmpty())
+            shown = readable(typed, whole);
         m_picture->setMakeup(shown);
         m_verdict->setVisible(shown.has_value());
         m_mend->hide();
-        if (shown)
+        if (shown && !whole)
+            m_verdict->show(Sign::Open, tr("Drawn without the row that is not complete yet."));
+        else if (shown)
             desk().order().kind == LineKind::Analog ? predictVoice(*shown) : predictBasic(*shown);
+    }
+
+    std::optional<LoopMakeup> readable(const QJsonObject &typed, bool &whole) const
+    {
+        const auto all = desk().read({{{"kind", "loop"}, {"makeup", typed}}});
+        whole = all.has_value();
+        if (whole)
+            return all->facts.front().as<LoopFact>()->makeup;
+        QJsonArray elements;
+        for (const QJsonValue &element : typed.value("elements").toArray())
+            if (LoopMakeup::fromJson({{"elements", QJsonArray{element}}}, {}))
+                elements << element;
+        const auto rest = LoopMakeup::fromJson({{"elements", elements}}, {});
+        return rest ? std::optional(*rest) : std::nullopt;
     }
 
     void predictBasic(const LoopMakeup &makeup)
@@ -129,7 +151,7 @@ private:
                 .arg(loop.dcResistanceOhm, 0, 'f', 0)
                 .arg(loop.workingLengthFt, 0, 'f', 0)
                 .arg(loop.bridgedTapFt, 0, 'f', 0)
-                .arg(loop.reasons.join(' ')));
+                .arg(sentences(loop.reasons)));
         if (loop.verdict == Suitability::Suitable)
             return;
         const auto ways = mends(makeup, desk().limits());
@@ -152,7 +174,7 @@ private:
                             .arg(loop.dcResistanceOhm, 0, 'f', 0)
                             .arg(loop.loopCurrentMa, 0, 'f', 1)
                             .arg(loop.loadCoils)
-                            .arg(loop.reasons.join(' ')));
+                            .arg(sentences(loop.reasons)));
     }
 
     /// Marks what the codec finds wrong; what is not filled in yet only where it is confirmed.
