@@ -34,6 +34,7 @@ struct FieldAsk
     /// Whether it is asked, given what was typed so far (key to text); always where it is empty.
     std::function<bool(const QJsonObject &typed)> asked = {};
     QString confirming = {}; ///< answer of a choice that confirms the form at once
+    bool newRow = false;     ///< begins a row, where the one before has room yet
 };
 
 class EntryField : public FieldMark

@@ -67,7 +67,7 @@ void EntryForm::dressButton()
 void EntryForm::addField(const FieldAsk &ask, FieldGrid *grid)
 {
     auto *field = new EntryField(m_part, ask);
-    grid->add(field, ask.span);
+    grid->add(field, ask.span, ask.newRow);
     m_fields.push_back(field);
     connect(field, &EntryField::left, this, [this, field] { fieldLeft(field); });
     connect(field, &EntryField::entered, this, [this, field] { fieldEntered(field); });
@@ -146,6 +146,12 @@ void EntryForm::fieldLeft(EntryField *field)
 {
     keep();
     field->clearFindings();
+    markWrong(field);
+    emit wasLeft();
+}
+
+void EntryForm::markWrong(EntryField *field)
+{
     if (field->typed().isEmpty() || !m_facts)
         return;
     const auto read = m_desk.read(m_facts(values()));

@@ -57,6 +57,7 @@ public slots:
 
 signals:
     void edited();
+    void wasLeft(); ///< the keyboard left a field, and what is wrong with it stands there
     void recorded();
 
 private:
@@ -65,6 +66,7 @@ private:
     void dressButton();
     void showAsked();
     void fieldLeft(EntryField *field);
+    void markWrong(EntryField *field);
     void fieldEntered(EntryField *field);
     EntryField *fieldAt(const QString &place) const;
 

@@ -19,15 +19,16 @@ FieldGrid::~FieldGrid()
         delete place.item;
 }
 
-void FieldGrid::add(QWidget *widget, int span)
+void FieldGrid::add(QWidget *widget, int span, bool newRow)
 {
     addWidget(widget);
     m_places.back().span = span;
+    m_places.back().newRow = newRow;
 }
 
 void FieldGrid::addItem(QLayoutItem *item)
 {
-    m_places.push_back({item, 1});
+    m_places.push_back({item});
 }
 
 QLayoutItem *FieldGrid::itemAt(int index) const
@@ -82,7 +83,7 @@ int FieldGrid::arrange(const QRect &rect, bool apply) const
             continue;
         const int least = (place.item->minimumSize().width() + gap + step - 1) / step;
         const int span = place.span == 0 ? columns : std::min(std::max(place.span, least), columns);
-        if (column + span > columns)
+        if (column + span > columns || place.newRow)
             endRow();
         row.push_back({place.item, QRect(rect.left() + column * step, y, span * step - gap, 0)});
         column += span;

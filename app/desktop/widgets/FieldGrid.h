@@ -17,7 +17,8 @@ public:
     ~FieldGrid() override;
 
     /// `span`: over how many columns, or more where the widget needs them; 0: a row of its own.
-    void add(QWidget *widget, int span = 1);
+    /// `newRow`: begins a row.
+    void add(QWidget *widget, int span = 1, bool newRow = false);
 
     void addItem(QLayoutItem *item) override;
     int count() const override { return int(m_places.size()); }
@@ -34,7 +35,8 @@ private:
     struct Place
     {
         QLayoutItem *item;
-        int span;
+        int span = 1;
+        bool newRow = false;
     };
     int arrange(const QRect &rect, bool apply) const;
     int arrangeRow(const std::vector<std::pair<QLayoutItem *, QRect>> &row, bool apply) const;

@@ -36,8 +36,15 @@ std::vector<FieldAsk> cardAsks(const LimitSet &limits)
     for (const auto &[kind, name, hint] : {std::tuple("ac_v", StationPanel::tr("AC"), ac),
                                            std::tuple("dc_v", StationPanel::tr("DC"), dc)})
         for (const auto &[pair, word] : Words<WirePair>::table)
-            list.push_back({QString("%1.%2").arg(kind, word), name + ", " + wirePairName(pair),
-                            hint, Answer::Number});
+            list.push_back({QString("%1.%2").arg(kind, word),
+                            name + ", " + wirePairName(pair),
+                            hint,
+                            Answer::Number,
+                            {},
+                            1,
+                            {},
+                            {},
+                            pair == WirePair::TipGround});
     for (const auto &[key, word] : Words<CardKey>::table)
         list.push_back({QString("confirmed.%1").arg(word),
                         cardSentence(key),
@@ -81,6 +88,7 @@ public:
         m_alarm->hide();
         whenThemed(m_alarm, [this] { dressAlarm(); });
         connect(m_form, &EntryForm::edited, this, [this] { judgeTyped(); });
+        connect(m_form, &EntryForm::wasLeft, this, [this] { judgeTyped(); });
         connect(m_form, &EntryForm::recorded, this, &StationPanel::recorded);
         judgeTyped();
     }
@@ -118,13 +126,41 @@ private:
         m_alarm->setContentsMargins(em(0.8), em(0.6), em(0.8), em(0.6));
     }
 
+    /// What can be read of the card so far: a slip in one field must not hide a hazard in another.
+    SafetyFact typedSoFar() const
+    {
+        SafetyFact fact;
+        const QJsonObject values = m_form->values();
+        const QJsonValue office = values.value("office_connected");
+        if (office.isBool())
+            fact.officeConnected = office.toBool();
+        const auto volts = [&values](const QString &kind) {
+            const QJsonObject typed = values.value(kind).toObject();
+            const auto at = [&typed](WirePair pair) {
+                const QJsonValue value = typed.value(toText(pair));
+                return value.isDouble() ? std::optional(value.toDouble()) : std::nullopt;
+            };
+            return Voltages{at(WirePair::TipGround), at(WirePair::RingGround),
+                            at(WirePair::TipRing)};
+        };
+        fact.acV = volts("ac_v");
+        fact.dcV = volts("dc_v");
+        return fact;
+    }
+
+    /// The alarm above the card, and the reason at the field that the hand is at.
     void judgeTyped()
     {
+        for (EntryField *field : m_marked)
+            field->clearFindings();
+        m_marked.clear();
         QStringList alarms;
-        if (const auto read = desk().read(facts(m_form->values())))
-            for (const VoltageFinding &hazard :
-                 judge(*read->facts.front().as<SafetyFact>(), desk().limits()).hazards)
-                alarms << tr("HAZARD. %1. %2").arg(hazard.reason, hazard.toDo);
+        for (const VoltageFinding &hazard : judge(typedSoFar(), desk().limits()).hazards) {
+            alarms << tr("HAZARD. %1. %2").arg(hazard.reason, hazard.toDo);
+            m_marked << m_form->field(
+                QString("%1.%2").arg(hazard.alternating ? "ac_v" : "dc_v", toText(hazard.pair)));
+            m_marked.last()->mark(tr("HAZARD. %1").arg(hazard.reason));
+        }
         alarms.removeDuplicates();
         m_alarm->setText(alarms.join(u'\n'));
         m_alarm->setAccessibleName(m_alarm->text());
@@ -133,6 +169,7 @@ private:
 
     EntryForm *m_form;
     QLabel *m_alarm;
+    QList<EntryField *> m_marked; ///< whose reading is a hazard
 };
 
 } // namespace
