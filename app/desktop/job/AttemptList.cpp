@@ -2,7 +2,6 @@
 
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/FactText.h"
-#include "app/desktop/widgets/SignLine.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
@@ -93,6 +92,16 @@ QString AttemptList::standing(const FactView &view) const
     return {};
 }
 
+/// What failed bears the mark of failure, whether it still counts or not.
+Sign AttemptList::signOf(const FactView &view, const QString &standing) const
+{
+    if (view.voided)
+        return Sign::NotNeeded;
+    if (hasFailed(view.fact, m_desk.limits()) || standing == u"failed")
+        return Sign::Failed;
+    return standing == tr("counts") || standing == u"counted" ? Sign::Done : Sign::Note;
+}
+
 void AttemptList::showOrder()
 {
     const QString kept = chosen();
@@ -137,13 +146,10 @@ void AttemptList::addRow(const FactView &view)
     layout->setContentsMargins(em(0.4), 1, em(0.4), 1);
     auto *line = new SignLine;
     const QString how = standing(view);
-    const bool counts = how == tr("counts") || how == u"counted";
-    line->show(view.voided ? Sign::NotNeeded
-               : counts    ? Sign::Done
-                           : Sign::Note,
-               timeText(view.fact.at, m_desk.now().localDate()) + "  " + factText(view.fact) +
-                   (how.isEmpty() ? QString() : " — " + how));
-    layout->addWidget(line, 1);
+    line->show(signOf(view, how), timeText(view.fact.at, m_desk.now().localDate()) + "  " +
+                                      factText(view.fact, m_desk.order().kind) +
+                                      (how.isEmpty() ? QString() : " — " + how));
+    layout->addWidget(line, 1, Qt::AlignVCenter);
     const bool canVoid = !view.voided && view.fact.kind() != u"void";
     if (canVoid) {
         auto *button = new QToolButton;
@@ -154,7 +160,7 @@ void AttemptList::addRow(const FactView &view)
             if (show(id))
                 askWhy();
         });
-        layout->addWidget(button, 0, Qt::AlignTop);
+        layout->addWidget(button, 0, Qt::AlignVCenter);
     }
     m_rows->addWidget(row);
     m_ids.push_back(view.fact.id);

@@ -4,6 +4,7 @@
 // longer count, on the line below it.
 
 #include "app/desktop/job/JobDesk.h"
+#include "app/desktop/widgets/SignLine.h"
 
 #include <QFrame>
 #include <QLineEdit>
@@ -11,8 +12,6 @@
 class QVBoxLayout;
 
 namespace loopwright {
-
-class SignLine;
 
 class AttemptList : public QFrame
 {
@@ -39,6 +38,7 @@ private:
     void askWhy();
     void voidChosen();
     QString standing(const FactView &view) const;
+    Sign signOf(const FactView &view, const QString &standing) const;
 
     JobDesk &m_desk;
     QStringList m_kinds;

@@ -32,6 +32,8 @@ QString causeText(const std::optional<int> &cause)
 /// One overload for each kind of fact.
 struct Teller
 {
+    LineKind kind;
+
     QString operator()(const VisitFact &visit) const
     {
         QStringList parts;
@@ -103,11 +105,12 @@ struct Teller
 
     QString operator()(const CallFact &call) const
     {
-        QString text = QString("%1 %2 call %3%4 %5%6")
-                           .arg(toText(call.channel), toText(call.service), toText(call.direction),
-                                call.dn ? ", " + *call.dn + "," : QString(),
-                                call.outcome == CallOutcome::Ok ? "went through" : "failed",
-                                causeText(call.cause));
+        QString text =
+            QString("%1 %2 call %3%4 %5%6")
+                .arg(kind == LineKind::Analog ? "Line" : toText(call.channel), toText(call.service),
+                     toText(call.direction), call.dn ? ", " + *call.dn + "," : QString(),
+                     call.outcome == CallOutcome::Ok ? "went through" : "failed",
+                     causeText(call.cause));
         if (call.announcedDn)
             text += QString("; announced %1").arg(*call.announcedDn);
         return text;
@@ -157,11 +160,24 @@ struct Teller
 
 } // namespace
 
-QString factText(const Fact &fact)
+QString factText(const Fact &fact, LineKind kind)
 {
-    QString text = std::visit(Teller(), fact.body);
+    QString text = std::visit(Teller{kind}, fact.body);
     text[0] = text[0].toUpper();
     return text;
+}
+
+bool hasFailed(const Fact &fact, const LimitSet &limits)
+{
+    if (const auto *layer = fact.as<LayerFact>())
+        return layer->outcome == LayerOutcome::Down;
+    if (const auto *call = fact.as<CallFact>())
+        return call->outcome != CallOutcome::Ok;
+    if (const auto *test = fact.as<SelfTestFact>())
+        return test->outcome != SelfTestOutcome::Passed;
+    if (const auto *card = fact.as<SafetyFact>())
+        return judge(*card, limits).outcome == SafetyOutcome::Hazard;
+    return false;
 }
 
 QString timeText(const Moment &moment, QDate today)

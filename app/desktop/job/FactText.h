@@ -6,7 +6,10 @@
 
 namespace loopwright {
 
-QString factText(const Fact &fact);
+QString factText(const Fact &fact, LineKind kind);
+/// The entry itself says that something is not as it should be: a layer is down, a call or a
+/// self-test failed, a voltage is a hazard.
+bool hasFailed(const Fact &fact, const LimitSet &limits);
 /// "9:42", and the date before it where it is not `today`.
 QString timeText(const Moment &moment, QDate today);
 
