@@ -52,7 +52,7 @@ public:
 
     QWidget *entry(const QString &criterion) const override
     {
-        if (m_run->isStarted() || criterion == u"run")
+        if (m_run->isStarted() || criterion == u"run" || checkAwaitsRun())
             return m_run->entry();
         const bool chosen = !m_setup->typed().value("call").toString().isEmpty();
         return chosen ? m_detector->entry() : m_setup->field("path")->field();
@@ -71,6 +71,17 @@ public:
     }
 
 private:
+    /// The newest of checks and runs is a check of today: what is open then is its run.
+    bool checkAwaitsRun() const
+    {
+        const auto &facts = desk().view().facts;
+        const auto newest = std::find_if(facts.rbegin(), facts.rend(), [](const FactView &each) {
+            return !each.voided && (each.fact.as<DetectorFact>() || each.fact.as<RunFact>());
+        });
+        return newest != facts.rend() && newest->fact.as<DetectorFact>() &&
+               newest->fact.at.localDate() == desk().now().localDate();
+    }
+
     void addStep(const QString &title, QWidget *step)
     {
         body()->addWidget(makeHeading(title, 1.1));
