@@ -100,6 +100,7 @@ private:
     static void fill(QWidget *holder, const std::vector<TerminalSetting> &settings, double columnEm,
                      const QString &head = {})
     {
+        static const QString rowHead = QStringLiteral("Directory number");
         if (QLayout *old = holder->layout()) {
             clearLayout(old);
             delete old;
@@ -121,7 +122,9 @@ private:
             });
             layout->addWidget(value);
             layout->addStretch(1);
-            grid->add(cell, number && setting.value.size() > 14 ? 2 : 1);
+            // Each terminal in a row of its own: its number never stands beside another's SPID.
+            grid->add(cell, number && setting.value.size() > 14 ? 2 : 1,
+                      number && setting.name.startsWith(rowHead));
         }
     }
 

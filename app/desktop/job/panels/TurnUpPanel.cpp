@@ -137,10 +137,11 @@ public:
             QString hint = m_steps[i].hint;
             if (newest) {
                 const auto *layer = newest->as<LayerFact>();
-                hint = tr("%1 at %2%3")
+                hint = tr("%1 at %2%3%4")
                            .arg(toText(layer->outcome),
                                 timeText(newest->at, this->desk().now().localDate()),
-                                layer->tei ? tr(", TEI %1").arg(*layer->tei) : QString());
+                                layer->tei ? tr(", TEI %1").arg(*layer->tei) : QString(),
+                                layer->cause ? tr(", cause %1").arg(*layer->cause) : QString());
             }
             m_forms[i]->field("outcome")->setHint(hint);
         }
@@ -152,7 +153,7 @@ private:
         auto *form = new EntryForm(
             desk(), step.part(key()), tr("Record"), asksOf(step),
             [step](const QJsonObject &values) { return factsOf(step, values); }, FormShape::Line,
-            14);
+            18);
         const std::size_t index = m_forms.size();
         m_forms.push_back(form);
         body()->addWidget(form);
