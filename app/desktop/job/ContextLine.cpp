@@ -50,7 +50,7 @@ ContextLine::ContextLine(JobDesk &desk, QWidget *parent)
         layout->addWidget(label);
         layout->addWidget(box, 2);
     }
-    layout->addWidget(m_state, 3);
+    layout->addWidget(m_state, 3, Qt::AlignVCenter);
 }
 
 QComboBox *ContextLine::makeBox(const QString &name, const QString &accessibleName)

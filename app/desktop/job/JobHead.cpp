@@ -35,6 +35,8 @@ JobHead::JobHead(JobDesk &desk, QWidget *parent)
     , m_outcome(new SignLine)
     , m_line(new JobLineView)
     , m_sentence(makeText({}))
+    , m_circuit(makeButton(tr("Circuit"), "head.circuit",
+                           [this] { emit circuitWished(m_desk.order().circuit); }))
     , m_next(makeButton(tr("Go there (F2)"), "next", [this] { emit nextWished(); }))
     , m_said(new SignLine)
     , m_context(new ContextLine(desk))
@@ -46,13 +48,16 @@ JobHead::JobHead(JobDesk &desk, QWidget *parent)
     m_sentence->setObjectName("head.sentence");
     m_order->setWordWrap(true);
     m_alsoHere->setObjectName("head.also_here");
+    m_outcome->setWrapping(false);
+    m_circuit->setToolTip(tr("The circuit of this order with its whole history"));
     m_next->setAutoDefault(true);
     m_next->setAccessibleName(tr("Go to the entry of the next step"));
 
     auto *layout = new QVBoxLayout(this);
     auto *top = new QHBoxLayout;
-    top->addWidget(m_order, 3);
-    top->addWidget(m_outcome, 2);
+    top->addWidget(m_order, 1);
+    top->addWidget(m_outcome, 0, Qt::AlignVCenter);
+    top->addWidget(m_circuit);
     layout->addLayout(top);
     layout->addWidget(m_where);
     layout->addWidget(m_alsoHere);
@@ -97,9 +102,23 @@ void JobHead::showOrder()
     m_outcome->show(outcomeSign(outcome),
                     tr("%1 · at %2").arg(outcomeName(outcome), stageName(view.stage)));
     m_line->setLine(jobLine(view.decision, view.stage));
-    m_sentence->setText(view.status == u"open" ? nextSentence(view.decision)
-                                               : tr("The order is %1.").arg(view.status));
+    m_sentence->setText(sentence());
+    m_next->setVisible(view.status == u"open");
     m_context->showOrder();
+}
+
+QString JobHead::sentence() const
+{
+    const OrderView &view = m_desk.view();
+    return view.status == u"open" ? nextSentence(view.decision)
+                                  : tr("The order is %1.").arg(view.status);
+}
+
+void JobHead::setStopped(const QString &why)
+{
+    m_sentence->setText(why.isEmpty() ? sentence() : tr("Stop: nobody touches the pair."));
+    if (!why.isEmpty())
+        say(Sign::Failed, why);
 }
 
 void JobHead::say(Sign sign, const QString &sentence)

@@ -21,9 +21,12 @@ public:
     explicit JobHead(JobDesk &desk, QWidget *parent = nullptr);
 
     void showOrder();
+    /// Says instead of the next step that the pair must not be touched; empty: it may.
+    void setStopped(const QString &why);
     /// What was done, or could not be done, last.
     void say(Sign sign, const QString &sentence);
     QPushButton *next() const { return m_next; }
+    QPushButton *circuit() const { return m_circuit; }
     ContextLine *context() const { return m_context; }
 
 signals:
@@ -35,6 +38,8 @@ protected:
     void resizeEvent(QResizeEvent *event) override;
 
 private:
+    QString sentence() const;
+
     JobDesk &m_desk;
     QLabel *m_order;
     QLabel *m_where;
@@ -42,6 +47,7 @@ private:
     SignLine *m_outcome;
     JobLineView *m_line;
     QLabel *m_sentence;
+    QPushButton *m_circuit;
     QPushButton *m_next;
     SignLine *m_said;
     ContextLine *m_context;

@@ -11,6 +11,7 @@
 
 #include <QApplication>
 #include <QShortcut>
+#include <QTimer>
 
 #include <algorithm>
 
@@ -58,6 +59,7 @@ JobScreen::JobScreen(Workplace &workplace, QWidget *parent)
     connect(&m_desk, &JobDesk::jobWished, this, &JobScreen::openOrder, Qt::QueuedConnection);
     connect(m_head, &JobHead::nextWished, this, &JobScreen::goNext);
     connect(m_head, &JobHead::stationWished, this, &JobScreen::goTo);
+    connect(m_head, &JobHead::circuitWished, this, &JobScreen::openCircuit);
     connect(qApp, &QApplication::focusChanged, this,
             [this](QWidget *, QWidget *now) { follow(now); });
     makeKeys();
@@ -116,7 +118,7 @@ void JobScreen::refresh()
 void JobScreen::takeFocus()
 {
     if (m_desk.isOpen())
-        m_head->next()->setFocus();
+        (m_head->next()->isHidden() ? m_head->circuit() : m_head->next())->setFocus();
     else
         m_empty->setFocus();
 }
@@ -167,8 +169,7 @@ void JobScreen::showOrder()
         panel->setStopped(panel->info().measures ? stop : QString());
         panel->showOrder();
     }
-    if (!stop.isEmpty())
-        m_head->say(Sign::Failed, stop);
+    m_head->setStopped(stop);
 }
 
 StationPanel *JobScreen::panel(const QString &key) const
@@ -244,6 +245,18 @@ void JobScreen::showFact(const QString &id)
 void JobScreen::follow(QWidget *now)
 {
     if (!now || !m_scroll->widget() || !m_scroll->widget()->isAncestorOf(now))
+        return;
+    // Once more when the page has taken its new form: what opens by the same key lies below.
+    QTimer::singleShot(0, now, [this, now] {
+        if (now->hasFocus())
+            scrollTo(now);
+    });
+    scrollTo(now);
+}
+
+void JobScreen::scrollTo(QWidget *now)
+{
+    if (!m_scroll->widget() || !m_scroll->widget()->isAncestorOf(now))
         return;
     // The whole field with its label and its hint, not only the editor.
     QWidget *shown = now->parentWidget() && now->height() < em(4) ? now->parentWidget() : now;

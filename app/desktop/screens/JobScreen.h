@@ -40,6 +40,7 @@ private:
     void showTrouble(const Error &error);
     void showFact(const QString &id);
     void follow(QWidget *now);
+    void scrollTo(QWidget *now);
     void go(StationPanel *panel, const QString &criterion);
 
     JobDesk m_desk;

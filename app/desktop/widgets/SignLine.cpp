@@ -73,6 +73,11 @@ void SignLine::show(Sign sign, const QString &text)
     layOut();
 }
 
+void SignLine::setWrapping(bool on)
+{
+    m_text->setWordWrap(on);
+}
+
 void SignLine::setSelectable(bool on)
 {
     m_text->setTextInteractionFlags(on ? Qt::TextSelectableByMouse : Qt::NoTextInteraction);

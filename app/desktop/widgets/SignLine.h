@@ -36,6 +36,8 @@ public:
     Sign sign() const { return m_sign; }
     QString text() const { return m_text->text(); }
     /// Muted text where there is no sign.
+    /// On unless set: off where the line stands in a row and must keep its width.
+    void setWrapping(bool on);
     void setSelectable(bool on);
 
 protected:
