@@ -5,6 +5,7 @@
 
 #include <QHelpEvent>
 #include <QKeyEvent>
+#include <QResizeEvent>
 #include <QToolTip>
 
 #include <algorithm>
@@ -78,6 +79,14 @@ int JobLineView::heightForWidth(int width) const
 QRectF JobLineView::room() const
 {
     return QRectF(rect()).adjusted(em(0.2), em(0.2), -em(0.2), -em(0.2));
+}
+
+void JobLineView::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    // The height hangs on the width; the layout may have asked at another one.
+    if (event->oldSize().width() != width())
+        updateGeometry();
 }
 
 void JobLineView::paintEvent(QPaintEvent *)
