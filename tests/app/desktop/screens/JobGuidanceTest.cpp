@@ -1,5 +1,6 @@
 // What the job page says and draws while something is half entered, and where it leads next.
 
+#include "app/desktop/Theme.h"
 #include "app/desktop/job/EntryField.h"
 #include "app/desktop/job/LoopPicture.h"
 #include "app/desktop/job/RunClock.h"
@@ -33,13 +34,17 @@ private slots:
         JobBench::keys("n");
         enter("x");
         enter("61");
-        QVERIFY2(bench.find<QLabel>("safety.alarm")->isVisible(), "a slip hides the hazard");
+        auto *alarm = bench.find<QLabel>("safety.alarm");
+        QVERIFY2(alarm->isVisible(), "a slip hides the hazard");
+        const QImage picture = alarm->grab().toImage();
+        QCOMPARE(picture.pixelColor(picture.width() - 4, picture.height() / 2),
+                 colours().badGround);
         auto *field = fieldOf(bench, "safety.ac_v.ring_ground");
         QVERIFY(field && field->isInError());
         bench.go("safety.ac_v.ring_ground");
         bench.find<QLineEdit>("safety.ac_v.ring_ground")->selectAll();
         enter("0.2");
-        QVERIFY(!bench.find<QLabel>("safety.alarm")->isVisible());
+        QVERIFY(!alarm->isVisible());
         QVERIFY2(!field->isInError(), "the mark stays after the reading was put right");
     }
 
@@ -70,7 +75,10 @@ private slots:
         const auto *picture = bench.window().findChild<LoopPicture *>();
         const QString first = picture->accessibleDescription();
         QVERIFY2(first.contains("9000"), qPrintable(first));
+        QCOMPARE(JobBench::focus(), "makeup.2.what");
         JobBench::keys("t24");
+        QCOMPARE(bench.find<QLineEdit>("makeup.1.length")->text(), "9000");
+        QCOMPARE(bench.find<QLineEdit>("makeup.2.wire")->text(), "24");
         QCOMPARE(picture->accessibleDescription(), first);
         enter();
         enter("500");
