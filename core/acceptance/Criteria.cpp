@@ -157,6 +157,11 @@ void settle(CriterionResult &result, CriterionOutcome outcome, const QString &re
         result.next = next;
 }
 
+double settled(double value)
+{
+    return QByteArray::number(value, 'g', 9).toDouble();
+}
+
 QString figure(double value, int decimals)
 {
     QString text = QString::number(value, 'f', decimals);

@@ -139,6 +139,10 @@ void sayWhatIsProven(const Judging &judging, Decision &decision)
         worst = upper;
         decision.proves = run->evaluation.sentence;
         decision.proven = run->evaluation.summary.toJson();
+        for (const char *computed : {"ber_upper_95", "ber", "esr", "sesr"})
+            if (const QJsonValue found = decision.proven.value(QLatin1StringView(computed));
+                found.isDouble())
+                decision.proven.insert(QLatin1StringView(computed), settled(found.toDouble()));
         decision.proven.insert("rate", double(run->fact->as<RunFact>()->bitsPerSecond()));
         decision.proven.insert("confidence", run->evaluation.confidence);
     }

@@ -81,7 +81,7 @@ void judgeMakeup(const Judging &judging, const PairFigures &figures, CriterionRe
                    rule.verdict == Suitability::Marginal ? "Marginal: " + reason : reason);
     }
     if (!figures.lossDb) {
-        result.measured = qualification.insertionLossDb;
+        result.measured = settled(qualification.insertionLossDb);
         result.measuredText = QString("%1 dB predicted").arg(figure(qualification.insertionLossDb));
     }
 }
@@ -179,7 +179,7 @@ void judgeAnalog(const Judging &judging, const PairFigures &figures, CriterionRe
                                                          : rule.reason);
     }
     if (!figures.resistanceOhm) {
-        result.measured = qualification.dcResistanceOhm;
+        result.measured = settled(qualification.dcResistanceOhm);
         result.measuredText =
             QString("%1 ohm predicted").arg(figure(qualification.dcResistanceOhm));
     }

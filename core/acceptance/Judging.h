@@ -92,6 +92,9 @@ std::vector<RunMade> runsMade(const Judging &judging);
 /// is next stays.
 void settle(CriterionResult &result, CriterionOutcome outcome, const QString &reason,
             const QString &next = {});
+/// To nine significant digits: what a mathematical library gives beyond them differs from one
+/// version to the next, and a decision repeats byte for byte. For figures that were computed.
+double settled(double value);
 /// "12.5", without trailing zeros.
 QString figure(double value, int decimals = 2);
 

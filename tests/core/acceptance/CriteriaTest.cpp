@@ -1,5 +1,4 @@
 #include "core/acceptance/Judging.h"
-
 #include "tests/support/Jobs.h"
 
 #include <QDir>

@@ -429,8 +429,7 @@ private slots:
         in.scope = OrderScope::NumbersOnly;
         decision = decide(in, m_limits);
         for (const CriterionResult &result : decision.criteria)
-            QCOMPARE(result.open(),
-                     QStringList({"layer3", "calls"}).contains(result.key));
+            QCOMPARE(result.open(), QStringList({"layer3", "calls"}).contains(result.key));
         QCOMPARE(toText(decision.criterion("instrument")->outcome), "not_needed");
         in.scope = OrderScope::MoveWithin;
         decision = decide(in, m_limits);
@@ -461,7 +460,8 @@ private slots:
         OrderFields fields = briFields();
         fields["b2_services"] = "voice";
         QList<QJsonObject> facts = briFacts();
-        for (const auto &[id, channel, rate] : {std::tuple(31, "B2", 64000), std::tuple(32, "B1", 56000)}) {
+        for (const auto &[id, channel, rate] :
+             {std::tuple(31, "B2", 64000), std::tuple(32, "B1", 56000)}) {
             facts << run(id, 60);
             facts.last()["path"] = "test_line";
             facts.last()["channels"] = QJsonArray{channel};
