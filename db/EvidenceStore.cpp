@@ -14,28 +14,17 @@ namespace loopwright {
 
 namespace {
 
-/// The order by which the circuit worked when this one was planned.
+/// The order by which the circuit worked before this one.
 Result<std::optional<ServiceOrder>> workedBefore(const Database &database,
                                                  const StoredOrder &stored)
 {
-    if (stored.status != OrderStatus::Completed) {
-        const auto working = OrderStore(database).workingOn(stored.order.circuit);
-        if (!working)
-            return failure(working.error());
-        return *working ? std::optional((*working)->order) : std::nullopt;
-    }
-    const auto orders = OrderStore(database).ofCircuit(stored.order.circuit);
-    if (!orders)
-        return failure(orders.error());
-    std::optional<ServiceOrder> before;
-    for (const StoredOrder &other : *orders) {
-        if (other.order.number == stored.order.number)
-            break;
-        if (other.status == OrderStatus::Completed)
-            before = other.order.type == OrderType::Disconnect ? std::nullopt
-                                                               : std::optional(other.order);
-    }
-    return before;
+    const OrderStore orders(database);
+    const auto before = stored.status == OrderStatus::Completed
+                            ? orders.workedBefore(stored.order.number)
+                            : orders.workingOn(stored.order.circuit);
+    if (!before)
+        return failure(before.error());
+    return *before ? std::optional((*before)->order) : std::nullopt;
 }
 
 Result<std::vector<OrderChange>> changesOf(const Database &database, const QString &orderNumber)

@@ -89,6 +89,16 @@ Result<std::optional<StoredOrder>> OrderStore::workingOn(const QString &circuit)
     return found;
 }
 
+Result<std::optional<StoredOrder>> OrderStore::workedBefore(const QString &completed) const
+{
+    Statement statement(m_database, "order.worked_before");
+    statement.bind("order_number", completed);
+    auto found = firstRow(statement, readStoredOrder);
+    if (found && *found && (*found)->order.type == OrderType::Disconnect)
+        found->reset();
+    return found;
+}
+
 Result<std::vector<StoredOrder>> OrderStore::held() const
 {
     Statement statement(m_database, "order.held");

@@ -43,6 +43,8 @@ public:
     /// The order by which the circuit works today: the one that was completed last. Nothing where
     /// none was, or where that one disconnected it.
     Result<std::optional<StoredOrder>> workingOn(const QString &circuit) const;
+    /// The order by which the circuit worked when this one was completed; nothing as above.
+    Result<std::optional<StoredOrder>> workedBefore(const QString &completed) const;
     Result<qint64> count() const;
     Result<qint64> countOpen() const;
     /// Open orders that hold nothing until their identifiers are mended or free; oldest first.

@@ -17,6 +17,12 @@ ORDER BY o.completed_rank DESC LIMIT 1
 -- name: open
 SELECT uuid, content, status, held FROM service_order WHERE status = 'open' ORDER BY id
 
+-- name: worked_before
+SELECT o.uuid, o.content, o.status, o.held
+FROM service_order AS later JOIN service_order AS o ON o.circuit = later.circuit
+WHERE later.order_number = :order_number AND o.completed_rank < later.completed_rank
+ORDER BY o.completed_rank DESC LIMIT 1
+
 -- name: count
 SELECT count(*) AS orders FROM service_order
 

@@ -74,6 +74,10 @@ private slots:
         QCOMPARE((*store.workingOn("C-77"))->order, m_order);
         QVERIFY_RESULT(jobs::setStatus(m_database, end, OrderStatus::Completed));
         QVERIFY(!*store.workingOn("C-77"));
+        // Not the order of taking in, but that of completion tells what worked before.
+        QVERIFY(!*store.workedBefore("A-2"));
+        QCOMPARE((*store.workedBefore(m_order.number))->order, change);
+        QCOMPARE((*store.workedBefore("A-3"))->order, m_order);
         QCOMPARE(store.ofCircuit("C-77")->size(), 3u);
         QCOMPARE(store.ofCircuit("C-77")->front().order, m_order);
     }
