@@ -145,13 +145,6 @@ QString kindText(LineKind kind)
     return kind == LineKind::Bri ? QString("ISDN basic-rate line") : QString("Analog line");
 }
 
-QString outcomeText(OrderOutcome outcome)
-{
-    QString text = toText(outcome).replace('_', ' ');
-    text[0] = text[0].toUpper();
-    return text;
-}
-
 QString numbersOf(const ServiceOrder &order)
 {
     QStringList numbers;
@@ -212,9 +205,7 @@ Result<CoverLine> coverLine(Records &records, const Member &member, const MadeIs
     cover.circuit = line.circuit;
     cover.kind = kindText(line.kind);
     cover.numbers = numbersOf(member.about.stored.order);
-    cover.outcome = outcomeText(line.outcome);
-    cover.accepted = line.outcome == OrderOutcome::Accepted ||
-                     line.outcome == OrderOutcome::AcceptedWithException;
+    cover.outcome = line.outcome;
     if (made) {
         const IssuedCertificate &issued = made->issued;
         cover.certificate = issued.number;

@@ -11,7 +11,24 @@ namespace loopwright {
 namespace {
 
 /// A cover has this subject and a certificate has not.
-const QString coverSubject = QStringLiteral("The lines of one visit; no certificate");
+const QString coverSubject = QStringLiteral("The lines at one premises; no certificate");
+
+QString outcomeName(OrderOutcome outcome)
+{
+    if (outcome == OrderOutcome::AcceptedWithException)
+        return "Accepted by exception"; // as the certificate says it
+    QString text = toText(outcome).replace('_', ' ');
+    text[0] = text[0].toUpper();
+    return text;
+}
+
+StationState outcomeMark(OrderOutcome outcome)
+{
+    const StationMark mark = outcome == OrderOutcome::Incomplete    ? StationMark::Open
+                             : outcome == OrderOutcome::NotAccepted ? StationMark::Failed
+                                                                    : StationMark::Done;
+    return {Station::Acceptance, mark, outcome == OrderOutcome::AcceptedWithException, false};
+}
 
 QString countText(const CoverContent &content)
 {
@@ -20,7 +37,7 @@ QString countText(const CoverContent &content)
     if (issued == qsizetype(content.lines.size()))
         return issued == 1 ? QString("One line, with its certificate.")
                            : QString("%1 lines, each with a certificate of its own.").arg(issued);
-    return QString("%1 of %2 lines have a certificate; for the others it is said why not.")
+    return QString("%1 of %2 lines have a certificate; for each other it is said why not.")
         .arg(issued)
         .arg(content.lines.size());
 }
@@ -78,7 +95,7 @@ void drawCoverLine(SheetBuilder &sheet, const CoverLine &line, const Certificate
     const CoverColumns columns(sheet);
     std::vector<std::vector<Cell>> rows{
         {{columns.line, columns.lineWidth, line.kind, style.strong()},
-         {columns.outcome, columns.outcomeWidth, line.outcome, style.strong()}}};
+         {columns.outcome, columns.outcomeWidth, outcomeName(line.outcome), style.strong()}}};
     for (const auto &[left, right] : lineTexts(line))
         rows.push_back({{columns.line, columns.lineWidth, left, style.body()},
                         {columns.outcome, columns.outcomeWidth, right, style.body()}});
@@ -89,8 +106,7 @@ void drawCoverLine(SheetBuilder &sheet, const CoverLine &line, const Certificate
     sheet.ensure(height);
     sheet.rule(sheet.left(), sheet.right(), sheet.y, style.ink.line);
     sheet.y += mm(2.2);
-    const StationState state{Station::Acceptance,
-                             line.accepted ? StationMark::Done : StationMark::Open, false, false};
+    const StationState state = outcomeMark(line.outcome);
     const QPointF centre(sheet.left() + mm(2.2), sheet.y + mm(1.6));
     sheet.draw([centre, state, ink = style.ink](QPainter &painter) {
         paintStationMark(painter, centre, mm(1.9), state, ink);
@@ -109,7 +125,7 @@ void drawCoverLine(SheetBuilder &sheet, const CoverLine &line, const Certificate
 Sheet coverSheet(const CoverContent &content, Paper paper)
 {
     const CertificateStyle style;
-    const QString title = "Lines of one visit";
+    const QString title = "Lines at one premises";
     SheetBuilder sheet(paper, "Cover, " + content.premises);
     sheet.textAt(sheet.left(), sheet.top() + mm(7), title, style.title());
     sheet.y = sheet.top() + mm(12);

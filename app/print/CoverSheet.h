@@ -1,8 +1,9 @@
 #pragma once
-// The cover of a certificate set: which lines were worked on at a premises, what became of each,
+// The cover of a certificate set: which lines there are at a premises, what became of each,
 // and the number of its certificate. It is no certificate itself; it says so.
 
 #include "app/print/Sheet.h"
+#include "core/acceptance/Decision.h"
 #include "core/base/Moment.h"
 
 namespace loopwright {
@@ -12,8 +13,7 @@ struct CoverLine
     QString order, circuit;
     QString kind;    ///< "ISDN basic-rate line", "analog line"
     QString numbers; ///< joined by commas
-    QString outcome; ///< "Accepted", "Not accepted"
-    bool accepted = false;
+    OrderOutcome outcome = OrderOutcome::Incomplete;
     QString certificate, code; ///< empty where none was issued
     QString tested;            ///< "4 March 2026"
     int pages = 0;

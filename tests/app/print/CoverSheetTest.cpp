@@ -17,32 +17,23 @@ CoverContent cover()
     content.premises = "12 Mill Lane";
     content.visit = "4 March 2026, 08:02 to 09:40, Kim Carver";
     content.made = *Moment::parse(u"2026-03-04T09:45:00-06:00");
-    CoverLine accepted{"A-1001",
-                       "C-77",
-                       "ISDN basic-rate line",
-                       "217-555-0143, 217-555-0144",
-                       "Accepted",
-                       true,
-                       "26-007-00001-99",
-                       "4f2a",
-                       "4 March 2026",
-                       2,
-                       false,
-                       {},
-                       {}};
-    CoverLine open{"A-3001",
-                   "C-91",
-                   "Analog line",
-                   "217-555-0151",
-                   "Incomplete",
-                   false,
-                   {},
-                   {},
-                   {},
-                   0,
-                   false,
-                   "Safety",
-                   "Safety card: No safety card was made for this pair."};
+    CoverLine accepted;
+    accepted.order = "A-1001";
+    accepted.circuit = "C-77";
+    accepted.kind = "ISDN basic-rate line";
+    accepted.numbers = "217-555-0143, 217-555-0144";
+    accepted.outcome = OrderOutcome::Accepted;
+    accepted.certificate = "26-007-00001-99";
+    accepted.code = "4f2a";
+    accepted.tested = "4 March 2026";
+    accepted.pages = 2;
+    CoverLine open;
+    open.order = "A-3001";
+    open.circuit = "C-91";
+    open.kind = "Analog line";
+    open.numbers = "217-555-0151";
+    open.stage = "Safety";
+    open.reason = "Safety card: No safety card was made for this pair.";
     content.lines = {accepted, open};
     return content;
 }
