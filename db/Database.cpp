@@ -153,8 +153,8 @@ Result<Outcome> bringUpToDate(SqliteConnection &connection, Access access, const
                        "was written by a newer version of this program, and was left as it is");
     if (access == Access::ReadWrite)
         return migrator.apply(connection, [&](int number) {
-            const QString copy = connection.path() +
-                                 QString(".before-%1").arg(number, 4, 10, QChar('0'));
+            const QString copy =
+                connection.path() + QString(".before-%1").arg(number, 4, 10, QChar('0'));
             const QString unfinished = unfinishedName(copy);
             auto copied = copyDatabase(connection, unfinished);
             return copied ? putInPlace(unfinished, copy, PutMode::Replace) : copied;

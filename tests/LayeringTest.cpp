@@ -135,7 +135,8 @@ QString sqlStaysInDb(const Source &source)
         if (isQtHeaderOf("QtSql", include) || include == "sqlite3.h")
             return QString("includes <%1>").arg(include);
     static const QRegularExpression sql(
-        "\"(\\(|\\s)*(SELECT\\s|INSERT\\s+(OR\\s+\\w+\\s+)?INTO\\s|UPDATE\\s+\\w+\\s+SET\\s|DELETE\\s+"
+        "\"(\\(|\\s)*(SELECT\\s|INSERT\\s+(OR\\s+\\w+\\s+)?INTO\\s|UPDATE\\s+\\w+\\s+SET\\s|"
+        "DELETE\\s+"
         "FROM\\s|"
         "CREATE\\s+(TABLE|INDEX|TRIGGER|VIEW)\\s|DROP\\s|PRAGMA\\s|BEGIN\\s+IMMEDIATE)");
     const auto match = sql.match(source.text);

@@ -161,9 +161,12 @@ Result<Decision> acceptWithException(Records &records, const QString &orderNumbe
     QStringList known;
     for (const Fact &fact : *facts)
         known << fact.id;
-    const Fact exception{
-        QUuid::createUuid().toString(QUuid::WithoutBraces), records.now(), orderNumber, {}, {},
-        ExceptionFact{criteriaKeys, because, records.by(), known}};
+    const Fact exception{QUuid::createUuid().toString(QUuid::WithoutBraces),
+                         records.now(),
+                         orderNumber,
+                         {},
+                         {},
+                         ExceptionFact{criteriaKeys, because, records.by(), known}};
     const auto added = FactStore::add(*transaction, exception);
     if (!added)
         return failure(added.error());

@@ -93,8 +93,7 @@ Result<RecordReport> addFacts(Transaction &transaction, const JobRecord &record,
     for (std::size_t i = 0; i < record.facts.size(); ++i) {
         const auto added = FactStore::add(transaction, record.facts[i]);
         if (!added && added.error().code == ErrorCode::BadInput)
-            return failure(ErrorCode::BadInput, added.error().message,
-                           placeOf(place, i) + ".id");
+            return failure(ErrorCode::BadInput, added.error().message, placeOf(place, i) + ".id");
         if (!added)
             return failure(added.error());
         (*added ? report.added : report.alreadyThere) << record.facts[i].id;

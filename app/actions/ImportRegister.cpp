@@ -170,8 +170,8 @@ std::optional<RowOutcome> checkTexts(const CsvTable &table, const CsvRow &row)
 {
     constexpr int longest = 200, longestList = 2000;
     for (const QString &column : table.header) {
-        const QString trouble = textTrouble(table.value(row, column),
-                                            column == "test_lines" ? longestList : longest);
+        const QString trouble =
+            textTrouble(table.value(row, column), column == "test_lines" ? longestList : longest);
         if (!trouble.isEmpty())
             return RowOutcome::refused("text_malformed", column, trouble);
     }
@@ -184,17 +184,16 @@ using TakeRow = Result<RowOutcome> (*)(Records &, const ImportOptions &, Transac
 Result<ImportReport> importWith(Records &records, const QByteArray &csv,
                                 const ImportOptions &options, const CsvLayout &layout, TakeRow take)
 {
-    const ImportRun run{
-        records,
-        options,
-        layout,
-        [&, take](Transaction &transaction, const CsvTable &table,
-                  const CsvRow &row) -> Result<RowOutcome> {
-            if (const auto refused = checkTexts(table, row))
-                return *refused;
-            return take(records, options, transaction, table, row);
-        },
-        {}};
+    const ImportRun run{records,
+                        options,
+                        layout,
+                        [&, take](Transaction &transaction, const CsvTable &table,
+                                  const CsvRow &row) -> Result<RowOutcome> {
+                            if (const auto refused = checkTexts(table, row))
+                                return *refused;
+                            return take(records, options, transaction, table, row);
+                        },
+                        {}};
     return run.run(csv);
 }
 

@@ -76,11 +76,11 @@ Result<void> auditAssignments(Records &records, std::vector<AuditFinding> &findi
     if (!doubles || !unassigned)
         return failure(doubles ? unassigned.error() : doubles.error());
     for (const ValueUse &use : *doubles)
-        findings.push_back({toText(use.kind) + "_twice",
-                            QString("%1 %2 is wanted by %3 circuits.")
-                                .arg(whatIs(use.kind), use.value,
-                                     QString::number(use.circuits.size())),
-                            use.value, use.circuits, use.orders});
+        findings.push_back(
+            {toText(use.kind) + "_twice",
+             QString("%1 %2 is wanted by %3 circuits.")
+                 .arg(whatIs(use.kind), use.value, QString::number(use.circuits.size())),
+             use.value, use.circuits, use.orders});
     for (const ValueUse &use : *unassigned)
         findings.push_back({toText(use.kind) + "_unassigned",
                             QString("%1 %2 is on the order, but is not assigned: the records were "

@@ -1,8 +1,8 @@
 #pragma once
 // The per-second strip of a run: time along, bit errors up on a logarithmic scale. An errored
 // second is a thin bar, a severely errored one a bar with a triangle on top, a second out of sync
-// an open bar of full height, unavailable time is hatched, and while the run goes on the seconds that
-// may yet change class lie under a dotted bracket: all of it can be told without colour.
+// an open bar of full height, unavailable time is hatched, and while the run goes on the seconds
+// that may yet change class lie under a dotted bracket: all of it can be told without colour.
 
 #include "app/print/PictureStyle.h"
 #include "core/errortest/G821.h"

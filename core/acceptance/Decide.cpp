@@ -88,7 +88,8 @@ void applyExceptions(const Judging &judging, const Criterion &criterion, Criteri
         const auto ends = [&](const Fact *other) {
             return concerns(*other, criterion, result) && isNewTo(*fact, *other);
         };
-        if (exception->criteria.contains(result.key) && std::none_of(facts.begin(), facts.end(), ends))
+        if (exception->criteria.contains(result.key) &&
+            std::none_of(facts.begin(), facts.end(), ends))
             result.excepted = Excepted{exception->by, exception->because, fact->at};
     }
 }

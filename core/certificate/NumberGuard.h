@@ -1,7 +1,7 @@
 #pragma once
-// Keeps unpublished numbers out of a customer's document and of an export. It knows the numbers of an office's test
-// lines and gives none of them out again: a text goes in and comes back with every such number
-// covered.
+// Keeps unpublished numbers out of a customer's document and of an export. It knows the numbers of
+// an office's test lines and gives none of them out again: a text goes in and comes back with every
+// such number covered.
 
 #include "core/office/Office.h"
 

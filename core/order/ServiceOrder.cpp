@@ -133,10 +133,10 @@ OrderScope scopeOf(const ServiceOrder &order, const std::optional<ServiceOrder> 
     }
     if (!working)
         return OrderScope::Full;
-    const bool sameLine = pairKey(order.pair) == pairKey(working->pair) && order.variant == working->variant &&
-                          order.kind == working->kind && order.office == working->office &&
-                          order.b1 == working->b1 && order.b2 == working->b2 &&
-                          order.d == working->d && order.dataRate == working->dataRate;
+    const bool sameLine =
+        pairKey(order.pair) == pairKey(working->pair) && order.variant == working->variant &&
+        order.kind == working->kind && order.office == working->office && order.b1 == working->b1 &&
+        order.b2 == working->b2 && order.d == working->d && order.dataRate == working->dataRate;
     const bool samePremises = premisesKey(order.premises) == premisesKey(working->premises);
     if (order.type == OrderType::Move)
         return samePremises && sameLine ? OrderScope::MoveWithin : OrderScope::Full;
@@ -145,7 +145,8 @@ OrderScope scopeOf(const ServiceOrder &order, const std::optional<ServiceOrder> 
 
 QString whatChanged(const ServiceOrder &before, const ServiceOrder &after)
 {
-    if (pairKey(before.pair) != pairKey(after.pair) || before.office != after.office || before.kind != after.kind)
+    if (pairKey(before.pair) != pairKey(after.pair) || before.office != after.office ||
+        before.kind != after.kind)
         return "pair";
     const auto identifiers = [](const ServiceOrder &order) {
         QStringList list{order.variant};

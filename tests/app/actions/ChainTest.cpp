@@ -411,9 +411,9 @@ private slots:
         auto records = acceptedJob();
         const QByteArray head = "instrument,serial,kind,calibrated_on,calibration_due\n";
         for (const QByteArray &serial : {QByteArray(201, 'S'), QByteArray("S\x07")}) {
-            const auto report =
-                importInstruments(*records, head + "TS-9," + serial + ",BER,2026-01-01,2027-01-01\n",
-                                  {"instruments.csv"});
+            const auto report = importInstruments(
+                *records, head + "TS-9," + serial + ",BER,2026-01-01,2027-01-01\n",
+                {"instruments.csv"});
             QVERIFY(report);
             QCOMPARE(report->findings.front().code, "text_malformed");
             QCOMPARE(report->findings.front().field, "serial");

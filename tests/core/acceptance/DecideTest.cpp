@@ -361,12 +361,15 @@ private slots:
         ExceptionFact exception{{"layer1"}, "NT is delivered next week", "Dana", QStringList()};
         for (const Fact &fact : in.facts)
             *exception.known << fact.id;
-        in.facts.push_back(
-            {uuid(80), *Moment::parse(u"2026-03-06T18:00:00Z"), in.order.number, {}, {}, exception});
+        in.facts.push_back({uuid(80),
+                            *Moment::parse(u"2026-03-06T18:00:00Z"),
+                            in.order.number,
+                            {},
+                            {},
+                            exception});
         QCOMPARE(toText(decide(in, m_limits).outcome), "accepted_with_exception");
         // Older than the exception, but the supervisor did not know of it.
-        QJsonObject late =
-            fact(81, "layer", 0, {{"layer", 3}, {"terminal", 1}, {"outcome", "up"}});
+        QJsonObject late = fact(81, "layer", 0, {{"layer", 3}, {"terminal", 1}, {"outcome", "up"}});
         late["at"] = "2026-03-04T20:00:00Z";
         late["order"] = in.order.number;
         in.facts.push_back(*Fact::fromJson(late, "fact"));
