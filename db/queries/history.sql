@@ -7,8 +7,15 @@
 SELECT 'fact' AS row, f.uuid AS id, f.content, f.digest,
        f.uuid IS f.content ->> '$.id' AND f.kind IS f.content ->> '$.kind'
            AND o.order_number IS f.content ->> '$.order'
-           AND (f.voids IS NULL OR f.voids IS f.content ->> '$.fact') AS agrees
-FROM fact AS f JOIN service_order AS o ON o.id = f.service_order
+           AND f.installer IS coalesce(f.content ->> '$.installer', '')
+           AND f.instrument IS coalesce(f.content ->> '$.instrument', '')
+           AND (f.voids IS NULL OR f.voids IS f.content ->> '$.fact')
+           AND f.at_utc IS strftime('%Y-%m-%dT%H:%M:%S', f.told)
+               || CASE substr(f.told, 20, 1) WHEN '.' THEN substr(f.told, 20, 4) ELSE '.000' END || 'Z'
+           AND f.at_offset IS CASE substr(f.told, -1) WHEN 'Z' THEN 0 ELSE (substr(f.told, -6, 1) || '1')
+               * (substr(f.told, -5, 2) * 3600 + substr(f.told, -2) * 60) END AS agrees
+FROM (SELECT *, content ->> '$.at' AS told FROM fact) AS f
+JOIN service_order AS o ON o.id = f.service_order
 
 -- name: decision_inputs
 SELECT 'decision_input' AS row, decision AS id, input AS content, input_digest AS digest,
@@ -20,8 +27,16 @@ SELECT 'decision' AS row, d.decision AS id, d.result AS content, d.digest,
        d.outcome IS d.result ->> '$.outcome' AND o.order_number IS d.result ->> '$.order' AS agrees
 FROM decision AS d JOIN service_order AS o ON o.id = d.service_order
 
+-- The row is written a moment after the content names its time.
 -- name: certificates
-SELECT 'certificate' AS row, number AS id, content, digest, 1 AS agrees FROM certificate
+SELECT 'certificate' AS row, t.number AS id, t.content, t.digest,
+       t.number IS t.content ->> '$.certificate' AND d.decision IS t.content ->> '$.decision'
+           AND o.order_number IS t.content ->> '$.order.order_number'
+           AND abs(julianday(t.at_utc) - julianday(t.content ->> '$.issued_at')) * 86400 < 60
+           AS agrees
+FROM certificate AS t
+LEFT JOIN decision AS d ON d.id = t.decision
+LEFT JOIN service_order AS o ON o.id = t.service_order
 
 -- name: limit_sets
 SELECT 'limit_set' AS row, version AS id, content, digest,
@@ -36,7 +51,13 @@ SELECT 'order' AS row, o.order_number AS id, o.digest,
            AND c.circuit_number IS o.content ->> '$.circuit_number'
            AND f.office IS o.content ->> '$.office'
            AND o.order_type IS o.content ->> '$.order_type'
-           AND o.due_date IS o.content ->> '$.due_date' AS agrees
+           AND o.due_date IS o.content ->> '$.due_date'
+           AND o.installer IS coalesce(o.content ->> '$.installer', '')
+           AND NOT EXISTS (SELECT 1 FROM order_terminal AS t
+                           WHERE t.service_order = o.id
+                             AND (t.dn IS NOT coalesce(o.content ->> ('$.dn_' || t.number), '')
+                                  OR t.tei IS NOT coalesce(o.content ->> ('$.tei_' || t.number), '')))
+           AS agrees
 FROM service_order AS o JOIN circuit AS c ON c.id = o.circuit JOIN office AS f ON f.id = o.office
 
 -- name: register

@@ -70,12 +70,21 @@ private slots:
             " replace(content, uuid, replace(uuid, '4000', '4001')), digest FROM fact"
             " WHERE kind = 'loop'",
             "", 0, "fact 00000000-0000-4001-8000-000000000003 was changed after it was recorded");
+        row("UPDATE fact SET at_utc = '2026-03-03T14:10:00.000Z' WHERE kind = 'loop'", c, 2,
+            loop + changed);
+        row("UPDATE fact SET at_offset = 0 WHERE kind = 'loop'", c, 2, loop + changed);
+        row("UPDATE fact SET installer = 'K8' WHERE kind = 'loop'", c, 2, loop + changed);
+        row("UPDATE fact SET instrument = 'TS-5' WHERE kind = 'loop'", c, 2, loop + changed);
         row("UPDATE decision SET outcome = 'not_accepted'", c, 3, changed);
         row("UPDATE decision SET result = replace(result, '\"met\"', '\"not_met\"')", c, 3,
             changed);
         row("UPDATE decision SET input = replace(input, '28.4', '18.4')", c, 3, changed);
         row("DELETE FROM decision", c, 3, "is gone from the records");
         row("UPDATE certificate SET content = '{}'", c, 3,
+            "certificate 26-007-00001-99 was changed after it was recorded");
+        row("UPDATE certificate SET at_utc = '2026-03-03T14:10:00.000Z'", c, 3,
+            "certificate 26-007-00001-99 was changed after it was recorded");
+        row("UPDATE certificate SET decision = 99", c, 3,
             "certificate 26-007-00001-99 was changed after it was recorded");
         row("UPDATE certificate SET number = '26-007-00002-99'", "", 0, "");
         row("UPDATE certificate_issue SET file_sha256 = hex(zeroblob(32))", c, 3,
@@ -87,6 +96,10 @@ private slots:
         row("UPDATE service_order SET held = 1", c, 1,
             "order A-1001 was changed after it was recorded");
         row("UPDATE service_order SET due_date = '2027-01-01'", c, 1,
+            "order A-1001 was changed after it was recorded");
+        row("UPDATE service_order SET installer = 'K8'", c, 1,
+            "order A-1001 was changed after it was recorded");
+        row("UPDATE order_terminal SET dn = '2175550177' WHERE number = 1", c, 1,
             "order A-1001 was changed after it was recorded");
         row("UPDATE office SET name = 'South exchange'", r, 1,
             "office NORTH was changed after it was recorded");

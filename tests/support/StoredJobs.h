@@ -103,12 +103,13 @@ inline Result<void> addWholeJob(Database &database)
         const Decision decision = decide(evidence, limits());
         const Moment at = evidence.facts.back().at;
         LOOPWRIGHT_TRY(DecisionStore::add(transaction, decision, evidence, at));
-        LOOPWRIGHT_TRY(CertificateStore::add(transaction, {"26-007-00001-99",
-                                                           evidence.order.number,
-                                                           decision.id,
-                                                           at,
-                                                           {{"certificate", "26-007-00001-99"}},
-                                                           {}}));
+        const QJsonObject content{{"certificate", "26-007-00001-99"},
+                                  {"decision", decision.id},
+                                  {"issued_at", at.text()},
+                                  {"order", QJsonObject{{"order_number", evidence.order.number}}}};
+        LOOPWRIGHT_TRY(CertificateStore::add(
+            transaction,
+            {"26-007-00001-99", evidence.order.number, decision.id, at, content, {}}));
         LOOPWRIGHT_TRY(
             CertificateStore::addIssue(transaction, "26-007-00001-99", QString(64, 'a'), "a4", at));
         return {};
