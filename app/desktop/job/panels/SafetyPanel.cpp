@@ -87,7 +87,6 @@ public:
         m_alarm->setAutoFillBackground(true);
         m_alarm->setBackgroundRole(QPalette::Window); // else the panel's white, and black on it
         m_alarm->setForegroundRole(QPalette::WindowText);
-        m_alarm->setFrameShape(QFrame::StyledPanel);
         m_alarm->hide();
         whenThemed(m_alarm, [this] { dressAlarm(); });
         connect(m_form, &EntryForm::edited, this, [this] { judgeTyped(); });

@@ -70,6 +70,7 @@ private slots:
         bench.openJob("A-1001");
         bench.go("makeup.1.what");
         JobBench::keys("s");
+        QCoreApplication::processEvents(); // shows the next row
         enter("26");
         enter("9000");
         const auto *picture = bench.window().findChild<LoopPicture *>();
@@ -77,6 +78,7 @@ private slots:
         QVERIFY2(first.contains("9000"), qPrintable(first));
         QCOMPARE(JobBench::focus(), "makeup.2.what");
         JobBench::keys("t24");
+        QCoreApplication::processEvents();
         QCOMPARE(bench.find<QLineEdit>("makeup.1.length")->text(), "9000");
         QCOMPARE(bench.find<QLineEdit>("makeup.2.wire")->text(), "24");
         QCOMPARE(picture->accessibleDescription(), first);
