@@ -1,11 +1,13 @@
 #include "core/loop/LoopKernel.h"
 
+#include "core/loop/LaneMath.h"
+#include "core/loop/LineConstants.h"
+
 #include <cmath>
 #include <numbers>
 
-// This file alone is compiled with -ffast-math (core/CMakeLists.txt), without which the compiler
-// does not use the vector functions of the mathematics library. Nothing here depends on the order
-// of additions, and no infinity or NaN comes in.
+// core/CMakeLists.txt keeps errno and traps of arithmetic, which stand in the way of vectors, out
+// of this file.
 
 #if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__) &&                             \
     !defined(__SANITIZE_ADDRESS__)
@@ -16,120 +18,171 @@
 #define LOOPWRIGHT_EACH_WIDTH
 #endif
 
+// No lane of a loop depends on another one.
+#if defined(__clang__)
+#define LOOPWRIGHT_LANES_APART _Pragma("clang loop vectorize(assume_safety)")
+#elif defined(__GNUC__)
+#define LOOPWRIGHT_LANES_APART _Pragma("GCC ivdep")
+#else
+#define LOOPWRIGHT_LANES_APART
+#endif
+
 namespace loopwright::kernel {
 
 namespace {
 
-constexpr double decibelOfNeper = 20 / std::numbers::ln10;
+constexpr double largestPower = 1e100;
 
-inline void keepInRange(Walk &walk)
+inline double power(double real, double imaginary)
 {
-    const double size =
-        walk.voltageReal * walk.voltageReal + walk.voltageImaginary * walk.voltageImaginary +
-        walk.currentReal * walk.currentReal + walk.currentImaginary * walk.currentImaginary;
-    if (size < 1e100) [[likely]]
-        return;
-    const double share = 1 / std::sqrt(size);
-    walk.voltageReal *= share;
-    walk.voltageImaginary *= share;
-    walk.currentReal *= share;
-    walk.currentImaginary *= share;
-    walk.log += 0.5 * std::log(size);
+    return real * real + imaginary * imaginary;
 }
+
+/// Propagation of the cable of each lane. The same steps as propagation() for one without leakage.
+struct alignas(64) Propagations
+{
+    double alpha[laneCount]; ///< neper per km
+    double beta[laneCount];  ///< radian per km
+    double perM[laneCount];  ///< y0 = (beta + j alpha) / m
+    double perWc[laneCount]; ///< z0 = (beta - j alpha) / wc
+};
 
 } // namespace
 
 LOOPWRIGHT_EACH_WIDTH
-void workOut(const Cables &cables, const Elements &elements, std::size_t count, Block &block)
+void start(const Lanes<double> &fahrenheit, std::size_t count, const Ohms &between, Waves &waves)
 {
-    // The same steps as propagation() for a cable without leakage, then those of ChainMatrix. Sine
-    // and cosine go apart, as both of one angle in one loop are not made into vectors.
-    const Cables from = cables;
-    const Elements of = elements;
-    Column alpha, beta, perM, size, angle, sine, cosine;
-#pragma GCC ivdep
     for (std::size_t i = 0; i < count; ++i) {
-        const std::int32_t at = of.cable[i];
-        const double k2 = of.warmth[i] * of.warmth[i];
-        const double r2 = from.r2[at] * k2;
-        const double resistance2 = std::sqrt(r2 * r2 + from.af2[at] * k2);
-        const double x = from.x[at] * std::exp(-from.b[at] * of.logWarmth[i]);
-        const double wl = (from.wl0[at] + from.wlInf[at] * x) / (1 + x);
-        const double m = std::sqrt(resistance2 + wl * wl);
-        beta[i] = std::sqrt(from.halfWc[at] * (m + wl));
-        const double perBoth = 1 / (m * beta[i]); // one division for two
-        alpha[i] = from.halfWc[at] * std::sqrt(resistance2) * m * perBoth;
-        perM[i] = beta[i] * perBoth;
-        size[i] = std::exp(-2 * alpha[i] * of.amount[i]);
-        angle[i] = -2 * beta[i] * of.amount[i];
-    }
-#pragma GCC ivdep
-    for (std::size_t i = 0; i < count; ++i)
-        sine[i] = size[i] * std::sin(angle[i]);
-#pragma GCC ivdep
-    for (std::size_t i = 0; i < count; ++i)
-        cosine[i] = size[i] * std::cos(angle[i]);
-#pragma GCC ivdep
-    for (std::size_t i = 0; i < count; ++i) {
-        const double isSection = of.type[i] == section ? 1 : 0;
-        const double isCoil = of.type[i] == coil ? 1 : 0;
-        const double isCable = 1 - isCoil;
-        // Of a section sinh, of a tap tanh.
-        const double perBelow = 1 / ((1 + cosine[i]) * (1 + cosine[i]) + sine[i] * sine[i]);
-        const double waveReal = isSection * 0.5 * (1 - cosine[i]) +
-                                (1 - isSection) * (1 - size[i] * size[i]) * perBelow;
-        const double waveImaginary = sine[i] * (isSection * -0.5 + (1 - isSection) * -2 * perBelow);
-        const double yReal = isCable * beta[i] * perM[i];
-        const double yImaginary = isCable * alpha[i] * perM[i];
-        const double perWc = isSection * from.perWc[of.cable[i]];
-        const double zReal = beta[i] * perWc;
-        const double zImaginary = -alpha[i] * perWc;
-        block.aReal[i] = 1 + isSection * 0.5 * (cosine[i] - 1);
-        block.aImaginary[i] = isSection * 0.5 * sine[i];
-        block.bReal[i] = zReal * waveReal - zImaginary * waveImaginary + of.ohms[i];
-        block.bImaginary[i] =
-            zReal * waveImaginary + zImaginary * waveReal + isCoil * from.w * of.amount[i];
-        block.cReal[i] = yReal * waveReal - yImaginary * waveImaginary;
-        block.cImaginary[i] = yReal * waveImaginary + yImaginary * waveReal;
-        block.log[i] = isSection * alpha[i] * of.amount[i];
+        waves.warmth[i] = temperatureFactor(fahrenheit[i]);
+        waves.logWarmth[i] = lanes::logarithm(waves.warmth[i]);
+        waves.voltageReal[i] = between.load;
+        waves.voltageImaginary[i] = 0;
+        waves.currentReal[i] = 1;
+        waves.currentImaginary[i] = 0;
+        waves.log[i] = 0;
     }
 }
 
+namespace {
+
 LOOPWRIGHT_EACH_WIDTH
-std::size_t walk(const Block &block, const std::uint8_t *isLast, std::size_t count,
-                 const Ohms &between, Walk &at, double *lossesDb)
+void propagate(const Cables &cables, const Lanes<std::int32_t> &cable, std::size_t count,
+               const Waves &waves, Propagations &out)
 {
-    Column nepers;
-    Walk now = at;
-    std::size_t loops = 0;
+    const Cables of = cables;
+    LOOPWRIGHT_LANES_APART
     for (std::size_t i = 0; i < count; ++i) {
-        const double vr = now.voltageReal, vi = now.voltageImaginary;
-        const double ir = now.currentReal, ii = now.currentImaginary;
-        const double ar = block.aReal[i], ai = block.aImaginary[i];
-        const double br = block.bReal[i], bi = block.bImaginary[i];
-        const double cr = block.cReal[i], ci = block.cImaginary[i];
-        now.voltageReal = ar * vr - ai * vi + (br * ir - bi * ii);
-        now.voltageImaginary = ar * vi + ai * vr + (br * ii + bi * ir);
-        now.currentReal = cr * vr - ci * vi + (ar * ir - ai * ii);
-        now.currentImaginary = cr * vi + ci * vr + (ar * ii + ai * ir);
-        now.log += block.log[i];
-        if (isLast[i]) {
-            const double real = now.voltageReal + between.source * now.currentReal;
-            const double imaginary = now.voltageImaginary + between.source * now.currentImaginary;
-            lossesDb[loops] = real * real + imaginary * imaginary;
-            nepers[loops++] = now.log;
-            now = Walk::from(between.load);
-        } else {
-            keepInRange(now);
-        }
+        const std::int32_t at = cable[i];
+        const double k2 = waves.warmth[i] * waves.warmth[i];
+        const double r2 = of.r2[at] * k2;
+        const double resistance2 = std::sqrt(r2 * r2 + of.af2[at] * k2);
+        const double x = of.x[at] * lanes::exponential(-of.b[at] * waves.logWarmth[i]);
+        const double wl = (of.wl0[at] + of.wlInf[at] * x) / (1 + x);
+        const double m = std::sqrt(resistance2 + wl * wl);
+        const double halfWc = of.halfWc[at];
+        const double beta = std::sqrt(halfWc * (m + wl));
+        const double perAll = 1 / (m * beta * halfWc); // one division for three
+        out.alpha[i] = halfWc * std::sqrt(resistance2) * (m * halfWc * perAll);
+        out.beta[i] = beta;
+        out.perM[i] = beta * halfWc * perAll;
+        out.perWc[i] = 0.5 * m * beta * perAll;
     }
-    at = now;
-    const double perReference =
-        1 / ((between.source + between.load) * (between.source + between.load));
-#pragma GCC ivdep
-    for (std::size_t i = 0; i < loops; ++i)
-        lossesDb[i] = decibelOfNeper * (0.5 * std::log(lossesDb[i] * perReference) + nepers[i]);
-    return loops;
+}
+
+/// Voltage and current that have grown large are made small, and the growth kept in the logarithm.
+LOOPWRIGHT_EACH_WIDTH
+void scaleDown(std::size_t count, Waves &waves)
+{
+    for (std::size_t i = 0; i < count; ++i) {
+        const double size = power(waves.voltageReal[i], waves.voltageImaginary[i]) +
+                            power(waves.currentReal[i], waves.currentImaginary[i]);
+        const double share = 1 / std::sqrt(size);
+        waves.voltageReal[i] *= share;
+        waves.voltageImaginary[i] *= share;
+        waves.currentReal[i] *= share;
+        waves.currentImaginary[i] *= share;
+        waves.log[i] += 0.5 * lanes::logarithm(size);
+    }
+}
+
+/// As LoopWave::pass() with the matrix of ChainMatrix, all three types in one formula. Returns
+/// whether a wave has grown large.
+LOOPWRIGHT_EACH_WIDTH
+bool applyElements(const Propagations &cable, const Elements &elements, double w, std::size_t count,
+                   Waves &waves)
+{
+    std::uint64_t hasGrown = 0;
+    LOOPWRIGHT_LANES_APART
+    for (std::size_t i = 0; i < count; ++i) {
+        const double isSection = elements.type[i] == section ? 1 : 0;
+        const double isTap = elements.type[i] == tap ? 1 : 0;
+        const double isCoil = elements.type[i] == coil ? 1 : 0;
+        const double alpha = cable.alpha[i];
+        const double beta = cable.beta[i];
+        const double amount = elements.amount[i];
+        // What is left of a wave that went to the end of the cable and came back.
+        const double size = lanes::exponential(-2 * alpha * amount);
+        const auto [unitSine, unitCosine] = lanes::sineCosine(-2 * beta * amount);
+        const double sine = size * unitSine;
+        const double cosine = size * unitCosine;
+        // Of a section sinh, of a tap tanh.
+        const double perBelow = isTap / (power(1 + cosine, sine) + (1 - isTap));
+        const double waveReal = isSection * 0.5 * (1 - cosine) + (1 - size * size) * perBelow;
+        const double waveImaginary = sine * (isSection * -0.5 - 2 * perBelow);
+        const double yReal = beta * cable.perM[i];
+        const double yImaginary = alpha * cable.perM[i];
+        const double zReal = isSection * beta * cable.perWc[i];
+        const double zImaginary = -isSection * alpha * cable.perWc[i];
+        const double ar = 1 + isSection * 0.5 * (cosine - 1);
+        const double ai = isSection * 0.5 * sine;
+        const double br = zReal * waveReal - zImaginary * waveImaginary + elements.ohms[i];
+        const double bi = zReal * waveImaginary + zImaginary * waveReal + isCoil * w * amount;
+        const double cr = yReal * waveReal - yImaginary * waveImaginary;
+        const double ci = yReal * waveImaginary + yImaginary * waveReal;
+
+        const double vr = waves.voltageReal[i], vi = waves.voltageImaginary[i];
+        const double ir = waves.currentReal[i], ii = waves.currentImaginary[i];
+        const double voltageReal = ar * vr - ai * vi + (br * ir - bi * ii);
+        const double voltageImaginary = ar * vi + ai * vr + (br * ii + bi * ir);
+        const double currentReal = cr * vr - ci * vi + (ar * ir - ai * ii);
+        const double currentImaginary = cr * vi + ci * vr + (ar * ii + ai * ir);
+        waves.voltageReal[i] = voltageReal;
+        waves.voltageImaginary[i] = voltageImaginary;
+        waves.currentReal[i] = currentReal;
+        waves.currentImaginary[i] = currentImaginary;
+        waves.log[i] += isSection * alpha * amount;
+        const double wave =
+            power(voltageReal, voltageImaginary) + power(currentReal, currentImaginary);
+        hasGrown |= std::uint64_t(wave > largestPower ? 1 : 0);
+    }
+    return hasGrown != 0;
+}
+
+} // namespace
+
+void pass(const Cables &cables, const Elements &elements, std::size_t count, Waves &waves)
+{
+    Propagations propagations;
+    propagate(cables, elements.cable, count, waves, propagations);
+    if (applyElements(propagations, elements, cables.w, count, waves)) [[unlikely]]
+        scaleDown(count, waves);
+}
+
+LOOPWRIGHT_EACH_WIDTH
+void finish(const Waves &waves, std::size_t count, const Ohms &between, Lanes<double> &lossesDb)
+{
+    constexpr double decibelOfNeper = 20 / std::numbers::ln10;
+    const double ohms = between.source + between.load;
+    const double perReference = 1 / (ohms * ohms);
+    const double source = between.source;
+    LOOPWRIGHT_LANES_APART
+    for (std::size_t i = 0; i < count; ++i) {
+        const double real = waves.voltageReal[i] + source * waves.currentReal[i];
+        const double imaginary = waves.voltageImaginary[i] + source * waves.currentImaginary[i];
+        lossesDb[i] =
+            decibelOfNeper *
+            (0.5 * lanes::logarithm(power(real, imaginary) * perReference) + waves.log[i]);
+    }
 }
 
 } // namespace loopwright::kernel

@@ -1,6 +1,7 @@
 #pragma once
-// The chain matrices of many elements at once, for LoopBatch. The source is compiled for each width
-// of vector registers, uses the mathematics library's vector functions, and picks at run time.
+// The walk over many loops side by side, one element of each at a time, for LoopBatch. The source
+// is compiled for each width of vector registers and picks at run time; without such registers it
+// gives the same losses, more slowly.
 
 #include <array>
 #include <cstddef>
@@ -8,7 +9,7 @@
 
 namespace loopwright::kernel {
 
-/// Constants of the cables at one frequency, by cable number, at the temperature of their set.
+/// Constants of the cables at one frequency, by cable number, at 70 °F.
 struct Cables
 {
     const double *r2;     ///< r^2
@@ -18,44 +19,7 @@ struct Cables
     const double *wl0;    ///< 2 pi f L0
     const double *wlInf;  ///< 2 pi f Linf
     const double *halfWc; ///< half of 2 pi f C
-    const double *perWc;  ///< 1 / (2 pi f C)
     double w;             ///< 2 pi f
-};
-
-inline constexpr std::int32_t section = 0;
-inline constexpr std::int32_t tap = 1;
-inline constexpr std::int32_t coil = 2;
-
-/// Elements one after the other. A cable warmed by the factor k has r k, a k^2 and fm k. A coil
-/// names any cable.
-struct Elements
-{
-    const std::int32_t *type;
-    const std::int32_t *cable;
-    const double *warmth;    ///< k
-    const double *logWarmth; ///< ln k
-    const double *amount;    ///< km; of a coil henry
-    const double *ohms;      ///< of a coil
-};
-
-inline constexpr std::size_t blockSize = 512;
-using Column = std::array<double, blockSize>;
-
-/// Chain matrices in columns; see ChainMatrix. The imaginary part of the logarithm is left out.
-struct alignas(64) Block
-{
-    Column aReal, aImaginary, bReal, bImaginary, cReal, cImaginary, log;
-};
-
-/// `count` elements, at most `blockSize`.
-void workOut(const Cables &cables, const Elements &elements, std::size_t count, Block &block);
-
-/// Where a walk stands between two blocks.
-struct Walk
-{
-    double voltageReal = 0, voltageImaginary = 0, currentReal = 0, currentImaginary = 0, log = 0;
-
-    static Walk from(double loadOhm) { return {loadOhm, 0, 1, 0, 0}; }
 };
 
 struct Ohms
@@ -64,9 +28,45 @@ struct Ohms
     double load = 0;
 };
 
-/// Walks over a block as LoopWave does and writes the loss in dB of each loop that ends in it.
-/// Returns how many they were, at most `count`.
-std::size_t walk(const Block &block, const std::uint8_t *isLast, std::size_t count,
-                 const Ohms &between, Walk &at, double *lossesDb);
+/// Loops that are walked together. More would not stay in the cache that is next to a processor.
+inline constexpr std::size_t laneCount = 128;
+/// Lanes are worked on in groups of as many, so that no vector is left half full.
+inline constexpr std::size_t laneGroup = 8;
+template<class T>
+using Lanes = std::array<T, laneCount>;
+
+enum Type : std::int32_t
+{
+    nothing,
+    section,
+    tap,
+    coil,
+};
+
+/// One element of each loop.
+struct alignas(64) Elements
+{
+    Lanes<double> amount;      ///< km; of a coil henry
+    Lanes<double> ohms;        ///< of a coil, else 0
+    Lanes<std::int32_t> type;  ///< a Type
+    Lanes<std::int32_t> cable; ///< a coil, and nothing, name any cable
+};
+
+/// Where each loop stands: voltage and current times exp(log), as in LoopWave.
+struct alignas(64) Waves
+{
+    Lanes<double> warmth;    ///< k(T) of LineConstants.h: a warm cable has r k, a k^2 and fm k
+    Lanes<double> logWarmth; ///< ln k
+    Lanes<double> voltageReal, voltageImaginary, currentReal, currentImaginary, log;
+};
+
+// Each works on `count` lanes: a multiple of `laneGroup`, at most `laneCount`.
+
+/// One ampere through the load of each; `fahrenheit` is the temperature of each.
+void start(const Lanes<double> &fahrenheit, std::size_t count, const Ohms &between, Waves &waves);
+/// One element further towards the office.
+void pass(const Cables &cables, const Elements &elements, std::size_t count, Waves &waves);
+/// Losses in dB.
+void finish(const Waves &waves, std::size_t count, const Ohms &between, Lanes<double> &lossesDb);
 
 } // namespace loopwright::kernel

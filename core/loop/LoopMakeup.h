@@ -91,9 +91,10 @@ struct LoopElement
     static LoopElement tap(Wire wire, Length length);
     static LoopElement coil(double millihenry, std::optional<double> ohms = {});
 
-    /// Series resistance of the coil: as stated, else 9.0 ohm at 88 mH and 7.0 ohm at 66 mH, and
-    /// between and beyond them the straight line through the two (convention of this program).
-    double coilOhms() const { return ohms ? *ohms : 1 + millihenry / 11; }
+    /// Series resistance of a coil of which none is stated: 9.0 ohm at 88 mH and 7.0 ohm at 66 mH,
+    /// and between and beyond them the straight line through the two (convention of this program).
+    static double usualCoilOhms(double millihenry) { return 1 + millihenry / 11; }
+    double coilOhms() const { return ohms ? *ohms : usualCoilOhms(millihenry); }
     QString text() const; ///< "section of 26 AWG, 9000 ft"
     bool operator==(const LoopElement &) const = default;
 };

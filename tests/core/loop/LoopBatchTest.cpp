@@ -120,6 +120,57 @@ private slots:
         QVERIFY(agrees(losses[2], insertionLossDb(coils, 1e6)));
         QVERIFY(agrees(losses[3], insertionLossDb(makeup({section(26, 9000)}), 1e6)));
     }
+    // Columns of a fixed number of places, with places left empty between and behind the others.
+    void emptyPlacesChangeNothing()
+    {
+        using enum BatchKind;
+        const std::vector<BatchKind> kinds{Section, Tap,     Coil,    Section, Nothing, Nothing, //
+                                           Nothing, Section, Nothing, Coil,    Nothing, Nothing, //
+                                           Nothing, Nothing, Nothing, Nothing, Nothing, Nothing, //
+                                           Nothing, Tap,     Nothing, Section, Section, Section};
+        std::vector<std::int32_t> cables(kinds.size());
+        std::vector<double> kilometres(kinds.size());
+        for (std::size_t i = 0; i < kinds.size(); ++i) {
+            cables[i] = std::int32_t(i % wireCount);
+            kilometres[i] = 0.3 + 0.1 * double(i);
+        }
+        const std::vector<double> millihenry(kinds.size(), 88), fahrenheit{-40, 70, 100, 140};
+        const LoopColumns columns{{}, 6, kinds, cables, kilometres, millihenry, {}, fahrenheit};
+        std::vector<double> losses(fahrenheit.size());
+        lossesDb(columns, knownCables(), 40000, {900, 600}, 0, losses);
+        for (std::size_t loop = 0; loop < losses.size(); ++loop) {
+            LoopMakeup same;
+            same.temperature = Temperature{fahrenheit[loop], false};
+            for (std::size_t i = 6 * loop; i < 6 * (loop + 1); ++i) {
+                const Wire wire = knownCables()[i % wireCount].wire;
+                const Length length{1000 * kilometres[i], LengthUnit::Metre};
+                if (kinds[i] == Section)
+                    same.elements.push_back(LoopElement::section(wire, length));
+                else if (kinds[i] == Tap)
+                    same.elements.push_back(LoopElement::tap(wire, length));
+                else if (kinds[i] == Coil)
+                    same.elements.push_back(LoopElement::coil(88));
+            }
+            QVERIFY(agrees(losses[loop], insertionLossDb(same, 40000, {900, 600})));
+        }
+    }
+    // Loops of every length up to far more elements than are put in order, in one group of lanes.
+    void loopsOfAnyLengthGoTogether()
+    {
+        std::vector<LoopMakeup> makeups;
+        LoopBatch batch;
+        for (int i = 0; i < 120; ++i) {
+            LoopMakeup made;
+            for (int j = 0; j < i * 7 % 97; ++j)
+                made.elements.push_back(j % 5 == 1 ? tap(22, 100 + i) : section(24, 300 + 10 * j));
+            makeups.push_back(made);
+            batch.add(made);
+        }
+        std::vector<double> losses(makeups.size());
+        batch.lossesDb(40000, {}, 0, losses);
+        for (std::size_t i = 0; i < makeups.size(); ++i)
+            QVERIFY(agrees(losses[i], insertionLossDb(makeups[i], 40000)));
+    }
     void anEmptyBatchHasNothing()
     {
         const LoopBatch batch;
