@@ -147,9 +147,8 @@ void judgeBasicRate(const Judging &judging, const PairFigures &figures, Criterio
 
 void judgeAnalog(const Judging &judging, const PairFigures &figures, CriterionResult &result)
 {
-    const Limit &resistance = judging.limits.limit("rrd_long_resistance_max");
-    const Limit &unloaded = judging.limits.limit("rd_resistance_max");
-    const Limit &limit = figures.makeup && figures.makeup->loadCoils() > 0 ? resistance : unloaded;
+    const Limit &limit = figures.makeup ? voiceResistanceLimit(*figures.makeup, judging.limits)
+                                        : judging.limits.limit("rd_resistance_max");
     result.limit = limit.value;
     result.unit = limit.unit;
     result.limitText = QString("at most %1 ohm, load coils where the design rule wants them")

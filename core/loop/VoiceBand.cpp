@@ -79,19 +79,6 @@ RuleResult tapsBetweenCoils(const std::vector<Span> &spans)
     return atMost("voice_tap_between_coils", none, double(count), Suitability::Marginal);
 }
 
-RuleResult resistanceRule(const LoopMakeup &makeup, double ohms, const LimitSet &limits)
-{
-    // A loop is right by either design: the older one at any length, the revised one from 18 kft to
-    // 24 kft at a higher resistance.
-    const double feet = makeup.workingLengthFt();
-    const bool revised = feet > limits.value("rrd_unloaded_length_max") &&
-                         feet <= limits.value("rrd_long_length_max") && makeup.loadCoils() > 0;
-    RuleResult rule = atMost(
-        "voice_resistance", limits.limit(revised ? "rrd_long_resistance_max" : "rd_resistance_max"),
-        ohms, Suitability::NotSuitable);
-    return rule;
-}
-
 void addCoilRules(std::vector<RuleResult> &rules, const LoopMakeup &makeup, const LimitSet &limits)
 {
     const auto spans = spansBetweenCoils(makeup);
@@ -106,6 +93,14 @@ void addCoilRules(std::vector<RuleResult> &rules, const LoopMakeup &makeup, cons
 
 } // namespace
 
+const Limit &voiceResistanceLimit(const LoopMakeup &makeup, const LimitSet &limits)
+{
+    const double feet = makeup.workingLengthFt();
+    const bool revised = feet > limits.value("rrd_unloaded_length_max") &&
+                         feet <= limits.value("rrd_long_length_max") && makeup.loadCoils() > 0;
+    return limits.limit(revised ? "rrd_long_resistance_max" : "rd_resistance_max");
+}
+
 VoiceBandQualification qualifyVoiceBand(const LoopMakeup &makeup, const LimitSet &limits)
 {
     const AnalogPrediction prediction = predictAnalog(makeup);
@@ -118,7 +113,8 @@ VoiceBandQualification qualifyVoiceBand(const LoopMakeup &makeup, const LimitSet
     loop.slopeDb = prediction.slopeDb;
     loop.loopCurrentMa = prediction.loopCurrentMa;
 
-    loop.rules.push_back(resistanceRule(makeup, loop.dcResistanceOhm, limits));
+    loop.rules.push_back(atMost("voice_resistance", voiceResistanceLimit(makeup, limits),
+                                loop.dcResistanceOhm, Suitability::NotSuitable));
     loop.rules.push_back(
         coilsByLength("voice_load_coils", makeup, limits.limit("rd_unloaded_length_max")));
     if (loop.loadCoils > 0)

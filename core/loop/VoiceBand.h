@@ -24,6 +24,10 @@ struct VoiceBandQualification
     QJsonObject toJson() const;
 };
 
+/// What the DC resistance of this make-up is held against. A loop is right by either design: the
+/// older one at any length, the revised one, which allows more, from 18 kft to 24 kft with coils.
+const Limit &voiceResistanceLimit(const LoopMakeup &makeup, const LimitSet &limits);
+
 /// Not suitable over the resistance of the loop's design or where coils are wanted and missing;
 /// marginal where coils stand that are not wanted or are wrongly spaced, where a tap hangs between
 /// coils, and where the end section or the taps exceed the design.

@@ -33,6 +33,18 @@ void set(QList<QJsonObject> &facts, int n, const QString &key, const QJsonValue 
     at(facts, n).insert(key, value);
 }
 
+/// Three load coils, each with a section of 22 AWG behind it.
+QJsonObject loadedPair(double sectionFt)
+{
+    const auto section = [](double feet) {
+        return QJsonObject{{"type", "section"}, {"gauge_awg", 22}, {"length_ft", feet}};
+    };
+    QJsonArray elements{section(3000)};
+    for (int i = 0; i < 3; ++i)
+        elements << QJsonObject{{"type", "load_coil"}, {"millihenry", 88}} << section(sectionFt);
+    return {{"elements", elements}};
+}
+
 } // namespace
 
 class DecideTest : public QObject
@@ -283,6 +295,15 @@ private slots:
         row("no loop", "loop", "missing", "incomplete", [](F &f) { drop(f, 2); });
         row("resistance high", "loop", "not_met", "not_accepted",
             [](F &f) { set(f, 2, "dc_resistance_ohm", 1301); });
+        // A coil allows more resistance only on a loop that is long enough to want it.
+        row("resistance high, coil on a short loop", "loop", "not_met", "not_accepted", [](F &f) {
+            set(f, 2, "dc_resistance_ohm", 1400);
+            set(f, 2, "makeup", loadedPair(4000));
+        });
+        row("resistance high, loaded as due", "loop", "met", "accepted", [](F &f) {
+            set(f, 2, "dc_resistance_ohm", 1400);
+            set(f, 2, "makeup", loadedPair(6000));
+        });
         row("no card", "safety", "missing", "incomplete", [](F &f) { drop(f, 1); });
     }
     void judgesAnalog() { check(analogFields(), analogFacts()); }
