@@ -94,8 +94,9 @@ RuleResult coilsByLength(const QString &key, const LoopMakeup &makeup, const Lim
     else
         rule.reason = due ? QString("Load coils: %1 on %2; the rule asks for some beyond %3")
                           : QString("Load coils: %1 on %2; the rule asks for none up to %3");
-    rule.reason =
-        rule.reason.arg(coils).arg(figureText(feet, "ft"), figureText(length.value, length.unit));
+    rule.reason = rule.reason.arg(coils).arg(due ? figureApart(feet, length.value, "ft")
+                                                 : figureText(feet, "ft"),
+                                             figureText(length.value, length.unit));
     if (due != (coils > 0))
         rule.verdict = due ? Suitability::NotSuitable : Suitability::Marginal;
     return rule;

@@ -13,6 +13,17 @@ double slack(double limit)
     return 1e-9 * std::max(1.0, std::abs(limit));
 }
 
+int usualDecimals(const QString &unit)
+{
+    return unit == "dB" ? 2 : 0;
+}
+
+QString withDecimals(double value, const QString &unit, int decimals)
+{
+    const QString number = QString::number(value, 'f', decimals);
+    return unit.isEmpty() ? number : QString(number + ' ' + unit);
+}
+
 RuleResult compared(const QString &key, const Limit &limit, double measured, bool isMet,
                     Suitability otherwise, const char *met, const char *notMet)
 {
@@ -25,7 +36,9 @@ RuleResult compared(const QString &key, const Limit &limit, double measured, boo
             limit.unit,
             limit.source,
             QString("%1: %2, %3 %4")
-                .arg(name, figureText(measured, limit.unit),
+                .arg(name,
+                     isMet ? figureText(measured, limit.unit)
+                           : figureApart(measured, limit.value, limit.unit),
                      QString::fromLatin1(isMet ? met : notMet),
                      figureText(limit.value, limit.unit))};
 }
@@ -34,8 +47,18 @@ RuleResult compared(const QString &key, const Limit &limit, double measured, boo
 
 QString figureText(double value, const QString &unit)
 {
-    const QString number = QString::number(value, 'f', unit == "dB" ? 2 : 0);
-    return unit.isEmpty() ? number : QString(number + ' ' + unit);
+    return withDecimals(value, unit, usualDecimals(unit));
+}
+
+QString figureApart(double value, double limit, const QString &unit)
+{
+    constexpr int most = 6;
+    for (int decimals = usualDecimals(unit); decimals <= most; ++decimals) {
+        const QString text = withDecimals(value, unit, decimals);
+        if (text != withDecimals(limit, unit, decimals))
+            return text;
+    }
+    return figureText(value, unit);
 }
 
 RuleResult atMost(const QString &key, const Limit &limit, double measured, Suitability beyond)

@@ -51,6 +51,9 @@ QStringList reasonsOf(const std::vector<RuleResult> &rules);
 QJsonArray rulesJson(const std::vector<RuleResult> &rules);
 /// "41.70 dB", "1300 ohm".
 QString figureText(double value, const QString &unit);
+/// The same with as many decimals more as tell the value from a limit that it misses: "1300.04
+/// ohm".
+QString figureApart(double value, double limit, const QString &unit);
 
 /// A set of rules under one name; its verdict is the worst of its results.
 struct RuleSet

@@ -37,6 +37,16 @@ private slots:
         QCOMPARE(figureText(41.7047, "dB"), QString("41.70 dB"));
         QCOMPARE(figureText(3, ""), QString("3"));
     }
+    void aNarrowMissIsToldFromTheLimit()
+    {
+        QCOMPARE(atMost("x", m_limit, 1300.04, Suitability::NotSuitable).reason,
+                 QString("DC resistance of the loop: 1300.04 ohm, over 1300 ohm"));
+        QCOMPARE(atLeast("x", m_limit, 1299.7, Suitability::Marginal).reason,
+                 QString("DC resistance of the loop: 1299.7 ohm, under 1300 ohm"));
+        QCOMPARE(figureApart(42.001, 42, "dB"), QString("42.001 dB"));
+        QCOMPARE(figureApart(42.5, 42, "dB"), QString("42.50 dB"));
+        QCOMPARE(figureApart(5, 5, ""), QString("5"));
+    }
     void theWorstDecides()
     {
         QCOMPARE(worstOf({}), Suitability::Suitable);
