@@ -1,6 +1,7 @@
 #include "core/loop/LoopCandidates.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <functional>
 
@@ -141,6 +142,8 @@ private:
     LoopMakeup stretched(double share) const;
     void tryHiddenCoilAt(const Place &place, double millihenry);
     void tryLoadedLoop();
+    void tryOtherWires(const std::vector<std::size_t> &sections, const QString &what,
+                       double stretch);
 
     const LoopMakeup &m_makeup;
     const MeasuredLoop &m_measured;
@@ -290,31 +293,46 @@ void Fitter::tryGone(ElementType type, LoopCause cause, double stretch)
               stretch + 0.5);
 }
 
+void Fitter::tryOtherWires(const std::vector<std::size_t> &sections, const QString &what,
+                           double stretch)
+{
+    const Wire recorded = m_makeup.elements[sections.front()].wire;
+    const auto tryWire = [&](const Wire &wire) {
+        if (wire == recorded)
+            return;
+        LoopMakeup makeup = m_makeup;
+        for (const std::size_t section : sections)
+            makeup.elements[section].wire = wire;
+        const int steps = std::abs(wireNumber(wire) - wireNumber(recorded));
+        offer(LoopCause::Gauge, makeup, QString("%1 is of %2").arg(what, wire.text()),
+              stretch + (steps - 1) * gaugeStretchPerStep);
+    };
+    if (recorded.gaugeAwg != 0)
+        for (const int gauge : knownGauges())
+            tryWire(Wire::awg(gauge));
+    else
+        for (const double diameter : knownDiameters())
+            tryWire(Wire::millimetres(diameter));
+}
+
+/// One section alone, then all that are recorded of one wire.
 void Fitter::tryGauges()
 {
+    std::array<std::vector<std::size_t>, wireCount> sections;
     std::size_t tried = 0;
-    for (std::size_t i = 0; i < m_makeup.elements.size() && tried < mostPlaces; ++i) {
-        const LoopElement &recorded = m_makeup.elements[i];
-        if (recorded.type != ElementType::Section)
+    for (std::size_t i = 0; i < m_makeup.elements.size(); ++i) {
+        if (m_makeup.elements[i].type != ElementType::Section)
             continue;
-        ++tried;
-        const auto swap = [&](const Wire &wire) {
-            if (wire == recorded.wire)
-                return;
-            LoopMakeup makeup = m_makeup;
-            makeup.elements[i].wire = wire;
-            const int steps = std::abs(wireNumber(wire) - wireNumber(recorded.wire));
-            offer(LoopCause::Gauge, makeup,
-                  QString("the %1, is of %2").arg(m_makeup.textAt(i), wire.text()),
-                  gaugeStretch + (steps - 1) * gaugeStretchPerStep);
-        };
-        if (recorded.wire.gaugeAwg != 0)
-            for (const int gauge : knownGauges())
-                swap(Wire::awg(gauge));
-        else
-            for (const double diameter : knownDiameters())
-                swap(Wire::millimetres(diameter));
+        sections[std::size_t(wireNumber(m_makeup.elements[i].wire))].push_back(i);
+        if (++tried <= mostPlaces)
+            tryOtherWires({i}, QString("the %1,").arg(m_makeup.textAt(i)), gaugeStretch);
     }
+    for (const auto &same : sections)
+        if (same.size() > 1)
+            tryOtherWires(
+                same,
+                QString("every section of %1").arg(m_makeup.elements[same.front()].wire.text()),
+                gaugeStretch + 0.5);
 }
 
 } // namespace

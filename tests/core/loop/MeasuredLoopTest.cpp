@@ -65,6 +65,8 @@ private slots:
         row("coil gone", {section(22, 3000), coil(), section(22, 6000)}, {section(22, 9000)},
             "coil_gone");
         row("wrong gauge", {section(24, 12000)}, {section(26, 12000)}, "gauge");
+        row("wrong gauge throughout", {section(22, 1800), section(22, 5600), section(22, 2700)},
+            {section(19, 1800), section(19, 5600), section(19, 2700)}, "gauge");
     }
     void namesWhatIsWrong()
     {
