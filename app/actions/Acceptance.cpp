@@ -1,7 +1,7 @@
 #include "app/actions/Acceptance.h"
 
 #include "app/actions/Doing.h"
-#include "app/actions/ShippedLimits.h"
+#include "app/actions/LimitSets.h"
 #include "core/acceptance/Judging.h"
 #include "db/DecisionStore.h"
 #include "db/EvidenceStore.h"

@@ -1,6 +1,6 @@
 #include "app/actions/Doing.h"
 
-#include "app/actions/ShippedLimits.h"
+#include "app/actions/LimitSets.h"
 #include "core/acceptance/Evidence.h"
 #include "core/base/TextForm.h"
 #include "core/order/Claims.h"

@@ -1,6 +1,6 @@
 #include "app/actions/Records.h"
 
-#include "app/actions/ShippedLimits.h"
+#include "app/actions/LimitSets.h"
 
 #include <QDateTime>
 #include <QDir>

@@ -46,16 +46,6 @@ Result<QList<TestLine>> testLinesOf(Records &records, const QString &office)
     return OfficeStore(records.database()).testLines(office);
 }
 
-Result<LimitSet> limitSet(Records &records, const QString &version)
-{
-    auto found = LimitSetStore(records.database()).find(version);
-    if (!found)
-        return failure(found.error());
-    if (!*found)
-        return failure(ErrorCode::NotFound, QString("There is no limit set \"%1\".").arg(version));
-    return std::move(**found);
-}
-
 Result<QList<Person>> people(Records &records)
 {
     return asList(PersonStore(records.database()).all());

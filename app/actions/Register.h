@@ -15,8 +15,6 @@ Result<QList<ServingOffice>> offices(Records &records);
 Result<QList<TestLine>> testLinesOf(Records &records, const QString &office);
 Result<QList<Person>> people(Records &records);
 Result<QList<Instrument>> instruments(Records &records);
-/// The limit set of this version, as a decision names it. NotFound where there is none.
-Result<LimitSet> limitSet(Records &records, const QString &version);
 
 /// One thing that the audit found, with the circuits that it concerns.
 struct AuditFinding

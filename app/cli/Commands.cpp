@@ -17,12 +17,13 @@
 #include "app/cli/commands/ImportFiles.h"
 #include "app/cli/commands/IssueCertificate.h"
 #include "app/cli/commands/KeepBackup.h"
-#include "app/cli/commands/ListLimits.h"
+#include "app/cli/commands/Limits.h"
 #include "app/cli/commands/ListOrders.h"
 #include "app/cli/commands/ListRegister.h"
 #include "app/cli/commands/ListVariants.h"
 #include "app/cli/commands/LoopCurve.h"
 #include "app/cli/commands/PrintCard.h"
+#include "app/cli/commands/PrintDay.h"
 #include "app/cli/commands/PutOrder.h"
 #include "app/cli/commands/QualifyLoop.h"
 #include "app/cli/commands/RecordFacts.h"
@@ -50,7 +51,8 @@ constexpr CommandEntry commands[] = {
     {"loop curve", "Tell or draw the loss of a make-up over frequency", Effect::Paints, makeLoopCurve},
     {"strip", "Draw a run second by second", Effect::Paints, makeStripPicture},
     {"variants", "List the protocol variants", Effect::Reads, makeListVariants},
-    {"limits", "List the limits with their sources", Effect::Reads, makeListLimits},
+    {"limits show", "Show the limits with their sources", Effect::Reads, makeShowLimits},
+    {"limits add", "Add a limit set of the office's own", Effect::Changes, makeAddLimits},
     // the register
     {"office import", "Take serving offices in from CSV", Effect::Changes, makeImportOffices},
     {"office list", "List the serving offices", Effect::Reads, makeListOffices},
@@ -73,6 +75,7 @@ constexpr CommandEntry commands[] = {
     {"decide", "Decide an order criterion by criterion", Effect::Changes, makeDecideOrder},
     {"accept", "Accept an order with exception", Effect::Changes, makeAcceptOrder},
     {"handoff", "Make the page that hands on a job", Effect::Paints, makeHandOn},
+    {"day", "Make the list of an installer's jobs of a day", Effect::Paints, makePrintDay},
     {"card", "Print the settings for the terminal equipment", Effect::Paints, makePrintCard},
     {"certificate issue", "Issue the certificate of an order", Effect::ChangesAndPaints, makeIssueCertificate},
     {"certificate verify", "Say whether a certificate is genuine", Effect::Reads, makeVerifyCertificate},
@@ -90,6 +93,7 @@ constexpr std::pair<const char *, const char *> groups[] = {
     {"analyse", "Evaluate error-rate runs"},
     {"qualify", "Judge loops"},
     {"loop", "Look at loops"},
+    {"limits", "The limits by which is decided"},
     {"office", "Serving offices"},
     {"installer", "Installers, dispatchers and supervisors"},
     {"instrument", "Test sets and meters"},

@@ -176,7 +176,7 @@ Sheet dayList(const QString &installer, QDate day, const std::vector<DayJob> &jo
     SheetBuilder sheet(paper, title);
     drawTitle(sheet, title,
               QString("%1, %2 job%3")
-                  .arg(installer.isEmpty() ? QString("No installer named") : installer,
+                  .arg(installer.isEmpty() ? QString("All installers") : installer,
                        QString::number(jobs.size()), jobs.size() == 1 ? QString() : QString("s")),
               style);
     for (const DayJob &job : jobs)

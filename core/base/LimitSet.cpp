@@ -96,6 +96,8 @@ Result<LimitSet> LimitSet::fromJson(const QJsonObject &object, const QString &pl
     for (const QString &key : requiredLimitKeys())
         if (!set.m_limits.contains(key))
             reader.fail("limits", QString("lacks \"%1\"").arg(key));
+    if (!reader.failed() && (set.value("run_confidence") <= 0 || set.value("run_confidence") >= 1))
+        reader.fail("limits", "has a \"run_confidence\" that is not between 0 and 1");
     reader.done();
     LOOPWRIGHT_TRY(reader.result());
     return set;

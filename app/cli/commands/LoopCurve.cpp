@@ -1,6 +1,6 @@
 #include "app/cli/commands/LoopCurve.h"
 
-#include "app/actions/ShippedLimits.h"
+#include "app/actions/LimitSets.h"
 #include "app/cli/Layout.h"
 #include "app/cli/LoopFile.h"
 #include "app/cli/Picture.h"

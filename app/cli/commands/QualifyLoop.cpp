@@ -1,6 +1,6 @@
 #include "app/cli/commands/QualifyLoop.h"
 
-#include "app/actions/ShippedLimits.h"
+#include "app/actions/LimitSets.h"
 #include "app/cli/Layout.h"
 #include "app/cli/LoopFile.h"
 #include "core/loop/DesignRules.h"

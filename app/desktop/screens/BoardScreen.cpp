@@ -1,5 +1,7 @@
 #include "app/desktop/screens/BoardScreen.h"
 
+#include "app/actions/DayList.h"
+#include "app/desktop/PaperOut.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/screens/BoardFilterBar.h"
 #include "app/desktop/screens/BoardSide.h"
@@ -64,8 +66,12 @@ QWidget *BoardScreen::makeHead()
     connect(m_search, &QLineEdit::textChanged, this, [this] { m_typing.start(); });
     m_found = new QLabel;
     m_found->setObjectName(QStringLiteral("found"));
+    auto *day = makeButton(tr("Day list…"), QStringLiteral("day_list"), [this] { saveDayList(); });
+    day->setToolTip(
+        tr("What is due by today, for the installer chosen below or for all, as a PDF"));
     layout->addWidget(m_search, 1);
     layout->addWidget(m_found);
+    layout->addWidget(day);
     whenThemed(head, [this] {
         m_search->setFont(sized(1.15));
         m_search->setMinimumHeight(em(2.4));
@@ -254,6 +260,23 @@ void BoardScreen::openSelected()
 {
     if (const QString order = selectedOrder(); !order.isEmpty())
         emit openOrder(order);
+}
+
+void BoardScreen::saveDayList()
+{
+    const auto list = daySheet(records(), m_filter.installer, workplace().today(), localPaper());
+    if (!list) {
+        emit said(list.error().text());
+        return;
+    }
+    const auto saved =
+        saveSheet(this, list->sheet,
+                  QStringLiteral("jobs-%1.pdf").arg(workplace().today().toString(Qt::ISODate)),
+                  records().now());
+    if (!saved)
+        emit said(saved.error().text());
+    else if (!saved->isEmpty())
+        emit said(tr("Saved as %1.").arg(*saved));
 }
 
 void BoardScreen::resizeEvent(QResizeEvent *event)

@@ -55,6 +55,7 @@ private:
     void selectionChanged();
     void openSelected();
     QString selectedOrder() const;
+    void saveDayList();
 
     BoardFilter m_filter;
     Worker m_finder;

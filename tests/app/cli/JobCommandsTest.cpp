@@ -331,6 +331,71 @@ private slots:
         COMPARE_STATUS(at({"handoff", "26-0007"}), ExitStatus::No);
     }
 
+    void listOfADay()
+    {
+        const Answered day = at({"day", "--installer", "okafor", "--out", path("d.pdf")});
+        COMPARE_STATUS(day, ExitStatus::Yes);
+        QVERIFY(contentOf(path("d.pdf")).startsWith("%PDF"));
+        QStringList due; // as the board has it: due by today, and not done
+        for (const QJsonValue &row :
+             at({"order", "list", "--installer", "okafor", "--due-before", "2026-03-13"}).array())
+            if (row["status"] == "open")
+                due << row["order"].toString();
+        QStringList listed = day.object()["orders"].toVariant().toStringList();
+        QVERIFY(!due.isEmpty() && listed.contains("26-0001"));
+        due.sort();
+        listed.sort();
+        QCOMPARE(listed, due);
+        COMPARE_STATUS(at({"order", "cancel", "26-0001", "--because", "The customer moved."}),
+                       ExitStatus::Yes);
+        QVERIFY(!at({"day", "--installer", "okafor", "--out", path("d.pdf")})
+                     .object()["orders"]
+                     .toArray()
+                     .contains("26-0001"));
+        COMPARE_STATUS(at({"day", "--installer", "nobody", "--out", path("n.pdf")}),
+                       ExitStatus::BadInput);
+        QVERIFY(!QFile::exists(path("n.pdf")));
+    }
+
+    void limitsOfTheOffice()
+    {
+        record("26-0001");
+        QCOMPARE(outcome("26-0001"), QString("accepted"));
+        const QString before = at({"decide", "26-0001"}).object()["decision"].toString();
+        QJsonObject set = at({"limits", "show"}).object();
+        set["version"] = "own-1";
+        set["valid_from"] = "2026-03-01";
+        QJsonArray limits = set["limits"].toArray();
+        for (QJsonValueRef each : limits)
+            if (QJsonObject limit = each.toObject(); limit["key"] == "bri_loss_max") {
+                limit["value"] = 1;
+                limit["source"] = "common practice";
+                each = limit;
+            }
+        set["limits"] = limits;
+        const QString own = file("own.json", QJsonDocument(set).toJson());
+        COMPARE_STATUS(at({"limits", "add", own}), ExitStatus::Yes);
+        QCOMPARE(at({"limits", "show"}).object()["version"].toString(), QString("own-1"));
+        QCOMPARE(at({"limits", "show", "--set", "2026-1"}).object()["version"].toString(),
+                 QString("2026-1"));
+        // The board knows at once; the decision made before stays as it was.
+        QCOMPARE(at({"order", "list", "--text", "26-0001"}).array()[0]["outcome"].toString(),
+                 QString("not_accepted"));
+        QCOMPARE(outcome("26-0001"), QString("not_accepted"));
+        QCOMPARE(at({"decide", "--again", before}).object()["outcome"].toString(),
+                 QString("accepted"));
+        COMPARE_STATUS(at({"history", "verify"}), ExitStatus::Yes);
+
+        QVERIFY(!at({"limits", "add", own}).object()["added"].toBool());
+        set["valid_from"] = "2026-03-02";
+        COMPARE_STATUS(at({"limits", "add", file("own.json", QJsonDocument(set).toJson())}),
+                       ExitStatus::BadInput);
+        set["version"] = "own-2";
+        set["limits"] = QJsonArray();
+        COMPARE_STATUS(at({"limits", "add", file("own.json", QJsonDocument(set).toJson())}),
+                       ExitStatus::BadInput);
+    }
+
     void completingAndCancelling()
     {
         COMPARE_STATUS(at({"order", "complete", "26-0007"}), ExitStatus::No);

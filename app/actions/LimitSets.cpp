@@ -1,4 +1,4 @@
-#include "app/actions/ShippedLimits.h"
+#include "app/actions/LimitSets.h"
 
 #include "app/actions/Doing.h"
 #include "db/LimitSetStore.h"
@@ -14,6 +14,22 @@ static void initLimits()
 }
 
 namespace loopwright {
+
+namespace {
+
+Result<void> refreshOpenOrders(Records &records, Transaction &transaction)
+{
+    QStringList numbers;
+    LOOPWRIGHT_TRY(OrderStore(records.database()).eachOpen([&](const StoredOrder &stored) {
+        numbers << stored.order.number;
+        return Result<void>();
+    }));
+    for (const QString &number : std::as_const(numbers))
+        LOOPWRIGHT_TRY(refreshState(records, transaction, number));
+    return {};
+}
+
+} // namespace
 
 Result<std::vector<LimitSet>> shippedLimitSets()
 {
@@ -67,6 +83,34 @@ Result<void> bringShippedLimits(Records &records)
             registerEvent(records, "limit_set_added", {{"version", set.version()}})));
     }
     return {};
+}
+
+Result<LimitSet> limitSet(Records &records, const QString &version)
+{
+    auto found = LimitSetStore(records.database()).find(version);
+    if (!found)
+        return failure(found.error());
+    if (!*found)
+        return failure(ErrorCode::NotFound, QString("There is no limit set \"%1\".").arg(version));
+    return std::move(**found);
+}
+
+Result<bool> addLimitSet(Records &records, const LimitSet &set)
+{
+    auto transaction = Transaction::begin(records.database());
+    if (!transaction)
+        return failure(transaction.error());
+    const auto added = LimitSetStore::add(*transaction, set);
+    if (!added || !*added)
+        return added;
+    const auto inForce = LimitSetStore(records.database()).inForceOn(records.now().localDate());
+    if (!inForce)
+        return failure(inForce.error());
+    if (*inForce && (*inForce)->version() == set.version())
+        LOOPWRIGHT_TRY(refreshOpenOrders(records, *transaction));
+    LOOPWRIGHT_TRY(transaction->commit(
+        registerEvent(records, "limit_set_added", {{"version", set.version()}})));
+    return true;
 }
 
 Result<LimitSet> limitsInForce(Records &records)

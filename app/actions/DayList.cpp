@@ -1,0 +1,83 @@
+#include "app/actions/DayList.h"
+
+#include "app/actions/Orders.h"
+#include "db/PersonStore.h"
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+DayJob dayJobOf(const OrderView &view)
+{
+    const ServiceOrder &order = view.order;
+    DayJob job;
+    job.appointment = order.appointment;
+    job.order = order.number;
+    job.customer = order.customer;
+    job.premises = order.premises;
+    job.contact = order.contact;
+    job.circuit = order.circuit;
+    job.office = view.office.name;
+    job.pair = order.pair;
+    job.accessNotes = order.accessNotes;
+    job.terminalLocation = order.terminalLocation;
+    job.remarks = order.remarks;
+    QStringList services;
+    for (const CertificateLine &line : serviceLines(order))
+        services << line.name + ": " + line.value;
+    job.service = services.join("; ");
+    job.line = jobLine(view.decision, view.stage);
+    job.next = nextSentence(view.decision);
+    return job;
+}
+
+} // namespace
+
+Result<std::vector<DayJob>> jobsOfDay(Records &records, const QString &installer, QDate day)
+{
+    BoardFilter filter;
+    filter.installer = installer;
+    filter.dueBefore = day.addDays(1);
+    const auto rows = boardRows(records, filter);
+    if (!rows)
+        return failure(rows.error());
+    std::vector<DayJob> jobs;
+    for (const BoardRow &row : *rows) {
+        if (row.status != u"open")
+            continue;
+        const auto view = showOrder(records, row.order);
+        if (!view)
+            return failure(view.error());
+        jobs.push_back(dayJobOf(*view));
+    }
+    // "09:00-11:00" sorts as text; who comes at any time comes when there is time.
+    std::ranges::stable_sort(jobs, {}, [](const DayJob &job) {
+        return std::pair(job.appointment.isEmpty(), job.appointment);
+    });
+    return jobs;
+}
+
+Result<DaySheet> daySheet(Records &records, const QString &installer, QDate day, Paper paper)
+{
+    QString name;
+    if (!installer.isEmpty()) {
+        const auto person = PersonStore(records.database()).find(installer);
+        if (!person)
+            return failure(person.error());
+        if (!*person)
+            return failure(ErrorCode::NotFound,
+                           QString("There is no installer \"%1\" in the register.").arg(installer));
+        name = (*person)->name;
+    }
+    const auto jobs = jobsOfDay(records, installer, day);
+    if (!jobs)
+        return failure(jobs.error());
+    DaySheet made{dayList(name, day, *jobs, paper), {}};
+    for (const DayJob &job : *jobs)
+        made.orders << job.order;
+    return made;
+}
+
+} // namespace loopwright

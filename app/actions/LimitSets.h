@@ -1,0 +1,25 @@
+#pragma once
+// Limit sets: those that come with the program, those of the office, and the one in force.
+
+#include "app/actions/Records.h"
+#include "core/base/LimitSet.h"
+
+namespace loopwright {
+
+/// Every shipped set, oldest first; for work without records.
+Result<std::vector<LimitSet>> shippedLimitSets();
+/// The newest of them.
+Result<LimitSet> shippedLimits();
+
+/// Adds each shipped set that the database does not have yet. A set is never edited.
+Result<void> bringShippedLimits(Records &records);
+/// The set of this version, as a decision names it. NotFound where there is none.
+Result<LimitSet> limitSet(Records &records, const QString &version);
+/// Adds a set of the office's own; false where the very same is there. BadInput where its version
+/// is there with other limits, or a limit cannot be one. Where it is in force today, every open
+/// order is decided anew for the board; decisions made before keep theirs.
+Result<bool> addLimitSet(Records &records, const LimitSet &set);
+/// The set in force on the day of records.now().
+Result<LimitSet> limitsInForce(Records &records);
+
+} // namespace loopwright

@@ -1,0 +1,11 @@
+#pragma once
+// `limits show`: the limits, each with unit and source. `limits add`: a set of the office's own.
+
+#include "app/cli/Command.h"
+
+namespace loopwright {
+
+std::unique_ptr<Command> makeShowLimits();
+std::unique_ptr<Command> makeAddLimits();
+
+} // namespace loopwright
