@@ -186,7 +186,7 @@ QByteArray csvRecord(const QStringList &fields)
 
 QString spreadsheetSafe(const QString &text)
 {
-    static const QRegularExpression number(R"(\A[+-]?\d+(\.\d+)?\z)");
+    static const QRegularExpression number(R"(\A-?\d+(\.\d+)?\z)");
     if (text.isEmpty() || !QString("=+-@\t\r").contains(text[0]) || number.match(text).hasMatch())
         return text;
     return '\'' + text;

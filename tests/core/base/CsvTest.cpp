@@ -85,6 +85,8 @@ private slots:
         QCOMPARE(spreadsheetSafe("=1+1"), "'=1+1");
         QCOMPARE(spreadsheetSafe("@x"), "'@x");
         QCOMPARE(spreadsheetSafe("-12.5"), "-12.5");
+        // A number to dial; a spreadsheet would take its plus away.
+        QCOMPARE(spreadsheetSafe("+12175550143"), "'+12175550143");
         QCOMPARE(spreadsheetSafe("plain"), "plain");
     }
 };
