@@ -108,8 +108,7 @@ inline Result<void> addWholeJob(Database &database)
                                   {"issued_at", at.text()},
                                   {"order", QJsonObject{{"order_number", evidence.order.number}}}};
         LOOPWRIGHT_TRY(CertificateStore::add(
-            transaction,
-            {"26-007-00001-99", evidence.order.number, decision.id, at, content, {}}));
+            transaction, {"26-007-00001-99", evidence.order.number, decision.id, at, content, {}}));
         LOOPWRIGHT_TRY(
             CertificateStore::addIssue(transaction, "26-007-00001-99", QString(64, 'a'), "a4", at));
         return {};

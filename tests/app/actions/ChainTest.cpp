@@ -174,64 +174,6 @@ private slots:
         QCOMPARE(completeOrder(*records, "A-1001").error().code, ErrorCode::Refused);
         QCOMPARE(decideOrder(*records, "A-9999").error().code, ErrorCode::NotFound);
     }
-    void theSameRecordTwiceAddsNothing()
-    {
-        auto records = acceptedJob();
-        const qint64 events = verifyHistory(*records)->events;
-        const auto again = recordFile(*records, recordBytes(briFields(), briFacts()), "job.json");
-        QVERIFY(again);
-        QCOMPARE(again->added.size(), 0);
-        QCOMPARE(again->alreadyThere.size(), briFacts().size());
-        QCOMPARE(verifyHistory(*records)->events, events);
-        QList<QJsonObject> other = briFacts();
-        other[2]["loss_db"] = 1.5;
-        const auto refused = recordFile(*records, recordBytes(briFields(), other), "job.json");
-        QVERIFY(!refused);
-        QCOMPARE(refused.error().place, "job.json.facts[2].id");
-    }
-    void theSameRecordWithoutIdsAddsNothingEither()
-    {
-        auto records = office();
-        imported(*records, {briFields()});
-        QList<QJsonObject> facts = briFacts();
-        for (QJsonObject &fact : facts)
-            fact.remove("id");
-        const QByteArray bytes = recordBytes(briFields(), facts);
-        const auto first = recordFile(*records, bytes, "job.json");
-        QVERIFY2(first, first ? "" : qPrintable(first.error().text()));
-        QCOMPARE(first->added.size(), facts.size());
-        const auto second = recordFile(*records, bytes, "job.json");
-        QCOMPARE(second->added.size(), 0);
-        QCOMPARE(second->alreadyThere, first->added);
-    }
-    void everyMomentOfAFactIsComparedWithTheClock_data()
-    {
-        QTest::addColumn<QString>("fact");
-        QTest::addColumn<QString>("place");
-        const QString run = R"({"kind":"run","at":"2026-03-05T10:00:00Z","path":"self_call",
-            "channels":["B1"],"bit_errors":0,"started":"%1","ended":"%2"})";
-        QTest::newRow("start") << run.arg("2026-03-08T10:00:00Z", "2026-03-08T10:15:00Z")
-                               << "started";
-        QTest::newRow("end") << run.arg("2026-03-05T10:00:00Z", "2026-03-08T10:15:00Z") << "ended";
-        QTest::newRow("left")
-            << R"({"kind":"visit","at":"2026-03-05T10:00:00Z","left":"2026-04-05T10:00:00Z"})"
-            << "left";
-        QTest::newRow("arrived")
-            << R"({"kind":"visit","at":"2026-03-05T10:00:00Z","arrived":"2026-04-05T10:00:00Z"})"
-            << "arrived";
-    }
-    void everyMomentOfAFactIsComparedWithTheClock()
-    {
-        QFETCH(QString, fact);
-        QFETCH(QString, place);
-        auto records = office();
-        imported(*records, {briFields()});
-        const auto done = recordFile(
-            *records, QString(R"({"order":"A-1001","facts":[%1]})").arg(fact).toUtf8(), "job.json");
-        QVERIFY(!done);
-        QCOMPARE(done.error().code, ErrorCode::BadInput);
-        QCOMPARE(done.error().place, "job.json.facts[0]." + place);
-    }
     void refusesARecordWhole()
     {
         auto records = office();
