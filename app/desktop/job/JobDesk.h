@@ -6,7 +6,7 @@
 
 #include "app/actions/Evidence.h"
 #include "app/actions/Orders.h"
-#include "app/actions/Register.h"
+#include "app/actions/LimitSets.h"
 #include "app/desktop/Workplace.h"
 
 #include <QObject>
