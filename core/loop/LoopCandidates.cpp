@@ -1,5 +1,7 @@
 #include "core/loop/LoopCandidates.h"
 
+#include "core/loop/LoopPlace.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -22,60 +24,7 @@ constexpr double gaugeStretchPerStep = 1.5;
 constexpr double coilStretch = 3;
 constexpr double coilGoneStretch = 3;
 
-constexpr std::size_t mostPlaces = 24;
 constexpr double coilMillihenry[] = {88, 66, 44};
-
-/// A place between two elements, or within a section.
-struct Place
-{
-    std::size_t before = 0; ///< position of the element that comes next
-    double share = 0;       ///< of that section that lies in front
-};
-
-/// Joints and the middles of sections, at most `mostPlaces`, the customer's end included.
-std::vector<Place> places(const LoopMakeup &makeup)
-{
-    std::vector<Place> all;
-    for (std::size_t i = 0; i < makeup.elements.size(); ++i) {
-        all.push_back({i, 0});
-        if (makeup.elements[i].type == ElementType::Section)
-            all.push_back({i, 0.5});
-    }
-    all.push_back({makeup.elements.size(), 0});
-    if (all.size() <= mostPlaces)
-        return all;
-    std::vector<Place> some;
-    for (std::size_t i = 0; i < mostPlaces; ++i)
-        some.push_back(all[i * (all.size() - 1) / (mostPlaces - 1)]);
-    return some;
-}
-
-/// The make-up with an element put in; returns where it stands.
-std::size_t insertAt(LoopMakeup &makeup, const Place &place, const LoopElement &element)
-{
-    auto &elements = makeup.elements;
-    if (place.share <= 0) {
-        elements.insert(elements.begin() + std::ptrdiff_t(place.before), element);
-        return place.before;
-    }
-    LoopElement front = elements[place.before];
-    front.length.value *= place.share;
-    elements[place.before].length.value *= 1 - place.share;
-    const LoopElement both[] = {front, element};
-    elements.insert(elements.begin() + std::ptrdiff_t(place.before), std::begin(both),
-                    std::end(both));
-    return place.before + 1;
-}
-
-/// Wire of the cable at a place, in the unit of its length.
-LoopElement cableAt(const LoopMakeup &makeup, const Place &place)
-{
-    const LoopElement *nearest = nullptr;
-    for (std::size_t i = 0; i < makeup.elements.size(); ++i)
-        if (makeup.elements[i].type == ElementType::Section && (!nearest || i <= place.before))
-            nearest = &makeup.elements[i];
-    return nearest ? *nearest : LoopElement::section(Wire::awg(24), {});
-}
 
 /// Where `cost` is least between `from` and `to`: the best of 40 samples, then golden section.
 double leastBetween(double from, double to, const std::function<double(double)> &cost)
@@ -140,7 +89,9 @@ private:
         return loopMisfit(makeup, m_measured, m_limits);
     }
     LoopMakeup stretched(double share) const;
-    void tryHiddenCoilAt(const Place &place, double millihenry);
+    std::pair<LoopMakeup, std::size_t> withCoil(const LoopPlace &place, double millihenry) const;
+    void offerCoil(const LoopPlace &place, double millihenry);
+    void tryHiddenCoilWithin(std::size_t section);
     void tryLoadedLoop();
     void tryOtherWires(const std::vector<std::size_t> &sections, const QString &what,
                        double stretch);
@@ -208,7 +159,7 @@ void Fitter::tryTemperature()
 
 void Fitter::tryHiddenTaps()
 {
-    for (const Place &place : places(m_makeup)) {
+    for (const LoopPlace &place : loopPlaces(m_makeup)) {
         const LoopElement cable = cableAt(m_makeup, place);
         const auto tapped = [&](double feet) {
             LoopElement tap = cable;
@@ -229,11 +180,28 @@ void Fitter::tryHiddenTaps()
     }
 }
 
-void Fitter::tryHiddenCoilAt(const Place &place, double millihenry)
+std::pair<LoopMakeup, std::size_t> Fitter::withCoil(const LoopPlace &place, double millihenry) const
 {
     LoopMakeup makeup = m_makeup;
     const std::size_t position = insertAt(makeup, place, LoopElement::coil(millihenry));
+    return {std::move(makeup), position};
+}
+
+void Fitter::offerCoil(const LoopPlace &place, double millihenry)
+{
+    const auto [makeup, position] = withCoil(place, millihenry);
     offer(LoopCause::HiddenCoil, makeup, "there is a " + makeup.textAt(position), coilStretch);
+}
+
+/// A coil anywhere within a section, of each usual inductance.
+void Fitter::tryHiddenCoilWithin(std::size_t section)
+{
+    for (const double millihenry : coilMillihenry) {
+        const double share = leastBetween(0.02, 0.98, [&](double at) {
+            return misfit(withCoil({section, at}, millihenry).first);
+        });
+        offerCoil({section, share}, millihenry);
+    }
 }
 
 /// Coils of 88 mH at 3000 ft from the office and each 6000 ft on, as a loaded loop has them.
@@ -270,9 +238,23 @@ void Fitter::tryLoadedLoop()
 
 void Fitter::tryHiddenCoils()
 {
-    for (const Place &place : places(m_makeup))
-        for (const double millihenry : coilMillihenry)
-            tryHiddenCoilAt(place, millihenry);
+    LoopPlace best;
+    double least = HUGE_VAL;
+    for (const LoopPlace &place : loopPlaces(m_makeup)) {
+        for (const double millihenry : coilMillihenry) {
+            offerCoil(place, millihenry);
+            const double left = misfit(withCoil(place, millihenry).first);
+            if (left < least) {
+                least = left;
+                best = place;
+            }
+        }
+    }
+    // The places tried are coarse: on either side of the best one, wherever it fits.
+    const std::size_t first = best.before > 0 ? best.before - 1 : 0;
+    for (std::size_t i = first; i <= best.before && i < m_makeup.elements.size(); ++i)
+        if (m_makeup.elements[i].type == ElementType::Section)
+            tryHiddenCoilWithin(i);
     tryLoadedLoop();
 }
 
@@ -324,7 +306,7 @@ void Fitter::tryGauges()
         if (m_makeup.elements[i].type != ElementType::Section)
             continue;
         sections[std::size_t(wireNumber(m_makeup.elements[i].wire))].push_back(i);
-        if (++tried <= mostPlaces)
+        if (++tried <= mostLoopPlaces)
             tryOtherWires({i}, QString("the %1,").arg(m_makeup.textAt(i)), gaugeStretch);
     }
     for (const auto &same : sections)

@@ -84,6 +84,22 @@ private slots:
         QCOMPARE(found.toJson()["most_likely"].toString(), cause);
     }
 
+    // Neither at a joint nor in the middle of a section; read at four frequencies.
+    void findsACoilAnywhere()
+    {
+        const LoopMakeup record = makeup({section(24, 4060), section(26, 2720), section(24, 4700)});
+        const LoopMakeup truth = makeup(
+            {section(24, 4060), section(26, 2720), section(24, 3170), coil(66), section(24, 1530)});
+        MeasuredLoop measured = measuredOn(truth, true, true);
+        for (const double frequency : {404.0, 2804.0})
+            measured.losses.push_back({frequency,
+                                       insertionLossDb(truth, frequency, voiceBandTerminations),
+                                       voiceBandTerminations});
+        const LoopComparison found = compareLoop(record, measured, m_limits);
+        QVERIFY2(found.mostLikely == LoopCause::HiddenCoil, qPrintable(found.why));
+        QVERIFY(found.candidates[0].misfit < 0.1);
+    }
+
     // Resistance 5 % and loss a few hundredths up, as a hot day does: 9000 ft of 26 AWG at 110 °F.
     void namesTheTemperature()
     {
