@@ -127,13 +127,19 @@ void Fitter::tryLength()
         return misfit(stretched(std::exp(log))) + lengthStretchOf(std::exp(log));
     });
     const double share = std::exp(logShare);
-    const double feet = m_makeup.workingLengthFt();
+    // In the unit of the record.
+    const bool metric = std::any_of(
+        m_makeup.elements.begin(), m_makeup.elements.end(), [](const LoopElement &element) {
+            return element.type == ElementType::Section && element.length.unit == LengthUnit::Metre;
+        });
+    const double recorded = m_makeup.workingLengthFt() * (metric ? 0.3048 : 1);
     offer(LoopCause::Length, stretched(share),
-          QString("the pair is about %1 ft long, %2 % %3 than the %4 ft on record")
-              .arg(share * feet, 0, 'f', 0)
+          QString("the pair is about %1 %5 long, %2 % %3 than the %4 %5 on record")
+              .arg(share * recorded, 0, 'f', 0)
               .arg(100 * std::abs(share - 1), 0, 'f', 0)
               .arg(share > 1 ? QString("longer") : QString("shorter"))
-              .arg(feet, 0, 'f', 0),
+              .arg(recorded, 0, 'f', 0)
+              .arg(metric ? QString("m") : QString("ft")),
           lengthStretchOf(share));
 }
 

@@ -9,8 +9,9 @@ namespace loopwright {
 
 namespace {
 
-/// Below this lead over the next candidate the next one is named too.
+/// Candidates whose score is over the first one's by less are named too.
 constexpr double clearLead = 1.0;
+constexpr double possibleLead = 2.5; ///< where it explains every figure
 
 QString hertz(double frequency)
 {
@@ -97,16 +98,25 @@ QString signOf(LoopCause cause)
     return {};
 }
 
-QString whyOf(const LoopComparison &comparison, const MeasuredLoop &measured)
+QString whyOf(const LoopComparison &comparison, const MeasuredLoop &measured,
+              const LimitSet &limits)
 {
     const LoopCandidate &first = comparison.candidates.front();
     QString why = QString("Most likely %1: %2. It would give %3.")
                       .arg(first.text, signOf(first.cause), first.forecast);
-    const auto next = std::find_if(
-        comparison.candidates.begin() + 1, comparison.candidates.end(),
-        [&first](const auto &other) { return other.score() < first.score() + clearLead; });
-    if (next != comparison.candidates.end())
-        why += QString(" Nearly as likely: %1.").arg(next->text);
+    QStringList near, possible;
+    for (std::size_t i = 1; i < comparison.candidates.size(); ++i) {
+        const LoopCandidate &other = comparison.candidates[i];
+        if (other.score() < first.score() + clearLead)
+            near << other.text;
+        else if (other.score() < first.score() + possibleLead &&
+                 explainsAll(other, measured, limits))
+            possible << other.text;
+    }
+    if (!near.isEmpty())
+        why += QString(" Nearly as likely: %1.").arg(near.join("; or "));
+    if (!possible.isEmpty())
+        why += QString(" Possible too: %1.").arg(possible.join("; or "));
     if (!measured.dcResistanceOhm)
         why += " A measured resistance would tell length from taps.";
     else if (measured.losses.empty())
@@ -147,7 +157,7 @@ LoopComparison compareLoop(const LoopMakeup &makeup, const MeasuredLoop &measure
         return comparison;
     }
     comparison.mostLikely = comparison.candidates.front().cause;
-    comparison.why = whyOf(comparison, measured);
+    comparison.why = whyOf(comparison, measured, limits);
     return comparison;
 }
 

@@ -84,6 +84,31 @@ private slots:
         QCOMPARE(found.toJson()["most_likely"].toString(), cause);
     }
 
+    // One section of another gauge, told as a wrong length: resistance and one loss cannot tell
+    // them apart, so the gauge is named as well.
+    void namesWhatIsPossibleToo()
+    {
+        const LoopComparison found = compareLoop(
+            makeup({section(26, 3790), section(24, 2400), section(22, 2430)}),
+            measuredOn(makeup({section(26, 3790), section(22, 2400), section(22, 2430)})),
+            m_limits);
+        QCOMPARE(found.mostLikely, LoopCause::Length);
+        QVERIFY2(found.why.contains("Possible too:"), qPrintable(found.why));
+        QVERIFY2(found.why.contains("or the section of 24 AWG, 2400 ft, beginning 3790 ft from the "
+                                    "office, is of 22 AWG."),
+                 qPrintable(found.why));
+    }
+    void tellsLengthInTheUnitOfTheRecord()
+    {
+        const auto metric = [](double metres) {
+            return makeup(
+                {LoopElement::section(Wire::millimetres(0.40), {metres, LengthUnit::Metre})});
+        };
+        const LoopComparison found = compareLoop(metric(2000), measuredOn(metric(2600)), m_limits);
+        QCOMPARE(found.mostLikely, LoopCause::Length);
+        QVERIFY2(found.why.contains("than the 2000 m on record"), qPrintable(found.why));
+    }
+
     // Neither at a joint nor in the middle of a section; read at four frequencies.
     void findsACoilAnywhere()
     {
