@@ -1,6 +1,7 @@
 #include "core/base/Json.h"
 
 #include "core/base/TextForm.h"
+#include "core/base/JsonKeys.h"
 
 #include <QCryptographicHash>
 #include <QJsonDocument>
@@ -153,6 +154,9 @@ Result<QJsonValue> parseJson(const QByteArray &bytes, const QString &fileName, q
     if (const auto at = loneSurrogate(body); at >= 0)
         return failure(ErrorCode::BadInput, "holds half of a surrogate pair, which is no text",
                        QString("%1: %2").arg(fileName, lineAndColumn(body, at)));
+    if (const auto twice = repeatedKeyAt(body))
+        return failure(ErrorCode::BadInput, "holds a key twice in one object",
+                       QString("%1: %2").arg(fileName, lineAndColumn(body, *twice)));
     return document.isArray() ? QJsonValue(document.array()) : QJsonValue(document.object());
 }
 

@@ -95,6 +95,33 @@ private slots:
         QVERIFY(!value);
         QVERIFY2(value.error().place.startsWith(place), qPrintable(value.error().text()));
     }
+    void aKeyStandsOnce_data()
+    {
+        QTest::addColumn<QByteArray>("json");
+        QTest::addColumn<QString>("place"); // empty where nothing is wrong
+        QTest::newRow("twice") << QByteArray(R"({"a":1,"a":2})") << "f: line 1, column 8";
+        QTest::newRow("the same value") << QByteArray(R"({"a":1,"a":1})") << "f: line 1, column 8";
+        QTest::newRow("far apart, deep")
+            << QByteArray("{\"x\":[1,\n {\"k\":{\"k\":\"k\"},\"b\":[2],\n  \"k\":0}]}")
+            << "f: line 3, column 3";
+        QTest::newRow("written otherwise")
+            << QByteArray("{\"ab\":1,\"\\u0061b\":2}") << "f: line 1, column 9";
+        QTest::newRow("in two objects") << QByteArray(R"({"x":[{"a":1},{"a":2}],"a":3})") << "";
+        QTest::newRow("as a value")
+            << QByteArray("{\"a\":\"a\",\"b\":\"{\\\"a\\\":1,\",\"c\":[\"a\",\"a\"],\"\\\\\":1,"
+                          "\"d\":\"\\\\\"}")
+            << "";
+        QTest::newRow("empty") << QByteArray("{}") << "";
+    }
+    void aKeyStandsOnce()
+    {
+        QFETCH(QByteArray, json);
+        QFETCH(QString, place);
+        const auto read = parseJsonObject(json, "f");
+        QCOMPARE(read.has_value(), place.isEmpty());
+        if (!read)
+            QCOMPARE(read.error().place, place);
+    }
     void readerNamesTheKey()
     {
         JsonReader reader(QJsonObject{{"n", "x"}, {"extra", 1}}, "facts[2]");
