@@ -3,8 +3,10 @@
 #include "app/actions/LimitSets.h"
 #include "app/cli/Layout.h"
 #include "app/cli/LoopFile.h"
-#include "core/loop/DesignRules.h"
+#include "core/loop/MeasuredLoop.h"
 #include "core/loop/Mends.h"
+
+#include <cmath>
 
 namespace loopwright {
 
@@ -31,6 +33,10 @@ public:
         options.number("--frequency", m_frequencyHz, 20, 1e7,
                        "Where the loss is told, in Hz (else where it is judged, 40 kHz)");
         options.text("--ohms", m_ohms, "Between which resistances: R, or SOURCE,LOAD (else 135)");
+        options.number("--measured-resistance", m_measuredOhm, 0, 1e6,
+                       "DC resistance that was measured, in ohm: tells whether the make-up agrees");
+        options.number("--measured-loss", m_measuredLossDb, -50, 1000,
+                       "Loss that was measured there, in dB: tells whether the make-up agrees");
     }
 
     Result<Answer> run(CommandContext &) override
@@ -45,32 +51,49 @@ public:
         if (!limits)
             return failure(limits.error());
         const LoopQualification judged = qualify(*makeup, *limits);
-        const LoopResponse asked{m_frequencyHz > 0 ? m_frequencyHz : judged.frequencyHz, 0, 0, 0};
-        const double lossDb = insertionLossDb(*makeup, asked.frequencyHz, *between);
+        LoopResponse asked{m_frequencyHz > 0 ? m_frequencyHz : judged.frequencyHz, 0, 0, 0};
+        asked.lossDb = insertionLossDb(*makeup, asked.frequencyHz, *between);
         const auto better = mends(*makeup, *limits);
 
         // The verdict is always that of the loss where it is judged; what was asked for is told.
         QJsonObject json = judged.toJson();
-        json.insert("insertion_loss_db", lossDb);
+        json.insert("insertion_loss_db", asked.lossDb);
         json.insert("frequency_hz", asked.frequencyHz);
         json.insert("source_ohm", between->sourceOhm);
         json.insert("load_ohm", between->loadOhm);
         json.insert("judged_loss_db", judged.insertionLossDb);
         json.insert("judged_frequency_hz", judged.frequencyHz);
         json.insert("mends", mendsJson(better));
-        return Answer::of(json, text(judged, asked.frequencyHz, *between, lossDb, better),
+        QString against;
+        if (const MeasuredLoop seen = measured(asked.frequencyHz, *between);
+            seen.dcResistanceOhm || !seen.losses.empty()) {
+            const LoopComparison comparison = compareLoop(*makeup, seen, *limits);
+            json.insert("comparison", comparison.toJson());
+            against = comparison.why;
+        }
+        return Answer::of(json, text(judged, asked, *between, better, against),
                           judged.verdict != Suitability::NotSuitable);
     }
 
 private:
-    static QString text(const LoopQualification &judged, double frequencyHz,
-                        const Terminations &between, double lossDb, const std::vector<Mend> &mends)
+    MeasuredLoop measured(double frequencyHz, const Terminations &between) const
+    {
+        MeasuredLoop seen;
+        if (!std::isnan(m_measuredOhm))
+            seen.dcResistanceOhm = m_measuredOhm;
+        if (!std::isnan(m_measuredLossDb))
+            seen.losses.push_back({frequencyHz, m_measuredLossDb, between});
+        return seen;
+    }
+    static QString text(const LoopQualification &judged, const LoopResponse &asked,
+                        const Terminations &between, const std::vector<Mend> &mends,
+                        const QString &against)
     {
         LabelledLines lines;
         lines.add("Verdict", toText(judged.verdict).replace('_', ' '))
             .add("Insertion loss", QString("%1 dB at %2 kHz between %3 and %4 ohm")
-                                       .arg(lossDb, 0, 'f', 2)
-                                       .arg(frequencyHz / 1000)
+                                       .arg(asked.lossDb, 0, 'f', 2)
+                                       .arg(asked.frequencyHz / 1000)
                                        .arg(between.sourceOhm)
                                        .arg(between.loadOhm))
             .add("DC resistance", QString("%1 ohm").arg(judged.dcResistanceOhm, 0, 'f', 1))
@@ -84,11 +107,14 @@ private:
                                         .arg(mend.text)
                                         .arg(mend.lossAfterDb, 0, 'f', 2)
                                         .arg(toText(mend.verdictAfter).replace('_', ' ')));
+        lines.add("Against the make-up", against);
         return lines.text();
     }
 
     QString m_file, m_ohms;
     double m_frequencyHz = 0;
+    double m_measuredOhm = std::nan(""); // not given
+    double m_measuredLossDb = std::nan("");
 };
 
 } // namespace

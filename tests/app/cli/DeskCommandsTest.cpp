@@ -258,6 +258,22 @@ private slots:
                        ExitStatus::No);
     }
 
+    // 9000 ft of 24 AWG with a tap of 2000 ft in the middle that is not on record.
+    void loopAgainstWhatWasMeasured()
+    {
+        const QString path =
+            file("recorded.json", R"({"elements":[{"type":"section","gauge_awg":24,)"
+                                  R"("length_ft":9000}]})");
+        const auto told = call({"qualify", "loop", path, "--measured-resistance", "472",
+                                "--measured-loss", "20.34", "--json"});
+        const QJsonObject comparison = told.object()["comparison"].toObject();
+        QCOMPARE(comparison["agrees"].toBool(true), false);
+        QCOMPARE(comparison["most_likely"].toString(), QString("hidden_tap"));
+        QCOMPARE(comparison["differences"].toArray().size(), 2);
+        QVERIFY(call({"qualify", "loop", path, "--measured-resistance", "480"})
+                    .out.contains("What was measured agrees with the record."));
+        QVERIFY(!call({"qualify", "loop", path, "--json"}).object().contains("comparison"));
+    }
     void aBadLoopNamesThePlace_data()
     {
         QTest::addColumn<QByteArray>("content");
