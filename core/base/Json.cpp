@@ -1,7 +1,7 @@
 #include "core/base/Json.h"
 
-#include "core/base/TextForm.h"
 #include "core/base/JsonKeys.h"
+#include "core/base/TextForm.h"
 
 #include <QCryptographicHash>
 #include <QJsonDocument>

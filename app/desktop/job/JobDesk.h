@@ -5,8 +5,9 @@
 // go through the same codec as a record file, so that page and file cannot differ.
 
 #include "app/actions/Evidence.h"
-#include "app/actions/Orders.h"
 #include "app/actions/LimitSets.h"
+#include "app/actions/Orders.h"
+#include "app/actions/Register.h"
 #include "app/desktop/Workplace.h"
 
 #include <QObject>

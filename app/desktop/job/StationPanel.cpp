@@ -83,10 +83,15 @@ std::pair<Sign, QString> StationPanel::need() const
 
 void StationPanel::showOrder()
 {
+    showNeed();
+    m_attempts->showOrder();
+}
+
+void StationPanel::showNeed()
+{
     const auto [sign, text] = need();
     m_need->show(sign, text);
     m_need->setVisible(!text.isEmpty());
-    m_attempts->showOrder();
 }
 
 void StationPanel::setStopped(const QString &why)

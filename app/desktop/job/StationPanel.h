@@ -37,6 +37,8 @@ public:
     QString key() const { return QString::fromLatin1(m_info.key); }
     /// The order was read anew.
     virtual void showOrder();
+    /// The line below the title alone; what is typed or focused is not touched.
+    void showNeed();
     /// Where the next entry of this part is made; for a criterion where it says which.
     virtual QWidget *entry(const QString &criterion) const = 0;
     /// Whether it provides evidence for the criterion.

@@ -46,7 +46,7 @@ JobScreen::JobScreen(Workplace &workplace, QWidget *parent)
         showOrder();
         emit recordsChanged();
     });
-    connect(&m_desk, &JobDesk::contextChanged, this, [this] { m_head->context()->showOrder(); });
+    connect(&m_desk, &JobDesk::contextChanged, this, &JobScreen::showContext);
     connect(&m_desk, &JobDesk::said, this, [this](const QString &sentence) {
         m_head->say(Sign::None, {});
         emit said(sentence);
@@ -157,6 +157,22 @@ void JobScreen::build()
 void JobScreen::showOrder()
 {
     m_head->showOrder();
+    for (StationPanel *panel : m_panels)
+        panel->showOrder();
+    showStop();
+}
+
+/// Another installer may be on another visit.
+void JobScreen::showContext()
+{
+    m_head->context()->showOrder();
+    for (StationPanel *panel : m_panels)
+        panel->showNeed();
+    showStop();
+}
+
+void JobScreen::showStop()
+{
     const auto safety =
         safetyOfVisit(m_desk.view(), m_desk.installer(), m_desk.limits(), m_desk.now());
     QString stop;
@@ -165,10 +181,8 @@ void JobScreen::showOrder()
             tr("Stopped: %1 %2 When the source is found and cleared, make a new safety card; then "
                "this opens again.")
                 .arg(safety->hazards.front().reason + '.', safety->hazards.front().toDo);
-    for (StationPanel *panel : m_panels) {
+    for (StationPanel *panel : m_panels)
         panel->setStopped(panel->info().measures ? stop : QString());
-        panel->showOrder();
-    }
     m_head->setStopped(stop);
 }
 
@@ -211,7 +225,9 @@ void JobScreen::goNextLine()
     const auto mine = std::pair(m_desk.order().dueDate, m_desk.order().number);
     const auto after = std::ranges::find_if(
         others, [&mine](const BoardRow &row) { return std::pair(row.due, row.order) > mine; });
-    emit openOrder(after == others.end() ? others.front().order : after->order);
+    // A copy: what the page shows goes away with the page.
+    const QString number = after == others.end() ? others.front().order : after->order;
+    emit openOrder(number);
 }
 
 void JobScreen::goTo(Station station)

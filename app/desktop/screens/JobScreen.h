@@ -37,6 +37,8 @@ private:
     void makeKeys();
     void build();
     void showOrder();
+    void showContext();
+    void showStop();
     void showTrouble(const Error &error);
     void showFact(const QString &id);
     void follow(QWidget *now);

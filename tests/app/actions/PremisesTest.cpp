@@ -69,7 +69,7 @@ private slots:
         QCOMPARE(view->alsoHere.size(), 2u);
         QCOMPARE(view->alsoHere[0].order, "A-2001");
         QCOMPARE(view->alsoHere[1].order, "A-3001");
-        QCOMPARE(view->toJson()["also_here"].toArray()[0]["kind"].toString(), "analog");
+        QCOMPARE(view->toJson()["also_here"].toArray()[0].toObject()["kind"].toString(), "analog");
         QVERIFY(cancelOrder(*m_records, "A-3001", "not wanted"));
         QCOMPARE(showOrder(*m_records, "A-1001")->alsoHere.size(), 1u);
     }
@@ -173,9 +173,12 @@ private slots:
     {
         take(*m_records, secondLine(), secondFacts());
         QVERIFY(completeOrder(*m_records, "A-2001"));
-        take(*m_records, briFields(), {arrival(50, 24 * 60)});
         QCOMPARE(linesOfSet(*m_records, "A-1001")->size(), 2u); // itself and A-3001
-        take(*m_records, briFields(), briFacts());
+        QJsonObject nextDay = safety(50, 5);
+        nextDay["at"] = "2026-03-05T09:00:00-06:00";
+        take(*m_records, briFields(), briFacts() << nextDay);
+        QCOMPARE(linesOfSet(*m_records, "A-1001")->size(), 2u);
+        QVERIFY(voidFact(*m_records, uuid(50), "was another pair"));
         QCOMPARE(linesOfSet(*m_records, "A-1001")->size(), 3u);
     }
 
