@@ -1,7 +1,7 @@
 #include "app/desktop/screens/RegisterScreen.h"
 
-#include "app/actions/Register.h"
 #include "app/actions/LimitSets.h"
+#include "app/actions/Register.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/TextTable.h"
