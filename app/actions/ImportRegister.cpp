@@ -114,7 +114,7 @@ std::optional<Calibration> readCalibration(const CsvTable &table, const CsvRow &
     if (due == "not_required") {
         calibration.due.reset();
         if (on.isEmpty())
-            calibration.on = QDate(1970, 1, 1); // never asked for
+            return calibration;
     } else if (!calibration.due->isValid()) {
         outcome = RowOutcome::refused(
             "date_malformed", "calibration_due",

@@ -119,8 +119,10 @@ void judgeSafety(const Judging &judging, CriterionResult &result)
     if (visits.empty())
         settle(result, CriterionOutcome::Missing, "No safety card was made for this pair.",
                "Make the safety card before the pair is touched.");
+    // Who found a hazard and left without measuring did right: the card of a later visit follows.
     for (const VisitAtPair &visit : visits)
-        judgeVisit(judging, visit, result);
+        if (visit.firstMeasurement || &visit == &visits.back())
+            judgeVisit(judging, visit, result);
     result.measured = result.outcome == CriterionOutcome::Met ? QJsonValue("clear") : QJsonValue();
     result.measuredText = result.outcome == CriterionOutcome::Met ? "clear" : "";
 }

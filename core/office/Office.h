@@ -75,7 +75,7 @@ struct Person
 
 struct Calibration
 {
-    QDate on;                 ///< day of calibration
+    QDate on;                 ///< day of calibration; may be invalid where none is required
     std::optional<QDate> due; ///< last day on which it holds; nothing: not required
 
     bool holdsOn(QDate day) const { return !due || (on <= day && day <= *due); }

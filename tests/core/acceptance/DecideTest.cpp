@@ -121,6 +121,21 @@ private slots:
             f[0] = safety(1, 3, 80);
             f << safety(31, 6);
         });
+        row("hazard cleared on the next visit", "safety", "met", "accepted", [](F &f) {
+            f << safety(31, 5, 80);
+            f.last().insert("at", "2026-03-03T09:00:00-06:00");
+        });
+        row("measured beside a hazard, clear on the next visit", "safety", "not_met",
+            "not_accepted", [](F &f) {
+                f << safety(31, 5, 80);
+                f.last().insert("at", "2026-03-03T09:00:00-06:00");
+                f << fact(32, "layer", 6, {{"layer", 1}, {"interface", "u"}, {"outcome", "down"}});
+                f.last().insert("at", "2026-03-03T10:00:00-06:00");
+            });
+        row("hazard on the last visit", "safety", "not_met", "not_accepted", [](F &f) {
+            f << safety(31, 5, 80);
+            f.last().insert("at", "2026-03-05T09:00:00-06:00");
+        });
         row("hazard found later", "safety", "not_met", "not_accepted",
             [](F &f) { f << safety(31, 60, 80); });
         row("card not confirmed", "safety", "missing", "incomplete",
