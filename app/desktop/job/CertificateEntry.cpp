@@ -68,9 +68,9 @@ CertificateEntry::CertificateEntry(JobDesk &desk, const QString &panel, QWidget 
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(signing());
-    layout->addLayout(m_setLines);
     layout->addWidget(m_form);
     layout->addWidget(m_print, 0, Qt::AlignLeft);
+    layout->addLayout(m_setLines);
     auto *pages = new QHBoxLayout;
     for (QLabel *&page : m_pages) {
         page = new QLabel;

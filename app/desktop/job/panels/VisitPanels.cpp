@@ -49,6 +49,8 @@ public:
     {
         StationPanel::showOrder();
         clearLayout(m_others);
+        if (!desk().view().alsoHere.empty())
+            m_others->addWidget(makeHeading(tr("Also at these premises")));
         for (const BoardRow &row : desk().view().alsoHere) {
             auto *line = new GoLine(outcomeSign(row.outcome), row.order, lineText(row));
             line->setObjectName(key() + ".line." + row.order);
