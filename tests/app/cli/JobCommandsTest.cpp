@@ -379,7 +379,11 @@ private slots:
         QCOMPARE(at({"limits", "show", "--set", "2026-1"}).object()["version"].toString(),
                  QString("2026-1"));
         // The board knows at once; the decision made before stays as it was.
-        QCOMPARE(at({"order", "list", "--text", "26-0001"}).array()[0]["outcome"].toString(),
+        QCOMPARE(at({"order", "list", "--text", "26-0001"})
+                     .array()
+                     .at(0)
+                     .toObject()["outcome"]
+                     .toString(),
                  QString("not_accepted"));
         QCOMPARE(outcome("26-0001"), QString("not_accepted"));
         QCOMPARE(at({"decide", "--again", before}).object()["outcome"].toString(),
