@@ -75,7 +75,7 @@ bool Evidence::selfTestFailedLater(const Fact &fact) const
 bool Evidence::somethingDoneBetween(const Moment &from, const Moment &to) const
 {
     return std::any_of(m_facts.begin(), m_facts.end(), [&](const Fact *fact) {
-        return (fact->as<ChangedFact>() || fact->as<NoteFact>()) && fact->at > from &&
+        return (fact->as<ChangedFact>() || fact->as<NoteFact>()) && fact->at >= from &&
                fact->at < to;
     });
 }

@@ -61,7 +61,7 @@ public:
     /// the visit fact that spans it, else its local day.
     QString visitOf(const Fact &fact) const;
     static Moment timeOf(const Fact &fact) { return loopwright::timeOf(fact); }
-    /// A `changed` fact or a note lies strictly between the two moments.
+    /// A `changed` fact or a note lies at `from` or later, and before `to`.
     bool somethingDoneBetween(const Moment &from, const Moment &to) const;
 
 private:

@@ -119,14 +119,16 @@ bool mayCount(const Judging &judging, const Fact &fact, Channel channel)
            run->bitsPerSecond() == judging.order.dataRate;
 }
 
-/// After a failed run a later one counts only when it was said what was done in between.
+/// After a failed run a later one counts only when it was said what was done in between: what was
+/// noted while the failed one still went on is no answer to it.
 void blockBehindFailures(const Judging &judging, std::vector<JudgedRun> &runs)
 {
     const JudgedRun *failed = nullptr;
     for (JudgedRun &run : runs) {
         if (run.standing == RunStanding::Passed && failed) {
-            const Moment failedAt = failed->fact->as<RunFact>()->started;
-            if (judging.evidence.somethingDoneBetween(failedAt, run.fact->as<RunFact>()->started)) {
+            const Moment failedUntil = failed->fact->as<RunFact>()->ended;
+            if (judging.evidence.somethingDoneBetween(failedUntil,
+                                                      run.fact->as<RunFact>()->started)) {
                 failed = nullptr;
             } else {
                 run.standing = RunStanding::Blocked;

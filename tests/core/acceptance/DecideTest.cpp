@@ -262,6 +262,18 @@ private slots:
             f << fact(30, "note", 49, {{"text", "remade the joint at the terminal"}})
               << detector(31, 50) << run(32, 52);
         });
+        row("failed, then clean, with a note while the failed one went on", "run", "not_met",
+            "not_accepted", [](F &f) {
+                f.last() = run(15, 32, 50, 20);
+                f << fact(30, "note", 46, {{"text", "errors come in bursts"}}) << detector(31, 50)
+                  << run(32, 52);
+            });
+        row("failed, then clean behind a note of the failed one's end", "run", "met", "accepted",
+            [](F &f) {
+                f.last() = run(15, 32, 50, 20);
+                f << fact(30, "note", 47, {{"text", "remade the joint at the terminal"}})
+                  << detector(31, 50) << run(32, 52);
+            });
         row("clean, then failed", "run", "not_met", "not_accepted",
             [](F &f) { f << detector(31, 50) << run(32, 52, 50, 20); });
         row("looped at the NT", "run", "missing", "incomplete",
