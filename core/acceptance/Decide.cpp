@@ -140,7 +140,9 @@ void sayWhatIsProven(const Judging &judging, Decision &decision)
         worst = upper;
         decision.proves = run->evaluation.sentence;
         decision.proven = run->evaluation.summary.toJson();
-        for (const char *computed : {"ber_upper_95", "ber", "esr", "sesr"})
+        if (run->evaluation.confidence != usualConfidence)
+            decision.proven.insert("ber_upper", upper);
+        for (const char *computed : {"ber_upper_95", "ber_upper", "ber", "esr", "sesr"})
             if (const QJsonValue found = decision.proven.value(QLatin1StringView(computed));
                 found.isDouble())
                 decision.proven.insert(QLatin1StringView(computed), settled(found.toDouble()));

@@ -119,7 +119,8 @@ struct Decision
     std::vector<CriterionResult> criteria;
     std::vector<RunMade> runs;
     QString proves;     ///< what the counted run proves, in plain words; empty without one
-    QJsonObject proven; ///< figures behind it: bits, bit_errors, ber_upper_95, …
+    QJsonObject proven; ///< figures behind it: bits, bit_errors, ber_upper_95, …; ber_upper at the
+                        ///< limit set's confidence where that is another
     QStringList notes;  ///< what else must be said: what the path covers, where the run was made
 
     const CriterionResult *criterion(const QString &key) const;

@@ -1,5 +1,5 @@
-// Criterion loop: of a basic-rate line by resistance, loss at 40 kHz and make-up; of an analog line
-// by resistance and the voice-band rules.
+// Criterion loop: of a basic-rate line by resistance, loss at the frequency of the limit set and
+// make-up; of an analog line by resistance and the voice-band rules.
 
 #include "core/acceptance/Judging.h"
 #include "core/loop/DesignRules.h"
@@ -10,6 +10,12 @@
 namespace loopwright {
 
 namespace {
+
+/// "40 kHz": where the loss of a basic-rate loop is limited.
+QString lossFrequency(const Judging &judging)
+{
+    return figure(judging.limits.value("bri_loss_frequency") / 1000) + " kHz";
+}
 
 /// The newest counting figures of the pair.
 struct PairFigures
@@ -107,9 +113,11 @@ void judgeWithoutMakeup(const Judging &judging, const PairFigures &figures, Crit
                "for the loss.");
     } else if (figures.resistanceOhm) {
         settle(result, CriterionOutcome::Missing,
-               "The make-up and the loss at 40 kHz are not known; a resistance alone needs a run "
-               "without errors beside it.",
-               "Measure the loss at 40 kHz, enter the make-up, or make the error-rate run.");
+               QString("The make-up and the loss at %1 are not known; a resistance alone needs a "
+                       "run without errors beside it.")
+                   .arg(lossFrequency(judging)),
+               QString("Measure the loss at %1, enter the make-up, or make the error-rate run.")
+                   .arg(lossFrequency(judging)));
     } else {
         settle(result, CriterionOutcome::Missing, "Nothing is known of the loop yet.",
                "Enter the make-up of the pair, or measure its resistance and loss.");
@@ -122,11 +130,12 @@ void judgeBasicRate(const Judging &judging, const PairFigures &figures, Criterio
     result.limit = loss.value;
     result.unit = loss.unit;
     result.limitText =
-        QString("at most %1 dB at 40 kHz and %2 ohm, no load coil")
-            .arg(figure(loss.value), figure(judging.limits.value("bri_resistance_max")));
+        QString("at most %1 dB at %2 and %3 ohm, no load coil")
+            .arg(figure(loss.value), lossFrequency(judging),
+                 figure(judging.limits.value("bri_resistance_max")));
     result.source = loss.source;
     if (figures.lossDb) {
-        judgeFigure(result, "The measured loss at 40 kHz", *figures.lossDb, loss);
+        judgeFigure(result, "The measured loss at " + lossFrequency(judging), *figures.lossDb, loss);
         result.measured = *figures.lossDb;
         result.measuredText = QString("%1 dB measured").arg(figure(*figures.lossDb));
     }

@@ -1,5 +1,7 @@
 #include "core/certificate/PlainWords.h"
 
+#include "core/errortest/Bounds.h"
+
 #include <QLocale>
 
 #include <cmath>
@@ -95,7 +97,10 @@ QString plainOutcome(CriterionOutcome outcome)
 
 QString plainProof(const QJsonObject &proven)
 {
-    const double upper = proven.value("ber_upper_95").toDouble(1);
+    // Where the limit set asks for another confidence, the bound at that stands beside the usual one.
+    const bool asAsked = proven.contains("ber_upper");
+    const double upper = proven.value(asAsked ? "ber_upper" : "ber_upper_95").toDouble(1);
+    const double confidence = asAsked ? proven.value("confidence").toDouble() : usualConfidence;
     if (!(upper > 0) || upper > 1e-2)
         return {};
     // Rounded down to two digits, so that no more is said than is proved.
@@ -104,7 +109,8 @@ QString plainProof(const QJsonObject &proven)
     const double rounded = std::floor(one / unit) * unit;
     const QString count = rounded >= 1e6 ? QString("%1 million").arg(rounded / 1e6)
                                          : QLocale(QLocale::English).toString(qint64(rounded));
-    return QString("With 95 % confidence, at most one bit in %1 arrives wrong.").arg(count);
+    return QString("With %1 % confidence, at most one bit in %2 arrives wrong.")
+        .arg(QString::number(confidence * 100, 'g', 6), count);
 }
 
 QStringList plainKeys()

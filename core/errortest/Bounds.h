@@ -16,13 +16,16 @@
 
 namespace loopwright {
 
+/// Of a bound for which nobody asks another: 95 % (common practice).
+inline constexpr double usualConfidence = 0.95;
+
 /// E errors in N bits, asked at confidence C. All functions below need 0 <= errors <= bits, 1 <=
 /// bits, 0 < confidence < 1; where a user gives these, `checkBoundInput` is asked first.
 struct BoundInput
 {
     qint64 errors = 0;
     qint64 bits = 1;
-    double confidence = 0.95;
+    double confidence = usualConfidence;
 };
 /// Usage, naming the number that is out of range.
 Result<void> checkBoundInput(const BoundInput &input);

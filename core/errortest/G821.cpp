@@ -179,7 +179,8 @@ ErrorSummary summarise(const ErrorCounts &counts)
     summary.ber = ratio(counts.bitErrors, counts.bits);
     summary.errorsPerErroredSecond = ratio(counts.bitErrors, counts.secondsWithErrors);
     if (counts.bits > 0)
-        summary.berUpper95 = std::min(1.0, poissonUpper({counts.bitErrors, counts.bits, 0.95}));
+        summary.berUpper95 =
+            std::min(1.0, poissonUpper({counts.bitErrors, counts.bits, usualConfidence}));
     return summary;
 }
 

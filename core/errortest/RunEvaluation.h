@@ -25,7 +25,7 @@ struct RunEvaluation
     /// Neither stopped early nor with a break in its clock; loss of sync is told by the summary.
     bool unbroken() const { return !stoppedEarly && !clockBreak; }
 
-    double confidence = 0.95;
+    double confidence = usualConfidence;
     std::optional<double> berUpper; ///< Poisson, at that confidence, at most 1; none without bits
     QString sentence;               ///< what the run proves, in words
 };

@@ -31,7 +31,7 @@ public:
     {
         options.text("file", m_file, "The make-up: a loop.json, or CSV", Given::Always);
         options.number("--frequency", m_frequencyHz, 20, 1e7,
-                       "Where the loss is told, in Hz (else where it is judged, 40 kHz)");
+                       "Where the loss is told, in Hz (else where the limit set judges it)");
         options.text("--ohms", m_ohms, "Between which resistances: R, or SOURCE,LOAD (else 135)");
         options.number("--measured-resistance", m_measuredOhm, 0, 1e6,
                        "DC resistance that was measured, in ohm: tells whether the make-up agrees");

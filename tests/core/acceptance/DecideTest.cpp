@@ -7,6 +7,7 @@
 #include <QTest>
 
 #include <algorithm>
+#include <cmath>
 #include <random>
 
 using namespace loopwright;
@@ -31,6 +32,20 @@ void drop(QList<QJsonObject> &facts, int n)
 void set(QList<QJsonObject> &facts, int n, const QString &key, const QJsonValue &value)
 {
     at(facts, n).insert(key, value);
+}
+
+LimitSet limitsWith(const QString &key, double value)
+{
+    QJsonObject object = limits().toJson();
+    QJsonArray list;
+    for (const QJsonValue &each : object["limits"].toArray()) {
+        QJsonObject limit = each.toObject();
+        if (limit["key"] == key)
+            limit.insert("value", value);
+        list << limit;
+    }
+    object.insert("limits", list);
+    return *LimitSet::fromJson(object, "limits");
 }
 
 /// Three load coils, each with a section of 22 AWG behind it.
@@ -505,6 +520,22 @@ private slots:
         QVERIFY(decided(briFields(), facts)
                     .criterion("loop")
                     ->reason.contains("42.004 dB is above the limit of 42 dB"));
+    }
+    void theLimitSetSaysTheFrequencyAndTheConfidence()
+    {
+        const DecisionInput in = input(briFields(), briFacts());
+        const Decision usual = decide(in, m_limits);
+        QCOMPARE(usual.criterion("loop")->limitText,
+                 "at most 42 dB at 40 kHz and 1300 ohm, no load coil");
+        QVERIFY(!usual.proven.contains("ber_upper"));
+        const Decision at96 = decide(in, limitsWith("bri_loss_frequency", 96000));
+        QCOMPARE(at96.criterion("loop")->limitText,
+                 "at most 42 dB at 96 kHz and 1300 ohm, no load coil");
+        const Decision at99 = decide(in, limitsWith("run_confidence", 0.99));
+        QVERIFY2(at99.proves.contains("99 % confidence"), qPrintable(at99.proves));
+        // -ln 0.01 over the bits of a run without errors
+        const double bits = at99.proven["bits"].toDouble();
+        QVERIFY(std::abs(at99.proven["ber_upper"].toDouble() * bits + std::log(0.01)) < 1e-4);
     }
     void runsThatCannotCountSayWhy()
     {
