@@ -1,6 +1,7 @@
 #include "core/certificate/MakeCertificate.h"
 
 #include "core/certificate/PlainWords.h"
+#include "core/identifiers/Tei.h"
 #include "core/order/OrderIdentifiers.h"
 
 #include <algorithm>
@@ -71,10 +72,9 @@ CertificateTerminal terminalLine(const ServiceOrder &order, const ProtocolVarian
         line.spid = spid.digits;
         line.spidGrouped = spid.grouped();
     }
-    const bool automatic = terminal.tei.isEmpty() || terminal.tei == u"auto";
     if (!variant->hasLayer2())
         line.tei.clear();
-    else if (automatic)
+    else if (isAutomaticTei(terminal.tei))
         line.tei = "automatic";
     return line;
 }

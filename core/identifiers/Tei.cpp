@@ -13,12 +13,6 @@ Finding teiFinding(Severity severity, const char *code, const QString &reason,
     return {severity, QString::fromLatin1(code), reason, repair, "tei", 0};
 }
 
-bool isAutomatic(const QString &text)
-{
-    return text.isEmpty() || text.compare(u"auto", Qt::CaseInsensitive) == 0 ||
-           text.compare(u"automatic", Qt::CaseInsensitive) == 0;
-}
-
 // -1 where it is not a plain number; 127 for all that is too large.
 int numberIn(const QString &text)
 {
@@ -63,7 +57,7 @@ TeiCheck checkTei(const ProtocolVariant &variant, const QString &typed)
                                                 variant.name + " has no TEI: leave it empty"));
         return check;
     }
-    if (isAutomatic(text)) {
+    if (isAutomaticTei(text)) {
         if (variant.tei == TeiRule::FixedZero)
             check.findings.push_back(teiFinding(Severity::Warning, "tei_not_zero",
                                                 "A point-to-point line has no automatic TEI: set 0",
@@ -84,11 +78,11 @@ TeiCheck checkTei(const ProtocolVariant &variant, const QString &typed)
     return check;
 }
 
-QString teiText(const ProtocolVariant &variant, const TeiCheck &check)
+bool isAutomaticTei(const QString &typed)
 {
-    if (!variant.hasLayer2())
-        return {};
-    return check.fixed ? QString::number(*check.fixed) : QString("auto");
+    const QString text = typed.trimmed();
+    return text.isEmpty() || text.compare(u"auto", Qt::CaseInsensitive) == 0 ||
+           text.compare(u"automatic", Qt::CaseInsensitive) == 0;
 }
 
 } // namespace loopwright

@@ -22,7 +22,7 @@ struct TeiCheck
 /// one, 0 on a multipoint variant, anything but 0 on a point-to-point variant.
 TeiCheck checkTei(const ProtocolVariant &variant, const QString &typed);
 
-/// As it is stored and exchanged: "auto" or the number; empty where the variant has no layer 2.
-QString teiText(const ProtocolVariant &variant, const TeiCheck &check);
+/// Nothing, "auto" or "automatic", however they are typed.
+bool isAutomaticTei(const QString &typed);
 
 } // namespace loopwright

@@ -2,6 +2,7 @@
 
 #include "core/base/TextForm.h"
 #include "core/identifiers/ProtocolVariant.h"
+#include "core/identifiers/Tei.h"
 #include "core/order/ServiceOrder.h"
 
 #include <algorithm>
@@ -142,7 +143,7 @@ void readTerminals(FieldReader &in, ServiceOrder &order)
             terminal.dnServices =
                 in.services(services, Service::Voice | Service::Data | Service::Packet);
         if (!terminal.dn.isEmpty() || !terminal.spid.isEmpty() ||
-            (!terminal.tei.isEmpty() && (number == 1 || terminal.tei != "auto")) ||
+            (number == 1 ? !terminal.tei.isEmpty() : !isAutomaticTei(terminal.tei)) ||
             (number == 1 && order.type != OrderType::Disconnect))
             order.terminals.push_back(terminal);
     }

@@ -177,6 +177,17 @@ private slots:
         QCOMPARE(content.service, service);
     }
 
+    void automaticTeiIsSoHoweverItWasTyped()
+    {
+        OrderFields fields = jobs::briFields();
+        fields["tei_1"] = "AUTO";
+        fields["tei_2"] = "1";
+        const CertificateContent content =
+            certificates::content(sources(fields, jobs::briFacts()));
+        QCOMPARE(content.terminals.front().tei, "automatic");
+        QCOMPARE(content.terminals.back().tei, "1");
+    }
+
     void channelsThatWereNotOrderedSaySo()
     {
         OrderFields fields = jobs::briFields();

@@ -40,6 +40,17 @@ private slots:
         QCOMPARE(errors(briFields()), QStringList());
         QCOMPARE(errors(analogFields()), QStringList());
     }
+    /// A spreadsheet's filled-down column makes no terminal, however the word is typed.
+    void automaticTeiAloneIsNoTerminal()
+    {
+        OrderFields fields = briFields();
+        for (const char *automatic : {"auto", "AUTO", "automatic"}) {
+            fields["tei_3"] = automatic;
+            QCOMPARE(jobs::order(fields).terminals.size(), 2U);
+        }
+        fields["tei_3"] = "5";
+        QCOMPARE(jobs::order(fields).terminals.size(), 3U);
+    }
     void refusesMalformedFields_data()
     {
         QTest::addColumn<QString>("column");

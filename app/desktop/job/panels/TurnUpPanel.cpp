@@ -6,6 +6,7 @@
 #include "app/desktop/job/FactText.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "core/identifiers/ProtocolVariant.h"
+#include "core/identifiers/Tei.h"
 #include "core/turnup/Cause.h"
 #include "core/turnup/FirstCheck.h"
 
@@ -40,7 +41,7 @@ QString terminalHint(int layer, const OrderedTerminal &terminal)
 {
     if (layer == 3)
         return StationPanel::tr("SPID %1 accepted by the switch").arg(terminal.spid);
-    return terminal.tei.isEmpty() || terminal.tei == u"auto"
+    return isAutomaticTei(terminal.tei)
                ? StationPanel::tr("TEI given by the network")
                : StationPanel::tr("TEI %1 as ordered").arg(terminal.tei);
 }
