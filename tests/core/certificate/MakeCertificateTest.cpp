@@ -181,11 +181,10 @@ private slots:
     {
         OrderFields fields = jobs::briFields();
         fields["tei_1"] = "AUTO";
-        fields["tei_2"] = "1";
-        const CertificateContent content =
-            certificates::content(sources(fields, jobs::briFacts()));
+        fields["tei_2"] = "automatic";
+        const CertificateContent content = certificates::content(sources(fields, jobs::briFacts()));
         QCOMPARE(content.terminals.front().tei, "automatic");
-        QCOMPARE(content.terminals.back().tei, "1");
+        QCOMPARE(content.terminals.back().tei, "automatic");
     }
 
     void channelsThatWereNotOrderedSaySo()
