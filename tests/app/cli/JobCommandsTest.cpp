@@ -1,5 +1,5 @@
 // The job from the order file to the certificate through the command line, on the demo scenario, by
-// the fields and statuses of the contract.
+// the fields and statuses of the contract. Longer than 400 lines: the commands share one job.
 
 #include "core/base/Csv.h"
 #include "tests/support/CommandRun.h"
