@@ -19,12 +19,10 @@ struct StoredCertificate
 
 struct CertificateIssue
 {
-    int issue = 1; ///< from 1
+    int issue = 1; ///< from 1; a further one is a copy
     QString fileSha256;
     QString paper; ///< "a4" or "letter"
     Moment at;
-
-    bool isCopy() const { return issue > 1; }
 };
 
 class CertificateStore

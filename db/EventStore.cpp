@@ -27,21 +27,11 @@ Result<std::vector<Event>> EventStore::ofOrder(const QString &order) const
     return rows(statement, read);
 }
 
-Result<std::vector<Event>> EventStore::ofSubject(const QString &subject) const
-{
-    Statement statement(m_database, "event.of_subject");
-    statement.bind("subject", subject);
-    return rows(statement, read);
-}
-
 Result<std::vector<Event>> EventStore::ofCircuit(const QString &circuit) const
 {
-    return ofSubject(circuitSubject(circuit));
-}
-
-Result<std::vector<Event>> EventStore::ofRegister() const
-{
-    return ofSubject(registerSubject());
+    Statement statement(m_database, "event.of_subject");
+    statement.bind("subject", circuitSubject(circuit));
+    return rows(statement, read);
 }
 
 Result<qint64> EventStore::count() const

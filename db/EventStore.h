@@ -20,7 +20,6 @@ public:
     /// In the order in which they were recorded, whichever circuit the order was for.
     Result<std::vector<Event>> ofOrder(const QString &order) const;
     Result<std::vector<Event>> ofCircuit(const QString &circuit) const;
-    Result<std::vector<Event>> ofRegister() const;
     Result<qint64> count() const;
     /// Length and last digest of a chain; an empty chain where there is none.
     Result<HistoryChain> chainOf(const QString &subject) const;
@@ -29,8 +28,6 @@ public:
     static Event read(const Statement &row);
 
 private:
-    Result<std::vector<Event>> ofSubject(const QString &subject) const;
-
     const Database &m_database;
 };
 

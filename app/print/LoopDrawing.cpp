@@ -1,7 +1,5 @@
 #include "app/print/LoopDrawing.h"
 
-#include "app/print/PictureFile.h"
-
 #include <QFontMetricsF>
 #include <QPainterPath>
 
@@ -13,7 +11,6 @@ namespace loopwright {
 
 namespace {
 
-constexpr QSizeF drawingSize(900, 220);
 constexpr int lanes = 4; ///< levels on which taps hang, so that neighbours do not meet
 
 /// Thickness of a wire in the drawing, in heights of the font.
@@ -278,20 +275,6 @@ void paintLoop(QPainter &painter, const QRectF &rect, const LoopMakeup &makeup,
     painter.save();
     Drawing(painter, rect, makeup, style).paint();
     painter.restore();
-}
-
-QByteArray loopPng(const LoopMakeup &makeup, double scale)
-{
-    return picturePng(drawingSize, scale, [&](QPainter &painter, const QRectF &rect) {
-        paintLoop(painter, rect.adjusted(10, 8, -10, -8), makeup, paperStyle(13));
-    });
-}
-
-QByteArray loopSvg(const LoopMakeup &makeup)
-{
-    return pictureSvg(drawingSize, "Loop to scale", [&](QPainter &painter, const QRectF &rect) {
-        paintLoop(painter, rect.adjusted(10, 8, -10, -8), makeup, paperStyle(13));
-    });
 }
 
 } // namespace loopwright

@@ -11,7 +11,5 @@ namespace loopwright {
 
 void paintLoop(QPainter &painter, const QRectF &rect, const LoopMakeup &makeup,
                const PictureStyle &style);
-QByteArray loopPng(const LoopMakeup &makeup, double scale = 2);
-QByteArray loopSvg(const LoopMakeup &makeup);
 
 } // namespace loopwright

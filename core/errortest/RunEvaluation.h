@@ -22,8 +22,6 @@ struct RunEvaluation
     double durationSeconds = 0; ///< from start to end by the clock
     bool stoppedEarly = false;
     bool clockBreak = false; ///< the seconds fall more than one short of the clock
-    /// Neither stopped early nor with a break in its clock; loss of sync is told by the summary.
-    bool unbroken() const { return !stoppedEarly && !clockBreak; }
 
     double confidence = usualConfidence;
     std::optional<double> berUpper; ///< Poisson, at that confidence, at most 1; none without bits

@@ -36,16 +36,4 @@ std::optional<QString> HistoryChain::follow(const Event &event)
     return std::nullopt;
 }
 
-std::vector<ChainBreak> verifyChain(const std::vector<Event> &events, const QString &head)
-{
-    std::vector<ChainBreak> breaks;
-    HistoryChain chain(events.empty() ? QString() : events.front().subject);
-    for (const Event &event : events)
-        if (const auto what = chain.follow(event))
-            breaks.push_back({event.sequence, *what});
-    if (!head.isEmpty() && head != chain.head())
-        breaks.push_back({0, "the last events are missing"});
-    return breaks;
-}
-
 } // namespace loopwright

@@ -33,16 +33,4 @@ private:
     QString m_head;
 };
 
-struct ChainBreak
-{
-    qint64 sequence = 0; ///< of the event that is wrong; 0 where the end of the chain is missing
-    QString what;
-
-    bool operator==(const ChainBreak &) const = default;
-};
-
-/// Checks the events of one subject in their order. `head` is what is remembered of the end of the
-/// chain (so that cutting off the last events is seen too); empty where that is not known.
-std::vector<ChainBreak> verifyChain(const std::vector<Event> &events, const QString &head = {});
-
 } // namespace loopwright

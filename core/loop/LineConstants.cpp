@@ -104,9 +104,4 @@ Propagation propagation(const LineConstants &constants, double frequencyHz)
     return {{alpha, beta}, {beta / wc, -alpha / wc}, {beta / m, alpha / m}};
 }
 
-double attenuationDbPerKm(const LineConstants &constants, double frequencyHz)
-{
-    return 20 / std::numbers::ln10 * propagation(constants, frequencyHz).gamma.real();
-}
-
 } // namespace loopwright

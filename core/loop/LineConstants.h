@@ -66,7 +66,4 @@ struct Propagation
 /// Above 0 Hz; meant for 20 Hz to some MHz.
 Propagation propagation(const LineConstants &constants, double frequencyHz);
 
-/// Image attenuation of a cable, dB per kilometre: 8.686 Re(gamma).
-double attenuationDbPerKm(const LineConstants &constants, double frequencyHz);
-
 } // namespace loopwright

@@ -132,11 +132,6 @@ std::vector<LoopResponse> loopCurve(const LoopMakeup &makeup, double fromHz, dou
     return curve;
 }
 
-Complex inputImpedanceOhm(const LoopMakeup &makeup, double frequencyHz, double loadOhm)
-{
-    return waveInto(makeup, frequencyHz, loadOhm).inputOhm();
-}
-
 double dcResistanceOhm(const LoopMakeup &makeup)
 {
     double ohms = 0;

@@ -39,10 +39,6 @@ std::vector<LoopResponse> loopCurve(const LoopMakeup &makeup, double fromHz = 20
                                     double toHz = 1e6, int points = 200,
                                     const Terminations &between = {});
 
-/// What the office sees into the loop with the load at the customer's end.
-std::complex<double> inputImpedanceOhm(const LoopMakeup &makeup, double frequencyHz,
-                                       double loadOhm);
-
 /// Both wires and all coils; a tap adds nothing.
 double dcResistanceOhm(const LoopMakeup &makeup);
 

@@ -78,8 +78,6 @@ public:
         }
     }
 
-    std::complex<double> inputOhm() const { return m_voltage / m_current; }
-
     /// Natural logarithm of (V + Zs I) / (Zs + Zl): real part loss in neper, imaginary part phase
     /// lag in radian with the turns of the sections counted in.
     std::complex<double> logInsertion(double sourceOhm, double loadOhm) const

@@ -161,18 +161,6 @@ LoopComparison compareLoop(const LoopMakeup &makeup, const MeasuredLoop &measure
     return comparison;
 }
 
-bool looksLoaded(const LoopMakeup &makeup, double loss404Db, double loss2804Db)
-{
-    std::vector<std::size_t> coils;
-    for (std::size_t i = 0; i < makeup.elements.size(); ++i)
-        if (makeup.elements[i].type == ElementType::LoadCoil)
-            coils.push_back(i);
-    const LoopMakeup bare = makeup.without(coils);
-    const double predicted = insertionLossDb(bare, 2804, voiceBandTerminations) -
-                             insertionLossDb(bare, 404, voiceBandTerminations);
-    return predicted > 3 && loss2804Db - loss404Db < 0.5 * predicted;
-}
-
 QJsonObject LoopComparison::toJson() const
 {
     QJsonArray figures;

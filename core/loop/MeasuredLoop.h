@@ -91,10 +91,4 @@ struct LoopComparison
 LoopComparison compareLoop(const LoopMakeup &makeup, const MeasuredLoop &measured,
                            const LimitSet &limits);
 
-/// Whether losses measured in the voice band (900 ohm to 600 ohm) look like those of a loaded pair:
-/// bare cable of this length would lose more than 3 dB more at 2804 Hz than at 404 Hz, and less
-/// than half of that was measured (common practice). Coils on record are left out of the
-/// prediction.
-bool looksLoaded(const LoopMakeup &makeup, double loss404Db, double loss2804Db);
-
 } // namespace loopwright

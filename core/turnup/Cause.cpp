@@ -123,22 +123,6 @@ constexpr const char *classes[] = {"normal event",
                                    "protocol error",
                                    "interworking"};
 
-// Wireshark's q933 dissector and libpri; 12 to 15 from a library for Q.763.
-constexpr Row locations[] = {
-    {0, "user", "The far terminal, or your own"},
-    {1, "private network of the local user", "The private exchange on your side"},
-    {2, "public network of the local user", "Your serving switch"},
-    {3, "transit network", "A network in between: report it"},
-    {4, "public network of the remote user", "The far network: not yours to mend"},
-    {5, "private network of the remote user", "The far private exchange: not yours to mend"},
-    {7, "international network", "The international network: report it"},
-    {10, "network beyond an interworking point", "A network that is not ISDN"},
-    {12, "national use", "Ask the provider"},
-    {13, "national use", "Ask the provider"},
-    {14, "national use", "Ask the provider"},
-    {15, "national use", "Ask the provider"},
-};
-
 const std::vector<Cause> &table()
 {
     static const std::vector<Cause> all = [] {
@@ -175,14 +159,6 @@ std::optional<Cause> causeOf(int number)
 std::span<const Cause> allCauses()
 {
     return table();
-}
-
-std::optional<CauseLocation> causeLocation(int number)
-{
-    for (const Row &row : locations)
-        if (row.number == number)
-            return CauseLocation{number, row.name, row.checkFirst};
-    return std::nullopt;
 }
 
 bool usesQ850(const ProtocolVariant &variant)

@@ -1,6 +1,6 @@
 #pragma once
-// Cause values and locations of Q.850: name, class, and the first thing to check. A 1TR6 line has a
-// cause list of its own with other meanings, so its causes are never named from this one.
+// Cause values of Q.850: name, class, and the first thing to check. A 1TR6 line has a cause list of
+// its own with other meanings, so its causes are never named from this one.
 
 #include "core/identifiers/ProtocolVariant.h"
 
@@ -24,15 +24,6 @@ struct Cause
 std::optional<Cause> causeOf(int number);
 /// Every cause of the list, in order.
 std::span<const Cause> allCauses();
-
-/// Who generated the cause, by the location value 0 to 15.
-struct CauseLocation
-{
-    int number = 0;
-    QString name;
-    QString whereToLook;
-};
-std::optional<CauseLocation> causeLocation(int number);
 
 /// True where causeOf() speaks for this variant: everything but 1TR6 and analog lines.
 bool usesQ850(const ProtocolVariant &variant);

@@ -1,5 +1,6 @@
 #include "app/print/LoopDrawing.h"
 
+#include "app/print/PictureFile.h"
 #include "tests/support/Pictures.h"
 
 #include <QTest>
@@ -18,7 +19,10 @@ QImage drawing(const LoopMakeup &makeup, const QSize &room = {900, 220}, int fon
 
 QString words(const LoopMakeup &makeup)
 {
-    QXmlStreamReader reader(loopSvg(makeup));
+    QXmlStreamReader reader(
+        pictureSvg({900, 220}, "loop", [&](QPainter &painter, const QRectF &rect) {
+            paintLoop(painter, rect, makeup, paperStyle(13));
+        }));
     QString text;
     while (!reader.atEnd())
         if (reader.readNext() == QXmlStreamReader::Characters)
@@ -120,7 +124,6 @@ private slots:
         for (const QSize &room : {QSize(1, 1), QSize(120, 50), QSize(900, 220)})
             drawing(makeup, room);
         QVERIFY(!words(makeup).isEmpty());
-        QVERIFY(!QImage::fromData(loopPng(makeup), "PNG").isNull());
     }
 };
 

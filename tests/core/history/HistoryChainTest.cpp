@@ -33,6 +33,22 @@ Events chainOf(int length)
     return events;
 }
 
+struct Break
+{
+    qint64 sequence = 0;
+    QString what;
+};
+
+std::vector<Break> breaksOf(const Events &events)
+{
+    std::vector<Break> breaks;
+    HistoryChain chain(circuitSubject("C-1"));
+    for (const Event &event : events)
+        if (const auto what = chain.follow(event))
+            breaks.push_back({event.sequence, *what});
+    return breaks;
+}
+
 } // namespace
 
 Q_DECLARE_METATYPE(std::function<void(Events &)>)
@@ -57,8 +73,7 @@ private slots:
     void anUntouchedChainIsWhole()
     {
         const Events events = chainOf(5);
-        QVERIFY(verifyChain(events, events.back().digest).empty());
-        QVERIFY(verifyChain({}).empty());
+        QVERIFY(breaksOf(events).empty());
         QCOMPARE(events[4].sequence, 5);
         QCOMPARE(events[4].previous, events[3].digest);
     }
@@ -88,8 +103,6 @@ private slots:
         row(
             "left out", [](Events &e) { e.erase(e.begin() + 1); }, 3, "event 2 was expected here");
         row(
-            "cut off", [](Events &e) { e.pop_back(); }, 0, "the last events are missing");
-        row(
             "other subject", [](Events &e) { e[3].subject = "register"; }, 4,
             "belongs to register");
         row(
@@ -106,9 +119,8 @@ private slots:
         QFETCH(qint64, sequence);
         QFETCH(QString, what);
         Events events = chainOf(5);
-        const QString head = events.back().digest;
         edit(events);
-        const auto breaks = verifyChain(events, head);
+        const auto breaks = breaksOf(events);
         QCOMPARE(breaks.size(), 1u);
         QCOMPARE(breaks[0].sequence, sequence);
         QCOMPARE(breaks[0].what, what);
@@ -119,7 +131,8 @@ private slots:
         Events events = chainOf(3);
         HistoryChain chain(circuitSubject("C-1"), 3, events.back().digest);
         events.push_back(chain.append(sample(3)));
-        QVERIFY(verifyChain(events, chain.head()).empty());
+        QVERIFY(breaksOf(events).empty());
+        QCOMPARE(events.back().digest, chain.head());
     }
 
     void sealsComeBack()
@@ -140,7 +153,7 @@ private slots:
             const int b = (a + *rc::gen::inRange(1, length)) % length;
             Events events = chainOf(length);
             std::swap(events[std::size_t(a)], events[std::size_t(b)]);
-            RC_ASSERT(!verifyChain(events).empty());
+            RC_ASSERT(!breaksOf(events).empty());
         }));
     }
 };

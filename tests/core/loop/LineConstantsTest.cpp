@@ -9,6 +9,16 @@
 
 using namespace loopwright;
 
+namespace {
+
+/// Image attenuation of a cable.
+double attenuationDbPerKm(const LineConstants &constants, double frequencyHz)
+{
+    return 20 * std::log10(std::exp(propagation(constants, frequencyHz).gamma.real()));
+}
+
+} // namespace
+
 class LineConstantsTest : public QObject
 {
     Q_OBJECT

@@ -229,13 +229,6 @@ private slots:
             RC_ASSERT(insertionLossDb(makeup, *anyFrequency(), {ohms, ohms}) > -1e-9);
         }));
     }
-    void takesInPower()
-    {
-        QVERIFY(rc::check([] {
-            RC_ASSERT(inputImpedanceOhm(*anyMakeup(), *anyFrequency(), *anyOhms()).real() > 0);
-        }));
-    }
-
     void splittingASectionChangesNothing()
     {
         QVERIFY(rc::check([] {

@@ -187,20 +187,6 @@ private slots:
         QCOMPARE(resistanceTolerance(1000, m_limits), 50.0);
     }
 
-    // 18 kft of 22 AWG: 6.8 dB from 404 to 2804 Hz bare, 0.8 dB with three coils of 88 mH (computed
-    // with NumPy).
-    void knowsALoadedPairByItsSlope()
-    {
-        const LoopMakeup bare = makeup({section(22, 18000)});
-        QVERIFY(looksLoaded(bare, 2.5, 2.5 + 0.8));
-        QVERIFY(!looksLoaded(bare, 2.5, 2.5 + 6.8));
-        QVERIFY(!looksLoaded(makeup({section(22, 3000)}), 0.5, 0.6));
-        const LoopMakeup loaded = makeup({section(22, 3000), coil(), section(22, 6000), coil(),
-                                          section(22, 6000), coil(), section(22, 3000)});
-        QVERIFY(looksLoaded(loaded, insertionLossDb(loaded, 404, voiceBandTerminations),
-                            insertionLossDb(loaded, 2804, voiceBandTerminations)));
-    }
-
     void neverContradictsItself()
     {
         QVERIFY(rc::check([this] {

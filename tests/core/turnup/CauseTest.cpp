@@ -60,12 +60,6 @@ private slots:
 
     void wrongSpidIsNamedFirst() { QVERIFY(causeOf(100)->checkFirst.contains("SPID")); }
 
-    void locations()
-    {
-        QCOMPARE(causeLocation(2)->whereToLook, QString("Your serving switch"));
-        QVERIFY(!causeLocation(6) && !causeLocation(-1) && !causeLocation(16));
-    }
-
     void ownCauseList()
     {
         QVERIFY(usesQ850(*findVariant(u"ni1")));
