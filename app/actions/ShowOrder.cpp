@@ -152,28 +152,42 @@ Result<CircuitView> showCircuit(Records &records, const QString &circuit)
     return view;
 }
 
-QJsonObject OrderView::toJson() const
+namespace {
+
+QJsonArray terminalsJson(const ServiceOrder &order)
 {
-    QJsonArray terminals, evidence, happened, issued, here, visited;
-    for (const BoardRow &row : alsoHere)
-        here << row.toJson();
-    for (const Visit &visit : visits)
-        visited << visit.toJson();
+    QJsonArray terminals;
     for (const OrderedTerminal &terminal : order.terminals)
         terminals << QJsonObject{{"terminal", terminal.number},
                                  {"dn", terminal.dn},
                                  {"spid", terminal.spid},
                                  {"tei", terminal.tei},
                                  {"services", servicesText(order.servicesOf(terminal))}};
-    for (const FactView &fact : facts) {
-        QJsonObject object = fact.fact.toJson();
-        object.insert("voided", fact.voided);
-        if (fact.voided) {
-            object.insert("voided_by", fact.voidedBy);
-            object.insert("voided_because", fact.voidedBecause);
-        }
-        evidence << object;
+    return terminals;
+}
+
+QJsonObject factJson(const FactView &fact)
+{
+    QJsonObject object = fact.fact.toJson();
+    object.insert("voided", fact.voided);
+    if (fact.voided) {
+        object.insert("voided_by", fact.voidedBy);
+        object.insert("voided_because", fact.voidedBecause);
     }
+    return object;
+}
+
+} // namespace
+
+QJsonObject OrderView::toJson() const
+{
+    QJsonArray evidence, happened, issued, here, visited;
+    for (const BoardRow &row : alsoHere)
+        here << row.toJson();
+    for (const Visit &visit : visits)
+        visited << visit.toJson();
+    for (const FactView &fact : facts)
+        evidence << factJson(fact);
     for (const Event &event : events)
         happened << eventJson(event);
     for (const CertificateView &certificate : certificates)
@@ -193,7 +207,7 @@ QJsonObject OrderView::toJson() const
                                     {"office_name", office.name},
                                     {"protocol_variant", order.variant},
                                     {"pair", order.pair}}},
-            {"terminals", terminals},
+            {"terminals", terminalsJson(order)},
             {"facts", evidence},
             {"decision", decision.toJson()},
             {"events", happened},

@@ -84,6 +84,18 @@ TroublePage::TroublePage(const Error &error, const QString &databasePath, QWidge
     addPart(column, tr("What to do"), tr(advice.todo), QStringLiteral("todo"), Sign::Note);
     column->addSpacing(em(1.5));
 
+    column->addLayout(makeButtons());
+    column->addStretch(2);
+
+    auto *layout = new QHBoxLayout(this);
+    layout->addStretch(1);
+    layout->addLayout(column, 6);
+    layout->addStretch(1);
+    resize(em(60), em(36));
+}
+
+QLayout *TroublePage::makeButtons()
+{
     auto *again = new QPushButton(tr("&Try again"));
     again->setObjectName(QStringLiteral("again"));
     again->setDefault(true);
@@ -103,14 +115,7 @@ TroublePage::TroublePage(const Error &error, const QString &databasePath, QWidge
     for (QPushButton *button : {again, other, quit})
         buttons->addWidget(button);
     buttons->addStretch(1);
-    column->addLayout(buttons);
-    column->addStretch(2);
-
-    auto *layout = new QHBoxLayout(this);
-    layout->addStretch(1);
-    layout->addLayout(column, 6);
-    layout->addStretch(1);
-    resize(em(60), em(36));
+    return buttons;
 }
 
 } // namespace loopwright

@@ -17,6 +17,9 @@ public:
 signals:
     void tryAgain();
     void openOther(const QString &path);
+
+private:
+    QLayout *makeButtons();
 };
 
 } // namespace loopwright

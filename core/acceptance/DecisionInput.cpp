@@ -56,6 +56,17 @@ Result<std::vector<Fact>> readFacts(JsonReader &reader, const QString &key)
     return list;
 }
 
+template<class Read>
+void readEach(JsonReader &reader, const QString &key, const Read &read)
+{
+    const QJsonArray list = reader.array(key, 100000);
+    for (int i = 0; i < list.size() && !reader.failed(); ++i) {
+        JsonReader item = reader.item(key, i, list[i]);
+        read(item);
+        item.done();
+    }
+}
+
 } // namespace
 
 Result<DecisionInput> DecisionInput::fromJson(const QJsonObject &object, const QString &place)
@@ -68,26 +79,19 @@ Result<DecisionInput> DecisionInput::fromJson(const QJsonObject &object, const Q
     input.order = *order;
     input.scope = reader.word<OrderScope>("scope");
     input.limitSet = reader.text("limit_set");
-    const auto each = [&reader](const QString &key, const auto &read) {
-        const QJsonArray list = reader.array(key, 100000);
-        for (int i = 0; i < list.size() && !reader.failed(); ++i) {
-            JsonReader item = reader.item(key, i, list[i]);
-            read(item);
-            item.done();
-        }
-    };
-    each("conflicts", [&input](JsonReader &item) {
+    readEach(reader, "conflicts", [&input](JsonReader &item) {
         input.conflicts.push_back({item.text("field"), item.text("kind"),
                                    item.text("value", longestOrderText),
                                    item.text("circuit", longestOrderName)});
     });
-    each("changes", [&input](JsonReader &item) {
+    readEach(reader, "changes", [&input](JsonReader &item) {
         input.changes.push_back({item.text("what"), item.moment("at")});
     });
-    each("instruments",
-         [&input](JsonReader &item) { input.instruments << Instrument::read(item); });
+    readEach(reader, "instruments",
+             [&input](JsonReader &item) { input.instruments << Instrument::read(item); });
     if (reader.has("visits"))
-        each("visits", [&input](JsonReader &item) { input.visits.push_back(Visit::read(item)); });
+        readEach(reader, "visits",
+                 [&input](JsonReader &item) { input.visits.push_back(Visit::read(item)); });
     auto facts = readFacts(reader, "facts");
     if (!facts)
         return failure(facts.error());

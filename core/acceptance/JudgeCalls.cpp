@@ -174,6 +174,30 @@ void judgeCalls(const Judging &judging, CriterionResult &result)
         settle(result, CriterionOutcome::Met, QString("All %1 calls went through.").arg(needed));
 }
 
+namespace {
+
+/// `right`: the number is one of the order's, and the one that was expected.
+void judgeAnnounced(const Judging &judging, const CallFact &call, bool right,
+                    CriterionResult &result)
+{
+    const Services granted = judging.order.bServices() | judging.order.d;
+    if (!right)
+        settle(result, CriterionOutcome::NotMet,
+               QString("The network announced %1, which is not the number of this pair.")
+                   .arg(*call.announcedDn),
+               "Have the office check pair and number: this may be another customer's line.");
+    else if (call.announcedService && !granted.testFlag(*call.announcedService))
+        settle(result, CriterionOutcome::NotMet,
+               QString("The network announced the service %1, which the order does not grant.")
+                   .arg(toText(*call.announcedService)),
+               "Have the office check the services of the line.");
+    else
+        settle(result, CriterionOutcome::Met,
+               QString("The network announced %1.").arg(*call.announcedDn));
+}
+
+} // namespace
+
 void judgeReadback(const Judging &judging, CriterionResult &result)
 {
     const NumberKey key(judging.order);
@@ -202,20 +226,7 @@ void judgeReadback(const Judging &judging, CriterionResult &result)
         result.evidence << it.value()->id;
         const bool right = ordered.contains(heard) &&
                            (it.key().isEmpty() || !ordered.contains(it.key()) || it.key() == heard);
-        const Services granted = judging.order.bServices() | judging.order.d;
-        if (!right)
-            settle(result, CriterionOutcome::NotMet,
-                   QString("The network announced %1, which is not the number of this pair.")
-                       .arg(*call->announcedDn),
-                   "Have the office check pair and number: this may be another customer's line.");
-        else if (call->announcedService && !granted.testFlag(*call->announcedService))
-            settle(result, CriterionOutcome::NotMet,
-                   QString("The network announced the service %1, which the order does not grant.")
-                       .arg(toText(*call->announcedService)),
-                   "Have the office check the services of the line.");
-        else
-            settle(result, CriterionOutcome::Met,
-                   QString("The network announced %1.").arg(*call->announcedDn));
+        judgeAnnounced(judging, *call, right, result);
     }
     result.measured = result.measuredText = announced.join(", ");
 }

@@ -88,6 +88,35 @@ void appendNumber(QByteArray &out, double value)
                (n > 0 ? "+" : "-") + QByteArray::number(std::abs(n - 1));
 }
 
+void append(QByteArray &out, const QJsonValue &value);
+
+void appendArray(QByteArray &out, const QJsonArray &array)
+{
+    out += '[';
+    for (qsizetype i = 0; i < array.size(); ++i) {
+        if (i > 0)
+            out += ',';
+        append(out, array[i]);
+    }
+    out += ']';
+}
+
+void appendObject(QByteArray &out, const QJsonObject &object)
+{
+    QStringList keys = object.keys();
+    std::sort(keys.begin(),
+              keys.end()); // QString compares UTF-16 code units, as RFC 8785 3.2.3 asks
+    out += '{';
+    for (qsizetype i = 0; i < keys.size(); ++i) {
+        if (i > 0)
+            out += ',';
+        appendText(out, keys[i]);
+        out += ':';
+        append(out, object.value(keys[i]));
+    }
+    out += '}';
+}
+
 void append(QByteArray &out, const QJsonValue &value)
 {
     switch (value.type()) {
@@ -100,33 +129,12 @@ void append(QByteArray &out, const QJsonValue &value)
     case QJsonValue::String:
         appendText(out, value.toString());
         break;
-    case QJsonValue::Array: {
-        out += '[';
-        const QJsonArray array = value.toArray();
-        for (qsizetype i = 0; i < array.size(); ++i) {
-            if (i > 0)
-                out += ',';
-            append(out, array[i]);
-        }
-        out += ']';
+    case QJsonValue::Array:
+        appendArray(out, value.toArray());
         break;
-    }
-    case QJsonValue::Object: {
-        const QJsonObject object = value.toObject();
-        QStringList keys = object.keys();
-        std::sort(keys.begin(),
-                  keys.end()); // QString compares UTF-16 code units, as RFC 8785 3.2.3 asks
-        out += '{';
-        for (qsizetype i = 0; i < keys.size(); ++i) {
-            if (i > 0)
-                out += ',';
-            appendText(out, keys[i]);
-            out += ':';
-            append(out, object.value(keys[i]));
-        }
-        out += '}';
+    case QJsonValue::Object:
+        appendObject(out, value.toObject());
         break;
-    }
     case QJsonValue::Null:
     case QJsonValue::Undefined:
         out += "null";

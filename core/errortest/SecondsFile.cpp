@@ -222,11 +222,12 @@ void Reader::guessColumns(qsizetype count)
 bool Reader::follows(int row, const QString &text)
 {
     const auto stamp = SecondStamp::parse(text);
+    const QString shown = text.left(60);
     if (!stamp || stamp->kind != m_kind.value_or(stamp->kind)) {
         odd(row, "second", SecondColumn,
             QString(stamp ? "\"%1\" is another kind of time than in the rows before"
                           : "\"%1\" is neither a count of seconds nor a time")
-                .arg(text.left(60)));
+                .arg(shown));
         ++m_lastSecond; // taken for the one it should be
         m_lastMs += 1000;
         return false;
@@ -252,13 +253,11 @@ bool Reader::follows(int row, const QString &text)
         odd(row, second == m_lastSecond ? "doubled" : "back", SecondColumn,
             QString(second == m_lastSecond ? "second \"%1\" is there twice"
                                            : "second \"%1\" goes back in time")
-                .arg(text.left(60)));
+                .arg(shown));
         return false;
     }
     odd(row, "gap", SecondColumn,
-        QString("%1 s are missing before \"%2\"")
-            .arg(second - m_lastSecond - 1)
-            .arg(text.left(60)));
+        QString("%1 s are missing before \"%2\"").arg(second - m_lastSecond - 1).arg(shown));
     m_lastSecond = second;
     m_lastMs = ms;
     return false;

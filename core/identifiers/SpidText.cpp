@@ -128,28 +128,37 @@ void appendOddCharacters(std::string &text, std::string_view typed)
         text += " (" + std::to_string(odd.size() - 1) + " more are not digits)";
 }
 
+/// What the variant says.
+void appendVariantPiece(std::string &text, char piece, const ProtocolVariant &variant)
+{
+    switch (piece) {
+    case 'm':
+        text += std::to_string(variant.minDigits);
+        break;
+    case 'M':
+        text += std::to_string(variant.maxDigits);
+        break;
+    case 'v':
+        text += variant.name.toStdString();
+        break;
+    case 'e':
+        text += variant.soleEnding.toStdString();
+        break;
+    }
+}
+
 void appendPiece(std::string &text, char piece, const SpidJudge &judge, const SpidFaultFound &fault)
 {
     const std::string_view dn = comparableDn(judge.dn());
-    const auto utf8 = [](const QString &words) { return words.toStdString(); };
     switch (piece) {
     case 'd':
         text += std::to_string(judge.length());
-        break;
-    case 'm':
-        text += std::to_string(judge.variant().minDigits);
-        break;
-    case 'M':
-        text += std::to_string(judge.variant().maxDigits);
         break;
     case 'p':
         text += judge.digits().substr(std::size_t(fault.from), std::size_t(fault.length));
         break;
     case 'r':
         appendPlace(text, fault);
-        break;
-    case 'v':
-        text += utf8(judge.variant().name);
         break;
     case 's':
         text += hyphenated(judge.embedded());
@@ -169,14 +178,13 @@ void appendPiece(std::string &text, char piece, const SpidJudge &judge, const Sp
     case 't':
         if (const auto trouble = spellingTroubleOf(
                 QString::fromUtf8(judge.typed().data(), qsizetype(judge.typed().size()))))
-            text += utf8(trouble->reason);
-        break;
-    case 'e':
-        text += utf8(judge.variant().soleEnding);
+            text += trouble->reason.toStdString();
         break;
     case 'h':
         text += shapeHint(judge);
         break;
+    default:
+        appendVariantPiece(text, piece, judge.variant());
     }
 }
 

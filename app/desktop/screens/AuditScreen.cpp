@@ -50,17 +50,7 @@ AuditScreen::AuditScreen(Workplace &workplace, QWidget *parent)
                        "finding."));
     m_table->setModel(m_model);
     m_table->setColumnEms({12, 13, 16, 16, 30});
-    connect(m_table, &Table::opened, this, [this](const QModelIndex &index) {
-        const AuditFinding &finding = m_findings[std::size_t(index.row())];
-        if (!finding.circuits.isEmpty())
-            emit openCircuit(finding.circuits.first());
-    });
-    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
-            [this](const QModelIndex &now) { showCircuits(now.row()); });
-    connect(&m_worker, &Worker::progressed, this, [this](qint64 done, qint64 total) {
-        m_progress->setRange(0, 1000);
-        m_progress->setValue(total > 0 ? int(1000 * done / total) : 0);
-    });
+    connectAll();
 
     auto *head = new QHBoxLayout;
     head->addWidget(m_start);
@@ -87,6 +77,21 @@ AuditScreen::AuditScreen(Workplace &workplace, QWidget *parent)
     m_circuits->hide();
     setRunning(false);
     layout->setAlignment(Qt::AlignTop);
+}
+
+void AuditScreen::connectAll()
+{
+    connect(m_table, &Table::opened, this, [this](const QModelIndex &index) {
+        const AuditFinding &finding = m_findings[std::size_t(index.row())];
+        if (!finding.circuits.isEmpty())
+            emit openCircuit(finding.circuits.first());
+    });
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this](const QModelIndex &now) { showCircuits(now.row()); });
+    connect(&m_worker, &Worker::progressed, this, [this](qint64 done, qint64 total) {
+        m_progress->setRange(0, 1000);
+        m_progress->setValue(total > 0 ? int(1000 * done / total) : 0);
+    });
 }
 
 void AuditScreen::takeFocus()

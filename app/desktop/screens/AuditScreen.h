@@ -31,6 +31,7 @@ public:
     void start();
 
 private:
+    void connectAll();
     void setRunning(bool running);
     void showFindings(const Result<std::vector<AuditFinding>> &findings);
     void showCircuits(int row);

@@ -65,6 +65,29 @@ BoardSide::BoardSide(Workplace &workplace, QWidget *parent)
     column->addWidget(m_where);
     column->addWidget(m_line);
     column->addWidget(m_next);
+    column->addWidget(makeButtons());
+    column->addWidget(m_reasonsHead);
+    column->addLayout(m_reasons);
+    column->addWidget(makeHeading(tr("Last events")));
+    column->addLayout(m_events);
+    column->addStretch(1);
+    setWidget(m_content);
+    whenThemed(this, [this, column] {
+        column->setContentsMargins(em(1.1), em(0.9), em(1.1), em(0.9));
+        column->setSpacing(em(0.6));
+        m_number->setFont(digitsFont(1.5, QFont::DemiBold));
+        setMinimumWidth(em(22));
+    });
+    m_content->hide();
+
+    m_rest.setSingleShot(true);
+    m_rest.setInterval(selectionRestMs);
+    connect(&m_rest, &QTimer::timeout, this, &BoardSide::read);
+    connect(m_line, &JobLineView::chosen, this, [this] { emit openOrder(m_order); });
+}
+
+QWidget *BoardSide::makeButtons()
+{
     auto *buttons = new QWidget;
     auto *row = new FlowLayout(buttons);
     row->setContentsMargins(0, 0, 0, 0);
@@ -78,26 +101,8 @@ BoardSide::BoardSide(Workplace &workplace, QWidget *parent)
                            [this] { emit openHandoff(m_order); });
     m_handoff->setAccessibleName(tr("Hand on a job that is not accepted"));
     row->addWidget(m_handoff);
-    column->addWidget(buttons);
-    column->addWidget(m_reasonsHead);
-    column->addLayout(m_reasons);
-    column->addWidget(makeHeading(tr("Last events")));
-    column->addLayout(m_events);
-    column->addStretch(1);
-    setWidget(m_content);
-    whenThemed(this, [this, column, row] {
-        column->setContentsMargins(em(1.1), em(0.9), em(1.1), em(0.9));
-        column->setSpacing(em(0.6));
-        row->setSpacing(em(0.5));
-        m_number->setFont(digitsFont(1.5, QFont::DemiBold));
-        setMinimumWidth(em(22));
-    });
-    m_content->hide();
-
-    m_rest.setSingleShot(true);
-    m_rest.setInterval(selectionRestMs);
-    connect(&m_rest, &QTimer::timeout, this, &BoardSide::read);
-    connect(m_line, &JobLineView::chosen, this, [this] { emit openOrder(m_order); });
+    whenThemed(buttons, [row] { row->setSpacing(em(0.5)); });
+    return buttons;
 }
 
 void BoardSide::show(const QString &order)

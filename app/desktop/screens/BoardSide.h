@@ -36,6 +36,7 @@ signals:
     void openHandoff(const QString &order);
 
 private:
+    QWidget *makeButtons();
     void read();
     void fill(const Result<OrderView> &view);
     void fillReasons(const OrderView &view);

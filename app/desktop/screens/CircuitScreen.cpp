@@ -50,6 +50,27 @@ CircuitScreen::CircuitScreen(Workplace &workplace, QWidget *parent)
     m_mark->setHint(tr("Enter shows the circuit with its whole history"));
     connect(m_number, &QLineEdit::returnPressed, this,
             [this] { open(m_number->text().trimmed()); });
+    auto *found = new QVBoxLayout(m_found);
+    found->setContentsMargins(0, 0, 0, 0);
+    found->addWidget(makeTables());
+
+    auto *layout = new QVBoxLayout(this);
+    setPageMargins(layout, this);
+    layout->addWidget(m_heading);
+    layout->addWidget(m_mark);
+    layout->addWidget(m_found, 1);
+    layout->addStretch(0);
+    whenThemed(m_number, [this] {
+        m_number->setFont(digitsFont());
+        m_number->setMaximumWidth(em(24));
+    });
+    m_heading->setText(title());
+    m_found->hide();
+    layout->setAlignment(Qt::AlignTop);
+}
+
+QWidget *CircuitScreen::makeTables()
+{
     m_orderTable->setModel(m_orders);
     m_orderTable->setColumnEms({8, 7.5, 8, 12, 13, 12, 7, 18});
     connect(m_orderTable, &Table::opened, this,
@@ -77,23 +98,7 @@ CircuitScreen::CircuitScreen(Workplace &workplace, QWidget *parent)
     splitter->setStretchFactor(0, 2);
     splitter->setStretchFactor(1, 3);
     splitter->setChildrenCollapsible(false);
-    auto *found = new QVBoxLayout(m_found);
-    found->setContentsMargins(0, 0, 0, 0);
-    found->addWidget(splitter);
-
-    auto *layout = new QVBoxLayout(this);
-    setPageMargins(layout, this);
-    layout->addWidget(m_heading);
-    layout->addWidget(m_mark);
-    layout->addWidget(m_found, 1);
-    layout->addStretch(0);
-    whenThemed(m_number, [this] {
-        m_number->setFont(digitsFont());
-        m_number->setMaximumWidth(em(24));
-    });
-    m_heading->setText(title());
-    m_found->hide();
-    layout->setAlignment(Qt::AlignTop);
+    return splitter;
 }
 
 QString CircuitScreen::title() const

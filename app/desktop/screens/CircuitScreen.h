@@ -29,6 +29,7 @@ public:
     bool startSearch() override;
 
 private:
+    QWidget *makeTables();
     void showView(const Result<CircuitView> &view);
 
     Worker m_worker;

@@ -90,7 +90,7 @@ ImportScreen::ImportScreen(Workplace &workplace, QWidget *parent)
     setRunning(false);
 }
 
-QWidget *ImportScreen::makeChoice()
+QWidget *ImportScreen::makePath()
 {
     m_path = new QLineEdit;
     m_path->setObjectName(QStringLiteral("import.path"));
@@ -102,13 +102,22 @@ QWidget *ImportScreen::makeChoice()
         m_start->setEnabled(!m_path->text().trimmed().isEmpty());
     });
     connect(m_path, &QLineEdit::returnPressed, this, &ImportScreen::start);
+    return path;
+}
+
+QWidget *ImportScreen::makeKind()
+{
     m_kind = new QComboBox;
     m_kind->setObjectName(QStringLiteral("import.kind"));
     for (const ImportKind &kind : kinds)
         m_kind->addItem(tr(kind.name), QString::fromLatin1(kind.key));
     auto *kind = new FieldMark(tr("It holds"), m_kind);
     kind->setTight(true);
+    return kind;
+}
 
+void ImportScreen::makeControls()
+{
     m_browse =
         makeButton(tr("Choose a file…"), QStringLiteral("import.browse"), [this] { browse(); });
     m_start = makeButton(tr("Import"), QStringLiteral("import.start"), [this] { start(); });
@@ -123,7 +132,13 @@ QWidget *ImportScreen::makeChoice()
     m_progress->setObjectName(QStringLiteral("import.progress"));
     m_progress->setAccessibleName(tr("Progress of the import"));
     m_progress->setTextVisible(false);
+}
 
+QWidget *ImportScreen::makeChoice()
+{
+    QWidget *path = makePath();
+    QWidget *kind = makeKind();
+    makeControls();
     QFrame *card = makeCard();
     auto *column = new QVBoxLayout(card);
     auto *first = new QHBoxLayout;

@@ -42,6 +42,9 @@ protected:
 
 private:
     QWidget *makeChoice();
+    QWidget *makePath();
+    QWidget *makeKind();
+    void makeControls();
     QWidget *makeReport();
     void browse();
     void guessKind();

@@ -123,34 +123,41 @@ void JobLineView::paintStaggered(QPainter &painter) const
                              centre + QPointF(step - radius * 1.6, 0));
         }
         paintStationMark(painter, centre, radius, state, style);
-        // The first and the last name keep inside; the others are centred below or above.
-        const bool above = i % 2 != 0;
-        QRectF words(centre.x() - step, above ? rect.top() : y + em(0.9), 2 * step,
-                     above ? em(2.3) : em(3.4));
-        words.moveLeft(std::clamp(words.left(), rect.left(), rect.right() - words.width()));
-        const Qt::Alignment side = i == 0                   ? Qt::AlignLeft
-                                   : i + 1 == m_line.size() ? Qt::AlignRight
-                                                            : Qt::AlignHCenter;
-        painter.setFont(style.font);
-        painter.setPen(style.text);
-        if (state.next) {
-            QFont strong = style.font;
-            strong.setBold(true);
-            painter.setFont(strong);
-            painter.setPen(style.accent);
-        }
-        // Below stand five names: one of two words takes two lines, so that none runs into the
-        // next.
-        QString name = state.name();
-        if (!above)
-            name.replace(u' ', u'\n');
-        painter.drawText(words, side | Qt::AlignTop, name);
-        const double line = QFontMetricsF(painter.font()).height();
-        words.setTop(words.top() + line * double(name.count(u'\n') + 1));
-        painter.setFont(style.font);
-        painter.setPen(state.mark == StationMark::Failed ? style.bad : style.muted);
-        painter.drawText(words, side | Qt::AlignTop, state.word());
+        paintWords(painter, i, centre, step, style);
     }
+}
+
+void JobLineView::paintWords(QPainter &painter, std::size_t i, const QPointF &centre, double step,
+                             const PictureStyle &style) const
+{
+    const StationState &state = m_line[i];
+    const QRectF rect = room();
+    // The first and the last name keep inside; the others are centred below or above.
+    const bool above = i % 2 != 0;
+    QRectF words(centre.x() - step, above ? rect.top() : centre.y() + em(0.9), 2 * step,
+                 above ? em(2.3) : em(3.4));
+    words.moveLeft(std::clamp(words.left(), rect.left(), rect.right() - words.width()));
+    const Qt::Alignment side = i == 0                   ? Qt::AlignLeft
+                               : i + 1 == m_line.size() ? Qt::AlignRight
+                                                        : Qt::AlignHCenter;
+    painter.setFont(style.font);
+    painter.setPen(style.text);
+    if (state.next) {
+        QFont strong = style.font;
+        strong.setBold(true);
+        painter.setFont(strong);
+        painter.setPen(style.accent);
+    }
+    // Below stand five names: one of two words takes two lines, so that none runs into the next.
+    QString name = state.name();
+    if (!above)
+        name.replace(u' ', u'\n');
+    painter.drawText(words, side | Qt::AlignTop, name);
+    const double line = QFontMetricsF(painter.font()).height();
+    words.setTop(words.top() + line * double(name.count(u'\n') + 1));
+    painter.setFont(style.font);
+    painter.setPen(state.mark == StationMark::Failed ? style.bad : style.muted);
+    painter.drawText(words, side | Qt::AlignTop, state.word());
 }
 
 void JobLineView::mousePressEvent(QMouseEvent *event)

@@ -11,6 +11,8 @@ class QPainter;
 
 namespace loopwright {
 
+struct PictureStyle;
+
 class JobLineView : public QWidget
 {
     Q_OBJECT
@@ -41,6 +43,8 @@ protected:
 private:
     QRectF room() const;
     void paintStaggered(QPainter &painter) const;
+    void paintWords(QPainter &painter, std::size_t station, const QPointF &centre, double step,
+                    const PictureStyle &style) const;
     void point(int station);
 
     std::vector<StationState> m_line;
