@@ -17,6 +17,10 @@ struct Certifying
 };
 Result<Certifying> certifying(Records &records, const QString &order);
 
+/// What the certificate says now, without its number.
+Result<CertificateContent> contentNow(Records &records, const Certifying &about,
+                                      const Signatures &signatures);
+
 /// Refused, with the reason in one sentence, where the order can have no certificate now.
 Result<void> checkMayIssue(const Certifying &about);
 
