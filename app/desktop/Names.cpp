@@ -73,6 +73,12 @@ Sign outcomeSign(const QString &outcome)
     return row ? row->sign : Sign::None;
 }
 
+QString kindName(LineKind kind)
+{
+    return kind == LineKind::Bri ? QCoreApplication::translate("Names", "basic rate")
+                                 : QCoreApplication::translate("Names", "analog");
+}
+
 QString eventName(const QString &kind)
 {
     return spelled(kind);

@@ -2,6 +2,7 @@
 // Names for a person of the codes that the records keep. A code that has none is shown as it is.
 
 #include "app/desktop/widgets/SignLine.h"
+#include "core/order/Services.h"
 
 #include <QDate>
 
@@ -14,6 +15,8 @@ QStringList stageKeys();
 /// "not_accepted" to "Not accepted".
 QString outcomeName(const QString &outcome);
 Sign outcomeSign(const QString &outcome);
+/// "basic rate", "analog", within a sentence.
+QString kindName(LineKind kind);
 /// Of an event: "order_taken" to "Order taken".
 QString eventName(const QString &kind);
 

@@ -141,7 +141,7 @@ void CertificateEntry::showSet()
         return;
     for (const SetLine &line : m_set) {
         auto *row = new SignLine;
-        const QString kind = line.kind == LineKind::Bri ? tr("basic rate") : tr("analog");
+        const QString kind = kindName(line.kind);
         row->show(line.mayHave ? Sign::Done : Sign::Open,
                   line.mayHave ? tr("%1, %2: its certificate is in the set").arg(line.order, kind)
                                : tr("%1, %2, at %3: only on the cover. %4")

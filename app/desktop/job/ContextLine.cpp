@@ -2,6 +2,7 @@
 
 #include "app/actions/Register.h"
 #include "app/desktop/Theme.h"
+#include "app/desktop/job/FactText.h"
 #include "app/desktop/widgets/FlowLayout.h"
 #include "app/desktop/widgets/SignLine.h"
 
@@ -94,7 +95,7 @@ void ContextLine::showOrder()
         m_state->show(Sign::Doubtful, warning);
     else
         m_state->show(visit ? Sign::Done : Sign::Open,
-                      visit ? tr("on site since %1").arg(visit->arrived.text().mid(11, 5))
+                      visit ? tr("on site since %1").arg(timeOfDay(visit->arrived))
                             : tr("not arrived yet"));
 }
 

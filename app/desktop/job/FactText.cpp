@@ -19,11 +19,6 @@ QString channelText(const QList<Channel> &channels)
     return names.join(" and ");
 }
 
-QString timeOfDay(const Moment &moment)
-{
-    return moment.text().mid(11, 5);
-}
-
 QString causeText(const std::optional<int> &cause)
 {
     return cause ? QString(", cause %1").arg(*cause) : QString();
@@ -178,6 +173,11 @@ bool hasFailed(const Fact &fact, const LimitSet &limits)
     if (const auto *card = fact.as<SafetyFact>())
         return judge(*card, limits).outcome == SafetyOutcome::Hazard;
     return false;
+}
+
+QString timeOfDay(const Moment &moment)
+{
+    return moment.text().mid(11, 5);
 }
 
 QString timeText(const Moment &moment, QDate today)

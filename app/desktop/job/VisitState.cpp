@@ -15,8 +15,7 @@ constexpr std::size_t namedInHead = 3;
 
 QString kindName(const BoardRow &row)
 {
-    return row.kind == toText(LineKind::Bri) ? QCoreApplication::translate("Visit", "basic rate")
-                                             : QCoreApplication::translate("Visit", "analog");
+    return loopwright::kindName(fromText<LineKind>(row.kind).value_or(LineKind::Analog));
 }
 
 } // namespace

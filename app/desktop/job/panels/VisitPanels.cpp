@@ -2,6 +2,7 @@
 
 #include "app/desktop/Names.h"
 #include "app/desktop/job/EntryForm.h"
+#include "app/desktop/job/FactText.h"
 #include "app/desktop/job/VisitState.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "app/desktop/widgets/GoLine.h"
@@ -13,19 +14,14 @@ namespace loopwright {
 
 namespace {
 
-QString clock(const Moment &moment)
-{
-    return moment.text().mid(11, 5);
-}
-
 /// "On site since 09:05, by the arrival in order A-1001."
 QString sinceText(const Visit &visit, const QString &order)
 {
     return visit.orders.contains(order)
-               ? StationPanel::tr("On site since %1.").arg(clock(visit.arrived))
+               ? StationPanel::tr("On site since %1.").arg(timeOfDay(visit.arrived))
                : StationPanel::tr("On site since %1, by the arrival in order %2: one visit of all "
                                   "lines at these premises. The safety card is this pair's own.")
-                     .arg(clock(visit.arrived), visit.orders.front());
+                     .arg(timeOfDay(visit.arrived), visit.orders.front());
 }
 
 class ArrivalPanel : public StationPanel
@@ -116,7 +112,7 @@ private:
     {
         const QString text = tr("On site since %1. Say how the visit went when you leave; a visit "
                                 "without result counts too.")
-                                 .arg(clock(visit.arrived));
+                                 .arg(timeOfDay(visit.arrived));
         QStringList others;
         for (const BoardRow &row : desk().view().alsoHere)
             if (row.stage != u"certificate" && row.stage != u"done")
