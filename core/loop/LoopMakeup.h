@@ -36,7 +36,6 @@ struct Length
         return unit == LengthUnit::Foot ? value * kilometresPerFoot : value * 1e-3;
     }
     double feet() const { return unit == LengthUnit::Foot ? value : value / 0.3048; }
-    double metres() const { return unit == LengthUnit::Foot ? value * 0.3048 : value; }
     QString text() const; ///< "9000 ft" or "400 m"
     bool operator==(const Length &) const = default;
 };

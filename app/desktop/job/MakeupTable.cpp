@@ -272,11 +272,6 @@ void MakeupTable::clearMark()
     m_mark->hide();
 }
 
-QWidget *MakeupTable::firstField() const
-{
-    return m_rows.front().what;
-}
-
 QWidget *MakeupTable::firstEmpty() const
 {
     return m_rows.back().what;

@@ -38,7 +38,6 @@ public:
     /// does.
     bool mark(const QString &place, const QString &reason);
     void clearMark();
-    QWidget *firstField() const;
     QWidget *firstEmpty() const;
 
 signals:
