@@ -16,6 +16,21 @@ inline LimitSet limits()
     return *LimitSet::fromJson(*parseJsonObject(file.readAll(), "limits"), "limits");
 }
 
+/// The shipped set with another value.
+inline LimitSet limitsWith(const QString &key, double value)
+{
+    QJsonObject object = limits().toJson();
+    QJsonArray list;
+    for (const QJsonValue &each : object["limits"].toArray()) {
+        QJsonObject limit = each.toObject();
+        if (limit["key"] == key)
+            limit.insert("value", value);
+        list << limit;
+    }
+    object.insert("limits", list);
+    return *LimitSet::fromJson(object, "limits");
+}
+
 inline OrderFields briFields()
 {
     return {{"order_number", "A-1001"},

@@ -4,7 +4,7 @@
 
 namespace loopwright {
 
-LoopState loopState(const OrderView &view)
+LoopState loopState(const OrderView &view, const LimitSet &limits)
 {
     LoopState state;
     std::optional<LossReading> loss;
@@ -16,7 +16,8 @@ LoopState loopState(const OrderView &view)
         if (loop->dcResistanceOhm)
             state.measured.dcResistanceOhm = loop->dcResistanceOhm;
         if (loop->lossDb)
-            loss = LossReading{loop->frequencyHz.value_or(40000), *loop->lossDb, {}};
+            loss = LossReading{
+                loop->frequencyHz.value_or(limits.value("bri_loss_frequency")), *loop->lossDb, {}};
     }
     if (loss)
         state.measured.losses.push_back(*loss);

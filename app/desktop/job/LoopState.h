@@ -12,7 +12,8 @@ struct LoopState
     MeasuredLoop measured;
 };
 
-/// Of the facts that are not voided and were not made old by a change of the pair.
-LoopState loopState(const OrderView &view);
+/// Of the facts that are not voided and were not made old by a change of the pair. A loss without a
+/// frequency was measured where the limits judge it.
+LoopState loopState(const OrderView &view, const LimitSet &limits);
 
 } // namespace loopwright

@@ -34,20 +34,6 @@ void set(QList<QJsonObject> &facts, int n, const QString &key, const QJsonValue 
     at(facts, n).insert(key, value);
 }
 
-LimitSet limitsWith(const QString &key, double value)
-{
-    QJsonObject object = limits().toJson();
-    QJsonArray list;
-    for (const QJsonValue &each : object["limits"].toArray()) {
-        QJsonObject limit = each.toObject();
-        if (limit["key"] == key)
-            limit.insert("value", value);
-        list << limit;
-    }
-    object.insert("limits", list);
-    return *LimitSet::fromJson(object, "limits");
-}
-
 /// Three load coils, each with a section of 22 AWG behind it.
 QJsonObject loadedPair(double sectionFt)
 {

@@ -66,7 +66,7 @@ public:
     void showOrder() override
     {
         StationPanel::showOrder();
-        const LoopState loop = loopState(desk().view());
+        const LoopState loop = loopState(desk().view(), desk().limits());
         m_predicted->setVisible(loop.makeup.has_value());
         if (!loop.makeup)
             return;

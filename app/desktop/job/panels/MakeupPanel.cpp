@@ -77,7 +77,7 @@ public:
     void showOrder() override
     {
         StationPanel::showOrder();
-        m_recorded = loopState(desk().view()).makeup;
+        m_recorded = loopState(desk().view(), desk().limits()).makeup;
         showTyped();
     }
 

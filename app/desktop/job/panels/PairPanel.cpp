@@ -56,7 +56,7 @@ public:
     void showOrder() override
     {
         StationPanel::showOrder();
-        const LoopState loop = loopState(desk().view());
+        const LoopState loop = loopState(desk().view(), desk().limits());
         const bool both =
             loop.makeup && (loop.measured.dcResistanceOhm || !loop.measured.losses.empty());
         m_against->setVisible(both);

@@ -1,0 +1,36 @@
+#include "app/desktop/job/LoopState.h"
+
+#include "tests/support/Jobs.h"
+
+#include <QTest>
+
+using namespace loopwright;
+
+class LoopStateTest : public QObject
+{
+    Q_OBJECT
+
+    static OrderView viewOf(const QJsonObject &content)
+    {
+        OrderView view;
+        view.input = jobs::input(jobs::briFields(), {jobs::fact(3, "loop", 10, content)});
+        return view;
+    }
+
+private slots:
+    void aLossWithoutFrequencyIsWhereTheLimitsJudge()
+    {
+        const OrderView view = viewOf({{"loss_db", 30}});
+        QCOMPARE(loopState(view, jobs::limits()).measured.losses.at(0).frequencyHz, 40000.0);
+        const LimitSet other = jobs::limitsWith("bri_loss_frequency", 96000);
+        QCOMPARE(loopState(view, other).measured.losses.at(0).frequencyHz, 96000.0);
+    }
+    void aFrequencyThatWasToldStays()
+    {
+        const OrderView view = viewOf({{"loss_db", 6}, {"frequency_hz", 1004}});
+        QCOMPARE(loopState(view, jobs::limits()).measured.losses.at(0).frequencyHz, 1004.0);
+    }
+};
+
+QTEST_APPLESS_MAIN(LoopStateTest)
+#include "LoopStateTest.moc"
