@@ -121,7 +121,7 @@ struct Decision
     QString proves;     ///< what the counted run proves, in plain words; empty without one
     QJsonObject proven; ///< figures behind it: bits, bit_errors, ber_upper_95, …; ber_upper at the
                         ///< limit set's confidence where that is another
-    QStringList notes;  ///< what else must be said: what the path covers, where the run was made
+    QStringList notes; ///< what else must be said: what the path covers, where the run was made
 
     const CriterionResult *criterion(const QString &key) const;
     QJsonObject toJson() const;

@@ -129,13 +129,13 @@ void judgeBasicRate(const Judging &judging, const PairFigures &figures, Criterio
     const Limit &loss = judging.limits.limit("bri_loss_max");
     result.limit = loss.value;
     result.unit = loss.unit;
-    result.limitText =
-        QString("at most %1 dB at %2 and %3 ohm, no load coil")
-            .arg(figure(loss.value), lossFrequency(judging),
-                 figure(judging.limits.value("bri_resistance_max")));
+    result.limitText = QString("at most %1 dB at %2 and %3 ohm, no load coil")
+                           .arg(figure(loss.value), lossFrequency(judging),
+                                figure(judging.limits.value("bri_resistance_max")));
     result.source = loss.source;
     if (figures.lossDb) {
-        judgeFigure(result, "The measured loss at " + lossFrequency(judging), *figures.lossDb, loss);
+        judgeFigure(result, "The measured loss at " + lossFrequency(judging), *figures.lossDb,
+                    loss);
         result.measured = *figures.lossDb;
         result.measuredText = QString("%1 dB measured").arg(figure(*figures.lossDb));
     }

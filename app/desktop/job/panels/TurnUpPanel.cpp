@@ -41,9 +41,8 @@ QString terminalHint(int layer, const OrderedTerminal &terminal)
 {
     if (layer == 3)
         return StationPanel::tr("SPID %1 accepted by the switch").arg(terminal.spid);
-    return isAutomaticTei(terminal.tei)
-               ? StationPanel::tr("TEI given by the network")
-               : StationPanel::tr("TEI %1 as ordered").arg(terminal.tei);
+    return isAutomaticTei(terminal.tei) ? StationPanel::tr("TEI given by the network")
+                                        : StationPanel::tr("TEI %1 as ordered").arg(terminal.tei);
 }
 
 std::vector<Step> stepsOf(const ServiceOrder &order)
