@@ -340,7 +340,7 @@ private slots:
         for (const QJsonValue &row :
              at({"order", "list", "--installer", "okafor", "--due-before", "2026-03-13"}).array())
             if (row["status"] == "open")
-                due << row["order"].toString();
+                due << row["order_number"].toString();
         QStringList listed = day.object()["orders"].toVariant().toStringList();
         QVERIFY(!due.isEmpty() && listed.contains("26-0001"));
         due.sort();
@@ -359,9 +359,9 @@ private slots:
 
     void limitsOfTheOffice()
     {
-        record("26-0001");
-        QCOMPARE(outcome("26-0001"), QString("accepted"));
-        const QString before = at({"decide", "26-0001"}).object()["decision"].toString();
+        record("26-0007");
+        QCOMPARE(outcome("26-0007"), QString("accepted"));
+        const QString before = at({"decide", "26-0007"}).object()["decision"].toString();
         QJsonObject set = at({"limits", "show"}).object();
         set["version"] = "own-1";
         set["valid_from"] = "2026-03-01";
@@ -379,13 +379,13 @@ private slots:
         QCOMPARE(at({"limits", "show", "--set", "2026-1"}).object()["version"].toString(),
                  QString("2026-1"));
         // The board knows at once; the decision made before stays as it was.
-        QCOMPARE(at({"order", "list", "--text", "26-0001"})
+        QCOMPARE(at({"order", "list", "--text", "26-0007"})
                      .array()
                      .at(0)
                      .toObject()["outcome"]
                      .toString(),
                  QString("not_accepted"));
-        QCOMPARE(outcome("26-0001"), QString("not_accepted"));
+        QCOMPARE(outcome("26-0007"), QString("not_accepted"));
         QCOMPARE(at({"decide", "--again", before}).object()["outcome"].toString(),
                  QString("accepted"));
         COMPARE_STATUS(at({"history", "verify"}), ExitStatus::Yes);
