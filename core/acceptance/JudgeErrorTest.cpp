@@ -1,6 +1,7 @@
 // Criteria detector and run, and how every run stands.
 
 #include "core/acceptance/Judging.h"
+#include "core/errortest/Bounds.h"
 
 #include <algorithm>
 #include <cmath>
@@ -213,7 +214,7 @@ void judgeRun(const Judging &judging, CriterionResult &result)
         QString("%1 s unbroken, BER at most %2 (%3 bit errors), at most %4 errored seconds, %5 "
                 "severely errored")
             .arg(seconds)
-            .arg(QString::number(ber.value).replace("e-0", "e-")) // 1e-7 to a person
+            .arg(ratioText(ber.value))
             .arg(std::floor(ber.value * seconds * judging.order.dataRate * (1 + 1e-12)))
             .arg(std::floor(judging.limits.value("run_esr_max") * seconds * (1 + 1e-12)))
             .arg(judging.limits.value("run_ses_max"));

@@ -42,6 +42,12 @@ double poissonMeanUpper(qint64 errors, double confidence)
     return errors == 0 ? -std::log1p(-confidence) : gammaQuantile(double(errors) + 1, confidence);
 }
 
+/// The mean m with P(Poisson(m) >= errors) = 1 - confidence: half of chi2inv(1-C, 2E).
+double poissonMeanLower(qint64 errors, double confidence)
+{
+    return errors == 0 ? 0 : gammaQuantile(double(errors), 1 - confidence);
+}
+
 /// Digits that are significant, rounded up, so that the number is never below `value`.
 QString roundedUp(double value, int digits)
 {
@@ -77,6 +83,11 @@ double poissonUpper(const BoundInput &input)
     return poissonMeanUpper(input.errors, input.confidence) / double(input.bits);
 }
 
+double poissonLower(const BoundInput &input)
+{
+    return poissonMeanLower(input.errors, input.confidence) / double(input.bits);
+}
+
 double clopperPearsonUpper(const BoundInput &input)
 {
     const double errors = double(input.errors);
@@ -88,6 +99,17 @@ double clopperPearsonUpper(const BoundInput &input)
     return boost::math::ibeta_inv(errors + 1, bits - errors, input.confidence, Quiet());
 }
 
+double clopperPearsonLower(const BoundInput &input)
+{
+    const double errors = double(input.errors);
+    const double bits = double(input.bits);
+    if (input.errors == 0)
+        return 0;
+    if (input.errors >= input.bits)
+        return std::exp(std::log1p(-input.confidence) / bits);
+    return boost::math::ibetac_inv(errors, bits - errors + 1, input.confidence, Quiet());
+}
+
 QJsonObject Bounds::toJson() const
 {
     return {{"poisson_upper", poissonUpper}, {"clopper_pearson_upper", clopperPearsonUpper}};
@@ -97,6 +119,50 @@ Result<Bounds> upperBounds(const BoundInput &input)
 {
     LOOPWRIGHT_TRY(checkBoundInput(input));
     return Bounds{poissonUpper(input), clopperPearsonUpper(input)};
+}
+
+ProofVerdict prove(qint64 errors, qint64 bits, double bitsPerSecond, double target,
+                   double confidence)
+{
+    ProofVerdict verdict;
+    if (bits > 0) {
+        verdict.upper = poissonUpper({errors, bits, confidence});
+        verdict.lower = poissonLower({errors, bits, confidence});
+    }
+    verdict.proof = bits > 0 && verdict.upper <= target ? Proof::Proved
+                    : verdict.lower > target            ? Proof::Refuted
+                                                        : Proof::NotProved;
+    verdict.upper = std::min(verdict.upper, 1.0);
+    if (verdict.proof == Proof::NotProved)
+        verdict.furtherSeconds =
+            std::max(0.0, secondsNeeded(target, bitsPerSecond, confidence, errors) -
+                              double(bits) / bitsPerSecond);
+    return verdict;
+}
+
+QString ratioText(double ratio)
+{
+    return QString::number(ratio).replace("e-0", "e-");
+}
+
+QString proofText(const ProofVerdict &verdict, double target)
+{
+    const QString named = ratioText(target);
+    switch (verdict.proof) {
+    case Proof::Proved:
+        return named + " is proved";
+    case Proof::Refuted:
+        return named + " is refuted";
+    case Proof::NotProved:
+        break;
+    }
+    return QString("%1 is not proved yet: %2 more without an error")
+        .arg(named, durationText(qint64(std::ceil(verdict.furtherSeconds))));
+}
+
+double secondsNeeded(double target, double bitsPerSecond, double confidence, qint64 errors)
+{
+    return poissonMeanUpper(errors, confidence) / (target * bitsPerSecond);
 }
 
 QString proofSentence(qint64 errors, qint64 bits, qint64 seconds, double confidence)

@@ -8,6 +8,7 @@
 // (Textbook statistics.) Good to ten significant digits.
 
 #include "core/base/Result.h"
+#include "core/base/Words.h"
 
 #include <QJsonObject>
 
@@ -30,7 +31,9 @@ struct BoundInput
 Result<void> checkBoundInput(const BoundInput &input);
 
 double poissonUpper(const BoundInput &input); ///< may exceed 1 for a handful of bits
+double poissonLower(const BoundInput &input); ///< 0 for no errors
 double clopperPearsonUpper(const BoundInput &input);
+double clopperPearsonLower(const BoundInput &input);
 
 struct Bounds
 {
@@ -42,6 +45,41 @@ struct Bounds
 };
 /// Both upper bounds; Usage where the numbers make no sense.
 Result<Bounds> upperBounds(const BoundInput &input);
+
+/// Whether a run proves that the true ratio is at most a target.
+enum class Proof
+{
+    Proved,    ///< the upper bound is at most the target
+    Refuted,   ///< the lower bound is above the target
+    NotProved, ///< neither: go on
+};
+template<>
+struct Words<Proof>
+{
+    static constexpr std::pair<Proof, const char *> table[] = {
+        {Proof::Proved, "proved"}, {Proof::Refuted, "refuted"}, {Proof::NotProved, "not_proved"}};
+};
+
+struct ProofVerdict
+{
+    Proof proof = Proof::NotProved;
+    double upper = 1;          ///< Poisson, at most 1
+    double lower = 0;          ///< Poisson
+    double furtherSeconds = 0; ///< with no more errors, until proved; 0 unless not proved
+
+    bool operator==(const ProofVerdict &) const = default;
+};
+/// `target` above 0; `bitsPerSecond` at least 1. No bits at all prove nothing.
+ProofVerdict prove(qint64 errors, qint64 bits, double bitsPerSecond, double target,
+                   double confidence);
+
+/// As a person writes it: "1e-7", not "1e-07".
+QString ratioText(double ratio);
+/// "1e-7 is proved", "1e-7 is refuted", "1e-7 is not proved yet: 0:52 more without an error".
+QString proofText(const ProofVerdict &verdict, double target);
+
+/// Seconds that a run with `errors` bit errors must last to prove `target`.
+double secondsNeeded(double target, double bitsPerSecond, double confidence, qint64 errors = 0);
 
 /// "no error in 9:40: BER below 8.1e-8 with 95 % confidence", or "3 errors in 15:00: …". The bound
 /// is rounded up, so that the sentence is never more than what is proved. "nothing compared yet"

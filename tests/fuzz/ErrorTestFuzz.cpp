@@ -205,6 +205,8 @@ void bounds(Random &random)
         return;
     promise(std::isfinite(found->poissonUpper) && found->poissonUpper >= 0, "a Poisson bound");
     promise(found->clopperPearsonUpper >= 0 && found->clopperPearsonUpper <= 1, "a ratio");
+    promise(poissonLower(input) <= found->poissonUpper * (1 + 1e-9) || input.confidence < 0.5,
+            "lower is below upper");
 }
 
 constexpr Reader readers[] = {{"seconds", secondsFile},   {"run", runFact},

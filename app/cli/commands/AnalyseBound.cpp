@@ -20,6 +20,11 @@ public:
         options.integer("--bits", m_input.bits, 1, most, "Bits compared", Given::Always);
         options.number("--confidence", m_input.confidence, 0, 1,
                        "Between 0 and 1, both excluded (else 0.95)");
+        options.number(
+            "--target", m_target, 0, 1,
+            "Say too whether this bit error ratio is proved, refuted, or not proved yet");
+        options.integer("--rate", m_rate, 1, most,
+                        "Bits per second, for the time that is still needed (else 64000)");
     }
 
     Result<Answer> run(CommandContext &) override
@@ -39,11 +44,30 @@ public:
             wrapped("if errors are independent of each other; on a loop they come in bursts, so "
                     "look at the errored seconds too.") +
             "\n";
-        return Answer::of(bounds->toJson(), text);
+        if (m_target == 0)
+            return Answer::of(bounds->toJson(), text);
+        const ProofVerdict verdict =
+            prove(m_input.errors, m_input.bits, double(m_rate), m_target, m_input.confidence);
+        return Answer::of(withVerdict(bounds->toJson(), verdict),
+                          text + proofText(verdict, m_target) + ".\n");
     }
 
 private:
+    QJsonObject withVerdict(QJsonObject answer, const ProofVerdict &verdict) const
+    {
+        answer.insert("poisson_lower", poissonLower(m_input));
+        answer.insert("clopper_pearson_lower", clopperPearsonLower(m_input));
+        answer.insert("target", m_target);
+        answer.insert("verdict", toText(verdict.proof));
+        answer.insert("further_seconds", verdict.proof == Proof::NotProved
+                                             ? QJsonValue(verdict.furtherSeconds)
+                                             : QJsonValue());
+        return answer;
+    }
+
     BoundInput m_input;
+    double m_target = 0; ///< 0: none is asked for
+    qint64 m_rate = 64000;
 };
 
 } // namespace

@@ -19,10 +19,11 @@ constexpr int flashesAtEnd = 6; ///< on and off in turn
 
 } // namespace
 
-RunClock::RunClock(std::function<Moment()> now, double confidence, QWidget *parent)
+RunClock::RunClock(std::function<Moment()> now, const LimitSet &limits, QWidget *parent)
     : QWidget(parent)
     , m_now(std::move(now))
-    , m_confidence(confidence)
+    , m_confidence(limits.value("run_confidence"))
+    , m_target(limits.value("run_ber_max"))
 {
     setFocusPolicy(Qt::StrongFocus);
     m_timer.setInterval(tickMs);
@@ -61,7 +62,13 @@ QString RunClock::clockText() const
 
 QString RunClock::sentence() const
 {
-    return provenSentence(summary(), m_rate, m_confidence);
+    const ErrorSummary sum = summary();
+    const QString proven = provenSentence(sum, m_rate, m_confidence);
+    if (sum.bits <= 0 || m_target <= 0)
+        return proven;
+    return proven + "; " +
+           proofText(prove(sum.bitErrors, sum.bits, double(m_rate), m_target, m_confidence),
+                     m_target);
 }
 
 QString RunClock::stateText() const

@@ -5,6 +5,7 @@
 // pressed again, goes on.
 
 #include "app/desktop/job/RunLog.h"
+#include "core/base/LimitSet.h"
 #include "core/errortest/G821.h"
 
 #include <QTimer>
@@ -19,7 +20,7 @@ class RunClock : public QWidget
     Q_OBJECT
 public:
     /// `now` is the clock of the records.
-    RunClock(std::function<Moment()> now, double confidence, QWidget *parent = nullptr);
+    RunClock(std::function<Moment()> now, const LimitSet &limits, QWidget *parent = nullptr);
 
     const RunLog &log() const { return m_log; }
     void setLog(const RunLog &log);
@@ -54,6 +55,7 @@ private:
 
     std::function<Moment()> m_now;
     double m_confidence;
+    double m_target; ///< bit error ratio that the limits ask for
     qint64 m_rate = 64000;
     RunLog m_log;
     QTimer m_timer;

@@ -33,7 +33,7 @@ RunEntry::RunEntry(JobDesk &desk, const QString &panel, QWidget *parent)
     , m_totals(makeButton(tr("Enter a run made without this clock"), panel + ".totals",
                           [this] { enterTotals(); }))
     , m_file(makeButton(tr("Take seconds from a file…"), panel + ".file", [this] { chooseFile(); }))
-    , m_clock(new RunClock([&desk] { return desk.now(); }, desk.limits().value("run_confidence")))
+    , m_clock(new RunClock([&desk] { return desk.now(); }, desk.limits()))
     , m_counts(new EntryForm(desk, panel + ".counts", tr("Record the run"), asks(),
                              [this](const QJsonObject &values) { return facts(values); }))
 {

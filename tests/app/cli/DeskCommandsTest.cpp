@@ -183,6 +183,23 @@ private slots:
         }
     }
 
+    void whatIsProven()
+    {
+        const QStringList words{"analyse", "bound", "--json", "--target", "1e-7", "--errors"};
+        // -ln(0.05) / (1e-7 x 64000) = 468.1 s without an error: transmission reference, b.2.
+        const auto proved = call(words + QStringList{"0", "--bits", "57600000"}).object();
+        QCOMPARE(proved["verdict"].toString(), "proved");
+        QVERIFY(proved["further_seconds"].isNull());
+        const auto open = call(words + QStringList{"0", "--bits", "6400000"}).object();
+        QCOMPARE(open["verdict"].toString(), "not_proved");
+        QVERIFY(std::abs(open["further_seconds"].toDouble() - 368.1) < 0.1);
+        const auto refuted = call(words + QStringList{"100", "--bits", "57600000"}).object();
+        QCOMPARE(refuted["verdict"].toString(), "refuted");
+        QVERIFY(refuted["poisson_lower"].toDouble() > 1e-7);
+        QVERIFY(call({"analyse", "bound", "--errors", "0", "--bits", "6400000", "--target", "1e-7"})
+                    .out.contains("1e-7 is not proved yet: 6:09 more without an error."));
+    }
+
     void seconds()
     {
         QByteArray csv = "second,bit_errors,sync_lost\n";

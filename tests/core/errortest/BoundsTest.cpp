@@ -123,8 +123,8 @@ private slots:
         QFETCH(double, confidence);
         QFETCH(qint64, errors);
         const qint64 bits = 900 * rate;
-        QVERIFY(poissonUpper({errors, bits, confidence}) <= target);
-        QVERIFY(poissonUpper({errors + 1, bits, confidence}) > target);
+        QCOMPARE(prove(errors, bits, double(rate), target, confidence).proof, Proof::Proved);
+        QVERIFY(prove(errors + 1, bits, double(rate), target, confidence).proof != Proof::Proved);
     }
 
     // Reference b.2, minutes without an error.
@@ -147,8 +147,57 @@ private slots:
         QFETCH(double, confidence);
         QFETCH(double, rate);
         QFETCH(double, minutes);
-        const double bits = poissonUpper({0, 1, confidence}) / target;
-        QVERIFY(std::abs(bits / rate / 60 - minutes) < (minutes < 10 ? 0.005 : 0.05));
+        QVERIFY(std::abs(secondsNeeded(target, rate, confidence) / 60 - minutes) <
+                (minutes < 10 ? 0.005 : 0.05));
+    }
+
+    void threeWays()
+    {
+        const auto proved = prove(0, 57'600'000, 64000, 1e-7, 0.95);
+        QCOMPARE(proved.proof, Proof::Proved);
+        QCOMPARE(proved.furtherSeconds, 0.0);
+        const auto open = prove(0, 6'400'000, 64000, 1e-7, 0.95);
+        QCOMPARE(open.proof, Proof::NotProved);
+        QVERIFY(std::abs(open.furtherSeconds - (468.083 - 100)) < 0.01);
+        const auto refuted = prove(100, 57'600'000, 64000, 1e-7, 0.95);
+        QCOMPARE(refuted.proof, Proof::Refuted);
+        QVERIFY(refuted.lower > 1e-7);
+        const auto nothing = prove(0, 0, 64000, 1e-7, 0.95);
+        QCOMPARE(nothing.proof, Proof::NotProved);
+        QCOMPARE(nothing.upper, 1.0);
+        // Two errors already prove a run of twelve bits to be bad.
+        QCOMPARE(prove(2, 12, 64000, 1e-7, 0.95).proof, Proof::Refuted);
+    }
+
+    void furtherTimeIsEnough()
+    {
+        for (const qint64 errors : {0, 1, 2, 5, 20}) {
+            const auto open = prove(errors, 640'000, 64000, 1e-6, 0.95);
+            if (open.proof != Proof::NotProved)
+                continue;
+            const qint64 bits = 640'000 + qint64(std::ceil(open.furtherSeconds)) * 64000;
+            QCOMPARE(prove(errors, bits, 64000, 1e-6, 0.95).proof, Proof::Proved);
+            QVERIFY(prove(errors, bits - 2 * 64000, 64000, 1e-6, 0.95).proof != Proof::Proved);
+        }
+    }
+
+    void lowerBoundsMirrorUpperOnes()
+    {
+        // By definition: the lower bound from E at confidence C is the upper one from E - 1 at 1 -
+        // C.
+        for (const qint64 errors : {1, 2, 17, 500})
+            for (const double confidence : {0.5, 0.9, 0.99}) {
+                const qint64 bits = 1'000'000;
+                QVERIFY(std::abs(poissonLower({errors, bits, confidence}) /
+                                     poissonUpper({errors - 1, bits, 1 - confidence}) -
+                                 1) < 1e-12);
+                QVERIFY(std::abs(clopperPearsonLower({errors, bits, confidence}) /
+                                     clopperPearsonUpper({errors - 1, bits, 1 - confidence}) -
+                                 1) < 1e-12);
+            }
+        QCOMPARE(poissonLower({0, 100, 0.95}), 0.0);
+        QCOMPARE(clopperPearsonLower({0, 100, 0.95}), 0.0);
+        QVERIFY(std::abs(clopperPearsonLower({10, 10, 0.95}) - std::pow(0.05, 0.1)) < 1e-15);
     }
 
     void saysWhatIsProved_data()
