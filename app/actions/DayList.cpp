@@ -29,7 +29,7 @@ DayJob dayJobOf(const OrderView &view)
         services << line.name + ": " + line.value;
     job.service = services.join("; ");
     job.line = jobLine(view.decision, view.stage);
-    job.next = nextSentence(view.decision);
+    job.next = nextSentence(view.decision, view.stage);
     return job;
 }
 

@@ -104,16 +104,16 @@ std::vector<StationState> jobLine(const Decision &decision, const QString &stage
     return line;
 }
 
-QString nextSentence(const Decision &decision)
+QString nextSentence(const Decision &decision, const QString &stage)
 {
     if (const CriterionResult *open = decision.firstOpen()) {
         const QString sentence = open->next.isEmpty() ? open->reason : open->next;
         return QString("Next: ") + asContinuation(sentence);
     }
-    const std::vector<StationState> line = jobLine(decision, "certificate");
-    return line[std::size_t(Station::Certificate)].mark == StationMark::NotNeeded
-               ? QString("Nothing is left but to complete the order.")
-               : QString("Next: issue the certificate.");
+    const std::vector<StationState> line = jobLine(decision, stage);
+    return line[std::size_t(Station::Certificate)].mark == StationMark::Open
+               ? QString("Next: issue the certificate.")
+               : QString("Nothing is left but to complete the order.");
 }
 
 } // namespace loopwright

@@ -42,8 +42,8 @@ QString stationName(Station station);
 /// it, "done" at the end.
 std::vector<StationState> jobLine(const Decision &decision, const QString &stage);
 
-/// One sentence: "Next: make the safety card of this visit.", or that the certificate can be
-/// issued.
-QString nextSentence(const Decision &decision);
+/// One sentence: "Next: make the safety card of this visit.", that the certificate can be issued,
+/// or that nothing is left but to complete the order. `stage` as for jobLine().
+QString nextSentence(const Decision &decision, const QString &stage);
 
 } // namespace loopwright

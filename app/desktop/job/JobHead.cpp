@@ -110,7 +110,7 @@ void JobHead::showOrder()
 QString JobHead::sentence() const
 {
     const OrderView &view = m_desk.view();
-    return view.status == u"open" ? nextSentence(view.decision)
+    return view.status == u"open" ? nextSentence(view.decision, view.stage)
                                   : tr("The order is %1.").arg(view.status);
 }
 

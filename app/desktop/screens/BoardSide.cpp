@@ -147,7 +147,8 @@ void BoardSide::fill(const Result<OrderView> &view)
     m_customer->setText(view->order.customer + "\n" + view->order.premises);
     m_where->setText(whereText(*view));
     m_line->setLine(jobLine(view->decision, view->stage));
-    m_next->setText(view->status == u"open" ? nextSentence(view->decision) : QString());
+    m_next->setText(view->status == u"open" ? nextSentence(view->decision, view->stage)
+                                            : QString());
     m_next->setVisible(!m_next->text().isEmpty());
     m_handoff->setVisible(view->status == u"open" && view->decision.firstOpen());
     fillReasons(*view);

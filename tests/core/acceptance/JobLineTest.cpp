@@ -52,7 +52,8 @@ private slots:
             (QStringList{"done", "done", "done", "done", "done", "done", "done", "done", "open"}));
         QVERIFY(jobLine(decision, "certificate").back().next);
         QCOMPARE(jobLine(decision, "done").back().mark, StationMark::Done);
-        QCOMPARE(nextSentence(decision), "Next: issue the certificate.");
+        QCOMPARE(nextSentence(decision, "certificate"), "Next: issue the certificate.");
+        QCOMPARE(nextSentence(decision, "done"), "Nothing is left but to complete the order.");
     }
 
     void anAnalogJobHasNoErrorTest()
@@ -72,8 +73,8 @@ private slots:
         QCOMPARE(line[std::size_t(Station::Loop)].mark, StationMark::Open);
         QCOMPARE(line[std::size_t(Station::Acceptance)].mark, StationMark::Open);
         QCOMPARE(std::count_if(line.begin(), line.end(), [](const auto &s) { return s.next; }), 1);
-        QVERIFY(nextSentence(decision).startsWith("Next: "));
-        QVERIFY(nextSentence(decision).size() > 15);
+        QVERIFY(nextSentence(decision, "loop").startsWith("Next: "));
+        QVERIFY(nextSentence(decision, "loop").size() > 15);
     }
 
     void recordOnlyNeedsNoCertificate()
@@ -83,7 +84,8 @@ private slots:
         const Decision decision = decide(jobs::input(fields, {}), jobs::limits());
         const std::vector<StationState> line = jobLine(decision, "acceptance");
         QCOMPARE(line.back().mark, StationMark::NotNeeded);
-        QCOMPARE(nextSentence(decision), "Nothing is left but to complete the order.");
+        QCOMPARE(nextSentence(decision, "acceptance"),
+                 "Nothing is left but to complete the order.");
     }
 
     void marks_data()
@@ -131,7 +133,7 @@ private slots:
         decision.criteria.push_back(criterion(Station::Calls, CriterionOutcome::Missing));
         decision.criteria.front().next = next;
         decision.criteria.front().reason = "The reason.";
-        QTEST(nextSentence(decision), "sentence");
+        QTEST(nextSentence(decision, "calls"), "sentence");
     }
 };
 
