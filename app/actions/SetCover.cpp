@@ -3,6 +3,7 @@
 #include "app/print/SheetBuilder.h"
 #include "core/acceptance/JobLine.h"
 #include "core/certificate/NumberGuard.h"
+#include "core/order/OrderIdentifiers.h"
 #include "db/EvidenceStore.h"
 #include "db/OfficeStore.h"
 #include "db/PersonStore.h"
@@ -18,10 +19,12 @@ QString kindText(LineKind kind)
 
 QString numbersOf(const ServiceOrder &order)
 {
+    const NumberKey key(order);
     QStringList numbers;
     for (const OrderedTerminal &terminal : order.terminals)
-        if (!terminal.dn.isEmpty() && !numbers.contains(terminal.dn))
-            numbers << terminal.dn;
+        if (!terminal.dn.isEmpty())
+            numbers << key.shown(terminal.dn);
+    numbers.removeDuplicates();
     return numbers.join(", ");
 }
 

@@ -157,7 +157,8 @@ void judgeCalls(const Judging &judging, CriterionResult &result)
                 continue;
             asked << at;
             judgeTrial(judging, result, trials.in, at,
-                       QString("%1 call in to %2").arg(toText(service), terminal.dn), made);
+                       QString("%1 call in to %2").arg(toText(service), key.shown(terminal.dn)),
+                       made);
         }
     }
     needed += int(asked.size());

@@ -17,12 +17,21 @@ NumberKey::NumberKey(const ServiceOrder &order)
         m_home = homeOf(*m_variant, identifiersOf(order));
 }
 
+DirectoryNumber NumberKey::numberOf(const QString &typed) const
+{
+    return m_variant ? checkDirectoryNumber(*m_variant, typed, m_home).number : DirectoryNumber();
+}
+
 QString NumberKey::operator()(const QString &typed) const
 {
-    if (!m_variant)
-        return typed;
-    const DirectoryNumberCheck check = checkDirectoryNumber(*m_variant, typed, m_home);
-    return check.number.isNull() ? typed : check.number.assignmentKey();
+    const DirectoryNumber number = numberOf(typed);
+    return number.isNull() ? typed : number.assignmentKey();
+}
+
+QString NumberKey::shown(const QString &typed) const
+{
+    const DirectoryNumber number = numberOf(typed);
+    return number.isNull() ? typed : number.shown();
 }
 
 } // namespace loopwright

@@ -2,7 +2,7 @@
 // The identifiers of an order's terminals as the rules of its variant take them, and the keys by
 // which its numbers are told apart.
 
-#include "core/identifiers/ProtocolVariant.h"
+#include "core/identifiers/DirectoryNumber.h"
 #include "core/identifiers/TerminalIdentifiers.h"
 #include "core/order/ServiceOrder.h"
 
@@ -17,8 +17,12 @@ class NumberKey
 public:
     explicit NumberKey(const ServiceOrder &order);
     QString operator()(const QString &typed) const;
+    /// Grouped for reading aloud, "217-555-0143"; as typed what is no number.
+    QString shown(const QString &typed) const;
 
 private:
+    DirectoryNumber numberOf(const QString &typed) const; ///< null what is no number
+
     const ProtocolVariant *m_variant;
     NumberHome m_home;
 };

@@ -58,7 +58,7 @@ std::vector<CallSlot> callSlots(const ServiceOrder &order)
             seen << once;
             const Channel channel = order.b1.testFlag(service) ? Channel::B1 : Channel::B2;
             list.push_back({channel, CallDirection::In, service, terminal.dn, keyOf(terminal.dn),
-                            QString("%1, %2, in").arg(terminal.dn, toText(service)),
+                            QString("%1, %2, in").arg(keyOf.shown(terminal.dn), toText(service)),
                             QString("in.%1.%2").arg(terminal.number).arg(toText(service))});
         }
     }

@@ -2,6 +2,7 @@
 
 #include "core/errortest/Path.h"
 #include "core/errortest/Pattern.h"
+#include "core/order/OrderIdentifiers.h"
 #include "core/turnup/LayerFact.h"
 
 #include <QCoreApplication>
@@ -30,10 +31,11 @@ QList<Channel> dataChannels(const ServiceOrder &order)
 
 std::vector<KeyOption> numbers(const ServiceOrder &order)
 {
+    const NumberKey key(order);
     std::vector<KeyOption> options;
     for (const OrderedTerminal &terminal : order.terminals)
         if (!terminal.dn.isEmpty())
-            options.push_back({QChar(u'0' + terminal.number), terminal.dn, terminal.dn});
+            options.push_back({QChar(u'0' + terminal.number), terminal.dn, key.shown(terminal.dn)});
     return options;
 }
 

@@ -120,7 +120,8 @@ private:
         std::vector<FieldAsk> asks;
         std::vector<KeyOption> numbers;
         for (const OrderedTerminal &terminal : desk().order().terminals)
-            numbers.push_back({QChar(u'0' + terminal.number), terminal.dn, terminal.dn});
+            numbers.push_back(
+                {QChar(u'0' + terminal.number), terminal.dn, m_keyOf.shown(terminal.dn)});
         if (numbers.size() > 1)
             asks.push_back(
                 {"dn", tr("Number that was to be heard"), {}, Answer::Choice, numbers, 0});
