@@ -124,14 +124,6 @@ void drawReadings(SheetBuilder &sheet, const Handoff &handoff, const Certificate
     }
 }
 
-/// "Layer 3, terminal 2": the place says the name again where it begins with it.
-QString failedText(const Handoff &handoff)
-{
-    if (!handoff.where.startsWith(handoff.failed, Qt::CaseInsensitive))
-        return joined({handoff.failed, handoff.where});
-    return handoff.failed + handoff.where.mid(handoff.failed.size());
-}
-
 void drawList(SheetBuilder &sheet, const QString &heading, const QStringList &lines,
               const CertificateStyle &style)
 {
@@ -194,7 +186,7 @@ Sheet handoffPage(const Handoff &handoff, Paper paper)
               QString("Order %1 is not accepted. To read aloud, or to hand on.").arg(handoff.order),
               style);
     const TextStyle large{Face::Strong, 108, style.ink.text};
-    drawLine(sheet, "What failed", failedText(handoff), large, style);
+    drawLine(sheet, "What failed", handoff.whatFailed(), large, style);
     drawLine(sheet, "Cause", handoff.cause, large, style);
     drawLine(sheet, "Whose part", handoff.part, large, style);
     drawLine(sheet, "Call", handoff.call, large, style);

@@ -195,6 +195,13 @@ void addChanges(Handoff &handoff, const DecisionInput &input)
 
 } // namespace
 
+QString Handoff::whatFailed() const
+{
+    if (where.startsWith(failed, Qt::CaseInsensitive))
+        return failed + where.mid(failed.size());
+    return where.isEmpty() ? failed : failed + ", " + where;
+}
+
 std::optional<Handoff> makeHandoff(const DecisionInput &input, const Decision &decision,
                                    const QString &officeName)
 {

@@ -36,6 +36,9 @@ struct Handoff
     QStringList alsoOpen; ///< further criteria that are not met or lack evidence
     QString recordedBy;   ///< key of the installer of the last fact
     std::optional<Moment> lastFact;
+
+    /// "Layer 3, terminal 2": the place says the name again where it begins with it.
+    QString whatFailed() const;
 };
 
 /// Nothing where no criterion is open. A criterion that is not met goes before one that lacks

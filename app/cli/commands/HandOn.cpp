@@ -43,7 +43,7 @@ QString text(const Handoff &handoff)
         .add("Serving office", handoff.office)
         .add("Pair", handoff.pair)
         .add("Variant", handoff.variant)
-        .add("Failed", QStringList{handoff.failed, handoff.where}.join(" "))
+        .add("Failed", handoff.whatFailed())
         .add("Reason", handoff.reason)
         .add("Cause", handoff.cause)
         .add("It means", handoff.meaning)
@@ -53,7 +53,8 @@ QString text(const Handoff &handoff)
         lines.add("Check", check);
     for (const QString &done : handoff.done)
         lines.add("Done already", done);
-    lines.add("Also open", handoff.alsoOpen.join(", "));
+    for (const QString &open : handoff.alsoOpen)
+        lines.add("Also open", open);
     TextTable table({"reading", "value", "limit", "outcome"});
     for (const HandoffReading &reading : handoff.readings)
         table.add({reading.name, reading.value, reading.limit, reading.word});

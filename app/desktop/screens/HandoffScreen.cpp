@@ -118,8 +118,7 @@ void HandoffScreen::showWords(const Handoff &handoff)
 {
     addWords(tr("Call"), handoff.call);
     addWords(tr("Whose part"), handoff.part);
-    addWords(tr("What failed"),
-             handoff.where.isEmpty() ? handoff.failed : handoff.failed + ": " + handoff.where);
+    addWords(tr("What failed"), handoff.whatFailed());
     addWords(tr("What was seen"), handoff.reason);
     addWords(tr("Cause"), handoff.cause);
     addWords(tr("What it means"), handoff.meaning);

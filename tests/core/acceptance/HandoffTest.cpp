@@ -69,6 +69,7 @@ private slots:
         const auto handoff = handoffOf(jobs::briFields(), facts);
         QVERIFY(handoff);
         QTEST(handoff->where, "where");
+        QCOMPARE(handoff->whatFailed().count("layer", Qt::CaseInsensitive), 1);
         QTEST(handoff->cause, "cause");
         QTEST(handoff->part, "part");
         QVERIFY2(handoff->call.contains(call), qPrintable(handoff->call));
@@ -86,6 +87,7 @@ private slots:
         QVERIFY(handoff);
         QCOMPARE(handoff->criterion, "calls");
         QCOMPARE(handoff->where, "B2, data, out");
+        QCOMPARE(handoff->whatFailed(), "Calls, B2, data, out");
         QVERIFY(handoff->cause.startsWith("65, "));
         QCOMPARE(handoff->part, "serving office");
         QVERIFY(!handoff->alsoOpen.isEmpty());
