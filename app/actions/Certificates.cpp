@@ -28,7 +28,13 @@ Result<CertificateContent> previewCertificate(Records &records, const QString &o
     if (!about)
         return failure(about.error());
     LOOPWRIGHT_TRY(checkMayIssue(*about));
-    return contentNow(records, *about, signatures);
+    auto content = contentNow(records, *about, signatures);
+    if (!content)
+        return content;
+    auto stands = standingCertificate(records, order, *content);
+    if (!stands)
+        return failure(stands.error());
+    return stands->has_value() ? std::move(**stands) : std::move(*content);
 }
 
 QJsonObject IssuedCertificate::toJson() const

@@ -34,7 +34,8 @@ struct IssuedCertificate
 /// was decided anew on other evidence a newer certificate follows and the earlier one is
 /// superseded.
 Result<IssuedCertificate> issueCertificate(Records &records, const IssueRequest &request);
-/// What the certificate would say now, without number, for the preview. Refused as above.
+/// What issueCertificate() would issue now, for the preview: the certificate that stands, or
+/// without a number what a new one would say. Refused as above.
 Result<CertificateContent> previewCertificate(Records &records, const QString &order,
                                               const Signatures &signatures);
 

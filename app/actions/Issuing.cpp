@@ -52,13 +52,12 @@ Result<CertificateContent> chooseContent(Records &records, Transaction &transact
     if (!content)
         return content;
     const QString &order = about.stored.order.number;
-    const auto earlier = CertificateStore(records.database()).ofOrder(order);
-    if (!earlier)
-        return failure(earlier.error());
-    copy = !earlier->empty() && saysTheSame(earlier->back().content, *content);
+    auto stands = standingCertificate(records, order, *content);
+    if (!stands)
+        return failure(stands.error());
+    copy = stands->has_value();
     if (copy)
-        return CertificateContent::fromJson(earlier->back().content,
-                                            "certificate " + earlier->back().number);
+        return std::move(**stands);
     const auto number = nextNumber(records);
     if (!number)
         return failure(number.error());
@@ -169,6 +168,21 @@ Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Ce
         records, about.stored.order, issued.copy ? "certificate_copied" : "certificate_issued",
         {{"certificate", issued.number}, {"digest", issued.digest}, {"issue", added->issue}});
     return made;
+}
+
+Result<std::optional<CertificateContent>>
+standingCertificate(Records &records, const QString &order, const CertificateContent &now)
+{
+    const auto earlier = CertificateStore(records.database()).ofOrder(order);
+    if (!earlier)
+        return failure(earlier.error());
+    if (earlier->empty() || !saysTheSame(earlier->back().content, now))
+        return std::optional<CertificateContent>();
+    auto content = CertificateContent::fromJson(earlier->back().content,
+                                                "certificate " + earlier->back().number);
+    if (!content)
+        return failure(content.error());
+    return std::optional(std::move(*content));
 }
 
 } // namespace loopwright

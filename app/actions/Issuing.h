@@ -21,6 +21,10 @@ Result<Certifying> certifying(Records &records, const QString &order);
 Result<CertificateContent> contentNow(Records &records, const Certifying &about,
                                       const Signatures &signatures);
 
+/// The newest certificate of the order where it still says what would be said now.
+Result<std::optional<CertificateContent>>
+standingCertificate(Records &records, const QString &order, const CertificateContent &now);
+
 /// Refused, with the reason in one sentence, where the order can have no certificate now.
 Result<void> checkMayIssue(const Certifying &about);
 

@@ -258,7 +258,9 @@ void CertificateEntry::showPreview()
         m_form->tell(content.error());
         return;
     }
-    const Sheet sheet = certificateSheet(*content, {0, m_desk.now()}, paper());
+    // A certificate that stands is shown as the copy that would be issued.
+    const int copy = content->number.isEmpty() ? 0 : m_desk.view().certificates.back().copies + 1;
+    const Sheet sheet = certificateSheet(*content, {copy, m_desk.now()}, paper());
     for (std::size_t page = 0; page < std::size(m_pages); ++page)
         m_images[page] =
             page < sheet.pages.size() ? sheet.image(page, previewDotsPerInch) : QImage();
@@ -317,14 +319,17 @@ CertificateEntry::issueSet(const std::function<Result<void>(const std::vector<Se
     QStringList numbers;
     for (const SetCertificate &each : set->certificates)
         numbers << each.issued.number;
-    QString told = tr("Certificates %1.").arg(numbers.join(", "));
+    const bool one = numbers.size() == 1;
+    QString told = (one ? tr("Certificate %1.") : tr("Certificates %1.")).arg(numbers.join(", "));
     if (!set->without.empty()) {
         QStringList without;
         for (const SetLine &line : set->without)
             without << line.order;
         told += tr(" Without one: %1; the cover says why.").arg(without.join(", "));
     }
-    issued(tr("%1 certificates were issued.").arg(numbers.size()), told);
+    issued(one ? tr("Certificate %1 was issued.").arg(numbers.first())
+               : tr("%1 certificates were issued.").arg(numbers.size()),
+           told);
     return std::move(*set);
 }
 

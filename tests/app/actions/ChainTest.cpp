@@ -87,6 +87,9 @@ private slots:
                  "altered");
 
         const QByteArray original = file;
+        const auto preview = previewCertificate(*records, request.order, {});
+        QVERIFY(preview);
+        QCOMPARE(preview->number, issued->number);
         const auto copy = issueCertificate(*records, request);
         QVERIFY(copy && copy->copy);
         QCOMPARE(copy->number, issued->number);
