@@ -213,9 +213,11 @@ double RunClock::paintWords(QPainter &painter, const QRectF &room) const
     };
     below(sized(1.05, QFont::DemiBold), c.text, countsText());
     below(sized(1.05), c.text, sentence());
-    below(sized(0.92), c.muted,
-          tr("E: one error · 1–9: so many · Backspace: take it back · S: sync lost, back · X: stop "
-             "early"));
+    if (isRunning())
+        below(sized(0.92), c.muted,
+              tr("E: one error · 1–9: so many · Backspace: take it back · S: sync lost, back · X: "
+                 "stop "
+                 "early"));
     return used + em(0.2);
 }
 
