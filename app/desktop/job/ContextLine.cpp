@@ -32,6 +32,7 @@ void showKey(QComboBox &box, const QString &key)
     box.setCurrentIndex(row);
     if (row < 0)
         box.setEditText(key);
+    box.lineEdit()->setCursorPosition(0); // a name that does not fit shows its beginning
 }
 
 } // namespace
@@ -66,7 +67,7 @@ QComboBox *ContextLine::makeBox(const QString &name, const QString &accessibleNa
     box->lineEdit()->installEventFilter(this);
     whenThemed(box, [box] {
         box->setMinimumHeight(em(2.2));
-        box->setMinimumWidth(em(9));
+        box->setMinimumWidth(em(11));
     });
     connect(box, &QComboBox::activated, this, [this] { take(); });
     return box;

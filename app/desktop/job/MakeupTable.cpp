@@ -74,6 +74,7 @@ MakeupTable::MakeupTable(const QString &part, QWidget *parent)
         whenThemed(head, [head] { head->setFont(sized(0.92, QFont::DemiBold)); });
         m_grid->addWidget(head, 0, column);
     }
+    addRow(); // before the temperature: Tab's order cannot move what is first to the end
     m_temperature = makeEdit(part + ".temperature", tr("Temperature of the cable"),
                              tr("°F, or °C; left empty: 70 °F"));
     auto *warmth = new QLabel(m_temperature->accessibleName());
@@ -87,7 +88,6 @@ MakeupTable::MakeupTable(const QString &part, QWidget *parent)
     m_grid->addWidget(m_mark, 1001, 0, 1, 3);
     m_grid->addWidget(help, 1002, 0, 1, 3);
     m_mark->hide();
-    addRow();
 }
 
 QLineEdit *MakeupTable::makeEdit(const QString &name, const QString &accessibleName,
@@ -128,7 +128,8 @@ void MakeupTable::addRow()
         setTabOrder(before, row.what);
     setTabOrder(row.what, row.wire);
     setTabOrder(row.wire, row.length);
-    setTabOrder(row.length, m_temperature);
+    if (m_temperature)
+        setTabOrder(row.length, m_temperature);
     m_rows.push_back(row);
     connect(row.what, &KeyChoice::edited, this, [this, row] { kindEdited(row); });
     connect(row.what, &KeyChoice::chosen, this, [this, row] { goOnFrom(row.what); });

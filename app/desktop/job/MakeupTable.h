@@ -67,7 +67,7 @@ private:
     QString m_part;
     QGridLayout *m_grid;
     std::vector<Row> m_rows;
-    QLineEdit *m_temperature;
+    QLineEdit *m_temperature = nullptr;
     SignLine *m_mark;
 };
 

@@ -9,7 +9,6 @@
 
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QHBoxLayout>
 #include <QVBoxLayout>
 
 namespace loopwright {
@@ -39,12 +38,7 @@ RunEntry::RunEntry(JobDesk &desk, const QString &panel, QWidget *parent)
 {
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    auto *buttons = new QHBoxLayout;
-    buttons->addWidget(m_start);
-    buttons->addWidget(m_totals);
-    buttons->addWidget(m_file);
-    buttons->addStretch(1);
-    layout->addLayout(buttons);
+    layout->addWidget(makeButtonRow({m_start, m_totals, m_file}));
     layout->addWidget(m_clock);
     layout->addWidget(m_counts);
     m_clock->setObjectName(panel + ".clock");

@@ -1,6 +1,7 @@
 #include "app/desktop/widgets/Parts.h"
 
 #include "app/desktop/Theme.h"
+#include "app/desktop/widgets/FlowLayout.h"
 
 #include <QHBoxLayout>
 
@@ -42,6 +43,17 @@ QPushButton *makeButton(const QString &text, const QString &objectName,
     button->setAutoDefault(true); // Enter presses the button that has the focus
     QObject::connect(button, &QPushButton::clicked, button, std::move(pressed));
     return button;
+}
+
+QWidget *makeButtonRow(std::initializer_list<QPushButton *> buttons)
+{
+    auto *holder = new QWidget;
+    auto *row = new FlowLayout(holder);
+    row->setContentsMargins(0, 0, 0, 0);
+    for (QPushButton *button : buttons)
+        row->addWidget(button);
+    whenThemed(holder, [row] { row->setSpacing(em(0.5)); });
+    return holder;
 }
 
 QFrame *makeCard()

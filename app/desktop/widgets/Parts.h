@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include <functional>
+#include <initializer_list>
 
 namespace loopwright {
 
@@ -19,6 +20,8 @@ QLabel *makeText(const QString &text);
 /// A button with an object name and, where it differs from the text, an accessible name.
 QPushButton *makeButton(const QString &text, const QString &objectName,
                         std::function<void()> pressed);
+/// Buttons beside each other; on a further row where there is no more room.
+QWidget *makeButtonRow(std::initializer_list<QPushButton *> buttons);
 /// A flat ground in the colour of fields, with a hairline around.
 QFrame *makeCard();
 /// The margins of a page, following the size.

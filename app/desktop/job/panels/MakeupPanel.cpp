@@ -52,13 +52,10 @@ public:
         body()->addWidget(beside);
         body()->addWidget(m_verdict);
         body()->addWidget(m_mend);
-        auto *buttons = new QHBoxLayout;
         m_button = makeButton(tr("Record the make-up"), key() + ".confirm", [this] { confirm(); });
-        buttons->addWidget(m_button);
-        buttons->addWidget(
-            makeButton(tr("Take it from a file…"), key() + ".file", [this] { takeFile(); }));
-        buttons->addStretch(1);
-        body()->addLayout(buttons);
+        body()->addWidget(
+            makeButtonRow({m_button, makeButton(tr("Take it from a file…"), key() + ".file",
+                                                [this] { takeFile(); })}));
         auto *shortcut = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_Return), this);
         shortcut->setContext(Qt::WidgetWithChildrenShortcut);
         connect(shortcut, &QShortcut::activated, this, [this] { confirm(); });

@@ -11,7 +11,6 @@
 
 #include <QApplication>
 #include <QClipboard>
-#include <QHBoxLayout>
 #include <QShortcut>
 
 namespace loopwright {
@@ -44,17 +43,12 @@ public:
     {
         body()->addLayout(m_findings);
         body()->addWidget(m_list);
-        auto *buttons = new QHBoxLayout;
         m_copy = makeButton(tr("Copy all (F6)"), key() + ".copy", [this] { copy(); });
-        buttons->addWidget(m_copy);
-        buttons->addWidget(
-            makeButton(tr("Print the card…"), key() + ".print", [this] { print(); }));
-        buttons->addWidget(
-            makeButton(tr("Save the card as PDF…"), key() + ".save", [this] { save(); }));
-        buttons->addWidget(makeButton(tr("Change the order…"), key() + ".edit",
-                                      [this] { emit this->desk().orderFormWished(); }));
-        buttons->addStretch(1);
-        body()->addLayout(buttons);
+        body()->addWidget(makeButtonRow(
+            {m_copy, makeButton(tr("Print the card…"), key() + ".print", [this] { print(); }),
+             makeButton(tr("Save the card as PDF…"), key() + ".save", [this] { save(); }),
+             makeButton(tr("Change the order…"), key() + ".edit",
+                        [this] { emit this->desk().orderFormWished(); })}));
         m_told = new SignLine;
         m_told->hide();
         body()->addWidget(m_told);

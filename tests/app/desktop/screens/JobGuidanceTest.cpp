@@ -6,9 +6,13 @@
 #include "app/desktop/job/RunClock.h"
 #include "app/desktop/widgets/KeyChoice.h"
 #include "tests/support/JobBench.h"
+#include "tests/support/Premises.h"
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QScopeGuard>
+#include <QScrollArea>
+#include <QSet>
 #include <QSignalSpy>
 
 using namespace loopwright;
@@ -22,6 +26,43 @@ class JobGuidanceTest : public QObject
     static EntryField *fieldOf(JobBench &bench, const QString &name)
     {
         return qobject_cast<EntryField *>(bench.find<QWidget>(name)->parentWidget());
+    }
+
+    /// The parts that ask for most of the width, for the message.
+    static QString widest(const QScrollArea &area)
+    {
+        QStringList list{QString("%1 are there").arg(area.viewport()->width())};
+        for (const QWidget *each : area.widget()->findChildren<QWidget *>())
+            if (each->isVisible() &&
+                each->minimumSizeHint().width() > area.viewport()->width() * 0.85)
+                list << QString("%1 %2: %3")
+                            .arg(each->metaObject()->className(), each->objectName())
+                            .arg(each->minimumSizeHint().width());
+        return list.join("; ");
+    }
+
+    /// Where Tab goes to something that lies wholly above what it left.
+    static QStringList stepsBack(const QWidget &page)
+    {
+        QStringList back;
+        QSet<const QWidget *> seen{QApplication::focusWidget()};
+        const QWidget *before = nullptr;
+        for (int i = 0; i < 400; ++i) {
+            JobBench::key(Qt::Key_Tab);
+            const QWidget *now = QApplication::focusWidget();
+            if (seen.contains(now))
+                break;
+            seen << now;
+            if (!page.isAncestorOf(now))
+                continue;
+            if (before && now->mapTo(&page, now->rect().bottomLeft()).y() <
+                              before->mapTo(&page, QPoint()).y())
+                back << before->objectName() + " to " + now->objectName();
+            before = now;
+        }
+        if (seen.size() < 20)
+            back << QString("only %1 places").arg(seen.size());
+        return back;
     }
 
 private slots:
@@ -120,6 +161,36 @@ private slots:
         bench.go("next");
         JobBench::key(Qt::Key_7, Qt::AltModifier);
         QCOMPARE(JobBench::focus(), "error_test.start");
+    }
+
+    void theWholePageFitsALowScreenAtTwiceTheSize()
+    {
+        JobBench bench({briFields()});
+        bench.at(200);
+        take(bench.records(), briFields(), briFacts());
+        bench.openJob("A-1001");
+        bench.window().resize(1280, 800);
+        applyTheme(*qApp, Look::Light, 200);
+        const auto atEnd = qScopeGuard([] { applyTheme(*qApp, Look::Light, 100); });
+        auto *area = bench.find<QScrollArea>("page");
+        const auto wide = [area] { return area->widget()->width() > area->viewport()->width(); };
+        QTRY_VERIFY2(!wide(), qPrintable(widest(*area)));
+        for (const char *name : {"context.installer.edit", "context.instrument.edit"})
+            QCOMPARE(bench.find<QLineEdit>(name)->cursorPosition(), 0);
+    }
+
+    void tabGoesDownThePage()
+    {
+        JobBench bench({briFields(), analogFields()});
+        bench.at(20);
+        for (const char *order : {"A-1001", "A-2001"}) {
+            bench.openJob(order);
+            const QStringList back = stepsBack(*bench.find<QScrollArea>("page")->widget());
+            QVERIFY2(back.isEmpty(), qPrintable(back.join("; ")));
+        }
+        bench.window().editOrder("A-1001");
+        const QStringList back = stepsBack(*bench.window().current());
+        QVERIFY2(back.isEmpty(), qPrintable(back.join("; ")));
     }
 
     void theCircuitIsOneKeyAway()
