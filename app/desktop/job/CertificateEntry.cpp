@@ -76,6 +76,7 @@ CertificateEntry::CertificateEntry(JobDesk &desk, const QString &panel, QWidget 
         page = new QLabel;
         page->setFrameShape(QFrame::Box); // white paper on a white page has no edge of its own
         page->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+        page->setMinimumWidth(1); // it follows the width of the part, and does not hold it
         pages->addWidget(page);
     }
     m_pages[0]->setAccessibleName(tr("Preview, first page"));

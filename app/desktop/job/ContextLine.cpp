@@ -40,8 +40,8 @@ void showKey(QComboBox &box, const QString &key)
 ContextLine::ContextLine(JobDesk &desk, QWidget *parent)
     : QWidget(parent)
     , m_desk(desk)
-    , m_installer(makeBox("context.installer", tr("Installer")))
-    , m_instrument(makeBox("context.instrument", tr("Instrument")))
+    , m_installer(makeBox("context.installer", tr("Installer"), 11))
+    , m_instrument(makeBox("context.instrument", tr("Instrument"), 9))
     , m_state(new SignLine)
 {
     auto *layout = new QHBoxLayout(this);
@@ -55,7 +55,7 @@ ContextLine::ContextLine(JobDesk &desk, QWidget *parent)
     layout->addWidget(m_state, 3, Qt::AlignVCenter);
 }
 
-QComboBox *ContextLine::makeBox(const QString &name, const QString &accessibleName)
+QComboBox *ContextLine::makeBox(const QString &name, const QString &accessibleName, int leastEm)
 {
     auto *box = new QComboBox;
     box->setEditable(true);
@@ -65,9 +65,9 @@ QComboBox *ContextLine::makeBox(const QString &name, const QString &accessibleNa
     box->lineEdit()->setObjectName(name + ".edit");
     box->installEventFilter(this);
     box->lineEdit()->installEventFilter(this);
-    whenThemed(box, [box] {
+    whenThemed(box, [box, leastEm] {
         box->setMinimumHeight(em(2.2));
-        box->setMinimumWidth(em(11));
+        box->setMinimumWidth(em(leastEm));
     });
     connect(box, &QComboBox::activated, this, [this] { take(); });
     return box;

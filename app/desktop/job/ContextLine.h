@@ -26,7 +26,7 @@ protected:
     bool eventFilter(QObject *object, QEvent *event) override;
 
 private:
-    QComboBox *makeBox(const QString &name, const QString &accessibleName);
+    QComboBox *makeBox(const QString &name, const QString &accessibleName, int leastEm);
     void take();
     QString instrumentWarning() const;
 

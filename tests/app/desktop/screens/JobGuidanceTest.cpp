@@ -169,9 +169,11 @@ private slots:
         bench.at(200);
         take(bench.records(), briFields(), briFacts());
         bench.openJob("A-1001");
-        bench.window().resize(1280, 800);
         applyTheme(*qApp, Look::Light, 200);
         const auto atEnd = qScopeGuard([] { applyTheme(*qApp, Look::Light, 100); });
+        bench.window().resize(2600, 1500);
+        QTest::qWait(100);
+        bench.window().resize(1280, 800);
         auto *area = bench.find<QScrollArea>("page");
         const auto wide = [area] { return area->widget()->width() > area->viewport()->width(); };
         QTRY_VERIFY2(!wide(), qPrintable(widest(*area)));
@@ -189,6 +191,7 @@ private slots:
             QVERIFY2(back.isEmpty(), qPrintable(back.join("; ")));
         }
         bench.window().editOrder("A-1001");
+        bench.go("order.order_number");
         const QStringList back = stepsBack(*bench.window().current());
         QVERIFY2(back.isEmpty(), qPrintable(back.join("; ")));
     }
