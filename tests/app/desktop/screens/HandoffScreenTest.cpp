@@ -37,7 +37,7 @@ private slots:
         QTRY_VERIFY(screen.findChild<SheetView *>()->pages() > 0);
         const QString said = words(screen);
         QVERIFY2(said.contains("88"), qPrintable(said));
-        QVERIFY2(said.contains("layer 3"), qPrintable(said));
+        QVERIFY2(said.contains("Layer 3, terminal"), qPrintable(said));
         QVERIFY2(said.contains("C-502"), qPrintable(said));
         QVERIFY(screen.findChild<QPushButton *>("handoff.print")->isEnabled());
         // The page is handed on, to the office: but the unpublished numbers stay in the register.
