@@ -3,6 +3,7 @@
 #include "app/print/SheetBuilder.h"
 #include "core/acceptance/JobLine.h"
 #include "core/certificate/NumberGuard.h"
+#include "core/certificate/PlainWords.h"
 #include "core/order/OrderIdentifiers.h"
 #include "db/EvidenceStore.h"
 #include "db/OfficeStore.h"
@@ -116,7 +117,9 @@ Result<CoverLine> coverLine(Records &records, const SetLine &line, const Certify
     } else {
         const auto station = fromText<Station>(line.stage);
         cover.stage = station ? stationName(*station) : QString();
-        cover.reason = guard->cover(line.why);
+        // In the customer's words: the trade's may name the circuit of somebody else.
+        const CriterionResult *open = about.decision.firstOpen();
+        cover.reason = open ? plainMeaning(*open) : guard->cover(line.why);
     }
     return cover;
 }
