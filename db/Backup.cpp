@@ -43,6 +43,19 @@ Result<void> copyAndRead(SqliteConnection &source, const QString &unfinished, co
     return readThrough(*copy, named);
 }
 
+/// A file of no bytes is a database to SQLite, and would be brought up to date as records that hold
+/// nothing.
+Result<void> refuseEmpty(SqliteConnection &source)
+{
+    const auto tables = source.number("SELECT count(*) FROM sqlite_master");
+    if (!tables)
+        return failure(tables.error());
+    if (*tables == 0)
+        return failure(ErrorCode::DatabaseTrouble, "is empty, and no backup of any records",
+                       source.path());
+    return {};
+}
+
 /// An unfinished file that goes away unless it was put in its place.
 class Unfinished
 {
@@ -141,6 +154,7 @@ Result<QString> restore(const QString &backupPath, const QString &databasePath,
     const auto source = SqliteConnection::open(backupPath, SqliteConnection::Mode::ReadOnly);
     if (!source)
         return failure(source.error());
+    LOOPWRIGHT_TRY(refuseEmpty(**source));
     LOOPWRIGHT_TRY(copyAndRead(**source, unfinished.path(), backupPath, Database::Access::ReadWrite,
                                progress));
     if (!QFileInfo::exists(databasePath)) {

@@ -16,11 +16,10 @@ Result<void> backupTo(Records &records, const QString &path, const Progress &pro
     return backUp(records.database(), path, progress);
 }
 
-Result<void> restoreFrom(const QString &backupPath, const QString &databasePath,
-                         const Progress &progress)
+Result<QString> restoreFrom(const QString &backupPath, const QString &databasePath,
+                            const Progress &progress)
 {
-    LOOPWRIGHT_TRY(restore(backupPath, databasePath, progress));
-    return {};
+    return restore(backupPath, databasePath, progress);
 }
 
 namespace {

@@ -9,9 +9,10 @@ namespace loopwright {
 /// only when whole.
 Result<void> backupTo(Records &records, const QString &path, const Progress &progress = {});
 /// Puts a backup in the place of the database at `databasePath`; the present one is kept beside it.
-/// The backup is verified first. No Records may be open on it.
-Result<void> restoreFrom(const QString &backupPath, const QString &databasePath,
-                         const Progress &progress = {});
+/// The backup is verified first. No Records may be open on it. Returns where the present one is
+/// kept, empty where there was none.
+Result<QString> restoreFrom(const QString &backupPath, const QString &databasePath,
+                            const Progress &progress = {});
 
 /// Every table as RFC 4180 CSV, spreadsheet-safe; the unpublished numbers only with `internal`.
 Result<QStringList> exportTables(Records &records, const QString &directory, bool internal,

@@ -198,7 +198,7 @@ private slots:
     void aBackupThatIsNotWholeIsNotRestored_data()
     {
         QTest::addColumn<QString>("damage");
-        for (const char *damage : {"missing", "text", "truncated", "history"})
+        for (const char *damage : {"missing", "empty", "text", "truncated", "history"})
             QTest::newRow(damage) << damage;
     }
     void aBackupThatIsNotWholeIsNotRestored()
@@ -218,8 +218,10 @@ private slots:
                                                   "test"));
         } else {
             QVERIFY(QFile::remove(m_backup));
-            if (damage != "missing")
-                write(m_backup, damage == "text" ? QByteArray("hello") : good.left(50'000));
+            const QMap<QString, QByteArray> left{
+                {"empty", ""}, {"text", "hello"}, {"truncated", good.left(50'000)}};
+            if (left.contains(damage))
+                write(m_backup, left[damage]);
         }
         const QByteArray before = read(m_records);
         const auto done = restore(m_backup, m_records);

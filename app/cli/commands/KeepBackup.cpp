@@ -39,9 +39,16 @@ public:
     Result<Answer> run(CommandContext &context) override
     {
         const QString database = context.databasePath();
-        LOOPWRIGHT_TRY(restoreFrom(m_file, database, context.progress("restoring")));
-        return Answer::of(QJsonObject{{"database", database}, {"backup", m_file}},
-                          QString("%1 holds the records of %2 again\n").arg(database, m_file));
+        const auto kept = restoreFrom(m_file, database, context.progress("restoring"));
+        if (!kept)
+            return failure(kept.error());
+        QString text = QString("%1 holds the records of %2 again\n").arg(database, m_file);
+        if (!kept->isEmpty())
+            text += QString("what it held before is kept in %1\n").arg(*kept);
+        return Answer::of(QJsonObject{{"database", database},
+                                      {"backup", m_file},
+                                      {"kept", kept->isEmpty() ? QJsonValue() : *kept}},
+                          text);
     }
 
 private:

@@ -108,6 +108,7 @@ private slots:
         }
         const auto restored = restoreFrom(backup, path);
         QVERIFY2(restored, restored ? "" : qPrintable(restored.error().text()));
+        QCOMPARE(*restored, path + ".before-restore");
         auto records = Records::open(path);
         QVERIFY(records);
         QCOMPARE(boardRows(**records, {})->size(), 1U);
