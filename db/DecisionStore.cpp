@@ -37,6 +37,13 @@ Result<std::optional<StoredDecision>> DecisionStore::newestOf(const QString &ord
     return firstRow(statement, readDecision);
 }
 
+Result<std::optional<QString>> DecisionStore::newestLimitSetOf(const QString &order) const
+{
+    Statement statement(m_database, "decision.newest_limit_set");
+    statement.bind("order_number", order);
+    return firstRow(statement, [](const Statement &row) { return row.text("limit_set"); });
+}
+
 Result<bool> DecisionStore::add(Transaction &transaction, const Decision &decision,
                                 const DecisionInput &input, const Moment &at)
 {

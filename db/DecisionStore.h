@@ -29,6 +29,8 @@ public:
     Result<std::optional<StoredDecision>> find(const QString &id) const;
     Result<std::vector<StoredDecision>> ofOrder(const QString &order) const; ///< oldest first
     Result<std::optional<StoredDecision>> newestOf(const QString &order) const;
+    /// Version of the limit set of the newest one.
+    Result<std::optional<QString>> newestLimitSetOf(const QString &order) const;
 
     /// True where it was added; false where the decision of this id with this input and result is
     /// there already. BadInput where the id is there with another.

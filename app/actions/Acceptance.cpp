@@ -15,10 +15,13 @@ namespace loopwright {
 
 Result<DecisionInput> evidenceOf(Records &records, const QString &orderNumber)
 {
-    const auto limits = limitsInForce(records);
+    const auto stored = orderOf(records.database(), orderNumber);
+    if (!stored)
+        return failure(stored.error());
+    const auto limits = limitsFor(records, *stored);
     if (!limits)
         return failure(limits.error());
-    return EvidenceStore(records.database()).of(orderNumber, limits->version());
+    return EvidenceStore(records.database()).of(*stored, limits->version());
 }
 
 Result<Decision> decisionOf(Records &records, const DecisionInput &input)
@@ -41,9 +44,6 @@ Result<Decision> decisionNow(Records &records, const QString &orderNumber)
     return decisionOf(records, *input);
 }
 
-namespace {
-
-/// Decides in the transaction and stores the decision. True where it is a new one.
 Result<bool> storeDecision(Records &records, Transaction &transaction, const QString &orderNumber,
                            Decision &decision)
 {
@@ -56,6 +56,8 @@ Result<bool> storeDecision(Records &records, Transaction &transaction, const QSt
     decision = std::move(*decided);
     return DecisionStore::add(transaction, decision, *input, records.now());
 }
+
+namespace {
 
 QJsonObject decisionDetail(const Decision &decision)
 {

@@ -6,6 +6,8 @@
 
 namespace loopwright {
 
+class Transaction;
+
 /// Gathers the evidence of an order: the one bridge between the records and `decide`.
 Result<DecisionInput> evidenceOf(Records &records, const QString &orderNumber);
 
@@ -15,6 +17,9 @@ Result<Decision> decisionOf(Records &records, const DecisionInput &input);
 Result<Decision> decisionNow(Records &records, const QString &orderNumber);
 /// Decides and stores the decision with its whole input; an unchanged input stores nothing new.
 Result<Decision> decideOrder(Records &records, const QString &orderNumber);
+/// The same inside a transaction that does more. True where the decision is a new one.
+Result<bool> storeDecision(Records &records, Transaction &transaction, const QString &orderNumber,
+                           Decision &decision);
 /// Repeats a stored decision from its stored input. NotFound where there is none of that id,
 /// Refused where it does not end in the bytes that were stored.
 Result<Decision> decideAgain(Records &records, const QString &decisionId);

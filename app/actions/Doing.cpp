@@ -89,12 +89,12 @@ Result<void> refreshState(Records &records, Transaction &transaction, const QStr
                           const std::vector<OrderChange> &pending)
 {
     const Database &database = transaction.database();
-    const auto limits = limitsInForce(records);
-    if (!limits)
-        return failure(limits.error());
     const auto stored = orderOf(database, orderNumber);
     if (!stored)
         return failure(stored.error());
+    const auto limits = limitsFor(records, *stored);
+    if (!limits)
+        return failure(limits.error());
     auto input = EvidenceStore(database).of(*stored, limits->version());
     if (!input)
         return failure(input.error());

@@ -1,6 +1,7 @@
 #include "app/actions/LimitSets.h"
 
 #include "app/actions/Doing.h"
+#include "db/DecisionStore.h"
 #include "db/LimitSetStore.h"
 
 #include <QDir>
@@ -124,6 +125,16 @@ Result<LimitSet> limitsInForce(Records &records)
                        QString("No limit set is in force on %1.")
                            .arg(records.now().localDate().toString(Qt::ISODate)));
     return **set;
+}
+
+Result<LimitSet> limitsFor(Records &records, const StoredOrder &stored)
+{
+    if (stored.status != OrderStatus::Completed)
+        return limitsInForce(records);
+    const auto version = DecisionStore(records.database()).newestLimitSetOf(stored.order.number);
+    if (!version)
+        return failure(version.error());
+    return *version ? limitSet(records, **version) : limitsInForce(records);
 }
 
 } // namespace loopwright

@@ -6,6 +6,8 @@
 
 namespace loopwright {
 
+struct StoredOrder;
+
 /// Every shipped set, oldest first; for work without records.
 Result<std::vector<LimitSet>> shippedLimitSets();
 /// The newest of them.
@@ -21,5 +23,8 @@ Result<LimitSet> limitSet(Records &records, const QString &version);
 Result<bool> addLimitSet(Records &records, const LimitSet &set);
 /// The set in force on the day of records.now().
 Result<LimitSet> limitsInForce(Records &records);
+/// The set that an order is judged by: the one in force, and once it is completed the one by which
+/// it was accepted. Limits that come later do not undo finished work.
+Result<LimitSet> limitsFor(Records &records, const StoredOrder &stored);
 
 } // namespace loopwright

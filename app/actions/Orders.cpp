@@ -144,12 +144,13 @@ Result<void> completeOrder(Records &records, const QString &number)
     const auto stored = openOrder(records, number);
     if (!stored)
         return failure(stored.error());
-    const auto decision = decisionNow(records, number);
-    if (!decision)
-        return failure(decision.error());
-    if (decision->outcome != OrderOutcome::Accepted &&
-        decision->outcome != OrderOutcome::AcceptedWithException) {
-        const CriterionResult *open = decision->firstOpen();
+    // Kept with the order: it is judged by the limits of this day from now on.
+    Decision decision;
+    if (const auto isNew = storeDecision(records, *transaction, number, decision); !isNew)
+        return failure(isNew.error());
+    if (decision.outcome != OrderOutcome::Accepted &&
+        decision.outcome != OrderOutcome::AcceptedWithException) {
+        const CriterionResult *open = decision.firstOpen();
         return failure(
             ErrorCode::Refused,
             QString("Order %1 is not accepted%2")
@@ -157,7 +158,7 @@ Result<void> completeOrder(Records &records, const QString &number)
     }
     return endOrder(
         records, *stored, OrderStatus::Completed, "order_completed",
-        {{"outcome", toText(decision->outcome)}},
+        {{"decision", decision.id}, {"outcome", toText(decision.outcome)}},
         [&number](Transaction &t) { return AssignmentStore::startWorking(t, number); },
         *transaction);
 }

@@ -16,6 +16,11 @@ SELECT d.decision, o.order_number, d.at_utc, d.at_offset, d.input, d.input_diges
 FROM decision AS d JOIN service_order AS o ON o.id = d.service_order
 WHERE o.order_number = :order_number ORDER BY d.id
 
+-- name: newest_limit_set
+SELECT d.limit_set
+FROM decision AS d JOIN service_order AS o ON o.id = d.service_order
+WHERE o.order_number = :order_number ORDER BY d.id DESC LIMIT 1
+
 -- name: newest
 SELECT d.decision, o.order_number, d.at_utc, d.at_offset, d.input, d.input_digest, d.result, d.digest
 FROM decision AS d JOIN service_order AS o ON o.id = d.service_order

@@ -1,0 +1,91 @@
+// What was accepted and completed stays so: it is judged by the limits of its own day.
+
+#include "app/actions/Acceptance.h"
+#include "app/actions/Board.h"
+#include "app/actions/Certificates.h"
+#include "app/actions/Evidence.h"
+#include "app/actions/History.h"
+#include "app/actions/LimitSets.h"
+#include "app/actions/Orders.h"
+#include "tests/support/Office.h"
+
+#include <QTest>
+
+using namespace loopwright;
+using namespace loopwright::jobs;
+
+namespace {
+
+/// The shipped limits, as a set of the office's own that no loop meets.
+LimitSet strictLimits()
+{
+    QJsonObject set = limits().toJson();
+    set["version"] = "own-1";
+    QJsonArray list = set["limits"].toArray();
+    for (QJsonValueRef each : list)
+        if (QJsonObject limit = each.toObject(); limit["key"] == "bri_loss_max") {
+            limit["value"] = 1;
+            each = limit;
+        }
+    set["limits"] = list;
+    set["valid_from"] = "2026-03-01";
+    return *LimitSet::fromJson(set, "own.json");
+}
+
+std::unique_ptr<Records> officeWithJob()
+{
+    auto records = office();
+    if (!importOrders(*records, csv({briFields()}), {"orders.csv"}) ||
+        !recordFile(*records, canonicalJson(jobs::record(jobs::order(briFields()), briFacts())),
+                    "job.json"))
+        qFatal("the job was not taken in");
+    return records;
+}
+
+} // namespace
+
+class CompletedOrderTest : public QObject
+{
+    Q_OBJECT
+private slots:
+    void laterLimitsDoNotUndoIt()
+    {
+        auto records = officeWithJob();
+        const IssueRequest request{
+            "A-1001", Paper::A4, {}, [](const QByteArray &) { return Result<void>(); }};
+        QVERIFY(issueCertificate(*records, request));
+        QVERIFY(completeOrder(*records, "A-1001"));
+        const auto before = decisionNow(*records, "A-1001");
+        QVERIFY(before && before->outcome == OrderOutcome::Accepted);
+        QVERIFY(addLimitSet(*records, strictLimits()));
+
+        const auto after = decisionNow(*records, "A-1001");
+        QVERIFY(after);
+        QCOMPARE(canonicalJson(after->toJson()), canonicalJson(before->toJson()));
+        QCOMPARE(boardRows(*records, {})->front().outcome, "accepted");
+        const auto copy = issueCertificate(*records, request);
+        QVERIFY2(copy, copy ? "" : qPrintable(copy.error().text()));
+        QVERIFY(copy->copy);
+        QCOMPARE(verifyHistory(*records)->broken.size(), 0U);
+    }
+    void itsDecisionIsKeptThoughNobodyAskedForIt()
+    {
+        auto records = officeWithJob();
+        QVERIFY(completeOrder(*records, "A-1001"));
+        QVERIFY(addLimitSet(*records, strictLimits()));
+        QCOMPARE(decisionNow(*records, "A-1001")->limitSet, "2026-1");
+        QCOMPARE(verifyHistory(*records)->broken.size(), 0U);
+    }
+    void anOpenOrderFollowsTheLimitsInForce()
+    {
+        auto records = officeWithJob();
+        QVERIFY(decideOrder(*records, "A-1001"));
+        QVERIFY(addLimitSet(*records, strictLimits()));
+        QCOMPARE(decisionNow(*records, "A-1001")->outcome, OrderOutcome::NotAccepted);
+        QVERIFY(!completeOrder(*records, "A-1001"));
+        QCOMPARE(boardRows(*records, {})->front().outcome, "not_accepted");
+    }
+};
+
+QTEST_MAIN(CompletedOrderTest)
+#include "CompletedOrderTest.moc"
