@@ -57,6 +57,7 @@ JobHead::JobHead(JobDesk &desk, QWidget *parent)
     auto *top = new QHBoxLayout;
     top->addWidget(m_order, 1);
     top->addWidget(m_outcome, 0, Qt::AlignVCenter);
+    whenThemed(m_outcome, [top] { top->setSpacing(em(0.8)); });
     top->addWidget(m_circuit);
     layout->addLayout(top);
     layout->addWidget(m_where);
