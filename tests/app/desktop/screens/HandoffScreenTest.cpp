@@ -35,8 +35,8 @@ private slots:
         screen.open("O-1002"); // layer 3 down with cause 88
         screen.refresh();
         QTRY_VERIFY(screen.findChild<SheetView *>()->pages() > 0);
+        QTRY_VERIFY2(words(screen).contains("88"), qPrintable(words(screen)));
         const QString said = words(screen);
-        QVERIFY2(said.contains("88"), qPrintable(said));
         QVERIFY2(said.contains("Layer 3, terminal"), qPrintable(said));
         QVERIFY2(said.contains("C-502"), qPrintable(said));
         QVERIFY(screen.findChild<QPushButton *>("handoff.print")->isEnabled());
