@@ -79,7 +79,11 @@ Result<void> bringShippedLimits(Records &records)
         auto transaction = Transaction::begin(records.database());
         if (!transaction)
             return failure(transaction.error());
-        LOOPWRIGHT_TRY(LimitSetStore::add(*transaction, set));
+        const auto added = LimitSetStore::add(*transaction, set);
+        if (!added)
+            return failure(added.error());
+        if (!*added)
+            continue; // another program that made the records at the same time was first
         LOOPWRIGHT_TRY(transaction->commit(
             registerEvent(records, "limit_set_added", {{"version", set.version()}})));
     }
