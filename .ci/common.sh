@@ -10,7 +10,9 @@ install_missing() {
         return 0
     fi
     local present missing=() name log="$top/.build/install.log" as_root=()
-    present=$(dpkg-query -W -f '${db:Status-Status} ${Package}\n' "$@" 2>/dev/null | sed -n 's/^installed //p')
+    # Of a package that it has never heard of dpkg-query says 1: that is an answer, and no failure.
+    present=$({ dpkg-query -W -f '${db:Status-Status} ${Package}\n' "$@" 2>/dev/null || true; } |
+        sed -n 's/^installed //p')
     for name in "$@"; do
         grep -qxF "$name" <<<"$present" || missing+=("$name")
     done
