@@ -113,17 +113,6 @@ Result<std::vector<Visit>> EvidenceStore::visitsTo(const ServiceOrder &order,
     return visitsOf(all);
 }
 
-Result<DecisionInput> EvidenceStore::of(const QString &orderNumber, const QString &limitSet) const
-{
-    const auto stored = OrderStore(m_database).find(orderNumber);
-    if (!stored)
-        return failure(stored.error());
-    if (!*stored)
-        return failure(ErrorCode::NotFound,
-                       QString("There is no order \"%1\".").arg(orderNumber.left(60)));
-    return of(**stored, limitSet);
-}
-
 Result<DecisionInput> EvidenceStore::of(const StoredOrder &stored, const QString &limitSet) const
 {
     const QString &orderNumber = stored.order.number;

@@ -15,10 +15,8 @@ public:
     {
     }
 
-    /// NotFound where there is no such order. A completed or cancelled order has no conflicts: what
-    /// it held may be on another circuit by now.
-    Result<DecisionInput> of(const QString &orderNumber, const QString &limitSet) const;
-    /// The same for an order that was read already.
+    /// A completed or cancelled order has no conflicts: what it held may be on another circuit by
+    /// now.
     Result<DecisionInput> of(const StoredOrder &stored, const QString &limitSet) const;
     /// The visits to the premises of an order that its facts and those of other orders there tell:
     /// on the days of its facts, and on `today` where it is valid.

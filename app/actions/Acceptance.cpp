@@ -13,27 +13,28 @@
 
 namespace loopwright {
 
+Result<DecisionInput> evidenceOf(Records &records, const StoredOrder &stored)
+{
+    const auto limits = limitsFor(records, stored);
+    if (!limits)
+        return failure(limits.error());
+    return EvidenceStore(records.database()).of(stored, limits->version());
+}
+
 Result<DecisionInput> evidenceOf(Records &records, const QString &orderNumber)
 {
     const auto stored = orderOf(records.database(), orderNumber);
     if (!stored)
         return failure(stored.error());
-    const auto limits = limitsFor(records, *stored);
-    if (!limits)
-        return failure(limits.error());
-    return EvidenceStore(records.database()).of(*stored, limits->version());
+    return evidenceOf(records, *stored);
 }
 
 Result<Decision> decisionOf(Records &records, const DecisionInput &input)
 {
-    const auto limits = LimitSetStore(records.database()).find(input.limitSet);
+    const auto limits = limitSet(records, input.limitSet);
     if (!limits)
         return failure(limits.error());
-    if (!*limits)
-        return failure(
-            ErrorCode::NotFound,
-            QString("The limit set %1 of the decision is not there.").arg(input.limitSet));
-    return decide(input, **limits);
+    return decide(input, *limits);
 }
 
 Result<Decision> decisionNow(Records &records, const QString &orderNumber)

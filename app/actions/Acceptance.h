@@ -7,9 +7,12 @@
 namespace loopwright {
 
 class Transaction;
+struct StoredOrder;
 
 /// Gathers the evidence of an order: the one bridge between the records and `decide`.
 Result<DecisionInput> evidenceOf(Records &records, const QString &orderNumber);
+/// The same for an order that was read already.
+Result<DecisionInput> evidenceOf(Records &records, const StoredOrder &stored);
 
 /// What `decide` answers to an input, by the limit set that the input names.
 Result<Decision> decisionOf(Records &records, const DecisionInput &input);

@@ -111,7 +111,7 @@ Result<OrderView> showOrder(Records &records, const QString &number)
     view.status = toText(stored->status);
     view.held = stored->held;
     LOOPWRIGHT_TRY(addRegister(database, view));
-    auto input = evidenceOf(records, number);
+    auto input = evidenceOf(records, *stored);
     if (!input)
         return failure(input.error());
     view.input = std::move(*input);
