@@ -163,4 +163,5 @@ def main():
     (folder / "truth.json").write_text(json.dumps(truth))
 
 
-main()
+if __name__ == '__main__':
+    main()
