@@ -76,16 +76,7 @@ Result<void> bringShippedLimits(Records &records)
             return failure(there.error());
         if (*there)
             continue;
-        auto transaction = Transaction::begin(records.database());
-        if (!transaction)
-            return failure(transaction.error());
-        const auto added = LimitSetStore::add(*transaction, set);
-        if (!added)
-            return failure(added.error());
-        if (!*added)
-            continue; // another program that made the records at the same time was first
-        LOOPWRIGHT_TRY(transaction->commit(
-            registerEvent(records, "limit_set_added", {{"version", set.version()}})));
+        LOOPWRIGHT_TRY(addLimitSet(records, set));
     }
     return {};
 }

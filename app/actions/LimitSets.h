@@ -17,9 +17,9 @@ Result<LimitSet> shippedLimits();
 Result<void> bringShippedLimits(Records &records);
 /// The set of this version, as a decision names it. NotFound where there is none.
 Result<LimitSet> limitSet(Records &records, const QString &version);
-/// Adds a set of the office's own; false where the very same is there. BadInput where its version
-/// is there with other limits, or a limit cannot be one. Where it is in force today, every open
-/// order is decided anew for the board; decisions made before keep theirs.
+/// Adds a set, the office's own or a shipped one; false where the very same is there. BadInput
+/// where its version is there with other limits, or a limit cannot be one. Where it is in force
+/// today, every open order is decided anew for the board; decisions made before keep theirs.
 Result<bool> addLimitSet(Records &records, const LimitSet &set);
 /// The set in force on the day of records.now().
 Result<LimitSet> limitsInForce(Records &records);

@@ -196,7 +196,7 @@ void RegisterScreen::showInstruments()
 
 void RegisterScreen::showLimits()
 {
-    const auto limits = shippedLimits();
+    const auto limits = limitsInForce(records());
     if (!limits) {
         emit said(limits.error().text());
         return;
