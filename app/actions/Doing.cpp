@@ -47,7 +47,7 @@ QString whyNot(const Decision &decision)
     for (const CriterionOutcome outcome : {CriterionOutcome::NotMet, CriterionOutcome::Missing})
         for (const CriterionResult &result : decision.criteria)
             if (result.open() && result.outcome == outcome)
-                return result.name + ": " + result.reason;
+                return result.sentence();
     return {};
 }
 

@@ -151,10 +151,9 @@ Result<void> completeOrder(Records &records, const QString &number)
     if (decision.outcome != OrderOutcome::Accepted &&
         decision.outcome != OrderOutcome::AcceptedWithException) {
         const CriterionResult *open = decision.firstOpen();
-        return failure(
-            ErrorCode::Refused,
-            QString("Order %1 is not accepted%2")
-                .arg(number, open ? ": " + open->name + ": " + open->reason : QString(".")));
+        return failure(ErrorCode::Refused,
+                       QString("Order %1 is not accepted%2")
+                           .arg(number, open ? ": " + open->sentence() : QString(".")));
     }
     return endOrder(
         records, *stored, OrderStatus::Completed, "order_completed",

@@ -99,6 +99,8 @@ struct CriterionResult
         return (outcome == CriterionOutcome::NotMet || outcome == CriterionOutcome::Missing) &&
                !excepted;
     }
+    /// "Safety card: No safety card was made for this pair."
+    QString sentence() const { return name + ": " + reason; }
 };
 
 /// A run as the certificate lists it: "N runs were made", and which failed.

@@ -162,7 +162,7 @@ void addReadings(Handoff &handoff, const Decision &decision)
 {
     for (const CriterionResult &criterion : decision.criteria) {
         if (criterion.open() && criterion.key != handoff.criterion)
-            handoff.alsoOpen << criterion.name + ": " + criterion.reason;
+            handoff.alsoOpen << criterion.sentence();
         if (criterion.outcome != CriterionOutcome::NotNeeded && !criterion.measuredText.isEmpty())
             handoff.readings.push_back({criterion.name, criterion.measuredText, criterion.limitText,
                                         toText(criterion.outcome).replace(u'_', u' ')});

@@ -216,8 +216,7 @@ double RunClock::paintWords(QPainter &painter, const QRectF &room) const
     if (isRunning())
         below(sized(0.92), c.muted,
               tr("E: one error · 1–9: so many · Backspace: take it back · S: sync lost, back · X: "
-                 "stop "
-                 "early"));
+                 "stop early"));
     return used + em(0.2);
 }
 

@@ -27,9 +27,8 @@ StationPanel::StationPanel(const PanelInfo &info, JobDesk &desk, QWidget *parent
     setAccessibleName(tr(info.title));
     auto *layout = new QVBoxLayout(this);
     auto *title = new QLabel(tr(info.title));
-    whenThemed(this, [this, layout, title] {
-        // Where ground and panel have one colour an outline tells them apart.
-        setFrameShape(colours().base == colours().window ? QFrame::StyledPanel : QFrame::NoFrame);
+    outlineWhereFlat(this);
+    whenThemed(this, [layout, title] {
         layout->setContentsMargins(em(1.2), em(0.9), em(1.2), em(1.1));
         layout->setSpacing(em(0.6));
         title->setFont(sized(1.35, QFont::DemiBold));

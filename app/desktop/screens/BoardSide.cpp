@@ -2,7 +2,6 @@
 
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
-#include "app/desktop/widgets/FlowLayout.h"
 #include "app/desktop/widgets/JobLineView.h"
 #include "app/desktop/widgets/Parts.h"
 #include "core/identifiers/ProtocolVariant.h"
@@ -88,21 +87,16 @@ BoardSide::BoardSide(Workplace &workplace, QWidget *parent)
 
 QWidget *BoardSide::makeButtons()
 {
-    auto *buttons = new QWidget;
-    auto *row = new FlowLayout(buttons);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->addWidget(makeButton(tr("Open the job"), QStringLiteral("side.open"),
-                              [this] { emit openOrder(m_order); }));
-    row->addWidget(makeButton(tr("Circuit"), QStringLiteral("side.circuit"),
-                              [this] { emit openCircuit(m_circuit); }));
-    row->addWidget(
-        makeButton(tr("Change"), QStringLiteral("side.edit"), [this] { emit editOrder(m_order); }));
     m_handoff = makeButton(tr("Hand on"), QStringLiteral("side.handoff"),
                            [this] { emit openHandoff(m_order); });
     m_handoff->setAccessibleName(tr("Hand on a job that is not accepted"));
-    row->addWidget(m_handoff);
-    whenThemed(buttons, [row] { row->setSpacing(em(0.5)); });
-    return buttons;
+    return makeButtonRow(
+        {makeButton(tr("Open the job"), QStringLiteral("side.open"),
+                    [this] { emit openOrder(m_order); }),
+         makeButton(tr("Circuit"), QStringLiteral("side.circuit"),
+                    [this] { emit openCircuit(m_circuit); }),
+         makeButton(tr("Change"), QStringLiteral("side.edit"), [this] { emit editOrder(m_order); }),
+         m_handoff});
 }
 
 void BoardSide::show(const QString &order)
@@ -169,7 +163,7 @@ void BoardSide::fillReasons(const OrderView &view)
     for (std::size_t i = 0; i < std::min(open.size(), reasonsShown); ++i) {
         auto *line = new SignLine;
         const bool failed = open[i]->outcome == CriterionOutcome::NotMet;
-        line->show(failed ? Sign::Failed : Sign::Open, open[i]->name + ": " + open[i]->reason);
+        line->show(failed ? Sign::Failed : Sign::Open, open[i]->sentence());
         m_reasons->addWidget(line);
     }
     if (open.size() > reasonsShown)

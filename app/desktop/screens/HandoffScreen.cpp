@@ -2,7 +2,6 @@
 
 #include "app/desktop/PaperOut.h"
 #include "app/desktop/Theme.h"
-#include "app/desktop/widgets/FlowLayout.h"
 #include "app/desktop/widgets/Parts.h"
 #include "app/desktop/widgets/SheetView.h"
 #include "app/print/WorkSheets.h"
@@ -40,20 +39,16 @@ HandoffScreen::HandoffScreen(Workplace &workplace, QWidget *parent)
     splitter->setChildrenCollapsible(false);
     splitter->setSizes({550, 450}); // shares, not pixels
 
-    auto *buttons = new QWidget;
-    auto *row = new FlowLayout(buttons);
-    row->addWidget(m_print);
-    row->addWidget(m_save);
-    row->addWidget(makeButton(tr("Back to the job"), QStringLiteral("handoff.job"),
-                              [this] { emit openOrder(m_order); }));
+    QWidget *buttons = makeButtonRow(
+        {m_print, m_save, makeButton(tr("Back to the job"), QStringLiteral("handoff.job"), [this] {
+             emit openOrder(m_order);
+         })});
     auto *layout = new QVBoxLayout(this);
     setPageMargins(layout, this);
     layout->addWidget(m_heading);
     layout->addWidget(buttons);
     layout->addWidget(splitter, 1);
-    whenThemed(buttons, [this, row, area] {
-        row->setContentsMargins(0, 0, 0, 0);
-        row->setSpacing(em(0.5));
+    whenThemed(buttons, [this, area] {
         m_words->setContentsMargins(em(1.4), em(1.1), em(1.4), em(1.1));
         m_words->setSpacing(em(0.4));
         area->setMinimumWidth(em(18));

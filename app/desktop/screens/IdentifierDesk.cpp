@@ -7,7 +7,6 @@
 #include "app/desktop/widgets/ChipRow.h"
 #include "app/desktop/widgets/FieldGrid.h"
 #include "app/desktop/widgets/FieldMark.h"
-#include "app/desktop/widgets/FlowLayout.h"
 #include "app/desktop/widgets/Parts.h"
 #include "app/desktop/widgets/SignLine.h"
 #include "app/desktop/widgets/Table.h"
@@ -99,21 +98,16 @@ QWidget *IdentifierDesk::makeListCard()
     column->addWidget(makeHeading(tr("Many at once"), 1.1));
     column->addWidget(mark, 1);
     column->addWidget(m_file);
-    auto *buttons = new QWidget;
-    auto *row = new FlowLayout(buttons);
-    row->addWidget(makeButton(tr("Open a file…"), QStringLiteral("identifiers.open"), [this] {
+    auto *open = makeButton(tr("Open a file…"), QStringLiteral("identifiers.open"), [this] {
         const QString path = QFileDialog::getOpenFileName(this, tr("Check a list"), {},
                                                           tr("Lists (*.csv *.txt);;All files (*)"));
         if (!path.isEmpty())
             openFile(path);
-    }));
-    row->addWidget(m_letGo);
-    column->addWidget(buttons);
-    whenThemed(card, [this, column, row] {
+    });
+    column->addWidget(makeButtonRow({open, m_letGo}));
+    whenThemed(card, [this, column] {
         column->setContentsMargins(em(1.1), em(0.9), em(1.1), em(0.9));
         column->setSpacing(em(0.5));
-        row->setContentsMargins(0, 0, 0, 0);
-        row->setSpacing(em(0.5));
         m_text->setFont(digitsFont());
         m_text->setMinimumHeight(em(6));
     });

@@ -61,12 +61,16 @@ QFrame *makeCard()
     auto *card = new QFrame;
     card->setAutoFillBackground(true);
     card->setBackgroundRole(QPalette::Base);
-    // Where ground and card have one colour an outline tells them apart.
-    whenThemed(card, [card] {
-        card->setFrameShape(colours().base == colours().window ? QFrame::StyledPanel
-                                                               : QFrame::NoFrame);
-    });
+    outlineWhereFlat(card);
     return card;
+}
+
+void outlineWhereFlat(QFrame *frame)
+{
+    whenThemed(frame, [frame] {
+        frame->setFrameShape(colours().base == colours().window ? QFrame::StyledPanel
+                                                                : QFrame::NoFrame);
+    });
 }
 
 void setPageMargins(QLayout *layout, QWidget *owner)

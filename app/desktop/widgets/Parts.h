@@ -24,6 +24,8 @@ QPushButton *makeButton(const QString &text, const QString &objectName,
 QWidget *makeButtonRow(std::initializer_list<QPushButton *> buttons);
 /// A flat ground in the colour of fields, with a hairline around.
 QFrame *makeCard();
+/// Gives the frame an outline in looks in which it has the colour of the ground behind it.
+void outlineWhereFlat(QFrame *frame);
 /// The margins of a page, following the size.
 void setPageMargins(QLayout *layout, QWidget *owner);
 /// Removes and deletes everything in a layout.
