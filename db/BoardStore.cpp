@@ -25,6 +25,8 @@ public:
         text("due_before", query.dueBefore.toString(dayFormat));
         if (query.notDone)
             parts.push_back("board.not_done");
+        if (query.open)
+            parts.push_back("board.open");
         const SearchTerms terms = searchTerms(query.text);
         text("match", terms.match);
         if (terms.shortWords != u"[]")

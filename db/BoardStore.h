@@ -30,6 +30,7 @@ struct BoardQuery
     std::optional<OrderOutcome> outcome{};
     QDate dueFrom{}, dueBefore{}; ///< invalid: any; from inclusive, before exclusive
     bool notDone = false;         ///< without the stage "done"
+    bool open = false;            ///< neither completed nor cancelled
     QString text{};               ///< words that must all be found, any part of a number or name
 };
 

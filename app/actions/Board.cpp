@@ -25,6 +25,7 @@ BoardQuery queryOf(const BoardFilter &filter, QDate today)
     query.outcome = fromText<OrderOutcome>(filter.outcome);
     query.text = filter.text;
     query.dueBefore = filter.dueBefore;
+    query.open = filter.open;
     const QDate monday = today.addDays(1 - today.dayOfWeek());
     switch (filter.due) {
     case DueFilter::Any:

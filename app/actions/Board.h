@@ -26,6 +26,7 @@ struct BoardFilter
     QString outcome;                  ///< empty: any
     DueFilter due = DueFilter::Any;   ///< late: before today and not done
     QDate dueBefore;                  ///< invalid: any; exclusive
+    bool open = false;                ///< neither completed nor cancelled
     QString text;   ///< any part of a number or name; several words must all be found
     int limit = -1; ///< rows at most; -1: all
 };

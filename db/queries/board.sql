@@ -64,6 +64,8 @@ AND s.due_date >= :due_from
 AND s.due_date < :due_before
 -- part: not_done
 AND s.stage <> 'done'
+-- part: open
+AND EXISTS (SELECT 1 FROM service_order AS w WHERE w.id = s.service_order AND w.status = 'open')
 -- part: match
 AND s.service_order IN (SELECT rowid FROM order_search WHERE order_search MATCH :match)
 -- part: short_words

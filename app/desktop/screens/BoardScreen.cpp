@@ -1,6 +1,5 @@
 #include "app/desktop/screens/BoardScreen.h"
 
-#include "app/actions/DayList.h"
 #include "app/desktop/PaperOut.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/screens/BoardFilterBar.h"
@@ -33,6 +32,7 @@ constexpr double columnEms[BoardModel::ColumnCount] = {7, 12.5, 7, 9.5, 8, 13, 5
 BoardScreen::BoardScreen(Workplace &workplace, QWidget *parent)
     : Screen(workplace, parent)
     , m_finder(workplace)
+    , m_lister(workplace)
     , m_model(new BoardModel(this))
 {
     auto *layout = new QVBoxLayout(this);
@@ -66,7 +66,7 @@ QWidget *BoardScreen::makeHead()
     connect(m_search, &QLineEdit::textChanged, this, [this] { m_typing.start(); });
     m_found = new QLabel;
     m_found->setObjectName(QStringLiteral("found"));
-    auto *day = makeButton(tr("Day list…"), QStringLiteral("day_list"), [this] { saveDayList(); });
+    auto *day = makeButton(tr("Day list…"), QStringLiteral("day_list"), [this] { makeDayList(); });
     day->setToolTip(
         tr("What is due by today, for the installer chosen below or for all, as a PDF"));
     layout->addWidget(m_search, 1);
@@ -262,9 +262,18 @@ void BoardScreen::openSelected()
         emit openOrder(order);
 }
 
-void BoardScreen::saveDayList()
+void BoardScreen::makeDayList()
 {
-    const auto list = daySheet(records(), m_filter.installer, workplace().today(), localPaper());
+    m_lister.run<DaySheet>(
+        [installer = m_filter.installer, today = workplace().today(),
+         paper = localPaper()](Records &records, const Progress &) {
+            return daySheet(records, installer, today, paper);
+        },
+        [this](const Result<DaySheet> &list) { saveDayList(list); });
+}
+
+void BoardScreen::saveDayList(const Result<DaySheet> &list)
+{
     if (!list) {
         emit said(list.error().text());
         return;

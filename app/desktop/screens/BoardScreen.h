@@ -3,6 +3,7 @@
 // counts, and beside it what stands in the way of the selected one. Reading goes on in a worker
 // thread; the window never waits for it.
 
+#include "app/actions/DayList.h"
 #include "app/desktop/Screen.h"
 #include "app/desktop/Worker.h"
 #include "app/desktop/models/BoardModel.h"
@@ -55,10 +56,12 @@ private:
     void selectionChanged();
     void openSelected();
     QString selectedOrder() const;
-    void saveDayList();
+    void makeDayList();
+    void saveDayList(const Result<DaySheet> &list);
 
     BoardFilter m_filter;
     Worker m_finder;
+    Worker m_lister; ///< of the day list: a search must not drop it
     BoardModel *m_model;
     QTimer m_typing; ///< runs until typing rests
     QString m_selected;
