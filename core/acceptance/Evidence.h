@@ -60,7 +60,6 @@ public:
     /// Name of the visit on which a fact was made: the visits of the input where it has any, else
     /// the visit fact that spans it, else its local day.
     QString visitOf(const Fact &fact) const;
-    static Moment timeOf(const Fact &fact) { return loopwright::timeOf(fact); }
     /// A `changed` fact or a note lies at `from` or later, and before `to`.
     bool somethingDoneBetween(const Moment &from, const Moment &to) const;
 

@@ -91,7 +91,7 @@ void judgeVisit(const Judging &judging, const VisitAtPair &visit, CriterionResul
 {
     const Fact *before = nullptr;
     for (const Fact *card : visit.cards)
-        if (!visit.firstMeasurement || card->at <= Evidence::timeOf(*visit.firstMeasurement))
+        if (!visit.firstMeasurement || card->at <= timeOf(*visit.firstMeasurement))
             before = card;
     if (before)
         judgeCard(judging, *before, result);

@@ -26,7 +26,7 @@ void judgeUse(const Judging &judging, const Fact &fact, CriterionResult &result)
                    "Record the measurement again with the instrument that made it.");
         return;
     }
-    const QDate day = Evidence::timeOf(fact).localDate();
+    const QDate day = timeOf(fact).localDate();
     const auto found =
         std::find_if(judging.input.instruments.begin(), judging.input.instruments.end(),
                      [&fact](const Instrument &i) { return i.key == fact.instrument; });

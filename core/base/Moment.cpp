@@ -62,6 +62,11 @@ QDate Moment::localDate() const
     return QDateTime::fromMSecsSinceEpoch(msUtc, Qt::OffsetFromUTC, offsetSeconds).date();
 }
 
+QString Moment::localClock() const
+{
+    return text().mid(11, 5);
+}
+
 Moment Moment::plusSeconds(double seconds) const
 {
     return Moment{msUtc + std::llround(seconds * 1000), offsetSeconds};

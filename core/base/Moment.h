@@ -22,8 +22,9 @@ struct Moment
 
     QString
     text() const; ///< in the writer's offset; seconds always, milliseconds only where not zero
-    QString utcText() const; ///< the same instant, ending in Z
-    QDate localDate() const; ///< the writer's calendar day
+    QString utcText() const;    ///< the same instant, ending in Z
+    QDate localDate() const;    ///< the writer's calendar day
+    QString localClock() const; ///< "09:42", as the writer's clock showed it
 
     Moment plusSeconds(double seconds) const;
     double secondsUntil(const Moment &later) const;

@@ -96,7 +96,7 @@ void ContextLine::showOrder()
         m_state->show(Sign::Doubtful, warning);
     else
         m_state->show(visit ? Sign::Done : Sign::Open,
-                      visit ? tr("on site since %1").arg(timeOfDay(visit->arrived))
+                      visit ? tr("on site since %1").arg(visit->arrived.localClock())
                             : tr("not arrived yet"));
 }
 

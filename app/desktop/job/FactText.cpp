@@ -33,9 +33,9 @@ struct Teller
     {
         QStringList parts;
         if (visit.arrived)
-            parts << "arrived " + timeOfDay(*visit.arrived);
+            parts << "arrived " + visit.arrived->localClock();
         if (visit.left)
-            parts << "left " + timeOfDay(*visit.left);
+            parts << "left " + visit.left->localClock();
         if (visit.result)
             parts << words(toText(*visit.result));
         return "Visit: " + parts.join(", ");
@@ -175,14 +175,9 @@ bool hasFailed(const Fact &fact, const LimitSet &limits)
     return false;
 }
 
-QString timeOfDay(const Moment &moment)
-{
-    return moment.text().mid(11, 5);
-}
-
 QString timeText(const Moment &moment, QDate today)
 {
-    const QString time = timeOfDay(moment);
+    const QString time = moment.localClock();
     return moment.localDate() == today ? time
                                        : moment.localDate().toString(Qt::ISODate) + ' ' + time;
 }

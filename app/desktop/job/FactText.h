@@ -10,8 +10,6 @@ QString factText(const Fact &fact, LineKind kind);
 /// The entry itself says that something is not as it should be: a layer is down, a call or a
 /// self-test failed, a voltage is a hazard.
 bool hasFailed(const Fact &fact, const LimitSet &limits);
-/// "09:42", as the writer's clock showed it.
-QString timeOfDay(const Moment &moment);
 /// "09:42", and the date before it where it is not `today`.
 QString timeText(const Moment &moment, QDate today);
 

@@ -18,10 +18,10 @@ namespace {
 QString sinceText(const Visit &visit, const QString &order)
 {
     return visit.orders.contains(order)
-               ? StationPanel::tr("On site since %1.").arg(timeOfDay(visit.arrived))
+               ? StationPanel::tr("On site since %1.").arg(visit.arrived.localClock())
                : StationPanel::tr("On site since %1, by the arrival in order %2: one visit of all "
                                   "lines at these premises. The safety card is this pair's own.")
-                     .arg(timeOfDay(visit.arrived), visit.orders.front());
+                     .arg(visit.arrived.localClock(), visit.orders.front());
 }
 
 class ArrivalPanel : public StationPanel
@@ -112,7 +112,7 @@ private:
     {
         const QString text = tr("On site since %1. Say how the visit went when you leave; a visit "
                                 "without result counts too.")
-                                 .arg(timeOfDay(visit.arrived));
+                                 .arg(visit.arrived.localClock());
         QStringList others;
         for (const BoardRow &row : desk().view().alsoHere)
             if (row.stage != u"certificate" && row.stage != u"done")
