@@ -23,12 +23,6 @@ struct Member
     Certifying about;
 };
 
-QString sentence(const Decision &decision)
-{
-    const CriterionResult *open = decision.firstOpen();
-    return open ? open->name + ": " + open->reason : QString();
-}
-
 Result<Member> memberOf(Records &records, const QString &order)
 {
     auto about = certifying(records, order);
@@ -47,9 +41,9 @@ Result<Member> memberOf(Records &records, const QString &order)
     if (const auto may = checkMayIssue(member.about); !may) {
         if (may.error().code != ErrorCode::Refused)
             return failure(may.error());
-        const QString open = sentence(member.about.decision);
+        const CriterionResult *open = member.about.decision.firstOpen();
         member.line.mayHave = false;
-        member.line.why = open.isEmpty() ? may.error().message : open;
+        member.line.why = open ? open->sentence() : may.error().message;
     }
     member.line.stage = stageOf(member.about.decision, member.about.input,
                                 member.about.stored.status != OrderStatus::Open);
@@ -165,7 +159,7 @@ Result<void> issueMembers(Making &making)
         if (!made)
             return failure(made.error());
         making.set.certificates.push_back(
-            {made->issued, making.add("certificate", member.line.order, made->pdf)});
+            {made->issued, making.add("certificate", member.line.order, made->paper.pdf)});
         making.made.back() = std::move(*made);
     }
     return {};
@@ -187,19 +181,19 @@ Result<void> addCover(Making &making, const QString &customer)
             return failure(line.error());
         cover.lines.push_back(std::move(*line));
         if (made)
-            certificates.push_back(
-                certificateSheet(made->issued.content, made->mark, making.request.paper));
+            certificates.push_back(made->paper.sheet);
         if (!first.isEmpty())
             continue;
         first = member.line.order;
         LOOPWRIGHT_TRY(putHead(making.records, member.about, cover));
     }
     cover.made = making.records.now();
-    auto pdf = coverPdf(cover, making.request.paper);
+    Sheet sheet = coverSheet(cover, making.request.paper);
+    auto pdf = coverPdf(sheet, cover.made);
     if (!pdf)
         return failure(pdf.error());
     making.set.covers << making.add("cover", first, std::move(*pdf));
-    making.set.sheets.push_back(coverSheet(cover, making.request.paper));
+    making.set.sheets.push_back(std::move(sheet));
     std::move(certificates.begin(), certificates.end(), std::back_inserter(making.set.sheets));
     return {};
 }

@@ -16,7 +16,7 @@ Result<IssuedCertificate> issueCertificate(Records &records, const IssueRequest 
     if (!made)
         return failure(made.error());
     if (request.deliver)
-        LOOPWRIGHT_TRY(request.deliver(made->pdf));
+        LOOPWRIGHT_TRY(request.deliver(made->paper.pdf));
     LOOPWRIGHT_TRY(transaction->commit(made->event));
     return std::move(made->issued);
 }

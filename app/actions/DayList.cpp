@@ -24,10 +24,7 @@ DayJob dayJobOf(const OrderView &view)
     job.accessNotes = order.accessNotes;
     job.terminalLocation = order.terminalLocation;
     job.remarks = order.remarks;
-    QStringList services;
-    for (const CertificateLine &line : serviceLines(order))
-        services << line.name + ": " + line.value;
-    job.service = services.join("; ");
+    job.service = inOneLine(serviceLines(order));
     job.line = jobLine(view.decision, view.stage);
     job.next = nextSentence(view.decision, view.stage);
     return job;
@@ -40,13 +37,12 @@ Result<std::vector<DayJob>> jobsOfDay(Records &records, const QString &installer
     BoardFilter filter;
     filter.installer = installer;
     filter.dueBefore = day.addDays(1);
+    filter.open = true;
     const auto rows = boardRows(records, filter);
     if (!rows)
         return failure(rows.error());
     std::vector<DayJob> jobs;
     for (const BoardRow &row : *rows) {
-        if (row.status != u"open")
-            continue;
         const auto view = showOrder(records, row.order);
         if (!view)
             return failure(view.error());

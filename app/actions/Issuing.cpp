@@ -71,12 +71,15 @@ Result<CertificateContent> chooseContent(Records &records, Transaction &transact
     return content;
 }
 
-int pageCount(const CertificateContent &content, const IssueMark &mark, Paper paper)
-{
-    return int(certificateSheet(content, mark, paper).pages.size());
-}
-
 } // namespace
+
+Result<NumberGuard> guardOf(const Database &database, const QString &office)
+{
+    const auto lines = OfficeStore(database).testLines(office);
+    if (!lines)
+        return failure(lines.error());
+    return NumberGuard(*lines);
+}
 
 Result<CertificateContent> contentNow(Records &records, const Certifying &about,
                                       const Signatures &signatures)
@@ -84,12 +87,12 @@ Result<CertificateContent> contentNow(Records &records, const Certifying &about,
     const auto &[stored, input, decision] = about;
     const Database &database = records.database();
     const auto office = OfficeStore(database).find(stored.order.office);
-    const auto lines = OfficeStore(database).testLines(stored.order.office);
+    const auto guard = guardOf(database, stored.order.office);
     const auto people = PersonStore(database).all();
     if (!office)
         return failure(office.error());
-    if (!lines)
-        return failure(lines.error());
+    if (!guard)
+        return failure(guard.error());
     if (!people)
         return failure(people.error());
     CertificateSources sources;
@@ -101,7 +104,7 @@ Result<CertificateContent> contentNow(Records &records, const Certifying &about,
     sources.instruments = input.instruments;
     sources.people = QList<Person>(people->begin(), people->end());
     sources.signatures = signatures;
-    return makeCertificate(sources, NumberGuard(*lines));
+    return makeCertificate(sources, *guard);
 }
 
 Result<Certifying> certifying(Records &records, const QString &order)
@@ -109,7 +112,7 @@ Result<Certifying> certifying(Records &records, const QString &order)
     auto stored = orderOf(records.database(), order);
     if (!stored)
         return failure(stored.error());
-    auto input = evidenceOf(records, order);
+    auto input = evidenceOf(records, *stored);
     if (!input)
         return failure(input.error());
     auto decision = decisionOf(records, *input);
@@ -134,7 +137,7 @@ Result<void> checkMayIssue(const Certifying &about)
     return failure(ErrorCode::Refused,
                    QString("Order %1 is %2%3")
                        .arg(stored.order.number, toText(decision.outcome).replace('_', ' '),
-                            open ? ": " + open->name + ": " + open->reason : QString(".")));
+                            open ? ": " + open->sentence() : QString(".")));
 }
 
 Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Certifying &about,
@@ -149,20 +152,19 @@ Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Ce
     const auto issues = CertificateStore(records.database()).issuesOf(content->number);
     if (!issues)
         return failure(issues.error());
-    made.mark = {int(issues->size()), records.now()};
-    auto pdf = certificatePdf(*content, made.mark, paper);
-    if (!pdf)
-        return failure(pdf.error());
-    const auto added = CertificateStore::addIssue(transaction, content->number, sha256Hex(*pdf),
-                                                  toText(paper), records.now());
+    auto laidOut = certificatePaper(*content, {int(issues->size()), records.now()}, paper);
+    if (!laidOut)
+        return failure(laidOut.error());
+    made.paper = std::move(*laidOut);
+    const auto added = CertificateStore::addIssue(
+        transaction, content->number, sha256Hex(made.paper.pdf), toText(paper), records.now());
     if (!added)
         return failure(added.error());
-    made.pdf = std::move(*pdf);
     issued.content = std::move(*content);
     issued.number = issued.content.number;
     issued.digest = issued.content.digest();
     issued.code = shortCode(issued.digest);
-    issued.pages = pageCount(issued.content, made.mark, paper);
+    issued.pages = int(made.paper.sheet.pages.size());
     LOOPWRIGHT_TRY(refreshState(records, transaction, about.stored.order.number));
     made.event = orderEvent(
         records, about.stored.order, issued.copy ? "certificate_copied" : "certificate_issued",

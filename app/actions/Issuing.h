@@ -5,6 +5,7 @@
 #include "app/actions/Certificates.h"
 #include "app/actions/Doing.h"
 #include "app/print/CertificatePainter.h"
+#include "core/certificate/NumberGuard.h"
 
 namespace loopwright {
 
@@ -16,6 +17,9 @@ struct Certifying
     Decision decision;
 };
 Result<Certifying> certifying(Records &records, const QString &order);
+
+/// Keeps the unpublished numbers of the serving office out of what goes to a customer.
+Result<NumberGuard> guardOf(const Database &database, const QString &office);
 
 /// What the certificate says now, without its number.
 Result<CertificateContent> contentNow(Records &records, const Certifying &about,
@@ -31,8 +35,7 @@ Result<void> checkMayIssue(const Certifying &about);
 struct MadeIssue
 {
     IssuedCertificate issued;
-    IssueMark mark;
-    QByteArray pdf;
+    CertificatePaper paper;
     Event event; ///< to be committed
 };
 Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Certifying &about,

@@ -29,23 +29,16 @@ QString numbersOf(const ServiceOrder &order)
     return numbers.join(", ");
 }
 
-Result<NumberGuard> guardOf(const Database &database, const QString &office)
-{
-    const auto lines = OfficeStore(database).testLines(office);
-    if (!lines)
-        return failure(lines.error());
-    return NumberGuard(*lines);
-}
-
 /// "08:02 to 09:40", of the last visit of that installer on that day; empty where none is told.
 QString hoursText(const std::vector<Visit> &visits, const LastWork &last)
 {
     QString hours;
-    const auto clock = [](const Moment &moment) { return moment.text().mid(11, 5); };
     for (const Visit &visit : visits)
         if (LastWork{visit.installer, visit.arrived.localDate()} == last)
-            hours = visit.left ? QString("%1 to %2").arg(clock(visit.arrived), clock(*visit.left))
-                               : QString("from %1").arg(clock(visit.arrived));
+            hours =
+                visit.left
+                    ? QString("%1 to %2").arg(visit.arrived.localClock(), visit.left->localClock())
+                    : QString("from %1").arg(visit.arrived.localClock());
     return hours;
 }
 

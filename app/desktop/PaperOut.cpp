@@ -39,10 +39,7 @@ Result<QString> saveSheet(QWidget *parent, const Sheet &sheet, const QString &su
         QCoreApplication::translate("PaperOut", "PDF files (*.pdf)"));
     if (path.isEmpty())
         return QString();
-    PdfInfo info;
-    info.title = sheet.title;
-    info.created = created;
-    const auto pdf = sheetPdf(sheet, info);
+    const auto pdf = sheetPdf(sheet, {sheet.title, {}, created});
     if (!pdf)
         return failure(pdf.error());
     LOOPWRIGHT_TRY(writeWholeFile(path, *pdf));

@@ -108,14 +108,6 @@ void drawPairs(SheetBuilder &sheet, const CertificateLine &one, const Certificat
     sheet.y += style.setting.rowGap * 0.8;
 }
 
-QString serviceText(const CertificateContent &content)
-{
-    QStringList parts;
-    for (const CertificateLine &line : content.service)
-        parts << line.name + ": " + line.value;
-    return parts.join("; ");
-}
-
 QString numbersText(const CertificateContent &content)
 {
     QStringList numbers;
@@ -245,7 +237,7 @@ void drawFacts(SheetBuilder &sheet, const CertificateContent &content,
     drawPairs(sheet, {"Premises", content.premises},
               {"Order", content.order + ", " + content.orderType}, style);
     drawPairs(sheet, {"Office", content.office}, {"Tested", by}, style);
-    drawWide(sheet, {"Service", serviceText(content)}, style);
+    drawWide(sheet, {"Service", inOneLine(content.service)}, style);
     drawWide(sheet, {content.terminals.size() > 1 ? "Numbers" : "Number", numbersText(content)},
              style);
     sheet.y += style.setting.rowGap * 2.2;
@@ -270,8 +262,8 @@ QString certificateQrText(const CertificateContent &content)
     return content.number + " sha256:" + content.digest();
 }
 
-Result<QByteArray> certificatePdf(const CertificateContent &content, const IssueMark &mark,
-                                  Paper paper)
+Result<CertificatePaper> certificatePaper(const CertificateContent &content, const IssueMark &mark,
+                                          Paper paper)
 {
     if (!fontsAreThere())
         return failure(ErrorCode::BadInput,
@@ -283,7 +275,11 @@ Result<QByteArray> certificatePdf(const CertificateContent &content, const Issue
                  mark.issuedAt,
                  "en",
                  {{"record.json", content.record(), "application/json"}}};
-    return sheetPdf(certificateSheet(content, mark, paper), info);
+    Sheet sheet = certificateSheet(content, mark, paper);
+    auto pdf = sheetPdf(sheet, info);
+    if (!pdf)
+        return failure(pdf.error());
+    return CertificatePaper{std::move(sheet), std::move(*pdf)};
 }
 
 } // namespace loopwright

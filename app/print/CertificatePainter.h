@@ -20,9 +20,15 @@ struct IssueMark
 /// A content without a number is a preview: it says so, and has neither code nor QR code.
 Sheet certificateSheet(const CertificateContent &content, const IssueMark &mark, Paper paper);
 
-/// The PDF, with the canonical content attached as record.json.
-Result<QByteArray> certificatePdf(const CertificateContent &content, const IssueMark &mark,
-                                  Paper paper);
+/// The sheet, and the PDF of it with the canonical content attached as record.json.
+struct CertificatePaper
+{
+    Sheet sheet;
+    QByteArray pdf;
+};
+/// BadInput where the fonts are not installed.
+Result<CertificatePaper> certificatePaper(const CertificateContent &content, const IssueMark &mark,
+                                          Paper paper);
 
 /// Text of the QR code: the number, then the whole digest.
 QString certificateQrText(const CertificateContent &content);

@@ -149,14 +149,9 @@ Sheet coverSheet(const CoverContent &content, Paper paper)
     return sheet.finish("A list of the set; it is no certificate", style.foot());
 }
 
-Result<QByteArray> coverPdf(const CoverContent &content, Paper paper)
+Result<QByteArray> coverPdf(const Sheet &cover, const Moment &made)
 {
-    const Sheet sheet = coverSheet(content, paper);
-    PdfInfo info;
-    info.title = sheet.title;
-    info.subject = coverSubject;
-    info.created = content.made;
-    return sheetPdf(sheet, info);
+    return sheetPdf(cover, {cover.title, coverSubject, made});
 }
 
 bool isCoverPdf(const QByteArray &pdf)

@@ -31,7 +31,8 @@ struct CoverContent
 };
 
 Sheet coverSheet(const CoverContent &content, Paper paper);
-Result<QByteArray> coverPdf(const CoverContent &content, Paper paper);
+/// Of a sheet that coverSheet() made.
+Result<QByteArray> coverPdf(const Sheet &cover, const Moment &made);
 /// Whether a file of ours is a cover, so that nobody takes it for a damaged certificate.
 bool isCoverPdf(const QByteArray &pdf);
 

@@ -19,10 +19,10 @@ struct PdfAttachment
 struct PdfInfo
 {
     QString title;
-    QString subject;
+    QString subject = {};
     Moment created;
     QString language = "en"; ///< BCP 47
-    std::vector<PdfAttachment> attachments;
+    std::vector<PdfAttachment> attachments = {};
 };
 
 /// Fonts embedded as subsets; text can be taken out. DiskTrouble where Qt's writer fails.

@@ -154,10 +154,7 @@ Sheet settingsCard(const ServiceOrder &order, const QString &officeName, Paper p
              style.body(), style);
     drawLine(sheet, "Circuit", order.circuit, style.body(), style);
     drawLine(sheet, "Serving office", officeName, style.body(), style);
-    QStringList services;
-    for (const CertificateLine &line : serviceLines(order))
-        services << line.name + ": " + line.value;
-    drawLine(sheet, "Service", services.join("; "), style.body(), style);
+    drawLine(sheet, "Service", inOneLine(serviceLines(order)), style.body(), style);
     return sheet.finish("Keep this card with the terminal equipment.", style.foot());
 }
 

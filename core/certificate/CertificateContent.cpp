@@ -222,6 +222,14 @@ void readEvidence(JsonReader &reader, CertificateContent &content)
 
 } // namespace
 
+QString inOneLine(const std::vector<CertificateLine> &lines)
+{
+    QStringList parts;
+    for (const CertificateLine &line : lines)
+        parts << line.name + ": " + line.value;
+    return parts.join("; ");
+}
+
 QString CertificateContent::runsSentence() const
 {
     if (!runNeeded)

@@ -34,6 +34,8 @@ struct CertificateLine
 
     bool operator==(const CertificateLine &) const = default;
 };
+/// "B1: voice; B2: data at 64 kbit/s"
+QString inOneLine(const std::vector<CertificateLine> &lines);
 
 struct CertificateTerminal
 {

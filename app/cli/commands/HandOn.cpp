@@ -94,10 +94,7 @@ private:
     Result<void> print(const Handoff &handoff, const Moment &now) const
     {
         const Sheet sheet = handoffPage(handoff, fromText<Paper>(m_paper).value_or(Paper::A4));
-        PdfInfo info;
-        info.title = sheet.title;
-        info.created = now;
-        const auto pdf = sheetPdf(sheet, info);
+        const auto pdf = sheetPdf(sheet, {sheet.title, {}, now});
         if (!pdf)
             return failure(pdf.error());
         return writeFile(m_out, *pdf);

@@ -29,10 +29,7 @@ public:
             return failure(view.error());
         const Sheet sheet = settingsCard(view->order, view->office.name,
                                          fromText<Paper>(m_paper).value_or(Paper::A4));
-        PdfInfo info;
-        info.title = sheet.title;
-        info.created = (*records)->now();
-        const auto pdf = sheetPdf(sheet, info);
+        const auto pdf = sheetPdf(sheet, {sheet.title, {}, (*records)->now()});
         if (!pdf)
             return failure(pdf.error());
         LOOPWRIGHT_TRY(writeFile(m_out, *pdf));

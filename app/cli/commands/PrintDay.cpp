@@ -29,10 +29,7 @@ public:
             daySheet(**records, m_installer, day, fromText<Paper>(m_paper).value_or(Paper::A4));
         if (!list)
             return failure(list.error());
-        PdfInfo info;
-        info.title = list->sheet.title;
-        info.created = (*records)->now();
-        const auto pdf = sheetPdf(list->sheet, info);
+        const auto pdf = sheetPdf(list->sheet, {list->sheet.title, {}, (*records)->now()});
         if (!pdf)
             return failure(pdf.error());
         LOOPWRIGHT_TRY(writeFile(m_out, *pdf));

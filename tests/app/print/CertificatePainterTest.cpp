@@ -67,13 +67,13 @@ std::unique_ptr<Printed> print(const CertificateContent &content, const IssueMar
                                Paper paper)
 {
     auto printed = std::make_unique<Printed>();
-    const auto pdf = certificatePdf(content, mark, paper);
-    if (!pdf)
-        qFatal("%s", qPrintable(pdf.error().text()));
-    printed->bytes = *pdf;
+    const auto made = certificatePaper(content, mark, paper);
+    if (!made)
+        qFatal("%s", qPrintable(made.error().text()));
+    printed->bytes = made->pdf;
     printed->path = printed->folder.filePath("certificate.pdf");
     QFile file(printed->path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(*pdf) != pdf->size())
+    if (!file.open(QIODevice::WriteOnly) || file.write(made->pdf) != made->pdf.size())
         qFatal("the temporary folder cannot be written");
     return printed;
 }

@@ -40,7 +40,7 @@ CoverContent cover()
 
 QString textOf(const CoverContent &content, Paper paper)
 {
-    const auto pdf = coverPdf(content, paper);
+    const auto pdf = coverPdf(coverSheet(content, paper), content.made);
     if (!pdf)
         qFatal("%s", qPrintable(pdf.error().text()));
     QTemporaryDir folder;
@@ -86,10 +86,10 @@ private slots:
     }
     void aCoverIsKnownAsOne()
     {
-        QVERIFY(isCoverPdf(*coverPdf(cover(), Paper::A4)));
-        const auto certificate = certificatePdf(certificates::bri(), {}, Paper::A4);
+        QVERIFY(isCoverPdf(*coverPdf(coverSheet(cover(), Paper::A4), cover().made)));
+        const auto certificate = certificatePaper(certificates::bri(), {}, Paper::A4);
         QVERIFY(certificate);
-        QVERIFY(!isCoverPdf(*certificate));
+        QVERIFY(!isCoverPdf(certificate->pdf));
     }
 };
 
