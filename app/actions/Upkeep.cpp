@@ -63,7 +63,7 @@ Result<void> exportOne(Records &records, const NumberGuard &guard, const QString
                 return failure(diskError(file));
             return {};
         }));
-    if (!file.commit())
+    if (!file.flush() || !file.commit()) // commit() alone forgets what the disk said
         return failure(diskError(file));
     return {};
 }

@@ -86,7 +86,7 @@ Result<void> writeFile(const QString &path, const std::function<Result<void>(QIO
     if (!file.open(QIODevice::WriteOnly))
         return refusedBy(file);
     LOOPWRIGHT_TRY(write(file));
-    if (!file.commit())
+    if (!file.flush() || !file.commit()) // commit() alone forgets what the disk said
         return refusedBy(file);
     return {};
 }

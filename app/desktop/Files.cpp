@@ -34,7 +34,9 @@ Result<QByteArray> readWholeFile(const QString &path)
 Result<void> writeWholeFile(const QString &path, const QByteArray &bytes)
 {
     QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
+    // commit() alone forgets what the disk said.
+    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.flush() ||
+        !file.commit())
         return failure(ErrorCode::DiskTrouble,
                        QStringLiteral("cannot be written: %1").arg(file.errorString()), path);
     return {};
