@@ -101,7 +101,9 @@ void JobHead::showOrder()
     m_alsoHere->setVisible(!view.alsoHere.empty());
     const QString outcome = toText(view.decision.outcome);
     m_outcome->show(outcomeSign(outcome),
-                    tr("%1 · at %2").arg(outcomeName(outcome), stageName(view.stage)));
+                    view.stage == u"done"
+                        ? outcomeName(outcome)
+                        : tr("%1 · at %2").arg(outcomeName(outcome), stageName(view.stage)));
     m_line->setLine(jobLine(view.decision, view.stage));
     m_sentence->setText(sentence());
     m_next->setVisible(view.status == u"open");

@@ -87,7 +87,7 @@ QWidget *IdentifierDesk::makeListCard()
                                   "or CSV with the columns variant,spid,dn"));
     connect(m_text, &QPlainTextEdit::textChanged, this, [this] { m_typing.start(); });
     auto *mark = new FieldMark(tr("A list"), m_text);
-    mark->setHint(tr("lines without a variant are checked as the one chosen beside"));
+    mark->setHint(tr("lines without a variant are checked as the one chosen for one SPID"));
     m_file = makeText({});
     m_file->setObjectName(QStringLiteral("identifiers.file"));
     m_letGo = makeButton(tr("Type a list instead"), QStringLiteral("identifiers.let_go"),
