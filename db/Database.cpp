@@ -100,8 +100,8 @@ Result<Connection> connect(const QString &path, Access access)
     return SqliteConnection::open(path, alone ? Mode::Immutable : Mode::ReadOnly);
 }
 
-/// Files up to this size are read through when they are opened (some 20 ms); larger ones by
-/// checkIntegrity alone.
+/// Files up to this size are read through when they are opened; larger ones by checkIntegrity
+/// alone. `PRAGMA quick_check` of 13 MB took 50 to 70 ms on two busy cores.
 constexpr qint64 mostCheckedAtOpening = 32'000'000;
 
 Result<void> checkPages(SqliteConnection &connection)
