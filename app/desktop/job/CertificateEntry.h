@@ -11,6 +11,7 @@
 #include <QLabel>
 
 class QPrinter;
+class QVBoxLayout;
 
 namespace loopwright {
 
