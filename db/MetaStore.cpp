@@ -4,6 +4,12 @@
 
 namespace loopwright {
 
+namespace {
+
+const QString boardLimitsKey = QStringLiteral("board_limits");
+
+}
+
 Result<QString> MetaStore::value(const QString &key) const
 {
     Statement statement(m_database, "meta.value");
@@ -25,6 +31,20 @@ Result<QString> MetaStore::databaseId() const
 Result<QString> MetaStore::station() const
 {
     return value("station");
+}
+
+Result<std::optional<QString>> MetaStore::boardLimits() const
+{
+    Statement statement(m_database, "meta.value");
+    statement.bind("key", boardLimitsKey);
+    return firstRow(statement, [](const Statement &row) { return row.text("value"); });
+}
+
+Result<void> MetaStore::putBoardLimits(Transaction &transaction, const QString &version)
+{
+    Statement put(transaction, "meta.put");
+    const auto done = put.bind("key", boardLimitsKey).bind("value", version).run();
+    return done ? Result<void>() : failure(done.error());
 }
 
 } // namespace loopwright

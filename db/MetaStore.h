@@ -1,7 +1,7 @@
 #pragma once
 // What is said of the database itself.
 
-#include "db/Database.h"
+#include "db/Transaction.h"
 
 namespace loopwright {
 
@@ -17,6 +17,10 @@ public:
     Result<QString> databaseId() const;
     /// Three digits, chosen at random with the database: stand in the numbers that it gives out.
     Result<QString> station() const;
+    /// Version of the limit set that the board's open orders were last decided by; empty where it
+    /// was none alone, nothing where none was decided yet.
+    Result<std::optional<QString>> boardLimits() const;
+    static Result<void> putBoardLimits(Transaction &transaction, const QString &version);
 
 private:
     Result<QString> value(const QString &key) const;

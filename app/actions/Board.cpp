@@ -1,5 +1,6 @@
 #include "app/actions/Board.h"
 
+#include "app/actions/LimitSets.h"
 #include "db/BoardStore.h"
 
 #include <algorithm>
@@ -79,6 +80,7 @@ Result<QMap<QString, int>> tally(const BoardStore &store, const BoardQuery &quer
 
 Result<std::vector<BoardRow>> boardRows(Records &records, const BoardFilter &filter)
 {
+    LOOPWRIGHT_TRY(followLimits(records));
     const auto lines = BoardStore(records.database())
                            .lines(queryOf(filter, records.now().localDate()), filter.limit);
     if (!lines)
@@ -91,6 +93,7 @@ Result<std::vector<BoardRow>> boardRows(Records &records, const BoardFilter &fil
 
 Result<std::vector<BoardRow>> rowsAtPremises(Records &records, const QString &premises)
 {
+    LOOPWRIGHT_TRY(followLimits(records));
     const auto lines = BoardStore(records.database()).atPremises(premises);
     if (!lines)
         return failure(lines.error());
@@ -101,6 +104,7 @@ Result<std::vector<BoardRow>> rowsAtPremises(Records &records, const QString &pr
 
 Result<BoardCounts> boardCounts(Records &records, const BoardFilter &filter)
 {
+    LOOPWRIGHT_TRY(followLimits(records));
     const BoardStore store(records.database());
     const QDate today = records.now().localDate();
     const BoardQuery query = queryOf(filter, today);

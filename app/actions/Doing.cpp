@@ -9,6 +9,7 @@
 #include "db/CertificateStore.h"
 #include "db/EvidenceStore.h"
 #include "db/FactStore.h"
+#include "db/MetaStore.h"
 
 #include <algorithm>
 
@@ -85,6 +86,23 @@ Result<void> checkReason(const QString &because, const QString &needed)
     return {};
 }
 
+namespace {
+
+/// An order of the board was decided by this set: the board is of that set alone only where all
+/// others are too.
+Result<void> noteBoardLimits(Transaction &transaction, const QString &version)
+{
+    const auto noted = MetaStore(transaction.database()).boardLimits();
+    if (!noted)
+        return failure(noted.error());
+    if (!*noted)
+        return MetaStore::putBoardLimits(transaction, version);
+    return **noted == version || (*noted)->isEmpty() ? Result<void>()
+                                                     : MetaStore::putBoardLimits(transaction, {});
+}
+
+} // namespace
+
 Result<void> refreshState(Records &records, Transaction &transaction, const QString &orderNumber,
                           const std::vector<OrderChange> &pending)
 {
@@ -95,6 +113,8 @@ Result<void> refreshState(Records &records, Transaction &transaction, const QStr
     const auto limits = limitsFor(records, *stored);
     if (!limits)
         return failure(limits.error());
+    if (stored->status == OrderStatus::Open)
+        LOOPWRIGHT_TRY(noteBoardLimits(transaction, limits->version()));
     auto input = EvidenceStore(database).of(*stored, limits->version());
     if (!input)
         return failure(input.error());

@@ -3,6 +3,7 @@
 #include "app/actions/Doing.h"
 #include "db/DecisionStore.h"
 #include "db/LimitSetStore.h"
+#include "db/MetaStore.h"
 
 #include <QDir>
 #include <QFile>
@@ -18,8 +19,9 @@ namespace loopwright {
 
 namespace {
 
-Result<void> refreshOpenOrders(Records &records, Transaction &transaction)
+Result<void> refreshOpenOrders(Records &records, Transaction &transaction, const QString &version)
 {
+    LOOPWRIGHT_TRY(MetaStore::putBoardLimits(transaction, version));
     QStringList numbers;
     LOOPWRIGHT_TRY(OrderStore(records.database()).eachOpen([&](const StoredOrder &stored) {
         numbers << stored.order.number;
@@ -103,7 +105,7 @@ Result<bool> addLimitSet(Records &records, const LimitSet &set)
     if (!inForce)
         return failure(inForce.error());
     if (*inForce && (*inForce)->version() == set.version())
-        LOOPWRIGHT_TRY(refreshOpenOrders(records, *transaction));
+        LOOPWRIGHT_TRY(refreshOpenOrders(records, *transaction, set.version()));
     LOOPWRIGHT_TRY(transaction->commit(
         registerEvent(records, "limit_set_added", {{"version", set.version()}})));
     return true;
@@ -130,6 +132,31 @@ Result<LimitSet> limitsFor(Records &records, const StoredOrder &stored)
     if (!version)
         return failure(version.error());
     return *version ? limitSet(records, **version) : limitsInForce(records);
+}
+
+Result<void> followLimits(Records &records)
+{
+    const auto limits = limitsInForce(records);
+    if (!limits)
+        return failure(limits.error());
+    const auto isCurrent = [&]() -> Result<bool> {
+        const auto noted = MetaStore(records.database()).boardLimits();
+        if (!noted)
+            return failure(noted.error());
+        return !*noted || **noted == limits->version();
+    };
+    const auto current = isCurrent();
+    if (!current || *current)
+        return current ? Result<void>() : failure(current.error());
+    auto transaction = Transaction::begin(records.database());
+    if (!transaction)
+        return failure(transaction.error());
+    const auto still = isCurrent(); // another program may have been first
+    if (!still || *still)
+        return still ? Result<void>() : failure(still.error());
+    LOOPWRIGHT_TRY(refreshOpenOrders(records, *transaction, limits->version()));
+    return transaction->commit(
+        registerEvent(records, "limit_set_followed", {{"version", limits->version()}}));
 }
 
 } // namespace loopwright

@@ -23,6 +23,9 @@ Result<LimitSet> limitSet(Records &records, const QString &version);
 Result<bool> addLimitSet(Records &records, const LimitSet &set);
 /// The set in force on the day of records.now().
 Result<LimitSet> limitsInForce(Records &records);
+/// A set comes into force by its date, when nobody acts: decides every open order anew for the
+/// board where it was decided by another set.
+Result<void> followLimits(Records &records);
 /// The set that an order is judged by: the one in force, and once it is completed the one by which
 /// it was accepted. Limits that come later do not undo finished work.
 Result<LimitSet> limitsFor(Records &records, const StoredOrder &stored);

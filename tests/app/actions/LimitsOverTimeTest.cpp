@@ -1,4 +1,5 @@
-// What was accepted and completed stays so: it is judged by the limits of its own day.
+// Limits over time: what was completed is judged by those of its own day, the rest by those in
+// force.
 
 #include "app/actions/Acceptance.h"
 #include "app/actions/Board.h"
@@ -17,7 +18,7 @@ using namespace loopwright::jobs;
 namespace {
 
 /// The shipped limits, as a set of the office's own that no loop meets.
-LimitSet strictLimits()
+LimitSet strictLimits(const QString &validFrom = "2026-03-01")
 {
     QJsonObject set = limits().toJson();
     set["version"] = "own-1";
@@ -28,7 +29,7 @@ LimitSet strictLimits()
             each = limit;
         }
     set["limits"] = list;
-    set["valid_from"] = "2026-03-01";
+    set["valid_from"] = validFrom;
     return *LimitSet::fromJson(set, "own.json");
 }
 
@@ -44,7 +45,7 @@ std::unique_ptr<Records> officeWithJob()
 
 } // namespace
 
-class CompletedOrderTest : public QObject
+class LimitsOverTimeTest : public QObject
 {
     Q_OBJECT
 private slots:
@@ -85,7 +86,21 @@ private slots:
         QVERIFY(!completeOrder(*records, "A-1001"));
         QCOMPARE(boardRows(*records, {})->front().outcome, "not_accepted");
     }
+    void theBoardFollowsTheDayOfALimitSet()
+    {
+        auto records = officeWithJob();
+        QVERIFY(addLimitSet(*records, strictLimits("2026-04-01")));
+        QCOMPARE(boardRows(*records, {})->front().outcome, "accepted");
+        const qint64 events = verifyHistory(*records)->events;
+        records->setNow(Moment::parse(u"2026-04-01T12:00:00-06:00"));
+        for (int twice = 0; twice < 2; ++twice) {
+            QCOMPARE(boardRows(*records, {})->front().outcome, "not_accepted");
+            QCOMPARE(decisionNow(*records, "A-1001")->outcome, OrderOutcome::NotAccepted);
+            QCOMPARE(verifyHistory(*records)->events, events + 1);
+        }
+        QCOMPARE(verifyHistory(*records)->broken.size(), 0U);
+    }
 };
 
-QTEST_MAIN(CompletedOrderTest)
-#include "CompletedOrderTest.moc"
+QTEST_MAIN(LimitsOverTimeTest)
+#include "LimitsOverTimeTest.moc"
