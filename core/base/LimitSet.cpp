@@ -1,78 +1,150 @@
 #include "core/base/LimitSet.h"
 
+#include <algorithm>
+#include <utility>
+
 namespace loopwright {
 
-const QStringList &requiredLimitKeys()
+namespace {
+
+/// What every set has: the keys of the first one, in their units. The list does not grow: the sets
+/// from before a later key stay in force for what they judged, and are read as long as there are
+/// records.
+struct RequiredLimit
 {
-    static const QStringList keys{
-        // error-rate run and detector check
-        "run_seconds_min",
-        "run_ber_max",
-        "run_esr_max",
-        "run_ses_max",
-        "run_sync_losses_max",
-        "run_confidence",
-        "detector_quiet_seconds_min",
-        "readback_required",
-        // basic-rate loop
-        "bri_resistance_max",
-        "bri_loss_max",
-        "bri_loss_frequency",
-        "bri_termination",
-        "bri_length_with_taps_max",
-        "bri_tap_total_max",
-        "bri_load_coils_max",
-        "loop_model_error_relative",
-        "loop_model_error_absolute",
-        // serving area and resistance design
-        "csa_length_26_max",
-        "csa_length_24_max",
-        "csa_tap_total_max",
-        "csa_tap_single_max",
-        "csa_gauge_changes_max",
-        "rd_resistance_max",
-        "rd_unloaded_length_max",
-        "rrd_resistance_max",
-        "rrd_long_resistance_max",
-        "rrd_unloaded_length_max",
-        "rrd_long_length_max",
-        "rrd_tap_total_max",
-        "rrd_end_section_min",
-        "rrd_end_section_max",
-        "voice_coil_spacing_error_max",
-        "loop_resistance_error_relative",
-        "loop_resistance_error_absolute",
-        // safety
-        "hazard_ac_v",
-        "hazard_dc_v_office_disconnected",
-        "hazard_dc_v_office_connected",
-        // analog quantities: the bounds of good and of marginal
-        "loop_current_good_min",
-        "loop_current_marginal_min",
-        "loop_current_good_max",
-        "loop_current_marginal_max",
-        "loss_1004_good_max",
-        "loss_1004_marginal_max",
-        "noise_good_below",
-        "noise_marginal_max",
-        "power_influence_good_max",
-        "power_influence_marginal_max",
-        "balance_good_min",
-        "balance_marginal_min",
-        "slope_good_max",
-        "slope_marginal_max",
-        "insulation_good_min",
-        "insulation_marginal_min",
-        "foreign_voltage_good_below",
-        "foreign_voltage_marginal_max",
-        "on_hook_voltage_good_min",
-        "on_hook_voltage_good_max",
-        "on_hook_voltage_marginal_min",
-        "ringing_voltage_good_min",
-        "ringing_voltage_marginal_min",
-    };
-    return keys;
+    const char *key;
+    const char *unit;
+    double smallest = 0;
+    double largest = 1e12;
+};
+constexpr RequiredLimit requiredLimits[] = {
+    // error-rate run and detector check
+    {"run_seconds_min", "s", 1},
+    {"run_ber_max", "", 0, 1},
+    {"run_esr_max", "", 0, 1},
+    {"run_ses_max", "s"},
+    {"run_sync_losses_max", ""},
+    {"run_confidence", "", 0, 1},
+    {"detector_quiet_seconds_min", "s"},
+    {"readback_required", "", 0, 1},
+    // basic-rate loop
+    {"bri_resistance_max", "ohm"},
+    {"bri_loss_max", "dB"},
+    {"bri_loss_frequency", "Hz", 20, 1e7},
+    {"bri_termination", "ohm", 1, 1e6},
+    {"bri_length_with_taps_max", "ft"},
+    {"bri_tap_total_max", "ft"},
+    {"bri_load_coils_max", ""},
+    {"loop_model_error_relative", "", 0, 1},
+    {"loop_model_error_absolute", "dB"},
+    // serving area and resistance design
+    {"csa_length_26_max", "ft"},
+    {"csa_length_24_max", "ft"},
+    {"csa_tap_total_max", "ft"},
+    {"csa_tap_single_max", "ft"},
+    {"csa_gauge_changes_max", ""},
+    {"rd_resistance_max", "ohm"},
+    {"rd_unloaded_length_max", "ft"},
+    {"rrd_resistance_max", "ohm"},
+    {"rrd_long_resistance_max", "ohm"},
+    {"rrd_unloaded_length_max", "ft"},
+    {"rrd_long_length_max", "ft"},
+    {"rrd_tap_total_max", "ft"},
+    {"rrd_end_section_min", "ft"},
+    {"rrd_end_section_max", "ft"},
+    {"voice_coil_spacing_error_max", "", 0, 1},
+    {"loop_resistance_error_relative", "", 0, 1},
+    {"loop_resistance_error_absolute", "ohm"},
+    // safety
+    {"hazard_ac_v", "V"},
+    {"hazard_dc_v_office_disconnected", "V"},
+    {"hazard_dc_v_office_connected", "V"},
+    // analog quantities: the bounds of good and of marginal
+    {"loop_current_good_min", "mA"},
+    {"loop_current_marginal_min", "mA"},
+    {"loop_current_good_max", "mA"},
+    {"loop_current_marginal_max", "mA"},
+    {"loss_1004_good_max", "dB"},
+    {"loss_1004_marginal_max", "dB"},
+    {"noise_good_below", "dBrnC"},
+    {"noise_marginal_max", "dBrnC"},
+    {"power_influence_good_max", "dBrnC"},
+    {"power_influence_marginal_max", "dBrnC"},
+    {"balance_good_min", "dB"},
+    {"balance_marginal_min", "dB"},
+    {"slope_good_max", "dB"},
+    {"slope_marginal_max", "dB"},
+    {"insulation_good_min", "ohm"},
+    {"insulation_marginal_min", "ohm"},
+    {"foreign_voltage_good_below", "V"},
+    {"foreign_voltage_marginal_max", "V"},
+    {"on_hook_voltage_good_min", "V"},
+    {"on_hook_voltage_good_max", "V"},
+    {"on_hook_voltage_marginal_min", "V"},
+    {"ringing_voltage_good_min", "V"},
+    {"ringing_voltage_marginal_min", "V"},
+};
+
+/// The first must not be above the second.
+constexpr std::pair<const char *, const char *> inOrder[] = {
+    {"loop_current_marginal_min", "loop_current_good_min"},
+    {"loop_current_good_min", "loop_current_good_max"},
+    {"loop_current_good_max", "loop_current_marginal_max"},
+    {"loss_1004_good_max", "loss_1004_marginal_max"},
+    {"noise_good_below", "noise_marginal_max"},
+    {"power_influence_good_max", "power_influence_marginal_max"},
+    {"balance_marginal_min", "balance_good_min"},
+    {"slope_good_max", "slope_marginal_max"},
+    {"insulation_marginal_min", "insulation_good_min"},
+    {"foreign_voltage_good_below", "foreign_voltage_marginal_max"},
+    {"on_hook_voltage_marginal_min", "on_hook_voltage_good_min"},
+    {"on_hook_voltage_good_min", "on_hook_voltage_good_max"},
+    {"ringing_voltage_marginal_min", "ringing_voltage_good_min"},
+    {"rrd_end_section_min", "rrd_end_section_max"},
+};
+
+const RequiredLimit *required(const QString &key)
+{
+    const auto found =
+        std::find_if(std::begin(requiredLimits), std::end(requiredLimits),
+                     [&](const RequiredLimit &one) { return key == QLatin1StringView(one.key); });
+    return found == std::end(requiredLimits) ? nullptr : found;
 }
+
+void checkRequired(const Limit &limit, JsonReader &item)
+{
+    const RequiredLimit *known = required(limit.key);
+    if (item.failed() || !known)
+        return;
+    if (limit.unit != QLatin1StringView(known->unit))
+        item.fail(
+            "unit",
+            *known->unit
+                ? QString("of \"%1\" must be \"%2\"").arg(limit.key, QLatin1StringView(known->unit))
+                : QString("of \"%1\" must be empty: it is a pure number").arg(limit.key));
+    else if (limit.value < known->smallest || limit.value > known->largest)
+        item.fail("value", QString("of \"%1\" must be from %2 to %3")
+                               .arg(limit.key)
+                               .arg(known->smallest)
+                               .arg(known->largest));
+}
+
+void checkTogether(const LimitSet &set, JsonReader &reader)
+{
+    for (const RequiredLimit &limit : requiredLimits)
+        if (!set.has(limit.key))
+            reader.fail("limits", QString("lacks \"%1\"").arg(QLatin1StringView(limit.key)));
+    if (reader.failed())
+        return;
+    if (set.value("run_confidence") <= 0 || set.value("run_confidence") >= 1)
+        reader.fail("limits", "has a \"run_confidence\" that is not between 0 and 1");
+    for (const auto &[low, high] : inOrder)
+        if (set.value(low) > set.value(high))
+            reader.fail("limits", QString("has a \"%1\" above its \"%2\"")
+                                      .arg(QLatin1StringView(low), QLatin1StringView(high)));
+}
+
+} // namespace
 
 Result<LimitSet> LimitSet::fromJson(const QJsonObject &object, const QString &place)
 {
@@ -90,14 +162,11 @@ Result<LimitSet> LimitSet::fromJson(const QJsonObject &object, const QString &pl
                           item.text("unit", 20), item.text("name"), item.text("source", 400)};
         if (set.m_limits.contains(limit.key))
             item.fail("key", QString("\"%1\" stands there twice").arg(limit.key));
+        checkRequired(limit, item);
         item.done();
         set.m_limits.insert(limit.key, limit);
     }
-    for (const QString &key : requiredLimitKeys())
-        if (!set.m_limits.contains(key))
-            reader.fail("limits", QString("lacks \"%1\"").arg(key));
-    if (!reader.failed() && (set.value("run_confidence") <= 0 || set.value("run_confidence") >= 1))
-        reader.fail("limits", "has a \"run_confidence\" that is not between 0 and 1");
+    checkTogether(set, reader);
     reader.done();
     LOOPWRIGHT_TRY(reader.result());
     return set;

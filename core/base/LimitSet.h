@@ -23,14 +23,15 @@ struct Limit
 class LimitSet
 {
 public:
-    /// BadInput naming the place where a key is missing, doubled or of a wrong type.
+    /// BadInput naming the place where a key is missing, doubled or of a wrong type, or where a
+    /// limit that every set has is of another unit, negative, or contradicts its counterpart.
     static Result<LimitSet> fromJson(const QJsonObject &object, const QString &place);
     QJsonObject toJson() const;
 
     QString version() const { return m_version; }
     QDate validFrom() const { return m_validFrom; }
     bool has(const QString &key) const { return m_limits.contains(key); }
-    /// The limit of this key. Every key in `requiredLimitKeys` is there in a set that was read;
+    /// The limit of this key. Every key that the first set had is there in a set that was read;
     /// another one is asked for with `has` first. Asking for a key that is not there is a bug and
     /// asserts.
     const Limit &limit(const QString &key) const;
@@ -42,10 +43,5 @@ private:
     QDate m_validFrom;
     QMap<QString, Limit> m_limits;
 };
-
-/// The keys of the first set, which every set has; one that lacks any is refused when it is read.
-/// The list does not grow: the sets from before a later key stay in force for what they judged, and
-/// are read as long as there are records.
-const QStringList &requiredLimitKeys();
 
 } // namespace loopwright

@@ -42,6 +42,49 @@ private slots:
         QVERIFY(!set);
         QCOMPARE(set.error().text(), "mine.json.limits: lacks \"run_seconds_min\"");
     }
+    void refusesALimitThatCannotBeMeant_data()
+    {
+        QTest::addColumn<QString>("key");
+        QTest::addColumn<QString>("field");
+        QTest::addColumn<QJsonValue>("value");
+        QTest::addColumn<QString>("error");
+        QTest::newRow("metres") << "bri_tap_total_max"
+                                << "unit" << QJsonValue("m")
+                                << "].unit: of \"bri_tap_total_max\" must be \"ft\"";
+        QTest::newRow("per cent")
+            << "run_esr_max"
+            << "unit" << QJsonValue("%")
+            << "].unit: of \"run_esr_max\" must be empty: it is a pure number";
+        QTest::newRow("below nothing")
+            << "bri_loss_max"
+            << "value" << QJsonValue(-42) << "].value: of \"bri_loss_max\" must be from 0 to 1e+12";
+        QTest::newRow("more than all")
+            << "run_esr_max"
+            << "value" << QJsonValue(1.2) << "].value: of \"run_esr_max\" must be from 0 to 1";
+        QTest::newRow("good beyond marginal")
+            << "loss_1004_good_max"
+            << "value" << QJsonValue(10.5)
+            << "limits: has a \"loss_1004_good_max\" above its \"loss_1004_marginal_max\"";
+    }
+    void refusesALimitThatCannotBeMeant()
+    {
+        QFETCH(QString, key);
+        QFETCH(QString, field);
+        QFETCH(QJsonValue, value);
+        QJsonObject object = shipped();
+        QJsonArray limits;
+        for (const QJsonValue &each : object["limits"].toArray()) {
+            QJsonObject limit = each.toObject();
+            if (limit["key"] == key)
+                limit[field] = value;
+            limits << limit;
+        }
+        object["limits"] = limits;
+        const auto set = LimitSet::fromJson(object, "mine.json");
+        QVERIFY(!set);
+        QFETCH(QString, error);
+        QVERIFY2(set.error().text().endsWith(error), qPrintable(set.error().text()));
+    }
 };
 
 QTEST_APPLESS_MAIN(LimitSetTest)
