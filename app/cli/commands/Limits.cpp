@@ -1,8 +1,8 @@
 #include "app/cli/commands/Limits.h"
 
 #include "app/actions/LimitSets.h"
-#include "app/cli/Files.h"
 #include "app/cli/Layout.h"
+#include "app/cli/LimitsFile.h"
 
 namespace loopwright {
 
@@ -50,13 +50,7 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto bytes = readFile(m_file);
-        if (!bytes)
-            return failure(bytes.error());
-        const auto object = parseJsonObject(*bytes, fileNameOf(m_file));
-        if (!object)
-            return failure(object.error());
-        const auto set = LimitSet::fromJson(*object, fileNameOf(m_file));
+        const auto set = readLimitsFile(m_file);
         if (!set)
             return failure(set.error());
         const auto records = context.records();

@@ -1,7 +1,7 @@
 #include "app/cli/commands/LoopCurve.h"
 
-#include "app/actions/LimitSets.h"
 #include "app/cli/Layout.h"
+#include "app/cli/LimitsFile.h"
 #include "app/cli/LoopFile.h"
 #include "app/cli/Picture.h"
 #include "app/print/LossCurve.h"
@@ -21,6 +21,8 @@ public:
         options.integer("--points", m_points, 2, 10000, "How many frequencies (else 25)");
         options.text("--ohms", m_ohms, "Between which resistances: R, or SOURCE,LOAD (else 135)");
         options.text("--out", m_out, "Draws the curve with its limit: F.svg or F.png");
+        options.text("--limits", m_limits,
+                     "Draws the limit of the set in this file (else of the program's newest)");
     }
 
     Result<Answer> run(CommandContext &) override
@@ -54,7 +56,7 @@ private:
     {
         if (m_out.isEmpty())
             return {};
-        const auto limits = shippedLimits();
+        const auto limits = limitsToJudgeBy(m_limits);
         if (!limits)
             return failure(limits.error());
         const CurveData data = curveData(makeup, *limits);
@@ -62,7 +64,7 @@ private:
             m_out, {[&data] { return curvePng(data); }, [&data] { return curveSvg(data); }});
     }
 
-    QString m_file, m_ohms, m_out;
+    QString m_file, m_ohms, m_out, m_limits;
     double m_fromHz = 200;
     double m_toHz = 1e6;
     qint64 m_points = 25;

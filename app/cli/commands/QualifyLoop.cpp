@@ -1,7 +1,7 @@
 #include "app/cli/commands/QualifyLoop.h"
 
-#include "app/actions/LimitSets.h"
 #include "app/cli/Layout.h"
+#include "app/cli/LimitsFile.h"
 #include "app/cli/LoopFile.h"
 #include "core/loop/MeasuredLoop.h"
 #include "core/loop/Mends.h"
@@ -37,6 +37,8 @@ public:
                        "DC resistance that was measured, in ohm: tells whether the make-up agrees");
         options.number("--measured-loss", m_measuredLossDb, -50, 1000,
                        "Loss that was measured there, in dB: tells whether the make-up agrees");
+        options.text("--limits", m_limits,
+                     "Judges by the limit set in this file (else by the newest of the program)");
     }
 
     Result<Answer> run(CommandContext &) override
@@ -47,7 +49,7 @@ public:
         const auto makeup = readLoopFile(m_file);
         if (!makeup)
             return failure(makeup.error());
-        const auto limits = shippedLimits();
+        const auto limits = limitsToJudgeBy(m_limits);
         if (!limits)
             return failure(limits.error());
         const LoopQualification judged = qualify(*makeup, *limits);
@@ -63,6 +65,7 @@ public:
         json.insert("load_ohm", between->loadOhm);
         json.insert("judged_loss_db", judged.insertionLossDb);
         json.insert("judged_frequency_hz", judged.frequencyHz);
+        json.insert("limit_set", limits->version());
         json.insert("mends", mendsJson(better));
         QString against;
         if (const MeasuredLoop seen = measured(asked.frequencyHz, *between);
@@ -71,7 +74,7 @@ public:
             json.insert("comparison", comparison.toJson());
             against = comparison.why;
         }
-        return Answer::of(json, text(judged, asked, *between, better, against),
+        return Answer::of(json, text(judged, asked, *between, better, against, limits->version()),
                           judged.verdict != Suitability::NotSuitable);
     }
 
@@ -87,7 +90,7 @@ private:
     }
     static QString text(const LoopQualification &judged, const LoopResponse &asked,
                         const Terminations &between, const std::vector<Mend> &mends,
-                        const QString &against)
+                        const QString &against, const QString &limitSet)
     {
         LabelledLines lines;
         lines.add("Verdict", toText(judged.verdict).replace('_', ' '))
@@ -107,11 +110,11 @@ private:
                                         .arg(mend.text)
                                         .arg(mend.lossAfterDb, 0, 'f', 2)
                                         .arg(toText(mend.verdictAfter).replace('_', ' ')));
-        lines.add("Against the make-up", against);
+        lines.add("Against the make-up", against).add("Judged by", "limit set " + limitSet);
         return lines.text();
     }
 
-    QString m_file, m_ohms;
+    QString m_file, m_ohms, m_limits;
     double m_frequencyHz = 0;
     double m_measuredOhm = std::nan(""); // not given
     double m_measuredLossDb = std::nan("");

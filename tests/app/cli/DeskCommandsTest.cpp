@@ -274,6 +274,35 @@ private slots:
         COMPARE_STATUS(call({"qualify", "loop", sources + "/demo/scenario/loop-too-long.json"}),
                        ExitStatus::No);
     }
+    void loopByLimitsOfOnesOwn()
+    {
+        const QString path = file("own-l.json", R"({"elements":[{"type":"section","gauge_awg":26,)"
+                                                R"("length_ft":9000}]})");
+        QFile shipped(sources + "/resources/limits/2026-1.json");
+        QVERIFY(shipped.open(QIODevice::ReadOnly));
+        QByteArray set = shipped.readAll();
+        set.replace("2026-1", "own-7");
+        const QString own = file("own-limits.json", set);
+        const QJsonObject same = call({"qualify", "loop", path, "--json"}).object();
+        QCOMPARE(same["limit_set"].toString(), QString("2026-1"));
+        QCOMPARE(same["verdict"].toString(), QString("suitable"));
+
+        // 9000 ft of 26 AWG have about 750 ohm.
+        QVERIFY(set.contains("\"bri_resistance_max\", \"value\": 1300"));
+        set.replace("\"bri_resistance_max\", \"value\": 1300",
+                    "\"bri_resistance_max\", \"value\": 700");
+        file("own-limits.json", set);
+        const Answered judged = call({"qualify", "loop", path, "--limits", own, "--json"});
+        COMPARE_STATUS(judged, ExitStatus::No);
+        QCOMPARE(judged.object()["limit_set"].toString(), QString("own-7"));
+        QVERIFY(call({"qualify", "loop", path, "--limits", own}).out.contains("limit set own-7"));
+
+        COMPARE_STATUS(call({"qualify", "loop", path, "--limits", path}), ExitStatus::BadInput);
+        COMPARE_STATUS(call({"loop", "curve", path, "--limits", "/no/such.json", "--out",
+                             m_folder.filePath("never.svg")}),
+                       ExitStatus::BadInput);
+        QVERIFY(!QFile::exists(m_folder.filePath("never.svg")));
+    }
 
     // 9000 ft of 24 AWG with a tap of 2000 ft in the middle that is not on record.
     void loopAgainstWhatWasMeasured()
