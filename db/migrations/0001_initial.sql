@@ -279,29 +279,32 @@ CREATE TABLE chain_head (
 ) STRICT, WITHOUT ROWID;
 
 -- Every row that an event seals, with the kind and id under which it does. A row that may change is
--- held to its newest seal.
-CREATE VIEW sealed_row (row, id, digest, subject) AS
-    SELECT 'office', office, digest, 'register' FROM office
-    UNION ALL SELECT 'installer', installer, digest, 'register' FROM installer
-    UNION ALL SELECT 'instrument', instrument, digest, 'register' FROM instrument
-    UNION ALL SELECT 'calibration', digest, digest, 'register' FROM calibration
-    UNION ALL SELECT 'limit_set', version, digest, 'register' FROM limit_set
-    UNION ALL SELECT 'order', o.order_number, o.digest, 'circuit:' || c.circuit_number
+-- held to its newest seal. `at_utc` where the row has a time of its own, that of the event.
+CREATE VIEW sealed_row (row, id, digest, subject, at_utc) AS
+    SELECT 'office', office, digest, 'register', NULL FROM office
+    UNION ALL SELECT 'installer', installer, digest, 'register', NULL FROM installer
+    UNION ALL SELECT 'instrument', instrument, digest, 'register', NULL FROM instrument
+    UNION ALL SELECT 'calibration', digest, digest, 'register', NULL FROM calibration
+    UNION ALL SELECT 'limit_set', version, digest, 'register', NULL FROM limit_set
+    UNION ALL SELECT 'order', o.order_number, o.digest, 'circuit:' || c.circuit_number, NULL
         FROM service_order AS o JOIN circuit AS c ON c.id = o.circuit
-    UNION ALL SELECT 'fact', f.uuid, f.digest, 'circuit:' || c.circuit_number
+    UNION ALL SELECT 'fact', f.uuid, f.digest, 'circuit:' || c.circuit_number, NULL
         FROM fact AS f JOIN service_order AS o ON o.id = f.service_order
         JOIN circuit AS c ON c.id = o.circuit
-    UNION ALL SELECT 'decision', d.decision, d.digest, 'circuit:' || c.circuit_number
+    UNION ALL SELECT 'decision', d.decision, d.digest, 'circuit:' || c.circuit_number,
+            d.at_utc
         FROM decision AS d JOIN service_order AS o ON o.id = d.service_order
         JOIN circuit AS c ON c.id = o.circuit
-    UNION ALL SELECT 'decision_input', d.decision, d.input_digest, 'circuit:' || c.circuit_number
+    UNION ALL SELECT 'decision_input', d.decision, d.input_digest,
+            'circuit:' || c.circuit_number, NULL
         FROM decision AS d JOIN service_order AS o ON o.id = d.service_order
         JOIN circuit AS c ON c.id = o.circuit
-    UNION ALL SELECT 'certificate', t.number, t.digest, 'circuit:' || c.circuit_number
+    UNION ALL SELECT 'certificate', t.number, t.digest, 'circuit:' || c.circuit_number,
+            t.at_utc
         FROM certificate AS t JOIN service_order AS o ON o.id = t.service_order
         JOIN circuit AS c ON c.id = o.circuit
     UNION ALL SELECT 'certificate_issue', t.number || '/' || i.issue, i.file_sha256,
-            'circuit:' || c.circuit_number
+            'circuit:' || c.circuit_number, i.at_utc
         FROM certificate_issue AS i JOIN certificate AS t ON t.id = i.certificate
         JOIN service_order AS o ON o.id = t.service_order
         JOIN circuit AS c ON c.id = o.circuit;

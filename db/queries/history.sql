@@ -57,6 +57,13 @@ SELECT 'order' AS row, o.order_number AS id, o.digest,
                            WHERE t.service_order = o.id
                              AND (t.dn IS NOT coalesce(o.content ->> ('$.dn_' || t.number), '')
                                   OR t.tei IS NOT coalesce(o.content ->> ('$.tei_' || t.number), '')))
+           AND NOT EXISTS (SELECT 1 FROM json_each(o.content) AS e
+                           WHERE e.value <> ''
+                             AND (e.key GLOB 'dn_[1-8]' OR e.key GLOB 'spid_[1-8]'
+                                  OR e.key GLOB 'tei_[1-8]')
+                             AND NOT EXISTS (SELECT 1 FROM order_terminal AS t
+                                             WHERE t.service_order = o.id
+                                               AND t.number = CAST(substr(e.key, -1) AS INTEGER)))
            AS agrees
 FROM service_order AS o JOIN circuit AS c ON c.id = o.circuit JOIN office AS f ON f.id = o.office
 
@@ -80,19 +87,23 @@ FROM calibration AS k JOIN instrument AS i ON i.id = k.instrument
 -- one sort. The newest seal of a row is the one with the highest place: event first, then place
 -- within the event; of a group with a single max() SQLite takes the other columns from the row that
 -- has it.
+-- A row's own time is within a minute of the event's: both ask the clock.
 -- name: disagreements
-WITH told (row, id, subject, sequence, place, sealed, stored) AS (
+WITH told (row, id, subject, sequence, place, sealed, stored, said_at, stored_at) AS (
     SELECT s.value ->> '$.row', s.value ->> '$.id', e.subject, e.sequence, (e.id << 20) + s.key,
-           s.value ->> '$.digest', NULL
+           s.value ->> '$.digest', NULL, e.at_utc, NULL
     FROM event AS e
     JOIN json_each(CASE WHEN json_valid(e.detail) THEN e.detail ELSE '{}' END, '$.seals') AS s
-    UNION ALL SELECT row, id, subject, 0, -1, NULL, digest FROM sealed_row
+    UNION ALL SELECT row, id, subject, 0, -1, NULL, digest, NULL, at_utc FROM sealed_row
 )
 SELECT row, id, subject, sequence, max(place) AS place,
        CASE WHEN sealed IS NULL THEN 'is in the records, but no event tells of it'
             WHEN group_concat(stored) IS NULL THEN 'is gone from the records'
             ELSE 'was changed after it was recorded' END AS what
-FROM told GROUP BY row, id HAVING sealed IS NOT group_concat(stored)
+FROM told GROUP BY row, id
+HAVING sealed IS NOT group_concat(stored)
+    OR (group_concat(stored_at) IS NOT NULL
+        AND (abs(julianday(group_concat(stored_at)) - julianday(said_at)) * 86400 < 60) IS NOT TRUE)
 
 -- The event that sealed a row last.
 -- name: sealed_by

@@ -79,6 +79,8 @@ private slots:
         row("UPDATE decision SET result = replace(result, '\"met\"', '\"not_met\"')", c, 3,
             changed);
         row("UPDATE decision SET input = replace(input, '28.4', '18.4')", c, 3, changed);
+        row("UPDATE decision SET at_utc = '2026-03-03T14:10:00.000Z'", c, 3, changed);
+        row("UPDATE decision SET at_utc = ''", c, 3, changed);
         row("DELETE FROM decision", c, 3, "is gone from the records");
         row("UPDATE certificate SET content = '{}'", c, 3,
             "certificate 26-007-00001-99 was changed after it was recorded");
@@ -88,6 +90,8 @@ private slots:
             "certificate 26-007-00001-99 was changed after it was recorded");
         row("UPDATE certificate SET number = '26-007-00002-99'", "", 0, "");
         row("UPDATE certificate_issue SET file_sha256 = hex(zeroblob(32))", c, 3,
+            "certificate_issue 26-007-00001-99/1 was changed after it was recorded");
+        row("UPDATE certificate_issue SET at_utc = '2026-03-03T14:10:00.000Z'", c, 3,
             "certificate_issue 26-007-00001-99/1 was changed after it was recorded");
         row("UPDATE service_order SET content = replace(content, 'Bright', 'Dark')", c, 1,
             "order A-1001 was changed after it was recorded");
@@ -100,6 +104,8 @@ private slots:
         row("UPDATE service_order SET installer = 'K8'", c, 1,
             "order A-1001 was changed after it was recorded");
         row("UPDATE order_terminal SET dn = '2175550177' WHERE number = 1", c, 1,
+            "order A-1001 was changed after it was recorded");
+        row("DELETE FROM order_terminal WHERE number = 2", c, 1,
             "order A-1001 was changed after it was recorded");
         row("UPDATE office SET name = 'South exchange'", r, 1,
             "office NORTH was changed after it was recorded");

@@ -101,7 +101,7 @@ inline Result<void> addWholeJob(Database &database)
     LOOPWRIGHT_TRY(addFacts(database, evidence));
     return inTransaction(database, subject, [&](Transaction &transaction) -> Result<void> {
         const Decision decision = decide(evidence, limits());
-        const Moment at = evidence.facts.back().at;
+        const Moment at = sampleEvent(subject).at; // as the program does: rows and event at once
         LOOPWRIGHT_TRY(DecisionStore::add(transaction, decision, evidence, at));
         const QJsonObject content{{"certificate", "26-007-00001-99"},
                                   {"decision", decision.id},
