@@ -4,6 +4,22 @@
 
 namespace loopwright {
 
+namespace {
+
+Result<QMap<QString, QJsonObject>> contentsBy(Statement &statement, const char *column)
+{
+    QMap<QString, QJsonObject> drafts;
+    const auto read = rows(statement, [&](const Statement &row) {
+        drafts.insert(row.text(column), row.json("content"));
+        return true;
+    });
+    if (!read)
+        return failure(read.error());
+    return drafts;
+}
+
+} // namespace
+
 Result<std::optional<QJsonObject>> DraftStore::find(const QString &order, const QString &part) const
 {
     Statement statement(m_database, "draft.find");
@@ -15,14 +31,14 @@ Result<QMap<QString, QJsonObject>> DraftStore::ofOrder(const QString &order) con
 {
     Statement statement(m_database, "draft.of_order");
     statement.bind("order_number", order);
-    QMap<QString, QJsonObject> drafts;
-    const auto read = rows(statement, [&drafts](const Statement &row) {
-        drafts.insert(row.text("part"), row.json("content"));
-        return true;
-    });
-    if (!read)
-        return failure(read.error());
-    return drafts;
+    return contentsBy(statement, "part");
+}
+
+Result<QMap<QString, QJsonObject>> DraftStore::ofPart(const QString &part) const
+{
+    Statement statement(m_database, "draft.of_part");
+    statement.bind("part", part);
+    return contentsBy(statement, "order_number");
 }
 
 Result<void> DraftStore::put(Transaction &transaction, const QString &order, const QString &part,

@@ -20,6 +20,7 @@ public:
     /// `order` is empty for an order that has no number yet.
     Result<std::optional<QJsonObject>> find(const QString &order, const QString &part) const;
     Result<QMap<QString, QJsonObject>> ofOrder(const QString &order) const; ///< part to content
+    Result<QMap<QString, QJsonObject>> ofPart(const QString &part) const;   ///< order to content
 
     static Result<void> put(Transaction &transaction, const QString &order, const QString &part,
                             const QJsonObject &content);

@@ -241,4 +241,9 @@ Result<QMap<QString, QJsonObject>> drafts(Records &records, const QString &order
     return DraftStore(records.database()).ofOrder(order);
 }
 
+Result<QMap<QString, QJsonObject>> draftsOfPart(Records &records, const QString &part)
+{
+    return DraftStore(records.database()).ofPart(part);
+}
+
 } // namespace loopwright

@@ -34,5 +34,7 @@ Result<void> saveDraft(Records &records, const QString &order, const QString &pa
 Result<void> dropDraft(Records &records, const QString &order, const QString &part);
 /// Part to content.
 Result<QMap<QString, QJsonObject>> drafts(Records &records, const QString &order);
+/// The drafts of one part in all orders, by order.
+Result<QMap<QString, QJsonObject>> draftsOfPart(Records &records, const QString &part);
 
 } // namespace loopwright

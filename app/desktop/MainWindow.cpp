@@ -2,6 +2,7 @@
 
 #include "app/desktop/KeysPage.h"
 #include "app/desktop/Rail.h"
+#include "app/desktop/job/RunWatch.h"
 
 #include <QActionGroup>
 #include <QFileInfo>
@@ -57,6 +58,7 @@ MainWindow::MainWindow(Workplace &workplace, std::span<const ScreenEntry> screen
     makeViewMenu();
     makeHelpMenu();
     addScreens(screens);
+    watchRuns();
 
     auto *ring = new QFocusFrame(this);
     connect(qApp, &QApplication::focusChanged, ring,
@@ -275,6 +277,17 @@ void MainWindow::makeStatusLine()
     statusBar()->addWidget(m_said, 1);
     statusBar()->addPermanentWidget(where);
     whenThemed(where, [this] { statusBar()->setContentsMargins(em(0.8), 0, em(0.8), 0); });
+}
+
+/// The one place that sounds: the page of the run may be closed, or its window out of sight.
+void MainWindow::watchRuns()
+{
+    m_runs = new RunWatch(m_workplace, this);
+    connect(m_runs, &RunWatch::over, this, [this](const QString &order) {
+        QApplication::beep();
+        QApplication::alert(this);
+        say(tr("The run of order %1 is over.").arg(order));
+    });
 }
 
 void MainWindow::resizeEvent(QResizeEvent *event)

@@ -15,6 +15,7 @@ class QMenu;
 namespace loopwright {
 
 class Rail;
+class RunWatch;
 
 class MainWindow : public QMainWindow
 {
@@ -54,6 +55,7 @@ private:
     void makeViewMenu();
     void makeHelpMenu();
     void makeStatusLine();
+    void watchRuns();
     QAction *addAction(QMenu *menu, const QString &name, const QString &text,
                        const QKeySequence &key, std::function<void()> run);
     void recordsChangedBy(Screen *screen);
@@ -63,6 +65,7 @@ private:
     Rail *m_rail = nullptr;
     QStackedWidget *m_pages = nullptr;
     QLabel *m_said = nullptr;
+    RunWatch *m_runs = nullptr;
     QMap<QString, Screen *> m_screens;
     QMap<QString, int> m_pageOf;    ///< its place in m_pages
     QMap<QString, QString> m_under; ///< screens that are not on the rail: whose button is marked

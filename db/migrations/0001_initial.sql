@@ -349,6 +349,7 @@ CREATE TABLE draft (
     content TEXT NOT NULL CHECK (json_valid(content)),
     PRIMARY KEY (order_number, part)
 ) STRICT, WITHOUT ROWID;
+CREATE INDEX draft_part ON draft (part);
 
 -- Add-only ------------------------------------------------------------------------------------
 

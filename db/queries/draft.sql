@@ -10,5 +10,8 @@ SELECT content FROM draft WHERE order_number = :order_number AND part = :part
 -- name: of_order
 SELECT part, content FROM draft WHERE order_number = :order_number ORDER BY part
 
+-- name: of_part
+SELECT order_number, content FROM draft WHERE part = :part ORDER BY order_number
+
 -- name: remove
 DELETE FROM draft WHERE order_number = :order_number AND part = :part

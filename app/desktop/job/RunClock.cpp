@@ -125,8 +125,6 @@ void RunClock::tick()
 
 void RunClock::flash()
 {
-    QApplication::beep();
-    QApplication::alert(window());
     m_flashes = flashesAtEnd;
     for (int i = 1; i <= flashesAtEnd; ++i)
         QTimer::singleShot(i * flashMs, this, [this] {

@@ -27,7 +27,6 @@ constexpr std::pair<const char *, qint64 ErrorCounts::*> totals[] = {
 RunEntry::RunEntry(JobDesk &desk, const QString &panel, QWidget *parent)
     : QWidget(parent)
     , m_desk(desk)
-    , m_part(panel + ".run")
     , m_start(makeButton(tr("Start the run"), panel + ".start", [this] { start(); }))
     , m_totals(makeButton(tr("Enter a run made without this clock"), panel + ".totals",
                           [this] { enterTotals(); }))
@@ -58,7 +57,7 @@ RunEntry::RunEntry(JobDesk &desk, const QString &panel, QWidget *parent)
             takeFocus();
     });
     m_counts->setConfirm([this] { return confirm(); });
-    m_clock->setLog(RunLog::fromJson(desk.draft(m_part)));
+    m_clock->setLog(RunLog::fromJson(desk.draft(runPart)));
 }
 
 std::vector<FieldAsk> RunEntry::asks() const
@@ -137,7 +136,7 @@ void RunEntry::enterTotals()
 
 void RunEntry::keepLog()
 {
-    m_desk.keepDraft(m_part, m_clock->log().toJson());
+    m_desk.keepDraft(runPart, m_clock->log().toJson());
 }
 
 /// What was seen stands in the counts; the test set's own counters may correct it.
@@ -197,7 +196,7 @@ bool RunEntry::confirm()
     const RunLog log = m_clock->log();
     m_clock->setLog({});
     m_counts->clear();
-    if (const auto report = m_desk.record(m_part, made); !report) {
+    if (const auto report = m_desk.record(runPart, made); !report) {
         m_clock->setLog(log);
         m_counts->setTyped(typed);
         m_counts->tell(report.error());

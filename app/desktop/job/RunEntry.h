@@ -11,7 +11,7 @@ class RunEntry : public QWidget
 {
     Q_OBJECT
 public:
-    /// `panel`: key of the panel; the drafts are `panel`.run and `panel`.counts.
+    /// `panel`: key of the panel; the drafts are runPart and `panel`.counts.
     RunEntry(JobDesk &desk, const QString &panel, QWidget *parent = nullptr);
 
     void setSetup(const QJsonObject &answers);
@@ -40,7 +40,6 @@ private:
     std::vector<FieldAsk> asks() const;
 
     JobDesk &m_desk;
-    QString m_part;
     QJsonObject m_setup;
     QPushButton *m_start;
     QPushButton *m_totals;

@@ -12,6 +12,9 @@
 
 namespace loopwright {
 
+/// The part of an order's drafts in which its run is kept.
+inline const QString runPart = QStringLiteral("error_test.run");
+
 class RunLog
 {
 public:
