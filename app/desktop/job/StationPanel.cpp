@@ -2,6 +2,7 @@
 
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/AttemptList.h"
+#include "app/desktop/widgets/Parts.h"
 
 #include <QLabel>
 #include <QVBoxLayout>
