@@ -4,16 +4,34 @@
 
 #include <QTextStream>
 
+#include <algorithm>
+
+namespace {
+
+/// Help and version are answered where there is no display too.
+bool asksForWordsAlone(int argc, char *argv[])
+{
+    return std::any_of(argv, argv + argc, [](const char *argument) {
+        const QByteArrayView given(argument);
+        return given == "--help" || given == "-h" || given == "--version";
+    });
+}
+
+} // namespace
+
 int main(int argc, char *argv[])
 {
     using namespace loopwright;
-    QApplication application(argc, argv);
-    QApplication::setApplicationName(QStringLiteral("loopwright"));
-    QApplication::setApplicationDisplayName(QStringLiteral("Loopwright"));
-    QApplication::setApplicationVersion(QStringLiteral(LOOPWRIGHT_VERSION));
+    std::unique_ptr<QCoreApplication> application;
+    if (asksForWordsAlone(argc, argv))
+        application = std::make_unique<QCoreApplication>(argc, argv);
+    else
+        application = std::make_unique<QApplication>(argc, argv);
+    QCoreApplication::setApplicationName(QStringLiteral("loopwright"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(LOOPWRIGHT_VERSION));
 
     QTextStream out(stdout), err(stderr);
-    auto options = StartOptions::read(QApplication::arguments());
+    auto options = StartOptions::read(QCoreApplication::arguments());
     if (!options) {
         err << "loopwright: " << options.error().text() << "\n";
         return 2;
@@ -23,9 +41,15 @@ int main(int argc, char *argv[])
                                     : QStringLiteral("loopwright " LOOPWRIGHT_VERSION "\n"));
         return 0;
     }
+    auto *desktop = qobject_cast<QApplication *>(application.get());
+    if (!desktop) { // what looked like the wish for help was another option's value
+        err << "loopwright: --help, -h and --version stand alone\n";
+        return 2;
+    }
+    QApplication::setApplicationDisplayName(QStringLiteral("Loopwright"));
     QSettings settings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("loopwright"),
                        QStringLiteral("desktop"));
-    Desk desk(application, std::move(*options), settings);
+    Desk desk(*desktop, std::move(*options), settings);
     desk.start();
     return QApplication::exec();
 }

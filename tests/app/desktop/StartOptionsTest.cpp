@@ -1,5 +1,6 @@
 #include "app/desktop/StartOptions.h"
 
+#include <QProcess>
 #include <QTest>
 
 using namespace loopwright;
@@ -54,6 +55,33 @@ private slots:
         QVERIFY(!options);
         QCOMPARE(options.error().code, ErrorCode::Usage);
         QVERIFY2(options.error().text().contains(says), qPrintable(options.error().text()));
+    }
+
+    // The program itself, where it could open no window.
+    void answersWithoutADisplay_data()
+    {
+        QTest::addColumn<QString>("option");
+        QTest::addColumn<QString>("says");
+        QTest::newRow("help") << "--help" << "--order <number>";
+        QTest::newRow("help, short") << "-h" << "--order <number>";
+        QTest::newRow("version") << "--version" << "loopwright " LOOPWRIGHT_VERSION;
+    }
+    void answersWithoutADisplay()
+    {
+        QFETCH(QString, option);
+        QFETCH(QString, says);
+        QProcess program;
+        QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+        environment.insert("QT_QPA_PLATFORM", "xcb");
+        environment.insert("DISPLAY", ":no-such-display");
+        environment.insert("LSAN_OPTIONS", "detect_leaks=0");
+        program.setProcessEnvironment(environment);
+        program.start(LOOPWRIGHT_BIN_DIR "/loopwright", {option});
+        QVERIFY(program.waitForFinished(60'000));
+        QCOMPARE(program.exitStatus(), QProcess::NormalExit);
+        QCOMPARE(program.exitCode(), 0);
+        const QString told = QString::fromUtf8(program.readAllStandardOutput());
+        QVERIFY2(told.contains(says), qPrintable(told));
     }
 };
 
