@@ -67,23 +67,22 @@ void CaptureReference::makeTable()
     m_rows = std::gcd(bits, period);
     m_rowPeriod = period / m_rows;
     m_step = m_rowPeriod == 1 ? 0 : inverseModulo(bits / m_rows, m_rowPeriod);
-    const std::size_t rowLength = m_rowPeriod + std::size_t(m_words);
-    m_table.resize(m_rows * rowLength + stride);
+    m_table.resize(m_rows * rowLength() + stride);
     if (m_use.seven) {
-        makeSevenBitTable(rowLength);
+        makeSevenBitTable();
         return;
     }
     fillHistory(0, m_table.data());
-    extend(m_table.data(), m_history, qint64(rowLength));
+    extend(m_table.data(), m_history, qint64(rowLength()));
 }
 
-void CaptureReference::makeSevenBitTable(std::size_t rowLength)
+void CaptureReference::makeSevenBitTable()
 {
-    std::vector<quint64> packed(rowLength * 56 / 64 + 2);
+    std::vector<quint64> packed(rowLength() * 56 / 64 + 2);
     for (quint32 row = 0; row < m_rows; ++row) {
         m_pattern.fill(row, packed.data(), qsizetype(packed.size()));
-        for (std::size_t i = 0; i < rowLength; ++i)
-            m_table[row * rowLength + i] =
+        for (std::size_t i = 0; i < rowLength(); ++i)
+            m_table[row * rowLength() + i] =
                 m_use.unpack(fiftySixBits(packed.data(), qint64(i))) ^ m_complement;
     }
 }
@@ -124,7 +123,8 @@ void CaptureReference::seek(quint32 phase)
 void CaptureReference::seekHistory()
 {
     m_changed.clear();
-    m_made.resize(std::size_t(m_history + m_words * m_use.bitsPerWord() / 64 + stride));
+    m_made.resize(
+        std::size_t(m_history + (m_words + wordsAhead) * m_use.bitsPerWord() / 64 + stride));
     const quint32 period = m_pattern.period();
     const quint32 back = quint32(quint64(m_history) * 64 % period);
     fillHistory((m_phase + period - back) % period, m_made.data());
@@ -140,15 +140,15 @@ void CaptureReference::makeWords()
     if (!m_historyInFront)
         std::copy(m_made.begin() + words, m_made.begin() + words + m_history, m_made.begin());
     m_historyInFront = false;
-    extend(m_made.data(), m_history, m_history + words);
+    extend(m_made.data(), m_history, m_history + words + wordsAhead * m_use.bitsPerWord() / 64);
 }
 
 void CaptureReference::spreadSevenBitWords()
 {
-    m_spread.resize(std::size_t(m_words));
+    m_spread.resize(std::size_t(m_words + wordsAhead));
     const quint64 *packed = m_made.data() + m_history;
     // Seven packed words make eight, always cut at the same places.
-    for (int at = 0; at < m_words; at += 8, packed += 7)
+    for (int at = 0; at < m_words + wordsAhead; at += 8, packed += 7)
         for (int i = 0; i < 8; ++i)
             m_spread[std::size_t(at + i)] = m_use.unpack(fiftySixBits(packed, i)) ^ m_complement;
 }
@@ -172,7 +172,7 @@ const quint64 *CaptureReference::nextSecond()
 {
     const quint64 *words = nullptr;
     if (m_tabled) {
-        words = m_table.data() + m_row * (m_rowPeriod + std::size_t(m_words)) + m_column;
+        words = m_table.data() + m_row * rowLength() + m_column;
         m_column = (m_column + quint32(m_words)) % m_rowPeriod;
     } else {
         makeWords();

@@ -14,19 +14,24 @@ namespace loopwright {
 class CaptureReference
 {
 public:
+    /// So many words follow those of a second: what comes next, but for suppressed zeros.
+    static constexpr int wordsAhead = 8;
+
     /// `complement`: the plain bits are to be complemented. `words` of eight octets in a second, at
     /// least as many as the pattern has stages.
     CaptureReference(const PatternPhase &phase, OctetUse use, bool complement, int words);
 
     /// The next second begins at this phase.
     void seek(quint32 phase);
-    /// Moves on by one second, whose words are returned; they stay valid until the next call.
+    /// Moves on by one second, whose words are returned, and wordsAhead behind them; they stay
+    /// valid until the next call.
     const quint64 *nextSecond();
     quint32 phase() const { return m_phase; } ///< of the next second's first bit
 
 private:
+    std::size_t rowLength() const { return m_rowPeriod + std::size_t(m_words + wordsAhead); }
     void makeTable();
-    void makeSevenBitTable(std::size_t rowLength);
+    void makeSevenBitTable();
     void seekHistory();
     void fillHistory(quint32 phase, quint64 *words) const;
     void extend(quint64 *words, qint64 from, qint64 to) const;

@@ -41,6 +41,7 @@ enum class ChannelState
     EighthBitStuck, ///< the pattern, but nearly all errors in the eighth bit: a restricted path
     OtherPattern,   ///< another pattern than the one asked for
     OtherRate,      ///< the pattern in the other use of the octets, or in the other bit order
+    Inverted,       ///< the pattern that was followed, and now its complement
     Dead,           ///< nothing but ones or nothing but zeros
     Fixed,          ///< one to four octets that repeat
     Unknown,        ///< none of these: speech, data, noise, or a pattern that is not known here
@@ -54,6 +55,7 @@ struct Words<ChannelState>
         {ChannelState::EighthBitStuck, "eighth_bit_stuck"},
         {ChannelState::OtherPattern, "other_pattern"},
         {ChannelState::OtherRate, "other_rate"},
+        {ChannelState::Inverted, "inverted"},
         {ChannelState::Dead, "dead"},
         {ChannelState::Fixed, "fixed"},
         {ChannelState::Unknown, "unknown"},
@@ -85,9 +87,11 @@ struct Slip
 struct SyncLoss
 {
     qint64 second = 0; ///< in which it was lost, from 0
-    /// What the channel held instead, where it was out for a whole second or more: Dead, Fixed or
-    /// Unknown.
+    /// What the channel held instead, where it was out for a whole second or more: OtherPattern,
+    /// OtherRate, Inverted, Dead, Fixed or Unknown.
     ChannelState channel = ChannelState::Unknown;
+    std::optional<PatternSeen> other = std::nullopt; ///< for the first three
+    QByteArray fixedOctets = {};                     ///< for Dead and Fixed: what repeats
 
     bool operator==(const SyncLoss &) const = default;
 };
@@ -108,6 +112,9 @@ struct CaptureResult
     QJsonObject toJson() const;
     /// One sentence for a person, e.g. "the channel is dead: nothing but ones".
     QString sentence() const;
+    /// The same for what the channel held after a loss, e.g. "Synchronisation lost in second 6:
+    /// then …".
+    QString lossSentence(const SyncLoss &loss) const;
 };
 
 } // namespace loopwright

@@ -12,9 +12,6 @@ namespace loopwright {
 /// Bits in error in a group of eight words from which the group is in trouble: far more than a line
 /// that is fit for use ever has in 448 or 512 bits, far less than the half that a slip makes.
 inline constexpr qint64 troubleFrom = 32;
-/// Bits in error in the last group of a second from which what lies behind it is looked at: a slip
-/// just before the end makes few of them, and is seen in what follows.
-inline constexpr qint64 doubtFrom = 4;
 
 struct SecondFindings
 {

@@ -8,7 +8,8 @@ namespace {
 
 constexpr qint64 octetsPerChannelSecond = 8000;
 constexpr qint64 octetsToBeginWith = 256;
-constexpr int lossFraction = 5; ///< synchronisation is lost at one error in five bits
+constexpr int looksAfterLoss = 3; ///< whole seconds that are searched for another pattern
+constexpr int lossFraction = 5;   ///< synchronisation is lost at one error in five bits
 
 /// Enough errors, nearly all of them in the eighth bit: that bit is stuck. (Common practice.)
 bool eighthBitStuck(qint64 eighth, qint64 close, qint64 all)
@@ -121,6 +122,7 @@ bool CaptureSeconds::searchFor(const OctetView &view, qint64 octets)
         m_followed = std::make_unique<Followed>(*finding, int(m_octetsPerSecond / 8));
         m_followed->seen = seen(*finding);
         m_followed->lock = finding->lock;
+        m_other.reset();
         m_synchronisedAtBit = qint64(m_seconds.size()) * m_followed->secondBits + finding->lock.end;
         return true;
     }
@@ -162,13 +164,28 @@ void CaptureSeconds::lockIn(const PackedBits &bits, const Lock &lock, bool first
     followed.reference.seek(followed.next);
 }
 
+/// Whether what follows the second may be in trouble. Half of what trouble is will do: the words
+/// ahead lack suppressed zeros, and a close look harms nothing.
+bool CaptureSeconds::slipsIntoNext(const OctetView &view, const quint64 *ahead) const
+{
+    static_assert(CaptureReference::wordsAhead >= wordsPerGroup);
+    if (view.count < m_octetsPerSecond + 8 * wordsPerGroup)
+        return false;
+    const WordErrors next =
+        countErrors(view.octets + m_octetsPerSecond, ahead, m_followed->use.nativeMask(), 1);
+    return 2 * next.total >= troubleFrom;
+}
+
 void CaptureSeconds::followSecond(const OctetView &view)
 {
     Followed &followed = *m_followed;
     const quint64 *reference = followed.reference.nextSecond();
     const WordErrors errors = countErrors(view.octets, reference, followed.use.nativeMask(),
                                           int(m_octetsPerSecond / (8 * wordsPerGroup)));
-    if (errors.worstGroup < troubleFrom && errors.lastGroup < doubtFrom) {
+    const bool plain =
+        errors.worstGroup < troubleFrom &&
+        (errors.lastGroup == 0 || !slipsIntoNext(view, reference + m_octetsPerSecond / 8));
+    if (plain) {
         count(errors.total, followed.secondBits);
         m_lastTroubled = false;
         followed.next = followed.reference.phase();
@@ -194,9 +211,21 @@ void CaptureSeconds::regainSecond(const OctetView &view)
         lockIn(bits, *lock, false);
         return;
     }
+    lookFurther(view);
     m_watch.feed(view.octets, m_octetsPerSecond);
     followed.next = followed.after(followed.next, followed.secondBits);
     leaveOut();
+}
+
+/// Whether another pattern, or the same one otherwise, came in place of the one that was followed.
+void CaptureSeconds::lookFurther(const OctetView &view)
+{
+    if (m_other || ++m_looks > looksAfterLoss)
+        return;
+    for (const bool wanted : {true, false})
+        if (!m_other)
+            if (const auto other = search(view, wanted, m_octetsPerSecond))
+                m_other = seen(*other);
 }
 
 /// What a close look at a second tells; `bits` were compared. A second that does not count has
@@ -219,6 +248,8 @@ void CaptureSeconds::take(const SecondFindings &findings, qint64 bits, bool coun
         m_losses.push_back({qint64(m_seconds.size()), ChannelState::Unknown});
         m_inSync = !findings.troubledAtEnd;
         m_watch.reset();
+        m_other.reset();
+        m_looks = 0;
     }
     if (lost || !counts)
         leaveOut();
@@ -246,10 +277,26 @@ void CaptureSeconds::leaveOut()
 std::vector<SyncLoss> CaptureSeconds::lossesWithCause() const
 {
     std::vector<SyncLoss> losses = m_losses;
-    const ChannelState state = m_watch.state();
-    if (m_followed && !m_inSync && !losses.empty() && state != ChannelState::Empty)
-        losses.back().channel = state;
+    if (!m_followed || m_inSync || losses.empty())
+        return losses;
+    SyncLoss &last = losses.back();
+    if (m_other) {
+        last.channel = insteadOf(*m_other);
+        last.other = m_other;
+    } else if (const ChannelState state = m_watch.state(); state != ChannelState::Empty) {
+        last.channel = state;
+        last.fixedOctets = m_watch.repeated();
+    }
     return losses;
+}
+
+ChannelState CaptureSeconds::insteadOf(const PatternSeen &other) const
+{
+    const PatternSeen &was = m_followed->seen;
+    if (other.pattern != was.pattern)
+        return ChannelState::OtherPattern;
+    return other.rate == was.rate && other.order == was.order ? ChannelState::Inverted
+                                                              : ChannelState::OtherRate;
 }
 
 ChannelState CaptureSeconds::channel() const
@@ -282,7 +329,10 @@ CaptureResult CaptureSeconds::result() const
     result.losses = lossesWithCause();
     result.seconds = m_seconds;
     G821 evaluator(m_followed ? m_followed->secondBits : 8 * m_octetsPerSecond);
-    evaluator.push(m_seconds);
+    // Seconds before the first synchronisation are no part of the test.
+    const qint64 waited = m_synchronisedAtBit ? *m_synchronisedAtBit / m_followed->secondBits : 0;
+    evaluator.push(std::span(m_seconds).subspan(
+        std::size_t(std::min<qint64>(waited, qint64(m_seconds.size())))));
     ErrorCounts counts = evaluator.counts();
     counts.bits = m_bits;
     counts.syncLosses = qint64(m_losses.size());

@@ -45,13 +45,16 @@ private:
     PatternSeen seen(const Finding &finding) const;
     void searchSecond(const OctetView &view);
     void followSecond(const OctetView &view);
+    bool slipsIntoNext(const OctetView &view, const quint64 *ahead) const;
     void regainSecond(const OctetView &view);
+    void lookFurther(const OctetView &view);
     void lockIn(const PackedBits &bits, const Lock &lock, bool first);
     void take(const SecondFindings &findings, qint64 bits, bool counts);
     void count(qint64 bitErrors, qint64 bits);
     void leaveOut();
     bool searchFor(const OctetView &view, qint64 octets);
     std::vector<SyncLoss> lossesWithCause() const;
+    ChannelState insteadOf(const PatternSeen &other) const;
     ChannelState channel() const;
 
     qint64 m_octetsPerSecond;
@@ -59,7 +62,8 @@ private:
     std::unique_ptr<Followed> m_followed;
     bool m_inSync = false;
     ChannelWatch m_watch;
-    std::optional<PatternSeen> m_other;
+    std::optional<PatternSeen> m_other; ///< before anything is followed, or since the last loss
+    int m_looks = 0;                    ///< seconds since the loss that were searched for it
 
     SecondList m_seconds;
     std::vector<Slip> m_slips;

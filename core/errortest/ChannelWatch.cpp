@@ -31,11 +31,13 @@ QByteArray firstRotation(const QByteArray &octets)
 
 void ChannelWatch::feed(const uchar *octets, qint64 count)
 {
-    m_fed = m_fed || count > 0;
+    m_fed += count;
+    for (qint64 i = 0; i < count; ++i)
+        ++m_octets[octets[i]];
     if (count <= 2 * longestRepeat)
         return;
     m_compared += count - longestRepeat;
-    for (int lag = 1; lag <= longestRepeat; ++lag) {
+    for (int lag = 2; lag <= longestRepeat; ++lag) {
         m_equal[std::size_t(lag)] += countEqual(octets, count, lag);
         const qint64 stop = std::max<qint64>(2 * lag, count - triesForSample);
         for (qint64 end = count; end >= stop; --end) {
@@ -48,29 +50,44 @@ void ChannelWatch::feed(const uchar *octets, qint64 count)
     }
 }
 
+bool ChannelWatch::isMost(qint64 octets) const
+{
+    return m_fed > 2 * longestRepeat && 10 * octets >= repeatingTenths * m_fed;
+}
+
+std::optional<uchar> ChannelWatch::commonOctet() const
+{
+    const auto most = std::max_element(m_octets.begin(), m_octets.end());
+    return isMost(*most) ? std::optional(uchar(most - m_octets.begin())) : std::nullopt;
+}
+
+/// Several octets that repeat do not all the while repeat as one.
 int ChannelWatch::repeatLength() const
 {
-    for (int lag = 1; lag <= longestRepeat; ++lag)
+    for (int lag = 2; lag <= longestRepeat; ++lag) {
+        const QByteArray &seen = m_repeated[std::size_t(lag)];
         if (m_compared > 0 && 10 * m_equal[std::size_t(lag)] >= repeatingTenths * m_compared &&
-            !m_repeated[std::size_t(lag)].isEmpty())
+            !seen.isEmpty() && seen.count(seen.front()) < lag)
             return lag;
+    }
     return 0;
 }
 
 ChannelState ChannelWatch::state() const
 {
-    if (!m_fed)
+    if (m_fed == 0)
         return ChannelState::Empty;
-    const int length = repeatLength();
-    if (length == 0)
-        return ChannelState::Unknown;
-    const char octet = m_repeated[1].isEmpty() ? 'x' : m_repeated[1].front();
-    return length == 1 && (octet == '\x00' || octet == '\xff') ? ChannelState::Dead
-                                                               : ChannelState::Fixed;
+    if (const auto octet = commonOctet())
+        return *octet == 0x00 || *octet == 0xff ? ChannelState::Dead : ChannelState::Fixed;
+    if (repeatLength() > 0)
+        return ChannelState::Fixed;
+    return isMost(m_octets[0x00] + m_octets[0xff]) ? ChannelState::Dead : ChannelState::Unknown;
 }
 
 QByteArray ChannelWatch::repeated() const
 {
+    if (const auto octet = commonOctet())
+        return QByteArray(1, char(*octet));
     const int length = repeatLength();
     return length > 0 ? firstRotation(m_repeated[std::size_t(length)]) : QByteArray();
 }

@@ -7,6 +7,7 @@
 #include <QByteArray>
 
 #include <array>
+#include <optional>
 
 namespace loopwright {
 
@@ -20,13 +21,17 @@ public:
 
     /// Dead, Fixed, Unknown, or Empty where nothing was fed.
     ChannelState state() const;
-    /// What repeats, for Dead and Fixed: of its rotations the one that comes first in order.
+    /// What repeats, for Dead and Fixed: of its rotations the one that comes first in order. Empty
+    /// where a dead channel has stretches of ones and of zeros.
     QByteArray repeated() const;
 
 private:
-    int repeatLength() const; ///< 0 for none
+    bool isMost(qint64 octets) const;
+    std::optional<uchar> commonOctet() const; ///< most are this one
+    int repeatLength() const;                 ///< two or more; 0 for none
 
-    bool m_fed = false;
+    qint64 m_fed = 0;
+    std::array<qint64, 256> m_octets{}; ///< how many of each
     qint64 m_compared = 0;
     std::array<qint64, longestRepeat + 1> m_equal{};        ///< to the octet this many before
     std::array<QByteArray, longestRepeat + 1> m_repeated{}; ///< seen so, last

@@ -128,7 +128,7 @@ public:
 
 private:
     static constexpr qint64 trouble = 32;
-    static constexpr qint64 doubt = 4;
+    static constexpr qint64 doubt = 1;
     static constexpr qint64 octetsAhead = 1024;
 
     bool search();

@@ -12,6 +12,7 @@ namespace loopwright {
 namespace {
 
 constexpr qint64 pieceOctets = 1 << 20;
+const QString anyPattern = QStringLiteral("auto");
 
 class AnalyseCapture : public Command
 {
@@ -19,18 +20,21 @@ public:
     void declare(Options &options) override
     {
         options.text("file", m_file, "Raw octets of one B channel", Given::Always);
-        options.word("--pattern", m_pattern, allWords<PatternKey>(),
-                     "The pattern that was sent: prbs9, prbs11, prbs15, prbs20, qrss20, prbs23");
+        options.word("--pattern", m_pattern, allWords<PatternKey>() + QStringList(anyPattern),
+                     "The pattern that was sent: prbs9, prbs11, prbs15, prbs20, qrss20, prbs23; "
+                     "auto finds it, and the rate and the order of the bits unless they are said");
         options.integer("--rate", m_rate, 1, 1'000'000,
                         "56000, 64000 (else), 112000 or 128000 bit/s");
         options.flag("--lsb-first", m_lsbFirst, "The first bit sent is the least significant one");
-        options.flag("--find", m_find, "Find out the pattern, its rate and the order of the bits");
+        options.flag("--find", m_find, "Find out the rate and the order of the bits");
     }
 
     Result<Answer> run(CommandContext &context) override
     {
         if (m_pattern.isEmpty() && !m_find)
-            return failure(ErrorCode::Usage, "give --pattern, or --find to have it found");
+            return failure(ErrorCode::Usage,
+                           "say which pattern was sent, or auto to have it found", "--pattern");
+        m_find = m_find || m_pattern == anyPattern;
         auto analyser = CaptureAnalyser::make(captureOptions());
         if (!analyser)
             return failure(std::move(analyser).error());
@@ -81,7 +85,10 @@ private:
         QString text = wrapped(result.sentence()) + "\n";
         if (!result.found)
             return text;
+        text += QString("Synchronised at bit %1\n").arg(*result.synchronisedAtBit);
         text += summaryText(result.summary);
+        for (const SyncLoss &loss : result.losses)
+            text += wrapped(result.lossSentence(loss)) + "\n";
         for (const Slip &slip : result.slips)
             text += QString("Slip in second %1: %2 bits %3\n")
                         .arg(slip.second)

@@ -339,6 +339,31 @@ private slots:
         }
     }
 
+    /// So near the end that the old phase may fit to the last bit: then the next second tells it,
+    /// and no error is left behind in this one.
+    void tellsSlipsInTheLastBitsOfASecond()
+    {
+        int inThisSecond = 0;
+        for (const Pattern &pattern : patterns()) {
+            for (const bool seven : {false, true}) {
+                const qint64 second = seven ? 56000 : 64000;
+                for (qint64 before = 1; before <= 12; ++before) {
+                    MadeCapture made(pattern.key, false, 0x1234 % pattern.period());
+                    made.add(2 * second - before);
+                    made.lose(5);
+                    made.add(before + second);
+                    const CaptureResult result =
+                        *analyseCapture(made.octets(BitOrder::MsbFirst, seven), {{}, second, {}});
+                    QCOMPARE(result.slips.size(), 1U);
+                    QCOMPARE(result.slips[0].bits, 5);
+                    QCOMPARE(result.seconds, (SecondList{0, 0, 0}));
+                    inThisSecond += result.slips[0].second == 1;
+                }
+            }
+        }
+        QVERIFY2(inThisSecond > 12 * 9, qPrintable(QString::number(inThisSecond)));
+    }
+
     void tellsSlipsInSevenBitOctets()
     {
         MadeCapture made(PatternKey::Prbs15, false, 3);
@@ -499,6 +524,66 @@ private slots:
         QCOMPARE(order.other->order, BitOrder::MsbFirst);
     }
 
+    void tellsWhatCameAfterALoss_data()
+    {
+        QTest::addColumn<QByteArray>("then");
+        QTest::addColumn<QString>("sentence");
+        const QString lost = "Synchronisation lost in second 3: then ";
+        const auto of = [](PatternKey key, bool inverted, BitOrder order, bool seven) {
+            MadeCapture made(key, inverted, 77);
+            made.add(5 * (seven ? 56000 : 64000));
+            return made.octets(order, seven);
+        };
+        const auto msb = BitOrder::MsbFirst, lsb = BitOrder::LsbFirst;
+        QTest::newRow("another pattern") << of(PatternKey::Prbs15, false, msb, false)
+                                         << lost + "another pattern, 2^15-1 at 64000 bit/s";
+        QTest::newRow("the complement") << of(PatternKey::Prbs11, true, msb, false)
+                                        << lost + "the pattern is there with every bit inverted";
+        QTest::newRow("seven bits in an octet")
+            << of(PatternKey::Prbs11, false, msb, true)
+            << lost + "the pattern lies otherwise in the octets, 2047 at 56000 bit/s";
+        QTest::newRow("the other bit order")
+            << of(PatternKey::Prbs11, false, lsb, false)
+            << lost + "the pattern lies otherwise in the octets, 2047 at 64000 bit/s, least "
+                      "significant bit first";
+        QTest::newRow("zeros") << QByteArray(40'000, '\0')
+                               << lost + "the channel is dead: nothing but zeros";
+        QTest::newRow("ones, then zeros")
+            << QByteArray(20'000, '\xff') + QByteArray(20'000, '\0')
+            << lost + "the channel is dead: nothing but stretches of ones and of zeros";
+        QTest::newRow("an octet over and over")
+            << QByteArray(40'000, '\x7e') << lost + "a fixed pattern: 7E over and over";
+        Random random(5);
+        QByteArray noise(40'000, Qt::Uninitialized);
+        for (char &octet : noise)
+            octet = char(random());
+        QTest::newRow("noise") << noise << "Synchronisation lost in second 3";
+    }
+    void tellsWhatCameAfterALoss()
+    {
+        QFETCH(QByteArray, then);
+        QFETCH(QString, sentence);
+        MadeCapture made(PatternKey::Prbs11, false, 3);
+        made.add(3 * 64000 + 8'000);
+        const QByteArray octets = made.octets(BitOrder::MsbFirst, false) + then;
+        const CaptureResult result = *analyseCapture(octets, {});
+        QCOMPARE(result.found->pattern, PatternKey::Prbs11);
+        QCOMPARE(result.losses.size(), 1U);
+        QCOMPARE(result.lossSentence(result.losses[0]), sentence);
+        const QJsonObject loss = result.toJson()["losses"][0].toObject();
+        QCOMPARE(loss["channel"].toString(), toText(result.losses[0].channel));
+        QCOMPARE(loss["other"].isObject(), result.losses[0].other.has_value());
+    }
+    void tellsADeadChannelThatChangedSides()
+    {
+        const QByteArray octets = QByteArray(24'000, '\xff') + QByteArray(8'000, '\0');
+        const CaptureResult result = *analyseCapture(octets, {});
+        QCOMPARE(result.channel, ChannelState::Dead);
+        QCOMPARE(result.sentence(),
+                 "the channel is dead: nothing but stretches of ones and of zeros");
+        QVERIFY(result.toJson()["fixed_octets"].isNull());
+    }
+
     void tellsARestrictedPath()
     {
         MadeCapture made(PatternKey::Prbs11, false, 3);
@@ -523,6 +608,10 @@ private slots:
         QVERIFY(*result.synchronisedAtBit <= 2 * 64000 + 20'000 + 11 + 64);
         QCOMPARE(result.summary.bits, 5 * 64000 - *result.synchronisedAtBit);
         QCOMPARE(result.summary.syncLosses, 0);
+        // The seconds before are no part of the test.
+        QCOMPARE(result.summary.seconds, 3);
+        QCOMPARE(result.summary.availableSeconds, 3);
+        QCOMPARE(result.summary.severelyErroredSeconds, 0);
     }
 
     void findsAPatternInLessThanASecond()
