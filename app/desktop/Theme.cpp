@@ -67,7 +67,7 @@ Colours highContrastColours()
             .base = rgb(0x000000),
             .raised = rgb(0x000000),
             .text = rgb(0xffffff),
-            .muted = rgb(0xffffff),
+            .muted = rgb(0xc0c0c0),
             .line = rgb(0xffffff),
             .frame = rgb(0xffffff),
             .accent = rgb(0xffe34d),

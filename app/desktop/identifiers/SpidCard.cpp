@@ -19,6 +19,7 @@ void dressCard(QFrame *card, QVBoxLayout *column)
 {
     card->setAutoFillBackground(true);
     card->setBackgroundRole(QPalette::Base);
+    outlineWhereFlat(card);
     whenThemed(card, [column] {
         column->setContentsMargins(em(1.1), em(0.9), em(1.1), em(0.9));
         column->setSpacing(em(0.5));
