@@ -1,0 +1,192 @@
+// How every run stands, and the list of those that were made.
+
+#include "core/acceptance/Judging.h"
+#include "core/acceptance/RunWords.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace loopwright {
+
+namespace {
+
+/// Why a run is over its limits; empty where it is not. A run that was stopped early is held
+/// against what a run of full length may have, so that one error in its first minute has not failed
+/// it yet.
+QString overLimits(const RunEvaluation &run, qint64 rate, const LimitSet &limits)
+{
+    const ErrorSummary &sum = run.summary;
+    const double fullSeconds = limits.value("run_seconds_min");
+    const double bits = std::max(double(sum.bits), fullSeconds * double(rate));
+    const double available = std::max(double(sum.availableSeconds), fullSeconds);
+    const double severe = double(sum.severelyErroredSeconds + sum.unavailableSeconds);
+    QStringList over;
+    const double mostErrors = std::floor(limits.value("run_ber_max") * bits * (1 + 1e-12));
+    const double mostErrored = std::floor(limits.value("run_esr_max") * available * (1 + 1e-12));
+    if (double(sum.bitErrors) > mostErrors)
+        over << QString("%1 bit errors where %2 are the most").arg(sum.bitErrors).arg(mostErrors);
+    if (double(sum.erroredSeconds) > mostErrored)
+        over << QString("%1 errored seconds where %2 are the most")
+                    .arg(sum.erroredSeconds)
+                    .arg(mostErrored);
+    if (severe > limits.value("run_ses_max"))
+        over << QString("%1 severely errored or unavailable seconds where %2 are the most")
+                    .arg(severe)
+                    .arg(limits.value("run_ses_max"));
+    if (double(sum.syncLosses) > limits.value("run_sync_losses_max"))
+        over << QString("%1 losses of synchronisation where %2 are the most")
+                    .arg(sum.syncLosses)
+                    .arg(limits.value("run_sync_losses_max"));
+    return over.join("; ");
+}
+
+JudgedRun judgeOne(const Judging &judging, const Fact &fact)
+{
+    const auto *run = fact.as<RunFact>();
+    JudgedRun judged{&fact,
+                     evaluateRun(*run, judging.limits.value("run_confidence")),
+                     RunStanding::NoResult,
+                     {}};
+    const QString over = overLimits(judged.evaluation, run->bitsPerSecond(), judging.limits);
+    const double longEnough = judging.limits.value("run_seconds_min");
+    // Whole seconds count where they were exported: a clock rounded to seconds may show one more
+    // than was compared.
+    const double length = judged.evaluation.fromSeconds
+                              ? double(judged.evaluation.summary.seconds)
+                              : std::floor(judged.evaluation.durationSeconds);
+    if (!over.isEmpty()) {
+        judged.standing = RunStanding::Failed;
+        judged.why = "The run is over its limits: " + over + ".";
+    } else if (judged.evaluation.stoppedEarly) {
+        judged.why = QString("The run was stopped early, after %1 s; it neither passes nor fails.")
+                         .arg(length);
+    } else if (judged.evaluation.clockBreak) {
+        judged.why = "The clock of the run shows a break; it neither passes nor fails.";
+    } else if (length < longEnough) {
+        judged.why =
+            QString("The run lasted %1 s; at least %2 s are needed.").arg(length).arg(longEnough);
+    } else if (!judged.evaluation.notRecorded.isEmpty()) {
+        judged.why = QString("The run does not say %1.")
+                         .arg(judged.evaluation.notRecorded.join(", ").replace('_', ' '));
+    } else {
+        judged.standing = RunStanding::Passed;
+        judged.why = QString("%1 s on %2 by %3: %4.")
+                         .arg(length)
+                         .arg(channelsText(run->channels), pathText(run->path),
+                              countsText(judged.evaluation.summary));
+    }
+    return judged;
+}
+
+bool mayCount(const Judging &judging, const Fact &fact, Channel channel)
+{
+    const auto *run = fact.as<RunFact>();
+    return run->path != Path::NtLoop && run->channels.contains(channel) &&
+           run->bitsPerSecond() == judging.order.dataRate;
+}
+
+/// After a failed run a later one counts only when it was said what was done in between: what was
+/// noted while the failed one still went on is no answer to it.
+void blockBehindFailures(const Judging &judging, std::vector<JudgedRun> &runs)
+{
+    const JudgedRun *failed = nullptr;
+    for (JudgedRun &run : runs) {
+        if (run.standing == RunStanding::Passed && failed) {
+            const Moment failedUntil = failed->fact->as<RunFact>()->ended;
+            if (judging.evidence.somethingDoneBetween(failedUntil,
+                                                      run.fact->as<RunFact>()->started)) {
+                failed = nullptr;
+            } else {
+                run.standing = RunStanding::Blocked;
+                run.why = "A run before it failed, and nothing between them says what was done.";
+            }
+        }
+        if (run.standing == RunStanding::Failed)
+            failed = &run;
+    }
+}
+
+} // namespace
+
+const JudgedRun *ChannelRuns::deciding() const
+{
+    for (auto run = runs.rbegin(); run != runs.rend(); ++run)
+        if (run->standing == RunStanding::Passed || run->standing == RunStanding::Failed)
+            return &*run;
+    return nullptr;
+}
+
+std::vector<ChannelRuns> judgeRuns(const Judging &judging)
+{
+    std::vector<ChannelRuns> list;
+    if (judging.isAnalog())
+        return list;
+    const std::pair<Channel, Services> channels[] = {{Channel::B1, judging.order.b1},
+                                                     {Channel::B2, judging.order.b2}};
+    for (const auto &[channel, services] : channels) {
+        if (!services.testFlag(Service::Data))
+            continue;
+        ChannelRuns runs{channel, {}};
+        for (const Fact *fact : judging.evidence.of<RunFact>(Proves::Upper))
+            if (mayCount(judging, *fact, channel))
+                runs.runs.push_back(judgeOne(judging, *fact));
+        blockBehindFailures(judging, runs.runs);
+        list.push_back(std::move(runs));
+    }
+    return list;
+}
+
+namespace {
+
+QString whatBecame(const Judging &judging, const Fact &fact)
+{
+    const auto *run = fact.as<RunFact>();
+    for (const ChannelRuns &channel : judging.runs)
+        for (const JudgedRun &judged : channel.runs)
+            if (judged.fact == &fact)
+                switch (judged.standing) {
+                case RunStanding::Passed:
+                    return channel.deciding() == &judged ? "counted" : "passed";
+                case RunStanding::Failed:
+                    return "failed";
+                case RunStanding::Blocked:
+                    return "does not count: nothing says what was done after the failed run";
+                case RunStanding::NoResult:
+                    return judged.evaluation.stoppedEarly ? "stopped early"
+                           : judged.evaluation.clockBreak ? "broken"
+                                                          : "no result";
+                }
+    const QString over = overLimits(evaluateRun(*run, judging.limits.value("run_confidence")),
+                                    run->bitsPerSecond(), judging.limits);
+    const QString failed = over.isEmpty() ? QString() : QString(", failed");
+    if (run->path == Path::NtLoop)
+        return "for diagnosis" + failed;
+    if (!judging.evidence.isNewer(fact, Proves::Upper))
+        return "before a change" + failed;
+    if (!judging.evidence.selfTestStands(fact))
+        return "instrument had failed its self-test" + failed;
+    if (run->bitsPerSecond() != judging.order.dataRate)
+        return QString("at %1 bit/s, not the ordered rate").arg(run->bitsPerSecond()) + failed;
+    return "on a channel that carries no data" + failed;
+}
+
+} // namespace
+
+std::vector<RunMade> runsMade(const Judging &judging)
+{
+    std::vector<RunMade> list;
+    for (const Fact *fact : judging.evidence.all<RunFact>()) {
+        const auto *run = fact->as<RunFact>();
+        const RunEvaluation evaluation = evaluateRun(*run, judging.limits.value("run_confidence"));
+        list.push_back({fact->id,
+                        QString("%1, %2 on %3, %4 s: %5")
+                            .arg(run->started.text().left(16).replace('T', ' '),
+                                 pathText(run->path), channelsText(run->channels))
+                            .arg(std::floor(evaluation.durationSeconds))
+                            .arg(countsText(evaluation.summary)),
+                        whatBecame(judging, *fact)});
+    }
+    return list;
+}
+
+} // namespace loopwright
