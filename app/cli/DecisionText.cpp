@@ -41,7 +41,7 @@ QString runsText(const Decision &decision)
 {
     LabelledLines lines;
     for (const RunMade &run : decision.runs)
-        lines.add(run.result, run.text);
+        lines.add(run.result, run.struckOut ? run.text + "; " + run.struckOut->words() : run.text);
     return lines.text();
 }
 

@@ -28,7 +28,36 @@ QJsonObject criterionJson(const CriterionResult &result)
     return object;
 }
 
+QJsonObject runJson(const RunMade &run)
+{
+    QJsonObject object{{"fact", run.fact}, {"text", run.text}, {"result", run.result}};
+    if (run.struckOut)
+        object.insert("struck_out",
+                      QJsonObject{{"by", run.struckOut->by}, {"because", run.struckOut->because}});
+    return object;
+}
+
 } // namespace
+
+QString StruckOut::words() const
+{
+    constexpr int longest = 200; // what is told in a line; the void keeps the whole of it
+    QString said = because.simplified();
+    if (said.size() > longest)
+        said = said.left(longest - 1) + u'…';
+    return QString("%1 (by %2)").arg(said, by);
+}
+
+QString StruckOut::sentence() const
+{
+    return QString("A run of %1 was struck out: %2.")
+        .arg(began.text().left(16).replace(u'T', u' '), words());
+}
+
+QString RunMade::resultInWords() const
+{
+    return struckOut ? result + ": " + struckOut->words() : result;
+}
 
 const CriterionResult *Decision::criterion(const QString &key) const
 {
@@ -53,7 +82,7 @@ QJsonObject Decision::toJson() const
     for (const CriterionResult &result : criteria)
         list << criterionJson(result);
     for (const RunMade &run : runs)
-        made << QJsonObject{{"fact", run.fact}, {"text", run.text}, {"result", run.result}};
+        made << runJson(run);
     return {
         {"decision", id},        {"order", order},   {"outcome", toText(outcome)},
         {"limit_set", limitSet}, {"criteria", list}, {"runs", made},

@@ -103,13 +103,29 @@ struct CriterionResult
     QString sentence() const { return name + ": " + reason; }
 };
 
+/// A run was voided: it counts for nothing, and is told all the same.
+struct StruckOut
+{
+    Moment began; ///< of the run
+    QString by;
+    QString because; ///< as a person typed it
+
+    /// "typing error (by S. Hale)"; a long reason is cut short.
+    QString words() const;
+    /// "A run of 2026-03-10 08:53 was struck out: typing error (by S. Hale)."
+    QString sentence() const;
+};
+
 /// A run as the certificate lists it: "N runs were made", and which failed.
 struct RunMade
 {
     QString fact;
-    QString text; ///< one line for a person: when, path, channels, length, errors
-    QString
-        result; ///< "counted", "failed", "stopped early", "broken", "for diagnosis", "retired", …
+    QString text;   ///< one line for a person: when, path, channels, length, errors
+    QString result; ///< "counted", "failed", "stopped early", "broken", "for diagnosis", …
+    std::optional<StruckOut> struckOut = {};
+
+    /// The result, and of a run that was struck out why and by whom.
+    QString resultInWords() const;
 };
 
 struct Decision

@@ -1,5 +1,7 @@
 #include "core/acceptance/Evidence.h"
 
+#include <QHash>
+
 #include <algorithm>
 
 namespace loopwright {
@@ -15,10 +17,29 @@ bool retires(const QString &what, Proves proof)
     return proof == Proves::Upper;
 }
 
+std::vector<Voided> voidedFacts(const std::vector<Fact> &facts)
+{
+    QHash<QString, const Fact *> voids; // the first of each
+    for (const Fact &fact : facts)
+        if (const auto *voiding = fact.as<VoidFact>()) {
+            const Fact *&first = voids[voiding->fact];
+            if (!first || isEarlier(fact, *first))
+                first = &fact;
+        }
+    std::vector<Voided> list;
+    for (const Fact &fact : facts)
+        if (const Fact *voiding = voids.value(fact.id))
+            list.push_back({&fact, voiding->as<VoidFact>()});
+    std::sort(list.begin(), list.end(),
+              [](const Voided &a, const Voided &b) { return isEarlier(*a.fact, *b.fact); });
+    return list;
+}
+
 } // namespace
 
 Evidence::Evidence(const DecisionInput &input)
     : m_facts(standingFacts(input.facts))
+    , m_voided(voidedFacts(input.facts))
     , m_visits(input.visits)
 {
     for (const Fact *fact : m_facts) {
@@ -31,9 +52,8 @@ Evidence::Evidence(const DecisionInput &input)
         m_changes.emplace_back(change.what, change.at);
     for (const Fact &test : input.selfTests)
         m_selfTests.push_back(&test);
-    std::sort(m_selfTests.begin(), m_selfTests.end(), [](const Fact *a, const Fact *b) {
-        return a->at != b->at ? a->at < b->at : a->id < b->id;
-    });
+    std::sort(m_selfTests.begin(), m_selfTests.end(),
+              [](const Fact *a, const Fact *b) { return isEarlier(*a, *b); });
 }
 
 bool Evidence::isNewer(const Fact &fact, Proves proof) const

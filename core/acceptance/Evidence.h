@@ -18,6 +18,13 @@ enum class Proves
     Upper,  ///< layers 2 and 3, calls, detector check, run
 };
 
+/// A fact that counts for nothing, and what says so.
+struct Voided
+{
+    const Fact *fact;
+    const VoidFact *by;
+};
+
 class Evidence
 {
 public:
@@ -45,6 +52,16 @@ public:
         return list;
     }
     const std::vector<const Fact *> &facts() const { return m_facts; }
+    /// Facts of a T that are voided, oldest first: that they were recorded is told.
+    template<class T>
+    std::vector<Voided> voided() const
+    {
+        std::vector<Voided> list;
+        for (const Voided &voided : m_voided)
+            if (voided.fact->as<T>())
+                list.push_back(voided);
+        return list;
+    }
 
     bool counts(const Fact &fact, Proves proof) const
     {
@@ -65,6 +82,7 @@ public:
 
 private:
     std::vector<const Fact *> m_facts;                 ///< not voided, by time
+    std::vector<Voided> m_voided;                      ///< by time
     std::vector<const Fact *> m_selfTests;             ///< those of other orders on the visit too
     const std::vector<Visit> &m_visits;                ///< of the input
     std::vector<std::pair<QString, Moment>> m_changes; ///< what, when

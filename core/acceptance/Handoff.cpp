@@ -168,7 +168,7 @@ void addReadings(Handoff &handoff, const Decision &decision)
                                         toText(criterion.outcome).replace(u'_', u' ')});
     }
     for (const RunMade &run : decision.runs)
-        handoff.done << "Run: " + run.text + " (" + run.result + ')';
+        handoff.done << "Run: " + run.text + " (" + run.resultInWords() + ')';
 }
 
 void addChanges(Handoff &handoff, const DecisionInput &input)

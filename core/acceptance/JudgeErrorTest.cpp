@@ -67,6 +67,7 @@ void judgeRun(const Judging &judging, CriterionResult &result)
         }
     }
     result.evidence.removeDuplicates();
+    settle(result, result.outcome, struckOutRuns(judging));
 }
 
 namespace {

@@ -138,6 +138,12 @@ std::vector<ChannelRuns> judgeRuns(const Judging &judging)
 
 namespace {
 
+bool isOverByFigures(const Judging &judging, const RunFact &run)
+{
+    const RunEvaluation evaluation = evaluateRun(run, judging.limits.value("run_confidence"));
+    return !overLimits(evaluation, run.bitsPerSecond(), judging.limits).isEmpty();
+}
+
 QString whatBecame(const Judging &judging, const Fact &fact)
 {
     const auto *run = fact.as<RunFact>();
@@ -156,37 +162,70 @@ QString whatBecame(const Judging &judging, const Fact &fact)
                            : judged.evaluation.clockBreak ? "broken"
                                                           : "no result";
                 }
-    const QString over = overLimits(evaluateRun(*run, judging.limits.value("run_confidence")),
-                                    run->bitsPerSecond(), judging.limits);
-    const QString failed = over.isEmpty() ? QString() : QString(", failed");
+    QString became;
     if (run->path == Path::NtLoop)
-        return "for diagnosis" + failed;
-    if (!judging.evidence.isNewer(fact, Proves::Upper))
-        return "before a change" + failed;
-    if (!judging.evidence.selfTestStands(fact))
-        return "instrument had failed its self-test" + failed;
-    if (run->bitsPerSecond() != judging.order.dataRate)
-        return QString("at %1 bit/s, not the ordered rate").arg(run->bitsPerSecond()) + failed;
-    return "on a channel that carries no data" + failed;
+        became = "for diagnosis";
+    else if (!judging.evidence.isNewer(fact, Proves::Upper))
+        became = "before a change";
+    else if (!judging.evidence.selfTestStands(fact))
+        became = "instrument had failed its self-test";
+    else if (run->bitsPerSecond() != judging.order.dataRate)
+        became = QString("at %1 bit/s, not the ordered rate").arg(run->bitsPerSecond());
+    else
+        became = "on a channel that carries no data";
+    return isOverByFigures(judging, *run) ? QString(became + ", failed") : became;
+}
+
+RunMade runMade(const Judging &judging, const Fact &fact)
+{
+    const auto *run = fact.as<RunFact>();
+    const RunEvaluation evaluation = evaluateRun(*run, judging.limits.value("run_confidence"));
+    return {fact.id,
+            QString("%1, %2 on %3, %4 s: %5")
+                .arg(run->started.text().left(16).replace('T', ' '), pathText(run->path),
+                     channelsText(run->channels))
+                .arg(std::floor(evaluation.durationSeconds))
+                .arg(countsText(evaluation.summary)),
+            {}};
+}
+
+StruckOut struckOut(const Voided &voided)
+{
+    return {voided.fact->as<RunFact>()->started, voided.by->by, voided.by->because};
 }
 
 } // namespace
 
 std::vector<RunMade> runsMade(const Judging &judging)
 {
+    const std::vector<const Fact *> standing = judging.evidence.all<RunFact>();
+    auto next = standing.begin();
     std::vector<RunMade> list;
-    for (const Fact *fact : judging.evidence.all<RunFact>()) {
-        const auto *run = fact->as<RunFact>();
-        const RunEvaluation evaluation = evaluateRun(*run, judging.limits.value("run_confidence"));
-        list.push_back({fact->id,
-                        QString("%1, %2 on %3, %4 s: %5")
-                            .arg(run->started.text().left(16).replace('T', ' '),
-                                 pathText(run->path), channelsText(run->channels))
-                            .arg(std::floor(evaluation.durationSeconds))
-                            .arg(countsText(evaluation.summary)),
-                        whatBecame(judging, *fact)});
+    const auto addStanding = [&] {
+        list.push_back(runMade(judging, **next));
+        list.back().result = whatBecame(judging, **next++);
+    };
+    for (const Voided &voided : judging.evidence.voided<RunFact>()) {
+        while (next != standing.end() && isEarlier(**next, *voided.fact))
+            addStanding();
+        list.push_back(runMade(judging, *voided.fact));
+        const bool over = isOverByFigures(judging, *voided.fact->as<RunFact>());
+        list.back().result = over ? "failed, struck out" : "struck out";
+        list.back().struckOut = struckOut(voided);
     }
+    while (next != standing.end())
+        addStanding();
     return list;
+}
+
+QString struckOutRuns(const Judging &judging)
+{
+    const std::vector<Voided> voided = judging.evidence.voided<RunFact>();
+    if (voided.empty())
+        return {};
+    const QString last = struckOut(voided.back()).sentence();
+    return voided.size() == 1 ? last
+                              : QString("%1 runs were struck out. %2").arg(voided.size()).arg(last);
 }
 
 } // namespace loopwright

@@ -84,8 +84,10 @@ void judgeQuantity(const Judging &, CriterionResult &); ///< of the quantity tha
 
 /// Judges the runs of every B channel that carries data, for Judging and the list of runs made.
 std::vector<ChannelRuns> judgeRuns(const Judging &judging);
-/// Every run that was made, voided ones left out, with what became of it.
+/// Every run that was made, voided ones too, with what became of it, oldest first.
 std::vector<RunMade> runsMade(const Judging &judging);
+/// The sentence of the voided run that began last, and how many there are; empty without one.
+QString struckOutRuns(const Judging &judging);
 
 /// Sets outcome and reason, the worse outcome winning: not_met over missing over met over
 /// not_needed, where a result starts. Reasons of equal outcome are joined; the first hint of what

@@ -215,6 +215,12 @@ Moment timeOf(const Fact &fact)
     return run ? run->started : fact.at;
 }
 
+bool isEarlier(const Fact &a, const Fact &b)
+{
+    const Moment atA = timeOf(a), atB = timeOf(b);
+    return atA != atB ? atA < atB : a.id < b.id;
+}
+
 bool isMeasurement(const Fact &fact)
 {
     if (const auto *loop = fact.as<LoopFact>())
@@ -238,10 +244,8 @@ std::vector<const Fact *> standingFacts(const std::vector<Fact> &facts)
     for (const Fact &fact : facts)
         if (!voided.contains(fact.id) && !fact.as<VoidFact>())
             list.push_back(&fact);
-    std::sort(list.begin(), list.end(), [](const Fact *a, const Fact *b) {
-        const Moment atA = timeOf(*a), atB = timeOf(*b);
-        return atA != atB ? atA < atB : a->id < b->id;
-    });
+    std::sort(list.begin(), list.end(),
+              [](const Fact *a, const Fact *b) { return isEarlier(*a, *b); });
     return list;
 }
 

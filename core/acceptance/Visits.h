@@ -32,6 +32,8 @@ struct Visit
 
 /// When the thing was done: a run counts from its start.
 Moment timeOf(const Fact &fact);
+/// By the time of what they tell; at the same time by id.
+bool isEarlier(const Fact &a, const Fact &b);
 /// Whether the fact was made at the premises: a safety card, a self-test, or a measurement.
 bool isMadeOnSite(const Fact &fact);
 /// A measurement for which somebody was at the pair.

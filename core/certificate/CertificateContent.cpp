@@ -108,12 +108,16 @@ CertificateCriterion readCriterion(JsonReader &reader)
 
 QJsonObject writeRun(const CertificateRun &run)
 {
-    return {{"text", run.text}, {"result", run.result}};
+    QJsonObject object{{"text", run.text}, {"result", run.result}};
+    if (run.struckOut) // else left out: a certificate without one reads as it always did
+        object.insert("struck_out", true);
+    return object;
 }
 
 CertificateRun readRun(JsonReader &reader)
 {
-    return {reader.text("text", longText), reader.text("result", longText)};
+    return {reader.text("text", longText), reader.text("result", longText),
+            reader.optionalBoolean("struck_out").value_or(false)};
 }
 
 QJsonObject writeInstrument(const CertificateInstrument &instrument)
@@ -234,8 +238,11 @@ QString CertificateContent::runsSentence() const
 {
     if (!runNeeded)
         return {};
-    return runs.size() == 1 ? QString("1 run was made")
-                            : QString("%1 runs were made").arg(runs.size());
+    const QString made = runs.size() == 1 ? QString("1 run was made")
+                                          : QString("%1 runs were made").arg(runs.size());
+    const auto struckOut =
+        std::count_if(runs.begin(), runs.end(), [](const auto &run) { return run.struckOut; });
+    return struckOut == 0 ? made : QString("%1, %2 of them struck out").arg(made).arg(struckOut);
 }
 
 const Signature *CertificateContent::signatureOf(const QString &role) const

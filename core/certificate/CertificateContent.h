@@ -79,6 +79,7 @@ struct CertificateRun
 {
     QString text;
     QString result;
+    bool struckOut = false; ///< voided; the result says why and by whom
 
     bool operator==(const CertificateRun &) const = default;
 };
@@ -123,8 +124,8 @@ struct CertificateContent
     std::vector<CertificateInstrument> instruments;
     Signatures signatures;
 
-    /// "2 runs were made"; empty where none is needed. The words are the same for every number, so
-    /// that they are found by searching.
+    /// "2 runs were made", "2 runs were made, 1 of them struck out"; empty where none is needed.
+    /// The first words are the same for every number, so that they are found by searching.
     QString runsSentence() const;
     const Signature *signatureOf(const QString &role) const;
 

@@ -142,6 +142,34 @@ void addEvidence(CertificateContent &content, const CertificateSources &sources)
         content.instruments.push_back(instrumentLine(sources.instruments, it.key(), it.value()));
 }
 
+/// With the person's name, and what was typed covered as such.
+StruckOut covered(const StruckOut &struckOut, const CertificateSources &sources,
+                  const NumberGuard &guard)
+{
+    return {struckOut.began, personName(sources.people, struckOut.by),
+            guard.coverTyped(struckOut.because)};
+}
+
+CertificateRun runLine(const RunMade &made, const CertificateSources &sources,
+                       const NumberGuard &guard)
+{
+    RunMade told = made;
+    if (made.struckOut)
+        told.struckOut = covered(*made.struckOut, sources, guard);
+    return {guard.cover(told.text), guard.cover(told.resultInWords()), told.struckOut.has_value()};
+}
+
+QString reasonLine(const CriterionResult &criterion, const CertificateSources &sources,
+                   const NumberGuard &guard)
+{
+    QString reason = criterion.reason;
+    for (const RunMade &made : sources.decision.runs)
+        if (made.struckOut)
+            reason.replace(made.struckOut->sentence(),
+                           covered(*made.struckOut, sources, guard).sentence());
+    return guard.cover(reason);
+}
+
 CertificateCriterion criterionLine(const CriterionResult &criterion,
                                    const CertificateSources &sources, const NumberGuard &guard)
 {
@@ -153,7 +181,7 @@ CertificateCriterion criterionLine(const CriterionResult &criterion,
                               criterion.limitText,
                               criterion.source,
                               guard.cover(plainMeaning(criterion)),
-                              guard.cover(criterion.reason),
+                              reasonLine(criterion, sources, guard),
                               {}};
     if (criterion.excepted)
         line.excepted = CertificateException{personName(sources.people, criterion.excepted->by),
@@ -174,7 +202,7 @@ void addDecision(CertificateContent &content, const CertificateSources &sources,
     const CriterionResult *run = decision.criterion("run");
     content.runNeeded = run && run->outcome != CriterionOutcome::NotNeeded;
     for (const RunMade &made : decision.runs)
-        content.runs.push_back({guard.cover(made.text), guard.cover(made.result)});
+        content.runs.push_back(runLine(made, sources, guard));
     content.proves = guard.cover(decision.proves);
     content.provesPlainly = plainProof(decision.proven);
     content.proven = decision.proven;

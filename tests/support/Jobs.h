@@ -149,6 +149,12 @@ inline QJsonObject run(int n, int minute, int bitErrors = 0, int erroredSeconds 
                  {"sync_losses", 0}});
 }
 
+/// What the program writes where somebody voids fact `voided`.
+inline QJsonObject voiding(int n, int minute, int voided, const QString &because)
+{
+    return fact(n, "void", minute, {{"fact", uuid(voided)}, {"because", because}, {"by", "Dana"}});
+}
+
 inline QList<QJsonObject> briFacts()
 {
     return {safety(1, 5),
@@ -213,10 +219,24 @@ inline DecisionInput input(const OrderFields &fields, const QList<QJsonObject> &
     input.scope = scopeOf(input.order, {});
     input.instruments = {instrument()};
     input.limitSet = "2026-1";
-    auto read = readJobRecord(record(input.order, facts), "record", [] { return QString(); });
+    QList<QJsonObject> recorded;
+    std::vector<Fact> voids; // no record holds them
+    for (const QJsonObject &each : facts)
+        if (each["kind"] == "void")
+            voids.push_back({each["id"].toString(),
+                             *Moment::parse(each["at"].toString()),
+                             input.order.number,
+                             {},
+                             {},
+                             VoidFact{each["fact"].toString(), each["because"].toString(),
+                                      each["by"].toString()}});
+        else
+            recorded << each;
+    auto read = readJobRecord(record(input.order, recorded), "record", [] { return QString(); });
     if (!read)
         qFatal("%s", qPrintable(read.error().text()));
     input.facts = read->facts;
+    input.facts.insert(input.facts.end(), voids.begin(), voids.end());
     return input;
 }
 

@@ -542,6 +542,66 @@ private slots:
         QCOMPARE(results, (QStringList{"on a channel that carries no data",
                                        "at 56000 bit/s, not the ordered rate"}));
     }
+    void aRunThatWasStruckOutIsTold()
+    {
+        QList<QJsonObject> facts = briFacts();
+        facts << run(31, 14, 100, 30) << voiding(41, 120, 31, "typing error");
+        const Decision decision = decided(briFields(), facts);
+        QCOMPARE(toText(decision.outcome), "accepted");
+        QCOMPARE(decision.runs.size(), 2U);
+        const RunMade &struck = decision.runs.front();
+        QCOMPARE(struck.fact, uuid(31));
+        QVERIFY2(struck.text.contains("100 bit errors"), qPrintable(struck.text));
+        QCOMPARE(struck.result, "failed, struck out");
+        QCOMPARE(struck.resultInWords(), "failed, struck out: typing error (by Dana)");
+        QCOMPARE(decision.runs.back().result, "counted");
+        const CriterionResult *criterion = decision.criterion("run");
+        QVERIFY2(criterion->reason.endsWith(
+                     "A run of 2026-03-04 08:14 was struck out: typing error (by Dana)."),
+                 qPrintable(criterion->reason));
+        QVERIFY(!criterion->evidence.contains(uuid(31)));
+        const QJsonArray runs = decision.toJson()["runs"].toArray();
+        QCOMPARE(runs[0]["struck_out"]["because"].toString(), "typing error");
+        QCOMPARE(runs[0]["struck_out"]["by"].toString(), "Dana");
+        QVERIFY(!runs[1].toObject().contains("struck_out"));
+
+        const DecisionInput in = input(briFields(), facts);
+        const auto again = DecisionInput::fromJson(in.toJson(), "input");
+        QVERIFY2(again, again ? "" : qPrintable(again.error().text()));
+        QCOMPARE(canonicalJson(decide(*again, m_limits).toJson()),
+                 canonicalJson(decision.toJson()));
+    }
+    void theOnlyRunStruckOutIsTold()
+    {
+        QList<QJsonObject> facts = briFacts();
+        facts << voiding(41, 60, 15, "wrong\nline, " + QString(300, u'x'));
+        const Decision decision = decided(briFields(), facts);
+        const CriterionResult *criterion = decision.criterion("run");
+        QCOMPARE(toText(criterion->outcome), "missing");
+        QVERIFY2(criterion->reason.contains("No run on B1 at 64000 bit/s was recorded."),
+                 qPrintable(criterion->reason));
+        QVERIFY2(criterion->reason.contains("08:32 was struck out: wrong line, xxx"),
+                 qPrintable(criterion->reason));
+        QVERIFY(criterion->reason.endsWith(u"x… (by Dana)."));
+        QCOMPARE(decision.runs.size(), 1U);
+        QCOMPARE(decision.runs[0].result, "struck out");
+    }
+    void ofSeveralRunsStruckOutTheLastSaysWhy()
+    {
+        QList<QJsonObject> facts = briFacts();
+        for (int i = 0; i < 3; ++i)
+            facts << run(31 + i, 60 + 20 * i, 0, 0)
+                  << voiding(41 + i, 150 - i, 31 + i, QString("reason %1").arg(i));
+        const Decision decision = decided(briFields(), facts);
+        QVERIFY2(decision.criterion("run")->reason.endsWith(
+                     "3 runs were struck out. A run of 2026-03-04 09:40 was struck out: reason 2 "
+                     "(by Dana)."),
+                 qPrintable(decision.criterion("run")->reason));
+        QStringList told;
+        for (const RunMade &made : decision.runs)
+            told << made.fact;
+        QCOMPARE(told, (QStringList{uuid(15), uuid(31), uuid(32), uuid(33)}));
+    }
     void sameInputSameBytes()
     {
         const DecisionInput in = input(briFields(), briFacts());
@@ -555,7 +615,8 @@ private slots:
     {
         QList<QJsonObject> facts = briFacts();
         facts << fact(30, "note", 49, {{"text", "remade the joint"}}) << detector(31, 50)
-              << run(32, 52, 50, 20);
+              << run(32, 52, 50, 20) << run(33, 52, 60, 20) << voiding(34, 80, 33, "twice")
+              << voiding(35, 81, 33, "again");
         const auto outcomes = [this](const QList<QJsonObject> &list) {
             Decision decision = decided(briFields(), list);
             decision.id.clear(); // the input differs in the order of its facts

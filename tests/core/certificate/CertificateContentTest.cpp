@@ -114,6 +114,8 @@ private slots:
         QCOMPARE(content.runsSentence(), QString());
         content.runNeeded = true;
         QCOMPARE(content.runsSentence(), "2 runs were made");
+        content.runs.front().struckOut = true;
+        QCOMPARE(content.runsSentence(), "2 runs were made, 1 of them struck out");
     }
 };
 

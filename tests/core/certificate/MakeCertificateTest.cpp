@@ -102,6 +102,32 @@ private slots:
         QVERIFY(!content.record().contains("re-spliced"));
     }
 
+    void aRunThatWasStruckOutIsTold()
+    {
+        QList<QJsonObject> facts = jobs::briFacts();
+        facts << jobs::run(20, 14, 900, 120)
+              << jobs::voiding(21, 80, 20, "typing error, dialled 102 and " + sentinel);
+        CertificateSources from = sources(jobs::briFields(), facts);
+        from.people.push_back({"Dana", "Dana Sample", Role::Supervisor});
+        const NumberGuard guard(*testLinesFromText("loopback=" + sentinel + ";milliwatt=102"));
+        const CertificateContent content = certificates::content(from, guard);
+        QCOMPARE(content.runsSentence(), "2 runs were made, 1 of them struck out");
+        const QString why =
+            QString("typing error, dialled %1 and %1 (by Dana Sample)").arg(NumberGuard::covered());
+        QCOMPARE(content.runs.front().result, "failed, struck out: " + why);
+        QVERIFY(content.runs.front().struckOut);
+        QVERIFY(!content.runs.back().struckOut);
+        const auto run = std::find_if(content.criteria.begin(), content.criteria.end(),
+                                      [](const auto &c) { return c.key == u"run"; });
+        QVERIFY2(run->reason.endsWith("A run of 2026-03-04 08:14 was struck out: " + why + '.'),
+                 qPrintable(run->reason));
+        QVERIFY(!holdsSentinel(content.record()));
+        const auto again = CertificateContent::fromJson(content.toJson(), "record");
+        QVERIFY2(again, again ? "" : qPrintable(again.error().text()));
+        QCOMPARE(*again, content);
+        QVERIFY(!certificates::bri().record().contains("struck"));
+    }
+
     void exceptionsSayWhoAndWhy()
     {
         QList<QJsonObject> facts = jobs::briFacts();
