@@ -21,6 +21,11 @@ void judgeChannelRun(const Judging &judging, const ChannelRuns &channel, Criteri
     }
     if (run) {
         result.evidence << run->fact->id;
+        if (run->standing == RunStanding::Contradictory) {
+            settle(result, CriterionOutcome::NotMet, name + ": " + run->why,
+                   "Read the test set again and record the run anew.");
+            return;
+        }
         const JudgedRun &last = channel.runs.back();
         settle(result, CriterionOutcome::NotMet, name + ": " + run->why,
                last.standing == RunStanding::Blocked

@@ -2,6 +2,7 @@
 
 #include "core/acceptance/Judging.h"
 #include "core/acceptance/RunWords.h"
+#include "core/errortest/RunTotals.h"
 
 #include <algorithm>
 #include <cmath>
@@ -65,6 +66,9 @@ JudgedRun judgeOne(const Judging &judging, const Fact &fact)
     } else if (length < longEnough) {
         judged.why =
             QString("The run lasted %1 s; at least %2 s are needed.").arg(length).arg(longEnough);
+    } else if (const auto contradiction = contradictionIn(*run)) {
+        judged.standing = RunStanding::Contradictory;
+        judged.why = "The totals contradict each other: " + contradiction->what + ".";
     } else if (!judged.evaluation.notRecorded.isEmpty()) {
         judged.why = QString("The run does not say %1.")
                          .arg(judged.evaluation.notRecorded.join(", ").replace('_', ' '));
@@ -91,7 +95,9 @@ void blockBehindFailures(const Judging &judging, std::vector<JudgedRun> &runs)
 {
     const JudgedRun *failed = nullptr;
     for (JudgedRun &run : runs) {
-        if (run.standing == RunStanding::Passed && failed) {
+        const bool wouldCount =
+            run.standing == RunStanding::Passed || run.standing == RunStanding::Contradictory;
+        if (wouldCount && failed) {
             const Moment failedUntil = failed->fact->as<RunFact>()->ended;
             if (judging.evidence.somethingDoneBetween(failedUntil,
                                                       run.fact->as<RunFact>()->started)) {
@@ -110,10 +116,17 @@ void blockBehindFailures(const Judging &judging, std::vector<JudgedRun> &runs)
 
 const JudgedRun *ChannelRuns::deciding() const
 {
-    for (auto run = runs.rbegin(); run != runs.rend(); ++run)
-        if (run->standing == RunStanding::Passed || run->standing == RunStanding::Failed)
-            return &*run;
-    return nullptr;
+    const JudgedRun *doubtful = nullptr;
+    for (auto run = runs.rbegin(); run != runs.rend(); ++run) {
+        if (run->standing == RunStanding::Passed || run->standing == RunStanding::Failed) {
+            // Recorded anew, the same run has the same start.
+            const bool readAnew = !doubtful || timeOf(*doubtful->fact) == timeOf(*run->fact);
+            return readAnew ? &*run : doubtful;
+        }
+        if (run->standing == RunStanding::Contradictory && !doubtful)
+            doubtful = &*run;
+    }
+    return doubtful;
 }
 
 std::vector<ChannelRuns> judgeRuns(const Judging &judging)
@@ -157,6 +170,8 @@ QString whatBecame(const Judging &judging, const Fact &fact)
                     return "failed";
                 case RunStanding::Blocked:
                     return "does not count: nothing says what was done after the failed run";
+                case RunStanding::Contradictory:
+                    return "totals contradict each other";
                 case RunStanding::NoResult:
                     return judged.evaluation.stoppedEarly ? "stopped early"
                            : judged.evaluation.clockBreak ? "broken"

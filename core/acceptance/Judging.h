@@ -13,9 +13,10 @@ namespace loopwright {
 enum class RunStanding
 {
     Passed,
-    Failed,   ///< over its error limits, whenever it was stopped
-    NoResult, ///< stopped early, too short, or with a break in its clock
-    Blocked,  ///< within limits, but behind a failed run with nothing said of what was done
+    Failed,        ///< over its error limits, whenever it was stopped
+    NoResult,      ///< stopped early, too short, or with a break in its clock
+    Contradictory, ///< within limits by totals that cannot all be true
+    Blocked,       ///< within limits, but behind a failed run with nothing said of what was done
 };
 
 struct JudgedRun
@@ -31,7 +32,9 @@ struct ChannelRuns
 {
     Channel channel = Channel::B1;
     std::vector<JudgedRun> runs;
-    const JudgedRun *deciding() const; ///< the newest that passed or failed; null where none did
+    /// The newest that passed or failed, or whose totals contradict each other and were not read
+    /// anew; null where there is none.
+    const JudgedRun *deciding() const;
 };
 
 struct Judging

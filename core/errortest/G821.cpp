@@ -42,9 +42,8 @@ TenSecondRule::Step TenSecondRule::push(bool severe)
 
 G821::G821(qint64 bitsPerSecond)
     : m_bitsPerSecond(std::max<qint64>(bitsPerSecond, 1))
-    // Severe where 1000 * errors >= bits, in whole numbers.
-    , m_severeFrom(qint32(
-          std::min<qint64>((m_bitsPerSecond - 1) / 1000 + 1, std::numeric_limits<qint32>::max())))
+    , m_severeFrom(qint32(std::min<qint64>(severelyErroredFrom(m_bitsPerSecond),
+                                           std::numeric_limits<qint32>::max())))
 {
 }
 
@@ -218,7 +217,7 @@ ErrorSummary evaluateSeconds(std::span<const Second> seconds, qint64 bitsPerSeco
 
 std::vector<SecondMark> classify(std::span<const Second> seconds, qint64 bitsPerSecond)
 {
-    const qint64 severeFrom = (std::max<qint64>(bitsPerSecond, 1) - 1) / 1000 + 1;
+    const qint64 severeFrom = severelyErroredFrom(bitsPerSecond);
     std::vector<SecondMark> marks;
     marks.reserve(seconds.size());
     TenSecondRule rule;

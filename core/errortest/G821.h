@@ -15,6 +15,7 @@
 
 #include <QJsonObject>
 
+#include <algorithm>
 #include <optional>
 #include <span>
 #include <vector>
@@ -37,6 +38,12 @@ struct Words<SecondClass>
         {SecondClass::SeverelyErrored, "severely_errored"},
         {SecondClass::Unavailable, "unavailable"}};
 };
+
+/// Bit errors in a second from which it is severely errored: a ratio of 1e-3 or more.
+constexpr qint64 severelyErroredFrom(qint64 bitsPerSecond)
+{
+    return (std::max<qint64>(bitsPerSecond, 1) - 1) / 1000 + 1;
+}
 
 /// How one second counts as things stand, for the strip.
 struct SecondMark

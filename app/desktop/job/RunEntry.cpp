@@ -5,6 +5,7 @@
 #include "app/desktop/job/TestSetup.h"
 #include "app/desktop/widgets/Parts.h"
 #include "core/errortest/Bounds.h"
+#include "core/errortest/RunTotals.h"
 #include "core/errortest/SecondsFile.h"
 
 #include <QFileDialog>
@@ -187,11 +188,28 @@ FactObjects RunEntry::facts(const QJsonObject &values) const
     return {fact};
 }
 
+/// What was typed is told before it is recorded where it cannot be so: the test set still shows it.
+bool RunEntry::tellContradiction(const FactObjects &made)
+{
+    const auto read = m_desk.read(made);
+    const auto *run = read && !read->facts.empty() ? read->facts.front().as<RunFact>() : nullptr;
+    const auto contradiction = run ? contradictionIn(*run) : std::nullopt;
+    if (!contradiction)
+        return false;
+    m_counts->tell(Error{ErrorCode::BadInput,
+                         tr("The totals contradict each other: %1; read the test set again.")
+                             .arg(contradiction->what),
+                         QString("facts[0].%1").arg(QLatin1StringView(contradiction->key))});
+    return true;
+}
+
 bool RunEntry::confirm()
 {
     if (!m_counts->check())
         return false;
     const FactObjects made = facts(m_counts->values());
+    if (tellContradiction(made))
+        return false;
     const QJsonObject typed = m_counts->typed();
     const RunLog log = m_clock->log();
     m_clock->setLog({});

@@ -35,6 +35,7 @@ private:
     void chooseFile();
     void enterTotals();
     bool confirm();
+    bool tellContradiction(const FactObjects &made);
     FactObjects facts(const QJsonObject &values) const;
     bool sameAsSeen(const QJsonObject &values) const;
     std::vector<FieldAsk> asks() const;

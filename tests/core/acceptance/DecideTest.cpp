@@ -602,6 +602,56 @@ private slots:
             told << made.fact;
         QCOMPARE(told, (QStringList{uuid(15), uuid(31), uuid(32), uuid(33)}));
     }
+    void contradictoryTotalsDoNotCount()
+    {
+        QList<QJsonObject> facts = briFacts();
+        at(facts, 15) = run(15, 32, 2, 9);
+        Decision decision = decided(briFields(), facts);
+        const CriterionResult *criterion = decision.criterion("run");
+        QCOMPARE(toText(criterion->outcome), "not_met");
+        QVERIFY2(criterion->reason.contains(
+                     "The totals contradict each other: 2 bit errors cannot make 9 errored "
+                     "seconds without a loss of synchronisation."),
+                 qPrintable(criterion->reason));
+        QCOMPARE(criterion->next, "Read the test set again and record the run anew.");
+        QCOMPARE(criterion->evidence, QStringList{uuid(15)});
+        QCOMPARE(decision.runs[0].result, "totals contradict each other");
+        QVERIFY(decision.proves.isEmpty());
+
+        // Read again, it is the same run, whichever of the two records comes first by its id.
+        for (const int anew : {9, 31}) {
+            QList<QJsonObject> mended = facts;
+            drop(mended, 15);
+            mended << run(anew == 9 ? 31 : 15, 32, 2, 9) << run(anew == 9 ? 15 : 31, 32, 2, 2);
+            decision = decided(briFields(), mended);
+            QCOMPARE(toText(decision.criterion("run")->outcome), "met");
+            QCOMPARE(decision.runs.size(), 2U);
+        }
+        // A run that began later counts by itself; a doubtful one after a good one is in doubt.
+        QCOMPARE(toText(decided(briFields(), QList(facts) << detector(32, 50) << run(31, 52))
+                            .criterion("run")
+                            ->outcome),
+                 "met");
+        QCOMPARE(
+            toText(decided(briFields(), briFacts() << run(31, 52, 0, 9)).criterion("run")->outcome),
+            "not_met");
+    }
+    void contradictoryTotalsOverTheLimitsHaveFailed()
+    {
+        QList<QJsonObject> facts = briFacts();
+        at(facts, 15) = run(15, 32, 100, 0);
+        const Decision decision = decided(briFields(), facts << detector(30, 50) << run(31, 52));
+        QCOMPARE(toText(decision.criterion("run")->outcome), "not_met");
+        QCOMPARE(decision.runs[0].result, "failed");
+    }
+    void anEarlyStopIsInDoubtForNobody()
+    {
+        QList<QJsonObject> facts = briFacts() << run(31, 52, 0, 5, 60);
+        facts.last()["stopped_early"] = true;
+        const Decision decision = decided(briFields(), facts);
+        QCOMPARE(toText(decision.criterion("run")->outcome), "met");
+        QCOMPARE(decision.runs[1].result, "stopped early");
+    }
     void sameInputSameBytes()
     {
         const DecisionInput in = input(briFields(), briFacts());

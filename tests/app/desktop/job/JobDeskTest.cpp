@@ -3,6 +3,7 @@
 
 #include "app/desktop/job/JobDesk.h"
 
+#include "app/desktop/job/EntryForm.h"
 #include "app/desktop/job/RunClock.h"
 #include "app/desktop/widgets/KeyChoice.h"
 #include "tests/support/JobBench.h"
@@ -92,6 +93,31 @@ private slots:
         QCOMPARE(run->ended.text(), "2026-03-04T08:47:00-06:00");
         QCOMPARE(run->seconds->size(), 900U);
         QVERIFY(clock->isHidden());
+    }
+
+    void contradictoryTotalsAreToldBeforeTheyAreRecorded()
+    {
+        JobBench bench({briFields()});
+        bench.openJob("A-1001");
+        bench.at(55);
+        bench.find<QPushButton>("error_test.totals")->click();
+        QCOMPARE(JobBench::focus(), QString("error_test.counts.started"));
+        for (const char *value : {"08:32:00", "08:47:00", "2", "9", "0", "0"})
+            JobBench::enter(value);
+        QVERIFY(showOrder(bench.records(), "A-1001")->facts.empty());
+        QCOMPARE(JobBench::focus(), QString("error_test.counts.errored_seconds"));
+        auto *form = bench.find<EntryForm>("error_test.counts");
+        QCOMPARE(form->field("errored_seconds")->findings().front().reason,
+                 "The totals contradict each other: 2 bit errors cannot make 9 errored seconds "
+                 "without a loss of synchronisation; read the test set again.");
+        QCOMPARE(typed(bench, "error_test.counts.bit_errors"), "2"); // nothing typed is lost
+        bench.find<QLineEdit>("error_test.counts.errored_seconds")->selectAll();
+        JobBench::enter("2");
+        JobBench::enter();
+        JobBench::enter();
+        const auto view = showOrder(bench.records(), "A-1001");
+        QCOMPARE(view->facts.size(), 1U);
+        QCOMPARE(view->facts.front().fact.as<RunFact>()->erroredSeconds, 2);
     }
 
     void aFieldThatIsLeftIsKept()
