@@ -37,7 +37,8 @@ void addRun(Trials &trials, const NumberKey &key, const ServiceOrder &order, con
     if (run->rate.value_or(64000) % 64000 != 0 && order.dataRate == 64000)
         return;
     const Trial ok{fact, true, {}};
-    const bool selfCall = run->path == Path::SelfCall && run->fromDn && run->toDn;
+    const bool selfCall = run->path == Path::SelfCall && run->fromDn && run->toDn &&
+                          selfCallTrouble(*run, order).isEmpty();
     if (selfCall && !run->channels.empty())
         trials.out.insert(slot(toText(run->channels.front()), Service::Data), ok);
     // A loopback that calls back rings the number as a data call.

@@ -3,6 +3,7 @@
 #include "core/acceptance/Judging.h"
 #include "core/acceptance/RunWords.h"
 #include "core/errortest/RunTotals.h"
+#include "core/order/OrderIdentifiers.h"
 
 #include <algorithm>
 #include <cmath>
@@ -47,6 +48,7 @@ JudgedRun judgeOne(const Judging &judging, const Fact &fact)
     JudgedRun judged{&fact,
                      evaluateRun(*run, judging.limits.value("run_confidence")),
                      RunStanding::NoResult,
+                     {},
                      {}};
     const QString over = overLimits(judged.evaluation, run->bitsPerSecond(), judging.limits);
     const double longEnough = judging.limits.value("run_seconds_min");
@@ -55,23 +57,33 @@ JudgedRun judgeOne(const Judging &judging, const Fact &fact)
     const double length = judged.evaluation.fromSeconds
                               ? double(judged.evaluation.summary.seconds)
                               : std::floor(judged.evaluation.durationSeconds);
+    const QString trouble = selfCallTrouble(*run, judging.order);
+    const auto unresolved = [&judged](const char *word, const QString &why) {
+        judged.unresolved = QString::fromLatin1(word);
+        judged.why = why;
+    };
     if (!over.isEmpty()) {
         judged.standing = RunStanding::Failed;
         judged.why = "The run is over its limits: " + over + ".";
     } else if (judged.evaluation.stoppedEarly) {
-        judged.why = QString("The run was stopped early, after %1 s; it neither passes nor fails.")
-                         .arg(length);
+        unresolved("stopped early",
+                   QString("The run was stopped early, after %1 s; it neither passes nor fails.")
+                       .arg(length));
     } else if (judged.evaluation.clockBreak) {
-        judged.why = "The clock of the run shows a break; it neither passes nor fails.";
+        unresolved("broken", "The clock of the run shows a break; it neither passes nor fails.");
     } else if (length < longEnough) {
-        judged.why =
-            QString("The run lasted %1 s; at least %2 s are needed.").arg(length).arg(longEnough);
+        unresolved(
+            "no result",
+            QString("The run lasted %1 s; at least %2 s are needed.").arg(length).arg(longEnough));
+    } else if (!trouble.isEmpty()) {
+        unresolved("no self-call between two numbers of the order", trouble);
     } else if (const auto contradiction = contradictionIn(*run)) {
         judged.standing = RunStanding::Contradictory;
         judged.why = "The totals contradict each other: " + contradiction->what + ".";
     } else if (!judged.evaluation.notRecorded.isEmpty()) {
-        judged.why = QString("The run does not say %1.")
-                         .arg(judged.evaluation.notRecorded.join(", ").replace('_', ' '));
+        unresolved("no result",
+                   QString("The run does not say %1.")
+                       .arg(judged.evaluation.notRecorded.join(", ").replace('_', ' ')));
     } else {
         judged.standing = RunStanding::Passed;
         judged.why = QString("%1 s on %2 by %3: %4.")
@@ -112,6 +124,19 @@ void blockBehindFailures(const Judging &judging, std::vector<JudgedRun> &runs)
     }
 }
 
+/// Where the numbering plan does not say how long a number is, what ends one of the order's may be
+/// that number without its area code. One of the order's that cannot be read may be any.
+bool isOfOrder(const DirectoryNumber &number, const ServiceOrder &order, const NumberKey &key)
+{
+    return std::ranges::any_of(order.terminals, [&](const OrderedTerminal &terminal) {
+        if (terminal.dn.isEmpty())
+            return false;
+        const DirectoryNumber ordered = key.numberOf(terminal.dn);
+        return ordered.isNull() || ordered.assignmentKey() == number.assignmentKey() ||
+               (!ordered.isNanp() && ordered.digits.endsWith(number.digits));
+    });
+}
+
 } // namespace
 
 const JudgedRun *ChannelRuns::deciding() const
@@ -127,6 +152,26 @@ const JudgedRun *ChannelRuns::deciding() const
             doubtful = &*run;
     }
     return doubtful;
+}
+
+QString selfCallTrouble(const RunFact &run, const ServiceOrder &order)
+{
+    if (run.path != Path::SelfCall || order.kind == LineKind::Analog || !run.fromDn || !run.toDn)
+        return {};
+    const NumberKey key(order);
+    const DirectoryNumber from = key.numberOf(*run.fromDn), to = key.numberOf(*run.toDn);
+    if (from.isNull() || to.isNull())
+        return {};
+    if (from == to)
+        return QString("The self-call was made from %1 to itself; it needs two numbers that may "
+                       "call each other.")
+            .arg(from.shown());
+    for (const DirectoryNumber &number : {from, to})
+        if (!isOfOrder(number, order, key))
+            return QString("The self-call was made from %1 to %2, and %3 is no number of this "
+                           "order.")
+                .arg(from.shown(), to.shown(), number.shown());
+    return {};
 }
 
 std::vector<ChannelRuns> judgeRuns(const Judging &judging)
@@ -173,9 +218,7 @@ QString whatBecame(const Judging &judging, const Fact &fact)
                 case RunStanding::Contradictory:
                     return "totals contradict each other";
                 case RunStanding::NoResult:
-                    return judged.evaluation.stoppedEarly ? "stopped early"
-                           : judged.evaluation.clockBreak ? "broken"
-                                                          : "no result";
+                    return judged.unresolved;
                 }
     QString became;
     if (run->path == Path::NtLoop)

@@ -14,7 +14,7 @@ enum class RunStanding
 {
     Passed,
     Failed,        ///< over its error limits, whenever it was stopped
-    NoResult,      ///< stopped early, too short, or with a break in its clock
+    NoResult,      ///< stopped early, too short, with a break in its clock, or no self-call
     Contradictory, ///< within limits by totals that cannot all be true
     Blocked,       ///< within limits, but behind a failed run with nothing said of what was done
 };
@@ -24,7 +24,8 @@ struct JudgedRun
     const Fact *fact = nullptr;
     RunEvaluation evaluation;
     RunStanding standing = RunStanding::NoResult;
-    QString why; ///< one sentence
+    QString why;        ///< one sentence
+    QString unresolved; ///< why there is no result, in few words
 };
 
 /// The runs that prove one channel, oldest first, and the one that decides.
@@ -85,6 +86,9 @@ void judgeRun(const Judging &, CriterionResult &);
 void judgeInstrument(const Judging &, CriterionResult &);
 void judgeQuantity(const Judging &, CriterionResult &); ///< of the quantity that the key names
 
+/// Why a self-call by its numbers is none between two numbers of the order, one sentence; empty for
+/// another path, where a number is not said or cannot be read, and where all is well.
+QString selfCallTrouble(const RunFact &run, const ServiceOrder &order);
 /// Judges the runs of every B channel that carries data, for Judging and the list of runs made.
 std::vector<ChannelRuns> judgeRuns(const Judging &judging);
 /// Every run that was made, voided ones too, with what became of it, oldest first.

@@ -19,10 +19,10 @@ public:
     QString operator()(const QString &typed) const;
     /// Grouped for reading aloud, "217-555-0143"; as typed what is no number.
     QString shown(const QString &typed) const;
+    /// Null what is no number by the order's variant.
+    DirectoryNumber numberOf(const QString &typed) const;
 
 private:
-    DirectoryNumber numberOf(const QString &typed) const; ///< null what is no number
-
     const ProtocolVariant *m_variant;
     NumberHome m_home;
 };

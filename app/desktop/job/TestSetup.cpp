@@ -29,13 +29,17 @@ QList<Channel> dataChannels(const ServiceOrder &order)
     return channels;
 }
 
+/// One that several terminals share is one number, and cannot call itself.
 std::vector<KeyOption> numbers(const ServiceOrder &order)
 {
     const NumberKey key(order);
     std::vector<KeyOption> options;
+    QStringList known;
     for (const OrderedTerminal &terminal : order.terminals)
-        if (!terminal.dn.isEmpty())
+        if (!terminal.dn.isEmpty() && !known.contains(key(terminal.dn))) {
+            known << key(terminal.dn);
             options.push_back({QChar(u'0' + terminal.number), terminal.dn, key.shown(terminal.dn)});
+        }
     return options;
 }
 

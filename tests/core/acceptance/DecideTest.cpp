@@ -652,6 +652,73 @@ private slots:
         QCOMPARE(toText(decision.criterion("run")->outcome), "met");
         QCOMPARE(decision.runs[1].result, "stopped early");
     }
+    void aSelfCallNeedsTwoNumbersOfTheOrder_data()
+    {
+        QTest::addColumn<QString>("from");
+        QTest::addColumn<QString>("to");
+        QTest::addColumn<QString>("why"); // empty where it counts
+        const auto row = [](const char *name, const char *from, const char *to, const char *why) {
+            QTest::newRow(name) << QString(from) << QString(to) << QString(why);
+        };
+        row("as ordered", "217-555-0144", "2175550143", "");
+        row("without the area code", "555-0144", "5550143", "");
+        row("with the country code", "+1 217 555 0144", "1 (217) 555-0143", "");
+        row("no numbers at all", "line 1", "line 1", "");
+        row("both of another line", "2175559999", "2175559998",
+            "The self-call was made from 217-555-9999 to 217-555-9998, and 217-555-9999 is no "
+            "number of this order.");
+        row("from another line", "2175550199", "2175550143",
+            "The self-call was made from 217-555-0199 to 217-555-0143, and 217-555-0199 is no "
+            "number of this order.");
+        row("to another line", "2175550143", "2175550199",
+            "The self-call was made from 217-555-0143 to 217-555-0199, and 217-555-0199 is no "
+            "number of this order.");
+        row("to itself", "2175550143", "(217) 555-0143",
+            "The self-call was made from 217-555-0143 to itself; it needs two numbers that may "
+            "call each other.");
+    }
+    void aSelfCallNeedsTwoNumbersOfTheOrder()
+    {
+        QFETCH(QString, from);
+        QFETCH(QString, to);
+        QFETCH(QString, why);
+        QList<QJsonObject> facts = briFacts();
+        set(facts, 15, "from_dn", from);
+        set(facts, 15, "to_dn", to);
+        const Decision decision = decided(briFields(), facts);
+        const CriterionResult *run = decision.criterion("run");
+        QCOMPARE(toText(run->outcome), why.isEmpty() ? "met" : "missing");
+        QVERIFY2(run->reason.contains(why), qPrintable(run->reason));
+        QCOMPARE(decision.runs[0].result,
+                 why.isEmpty() ? "counted" : "no self-call between two numbers of the order");
+        if (!why.isEmpty())
+            QCOMPARE(toText(decision.criterion("calls")->outcome), "missing");
+
+        // By a test line it is a call to anywhere; over its limits it has failed all the same.
+        set(facts, 15, "path", "test_line");
+        set(facts, 15, "channels", QJsonArray{"B1"});
+        QCOMPARE(decided(briFields(), facts).runs[0].result, "counted");
+        set(facts, 15, "path", "self_call");
+        set(facts, 15, "bit_errors", 100);
+        QCOMPARE(decided(briFields(), facts).runs[0].result, "failed");
+    }
+    void aSelfCallMayNameNumbersWithoutAreaCode()
+    {
+        OrderFields fields = briFields();
+        fields["protocol_variant"] = "dss1";
+        fields["spid_1"] = fields["spid_2"] = "";
+        fields["dn_1"] = "030 5550143";
+        fields["dn_2"] = "030 5550144";
+        QList<QJsonObject> facts = briFacts();
+        const auto result = [&](const char *from, const char *to) {
+            set(facts, 15, "from_dn", from);
+            set(facts, 15, "to_dn", to);
+            return decided(fields, facts).runs[0].result;
+        };
+        QCOMPARE(result("5550143", "030 5550144"), "counted");
+        QCOMPARE(result("5550143", "5550199"), "no self-call between two numbers of the order");
+        QCOMPARE(result("5550143", "5550143"), "no self-call between two numbers of the order");
+    }
     void sameInputSameBytes()
     {
         const DecisionInput in = input(briFields(), briFacts());
