@@ -118,6 +118,13 @@ private:
         const QJsonObject answers = m_setup->values();
         if (!m_setup->check())
             return false;
+        const QJsonObject head = runHead(desk().order(), answers);
+        if (head.contains("from_dn") && head.value("from_dn") == head.value("to_dn")) {
+            m_setup->tell(Error{ErrorCode::BadInput,
+                                tr("A self-call needs two numbers: call another than it is from."),
+                                "facts[0].to_dn"});
+            return false;
+        }
         const FactObjects calls = setupCalls(desk().order(), answers);
         m_setup->keep();
         takeSetup();

@@ -120,6 +120,23 @@ private slots:
         QCOMPARE(view->facts.front().fact.as<RunFact>()->erroredSeconds, 2);
     }
 
+    void aSelfCallToItsOwnNumberIsToldBeforeItIsMade()
+    {
+        JobBench bench({briFields()});
+        bench.openJob("A-1001");
+        bench.go("error_test.setup.to_dn");
+        JobBench::keys("1");
+        bench.go("error_test.setup.call");
+        JobBench::keys("o");
+        QVERIFY(showOrder(bench.records(), "A-1001")->facts.empty());
+        QCOMPARE(JobBench::focus(), QString("error_test.setup.to_dn"));
+        QVERIFY(!bench.find<EntryForm>("error_test.setup")->field("to_dn")->findings().empty());
+        JobBench::keys("2");
+        bench.go("error_test.setup.call");
+        JobBench::keys("o");
+        QCOMPARE(showOrder(bench.records(), "A-1001")->facts.size(), 2U); // call out, call in
+    }
+
     void aFieldThatIsLeftIsKept()
     {
         JobBench bench({briFields()});
