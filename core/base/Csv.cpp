@@ -92,8 +92,24 @@ QString CsvTable::value(const CsvRow &row, const QString &name) const
     return at < 0 || at >= row.fields.size() ? QString() : row.fields[at].trimmed();
 }
 
+namespace {
+
+/// As spreadsheets save "Unicode text": by its byte-order mark, or by the empty octets of two Latin
+/// letters.
+bool isUtf16(QByteArrayView bytes)
+{
+    if (bytes.startsWith("\xFF\xFE") || bytes.startsWith("\xFE\xFF"))
+        return true;
+    return bytes.size() >= 4 && !bytes[0] == !bytes[2] && !bytes[1] == !bytes[3] &&
+           !bytes[0] != !bytes[1];
+}
+
+} // namespace
+
 Result<void> checkUtf8(QByteArrayView bytes, const QString &fileName)
 {
+    if (isUtf16(bytes))
+        return failure(ErrorCode::BadInput, "is UTF-16: save it as UTF-8", fileName);
     QStringDecoder decoder(QStringDecoder::Utf8);
     int line = 1;
     for (qsizetype at = 0; at < bytes.size();) {

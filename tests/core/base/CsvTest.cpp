@@ -60,6 +60,12 @@ private slots:
         QTest::newRow("missing") << QByteArray("dn_3\n") << "f.csv: row 1: column \"a\" is missing";
         QTest::newRow("empty") << QByteArray() << "f.csv: is empty: a header row is required";
         QTest::newRow("not utf-8") << QByteArray("a\nx\nb\xC3\n") << "f.csv: line 3: is not UTF-8";
+        QTest::newRow("utf-16, little end first") << QByteArray("\xFF\xFE"
+                                                                "a\0\n\0",
+                                                                6)
+                                                  << "f.csv: is UTF-16: save it as UTF-8";
+        QTest::newRow("utf-16, big end first")
+            << QByteArray("\0a\0\n", 4) << "f.csv: is UTF-16: save it as UTF-8";
         QTest::newRow("cut off") << QByteArray("a\nx\xC3") << "f.csv: line 2: is not UTF-8";
         QTest::newRow("number 9") << QByteArray("a,dn_9\n")
                                   << "f.csv: row 1: column \"dn_9\" is not known";
