@@ -1,7 +1,5 @@
 #include "app/actions/ImportRun.h"
 
-#include <QJsonArray>
-
 namespace loopwright {
 
 namespace {
@@ -93,23 +91,12 @@ Result<ImportReport> ImportRun::run(const QByteArray &csv) const
 
 QJsonObject ImportReport::toJson() const
 {
-    QJsonArray list;
-    for (const Finding &finding : findings) {
-        QJsonObject object{{"row", finding.row},
-                           {"column", finding.field},
-                           {"code", finding.code},
-                           {"severity", severityName(finding.severity)},
-                           {"reason", finding.reason}};
-        if (!finding.repair.isEmpty())
-            object.insert("repair", finding.repair);
-        list << object;
-    }
     return {{"accepted", accepted},
             {"held", held},
             {"refused", refused},
             {"unchanged", unchanged},
             {"refused_whole", refusedWhole},
-            {"findings", list}};
+            {"findings", findingsJson(findings)}};
 }
 
 } // namespace loopwright

@@ -42,6 +42,13 @@ void Answer::tell(const Findings &findings, const QString &fileName)
         told << findingLine(finding, fileName);
 }
 
+QJsonObject errorJson(const Error &error)
+{
+    return {{"code", errorName(error.code)},
+            {"message", error.message},
+            {"place", error.place.isEmpty() ? QJsonValue() : QJsonValue(error.place)}};
+}
+
 QString oneLine(const QString &text)
 {
     QString line;

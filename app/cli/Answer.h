@@ -31,6 +31,9 @@ struct Answer
     void tell(const Findings &findings, const QString &fileName = {});
 };
 
+/// {"code", "message", "place"}; the place is null where there is none.
+QJsonObject errorJson(const Error &error);
+
 /// The text on one line, without control characters, so that what stands in a file cannot rule a
 /// terminal.
 QString oneLine(const QString &text);

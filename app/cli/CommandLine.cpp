@@ -170,13 +170,8 @@ namespace {
 ExitStatus tellError(const Error &error, bool json, QIODevice &out, QIODevice &messages)
 {
     say(messages, error.text());
-    if (json) {
-        const QJsonObject object{{"code", errorName(error.code)},
-                                 {"message", error.message},
-                                 {"place", error.place.isEmpty() ? QJsonValue(QJsonValue::Null)
-                                                                 : QJsonValue(error.place)}};
-        out.write(canonicalJson(QJsonObject{{"error", object}}) + "\n");
-    }
+    if (json)
+        out.write(canonicalJson(QJsonObject{{"error", errorJson(error)}}) + "\n");
     return exitStatusOf(error.code);
 }
 

@@ -1,8 +1,26 @@
 #include "core/base/Finding.h"
 
+#include <QJsonObject>
+
 #include <algorithm>
 
 namespace loopwright {
+
+QJsonArray findingsJson(const Findings &findings)
+{
+    QJsonArray list;
+    for (const Finding &finding : findings) {
+        QJsonObject object{{"row", finding.row},
+                           {"column", finding.field},
+                           {"code", finding.code},
+                           {"severity", severityName(finding.severity)},
+                           {"reason", finding.reason}};
+        if (!finding.repair.isEmpty())
+            object.insert("repair", finding.repair);
+        list << object;
+    }
+    return list;
+}
 
 QString severityName(Severity severity)
 {

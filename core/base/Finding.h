@@ -3,6 +3,7 @@
 // sentence, and the repair where only one is possible. Findings are collected, never thrown, and
 // never stop the others.
 
+#include <QJsonArray>
 #include <QString>
 
 #include <vector>
@@ -30,6 +31,8 @@ struct Finding
 
 using Findings = std::vector<Finding>;
 
+/// [{"row","column","code","severity","reason"}], with "repair" where there is one.
+QJsonArray findingsJson(const Findings &findings);
 /// "note", "warning" or "error".
 QString severityName(Severity severity);
 /// Note for an empty list.

@@ -2,8 +2,12 @@
 
 #include "core/base/Csv.h"
 #include "core/errortest/SecondStamp.h"
+#include "core/errortest/SecondsRows.h"
+
+#include <QRegularExpression>
 
 #include <algorithm>
+#include <span>
 
 namespace loopwright {
 
@@ -53,84 +57,38 @@ bool hasDigit(const QString &text)
     return std::any_of(text.begin(), text.end(), [](QChar c) { return c.isDigit(); });
 }
 
-/// The rows of a file, whatever separates its columns. Comments and blank lines are passed over.
-class Rows
+/// A field as it can stand in a message: not too long, and what cannot be seen is spelled out.
+QString shown(const QString &field)
 {
-public:
-    explicit Rows(QByteArrayView bytes)
-        : m_rest(bytes)
-        , m_lineEnd(bytes.contains('\n') ? '\n' : '\r') // as terminals log what a port sends
-    {
-    }
-
-    bool next();
-    int row() const { return m_row; }
-    const QStringList &fields() const { return m_fields; }
-    const QString &trouble() const { return m_trouble; }
-
-private:
-    void split(QByteArrayView line);
-    void splitAtBlanks(QByteArrayView line);
-
-    QByteArrayView m_rest;
-    char m_lineEnd;
-    int m_row = 0;
-    char m_separator = 0; ///< 0: not known yet
-    QStringList m_fields;
-    QString m_trouble;
-};
-
-bool Rows::next()
-{
-    while (!m_rest.isEmpty()) {
-        const auto end = m_rest.indexOf(m_lineEnd);
-        const QByteArrayView line = (end < 0 ? m_rest : m_rest.first(end)).trimmed();
-        m_rest = end < 0 ? QByteArrayView() : m_rest.sliced(end + 1);
-        ++m_row;
-        if (line.isEmpty() || line.startsWith('#'))
-            continue;
-        split(line);
-        return true;
-    }
-    return false;
+    QString text;
+    for (const QChar c : field.left(60))
+        text += c.isPrint() ? QString(c)
+                            : "\\u" + QString::number(c.unicode(), 16).rightJustified(4, '0');
+    return '"' + text + '"';
 }
 
-void Rows::split(QByteArrayView line)
+/// Digits behind a sign or none. QString's own reading ends at a NUL and drops what follows.
+std::optional<qint64> countOf(const QString &text)
 {
-    if (m_separator == 0) {
-        m_separator = ' ';
-        for (const char candidate : {'\t', ';', ','})
-            if (m_separator == ' ' && line.contains(candidate))
-                m_separator = candidate;
-    }
-    m_fields.clear();
-    m_trouble.clear();
-    if (m_separator == ' ') {
-        splitAtBlanks(line);
-        return;
-    }
-    CsvScanner scanner(line, m_separator);
-    scanner.next();
-    m_trouble = scanner.trouble();
-    for (const std::string_view field : scanner.fields())
-        m_fields << QString::fromUtf8(field.data(), qsizetype(field.size())).trimmed();
+    static const QRegularExpression form(R"(\A[+-]?[0-9]+\z)");
+    bool isNumber = false;
+    const qint64 count = text.toLongLong(&isNumber);
+    return isNumber && form.match(text).hasMatch() ? std::optional(count) : std::nullopt;
 }
 
-void Rows::splitAtBlanks(QByteArrayView line)
+/// Why a text is no second.
+QString stampTrouble(const QString &text)
 {
-    m_fields = QString::fromUtf8(line).simplified().split(' ');
-    // A blank between date and time, or between time and AM or PM, separates no columns.
-    if (m_fields.size() > 1 && m_fields[0].size() >= 8 && !m_fields[0].contains(':') &&
-        m_fields[1].contains(':')) {
-        const QString time = m_fields.takeAt(1);
-        m_fields[0] += ' ' + time;
-    }
-    if (m_fields.size() > 1 &&
-        (m_fields[1].compare(QStringLiteral("AM"), Qt::CaseInsensitive) == 0 ||
-         m_fields[1].compare(QStringLiteral("PM"), Qt::CaseInsensitive) == 0)) {
-        const QString half = m_fields.takeAt(1);
-        m_fields[0] += ' ' + half;
-    }
+    static const QRegularExpression dayFirst(R"(\A(?:1[3-9]|2\d|3[01])/(?:0?[1-9]|1[0-2])/\d{4})");
+    if (dayFirst.match(text).hasMatch())
+        return shown(text) + " is no date: with strokes the month stands first (12/31/2026); "
+                             "or write 2026-12-31";
+    return shown(text) + " is neither a count of seconds nor a time";
+}
+
+QString placeOf(const Finding &finding)
+{
+    return QString("row %1, column %2").arg(QString::number(finding.row), finding.field);
 }
 
 class Reader
@@ -148,7 +106,7 @@ public:
 private:
     Result<void> readHeader(const QStringList &names);
     void guessColumns(qsizetype count);
-    void readRow(const Rows &rows);
+    void readRow(const SecondsRows &rows);
     bool follows(int row, const QString &text);
     std::optional<Second> errorsOf(int row, const QStringList &fields);
     std::optional<bool> lostOf(int row, const QStringList &fields);
@@ -172,9 +130,8 @@ void Reader::odd(int row, const char *code, Column column, const QString &reason
     if (m_file.findings.size() < maxFindings)
         m_file.findings.push_back(
             {Severity::Error, code, reason, {}, columnNames[column].first(), row});
-    else if (m_file.findings.size() == maxFindings)
-        m_file.findings.push_back(
-            {Severity::Error, "more", "further rows are odd and are not named", {}, {}, row});
+    else
+        ++m_file.furtherFindings;
 }
 
 QString Reader::field(const QStringList &fields, Column column) const
@@ -191,8 +148,7 @@ Result<void> Reader::readHeader(const QStringList &names)
             continue;
         if (column < 0)
             return failure(ErrorCode::BadInput,
-                           QString("column \"%1\" is not known").arg(names[i].left(60)),
-                           m_fileName);
+                           QString("column %1 is not known").arg(shown(names[i])), m_fileName);
         if (m_at[column] >= 0)
             return failure(ErrorCode::BadInput,
                            QString("column \"%1\" is there twice").arg(columnNames[column].first()),
@@ -200,7 +156,7 @@ Result<void> Reader::readHeader(const QStringList &names)
         m_at[column] = i;
     }
     for (const Column column : {SecondColumn, ErrorsColumn})
-        if (m_at[column] < 0)
+        if (m_at[column] < 0 && !(column == SecondColumn && m_width == 1)) // errors alone
             return failure(ErrorCode::BadInput,
                            QString("column \"%1\" is missing").arg(columnNames[column].first()),
                            m_fileName);
@@ -222,12 +178,10 @@ void Reader::guessColumns(qsizetype count)
 bool Reader::follows(int row, const QString &text)
 {
     const auto stamp = SecondStamp::parse(text);
-    const QString shown = text.left(60);
     if (!stamp || stamp->kind != m_kind.value_or(stamp->kind)) {
         odd(row, "second", SecondColumn,
-            QString(stamp ? "\"%1\" is another kind of time than in the rows before"
-                          : "\"%1\" is neither a count of seconds nor a time")
-                .arg(shown));
+            stamp ? shown(text) + " is another kind of time than in the rows before"
+                  : stampTrouble(text));
         ++m_lastSecond; // taken for the one it should be
         m_lastMs += 1000;
         return false;
@@ -251,13 +205,15 @@ bool Reader::follows(int row, const QString &text)
     }
     if (second <= m_lastSecond) {
         odd(row, second == m_lastSecond ? "doubled" : "back", SecondColumn,
-            QString(second == m_lastSecond ? "second \"%1\" is there twice"
-                                           : "second \"%1\" goes back in time")
-                .arg(shown));
+            "second " + shown(text) +
+                (second == m_lastSecond ? " is there twice" : " goes back in time"));
         return false;
     }
+    const qint64 missing = second - m_lastSecond - 1;
     odd(row, "gap", SecondColumn,
-        QString("%1 s are missing before \"%2\"").arg(second - m_lastSecond - 1).arg(shown));
+        QString(missing == 1 ? "%1 s is missing before " : "%1 s are missing before ")
+                .arg(missing) +
+            shown(text));
     m_lastSecond = second;
     m_lastMs = ms;
     return false;
@@ -270,7 +226,7 @@ std::optional<bool> Reader::lostOf(int row, const QStringList &fields)
         return false;
     if (yesWords.contains(text))
         return true;
-    odd(row, "sync_lost", LostColumn, QString("\"%1\" is neither yes nor no").arg(text.left(60)));
+    odd(row, "sync_lost", LostColumn, shown(text) + " is neither yes nor no");
     return std::nullopt;
 }
 
@@ -278,26 +234,24 @@ std::optional<Second> Reader::errorsOf(int row, const QStringList &fields)
 {
     const auto lost = lostOf(row, fields);
     const QString text = field(fields, ErrorsColumn);
-    bool isNumber = false;
-    const qint64 errors = text.toLongLong(&isNumber);
+    const auto errors = countOf(text);
     if (!lost)
         return std::nullopt;
     if (lostWords.contains(text.toLower()) || (*lost && text.isEmpty()))
         return Second(std::nullopt);
-    if (!isNumber || errors < 0) {
-        odd(row, "bit_errors", ErrorsColumn,
-            QString("\"%1\" is not a number of bit errors").arg(text.left(60)));
+    if (!errors || *errors < 0) {
+        odd(row, "bit_errors", ErrorsColumn, shown(text) + " is not a number of bit errors");
         return std::nullopt;
     }
-    if (errors > m_bitsPerSecond) {
+    if (*errors > m_bitsPerSecond) {
         odd(row, "too_many", ErrorsColumn,
-            QString("%1 bit errors in a second of %2 bits").arg(errors).arg(m_bitsPerSecond));
+            QString("%1 bit errors in a second of %2 bits").arg(*errors).arg(m_bitsPerSecond));
         return std::nullopt;
     }
-    return *lost ? Second(std::nullopt) : Second(errors);
+    return *lost ? Second(std::nullopt) : Second(*errors);
 }
 
-void Reader::readRow(const Rows &rows)
+void Reader::readRow(const SecondsRows &rows)
 {
     QStringList fields = rows.fields();
     while (fields.size() > m_width && fields.last().isEmpty())
@@ -306,7 +260,10 @@ void Reader::readRow(const Rows &rows)
         fields.size() <= std::max(m_at[SecondColumn], m_at[ErrorsColumn])) {
         odd(rows.row(), "columns", SecondColumn,
             rows.trouble().isEmpty()
-                ? QString("has %1 columns, and %2 are wanted").arg(fields.size()).arg(m_width)
+                ? QString(fields.size() == 1 ? "has %1 column" : "has %1 columns")
+                          .arg(fields.size()) +
+                      QString(m_width == 1 ? ", and %1 is wanted" : ", and %1 are wanted")
+                          .arg(m_width)
                 : rows.trouble());
         ++m_lastSecond;
         m_lastMs += 1000;
@@ -324,7 +281,7 @@ Result<SecondsFile> Reader::read(const QByteArray &bytes)
     QByteArrayView body = bytes;
     if (body.startsWith("\xEF\xBB\xBF"))
         body = body.sliced(3);
-    Rows rows(body);
+    SecondsRows rows(body);
     bool first = true;
     while (rows.next()) {
         if (m_file.seconds.size() >= mostSeconds)
@@ -357,11 +314,20 @@ Result<SecondList> SecondsFile::accepted(const QString &fileName) const
         return seconds;
     const Finding &first = findings.front();
     QString message = first.reason;
-    if (findings.size() > 1)
-        message += QString(" (and %1 more)").arg(findings.size() - 1);
-    return failure(
-        ErrorCode::BadInput, message,
-        QString("%1: row %2, column %3").arg(fileName, QString::number(first.row), first.field));
+    if (const qint64 more = qint64(findings.size()) - 1 + furtherFindings; more > 0)
+        message += QString(" (and %1 more)").arg(more);
+    return failure(ErrorCode::BadInput, message, fileName + ": " + placeOf(first));
+}
+
+QStringList SecondsFile::findingLines(std::size_t most) const
+{
+    QStringList lines;
+    for (const Finding &finding : std::span(findings).first(std::min(most, findings.size())))
+        lines << placeOf(finding) + ": " + finding.reason;
+    const qint64 more = qint64(findings.size()) + furtherFindings - lines.size();
+    if (more > 0)
+        lines << (more == 1 ? QString("1 more is odd") : QString("%1 more are odd").arg(more));
+    return lines;
 }
 
 Result<SecondsFile> readSecondsFile(const QByteArray &bytes, const QString &fileName,

@@ -1,7 +1,7 @@
 #pragma once
 // Reads a file of errors per second: the columns `second,bit_errors[,sync_lost]`, and what test
 // sets export: comma, semicolon, tab or blanks between the columns; a header or none; counters or
-// times; comment lines that begin with #; errors alone, one a line.
+// times; comment lines that begin with #; errors alone, one a line, with a header or without.
 
 #include "core/base/Finding.h"
 #include "core/base/Result.h"
@@ -15,13 +15,18 @@ namespace loopwright {
 struct SecondsFile
 {
     SecondList seconds;
-    /// One per odd row, with its row in the file: not a number, more errors than bits, a gap, a
-    /// second given twice, time going back. A file with any finding in error is not evaluated.
+    /// What is odd, with its row in the file: not a number, more errors than bits, a gap, a second
+    /// given twice, time going back. All are errors, and a file with any is not evaluated. The
+    /// first thousand; of the others only the number is kept.
     Findings findings;
+    qint64 furtherFindings = 0;
 
-    /// The seconds; BadInput with the first odd row and the number of the others where there are
+    /// The seconds; BadInput with the first finding and the number of the others where there are
     /// any.
     Result<SecondList> accepted(const QString &fileName) const;
+    /// "row 2, column bit_errors: …" for each of the first `most` findings, and a line that says
+    /// how many more there are.
+    QStringList findingLines(std::size_t most) const;
 };
 
 /// BadInput for the whole file where it is not UTF-8, holds no second, lacks a column, or names an

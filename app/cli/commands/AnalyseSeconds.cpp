@@ -1,8 +1,8 @@
 #include "app/cli/commands/AnalyseSeconds.h"
 
 #include "app/cli/Files.h"
+#include "app/cli/SecondsInput.h"
 #include "app/cli/SummaryText.h"
-#include "core/errortest/SecondsFile.h"
 
 namespace loopwright {
 
@@ -28,13 +28,10 @@ public:
         const auto file = readSecondsFile(*bytes, fileNameOf(m_file), m_rate, m_ignored);
         if (!file)
             return failure(file.error());
-        const auto seconds = file->accepted(fileNameOf(m_file));
-        if (!seconds)
-            return failure(seconds.error());
-        const ErrorSummary summary = evaluateSeconds(*seconds, m_rate);
-        Answer answer = Answer::of(summary.toJson(), summaryText(summary));
-        answer.tell(file->findings, fileNameOf(m_file));
-        return answer;
+        if (!file->findings.empty())
+            return refusedSeconds(*file, fileNameOf(m_file));
+        const ErrorSummary summary = evaluateSeconds(file->seconds, m_rate);
+        return Answer::of(summary.toJson(), summaryText(summary));
     }
 
 private:

@@ -2,8 +2,8 @@
 
 #include "app/cli/Files.h"
 #include "app/cli/Picture.h"
+#include "app/cli/SecondsInput.h"
 #include "app/print/SecondsStrip.h"
-#include "core/errortest/SecondsFile.h"
 
 namespace loopwright {
 
@@ -30,15 +30,15 @@ public:
         const auto file = readSecondsFile(*bytes, fileNameOf(m_file), m_rate);
         if (!file)
             return failure(file.error());
-        const auto seconds = file->accepted(fileNameOf(m_file));
-        if (!seconds)
-            return failure(seconds.error());
-        const auto marks = classify(*seconds, m_rate);
-        const bool running = m_planned > qint64(seconds->size());
-        const StripData data{*seconds, marks, m_rate, m_planned, running};
+        if (!file->findings.empty())
+            return refusedSeconds(*file, fileNameOf(m_file));
+        const SecondList &seconds = file->seconds;
+        const auto marks = classify(seconds, m_rate);
+        const bool running = m_planned > qint64(seconds.size());
+        const StripData data{seconds, marks, m_rate, m_planned, running};
         LOOPWRIGHT_TRY(writePicture(
             m_out, {[&data] { return stripPng(data); }, [&data] { return stripSvg(data); }}));
-        return Answer::of(QJsonObject{{"picture", m_out}, {"seconds", qint64(seconds->size())}},
+        return Answer::of(QJsonObject{{"picture", m_out}, {"seconds", qint64(seconds.size())}},
                           m_out + "\n");
     }
 

@@ -16,6 +16,8 @@ namespace loopwright {
 
 namespace {
 
+constexpr std::size_t findingsShown = 12; ///< of a file of seconds, before the panel grows too long
+
 /// Counts of a summary under the keys of a run fact.
 constexpr std::pair<const char *, qint64 ErrorCounts::*> totals[] = {
     {"bit_errors", &ErrorCounts::bitErrors},
@@ -241,20 +243,21 @@ bool RunEntry::takeFile(const QString &path)
     const auto bytes = readWholeFile(path);
     const auto read = bytes ? readSecondsFile(*bytes, name, rateOf(m_desk.order(), m_setup))
                             : Result<SecondsFile>(failure(bytes.error()));
-    const auto seconds = read ? read->accepted(name) : Result<SecondList>(failure(read.error()));
-    if (!seconds) {
+    if (!read || !read->findings.empty()) {
         m_entering = true;
         showState();
-        m_counts->tell(Sign::Failed, seconds.error().text());
+        m_counts->tell(Sign::Failed, read ? tr("%1 is not taken:").arg(name) + '\n' +
+                                                read->findingLines(findingsShown).join('\n')
+                                          : read.error().text());
         return false;
     }
     RunLog log = m_clock->log();
-    log.import(*seconds);
+    log.import(read->seconds);
     m_clock->setLog(log);
     keepLog();
     fillCounts();
     showState();
-    m_counts->tell(Sign::Note, tr("%1 seconds taken from %2.").arg(seconds->size()).arg(name));
+    m_counts->tell(Sign::Note, tr("%1 seconds taken from %2.").arg(read->seconds.size()).arg(name));
     takeFocus();
     return true;
 }

@@ -215,6 +215,42 @@ private slots:
         QCOMPARE(object["bits"].toInt(), 20 * 64000);
     }
 
+    void everyOddRowOfSecondsIsNamed()
+    {
+        const QString odd = file("odd.csv", "second,bit_errors\n0,x\n1,0\n3,0\n4,y\n");
+        const QList<QStringList> commands{
+            {"analyse", "seconds", odd, "--rate", "64000"},
+            {"strip", odd, "--out", m_folder.filePath("odd.png")},
+        };
+        for (const QStringList &words : commands) {
+            const Answered told = call(words);
+            COMPARE_STATUS(told, ExitStatus::BadInput);
+            QCOMPARE(told.out, QByteArray());
+            QCOMPARE(told.messages,
+                     QByteArray("loopwright-cli: odd.csv: row 2, column bit_errors: \"x\" is not a "
+                                "number of bit errors\n"
+                                "loopwright-cli: odd.csv: row 4, column second: 1 s is missing "
+                                "before \"3\"\n"
+                                "loopwright-cli: odd.csv: row 5, column bit_errors: \"y\" is not a "
+                                "number of bit errors\n"));
+            const Answered json = call(words + QStringList{"--json"});
+            COMPARE_STATUS(json, ExitStatus::BadInput);
+            QCOMPARE(json.errorCode(), QString("bad_input"));
+            QCOMPARE(json.errorPlace(), QString("odd.csv: row 2, column bit_errors"));
+            const QJsonArray findings = json.object()["findings"].toArray();
+            QCOMPARE(findings.size(), 3);
+            QCOMPARE(findings[1].toObject()["row"].toInt(), 4);
+            QCOMPARE(findings[1].toObject()["code"].toString(), QString("gap"));
+            QVERIFY(!QFile::exists(m_folder.filePath("odd.png")));
+        }
+        QByteArray csv = "0,0\n";
+        for (int n = 0; n < 150; ++n)
+            csv += "0,0\n";
+        const Answered many = call({"analyse", "seconds", file("m.csv", csv), "--rate", "64000"});
+        QCOMPARE(many.messages.count('\n'), 101);
+        QVERIFY(many.messages.endsWith("m.csv: 50 more are odd\n"));
+    }
+
     void anUndefinedRatioIsNull()
     {
         QByteArray csv = "second,bit_errors\n";

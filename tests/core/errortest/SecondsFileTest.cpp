@@ -43,6 +43,7 @@ private slots:
         row("no header", "0,0\n1,2\n", "0 2");
         row("no header, sync first", "0,L\n1,2\n", "L 2");
         row("errors alone", "0\n0\n17\nL\n", "0 0 17 L");
+        row("errors alone, header", "bit_errors\n0\n17\nL\n", "0 17 L");
         row("comments", "# a test set\n\n# \"odd, quote\nsecond,bit_errors\n# more\n5,1\n\n6,2\n",
             "1 2");
         row("blanks at the end", "1 0 \n2 0\t\n", "0 0");
@@ -127,6 +128,8 @@ private slots:
         QTest::newRow("comments alone") << QByteArray("# x\n\n") << "holds no second";
         QTest::newRow("header alone") << QByteArray("second,bit_errors\n") << "holds no second";
         QTest::newRow("not UTF-8") << QByteArray("second,bit_errors\n0,\xff\n") << "UTF-8";
+        QTest::newRow("UTF-16") << QByteArray("s\0,\0b\0e\0\n\0", 10)
+                                << "is UTF-16: save it as UTF-8";
         QTest::newRow("unknown column")
             << QByteArray("second,bit_errors,level\n0,0,0\n") << "\"level\" is not known";
         QTest::newRow("twice") << QByteArray("second,bit_errors,errors\n0,0,0\n")
@@ -135,6 +138,8 @@ private slots:
             << QByteArray("second,sync_lost\n0,0\n") << "\"bit_errors\" is missing";
         QTest::newRow("no second")
             << QByteArray("bit_errors,sync_lost\n0,0\n") << "\"second\" is missing";
+        QTest::newRow("column with a control character")
+            << QByteArray("second,bit_errors,a\x07\n0,0,0\n") << "\"a\\u0007\" is not known";
     }
     void refusesWholeFiles()
     {
@@ -181,8 +186,52 @@ private slots:
             bytes += "0,0\n";
         const auto file = readSecondsFile(bytes, "f.csv", rate);
         QVERIFY(file);
-        QCOMPARE(file->findings.size(), 1001u);
-        QCOMPARE(file->findings.back().code, "more");
+        QCOMPARE(file->findings.size(), 1000u);
+        QCOMPARE(file->furtherFindings, 49'000);
+        QVERIFY(file->accepted("f").error().message.endsWith("(and 49999 more)"));
+        QCOMPARE(file->findingLines(2),
+                 (QStringList{"row 2, column second: second \"0\" is there twice",
+                              "row 3, column second: second \"0\" is there twice",
+                              "49998 more are odd"}));
+    }
+
+    void namesEveryOddRow()
+    {
+        const auto file = readSecondsFile("second,bit_errors\n0,x\n1,y\n2,1\n3,z\n", "f", rate);
+        QVERIFY(file);
+        QCOMPARE(file->findingLines(10),
+                 (QStringList{"row 2, column bit_errors: \"x\" is not a number of bit errors",
+                              "row 3, column bit_errors: \"y\" is not a number of bit errors",
+                              "row 5, column bit_errors: \"z\" is not a number of bit errors"}));
+        QCOMPARE(file->findingLines(2).last(), "1 more is odd");
+    }
+
+    void saysWhatIsOdd_data()
+    {
+        QTest::addColumn<QByteArray>("bytes");
+        QTest::addColumn<QString>("line");
+        QTest::newRow("NUL behind the number")
+            << QByteArray("0,1\n1,5\0\n", 9)
+            << "row 2, column bit_errors: \"5\\u0000\" is not a number of bit errors";
+        QTest::newRow("escape") << QByteArray("0,1\n\x1b[31m,5\n")
+                                << "row 2, column second: \"\\u001b[31m\" is neither a count of "
+                                   "seconds nor a time";
+        QTest::newRow("day first")
+            << QByteArray("31/12/2026 09:15:00,0\n")
+            << "row 1, column second: \"31/12/2026 09:15:00\" is no date: with strokes the month "
+               "stands first (12/31/2026); or write 2026-12-31";
+        QTest::newRow("one missing")
+            << QByteArray("0,1\n2,1\n") << "row 2, column second: 1 s is missing before \"2\"";
+        QTest::newRow("one column")
+            << QByteArray("0,1\n1\n") << "row 2, column second: has 1 column, and 2 are wanted";
+    }
+    void saysWhatIsOdd()
+    {
+        QFETCH(QByteArray, bytes);
+        QFETCH(QString, line);
+        const auto file = readSecondsFile(bytes, "f", rate);
+        QVERIFY(file);
+        QCOMPARE(file->findingLines(10), QStringList{line});
     }
 
     void readsWhatWasWritten()
