@@ -28,6 +28,23 @@ CLI::Option *bind(CLI::App &app, const char *name, const char *help, Given given
     return option;
 }
 
+/// Assigns a number within the range to `target`.
+template<class Target>
+auto numberReader(Target &target, double min, double max)
+{
+    return [&target, min, max](const QString &value) {
+        bool read = false;
+        const double found = value.toDouble(&read);
+        if (!read || !std::isfinite(found) || found < min || found > max)
+            return QString("must be a number from %1 to %2, not \"%3\"")
+                .arg(min)
+                .arg(max)
+                .arg(value);
+        target = found;
+        return QString();
+    };
+}
+
 } // namespace
 
 void Options::text(const char *name, QString &target, const char *help, Given given)
@@ -83,17 +100,13 @@ void Options::integer(const char *name, qint64 &target, qint64 min, qint64 max, 
 void Options::number(const char *name, double &target, double min, double max, const char *help,
                      Given given)
 {
-    bind(m_app, name, help, given, [&target, min, max](const QString &value) {
-        bool read = false;
-        const double found = value.toDouble(&read);
-        if (!read || !std::isfinite(found) || found < min || found > max)
-            return QString("must be a number from %1 to %2, not \"%3\"")
-                .arg(min)
-                .arg(max)
-                .arg(value);
-        target = found;
-        return QString();
-    });
+    bind(m_app, name, help, given, numberReader(target, min, max));
+}
+
+void Options::number(const char *name, std::optional<double> &target, double min, double max,
+                     const char *help)
+{
+    bind(m_app, name, help, Given::IfWanted, numberReader(target, min, max));
 }
 
 void Options::word(const char *name, QString &target, const QStringList &words, const char *help,

@@ -49,6 +49,8 @@ public:
                  Given given = Given::IfWanted);
     void number(const char *name, double &target, double min, double max, const char *help,
                 Given given = Given::IfWanted);
+    void number(const char *name, std::optional<double> &target, double min, double max,
+                const char *help);
     /// One of the words.
     void word(const char *name, QString &target, const QStringList &words, const char *help,
               Given given = Given::IfWanted);

@@ -169,13 +169,23 @@ QString proofSentence(qint64 errors, qint64 bits, qint64 seconds, double confide
 {
     if (bits <= 0)
         return "nothing compared yet";
-    const QString count = errors == 0   ? QString("no error")
-                          : errors == 1 ? QString("1 error")
-                                        : QString("%1 errors").arg(errors);
+    const QString count = errors == 0 ? QString("no error") : countText(errors, "error");
     return QString("%1 in %2: BER below %3 with %4 % confidence")
         .arg(count, durationText(seconds),
              roundedUp(std::min(1.0, poissonUpper({errors, bits, confidence})), 2),
-             QString::number(confidence * 100, 'g', 6));
+             percentText(confidence));
+}
+
+QString percentText(double confidence)
+{
+    constexpr int usualDigits = 6;
+    constexpr int mostDigits = 17; // tell any two numbers apart
+    const double percent = confidence * 100;
+    QString text = QString::number(percent, 'g', usualDigits);
+    for (int digits = usualDigits + 1; digits <= mostDigits && percent < 100 && text == "100";
+         ++digits)
+        text = QString::number(percent, 'g', digits);
+    return text;
 }
 
 QString durationText(qint64 seconds)
@@ -185,6 +195,11 @@ QString durationText(qint64 seconds)
     if (minutes < 60)
         return QString("%1:%2").arg(minutes).arg(two(seconds % 60));
     return QString("%1:%2:%3").arg(minutes / 60).arg(two(minutes % 60), two(seconds % 60));
+}
+
+QString countText(qint64 count, const QString &noun)
+{
+    return QString::number(count) + ' ' + noun + (count == 1 ? "" : "s");
 }
 
 } // namespace loopwright

@@ -69,7 +69,8 @@ struct ProofVerdict
 
     bool operator==(const ProofVerdict &) const = default;
 };
-/// `target` above 0; `bitsPerSecond` at least 1. No bits at all prove nothing.
+/// `target` above 0; `bitsPerSecond` at least 1. No bits at all prove nothing. With a `confidence`
+/// below one half the lower bound lies above the upper one, and the verdict means nothing.
 ProofVerdict prove(qint64 errors, qint64 bits, double bitsPerSecond, double target,
                    double confidence);
 
@@ -86,7 +87,13 @@ double secondsNeeded(double target, double bitsPerSecond, double confidence, qin
 /// where there are no bits.
 QString proofSentence(qint64 errors, qint64 bits, qint64 seconds, double confidence);
 
+/// "95", "99.9999999": a confidence in percent, with as many digits as tell it from 100.
+QString percentText(double confidence);
+
 /// "9:40", "1:18:00"; minutes at least.
 QString durationText(qint64 seconds);
+
+/// "1 bit error", "2 bit errors": `noun` is given in the singular and takes an s.
+QString countText(qint64 count, const QString &noun);
 
 } // namespace loopwright

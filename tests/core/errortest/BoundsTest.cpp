@@ -220,6 +220,9 @@ private slots:
                                  << "no error in 7:51: BER below 1.0e-7 with 95 % confidence";
         QTest::newRow("hours") << qint64(0) << qint64(4680) << 0.999
                                << "no error in 1:18:00: BER below 2.4e-8 with 99.9 % confidence";
+        QTest::newRow("nearly sure")
+            << qint64(0) << qint64(900) << 0.999999999
+            << "no error in 15:00: BER below 3.6e-7 with 99.9999999 % confidence";
         QTest::newRow("nothing") << qint64(0) << qint64(0) << 0.95 << "nothing compared yet";
     }
     void saysWhatIsProved()
@@ -229,6 +232,22 @@ private slots:
         QFETCH(double, confidence);
         QFETCH(QString, sentence);
         QCOMPARE(proofSentence(errors, seconds * 64000, seconds, confidence), sentence);
+    }
+
+    void noConfidenceIsAHundredPercent()
+    {
+        QCOMPARE(percentText(0.95), QString("95"));
+        QCOMPARE(percentText(0.999), QString("99.9"));
+        QCOMPARE(percentText(0.99999949), QString("99.9999"));
+        QCOMPARE(percentText(0.99999951), QString("99.99995"));
+        QVERIFY(percentText(std::nextafter(1.0, 0.0)).startsWith("99.9999999999999"));
+    }
+
+    void countsWithTheirNoun()
+    {
+        QCOMPARE(countText(0, "bit"), QString("0 bits"));
+        QCOMPARE(countText(1, "bit error"), QString("1 bit error"));
+        QCOMPARE(countText(2, "bit error"), QString("2 bit errors"));
     }
 
     void refusesWhatMakesNoSense()
