@@ -25,11 +25,17 @@ QString summaryText(const ErrorSummary &summary)
         .add("Severely errored",
              QString("%1, ratio %2").arg(summary.severelyErroredSeconds).arg(ratio(summary.sesr)))
         .add("Error-free", QString::number(summary.errorFreeSeconds))
+        .add("Longest error-free", durationText(summary.longestErrorFree))
+        .add("Worst second", countText(summary.worstSecond, "bit error"))
+        .add("Errors together",
+             summary.errorsPerErroredSecond
+                 ? shortNumber(*summary.errorsPerErroredSecond) + " in a second with bit errors"
+                 : QString())
         .add("Losses of sync",
              QString("%1, in all %2 s").arg(summary.syncLosses).arg(summary.outOfSyncSeconds))
-        .add("Bit errors", QString("%1 in %2 bits, ratio %3")
+        .add("Bit errors", QString("%1 in %2, ratio %3")
                                .arg(summary.bitErrors)
-                               .arg(summary.bits)
+                               .arg(countText(summary.bits, "bit"))
                                .arg(ratio(summary.ber)))
         .add("True ratio",
              summary.berUpper95

@@ -1,6 +1,7 @@
 #include "core/errortest/SecondsFile.h"
 
 #include "core/base/Csv.h"
+#include "core/errortest/Bounds.h"
 #include "core/errortest/SecondStamp.h"
 #include "core/errortest/SecondsRows.h"
 
@@ -245,7 +246,8 @@ std::optional<Second> Reader::errorsOf(int row, const QStringList &fields)
     }
     if (*errors > m_bitsPerSecond) {
         odd(row, "too_many", ErrorsColumn,
-            QString("%1 bit errors in a second of %2 bits").arg(*errors).arg(m_bitsPerSecond));
+            QString("%1 in a second of %2")
+                .arg(countText(*errors, "bit error"), countText(m_bitsPerSecond, "bit")));
         return std::nullopt;
     }
     return *lost ? Second(std::nullopt) : Second(*errors);

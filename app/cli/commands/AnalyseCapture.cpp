@@ -38,9 +38,12 @@ public:
         auto analyser = CaptureAnalyser::make(captureOptions());
         if (!analyser)
             return failure(std::move(analyser).error());
-        LOOPWRIGHT_TRY(feed(*analyser, context.progress("analysing")));
+        const auto octets = feed(*analyser, context.progress("analysing"));
+        if (!octets)
+            return failure(octets.error());
         const CaptureResult result = analyser->finish();
-        return Answer::of(result.toJson(), text(result), result.found.has_value());
+        return Answer::of(result.toJson(), text(result) + shortness(*octets, result),
+                          result.found.has_value());
     }
 
 private:
@@ -59,10 +62,13 @@ private:
         return options;
     }
 
-    Result<void> feed(CaptureAnalyser &analyser, const Progress &progress) const
+    /// Returns how many octets the file holds.
+    Result<qint64> feed(CaptureAnalyser &analyser, const Progress &progress) const
     {
         QFile file(m_file);
-        if (QFileInfo(m_file).isDir() || !file.open(QIODevice::ReadOnly))
+        if (QFileInfo(m_file).isDir())
+            return failure(ErrorCode::BadInput, "is a folder, not a file", m_file);
+        if (!file.open(QIODevice::ReadOnly))
             return failure(ErrorCode::BadInput, "cannot be read: " + file.errorString(), m_file);
         QByteArray piece(pieceOctets, Qt::Uninitialized);
         qint64 done = 0;
@@ -72,7 +78,7 @@ private:
                 return failure(ErrorCode::BadInput, "cannot be read: " + file.errorString(),
                                m_file);
             if (got == 0)
-                return {};
+                return done;
             analyser.feed(QByteArrayView(piece.constData(), got));
             done += got;
             if (progress)
@@ -90,11 +96,25 @@ private:
         for (const SyncLoss &loss : result.losses)
             text += wrapped(result.lossSentence(loss)) + "\n";
         for (const Slip &slip : result.slips)
-            text += QString("Slip in second %1: %2 bits %3\n")
+            text += QString("Slip in second %1: %2 %3\n")
                         .arg(slip.second)
-                        .arg(std::abs(slip.bits))
+                        .arg(countText(std::abs(slip.bits), "bit"))
                         .arg(slip.bits > 0 ? "lost" : "put in");
         return text;
+    }
+
+    /// Why there is no second to count; empty where there is one.
+    QString shortness(qint64 octets, const CaptureResult &result) const
+    {
+        const qint64 rate = result.found ? result.found->rate : m_rate;
+        const qint64 octetsOfSecond = rate > 64000 ? 16000 : 8000; // two B channels together
+        if (octets == 0 || octets >= octetsOfSecond)
+            return {};
+        return wrapped(QString("The file is shorter than one second: %1, and a second has %2. Only "
+                               "whole seconds are counted.")
+                           .arg(countText(octets, "octet"))
+                           .arg(octetsOfSecond)) +
+               "\n";
     }
 
     QString m_file, m_pattern;

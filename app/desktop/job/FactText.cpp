@@ -113,10 +113,10 @@ struct Teller
 
     QString operator()(const DetectorFact &detector) const
     {
-        return QString("Detector check on %1: %2 s quiet with %3 errors, %4 sent, %5 seen, %6")
+        return QString("Detector check on %1: %2 s quiet with %3, %4 sent, %5 seen, %6")
             .arg(channelText(detector.channels))
             .arg(detector.quietSeconds.value_or(0))
-            .arg(detector.quietBitErrors.value_or(0))
+            .arg(countText(detector.quietBitErrors.value_or(0), "error"))
             .arg(detector.injections.value_or(0))
             .arg(detector.seenBitErrors.value_or(0))
             .arg(detector.cleared.value_or(false) ? "counters cleared" : "counters not cleared");
@@ -125,11 +125,11 @@ struct Teller
     QString operator()(const RunFact &run) const
     {
         const RunEvaluation evaluation = evaluateRun(run, 0.95);
-        return QString("Run on %1, %2%3: %4 bit errors, %5 errored seconds, %6 severely errored")
+        return QString("Run on %1, %2%3: %4, %5, %6 severely errored")
             .arg(channelText(run.channels), durationText(qint64(run.durationSeconds())),
                  run.wasStoppedEarly() ? ", stopped early" : "")
-            .arg(evaluation.summary.bitErrors)
-            .arg(evaluation.summary.erroredSeconds)
+            .arg(countText(evaluation.summary.bitErrors, "bit error"),
+                 countText(evaluation.summary.erroredSeconds, "errored second"))
             .arg(evaluation.summary.severelyErroredSeconds);
     }
 

@@ -200,6 +200,42 @@ private slots:
                     .out.contains("1e-7 is not proved yet: 6:09 more without an error."));
     }
 
+    void boundsInWords()
+    {
+        const auto said = [](const QStringList &words) {
+            return call(QStringList{"analyse", "bound", "--errors"} + words).out.simplified();
+        };
+        // The formula gives 2.9957 (check values, row 0,1,0.95); a ratio is at most 1.
+        QVERIFY(said({"0", "--bits", "1"}).contains("is at most Poisson 1 Clopper-Pearson 0.95 "));
+        QVERIFY(said({"0", "--bits", "1000", "--confidence", "0.999999999"})
+                    .startsWith("With 99.9999999 % confidence"));
+        const QStringList hundred{"100", "--bits", "57600000"};
+        QVERIFY(!said(hundred).contains("at least"));
+        const QByteArray both = said(hundred + QStringList{"--target", "1e-7"});
+        const QJsonObject json = call(QStringList{"analyse", "bound", "--errors"} + hundred +
+                                      QStringList{"--target", "1e-7", "--json"})
+                                     .object();
+        const QByteArray lower =
+            "at least Poisson " + QByteArray::number(json["poisson_lower"].toDouble(), 'g', 10) +
+            " Clopper-Pearson " +
+            QByteArray::number(json["clopper_pearson_lower"].toDouble(), 'g', 10) + " if";
+        QVERIFY2(both.contains(lower), both);
+    }
+
+    void refusesATargetWithoutAVerdict()
+    {
+        const QStringList words{"analyse", "bound", "--errors", "5", "--bits", "1000"};
+        for (const QStringList &more : {QStringList{"--target", "0"}, QStringList{"--target", "-1"},
+                                        QStringList{"--target", "0.01", "--confidence", "0.49"}}) {
+            const Answered answered = call(words + more);
+            COMPARE_STATUS(answered, ExitStatus::Usage);
+            QVERIFY2(answered.messages.contains("--target"), answered.messages);
+        }
+        COMPARE_STATUS(call(words + QStringList{"--target", "0.01", "--confidence", "0.5"}),
+                       ExitStatus::Yes);
+        COMPARE_STATUS(call(words + QStringList{"--confidence", "0.49"}), ExitStatus::Yes);
+    }
+
     void seconds()
     {
         QByteArray csv = "second,bit_errors,sync_lost\n";
@@ -251,6 +287,23 @@ private slots:
         QVERIFY(many.messages.endsWith("m.csv: 50 more are odd\n"));
     }
 
+    void theTextHasTheBurstsToo()
+    {
+        const QByteArray out =
+            call({"analyse", "seconds", file("b.csv", "0,0\n1,4\n2,0\n3,0\n4,1\n5,L\n6,0\n"),
+                  "--rate", "64000"})
+                .out.simplified();
+        QVERIFY2(out.contains("Longest error-free 0:02 Worst second 4 bit errors Errors together "
+                              "2.5 in a second with bit errors Losses of sync 1, in all 1 s"),
+                 out);
+        const QByteArray one =
+            call({"analyse", "seconds", file("o.csv", "0,0\n1,1\n"), "--rate", "64000"})
+                .out.simplified();
+        QVERIFY2(one.contains("Worst second 1 bit error Errors together 1 in") &&
+                     one.contains("Bit errors 1 in 128000 bits"),
+                 one);
+    }
+
     void anUndefinedRatioIsNull()
     {
         QByteArray csv = "second,bit_errors\n";
@@ -290,6 +343,29 @@ private slots:
         COMPARE_STATUS(
             call({"analyse", "capture", m_folder.filePath("none.raw"), "--pattern", "prbs11"}),
             ExitStatus::BadInput);
+    }
+
+    void aCaptureShorterThanASecondSaysSo()
+    {
+        const QByteArray whole = contentOf(sources + "/demo/scenario/capture.raw");
+        const auto textOf = [&](qsizetype octets) {
+            return call({"analyse", "capture", file("c.raw", whole.first(octets)), "--pattern",
+                         "prbs11"})
+                .out.simplified();
+        };
+        QVERIFY(textOf(7999).endsWith("The file is shorter than one second: 7999 octets, and a "
+                                      "second has 8000. Only whole seconds are counted."));
+        QVERIFY(textOf(1).contains("shorter than one second: 1 octet, and"));
+        QVERIFY(!textOf(8000).contains("shorter"));
+        QVERIFY(!textOf(0).contains("shorter")); // it is empty, and that is said
+    }
+
+    void aFolderIsNoCapture()
+    {
+        const Answered answered =
+            call({"analyse", "capture", m_folder.path(), "--pattern", "prbs11"});
+        COMPARE_STATUS(answered, ExitStatus::BadInput);
+        QVERIFY2(answered.messages.contains("is a folder, not a file"), answered.messages);
     }
 
     void loop()
