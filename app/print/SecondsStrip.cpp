@@ -38,6 +38,9 @@ public:
         m_plot =
             rect.adjusted(left, m_metrics.height() * 1.3,
                           -m_metrics.horizontalAdvance("00:00") * 0.55, -m_metrics.height() * 3.4);
+        const qint64 run = qint64(std::min(data.seconds.size(), data.marks.size()));
+        m_whole = run >= m_seconds || m_data.plannedSeconds == 0;
+        m_end = m_whole ? m_plot.right() : xOf(double(run));
         m_decades = std::max(1.0, std::ceil(std::log10(double(data.bitsPerSecond))));
     }
 
@@ -51,6 +54,8 @@ public:
         paintBars();
         paintProvisional();
         paintTimeAxis();
+        if (!m_whole)
+            paintEnd();
         paintLegend();
     }
 
@@ -115,9 +120,8 @@ private:
     {
         stretches([](const Column &c) { return c.kind == SecondClass::Unavailable; },
                   [this](std::size_t from, std::size_t to) {
-                      const QRectF area(
-                          QPointF(columnX(from), m_plot.top()),
-                          QPointF(std::min(columnX(to), m_plot.right()), m_plot.bottom()));
+                      const QRectF area(QPointF(columnX(from), m_plot.top()),
+                                        QPointF(std::min(columnX(to), m_end), m_plot.bottom()));
                       hatch(area);
                       m_painter.setPen(QPen(m_style.text, em() * 0.2, Qt::SolidLine, Qt::FlatCap));
                       m_painter.drawLine(area.topLeft(), area.topRight());
@@ -131,7 +135,7 @@ private:
         for (double errors = 1; errors <= double(m_data.bitsPerSecond); errors *= 10) {
             const double y = yOf(errors);
             m_painter.setPen(QPen(m_style.line, em() * 0.05));
-            m_painter.drawLine(QPointF(m_plot.left(), y), QPointF(m_plot.right(), y));
+            m_painter.drawLine(QPointF(m_plot.left(), y), QPointF(m_end, y));
             const QString text = QString::number(errors, 'f', 0);
             m_painter.setPen(m_style.muted);
             m_painter.drawText(
@@ -142,8 +146,7 @@ private:
         QPen pen(m_style.doubtful, em() * 0.07);
         pen.setDashPattern({5, 3});
         m_painter.setPen(pen);
-        m_painter.drawLine(QPointF(m_plot.left(), yOf(severe)),
-                           QPointF(m_plot.right(), yOf(severe)));
+        m_painter.drawLine(QPointF(m_plot.left(), yOf(severe)), QPointF(m_end, yOf(severe)));
         m_painter.setPen(m_style.muted);
         m_painter.drawText(QPointF(m_plot.left(), m_plot.top() - em() * 0.35),
                            "bit errors in a second");
@@ -222,14 +225,14 @@ private:
                       m_painter.setBrush(Qt::NoBrush);
                       m_painter.drawRect(
                           QRectF(QPointF(columnX(from), m_plot.top()),
-                                 QPointF(std::min(columnX(to), m_plot.right()), m_plot.bottom())));
+                                 QPointF(std::min(columnX(to), m_end), m_plot.bottom())));
                   });
     }
 
     void paintTimeAxis() const
     {
         m_painter.setPen(QPen(m_style.text, em() * 0.07));
-        m_painter.drawLine(m_plot.bottomLeft(), m_plot.bottomRight());
+        m_painter.drawLine(m_plot.bottomLeft(), QPointF(m_end, m_plot.bottom()));
         static constexpr std::array<qint64, 17> steps{
             1, 2, 5, 10, 30, 60, 120, 180, 300, 600, 900, 1800, 3600, 7200, 14400, 21600, 86400};
         const double room = m_metrics.horizontalAdvance("00:00:00") * 1.5;
@@ -251,6 +254,19 @@ private:
                                text);
         }
     }
+
+    /// A mast with a pennant that points into the time that is not run.
+    void paintMast(double x, double top, double bottom, double size) const
+    {
+        m_painter.setPen(QPen(m_style.text, em() * 0.12, Qt::SolidLine, Qt::FlatCap));
+        m_painter.drawLine(QPointF(x, top), QPointF(x, bottom));
+        m_painter.setPen(Qt::NoPen);
+        m_painter.setBrush(m_style.text);
+        m_painter.drawPolygon(QPolygonF{QPointF(x, top), QPointF(x + size, top + size * 0.5),
+                                        QPointF(x, top + size)});
+    }
+
+    void paintEnd() const { paintMast(m_end, m_plot.top(), m_plot.bottom(), em() * 0.6); }
 
     struct LegendEntry
     {
@@ -286,14 +302,30 @@ private:
         m_painter.drawRect(box);
     }
 
+    void signNotRun(const QRectF &box) const
+    {
+        paintMast(box.left() + box.width() * 0.25, box.top(), box.bottom(), box.height() * 0.5);
+    }
+
+    std::vector<LegendEntry> legend() const
+    {
+        std::vector<LegendEntry> entries{{"errored", &Strip::signErrored},
+                                         {"severely errored", &Strip::signSevere},
+                                         {"out of sync", &Strip::signOutOfSync},
+                                         {"unavailable", &Strip::signUnavailable}};
+        if (std::any_of(m_columns.begin(), m_columns.end(),
+                        [](const Column &column) { return column.provisional; }))
+            entries.push_back({"may yet change", &Strip::signProvisional});
+        if (!m_whole) {
+            const bool toCome = m_data.running || m_data.seconds.empty();
+            entries.push_back({toCome ? "not yet run" : "not run", &Strip::signNotRun});
+        }
+        return entries;
+    }
+
     void paintLegend() const
     {
-        static constexpr LegendEntry entries[] = {{"errored", &Strip::signErrored},
-                                                  {"severely errored", &Strip::signSevere},
-                                                  {"out of sync", &Strip::signOutOfSync},
-                                                  {"unavailable", &Strip::signUnavailable},
-                                                  {"may yet change", &Strip::signProvisional}};
-        const auto shown = std::span(entries).first(std::size(entries) - !m_data.running);
+        const std::vector<LegendEntry> shown = legend();
         double total = 0;
         for (const LegendEntry &entry : shown)
             total += em() * 2.6 + m_metrics.horizontalAdvance(QLatin1StringView(entry.text));
@@ -320,6 +352,8 @@ private:
     QFontMetricsF m_metrics;
     qint64 m_seconds;
     QRectF m_plot;
+    bool m_whole = true; ///< nothing of what was planned is missing
+    double m_end = 0;    ///< where the seconds that were run end
     double m_decades = 1;
     qint64 m_perColumn = 1;
     std::vector<Column> m_columns;

@@ -2,7 +2,9 @@
 // The per-second strip of a run: time along, bit errors up on a logarithmic scale. An errored
 // second is a thin bar, a severely errored one a bar with a triangle on top, a second out of sync
 // an open bar of full height, unavailable time is hatched, and while the run goes on the seconds
-// that may yet change class lie under a dotted bracket: all of it can be told without colour.
+// that may yet change class lie under a dotted bracket. Where the plan is longer than the run, a
+// mark stands at the run's end, and behind it the plot is left empty, without scale and base line.
+// All of it can be told without colour.
 
 #include "app/print/PictureStyle.h"
 #include "core/errortest/G821.h"
@@ -19,11 +21,12 @@ struct StripData
     std::span<const SecondMark> marks; ///< one per second, from classify()
     qint64 bitsPerSecond = 64000;
     qint64 plannedSeconds = 0; ///< length of the axis at least; 0: as long as the run
-    bool running = false;      ///< the last seconds may yet change class
+    bool running = false; ///< the last seconds may yet change class, and planned ones will come
 };
 
-/// With axis and legend. Where there are more seconds than room, neighbours share a bar that shows
-/// the worst of them.
+/// With axis and legend, which names what is drawn alone of that which only a running run or one
+/// that was cut short has. Where there are more seconds than room, neighbours share a bar that
+/// shows the worst of them.
 void paintStrip(QPainter &painter, const QRectF &rect, const StripData &data,
                 const PictureStyle &style);
 

@@ -134,6 +134,9 @@ private slots:
         const std::vector<SecondMark> marks = classify(seconds, 64000);
         QVERIFY(marks.back().provisional);
         QVERIFY(!words({seconds, marks, 64000, 900, false}).contains("may yet change"));
+        const SecondList quiet = clean(900);
+        QVERIFY(
+            !words({quiet, classify(quiet, 64000), 64000, 1000, true}).contains("may yet change"));
         QVERIFY(words({seconds, marks, 64000, 1000, true}).contains("may yet change"));
         const auto drawn = [&](bool running) {
             return pictures::draw(size, [&](QPainter &painter, const QRectF &rect) {
@@ -142,6 +145,40 @@ private slots:
             });
         };
         QVERIFY(differingColumns(drawn(true), drawn(false)).back() > size.width() * 9 / 10);
+    }
+
+    void timeThatIsNotRunIsEmpty()
+    {
+        // Black alone: half of the plan is run, then all of it, without an error both times.
+        const PictureStyle style = pictures::blackOnWhite(12);
+        const QImage half = strip(clean(450), 900, style);
+        const QImage whole = strip(clean(900), 900, style);
+        const QImage none = strip(clean(0), 900, style);
+        const QRect plot(60, 30, 780, 150); // within the axes, above the base line
+        const QRect left(plot.topLeft(), QSize(380, 150)), right(QPoint(470, 30), QSize(370, 150));
+        QVERIFY(pictures::ink(whole, right) > 1000); // its scale
+        QCOMPARE(pictures::ink(half, right), 0);
+        QCOMPARE(pictures::ink(half, left), pictures::ink(whole, left));
+        QCOMPARE(pictures::ink(none, right), 0);
+        // The mark stands between, over the whole height.
+        const QRect middle(430, 30, 35, 150);
+        int mast = 0;
+        for (int x = middle.left(); x <= middle.right(); ++x)
+            mast = std::max<int>(mast, int(pictures::ink(half, QRect(x, 30, 1, 150))));
+        QCOMPARE(mast, 150);
+    }
+
+    void theLegendNamesTimeThatIsNotRun()
+    {
+        const SecondList seconds = clean(450);
+        const std::vector<SecondMark> marks = classify(seconds, 64000);
+        QVERIFY(words({seconds, marks, 64000, 900, true}).contains("not yet run"));
+        QVERIFY(words({seconds, marks, 64000, 900, false}).contains("not run")); // stopped early
+        QVERIFY(words({{}, {}, 64000, 900, false}).contains("not yet run"));
+        for (const qint64 planned : {0, 300, 450}) {
+            const QString all = words({seconds, marks, 64000, planned, true}).join('|');
+            QVERIFY2(!all.contains("run"), qPrintable(all));
+        }
     }
 
     /// Wide bars do not hide that the time is unavailable.
