@@ -53,6 +53,21 @@ int linesOfWords(RunClock &clock, const QSize &room)
     return lines;
 }
 
+/// Pixels that are not ground in the last third of the plot, below the words and above the times.
+int inkOfTheLastThird(RunClock &clock)
+{
+    QImage picture = clock.grab().toImage();
+    if (const QString folder = qEnvironmentVariable("LOOPWRIGHT_PICTURES"); !folder.isEmpty())
+        picture.save(folder + QString("/clock-%1.png").arg(clock.clockText().replace(':', '-')));
+    picture = picture.copy(picture.width() * 2 / 3, picture.height() * 6 / 10, picture.width() / 4,
+                           picture.height() / 5);
+    int ink = 0;
+    for (int y = 0; y < picture.height(); ++y)
+        for (int x = 0; x < picture.width(); ++x)
+            ink += picture.pixel(x, y) != picture.pixel(0, 0);
+    return ink;
+}
+
 } // namespace
 
 class RunClockTest : public QObject
@@ -193,6 +208,23 @@ private slots:
         QCOMPARE(RunLog::fromJson(log.toJson()), log);
         const Moment later = start.plusSeconds(500);
         QCOMPARE(RunLog::fromJson(log.toJson()).seconds(later), log.seconds(later));
+    }
+
+    /// Seconds that are not run yet are no error-free ones: there the strip is empty.
+    void timeThatIsNotRunIsEmptyOnTheScreen()
+    {
+        Bench bench;
+        bench.clock.resize(900, 500);
+        QCOMPARE(inkOfTheLastThird(bench.clock), 0);
+        bench.at(300);
+        QCOMPARE(inkOfTheLastThird(bench.clock), 0);
+        bench.at(899);
+        QVERIFY(inkOfTheLastThird(bench.clock) > 100); // the scale
+        bench.clock.setLog(RunLog(start, 900));
+        bench.at(301);
+        bench.press("x");
+        bench.at(899);
+        QCOMPARE(inkOfTheLastThird(bench.clock), 0);
     }
 
     /// However much there is to say, no line lies over another: the picture of a wide clock and
