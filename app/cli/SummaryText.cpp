@@ -26,7 +26,8 @@ QString summaryText(const ErrorSummary &summary)
              QString("%1, ratio %2").arg(summary.severelyErroredSeconds).arg(ratio(summary.sesr)))
         .add("Error-free", QString::number(summary.errorFreeSeconds))
         .add("Longest error-free", durationText(summary.longestErrorFree))
-        .add("Worst second", countText(summary.worstSecond, "bit error"))
+        .add("Worst second",
+             summary.bits > 0 ? countText(summary.worstSecond, "bit error") : QString())
         .add("Errors together",
              summary.errorsPerErroredSecond
                  ? shortNumber(*summary.errorsPerErroredSecond) + " in a second with bit errors"
