@@ -201,6 +201,30 @@ private slots:
         QVERIFY(inkInFirstBar(unavailable) > 50);
     }
 
+    /// In a file too, where nothing is clipped.
+    void hatchingStaysInItsTime()
+    {
+        SecondList seconds = clean(900);
+        std::fill(seconds.begin(), seconds.begin() + 20, Second(64000));
+        const std::vector<SecondMark> marks = classify(seconds, 64000);
+        int slanted = 0;
+        QXmlStreamReader reader(stripSvg({seconds, marks, 64000, 900}));
+        while (!reader.atEnd()) {
+            if (reader.readNext() != QXmlStreamReader::StartElement || reader.name() != u"polyline")
+                continue;
+            const QStringList points =
+                reader.attributes().value("points").toString().simplified().split(' ');
+            const QStringList from = points.first().split(','), to = points.last().split(',');
+            const double height = from[1].toDouble() - to[1].toDouble();
+            const double width = to[0].toDouble() - from[0].toDouble();
+            if (height <= 1 || std::abs(width - height) > 0.1)
+                continue;
+            ++slanted;
+            QVERIFY(width < 20); // of 800 for 900 s
+        }
+        QVERIFY(slanted > 10);
+    }
+
     void theShortestRunHasItsTimes()
     {
         const SecondList seconds = clean(1);
