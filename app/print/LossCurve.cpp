@@ -109,13 +109,7 @@ private:
         const double x = xOf(m_data.pointHz);
         const double half = em() * 0.9;
         const QRectF gate(QPointF(x - half, m_plot.top()), QPointF(x + half, yOf(m_data.limitDb)));
-        m_painter.save();
-        m_painter.setClipRect(gate, Qt::IntersectClip);
-        m_painter.setPen(QPen(m_style.muted, em() * 0.06));
-        for (double y = gate.top() - gate.width(); y < gate.bottom() + gate.width();
-             y += em() * 0.45)
-            m_painter.drawLine(QPointF(gate.left(), y + gate.width()), QPointF(gate.right(), y));
-        m_painter.restore();
+        hatch(m_painter, gate, m_style, em());
         m_painter.setPen(QPen(m_style.bad, em() * 0.14));
         m_painter.drawLine(gate.bottomLeft(), gate.bottomRight());
         const QString text = "limit " + dbText(m_data.limitDb);

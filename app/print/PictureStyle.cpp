@@ -2,6 +2,10 @@
 
 #include "app/print/Fonts.h"
 
+#include <QPainter>
+
+#include <algorithm>
+
 namespace loopwright {
 
 PictureStyle paperStyle(int size)
@@ -9,6 +13,18 @@ PictureStyle paperStyle(int size)
     return {QColor(0xff, 0xff, 0xff), QColor(0x1b, 0x21, 0x27), QColor(0x5a, 0x65, 0x6f),
             QColor(0xc6, 0xcd, 0xd3), QColor(0x12, 0x54, 0x5c), QColor(0x12, 0x54, 0x5c),
             QColor(0x9a, 0x24, 0x24), QColor(0x8a, 0x5a, 0x00), printFont(Face::Text, size)};
+}
+
+void hatch(QPainter &painter, const QRectF &area, const PictureStyle &style, double em)
+{
+    painter.setPen(QPen(style.muted, em * 0.06));
+    const double step = em * 0.45;
+    for (double x = area.left() - area.height() + step; x < area.right(); x += step) {
+        const double from = std::max(x, area.left());
+        const double to = std::min(x + area.height(), area.right());
+        painter.drawLine(QPointF(from, area.bottom() - (from - x)),
+                         QPointF(to, area.bottom() - (to - x)));
+    }
 }
 
 } // namespace loopwright

@@ -4,6 +4,9 @@
 
 #include <QColor>
 #include <QFont>
+#include <QRectF>
+
+class QPainter;
 
 namespace loopwright {
 
@@ -20,5 +23,9 @@ struct PictureStyle
 
 /// Black on white, for paper. `size` in the painter's units.
 PictureStyle paperStyle(int size);
+
+/// Slanted muted lines all over the area, in the scale of `em`. Cut by hand: an SVG file that Qt
+/// writes knows no clipping.
+void hatch(QPainter &painter, const QRectF &area, const PictureStyle &style, double em);
 
 } // namespace loopwright

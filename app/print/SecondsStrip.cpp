@@ -105,18 +105,7 @@ private:
         }
     }
 
-    void hatch(const QRectF &area) const
-    {
-        // Cut by hand: an SVG file knows no clipping.
-        m_painter.setPen(QPen(m_style.muted, em() * 0.06));
-        const double step = em() * 0.45;
-        for (double x = area.left() - area.height() + step; x < area.right(); x += step) {
-            const double from = std::max(x, area.left());
-            const double to = std::min(x + area.height(), area.right());
-            m_painter.drawLine(QPointF(from, area.bottom() - (from - x)),
-                               QPointF(to, area.bottom() - (to - x)));
-        }
-    }
+    void hatch(const QRectF &area) const { loopwright::hatch(m_painter, area, m_style, em()); }
 
     void paintUnavailable() const
     {

@@ -26,18 +26,20 @@ QString overLimits(const RunEvaluation &run, qint64 rate, const LimitSet &limits
     const double mostErrors = std::floor(limits.value("run_ber_max") * bits * (1 + 1e-12));
     const double mostErrored = std::floor(limits.value("run_esr_max") * available * (1 + 1e-12));
     if (double(sum.bitErrors) > mostErrors)
-        over << QString("%1 bit errors where %2 are the most").arg(sum.bitErrors).arg(mostErrors);
+        over << QString("%1 where %2 are the most")
+                    .arg(countText(sum.bitErrors, "bit error"))
+                    .arg(mostErrors);
     if (double(sum.erroredSeconds) > mostErrored)
-        over << QString("%1 errored seconds where %2 are the most")
-                    .arg(sum.erroredSeconds)
+        over << QString("%1 where %2 are the most")
+                    .arg(countText(sum.erroredSeconds, "errored second"))
                     .arg(mostErrored);
     if (severe > limits.value("run_ses_max"))
         over << QString("%1 severely errored or unavailable seconds where %2 are the most")
                     .arg(severe)
                     .arg(limits.value("run_ses_max"));
     if (double(sum.syncLosses) > limits.value("run_sync_losses_max"))
-        over << QString("%1 losses of synchronisation where %2 are the most")
-                    .arg(sum.syncLosses)
+        over << QString("%1 of synchronisation where %2 are the most")
+                    .arg(sum.syncLosses == 1 ? "1 loss" : QString("%1 losses").arg(sum.syncLosses))
                     .arg(limits.value("run_sync_losses_max"));
     return over.join("; ");
 }

@@ -1,5 +1,7 @@
 #include "core/acceptance/RunWords.h"
 
+#include "core/errortest/Bounds.h"
+
 #include <QStringList>
 
 namespace loopwright {
@@ -30,12 +32,9 @@ QString pathText(Path path)
 
 QString countsText(const ErrorSummary &summary)
 {
-    const auto many = [](qint64 count, const char *one) {
-        return QString("%1 %2%3").arg(count).arg(one, count == 1 ? "" : "s");
-    };
-    return QStringList{many(summary.bitErrors, "bit error"),
-                       many(summary.erroredSeconds, "errored second"),
-                       many(summary.severelyErroredSeconds, "severely errored second")}
+    return QStringList{countText(summary.bitErrors, "bit error"),
+                       countText(summary.erroredSeconds, "errored second"),
+                       countText(summary.severelyErroredSeconds, "severely errored second")}
         .join(", ");
 }
 

@@ -100,6 +100,8 @@ private:
                         .arg(slip.second)
                         .arg(countText(std::abs(slip.bits), "bit"))
                         .arg(slip.bits > 0 ? "lost" : "put in");
+        if (!result.slips.empty())
+            text += "A slip is told apart: it makes no bit error and no errored second above.\n";
         return text;
     }
 

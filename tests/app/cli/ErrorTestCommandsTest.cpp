@@ -226,8 +226,10 @@ private slots:
         const Answered wrong = call({"analyse", "capture", raw, "--pattern", "prbs15", "--json"});
         COMPARE_STATUS(wrong, ExitStatus::No);
         QVERIFY(wrong.object()["pattern"].isNull() && wrong.object().contains("pattern"));
-        const Answered found = call({"analyse", "capture", raw, "--find", "--json"});
-        QCOMPARE(found.object()["pattern"].toString(), QString("prbs11"));
+        const Answered found = call({"analyse", "capture", raw, "--pattern", "auto", "--json"});
+        QCOMPARE(found.object(), object);
+        QCOMPARE(call({"analyse", "capture", raw, "--find", "--json"}).object(), object);
+        COMPARE_STATUS(call({"analyse", "capture", raw}), ExitStatus::Usage);
         COMPARE_STATUS(
             call({"analyse", "capture", m_folder.filePath("none.raw"), "--pattern", "prbs11"}),
             ExitStatus::BadInput);

@@ -62,9 +62,12 @@ private slots:
     {
         QTest::addColumn<QString>("option");
         QTest::addColumn<QString>("says");
-        QTest::newRow("help") << "--help" << "--order <number>";
-        QTest::newRow("help, short") << "-h" << "--order <number>";
-        QTest::newRow("version") << "--version" << "loopwright " LOOPWRIGHT_VERSION;
+        QTest::newRow("help") << "--help"
+                              << "--order <number>";
+        QTest::newRow("help, short") << "-h"
+                                     << "--order <number>";
+        QTest::newRow("version") << "--version"
+                                 << "loopwright " LOOPWRIGHT_VERSION;
     }
     void answersWithoutADisplay()
     {
