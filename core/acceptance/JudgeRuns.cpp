@@ -59,6 +59,7 @@ JudgedRun judgeOne(const Judging &judging, const Fact &fact)
     const double length = judged.evaluation.fromSeconds
                               ? double(judged.evaluation.summary.seconds)
                               : std::floor(judged.evaluation.durationSeconds);
+    const auto contradiction = contradictionIn(*run);
     const QString trouble = selfCallTrouble(*run, judging.order);
     const auto unresolved = [&judged](const char *word, const QString &why) {
         judged.unresolved = QString::fromLatin1(word);
@@ -67,6 +68,8 @@ JudgedRun judgeOne(const Judging &judging, const Fact &fact)
     if (!over.isEmpty()) {
         judged.standing = RunStanding::Failed;
         judged.why = "The run is over its limits: " + over + ".";
+        if (contradiction)
+            judged.why += " Its totals contradict each other: " + contradiction->what + ".";
     } else if (judged.evaluation.stoppedEarly) {
         unresolved("stopped early",
                    QString("The run was stopped early, after %1 s; it neither passes nor fails.")
@@ -79,7 +82,7 @@ JudgedRun judgeOne(const Judging &judging, const Fact &fact)
             QString("The run lasted %1 s; at least %2 s are needed.").arg(length).arg(longEnough));
     } else if (!trouble.isEmpty()) {
         unresolved("no self-call between two numbers of the order", trouble);
-    } else if (const auto contradiction = contradictionIn(*run)) {
+    } else if (contradiction) {
         judged.standing = RunStanding::Contradictory;
         judged.why = "The totals contradict each other: " + contradiction->what + ".";
     } else if (!judged.evaluation.notRecorded.isEmpty()) {

@@ -643,6 +643,10 @@ private slots:
         const Decision decision = decided(briFields(), facts << detector(30, 50) << run(31, 52));
         QCOMPARE(toText(decision.criterion("run")->outcome), "not_met");
         QCOMPARE(decision.runs[0].result, "failed");
+        QVERIFY2(decision.criterion("run")->reason.contains(
+                     "Its totals contradict each other: 100 bit errors cannot come without an "
+                     "errored second."),
+                 qPrintable(decision.criterion("run")->reason));
     }
     void anEarlyStopIsInDoubtForNobody()
     {
