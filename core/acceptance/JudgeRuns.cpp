@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace loopwright {
 
@@ -44,57 +45,59 @@ QString overLimits(const RunEvaluation &run, qint64 rate, const LimitSet &limits
     return over.join("; ");
 }
 
+/// What keeps a run within its limits from passing, before its totals are looked at; few words and
+/// a sentence, both empty where nothing does.
+std::pair<QString, QString> whyNoResult(const Judging &judging, const RunFact &run,
+                                        const RunEvaluation &evaluation, double length)
+{
+    const double longEnough = judging.limits.value("run_seconds_min");
+    if (evaluation.stoppedEarly)
+        return {"stopped early",
+                QString("The run was stopped early, after %1 s; it neither passes nor fails.")
+                    .arg(length)};
+    if (evaluation.clockBreak)
+        return {"broken", "The clock of the run shows a break; it neither passes nor fails."};
+    if (length < longEnough)
+        return {
+            "no result",
+            QString("The run lasted %1 s; at least %2 s are needed.").arg(length).arg(longEnough)};
+    if (const QString trouble = selfCallTrouble(run, judging.order); !trouble.isEmpty())
+        return {"no self-call between two numbers of the order", trouble};
+    return {};
+}
+
 JudgedRun judgeOne(const Judging &judging, const Fact &fact)
 {
     const auto *run = fact.as<RunFact>();
-    JudgedRun judged{&fact,
-                     evaluateRun(*run, judging.limits.value("run_confidence")),
-                     RunStanding::NoResult,
-                     {},
-                     {}};
-    const QString over = overLimits(judged.evaluation, run->bitsPerSecond(), judging.limits);
-    const double longEnough = judging.limits.value("run_seconds_min");
+    const RunEvaluation evaluation = evaluateRun(*run, judging.limits.value("run_confidence"));
+    JudgedRun judged{&fact, evaluation, RunStanding::NoResult, {}, {}};
+    const QString over = overLimits(evaluation, run->bitsPerSecond(), judging.limits);
+    const auto contradiction = contradictionIn(*run);
     // Whole seconds count where they were exported: a clock rounded to seconds may show one more
     // than was compared.
-    const double length = judged.evaluation.fromSeconds
-                              ? double(judged.evaluation.summary.seconds)
-                              : std::floor(judged.evaluation.durationSeconds);
-    const auto contradiction = contradictionIn(*run);
-    const QString trouble = selfCallTrouble(*run, judging.order);
-    const auto unresolved = [&judged](const char *word, const QString &why) {
-        judged.unresolved = QString::fromLatin1(word);
-        judged.why = why;
-    };
+    const double length = evaluation.fromSeconds ? double(evaluation.summary.seconds)
+                                                 : std::floor(evaluation.durationSeconds);
+    std::tie(judged.unresolved, judged.why) = whyNoResult(judging, *run, evaluation, length);
     if (!over.isEmpty()) {
         judged.standing = RunStanding::Failed;
         judged.why = "The run is over its limits: " + over + ".";
         if (contradiction)
             judged.why += " Its totals contradict each other: " + contradiction->what + ".";
-    } else if (judged.evaluation.stoppedEarly) {
-        unresolved("stopped early",
-                   QString("The run was stopped early, after %1 s; it neither passes nor fails.")
-                       .arg(length));
-    } else if (judged.evaluation.clockBreak) {
-        unresolved("broken", "The clock of the run shows a break; it neither passes nor fails.");
-    } else if (length < longEnough) {
-        unresolved(
-            "no result",
-            QString("The run lasted %1 s; at least %2 s are needed.").arg(length).arg(longEnough));
-    } else if (!trouble.isEmpty()) {
-        unresolved("no self-call between two numbers of the order", trouble);
+    } else if (!judged.why.isEmpty()) {
+        return judged;
     } else if (contradiction) {
         judged.standing = RunStanding::Contradictory;
         judged.why = "The totals contradict each other: " + contradiction->what + ".";
-    } else if (!judged.evaluation.notRecorded.isEmpty()) {
-        unresolved("no result",
-                   QString("The run does not say %1.")
-                       .arg(judged.evaluation.notRecorded.join(", ").replace('_', ' ')));
+    } else if (!evaluation.notRecorded.isEmpty()) {
+        judged.unresolved = "no result";
+        judged.why = QString("The run does not say %1.")
+                         .arg(evaluation.notRecorded.join(", ").replace('_', ' '));
     } else {
         judged.standing = RunStanding::Passed;
         judged.why = QString("%1 s on %2 by %3: %4.")
                          .arg(length)
                          .arg(channelsText(run->channels), pathText(run->path),
-                              countsText(judged.evaluation.summary));
+                              countsText(evaluation.summary));
     }
     return judged;
 }
