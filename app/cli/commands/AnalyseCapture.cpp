@@ -32,8 +32,8 @@ public:
     Result<Answer> run(CommandContext &context) override
     {
         if (m_pattern.isEmpty() && !m_find)
-            return failure(ErrorCode::Usage,
-                           "say which pattern was sent, or auto to have it found", "--pattern");
+            return failure(ErrorCode::Usage, "say which pattern was sent, or auto to have it found",
+                           "--pattern");
         m_find = m_find || m_pattern == anyPattern;
         auto analyser = CaptureAnalyser::make(captureOptions());
         if (!analyser)
