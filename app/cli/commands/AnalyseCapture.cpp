@@ -2,6 +2,7 @@
 
 #include "app/cli/Layout.h"
 #include "app/cli/SummaryText.h"
+#include "core/errortest/Bounds.h"
 #include "core/errortest/Capture.h"
 
 #include <QFile>
