@@ -264,23 +264,23 @@ StruckOut struckOut(const Voided &voided)
 
 std::vector<RunMade> runsMade(const Judging &judging)
 {
-    const std::vector<const Fact *> standing = judging.evidence.all<RunFact>();
-    auto next = standing.begin();
-    std::vector<RunMade> list;
-    const auto addStanding = [&] {
-        list.push_back(runMade(judging, **next));
-        list.back().result = whatBecame(judging, **next++);
-    };
-    for (const Voided &voided : judging.evidence.voided<RunFact>()) {
-        while (next != standing.end() && isEarlier(**next, *voided.fact))
-            addStanding();
-        list.push_back(runMade(judging, *voided.fact));
-        const bool over = isOverByFigures(judging, *voided.fact->as<RunFact>());
-        list.back().result = over ? "failed, struck out" : "struck out";
-        list.back().struckOut = struckOut(voided);
+    std::vector<std::pair<const Fact *, RunMade>> made;
+    for (const Fact *fact : judging.evidence.all<RunFact>()) {
+        made.emplace_back(fact, runMade(judging, *fact));
+        made.back().second.result = whatBecame(judging, *fact);
     }
-    while (next != standing.end())
-        addStanding();
+    for (const Voided &voided : judging.evidence.voided<RunFact>()) {
+        made.emplace_back(voided.fact, runMade(judging, *voided.fact));
+        RunMade &run = made.back().second;
+        const bool over = isOverByFigures(judging, *voided.fact->as<RunFact>());
+        run.result = over ? "failed, struck out" : "struck out";
+        run.struckOut = struckOut(voided);
+    }
+    std::sort(made.begin(), made.end(),
+              [](const auto &a, const auto &b) { return isEarlier(*a.first, *b.first); });
+    std::vector<RunMade> list;
+    for (auto &[fact, run] : made)
+        list.push_back(std::move(run));
     return list;
 }
 
