@@ -4,9 +4,11 @@
 #include "app/cli/CommandLine.h"
 
 #include <QBuffer>
+#include <QFile>
 #include <QJsonDocument>
 #include <QProcess>
 #include <QProcessEnvironment>
+#include <QSet>
 #include <QTest>
 
 namespace loopwright {
@@ -25,6 +27,28 @@ struct Answered
     QString errorPlace() const { return error().value("place").toString(); }
     QByteArray all() const { return out + "\n--\n" + messages; }
 };
+
+inline QSet<QString> keysOf(const QJsonObject &object)
+{
+    const QStringList keys = object.keys();
+    return {keys.begin(), keys.end()};
+}
+
+/// Empty where it cannot be read.
+inline QByteArray contentOf(const QString &path)
+{
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+/// Returns the path.
+inline QString written(const QString &path, const QByteArray &content)
+{
+    QFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(content) != content.size())
+        qFatal("cannot write %s", qPrintable(path));
+    return path;
+}
 
 inline Answered call(const QStringList &words)
 {

@@ -13,12 +13,6 @@ namespace {
 
 const QString sources = LOOPWRIGHT_SOURCE_DIR;
 
-QSet<QString> keysOf(const QJsonObject &object)
-{
-    const QStringList keys = object.keys();
-    return {keys.begin(), keys.end()};
-}
-
 } // namespace
 
 class DeskCommandsTest : public QObject
@@ -29,15 +23,7 @@ class DeskCommandsTest : public QObject
 
     QString file(const QString &name, const QByteArray &content)
     {
-        QFile file(m_folder.filePath(name));
-        if (!file.open(QIODevice::WriteOnly) || file.write(content) != content.size())
-            qFatal("cannot write %s", qPrintable(name));
-        return file.fileName();
-    }
-    QByteArray contentOf(const QString &path)
-    {
-        QFile file(path);
-        return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+        return written(m_folder.filePath(name), content);
     }
 
 private slots:

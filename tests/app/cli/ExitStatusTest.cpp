@@ -47,12 +47,6 @@ QByteArray quoted(QByteArray json)
     return json.replace("AT", "'at':'2026-03-10T09:00:00Z'").replace('\'', '"');
 }
 
-QByteArray contentOf(const QString &path)
-{
-    QFile file(path);
-    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
-}
-
 } // namespace
 
 class ExitStatusTest : public QObject
@@ -65,10 +59,7 @@ class ExitStatusTest : public QObject
     QString path(const QString &name) const { return m_folder.filePath(name); }
     QString file(const QString &name, const QByteArray &content) const
     {
-        QFile file(path(name));
-        if (!file.open(QIODevice::WriteOnly) || file.write(content) != content.size())
-            qFatal("cannot write %s", qPrintable(name));
-        return file.fileName();
+        return written(path(name), content);
     }
     static Answered run(const QStringList &words, const QString &database)
     {

@@ -15,12 +15,6 @@ const QString scenario = LOOPWRIGHT_SOURCE_DIR "/demo/scenario/";
 /// The unpublished numbers of the scenario's office, as they stand in offices.csv and bare.
 const QByteArrayList unpublished{"217-555-0198", "2175550198", "217-555-0199", "2175550199"};
 
-QByteArray contentOf(const QString &path)
-{
-    QFile file(path);
-    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
-}
-
 bool hasKeys(const QJsonObject &object, const QStringList &keys)
 {
     return std::all_of(keys.begin(), keys.end(),
@@ -44,10 +38,7 @@ class JobCommandsTest : public QObject
     QString path(const QString &name) const { return m_folder->filePath(name); }
     QString file(const QString &name, const QByteArray &content) const
     {
-        QFile file(path(name));
-        if (!file.open(QIODevice::WriteOnly) || file.write(content) != content.size())
-            qFatal("cannot write %s", qPrintable(name));
-        return file.fileName();
+        return written(path(name), content);
     }
     Answered at(const QStringList &words) const
     {
