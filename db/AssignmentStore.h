@@ -16,7 +16,7 @@ enum class AssignmentState
     Released
 };
 template<>
-struct Words<AssignmentState>
+struct EnumCodes<AssignmentState>
 {
     static constexpr std::pair<AssignmentState, const char *> table[] = {
         {AssignmentState::Planned, "planned"},

@@ -13,7 +13,7 @@ enum class OrderStatus
     Cancelled
 };
 template<>
-struct Words<OrderStatus>
+struct EnumCodes<OrderStatus>
 {
     static constexpr std::pair<OrderStatus, const char *> table[] = {
         {OrderStatus::Open, "open"},

@@ -10,9 +10,9 @@
 // Made from a Database it may only read; a statement that writes needs the Transaction, and with it
 // the event that the transaction is committed with.
 
+#include "core/base/EnumCodes.h"
 #include "core/base/Moment.h"
 #include "core/base/Result.h"
-#include "core/base/Words.h"
 
 #include <QByteArray>
 #include <QJsonObject>
@@ -98,7 +98,7 @@ public:
         if (const auto value = fromText<E>(found))
             return *value;
         refuse(column, "holds an unknown code: " + found.left(40));
-        return Words<E>::table[0].first;
+        return EnumCodes<E>::table[0].first;
     }
 
     /// Marks the row as unreadable; for row-mappers that find a stored content wrong.

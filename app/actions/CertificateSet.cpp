@@ -1,8 +1,8 @@
 #include "app/actions/CertificateSet.h"
 
 #include "app/actions/Board.h"
+#include "app/actions/CertificateSetCover.h"
 #include "app/actions/Issuing.h"
-#include "app/actions/SetCover.h"
 #include "db/FactStore.h"
 
 #include <QDir>

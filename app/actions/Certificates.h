@@ -47,7 +47,7 @@ enum class CertificateVerdict
     Unknown
 };
 template<>
-struct Words<CertificateVerdict>
+struct EnumCodes<CertificateVerdict>
 {
     static constexpr std::pair<CertificateVerdict, const char *> table[] = {
         {CertificateVerdict::Genuine, "genuine"},

@@ -4,7 +4,7 @@
 // has (area codes beginning with N9, which are not given out).
 
 #include "app/actions/Doing.h"
-#include "app/actions/Upkeep.h"
+#include "app/actions/Maintenance.h"
 #include "db/AssignmentStore.h"
 #include "db/FactStore.h"
 #include "db/OfficeStore.h"

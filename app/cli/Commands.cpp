@@ -1,38 +1,38 @@
 #include "app/cli/Commands.h"
 
-#include "app/cli/commands/AcceptOrder.h"
+#include "app/cli/commands/Accept.h"
 #include "app/cli/commands/AnalyseBound.h"
 #include "app/cli/commands/AnalyseCapture.h"
 #include "app/cli/commands/AnalyseSeconds.h"
-#include "app/cli/commands/AuditIdentifiers.h"
-#include "app/cli/commands/CancelOrder.h"
+#include "app/cli/commands/Audit.h"
+#include "app/cli/commands/Backup.h"
+#include "app/cli/commands/Card.h"
+#include "app/cli/commands/CertificateIssue.h"
+#include "app/cli/commands/CertificateVerify.h"
 #include "app/cli/commands/CheckCause.h"
 #include "app/cli/commands/CheckIdentifiers.h"
 #include "app/cli/commands/CheckSpid.h"
-#include "app/cli/commands/CompleteOrder.h"
-#include "app/cli/commands/DecideOrder.h"
-#include "app/cli/commands/ExportTables.h"
-#include "app/cli/commands/FillRecords.h"
-#include "app/cli/commands/HandOn.h"
-#include "app/cli/commands/ImportFiles.h"
-#include "app/cli/commands/IssueCertificate.h"
-#include "app/cli/commands/KeepBackup.h"
+#include "app/cli/commands/CircuitShow.h"
+#include "app/cli/commands/Day.h"
+#include "app/cli/commands/Decide.h"
+#include "app/cli/commands/Export.h"
+#include "app/cli/commands/Fill.h"
+#include "app/cli/commands/Handoff.h"
+#include "app/cli/commands/History.h"
+#include "app/cli/commands/Import.h"
 #include "app/cli/commands/Limits.h"
-#include "app/cli/commands/ListOrders.h"
-#include "app/cli/commands/ListRegister.h"
-#include "app/cli/commands/ListVariants.h"
 #include "app/cli/commands/LoopCurve.h"
-#include "app/cli/commands/PrintCard.h"
-#include "app/cli/commands/PrintDay.h"
-#include "app/cli/commands/PutOrder.h"
+#include "app/cli/commands/OrderCancel.h"
+#include "app/cli/commands/OrderComplete.h"
+#include "app/cli/commands/OrderList.h"
+#include "app/cli/commands/OrderPut.h"
+#include "app/cli/commands/OrderShow.h"
 #include "app/cli/commands/QualifyLoop.h"
-#include "app/cli/commands/RecordFacts.h"
-#include "app/cli/commands/ShowCircuit.h"
-#include "app/cli/commands/ShowHistory.h"
-#include "app/cli/commands/ShowOrder.h"
-#include "app/cli/commands/StripPicture.h"
-#include "app/cli/commands/VerifyCertificate.h"
-#include "app/cli/commands/VoidFact.h"
+#include "app/cli/commands/Record.h"
+#include "app/cli/commands/RegisterLists.h"
+#include "app/cli/commands/Strip.h"
+#include "app/cli/commands/Variants.h"
+#include "app/cli/commands/Void.h"
 
 namespace loopwright {
 
@@ -49,42 +49,42 @@ constexpr CommandEntry commands[] = {
     {"analyse capture", "Compare a captured B channel with the test pattern", Effect::Reads, makeAnalyseCapture},
     {"qualify loop", "Say whether a make-up is fit for a basic-rate line", Effect::Reads, makeQualifyLoop},
     {"loop curve", "Tell or draw the loss of a make-up over frequency", Effect::Paints, makeLoopCurve},
-    {"strip", "Draw a run second by second", Effect::Paints, makeStripPicture},
-    {"variants", "List the protocol variants", Effect::Reads, makeListVariants},
-    {"limits show", "Show the limits with their sources", Effect::Reads, makeShowLimits},
-    {"limits add", "Add a limit set of the office's own", Effect::Changes, makeAddLimits},
+    {"strip", "Draw a run second by second", Effect::Paints, makeStrip},
+    {"variants", "List the protocol variants", Effect::Reads, makeVariants},
+    {"limits show", "Show the limits with their sources", Effect::Reads, makeLimitsShow},
+    {"limits add", "Add a limit set of the office's own", Effect::Changes, makeLimitsAdd},
     // the register
-    {"office import", "Take serving offices in from CSV", Effect::Changes, makeImportOffices},
-    {"office list", "List the serving offices", Effect::Reads, makeListOffices},
-    {"installer import", "Take people in from CSV", Effect::Changes, makeImportInstallers},
-    {"installer list", "List the people", Effect::Reads, makeListInstallers},
-    {"instrument import", "Take instruments and calibrations in from CSV", Effect::Changes, makeImportInstruments},
-    {"instrument list", "List the instruments", Effect::Reads, makeListInstruments},
+    {"office import", "Take serving offices in from CSV", Effect::Changes, makeOfficeImport},
+    {"office list", "List the serving offices", Effect::Reads, makeOfficeList},
+    {"installer import", "Take people in from CSV", Effect::Changes, makeInstallerImport},
+    {"installer list", "List the people", Effect::Reads, makeInstallerList},
+    {"instrument import", "Take instruments and calibrations in from CSV", Effect::Changes, makeInstrumentImport},
+    {"instrument list", "List the instruments", Effect::Reads, makeInstrumentList},
     // orders
-    {"order import", "Take orders in from CSV", Effect::Changes, makeImportOrders},
-    {"order put", "Take one order in, or change it", Effect::Changes, makePutOrder},
-    {"order list", "Show the board", Effect::Reads, makeListOrders},
-    {"order show", "Show an order with evidence, decision and events", Effect::Reads, makeShowOrder},
-    {"order complete", "Complete an accepted order", Effect::Changes, makeCompleteOrder},
-    {"order cancel", "Cancel an order", Effect::Changes, makeCancelOrder},
-    {"circuit show", "Show all orders of a circuit and its events", Effect::Reads, makeShowCircuit},
-    {"audit", "Look for identifiers in error or held twice", Effect::Reads, makeAuditIdentifiers},
+    {"order import", "Take orders in from CSV", Effect::Changes, makeOrderImport},
+    {"order put", "Take one order in, or change it", Effect::Changes, makeOrderPut},
+    {"order list", "Show the board", Effect::Reads, makeOrderList},
+    {"order show", "Show an order with evidence, decision and events", Effect::Reads, makeOrderShow},
+    {"order complete", "Complete an accepted order", Effect::Changes, makeOrderComplete},
+    {"order cancel", "Cancel an order", Effect::Changes, makeOrderCancel},
+    {"circuit show", "Show all orders of a circuit and its events", Effect::Reads, makeCircuitShow},
+    {"audit", "Look for identifiers in error or held twice", Effect::Reads, makeAudit},
     // evidence and acceptance
-    {"record", "Record the facts of a job", Effect::Changes, makeRecordFacts},
-    {"void", "Record that a fact no longer counts", Effect::Changes, makeVoidFact},
-    {"decide", "Decide an order criterion by criterion", Effect::Changes, makeDecideOrder},
-    {"accept", "Accept an order with exception", Effect::Changes, makeAcceptOrder},
-    {"handoff", "Make the page that hands on a job", Effect::Paints, makeHandOn},
-    {"day", "Make the list of an installer's jobs of a day", Effect::Paints, makePrintDay},
-    {"card", "Print the settings for the terminal equipment", Effect::Paints, makePrintCard},
-    {"certificate issue", "Issue the certificate of an order", Effect::ChangesAndPaints, makeIssueCertificate},
-    {"certificate verify", "Say whether a certificate is genuine", Effect::Reads, makeVerifyCertificate},
+    {"record", "Record the facts of a job", Effect::Changes, makeRecord},
+    {"void", "Record that a fact no longer counts", Effect::Changes, makeVoid},
+    {"decide", "Decide an order criterion by criterion", Effect::Changes, makeDecide},
+    {"accept", "Accept an order with exception", Effect::Changes, makeAccept},
+    {"handoff", "Make the page that hands on a job", Effect::Paints, makeHandoffCommand},
+    {"day", "Make the list of an installer's jobs of a day", Effect::Paints, makeDay},
+    {"card", "Print the settings for the terminal equipment", Effect::Paints, makeCard},
+    {"certificate issue", "Issue the certificate of an order", Effect::ChangesAndPaints, makeCertificateIssue},
+    {"certificate verify", "Say whether a certificate is genuine", Effect::Reads, makeCertificateVerify},
     // keeping the records
-    {"history", "Show what was done, or verify every chain", Effect::Reads, makeShowHistory},
+    {"history", "Show what was done, or verify every chain", Effect::Reads, makeHistory},
     {"backup", "Copy the records and verify the copy", Effect::Reads, makeBackup},
     {"restore", "Put a backup in the place of the records", Effect::Changes, makeRestore},
-    {"export", "Write every table as CSV", Effect::Reads, makeExportTables},
-    {"fill", "Invent records for trials in an empty database", Effect::Changes, makeFillRecords},
+    {"export", "Write every table as CSV", Effect::Reads, makeExport},
+    {"fill", "Invent records for trials in an empty database", Effect::Changes, makeFill},
 };
 // clang-format on
 

@@ -8,7 +8,7 @@ namespace {
 
 QString criteriaText(const Decision &decision)
 {
-    TextTable table({"criterion", "outcome", "measured, and its limit"});
+    ColumnLayout table({"criterion", "outcome", "measured, and its limit"});
     for (const CriterionResult &criterion : decision.criteria) {
         const QString limit =
             criterion.limitText.isEmpty() ? QString() : "limit: " + criterion.limitText;
@@ -94,7 +94,7 @@ Answer answerOf(const Decision &decision)
 
 QString eventsText(const std::vector<Event> &events)
 {
-    TextTable table({"when", "who", "what", "detail"});
+    ColumnLayout table({"when", "who", "what", "detail"});
     for (const Event &event : events)
         table.add({event.at.text(), event.by, plainWord(event.kind), detailText(event.detail)});
     return table.text();

@@ -24,7 +24,7 @@ QString withoutTrailingBlanks(QString line)
 
 } // namespace
 
-TextTable::TextTable(const QStringList &headings)
+ColumnLayout::ColumnLayout(const QStringList &headings)
 {
     for (const QString &heading : headings) {
         const bool right = heading.startsWith(u'>');
@@ -34,7 +34,7 @@ TextTable::TextTable(const QStringList &headings)
     }
 }
 
-void TextTable::add(const QStringList &cells)
+void ColumnLayout::add(const QStringList &cells)
 {
     QStringList row;
     for (qsizetype i = 0; i < m_headings.size(); ++i) {
@@ -45,7 +45,7 @@ void TextTable::add(const QStringList &cells)
 }
 
 /// Where the last column begins, in characters.
-int TextTable::lastColumnAt() const
+int ColumnLayout::lastColumnAt() const
 {
     qsizetype at = 0;
     for (std::size_t i = 0; i + 1 < m_widths.size(); ++i)
@@ -53,7 +53,7 @@ int TextTable::lastColumnAt() const
     return int(at);
 }
 
-QString TextTable::line(const QStringList &cells) const
+QString ColumnLayout::line(const QStringList &cells) const
 {
     QString text;
     for (qsizetype i = 0; i + 1 < cells.size(); ++i)
@@ -70,7 +70,7 @@ QString TextTable::line(const QStringList &cells) const
     return withoutTrailingBlanks(text + column.mid(at)) + "\n";
 }
 
-QString TextTable::text() const
+QString ColumnLayout::text() const
 {
     const qsizetype room = std::max(tableWidth - lastColumnAt(), narrowestColumn);
     QStringList rule;

@@ -14,11 +14,11 @@ inline constexpr int tableWidth = 120;
 
 /// Rows in aligned columns, two blanks between them, the header underlined. The last column is
 /// wrapped where a row would be longer than `tableWidth`.
-class TextTable
+class ColumnLayout
 {
 public:
     /// A heading that begins with ">" stands over a column that is set to the right.
-    explicit TextTable(const QStringList &headings);
+    explicit ColumnLayout(const QStringList &headings);
     void add(const QStringList &cells);
     bool isEmpty() const { return m_rows.empty(); }
     QString text() const;

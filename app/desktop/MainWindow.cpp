@@ -1,7 +1,7 @@
 #include "app/desktop/MainWindow.h"
 
-#include "app/desktop/KeysPage.h"
-#include "app/desktop/Rail.h"
+#include "app/desktop/ShortcutsDialog.h"
+#include "app/desktop/Sidebar.h"
 #include "app/desktop/job/RunWatch.h"
 
 #include <QActionGroup>
@@ -35,7 +35,8 @@ constexpr LookName lookNames[] = {
 
 } // namespace
 
-MainWindow::MainWindow(Workplace &workplace, std::span<const ScreenEntry> screens, QWidget *parent)
+MainWindow::MainWindow(DesktopContext &workplace, std::span<const ScreenEntry> screens,
+                       QWidget *parent)
     : QMainWindow(parent)
     , m_workplace(workplace)
 {
@@ -44,13 +45,13 @@ MainWindow::MainWindow(Workplace &workplace, std::span<const ScreenEntry> screen
     auto *layout = new QHBoxLayout(middle);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
-    m_rail = new Rail(screens);
+    m_rail = new Sidebar(screens);
     m_pages = new QStackedWidget;
     m_pages->setObjectName(QStringLiteral("pages"));
     layout->addWidget(m_rail);
     layout->addWidget(m_pages, 1);
     setCentralWidget(middle);
-    connect(m_rail, &Rail::chosen, this, [this](const QString &key) { showScreen(key); });
+    connect(m_rail, &Sidebar::chosen, this, [this](const QString &key) { showScreen(key); });
 
     makeStatusLine();
     makeRecordsMenu();

@@ -14,14 +14,15 @@ class QMenu;
 
 namespace loopwright {
 
-class Rail;
+class Sidebar;
 class RunWatch;
 
 class MainWindow : public QMainWindow
 {
     Q_OBJECT
 public:
-    explicit MainWindow(Workplace &workplace, std::span<const ScreenEntry> screens = allScreens(),
+    explicit MainWindow(DesktopContext &workplace,
+                        std::span<const ScreenEntry> screens = allScreens(),
                         QWidget *parent = nullptr);
 
     /// Null where no screen has that key.
@@ -61,8 +62,8 @@ private:
     void recordsChangedBy(Screen *screen);
     void showTitle();
 
-    Workplace &m_workplace;
-    Rail *m_rail = nullptr;
+    DesktopContext &m_workplace;
+    Sidebar *m_rail = nullptr;
     QStackedWidget *m_pages = nullptr;
     QLabel *m_said = nullptr;
     RunWatch *m_runs = nullptr;

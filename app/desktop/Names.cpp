@@ -13,13 +13,14 @@ struct OutcomeRow
 {
     const char *key;
     const char *name;
-    Sign sign;
+    Status sign;
 };
 constexpr OutcomeRow outcomeRows[] = {
-    {"accepted", QT_TRANSLATE_NOOP("Names", "Accepted"), Sign::Done},
-    {"accepted_with_exception", QT_TRANSLATE_NOOP("Names", "Accepted with exception"), Sign::Done},
-    {"not_accepted", QT_TRANSLATE_NOOP("Names", "Not accepted"), Sign::Failed},
-    {"incomplete", QT_TRANSLATE_NOOP("Names", "Incomplete"), Sign::Open},
+    {"accepted", QT_TRANSLATE_NOOP("Names", "Accepted"), Status::Done},
+    {"accepted_with_exception", QT_TRANSLATE_NOOP("Names", "Accepted with exception"),
+     Status::Done},
+    {"not_accepted", QT_TRANSLATE_NOOP("Names", "Not accepted"), Status::Failed},
+    {"incomplete", QT_TRANSLATE_NOOP("Names", "Incomplete"), Status::Open},
 };
 
 const OutcomeRow *outcomeRow(const QString &key)
@@ -67,10 +68,10 @@ QString outcomeName(const QString &outcome)
     return row ? QCoreApplication::translate("Names", row->name) : spelled(outcome);
 }
 
-Sign outcomeSign(const QString &outcome)
+Status outcomeSign(const QString &outcome)
 {
     const OutcomeRow *row = outcomeRow(outcome);
-    return row ? row->sign : Sign::None;
+    return row ? row->sign : Status::None;
 }
 
 QString kindName(LineKind kind)

@@ -14,7 +14,7 @@ QString stageName(const QString &stage);
 QStringList stageKeys();
 /// "not_accepted" to "Not accepted".
 QString outcomeName(const QString &outcome);
-Sign outcomeSign(const QString &outcome);
+Status outcomeSign(const QString &outcome);
 /// "basic rate", "analog", within a sentence.
 QString kindName(LineKind kind);
 /// Of an event: "order_taken" to "Order taken".

@@ -3,7 +3,7 @@
 // anew. Screens never speak to each other; what they want from the window they say by signal. A new
 // screen is one file pair and one line in Screens.cpp.
 
-#include "app/desktop/Workplace.h"
+#include "app/desktop/DesktopContext.h"
 
 #include <QWidget>
 
@@ -13,7 +13,7 @@ class Screen : public QWidget
 {
     Q_OBJECT
 public:
-    explicit Screen(Workplace &workplace, QWidget *parent = nullptr)
+    explicit Screen(DesktopContext &workplace, QWidget *parent = nullptr)
         : QWidget(parent)
         , m_workplace(workplace)
     {
@@ -44,11 +44,11 @@ signals:
     void said(const QString &sentence); ///< for the status line; nothing that must be answered
 
 protected:
-    Workplace &workplace() const { return m_workplace; }
+    DesktopContext &workplace() const { return m_workplace; }
     Records &records() const { return m_workplace.records(); }
 
 private:
-    Workplace &m_workplace;
+    DesktopContext &m_workplace;
 };
 
 } // namespace loopwright

@@ -4,7 +4,7 @@
 #include "app/desktop/screens/BoardScreen.h"
 #include "app/desktop/screens/CircuitScreen.h"
 #include "app/desktop/screens/HandoffScreen.h"
-#include "app/desktop/screens/IdentifierDesk.h"
+#include "app/desktop/screens/IdentifierScreen.h"
 #include "app/desktop/screens/ImportScreen.h"
 #include "app/desktop/screens/JobScreen.h"
 #include "app/desktop/screens/OrderScreen.h"
@@ -15,7 +15,7 @@ namespace loopwright {
 namespace {
 
 template<class S>
-Screen *make(Workplace &workplace)
+Screen *make(DesktopContext &workplace)
 {
     return new S(workplace);
 }
@@ -32,7 +32,7 @@ constexpr ScreenEntry entries[] = {
     {"order", TEXT("Order form"), TEXT("Add an order, or change one"), GlyphShape::Form,
      &make<OrderScreen>},
     {"identifiers", TEXT("Identifiers"), TEXT("Check SPIDs, look up causes"),
-     GlyphShape::Identifiers, &make<IdentifierDesk>},
+     GlyphShape::Identifiers, &make<IdentifierScreen>},
     {"audit", TEXT("Audit"), TEXT("Numbers, SPIDs and pairs that are held twice"),
      GlyphShape::Audit, &make<AuditScreen>},
     {"import", TEXT("Import"), TEXT("Orders, offices, people and instruments from a file"),

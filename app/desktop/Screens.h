@@ -15,7 +15,7 @@ struct ScreenEntry
     const char *name; ///< on the rail
     const char *hint; ///< what it is for, in one line
     GlyphShape glyph;
-    Screen *(*make)(Workplace &workplace); ///< the caller owns the page
+    Screen *(*make)(DesktopContext &workplace); ///< the caller owns the page
     const char *under = nullptr; ///< not on the rail: belongs under the screen of that key
 };
 

@@ -6,7 +6,7 @@
 //
 // Everything is measured in em (the size of the program's font), so that one factor scales all.
 
-#include "core/base/Words.h"
+#include "core/base/EnumCodes.h"
 
 #include <QApplication>
 #include <QColor>
@@ -25,7 +25,7 @@ enum class Look
     HighContrast
 };
 template<>
-struct Words<Look>
+struct EnumCodes<Look>
 {
     static constexpr std::pair<Look, const char *> table[] = {
         {Look::Light, "light"}, {Look::Dark, "dark"}, {Look::HighContrast, "high_contrast"}};

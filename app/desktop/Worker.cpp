@@ -8,7 +8,7 @@ constexpr qint64 reportEveryMs = 50;
 
 } // namespace
 
-Worker::Worker(Workplace &workplace, QObject *parent)
+Worker::Worker(DesktopContext &workplace, QObject *parent)
     : QObject(parent)
     , m_workplace(workplace)
     , m_inside(new QObject)

@@ -3,7 +3,7 @@
 // one after the other; a newer one may take the place of those before it (a search while typing),
 // and a running one can be asked to stop. Answers come back in the thread that asked.
 
-#include "app/desktop/Workplace.h"
+#include "app/desktop/DesktopContext.h"
 
 #include <QElapsedTimer>
 #include <QObject>
@@ -18,7 +18,7 @@ class Worker : public QObject
     Q_OBJECT
 public:
     /// Uses `workplace` only to open the records once more, when the first task needs them.
-    explicit Worker(Workplace &workplace, QObject *parent = nullptr);
+    explicit Worker(DesktopContext &workplace, QObject *parent = nullptr);
     /// Stops what runs and waits for it.
     ~Worker() override;
 
@@ -72,7 +72,7 @@ private:
     Result<Records *> openedRecords();
     bool report(int ticket, qint64 done, qint64 total);
 
-    Workplace &m_workplace;
+    DesktopContext &m_workplace;
     QThread m_thread;
     QObject *m_inside;                  ///< lives in the thread
     std::unique_ptr<Records> m_records; ///< used in the thread only

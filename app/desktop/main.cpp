@@ -1,6 +1,6 @@
 // The desktop program.
 
-#include "app/desktop/Desk.h"
+#include "app/desktop/DesktopApplication.h"
 
 #include <QTextStream>
 
@@ -49,7 +49,7 @@ int main(int argc, char *argv[])
     QApplication::setApplicationDisplayName(QStringLiteral("Loopwright"));
     QSettings settings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("loopwright"),
                        QStringLiteral("desktop"));
-    Desk desk(*desktop, std::move(*options), settings);
+    DesktopApplication desk(*desktop, std::move(*options), settings);
     desk.start();
     return QApplication::exec();
 }

@@ -1,7 +1,7 @@
 #pragma once
 // The papers that a page can be laid out for.
 
-#include "core/base/Words.h"
+#include "core/base/EnumCodes.h"
 
 namespace loopwright {
 
@@ -11,7 +11,7 @@ enum class Paper
     Letter
 };
 template<>
-struct Words<Paper>
+struct EnumCodes<Paper>
 {
     static constexpr std::pair<Paper, const char *> table[] = {{Paper::A4, "a4"},
                                                                {Paper::Letter, "letter"}};

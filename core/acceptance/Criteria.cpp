@@ -137,8 +137,8 @@ bool knows(const LimitSet &limits, const Criterion &criterion)
     return !criterion.cameWith || limits.has(QString::fromLatin1(criterion.cameWith));
 }
 
-void settle(CriterionResult &result, CriterionOutcome outcome, const QString &reason,
-            const QString &next)
+void mergeOutcome(CriterionResult &result, CriterionOutcome outcome, const QString &reason,
+                  const QString &next)
 {
     // NotNeeded is the start; what is worse takes the place of what was said before.
     if (rank(outcome) < rank(result.outcome))
@@ -157,7 +157,7 @@ void settle(CriterionResult &result, CriterionOutcome outcome, const QString &re
         result.next = next;
 }
 
-double settled(double value)
+double roundForRecord(double value)
 {
     return QByteArray::number(value, 'g', 9).toDouble();
 }

@@ -145,7 +145,8 @@ void sayWhatIsProven(const Judging &judging, Decision &decision)
         for (const char *computed : {"ber_upper_95", "ber_upper", "ber", "esr", "sesr"})
             if (const QJsonValue found = decision.proven.value(QLatin1StringView(computed));
                 found.isDouble())
-                decision.proven.insert(QLatin1StringView(computed), settled(found.toDouble()));
+                decision.proven.insert(QLatin1StringView(computed),
+                                       roundForRecord(found.toDouble()));
         decision.proven.insert("rate", double(run->fact->as<RunFact>()->bitsPerSecond()));
         decision.proven.insert("confidence", run->evaluation.confidence);
     }

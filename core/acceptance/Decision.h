@@ -16,7 +16,7 @@ enum class CriterionOutcome
     NotNeeded
 };
 template<>
-struct Words<CriterionOutcome>
+struct EnumCodes<CriterionOutcome>
 {
     static constexpr std::pair<CriterionOutcome, const char *> table[] = {
         {CriterionOutcome::Met, "met"},
@@ -33,7 +33,7 @@ enum class OrderOutcome
     Incomplete
 };
 template<>
-struct Words<OrderOutcome>
+struct EnumCodes<OrderOutcome>
 {
     static constexpr std::pair<OrderOutcome, const char *> table[] = {
         {OrderOutcome::Accepted, "accepted"},
@@ -56,7 +56,7 @@ enum class Station
     Certificate
 };
 template<>
-struct Words<Station>
+struct EnumCodes<Station>
 {
     static constexpr std::pair<Station, const char *> table[] = {
         {Station::Order, "order"},

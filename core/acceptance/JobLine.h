@@ -14,7 +14,7 @@ enum class StationMark
     NotNeeded
 };
 template<>
-struct Words<StationMark>
+struct EnumCodes<StationMark>
 {
     static constexpr std::pair<StationMark, const char *> table[] = {
         {StationMark::Done, "done"},

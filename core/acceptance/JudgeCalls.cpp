@@ -90,26 +90,27 @@ void judgeTrial(const Judging &judging, CriterionResult &result, const QMap<QStr
 {
     const auto found = trials.constFind(at);
     if (found == trials.constEnd()) {
-        settle(result, CriterionOutcome::Missing, QString("No %1 was recorded.").arg(what),
-               QString("Make a %1 and record it.").arg(what));
+        mergeOutcome(result, CriterionOutcome::Missing, QString("No %1 was recorded.").arg(what),
+                     QString("Make a %1 and record it.").arg(what));
         return;
     }
     result.evidence << found->fact->id;
     if (found->ok) {
         ++made;
-        settle(result, CriterionOutcome::Met, {});
+        mergeOutcome(result, CriterionOutcome::Met, {});
         return;
     }
     const ProtocolVariant *variant = findVariant(judging.order.variant);
     const auto cause =
         found->cause && variant && usesQ850(*variant) ? causeOf(*found->cause) : std::nullopt;
-    settle(result, CriterionOutcome::NotMet,
-           QString("The %1 failed%2.")
-               .arg(what, cause ? QString(", cause %1 (%2)").arg(cause->number).arg(cause->name)
-                                : QString()),
-           cause && !cause->checkFirst.isEmpty()
-               ? "Check first: " + cause->checkFirst + "."
-               : QString("Find out why the %1 failed and try it again.").arg(what));
+    mergeOutcome(result, CriterionOutcome::NotMet,
+                 QString("The %1 failed%2.")
+                     .arg(what, cause
+                                    ? QString(", cause %1 (%2)").arg(cause->number).arg(cause->name)
+                                    : QString()),
+                 cause && !cause->checkFirst.isEmpty()
+                     ? "Check first: " + cause->checkFirst + "."
+                     : QString("Find out why the %1 failed and try it again.").arg(what));
 }
 
 void judgeChannel(const Judging &judging, CriterionResult &result, const Trials &trials,
@@ -126,11 +127,12 @@ void judgeChannel(const Judging &judging, CriterionResult &result, const Trials 
         const auto found = trials.out.constFind(at);
         if (service == Service::Data && found != trials.out.constEnd() && !found->ok &&
             judging.order.dataRate == 64000 && worksAt56(judging, channel))
-            settle(result, CriterionOutcome::NotMet,
-                   QString("64 kbit/s fails on %1 and 56 kbit/s works: the path is restricted, not "
-                           "the line.")
-                       .arg(toText(channel)),
-                   "Ask the serving office for an unrestricted path.");
+            mergeOutcome(
+                result, CriterionOutcome::NotMet,
+                QString("64 kbit/s fails on %1 and 56 kbit/s works: the path is restricted, not "
+                        "the line.")
+                    .arg(toText(channel)),
+                "Ask the serving office for an unrestricted path.");
     }
 }
 
@@ -170,10 +172,11 @@ void judgeCalls(const Judging &judging, CriterionResult &result)
     result.limitText = "each service out on each channel, each number called in";
     result.source = "the order";
     if (needed == 0)
-        settle(result, CriterionOutcome::Met,
-               "The order grants no service that a call could show.");
+        mergeOutcome(result, CriterionOutcome::Met,
+                     "The order grants no service that a call could show.");
     else if (result.outcome == CriterionOutcome::Met)
-        settle(result, CriterionOutcome::Met, QString("All %1 calls went through.").arg(needed));
+        mergeOutcome(result, CriterionOutcome::Met,
+                     QString("All %1 calls went through.").arg(needed));
 }
 
 namespace {
@@ -184,18 +187,19 @@ void judgeAnnounced(const Judging &judging, const CallFact &call, bool right,
 {
     const Services granted = judging.order.bServices() | judging.order.d;
     if (!right)
-        settle(result, CriterionOutcome::NotMet,
-               QString("The network announced %1, which is not the number of this pair.")
-                   .arg(*call.announcedDn),
-               "Have the office check pair and number: this may be another customer's line.");
+        mergeOutcome(result, CriterionOutcome::NotMet,
+                     QString("The network announced %1, which is not the number of this pair.")
+                         .arg(*call.announcedDn),
+                     "Have the office check pair and number: this may be another customer's line.");
     else if (call.announcedService && !granted.testFlag(*call.announcedService))
-        settle(result, CriterionOutcome::NotMet,
-               QString("The network announced the service %1, which the order does not grant.")
-                   .arg(toText(*call.announcedService)),
-               "Have the office check the services of the line.");
+        mergeOutcome(
+            result, CriterionOutcome::NotMet,
+            QString("The network announced the service %1, which the order does not grant.")
+                .arg(toText(*call.announcedService)),
+            "Have the office check the services of the line.");
     else
-        settle(result, CriterionOutcome::Met,
-               QString("The network announced %1.").arg(*call.announcedDn));
+        mergeOutcome(result, CriterionOutcome::Met,
+                     QString("The network announced %1.").arg(*call.announcedDn));
 }
 
 } // namespace
@@ -215,9 +219,9 @@ void judgeReadback(const Judging &judging, CriterionResult &result)
     result.source = "common practice";
     if (newest.isEmpty()) {
         const bool asked = judging.limits.value("readback_required") != 0;
-        settle(result, asked ? CriterionOutcome::Missing : CriterionOutcome::NotNeeded,
-               "No announced number was recorded.",
-               asked ? "Have the network announce the number of this pair." : "");
+        mergeOutcome(result, asked ? CriterionOutcome::Missing : CriterionOutcome::NotNeeded,
+                     "No announced number was recorded.",
+                     asked ? "Have the network announce the number of this pair." : "");
         return;
     }
     QStringList announced;

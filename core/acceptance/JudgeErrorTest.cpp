@@ -16,33 +16,34 @@ void judgeChannelRun(const Judging &judging, const ChannelRuns &channel, Criteri
     const JudgedRun *run = channel.deciding();
     if (run && run->standing == RunStanding::Passed) {
         result.evidence << run->fact->id;
-        settle(result, CriterionOutcome::Met, run->why);
+        mergeOutcome(result, CriterionOutcome::Met, run->why);
         return;
     }
     if (run) {
         result.evidence << run->fact->id;
         if (run->standing == RunStanding::Contradictory) {
-            settle(result, CriterionOutcome::NotMet, name + ": " + run->why,
-                   "Read the test set again and record the run anew.");
+            mergeOutcome(result, CriterionOutcome::NotMet, name + ": " + run->why,
+                         "Read the test set again and record the run anew.");
             return;
         }
         const JudgedRun &last = channel.runs.back();
-        settle(result, CriterionOutcome::NotMet, name + ": " + run->why,
-               last.standing == RunStanding::Blocked
-                   ? "Record what was done after the failed run, then make the run again."
-                   : "Find and mend the cause, record what was done, then make the run again.");
+        mergeOutcome(
+            result, CriterionOutcome::NotMet, name + ": " + run->why,
+            last.standing == RunStanding::Blocked
+                ? "Record what was done after the failed run, then make the run again."
+                : "Find and mend the cause, record what was done, then make the run again.");
         if (last.standing == RunStanding::Blocked)
-            settle(result, CriterionOutcome::NotMet, name + ": " + last.why);
+            mergeOutcome(result, CriterionOutcome::NotMet, name + ": " + last.why);
         return;
     }
-    settle(result, CriterionOutcome::Missing,
-           channel.runs.empty() ? QString("No run on %1 at %2 bit/s was recorded.")
-                                      .arg(name)
-                                      .arg(judging.order.dataRate)
-                                : name + ": " + channel.runs.back().why,
-           QString("Make a run of %1 minutes on %2 without a break.")
-               .arg(judging.limits.value("run_seconds_min") / 60)
-               .arg(name));
+    mergeOutcome(result, CriterionOutcome::Missing,
+                 channel.runs.empty() ? QString("No run on %1 at %2 bit/s was recorded.")
+                                            .arg(name)
+                                            .arg(judging.order.dataRate)
+                                      : name + ": " + channel.runs.back().why,
+                 QString("Make a run of %1 minutes on %2 without a break.")
+                     .arg(judging.limits.value("run_seconds_min") / 60)
+                     .arg(name));
 }
 
 } // namespace
@@ -72,7 +73,7 @@ void judgeRun(const Judging &judging, CriterionResult &result)
         }
     }
     result.evidence.removeDuplicates();
-    settle(result, result.outcome, struckOutRuns(judging));
+    mergeOutcome(result, result.outcome, struckOutRuns(judging));
 }
 
 namespace {
@@ -102,34 +103,35 @@ void judgeCheck(const Judging &judging, const Fact &fact, CriterionResult &resul
     const QString again = "Make the detector check again: quiet, inject, see, clear; then the run.";
     const QStringList missing = check->missingKeys();
     if (!missing.isEmpty()) {
-        settle(result, CriterionOutcome::Missing,
-               QString("The detector check does not say %1.")
-                   .arg(missing.join(", ").replace('_', ' ')),
-               again);
+        mergeOutcome(result, CriterionOutcome::Missing,
+                     QString("The detector check does not say %1.")
+                         .arg(missing.join(", ").replace('_', ' ')),
+                     again);
         return;
     }
     if (double(check->quietSeconds.value_or(0)) < quiet || check->quietBitErrors.value_or(0) > 0)
-        settle(result, CriterionOutcome::NotMet,
-               QString("Before the errors were sent there were %1 quiet seconds with %2 bit "
-                       "errors; %3 s without are needed.")
-                   .arg(check->quietSeconds.value_or(0))
-                   .arg(check->quietBitErrors.value_or(0))
-                   .arg(quiet),
-               again);
+        mergeOutcome(result, CriterionOutcome::NotMet,
+                     QString("Before the errors were sent there were %1 quiet seconds with %2 bit "
+                             "errors; %3 s without are needed.")
+                         .arg(check->quietSeconds.value_or(0))
+                         .arg(check->quietBitErrors.value_or(0))
+                         .arg(quiet),
+                     again);
     if (!check->everyInjectionSeen())
-        settle(result, CriterionOutcome::NotMet,
-               QString("Errors were sent %1 times and %2 bit errors in %3 errored seconds were "
-                       "seen: not every one was seen.")
-                   .arg(check->injections.value_or(0))
-                   .arg(check->seenBitErrors.value_or(0))
-                   .arg(check->seenErroredSeconds.value_or(0)),
-               again);
+        mergeOutcome(
+            result, CriterionOutcome::NotMet,
+            QString("Errors were sent %1 times and %2 bit errors in %3 errored seconds were "
+                    "seen: not every one was seen.")
+                .arg(check->injections.value_or(0))
+                .arg(check->seenBitErrors.value_or(0))
+                .arg(check->seenErroredSeconds.value_or(0)),
+            again);
     if (!check->cleared.value_or(false))
-        settle(result, CriterionOutcome::NotMet, "The counters were not cleared after the check.",
-               again);
-    settle(result, CriterionOutcome::Met,
-           QString("Errors sent %1 times, every one seen, counters cleared.")
-               .arg(check->injections.value_or(0)));
+        mergeOutcome(result, CriterionOutcome::NotMet,
+                     "The counters were not cleared after the check.", again);
+    mergeOutcome(result, CriterionOutcome::Met,
+                 QString("Errors sent %1 times, every one seen, counters cleared.")
+                     .arg(check->injections.value_or(0)));
 }
 
 void judgeChannelCheck(const Judging &judging, const ChannelRuns &channel, CriterionResult &result)
@@ -139,12 +141,13 @@ void judgeChannelCheck(const Judging &judging, const ChannelRuns &channel, Crite
         if (const Fact *check = checkBefore(judging, *run->fact))
             judgeCheck(judging, *check, result);
         else
-            settle(result, CriterionOutcome::Missing,
-                   QString("No detector check came before the run on %1, over the same channels "
-                           "and path, with the same "
-                           "instrument, on the same visit.")
-                       .arg(name),
-                   "Make the detector check, then the run again.");
+            mergeOutcome(
+                result, CriterionOutcome::Missing,
+                QString("No detector check came before the run on %1, over the same channels "
+                        "and path, with the same "
+                        "instrument, on the same visit.")
+                    .arg(name),
+                "Make the detector check, then the run again.");
         return;
     }
     const Fact *newest = nullptr;
@@ -153,9 +156,9 @@ void judgeChannelCheck(const Judging &judging, const ChannelRuns &channel, Crite
             check->path != Path::NtLoop && check->channels.contains(channel.channel))
             newest = fact;
     if (!newest) {
-        settle(result, CriterionOutcome::Missing,
-               QString("No detector check was made on %1.").arg(name),
-               QString("Inject errors on %1 and record what the test set saw.").arg(name));
+        mergeOutcome(result, CriterionOutcome::Missing,
+                     QString("No detector check was made on %1.").arg(name),
+                     QString("Inject errors on %1 and record what the test set saw.").arg(name));
         return;
     }
     // A check that failed is known to have failed; one that was good is only worth something before
@@ -166,10 +169,11 @@ void judgeChannelCheck(const Judging &judging, const ChannelRuns &channel, Crite
     if (check.outcome == CriterionOutcome::NotMet)
         judgeCheck(judging, *newest, result);
     else
-        settle(result, CriterionOutcome::Missing,
-               QString("A detector check was made on %1; the run that it belongs to is missing.")
-                   .arg(name),
-               QString("Make the run on %1 now, on the same visit.").arg(name));
+        mergeOutcome(
+            result, CriterionOutcome::Missing,
+            QString("A detector check was made on %1; the run that it belongs to is missing.")
+                .arg(name),
+            QString("Make the run on %1 now, on the same visit.").arg(name));
 }
 
 } // namespace

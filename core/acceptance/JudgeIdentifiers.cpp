@@ -11,9 +11,10 @@ void judgeIdentifiers(const Judging &judging, CriterionResult &result)
 {
     const ProtocolVariant *variant = findVariant(judging.order.variant);
     if (!variant) {
-        settle(result, CriterionOutcome::NotMet,
-               QString("The protocol variant \"%1\" is not known.").arg(judging.order.variant),
-               "Correct the protocol variant of the order.");
+        mergeOutcome(
+            result, CriterionOutcome::NotMet,
+            QString("The protocol variant \"%1\" is not known.").arg(judging.order.variant),
+            "Correct the protocol variant of the order.");
         return;
     }
     int errors = 0, warnings = 0;
@@ -21,18 +22,18 @@ void judgeIdentifiers(const Judging &judging, CriterionResult &result)
         errors += finding.severity == Severity::Error;
         warnings += finding.severity == Severity::Warning;
         if (finding.severity == Severity::Error)
-            settle(result, CriterionOutcome::NotMet, finding.field + ": " + finding.reason,
-                   "Correct the identifiers of the order with the provider.");
+            mergeOutcome(result, CriterionOutcome::NotMet, finding.field + ": " + finding.reason,
+                         "Correct the identifiers of the order with the provider.");
     }
     for (const Conflict &conflict : judging.input.conflicts)
-        settle(result, CriterionOutcome::NotMet, conflict.reason(),
-               "Have the office assign another, or release the one that is in use.");
+        mergeOutcome(result, CriterionOutcome::NotMet, conflict.reason(),
+                     "Have the office assign another, or release the one that is in use.");
     result.measured = errors + int(judging.input.conflicts.size());
     result.measuredText = QString("%1 in error").arg(errors + judging.input.conflicts.size());
     result.limit = 0;
     result.limitText = "none in error or in use elsewhere";
     result.source = "rules of the protocol variant";
-    settle(
+    mergeOutcome(
         result, CriterionOutcome::Met,
         warnings == 0
             ? QString("Every identifier fits the variant %1.").arg(variant->name)
@@ -74,15 +75,15 @@ void judgeCard(const Judging &judging, const Fact &card, CriterionResult &result
     result.evidence << card.id;
     switch (verdict.outcome) {
     case SafetyOutcome::Clear:
-        settle(result, CriterionOutcome::Met, verdict.text());
+        mergeOutcome(result, CriterionOutcome::Met, verdict.text());
         break;
     case SafetyOutcome::Incomplete:
-        settle(result, CriterionOutcome::Missing, verdict.text(),
-               "Complete the safety card before the first measurement.");
+        mergeOutcome(result, CriterionOutcome::Missing, verdict.text(),
+                     "Complete the safety card before the first measurement.");
         break;
     case SafetyOutcome::Hazard:
-        settle(result, CriterionOutcome::NotMet, verdict.text(),
-               "Stop, move away, and report the foreign voltage.");
+        mergeOutcome(result, CriterionOutcome::NotMet, verdict.text(),
+                     "Stop, move away, and report the foreign voltage.");
         break;
     }
 }
@@ -96,14 +97,14 @@ void judgeVisit(const Judging &judging, const VisitAtPair &visit, CriterionResul
     if (before)
         judgeCard(judging, *before, result);
     else if (visit.cards.empty())
-        settle(result, CriterionOutcome::Missing,
-               QString("No safety card was made for this pair on the %1.").arg(visit.name),
-               "Make the safety card: read the foreign voltages and confirm the cautions.");
+        mergeOutcome(result, CriterionOutcome::Missing,
+                     QString("No safety card was made for this pair on the %1.").arg(visit.name),
+                     "Make the safety card: read the foreign voltages and confirm the cautions.");
     else
-        settle(result, CriterionOutcome::NotMet,
-               QString("The safety card of the %1 was made after the first measurement.")
-                   .arg(visit.name),
-               "Void the measurements that came before the card and take them again.");
+        mergeOutcome(result, CriterionOutcome::NotMet,
+                     QString("The safety card of the %1 was made after the first measurement.")
+                         .arg(visit.name),
+                     "Void the measurements that came before the card and take them again.");
     // A hazard that was found later on the same visit stands until a later card is clear.
     if (before && visit.cards.back() != before)
         judgeCard(judging, *visit.cards.back(), result);
@@ -117,8 +118,8 @@ void judgeSafety(const Judging &judging, CriterionResult &result)
     result.source = "common practice; local codes and licensed practice prevail";
     const auto visits = visitsAtPair(judging);
     if (visits.empty())
-        settle(result, CriterionOutcome::Missing, "No safety card was made for this pair.",
-               "Make the safety card before the pair is touched.");
+        mergeOutcome(result, CriterionOutcome::Missing, "No safety card was made for this pair.",
+                     "Make the safety card before the pair is touched.");
     // Who found a hazard and left without measuring did right: the card of a later visit follows.
     for (const VisitAtPair &visit : visits)
         if (visit.firstMeasurement || &visit == &visits.back())

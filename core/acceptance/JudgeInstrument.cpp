@@ -21,9 +21,9 @@ void judgeUse(const Judging &judging, const Fact &fact, CriterionResult &result)
 {
     if (fact.instrument.isEmpty()) {
         if (needsInstrument(fact))
-            settle(result, CriterionOutcome::Missing,
-                   QString("A %1 was recorded without an instrument.").arg(fact.kind()),
-                   "Record the measurement again with the instrument that made it.");
+            mergeOutcome(result, CriterionOutcome::Missing,
+                         QString("A %1 was recorded without an instrument.").arg(fact.kind()),
+                         "Record the measurement again with the instrument that made it.");
         return;
     }
     const QDate day = timeOf(fact).localDate();
@@ -31,24 +31,24 @@ void judgeUse(const Judging &judging, const Fact &fact, CriterionResult &result)
         std::find_if(judging.input.instruments.begin(), judging.input.instruments.end(),
                      [&fact](const Instrument &i) { return i.key == fact.instrument; });
     if (found == judging.input.instruments.end())
-        settle(result, CriterionOutcome::NotMet,
-               QString("Instrument %1 is not registered.").arg(fact.instrument),
-               "Register the instrument with its calibration.");
+        mergeOutcome(result, CriterionOutcome::NotMet,
+                     QString("Instrument %1 is not registered.").arg(fact.instrument),
+                     "Register the instrument with its calibration.");
     else if (!found->calibratedOn(day))
-        settle(result, CriterionOutcome::NotMet,
-               QString("Instrument %1 was not within its calibration on %2.")
-                   .arg(fact.instrument, day.toString(Qt::ISODate)),
-               "Measure again with an instrument within its calibration, or record its later "
-               "calibration.");
+        mergeOutcome(result, CriterionOutcome::NotMet,
+                     QString("Instrument %1 was not within its calibration on %2.")
+                         .arg(fact.instrument, day.toString(Qt::ISODate)),
+                     "Measure again with an instrument within its calibration, or record its later "
+                     "calibration.");
     else if (judging.evidence.selfTestFailedLater(fact))
-        settle(
+        mergeOutcome(
             result, CriterionOutcome::NotMet,
             QString("Instrument %1 failed its self-test later on that visit.").arg(fact.instrument),
             "Have the instrument pass its self-test, then measure again.");
     else
-        settle(result, CriterionOutcome::Met,
-               QString("Instrument %1 was within its calibration on %2.")
-                   .arg(fact.instrument, day.toString(Qt::ISODate)));
+        mergeOutcome(result, CriterionOutcome::Met,
+                     QString("Instrument %1 was within its calibration on %2.")
+                         .arg(fact.instrument, day.toString(Qt::ISODate)));
 }
 
 } // namespace
@@ -72,13 +72,14 @@ void judgeInstrument(const Judging &judging, CriterionResult &result)
             result.evidence << fact->id;
     }
     if (!measured && judging.input.scope == OrderScope::NumbersOnly)
-        settle(result, CriterionOutcome::NotNeeded, "Nothing was measured with an instrument.");
+        mergeOutcome(result, CriterionOutcome::NotNeeded,
+                     "Nothing was measured with an instrument.");
     else if (!measured)
-        settle(result, CriterionOutcome::Missing, "Nothing was measured yet.",
-               "Record the measurements with their instrument.");
+        mergeOutcome(result, CriterionOutcome::Missing, "Nothing was measured yet.",
+                     "Record the measurements with their instrument.");
     if (measured && used.isEmpty() && result.reason.isEmpty())
-        settle(result, CriterionOutcome::Missing, "No instrument was named.",
-               "Name the instrument that was used.");
+        mergeOutcome(result, CriterionOutcome::Missing, "No instrument was named.",
+                     "Name the instrument that was used.");
     result.measured = result.measuredText = used.join(", ");
     if (used.isEmpty())
         result.measured = QJsonValue();
@@ -129,9 +130,9 @@ void judgeQuantity(const Judging &judging, CriterionResult &result)
     const auto value = valueOf(judging, quantity, result);
     const QString name = QString::fromUtf8(about.name);
     if (!value) {
-        settle(result, about.always ? CriterionOutcome::Missing : CriterionOutcome::NotNeeded,
-               QString("The %1 was not recorded.").arg(name),
-               about.always ? QString("Record the %1.").arg(name) : QString());
+        mergeOutcome(result, about.always ? CriterionOutcome::Missing : CriterionOutcome::NotNeeded,
+                     QString("The %1 was not recorded.").arg(name),
+                     about.always ? QString("Record the %1.").arg(name) : QString());
         return;
     }
     const QuantityClass kind = classify(quantity, *value, judging.limits);
@@ -144,13 +145,14 @@ void judgeQuantity(const Judging &judging, CriterionResult &result)
         result.limit = true;
     }
     // Marginal is met and said so.
-    settle(result, kind == QuantityClass::Poor ? CriterionOutcome::NotMet : CriterionOutcome::Met,
-           (std::holds_alternative<bool>(*value) ? QString("The %1 is %3 (%2).")
-                                                 : QString("The %1 of %2 is %3."))
-               .arg(name, result.measuredText, toText(kind)),
-           kind == QuantityClass::Poor
-               ? QString("Clear the trouble and record the %1 again.").arg(name)
-               : QString());
+    mergeOutcome(result,
+                 kind == QuantityClass::Poor ? CriterionOutcome::NotMet : CriterionOutcome::Met,
+                 (std::holds_alternative<bool>(*value) ? QString("The %1 is %3 (%2).")
+                                                       : QString("The %1 of %2 is %3."))
+                     .arg(name, result.measuredText, toText(kind)),
+                 kind == QuantityClass::Poor
+                     ? QString("Clear the trouble and record the %1 again.").arg(name)
+                     : QString());
 }
 
 } // namespace loopwright

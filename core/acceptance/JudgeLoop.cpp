@@ -60,11 +60,11 @@ void judgeFigure(CriterionResult &result, const QString &what, double measured, 
     QString shown = figure(measured);
     for (int decimals = 3; !within && shown == figure(limit.value) && decimals <= 9; ++decimals)
         shown = figure(measured, decimals);
-    settle(result, within ? CriterionOutcome::Met : CriterionOutcome::NotMet,
-           QString("%1 of %2 %3 is %4 the limit of %5 %3.")
-               .arg(what, shown, limit.unit, within ? "within" : "above", figure(limit.value)),
-           within
-               ? QString()
+    mergeOutcome(
+        result, within ? CriterionOutcome::Met : CriterionOutcome::NotMet,
+        QString("%1 of %2 %3 is %4 the limit of %5 %3.")
+            .arg(what, shown, limit.unit, within ? "within" : "above", figure(limit.value)),
+        within ? QString()
                : QString(
                      "Have the pair mended or another assigned, then record that it was changed."));
 }
@@ -80,14 +80,15 @@ void judgeMakeup(const Judging &judging, const PairFigures &figures, CriterionRe
         const bool predicted = rule.key == "bri_loss" || rule.key == "bri_resistance";
         const QString reason = predicted ? "Predicted: " + rule.reason : rule.reason;
         if (rule.verdict == Suitability::NotSuitable)
-            settle(result, CriterionOutcome::NotMet, reason,
-                   "Have the pair mended or another assigned, then record that it was changed.");
+            mergeOutcome(
+                result, CriterionOutcome::NotMet, reason,
+                "Have the pair mended or another assigned, then record that it was changed.");
         else
-            settle(result, CriterionOutcome::Met,
-                   rule.verdict == Suitability::Marginal ? "Marginal: " + reason : reason);
+            mergeOutcome(result, CriterionOutcome::Met,
+                         rule.verdict == Suitability::Marginal ? "Marginal: " + reason : reason);
     }
     if (!figures.lossDb) {
-        result.measured = settled(qualification.insertionLossDb);
+        result.measured = roundForRecord(qualification.insertionLossDb);
         result.measuredText = QString("%1 dB predicted").arg(figure(qualification.insertionLossDb));
     }
 }
@@ -105,22 +106,24 @@ bool runWithoutErrors(const Judging &judging)
 void judgeWithoutMakeup(const Judging &judging, const PairFigures &figures, CriterionResult &result)
 {
     if (figures.lossDb) {
-        settle(result, CriterionOutcome::Met,
-               "The make-up is not known; the measured loss decides.");
+        mergeOutcome(result, CriterionOutcome::Met,
+                     "The make-up is not known; the measured loss decides.");
     } else if (figures.resistanceOhm && runWithoutErrors(judging)) {
-        settle(result, CriterionOutcome::Met,
-               "The make-up is not known; the measured resistance and a run without errors stand "
-               "for the loss.");
+        mergeOutcome(
+            result, CriterionOutcome::Met,
+            "The make-up is not known; the measured resistance and a run without errors stand "
+            "for the loss.");
     } else if (figures.resistanceOhm) {
-        settle(result, CriterionOutcome::Missing,
-               QString("The make-up and the loss at %1 are not known; a resistance alone needs a "
-                       "run without errors beside it.")
-                   .arg(lossFrequency(judging)),
-               QString("Measure the loss at %1, enter the make-up, or make the error-rate run.")
-                   .arg(lossFrequency(judging)));
+        mergeOutcome(
+            result, CriterionOutcome::Missing,
+            QString("The make-up and the loss at %1 are not known; a resistance alone needs a "
+                    "run without errors beside it.")
+                .arg(lossFrequency(judging)),
+            QString("Measure the loss at %1, enter the make-up, or make the error-rate run.")
+                .arg(lossFrequency(judging)));
     } else {
-        settle(result, CriterionOutcome::Missing, "Nothing is known of the loop yet.",
-               "Enter the make-up of the pair, or measure its resistance and loss.");
+        mergeOutcome(result, CriterionOutcome::Missing, "Nothing is known of the loop yet.",
+                     "Enter the make-up of the pair, or measure its resistance and loss.");
     }
 }
 
@@ -170,8 +173,8 @@ void judgeAnalog(const Judging &judging, const PairFigures &figures, CriterionRe
     }
     if (!figures.makeup) {
         if (!figures.resistanceOhm)
-            settle(result, CriterionOutcome::Missing, "Nothing is known of the loop yet.",
-                   "Enter the make-up of the pair, or measure its resistance.");
+            mergeOutcome(result, CriterionOutcome::Missing, "Nothing is known of the loop yet.",
+                         "Enter the make-up of the pair, or measure its resistance.");
         return;
     }
     const VoiceBandQualification qualification = qualifyVoiceBand(*figures.makeup, judging.limits);
@@ -179,15 +182,15 @@ void judgeAnalog(const Judging &judging, const PairFigures &figures, CriterionRe
         if (figures.resistanceOhm && rule.unit == "ohm")
             continue;
         if (rule.verdict == Suitability::NotSuitable)
-            settle(result, CriterionOutcome::NotMet, rule.reason,
-                   "Have the pair mended, then record that it was changed.");
+            mergeOutcome(result, CriterionOutcome::NotMet, rule.reason,
+                         "Have the pair mended, then record that it was changed.");
         else
-            settle(result, CriterionOutcome::Met,
-                   rule.verdict == Suitability::Marginal ? "Marginal: " + rule.reason
-                                                         : rule.reason);
+            mergeOutcome(result, CriterionOutcome::Met,
+                         rule.verdict == Suitability::Marginal ? "Marginal: " + rule.reason
+                                                               : rule.reason);
     }
     if (!figures.resistanceOhm) {
-        result.measured = settled(qualification.dcResistanceOhm);
+        result.measured = roundForRecord(qualification.dcResistanceOhm);
         result.measuredText =
             QString("%1 ohm predicted").arg(figure(qualification.dcResistanceOhm));
     }

@@ -39,7 +39,7 @@ void settleDown(const Judging &judging, CriterionResult &result, const QString &
     if (layer->cause)
         reason += cause ? QString(", cause %1 (%2)").arg(cause->number).arg(cause->name)
                         : QString(", cause %1").arg(*layer->cause);
-    settle(result, CriterionOutcome::NotMet, reason + ": " + check.meaning, check.check);
+    mergeOutcome(result, CriterionOutcome::NotMet, reason + ": " + check.meaning, check.check);
 }
 
 void judgeInterface(const Judging &judging, CriterionResult &result, LineInterface interface)
@@ -47,14 +47,14 @@ void judgeInterface(const Judging &judging, CriterionResult &result, LineInterfa
     const QString name = interface == LineInterface::U ? "U" : "S/T";
     const Fact *fact = newestLayer(judging, 1, 0, interface);
     if (!fact) {
-        settle(result, CriterionOutcome::Missing,
-               QString("Layer 1 at %1 was not recorded.").arg(name),
-               QString("Record whether layer 1 is in sync at %1.").arg(name));
+        mergeOutcome(result, CriterionOutcome::Missing,
+                     QString("Layer 1 at %1 was not recorded.").arg(name),
+                     QString("Record whether layer 1 is in sync at %1.").arg(name));
         return;
     }
     result.evidence << fact->id;
     if (fact->as<LayerFact>()->outcome == LayerOutcome::Up)
-        settle(result, CriterionOutcome::Met, QString("In sync at %1.").arg(name));
+        mergeOutcome(result, CriterionOutcome::Met, QString("In sync at %1.").arg(name));
     else
         settleDown(judging, result, "Layer 1 at " + name, *fact);
 }
@@ -77,15 +77,16 @@ void judgeTei(const Judging &judging, CriterionResult &result, const OrderedTerm
         fixed >= 0 ? tei == fixed : (tei >= 64 && tei <= 126) || (zeroToo && tei == 0);
     const QString who = terminalName(judging.order, terminal);
     if (fits)
-        settle(result, CriterionOutcome::Met, QString("TEI %1 at %2.").arg(tei).arg(who));
+        mergeOutcome(result, CriterionOutcome::Met, QString("TEI %1 at %2.").arg(tei).arg(who));
     else
-        settle(result, CriterionOutcome::NotMet,
-               fixed >= 0
-                   ? QString("TEI %1 at %2 is not the assigned %3.").arg(tei).arg(who).arg(fixed)
-                   : QString("TEI %1 at %2 is not one that the network gives (64 to 126).")
-                         .arg(tei)
-                         .arg(who),
-               "Set the TEI of the terminal as ordered and start it again.");
+        mergeOutcome(
+            result, CriterionOutcome::NotMet,
+            fixed >= 0
+                ? QString("TEI %1 at %2 is not the assigned %3.").arg(tei).arg(who).arg(fixed)
+                : QString("TEI %1 at %2 is not one that the network gives (64 to 126).")
+                      .arg(tei)
+                      .arg(who),
+            "Set the TEI of the terminal as ordered and start it again.");
 }
 
 } // namespace
@@ -111,9 +112,9 @@ void judgeLayer2(const Judging &judging, CriterionResult &result)
         const QString who = terminalName(judging.order, terminal);
         const Fact *fact = newestLayer(judging, 2, terminal.number, std::nullopt);
         if (!fact) {
-            settle(result, CriterionOutcome::Missing,
-                   QString("Layer 2 of %1 was not recorded.").arg(who),
-                   QString("Record layer 2 of %1 with its TEI.").arg(who));
+            mergeOutcome(result, CriterionOutcome::Missing,
+                         QString("Layer 2 of %1 was not recorded.").arg(who),
+                         QString("Record layer 2 of %1 with its TEI.").arg(who));
             continue;
         }
         result.evidence << fact->id;
@@ -121,16 +122,17 @@ void judgeLayer2(const Judging &judging, CriterionResult &result)
         if (layer->outcome == LayerOutcome::Down) {
             settleDown(judging, result, "Layer 2 of " + who, *fact);
         } else if (!layer->tei) {
-            settle(result, CriterionOutcome::Missing,
-                   QString("Layer 2 of %1 is up, its TEI was not recorded.").arg(who),
-                   QString("Record the TEI of %1.").arg(who));
+            mergeOutcome(result, CriterionOutcome::Missing,
+                         QString("Layer 2 of %1 is up, its TEI was not recorded.").arg(who),
+                         QString("Record the TEI of %1.").arg(who));
         } else {
             judgeTei(judging, result, terminal, *layer->tei);
             teis << QString::number(*layer->tei);
             if (spidOfTei.contains(*layer->tei) && spidOfTei[*layer->tei] != terminal.spid)
-                settle(result, CriterionOutcome::NotMet,
-                       QString("TEI %1 is on two terminals with different SPIDs.").arg(*layer->tei),
-                       "Set the terminals to automatic TEI and start them one by one.");
+                mergeOutcome(
+                    result, CriterionOutcome::NotMet,
+                    QString("TEI %1 is on two terminals with different SPIDs.").arg(*layer->tei),
+                    "Set the terminals to automatic TEI and start them one by one.");
             spidOfTei.insert(*layer->tei, terminal.spid);
         }
     }
@@ -150,15 +152,16 @@ void judgeLayer3(const Judging &judging, CriterionResult &result)
         const QString who = terminalName(judging.order, terminal);
         const Fact *fact = newestLayer(judging, 3, terminal.number, std::nullopt);
         if (!fact) {
-            settle(result, CriterionOutcome::Missing,
-                   QString("Layer 3 of %1 was not recorded.").arg(who),
-                   QString("Record whether the switch accepted the SPID of %1.").arg(who));
+            mergeOutcome(result, CriterionOutcome::Missing,
+                         QString("Layer 3 of %1 was not recorded.").arg(who),
+                         QString("Record whether the switch accepted the SPID of %1.").arg(who));
             continue;
         }
         result.evidence << fact->id;
         if (fact->as<LayerFact>()->outcome == LayerOutcome::Up) {
             ++accepted;
-            settle(result, CriterionOutcome::Met, QString("SPID %1 accepted.").arg(terminal.spid));
+            mergeOutcome(result, CriterionOutcome::Met,
+                         QString("SPID %1 accepted.").arg(terminal.spid));
         } else {
             settleDown(judging, result, "Layer 3 of " + who, *fact);
         }

@@ -99,11 +99,11 @@ QString struckOutRuns(const Judging &judging);
 /// Sets outcome and reason, the worse outcome winning: not_met over missing over met over
 /// not_needed, where a result starts. Reasons of equal outcome are joined; the first hint of what
 /// is next stays.
-void settle(CriterionResult &result, CriterionOutcome outcome, const QString &reason,
-            const QString &next = {});
+void mergeOutcome(CriterionResult &result, CriterionOutcome outcome, const QString &reason,
+                  const QString &next = {});
 /// To nine significant digits: what a mathematical library gives beyond them differs from one
 /// version to the next, and a decision repeats byte for byte. For figures that were computed.
-double settled(double value);
+double roundForRecord(double value);
 /// "12.5", without trailing zeros.
 QString figure(double value, int decimals = 2);
 

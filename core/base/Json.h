@@ -2,9 +2,9 @@
 // JSON as the records need it: reading that names the place of every error, and one canonical
 // writing (RFC 8785, JSON Canonicalization Scheme) over which digests are taken.
 
+#include "core/base/EnumCodes.h"
 #include "core/base/Moment.h"
 #include "core/base/Result.h"
-#include "core/base/Words.h"
 
 #include <QByteArray>
 #include <QJsonArray>
@@ -66,7 +66,7 @@ public:
             return *value;
         if (!failed())
             refuseWord(key, found, allWords<E>());
-        return Words<E>::table[0].first;
+        return EnumCodes<E>::table[0].first;
     }
     template<class E>
     std::optional<E> optionalWord(const QString &key)

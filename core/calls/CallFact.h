@@ -14,7 +14,7 @@ enum class CallDirection
     In,
 };
 template<>
-struct Words<CallDirection>
+struct EnumCodes<CallDirection>
 {
     static constexpr std::pair<CallDirection, const char *> table[] = {{CallDirection::Out, "out"},
                                                                        {CallDirection::In, "in"}};
@@ -26,7 +26,7 @@ enum class CallOutcome
     Failed,
 };
 template<>
-struct Words<CallOutcome>
+struct EnumCodes<CallOutcome>
 {
     static constexpr std::pair<CallOutcome, const char *> table[] = {
         {CallOutcome::Ok, "ok"}, {CallOutcome::Failed, "failed"}};

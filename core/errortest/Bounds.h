@@ -7,8 +7,8 @@
 // Clopper-Pearson: the p with P(Binomial(N, p) <= E) = 1 - C, i.e. BetaInv(C; E+1, N-E).
 // (Textbook statistics.) Good to ten significant digits.
 
+#include "core/base/EnumCodes.h"
 #include "core/base/Result.h"
-#include "core/base/Words.h"
 
 #include <QJsonObject>
 
@@ -54,7 +54,7 @@ enum class Proof
     NotProved, ///< neither: go on
 };
 template<>
-struct Words<Proof>
+struct EnumCodes<Proof>
 {
     static constexpr std::pair<Proof, const char *> table[] = {
         {Proof::Proved, "proved"}, {Proof::Refuted, "refuted"}, {Proof::NotProved, "not_proved"}};

@@ -19,7 +19,7 @@ enum class BitOrder
     LsbFirst,
 };
 template<>
-struct Words<BitOrder>
+struct EnumCodes<BitOrder>
 {
     static constexpr std::pair<BitOrder, const char *> table[] = {
         {BitOrder::MsbFirst, "msb_first"}, {BitOrder::LsbFirst, "lsb_first"}};
@@ -48,7 +48,7 @@ enum class ChannelState
     Empty,          ///< not one octet
 };
 template<>
-struct Words<ChannelState>
+struct EnumCodes<ChannelState>
 {
     static constexpr std::pair<ChannelState, const char *> table[] = {
         {ChannelState::Pattern, "pattern"},

@@ -10,7 +10,7 @@
 // Where the standard is silent: a run begins available, and up to nine seconds that wait for a
 // change of state at its end stay in the state they were in.
 
-#include "core/base/Words.h"
+#include "core/base/EnumCodes.h"
 #include "core/errortest/Second.h"
 
 #include <QJsonObject>
@@ -30,7 +30,7 @@ enum class SecondClass : quint8
     Unavailable,
 };
 template<>
-struct Words<SecondClass>
+struct EnumCodes<SecondClass>
 {
     static constexpr std::pair<SecondClass, const char *> table[] = {
         {SecondClass::ErrorFree, "error_free"},

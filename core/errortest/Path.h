@@ -1,7 +1,7 @@
 #pragma once
 // The way that the test signal takes in a detector check or an error-rate run.
 
-#include "core/base/Words.h"
+#include "core/base/EnumCodes.h"
 
 namespace loopwright {
 
@@ -14,7 +14,7 @@ enum class Path
 };
 
 template<>
-struct Words<Path>
+struct EnumCodes<Path>
 {
     static constexpr std::pair<Path, const char *> table[] = {{Path::SelfCall, "self_call"},
                                                               {Path::TestLine, "test_line"},

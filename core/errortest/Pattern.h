@@ -6,7 +6,7 @@
 // the complement. With zero suppression a one is sent in place of a zero whose next 14 bits are all
 // zero; the register itself goes on unchanged.
 
-#include "core/base/Words.h"
+#include "core/base/EnumCodes.h"
 
 #include <span>
 
@@ -22,7 +22,7 @@ enum class PatternKey
     Prbs23,
 };
 template<>
-struct Words<PatternKey>
+struct EnumCodes<PatternKey>
 {
     static constexpr std::pair<PatternKey, const char *> table[] = {
         {PatternKey::Prbs9, "prbs9"},   {PatternKey::Prbs11, "prbs11"},

@@ -4,7 +4,7 @@
 // SpidRules.cpp where its SPID has a shape that is new) with its test rows, and nothing else.
 // Rates in bit/s, lengths in digits.
 
-#include "core/base/Words.h"
+#include "core/base/EnumCodes.h"
 
 #include <QString>
 #include <QStringList>
@@ -95,7 +95,7 @@ std::span<const ProtocolVariant> allVariants();
 QString nearestVariantKey(QStringView key);
 
 template<>
-struct Words<SpidRequirement>
+struct EnumCodes<SpidRequirement>
 {
     static constexpr std::pair<SpidRequirement, const char *> table[] = {
         {SpidRequirement::Required, "required"},
@@ -104,7 +104,7 @@ struct Words<SpidRequirement>
 };
 
 template<>
-struct Words<TeiRule>
+struct EnumCodes<TeiRule>
 {
     static constexpr std::pair<TeiRule, const char *> table[] = {
         {TeiRule::Automatic, "automatic"},

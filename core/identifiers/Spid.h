@@ -50,7 +50,7 @@ struct SpidCheck
 SpidCheck checkSpid(const ProtocolVariant &variant, const QString &spid, const QString &dn = {});
 
 template<>
-struct Words<SpidPartKind>
+struct EnumCodes<SpidPartKind>
 {
     static constexpr std::pair<SpidPartKind, const char *> table[] = {
         {SpidPartKind::Prefix, "prefix"},

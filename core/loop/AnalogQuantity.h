@@ -29,7 +29,7 @@ enum class AnalogQuantity
     RingingVoltage,
 };
 template<>
-struct Words<AnalogQuantity>
+struct EnumCodes<AnalogQuantity>
 {
     static constexpr std::pair<AnalogQuantity, const char *> table[] = {
         {AnalogQuantity::LoopCurrent, "loop_current"},
@@ -54,7 +54,7 @@ enum class QuantityClass
     Poor,
 };
 template<>
-struct Words<QuantityClass>
+struct EnumCodes<QuantityClass>
 {
     static constexpr std::pair<QuantityClass, const char *> table[] = {
         {QuantityClass::Good, "good"},

@@ -69,7 +69,7 @@ enum class ElementType
     LoadCoil,
 };
 template<>
-struct Words<ElementType>
+struct EnumCodes<ElementType>
 {
     static constexpr std::pair<ElementType, const char *> table[] = {
         {ElementType::Section, "section"},

@@ -47,7 +47,7 @@ enum class LoopCause
     Unexplained, ///< no single candidate fits
 };
 template<>
-struct Words<LoopCause>
+struct EnumCodes<LoopCause>
 {
     static constexpr std::pair<LoopCause, const char *> table[] = {
         {LoopCause::AsRecorded, "as_recorded"},

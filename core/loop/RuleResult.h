@@ -18,7 +18,7 @@ enum class Suitability
     NotSuitable,
 };
 template<>
-struct Words<Suitability>
+struct EnumCodes<Suitability>
 {
     static constexpr std::pair<Suitability, const char *> table[] = {
         {Suitability::Suitable, "suitable"},

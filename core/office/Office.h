@@ -57,7 +57,7 @@ enum class Role
     Supervisor
 };
 template<>
-struct Words<Role>
+struct EnumCodes<Role>
 {
     static constexpr std::pair<Role, const char *> table[] = {{Role::Installer, "installer"},
                                                               {Role::Dispatcher, "dispatcher"},

@@ -2,7 +2,7 @@
 // The channels of a basic-rate line: two bearer channels and the D channel. On an analog line B1
 // stands for the line.
 
-#include "core/base/Words.h"
+#include "core/base/EnumCodes.h"
 
 namespace loopwright {
 
@@ -14,7 +14,7 @@ enum class Channel
 };
 
 template<>
-struct Words<Channel>
+struct EnumCodes<Channel>
 {
     static constexpr std::pair<Channel, const char *> table[] = {
         {Channel::B1, "B1"}, {Channel::B2, "B2"}, {Channel::D, "D"}};

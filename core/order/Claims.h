@@ -14,7 +14,7 @@ enum class ClaimKind
     Pair
 };
 template<>
-struct Words<ClaimKind>
+struct EnumCodes<ClaimKind>
 {
     static constexpr std::pair<ClaimKind, const char *> table[] = {
         {ClaimKind::Dn, "dn"}, {ClaimKind::Spid, "spid"}, {ClaimKind::Pair, "pair"}};

@@ -14,7 +14,7 @@ enum class ChangedWhat
     Identifiers
 };
 template<>
-struct Words<ChangedWhat>
+struct EnumCodes<ChangedWhat>
 {
     static constexpr std::pair<ChangedWhat, const char *> table[] = {
         {ChangedWhat::Pair, "pair"},
@@ -49,7 +49,7 @@ enum class SelfTestOutcome
     Failed
 };
 template<>
-struct Words<SelfTestOutcome>
+struct EnumCodes<SelfTestOutcome>
 {
     static constexpr std::pair<SelfTestOutcome, const char *> table[] = {
         {SelfTestOutcome::Passed, "passed"}, {SelfTestOutcome::Failed, "failed"}};

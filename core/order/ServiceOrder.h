@@ -97,7 +97,7 @@ enum class OrderScope
     Nothing, ///< disconnect
 };
 template<>
-struct Words<OrderScope>
+struct EnumCodes<OrderScope>
 {
     static constexpr std::pair<OrderScope, const char *> table[] = {
         {OrderScope::Full, "full"},

@@ -1,7 +1,7 @@
 #pragma once
 // What a channel may carry, and which kinds of line and of order there are.
 
-#include "core/base/Words.h"
+#include "core/base/EnumCodes.h"
 
 #include <QFlags>
 #include <QList>
@@ -20,7 +20,7 @@ Q_DECLARE_FLAGS(Services, Service)
 Q_DECLARE_OPERATORS_FOR_FLAGS(Services)
 
 template<>
-struct Words<Service>
+struct EnumCodes<Service>
 {
     static constexpr std::pair<Service, const char *> table[] = {
         {Service::Voice, "voice"}, {Service::Data, "data"}, {Service::Packet, "packet"}};
@@ -39,7 +39,7 @@ enum class LineKind
     Analog
 };
 template<>
-struct Words<LineKind>
+struct EnumCodes<LineKind>
 {
     static constexpr std::pair<LineKind, const char *> table[] = {{LineKind::Bri, "bri"},
                                                                   {LineKind::Analog, "analog"}};
@@ -54,7 +54,7 @@ enum class OrderType
     RecordOnly
 };
 template<>
-struct Words<OrderType>
+struct EnumCodes<OrderType>
 {
     static constexpr std::pair<OrderType, const char *> table[] = {
         {OrderType::New, "new"},

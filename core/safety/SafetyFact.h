@@ -19,7 +19,7 @@ enum class CardKey
     WorkPosition,
 };
 template<>
-struct Words<CardKey>
+struct EnumCodes<CardKey>
 {
     static constexpr std::pair<CardKey, const char *> table[] = {
         {CardKey::ForeignVoltage, "foreign_voltage"},
@@ -38,7 +38,7 @@ enum class WirePair
     TipRing,
 };
 template<>
-struct Words<WirePair>
+struct EnumCodes<WirePair>
 {
     static constexpr std::pair<WirePair, const char *> table[] = {
         {WirePair::TipGround, "tip_ground"},
@@ -83,7 +83,7 @@ enum class SafetyOutcome
     Hazard,
 };
 template<>
-struct Words<SafetyOutcome>
+struct EnumCodes<SafetyOutcome>
 {
     static constexpr std::pair<SafetyOutcome, const char *> table[] = {
         {SafetyOutcome::Clear, "clear"},

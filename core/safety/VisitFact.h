@@ -14,7 +14,7 @@ enum class VisitResult
     Other,
 };
 template<>
-struct Words<VisitResult>
+struct EnumCodes<VisitResult>
 {
     static constexpr std::pair<VisitResult, const char *> table[] = {
         {VisitResult::Worked, "worked"},

@@ -13,7 +13,7 @@ enum class LinePart
     ServingOffice,
 };
 template<>
-struct Words<LinePart>
+struct EnumCodes<LinePart>
 {
     static constexpr std::pair<LinePart, const char *> table[] = {
         {LinePart::PremisesWiring, "premises_wiring"},

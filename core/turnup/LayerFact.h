@@ -12,7 +12,7 @@ enum class LineInterface
     St,
 };
 template<>
-struct Words<LineInterface>
+struct EnumCodes<LineInterface>
 {
     static constexpr std::pair<LineInterface, const char *> table[] = {{LineInterface::U, "u"},
                                                                        {LineInterface::St, "st"}};
@@ -24,7 +24,7 @@ enum class LayerOutcome
     Down,
 };
 template<>
-struct Words<LayerOutcome>
+struct EnumCodes<LayerOutcome>
 {
     static constexpr std::pair<LayerOutcome, const char *> table[] = {{LayerOutcome::Up, "up"},
                                                                       {LayerOutcome::Down, "down"}};

@@ -10,9 +10,9 @@
 //
 // Prints the median of many rounds, and its ratio to that of the smallest database.
 
+#include "app/actions/Maintenance.h"
 #include "app/actions/Orders.h"
 #include "app/actions/Register.h"
-#include "app/actions/Upkeep.h"
 #include "db/OrderStore.h"
 #include "db/SqliteConnection.h"
 

@@ -4,7 +4,7 @@
 
 #include "app/actions/Evidence.h"
 #include "app/actions/Import.h"
-#include "app/desktop/Workplace.h"
+#include "app/desktop/DesktopContext.h"
 
 #include <QFile>
 #include <QTemporaryDir>
@@ -71,7 +71,7 @@ public:
     /// `filled`: with all of the above; else empty records.
     explicit DeskRecords(bool filled = true)
     {
-        auto opened = Workplace::open(path(), QStringLiteral("S. Lind"), now());
+        auto opened = DesktopContext::open(path(), QStringLiteral("S. Lind"), now());
         if (!opened)
             qFatal("%s", qPrintable(opened.error().text()));
         m_workplace = std::move(*opened);
@@ -91,7 +91,7 @@ public:
             qFatal("cannot write %s", qPrintable(name));
         return file.fileName();
     }
-    Workplace &workplace() { return *m_workplace; }
+    DesktopContext &workplace() { return *m_workplace; }
     Records &records() { return m_workplace->records(); }
 
     void take(const Result<ImportReport> &report)
@@ -126,7 +126,7 @@ private:
     }
 
     QTemporaryDir m_folder;
-    std::unique_ptr<Workplace> m_workplace;
+    std::unique_ptr<DesktopContext> m_workplace;
 };
 
 } // namespace loopwright

@@ -40,7 +40,7 @@ public:
     /// Starts the program on the file.
     void open()
     {
-        auto workplace = Workplace::open(path(), "Kim Carver", m_now);
+        auto workplace = DesktopContext::open(path(), "Kim Carver", m_now);
         if (!workplace)
             qFatal("%s", qPrintable(workplace.error().text()));
         m_workplace = std::move(*workplace);
@@ -139,7 +139,7 @@ private:
     QTemporaryDir m_folder;
     QString m_path;
     Moment m_now = *Moment::parse(u"2026-03-04T08:00:00-06:00");
-    std::unique_ptr<Workplace> m_workplace;
+    std::unique_ptr<DesktopContext> m_workplace;
     std::unique_ptr<MainWindow> m_window;
 };
 

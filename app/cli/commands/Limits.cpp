@@ -25,7 +25,7 @@ public:
             m_version.isEmpty() ? limitsInForce(**records) : limitSet(**records, m_version);
         if (!limits)
             return failure(limits.error());
-        TextTable table({"key", "limit", ">value", "unit", "source"});
+        ColumnLayout table({"key", "limit", ">value", "unit", "source"});
         for (const Limit &limit : limits->all())
             table.add(
                 {limit.key, limit.name, shortNumber(limit.value, 6), limit.unit, limit.source});
@@ -73,12 +73,12 @@ private:
 
 } // namespace
 
-std::unique_ptr<Command> makeShowLimits()
+std::unique_ptr<Command> makeLimitsShow()
 {
     return std::make_unique<ShowLimits>();
 }
 
-std::unique_ptr<Command> makeAddLimits()
+std::unique_ptr<Command> makeLimitsAdd()
 {
     return std::make_unique<AddLimits>();
 }

@@ -5,7 +5,7 @@
 
 namespace loopwright {
 
-std::unique_ptr<Command> makeShowLimits();
-std::unique_ptr<Command> makeAddLimits();
+std::unique_ptr<Command> makeLimitsShow();
+std::unique_ptr<Command> makeLimitsAdd();
 
 } // namespace loopwright

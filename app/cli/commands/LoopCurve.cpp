@@ -38,7 +38,7 @@ public:
         LOOPWRIGHT_TRY(draw(*makeup));
         const auto curve = loopCurve(*makeup, m_fromHz, m_toHz, int(m_points), *between);
         QJsonArray json;
-        TextTable table({">frequency Hz", ">loss dB", ">delay us"});
+        ColumnLayout table({">frequency Hz", ">loss dB", ">delay us"});
         for (const LoopResponse &point : curve) {
             json.append(QJsonObject{{"frequency_hz", point.frequencyHz},
                                     {"loss_db", point.lossDb},

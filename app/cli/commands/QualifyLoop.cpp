@@ -4,7 +4,7 @@
 #include "app/cli/LimitsFile.h"
 #include "app/cli/LoopFile.h"
 #include "core/loop/MeasuredLoop.h"
-#include "core/loop/Mends.h"
+#include "core/loop/Remedies.h"
 
 #include <cmath>
 
@@ -12,10 +12,10 @@ namespace loopwright {
 
 namespace {
 
-QJsonArray mendsJson(const std::vector<Mend> &mends)
+QJsonArray mendsJson(const std::vector<Remedy> &mends)
 {
     QJsonArray array;
-    for (const Mend &mend : mends)
+    for (const Remedy &mend : mends)
         array.append(QJsonObject{{"text", mend.text},
                                  {"loss_after_db", mend.lossAfterDb},
                                  {"loss_gain_db", mend.lossGainDb},
@@ -55,7 +55,7 @@ public:
         const LoopQualification judged = qualify(*makeup, *limits);
         LoopResponse asked{m_frequencyHz > 0 ? m_frequencyHz : judged.frequencyHz, 0, 0, 0};
         asked.lossDb = insertionLossDb(*makeup, asked.frequencyHz, *between);
-        const auto better = mends(*makeup, *limits);
+        const auto better = remedies(*makeup, *limits);
 
         // The verdict is always that of the loss where it is judged; what was asked for is told.
         QJsonObject json = judged.toJson();
@@ -89,7 +89,7 @@ private:
         return seen;
     }
     static QString text(const LoopQualification &judged, const LoopResponse &asked,
-                        const Terminations &between, const std::vector<Mend> &mends,
+                        const Terminations &between, const std::vector<Remedy> &mends,
                         const QString &against, const QString &limitSet)
     {
         LabelledLines lines;
@@ -105,7 +105,7 @@ private:
             .add("Load coils", QString::number(judged.loadCoils));
         for (const QString &reason : judged.reasons)
             lines.add("Reason", reason);
-        for (const Mend &mend : mends)
+        for (const Remedy &mend : mends)
             lines.add("Would help", QString("%1: then %2 dB, %3")
                                         .arg(mend.text)
                                         .arg(mend.lossAfterDb, 0, 'f', 2)

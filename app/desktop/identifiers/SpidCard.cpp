@@ -3,7 +3,7 @@
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/FieldGrid.h"
 #include "app/desktop/widgets/FieldMark.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SpidParts.h"
 #include "core/identifiers/Spid.h"
 #include "core/turnup/Cause.h"
@@ -100,7 +100,7 @@ void SpidCard::check()
     if (!variant || spid.isEmpty()) {
         m_mark->clearFindings();
         m_parts->hide();
-        m_verdict->show(Sign::None, tr("Type one here, or choose a row of the list below."));
+        m_verdict->show(Status::None, tr("Type one here, or choose a row of the list below."));
         return;
     }
     const SpidCheck result = checkSpid(*variant, spid, m_dn->text().trimmed());
@@ -108,7 +108,7 @@ void SpidCard::check()
     m_parts->setCheck(result);
     m_parts->setVisible(!result.parts.empty());
     const QString words = result.inWords();
-    const Sign sign = result.worst() == Severity::Note ? Sign::Done : signOf(result.worst());
+    const Status sign = result.worst() == Severity::Note ? Status::Done : signOf(result.worst());
     m_verdict->show(sign, words.isEmpty() ? result.verdict()
                                           : QStringLiteral("%1: %2").arg(result.verdict(), words));
 }
@@ -142,16 +142,17 @@ void CauseCard::lookUp()
     const auto cause = isNumber ? causeOf(number) : std::nullopt;
     m_first->setVisible(cause && !cause->checkFirst.isEmpty());
     if (m_number->text().trimmed().isEmpty())
-        m_name->show(Sign::None, tr("The number that the switch or the test set shows when a call "
-                                    "or a layer fails."));
+        m_name->show(Status::None,
+                     tr("The number that the switch or the test set shows when a call "
+                        "or a layer fails."));
     else if (!cause)
-        m_name->show(Sign::Failed, tr("A cause is a number from 1 to 127."));
+        m_name->show(Status::Failed, tr("A cause is a number from 1 to 127."));
     else
-        m_name->show(cause->inList ? Sign::Note : Sign::Doubtful,
+        m_name->show(cause->inList ? Status::Note : Status::Doubtful,
                      QStringLiteral("%1 — %2 (%3)")
                          .arg(QString::number(cause->number), cause->name, cause->classText));
     if (cause)
-        m_first->show(Sign::None, tr("Check first: %1").arg(cause->checkFirst));
+        m_first->show(Status::None, tr("Check first: %1").arg(cause->checkFirst));
 }
 
 } // namespace loopwright

@@ -43,7 +43,7 @@ private:
 
 } // namespace
 
-AttemptList::AttemptList(JobDesk &desk, const QString &part, QStringList kinds, QWidget *parent)
+AttemptList::AttemptList(JobSession &desk, const QString &part, QStringList kinds, QWidget *parent)
     : QFrame(parent)
     , m_desk(desk)
     , m_kinds(std::move(kinds))
@@ -93,13 +93,13 @@ QString AttemptList::standing(const FactView &view) const
 }
 
 /// What failed bears the mark of failure, whether it still counts or not.
-Sign AttemptList::signOf(const FactView &view, const QString &standing) const
+Status AttemptList::signOf(const FactView &view, const QString &standing) const
 {
     if (view.voided)
-        return Sign::NotNeeded;
+        return Status::NotNeeded;
     if (hasFailed(view.fact, m_desk.limits()) || standing == u"failed")
-        return Sign::Failed;
-    return standing == tr("counts") || standing == u"counted" ? Sign::Done : Sign::Note;
+        return Status::Failed;
+    return standing == tr("counts") || standing == u"counted" ? Status::Done : Status::Note;
 }
 
 void AttemptList::showOrder()
@@ -212,7 +212,7 @@ void AttemptList::voidChosen()
 {
     const QString because = m_why->text().trimmed();
     if (const auto voided = m_desk.voidFact(chosen(), because); !voided) {
-        m_told->show(Sign::Failed, voided.error().message);
+        m_told->show(Status::Failed, voided.error().message);
         m_told->setVisible(true);
         return;
     }

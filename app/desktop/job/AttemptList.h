@@ -3,7 +3,7 @@
 // One stop of the Tab key: Up and Down walk, Delete (or the button) asks why the entry shall no
 // longer count, on the line below it.
 
-#include "app/desktop/job/JobDesk.h"
+#include "app/desktop/job/JobSession.h"
 #include "app/desktop/widgets/SignLine.h"
 
 #include <QFrame>
@@ -17,7 +17,8 @@ class AttemptList : public QFrame
 {
     Q_OBJECT
 public:
-    AttemptList(JobDesk &desk, const QString &part, QStringList kinds, QWidget *parent = nullptr);
+    AttemptList(JobSession &desk, const QString &part, QStringList kinds,
+                QWidget *parent = nullptr);
 
     /// Shows the facts of its kinds that are recorded now.
     void showOrder();
@@ -38,9 +39,9 @@ private:
     void askWhy();
     void voidChosen();
     QString standing(const FactView &view) const;
-    Sign signOf(const FactView &view, const QString &standing) const;
+    Status signOf(const FactView &view, const QString &standing) const;
 
-    JobDesk &m_desk;
+    JobSession &m_desk;
     QStringList m_kinds;
     QVBoxLayout *m_rows;
     std::vector<QString> m_ids;

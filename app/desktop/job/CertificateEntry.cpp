@@ -2,10 +2,10 @@
 
 #include "app/desktop/Files.h"
 #include "app/desktop/Names.h"
-#include "app/desktop/PaperOut.h"
+#include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/FieldGrid.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 #include "app/print/CertificatePainter.h"
 
 #include <QDir>
@@ -55,7 +55,7 @@ SignaturePad::Strokes strokesOf(const QJsonValue &value)
 
 } // namespace
 
-CertificateEntry::CertificateEntry(JobDesk &desk, const QString &panel, QWidget *parent)
+CertificateEntry::CertificateEntry(JobSession &desk, const QString &panel, QWidget *parent)
     : QWidget(parent)
     , m_desk(desk)
     , m_part(panel)
@@ -94,7 +94,7 @@ CertificateEntry::CertificateEntry(JobDesk &desk, const QString &panel, QWidget 
     m_customer->setStrokes(strokesOf(strokes.value("customer")));
 }
 
-std::vector<FieldAsk> CertificateEntry::asks(const std::vector<SetLine> &set)
+std::vector<FieldSpec> CertificateEntry::asks(const std::vector<SetLine> &set)
 {
     const auto all = [](const QJsonObject &typed) {
         return typed.value("lines").toString() == u"all";
@@ -143,7 +143,7 @@ void CertificateEntry::showSet()
     for (const SetLine &line : m_set) {
         auto *row = new SignLine;
         const QString kind = kindName(line.kind);
-        row->show(line.mayHave ? Sign::Done : Sign::Open,
+        row->show(line.mayHave ? Status::Done : Status::Open,
                   line.mayHave ? tr("%1, %2: its certificate is in the set").arg(line.order, kind)
                                : tr("%1, %2, at %3: only on the cover. %4")
                                      .arg(line.order, kind, stageName(line.stage), line.why));
@@ -299,7 +299,7 @@ CertificateEntry::issue(const std::function<Result<void>(const QByteArray &)> &d
     request.deliver = deliver;
     const auto issued = issueCertificate(m_desk.records(), request);
     if (!issued) {
-        m_form->tell(Sign::Failed, issued.error().text());
+        m_form->tell(Status::Failed, issued.error().text());
         return std::nullopt;
     }
     this->issued(issued->copy ? tr("A copy of certificate %1 was issued.").arg(issued->number)
@@ -314,7 +314,7 @@ CertificateEntry::issueSet(const std::function<Result<void>(const std::vector<Se
     auto set = issueCertificateSet(m_desk.records(),
                                    {m_desk.order().number, paper(), signatures(), deliver});
     if (!set) {
-        m_form->tell(Sign::Failed, set.error().text());
+        m_form->tell(Status::Failed, set.error().text());
         return std::nullopt;
     }
     QStringList numbers;
@@ -339,7 +339,7 @@ void CertificateEntry::issued(const QString &sentence, const QString &told)
     m_desk.keepDraft(m_part + ".strokes", {});
     m_desk.keepDraft(m_part, {});
     m_desk.wasChanged(sentence);
-    m_form->tell(Sign::Done, told);
+    m_form->tell(Status::Done, told);
     emit recorded();
 }
 
@@ -358,7 +358,7 @@ void CertificateEntry::print()
     const IssueMark mark{all.empty() ? 0 : all.back().copies, m_desk.now()};
     if (const auto printed = certificateSheet(issued->content, mark, paper()).paint(*printer);
         !printed)
-        m_form->tell(Sign::Failed,
+        m_form->tell(Status::Failed,
                      tr("It is issued, but was not printed: %1").arg(printed.error().text()));
 }
 
@@ -373,7 +373,7 @@ void CertificateEntry::printSet(QPrinter &printer)
     for (const Sheet &sheet : set->sheets)
         whole.pages.insert(whole.pages.end(), sheet.pages.begin(), sheet.pages.end());
     if (const auto printed = whole.paint(printer); !printed)
-        m_form->tell(Sign::Failed,
+        m_form->tell(Status::Failed,
                      tr("They are issued, but were not printed: %1").arg(printed.error().text()));
 }
 

@@ -19,7 +19,7 @@ class CertificateEntry : public QWidget
 {
     Q_OBJECT
 public:
-    CertificateEntry(JobDesk &desk, const QString &panel, QWidget *parent = nullptr);
+    CertificateEntry(JobSession &desk, const QString &panel, QWidget *parent = nullptr);
 
     void showOrder();
     QWidget *entry() const { return m_form->firstEmpty(); }
@@ -32,7 +32,7 @@ protected:
 
 private:
     QWidget *signing();
-    static std::vector<FieldAsk> asks(const std::vector<SetLine> &set);
+    static std::vector<FieldSpec> asks(const std::vector<SetLine> &set);
     bool allLines() const;
     void showSet();
     void dressButtons();
@@ -50,7 +50,7 @@ private:
     void print();
     void printSet(QPrinter &printer);
 
-    JobDesk &m_desk;
+    JobSession &m_desk;
     QString m_part;
     std::vector<SetLine> m_set; ///< the lines at the premises, this one first
     EntryForm *m_form;

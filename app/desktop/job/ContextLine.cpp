@@ -37,7 +37,7 @@ void showKey(QComboBox &box, const QString &key)
 
 } // namespace
 
-ContextLine::ContextLine(JobDesk &desk, QWidget *parent)
+ContextLine::ContextLine(JobSession &desk, QWidget *parent)
     : QWidget(parent)
     , m_desk(desk)
     , m_installer(makeBox("context.installer", tr("Installer"), 11))
@@ -93,9 +93,9 @@ void ContextLine::showOrder()
     const QString warning = instrumentWarning();
     const auto visit = m_desk.visit();
     if (!warning.isEmpty())
-        m_state->show(Sign::Doubtful, warning);
+        m_state->show(Status::Doubtful, warning);
     else
-        m_state->show(visit ? Sign::Done : Sign::Open,
+        m_state->show(visit ? Status::Done : Status::Open,
                       visit ? tr("on site since %1").arg(visit->arrived.localClock())
                             : tr("not arrived yet"));
 }

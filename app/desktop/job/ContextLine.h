@@ -2,7 +2,7 @@
 // Who makes the entries, with which instrument, on which visit: set once at the head of the page
 // and carried by every new entry.
 
-#include "app/desktop/job/JobDesk.h"
+#include "app/desktop/job/JobSession.h"
 
 #include <QComboBox>
 #include <QLabel>
@@ -15,7 +15,7 @@ class ContextLine : public QWidget
 {
     Q_OBJECT
 public:
-    explicit ContextLine(JobDesk &desk, QWidget *parent = nullptr);
+    explicit ContextLine(JobSession &desk, QWidget *parent = nullptr);
 
     /// Fills the lists from the register and shows the desk's context.
     void showOrder();
@@ -30,7 +30,7 @@ private:
     void take();
     QString instrumentWarning() const;
 
-    JobDesk &m_desk;
+    JobSession &m_desk;
     QComboBox *m_installer;
     QComboBox *m_instrument;
     SignLine *m_state;

@@ -2,7 +2,7 @@
 
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/TestSetup.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 
 #include <QVBoxLayout>
 
@@ -10,10 +10,10 @@ namespace loopwright {
 
 namespace {
 
-std::vector<FieldAsk> asks(const LimitSet &limits)
+std::vector<FieldSpec> asks(const LimitSet &limits)
 {
     const auto whole = [](const char *key, const QString &label, const QString &hint) {
-        return FieldAsk{key, label, hint, Answer::Whole};
+        return FieldSpec{key, label, hint, Answer::Whole};
     };
     return {
         whole("quiet_seconds", DetectorEntry::tr("Quiet seconds"),
@@ -40,7 +40,7 @@ std::vector<FieldAsk> asks(const LimitSet &limits)
 
 } // namespace
 
-DetectorEntry::DetectorEntry(JobDesk &desk, const QString &panel, QWidget *parent)
+DetectorEntry::DetectorEntry(JobSession &desk, const QString &panel, QWidget *parent)
     : QWidget(parent)
     , m_desk(desk)
     , m_form(new EntryForm(desk, panel + ".detector", tr("Record the check"), asks(desk.limits()),

@@ -12,7 +12,7 @@ class DetectorEntry : public QWidget
     Q_OBJECT
 public:
     /// `panel`: key of the panel; the draft is `panel`.detector.
-    DetectorEntry(JobDesk &desk, const QString &panel, QWidget *parent = nullptr);
+    DetectorEntry(JobSession &desk, const QString &panel, QWidget *parent = nullptr);
 
     /// Answers of the set-up (TestSetup.h).
     void setSetup(const QJsonObject &answers) { m_setup = answers; }
@@ -26,7 +26,7 @@ private:
     void quiet();
     void showQuiet();
 
-    JobDesk &m_desk;
+    JobSession &m_desk;
     QJsonObject m_setup;
     EntryForm *m_form;
     QPushButton *m_quiet;

@@ -10,13 +10,13 @@ namespace loopwright {
 
 namespace {
 
-const std::vector<KeyOption> yesNo = {{u'Y', QStringLiteral("true"), QStringLiteral("Yes")},
-                                      {u'N', QStringLiteral("false"), QStringLiteral("No")}};
+const std::vector<KeyedOption> yesNo = {{u'Y', QStringLiteral("true"), QStringLiteral("Yes")},
+                                        {u'N', QStringLiteral("false"), QStringLiteral("No")}};
 
-QWidget *makeEditor(const FieldAsk &ask)
+QWidget *makeEditor(const FieldSpec &ask)
 {
     if (ask.answer == Answer::Choice || ask.answer == Answer::YesNo) {
-        auto *choice = new KeyChoice(ask.options.empty() ? yesNo : ask.options);
+        auto *choice = new KeyedChoice(ask.options.empty() ? yesNo : ask.options);
         choice->setName(ask.label);
         return choice;
     }
@@ -63,7 +63,7 @@ QString clockText(const QString &typed, const Moment &now)
     return today;
 }
 
-EntryField::EntryField(const QString &part, const FieldAsk &ask, QWidget *parent)
+EntryField::EntryField(const QString &part, const FieldSpec &ask, QWidget *parent)
     : FieldMark(ask.label, makeEditor(ask), parent)
     , m_ask(ask)
 {
@@ -72,9 +72,9 @@ EntryField::EntryField(const QString &part, const FieldAsk &ask, QWidget *parent
     field()->installEventFilter(this);
     if (auto *edit = qobject_cast<QLineEdit *>(field())) {
         connect(edit, &QLineEdit::textEdited, this, &EntryField::edited);
-    } else if (auto *choice = qobject_cast<KeyChoice *>(field())) {
-        connect(choice, &KeyChoice::edited, this, &EntryField::edited);
-        connect(choice, &KeyChoice::chosen, this, &EntryField::entered);
+    } else if (auto *choice = qobject_cast<KeyedChoice *>(field())) {
+        connect(choice, &KeyedChoice::edited, this, &EntryField::edited);
+        connect(choice, &KeyedChoice::chosen, this, &EntryField::entered);
     }
 }
 
@@ -82,7 +82,7 @@ QString EntryField::typed() const
 {
     if (const auto *edit = qobject_cast<QLineEdit *>(field()))
         return edit->text().trimmed();
-    return static_cast<KeyChoice *>(field())->code();
+    return static_cast<KeyedChoice *>(field())->code();
 }
 
 void EntryField::setTyped(const QString &text)
@@ -90,7 +90,7 @@ void EntryField::setTyped(const QString &text)
     if (auto *edit = qobject_cast<QLineEdit *>(field()))
         edit->setText(text);
     else
-        static_cast<KeyChoice *>(field())->setCode(text);
+        static_cast<KeyedChoice *>(field())->setCode(text);
 }
 
 QJsonValue EntryField::value(const Moment &now) const

@@ -4,7 +4,7 @@
 // stays the text that was typed, so that the record's own codec says what is wrong with it.
 
 #include "app/desktop/widgets/FieldMark.h"
-#include "app/desktop/widgets/KeyChoice.h"
+#include "app/desktop/widgets/KeyedChoice.h"
 #include "core/base/Moment.h"
 
 #include <QJsonObject>
@@ -23,13 +23,13 @@ enum class Answer
     Choice, ///< one of `options`
 };
 
-struct FieldAsk
+struct FieldSpec
 {
     QString key; ///< place within the fact, e.g. "ac_v.tip_ground"
     QString label;
     QString hint = {}; ///< unit and limit
     Answer answer = Answer::Number;
-    std::vector<KeyOption> options = {};
+    std::vector<KeyedOption> options = {};
     int span = 1; ///< columns of the form; 0: a row of its own
     /// Whether it is asked, given what was typed so far (key to text); always where it is empty.
     std::function<bool(const QJsonObject &typed)> asked = {};
@@ -42,10 +42,10 @@ class EntryField : public FieldMark
     Q_OBJECT
 public:
     /// The editor's object name is `part`.`key`.
-    EntryField(const QString &part, const FieldAsk &ask, QWidget *parent = nullptr);
+    EntryField(const QString &part, const FieldSpec &ask, QWidget *parent = nullptr);
 
     QString key() const { return m_ask.key; }
-    const FieldAsk &ask() const { return m_ask; }
+    const FieldSpec &ask() const { return m_ask; }
     QString typed() const;
     void setTyped(const QString &text);
     /// As it stands in a record; undefined where nothing is typed.
@@ -61,7 +61,7 @@ protected:
     bool eventFilter(QObject *object, QEvent *event) override;
 
 private:
-    FieldAsk m_ask;
+    FieldSpec m_ask;
 };
 
 /// "9:05" as a time of today, or of yesterday where that would be half a day ahead; else the text.

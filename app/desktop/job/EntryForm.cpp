@@ -11,8 +11,8 @@
 
 namespace loopwright {
 
-EntryForm::EntryForm(JobDesk &desk, const QString &part, const QString &confirmText,
-                     const std::vector<FieldAsk> &asks, MakeFacts facts, FormShape shape,
+EntryForm::EntryForm(JobSession &desk, const QString &part, const QString &confirmText,
+                     const std::vector<FieldSpec> &asks, MakeFacts facts, FormShape shape,
                      double columnEm)
     : m_desk(desk)
     , m_part(part)
@@ -25,7 +25,7 @@ EntryForm::EntryForm(JobDesk &desk, const QString &part, const QString &confirmT
     layout->setContentsMargins(0, 0, 0, 0);
     auto *grid = new FieldGrid(columnEm);
     layout->addLayout(grid);
-    for (const FieldAsk &ask : asks)
+    for (const FieldSpec &ask : asks)
         addField(ask, grid);
     addButton(shape, grid);
     layout->addWidget(m_told);
@@ -64,7 +64,7 @@ void EntryForm::dressButton()
     }
 }
 
-void EntryForm::addField(const FieldAsk &ask, FieldGrid *grid)
+void EntryForm::addField(const FieldSpec &ask, FieldGrid *grid)
 {
     auto *field = new EntryField(m_part, ask);
     grid->add(field, ask.span, ask.newRow);
@@ -179,7 +179,7 @@ void EntryForm::fieldEntered(EntryField *field)
         behind = behind || other == field;
     }
     // The last answer of a choice waits for Enter on the button, so that no slip of a key records.
-    if (qobject_cast<KeyChoice *>(field->field()))
+    if (qobject_cast<KeyedChoice *>(field->field()))
         m_button->setFocus(Qt::TabFocusReason);
     else
         confirm();
@@ -205,14 +205,14 @@ void EntryForm::tell(const Error &error)
 {
     EntryField *wrong = fieldAt(error.place);
     if (!wrong || wrong->isHidden()) {
-        tell(Sign::Failed, error.place.isEmpty() ? error.message : error.text());
+        tell(Status::Failed, error.place.isEmpty() ? error.message : error.text());
         return;
     }
     wrong->mark(error.message);
     wrong->field()->setFocus();
 }
 
-void EntryForm::tell(Sign sign, const QString &sentence)
+void EntryForm::tell(Status sign, const QString &sentence)
 {
     m_told->show(sign, sentence);
     m_told->setVisible(!sentence.isEmpty());
@@ -246,7 +246,7 @@ bool EntryForm::confirm()
         return false;
     const FactObjects facts = m_facts(values());
     if (facts.empty()) {
-        tell(Sign::Open, tr("Nothing is entered yet."));
+        tell(Status::Open, tr("Nothing is entered yet."));
         return false;
     }
     const QJsonObject before = typed();

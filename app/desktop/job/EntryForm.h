@@ -5,7 +5,7 @@
 // field.
 
 #include "app/desktop/job/EntryField.h"
-#include "app/desktop/job/JobDesk.h"
+#include "app/desktop/job/JobSession.h"
 
 #include <QPushButton>
 
@@ -29,8 +29,8 @@ public:
     using FieldOf = std::function<QString(int fact, const QString &place)>;
 
     /// Shows the draft of `part` where there is one.
-    EntryForm(JobDesk &desk, const QString &part, const QString &confirmText,
-              const std::vector<FieldAsk> &asks, MakeFacts facts,
+    EntryForm(JobSession &desk, const QString &part, const QString &confirmText,
+              const std::vector<FieldSpec> &asks, MakeFacts facts,
               FormShape shape = FormShape::Block, double columnEm = 13);
 
     EntryField *field(const QString &key) const;
@@ -44,7 +44,7 @@ public:
     void setFieldOf(FieldOf fieldOf) { m_fieldOf = std::move(fieldOf); }
     /// What reads or records the facts found wrong: at its field, else below the button.
     void tell(const Error &error);
-    void tell(Sign sign, const QString &sentence);
+    void tell(Status sign, const QString &sentence);
     /// The first field that is asked and empty; the button where there is none.
     QWidget *firstEmpty() const;
     /// Reads the facts and marks the first error; nothing where all is well.
@@ -61,7 +61,7 @@ signals:
     void recorded();
 
 private:
-    void addField(const FieldAsk &ask, FieldGrid *grid);
+    void addField(const FieldSpec &ask, FieldGrid *grid);
     void addButton(FormShape shape, FieldGrid *grid);
     void dressButton();
     void showAsked();
@@ -70,7 +70,7 @@ private:
     void fieldEntered(EntryField *field);
     EntryField *fieldAt(const QString &place) const;
 
-    JobDesk &m_desk;
+    JobSession &m_desk;
     QString m_part;
     MakeFacts m_facts;
     FieldOf m_fieldOf;

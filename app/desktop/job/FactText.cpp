@@ -47,14 +47,14 @@ struct Teller
         for (const auto &[name, volts] :
              {std::pair("ac", &safety.acV), std::pair("dc", &safety.dcV)})
             if (*volts)
-                for (const auto &[pair, word] : Words<WirePair>::table)
+                for (const auto &[pair, word] : EnumCodes<WirePair>::table)
                     if (const auto read = (*volts)->at(pair))
                         readings << QString("%1 V %2 %3").arg(*read).arg(name, wirePairName(pair));
         const auto confirmed = safety.confirmed ? safety.confirmed->size() : 0;
         return QString("Safety card: %1; %2 of %3 confirmed")
             .arg(readings.isEmpty() ? "no voltage read" : readings.join(", "))
             .arg(confirmed)
-            .arg(std::size(Words<CardKey>::table));
+            .arg(std::size(EnumCodes<CardKey>::table));
     }
 
     QString operator()(const ChangedFact &changed) const

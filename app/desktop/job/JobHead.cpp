@@ -5,7 +5,7 @@
 #include "app/desktop/job/ContextLine.h"
 #include "app/desktop/job/VisitState.h"
 #include "app/desktop/widgets/JobLineView.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignLine.h"
 #include "core/acceptance/JobLine.h"
 #include "core/identifiers/ProtocolVariant.h"
@@ -26,7 +26,7 @@ QString typeName(OrderType type)
 
 } // namespace
 
-JobHead::JobHead(JobDesk &desk, QWidget *parent)
+JobHead::JobHead(JobSession &desk, QWidget *parent)
     : QFrame(parent)
     , m_desk(desk)
     , m_order(new QLabel)
@@ -121,10 +121,10 @@ void JobHead::setStopped(const QString &why)
 {
     m_sentence->setText(why.isEmpty() ? sentence() : tr("Stop: nobody touches the pair."));
     if (!why.isEmpty())
-        say(Sign::Failed, why);
+        say(Status::Failed, why);
 }
 
-void JobHead::say(Sign sign, const QString &sentence)
+void JobHead::say(Status sign, const QString &sentence)
 {
     m_said->show(sign, sentence);
     m_said->setVisible(!sentence.isEmpty());

@@ -2,7 +2,7 @@
 // The head of the job page, which never scrolls away: the order, the job line, what is next with
 // the one key that goes there, and the context of the entries.
 
-#include "app/desktop/job/JobDesk.h"
+#include "app/desktop/job/JobSession.h"
 #include "app/desktop/widgets/SignLine.h"
 
 #include <QFrame>
@@ -18,13 +18,13 @@ class JobHead : public QFrame
 {
     Q_OBJECT
 public:
-    explicit JobHead(JobDesk &desk, QWidget *parent = nullptr);
+    explicit JobHead(JobSession &desk, QWidget *parent = nullptr);
 
     void showOrder();
     /// Says instead of the next step that the pair must not be touched; empty: it may.
     void setStopped(const QString &why);
     /// What was done, or could not be done, last.
-    void say(Sign sign, const QString &sentence);
+    void say(Status sign, const QString &sentence);
     QPushButton *next() const { return m_next; }
     QPushButton *circuit() const { return m_circuit; }
     ContextLine *context() const { return m_context; }
@@ -40,7 +40,7 @@ protected:
 private:
     QString sentence() const;
 
-    JobDesk &m_desk;
+    JobSession &m_desk;
     QLabel *m_order;
     QLabel *m_where;
     QLabel *m_alsoHere;

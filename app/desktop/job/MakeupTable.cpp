@@ -1,7 +1,7 @@
 #include "app/desktop/job/MakeupTable.h"
 
 #include "app/desktop/Theme.h"
-#include "app/desktop/widgets/KeyChoice.h"
+#include "app/desktop/widgets/KeyedChoice.h"
 #include "app/desktop/widgets/SignLine.h"
 
 #include <QGridLayout>
@@ -112,9 +112,9 @@ void MakeupTable::addRow()
     const int number = int(m_rows.size()) + 1;
     const QString name = QString("%1.%2").arg(m_part).arg(number);
     Row row;
-    row.what = new KeyChoice({{u'S', "section", tr("Section")},
-                              {u'T', "bridged_tap", tr("Tap")},
-                              {u'C', "load_coil", tr("Coil")}});
+    row.what = new KeyedChoice({{u'S', "section", tr("Section")},
+                                {u'T', "bridged_tap", tr("Tap")},
+                                {u'C', "load_coil", tr("Coil")}});
     row.what->setObjectName(name + ".what");
     row.what->setName(tr("Element %1").arg(number));
     row.what->installEventFilter(this);
@@ -131,8 +131,8 @@ void MakeupTable::addRow()
     if (m_temperature)
         setTabOrder(row.length, m_temperature);
     m_rows.push_back(row);
-    connect(row.what, &KeyChoice::edited, this, [this, row] { kindEdited(row); });
-    connect(row.what, &KeyChoice::chosen, this, [this, row] { goOnFrom(row.what); });
+    connect(row.what, &KeyedChoice::edited, this, [this, row] { kindEdited(row); });
+    connect(row.what, &KeyedChoice::chosen, this, [this, row] { goOnFrom(row.what); });
     showWhatIsAsked(row);
 }
 
@@ -263,7 +263,7 @@ bool MakeupTable::mark(const QString &place, const QString &reason)
     const QString what = columnOf(place.section(u'.', -1));
     // The codec names the key that may stand in the other's place; here one field takes both.
     const QString why = reason.startsWith(u"or ") ? tr("is required and missing") : reason;
-    m_mark->show(Sign::Failed, row > 0 ? tr("Row %1, %2: %3").arg(row).arg(what, why) : reason);
+    m_mark->show(Status::Failed, row > 0 ? tr("Row %1, %2: %3").arg(row).arg(what, why) : reason);
     m_mark->setVisible(true);
     return row > 0;
 }

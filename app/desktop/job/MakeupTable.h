@@ -15,7 +15,7 @@ class QLineEdit;
 
 namespace loopwright {
 
-class KeyChoice;
+class KeyedChoice;
 class SignLine;
 
 class MakeupTable : public QWidget
@@ -51,7 +51,7 @@ protected:
 private:
     struct Row
     {
-        KeyChoice *what;
+        KeyedChoice *what;
         QLineEdit *wire;
         QLineEdit *length;
     };

@@ -3,7 +3,7 @@
 #include "app/desktop/Files.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/TestSetup.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 #include "core/errortest/Bounds.h"
 #include "core/errortest/RunTotals.h"
 #include "core/errortest/SecondsFile.h"
@@ -27,7 +27,7 @@ constexpr std::pair<const char *, qint64 ErrorCounts::*> totals[] = {
 
 } // namespace
 
-RunEntry::RunEntry(JobDesk &desk, const QString &panel, QWidget *parent)
+RunEntry::RunEntry(JobSession &desk, const QString &panel, QWidget *parent)
     : QWidget(parent)
     , m_desk(desk)
     , m_start(makeButton(tr("Start the run"), panel + ".start", [this] { start(); }))
@@ -63,14 +63,14 @@ RunEntry::RunEntry(JobDesk &desk, const QString &panel, QWidget *parent)
     m_clock->setLog(RunLog::fromJson(desk.draft(runPart)));
 }
 
-std::vector<FieldAsk> RunEntry::asks() const
+std::vector<FieldSpec> RunEntry::asks() const
 {
     // Asked where the clock did not run: a run that is entered afterwards.
     const auto afterwards = [this](const QJsonObject &) {
         return !m_clock || !m_clock->log().isStarted();
     };
     const auto count = [this](const char *key, const QString &label, const QString &hint) {
-        return FieldAsk{key, label, hint, Answer::Whole};
+        return FieldSpec{key, label, hint, Answer::Whole};
     };
     const LimitSet &limits = m_desk.limits();
     return {{"started", tr("Started at"), tr("HH:MM:SS"), Answer::Clock, {}, 1, afterwards, {}},
@@ -246,9 +246,9 @@ bool RunEntry::takeFile(const QString &path)
     if (!read || !read->findings.empty()) {
         m_entering = true;
         showState();
-        m_counts->tell(Sign::Failed, read ? tr("%1 is not taken:").arg(name) + '\n' +
-                                                read->findingLines(findingsShown).join('\n')
-                                          : read.error().text());
+        m_counts->tell(Status::Failed, read ? tr("%1 is not taken:").arg(name) + '\n' +
+                                                  read->findingLines(findingsShown).join('\n')
+                                            : read.error().text());
         return false;
     }
     RunLog log = m_clock->log();
@@ -257,7 +257,8 @@ bool RunEntry::takeFile(const QString &path)
     keepLog();
     fillCounts();
     showState();
-    m_counts->tell(Sign::Note, tr("%1 seconds taken from %2.").arg(read->seconds.size()).arg(name));
+    m_counts->tell(Status::Note,
+                   tr("%1 seconds taken from %2.").arg(read->seconds.size()).arg(name));
     takeFocus();
     return true;
 }

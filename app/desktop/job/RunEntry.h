@@ -12,7 +12,7 @@ class RunEntry : public QWidget
     Q_OBJECT
 public:
     /// `panel`: key of the panel; the drafts are runPart and `panel`.counts.
-    RunEntry(JobDesk &desk, const QString &panel, QWidget *parent = nullptr);
+    RunEntry(JobSession &desk, const QString &panel, QWidget *parent = nullptr);
 
     void setSetup(const QJsonObject &answers);
     void showOrder();
@@ -38,9 +38,9 @@ private:
     bool tellContradiction(const FactObjects &made);
     FactObjects facts(const QJsonObject &values) const;
     bool sameAsSeen(const QJsonObject &values) const;
-    std::vector<FieldAsk> asks() const;
+    std::vector<FieldSpec> asks() const;
 
-    JobDesk &m_desk;
+    JobSession &m_desk;
     QJsonObject m_setup;
     QPushButton *m_start;
     QPushButton *m_totals;

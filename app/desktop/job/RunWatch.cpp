@@ -10,7 +10,7 @@ constexpr qint64 lookEverySeconds = 5; // a run that was just begun, here or in 
 
 }
 
-RunWatch::RunWatch(Workplace &workplace, QObject *parent)
+RunWatch::RunWatch(DesktopContext &workplace, QObject *parent)
     : QObject(parent)
     , m_workplace(workplace)
 {

@@ -2,7 +2,7 @@
 // Watches the runs that go on in any order of the records, whether their page is open or not, and
 // sounds at the end of each: while one line is tested, another job can be written.
 
-#include "app/desktop/Workplace.h"
+#include "app/desktop/DesktopContext.h"
 #include "app/desktop/job/RunLog.h"
 
 #include <QMap>
@@ -14,7 +14,7 @@ class RunWatch : public QObject
 {
     Q_OBJECT
 public:
-    explicit RunWatch(Workplace &workplace, QObject *parent = nullptr);
+    explicit RunWatch(DesktopContext &workplace, QObject *parent = nullptr);
 
     /// Looks at the runs now; otherwise it does so every few seconds, and when one should end.
     void look();
@@ -26,7 +26,7 @@ signals:
     void over(const QString &order);
 
 private:
-    Workplace &m_workplace;
+    DesktopContext &m_workplace;
     QMap<QString, RunLog> m_running; ///< by order
     QTimer m_timer;
 };

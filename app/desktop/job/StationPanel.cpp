@@ -2,7 +2,7 @@
 
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/AttemptList.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 
 #include <QLabel>
 #include <QVBoxLayout>
@@ -11,7 +11,7 @@
 
 namespace loopwright {
 
-StationPanel::StationPanel(const PanelInfo &info, JobDesk &desk, QWidget *parent)
+StationPanel::StationPanel(const PanelInfo &info, JobSession &desk, QWidget *parent)
     : QFrame(parent)
     , m_info(info)
     , m_desk(desk)
@@ -57,11 +57,11 @@ std::vector<const CriterionResult *> StationPanel::ownCriteria() const
     return own;
 }
 
-std::pair<Sign, QString> StationPanel::need() const
+std::pair<Status, QString> StationPanel::need() const
 {
     const auto own = ownCriteria();
     if (own.empty())
-        return {Sign::None, {}};
+        return {Status::None, {}};
     const auto open = std::ranges::find_if(own, [](const auto *each) { return each->open(); });
     const bool anyNeeded = std::ranges::any_of(
         own, [](const auto *each) { return each->outcome != CriterionOutcome::NotNeeded; });
@@ -71,14 +71,14 @@ std::pair<Sign, QString> StationPanel::need() const
                 QString("%1: %2 %3").arg(first.name, first.reason, first.next).trimmed()};
     }
     if (!anyNeeded)
-        return {Sign::NotNeeded, tr("Not needed. %1").arg(own.front()->reason)};
+        return {Status::NotNeeded, tr("Not needed. %1").arg(own.front()->reason)};
     QStringList reasons;
     for (const CriterionResult *each : own)
         if (each->outcome == CriterionOutcome::Met)
             reasons << each->reason;
         else if (each->excepted)
             reasons << tr("%1 excepted by %2.").arg(each->name, each->excepted->by);
-    return {Sign::Done, tr("Done. %1").arg(reasons.join(' '))};
+    return {Status::Done, tr("Done. %1").arg(reasons.join(' '))};
 }
 
 void StationPanel::showOrder()
@@ -97,25 +97,25 @@ void StationPanel::showNeed()
 void StationPanel::setStopped(const QString &why)
 {
     m_entry->setEnabled(why.isEmpty());
-    m_stop->show(Sign::Failed, why);
+    m_stop->show(Status::Failed, why);
     m_stop->setVisible(!why.isEmpty());
 }
 
-Sign signOf(const CriterionResult &criterion)
+Status signOf(const CriterionResult &criterion)
 {
     if (criterion.excepted && criterion.outcome != CriterionOutcome::Met)
-        return Sign::Doubtful;
+        return Status::Doubtful;
     switch (criterion.outcome) {
     case CriterionOutcome::Met:
-        return Sign::Done;
+        return Status::Done;
     case CriterionOutcome::NotMet:
-        return Sign::Failed;
+        return Status::Failed;
     case CriterionOutcome::Missing:
-        return Sign::Open;
+        return Status::Open;
     case CriterionOutcome::NotNeeded:
         break;
     }
-    return Sign::NotNeeded;
+    return Status::NotNeeded;
 }
 
 QString wordOf(const CriterionResult &criterion)

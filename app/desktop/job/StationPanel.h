@@ -3,7 +3,7 @@
 // and one row in PanelTable.cpp. It shows what the desk holds and records through the desk; it
 // knows no other panel.
 
-#include "app/desktop/job/JobDesk.h"
+#include "app/desktop/job/JobSession.h"
 #include "app/desktop/widgets/SignLine.h"
 
 #include <QFrame>
@@ -24,14 +24,14 @@ struct PanelInfo
     const char *kinds;    ///< kinds of fact that are listed under it, joined by blanks
     bool measures;        ///< on the pair: closed while the safety card reads a hazard
     bool (*applies)(const OrderView &view);
-    StationPanel *(*make)(const PanelInfo &info, JobDesk &desk);
+    StationPanel *(*make)(const PanelInfo &info, JobSession &desk);
 };
 
 class StationPanel : public QFrame
 {
     Q_OBJECT
 public:
-    StationPanel(const PanelInfo &info, JobDesk &desk, QWidget *parent = nullptr);
+    StationPanel(const PanelInfo &info, JobSession &desk, QWidget *parent = nullptr);
 
     const PanelInfo &info() const { return m_info; }
     QString key() const { return QString::fromLatin1(m_info.key); }
@@ -51,17 +51,17 @@ signals:
     void recorded(); ///< a step was confirmed; the page offers the next one
 
 protected:
-    JobDesk &desk() const { return m_desk; }
+    JobSession &desk() const { return m_desk; }
     /// Where a panel puts its entry, below what is needed and above what was recorded.
     QVBoxLayout *body() const { return m_body; }
     /// Criteria of this panel as they are decided now, in the order of the decision.
     std::vector<const CriterionResult *> ownCriteria() const;
     /// The line below the title; by default the first open criterion's reason and what is next.
-    virtual std::pair<Sign, QString> need() const;
+    virtual std::pair<Status, QString> need() const;
 
 private:
     const PanelInfo &m_info;
-    JobDesk &m_desk;
+    JobSession &m_desk;
     SignLine *m_need;
     SignLine *m_stop;
     QWidget *m_entry;
@@ -70,7 +70,7 @@ private:
 };
 
 /// The sign of a criterion, and the word that stands beside it.
-Sign signOf(const CriterionResult &criterion);
+Status signOf(const CriterionResult &criterion);
 QString wordOf(const CriterionResult &criterion);
 
 } // namespace loopwright

@@ -30,10 +30,10 @@ QList<Channel> dataChannels(const ServiceOrder &order)
 }
 
 /// One that several terminals share is one number, and cannot call itself.
-std::vector<KeyOption> numbers(const ServiceOrder &order)
+std::vector<KeyedOption> numbers(const ServiceOrder &order)
 {
     const NumberKey key(order);
-    std::vector<KeyOption> options;
+    std::vector<KeyedOption> options;
     QStringList known;
     for (const OrderedTerminal &terminal : order.terminals)
         if (!terminal.dn.isEmpty() && !known.contains(key(terminal.dn))) {
@@ -57,9 +57,9 @@ auto whenPath(std::initializer_list<Path> paths, Path usual)
     };
 }
 
-std::vector<KeyOption> paths(const ServiceOrder &order)
+std::vector<KeyedOption> paths(const ServiceOrder &order)
 {
-    std::vector<KeyOption> options;
+    std::vector<KeyedOption> options;
     if (mayCallItself(order))
         options.push_back({u'S', toText(Path::SelfCall), tr("Self-call")});
     options.push_back({u'T', toText(Path::TestLine), tr("Test line")});
@@ -68,9 +68,9 @@ std::vector<KeyOption> paths(const ServiceOrder &order)
     return options;
 }
 
-std::vector<KeyOption> patternOptions()
+std::vector<KeyedOption> patternOptions()
 {
-    std::vector<KeyOption> options;
+    std::vector<KeyedOption> options;
     for (const Pattern &pattern : patterns())
         options.push_back({QChar(u'1' + int(options.size())), toText(pattern.key),
                            QString::fromUtf8(pattern.name)});
@@ -93,7 +93,7 @@ QString whyNoSelfCall(const ServiceOrder &order)
                     "path.");
 }
 
-std::vector<FieldAsk> setupAsks(const ServiceOrder &order, const LimitSet &limits)
+std::vector<FieldSpec> setupAsks(const ServiceOrder &order, const LimitSet &limits)
 {
     const Path usual = mayCallItself(order) ? Path::SelfCall : Path::TestLine;
     const auto selfCall = whenPath({Path::SelfCall}, usual);
@@ -101,14 +101,14 @@ std::vector<FieldAsk> setupAsks(const ServiceOrder &order, const LimitSet &limit
     const auto failed = [aCall](const QJsonObject &typed) {
         return aCall(typed) && typed.value("call").toString() == u"failed";
     };
-    std::vector<KeyOption> channels;
+    std::vector<KeyedOption> channels;
     for (const Channel channel : dataChannels(order))
         channels.push_back({toText(channel)[1], toText(channel), toText(channel)});
-    const auto choice = [](const char *key, const QString &label, std::vector<KeyOption> options,
+    const auto choice = [](const char *key, const QString &label, std::vector<KeyedOption> options,
                            int span) {
-        return FieldAsk{key, label, {}, Answer::Choice, std::move(options), span};
+        return FieldSpec{key, label, {}, Answer::Choice, std::move(options), span};
     };
-    std::vector<FieldAsk> asks = {
+    std::vector<FieldSpec> asks = {
         choice("path", tr("Path of the test signal"), paths(order), 0),
         choice("channel", tr("Channel of the call"), channels, 1),
         choice("call", tr("Did the call come up?"),
@@ -136,7 +136,7 @@ std::vector<FieldAsk> setupAsks(const ServiceOrder &order, const LimitSet &limit
 QJsonObject setupDefaults(const ServiceOrder &order, const LimitSet &limits)
 {
     const QList<Channel> data = dataChannels(order);
-    const std::vector<KeyOption> own = numbers(order);
+    const std::vector<KeyedOption> own = numbers(order);
     QJsonObject typed{{"path", toText(mayCallItself(order) ? Path::SelfCall : Path::TestLine)},
                       {"interface", toText(LineInterface::U)},
                       {"pattern", toText(PatternKey::Prbs11)},
@@ -167,7 +167,7 @@ QJsonObject pathAndChannels(const ServiceOrder &order, const QJsonObject &answer
 QJsonObject runHead(const ServiceOrder &order, const QJsonObject &answers)
 {
     QJsonObject head = pathAndChannels(order, answers);
-    const std::vector<KeyOption> own = numbers(order);
+    const std::vector<KeyedOption> own = numbers(order);
     if (pathOf(order, answers) == Path::SelfCall) {
         const QString from = answers.value("from_dn").toString(own[0].code);
         const QString usual = from == own[0].code ? own[1].code : own[0].code;
@@ -188,7 +188,7 @@ FactObjects setupCalls(const ServiceOrder &order, const QJsonObject &answers)
         return {};
     const QJsonObject head = runHead(order, answers);
     const QJsonArray channels = head.value("channels").toArray();
-    const std::vector<KeyOption> own = numbers(order);
+    const std::vector<KeyedOption> own = numbers(order);
     QJsonObject out{{"kind", "call"},
                     {"channel", channels[0]},
                     {"direction", "out"},

@@ -3,13 +3,13 @@
 // here stands in the calls, the detector check and the run of one sequence alike.
 
 #include "app/desktop/job/EntryField.h"
-#include "app/desktop/job/JobDesk.h"
+#include "app/desktop/job/JobSession.h"
 
 namespace loopwright {
 
 /// The questions for this order. A self-call is asked for only where the order has two channels
 /// that carry data and two numbers.
-std::vector<FieldAsk> setupAsks(const ServiceOrder &order, const LimitSet &limits);
+std::vector<FieldSpec> setupAsks(const ServiceOrder &order, const LimitSet &limits);
 /// What is chosen before anybody chose: the ordered rate, the first channel, a self-call where the
 /// order has one.
 QJsonObject setupDefaults(const ServiceOrder &order, const LimitSet &limits);

@@ -33,11 +33,11 @@ QString outcomeText(const BoardRow &row)
     return row.held ? BoardModel::tr("Held") : outcomeName(row.outcome);
 }
 
-Sign outcomeSignOf(const BoardRow &row)
+Status outcomeSignOf(const BoardRow &row)
 {
     if (row.status == u"cancelled")
-        return Sign::NotNeeded;
-    return row.held ? Sign::Doubtful : outcomeSign(row.outcome);
+        return Status::NotNeeded;
+    return row.held ? Status::Doubtful : outcomeSign(row.outcome);
 }
 
 } // namespace
@@ -139,7 +139,7 @@ QVariant BoardModel::data(const QModelIndex &index, int role) const
                                             : QString();
     case Qt::DecorationRole:
         if (index.column() == Outcome) {
-            const Sign sign = outcomeSignOf(row);
+            const Status sign = outcomeSignOf(row);
             return glyphIcon(shapeOf(sign), colourOf(sign), colours().base);
         }
         return {};

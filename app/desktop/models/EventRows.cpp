@@ -80,7 +80,7 @@ std::vector<TextRow> eventRows(const std::vector<Event> &events)
     for (auto event = events.rbegin(); event != events.rend(); ++event)
         rows.push_back({{momentText(event->at), eventName(event->kind), event->order, event->by,
                          eventDetail(event->detail)},
-                        Sign::None,
+                        Status::None,
                         event->order,
                         false});
     return rows;

@@ -43,7 +43,7 @@ QVariant TextTable::data(const QModelIndex &index, int role) const
     case Qt::AccessibleTextRole:
         return text.isEmpty() ? tr("%1: none").arg(m_header.value(index.column())) : text;
     case Qt::DecorationRole:
-        if (index.column() == m_signColumn && row.sign != Sign::None)
+        if (index.column() == m_signColumn && row.sign != Status::None)
             return glyphIcon(shapeOf(row.sign), colourOf(row.sign), colours().base);
         return {};
     case Qt::FontRole:

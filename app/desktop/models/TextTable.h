@@ -14,7 +14,7 @@ namespace loopwright {
 struct TextRow
 {
     QStringList cells; ///< as many as the header
-    Sign sign = Sign::None;
+    Status sign = Status::None;
     QString key;        ///< what opening the row opens; may be empty
     bool quiet = false; ///< done with: written in muted letters
 };

@@ -2,7 +2,7 @@
 
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/FieldGrid.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/ServicesEdit.h"
 #include "app/desktop/widgets/SpidParts.h"
 

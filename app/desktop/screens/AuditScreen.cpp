@@ -4,7 +4,7 @@
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/TextTable.h"
 #include "app/desktop/widgets/FlowLayout.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignLine.h"
 #include "app/desktop/widgets/Table.h"
 
@@ -18,14 +18,14 @@ namespace {
 /// More circuits than these are told by number only.
 constexpr int circuitsShown = 12;
 
-Sign signOf(const AuditFinding &finding)
+Status signOf(const AuditFinding &finding)
 {
-    return finding.code == u"held_order" ? Sign::Doubtful : Sign::Failed;
+    return finding.code == u"held_order" ? Status::Doubtful : Status::Failed;
 }
 
 } // namespace
 
-AuditScreen::AuditScreen(Workplace &workplace, QWidget *parent)
+AuditScreen::AuditScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
     , m_worker(workplace)
     , m_model(new TextTable({tr("What"), tr("Value"), tr("Circuits"), tr("Orders"), tr("Reason")},
@@ -44,7 +44,7 @@ AuditScreen::AuditScreen(Workplace &workplace, QWidget *parent)
     m_progress->setAccessibleName(tr("Progress of the audit"));
     m_progress->setTextVisible(false);
     m_summary->setObjectName(QStringLiteral("audit.summary"));
-    m_summary->show(Sign::None,
+    m_summary->show(Status::None,
                     tr("Looks for every number, SPID and pair that two circuits hold, and for open "
                        "orders whose identifiers are in error. Enter opens the circuit of a "
                        "finding."));
@@ -138,15 +138,16 @@ void AuditScreen::showFindings(const Result<std::vector<AuditFinding>> &findings
              false});
     m_model->show(std::move(rows));
     if (!findings)
-        m_summary->show(Sign::Failed, findings.error().text());
+        m_summary->show(Status::Failed, findings.error().text());
     else if (m_findings.empty())
-        m_summary->show(Sign::Done, tr("Nothing is held twice, and no open order's identifiers are "
-                                       "in error."));
+        m_summary->show(Status::Done,
+                        tr("Nothing is held twice, and no open order's identifiers are "
+                           "in error."));
     else
-        m_summary->show(Sign::Failed, m_findings.size() == 1
-                                          ? tr("1 finding; Enter opens its circuit.")
-                                          : tr("%1 findings; Enter opens the circuit of one.")
-                                                .arg(qlonglong(m_findings.size())));
+        m_summary->show(Status::Failed, m_findings.size() == 1
+                                            ? tr("1 finding; Enter opens its circuit.")
+                                            : tr("%1 findings; Enter opens the circuit of one.")
+                                                  .arg(qlonglong(m_findings.size())));
     m_table->setVisible(!m_findings.empty());
     if (m_findings.empty())
         m_start->setFocus();

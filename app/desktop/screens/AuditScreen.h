@@ -21,7 +21,7 @@ class AuditScreen : public Screen
 {
     Q_OBJECT
 public:
-    explicit AuditScreen(Workplace &workplace, QWidget *parent = nullptr);
+    explicit AuditScreen(DesktopContext &workplace, QWidget *parent = nullptr);
 
     QString key() const override { return QStringLiteral("audit"); }
     QString title() const override { return tr("Audit"); }

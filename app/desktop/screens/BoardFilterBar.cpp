@@ -4,7 +4,7 @@
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/ChipRow.h"
 #include "app/desktop/widgets/FlowLayout.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 
 #include <QAbstractItemView>
 #include <QComboBox>

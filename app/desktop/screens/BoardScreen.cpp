@@ -1,10 +1,10 @@
 #include "app/desktop/screens/BoardScreen.h"
 
-#include "app/desktop/PaperOut.h"
+#include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/screens/BoardFilterBar.h"
 #include "app/desktop/screens/BoardSide.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/Table.h"
 
 #include <QHBoxLayout>
@@ -29,7 +29,7 @@ constexpr double columnEms[BoardModel::ColumnCount] = {7, 12.5, 7, 9.5, 8, 13, 5
 
 } // namespace
 
-BoardScreen::BoardScreen(Workplace &workplace, QWidget *parent)
+BoardScreen::BoardScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
     , m_finder(workplace)
     , m_lister(workplace)

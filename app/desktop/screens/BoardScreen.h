@@ -26,7 +26,7 @@ class BoardScreen : public Screen
 {
     Q_OBJECT
 public:
-    explicit BoardScreen(Workplace &workplace, QWidget *parent = nullptr);
+    explicit BoardScreen(DesktopContext &workplace, QWidget *parent = nullptr);
 
     QString key() const override { return QStringLiteral("board"); }
     QString title() const override { return tr("Board"); }

@@ -3,7 +3,7 @@
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/JobLineView.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 #include "core/identifiers/ProtocolVariant.h"
 
 #include <algorithm>
@@ -30,7 +30,7 @@ QString whereText(const OrderView &view)
 
 } // namespace
 
-BoardSide::BoardSide(Workplace &workplace, QWidget *parent)
+BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     : QScrollArea(parent)
     , m_reader(workplace)
     , m_content(new QWidget)
@@ -133,9 +133,9 @@ void BoardSide::fill(const Result<OrderView> &view)
     m_number->setText(view->order.number);
     const QString outcome = toText(view->decision.outcome);
     if (view->status == u"cancelled")
-        m_outcome->show(Sign::NotNeeded, tr("Cancelled"));
+        m_outcome->show(Status::NotNeeded, tr("Cancelled"));
     else if (view->held)
-        m_outcome->show(Sign::Doubtful, tr("Held: its identifiers are in error or taken"));
+        m_outcome->show(Status::Doubtful, tr("Held: its identifiers are in error or taken"));
     else
         m_outcome->show(outcomeSign(outcome), outcomeName(outcome));
     m_customer->setText(view->order.customer + "\n" + view->order.premises);
@@ -163,7 +163,7 @@ void BoardSide::fillReasons(const OrderView &view)
     for (std::size_t i = 0; i < std::min(open.size(), reasonsShown); ++i) {
         auto *line = new SignLine;
         const bool failed = open[i]->outcome == CriterionOutcome::NotMet;
-        line->show(failed ? Sign::Failed : Sign::Open, open[i]->sentence());
+        line->show(failed ? Status::Failed : Status::Open, open[i]->sentence());
         m_reasons->addWidget(line);
     }
     if (open.size() > reasonsShown)

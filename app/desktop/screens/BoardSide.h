@@ -22,7 +22,7 @@ class BoardSide : public QScrollArea
 {
     Q_OBJECT
 public:
-    explicit BoardSide(Workplace &workplace, QWidget *parent = nullptr);
+    explicit BoardSide(DesktopContext &workplace, QWidget *parent = nullptr);
 
     using QScrollArea::show;
     /// Empty: nothing is selected.

@@ -4,7 +4,7 @@
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/EventRows.h"
 #include "app/desktop/widgets/FieldMark.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/Table.h"
 #include "core/identifiers/ProtocolVariant.h"
 
@@ -25,14 +25,14 @@ TextRow orderRow(const ServiceOrder &order)
     return {{order.number, eventName(toText(order.type)), dayText(order.dueDate), order.customer,
              order.premises, variant ? variant->name : order.variant, order.pair,
              numbers.join(QStringLiteral(", "))},
-            Sign::None,
+            Status::None,
             order.number,
             false};
 }
 
 } // namespace
 
-CircuitScreen::CircuitScreen(Workplace &workplace, QWidget *parent)
+CircuitScreen::CircuitScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
     , m_worker(workplace)
     , m_orders(new TextTable({tr("Order"), tr("Type"), tr("Due"), tr("Customer"), tr("Premises"),

@@ -19,7 +19,7 @@ class CircuitScreen : public Screen
 {
     Q_OBJECT
 public:
-    explicit CircuitScreen(Workplace &workplace, QWidget *parent = nullptr);
+    explicit CircuitScreen(DesktopContext &workplace, QWidget *parent = nullptr);
 
     QString key() const override { return QStringLiteral("circuit"); }
     QString title() const override;

@@ -1,8 +1,8 @@
 #include "app/desktop/screens/HandoffScreen.h"
 
-#include "app/desktop/PaperOut.h"
+#include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SheetView.h"
 #include "app/print/WorkSheets.h"
 
@@ -11,7 +11,7 @@
 
 namespace loopwright {
 
-HandoffScreen::HandoffScreen(Workplace &workplace, QWidget *parent)
+HandoffScreen::HandoffScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
     , m_worker(workplace)
     , m_heading(makeHeading({}, 1.5))

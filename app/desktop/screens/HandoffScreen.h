@@ -20,7 +20,7 @@ class HandoffScreen : public Screen
 {
     Q_OBJECT
 public:
-    explicit HandoffScreen(Workplace &workplace, QWidget *parent = nullptr);
+    explicit HandoffScreen(DesktopContext &workplace, QWidget *parent = nullptr);
 
     QString key() const override { return QStringLiteral("handoff"); }
     QString title() const override;

@@ -5,7 +5,7 @@
 #include "app/desktop/models/TextTable.h"
 #include "app/desktop/widgets/FieldMark.h"
 #include "app/desktop/widgets/FlowLayout.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignLine.h"
 #include "app/desktop/widgets/Table.h"
 #include "core/base/Csv.h"
@@ -69,7 +69,7 @@ std::vector<TextRow> rowsOf(const Findings &findings)
 
 } // namespace
 
-ImportScreen::ImportScreen(Workplace &workplace, QWidget *parent)
+ImportScreen::ImportScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
     , m_worker(workplace)
     , m_findings(new TextTable(
@@ -190,7 +190,7 @@ QWidget *ImportScreen::makeReport()
     head->addWidget(m_save, 0, Qt::AlignTop);
     column->addLayout(head);
     column->addWidget(m_table, 1);
-    m_summary->show(Sign::None,
+    m_summary->show(Status::None,
                     tr("Good rows go in, bad ones are named here with row, column and reason, and "
                        "can be written out again. First the serving offices, then the people and "
                        "instruments, then the orders."));
@@ -284,7 +284,7 @@ void ImportScreen::showReport(const Result<ImportReport> &report)
     setRunning(false);
     m_start->setFocus();
     if (!report) {
-        m_summary->show(Sign::Failed, report.error().text());
+        m_summary->show(Status::Failed, report.error().text());
         m_counts->setText(tr("Nothing was changed."));
         m_findings->show({});
         m_rejects.clear();
@@ -293,11 +293,11 @@ void ImportScreen::showReport(const Result<ImportReport> &report)
         m_findings->show(rowsOf(report->findings));
         if (report->clean())
             m_summary->show(
-                Sign::Done,
+                Status::Done,
                 tr("Everything in %1 is in the records.").arg(QFileInfo(m_imported).fileName()));
         else
-            m_summary->show(Sign::Doubtful, tr("Not every row of %1 could be taken as it is.")
-                                                .arg(QFileInfo(m_imported).fileName()));
+            m_summary->show(Status::Doubtful, tr("Not every row of %1 could be taken as it is.")
+                                                  .arg(QFileInfo(m_imported).fileName()));
         m_counts->setText(countsText(*report));
         emit recordsChanged();
     }

@@ -25,7 +25,7 @@ class ImportScreen : public Screen
 {
     Q_OBJECT
 public:
-    explicit ImportScreen(Workplace &workplace, QWidget *parent = nullptr);
+    explicit ImportScreen(DesktopContext &workplace, QWidget *parent = nullptr);
 
     QString key() const override { return QStringLiteral("import"); }
     QString title() const override { return tr("Import"); }

@@ -6,7 +6,7 @@
 #include "app/desktop/job/JobHead.h"
 #include "app/desktop/job/PanelTable.h"
 #include "app/desktop/job/VisitState.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 #include "core/acceptance/JobLine.h"
 
 #include <QApplication>
@@ -17,7 +17,7 @@
 
 namespace loopwright {
 
-JobScreen::JobScreen(Workplace &workplace, QWidget *parent)
+JobScreen::JobScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
     , m_desk(workplace)
     , m_faces(new QStackedLayout(this))
@@ -42,21 +42,21 @@ JobScreen::JobScreen(Workplace &workplace, QWidget *parent)
     m_faces->addWidget(m_empty);
     m_faces->addWidget(page);
 
-    connect(&m_desk, &JobDesk::changed, this, [this] {
+    connect(&m_desk, &JobSession::changed, this, [this] {
         showOrder();
         emit recordsChanged();
     });
-    connect(&m_desk, &JobDesk::contextChanged, this, &JobScreen::showContext);
-    connect(&m_desk, &JobDesk::said, this, [this](const QString &sentence) {
-        m_head->say(Sign::None, {});
+    connect(&m_desk, &JobSession::contextChanged, this, &JobScreen::showContext);
+    connect(&m_desk, &JobSession::said, this, [this](const QString &sentence) {
+        m_head->say(Status::None, {});
         emit said(sentence);
     });
-    connect(&m_desk, &JobDesk::troubled, this,
-            [this](const QString &sentence) { m_head->say(Sign::Failed, sentence); });
-    connect(&m_desk, &JobDesk::orderFormWished, this, [this] { emit editOrder(m_number); });
-    connect(&m_desk, &JobDesk::evidenceWished, this, &JobScreen::showFact);
+    connect(&m_desk, &JobSession::troubled, this,
+            [this](const QString &sentence) { m_head->say(Status::Failed, sentence); });
+    connect(&m_desk, &JobSession::orderFormWished, this, [this] { emit editOrder(m_number); });
+    connect(&m_desk, &JobSession::evidenceWished, this, &JobScreen::showFact);
     // Later: the page that asked for it goes away.
-    connect(&m_desk, &JobDesk::jobWished, this, &JobScreen::openOrder, Qt::QueuedConnection);
+    connect(&m_desk, &JobSession::jobWished, this, &JobScreen::openOrder, Qt::QueuedConnection);
     connect(m_head, &JobHead::nextWished, this, &JobScreen::goNext);
     connect(m_head, &JobHead::stationWished, this, &JobScreen::goTo);
     connect(m_head, &JobHead::circuitWished, this, &JobScreen::openCircuit);
@@ -74,7 +74,7 @@ void JobScreen::makeKeys()
     line->setContext(Qt::WidgetWithChildrenShortcut);
     connect(line, &QShortcut::activated, this, &JobScreen::goNextLine);
     int place = 0;
-    for (const auto &[station, word] : Words<Station>::table) {
+    for (const auto &[station, word] : EnumCodes<Station>::table) {
         auto *key = new QShortcut(QKeySequence(Qt::ALT | Qt::Key(Qt::Key_1 + place++)), this);
         key->setContext(Qt::WidgetWithChildrenShortcut);
         connect(key, &QShortcut::activated, this, [this, station = station] { goTo(station); });
@@ -96,7 +96,7 @@ void JobScreen::open(const QString &number)
     if (QWidget *now = QApplication::focusWidget(); now && isAncestorOf(now))
         now->clearFocus();
     m_number = number;
-    m_head->say(Sign::None, {});
+    m_head->say(Status::None, {});
     if (const auto opened = m_desk.open(number); !opened) {
         showTrouble(opened.error());
         return;
@@ -110,8 +110,8 @@ void JobScreen::refresh()
     if (!m_desk.isOpen())
         return;
     if (const auto reloaded = m_desk.reload(); !reloaded)
-        m_head->say(Sign::Failed, tr("The order cannot be read anew: %1. What is shown is older.")
-                                      .arg(reloaded.error().text()));
+        m_head->say(Status::Failed, tr("The order cannot be read anew: %1. What is shown is older.")
+                                        .arg(reloaded.error().text()));
     showOrder();
 }
 
@@ -221,7 +221,7 @@ void JobScreen::goNextLine()
         return;
     const auto &others = m_desk.view().alsoHere; // by due date, then number: F7 goes round
     if (others.empty())
-        return m_head->say(Sign::NotNeeded, tr("No other order is open at these premises."));
+        return m_head->say(Status::NotNeeded, tr("No other order is open at these premises."));
     const auto mine = std::pair(m_desk.order().dueDate, m_desk.order().number);
     const auto after = std::ranges::find_if(
         others, [&mine](const BoardRow &row) { return std::pair(row.due, row.order) > mine; });
@@ -235,7 +235,8 @@ void JobScreen::goTo(Station station)
     for (StationPanel *each : m_panels)
         if (each->info().station == station)
             return go(each, {});
-    m_head->say(Sign::NotNeeded, tr("%1 is not needed for this order.").arg(stationName(station)));
+    m_head->say(Status::NotNeeded,
+                tr("%1 is not needed for this order.").arg(stationName(station)));
 }
 
 void JobScreen::go(StationPanel *panel, const QString &criterion)

@@ -2,7 +2,7 @@
 // One order as a page that reads from top to bottom in the order of the work: the installer's home.
 
 #include "app/desktop/Screen.h"
-#include "app/desktop/job/JobDesk.h"
+#include "app/desktop/job/JobSession.h"
 
 #include <QScrollArea>
 #include <QStackedLayout>
@@ -18,7 +18,7 @@ class JobScreen : public Screen
 {
     Q_OBJECT
 public:
-    explicit JobScreen(Workplace &workplace, QWidget *parent = nullptr);
+    explicit JobScreen(DesktopContext &workplace, QWidget *parent = nullptr);
 
     QString key() const override { return QStringLiteral("job"); }
     QString title() const override;
@@ -45,7 +45,7 @@ private:
     void scrollTo(QWidget *now);
     void go(StationPanel *panel, const QString &criterion);
 
-    JobDesk m_desk;
+    JobSession m_desk;
     QStackedLayout *m_faces;
     EmptyState *m_empty;
     JobHead *m_head;

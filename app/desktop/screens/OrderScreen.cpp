@@ -4,8 +4,8 @@
 #include "app/actions/Register.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/order/OrderForm.h"
-#include "app/desktop/widgets/GoLine.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/LinkButton.h"
+#include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignLine.h"
 
 #include <QHBoxLayout>
@@ -44,7 +44,7 @@ OrderFields fromDraft(const QJsonObject &draft)
 
 } // namespace
 
-OrderScreen::OrderScreen(Workplace &workplace, QWidget *parent)
+OrderScreen::OrderScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
     , m_form(new OrderForm)
     , m_area(new QScrollArea)
@@ -173,7 +173,7 @@ void OrderScreen::open(const QString &number)
         m_form->setFields(fromDraft(draft), true);
         m_edited = true;
     }
-    m_draftLine->show(Sign::Note,
+    m_draftLine->show(Status::Note,
                       draft.isEmpty() ? QString() : tr("What was typed here before was kept."));
     m_draftLine->setVisible(!draft.isEmpty());
     m_discard->setVisible(!draft.isEmpty());
@@ -242,7 +242,7 @@ void OrderScreen::check()
     m_typing.stop();
     const auto verdict = checkOrder(records(), m_form->fields());
     if (!verdict) {
-        m_verdict->show(Sign::Failed, verdict.error().text());
+        m_verdict->show(Status::Failed, verdict.error().text());
         m_save->setEnabled(false);
         return;
     }
@@ -253,26 +253,26 @@ void OrderScreen::showVerdict(const OrderVerdict &verdict)
 {
     const bool clashes = m_number.isEmpty() && verdict.exists && !verdict.unchanged;
     if (clashes) {
-        m_verdict->show(Sign::Failed, tr("An order of this number is there"));
+        m_verdict->show(Status::Failed, tr("An order of this number is there"));
         m_explain->setText(tr("It has other values. Open it to change it, or give this order "
                               "another number."));
     } else if (verdict.malformed) {
-        m_verdict->show(Sign::Open, tr("Not complete yet"));
+        m_verdict->show(Status::Open, tr("Not complete yet"));
         m_explain->setText(tr("What is typed is kept. The order can be taken in once these are "
                               "right:"));
     } else if (verdict.unchanged) {
-        m_verdict->show(verdict.held ? Sign::Doubtful : Sign::Done,
+        m_verdict->show(verdict.held ? Status::Doubtful : Status::Done,
                         verdict.held ? tr("In the records, and held")
                                      : tr("In the records as it stands here"));
         m_explain->setText(verdict.held ? tr("It holds no number, SPID or pair until this is "
                                              "mended:")
                                         : QString());
     } else if (verdict.held) {
-        m_verdict->show(Sign::Doubtful, tr("Will be taken in and held"));
+        m_verdict->show(Status::Doubtful, tr("Will be taken in and held"));
         m_explain->setText(tr("Its due date is on the board, but it holds no number, SPID or pair "
                               "until this is mended:"));
     } else {
-        m_verdict->show(Sign::Done, tr("Ready to be taken in"));
+        m_verdict->show(Status::Done, tr("Ready to be taken in"));
         m_explain->setText({});
     }
     m_explain->setVisible(!m_explain->text().isEmpty());
@@ -293,10 +293,10 @@ void OrderScreen::showTodo(const Findings &findings, bool malformed)
         if (++shown > todoShown)
             break;
         const bool missing = malformed && finding.severity == Severity::Error;
-        auto *go = new GoLine(missing ? Sign::Open : signOf(finding.severity),
-                              m_form->nameOf(finding.field), finding.reason);
+        auto *go = new LinkButton(missing ? Status::Open : signOf(finding.severity),
+                                  m_form->nameOf(finding.field), finding.reason);
         go->setObjectName("order.todo." + finding.field);
-        connect(go, &GoLine::clicked, this,
+        connect(go, &LinkButton::clicked, this,
                 [this, column = finding.field] { m_form->goTo(column); });
         m_todo->addWidget(go);
     }
@@ -314,7 +314,7 @@ void OrderScreen::save()
     const QString number = fields.value("order_number");
     const auto verdict = putOrder(records(), fields, !m_number.isEmpty());
     if (!verdict) {
-        m_verdict->show(Sign::Failed, verdict.error().text());
+        m_verdict->show(Status::Failed, verdict.error().text());
         return;
     }
     const bool wasNew = m_number.isEmpty();

@@ -22,7 +22,7 @@ class OrderScreen : public Screen
 {
     Q_OBJECT
 public:
-    explicit OrderScreen(Workplace &workplace, QWidget *parent = nullptr);
+    explicit OrderScreen(DesktopContext &workplace, QWidget *parent = nullptr);
     ~OrderScreen() override;
 
     QString key() const override { return QStringLiteral("order"); }

@@ -5,7 +5,7 @@
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/TextTable.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/Table.h"
 #include "core/identifiers/ProtocolVariant.h"
 
@@ -31,23 +31,23 @@ QString testLinesText(const QList<TestLine> &lines)
 
 struct CalibrationState
 {
-    Sign sign;
+    Status sign;
     QString words;
 };
 
 CalibrationState calibrationState(const Instrument &instrument, QDate today)
 {
     if (instrument.calibrations.isEmpty())
-        return {Sign::Failed, RegisterScreen::tr("no calibration recorded")};
+        return {Status::Failed, RegisterScreen::tr("no calibration recorded")};
     const Calibration &last = instrument.calibrations.last();
     if (!last.due)
-        return {Sign::NotNeeded, RegisterScreen::tr("not required")};
+        return {Status::NotNeeded, RegisterScreen::tr("not required")};
     const qint64 days = today.daysTo(*last.due);
     if (days < 0)
-        return {Sign::Failed, RegisterScreen::tr("ended %1 days ago").arg(-days)};
+        return {Status::Failed, RegisterScreen::tr("ended %1 days ago").arg(-days)};
     if (days <= soonDays)
-        return {Sign::Doubtful, RegisterScreen::tr("ends in %1 days").arg(days)};
-    return {Sign::Done, RegisterScreen::tr("holds")};
+        return {Status::Doubtful, RegisterScreen::tr("ends in %1 days").arg(days)};
+    return {Status::Done, RegisterScreen::tr("holds")};
 }
 
 QString dueText(const Instrument &instrument)
@@ -59,7 +59,7 @@ QString dueText(const Instrument &instrument)
 
 } // namespace
 
-RegisterScreen::RegisterScreen(Workplace &workplace, QWidget *parent)
+RegisterScreen::RegisterScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
     , m_tabs(new QTabWidget)
 {
@@ -149,7 +149,7 @@ void RegisterScreen::showOffices()
         const ProtocolVariant *variant = findVariant(office.protocolVariant);
         rows.push_back({{office.key, office.name, variant ? variant->name : office.protocolVariant,
                          lines ? testLinesText(*lines) : lines.error().text()},
-                        Sign::None,
+                        Status::None,
                         office.key,
                         false});
     }
@@ -166,7 +166,7 @@ void RegisterScreen::showPeople()
     std::vector<TextRow> rows;
     for (const Person &person : *known)
         rows.push_back({{person.key, person.name, eventName(toText(person.role))},
-                        Sign::None,
+                        Status::None,
                         person.key,
                         false});
     m_people->show(std::move(rows));
@@ -205,7 +205,7 @@ void RegisterScreen::showLimits()
     for (const Limit &limit : limits->all())
         rows.push_back({{limit.name, QLocale::c().toString(limit.value, 'g', 12), limit.unit,
                          limit.source, limits->version(), limit.key},
-                        Sign::None,
+                        Status::None,
                         limit.key,
                         false});
     m_limits->show(std::move(rows));

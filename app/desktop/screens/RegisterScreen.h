@@ -15,7 +15,7 @@ class RegisterScreen : public Screen
 {
     Q_OBJECT
 public:
-    explicit RegisterScreen(Workplace &workplace, QWidget *parent = nullptr);
+    explicit RegisterScreen(DesktopContext &workplace, QWidget *parent = nullptr);
 
     QString key() const override { return QStringLiteral("register"); }
     QString title() const override { return tr("Register"); }

@@ -101,7 +101,7 @@ const Finding *FieldMark::repairable() const
 void FieldMark::showLine()
 {
     if (m_findings.empty())
-        m_line->show(Sign::None, m_hint);
+        m_line->show(Status::None, m_hint);
     else
         m_line->show(signOf(m_findings.front().severity), m_findings.front().reason);
     m_line->setVisible(!m_tight || !m_line->text().isEmpty());

@@ -10,44 +10,44 @@ namespace {
 
 struct SignRow
 {
-    Sign sign;
+    Status sign;
     GlyphShape shape;
     QColor Colours::*colour;
 };
-constexpr SignRow signRows[] = {{Sign::None, GlyphShape::Note, &Colours::muted},
-                                {Sign::Done, GlyphShape::Done, &Colours::good},
-                                {Sign::Failed, GlyphShape::Failed, &Colours::bad},
-                                {Sign::Open, GlyphShape::Open, &Colours::muted},
-                                {Sign::NotNeeded, GlyphShape::NotNeeded, &Colours::muted},
-                                {Sign::Doubtful, GlyphShape::Doubtful, &Colours::doubtful},
-                                {Sign::Note, GlyphShape::Note, &Colours::muted}};
+constexpr SignRow signRows[] = {{Status::None, GlyphShape::Note, &Colours::muted},
+                                {Status::Done, GlyphShape::Done, &Colours::good},
+                                {Status::Failed, GlyphShape::Failed, &Colours::bad},
+                                {Status::Open, GlyphShape::Open, &Colours::muted},
+                                {Status::NotNeeded, GlyphShape::NotNeeded, &Colours::muted},
+                                {Status::Doubtful, GlyphShape::Doubtful, &Colours::doubtful},
+                                {Status::Note, GlyphShape::Note, &Colours::muted}};
 
-const SignRow &rowOf(Sign sign)
+const SignRow &rowOf(Status sign)
 {
     return signRows[std::size_t(sign)];
 }
 
 } // namespace
 
-Sign signOf(Severity severity)
+Status signOf(Severity severity)
 {
     switch (severity) {
     case Severity::Note:
-        return Sign::Note;
+        return Status::Note;
     case Severity::Warning:
-        return Sign::Doubtful;
+        return Status::Doubtful;
     case Severity::Error:
-        return Sign::Failed;
+        return Status::Failed;
     }
-    return Sign::None;
+    return Status::None;
 }
 
-GlyphShape shapeOf(Sign sign)
+GlyphShape shapeOf(Status sign)
 {
     return rowOf(sign).shape;
 }
 
-QColor colourOf(Sign sign)
+QColor colourOf(Status sign)
 {
     return colours().*rowOf(sign).colour;
 }
@@ -65,7 +65,7 @@ SignLine::SignLine(QWidget *parent)
     whenThemed(this, [this] { layOut(); });
 }
 
-void SignLine::show(Sign sign, const QString &text)
+void SignLine::show(Status sign, const QString &text)
 {
     m_sign = sign;
     m_text->setText(text);
@@ -85,15 +85,15 @@ void SignLine::setSelectable(bool on)
 
 void SignLine::layOut()
 {
-    const bool quiet = m_sign == Sign::None || m_sign == Sign::NotNeeded;
+    const bool quiet = m_sign == Status::None || m_sign == Status::NotNeeded;
     m_text->setForegroundRole(quiet ? QPalette::PlaceholderText : QPalette::WindowText);
-    layout()->setContentsMargins(m_sign == Sign::None ? 0 : em(1.5), 0, 0, 0);
+    layout()->setContentsMargins(m_sign == Status::None ? 0 : em(1.5), 0, 0, 0);
     update();
 }
 
 void SignLine::paintEvent(QPaintEvent *)
 {
-    if (m_sign == Sign::None)
+    if (m_sign == Status::None)
         return;
     QPainter painter(this);
     const double lineHeight = QFontMetricsF(m_text->font()).height();

@@ -10,7 +10,7 @@
 namespace loopwright {
 
 /// What a sign means; each has its own shape and colour.
-enum class Sign
+enum class Status
 {
     None,
     Done,
@@ -21,9 +21,9 @@ enum class Sign
     Note
 };
 
-Sign signOf(Severity severity);
-GlyphShape shapeOf(Sign sign);
-QColor colourOf(Sign sign);
+Status signOf(Severity severity);
+GlyphShape shapeOf(Status sign);
+QColor colourOf(Status sign);
 
 class SignLine : public QWidget
 {
@@ -32,8 +32,8 @@ public:
     explicit SignLine(QWidget *parent = nullptr);
 
     using QWidget::show;
-    void show(Sign sign, const QString &text);
-    Sign sign() const { return m_sign; }
+    void show(Status sign, const QString &text);
+    Status sign() const { return m_sign; }
     QString text() const { return m_text->text(); }
     /// Muted text where there is no sign.
     /// On unless set: off where the line stands in a row and must keep its width.
@@ -46,7 +46,7 @@ protected:
 private:
     void layOut();
 
-    Sign m_sign = Sign::None;
+    Status m_sign = Status::None;
     QLabel *m_text;
 };
 

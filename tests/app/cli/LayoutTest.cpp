@@ -14,7 +14,7 @@ class LayoutTest : public QObject
 private slots:
     void tablesAlign()
     {
-        TextTable table({"key", ">value"});
+        ColumnLayout table({"key", ">value"});
         table.add({"a", "1"});
         table.add({"longer", "1000"});
         QCOMPARE(table.text(), QString("key     value\n"
@@ -25,7 +25,7 @@ private slots:
 
     void theLastColumnIsWrapped()
     {
-        TextTable table({"key", "value"});
+        ColumnLayout table({"key", "value"});
         table.add({"a", QString("word ").repeated(40).trimmed()});
         const QStringList lines = table.text().trimmed().split('\n');
         QCOMPARE(lines.size(), 4);

@@ -97,7 +97,8 @@ private slots:
     void recordsThatCannotBeOpenedAreTold()
     {
         DeskRecords records(false);
-        Workplace broken(nullptr, records.file("broken.sqlite", QByteArray(5000, 'x')), {}, {});
+        DesktopContext broken(nullptr, records.file("broken.sqlite", QByteArray(5000, 'x')), {},
+                              {});
         Worker worker(broken);
         std::optional<Error> error;
         worker.run<int>([](Records &, const Progress &) -> Result<int> { return 1; },

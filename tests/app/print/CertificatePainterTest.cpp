@@ -116,7 +116,7 @@ private slots:
         QTest::addColumn<CertificateContent>("content");
         QTest::addColumn<Paper>("paper");
         QTest::addColumn<int>("mostPages");
-        for (const auto &[paper, name] : Words<Paper>::table) {
+        for (const auto &[paper, name] : EnumCodes<Paper>::table) {
             QTest::addRow("basic rate, %s", name) << certificates::bri() << paper << 2;
             QTest::addRow("analog, %s", name) << certificates::analog() << paper << 2;
             QTest::addRow("analog, all quantities, %s", name) << fullAnalog() << paper << 2;
@@ -214,7 +214,7 @@ private slots:
     void qrCodeIsReadFromPaper_data()
     {
         QTest::addColumn<Paper>("paper");
-        for (const auto &[paper, name] : Words<Paper>::table)
+        for (const auto &[paper, name] : EnumCodes<Paper>::table)
             QTest::addRow("%s", name) << paper;
     }
     void qrCodeIsReadFromPaper()
@@ -281,7 +281,7 @@ private slots:
     void nothingIsCut()
     {
         const CertificateContent content = crowded();
-        for (const auto &[paper, name] : Words<Paper>::table) {
+        for (const auto &[paper, name] : EnumCodes<Paper>::table) {
             const QString text = simplified(print(content, secondCopy, paper)->text({"-raw"}));
             QStringList pieces{"Commercial Stationery",
                                "freight station",

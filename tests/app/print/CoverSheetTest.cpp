@@ -61,7 +61,7 @@ class CoverSheetTest : public QObject
 private slots:
     void everyLineIsNamed()
     {
-        for (const auto &[paper, name] : Words<Paper>::table) {
+        for (const auto &[paper, name] : EnumCodes<Paper>::table) {
             const QString text = textOf(cover(), paper);
             for (const char *piece :
                  {"1 of 2 lines have a certificate", "Bright Bakery", "12 Mill Lane",

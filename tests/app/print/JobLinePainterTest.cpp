@@ -35,7 +35,7 @@ private slots:
     void marksDifferByShape()
     {
         QList<QImage> marks;
-        for (const auto &[value, word] : Words<StationMark>::table)
+        for (const auto &[value, word] : EnumCodes<StationMark>::table)
             marks << mark({Station::Loop, value, false, false});
         marks << mark({Station::Loop, StationMark::Done, true, false});
         for (qsizetype i = 0; i < marks.size(); ++i)

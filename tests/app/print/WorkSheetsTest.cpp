@@ -50,7 +50,7 @@ private slots:
     void settingsCardHasEveryNumber()
     {
         const ServiceOrder order = jobs::order(jobs::briFields());
-        for (const auto &[paper, name] : Words<Paper>::table) {
+        for (const auto &[paper, name] : EnumCodes<Paper>::table) {
             const QString text = textOf(settingsCard(order, "North Hill", paper));
             for (const char *piece : {"National ISDN-2", "217 555 0143", "217 555 0144 01 01",
                                       "21755501440101", "Bright Bakery", "C-77", "North Hill"})

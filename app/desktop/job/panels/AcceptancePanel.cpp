@@ -5,7 +5,7 @@
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/EntryForm.h"
 #include "app/desktop/job/panels/Panels.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 
 #include <QHBoxLayout>
 #include <QRegularExpression>
@@ -37,7 +37,7 @@ private:
 class AcceptancePanel : public StationPanel
 {
 public:
-    AcceptancePanel(const PanelInfo &info, JobDesk &desk)
+    AcceptancePanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
         , m_list(new QVBoxLayout)
         , m_decide(makeButton(tr("Decide, and keep the decision"), key() + ".decide",
@@ -92,19 +92,19 @@ public:
     }
 
 protected:
-    std::pair<Sign, QString> need() const override
+    std::pair<Status, QString> need() const override
     {
         switch (desk().decision().outcome) {
         case OrderOutcome::Accepted:
-            return {Sign::Done, tr("Accepted: every criterion is met or not needed.")};
+            return {Status::Done, tr("Accepted: every criterion is met or not needed.")};
         case OrderOutcome::AcceptedWithException:
-            return {Sign::Done, tr("Accepted with exception.")};
+            return {Status::Done, tr("Accepted with exception.")};
         case OrderOutcome::NotAccepted:
-            return {Sign::Failed, tr("Not accepted: a criterion is not met.")};
+            return {Status::Failed, tr("Not accepted: a criterion is not met.")};
         case OrderOutcome::Incomplete:
             break;
         }
-        return {Sign::Open, tr("Incomplete: evidence is missing.")};
+        return {Status::Open, tr("Incomplete: evidence is missing.")};
     }
 
 private:
@@ -178,7 +178,7 @@ private:
                                                   chosenKeys(typed.value("criteria").toString()),
                                                   typed.value("because").toString());
         if (!decision) {
-            m_form->tell(Sign::Failed, decision.error().text());
+            m_form->tell(Status::Failed, decision.error().text());
             return false;
         }
         m_form->clear();
@@ -196,7 +196,7 @@ private:
 
 } // namespace
 
-StationPanel *makeAcceptancePanel(const PanelInfo &info, JobDesk &desk)
+StationPanel *makeAcceptancePanel(const PanelInfo &info, JobSession &desk)
 {
     return new AcceptancePanel(info, desk);
 }

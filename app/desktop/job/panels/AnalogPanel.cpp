@@ -18,9 +18,9 @@ QString capital(QString text)
     return text;
 }
 
-std::vector<FieldAsk> asks(const LimitSet &limits)
+std::vector<FieldSpec> asks(const LimitSet &limits)
 {
-    std::vector<FieldAsk> list;
+    std::vector<FieldSpec> list;
     for (const AnalogQuantityInfo &each : analogQuantities()) {
         QString hint = each.yesOrNo ? QString::fromUtf8(each.definition)
                                     : QString("%1; %2").arg(QString::fromUtf8(each.unit),
@@ -41,7 +41,7 @@ std::vector<FieldAsk> asks(const LimitSet &limits)
 class AnalogPanel : public StationPanel
 {
 public:
-    AnalogPanel(const PanelInfo &info, JobDesk &desk)
+    AnalogPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
         , m_form(new EntryForm(
               desk, key(), tr("Record what was measured"), asks(desk.limits()),
@@ -71,7 +71,7 @@ public:
         if (!loop.makeup)
             return;
         const AnalogPrediction predicted = predictAnalog(*loop.makeup);
-        m_predicted->show(Sign::Note,
+        m_predicted->show(Status::Note,
                           tr("Predicted from the make-up: loop current %1 mA, loss %2 dB "
                              "at 1004 Hz, slope %3 dB.")
                               .arg(predicted.loopCurrentMa, 0, 'f', 1)
@@ -109,7 +109,7 @@ private:
 
 } // namespace
 
-StationPanel *makeAnalogPanel(const PanelInfo &info, JobDesk &desk)
+StationPanel *makeAnalogPanel(const PanelInfo &info, JobSession &desk)
 {
     return new AnalogPanel(info, desk);
 }

@@ -17,7 +17,7 @@ namespace loopwright {
 
 namespace {
 
-std::vector<FieldAsk> asksOf(const CallSlot &slot)
+std::vector<FieldSpec> asksOf(const CallSlot &slot)
 {
     return {
         {"outcome",
@@ -55,7 +55,7 @@ FactObjects factsOf(const CallSlot &slot, const QJsonObject &values)
 class CallsPanel : public StationPanel
 {
 public:
-    CallsPanel(const PanelInfo &info, JobDesk &desk)
+    CallsPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
         , m_slots(callSlots(desk.order()))
         , m_keyOf(desk.order())
@@ -117,8 +117,8 @@ private:
 
     void addReadback()
     {
-        std::vector<FieldAsk> asks;
-        std::vector<KeyOption> numbers;
+        std::vector<FieldSpec> asks;
+        std::vector<KeyedOption> numbers;
         for (const OrderedTerminal &terminal : desk().order().terminals)
             numbers.push_back(
                 {QChar(u'0' + terminal.number), terminal.dn, m_keyOf.shown(terminal.dn)});
@@ -205,12 +205,13 @@ private:
         const auto cause = failed ? causeOf(number) : std::nullopt;
         const ProtocolVariant *variant = findVariant(desk().order().variant);
         if (!cause)
-            form->tell(Sign::None, {});
+            form->tell(Status::None, {});
         else if (variant && !usesQ850(*variant))
-            form->tell(Sign::Note, whyNoCauseNames(*variant));
+            form->tell(Status::Note, whyNoCauseNames(*variant));
         else
-            form->tell(Sign::Doubtful, tr("%1, %2. Check first: %3")
-                                           .arg(cause->name, cause->classText, cause->checkFirst));
+            form->tell(Status::Doubtful,
+                       tr("%1, %2. Check first: %3")
+                           .arg(cause->name, cause->classText, cause->checkFirst));
     }
 
     std::vector<CallSlot> m_slots;
@@ -222,7 +223,7 @@ private:
 
 } // namespace
 
-StationPanel *makeCallsPanel(const PanelInfo &info, JobDesk &desk)
+StationPanel *makeCallsPanel(const PanelInfo &info, JobSession &desk)
 {
     return new CallsPanel(info, desk);
 }

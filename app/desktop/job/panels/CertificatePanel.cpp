@@ -5,7 +5,7 @@
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/CertificateEntry.h"
 #include "app/desktop/job/panels/Panels.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 
 #include <QVBoxLayout>
 
@@ -16,7 +16,7 @@ namespace {
 class CertificatePanel : public StationPanel
 {
 public:
-    CertificatePanel(const PanelInfo &info, JobDesk &desk)
+    CertificatePanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
         , m_entry(new CertificateEntry(desk, key()))
         , m_issued(new QVBoxLayout)
@@ -52,7 +52,7 @@ public:
         clearLayout(m_issued);
         for (const CertificateView &each : desk().view().certificates) {
             auto *line = new SignLine;
-            line->show(Sign::Note,
+            line->show(Status::Note,
                        tr("Certificate %1, code %2, issued %3%4")
                            .arg(each.number, each.code, each.issuedAt.text().left(10),
                                 each.copies > 0 ? tr(", %1 copies").arg(each.copies) : QString()));
@@ -61,17 +61,17 @@ public:
     }
 
 protected:
-    std::pair<Sign, QString> need() const override
+    std::pair<Status, QString> need() const override
     {
         if (desk().view().status != u"open")
-            return {Sign::Done, tr("The order is %1.").arg(desk().view().status)};
+            return {Status::Done, tr("The order is %1.").arg(desk().view().status)};
         if (!isAccepted())
-            return {Sign::Open, tr("It can be issued when the order is accepted.")};
+            return {Status::Open, tr("It can be issued when the order is accepted.")};
         if (!needsCertificate())
-            return {Sign::Open, tr("This order needs no certificate; complete it.")};
+            return {Status::Open, tr("This order needs no certificate; complete it.")};
         return desk().view().certificates.empty()
-                   ? std::pair(Sign::Open, tr("Let both sign, look at it, issue it."))
-                   : std::pair(Sign::Done,
+                   ? std::pair(Status::Open, tr("Let both sign, look at it, issue it."))
+                   : std::pair(Status::Done,
                                tr("Issued. Complete the order; a further issue is a copy "
                                   "with the same number."));
     }
@@ -92,7 +92,7 @@ private:
     void complete()
     {
         if (const auto done = completeOrder(desk().records(), desk().order().number); !done) {
-            m_told->show(Sign::Failed, done.error().text());
+            m_told->show(Status::Failed, done.error().text());
             m_told->setVisible(true);
             return;
         }
@@ -109,7 +109,7 @@ private:
 
 } // namespace
 
-StationPanel *makeCertificatePanel(const PanelInfo &info, JobDesk &desk)
+StationPanel *makeCertificatePanel(const PanelInfo &info, JobSession &desk)
 {
     return new CertificatePanel(info, desk);
 }

@@ -8,7 +8,7 @@
 #include "app/desktop/job/RunEntry.h"
 #include "app/desktop/job/TestSetup.h"
 #include "app/desktop/job/panels/Panels.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 #include "core/turnup/Cause.h"
 
 #include <QVBoxLayout>
@@ -20,7 +20,7 @@ namespace {
 class ErrorTestPanel : public StationPanel
 {
 public:
-    ErrorTestPanel(const PanelInfo &info, JobDesk &desk)
+    ErrorTestPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
         , m_setup(new EntryForm(desk, key() + ".setup", tr("Go on to the detector check"),
                                 setupAsks(desk.order(), desk.limits()),
@@ -96,7 +96,7 @@ private:
         const auto cause = answers.value("call").toString() == u"failed"
                                ? causeOf(answers.value("cause").toInt())
                                : std::nullopt;
-        m_setup->tell(cause ? Sign::Doubtful : Sign::None,
+        m_setup->tell(cause ? Status::Doubtful : Status::None,
                       cause ? tr("%1, %2. Check first: %3")
                                   .arg(cause->name, cause->classText, cause->checkFirst)
                             : QString());
@@ -147,7 +147,7 @@ private:
 
 } // namespace
 
-StationPanel *makeErrorTestPanel(const PanelInfo &info, JobDesk &desk)
+StationPanel *makeErrorTestPanel(const PanelInfo &info, JobSession &desk)
 {
     return new ErrorTestPanel(info, desk);
 }

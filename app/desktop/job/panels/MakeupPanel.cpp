@@ -7,9 +7,9 @@
 #include "app/desktop/job/LoopState.h"
 #include "app/desktop/job/MakeupTable.h"
 #include "app/desktop/job/panels/Panels.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 #include "core/loop/DesignRules.h"
-#include "core/loop/Mends.h"
+#include "core/loop/Remedies.h"
 
 #include <QFileDialog>
 #include <QFileInfo>
@@ -20,11 +20,11 @@ namespace loopwright {
 
 namespace {
 
-Sign signOf(Suitability verdict)
+Status signOf(Suitability verdict)
 {
-    return verdict == Suitability::Suitable   ? Sign::Done
-           : verdict == Suitability::Marginal ? Sign::Doubtful
-                                              : Sign::Failed;
+    return verdict == Suitability::Suitable   ? Status::Done
+           : verdict == Suitability::Marginal ? Status::Doubtful
+                                              : Status::Failed;
 }
 
 QString words(Suitability verdict)
@@ -41,7 +41,7 @@ QString sentences(const QStringList &reasons)
 class MakeupPanel : public StationPanel
 {
 public:
-    MakeupPanel(const PanelInfo &info, JobDesk &desk)
+    MakeupPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
         , m_table(new MakeupTable(key()))
         , m_picture(new LoopPicture(desk.limits(), desk.order().kind == LineKind::Bri))
@@ -115,7 +115,7 @@ private:
         m_verdict->setVisible(shown.has_value());
         m_mend->hide();
         if (shown && !whole)
-            m_verdict->show(Sign::Open, tr("Drawn without the row that is not complete yet."));
+            m_verdict->show(Status::Open, tr("Drawn without the row that is not complete yet."));
         else if (shown)
             desk().order().kind == LineKind::Analog ? predictVoice(*shown) : predictBasic(*shown);
     }
@@ -151,13 +151,13 @@ private:
                 .arg(sentences(loop.reasons)));
         if (loop.verdict == Suitability::Suitable)
             return;
-        const auto ways = mends(makeup, desk().limits());
+        const auto ways = remedies(makeup, desk().limits());
         if (ways.empty())
             return;
-        m_mend->show(Sign::Note, tr("What would mend it: %1 — then %2 dB, %3.")
-                                     .arg(ways.front().text)
-                                     .arg(ways.front().lossAfterDb, 0, 'f', 2)
-                                     .arg(words(ways.front().verdictAfter)));
+        m_mend->show(Status::Note, tr("What would mend it: %1 — then %2 dB, %3.")
+                                       .arg(ways.front().text)
+                                       .arg(ways.front().lossAfterDb, 0, 'f', 2)
+                                       .arg(words(ways.front().verdictAfter)));
         m_mend->setVisible(true);
     }
 
@@ -246,7 +246,7 @@ private:
 
 } // namespace
 
-StationPanel *makeMakeupPanel(const PanelInfo &info, JobDesk &desk)
+StationPanel *makeMakeupPanel(const PanelInfo &info, JobSession &desk)
 {
     return new MakeupPanel(info, desk);
 }

@@ -12,7 +12,7 @@ namespace loopwright {
 
 namespace {
 
-std::vector<FieldAsk> asks(JobDesk &desk)
+std::vector<FieldSpec> asks(JobSession &desk)
 {
     const LimitSet &limits = desk.limits();
     const bool analog = desk.order().kind == LineKind::Analog;
@@ -21,7 +21,7 @@ std::vector<FieldAsk> asks(JobDesk &desk)
                      .arg(limits.value("rd_resistance_max"))
                      .arg(limits.value("rrd_long_resistance_max"))
                : StationPanel::tr("ohm; at most %1").arg(limits.value("bri_resistance_max"));
-    std::vector<FieldAsk> list = {
+    std::vector<FieldSpec> list = {
         {"dc_resistance_ohm", StationPanel::tr("DC resistance"), ohms, Answer::Number}};
     if (analog)
         return list;
@@ -40,7 +40,7 @@ std::vector<FieldAsk> asks(JobDesk &desk)
 class PairPanel : public StationPanel
 {
 public:
-    PairPanel(const PanelInfo &info, JobDesk &desk)
+    PairPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
         , m_form(new EntryForm(desk, key(), tr("Record what was measured"), asks(desk),
                                [this](const QJsonObject &values) { return facts(values); }))
@@ -63,7 +63,7 @@ public:
         if (!both)
             return;
         const LoopComparison comparison = compareLoop(*loop.makeup, loop.measured, desk().limits());
-        m_against->show(comparison.agrees ? Sign::Done : Sign::Doubtful,
+        m_against->show(comparison.agrees ? Status::Done : Status::Doubtful,
                         tr("Against the make-up on record: %1").arg(comparison.why));
     }
 
@@ -85,7 +85,7 @@ private:
 
 } // namespace
 
-StationPanel *makePairPanel(const PanelInfo &info, JobDesk &desk)
+StationPanel *makePairPanel(const PanelInfo &info, JobSession &desk)
 {
     return new PairPanel(info, desk);
 }

@@ -6,18 +6,18 @@
 
 namespace loopwright {
 
-StationPanel *makeArrivalPanel(const PanelInfo &info, JobDesk &desk);
-StationPanel *makeSettingsPanel(const PanelInfo &info, JobDesk &desk);
-StationPanel *makeMakeupPanel(const PanelInfo &info, JobDesk &desk);
-StationPanel *makeSafetyPanel(const PanelInfo &info, JobDesk &desk);
-StationPanel *makePairPanel(const PanelInfo &info, JobDesk &desk);
-StationPanel *makeTurnUpPanel(const PanelInfo &info, JobDesk &desk);
-StationPanel *makeAnalogPanel(const PanelInfo &info, JobDesk &desk);
-StationPanel *makeCallsPanel(const PanelInfo &info, JobDesk &desk);
-StationPanel *makeErrorTestPanel(const PanelInfo &info, JobDesk &desk);
-StationPanel *makeRemarksPanel(const PanelInfo &info, JobDesk &desk);
-StationPanel *makeAcceptancePanel(const PanelInfo &info, JobDesk &desk);
-StationPanel *makeCertificatePanel(const PanelInfo &info, JobDesk &desk);
-StationPanel *makeLeavingPanel(const PanelInfo &info, JobDesk &desk);
+StationPanel *makeArrivalPanel(const PanelInfo &info, JobSession &desk);
+StationPanel *makeSettingsPanel(const PanelInfo &info, JobSession &desk);
+StationPanel *makeMakeupPanel(const PanelInfo &info, JobSession &desk);
+StationPanel *makeSafetyPanel(const PanelInfo &info, JobSession &desk);
+StationPanel *makePairPanel(const PanelInfo &info, JobSession &desk);
+StationPanel *makeTurnUpPanel(const PanelInfo &info, JobSession &desk);
+StationPanel *makeAnalogPanel(const PanelInfo &info, JobSession &desk);
+StationPanel *makeCallsPanel(const PanelInfo &info, JobSession &desk);
+StationPanel *makeErrorTestPanel(const PanelInfo &info, JobSession &desk);
+StationPanel *makeRemarksPanel(const PanelInfo &info, JobSession &desk);
+StationPanel *makeAcceptancePanel(const PanelInfo &info, JobSession &desk);
+StationPanel *makeCertificatePanel(const PanelInfo &info, JobSession &desk);
+StationPanel *makeLeavingPanel(const PanelInfo &info, JobSession &desk);
 
 } // namespace loopwright

@@ -23,7 +23,7 @@ FactObjects ofKind(const char *kind, const QJsonObject &values)
 class RemarksPanel : public StationPanel
 {
 public:
-    RemarksPanel(const PanelInfo &info, JobDesk &desk)
+    RemarksPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
     {
         m_first = add(
@@ -58,7 +58,7 @@ public:
     QWidget *entry(const QString &) const override { return m_first->firstEmpty(); }
 
 private:
-    EntryForm *add(const char *kind, const QString &button, const std::vector<FieldAsk> &asks)
+    EntryForm *add(const char *kind, const QString &button, const std::vector<FieldSpec> &asks)
     {
         auto *form = new EntryForm(
             desk(), key() + '.' + kind, button, asks,
@@ -74,7 +74,7 @@ private:
 
 } // namespace
 
-StationPanel *makeRemarksPanel(const PanelInfo &info, JobDesk &desk)
+StationPanel *makeRemarksPanel(const PanelInfo &info, JobSession &desk)
 {
     return new RemarksPanel(info, desk);
 }

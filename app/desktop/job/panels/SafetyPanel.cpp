@@ -20,9 +20,9 @@ QString volts(const LimitSet &limits, const char *key)
     return QString("%1 V").arg(limits.value(key));
 }
 
-std::vector<FieldAsk> cardAsks(const LimitSet &limits)
+std::vector<FieldSpec> cardAsks(const LimitSet &limits)
 {
-    std::vector<FieldAsk> list;
+    std::vector<FieldSpec> list;
     list.push_back({"office_connected",
                     StationPanel::tr("Is the office connected to the pair?"),
                     {},
@@ -35,7 +35,7 @@ std::vector<FieldAsk> cardAsks(const LimitSet &limits)
                                 volts(limits, "hazard_dc_v_office_connected"));
     for (const auto &[kind, name, hint] : {std::tuple("ac_v", StationPanel::tr("AC"), ac),
                                            std::tuple("dc_v", StationPanel::tr("DC"), dc)})
-        for (const auto &[pair, word] : Words<WirePair>::table)
+        for (const auto &[pair, word] : EnumCodes<WirePair>::table)
             list.push_back({QString("%1.%2").arg(kind, word),
                             name + ", " + wirePairName(pair),
                             hint,
@@ -45,7 +45,7 @@ std::vector<FieldAsk> cardAsks(const LimitSet &limits)
                             {},
                             {},
                             pair == WirePair::TipGround});
-    for (const auto &[key, word] : Words<CardKey>::table)
+    for (const auto &[key, word] : EnumCodes<CardKey>::table)
         list.push_back({QString("confirmed.%1").arg(word),
                         cardSentence(key),
                         {},
@@ -74,7 +74,7 @@ FactObjects facts(const QJsonObject &values)
 class SafetyPanel : public StationPanel
 {
 public:
-    SafetyPanel(const PanelInfo &info, JobDesk &desk)
+    SafetyPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
         , m_form(new EntryForm(desk, key(), tr("Record the card"), cardAsks(desk.limits()), facts))
         , m_alarm(new QLabel)
@@ -176,7 +176,7 @@ private:
 
 } // namespace
 
-StationPanel *makeSafetyPanel(const PanelInfo &info, JobDesk &desk)
+StationPanel *makeSafetyPanel(const PanelInfo &info, JobSession &desk)
 {
     return new SafetyPanel(info, desk);
 }

@@ -1,11 +1,11 @@
 // The settings to program into test set and terminal, in large digits for reading aloud; a key that
 // copies them, a card to print. Below, for the installer alone, the office's test lines.
 
-#include "app/desktop/PaperOut.h"
+#include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "app/desktop/widgets/FieldGrid.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/PageElements.h"
 #include "app/print/WorkSheets.h"
 #include "core/order/OrderIdentifiers.h"
 
@@ -35,7 +35,7 @@ bool isNumber(const QString &value)
 class SettingsPanel : public StationPanel
 {
 public:
-    SettingsPanel(const PanelInfo &info, JobDesk &desk)
+    SettingsPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
         , m_findings(new QVBoxLayout)
         , m_list(new QWidget)
@@ -78,7 +78,7 @@ private:
     void showFindings()
     {
         clearLayout(m_findings);
-        const auto add = [this](Sign sign, const QString &text) {
+        const auto add = [this](Status sign, const QString &text) {
             auto *line = new SignLine;
             line->show(sign, text);
             m_findings->addWidget(line);
@@ -88,7 +88,7 @@ private:
                 finding.reason +
                     (finding.repair.isEmpty() ? QString() : tr(" Repair: %1").arg(finding.repair)));
         for (const Conflict &conflict : desk().view().input.conflicts)
-            add(Sign::Failed, conflict.reason());
+            add(Status::Failed, conflict.reason());
     }
 
     static void fill(QWidget *holder, const std::vector<TerminalSetting> &settings, double columnEm,
@@ -127,7 +127,7 @@ private:
         return settingsCard(desk().order(), desk().view().office.name, localPaper());
     }
 
-    void tell(Sign sign, const QString &text)
+    void tell(Status sign, const QString &text)
     {
         m_told->show(sign, text);
         m_told->setVisible(true);
@@ -139,13 +139,13 @@ private:
         for (const TerminalSetting &setting : settingsOf(desk().order()))
             lines << setting.name + ": " + setting.value;
         QApplication::clipboard()->setText(lines.join(u'\n'));
-        tell(Sign::Done, tr("Copied: %1 settings.").arg(lines.size()));
+        tell(Status::Done, tr("Copied: %1 settings.").arg(lines.size()));
     }
 
     void print()
     {
         if (const auto printed = printSheet(this, card()); !printed)
-            tell(Sign::Failed, printed.error().text());
+            tell(Status::Failed, printed.error().text());
     }
 
     void save()
@@ -153,9 +153,9 @@ private:
         const auto path = saveSheet(
             this, card(), QString("settings-%1.pdf").arg(desk().order().number), desk().now());
         if (!path)
-            tell(Sign::Failed, path.error().text());
+            tell(Status::Failed, path.error().text());
         else if (!path->isEmpty())
-            tell(Sign::Done, tr("Saved as %1.").arg(*path));
+            tell(Status::Done, tr("Saved as %1.").arg(*path));
     }
 
     QVBoxLayout *m_findings;
@@ -167,7 +167,7 @@ private:
 
 } // namespace
 
-StationPanel *makeSettingsPanel(const PanelInfo &info, JobDesk &desk)
+StationPanel *makeSettingsPanel(const PanelInfo &info, JobSession &desk)
 {
     return new SettingsPanel(info, desk);
 }

@@ -62,7 +62,7 @@ std::vector<Step> stepsOf(const ServiceOrder &order)
     return steps;
 }
 
-std::vector<FieldAsk> asksOf(const Step &step)
+std::vector<FieldSpec> asksOf(const Step &step)
 {
     const auto down = [](const QJsonObject &typed) {
         return typed.value("outcome").toString() == u"down";
@@ -70,7 +70,7 @@ std::vector<FieldAsk> asksOf(const Step &step)
     const auto up = [](const QJsonObject &typed) {
         return typed.value("outcome").toString() == u"up";
     };
-    std::vector<FieldAsk> asks = {
+    std::vector<FieldSpec> asks = {
         {"outcome",
          step.label,
          step.hint,
@@ -112,7 +112,7 @@ FactObjects factsOf(const Step &step, const QJsonObject &values)
 class TurnUpPanel : public StationPanel
 {
 public:
-    TurnUpPanel(const PanelInfo &info, JobDesk &desk)
+    TurnUpPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
         , m_steps(stepsOf(desk.order()))
     {
@@ -195,7 +195,7 @@ private:
         const LayerFact *layer =
             read && !read->facts.empty() ? read->facts.front().as<LayerFact>() : nullptr;
         if (!layer || layer->outcome != LayerOutcome::Down) {
-            m_forms[index]->tell(Sign::None, {});
+            m_forms[index]->tell(Status::None, {});
             return;
         }
         const FirstCheck check = firstCheck(*layer);
@@ -203,7 +203,7 @@ private:
                            .arg(check.meaning, partName(check.part), check.check, check.then);
         if (layer->cause)
             text.prepend(causeWords(*layer->cause));
-        m_forms[index]->tell(Sign::Doubtful, text);
+        m_forms[index]->tell(Status::Doubtful, text);
     }
 
     QString causeWords(int number) const
@@ -222,7 +222,7 @@ private:
 
 } // namespace
 
-StationPanel *makeTurnUpPanel(const PanelInfo &info, JobDesk &desk)
+StationPanel *makeTurnUpPanel(const PanelInfo &info, JobSession &desk)
 {
     return new TurnUpPanel(info, desk);
 }

@@ -5,8 +5,8 @@
 #include "app/desktop/job/FactText.h"
 #include "app/desktop/job/VisitState.h"
 #include "app/desktop/job/panels/Panels.h"
-#include "app/desktop/widgets/GoLine.h"
-#include "app/desktop/widgets/Parts.h"
+#include "app/desktop/widgets/LinkButton.h"
+#include "app/desktop/widgets/PageElements.h"
 
 #include <QVBoxLayout>
 
@@ -27,7 +27,7 @@ QString sinceText(const Visit &visit, const QString &order)
 class ArrivalPanel : public StationPanel
 {
 public:
-    ArrivalPanel(const PanelInfo &info, JobDesk &desk)
+    ArrivalPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
         , m_form(new EntryForm(
               desk, key(), tr("I have arrived"),
@@ -48,27 +48,28 @@ public:
         if (!desk().view().alsoHere.empty())
             m_others->addWidget(makeHeading(tr("Also at these premises")));
         for (const BoardRow &row : desk().view().alsoHere) {
-            auto *line = new GoLine(outcomeSign(row.outcome), row.order, lineText(row));
+            auto *line = new LinkButton(outcomeSign(row.outcome), row.order, lineText(row));
             line->setObjectName(key() + ".line." + row.order);
             line->setAccessibleName(
                 tr("Also at these premises: %1, %2").arg(row.order, lineText(row)));
-            connect(line, &GoLine::clicked, this,
+            connect(line, &LinkButton::clicked, this,
                     [this, number = row.order] { emit desk().jobWished(number); });
             m_others->addWidget(line);
         }
     }
 
 protected:
-    std::pair<Sign, QString> need() const override
+    std::pair<Status, QString> need() const override
     {
         if (const auto visit = desk().visit())
-            return {Sign::Done, sinceText(*visit, desk().order().number)};
+            return {Status::Done, sinceText(*visit, desk().order().number)};
         if (!desk().view().alsoHere.empty())
-            return {Sign::Open, tr("Say when you arrive: every entry of today then belongs to this "
-                                   "visit, for every line at these premises. Without it the "
-                                   "calendar day is the visit.")};
-        return {Sign::Open, tr("Say when you arrive: every entry of today then belongs to this "
-                               "visit. Without it the calendar day is the visit.")};
+            return {Status::Open,
+                    tr("Say when you arrive: every entry of today then belongs to this "
+                       "visit, for every line at these premises. Without it the "
+                       "calendar day is the visit.")};
+        return {Status::Open, tr("Say when you arrive: every entry of today then belongs to this "
+                                 "visit. Without it the calendar day is the visit.")};
     }
 
 private:
@@ -85,7 +86,7 @@ private:
 class LeavingPanel : public StationPanel
 {
 public:
-    LeavingPanel(const PanelInfo &info, JobDesk &desk)
+    LeavingPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
         , m_form(new EntryForm(
               desk, key(), tr("I am leaving"),
@@ -100,11 +101,11 @@ public:
     QWidget *entry(const QString &) const override { return m_form->firstEmpty(); }
 
 protected:
-    std::pair<Sign, QString> need() const override
+    std::pair<Status, QString> need() const override
     {
         if (const auto visit = desk().visit())
-            return {Sign::Open, leavingText(*visit)};
-        return {Sign::Note, tr("No visit is going on.")};
+            return {Status::Open, leavingText(*visit)};
+        return {Status::Note, tr("No visit is going on.")};
     }
 
 private:
@@ -123,7 +124,7 @@ private:
                          tr(" It ends for every line here; still open: %1.").arg(others.join(", "));
     }
 
-    static std::vector<KeyOption> results()
+    static std::vector<KeyedOption> results()
     {
         return {{u'W', toText(VisitResult::Worked), tr("Worked")},
                 {u'N', toText(VisitResult::NoAccess), tr("No access")},
@@ -147,12 +148,12 @@ private:
 
 } // namespace
 
-StationPanel *makeArrivalPanel(const PanelInfo &info, JobDesk &desk)
+StationPanel *makeArrivalPanel(const PanelInfo &info, JobSession &desk)
 {
     return new ArrivalPanel(info, desk);
 }
 
-StationPanel *makeLeavingPanel(const PanelInfo &info, JobDesk &desk)
+StationPanel *makeLeavingPanel(const PanelInfo &info, JobSession &desk)
 {
     return new LeavingPanel(info, desk);
 }

@@ -16,17 +16,17 @@ private slots:
         QAbstractItemModelTester tester(&model,
                                         QAbstractItemModelTester::FailureReportingMode::QtTest);
         model.show({});
-        model.show({{{"a number", "555-0100"}, Sign::Failed, "C-1", false},
-                    {{"short row"}, Sign::None, "C-2", true}});
+        model.show({{{"a number", "555-0100"}, Status::Failed, "C-1", false},
+                    {{"short row"}, Status::None, "C-2", true}});
         QCOMPARE(model.rowCount(), 2);
-        model.show({{{"one", "two"}, Sign::None, "", false}});
+        model.show({{{"one", "two"}, Status::None, "", false}});
         QCOMPARE(model.rowCount(), 1);
     }
 
     void speaksOfEmptyCells()
     {
         TextTable model({"What", "Value"});
-        model.show({{{"short row"}, Sign::None, "", false}});
+        model.show({{{"short row"}, Status::None, "", false}});
         QCOMPARE(model.index(0, 0).data(Qt::AccessibleTextRole).toString(), "short row");
         QCOMPARE(model.index(0, 1).data(Qt::AccessibleTextRole).toString(), "Value: none");
         QCOMPARE(model.headerData(1, Qt::Horizontal, Qt::DisplayRole).toString(), "Value");

@@ -48,7 +48,7 @@ private slots:
         screen.show();
         screen.start();
         auto *summary = screen.findChild<SignLine *>("audit.summary");
-        QTRY_COMPARE(summary->sign(), Sign::Done);
+        QTRY_COMPARE(summary->sign(), Status::Done);
         QVERIFY(!screen.findChild<QTableView *>("audit.findings")->isVisible());
     }
 };

@@ -4,7 +4,7 @@
 #include "app/desktop/job/EntryField.h"
 #include "app/desktop/job/LoopPicture.h"
 #include "app/desktop/job/RunClock.h"
-#include "app/desktop/widgets/KeyChoice.h"
+#include "app/desktop/widgets/KeyedChoice.h"
 #include "tests/support/JobBench.h"
 #include "tests/support/Premises.h"
 
@@ -207,8 +207,8 @@ private slots:
 
     void aChoiceTellsEveryChangeByHand()
     {
-        KeyChoice choice({{u'A', "a", "First"}, {u'B', "b", "Second"}});
-        QSignalSpy edited(&choice, &KeyChoice::edited), chosen(&choice, &KeyChoice::chosen);
+        KeyedChoice choice({{u'A', "a", "First"}, {u'B', "b", "Second"}});
+        QSignalSpy edited(&choice, &KeyedChoice::edited), chosen(&choice, &KeyedChoice::chosen);
         QTest::keyClick(&choice, Qt::Key_A);
         QTest::keyClick(&choice, Qt::Key_Right);
         QTest::keyClick(&choice, Qt::Key_Delete);

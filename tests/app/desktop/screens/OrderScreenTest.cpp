@@ -189,7 +189,7 @@ private slots:
         type("customer", "Half Written");
         // The field under the cursor is all that may be lost: nothing is closed in good order here.
         DeskRecords other(false);
-        auto again = Workplace::open(m_records->path(), "S. Lind", DeskRecords::now());
+        auto again = DesktopContext::open(m_records->path(), "S. Lind", DeskRecords::now());
         QVERIFY(again);
         OrderScreen second(**again);
         QCOMPARE(second.findChild<QLineEdit *>("order.customer")->text(), "Half Written");

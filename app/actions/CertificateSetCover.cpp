@@ -1,0 +1,120 @@
+#include "app/actions/CertificateSetCover.h"
+
+#include "app/print/SheetBuilder.h"
+#include "core/acceptance/JobLine.h"
+#include "core/certificate/NumberGuard.h"
+#include "core/certificate/PlainWords.h"
+#include "core/order/OrderIdentifiers.h"
+#include "db/EvidenceStore.h"
+#include "db/OfficeStore.h"
+#include "db/PersonStore.h"
+
+namespace loopwright {
+
+namespace {
+
+QString kindText(LineKind kind)
+{
+    return kind == LineKind::Bri ? QString("ISDN basic-rate line") : QString("Analog line");
+}
+
+QString numbersOf(const ServiceOrder &order)
+{
+    const NumberKey key(order);
+    QStringList numbers;
+    for (const OrderedTerminal &terminal : order.terminals)
+        if (!terminal.dn.isEmpty())
+            numbers << key.shown(terminal.dn);
+    numbers.removeDuplicates();
+    return numbers.join(", ");
+}
+
+/// "08:02 to 09:40", of the last visit of that installer on that day; empty where none is told.
+QString hoursText(const std::vector<Visit> &visits, const LastWork &last)
+{
+    QString hours;
+    for (const Visit &visit : visits)
+        if (LastWork{visit.installer, visit.arrived.localDate()} == last)
+            hours =
+                visit.left
+                    ? QString("%1 to %2").arg(visit.arrived.localClock(), visit.left->localClock())
+                    : QString("from %1").arg(visit.arrived.localClock());
+    return hours;
+}
+
+/// "4 March 2026, 08:02 to 09:40, Kim Carver"
+Result<QString> visitText(Records &records, const Certifying &about)
+{
+    const auto work = workOn(about.input.facts);
+    if (work.empty())
+        return QString();
+    const LastWork &last = work.back();
+    const auto visits =
+        EvidenceStore(records.database()).visitsTo(about.stored.order, about.input.facts, last.day);
+    if (!visits)
+        return failure(visits.error());
+    const auto person = PersonStore(records.database()).find(last.installer);
+    if (!person)
+        return failure(person.error());
+    QStringList parts{longDate(last.day), hoursText(*visits, last),
+                      *person ? (*person)->name : last.installer};
+    parts.removeAll(QString());
+    return parts.join(", ");
+}
+
+} // namespace
+
+std::vector<LastWork> workOn(const std::vector<Fact> &facts)
+{
+    std::vector<LastWork> list;
+    for (const Fact *fact : standingFacts(facts))
+        if (isMadeOnSite(*fact))
+            list.push_back({fact->installer, timeOf(*fact).localDate()});
+    return list;
+}
+
+Result<void> putHead(Records &records, const Certifying &about, CoverContent &cover)
+{
+    const ServiceOrder &order = about.stored.order;
+    const auto guard = guardOf(records.database(), order.office);
+    if (!guard)
+        return failure(guard.error());
+    auto visit = visitText(records, about);
+    if (!visit)
+        return failure(visit.error());
+    cover.customer = guard->cover(order.customer);
+    cover.premises = guard->cover(order.premises);
+    cover.visit = std::move(*visit);
+    return {};
+}
+
+Result<CoverLine> coverLine(Records &records, const SetLine &line, const Certifying &about,
+                            const MadeIssue *made)
+{
+    const auto guard = guardOf(records.database(), about.stored.order.office);
+    if (!guard)
+        return failure(guard.error());
+    CoverLine cover;
+    cover.order = line.order;
+    cover.circuit = line.circuit;
+    cover.kind = kindText(line.kind);
+    cover.numbers = numbersOf(about.stored.order);
+    cover.outcome = line.outcome;
+    if (made) {
+        const IssuedCertificate &issued = made->issued;
+        cover.certificate = issued.number;
+        cover.code = issued.code;
+        cover.pages = issued.pages;
+        cover.copy = issued.copy;
+        cover.tested = longDates(issued.content.testedFrom, issued.content.testedTo);
+    } else {
+        const auto station = fromText<Station>(line.stage);
+        cover.stage = station ? stationName(*station) : QString();
+        // In the customer's words: the trade's may name the circuit of somebody else.
+        const CriterionResult *open = about.decision.firstOpen();
+        cover.reason = open ? plainMeaning(*open) : guard->cover(line.why);
+    }
+    return cover;
+}
+
+} // namespace loopwright

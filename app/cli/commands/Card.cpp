@@ -1,0 +1,50 @@
+#include "app/cli/commands/Card.h"
+
+#include "app/actions/Orders.h"
+#include "app/cli/Files.h"
+#include "app/print/PdfFile.h"
+#include "app/print/WorkSheets.h"
+
+namespace loopwright {
+
+namespace {
+
+class PrintCard : public Command
+{
+public:
+    void declare(Options &options) override
+    {
+        options.text("number", m_number, "The order", Given::Always);
+        options.text("--out", m_out, "The PDF", Given::Always);
+        options.word("--paper", m_paper, allWords<Paper>(), "a4 (else) or letter");
+    }
+
+    Result<Answer> run(CommandContext &context) override
+    {
+        const auto records = context.records();
+        if (!records)
+            return failure(records.error());
+        const auto view = showOrder(**records, m_number);
+        if (!view)
+            return failure(view.error());
+        const Sheet sheet = settingsCard(view->order, view->office.name,
+                                         fromText<Paper>(m_paper).value_or(Paper::A4));
+        const auto pdf = sheetPdf(sheet, {sheet.title, {}, (*records)->now()});
+        if (!pdf)
+            return failure(pdf.error());
+        LOOPWRIGHT_TRY(writeFile(m_out, *pdf));
+        return Answer::of(QJsonObject{{"order", m_number}, {"card", m_out}}, m_out + "\n");
+    }
+
+private:
+    QString m_number, m_out, m_paper;
+};
+
+} // namespace
+
+std::unique_ptr<Command> makeCard()
+{
+    return std::make_unique<PrintCard>();
+}
+
+} // namespace loopwright

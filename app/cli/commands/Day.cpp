@@ -1,0 +1,55 @@
+#include "app/cli/commands/Day.h"
+
+#include "app/actions/DayList.h"
+#include "app/cli/Files.h"
+#include "app/print/PdfFile.h"
+
+namespace loopwright {
+
+namespace {
+
+class PrintDay : public Command
+{
+public:
+    void declare(Options &options) override
+    {
+        options.text("--installer", m_installer, "Jobs of this installer; else of all");
+        options.date("--on", m_day, "What is due by this day; else by today");
+        options.text("--out", m_out, "The PDF", Given::Always);
+        options.word("--paper", m_paper, allWords<Paper>(), "a4 (else) or letter");
+    }
+
+    Result<Answer> run(CommandContext &context) override
+    {
+        const auto records = context.records();
+        if (!records)
+            return failure(records.error());
+        const QDate day = m_day.isValid() ? m_day : (*records)->now().localDate();
+        const auto list =
+            daySheet(**records, m_installer, day, fromText<Paper>(m_paper).value_or(Paper::A4));
+        if (!list)
+            return failure(list.error());
+        const auto pdf = sheetPdf(list->sheet, {list->sheet.title, {}, (*records)->now()});
+        if (!pdf)
+            return failure(pdf.error());
+        LOOPWRIGHT_TRY(writeFile(m_out, *pdf));
+        return Answer::of(QJsonObject{{"installer", m_installer},
+                                      {"day", day.toString(Qt::ISODate)},
+                                      {"orders", QJsonArray::fromStringList(list->orders)},
+                                      {"list", m_out}},
+                          m_out + "\n");
+    }
+
+private:
+    QString m_installer, m_out, m_paper;
+    QDate m_day;
+};
+
+} // namespace
+
+std::unique_ptr<Command> makeDay()
+{
+    return std::make_unique<PrintDay>();
+}
+
+} // namespace loopwright

@@ -1,0 +1,103 @@
+#include "app/cli/commands/Import.h"
+
+#include "app/actions/Import.h"
+#include "app/cli/Files.h"
+
+namespace loopwright {
+
+namespace {
+
+using Import = Result<ImportReport> (*)(Records &, const QByteArray &, const ImportOptions &);
+
+class ImportFile : public Command
+{
+public:
+    explicit ImportFile(Import import)
+        : m_import(import)
+    {
+    }
+
+    void declare(Options &options) override
+    {
+        options.text("file", m_file, "CSV, header row first", Given::Always);
+        options.text("--rejects", m_rejects, "Where the refused rows go, each with its reason");
+        options.flag("--all-or-nothing", m_options.allOrNothing,
+                     "One refused row refuses the whole file");
+        options.flag("--update", m_options.update,
+                     "A row that is there with other values changes it");
+        options.texts("--ignore", m_options.ignoredColumns,
+                      "An unknown column that may stand in the file");
+    }
+
+    Result<Answer> run(CommandContext &context) override
+    {
+        const auto bytes = readFile(m_file);
+        if (!bytes)
+            return failure(bytes.error());
+        LOOPWRIGHT_TRY(checkWritable(m_rejects));
+        const auto records = context.records();
+        if (!records)
+            return failure(records.error());
+        m_options.fileName = fileNameOf(m_file);
+        m_options.progress = context.progress("importing");
+        const auto report = m_import(**records, *bytes, m_options);
+        if (!report)
+            return failure(report.error());
+        Answer answer = Answer::of(report->toJson(), text(*report), report->clean());
+        answer.refusedWhole = report->refusedWhole;
+        answer.tell(report->findings, m_options.fileName);
+        keepRejects(*report, answer);
+        return answer;
+    }
+
+private:
+    /// The good rows are in by now, whatever the disk says of this file; what it cannot hold is
+    /// told, and standard error has named each row already.
+    void keepRejects(const ImportReport &report, Answer &answer) const
+    {
+        if (m_rejects.isEmpty())
+            return;
+        if (const auto written = writeFile(m_rejects, report.rejects); !written) {
+            answer.yes = false;
+            answer.told << "the refused rows could not be kept: " + written.error().text();
+        }
+    }
+
+    static QString text(const ImportReport &report)
+    {
+        QString text = QString("%1 rows taken in").arg(report.accepted);
+        if (report.held > 0)
+            text +=
+                QString(", %1 of them held until their identifiers are mended").arg(report.held);
+        return text +
+               QString("; %1 refused, %2 unchanged\n").arg(report.refused).arg(report.unchanged);
+    }
+
+    Import m_import;
+    ImportOptions m_options;
+    QString m_file, m_rejects;
+};
+
+} // namespace
+
+std::unique_ptr<Command> makeOrderImport()
+{
+    return std::make_unique<ImportFile>(importOrders);
+}
+
+std::unique_ptr<Command> makeOfficeImport()
+{
+    return std::make_unique<ImportFile>(importOffices);
+}
+
+std::unique_ptr<Command> makeInstallerImport()
+{
+    return std::make_unique<ImportFile>(importInstallers);
+}
+
+std::unique_ptr<Command> makeInstrumentImport()
+{
+    return std::make_unique<ImportFile>(importInstruments);
+}
+
+} // namespace loopwright

@@ -1,0 +1,39 @@
+#include "app/cli/commands/OrderCancel.h"
+
+#include "app/actions/Orders.h"
+
+namespace loopwright {
+
+namespace {
+
+class CancelOrder : public Command
+{
+public:
+    void declare(Options &options) override
+    {
+        options.text("number", m_number, "The order", Given::Always);
+        options.text("--because", m_because, "Why", Given::Always);
+    }
+
+    Result<Answer> run(CommandContext &context) override
+    {
+        const auto records = context.records();
+        if (!records)
+            return failure(records.error());
+        LOOPWRIGHT_TRY(cancelOrder(**records, m_number, m_because));
+        return Answer::of(QJsonObject{{"order", m_number}, {"status", "cancelled"}},
+                          QString("order %1 is cancelled\n").arg(m_number));
+    }
+
+private:
+    QString m_number, m_because;
+};
+
+} // namespace
+
+std::unique_ptr<Command> makeOrderCancel()
+{
+    return std::make_unique<CancelOrder>();
+}
+
+} // namespace loopwright

@@ -1,0 +1,81 @@
+#include "app/cli/commands/OrderPut.h"
+
+#include "app/actions/Orders.h"
+
+namespace loopwright {
+
+namespace {
+
+class PutOrder : public Command
+{
+public:
+    void declare(Options &options) override
+    {
+        options.texts("--set", m_pairs, "COLUMN=VALUE, with the columns of an order file",
+                      Given::Always, Separation::None);
+        options.flag("--update", m_update, "Changes the order if it is there with other values");
+        options.flag("--check", m_checkOnly, "Only says what would be said; changes nothing");
+    }
+
+    Result<Answer> run(CommandContext &context) override
+    {
+        const auto fields = fieldsOf(m_pairs);
+        if (!fields)
+            return failure(fields.error());
+        const auto records = context.records();
+        if (!records)
+            return failure(records.error());
+        const auto verdict =
+            m_checkOnly ? checkOrder(**records, *fields) : putOrder(**records, *fields, m_update);
+        if (!verdict)
+            return failure(verdict.error());
+        return answer(*verdict);
+    }
+
+private:
+    static Result<OrderFields> fieldsOf(const QStringList &pairs)
+    {
+        OrderFields fields;
+        for (const QString &pair : pairs) {
+            const qsizetype at = pair.indexOf(u'=');
+            if (at <= 0)
+                return failure(ErrorCode::Usage, QString("\"%1\" is not COLUMN=VALUE").arg(pair),
+                               "--set");
+            fields.insert(pair.left(at).trimmed(), pair.mid(at + 1).trimmed());
+        }
+        return fields;
+    }
+
+    static Answer answer(const OrderVerdict &verdict)
+    {
+        QJsonArray findings;
+        for (const Finding &finding : verdict.findings)
+            findings.append(QJsonObject{{"column", finding.field},
+                                        {"code", finding.code},
+                                        {"severity", severityName(finding.severity)},
+                                        {"reason", finding.reason},
+                                        {"repair", finding.repair}});
+        const QString state = verdict.malformed ? "malformed" : verdict.held ? "held" : "in order";
+        Answer answer = Answer::of(QJsonObject{{"malformed", verdict.malformed},
+                                               {"held", verdict.held},
+                                               {"exists", verdict.exists},
+                                               {"unchanged", verdict.unchanged},
+                                               {"findings", findings}},
+                                   state + "\n", !verdict.malformed && !verdict.held);
+        answer.tell(verdict.findings);
+        return answer;
+    }
+
+    QStringList m_pairs;
+    bool m_update = false;
+    bool m_checkOnly = false;
+};
+
+} // namespace
+
+std::unique_ptr<Command> makeOrderPut()
+{
+    return std::make_unique<PutOrder>();
+}
+
+} // namespace loopwright

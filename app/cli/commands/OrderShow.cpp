@@ -1,0 +1,124 @@
+#include "app/cli/commands/OrderShow.h"
+
+#include "app/actions/Orders.h"
+#include "app/cli/DecisionText.h"
+#include "app/cli/Layout.h"
+
+namespace loopwright {
+
+namespace {
+
+QString visitText(const Visit &visit)
+{
+    QStringList parts;
+    if (visit.left)
+        parts << visit.arrived.text() + " to " + visit.left->text();
+    else
+        parts << "since " + visit.arrived.text();
+    if (!visit.installer.isEmpty())
+        parts << "by " + visit.installer;
+    if (visit.result)
+        parts << plainWord(toText(*visit.result));
+    parts << "recorded in " + visit.orders.join(" and ");
+    return parts.join(", ");
+}
+
+/// What an installer reads first: whose line, where, and what the terminal is to be set to.
+QString headText(const OrderView &view)
+{
+    const ServiceOrder &order = view.order;
+    LabelledLines lines;
+    lines.add("Customer", order.customer)
+        .add("Premises", order.premises)
+        .add("Circuit", order.circuit)
+        .add("Serving office", order.office + " " + view.office.name)
+        .add("Order", toText(order.type).replace('_', ' ') + ", due " +
+                          order.dueDate.toString(Qt::ISODate) + ", " + view.status)
+        .add("Stage", view.stage.isEmpty() ? QString() : plainWord(view.stage))
+        .add("Held", view.held ? "until its identifiers are mended" : "")
+        .add("Variant", order.variant)
+        .add("Pair", order.pair)
+        .add("B1", servicesText(order.b1))
+        .add("B2", servicesText(order.b2))
+        .add("D", servicesText(order.d))
+        .add("Data rate", order.bServices().testFlag(Service::Data)
+                              ? QString("%1 bit/s").arg(order.dataRate)
+                              : QString())
+        .add("Installer", view.installerName.isEmpty() ? order.installer : view.installerName)
+        .add("Remarks", order.remarks);
+    for (const BoardRow &row : view.alsoHere)
+        lines.add("Also here", QString("%1, %2, due %3, at %4")
+                                   .arg(row.order, row.kind == u"bri" ? "basic rate" : "analog",
+                                        row.due.toString(Qt::ISODate), plainWord(row.stage)));
+    for (const Visit &visit : view.visits)
+        lines.add("Visit", visitText(visit));
+    return heading("Order " + order.number) + lines.text();
+}
+
+QString terminalsText(const ServiceOrder &order)
+{
+    ColumnLayout table({"terminal", "DN", "SPID", "TEI"});
+    for (const OrderedTerminal &terminal : order.terminals)
+        table.add({QString::number(terminal.number), terminal.dn, terminal.spid, terminal.tei});
+    return table.isEmpty() ? QString() : "\n" + table.text();
+}
+
+QString factsText(const std::vector<FactView> &facts)
+{
+    if (facts.empty())
+        return "\nNothing was recorded yet.\n";
+    ColumnLayout table({"recorded", "kind", "installer", "instrument", "fact", "counts"});
+    for (const FactView &view : facts)
+        table.add(
+            {view.fact.at.text(), plainWord(view.fact.kind()), view.fact.installer,
+             view.fact.instrument, view.fact.id,
+             view.voided ? "voided by " + view.voidedBy + ": " + view.voidedBecause : QString()});
+    return "\n" + table.text();
+}
+
+QString certificatesText(const std::vector<CertificateView> &certificates)
+{
+    LabelledLines lines;
+    for (const CertificateView &certificate : certificates)
+        lines.add("Certificate",
+                  QString("%1, code %2, issued %3, %4 copies")
+                      .arg(certificate.number, certificate.code, certificate.issuedAt.text())
+                      .arg(certificate.copies));
+    return certificates.empty() ? QString() : "\n" + lines.text();
+}
+
+class ShowOrder : public Command
+{
+public:
+    void declare(Options &options) override
+    {
+        options.text("number", m_number, "The order", Given::Always);
+    }
+
+    Result<Answer> run(CommandContext &context) override
+    {
+        const auto records = context.records();
+        if (!records)
+            return failure(records.error());
+        const auto view = showOrder(**records, m_number);
+        if (!view)
+            return failure(view.error());
+        return Answer::of(view->toJson(), headText(*view) + terminalsText(view->order) +
+                                              factsText(view->facts) + "\n" +
+                                              decisionText(view->decision) +
+                                              certificatesText(view->certificates) + "\n" +
+                                              eventsText(view->events));
+    }
+
+private:
+    QString m_number;
+};
+
+} // namespace
+
+std::unique_ptr<Command> makeOrderShow()
+{
+    return std::make_unique<ShowOrder>();
+}
+
+} // namespace loopwright

@@ -1,0 +1,42 @@
+#pragma once
+// The running program: opens the records, shows the window or the page that says why not, and
+// keeps the chosen look and size between starts.
+
+#include "app/desktop/MainWindow.h"
+#include "app/desktop/StartOptions.h"
+
+#include <QApplication>
+#include <QPointer>
+#include <QSettings>
+
+namespace loopwright {
+
+class DesktopApplication : public QObject
+{
+    Q_OBJECT
+public:
+    /// `settings` outlives it and holds "look" and "size".
+    DesktopApplication(QApplication &application, StartOptions options, QSettings &settings);
+    ~DesktopApplication() override;
+
+    /// Opens the records and shows the window; or the page of trouble.
+    void start();
+    /// The window or page that is shown.
+    QWidget *shown() const { return m_shown.get(); }
+    MainWindow *window() const { return qobject_cast<MainWindow *>(m_shown.get()); }
+
+private:
+    void showWindow();
+    void showTrouble(const Error &error);
+    void applyLook(Look look, int percent);
+
+    QApplication &m_application;
+    StartOptions m_options;
+    QSettings &m_settings;
+    Look m_look = Look::Light;
+    int m_percent = 100;
+    std::unique_ptr<DesktopContext> m_workplace; ///< must outlive the window
+    std::unique_ptr<QWidget> m_shown;
+};
+
+} // namespace loopwright

@@ -1,0 +1,40 @@
+#pragma once
+// What every screen stands on: the open records, and the means to open them once more in a worker
+// thread. One per window, made by main.cpp, lives longer than every screen.
+
+#include "app/actions/Records.h"
+
+#include <QDate>
+
+namespace loopwright {
+
+class DesktopContext
+{
+public:
+    DesktopContext(std::unique_ptr<Records> records, QString databasePath, QString by,
+                   std::optional<Moment> given);
+    /// Opens the database; errors as Records::open. Empty `by`: the login name.
+    static Result<std::unique_ptr<DesktopContext>>
+    open(const QString &databasePath, const QString &by, std::optional<Moment> given);
+
+    /// For the window's own thread only.
+    Records &records() const { return *m_records; }
+    /// A further connection to the same database, acting for the same person at the same time. Call
+    /// it in the thread that will use it, and let it go there.
+    Result<std::unique_ptr<Records>> another() const;
+
+    /// Lets the given time go on; nothing where the clock counts anyway.
+    void letClockRun();
+
+    QString databasePath() const { return m_databasePath; }
+    QDate today() const { return m_records->now().localDate(); }
+
+private:
+    std::unique_ptr<Records> m_records;
+    QString m_databasePath;
+    QString m_by;
+    std::optional<Moment> m_given;
+    bool m_clockRuns = false;
+};
+
+} // namespace loopwright

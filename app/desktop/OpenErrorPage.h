@@ -1,0 +1,25 @@
+#pragma once
+// What is shown when the records cannot be opened: what happened, what was kept, and what to do,
+// with the three things one can do as buttons.
+
+#include "core/base/Result.h"
+
+#include <QWidget>
+
+namespace loopwright {
+
+class OpenErrorPage : public QWidget
+{
+    Q_OBJECT
+public:
+    OpenErrorPage(const Error &error, const QString &databasePath, QWidget *parent = nullptr);
+
+signals:
+    void tryAgain();
+    void openOther(const QString &path);
+
+private:
+    QLayout *makeButtons();
+};
+
+} // namespace loopwright

@@ -1,0 +1,58 @@
+#include "app/desktop/PrintDialogs.h"
+
+#include "app/desktop/Files.h"
+#include "app/print/PdfFile.h"
+
+#include <QCoreApplication>
+#include <QFileDialog>
+#include <QLocale>
+#include <QPrintDialog>
+#include <QPrinter>
+
+#include <algorithm>
+
+namespace loopwright {
+
+std::unique_ptr<QPrinter> choosePrinter(QWidget *parent, const QString &title, Paper paper)
+{
+    auto printer = std::make_unique<QPrinter>(QPrinter::HighResolution);
+    printer->setDocName(title);
+    printer->setPageLayout(paperLayout(paper));
+    QPrintDialog dialog(printer.get(), parent);
+    return dialog.exec() == QDialog::Accepted ? std::move(printer) : nullptr;
+}
+
+Result<bool> printSheet(QWidget *parent, const Sheet &sheet)
+{
+    const auto printer = choosePrinter(parent, sheet.title, sheet.paper);
+    if (!printer)
+        return false;
+    LOOPWRIGHT_TRY(sheet.paint(*printer));
+    return true;
+}
+
+Result<QString> saveSheet(QWidget *parent, const Sheet &sheet, const QString &suggestedName,
+                          const Moment &created)
+{
+    const QString path = QFileDialog::getSaveFileName(
+        parent, QCoreApplication::translate("PrintDialogs", "Save as PDF"), suggestedName,
+        QCoreApplication::translate("PrintDialogs", "PDF files (*.pdf)"));
+    if (path.isEmpty())
+        return QString();
+    const auto pdf = sheetPdf(sheet, {sheet.title, {}, created});
+    if (!pdf)
+        return failure(pdf.error());
+    LOOPWRIGHT_TRY(writeWholeFile(path, *pdf));
+    return path;
+}
+
+Paper localPaper()
+{
+    constexpr QLocale::Territory letterLands[] = {QLocale::UnitedStates, QLocale::Canada,
+                                                  QLocale::Mexico};
+    const QLocale::Territory here = QLocale::system().territory();
+    return std::ranges::find(letterLands, here) == std::end(letterLands) ? Paper::A4
+                                                                         : Paper::Letter;
+}
+
+} // namespace loopwright

@@ -1,0 +1,57 @@
+#include "app/desktop/ShortcutsDialog.h"
+
+#include "app/desktop/Theme.h"
+
+#include <QCoreApplication>
+#include <QDialog>
+#include <QDialogButtonBox>
+#include <QGridLayout>
+#include <QLabel>
+
+namespace loopwright {
+
+namespace {
+
+struct KeyRow
+{
+    const char *keys;
+    const char *does;
+};
+constexpr KeyRow keyRows[] = {
+    {"Ctrl+1 … Ctrl+9", QT_TRANSLATE_NOOP("Keys", "The screens of the rail, from the top")},
+    {"Esc", QT_TRANSLATE_NOOP("Keys", "Back; between the board and the last job")},
+    {"Ctrl+F  or  /", QT_TRANSLATE_NOOP("Keys", "Find by any number or name")},
+    {"Enter", QT_TRANSLATE_NOOP("Keys", "Open the selected job")},
+    {"F2", QT_TRANSLATE_NOOP("Keys", "In a job: to the entry of the next step")},
+    {"F7", QT_TRANSLATE_NOOP("Keys", "In a job: to the next line at the same premises")},
+    {"Ctrl+N", QT_TRANSLATE_NOOP("Keys", "A new order")},
+    {"Ctrl+I", QT_TRANSLATE_NOOP("Keys", "Import a file")},
+    {"Ctrl+R", QT_TRANSLATE_NOOP("Keys", "Take the repair that is offered at a field")},
+    {"F5", QT_TRANSLATE_NOOP("Keys", "Read the records anew")},
+    {"F1", QT_TRANSLATE_NOOP("Keys", "This list")},
+};
+
+} // namespace
+
+void showKeys(QWidget *parent)
+{
+    auto *dialog = new QDialog(parent);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setObjectName(QStringLiteral("keys"));
+    dialog->setWindowTitle(QCoreApplication::translate("Keys", "Keys"));
+    auto *layout = new QGridLayout(dialog);
+    layout->setHorizontalSpacing(em(2));
+    int row = 0;
+    for (const KeyRow &entry : keyRows) {
+        auto *keys = new QLabel(QString::fromUtf8(entry.keys));
+        keys->setFont(sized(1, QFont::DemiBold));
+        layout->addWidget(keys, row, 0);
+        layout->addWidget(new QLabel(QCoreApplication::translate("Keys", entry.does)), row++, 1);
+    }
+    auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    QObject::connect(buttons, &QDialogButtonBox::rejected, dialog, &QDialog::close);
+    layout->addWidget(buttons, row, 0, 1, 2);
+    dialog->open();
+}
+
+} // namespace loopwright

@@ -1,0 +1,135 @@
+#include "app/desktop/Sidebar.h"
+
+#include "app/desktop/Theme.h"
+
+#include <QLabel>
+#include <QPaintEvent>
+#include <QStyleOption>
+#include <QVBoxLayout>
+
+namespace loopwright {
+
+namespace {
+
+/// A flat button with its sign, its name and its key; the shown screen has a bar at its left edge.
+class RailButton : public QToolButton
+{
+public:
+    RailButton(GlyphShape glyph, int place)
+        : m_glyph(glyph)
+        , m_key(place <= 9 ? QString::number(place) : QString())
+    {
+        setCheckable(true);
+        setAutoExclusive(true);
+        setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    }
+
+    void setNarrow(bool narrow)
+    {
+        m_narrow = narrow;
+        updateGeometry();
+    }
+
+    QSize sizeHint() const override { return {em(m_narrow ? 3.2 : 9.5), em(2.7)}; }
+    QSize minimumSizeHint() const override { return sizeHint(); }
+
+protected:
+    void paintEvent(QPaintEvent *) override
+    {
+        const Colours &c = colours();
+        QPainter painter(this);
+        if (isChecked() || underMouse())
+            painter.fillRect(rect(), isChecked() ? c.selected : c.window);
+        const QColor ink = isChecked() ? c.onSelected : c.text;
+        if (isChecked())
+            painter.fillRect(0, 0, em(0.25), height(), c.accent);
+        const double side = em(1.25);
+        drawGlyph(painter, m_glyph, QRectF(em(0.95), (height() - side) / 2, side, side), ink,
+                  c.raised);
+        if (m_narrow)
+            return;
+        painter.setPen(ink);
+        painter.setFont(sized(1, isChecked() ? QFont::DemiBold : QFont::Normal));
+        const QRect words = rect().adjusted(em(2.9), 0, -em(1.6), 0);
+        painter.drawText(words, Qt::AlignVCenter | Qt::AlignLeft,
+                         painter.fontMetrics().elidedText(text(), Qt::ElideRight, words.width()));
+        painter.setPen(isChecked() ? c.onSelected : c.muted);
+        painter.setFont(sized(0.8));
+        painter.drawText(rect().adjusted(0, 0, -em(0.7), 0), Qt::AlignVCenter | Qt::AlignRight,
+                         m_key);
+    }
+
+private:
+    GlyphShape m_glyph;
+    QString m_key;
+    bool m_narrow = false;
+};
+
+} // namespace
+
+Sidebar::Sidebar(std::span<const ScreenEntry> screens, QWidget *parent)
+    : QFrame(parent)
+    , m_layout(new QVBoxLayout(this))
+{
+    setObjectName(QStringLiteral("rail"));
+    setAccessibleName(tr("Screens"));
+    setAutoFillBackground(true);
+    setBackgroundRole(QPalette::ToolTipBase);
+    m_layout->setSpacing(0);
+    m_layout->setContentsMargins(0, 0, 0, 0);
+    int place = 0;
+    for (const ScreenEntry &entry : screens)
+        if (!entry.under)
+            addButton(entry, ++place);
+    m_layout->addStretch(1);
+    whenThemed(this, [this] { dress(); });
+}
+
+void Sidebar::addButton(const ScreenEntry &entry, int place)
+{
+    auto *button = new RailButton(entry.glyph, place);
+    const QString key = QString::fromLatin1(entry.key);
+    button->setObjectName("rail." + key);
+    button->setText(tr(entry.name));
+    button->setAccessibleName(tr(entry.name));
+    button->setAccessibleDescription(tr(entry.hint));
+    button->setToolTip(
+        place <= 9 ? tr("%1 (Ctrl+%2)\n%3").arg(tr(entry.name)).arg(place).arg(tr(entry.hint))
+                   : tr(entry.hint));
+    connect(button, &QToolButton::clicked, this, [this, key] { emit chosen(key); });
+    m_layout->addWidget(button);
+    m_places.insert(key, {button, entry.glyph});
+}
+
+void Sidebar::dress()
+{
+    m_layout->setContentsMargins(0, em(0.6), 0, em(0.6));
+    setFixedWidth(em(m_narrow ? 3.2 : 11.8));
+    for (const Place &place : std::as_const(m_places))
+        static_cast<RailButton *>(place.button)->setNarrow(m_narrow);
+}
+
+void Sidebar::setCurrent(const QString &key)
+{
+    if (const auto found = m_places.constFind(key); found != m_places.constEnd())
+        found->button->setChecked(true);
+}
+
+void Sidebar::setName(const QString &key, const QString &name)
+{
+    if (const auto found = m_places.constFind(key); found != m_places.constEnd()) {
+        found->button->setText(name);
+        found->button->setAccessibleName(name);
+        found->button->update();
+    }
+}
+
+void Sidebar::setNarrow(bool narrow)
+{
+    if (m_narrow == narrow)
+        return;
+    m_narrow = narrow;
+    dress();
+}
+
+} // namespace loopwright

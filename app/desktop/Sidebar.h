@@ -1,0 +1,43 @@
+#pragma once
+// The rail on the left of the window: one button a screen, the two faces (board and job) first. It
+// shrinks to signs alone when the window is narrow.
+
+#include "app/desktop/Screens.h"
+
+#include <QFrame>
+#include <QMap>
+#include <QToolButton>
+
+class QVBoxLayout;
+
+namespace loopwright {
+
+class Sidebar : public QFrame
+{
+    Q_OBJECT
+public:
+    explicit Sidebar(std::span<const ScreenEntry> screens, QWidget *parent = nullptr);
+
+    void setCurrent(const QString &key);
+    /// "Job 4711" in the place of "Job", for instance.
+    void setName(const QString &key, const QString &name);
+    void setNarrow(bool narrow);
+
+signals:
+    void chosen(const QString &key);
+
+private:
+    void addButton(const ScreenEntry &entry, int place);
+    void dress();
+
+    struct Place
+    {
+        QToolButton *button;
+        GlyphShape glyph;
+    };
+    QMap<QString, Place> m_places;
+    QVBoxLayout *m_layout;
+    bool m_narrow = false;
+};
+
+} // namespace loopwright

@@ -1,0 +1,168 @@
+#include "app/desktop/job/JobSession.h"
+
+#include "app/desktop/job/VisitState.h"
+
+#include <QUuid>
+
+namespace loopwright {
+
+namespace {
+
+const QString contextPart = QStringLiteral("context");
+
+QString newId()
+{
+    return QUuid::createUuid().toString(QUuid::WithoutBraces);
+}
+
+} // namespace
+
+JobSession::JobSession(DesktopContext &workplace, QObject *parent)
+    : QObject(parent)
+    , m_workplace(workplace)
+{
+}
+
+Result<void> JobSession::open(const QString &number)
+{
+    m_view.reset();
+    auto view = showOrder(records(), number);
+    if (!view)
+        return failure(view.error());
+    auto kept = drafts(records(), number);
+    if (!kept)
+        return failure(kept.error());
+    auto limits = limitSet(records(), view->input.limitSet);
+    if (!limits)
+        return failure(limits.error());
+    m_view = std::move(*view);
+    m_limits = std::move(*limits);
+    m_drafts = std::move(*kept);
+    m_context = m_drafts.value(contextPart);
+    if (installer().isEmpty())
+        m_context.insert("installer", order().installer);
+    return {};
+}
+
+Result<void> JobSession::reload()
+{
+    auto view = showOrder(records(), order().number);
+    if (!view)
+        return failure(view.error());
+    auto limits = limitSet(records(), view->input.limitSet);
+    if (!limits)
+        return failure(limits.error());
+    m_view = std::move(*view);
+    m_limits = std::move(*limits);
+    return {};
+}
+
+void JobSession::setContext(const QString &key, const QString &value)
+{
+    if (m_context.value(key).toString() == value)
+        return;
+    m_context.insert(key, value);
+    keepDraft(contextPart, m_context);
+    emit contextChanged();
+}
+
+std::optional<Visit> JobSession::visit() const
+{
+    return openVisit(view(), installer(), now());
+}
+
+/// A visit is told in one order: its leaving stands where its arrival does.
+QString JobSession::orderFor(const FactObjects &facts) const
+{
+    const auto open = visit();
+    const bool leaving = open && facts.size() == 1 &&
+                         facts.front().value("kind").toString() == u"visit" &&
+                         facts.front().contains("left") &&
+                         facts.front().value("arrived").toString() == open->arrived.text();
+    return leaving && !open->orders.contains(order().number) ? open->orders.front()
+                                                             : order().number;
+}
+
+QJsonObject JobSession::recordOf(const FactObjects &facts) const
+{
+    QJsonArray list;
+    for (QJsonObject fact : facts) {
+        if (!fact.contains("at"))
+            fact.insert("at", now().text());
+        list.append(fact);
+    }
+    QJsonObject record{{"order", orderFor(facts)}, {"facts", list}};
+    if (!installer().isEmpty())
+        record.insert("installer", installer());
+    if (!instrument().isEmpty())
+        record.insert("instrument", instrument());
+    return record;
+}
+
+Result<JobRecord> JobSession::read(const FactObjects &facts) const
+{
+    auto record = readJobRecord(recordOf(facts), {}, newId);
+    if (!record)
+        return record;
+    for (std::size_t i = 0; i < record->facts.size(); ++i)
+        LOOPWRIGHT_TRY(checkFits(record->facts[i], order(), QString("facts[%1]").arg(i)));
+    return record;
+}
+
+Result<RecordReport> JobSession::record(const QString &part, const FactObjects &facts)
+{
+    auto read = this->read(facts);
+    if (!read)
+        return failure(read.error());
+    const QString recordedIn = read->order;
+    auto report = recordFacts(records(), std::move(*read), tr("the page"));
+    if (!report)
+        return report;
+    keepDraft(part, {});
+    QStringList sentences;
+    if (recordedIn != order().number)
+        sentences << tr("It stands with order %1, where the visit began.").arg(recordedIn);
+    for (const Finding &finding : report->told)
+        sentences << finding.reason;
+    wasChanged(sentences.isEmpty() ? tr("Recorded.") : tr("Recorded. %1").arg(sentences.join(' ')));
+    return report;
+}
+
+Result<void> JobSession::voidFact(const QString &id, const QString &because)
+{
+    if (auto voided = loopwright::voidFact(records(), id, because); !voided)
+        return failure(voided.error());
+    wasChanged(tr("It no longer counts. The entry stays on record with your reason."));
+    return {};
+}
+
+void JobSession::wasChanged(const QString &sentence)
+{
+    if (auto reloaded = reload(); !reloaded) {
+        emit troubled(tr("It was recorded, but the order cannot be read anew: %1")
+                          .arg(reloaded.error().text()));
+        return;
+    }
+    emit said(sentence);
+    emit changed();
+}
+
+void JobSession::keepDraft(const QString &part, const QJsonObject &content)
+{
+    if (m_drafts.value(part) == content)
+        return;
+    const Result<void> kept = content.isEmpty()
+                                  ? dropDraft(records(), order().number, part)
+                                  : saveDraft(records(), order().number, part, content);
+    if (!kept) {
+        emit troubled(tr("What you typed could not be saved and is only on this page: %1")
+                          .arg(kept.error().text()));
+        return;
+    }
+    if (content.isEmpty())
+        m_drafts.remove(part);
+    else
+        m_drafts.insert(part, content);
+}
+
+} // namespace loopwright

@@ -1,0 +1,83 @@
+#pragma once
+// The job that is open on the page: the order as it stands, the limits in force, with which
+// instrument and by whom the entries are made, and the drafts of what is being typed. It is the one
+// way from the page to the actions. Panels hand in the facts as the objects of a job record, which
+// go through the same codec as a record file, so that page and file cannot differ.
+
+#include "app/actions/Evidence.h"
+#include "app/actions/LimitSets.h"
+#include "app/actions/Orders.h"
+#include "app/actions/Register.h"
+#include "app/desktop/DesktopContext.h"
+
+#include <QObject>
+
+namespace loopwright {
+
+/// A fact as an object of a job record, without id; `at` where it is not now.
+using FactObjects = std::vector<QJsonObject>;
+
+class JobSession : public QObject
+{
+    Q_OBJECT
+public:
+    explicit JobSession(DesktopContext &workplace, QObject *parent = nullptr);
+
+    /// Reads the order, its limits and its drafts. NotFound where there is no such order.
+    Result<void> open(const QString &number);
+    /// Reads the order anew; the drafts stay as they are.
+    Result<void> reload();
+    bool isOpen() const { return m_view.has_value(); }
+
+    const OrderView &view() const { return *m_view; }
+    const ServiceOrder &order() const { return m_view->order; }
+    const Decision &decision() const { return m_view->decision; }
+    const LimitSet &limits() const { return m_limits; }
+    Records &records() const { return m_workplace.records(); }
+    Moment now() const { return records().now(); }
+
+    /// Key of the person and of the instrument that new facts carry; kept as a draft of the order.
+    QString installer() const { return m_context.value("installer").toString(); }
+    QString instrument() const { return m_context.value("instrument").toString(); }
+    void setInstaller(const QString &key) { setContext("installer", key); }
+    void setInstrument(const QString &key) { setContext("instrument", key); }
+
+    /// The visit that is going on, for whichever line at the premises it was recorded.
+    std::optional<Visit> visit() const;
+
+    /// Reads facts as a record file is read, and records nothing. The error's place begins with
+    /// "facts[i]".
+    Result<JobRecord> read(const FactObjects &facts) const;
+    /// Records them (what ends a visit that was begun in another order, in that order) and drops
+    /// the draft of the part; then everything is read anew.
+    Result<RecordReport> record(const QString &part, const FactObjects &facts);
+    Result<void> voidFact(const QString &id, const QString &because);
+    /// For actions other than recording: reads anew and tells the page.
+    void wasChanged(const QString &sentence);
+
+    QJsonObject draft(const QString &part) const { return m_drafts.value(part); }
+    /// An empty content drops the draft. A failure is told on the page; what is typed stays there.
+    void keepDraft(const QString &part, const QJsonObject &content);
+
+signals:
+    void changed();                           ///< the view was read anew
+    void contextChanged();                    ///< installer or instrument
+    void said(const QString &sentence);       ///< what was done
+    void troubled(const QString &sentence);   ///< what could not be done, and what was kept
+    void orderFormWished();                   ///< the order itself is to be changed
+    void evidenceWished(const QString &fact); ///< show this fact on the page
+    void jobWished(const QString &number);    ///< another order at the premises
+
+private:
+    void setContext(const QString &key, const QString &value);
+    QString orderFor(const FactObjects &facts) const;
+    QJsonObject recordOf(const FactObjects &facts) const;
+
+    DesktopContext &m_workplace;
+    std::optional<OrderView> m_view;
+    LimitSet m_limits;
+    QJsonObject m_context;
+    QMap<QString, QJsonObject> m_drafts;
+};
+
+} // namespace loopwright

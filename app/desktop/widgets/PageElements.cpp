@@ -1,0 +1,131 @@
+#include "app/desktop/widgets/PageElements.h"
+
+#include "app/desktop/Theme.h"
+#include "app/desktop/widgets/FlowLayout.h"
+
+#include <QHBoxLayout>
+
+namespace loopwright {
+
+QLabel *makeHeading(const QString &text, double times)
+{
+    auto *label = new QLabel(text);
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    whenThemed(label, [label, times] { label->setFont(sized(times, QFont::DemiBold)); });
+    return label;
+}
+
+QLabel *makeMuted(const QString &text, double times)
+{
+    auto *label = new QLabel(text);
+    label->setTextFormat(Qt::PlainText);
+    label->setForegroundRole(QPalette::PlaceholderText);
+    label->setWordWrap(true);
+    whenThemed(label, [label, times] { label->setFont(sized(times)); });
+    return label;
+}
+
+QLabel *makeText(const QString &text)
+{
+    auto *label = new QLabel(text);
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    return label;
+}
+
+QPushButton *makeButton(const QString &text, const QString &objectName,
+                        std::function<void()> pressed)
+{
+    auto *button = new QPushButton(text);
+    button->setObjectName(objectName);
+    button->setAutoDefault(true); // Enter presses the button that has the focus
+    QObject::connect(button, &QPushButton::clicked, button, std::move(pressed));
+    return button;
+}
+
+QWidget *makeButtonRow(std::initializer_list<QPushButton *> buttons)
+{
+    auto *holder = new QWidget;
+    auto *row = new FlowLayout(holder);
+    row->setContentsMargins(0, 0, 0, 0);
+    for (QPushButton *button : buttons)
+        row->addWidget(button);
+    whenThemed(holder, [row] { row->setSpacing(em(0.5)); });
+    return holder;
+}
+
+QFrame *makeCard()
+{
+    auto *card = new QFrame;
+    card->setAutoFillBackground(true);
+    card->setBackgroundRole(QPalette::Base);
+    outlineWhereFlat(card);
+    return card;
+}
+
+void outlineWhereFlat(QFrame *frame)
+{
+    whenThemed(frame, [frame] {
+        frame->setFrameShape(colours().base == colours().window ? QFrame::StyledPanel
+                                                                : QFrame::NoFrame);
+    });
+}
+
+void setPageMargins(QLayout *layout, QWidget *owner)
+{
+    whenThemed(owner, [layout] {
+        layout->setContentsMargins(em(1.4), em(1.1), em(1.4), em(0.8));
+        layout->setSpacing(em(0.7));
+    });
+}
+
+void clearLayout(QLayout *layout)
+{
+    while (QLayoutItem *item = layout->takeAt(0)) {
+        if (item->layout())
+            clearLayout(item->layout());
+        if (QWidget *widget = item->widget()) {
+            widget->hide();
+            widget->deleteLater();
+        }
+        delete item;
+    }
+}
+
+EmptyState::EmptyState(QWidget *parent)
+    : QWidget(parent)
+    , m_title(makeHeading({}, 1.35))
+    , m_sentence(makeMuted({}, 1))
+    , m_buttons(new QVBoxLayout)
+{
+    setObjectName(QStringLiteral("empty"));
+    m_title->setAlignment(Qt::AlignHCenter);
+    m_sentence->setAlignment(Qt::AlignHCenter);
+    auto *column = new QVBoxLayout(this);
+    column->addStretch(2);
+    column->addWidget(m_title);
+    column->addWidget(m_sentence);
+    column->addSpacing(em(1));
+    column->addLayout(m_buttons);
+    column->addStretch(3);
+    whenThemed(this, [this, column] {
+        m_sentence->setMinimumHeight(0);
+        column->setContentsMargins(em(2), em(2), em(2), em(2));
+    });
+}
+
+void EmptyState::say(const QString &title, const QString &sentence)
+{
+    m_title->setText(title);
+    m_sentence->setText(sentence);
+    setAccessibleName(title + " " + sentence);
+}
+
+void EmptyState::addButton(QPushButton *button)
+{
+    m_buttons->addWidget(button, 0, Qt::AlignHCenter);
+}
+
+} // namespace loopwright
