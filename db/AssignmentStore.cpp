@@ -90,11 +90,10 @@ Result<std::vector<Conflict>> AssignmentStore::conflictsOf(const ServiceOrder &o
 {
     std::vector<Conflict> conflicts;
     for (const Claim &claim : claimsOf(order)) {
-        const auto holder = holderOf(claim.kind, claim.scope, claim.value, order.number);
-        if (!holder)
-            return failure(holder.error());
-        if (*holder && (*holder)->circuit != order.circuit)
-            conflicts.push_back({claim.field, toText(claim.kind), claim.shown, (*holder)->circuit});
+        LOOPWRIGHT_ASSIGN(const auto holder,
+                          holderOf(claim.kind, claim.scope, claim.value, order.number));
+        if (holder && holder->circuit != order.circuit)
+            conflicts.push_back({claim.field, toText(claim.kind), claim.shown, holder->circuit});
     }
     return conflicts;
 }
@@ -126,11 +125,9 @@ Result<std::vector<ValueUse>> AssignmentStore::unassigned() const
 Result<std::vector<ValueUse>> AssignmentStore::uses(const char *label) const
 {
     Statement statement(m_database, label);
-    const auto read = rows(statement, readUse);
-    if (!read)
-        return failure(read.error());
+    LOOPWRIGHT_ASSIGN(const auto read, rows(statement, readUse));
     std::vector<ValueUse> found;
-    for (const Use &use : *read) {
+    for (const Use &use : read) {
         const ValueUse &value = use.value;
         if (found.empty() || found.back().kind != value.kind || found.back().scope != value.scope ||
             found.back().value != value.value)
@@ -149,19 +146,17 @@ Result<std::vector<Conflict>> AssignmentStore::claim(Transaction &transaction,
     if (!conflicts)
         return conflicts;
     LOOPWRIGHT_TRY(OrderStore(transaction.database()).subjectOf(order.number));
-    const auto before = store.ofOrder(order.number);
-    if (!before)
-        return failure(before.error());
+    LOOPWRIGHT_ASSIGN(const auto before, store.ofOrder(order.number));
     const std::vector<Claim> claims = conflicts->empty() ? claimsOf(order) : std::vector<Claim>();
     Statement release(transaction, "assignment.release_value");
-    for (const Assignment &assignment : *before)
+    for (const Assignment &assignment : before)
         if (assignment.state == AssignmentState::Planned &&
             std::none_of(claims.begin(), claims.end(),
                          [&](const Claim &claim) { return serves(assignment, claim, order); }))
             LOOPWRIGHT_TRY(bindValue(release, assignment, order.number).run());
     Statement plan(transaction, "assignment.plan");
     for (const Claim &claim : claims)
-        if (std::none_of(before->begin(), before->end(), [&](const Assignment &assignment) {
+        if (std::none_of(before.begin(), before.end(), [&](const Assignment &assignment) {
                 return serves(assignment, claim, order);
             }))
             LOOPWRIGHT_TRY(bindValue(plan, claim, order.number).run());

@@ -16,11 +16,9 @@ namespace {
 Result<void> readThrough(const Database &database, const QString &named)
 {
     LOOPWRIGHT_TRY(database.checkIntegrity());
-    const auto findings = checkHistory(database);
-    if (!findings)
-        return failure(findings.error());
-    if (!findings->faults.empty()) {
-        const HistoryFault &first = findings->faults.front();
+    LOOPWRIGHT_ASSIGN(const auto findings, checkHistory(database));
+    if (!findings.faults.empty()) {
+        const HistoryFault &first = findings.faults.front();
         return failure(ErrorCode::DatabaseTrouble,
                        QString("the history is broken (%1 event %2: %3)")
                            .arg(first.subject)
@@ -47,10 +45,8 @@ Result<void> copyAndRead(SqliteConnection &source, const QString &unfinished, co
 /// nothing.
 Result<void> refuseEmpty(SqliteConnection &source)
 {
-    const auto tables = source.number("SELECT count(*) FROM sqlite_master");
-    if (!tables)
-        return failure(tables.error());
-    if (*tables == 0)
+    LOOPWRIGHT_ASSIGN(const auto tables, source.number("SELECT count(*) FROM sqlite_master"));
+    if (tables == 0)
         return failure(ErrorCode::DatabaseTrouble, "is empty, and no backup of any records",
                        source.path());
     return {};
@@ -151,19 +147,16 @@ Result<QString> restore(const QString &backupPath, const QString &databasePath,
     if (!QDir().mkpath(QFileInfo(databasePath).absolutePath()))
         return failure(ErrorCode::DiskTrouble, "the folder cannot be made", databasePath);
     const Unfinished unfinished(databasePath);
-    const auto source = SqliteConnection::open(backupPath, SqliteConnection::Mode::ReadOnly);
-    if (!source)
-        return failure(source.error());
-    LOOPWRIGHT_TRY(refuseEmpty(**source));
-    LOOPWRIGHT_TRY(copyAndRead(**source, unfinished.path(), backupPath, Database::Access::ReadWrite,
-                               progress));
+    LOOPWRIGHT_ASSIGN(const auto source,
+                      SqliteConnection::open(backupPath, SqliteConnection::Mode::ReadOnly));
+    LOOPWRIGHT_TRY(refuseEmpty(*source));
+    LOOPWRIGHT_TRY(
+        copyAndRead(*source, unfinished.path(), backupPath, Database::Access::ReadWrite, progress));
     if (!QFileInfo::exists(databasePath)) {
         LOOPWRIGHT_TRY(putInPlace(unfinished.path(), databasePath, PutMode::Replace));
         return QString();
     }
-    const auto present = takePresent(databasePath);
-    if (!present)
-        return failure(present.error());
+    LOOPWRIGHT_TRY(takePresent(databasePath));
     const auto kept = keepPresent(databasePath);
     if (!kept)
         return kept;

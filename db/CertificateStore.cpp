@@ -64,13 +64,11 @@ Result<std::optional<QString>> CertificateStore::numberOfFile(const QString &fil
 
 Result<void> CertificateStore::add(Transaction &transaction, const StoredCertificate &certificate)
 {
-    const auto subject = OrderStore(transaction.database()).subjectOf(certificate.order);
-    if (!subject)
-        return failure(subject.error());
-    const auto before = CertificateStore(transaction.database()).find(certificate.number);
-    if (!before)
-        return failure(before.error());
-    if (*before)
+    LOOPWRIGHT_ASSIGN(const auto subject,
+                      OrderStore(transaction.database()).subjectOf(certificate.order));
+    LOOPWRIGHT_ASSIGN(const auto before,
+                      CertificateStore(transaction.database()).find(certificate.number));
+    if (before)
         return failure(ErrorCode::BadInput, "is the number of another certificate",
                        certificate.number);
     const QByteArray content = canonicalJson(certificate.content);
@@ -83,7 +81,7 @@ Result<void> CertificateStore::add(Transaction &transaction, const StoredCertifi
         .bindBytes("content", content)
         .bind("digest", digest);
     LOOPWRIGHT_TRY(add.insert());
-    transaction.seal(*subject, {"certificate", certificate.number, digest});
+    transaction.seal(subject, {"certificate", certificate.number, digest});
     return {};
 }
 
@@ -92,18 +90,13 @@ Result<CertificateIssue> CertificateStore::addIssue(Transaction &transaction, co
                                                     const Moment &at)
 {
     const CertificateStore store(transaction.database());
-    const auto certificate = store.find(number);
+    LOOPWRIGHT_ASSIGN(const auto certificate, store.find(number));
     if (!certificate)
-        return failure(certificate.error());
-    if (!*certificate)
         return failure(ErrorCode::NotFound, "there is no certificate " + number);
-    const auto subject = OrderStore(transaction.database()).subjectOf((*certificate)->order);
-    if (!subject)
-        return failure(subject.error());
-    const auto before = store.issuesOf(number);
-    if (!before)
-        return failure(before.error());
-    const CertificateIssue issue{int(before->size()) + 1, fileSha256, paper, at};
+    LOOPWRIGHT_ASSIGN(const auto subject,
+                      OrderStore(transaction.database()).subjectOf(certificate->order));
+    LOOPWRIGHT_ASSIGN(const auto before, store.issuesOf(number));
+    const CertificateIssue issue{int(before.size()) + 1, fileSha256, paper, at};
     Statement add(transaction, "certificate.add_issue");
     add.bind("number", number)
         .bind("issue", issue.issue)
@@ -112,7 +105,7 @@ Result<CertificateIssue> CertificateStore::addIssue(Transaction &transaction, co
         .bindMoment("at", at);
     LOOPWRIGHT_TRY(add.run());
     transaction.seal(
-        *subject, {"certificate_issue", QString("%1/%2").arg(number).arg(issue.issue), fileSha256});
+        subject, {"certificate_issue", QString("%1/%2").arg(number).arg(issue.issue), fileSha256});
     return issue;
 }
 

@@ -35,10 +35,8 @@ Result<void> setUp(SqliteConnection &connection)
 
 Result<void> useWriteAheadLog(SqliteConnection &connection)
 {
-    const auto mode = connection.text("PRAGMA journal_mode = WAL");
-    if (!mode)
-        return failure(mode.error());
-    if (*mode != "wal" && *mode != "memory")
+    LOOPWRIGHT_ASSIGN(const auto mode, connection.text("PRAGMA journal_mode = WAL"));
+    if (mode != "wal" && mode != "memory")
         return trouble(connection.path(), "the disk does not allow a write-ahead log");
     return {};
 }
@@ -51,13 +49,11 @@ Result<void> create(const QString &path, const Migrator &migrator)
         return trouble(path, "the folder of the database cannot be made");
     const QString unfinished = unfinishedName(path);
     const auto made = [&]() -> Result<void> {
-        const auto connection =
-            SqliteConnection::open(unfinished, SqliteConnection::Mode::ReadWrite);
-        if (!connection)
-            return failure(connection.error());
-        LOOPWRIGHT_TRY(setUp(**connection));
-        LOOPWRIGHT_TRY(migrator.apply(**connection, [](int) { return Result<void>(); }));
-        return useWriteAheadLog(**connection);
+        LOOPWRIGHT_ASSIGN(const auto connection,
+                          SqliteConnection::open(unfinished, SqliteConnection::Mode::ReadWrite));
+        LOOPWRIGHT_TRY(setUp(*connection));
+        LOOPWRIGHT_TRY(migrator.apply(*connection, [](int) { return Result<void>(); }));
+        return useWriteAheadLog(*connection);
     }();
     if (!made) {
         removeDatabaseFiles(unfinished);
@@ -74,12 +70,10 @@ Result<void> checkFirstBytes(const QString &path)
     if (!info.isFile())
         return trouble(path, "is not a file");
     const QByteArray magic("SQLite format 3\0", 16);
-    const auto start = firstBytes(path, int(magic.size()));
-    if (!start)
-        return failure(start.error());
-    if (!start->isEmpty() && *start != magic.left(start->size()))
+    LOOPWRIGHT_ASSIGN(const auto start, firstBytes(path, int(magic.size())));
+    if (!start.isEmpty() && start != magic.left(start.size()))
         return trouble(path, "is not a database");
-    if (!start->isEmpty() && start->size() < magic.size())
+    if (!start.isEmpty() && start.size() < magic.size())
         return trouble(path, "the database is cut short; restore it from a backup");
     return {};
 }
@@ -108,12 +102,10 @@ Result<void> checkPages(SqliteConnection &connection)
 {
     if (QFileInfo(connection.path()).size() > mostCheckedAtOpening)
         return {};
-    const auto whole = connection.text("PRAGMA quick_check(1)");
-    if (!whole)
-        return failure(whole.error());
-    if (*whole != u"ok")
+    LOOPWRIGHT_ASSIGN(const auto whole, connection.text("PRAGMA quick_check(1)"));
+    if (whole != u"ok")
         return trouble(connection.path(), "is damaged and was left as it is; restore a backup (" +
-                                              whole->simplified().left(200) + ")");
+                                              whole.simplified().left(200) + ")");
     return {};
 }
 
@@ -186,10 +178,8 @@ QString Database::path() const
 
 Result<Database> Database::open(const QString &path, Access access)
 {
-    const auto migrator = Migrator::embedded();
-    if (!migrator)
-        return failure(migrator.error());
-    return open(path, access, *migrator);
+    LOOPWRIGHT_ASSIGN(const auto migrator, Migrator::embedded());
+    return open(path, access, migrator);
 }
 
 Result<Database> Database::open(const QString &path, Access access, const Migrator &migrator)
@@ -204,33 +194,25 @@ Result<Database> Database::open(const QString &path, Access access, const Migrat
         }
         LOOPWRIGHT_TRY(checkFirstBytes(path));
     }
-    auto connection = connect(path, access);
-    if (!connection)
-        return failure(connection.error());
-    LOOPWRIGHT_TRY(checkHeader(**connection, access));
-    LOOPWRIGHT_TRY(setUp(**connection));
-    const auto outcome = bringUpToDate(**connection, access, migrator);
-    if (!outcome)
-        return failure(outcome.error());
+    LOOPWRIGHT_ASSIGN(auto connection, connect(path, access));
+    LOOPWRIGHT_TRY(checkHeader(*connection, access));
+    LOOPWRIGHT_TRY(setUp(*connection));
+    LOOPWRIGHT_ASSIGN(const auto outcome, bringUpToDate(*connection, access, migrator));
     if (access == Access::ReadWrite)
-        LOOPWRIGHT_TRY(useWriteAheadLog(**connection));
-    return Database(std::move(*connection), access, created ? Outcome::Created : *outcome);
+        LOOPWRIGHT_TRY(useWriteAheadLog(*connection));
+    return Database(std::move(connection), access, created ? Outcome::Created : outcome);
 }
 
 Result<void> Database::checkIntegrity() const
 {
-    const auto found = m_connection->text("PRAGMA integrity_check(1)");
-    if (!found)
-        return failure(found.error());
-    if (*found != "ok")
-        return trouble(path(), "the database is damaged (" + found->simplified() +
+    LOOPWRIGHT_ASSIGN(const auto found, m_connection->text("PRAGMA integrity_check(1)"));
+    if (found != "ok")
+        return trouble(path(), "the database is damaged (" + found.simplified() +
                                    "); restore it from a backup");
-    const auto broken =
-        m_connection->text("SELECT \"table\" FROM pragma_foreign_key_check LIMIT 1");
-    if (!broken)
-        return failure(broken.error());
-    if (!broken->isEmpty())
-        return trouble(path(), "rows of " + *broken + " refer to something that is not there");
+    LOOPWRIGHT_ASSIGN(const auto broken,
+                      m_connection->text("SELECT \"table\" FROM pragma_foreign_key_check LIMIT 1"));
+    if (!broken.isEmpty())
+        return trouble(path(), "rows of " + broken + " refer to something that is not there");
     return {};
 }
 

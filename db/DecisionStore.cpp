@@ -47,19 +47,16 @@ Result<std::optional<QString>> DecisionStore::newestLimitSetOf(const QString &or
 Result<bool> DecisionStore::add(Transaction &transaction, const Decision &decision,
                                 const DecisionInput &input, const Moment &at)
 {
-    const auto subject = OrderStore(transaction.database()).subjectOf(decision.order);
-    if (!subject)
-        return failure(subject.error());
+    LOOPWRIGHT_ASSIGN(const auto subject,
+                      OrderStore(transaction.database()).subjectOf(decision.order));
     const QByteArray inputBytes = canonicalJson(input.toJson());
     const QByteArray result = canonicalJson(decision.toJson());
     const Seal inputSeal{"decision_input", decision.id, sha256Hex(inputBytes)};
     const Seal seal{"decision", decision.id, sha256Hex(result)};
-    const auto before = DecisionStore(transaction.database()).find(decision.id);
-    if (!before)
-        return failure(before.error());
-    if (*before && ((*before)->digest != seal.digest || (*before)->inputDigest != inputSeal.digest))
+    LOOPWRIGHT_ASSIGN(const auto before, DecisionStore(transaction.database()).find(decision.id));
+    if (before && (before->digest != seal.digest || before->inputDigest != inputSeal.digest))
         return failure(ErrorCode::BadInput, "is the id of another decision", decision.id);
-    if (*before)
+    if (before)
         return false;
     Statement add(transaction, "decision.add");
     add.bind("decision", decision.id)
@@ -72,8 +69,8 @@ Result<bool> DecisionStore::add(Transaction &transaction, const Decision &decisi
         .bindBytes("result", result)
         .bind("digest", seal.digest);
     LOOPWRIGHT_TRY(add.insert());
-    transaction.seal(*subject, inputSeal);
-    transaction.seal(*subject, seal);
+    transaction.seal(subject, inputSeal);
+    transaction.seal(subject, seal);
     return true;
 }
 

@@ -46,20 +46,17 @@ Result<void> DraftStore::put(Transaction &transaction, const QString &order, con
 {
     Statement statement(transaction, "draft.put");
     statement.bind("order_number", order).bind("part", part).bindJson("content", content);
-    const auto changed = statement.run();
-    if (!changed)
-        return failure(changed.error());
-    transaction.countDraftChanges(*changed);
+    LOOPWRIGHT_ASSIGN(const auto changed, statement.run());
+    transaction.countDraftChanges(changed);
     return {};
 }
 
 Result<void> DraftStore::remove(Transaction &transaction, const QString &order, const QString &part)
 {
     Statement statement(transaction, "draft.remove");
-    const auto changed = statement.bind("order_number", order).bind("part", part).run();
-    if (!changed)
-        return failure(changed.error());
-    transaction.countDraftChanges(*changed);
+    LOOPWRIGHT_ASSIGN(const auto changed,
+                      statement.bind("order_number", order).bind("part", part).run());
+    transaction.countDraftChanges(changed);
     return {};
 }
 

@@ -19,21 +19,17 @@ Result<std::optional<ServiceOrder>> workedBefore(const Database &database,
                                                  const StoredOrder &stored)
 {
     const OrderStore orders(database);
-    const auto before = stored.status == OrderStatus::Completed
-                            ? orders.workedBefore(stored.order.number)
-                            : orders.workingOn(stored.order.circuit);
-    if (!before)
-        return failure(before.error());
-    return *before ? std::optional((*before)->order) : std::nullopt;
+    LOOPWRIGHT_ASSIGN(const auto before, stored.status == OrderStatus::Completed
+                                             ? orders.workedBefore(stored.order.number)
+                                             : orders.workingOn(stored.order.circuit));
+    return before ? std::optional(before->order) : std::nullopt;
 }
 
 Result<std::vector<OrderChange>> changesOf(const Database &database, const QString &orderNumber)
 {
-    const auto events = EventStore(database).ofOrder(orderNumber);
-    if (!events)
-        return failure(events.error());
+    LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofOrder(orderNumber));
     std::vector<OrderChange> changes;
-    for (const Event &event : *events)
+    for (const Event &event : events)
         if (const QString what = event.detail.value("retires").toString(); !what.isEmpty())
             changes.push_back({what, event.at});
     return changes;
@@ -48,11 +44,9 @@ Result<QList<Instrument>> instrumentsOf(const Database &database, const std::vec
     std::sort(sorted.begin(), sorted.end());
     QList<Instrument> list;
     for (const QString &key : sorted) {
-        const auto instrument = InstrumentStore(database).find(key);
-        if (!instrument)
-            return failure(instrument.error());
-        if (*instrument)
-            list << **instrument;
+        LOOPWRIGHT_ASSIGN(const auto instrument, InstrumentStore(database).find(key));
+        if (instrument)
+            list << *instrument;
     }
     return list;
 }
@@ -87,10 +81,9 @@ Result<std::vector<Fact>> visitsInOtherOrders(const Database &database, const Se
         if (isMadeOnSite(fact) && !installers.contains(fact.installer))
             installers << fact.installer;
     for (const QString &installer : installers) {
-        const auto found = FactStore(database).visitsAtPremises(order, installer, days);
-        if (!found)
-            return found;
-        others.insert(others.end(), found->begin(), found->end());
+        LOOPWRIGHT_ASSIGN(const auto found,
+                          FactStore(database).visitsAtPremises(order, installer, days));
+        others.insert(others.end(), found.begin(), found.end());
     }
     return others;
 }
@@ -105,10 +98,8 @@ Result<std::vector<Visit>> EvidenceStore::visitsTo(const ServiceOrder &order,
     extend(days, today);
     std::vector<Fact> all = facts;
     if (days.first.isValid() && !premisesKey(order.premises).isEmpty()) {
-        const auto others = FactStore(m_database).visitsAtPremises(order, days);
-        if (!others)
-            return failure(others.error());
-        all.insert(all.end(), others->begin(), others->end());
+        LOOPWRIGHT_ASSIGN(const auto others, FactStore(m_database).visitsAtPremises(order, days));
+        all.insert(all.end(), others.begin(), others.end());
     }
     return visitsOf(all);
 }
@@ -119,34 +110,22 @@ Result<DecisionInput> EvidenceStore::of(const StoredOrder &stored, const QString
     DecisionInput input;
     input.order = stored.order;
     input.limitSet = limitSet;
-    const auto working = workedBefore(m_database, stored);
-    if (!working)
-        return failure(working.error());
-    input.scope = scopeOf(input.order, *working);
+    LOOPWRIGHT_ASSIGN(const auto working, workedBefore(m_database, stored));
+    input.scope = scopeOf(input.order, working);
     if (stored.status == OrderStatus::Open) {
-        auto conflicts = AssignmentStore(m_database).conflictsOf(input.order);
-        if (!conflicts)
-            return failure(conflicts.error());
-        input.conflicts = std::move(*conflicts);
+        LOOPWRIGHT_ASSIGN(auto conflicts, AssignmentStore(m_database).conflictsOf(input.order));
+        input.conflicts = std::move(conflicts);
     }
-    auto changes = changesOf(m_database, orderNumber);
-    if (!changes)
-        return failure(changes.error());
-    input.changes = std::move(*changes);
-    auto facts = FactStore(m_database).ofOrder(orderNumber);
-    if (!facts)
-        return failure(facts.error());
-    input.facts = std::move(*facts);
-    const auto others = visitsInOtherOrders(m_database, input.order, input.facts);
-    if (!others)
-        return failure(others.error());
-    SharedVisits shared = shareVisits(input.facts, *others);
+    LOOPWRIGHT_ASSIGN(auto changes, changesOf(m_database, orderNumber));
+    input.changes = std::move(changes);
+    LOOPWRIGHT_ASSIGN(auto facts, FactStore(m_database).ofOrder(orderNumber));
+    input.facts = std::move(facts);
+    LOOPWRIGHT_ASSIGN(const auto others, visitsInOtherOrders(m_database, input.order, input.facts));
+    SharedVisits shared = shareVisits(input.facts, others);
     input.visits = std::move(shared.visits);
     input.selfTests = std::move(shared.selfTests);
-    auto instruments = instrumentsOf(m_database, input.facts);
-    if (!instruments)
-        return failure(instruments.error());
-    input.instruments = std::move(*instruments);
+    LOOPWRIGHT_ASSIGN(auto instruments, instrumentsOf(m_database, input.facts));
+    input.instruments = std::move(instruments);
     return input;
 }
 

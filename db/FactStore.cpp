@@ -96,9 +96,7 @@ Result<QStringList> FactStore::openOrdersUsing(const QString &instrument) const
 
 Result<bool> FactStore::add(Transaction &transaction, const Fact &fact)
 {
-    const auto subject = OrderStore(transaction.database()).subjectOf(fact.order);
-    if (!subject)
-        return failure(subject.error());
+    LOOPWRIGHT_ASSIGN(const auto subject, OrderStore(transaction.database()).subjectOf(fact.order));
     const QByteArray content = canonicalJson(fact.toJson());
     const QString digest = sha256Hex(content);
     Statement known(transaction, "fact.digest");
@@ -122,7 +120,7 @@ Result<bool> FactStore::add(Transaction &transaction, const Fact &fact)
         .bindBytes("content", content)
         .bind("digest", digest);
     LOOPWRIGHT_TRY(add.insert());
-    transaction.seal(*subject, {"fact", fact.id, digest});
+    transaction.seal(subject, {"fact", fact.id, digest});
     return true;
 }
 

@@ -67,16 +67,12 @@ private:
 
 Result<void> Check::followChains()
 {
-    const auto all = EventStore(m_database).count();
-    if (!all)
-        return failure(all.error());
+    LOOPWRIGHT_ASSIGN(const auto all, EventStore(m_database).count());
     Statement statement(m_database, "event.all");
     std::optional<HistoryChain> chain;
     for (;;) {
-        const auto more = statement.next();
+        LOOPWRIGHT_ASSIGN(const auto more, statement.next());
         if (!more)
-            return failure(more.error());
-        if (!*more)
             break;
         const Event event = EventStore::read(statement);
         if (!chain || chain->subject() != event.subject) {
@@ -90,7 +86,7 @@ Result<void> Check::followChains()
         else if (wrong)
             addLink(event.subject, event.sequence, "event " + *wrong);
         const qint64 done = ++m_findings.events;
-        if (m_progress && done % 4096 == 0 && !m_progress(done, *all))
+        if (m_progress && done % 4096 == 0 && !m_progress(done, all))
             return failure(ErrorCode::Refused, "was cancelled");
     }
     return chain ? endChain(*chain) : Result<void>();
@@ -98,13 +94,11 @@ Result<void> Check::followChains()
 
 Result<void> Check::endChain(const HistoryChain &chain)
 {
-    const auto head = EventStore(m_database).chainOf(chain.subject());
-    if (!head)
-        return failure(head.error());
-    if (head->head() != chain.head() || head->length() != chain.length())
+    LOOPWRIGHT_ASSIGN(const auto head, EventStore(m_database).chainOf(chain.subject()));
+    if (head.head() != chain.head() || head.length() != chain.length())
         addLink(chain.subject(), chain.length(),
                 QString("the chain should end with event %1, and ends with this one otherwise")
-                    .arg(head->length()));
+                    .arg(head.length()));
     return {};
 }
 
@@ -124,10 +118,8 @@ Result<void> Check::compareContents(std::string_view label)
     const bool isDocument = label == "history.register"; // not stored, so not canonical yet
     Statement statement(m_database, label);
     while (!full()) {
-        const auto more = statement.next();
+        LOOPWRIGHT_ASSIGN(const auto more, statement.next());
         if (!more)
-            return failure(more.error());
-        if (!*more)
             return {};
         const QString digest = isDocument ? digestOf(statement.json("content"))
                                           : sha256Hex(statement.bytes("content"));
@@ -157,10 +149,8 @@ Result<void> Check::compareSeals()
 {
     Statement statement(m_database, "history.disagreements");
     while (!full()) {
-        const auto more = statement.next();
+        LOOPWRIGHT_ASSIGN(const auto more, statement.next());
         if (!more)
-            return failure(more.error());
-        if (!*more)
             return {};
         const QString row = statement.text("row");
         const QString id = statement.text("id");

@@ -35,10 +35,8 @@ Result<void> addCalibration(Transaction &transaction, const QString &key,
     const QString digest =
         digestOf(QJsonObject{{"instrument", key}, {"calibrated_on", on}, {"calibration_due", due}});
     Statement known(transaction, "instrument.has_calibration");
-    const auto there = known.bind("digest", digest).next();
-    if (!there)
-        return failure(there.error());
-    if (*there)
+    LOOPWRIGHT_ASSIGN(const auto there, known.bind("digest", digest).next());
+    if (there)
         return {};
     Statement add(transaction, "instrument.add_calibration");
     add.bind("instrument", key)
@@ -57,10 +55,8 @@ Result<std::optional<Instrument>> InstrumentStore::withCalibrations(qint64 id,
 {
     Statement statement(m_database, "instrument.calibrations");
     statement.bind("id", id);
-    const auto calibrations = rows(statement, readCalibration);
-    if (!calibrations)
-        return failure(calibrations.error());
-    instrument.calibrations = QList<Calibration>(calibrations->begin(), calibrations->end());
+    LOOPWRIGHT_ASSIGN(const auto calibrations, rows(statement, readCalibration));
+    instrument.calibrations = QList<Calibration>(calibrations.begin(), calibrations.end());
     return std::optional(instrument);
 }
 
@@ -68,26 +64,20 @@ Result<std::optional<Instrument>> InstrumentStore::find(const QString &key) cons
 {
     Statement statement(m_database, "instrument.find");
     statement.bind("instrument", key);
-    const auto found = firstRow(statement, readInstrument);
+    LOOPWRIGHT_ASSIGN(const auto found, firstRow(statement, readInstrument));
     if (!found)
-        return failure(found.error());
-    if (!*found)
         return std::optional<Instrument>();
-    return withCalibrations((*found)->id, (*found)->instrument);
+    return withCalibrations(found->id, found->instrument);
 }
 
 Result<std::vector<Instrument>> InstrumentStore::all() const
 {
     Statement statement(m_database, "instrument.all");
-    const auto found = rows(statement, readInstrument);
-    if (!found)
-        return failure(found.error());
+    LOOPWRIGHT_ASSIGN(const auto found, rows(statement, readInstrument));
     std::vector<Instrument> instruments;
-    for (const InstrumentRow &row : *found) {
-        const auto whole = withCalibrations(row.id, row.instrument);
-        if (!whole)
-            return failure(whole.error());
-        instruments.push_back(**whole);
+    for (const InstrumentRow &row : found) {
+        LOOPWRIGHT_ASSIGN(const auto whole, withCalibrations(row.id, row.instrument));
+        instruments.push_back(*whole);
     }
     return instruments;
 }

@@ -51,12 +51,10 @@ Result<std::vector<LimitSet>> LimitSetStore::all() const
 Result<bool> LimitSetStore::add(Transaction &transaction, const LimitSet &set)
 {
     const QByteArray content = canonicalJson(set.toJson());
-    const auto before = LimitSetStore(transaction.database()).find(set.version());
-    if (!before)
-        return failure(before.error());
-    if (*before && canonicalJson((*before)->toJson()) != content)
+    LOOPWRIGHT_ASSIGN(const auto before, LimitSetStore(transaction.database()).find(set.version()));
+    if (before && canonicalJson(before->toJson()) != content)
         return failure(ErrorCode::BadInput, "is there already with other limits", set.version());
-    if (*before)
+    if (before)
         return false;
     const QString digest = sha256Hex(content);
     Statement add(transaction, "limits.add");

@@ -46,13 +46,12 @@ private:
 
 Result<void> checkForeignKeys(SqliteConnection &connection, const QString &name)
 {
-    const auto broken = connection.text("SELECT \"table\" FROM pragma_foreign_key_check LIMIT 1");
-    if (!broken)
-        return failure(broken.error());
-    if (!broken->isEmpty())
+    LOOPWRIGHT_ASSIGN(const auto broken,
+                      connection.text("SELECT \"table\" FROM pragma_foreign_key_check LIMIT 1"));
+    if (!broken.isEmpty())
         return failure(
             ErrorCode::DatabaseTrouble,
-            QString("%1 would leave rows of %2 without what they refer to").arg(name, *broken),
+            QString("%1 would leave rows of %2 without what they refer to").arg(name, broken),
             connection.path());
     return {};
 }
@@ -63,10 +62,9 @@ Result<Migrator> Migrator::embedded()
 {
     std::vector<Migration> migrations;
     for (const QString &file : embeddedSqlFiles("migrations")) {
-        const auto migration = readMigration(file, embeddedSql("migrations/" + file));
-        if (!migration)
-            return failure(migration.error());
-        migrations.push_back(*migration);
+        LOOPWRIGHT_ASSIGN(const auto migration,
+                          readMigration(file, embeddedSql("migrations/" + file)));
+        migrations.push_back(migration);
     }
     return of(std::move(migrations));
 }
@@ -84,14 +82,12 @@ Result<Migrator> Migrator::of(std::vector<Migration> migrations)
 
 Result<Migrator::Outcome> Migrator::look(SqliteConnection &connection) const
 {
-    const auto version = connection.number("PRAGMA user_version");
-    if (!version)
-        return failure(version.error());
-    if (*version == 0)
+    LOOPWRIGHT_ASSIGN(const auto version, connection.number("PRAGMA user_version"));
+    if (version == 0)
         return Outcome::Created;
-    if (*version < newest())
+    if (version < newest())
         return Outcome::Older;
-    if (*version == newest())
+    if (version == newest())
         return Outcome::Current;
     const auto readableFrom =
         connection.number("SELECT value FROM meta WHERE key = 'readable_from'");
@@ -105,19 +101,15 @@ Result<Migrator::Outcome> Migrator::apply(SqliteConnection &connection,
     const auto seen = look(connection);
     if (!seen || (*seen != Outcome::Created && *seen != Outcome::Older))
         return seen;
-    const auto version = connection.number("PRAGMA user_version");
-    if (!version)
-        return failure(version.error());
+    LOOPWRIGHT_ASSIGN(const auto version, connection.number("PRAGMA user_version"));
     if (*seen == Outcome::Older)
-        LOOPWRIGHT_TRY(beforeFirst(int(*version) + 1));
+        LOOPWRIGHT_TRY(beforeFirst(int(version) + 1));
     bool applied = false;
     for (const Migration &migration : m_migrations) {
-        if (migration.number <= *version)
+        if (migration.number <= version)
             continue;
-        const auto done = applyOne(connection, migration);
-        if (!done)
-            return failure(done.error());
-        applied = applied || *done;
+        LOOPWRIGHT_ASSIGN(const auto done, applyOne(connection, migration));
+        applied = applied || done;
     }
     if (!applied)
         return Outcome::Current;
@@ -126,20 +118,16 @@ Result<Migrator::Outcome> Migrator::apply(SqliteConnection &connection,
 
 Result<bool> Migrator::applyOne(SqliteConnection &connection, const Migration &migration) const
 {
-    const auto pieces = splitSqlScript(migration.script, migration.name);
-    if (!pieces)
-        return failure(pieces.error());
+    LOOPWRIGHT_ASSIGN(const auto pieces, splitSqlScript(migration.script, migration.name));
     // A migration that builds a table anew drops the old one; the references are checked at the
     // end.
     LOOPWRIGHT_TRY(connection.run("PRAGMA foreign_keys = OFF", "foreign keys"));
     const Step step(connection);
     LOOPWRIGHT_TRY(connection.run("BEGIN IMMEDIATE", "migration"));
-    const auto version = connection.number("PRAGMA user_version");
-    if (!version)
-        return failure(version.error());
-    if (*version >= migration.number)
+    LOOPWRIGHT_ASSIGN(const auto version, connection.number("PRAGMA user_version"));
+    if (version >= migration.number)
         return false; // another program was faster
-    for (const SqlPiece &piece : *pieces) {
+    for (const SqlPiece &piece : pieces) {
         if (auto done = connection.run(piece.sql, migration.name); !done) {
             Error error = done.error();
             error.message += QString(" (%1 line %2)").arg(migration.name).arg(piece.line);

@@ -130,12 +130,10 @@ OrderStore::eachOpen(const std::function<Result<void>(const StoredOrder &)> &vis
 {
     Statement statement(m_database, "order.open");
     for (;;) {
-        const auto order = firstRow(statement, readStoredOrder);
+        LOOPWRIGHT_ASSIGN(const auto order, firstRow(statement, readStoredOrder));
         if (!order)
-            return failure(order.error());
-        if (!*order)
             return {};
-        LOOPWRIGHT_TRY(visit(**order));
+        LOOPWRIGHT_TRY(visit(*order));
     }
 }
 
@@ -154,10 +152,8 @@ Result<QString> OrderStore::subjectOf(const QString &number) const
 
 Result<void> OrderStore::put(Transaction &transaction, const ServiceOrder &order, bool held)
 {
-    const auto before = OrderStore(transaction.database()).find(order.number);
-    if (!before)
-        return failure(before.error());
-    const StoredOrder stored = before->value_or(StoredOrder());
+    LOOPWRIGHT_ASSIGN(const auto before, OrderStore(transaction.database()).find(order.number));
+    const StoredOrder stored = before.value_or(StoredOrder());
     const auto newUuid = [] { return QUuid::createUuid().toString(QUuid::WithoutBraces); };
     Statement circuit(transaction, "circuit.add");
     circuit.bind("uuid", newUuid()).bind("circuit_number", order.circuit);
@@ -165,7 +161,7 @@ Result<void> OrderStore::put(Transaction &transaction, const ServiceOrder &order
     const QByteArray content = canonicalJson(order.toJson());
     const QString digest = digestOf(content, held, stored.status);
     Statement put(transaction, "order.put");
-    put.bind("uuid", *before ? stored.uuid : newUuid())
+    put.bind("uuid", before ? stored.uuid : newUuid())
         .bind("order_number", order.number)
         .bind("circuit_number", order.circuit)
         .bind("office", order.office)
@@ -178,7 +174,7 @@ Result<void> OrderStore::put(Transaction &transaction, const ServiceOrder &order
         .bindBytes("content", content)
         .bind("digest", digest);
     LOOPWRIGHT_TRY(put.run());
-    if (*before)
+    if (before)
         LOOPWRIGHT_TRY(removeTerminals(transaction, order.number));
     LOOPWRIGHT_TRY(addTerminals(transaction, order));
     transaction.seal(circuitSubject(order.circuit), {"order", order.number, digest});
@@ -188,9 +184,7 @@ Result<void> OrderStore::put(Transaction &transaction, const ServiceOrder &order
 Result<void> OrderStore::setStatus(Transaction &transaction, const QString &number,
                                    OrderStatus status)
 {
-    const auto subject = OrderStore(transaction.database()).subjectOf(number);
-    if (!subject)
-        return failure(subject.error());
+    LOOPWRIGHT_ASSIGN(const auto subject, OrderStore(transaction.database()).subjectOf(number));
     Statement find(transaction, "order.find");
     find.bind("order_number", number);
     const auto before = firstRow(find, [](const Statement &row) {
@@ -207,7 +201,7 @@ Result<void> OrderStore::setStatus(Transaction &transaction, const QString &numb
         .bind("held", held)
         .bind("digest", digest);
     LOOPWRIGHT_TRY(set.run());
-    transaction.seal(*subject, {"order", number, digest});
+    transaction.seal(subject, {"order", number, digest});
     return {};
 }
 

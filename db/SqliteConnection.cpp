@@ -98,10 +98,8 @@ Result<QString> SqliteConnection::text(const QByteArray &sql)
 
 Result<qint64> SqliteConnection::number(const QByteArray &sql)
 {
-    const auto found = text(sql);
-    if (!found)
-        return failure(found.error());
-    return found->toLongLong();
+    LOOPWRIGHT_ASSIGN(const auto found, text(sql));
+    return found.toLongLong();
 }
 
 Result<std::unique_ptr<PreparedStatement>> SqliteConnection::lend(std::string_view label,

@@ -57,9 +57,7 @@ Result<void> copyPages(SqliteConnection &source, SqliteConnection &target,
         return failure(
             sqliteError(code, QString::fromUtf8(sqlite3_errstr(code)), target.path(), "copy"));
     // The copy says of itself that it keeps a journal beside it, as its source does.
-    const auto mode = target.text("PRAGMA journal_mode = DELETE");
-    if (!mode)
-        return failure(mode.error());
+    LOOPWRIGHT_TRY(target.text("PRAGMA journal_mode = DELETE"));
     return {};
 }
 
@@ -67,10 +65,9 @@ Result<void> copyInto(SqliteConnection &source, const QString &toPath, const Cop
 {
     const ReadSnapshot snapshot(source);
     LOOPWRIGHT_TRY(snapshot.result());
-    const auto target = SqliteConnection::open(toPath, SqliteConnection::Mode::ReadWrite);
-    if (!target)
-        return failure(target.error());
-    return copyPages(source, **target, progress);
+    LOOPWRIGHT_ASSIGN(const auto target,
+                      SqliteConnection::open(toPath, SqliteConnection::Mode::ReadWrite));
+    return copyPages(source, *target, progress);
 }
 
 } // namespace

@@ -197,10 +197,8 @@ Result<bool> Statement::next()
 Result<qint64> Statement::run()
 {
     for (;;) {
-        const auto more = next();
+        LOOPWRIGHT_ASSIGN(const auto more, next());
         if (!more)
-            return failure(more.error());
-        if (!*more)
             return sqlite3_changes64(m_connection->handle());
     }
 }

@@ -129,10 +129,8 @@ auto rows(Statement &statement, Map map)
 {
     std::vector<std::invoke_result_t<Map, const Statement &>> found;
     for (;;) {
-        const auto more = statement.next();
+        LOOPWRIGHT_ASSIGN(const auto more, statement.next());
         if (!more)
-            return failure(more.error());
-        if (!*more)
             return found;
         found.push_back(map(statement));
     }
@@ -144,10 +142,8 @@ auto firstRow(Statement &statement, Map map)
     -> Result<std::optional<std::invoke_result_t<Map, const Statement &>>>
 {
     using Value = std::invoke_result_t<Map, const Statement &>;
-    const auto more = statement.next();
+    LOOPWRIGHT_ASSIGN(const auto more, statement.next());
     if (!more)
-        return failure(more.error());
-    if (!*more)
         return std::optional<Value>();
     std::optional<Value> value = map(statement);
     if (statement.trouble())

@@ -33,10 +33,8 @@ Result<void> exportTable(const Database &database, const QString &table,
     const QStringList columns = statement.columnNames();
     LOOPWRIGHT_TRY(take(columns));
     for (;;) {
-        const auto more = statement.next();
+        LOOPWRIGHT_ASSIGN(const auto more, statement.next());
         if (!more)
-            return failure(more.error());
-        if (!*more)
             return {};
         QStringList row;
         for (const QString &column : columns)

@@ -104,10 +104,8 @@ Result<void> Transaction::append(Event event)
         event.addSeals(seals->second);
         m_seals.erase(seals);
     }
-    const auto known = EventStore(*m_database).chainOf(event.subject);
-    if (!known)
-        return failure(known.error());
-    HistoryChain chain = *known;
+    LOOPWRIGHT_ASSIGN(const auto known, EventStore(*m_database).chainOf(event.subject));
+    HistoryChain chain = known;
     event = chain.append(event);
     Statement add(*this, "event.add");
     add.bind("subject", event.subject)

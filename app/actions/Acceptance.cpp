@@ -15,47 +15,35 @@ namespace loopwright {
 
 Result<DecisionInput> evidenceOf(Records &records, const StoredOrder &stored)
 {
-    const auto limits = limitsFor(records, stored);
-    if (!limits)
-        return failure(limits.error());
-    return EvidenceStore(records.database()).of(stored, limits->version());
+    LOOPWRIGHT_ASSIGN(const auto limits, limitsFor(records, stored));
+    return EvidenceStore(records.database()).of(stored, limits.version());
 }
 
 Result<DecisionInput> evidenceOf(Records &records, const QString &orderNumber)
 {
-    const auto stored = orderOf(records.database(), orderNumber);
-    if (!stored)
-        return failure(stored.error());
-    return evidenceOf(records, *stored);
+    LOOPWRIGHT_ASSIGN(const auto stored, orderOf(records.database(), orderNumber));
+    return evidenceOf(records, stored);
 }
 
 Result<Decision> decisionOf(Records &records, const DecisionInput &input)
 {
-    const auto limits = limitSet(records, input.limitSet);
-    if (!limits)
-        return failure(limits.error());
-    return decide(input, *limits);
+    LOOPWRIGHT_ASSIGN(const auto limits, limitSet(records, input.limitSet));
+    return decide(input, limits);
 }
 
 Result<Decision> decisionNow(Records &records, const QString &orderNumber)
 {
-    const auto input = evidenceOf(records, orderNumber);
-    if (!input)
-        return failure(input.error());
-    return decisionOf(records, *input);
+    LOOPWRIGHT_ASSIGN(const auto input, evidenceOf(records, orderNumber));
+    return decisionOf(records, input);
 }
 
 Result<bool> storeDecision(Records &records, Transaction &transaction, const QString &orderNumber,
                            Decision &decision)
 {
-    const auto input = evidenceOf(records, orderNumber);
-    if (!input)
-        return failure(input.error());
-    auto decided = decisionOf(records, *input);
-    if (!decided)
-        return failure(decided.error());
-    decision = std::move(*decided);
-    return DecisionStore::add(transaction, decision, *input, records.now());
+    LOOPWRIGHT_ASSIGN(const auto input, evidenceOf(records, orderNumber));
+    LOOPWRIGHT_ASSIGN(auto decided, decisionOf(records, input));
+    decision = std::move(decided);
+    return DecisionStore::add(transaction, decision, input, records.now());
 }
 
 namespace {
@@ -88,10 +76,8 @@ Result<void> checkException(Records &records, const Decision &decision,
                            QString("%1 needs no exception: it is %2.")
                                .arg(criterion->name, toText(criterion->outcome).replace('_', ' ')));
     }
-    const auto people = PersonStore(records.database()).all();
-    if (!people)
-        return failure(people.error());
-    for (const Person &person : *people)
+    LOOPWRIGHT_ASSIGN(const auto people, PersonStore(records.database()).all());
+    for (const Person &person : people)
         if ((person.key == records.by() || person.name == records.by()) &&
             person.role != Role::Supervisor)
             return failure(ErrorCode::Refused,
@@ -104,40 +90,28 @@ Result<void> checkException(Records &records, const Decision &decision,
 
 Result<Decision> decideOrder(Records &records, const QString &orderNumber)
 {
-    auto transaction = Transaction::begin(records.database());
-    if (!transaction)
-        return failure(transaction.error());
-    const auto stored = orderOf(records.database(), orderNumber);
-    if (!stored)
-        return failure(stored.error());
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    LOOPWRIGHT_ASSIGN(const auto stored, orderOf(records.database(), orderNumber));
     Decision decision;
-    const auto isNew = storeDecision(records, *transaction, orderNumber, decision);
-    if (!isNew)
-        return failure(isNew.error());
-    if (*isNew) {
-        LOOPWRIGHT_TRY(refreshState(records, *transaction, orderNumber));
-        LOOPWRIGHT_TRY(transaction->commit(
-            orderEvent(records, stored->order, "decided", decisionDetail(decision))));
+    LOOPWRIGHT_ASSIGN(const auto isNew, storeDecision(records, transaction, orderNumber, decision));
+    if (isNew) {
+        LOOPWRIGHT_TRY(refreshState(records, transaction, orderNumber));
+        LOOPWRIGHT_TRY(transaction.commit(
+            orderEvent(records, stored.order, "decided", decisionDetail(decision))));
     }
     return decision;
 }
 
 Result<Decision> decideAgain(Records &records, const QString &decisionId)
 {
-    const auto stored = DecisionStore(records.database()).find(decisionId);
+    LOOPWRIGHT_ASSIGN(const auto stored, DecisionStore(records.database()).find(decisionId));
     if (!stored)
-        return failure(stored.error());
-    if (!*stored)
         return failure(ErrorCode::NotFound,
                        QString("There is no decision \"%1\".").arg(decisionId.left(60)));
-    const auto object = parseJsonObject((*stored)->input, "decision " + decisionId);
-    if (!object)
-        return failure(object.error());
-    const auto input = DecisionInput::fromJson(*object, "decision " + decisionId);
-    if (!input)
-        return failure(input.error());
-    auto again = decisionOf(records, *input);
-    if (again && canonicalJson(again->toJson()) != (*stored)->result)
+    LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(stored->input, "decision " + decisionId));
+    LOOPWRIGHT_ASSIGN(const auto input, DecisionInput::fromJson(object, "decision " + decisionId));
+    auto again = decisionOf(records, input);
+    if (again && canonicalJson(again->toJson()) != stored->result)
         return failure(ErrorCode::Refused,
                        QString("Decided again, %1 ends otherwise than it was stored: look at the "
                                "history of the records.")
@@ -148,21 +122,13 @@ Result<Decision> decideAgain(Records &records, const QString &decisionId)
 Result<Decision> acceptWithException(Records &records, const QString &orderNumber,
                                      const QStringList &criteriaKeys, const QString &because)
 {
-    auto transaction = Transaction::begin(records.database());
-    if (!transaction)
-        return failure(transaction.error());
-    const auto stored = orderOf(records.database(), orderNumber);
-    if (!stored)
-        return failure(stored.error());
-    const auto before = decisionNow(records, orderNumber);
-    if (!before)
-        return failure(before.error());
-    LOOPWRIGHT_TRY(checkException(records, *before, criteriaKeys, because));
-    const auto facts = FactStore(records.database()).ofOrder(orderNumber);
-    if (!facts)
-        return failure(facts.error());
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    LOOPWRIGHT_ASSIGN(const auto stored, orderOf(records.database(), orderNumber));
+    LOOPWRIGHT_ASSIGN(const auto before, decisionNow(records, orderNumber));
+    LOOPWRIGHT_TRY(checkException(records, before, criteriaKeys, because));
+    LOOPWRIGHT_ASSIGN(const auto facts, FactStore(records.database()).ofOrder(orderNumber));
     QStringList known;
-    for (const Fact &fact : *facts)
+    for (const Fact &fact : facts)
         known << fact.id;
     const Fact exception{QUuid::createUuid().toString(QUuid::WithoutBraces),
                          records.now(),
@@ -170,18 +136,14 @@ Result<Decision> acceptWithException(Records &records, const QString &orderNumbe
                          {},
                          {},
                          ExceptionFact{criteriaKeys, because, records.by(), known}};
-    const auto added = FactStore::add(*transaction, exception);
-    if (!added)
-        return failure(added.error());
+    LOOPWRIGHT_TRY(FactStore::add(transaction, exception));
     Decision decision;
-    const auto isNew = storeDecision(records, *transaction, orderNumber, decision);
-    if (!isNew)
-        return failure(isNew.error());
-    LOOPWRIGHT_TRY(refreshState(records, *transaction, orderNumber));
+    LOOPWRIGHT_TRY(storeDecision(records, transaction, orderNumber, decision));
+    LOOPWRIGHT_TRY(refreshState(records, transaction, orderNumber));
     QJsonObject detail = decisionDetail(decision);
     detail.insert("criteria", QJsonArray::fromStringList(criteriaKeys));
     detail.insert("because", because);
-    LOOPWRIGHT_TRY(transaction->commit(orderEvent(records, stored->order, "excepted", detail)));
+    LOOPWRIGHT_TRY(transaction.commit(orderEvent(records, stored.order, "excepted", detail)));
     return decision;
 }
 

@@ -67,11 +67,9 @@ BoardRow rowOf(const BoardLine &line)
 Result<QMap<QString, int>> tally(const BoardStore &store, const BoardQuery &query,
                                  BoardStore::Tally of)
 {
-    const auto found = store.tally(query, of);
-    if (!found)
-        return failure(found.error());
+    LOOPWRIGHT_ASSIGN(const auto found, store.tally(query, of));
     QMap<QString, int> counts;
-    for (auto it = found->begin(); it != found->end(); ++it)
+    for (auto it = found.begin(); it != found.end(); ++it)
         counts.insert(it.key(), int(it.value()));
     return counts;
 }
@@ -81,24 +79,21 @@ Result<QMap<QString, int>> tally(const BoardStore &store, const BoardQuery &quer
 Result<std::vector<BoardRow>> boardRows(Records &records, const BoardFilter &filter)
 {
     LOOPWRIGHT_TRY(followLimits(records));
-    const auto lines = BoardStore(records.database())
-                           .lines(queryOf(filter, records.now().localDate()), filter.limit);
-    if (!lines)
-        return failure(lines.error());
+    LOOPWRIGHT_ASSIGN(const auto lines,
+                      BoardStore(records.database())
+                          .lines(queryOf(filter, records.now().localDate()), filter.limit));
     std::vector<BoardRow> rows;
-    rows.reserve(lines->size());
-    std::transform(lines->begin(), lines->end(), std::back_inserter(rows), rowOf);
+    rows.reserve(lines.size());
+    std::transform(lines.begin(), lines.end(), std::back_inserter(rows), rowOf);
     return rows;
 }
 
 Result<std::vector<BoardRow>> rowsAtPremises(Records &records, const QString &premises)
 {
     LOOPWRIGHT_TRY(followLimits(records));
-    const auto lines = BoardStore(records.database()).atPremises(premises);
-    if (!lines)
-        return failure(lines.error());
+    LOOPWRIGHT_ASSIGN(const auto lines, BoardStore(records.database()).atPremises(premises));
     std::vector<BoardRow> rows;
-    std::transform(lines->begin(), lines->end(), std::back_inserter(rows), rowOf);
+    std::transform(lines.begin(), lines.end(), std::back_inserter(rows), rowOf);
     return rows;
 }
 
@@ -114,25 +109,19 @@ Result<BoardCounts> boardCounts(Records &records, const BoardFilter &filter)
         {BoardStore::Tally::Office, &counts.offices},
         {BoardStore::Tally::Installer, &counts.installers}};
     for (const auto &[of, into] : tallies) {
-        auto found = tally(store, query, of);
-        if (!found)
-            return failure(found.error());
-        *into = std::move(*found);
+        LOOPWRIGHT_ASSIGN(auto found, tally(store, query, of));
+        *into = std::move(found);
     }
     const std::pair<DueFilter, const char *> dues[] = {
         {DueFilter::Late, "late"}, {DueFilter::Today, "today"}, {DueFilter::ThisWeek, "this_week"}};
     for (const auto &[due, name] : dues) {
         BoardFilter other = filter;
         other.due = due;
-        const auto found = store.count(queryOf(other, today));
-        if (!found)
-            return failure(found.error());
-        counts.due.insert(name, int(*found));
+        LOOPWRIGHT_ASSIGN(const auto found, store.count(queryOf(other, today)));
+        counts.due.insert(name, int(found));
     }
-    const auto total = store.count(query);
-    if (!total)
-        return failure(total.error());
-    counts.total = int(*total);
+    LOOPWRIGHT_ASSIGN(const auto total, store.count(query));
+    counts.total = int(total);
     return counts;
 }
 

@@ -25,19 +25,17 @@ struct Member
 
 Result<Member> memberOf(Records &records, const QString &order)
 {
-    auto about = certifying(records, order);
-    if (!about)
-        return failure(about.error());
-    const ServiceOrder &ordered = about->stored.order;
+    LOOPWRIGHT_ASSIGN(auto about, certifying(records, order));
+    const ServiceOrder &ordered = about.stored.order;
     Member member{{ordered.number,
                    ordered.circuit,
                    ordered.customer,
                    ordered.kind,
-                   about->decision.outcome,
+                   about.decision.outcome,
                    {},
                    true,
                    {}},
-                  std::move(*about)};
+                  std::move(about)};
     if (const auto may = checkMayIssue(member.about); !may) {
         if (may.error().code != ErrorCode::Refused)
             return failure(may.error());
@@ -56,41 +54,32 @@ Result<bool> workedTogether(const Database &database, const QString &order,
 {
     if (!last)
         return false;
-    const auto facts = FactStore(database).ofOrder(order);
-    if (!facts)
-        return failure(facts.error());
-    const auto work = workOn(*facts);
+    LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database).ofOrder(order));
+    const auto work = workOn(facts);
     return std::find(work.begin(), work.end(), *last) != work.end();
 }
 
 Result<std::vector<Member>> membersOf(Records &records, const QString &order)
 {
     std::vector<Member> members;
-    auto asked = memberOf(records, order);
-    if (!asked)
-        return failure(asked.error());
-    if (asked->about.stored.status == OrderStatus::Cancelled)
+    LOOPWRIGHT_ASSIGN(auto asked, memberOf(records, order));
+    if (asked.about.stored.status == OrderStatus::Cancelled)
         return failure(ErrorCode::Refused, QString("Order %1 was cancelled.").arg(order));
-    const auto work = workOn(asked->about.input.facts);
+    const auto work = workOn(asked.about.input.facts);
     const auto last = work.empty() ? std::nullopt : std::optional(work.back());
-    const auto rows = rowsAtPremises(records, asked->about.stored.order.premises);
-    if (!rows)
-        return failure(rows.error());
-    members.push_back(std::move(*asked));
-    for (const BoardRow &row : *rows) {
+    LOOPWRIGHT_ASSIGN(const auto rows, rowsAtPremises(records, asked.about.stored.order.premises));
+    members.push_back(std::move(asked));
+    for (const BoardRow &row : rows) {
         if (row.order == order)
             continue;
-        const auto together = row.status == toText(OrderStatus::Open)
-                                  ? Result<bool>(true)
-                                  : workedTogether(records.database(), row.order, last);
+        LOOPWRIGHT_ASSIGN(const auto together,
+                          row.status == toText(OrderStatus::Open)
+                              ? Result<bool>(true)
+                              : workedTogether(records.database(), row.order, last));
         if (!together)
-            return failure(together.error());
-        if (!*together)
             continue;
-        auto member = memberOf(records, row.order);
-        if (!member)
-            return failure(member.error());
-        members.push_back(std::move(*member));
+        LOOPWRIGHT_ASSIGN(auto member, memberOf(records, row.order));
+        members.push_back(std::move(member));
     }
     return members;
 }
@@ -154,13 +143,12 @@ Result<void> issueMembers(Making &making)
             making.set.without.push_back(member.line);
             continue;
         }
-        auto made = makeIssue(making.records, making.transaction, member.about,
-                              making.request.paper, signaturesFor(making, member));
-        if (!made)
-            return failure(made.error());
+        LOOPWRIGHT_ASSIGN(auto made,
+                          makeIssue(making.records, making.transaction, member.about,
+                                    making.request.paper, signaturesFor(making, member)));
         making.set.certificates.push_back(
-            {made->issued, making.add("certificate", member.line.order, made->paper.pdf)});
-        making.made.back() = std::move(*made);
+            {made.issued, making.add("certificate", member.line.order, made.paper.pdf)});
+        making.made.back() = std::move(made);
     }
     return {};
 }
@@ -176,10 +164,8 @@ Result<void> addCover(Making &making, const QString &customer)
         if (customerKey(member.line) != customer)
             continue;
         const MadeIssue *made = making.made[i] ? &*making.made[i] : nullptr;
-        auto line = coverLine(making.records, member.line, member.about, made);
-        if (!line)
-            return failure(line.error());
-        cover.lines.push_back(std::move(*line));
+        LOOPWRIGHT_ASSIGN(auto line, coverLine(making.records, member.line, member.about, made));
+        cover.lines.push_back(std::move(line));
         if (made)
             certificates.push_back(made->paper.sheet);
         if (!first.isEmpty())
@@ -189,10 +175,8 @@ Result<void> addCover(Making &making, const QString &customer)
     }
     cover.made = making.records.now();
     Sheet sheet = coverSheet(cover, making.request.paper);
-    auto pdf = coverPdf(sheet, cover.made);
-    if (!pdf)
-        return failure(pdf.error());
-    making.set.covers << making.add("cover", first, std::move(*pdf));
+    LOOPWRIGHT_ASSIGN(auto pdf, coverPdf(sheet, cover.made));
+    making.set.covers << making.add("cover", first, std::move(pdf));
     making.set.sheets.push_back(std::move(sheet));
     std::move(certificates.begin(), certificates.end(), std::back_inserter(making.set.sheets));
     return {};
@@ -215,25 +199,19 @@ Result<void> checkAnyMay(const std::vector<Member> &members)
 
 Result<std::vector<SetLine>> linesOfSet(Records &records, const QString &order)
 {
-    const auto members = membersOf(records, order);
-    if (!members)
-        return failure(members.error());
+    LOOPWRIGHT_ASSIGN(const auto members, membersOf(records, order));
     std::vector<SetLine> lines;
-    for (const Member &member : *members)
+    for (const Member &member : members)
         lines.push_back(member.line);
     return lines;
 }
 
 Result<IssuedSet> issueCertificateSet(Records &records, const SetRequest &request)
 {
-    auto transaction = Transaction::begin(records.database());
-    if (!transaction)
-        return failure(transaction.error());
-    auto members = membersOf(records, request.order);
-    if (!members)
-        return failure(members.error());
-    LOOPWRIGHT_TRY(checkAnyMay(*members));
-    Making making{records, *transaction, request, std::move(*members), {}, {}, {}};
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    LOOPWRIGHT_ASSIGN(auto members, membersOf(records, request.order));
+    LOOPWRIGHT_TRY(checkAnyMay(members));
+    Making making{records, transaction, request, std::move(members), {}, {}, {}};
     making.set.premises = making.members.front().about.stored.order.premises;
     LOOPWRIGHT_TRY(issueMembers(making));
     QStringList customers;
@@ -248,7 +226,7 @@ Result<IssuedSet> issueCertificateSet(Records &records, const SetRequest &reques
     for (const auto &made : making.made)
         if (made)
             events.push_back(made->event);
-    LOOPWRIGHT_TRY(transaction->commit(events));
+    LOOPWRIGHT_TRY(transaction.commit(events));
     return std::move(making.set);
 }
 

@@ -49,15 +49,12 @@ Result<QString> visitText(Records &records, const Certifying &about)
     if (work.empty())
         return QString();
     const LastWork &last = work.back();
-    const auto visits =
-        EvidenceStore(records.database()).visitsTo(about.stored.order, about.input.facts, last.day);
-    if (!visits)
-        return failure(visits.error());
-    const auto person = PersonStore(records.database()).find(last.installer);
-    if (!person)
-        return failure(person.error());
-    QStringList parts{longDate(last.day), hoursText(*visits, last),
-                      *person ? (*person)->name : last.installer};
+    LOOPWRIGHT_ASSIGN(const auto visits,
+                      EvidenceStore(records.database())
+                          .visitsTo(about.stored.order, about.input.facts, last.day));
+    LOOPWRIGHT_ASSIGN(const auto person, PersonStore(records.database()).find(last.installer));
+    QStringList parts{longDate(last.day), hoursText(visits, last),
+                      person ? person->name : last.installer};
     parts.removeAll(QString());
     return parts.join(", ");
 }
@@ -76,24 +73,18 @@ std::vector<LastWork> workOn(const std::vector<Fact> &facts)
 Result<void> putHead(Records &records, const Certifying &about, CoverContent &cover)
 {
     const ServiceOrder &order = about.stored.order;
-    const auto guard = guardOf(records.database(), order.office);
-    if (!guard)
-        return failure(guard.error());
-    auto visit = visitText(records, about);
-    if (!visit)
-        return failure(visit.error());
-    cover.customer = guard->cover(order.customer);
-    cover.premises = guard->cover(order.premises);
-    cover.visit = std::move(*visit);
+    LOOPWRIGHT_ASSIGN(const auto guard, guardOf(records.database(), order.office));
+    LOOPWRIGHT_ASSIGN(auto visit, visitText(records, about));
+    cover.customer = guard.cover(order.customer);
+    cover.premises = guard.cover(order.premises);
+    cover.visit = std::move(visit);
     return {};
 }
 
 Result<CoverLine> coverLine(Records &records, const SetLine &line, const Certifying &about,
                             const MadeIssue *made)
 {
-    const auto guard = guardOf(records.database(), about.stored.order.office);
-    if (!guard)
-        return failure(guard.error());
+    LOOPWRIGHT_ASSIGN(const auto guard, guardOf(records.database(), about.stored.order.office));
     CoverLine cover;
     cover.order = line.order;
     cover.circuit = line.circuit;
@@ -112,7 +103,7 @@ Result<CoverLine> coverLine(Records &records, const SetLine &line, const Certify
         cover.stage = station ? stationName(*station) : QString();
         // In the customer's words: the trade's may name the circuit of somebody else.
         const CriterionResult *open = about.decision.firstOpen();
-        cover.reason = open ? plainMeaning(*open) : guard->cover(line.why);
+        cover.reason = open ? plainMeaning(*open) : guard.cover(line.why);
     }
     return cover;
 }

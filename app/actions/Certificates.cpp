@@ -6,35 +6,24 @@ namespace loopwright {
 
 Result<IssuedCertificate> issueCertificate(Records &records, const IssueRequest &request)
 {
-    auto transaction = Transaction::begin(records.database());
-    if (!transaction)
-        return failure(transaction.error());
-    const auto about = certifying(records, request.order);
-    if (!about)
-        return failure(about.error());
-    auto made = makeIssue(records, *transaction, *about, request.paper, request.signatures);
-    if (!made)
-        return failure(made.error());
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    LOOPWRIGHT_ASSIGN(const auto about, certifying(records, request.order));
+    LOOPWRIGHT_ASSIGN(auto made,
+                      makeIssue(records, transaction, about, request.paper, request.signatures));
     if (request.deliver)
-        LOOPWRIGHT_TRY(request.deliver(made->paper.pdf));
-    LOOPWRIGHT_TRY(transaction->commit(made->event));
-    return std::move(made->issued);
+        LOOPWRIGHT_TRY(request.deliver(made.paper.pdf));
+    LOOPWRIGHT_TRY(transaction.commit(made.event));
+    return std::move(made.issued);
 }
 
 Result<CertificateContent> previewCertificate(Records &records, const QString &order,
                                               const Signatures &signatures)
 {
-    const auto about = certifying(records, order);
-    if (!about)
-        return failure(about.error());
-    LOOPWRIGHT_TRY(checkMayIssue(*about));
-    auto content = contentNow(records, *about, signatures);
-    if (!content)
-        return content;
-    auto stands = standingCertificate(records, order, *content);
-    if (!stands)
-        return failure(stands.error());
-    return stands->has_value() ? std::move(**stands) : std::move(*content);
+    LOOPWRIGHT_ASSIGN(const auto about, certifying(records, order));
+    LOOPWRIGHT_TRY(checkMayIssue(about));
+    LOOPWRIGHT_ASSIGN(auto content, contentNow(records, about, signatures));
+    LOOPWRIGHT_ASSIGN(auto stands, standingCertificate(records, order, content));
+    return stands.has_value() ? std::move(*stands) : std::move(content);
 }
 
 QJsonObject IssuedCertificate::toJson() const

@@ -38,15 +38,11 @@ Result<std::vector<DayJob>> jobsOfDay(Records &records, const QString &installer
     filter.installer = installer;
     filter.dueBefore = day.addDays(1);
     filter.open = true;
-    const auto rows = boardRows(records, filter);
-    if (!rows)
-        return failure(rows.error());
+    LOOPWRIGHT_ASSIGN(const auto rows, boardRows(records, filter));
     std::vector<DayJob> jobs;
-    for (const BoardRow &row : *rows) {
-        const auto view = showOrder(records, row.order);
-        if (!view)
-            return failure(view.error());
-        jobs.push_back(dayJobOf(*view));
+    for (const BoardRow &row : rows) {
+        LOOPWRIGHT_ASSIGN(const auto view, showOrder(records, row.order));
+        jobs.push_back(dayJobOf(view));
     }
     // "09:00-11:00" sorts as text; who comes at any time comes when there is time.
     std::ranges::stable_sort(jobs, {}, [](const DayJob &job) {
@@ -59,19 +55,15 @@ Result<DaySheet> daySheet(Records &records, const QString &installer, QDate day,
 {
     QString name;
     if (!installer.isEmpty()) {
-        const auto person = PersonStore(records.database()).find(installer);
+        LOOPWRIGHT_ASSIGN(const auto person, PersonStore(records.database()).find(installer));
         if (!person)
-            return failure(person.error());
-        if (!*person)
             return failure(ErrorCode::NotFound,
                            QString("There is no installer \"%1\" in the register.").arg(installer));
-        name = (*person)->name;
+        name = person->name;
     }
-    const auto jobs = jobsOfDay(records, installer, day);
-    if (!jobs)
-        return failure(jobs.error());
-    DaySheet made{dayList(name, day, *jobs, paper), {}};
-    for (const DayJob &job : *jobs)
+    LOOPWRIGHT_ASSIGN(const auto jobs, jobsOfDay(records, installer, day));
+    DaySheet made{dayList(name, day, jobs, paper), {}};
+    for (const DayJob &job : jobs)
         made.orders << job.order;
     return made;
 }

@@ -67,13 +67,11 @@ Event orderEvent(const Records &records, const ServiceOrder &order, const QStrin
 
 Result<StoredOrder> orderOf(const Database &database, const QString &number)
 {
-    auto stored = OrderStore(database).find(number);
+    LOOPWRIGHT_ASSIGN(auto stored, OrderStore(database).find(number));
     if (!stored)
-        return failure(stored.error());
-    if (!*stored)
         return failure(ErrorCode::NotFound,
                        QString("There is no order \"%1\".").arg(number.left(60)));
-    return std::move(**stored);
+    return std::move(*stored);
 }
 
 Result<void> checkReason(const QString &because, const QString &needed)
@@ -92,13 +90,11 @@ namespace {
 /// others are too.
 Result<void> noteBoardLimits(Transaction &transaction, const QString &version)
 {
-    const auto noted = MetaStore(transaction.database()).boardLimits();
+    LOOPWRIGHT_ASSIGN(const auto noted, MetaStore(transaction.database()).boardLimits());
     if (!noted)
-        return failure(noted.error());
-    if (!*noted)
         return MetaStore::putBoardLimits(transaction, version);
-    return **noted == version || (*noted)->isEmpty() ? Result<void>()
-                                                     : MetaStore::putBoardLimits(transaction, {});
+    return *noted == version || noted->isEmpty() ? Result<void>()
+                                                 : MetaStore::putBoardLimits(transaction, {});
 }
 
 } // namespace
@@ -107,50 +103,37 @@ Result<void> refreshState(Records &records, Transaction &transaction, const QStr
                           const std::vector<OrderChange> &pending)
 {
     const Database &database = transaction.database();
-    const auto stored = orderOf(database, orderNumber);
-    if (!stored)
-        return failure(stored.error());
-    const auto limits = limitsFor(records, *stored);
-    if (!limits)
-        return failure(limits.error());
-    if (stored->status == OrderStatus::Open)
-        LOOPWRIGHT_TRY(noteBoardLimits(transaction, limits->version()));
-    auto input = EvidenceStore(database).of(*stored, limits->version());
-    if (!input)
-        return failure(input.error());
-    input->changes.insert(input->changes.end(), pending.begin(), pending.end());
-    const auto certificates = CertificateStore(database).ofOrder(orderNumber);
-    if (!certificates)
-        return failure(certificates.error());
-    const Decision decision = decide(*input, *limits);
-    const bool finished = stored->status != OrderStatus::Open || !certificates->empty();
+    LOOPWRIGHT_ASSIGN(const auto stored, orderOf(database, orderNumber));
+    LOOPWRIGHT_ASSIGN(const auto limits, limitsFor(records, stored));
+    if (stored.status == OrderStatus::Open)
+        LOOPWRIGHT_TRY(noteBoardLimits(transaction, limits.version()));
+    LOOPWRIGHT_ASSIGN(auto input, EvidenceStore(database).of(stored, limits.version()));
+    input.changes.insert(input.changes.end(), pending.begin(), pending.end());
+    LOOPWRIGHT_ASSIGN(const auto certificates, CertificateStore(database).ofOrder(orderNumber));
+    const Decision decision = decide(input, limits);
+    const bool finished = stored.status != OrderStatus::Open || !certificates.empty();
     OrderState state;
-    state.stage = stageOf(decision, *input, finished);
+    state.stage = stageOf(decision, input, finished);
     state.outcome = decision.outcome;
     state.reason = whyNot(decision);
-    state.facts = int(input->facts.size());
+    state.facts = int(input.facts.size());
     state.runs = int(decision.runs.size());
-    return BoardStore::put(transaction, stored->order, state);
+    return BoardStore::put(transaction, stored.order, state);
 }
 
 Result<std::vector<Event>> claimForHeldOrders(Records &records, Transaction &transaction)
 {
     std::vector<Event> events;
-    const auto held = OrderStore(transaction.database()).held();
-    if (!held)
-        return failure(held.error());
-    for (const StoredOrder &stored : *held) {
+    LOOPWRIGHT_ASSIGN(const auto held, OrderStore(transaction.database()).held());
+    for (const StoredOrder &stored : held) {
         if (worst(identifierFindings(stored.order)) == Severity::Error)
             continue;
-        const auto conflicts = AssignmentStore(transaction.database()).conflictsOf(stored.order);
-        if (!conflicts)
-            return failure(conflicts.error());
-        if (!conflicts->empty())
+        LOOPWRIGHT_ASSIGN(const auto conflicts,
+                          AssignmentStore(transaction.database()).conflictsOf(stored.order));
+        if (!conflicts.empty())
             continue;
         LOOPWRIGHT_TRY(OrderStore::put(transaction, stored.order, false));
-        const auto claimed = AssignmentStore::claim(transaction, stored.order);
-        if (!claimed)
-            return failure(claimed.error());
+        LOOPWRIGHT_TRY(AssignmentStore::claim(transaction, stored.order));
         LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
         events.push_back(orderEvent(records, stored.order, "order_no_longer_held", {}));
     }
@@ -160,10 +143,9 @@ Result<std::vector<Event>> claimForHeldOrders(Records &records, Transaction &tra
 Result<void> refreshOrdersUsing(Records &records, Transaction &transaction,
                                 const QString &instrument)
 {
-    const auto numbers = FactStore(transaction.database()).openOrdersUsing(instrument);
-    if (!numbers)
-        return failure(numbers.error());
-    for (const QString &number : *numbers)
+    LOOPWRIGHT_ASSIGN(const auto numbers,
+                      FactStore(transaction.database()).openOrdersUsing(instrument));
+    for (const QString &number : numbers)
         LOOPWRIGHT_TRY(refreshState(records, transaction, number));
     return {};
 }
@@ -187,11 +169,10 @@ Result<void> refreshOrdersOnVisits(Records &records, Transaction &transaction,
     if (days.empty())
         return {};
     const auto [first, last] = std::minmax_element(days.begin(), days.end());
-    const auto others =
-        FactStore(transaction.database()).otherOrdersAtPremises(order, {*first, *last});
-    if (!others)
-        return failure(others.error());
-    for (const QString &number : *others)
+    LOOPWRIGHT_ASSIGN(
+        const auto others,
+        FactStore(transaction.database()).otherOrdersAtPremises(order, {*first, *last}));
+    for (const QString &number : others)
         LOOPWRIGHT_TRY(refreshState(records, transaction, number));
     return {};
 }
@@ -204,11 +185,9 @@ Result<void> refreshBothPremises(Records &records, Transaction &transaction,
 {
     if (premisesKey(before.premises) == premisesKey(after.premises))
         return {};
-    const auto facts = FactStore(transaction.database()).ofOrder(after.number);
-    if (!facts)
-        return failure(facts.error());
-    LOOPWRIGHT_TRY(refreshOrdersOnVisits(records, transaction, before, *facts));
-    return refreshOrdersOnVisits(records, transaction, after, *facts);
+    LOOPWRIGHT_ASSIGN(const auto facts, FactStore(transaction.database()).ofOrder(after.number));
+    LOOPWRIGHT_TRY(refreshOrdersOnVisits(records, transaction, before, facts));
+    return refreshOrdersOnVisits(records, transaction, after, facts);
 }
 
 } // namespace
@@ -217,12 +196,11 @@ Result<TakenOrder> takeOrder(Records &records, Transaction &transaction, const S
                              const std::optional<StoredOrder> &before)
 {
     TakenOrder taken;
-    const auto conflicts = AssignmentStore(transaction.database()).conflictsOf(order);
-    if (!conflicts)
-        return failure(conflicts.error());
-    for (const Conflict &conflict : *conflicts)
+    LOOPWRIGHT_ASSIGN(const auto conflicts,
+                      AssignmentStore(transaction.database()).conflictsOf(order));
+    for (const Conflict &conflict : conflicts)
         taken.findings.push_back(conflictFinding(conflict));
-    taken.held = !conflicts->empty() || worst(identifierFindings(order)) == Severity::Error;
+    taken.held = !conflicts.empty() || worst(identifierFindings(order)) == Severity::Error;
     LOOPWRIGHT_TRY(OrderStore::put(transaction, order, taken.held));
     if (taken.held) {
         LOOPWRIGHT_TRY(AssignmentStore::releasePlanned(transaction, order.number));

@@ -50,10 +50,8 @@ Result<void> tellUnregistered(const Store &store, const QSet<QString> &keys, con
     QStringList sorted(keys.begin(), keys.end());
     sorted.sort();
     for (const QString &key : sorted) {
-        const auto found = store.find(key);
+        LOOPWRIGHT_ASSIGN(const auto found, store.find(key));
         if (!found)
-            return failure(found.error());
-        if (!*found)
             report.told.push_back({Severity::Warning,
                                    what + "_not_registered",
                                    QString("The %1 %2 is not registered.").arg(what, key),
@@ -129,10 +127,8 @@ Result<void> commitFacts(Records &records, Transaction &transaction, const Servi
 
 Result<RecordReport> recordFile(Records &records, const QByteArray &json, const QString &fileName)
 {
-    const auto object = parseJsonObject(json, fileName);
-    if (!object)
-        return failure(object.error());
-    auto record = readJobRecord(*object, fileName, [] { return QString(); });
+    LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(json, fileName));
+    auto record = readJobRecord(object, fileName, [] { return QString(); });
     if (!record)
         return failure(record.error());
     for (Fact &fact : record->facts)
@@ -143,21 +139,17 @@ Result<RecordReport> recordFile(Records &records, const QByteArray &json, const 
 
 Result<RecordReport> recordFacts(Records &records, JobRecord record, const QString &place)
 {
-    auto transaction = Transaction::begin(records.database());
-    if (!transaction)
-        return failure(transaction.error());
-    const auto stored = OrderStore(records.database()).find(record.order);
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).find(record.order));
     if (!stored)
-        return failure(stored.error());
-    if (!*stored)
         return failure(ErrorCode::NotFound,
                        QString("There is no order \"%1\".").arg(record.order.left(60)),
                        place + ".order");
     for (Fact &fact : record.facts)
         if (fact.id.isEmpty())
             fact.id = newId();
-    LOOPWRIGHT_TRY(checkRecord(records, record, (*stored)->order, place));
-    auto report = addFacts(*transaction, record, place);
+    LOOPWRIGHT_TRY(checkRecord(records, record, stored->order, place));
+    auto report = addFacts(transaction, record, place);
     if (!report)
         return report;
     LOOPWRIGHT_TRY(tell(records, record, *report));
@@ -167,8 +159,8 @@ Result<RecordReport> recordFacts(Records &records, JobRecord record, const QStri
     for (const Fact &fact : record.facts)
         if (report->added.contains(fact.id))
             kinds << fact.kind();
-    LOOPWRIGHT_TRY(commitFacts(records, *transaction, (*stored)->order, record.facts,
-                               "facts_recorded", {{"kinds", kinds}}));
+    LOOPWRIGHT_TRY(commitFacts(records, transaction, stored->order, record.facts, "facts_recorded",
+                               {{"kinds", kinds}}));
     return report;
 }
 
@@ -187,9 +179,7 @@ QJsonObject RecordReport::toJson() const
 Result<QString> voidFact(Records &records, const QString &factId, const QString &because)
 {
     LOOPWRIGHT_TRY(checkReason(because, "A fact is voided with a reason."));
-    auto transaction = Transaction::begin(records.database());
-    if (!transaction)
-        return failure(transaction.error());
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     const QString id = QUuid::fromString(factId).toString(QUuid::WithoutBraces);
     const auto fact = FactStore(records.database()).find(id);
     if (!fact)
@@ -199,20 +189,14 @@ Result<QString> voidFact(Records &records, const QString &factId, const QString 
                        QString("There is no fact \"%1\".").arg(factId.left(60)));
     if ((*fact)->as<VoidFact>())
         return failure(ErrorCode::Refused, "A void is not voided; record the fact anew.");
-    const auto before = FactStore(records.database()).voidOf(id);
-    if (!before)
-        return failure(before.error());
-    if (*before)
+    LOOPWRIGHT_ASSIGN(const auto before, FactStore(records.database()).voidOf(id));
+    if (before)
         return failure(ErrorCode::Refused, "The fact is void already.");
-    const auto stored = orderOf(records.database(), (*fact)->order);
-    if (!stored)
-        return failure(stored.error());
+    LOOPWRIGHT_ASSIGN(const auto stored, orderOf(records.database(), (*fact)->order));
     const Fact voiding{
         newId(), records.now(), (*fact)->order, {}, {}, VoidFact{id, because, records.by()}};
-    const auto added = FactStore::add(*transaction, voiding);
-    if (!added)
-        return failure(added.error());
-    LOOPWRIGHT_TRY(commitFacts(records, *transaction, stored->order, {**fact}, "fact_voided",
+    LOOPWRIGHT_TRY(FactStore::add(transaction, voiding));
+    LOOPWRIGHT_TRY(commitFacts(records, transaction, stored.order, {**fact}, "fact_voided",
                                {{"fact", id}, {"kind", (*fact)->kind()}, {"because", because}}));
     return voiding.id;
 }
@@ -220,20 +204,16 @@ Result<QString> voidFact(Records &records, const QString &factId, const QString 
 Result<void> saveDraft(Records &records, const QString &order, const QString &part,
                        const QJsonObject &content)
 {
-    auto transaction = Transaction::begin(records.database());
-    if (!transaction)
-        return failure(transaction.error());
-    LOOPWRIGHT_TRY(DraftStore::put(*transaction, order, part, content));
-    return transaction->commitDraft();
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    LOOPWRIGHT_TRY(DraftStore::put(transaction, order, part, content));
+    return transaction.commitDraft();
 }
 
 Result<void> dropDraft(Records &records, const QString &order, const QString &part)
 {
-    auto transaction = Transaction::begin(records.database());
-    if (!transaction)
-        return failure(transaction.error());
-    LOOPWRIGHT_TRY(DraftStore::remove(*transaction, order, part));
-    return transaction->commitDraft();
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    LOOPWRIGHT_TRY(DraftStore::remove(transaction, order, part));
+    return transaction.commitDraft();
 }
 
 Result<QMap<QString, QJsonObject>> drafts(Records &records, const QString &order)

@@ -147,10 +147,8 @@ Result<void> fillCircuit(Records &records, Transaction &transaction, Inventor &i
                          qint64 circuit)
 {
     const ServiceOrder order = inventor.order(circuit);
-    const auto taken = takeOrder(records, transaction, order, std::nullopt);
-    if (!taken)
-        return failure(taken.error());
-    LOOPWRIGHT_TRY(transaction.record(taken->event));
+    LOOPWRIGHT_ASSIGN(const auto taken, takeOrder(records, transaction, order, std::nullopt));
+    LOOPWRIGHT_TRY(transaction.record(taken.event));
     const std::vector<Fact> facts = inventor.facts(order);
     for (const Fact &fact : facts)
         LOOPWRIGHT_TRY(FactStore::add(transaction, fact));
@@ -165,9 +163,7 @@ Result<void> fillCircuit(Records &records, Transaction &transaction, Inventor &i
 Result<void> fillWithInvented(Records &records, int circuits, quint64 seed,
                               const Progress &progress)
 {
-    auto transaction = Transaction::begin(records.database());
-    if (!transaction)
-        return failure(transaction.error());
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     const auto there = OrderStore(records.database()).count();
     const auto offices = OfficeStore(records.database()).all();
     if (!there)
@@ -177,13 +173,13 @@ Result<void> fillWithInvented(Records &records, int circuits, quint64 seed,
     if (*there > 0 || !offices->empty())
         return failure(ErrorCode::Refused, "Invented records go into an empty database only.");
     Inventor inventor(seed);
-    LOOPWRIGHT_TRY(fillRegister(records, *transaction, inventor));
+    LOOPWRIGHT_TRY(fillRegister(records, transaction, inventor));
     for (qint64 circuit = 0; circuit < circuits; ++circuit) {
-        LOOPWRIGHT_TRY(fillCircuit(records, *transaction, inventor, circuit));
+        LOOPWRIGHT_TRY(fillCircuit(records, transaction, inventor, circuit));
         if (circuit % circuitsBetweenReports == 0 && progress && !progress(circuit, circuits))
             return failure(ErrorCode::Refused, "The filling was stopped; nothing was changed.");
     }
-    return transaction->commit(std::vector<Event>());
+    return transaction.commit(std::vector<Event>());
 }
 
 } // namespace loopwright

@@ -8,20 +8,16 @@ namespace loopwright {
 
 Result<std::vector<Event>> orderHistory(Records &records, const QString &orderNumber)
 {
-    const auto stored = orderOf(records.database(), orderNumber);
-    if (!stored)
-        return failure(stored.error());
+    LOOPWRIGHT_TRY(orderOf(records.database(), orderNumber));
     return EventStore(records.database()).ofOrder(orderNumber);
 }
 
 Result<HistoryVerdict> verifyHistory(Records &records, const Progress &progress)
 {
-    const auto found = checkHistory(records.database(), progress);
-    if (!found)
-        return failure(found.error());
+    LOOPWRIGHT_ASSIGN(const auto found, checkHistory(records.database(), progress));
     HistoryVerdict verdict;
-    verdict.events = found->events;
-    for (const HistoryFault &fault : found->faults)
+    verdict.events = found.events;
+    for (const HistoryFault &fault : found.faults)
         verdict.broken.push_back({fault.subject, fault.event, fault.what});
     return verdict;
 }

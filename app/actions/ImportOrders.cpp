@@ -23,15 +23,11 @@ public:
 
     Result<void> prepare()
     {
-        const auto offices = OfficeStore(m_records.database()).all();
-        if (!offices)
-            return failure(offices.error());
-        for (const ServingOffice &office : *offices)
+        LOOPWRIGHT_ASSIGN(const auto offices, OfficeStore(m_records.database()).all());
+        for (const ServingOffice &office : offices)
             m_officeVariant.insert(office.key, office.protocolVariant);
-        const auto people = PersonStore(m_records.database()).all();
-        if (!people)
-            return failure(people.error());
-        for (const Person &person : *people)
+        LOOPWRIGHT_ASSIGN(const auto people, PersonStore(m_records.database()).all());
+        for (const Person &person : people)
             m_people.insert(person.key);
         return {};
     }
@@ -45,19 +41,18 @@ public:
         RowOutcome outcome{RowOutcome::Refused, std::move(reading.malformed), {}};
         if (worst(outcome.findings) == Severity::Error)
             return outcome;
-        const auto before = OrderStore(transaction.database()).find(reading.order.number);
-        if (!before)
-            return failure(before.error());
-        if (*before) {
-            if ((*before)->order == reading.order)
+        LOOPWRIGHT_ASSIGN(const auto before,
+                          OrderStore(transaction.database()).find(reading.order.number));
+        if (before) {
+            if (before->order == reading.order)
                 return RowOutcome{RowOutcome::Unchanged, {}, {}};
-            if (const QString why = whyNotChanged(**before); !why.isEmpty()) {
+            if (const QString why = whyNotChanged(*before); !why.isEmpty()) {
                 outcome.findings.push_back(
                     {Severity::Error, "order_differs", why, {}, "order_number", 0});
                 return outcome;
             }
         }
-        auto taken = takeIn(transaction, reading.order, *before, std::move(outcome));
+        auto taken = takeIn(transaction, reading.order, before, std::move(outcome));
         if (taken && taken->kind == RowOutcome::Held)
             m_heldRows.insert(reading.order.number, row.line);
         return taken;
@@ -107,15 +102,13 @@ private:
     Result<RowOutcome> takeIn(Transaction &transaction, const ServiceOrder &order,
                               const std::optional<StoredOrder> &before, RowOutcome outcome)
     {
-        const auto taken = takeOrder(m_records, transaction, order, before);
-        if (!taken)
-            return failure(taken.error());
+        LOOPWRIGHT_ASSIGN(const auto taken, takeOrder(m_records, transaction, order, before));
         m_changed = m_changed || before;
-        outcome.kind = taken->held ? RowOutcome::Held : RowOutcome::Accepted;
+        outcome.kind = taken.held ? RowOutcome::Held : RowOutcome::Accepted;
         const Findings identifiers = identifierFindings(order);
         outcome.findings.insert(outcome.findings.end(), identifiers.begin(), identifiers.end());
-        outcome.findings.insert(outcome.findings.end(), taken->findings.begin(),
-                                taken->findings.end());
+        outcome.findings.insert(outcome.findings.end(), taken.findings.begin(),
+                                taken.findings.end());
         if (!order.installer.isEmpty() && !m_people.contains(order.installer))
             outcome.findings.push_back(
                 {Severity::Warning,
@@ -124,7 +117,7 @@ private:
                  {},
                  "installer",
                  0});
-        outcome.events.push_back(taken->event);
+        outcome.events.push_back(taken.event);
         return outcome;
     }
 

@@ -90,17 +90,15 @@ Result<RowOutcome> takePerson(Records &records, const ImportOptions &options,
         return RowOutcome::refused(
             "role_unknown", "role",
             QString("\"%1\" is not one of %2").arg(role.left(40), allWords<Role>().join(", ")));
-    const auto before = PersonStore(transaction.database()).find(person.key);
-    if (!before)
-        return failure(before.error());
-    if (const auto outcome = compareWithStored(*before, person, options, "installer", person.key))
+    LOOPWRIGHT_ASSIGN(const auto before, PersonStore(transaction.database()).find(person.key));
+    if (const auto outcome = compareWithStored(before, person, options, "installer", person.key))
         return *outcome;
     LOOPWRIGHT_TRY(PersonStore::put(transaction, person));
     return RowOutcome{
         RowOutcome::Accepted,
         {},
         {registerEvent(
-            records, *before ? "person_changed" : "person_added",
+            records, before ? "person_changed" : "person_added",
             {{"installer", person.key}, {"name", person.name}, {"role", toText(person.role)}})}};
 }
 
@@ -147,21 +145,20 @@ Result<RowOutcome> takeInstrument(Records &records, const ImportOptions &options
     const auto calibration = readCalibration(table, row, outcome);
     if (!calibration)
         return outcome;
-    const auto before = InstrumentStore(transaction.database()).find(instrument.key);
-    if (!before)
-        return failure(before.error());
-    if (*before)
-        instrument.calibrations = (*before)->calibrations;
+    LOOPWRIGHT_ASSIGN(const auto before,
+                      InstrumentStore(transaction.database()).find(instrument.key));
+    if (before)
+        instrument.calibrations = before->calibrations;
     if (!instrument.calibrations.contains(*calibration))
         instrument.calibrations << *calibration;
     if (const auto same =
-            compareWithStored(*before, instrument, options, "instrument", instrument.key))
+            compareWithStored(before, instrument, options, "instrument", instrument.key))
         return *same;
     LOOPWRIGHT_TRY(InstrumentStore::put(transaction, instrument));
     LOOPWRIGHT_TRY(refreshOrdersUsing(records, transaction, instrument.key));
     return RowOutcome{RowOutcome::Accepted,
                       {},
-                      {registerEvent(records, *before ? "instrument_changed" : "instrument_added",
+                      {registerEvent(records, before ? "instrument_changed" : "instrument_added",
                                      instrument.toJson())}};
 }
 

@@ -38,22 +38,21 @@ Result<bool> ImportRun::walk(Transaction &transaction, const CsvTable &table,
     bool changed = false;
     qint64 done = 0;
     for (const CsvRow &row : table.rows) {
-        auto outcome = row.trouble.isEmpty()
-                           ? take(transaction, table, row)
-                           : Result<RowOutcome>(RowOutcome::refused(
-                                 "row_malformed", {}, "The row " + row.trouble + "."));
-        if (!outcome)
-            return failure(outcome.error());
-        for (Finding &finding : outcome->findings) {
+        LOOPWRIGHT_ASSIGN(auto outcome,
+                          row.trouble.isEmpty()
+                              ? take(transaction, table, row)
+                              : Result<RowOutcome>(RowOutcome::refused(
+                                    "row_malformed", {}, "The row " + row.trouble + ".")));
+        for (Finding &finding : outcome.findings) {
             finding.row = row.line;
             report.findings.push_back(finding);
         }
-        count(report, outcome->kind);
-        if (outcome->kind == RowOutcome::Refused)
-            keepReject(report, table, row, outcome->findings);
-        for (const Event &event : outcome->events)
+        count(report, outcome.kind);
+        if (outcome.kind == RowOutcome::Refused)
+            keepReject(report, table, row, outcome.findings);
+        for (const Event &event : outcome.events)
             LOOPWRIGHT_TRY(transaction.record(event));
-        changed = changed || !outcome->events.empty();
+        changed = changed || !outcome.events.empty();
         if (++done % rowsBetweenReports == 0 && options.progress &&
             !options.progress(done, qint64(table.rows.size())))
             return failure(ErrorCode::Refused, "The import was stopped; nothing was changed.");
@@ -65,27 +64,19 @@ Result<ImportReport> ImportRun::run(const QByteArray &csv) const
 {
     CsvLayout allowed = layout;
     allowed.ignored = options.ignoredColumns;
-    const auto table = readCsv(csv, options.fileName, allowed);
-    if (!table)
-        return failure(table.error());
-    auto transaction = Transaction::begin(records.database());
-    if (!transaction)
-        return failure(transaction.error());
+    LOOPWRIGHT_ASSIGN(const auto table, readCsv(csv, options.fileName, allowed));
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     ImportReport report;
-    const auto changed = walk(*transaction, *table, report);
-    if (!changed)
-        return failure(changed.error());
+    LOOPWRIGHT_ASSIGN(const auto changed, walk(transaction, table, report));
     if (options.allOrNothing && report.refused > 0) {
         report.refusedWhole = true;
         report.accepted = report.held = report.unchanged = 0;
         return report; // the transaction rolls back
     }
-    if (!*changed)
+    if (!changed)
         return report;
-    const auto more = finish ? finish(*transaction, report) : std::vector<Event>();
-    if (!more)
-        return failure(more.error());
-    LOOPWRIGHT_TRY(transaction->commit(*more));
+    LOOPWRIGHT_ASSIGN(const auto more, finish ? finish(transaction, report) : std::vector<Event>());
+    LOOPWRIGHT_TRY(transaction.commit(more));
     return report;
 }
 

@@ -29,18 +29,15 @@ bool saysTheSame(const QJsonObject &issued, CertificateContent now)
 
 Result<QString> nextNumber(Records &records)
 {
-    const auto station = MetaStore(records.database()).station();
-    if (!station)
-        return failure(station.error());
+    LOOPWRIGHT_ASSIGN(const auto station, MetaStore(records.database()).station());
     const int year = records.now().localDate().year();
-    const auto sequence = CertificateStore(records.database()).nextSequence(year, *station);
-    if (!sequence)
-        return failure(sequence.error());
-    if (*sequence > CertificateNumber::mostSequence)
+    LOOPWRIGHT_ASSIGN(const auto sequence,
+                      CertificateStore(records.database()).nextSequence(year, station));
+    if (sequence > CertificateNumber::mostSequence)
         return failure(ErrorCode::Refused,
                        QString("The %1 certificate numbers of this year are used up.")
                            .arg(CertificateNumber::mostSequence));
-    return CertificateNumber{year, station->toInt(), *sequence}.text();
+    return CertificateNumber{year, station.toInt(), sequence}.text();
 }
 
 /// The certificate to issue: the one that stands, or a new one.
@@ -52,19 +49,13 @@ Result<CertificateContent> chooseContent(Records &records, Transaction &transact
     if (!content)
         return content;
     const QString &order = about.stored.order.number;
-    auto stands = standingCertificate(records, order, *content);
-    if (!stands)
-        return failure(stands.error());
-    copy = stands->has_value();
+    LOOPWRIGHT_ASSIGN(auto stands, standingCertificate(records, order, *content));
+    copy = stands.has_value();
     if (copy)
-        return std::move(**stands);
-    const auto number = nextNumber(records);
-    if (!number)
-        return failure(number.error());
-    content->number = *number;
-    const auto added = DecisionStore::add(transaction, about.decision, about.input, records.now());
-    if (!added)
-        return failure(added.error());
+        return std::move(*stands);
+    LOOPWRIGHT_ASSIGN(const auto number, nextNumber(records));
+    content->number = number;
+    LOOPWRIGHT_TRY(DecisionStore::add(transaction, about.decision, about.input, records.now()));
     LOOPWRIGHT_TRY(
         CertificateStore::add(transaction, {content->number, order, about.decision.id,
                                             records.now(), content->toJson(), content->digest()}));
@@ -75,10 +66,8 @@ Result<CertificateContent> chooseContent(Records &records, Transaction &transact
 
 Result<NumberGuard> guardOf(const Database &database, const QString &office)
 {
-    const auto lines = OfficeStore(database).testLines(office);
-    if (!lines)
-        return failure(lines.error());
-    return NumberGuard(*lines);
+    LOOPWRIGHT_ASSIGN(const auto lines, OfficeStore(database).testLines(office));
+    return NumberGuard(lines);
 }
 
 Result<CertificateContent> contentNow(Records &records, const Certifying &about,
@@ -109,16 +98,10 @@ Result<CertificateContent> contentNow(Records &records, const Certifying &about,
 
 Result<Certifying> certifying(Records &records, const QString &order)
 {
-    auto stored = orderOf(records.database(), order);
-    if (!stored)
-        return failure(stored.error());
-    auto input = evidenceOf(records, *stored);
-    if (!input)
-        return failure(input.error());
-    auto decision = decisionOf(records, *input);
-    if (!decision)
-        return failure(decision.error());
-    return Certifying{std::move(*stored), std::move(*input), std::move(*decision)};
+    LOOPWRIGHT_ASSIGN(auto stored, orderOf(records.database(), order));
+    LOOPWRIGHT_ASSIGN(auto input, evidenceOf(records, stored));
+    LOOPWRIGHT_ASSIGN(auto decision, decisionOf(records, input));
+    return Certifying{std::move(stored), std::move(input), std::move(decision)};
 }
 
 Result<void> checkMayIssue(const Certifying &about)
@@ -146,21 +129,17 @@ Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Ce
     LOOPWRIGHT_TRY(checkMayIssue(about));
     MadeIssue made;
     IssuedCertificate &issued = made.issued;
-    auto content = chooseContent(records, transaction, about, signatures, issued.copy);
-    if (!content)
-        return failure(content.error());
-    const auto issues = CertificateStore(records.database()).issuesOf(content->number);
-    if (!issues)
-        return failure(issues.error());
-    auto laidOut = certificatePaper(*content, {int(issues->size()), records.now()}, paper);
-    if (!laidOut)
-        return failure(laidOut.error());
-    made.paper = std::move(*laidOut);
-    const auto added = CertificateStore::addIssue(
-        transaction, content->number, sha256Hex(made.paper.pdf), toText(paper), records.now());
-    if (!added)
-        return failure(added.error());
-    issued.content = std::move(*content);
+    LOOPWRIGHT_ASSIGN(auto content,
+                      chooseContent(records, transaction, about, signatures, issued.copy));
+    LOOPWRIGHT_ASSIGN(const auto issues,
+                      CertificateStore(records.database()).issuesOf(content.number));
+    LOOPWRIGHT_ASSIGN(auto laidOut,
+                      certificatePaper(content, {int(issues.size()), records.now()}, paper));
+    made.paper = std::move(laidOut);
+    LOOPWRIGHT_ASSIGN(const auto added, CertificateStore::addIssue(transaction, content.number,
+                                                                   sha256Hex(made.paper.pdf),
+                                                                   toText(paper), records.now()));
+    issued.content = std::move(content);
     issued.number = issued.content.number;
     issued.digest = issued.content.digest();
     issued.code = shortCode(issued.digest);
@@ -168,23 +147,20 @@ Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Ce
     LOOPWRIGHT_TRY(refreshState(records, transaction, about.stored.order.number));
     made.event = orderEvent(
         records, about.stored.order, issued.copy ? "certificate_copied" : "certificate_issued",
-        {{"certificate", issued.number}, {"digest", issued.digest}, {"issue", added->issue}});
+        {{"certificate", issued.number}, {"digest", issued.digest}, {"issue", added.issue}});
     return made;
 }
 
 Result<std::optional<CertificateContent>>
 standingCertificate(Records &records, const QString &order, const CertificateContent &now)
 {
-    const auto earlier = CertificateStore(records.database()).ofOrder(order);
-    if (!earlier)
-        return failure(earlier.error());
-    if (earlier->empty() || !saysTheSame(earlier->back().content, now))
+    LOOPWRIGHT_ASSIGN(const auto earlier, CertificateStore(records.database()).ofOrder(order));
+    if (earlier.empty() || !saysTheSame(earlier.back().content, now))
         return std::optional<CertificateContent>();
-    auto content = CertificateContent::fromJson(earlier->back().content,
-                                                "certificate " + earlier->back().number);
-    if (!content)
-        return failure(content.error());
-    return std::optional(std::move(*content));
+    LOOPWRIGHT_ASSIGN(auto content,
+                      CertificateContent::fromJson(earlier.back().content,
+                                                   "certificate " + earlier.back().number));
+    return std::optional(std::move(content));
 }
 
 } // namespace loopwright

@@ -43,13 +43,9 @@ Result<std::vector<LimitSet>> shippedLimitSets()
         QFile file(folder.filePath(name));
         if (!file.open(QIODevice::ReadOnly))
             return failure(ErrorCode::BadInput, "cannot be read", name);
-        const auto object = parseJsonObject(file.readAll(), name);
-        if (!object)
-            return failure(object.error());
-        auto set = LimitSet::fromJson(*object, name);
-        if (!set)
-            return failure(set.error());
-        sets.push_back(std::move(*set));
+        LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(file.readAll(), name));
+        LOOPWRIGHT_ASSIGN(auto set, LimitSet::fromJson(object, name));
+        sets.push_back(std::move(set));
     }
     std::sort(sets.begin(), sets.end(), [](const LimitSet &left, const LimitSet &right) {
         return left.validFrom() < right.validFrom();
@@ -59,24 +55,18 @@ Result<std::vector<LimitSet>> shippedLimitSets()
 
 Result<LimitSet> shippedLimits()
 {
-    auto sets = shippedLimitSets();
-    if (!sets)
-        return failure(std::move(sets).error());
-    if (sets->empty())
+    LOOPWRIGHT_ASSIGN(auto sets, shippedLimitSets());
+    if (sets.empty())
         return failure(ErrorCode::BadInput, "the program holds no limits", ":/limits");
-    return std::move(sets->back());
+    return std::move(sets.back());
 }
 
 Result<void> bringShippedLimits(Records &records)
 {
-    const auto sets = shippedLimitSets();
-    if (!sets)
-        return failure(sets.error());
-    for (const LimitSet &set : *sets) {
-        const auto there = LimitSetStore(records.database()).find(set.version());
-        if (!there)
-            return failure(there.error());
-        if (*there)
+    LOOPWRIGHT_ASSIGN(const auto sets, shippedLimitSets());
+    for (const LimitSet &set : sets) {
+        LOOPWRIGHT_ASSIGN(const auto there, LimitSetStore(records.database()).find(set.version()));
+        if (there)
             continue;
         LOOPWRIGHT_TRY(addLimitSet(records, set));
     }
@@ -85,78 +75,65 @@ Result<void> bringShippedLimits(Records &records)
 
 Result<LimitSet> limitSet(Records &records, const QString &version)
 {
-    auto found = LimitSetStore(records.database()).find(version);
+    LOOPWRIGHT_ASSIGN(auto found, LimitSetStore(records.database()).find(version));
     if (!found)
-        return failure(found.error());
-    if (!*found)
         return failure(ErrorCode::NotFound, QString("There is no limit set \"%1\".").arg(version));
-    return std::move(**found);
+    return std::move(*found);
 }
 
 Result<bool> addLimitSet(Records &records, const LimitSet &set)
 {
-    auto transaction = Transaction::begin(records.database());
-    if (!transaction)
-        return failure(transaction.error());
-    const auto added = LimitSetStore::add(*transaction, set);
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    const auto added = LimitSetStore::add(transaction, set);
     if (!added || !*added)
         return added;
-    const auto inForce = LimitSetStore(records.database()).inForceOn(records.now().localDate());
-    if (!inForce)
-        return failure(inForce.error());
-    if (*inForce && (*inForce)->version() == set.version())
-        LOOPWRIGHT_TRY(refreshOpenOrders(records, *transaction, set.version()));
-    LOOPWRIGHT_TRY(transaction->commit(
+    LOOPWRIGHT_ASSIGN(const auto inForce,
+                      LimitSetStore(records.database()).inForceOn(records.now().localDate()));
+    if (inForce && inForce->version() == set.version())
+        LOOPWRIGHT_TRY(refreshOpenOrders(records, transaction, set.version()));
+    LOOPWRIGHT_TRY(transaction.commit(
         registerEvent(records, "limit_set_added", {{"version", set.version()}})));
     return true;
 }
 
 Result<LimitSet> limitsInForce(Records &records)
 {
-    const auto set = LimitSetStore(records.database())
-                         .inForceOn(records.now().localDate(), records.lastLimits());
+    LOOPWRIGHT_ASSIGN(const auto set,
+                      LimitSetStore(records.database())
+                          .inForceOn(records.now().localDate(), records.lastLimits()));
     if (!set)
-        return failure(set.error());
-    if (!*set)
         return failure(ErrorCode::Refused,
                        QString("No limit set is in force on %1.")
                            .arg(records.now().localDate().toString(Qt::ISODate)));
-    return **set;
+    return *set;
 }
 
 Result<LimitSet> limitsFor(Records &records, const StoredOrder &stored)
 {
     if (stored.status != OrderStatus::Completed)
         return limitsInForce(records);
-    const auto version = DecisionStore(records.database()).newestLimitSetOf(stored.order.number);
-    if (!version)
-        return failure(version.error());
-    return *version ? limitSet(records, **version) : limitsInForce(records);
+    LOOPWRIGHT_ASSIGN(const auto version,
+                      DecisionStore(records.database()).newestLimitSetOf(stored.order.number));
+    return version ? limitSet(records, *version) : limitsInForce(records);
 }
 
 Result<void> followLimits(Records &records)
 {
-    const auto limits = limitsInForce(records);
-    if (!limits)
-        return failure(limits.error());
+    LOOPWRIGHT_ASSIGN(const auto limits, limitsInForce(records));
     const auto isCurrent = [&]() -> Result<bool> {
-        const auto noted = MetaStore(records.database()).boardLimits();
-        if (!noted)
-            return failure(noted.error());
-        return !*noted || **noted == limits->version();
+        LOOPWRIGHT_ASSIGN(const auto noted, MetaStore(records.database()).boardLimits());
+        return !noted || *noted == limits.version();
     };
     const auto current = isCurrent();
     if (!current || *current)
         return current ? Result<void>() : failure(current.error());
-    auto transaction = Transaction::begin(records.database());
-    if (!transaction)
-        return failure(transaction.error());
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     const auto still = isCurrent(); // another program may have been first
     if (!still || *still)
         return still ? Result<void>() : failure(still.error());
-    LOOPWRIGHT_TRY(refreshOpenOrders(records, *transaction, limits->version()));
-    return transaction->commit(
-        registerEvent(records, "limit_set_followed", {{"version", limits->version()}}));
+    LOOPWRIGHT_TRY(refreshOpenOrders(records, transaction, limits.version()));
+    return transaction.commit(
+        registerEvent(records, "limit_set_followed", {{"version", limits.version()}}));
 }
 
 } // namespace loopwright

@@ -34,15 +34,11 @@ Error diskError(const QSaveFile &file)
 Result<NumberGuard> guardOfAllOffices(Records &records)
 {
     const OfficeStore store(records.database());
-    const auto offices = store.all();
-    if (!offices)
-        return failure(offices.error());
+    LOOPWRIGHT_ASSIGN(const auto offices, store.all());
     QList<TestLine> lines;
-    for (const ServingOffice &office : *offices) {
-        const auto some = store.testLines(office.key);
-        if (!some)
-            return failure(some.error());
-        lines += *some;
+    for (const ServingOffice &office : offices) {
+        LOOPWRIGHT_ASSIGN(const auto some, store.testLines(office.key));
+        lines += some;
     }
     return NumberGuard(lines);
 }
@@ -75,10 +71,8 @@ Result<QStringList> exportTables(Records &records, const QString &directory, boo
 {
     if (!QDir().mkpath(directory))
         return failure(ErrorCode::DiskTrouble, "the folder cannot be made", directory);
-    const Result<NumberGuard> guard =
-        internal ? Result<NumberGuard>(NumberGuard()) : guardOfAllOffices(records);
-    if (!guard)
-        return failure(guard.error());
+    LOOPWRIGHT_ASSIGN(const auto guard,
+                      internal ? Result<NumberGuard>(NumberGuard()) : guardOfAllOffices(records));
     QStringList written;
     const QStringList tables = exportedTables(internal);
     for (const QString &table : tables) {
@@ -86,7 +80,7 @@ Result<QStringList> exportTables(Records &records, const QString &directory, boo
             return failure(ErrorCode::Refused,
                            "The export was stopped; the files written so far are whole.");
         const QString path = QDir(directory).filePath(table + ".csv");
-        LOOPWRIGHT_TRY(exportOne(records, *guard, table, path));
+        LOOPWRIGHT_TRY(exportOne(records, guard, table, path));
         written << path;
     }
     return written;

@@ -28,11 +28,9 @@ Result<OrderVerdict> judge(Records &records, const OrderReading &reading)
     OrderVerdict verdict;
     verdict.findings = reading.malformed;
     verdict.malformed = worst(reading.malformed) == Severity::Error;
-    const auto before = OrderStore(records.database()).find(reading.order.number);
-    if (!before)
-        return failure(before.error());
-    verdict.exists = before->has_value();
-    verdict.unchanged = *before && (*before)->order == reading.order;
+    LOOPWRIGHT_ASSIGN(const auto before, OrderStore(records.database()).find(reading.order.number));
+    verdict.exists = before.has_value();
+    verdict.unchanged = before && before->order == reading.order;
     const Findings identifiers = identifierFindings(reading.order);
     verdict.findings.insert(verdict.findings.end(), identifiers.begin(), identifiers.end());
     verdict.held = worst(identifiers) == Severity::Error;
@@ -51,58 +49,44 @@ Error malformedError(const Findings &findings)
 
 Result<OrderVerdict> checkOrder(Records &records, const OrderFields &fields)
 {
-    const auto reading = readFields(records, fields);
-    if (!reading)
-        return failure(reading.error());
-    auto verdict = judge(records, *reading);
+    LOOPWRIGHT_ASSIGN(const auto reading, readFields(records, fields));
+    auto verdict = judge(records, reading);
     if (!verdict)
         return verdict;
-    const auto conflicts = AssignmentStore(records.database()).conflictsOf(reading->order);
-    if (!conflicts)
-        return failure(conflicts.error());
-    for (const Conflict &conflict : *conflicts)
+    LOOPWRIGHT_ASSIGN(const auto conflicts,
+                      AssignmentStore(records.database()).conflictsOf(reading.order));
+    for (const Conflict &conflict : conflicts)
         verdict->findings.push_back(conflictFinding(conflict));
-    verdict->held = verdict->held || !conflicts->empty();
+    verdict->held = verdict->held || !conflicts.empty();
     return verdict;
 }
 
 Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool update)
 {
-    auto transaction = Transaction::begin(records.database());
-    if (!transaction)
-        return failure(transaction.error());
-    const auto reading = readFields(records, fields);
-    if (!reading)
-        return failure(reading.error());
-    auto verdict = judge(records, *reading);
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    LOOPWRIGHT_ASSIGN(const auto reading, readFields(records, fields));
+    auto verdict = judge(records, reading);
     if (!verdict || verdict->unchanged)
         return verdict;
     if (verdict->malformed)
         return failure(malformedError(verdict->findings));
-    const auto before = OrderStore(records.database()).find(reading->order.number);
-    if (!before)
-        return failure(before.error());
-    if (*before && !update)
+    LOOPWRIGHT_ASSIGN(const auto before, OrderStore(records.database()).find(reading.order.number));
+    if (before && !update)
         return failure(ErrorCode::Refused,
-                       QString("Order %1 is there with other values.").arg(reading->order.number),
+                       QString("Order %1 is there with other values.").arg(reading.order.number),
                        "order_number");
-    if (*before && (*before)->status != OrderStatus::Open)
+    if (before && before->status != OrderStatus::Open)
         return failure(ErrorCode::Refused,
                        QString("Order %1 is %2 and cannot be changed.")
-                           .arg(reading->order.number, toText((*before)->status)),
+                           .arg(reading.order.number, toText(before->status)),
                        "order_number");
-    const auto taken = takeOrder(records, *transaction, reading->order, *before);
-    if (!taken)
-        return failure(taken.error());
-    verdict->held = taken->held;
-    verdict->findings.insert(verdict->findings.end(), taken->findings.begin(),
-                             taken->findings.end());
-    auto events = *before ? claimForHeldOrders(records, *transaction)
-                          : Result<std::vector<Event>>(std::vector<Event>());
-    if (!events)
-        return failure(events.error());
-    events->insert(events->begin(), taken->event);
-    LOOPWRIGHT_TRY(transaction->commit(*events));
+    LOOPWRIGHT_ASSIGN(const auto taken, takeOrder(records, transaction, reading.order, before));
+    verdict->held = taken.held;
+    verdict->findings.insert(verdict->findings.end(), taken.findings.begin(), taken.findings.end());
+    LOOPWRIGHT_ASSIGN(auto events, before ? claimForHeldOrders(records, transaction)
+                                          : Result<std::vector<Event>>(std::vector<Event>()));
+    events.insert(events.begin(), taken.event);
+    LOOPWRIGHT_TRY(transaction.commit(events));
     return verdict;
 }
 
@@ -118,11 +102,9 @@ Result<void> endOrder(Records &records, const StoredOrder &stored, OrderStatus s
     LOOPWRIGHT_TRY(change(transaction));
     LOOPWRIGHT_TRY(OrderStore::setStatus(transaction, stored.order.number, status));
     LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
-    auto events = claimForHeldOrders(records, transaction);
-    if (!events)
-        return failure(events.error());
-    events->insert(events->begin(), orderEvent(records, stored.order, kind, detail));
-    return transaction.commit(*events);
+    LOOPWRIGHT_ASSIGN(auto events, claimForHeldOrders(records, transaction));
+    events.insert(events.begin(), orderEvent(records, stored.order, kind, detail));
+    return transaction.commit(events);
 }
 
 Result<StoredOrder> openOrder(Records &records, const QString &number)
@@ -138,16 +120,11 @@ Result<StoredOrder> openOrder(Records &records, const QString &number)
 
 Result<void> completeOrder(Records &records, const QString &number)
 {
-    auto transaction = Transaction::begin(records.database());
-    if (!transaction)
-        return failure(transaction.error());
-    const auto stored = openOrder(records, number);
-    if (!stored)
-        return failure(stored.error());
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    LOOPWRIGHT_ASSIGN(const auto stored, openOrder(records, number));
     // Kept with the order: it is judged by the limits of this day from now on.
     Decision decision;
-    if (const auto isNew = storeDecision(records, *transaction, number, decision); !isNew)
-        return failure(isNew.error());
+    LOOPWRIGHT_TRY(storeDecision(records, transaction, number, decision));
     if (decision.outcome != OrderOutcome::Accepted &&
         decision.outcome != OrderOutcome::AcceptedWithException) {
         const CriterionResult *open = decision.firstOpen();
@@ -156,25 +133,21 @@ Result<void> completeOrder(Records &records, const QString &number)
                            .arg(number, open ? ": " + open->sentence() : QString(".")));
     }
     return endOrder(
-        records, *stored, OrderStatus::Completed, "order_completed",
+        records, stored, OrderStatus::Completed, "order_completed",
         {{"decision", decision.id}, {"outcome", toText(decision.outcome)}},
         [&number](Transaction &t) { return AssignmentStore::startWorking(t, number); },
-        *transaction);
+        transaction);
 }
 
 Result<void> cancelOrder(Records &records, const QString &number, const QString &because)
 {
     LOOPWRIGHT_TRY(checkReason(because, "A cancelled order needs a reason."));
-    auto transaction = Transaction::begin(records.database());
-    if (!transaction)
-        return failure(transaction.error());
-    const auto stored = openOrder(records, number);
-    if (!stored)
-        return failure(stored.error());
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    LOOPWRIGHT_ASSIGN(const auto stored, openOrder(records, number));
     return endOrder(
-        records, *stored, OrderStatus::Cancelled, "order_cancelled", {{"because", because}},
+        records, stored, OrderStatus::Cancelled, "order_cancelled", {{"because", because}},
         [&number](Transaction &t) { return AssignmentStore::releasePlanned(t, number); },
-        *transaction);
+        transaction);
 }
 
 } // namespace loopwright

@@ -28,10 +28,8 @@ Records::Records(Database database)
 
 Result<std::unique_ptr<Records>> Records::open(const QString &path)
 {
-    auto database = Database::open(path);
-    if (!database)
-        return failure(database.error());
-    auto records = std::make_unique<Records>(std::move(*database));
+    LOOPWRIGHT_ASSIGN(auto database, Database::open(path));
+    auto records = std::make_unique<Records>(std::move(database));
     LOOPWRIGHT_TRY(bringShippedLimits(*records));
     return records;
 }

@@ -86,13 +86,11 @@ Result<std::vector<AuditFinding>> auditIdentifiers(Records &records, const Progr
 {
     std::vector<AuditFinding> findings;
     LOOPWRIGHT_TRY(auditAssignments(records, findings));
-    const auto total = OrderStore(records.database()).countOpen();
-    if (!total)
-        return failure(total.error());
+    LOOPWRIGHT_ASSIGN(const auto total, OrderStore(records.database()).countOpen());
     qint64 done = 0;
     LOOPWRIGHT_TRY(
         OrderStore(records.database()).eachOpen([&](const StoredOrder &stored) -> Result<void> {
-            if (++done % ordersBetweenReports == 0 && progress && !progress(done, *total))
+            if (++done % ordersBetweenReports == 0 && progress && !progress(done, total))
                 return failure(ErrorCode::Refused, "The audit was stopped.");
             for (const Finding &finding : identifierFindings(stored.order))
                 if (finding.severity == Severity::Error)

@@ -42,16 +42,13 @@ std::vector<FactView> factViews(const std::vector<Fact> &facts)
 Result<std::vector<CertificateView>> certificateViews(const Database &database,
                                                       const QString &order)
 {
-    const auto stored = CertificateStore(database).ofOrder(order);
-    if (!stored)
-        return failure(stored.error());
+    LOOPWRIGHT_ASSIGN(const auto stored, CertificateStore(database).ofOrder(order));
     std::vector<CertificateView> views;
-    for (const StoredCertificate &certificate : *stored) {
-        const auto issues = CertificateStore(database).issuesOf(certificate.number);
-        if (!issues)
-            return failure(issues.error());
+    for (const StoredCertificate &certificate : stored) {
+        LOOPWRIGHT_ASSIGN(const auto issues,
+                          CertificateStore(database).issuesOf(certificate.number));
         views.push_back({certificate.number, certificate.digest, shortCode(certificate.digest),
-                         certificate.at, std::max(0, int(issues->size()) - 1)});
+                         certificate.at, std::max(0, int(issues.size()) - 1)});
     }
     return views;
 }
@@ -59,35 +56,26 @@ Result<std::vector<CertificateView>> certificateViews(const Database &database,
 /// The other lines at the premises, and the visits that they share with this one.
 Result<void> addPremises(Records &records, OrderView &view)
 {
-    auto rows = rowsAtPremises(records, view.order.premises);
-    if (!rows)
-        return failure(rows.error());
-    std::erase_if(*rows, [&view](const BoardRow &row) {
+    LOOPWRIGHT_ASSIGN(auto rows, rowsAtPremises(records, view.order.premises));
+    std::erase_if(rows, [&view](const BoardRow &row) {
         return row.order == view.order.number || row.status != toText(OrderStatus::Open);
     });
-    view.alsoHere = std::move(*rows);
-    auto visits = EvidenceStore(records.database())
-                      .visitsTo(view.order, view.input.facts, records.now().localDate());
-    if (!visits)
-        return failure(visits.error());
-    view.visits = std::move(*visits);
+    view.alsoHere = std::move(rows);
+    LOOPWRIGHT_ASSIGN(auto visits,
+                      EvidenceStore(records.database())
+                          .visitsTo(view.order, view.input.facts, records.now().localDate()));
+    view.visits = std::move(visits);
     return {};
 }
 
 Result<void> addRegister(const Database &database, OrderView &view)
 {
-    const auto office = OfficeStore(database).find(view.order.office);
-    if (!office)
-        return failure(office.error());
-    view.office = office->value_or(ServingOffice{view.order.office, {}, {}});
-    auto lines = OfficeStore(database).testLines(view.order.office);
-    if (!lines)
-        return failure(lines.error());
-    view.testLines = std::move(*lines);
-    const auto installer = PersonStore(database).find(view.order.installer);
-    if (!installer)
-        return failure(installer.error());
-    view.installerName = *installer ? (*installer)->name : view.order.installer;
+    LOOPWRIGHT_ASSIGN(const auto office, OfficeStore(database).find(view.order.office));
+    view.office = office.value_or(ServingOffice{view.order.office, {}, {}});
+    LOOPWRIGHT_ASSIGN(auto lines, OfficeStore(database).testLines(view.order.office));
+    view.testLines = std::move(lines);
+    LOOPWRIGHT_ASSIGN(const auto installer, PersonStore(database).find(view.order.installer));
+    view.installerName = installer ? installer->name : view.order.installer;
     return {};
 }
 
@@ -103,52 +91,38 @@ QJsonObject eventJson(const Event &event)
 Result<OrderView> showOrder(Records &records, const QString &number)
 {
     const Database &database = records.database();
-    const auto stored = orderOf(database, number);
-    if (!stored)
-        return failure(stored.error());
+    LOOPWRIGHT_ASSIGN(const auto stored, orderOf(database, number));
     OrderView view;
-    view.order = stored->order;
-    view.status = toText(stored->status);
-    view.held = stored->held;
+    view.order = stored.order;
+    view.status = toText(stored.status);
+    view.held = stored.held;
     LOOPWRIGHT_TRY(addRegister(database, view));
-    auto input = evidenceOf(records, *stored);
-    if (!input)
-        return failure(input.error());
-    view.input = std::move(*input);
-    auto decision = decisionOf(records, view.input);
-    if (!decision)
-        return failure(decision.error());
-    view.decision = std::move(*decision);
+    LOOPWRIGHT_ASSIGN(auto input, evidenceOf(records, stored));
+    view.input = std::move(input);
+    LOOPWRIGHT_ASSIGN(auto decision, decisionOf(records, view.input));
+    view.decision = std::move(decision);
     view.facts = factViews(view.input.facts);
-    auto events = EventStore(database).ofOrder(number);
-    if (!events)
-        return failure(events.error());
-    view.events = std::move(*events);
-    auto certificates = certificateViews(database, number);
-    if (!certificates)
-        return failure(certificates.error());
-    view.certificates = std::move(*certificates);
+    LOOPWRIGHT_ASSIGN(auto events, EventStore(database).ofOrder(number));
+    view.events = std::move(events);
+    LOOPWRIGHT_ASSIGN(auto certificates, certificateViews(database, number));
+    view.certificates = std::move(certificates);
     LOOPWRIGHT_TRY(addPremises(records, view));
-    const bool finished = stored->status != OrderStatus::Open || !view.certificates.empty();
+    const bool finished = stored.status != OrderStatus::Open || !view.certificates.empty();
     view.stage = stageOf(view.decision, view.input, finished);
     return view;
 }
 
 Result<CircuitView> showCircuit(Records &records, const QString &circuit)
 {
-    const auto orders = OrderStore(records.database()).ofCircuit(circuit);
-    if (!orders)
-        return failure(orders.error());
-    if (orders->empty())
+    LOOPWRIGHT_ASSIGN(const auto orders, OrderStore(records.database()).ofCircuit(circuit));
+    if (orders.empty())
         return failure(ErrorCode::NotFound,
                        QString("There is no circuit \"%1\".").arg(circuit.left(60)));
     CircuitView view{circuit, {}, {}};
-    for (const StoredOrder &stored : *orders)
+    for (const StoredOrder &stored : orders)
         view.orders.push_back(stored.order);
-    auto events = EventStore(records.database()).ofCircuit(circuit);
-    if (!events)
-        return failure(events.error());
-    view.events = std::move(*events);
+    LOOPWRIGHT_ASSIGN(auto events, EventStore(records.database()).ofCircuit(circuit));
+    view.events = std::move(events);
     return view;
 }
 

@@ -81,21 +81,15 @@ Result<std::optional<StoredCertificate>> certificateNamedIn(const Database &data
 /// The counted fact that was voided after all; empty where none was.
 Result<QString> voidedEvidence(const Database &database, const StoredCertificate &certificate)
 {
-    const auto decision = DecisionStore(database).find(certificate.decision);
+    LOOPWRIGHT_ASSIGN(const auto decision, DecisionStore(database).find(certificate.decision));
     if (!decision)
-        return failure(decision.error());
-    if (!*decision)
         return QString();
-    const auto result = parseJsonObject((*decision)->result, "decision");
-    if (!result)
-        return failure(result.error());
-    for (const QJsonValue &criterion : result->value("criteria").toArray())
+    LOOPWRIGHT_ASSIGN(const auto result, parseJsonObject(decision->result, "decision"));
+    for (const QJsonValue &criterion : result.value("criteria").toArray())
         for (const QJsonValue &id : criterion.toObject().value("evidence").toArray()) {
-            const auto voiding = FactStore(database).voidOf(id.toString());
-            if (!voiding)
-                return failure(voiding.error());
-            if (*voiding)
-                return (*voiding)->as<VoidFact>()->because;
+            LOOPWRIGHT_ASSIGN(const auto voiding, FactStore(database).voidOf(id.toString()));
+            if (voiding)
+                return voiding->as<VoidFact>()->because;
         }
     return QString();
 }
@@ -103,16 +97,14 @@ Result<QString> voidedEvidence(const Database &database, const StoredCertificate
 Result<std::vector<Event>> laterEvents(const Database &database,
                                        const StoredCertificate &certificate, const QString &circuit)
 {
-    const auto events = EventStore(database).ofCircuit(circuit);
-    if (!events)
-        return failure(events.error());
+    LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofCircuit(circuit));
     const auto issue =
-        std::find_if(events->begin(), events->end(), [&certificate](const Event &event) {
+        std::find_if(events.begin(), events.end(), [&certificate](const Event &event) {
             return event.kind == "certificate_issued" &&
                    event.detail.value("certificate") == certificate.number;
         });
-    return issue == events->end() ? std::vector<Event>()
-                                  : std::vector<Event>(issue + 1, events->end());
+    return issue == events.end() ? std::vector<Event>()
+                                 : std::vector<Event>(issue + 1, events.end());
 }
 
 Result<CertificateCheck> standing(Records &records, const StoredCertificate &certificate)
@@ -120,13 +112,9 @@ Result<CertificateCheck> standing(Records &records, const StoredCertificate &cer
     const Database &database = records.database();
     CertificateCheck check{
         CertificateVerdict::Genuine, certificate.number, certificate.order, {}, {}};
-    const auto stored = orderOf(database, certificate.order);
-    if (!stored)
-        return failure(stored.error());
-    auto later = laterEvents(database, certificate, stored->order.circuit);
-    if (!later)
-        return failure(later.error());
-    check.later = std::move(*later);
+    LOOPWRIGHT_ASSIGN(const auto stored, orderOf(database, certificate.order));
+    LOOPWRIGHT_ASSIGN(auto later, laterEvents(database, certificate, stored.order.circuit));
+    check.later = std::move(later);
     const auto all = CertificateStore(database).ofOrder(certificate.order);
     const auto voided = voidedEvidence(database, certificate);
     if (!all)
@@ -159,30 +147,26 @@ CertificateCheck unknown(const QString &reason)
 
 Result<CertificateCheck> verifyCertificateFile(Records &records, const QByteArray &pdf)
 {
-    const auto number = CertificateStore(records.database()).numberOfFile(sha256Hex(pdf));
-    if (!number)
-        return failure(number.error());
-    if (*number) {
-        const auto certificate = CertificateStore(records.database()).find(**number);
-        if (!certificate)
-            return failure(certificate.error());
-        if (*certificate)
-            return standing(records, **certificate);
+    LOOPWRIGHT_ASSIGN(const auto number,
+                      CertificateStore(records.database()).numberOfFile(sha256Hex(pdf)));
+    if (number) {
+        LOOPWRIGHT_ASSIGN(const auto certificate,
+                          CertificateStore(records.database()).find(*number));
+        if (certificate)
+            return standing(records, *certificate);
     }
     if (isCoverPdf(pdf))
         return unknown("This is the cover of a set and no certificate; verify the files of the "
                        "certificates that it names.");
-    const auto named = certificateNamedIn(records.database(), pdf);
+    LOOPWRIGHT_ASSIGN(const auto named, certificateNamedIn(records.database(), pdf));
     if (!named)
-        return failure(named.error());
-    if (!*named)
         return unknown("The records know no certificate with this file's number, or the file is no "
                        "certificate.");
     return CertificateCheck{
         CertificateVerdict::Altered,
-        (*named)->number,
-        (*named)->order,
-        QString("The file is not the one that was issued as %1.").arg((*named)->number),
+        named->number,
+        named->order,
+        QString("The file is not the one that was issued as %1.").arg(named->number),
         {}};
 }
 
@@ -192,19 +176,18 @@ Result<CertificateCheck> verifyCertificateNumber(Records &records, const QString
     const auto parsed = CertificateNumber::parse(number);
     if (!parsed)
         return unknown(parsed.error().text());
-    const auto certificate = CertificateStore(records.database()).find(parsed->text());
+    LOOPWRIGHT_ASSIGN(const auto certificate,
+                      CertificateStore(records.database()).find(parsed->text()));
     if (!certificate)
-        return failure(certificate.error());
-    if (!*certificate)
         return unknown(QString("The records know no certificate %1.").arg(parsed->text()));
-    if (!codeMatches(code, (*certificate)->digest))
+    if (!codeMatches(code, certificate->digest))
         return CertificateCheck{
             CertificateVerdict::Altered,
-            (*certificate)->number,
-            (*certificate)->order,
-            QString("The code does not belong to certificate %1.").arg((*certificate)->number),
+            certificate->number,
+            certificate->order,
+            QString("The code does not belong to certificate %1.").arg(certificate->number),
             {}};
-    return standing(records, **certificate);
+    return standing(records, *certificate);
 }
 
 QJsonObject CertificateCheck::toJson() const

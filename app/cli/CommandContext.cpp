@@ -22,10 +22,8 @@ QString CommandContext::databasePath() const
 Result<Records *> CommandContext::records()
 {
     if (!m_records) {
-        auto opened = Records::open(databasePath());
-        if (!opened)
-            return failure(std::move(opened).error());
-        m_records = std::move(*opened);
+        LOOPWRIGHT_ASSIGN(auto opened, Records::open(databasePath()));
+        m_records = std::move(opened);
         if (!m_common.by.isEmpty())
             m_records->actAs(m_common.by);
         m_records->setNow(m_common.now);

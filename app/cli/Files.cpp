@@ -67,10 +67,8 @@ Result<MappedFile> MappedFile::open(const QString &path)
         mapped.m_bytes = QByteArrayView(at, size);
         return mapped;
     }
-    auto read = readAtMost(*mapped.m_file, largestFile);
-    if (!read)
-        return failure(std::move(read).error());
-    mapped.m_read = std::move(*read);
+    LOOPWRIGHT_ASSIGN(auto read, readAtMost(*mapped.m_file, largestFile));
+    mapped.m_read = std::move(read);
     mapped.m_bytes = mapped.m_read;
     return mapped;
 }

@@ -7,13 +7,9 @@ namespace loopwright {
 
 Result<LimitSet> readLimitsFile(const QString &path)
 {
-    const auto bytes = readFile(path);
-    if (!bytes)
-        return failure(bytes.error());
-    const auto object = parseJsonObject(*bytes, fileNameOf(path));
-    if (!object)
-        return failure(object.error());
-    return LimitSet::fromJson(*object, fileNameOf(path));
+    LOOPWRIGHT_ASSIGN(const auto bytes, readFile(path));
+    LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(bytes, fileNameOf(path)));
+    return LimitSet::fromJson(object, fileNameOf(path));
 }
 
 Result<LimitSet> limitsToJudgeBy(const QString &path)

@@ -13,15 +13,11 @@ constexpr double largestOhm = 1e6;
 
 Result<LoopMakeup> readLoopFile(const QString &path)
 {
-    const auto bytes = readFile(path, largestLoopFile);
-    if (!bytes)
-        return failure(bytes.error());
+    LOOPWRIGHT_ASSIGN(const auto bytes, readFile(path, largestLoopFile));
     if (path.endsWith(".csv", Qt::CaseInsensitive))
-        return LoopMakeup::fromCsv(*bytes, fileNameOf(path));
-    const auto object = parseJsonObject(*bytes, fileNameOf(path));
-    if (!object)
-        return failure(object.error());
-    return LoopMakeup::fromJson(*object, fileNameOf(path));
+        return LoopMakeup::fromCsv(bytes, fileNameOf(path));
+    LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(bytes, fileNameOf(path)));
+    return LoopMakeup::fromJson(object, fileNameOf(path));
 }
 
 Result<Terminations> terminationsFromText(const QString &text)

@@ -30,10 +30,8 @@ DesktopContext::DesktopContext(std::unique_ptr<Records> records, QString databas
 Result<std::unique_ptr<DesktopContext>>
 DesktopContext::open(const QString &databasePath, const QString &by, std::optional<Moment> given)
 {
-    auto records = openRecords(databasePath, by, given);
-    if (!records)
-        return failure(records.error());
-    return std::make_unique<DesktopContext>(std::move(*records), databasePath, by, given);
+    LOOPWRIGHT_ASSIGN(auto records, openRecords(databasePath, by, given));
+    return std::make_unique<DesktopContext>(std::move(records), databasePath, by, given);
 }
 
 Result<std::unique_ptr<Records>> DesktopContext::another() const

@@ -58,10 +58,8 @@ void Worker::deliver(std::function<void()> run)
 Result<Records *> Worker::openedRecords()
 {
     if (!m_records) {
-        auto opened = m_workplace.another();
-        if (!opened)
-            return failure(opened.error());
-        m_records = std::move(*opened);
+        LOOPWRIGHT_ASSIGN(auto opened, m_workplace.another());
+        m_records = std::move(opened);
         m_sinceReport.start();
     }
     return m_records.get();

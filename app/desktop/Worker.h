@@ -57,10 +57,8 @@ private:
     {
         if (ticket != m_ticket.load())
             return failure(ErrorCode::Refused, tr("Superseded."));
-        auto records = openedRecords();
-        if (!records)
-            return failure(records.error());
-        return task(**records, [this, ticket](qint64 done, qint64 total) {
+        LOOPWRIGHT_ASSIGN(auto records, openedRecords());
+        return task(*records, [this, ticket](qint64 done, qint64 total) {
             return report(ticket, done, total);
         });
     }

@@ -276,10 +276,8 @@ Result<CertificatePaper> certificatePaper(const CertificateContent &content, con
                  "en",
                  {{"record.json", content.record(), "application/json"}}};
     Sheet sheet = certificateSheet(content, mark, paper);
-    auto pdf = sheetPdf(sheet, info);
-    if (!pdf)
-        return failure(pdf.error());
-    return CertificatePaper{std::move(sheet), std::move(*pdf)};
+    LOOPWRIGHT_ASSIGN(auto pdf, sheetPdf(sheet, info));
+    return CertificatePaper{std::move(sheet), std::move(pdf)};
 }
 
 } // namespace loopwright

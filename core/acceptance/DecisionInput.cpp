@@ -47,11 +47,10 @@ Result<std::vector<Fact>> readFacts(JsonReader &reader, const QString &key)
     std::vector<Fact> list;
     const QJsonArray facts = reader.array(key, 100000);
     for (int i = 0; i < facts.size(); ++i) {
-        const auto fact =
-            Fact::fromJson(facts[i].toObject(), QString("%1[%2]").arg(reader.place(key)).arg(i));
-        if (!fact)
-            return failure(fact.error());
-        list.push_back(*fact);
+        LOOPWRIGHT_ASSIGN(
+            const auto fact,
+            Fact::fromJson(facts[i].toObject(), QString("%1[%2]").arg(reader.place(key)).arg(i)));
+        list.push_back(fact);
     }
     return list;
 }
@@ -73,10 +72,9 @@ Result<DecisionInput> DecisionInput::fromJson(const QJsonObject &object, const Q
 {
     JsonReader reader(object, place);
     DecisionInput input;
-    const auto order = ServiceOrder::fromJson(reader.raw("order").toObject(), place + ".order");
-    if (!order)
-        return failure(order.error());
-    input.order = *order;
+    LOOPWRIGHT_ASSIGN(const auto order,
+                      ServiceOrder::fromJson(reader.raw("order").toObject(), place + ".order"));
+    input.order = order;
     input.scope = reader.word<OrderScope>("scope");
     input.limitSet = reader.text("limit_set");
     readEach(reader, "conflicts", [&input](JsonReader &item) {
@@ -92,15 +90,11 @@ Result<DecisionInput> DecisionInput::fromJson(const QJsonObject &object, const Q
     if (reader.has("visits"))
         readEach(reader, "visits",
                  [&input](JsonReader &item) { input.visits.push_back(Visit::read(item)); });
-    auto facts = readFacts(reader, "facts");
-    if (!facts)
-        return failure(facts.error());
-    input.facts = std::move(*facts);
+    LOOPWRIGHT_ASSIGN(auto facts, readFacts(reader, "facts"));
+    input.facts = std::move(facts);
     if (reader.has("self_tests")) {
-        auto tests = readFacts(reader, "self_tests");
-        if (!tests)
-            return failure(tests.error());
-        input.selfTests = std::move(*tests);
+        LOOPWRIGHT_ASSIGN(auto tests, readFacts(reader, "self_tests"));
+        input.selfTests = std::move(tests);
     }
     reader.done();
     LOOPWRIGHT_TRY(reader.result());

@@ -171,12 +171,10 @@ Result<QJsonValue> parseJson(const QByteArray &bytes, const QString &fileName, q
 Result<QJsonObject> parseJsonObject(const QByteArray &bytes, const QString &fileName,
                                     qint64 maxBytes)
 {
-    const auto value = parseJson(bytes, fileName, maxBytes);
-    if (!value)
-        return failure(value.error());
-    if (!value->isObject())
+    LOOPWRIGHT_ASSIGN(const auto value, parseJson(bytes, fileName, maxBytes));
+    if (!value.isObject())
         return failure(ErrorCode::BadInput, "must be a JSON object", fileName);
-    return value->toObject();
+    return value.toObject();
 }
 
 QByteArray canonicalJson(const QJsonValue &value)

@@ -61,8 +61,21 @@ inline tl::unexpected<Error> failure(Error error)
 } // namespace loopwright
 
 /// Leaves the function with the error of `expression` (a Result), if it has one.
-#define LOOPWRIGHT_TRY(expression)                                                                 \
+#define LOOPWRIGHT_TRY(...)                                                                        \
     do {                                                                                           \
-        if (auto tried = (expression); !tried)                                                     \
+        if (auto tried = (__VA_ARGS__); !tried)                                                    \
             return ::loopwright::failure(std::move(tried).error());                                \
     } while (false)
+
+/// `LOOPWRIGHT_ASSIGN(const auto order, orderOf(database, number));` declares the value of a
+/// Result, or leaves the function with its error. What stands on the left may also be a variable
+/// that is there already.
+#define LOOPWRIGHT_ASSIGN(declaration, ...)                                                        \
+    LOOPWRIGHT_ASSIGN_BY(LOOPWRIGHT_JOINED(triedAtLine, __LINE__), declaration, (__VA_ARGS__))
+#define LOOPWRIGHT_ASSIGN_BY(tried, declaration, expression)                                       \
+    auto tried = expression;                                                                       \
+    if (!tried)                                                                                    \
+        return ::loopwright::failure(std::move(tried).error());                                    \
+    declaration = *std::move(tried)
+#define LOOPWRIGHT_JOINED(a, b) LOOPWRIGHT_JOINED_AGAIN(a, b)
+#define LOOPWRIGHT_JOINED_AGAIN(a, b) a##b

@@ -115,11 +115,9 @@ CaptureResult CaptureAnalyser::finish()
 
 Result<CaptureResult> analyseCapture(QByteArrayView octets, const CaptureOptions &options)
 {
-    auto analyser = CaptureAnalyser::make(options);
-    if (!analyser)
-        return failure(analyser.error());
-    analyser->feed(octets);
-    return analyser->finish();
+    LOOPWRIGHT_ASSIGN(auto analyser, CaptureAnalyser::make(options));
+    analyser.feed(octets);
+    return analyser.finish();
 }
 
 } // namespace loopwright

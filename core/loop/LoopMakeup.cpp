@@ -310,15 +310,13 @@ Result<LoopMakeup> LoopMakeup::fromCsv(const QByteArray &bytes, const QString &f
                                    "millihenry", "ohms", "capacitance_nf_per_km", "temperature_f",
                                    "temperature_c"},
                                   {}};
-    const auto table = readCsv(bytes, fileName, layout);
-    if (!table)
-        return failure(table.error());
-    if (table->rows.empty() || table->rows.size() > maxElements)
+    LOOPWRIGHT_ASSIGN(const auto table, readCsv(bytes, fileName, layout));
+    if (table.rows.empty() || table.rows.size() > maxElements)
         return failure(ErrorCode::BadInput, QString("must hold 1 to %1 elements").arg(maxElements),
                        fileName);
     LoopMakeup makeup;
-    for (const CsvRow &row : table->rows)
-        LOOPWRIGHT_TRY(addRow(makeup, *table, row, fileName));
+    for (const CsvRow &row : table.rows)
+        LOOPWRIGHT_TRY(addRow(makeup, table, row, fileName));
     return makeup;
 }
 

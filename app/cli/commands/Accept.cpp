@@ -24,13 +24,10 @@ public:
         if (context.common().by.trimmed().isEmpty())
             return failure(ErrorCode::Usage,
                            "an exception needs the name of who makes it: --by NAME");
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        const auto decision = acceptWithException(**records, m_number, m_except, m_because);
-        if (!decision)
-            return failure(decision.error());
-        return answerOf(*decision);
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_ASSIGN(const auto decision,
+                          acceptWithException(*records, m_number, m_except, m_because));
+        return answerOf(decision);
     }
 
 private:

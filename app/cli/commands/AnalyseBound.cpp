@@ -31,16 +31,14 @@ public:
 
     Result<Answer> run(CommandContext &) override
     {
-        const auto bounds = upperBounds(m_input);
-        if (!bounds)
-            return failure(bounds.error());
+        LOOPWRIGHT_ASSIGN(const auto bounds, upperBounds(m_input));
         if (!m_target)
-            return Answer::of(bounds->toJson(), text(*bounds));
+            return Answer::of(bounds.toJson(), text(bounds));
         LOOPWRIGHT_TRY(checkTarget());
         const ProofVerdict verdict =
             prove(m_input.errors, m_input.bits, double(m_rate), *m_target, m_input.confidence);
-        return Answer::of(withVerdict(bounds->toJson(), verdict),
-                          text(*bounds) + proofText(verdict, *m_target) + ".\n");
+        return Answer::of(withVerdict(bounds.toJson(), verdict),
+                          text(bounds) + proofText(verdict, *m_target) + ".\n");
     }
 
 private:

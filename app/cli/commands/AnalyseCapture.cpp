@@ -36,14 +36,10 @@ public:
             return failure(ErrorCode::Usage, "say which pattern was sent, or auto to have it found",
                            "--pattern");
         m_find = m_find || m_pattern == anyPattern;
-        auto analyser = CaptureAnalyser::make(captureOptions());
-        if (!analyser)
-            return failure(std::move(analyser).error());
-        const auto octets = feed(*analyser, context.progress("analysing"));
-        if (!octets)
-            return failure(octets.error());
-        const CaptureResult result = analyser->finish();
-        return Answer::of(result.toJson(), text(result) + shortness(*octets, result),
+        LOOPWRIGHT_ASSIGN(auto analyser, CaptureAnalyser::make(captureOptions()));
+        LOOPWRIGHT_ASSIGN(const auto octets, feed(analyser, context.progress("analysing")));
+        const CaptureResult result = analyser.finish();
+        return Answer::of(result.toJson(), text(result) + shortness(octets, result),
                           result.found.has_value());
     }
 

@@ -22,15 +22,12 @@ public:
 
     Result<Answer> run(CommandContext &) override
     {
-        const auto bytes = readFile(m_file);
-        if (!bytes)
-            return failure(bytes.error());
-        const auto file = readSecondsFile(*bytes, fileNameOf(m_file), m_rate, m_ignored);
-        if (!file)
-            return failure(file.error());
-        if (!file->findings.empty())
-            return refusedSeconds(*file, fileNameOf(m_file));
-        const ErrorSummary summary = evaluateSeconds(file->seconds, m_rate);
+        LOOPWRIGHT_ASSIGN(const auto bytes, readFile(m_file));
+        LOOPWRIGHT_ASSIGN(const auto file,
+                          readSecondsFile(bytes, fileNameOf(m_file), m_rate, m_ignored));
+        if (!file.findings.empty())
+            return refusedSeconds(file, fileNameOf(m_file));
+        const ErrorSummary summary = evaluateSeconds(file.seconds, m_rate);
         return Answer::of(summary.toJson(), summaryText(summary));
     }
 

@@ -14,24 +14,21 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        const auto findings = auditIdentifiers(**records, context.progress("auditing"));
-        if (!findings)
-            return failure(findings.error());
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_ASSIGN(const auto findings,
+                          auditIdentifiers(*records, context.progress("auditing")));
         QJsonArray json;
         QString text;
-        for (const AuditFinding &finding : *findings) {
+        for (const AuditFinding &finding : findings) {
             json.append(finding.toJson());
             text += wrapped(finding.value + ": " + finding.reason + " (circuits " +
                                 finding.circuits.join(", ") + ")",
                             4) +
                     "\n";
         }
-        if (findings->empty())
+        if (findings.empty())
             text = "no identifier is in error, and none is held twice\n";
-        return Answer::of(json, text, findings->empty());
+        return Answer::of(json, text, findings.empty());
     }
 };
 

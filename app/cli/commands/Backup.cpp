@@ -16,10 +16,8 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        LOOPWRIGHT_TRY(backupTo(**records, m_file, context.progress("copying")));
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_TRY(backupTo(*records, m_file, context.progress("copying")));
         return Answer::of(QJsonObject{{"backup", m_file}},
                           QString("backed up to %1 and verified\n").arg(m_file));
     }

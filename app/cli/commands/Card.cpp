@@ -21,15 +21,11 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        const auto view = showOrder(**records, m_number);
-        if (!view)
-            return failure(view.error());
-        const Sheet sheet = settingsCard(view->order, view->office.name,
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_ASSIGN(const auto view, showOrder(*records, m_number));
+        const Sheet sheet = settingsCard(view.order, view.office.name,
                                          fromText<Paper>(m_paper).value_or(Paper::A4));
-        const auto pdf = sheetPdf(sheet, {sheet.title, {}, (*records)->now()});
+        const auto pdf = sheetPdf(sheet, {sheet.title, {}, records->now()});
         if (!pdf)
             return failure(pdf.error());
         LOOPWRIGHT_TRY(writeFile(m_out, *pdf));

@@ -28,10 +28,8 @@ public:
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_TRY(checkUsage());
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        return m_premisesOf.isEmpty() ? issueOne(**records) : issueSet(**records);
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        return m_premisesOf.isEmpty() ? issueOne(*records) : issueSet(*records);
     }
 
 private:
@@ -58,17 +56,15 @@ private:
         request.order = m_order;
         request.paper = fromText<Paper>(m_paper).value_or(Paper::A4);
         request.deliver = [this](const QByteArray &pdf) { return writeFile(m_out, pdf); };
-        const auto issued = issueCertificate(records, request);
-        if (!issued)
-            return failure(issued.error());
+        LOOPWRIGHT_ASSIGN(const auto issued, issueCertificate(records, request));
         const QString text = LabelledLines()
-                                 .add("Certificate", issued->number)
-                                 .add("Code", issued->code)
-                                 .add("Digest", issued->digest)
+                                 .add("Certificate", issued.number)
+                                 .add("Code", issued.code)
+                                 .add("Digest", issued.digest)
                                  .add("File", m_out)
-                                 .add("Copy", issued->copy ? "yes: it was issued before" : "")
+                                 .add("Copy", issued.copy ? "yes: it was issued before" : "")
                                  .text();
-        return Answer::of(issued->toJson(), text);
+        return Answer::of(issued.toJson(), text);
     }
 
     Result<Answer> issueSet(Records &records) const
@@ -79,13 +75,11 @@ private:
         request.deliver = [this](const std::vector<SetFile> &files) {
             return writeSet(m_folder, files);
         };
-        const auto set = issueCertificateSet(records, request);
-        if (!set)
-            return failure(set.error());
-        QJsonObject json = set->toJson();
+        LOOPWRIGHT_ASSIGN(const auto set, issueCertificateSet(records, request));
+        QJsonObject json = set.toJson();
         json.insert("folder", m_folder);
-        Answer answer = Answer::of(json, setText(*set), set->without.empty());
-        for (const SetLine &line : set->without)
+        Answer answer = Answer::of(json, setText(set), set.without.empty());
+        for (const SetLine &line : set.without)
             answer.told << QString("order %1 has no certificate: %2").arg(line.order, line.why);
         return answer;
     }

@@ -23,38 +23,30 @@ public:
     {
         if (m_file.isEmpty() == m_number.isEmpty() || m_number.isEmpty() != m_code.isEmpty())
             return failure(ErrorCode::Usage, "give a PDF, or --number and --code");
-        const auto check = m_file.isEmpty() ? byNumber(context) : byFile(context);
-        if (!check)
-            return failure(check.error());
+        LOOPWRIGHT_ASSIGN(const auto check, m_file.isEmpty() ? byNumber(context) : byFile(context));
         LabelledLines lines;
-        lines.add("Verdict", toText(check->verdict))
-            .add("Certificate", check->certificate)
-            .add("Order", check->order)
-            .add("Why", check->reason);
+        lines.add("Verdict", toText(check.verdict))
+            .add("Certificate", check.certificate)
+            .add("Order", check.order)
+            .add("Why", check.reason);
         QString text = lines.text();
-        if (!check->later.empty())
-            text += "\nRecorded on the circuit since then\n" + eventsText(check->later);
-        return Answer::of(check->toJson(), text, check->verdict == CertificateVerdict::Genuine);
+        if (!check.later.empty())
+            text += "\nRecorded on the circuit since then\n" + eventsText(check.later);
+        return Answer::of(check.toJson(), text, check.verdict == CertificateVerdict::Genuine);
     }
 
 private:
     Result<CertificateCheck> byFile(CommandContext &context) const
     {
-        const auto pdf = readFile(m_file, largestCertificate);
-        if (!pdf)
-            return failure(pdf.error());
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        return verifyCertificateFile(**records, *pdf);
+        LOOPWRIGHT_ASSIGN(const auto pdf, readFile(m_file, largestCertificate));
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        return verifyCertificateFile(*records, pdf);
     }
 
     Result<CertificateCheck> byNumber(CommandContext &context) const
     {
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        return verifyCertificateNumber(**records, m_number, m_code);
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        return verifyCertificateNumber(*records, m_number, m_code);
     }
 
     static constexpr qint64 largestCertificate = 100'000'000;

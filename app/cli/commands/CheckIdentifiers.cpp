@@ -53,12 +53,10 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        auto file = MappedFile::open(m_in);
-        if (!file)
-            return failure(std::move(file).error());
+        LOOPWRIGHT_ASSIGN(auto file, MappedFile::open(m_in));
         if (!m_out.isEmpty())
-            return toFile(*file);
-        return context.common().json ? toJson(*file) : toText(*file);
+            return toFile(file);
+        return context.common().json ? toJson(file) : toText(file);
     }
 
 private:

@@ -33,10 +33,8 @@ public:
 
     Result<Answer> run(CommandContext &) override
     {
-        const auto variant = variantOf(m_variant);
-        if (!variant)
-            return failure(variant.error());
-        const SpidCheck check = checkSpid(**variant, m_spid, m_dn);
+        LOOPWRIGHT_ASSIGN(const auto variant, variantOf(m_variant));
+        const SpidCheck check = checkSpid(*variant, m_spid, m_dn);
         const bool inError = check.worst() == Severity::Error;
         Answer answer = Answer::of(json(check), text(check), !inError);
         return answer;

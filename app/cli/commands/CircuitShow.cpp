@@ -18,25 +18,21 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        const auto view = showCircuit(**records, m_number);
-        if (!view)
-            return failure(view.error());
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_ASSIGN(const auto view, showCircuit(*records, m_number));
         QJsonArray orders;
         ColumnLayout table({"order", "type", "due", "customer", "premises"});
-        for (const ServiceOrder &order : view->orders) {
+        for (const ServiceOrder &order : view.orders) {
             orders.append(order.toJson());
             table.add({order.number, toText(order.type), order.dueDate.toString(Qt::ISODate),
                        order.customer, order.premises});
         }
         QJsonArray events;
-        for (const Event &event : view->events)
+        for (const Event &event : view.events)
             events.append(eventJson(event));
         return Answer::of(
-            QJsonObject{{"circuit", view->circuit}, {"orders", orders}, {"events", events}},
-            heading("Circuit " + view->circuit) + table.text() + "\n" + eventsText(view->events));
+            QJsonObject{{"circuit", view.circuit}, {"orders", orders}, {"events", events}},
+            heading("Circuit " + view.circuit) + table.text() + "\n" + eventsText(view.events));
     }
 
 private:

@@ -21,21 +21,17 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        const QDate day = m_day.isValid() ? m_day : (*records)->now().localDate();
-        const auto list =
-            daySheet(**records, m_installer, day, fromText<Paper>(m_paper).value_or(Paper::A4));
-        if (!list)
-            return failure(list.error());
-        const auto pdf = sheetPdf(list->sheet, {list->sheet.title, {}, (*records)->now()});
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        const QDate day = m_day.isValid() ? m_day : records->now().localDate();
+        LOOPWRIGHT_ASSIGN(const auto list, daySheet(*records, m_installer, day,
+                                                    fromText<Paper>(m_paper).value_or(Paper::A4)));
+        const auto pdf = sheetPdf(list.sheet, {list.sheet.title, {}, records->now()});
         if (!pdf)
             return failure(pdf.error());
         LOOPWRIGHT_TRY(writeFile(m_out, *pdf));
         return Answer::of(QJsonObject{{"installer", m_installer},
                                       {"day", day.toString(Qt::ISODate)},
-                                      {"orders", QJsonArray::fromStringList(list->orders)},
+                                      {"orders", QJsonArray::fromStringList(list.orders)},
                                       {"list", m_out}},
                           m_out + "\n");
     }

@@ -20,14 +20,10 @@ public:
     {
         if (m_number.isEmpty() == m_again.isEmpty())
             return failure(ErrorCode::Usage, "give the number of an order, or --again DECISION-ID");
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        const auto decision =
-            m_again.isEmpty() ? decideOrder(**records, m_number) : decideAgain(**records, m_again);
-        if (!decision)
-            return failure(decision.error());
-        return answerOf(*decision);
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_ASSIGN(const auto decision, m_again.isEmpty() ? decideOrder(*records, m_number)
+                                                                 : decideAgain(*records, m_again));
+        return answerOf(decision);
     }
 
 private:

@@ -17,16 +17,12 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        const auto files =
-            exportTables(**records, m_folder, m_internal, context.progress("writing"));
-        if (!files)
-            return failure(files.error());
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_ASSIGN(const auto files, exportTables(*records, m_folder, m_internal,
+                                                         context.progress("writing")));
         return Answer::of(
-            QJsonObject{{"folder", m_folder}, {"files", QJsonArray::fromStringList(*files)}},
-            files->join("\n") + "\n");
+            QJsonObject{{"folder", m_folder}, {"files", QJsonArray::fromStringList(files)}},
+            files.join("\n") + "\n");
     }
 
 private:

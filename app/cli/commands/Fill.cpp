@@ -21,10 +21,8 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        LOOPWRIGHT_TRY(fillWithInvented(**records, int(m_circuits), quint64(m_seed),
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_TRY(fillWithInvented(*records, int(m_circuits), quint64(m_seed),
                                         context.progress("inventing")));
         return Answer::of(QJsonObject{{"circuits", m_circuits}, {"seed", m_seed}},
                           QString("%1 invented circuits\n").arg(m_circuits));

@@ -74,19 +74,15 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        const auto view = showOrder(**records, m_number);
-        if (!view)
-            return failure(view.error());
-        const auto handoff = makeHandoff(view->input, view->decision, view->office.name);
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_ASSIGN(const auto view, showOrder(*records, m_number));
+        const auto handoff = makeHandoff(view.input, view.decision, view.office.name);
         if (!handoff)
             return failure(
                 ErrorCode::Refused,
                 QString("order %1 has nothing to hand on: no criterion is open").arg(m_number));
         if (!m_out.isEmpty())
-            LOOPWRIGHT_TRY(print(*handoff, (*records)->now()));
+            LOOPWRIGHT_TRY(print(*handoff, records->now()));
         return Answer::of(json(*handoff), text(*handoff));
     }
 

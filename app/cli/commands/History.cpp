@@ -19,39 +19,34 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        return m_number == "verify" ? verify(**records, context) : show(**records);
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        return m_number == "verify" ? verify(*records, context) : show(*records);
     }
 
 private:
     Result<Answer> show(Records &records) const
     {
-        const auto events = orderHistory(records, m_number);
-        if (!events)
-            return failure(events.error());
+        LOOPWRIGHT_ASSIGN(const auto events, orderHistory(records, m_number));
         QJsonArray json;
-        for (const Event &event : *events)
+        for (const Event &event : events)
             json.append(eventJson(event));
-        return Answer::of(json, eventsText(*events));
+        return Answer::of(json, eventsText(events));
     }
 
     static Result<Answer> verify(Records &records, CommandContext &context)
     {
-        const auto verdict = verifyHistory(records, context.progress("verifying"));
-        if (!verdict)
-            return failure(verdict.error());
+        LOOPWRIGHT_ASSIGN(const auto verdict,
+                          verifyHistory(records, context.progress("verifying")));
         QString text = QString("%1 events: %2\n")
-                           .arg(verdict->events)
-                           .arg(verdict->broken.empty() ? "whole" : "broken");
-        for (const BrokenLink &link : verdict->broken)
+                           .arg(verdict.events)
+                           .arg(verdict.broken.empty() ? "whole" : "broken");
+        for (const BrokenLink &link : verdict.broken)
             text +=
                 wrapped(
                     QString("%1, event %2: %3").arg(link.subject).arg(link.event).arg(link.what),
                     4) +
                 "\n";
-        return Answer::of(verdict->toJson(), text, verdict->broken.empty());
+        return Answer::of(verdict.toJson(), text, verdict.broken.empty());
     }
 
     QString m_number;

@@ -31,22 +31,16 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto bytes = readFile(m_file);
-        if (!bytes)
-            return failure(bytes.error());
+        LOOPWRIGHT_ASSIGN(const auto bytes, readFile(m_file));
         LOOPWRIGHT_TRY(checkWritable(m_rejects));
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
         m_options.fileName = fileNameOf(m_file);
         m_options.progress = context.progress("importing");
-        const auto report = m_import(**records, *bytes, m_options);
-        if (!report)
-            return failure(report.error());
-        Answer answer = Answer::of(report->toJson(), text(*report), report->clean());
-        answer.refusedWhole = report->refusedWhole;
-        answer.tell(report->findings, m_options.fileName);
-        keepRejects(*report, answer);
+        LOOPWRIGHT_ASSIGN(const auto report, m_import(*records, bytes, m_options));
+        Answer answer = Answer::of(report.toJson(), text(report), report.clean());
+        answer.refusedWhole = report.refusedWhole;
+        answer.tell(report.findings, m_options.fileName);
+        keepRejects(report, answer);
         return answer;
     }
 

@@ -18,22 +18,17 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        const auto limits =
-            m_version.isEmpty() ? limitsInForce(**records) : limitSet(**records, m_version);
-        if (!limits)
-            return failure(limits.error());
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_ASSIGN(const auto limits, m_version.isEmpty() ? limitsInForce(*records)
+                                                                 : limitSet(*records, m_version));
         ColumnLayout table({"key", "limit", ">value", "unit", "source"});
-        for (const Limit &limit : limits->all())
+        for (const Limit &limit : limits.all())
             table.add(
                 {limit.key, limit.name, shortNumber(limit.value, 6), limit.unit, limit.source});
-        return Answer::of(
-            limits->toJson(),
-            QString("Limit set %1, valid from %2\n\n")
-                    .arg(limits->version(), limits->validFrom().toString(Qt::ISODate)) +
-                table.text());
+        return Answer::of(limits.toJson(),
+                          QString("Limit set %1, valid from %2\n\n")
+                                  .arg(limits.version(), limits.validFrom().toString(Qt::ISODate)) +
+                              table.text());
     }
 
 private:
@@ -53,10 +48,8 @@ public:
         const auto set = readLimitsFile(m_file);
         if (!set)
             return failure(set.error());
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        const auto added = addLimitSet(**records, *set);
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        const auto added = addLimitSet(*records, *set);
         if (!added)
             return failure(added.error());
         const QString day = set->validFrom().toString(Qt::ISODate);

@@ -27,16 +27,12 @@ public:
 
     Result<Answer> run(CommandContext &) override
     {
-        const auto between = terminationsFromText(m_ohms);
-        if (!between)
-            return failure(between.error());
+        LOOPWRIGHT_ASSIGN(const auto between, terminationsFromText(m_ohms));
         if (m_toHz <= m_fromHz)
             return failure(ErrorCode::Usage, "--to must be above --from");
-        const auto makeup = readLoopFile(m_file);
-        if (!makeup)
-            return failure(makeup.error());
-        LOOPWRIGHT_TRY(draw(*makeup));
-        const auto curve = loopCurve(*makeup, m_fromHz, m_toHz, int(m_points), *between);
+        LOOPWRIGHT_ASSIGN(const auto makeup, readLoopFile(m_file));
+        LOOPWRIGHT_TRY(draw(makeup));
+        const auto curve = loopCurve(makeup, m_fromHz, m_toHz, int(m_points), between);
         QJsonArray json;
         ColumnLayout table({">frequency Hz", ">loss dB", ">delay us"});
         for (const LoopResponse &point : curve) {
@@ -56,10 +52,8 @@ private:
     {
         if (m_out.isEmpty())
             return {};
-        const auto limits = limitsToJudgeBy(m_limits);
-        if (!limits)
-            return failure(limits.error());
-        const CurveData data = curveData(makeup, *limits);
+        LOOPWRIGHT_ASSIGN(const auto limits, limitsToJudgeBy(m_limits));
+        const CurveData data = curveData(makeup, limits);
         return writePicture(
             m_out, {[&data] { return curvePng(data); }, [&data] { return curveSvg(data); }});
     }

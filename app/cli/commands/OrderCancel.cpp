@@ -17,10 +17,8 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        LOOPWRIGHT_TRY(cancelOrder(**records, m_number, m_because));
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_TRY(cancelOrder(*records, m_number, m_because));
         return Answer::of(QJsonObject{{"order", m_number}, {"status", "cancelled"}},
                           QString("order %1 is cancelled\n").arg(m_number));
     }

@@ -16,10 +16,8 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        LOOPWRIGHT_TRY(completeOrder(**records, m_number));
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_TRY(completeOrder(*records, m_number));
         return Answer::of(QJsonObject{{"order", m_number}, {"status", "completed"}},
                           QString("order %1 is completed\n").arg(m_number));
     }

@@ -32,14 +32,10 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
         m_filter.limit = int(m_limit);
-        auto found = boardRows(**records, m_filter);
-        if (!found)
-            return failure(std::move(found).error());
-        const auto rows = std::make_shared<std::vector<BoardRow>>(std::move(*found));
+        LOOPWRIGHT_ASSIGN(auto found, boardRows(*records, m_filter));
+        const auto rows = std::make_shared<std::vector<BoardRow>>(std::move(found));
         Answer answer;
         answer.json = Answer::jsonArray(qsizetype(rows->size()), [rows](qsizetype i) {
             return QJsonValue((*rows)[std::size_t(i)].toJson());

@@ -19,17 +19,11 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto fields = fieldsOf(m_pairs);
-        if (!fields)
-            return failure(fields.error());
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        const auto verdict =
-            m_checkOnly ? checkOrder(**records, *fields) : putOrder(**records, *fields, m_update);
-        if (!verdict)
-            return failure(verdict.error());
-        return answer(*verdict);
+        LOOPWRIGHT_ASSIGN(const auto fields, fieldsOf(m_pairs));
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_ASSIGN(const auto verdict, m_checkOnly ? checkOrder(*records, fields)
+                                                          : putOrder(*records, fields, m_update));
+        return answer(verdict);
     }
 
 private:

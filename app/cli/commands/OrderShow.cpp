@@ -97,17 +97,12 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        const auto view = showOrder(**records, m_number);
-        if (!view)
-            return failure(view.error());
-        return Answer::of(view->toJson(), headText(*view) + terminalsText(view->order) +
-                                              factsText(view->facts) + "\n" +
-                                              decisionText(view->decision) +
-                                              certificatesText(view->certificates) + "\n" +
-                                              eventsText(view->events));
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_ASSIGN(const auto view, showOrder(*records, m_number));
+        return Answer::of(view.toJson(),
+                          headText(view) + terminalsText(view.order) + factsText(view.facts) +
+                              "\n" + decisionText(view.decision) +
+                              certificatesText(view.certificates) + "\n" + eventsText(view.events));
     }
 
 private:

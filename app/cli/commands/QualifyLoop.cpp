@@ -43,38 +43,32 @@ public:
 
     Result<Answer> run(CommandContext &) override
     {
-        const auto between = terminationsFromText(m_ohms);
-        if (!between)
-            return failure(between.error());
-        const auto makeup = readLoopFile(m_file);
-        if (!makeup)
-            return failure(makeup.error());
-        const auto limits = limitsToJudgeBy(m_limits);
-        if (!limits)
-            return failure(limits.error());
-        const LoopQualification judged = qualify(*makeup, *limits);
+        LOOPWRIGHT_ASSIGN(const auto between, terminationsFromText(m_ohms));
+        LOOPWRIGHT_ASSIGN(const auto makeup, readLoopFile(m_file));
+        LOOPWRIGHT_ASSIGN(const auto limits, limitsToJudgeBy(m_limits));
+        const LoopQualification judged = qualify(makeup, limits);
         LoopResponse asked{m_frequencyHz > 0 ? m_frequencyHz : judged.frequencyHz, 0, 0, 0};
-        asked.lossDb = insertionLossDb(*makeup, asked.frequencyHz, *between);
-        const auto better = remedies(*makeup, *limits);
+        asked.lossDb = insertionLossDb(makeup, asked.frequencyHz, between);
+        const auto better = remedies(makeup, limits);
 
         // The verdict is always that of the loss where it is judged; what was asked for is told.
         QJsonObject json = judged.toJson();
         json.insert("insertion_loss_db", asked.lossDb);
         json.insert("frequency_hz", asked.frequencyHz);
-        json.insert("source_ohm", between->sourceOhm);
-        json.insert("load_ohm", between->loadOhm);
+        json.insert("source_ohm", between.sourceOhm);
+        json.insert("load_ohm", between.loadOhm);
         json.insert("judged_loss_db", judged.insertionLossDb);
         json.insert("judged_frequency_hz", judged.frequencyHz);
-        json.insert("limit_set", limits->version());
+        json.insert("limit_set", limits.version());
         json.insert("mends", mendsJson(better));
         QString against;
-        if (const MeasuredLoop seen = measured(asked.frequencyHz, *between);
+        if (const MeasuredLoop seen = measured(asked.frequencyHz, between);
             seen.dcResistanceOhm || !seen.losses.empty()) {
-            const LoopComparison comparison = compareLoop(*makeup, seen, *limits);
+            const LoopComparison comparison = compareLoop(makeup, seen, limits);
             json.insert("comparison", comparison.toJson());
             against = comparison.why;
         }
-        return Answer::of(json, text(judged, asked, *between, better, against, limits->version()),
+        return Answer::of(json, text(judged, asked, between, better, against, limits.version()),
                           judged.verdict != Suitability::NotSuitable);
     }
 

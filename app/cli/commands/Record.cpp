@@ -17,22 +17,16 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto bytes = readFile(m_file);
-        if (!bytes)
-            return failure(bytes.error());
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        const auto report = recordFile(**records, *bytes, fileNameOf(m_file));
-        if (!report)
-            return failure(report.error());
+        LOOPWRIGHT_ASSIGN(const auto bytes, readFile(m_file));
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_ASSIGN(const auto report, recordFile(*records, bytes, fileNameOf(m_file)));
         QString text;
-        for (const QString &id : report->added)
+        for (const QString &id : report.added)
             text += id + "\n";
-        for (const QString &id : report->alreadyThere)
+        for (const QString &id : report.alreadyThere)
             text += id + " was there already\n";
-        Answer answer = Answer::of(report->toJson(), text);
-        answer.tell(report->told, fileNameOf(m_file));
+        Answer answer = Answer::of(report.toJson(), text);
+        answer.tell(report.told, fileNameOf(m_file));
         return answer;
     }
 

@@ -30,15 +30,11 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        const auto entries = m_form.read(**records);
-        if (!entries)
-            return failure(entries.error());
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_ASSIGN(const auto entries, m_form.read(*records));
         QJsonArray json;
         ColumnLayout table(m_form.headings);
-        for (const T &entry : *entries) {
+        for (const T &entry : entries) {
             json.append(m_form.json(entry));
             table.add(m_form.cells(entry));
         }

@@ -24,15 +24,11 @@ public:
 
     Result<Answer> run(CommandContext &) override
     {
-        const auto bytes = readFile(m_file);
-        if (!bytes)
-            return failure(bytes.error());
-        const auto file = readSecondsFile(*bytes, fileNameOf(m_file), m_rate);
-        if (!file)
-            return failure(file.error());
-        if (!file->findings.empty())
-            return refusedSeconds(*file, fileNameOf(m_file));
-        const SecondList &seconds = file->seconds;
+        LOOPWRIGHT_ASSIGN(const auto bytes, readFile(m_file));
+        LOOPWRIGHT_ASSIGN(const auto file, readSecondsFile(bytes, fileNameOf(m_file), m_rate));
+        if (!file.findings.empty())
+            return refusedSeconds(file, fileNameOf(m_file));
+        const SecondList &seconds = file.seconds;
         const auto marks = classify(seconds, m_rate);
         const bool running = m_planned > qint64(seconds.size());
         const StripData data{seconds, marks, m_rate, m_planned, running};

@@ -49,10 +49,8 @@ public:
     {
         if (m_key.isEmpty())
             return all();
-        const auto variant = variantOf(m_key);
-        if (!variant)
-            return failure(variant.error());
-        return Answer::of(variantJson(**variant), variantText(**variant));
+        LOOPWRIGHT_ASSIGN(const auto variant, variantOf(m_key));
+        return Answer::of(variantJson(*variant), variantText(*variant));
     }
 
 private:

@@ -17,14 +17,10 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        const auto records = context.records();
-        if (!records)
-            return failure(records.error());
-        const auto id = voidFact(**records, m_fact, m_because);
-        if (!id)
-            return failure(id.error());
-        return Answer::of(QJsonObject{{"voided", m_fact}, {"by_fact", *id}},
-                          QString("%1 no longer counts (%2)\n").arg(m_fact, *id));
+        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_ASSIGN(const auto id, voidFact(*records, m_fact, m_because));
+        return Answer::of(QJsonObject{{"voided", m_fact}, {"by_fact", id}},
+                          QString("%1 no longer counts (%2)\n").arg(m_fact, id));
     }
 
 private:

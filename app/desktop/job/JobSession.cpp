@@ -26,18 +26,12 @@ JobSession::JobSession(DesktopContext &workplace, QObject *parent)
 Result<void> JobSession::open(const QString &number)
 {
     m_view.reset();
-    auto view = showOrder(records(), number);
-    if (!view)
-        return failure(view.error());
-    auto kept = drafts(records(), number);
-    if (!kept)
-        return failure(kept.error());
-    auto limits = limitSet(records(), view->input.limitSet);
-    if (!limits)
-        return failure(limits.error());
-    m_view = std::move(*view);
-    m_limits = std::move(*limits);
-    m_drafts = std::move(*kept);
+    LOOPWRIGHT_ASSIGN(auto view, showOrder(records(), number));
+    LOOPWRIGHT_ASSIGN(auto kept, drafts(records(), number));
+    LOOPWRIGHT_ASSIGN(auto limits, limitSet(records(), view.input.limitSet));
+    m_view = std::move(view);
+    m_limits = std::move(limits);
+    m_drafts = std::move(kept);
     m_context = m_drafts.value(contextPart);
     if (installer().isEmpty())
         m_context.insert("installer", order().installer);
@@ -46,14 +40,10 @@ Result<void> JobSession::open(const QString &number)
 
 Result<void> JobSession::reload()
 {
-    auto view = showOrder(records(), order().number);
-    if (!view)
-        return failure(view.error());
-    auto limits = limitSet(records(), view->input.limitSet);
-    if (!limits)
-        return failure(limits.error());
-    m_view = std::move(*view);
-    m_limits = std::move(*limits);
+    LOOPWRIGHT_ASSIGN(auto view, showOrder(records(), order().number));
+    LOOPWRIGHT_ASSIGN(auto limits, limitSet(records(), view.input.limitSet));
+    m_view = std::move(view);
+    m_limits = std::move(limits);
     return {};
 }
 
@@ -111,11 +101,9 @@ Result<JobRecord> JobSession::read(const FactObjects &facts) const
 
 Result<RecordReport> JobSession::record(const QString &part, const FactObjects &facts)
 {
-    auto read = this->read(facts);
-    if (!read)
-        return failure(read.error());
-    const QString recordedIn = read->order;
-    auto report = recordFacts(records(), std::move(*read), tr("the page"));
+    LOOPWRIGHT_ASSIGN(auto read, this->read(facts));
+    const QString recordedIn = read.order;
+    auto report = recordFacts(records(), std::move(read), tr("the page"));
     if (!report)
         return report;
     keepDraft(part, {});
@@ -130,8 +118,7 @@ Result<RecordReport> JobSession::record(const QString &part, const FactObjects &
 
 Result<void> JobSession::voidFact(const QString &id, const QString &because)
 {
-    if (auto voided = loopwright::voidFact(records(), id, because); !voided)
-        return failure(voided.error());
+    LOOPWRIGHT_TRY(loopwright::voidFact(records(), id, because));
     wasChanged(tr("It no longer counts. The entry stays on record with your reason."));
     return {};
 }

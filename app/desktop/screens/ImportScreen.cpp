@@ -257,11 +257,9 @@ void ImportScreen::start()
     m_worker.run<ImportReport>(
         [path, options, run](Records &records,
                              const Progress &progress) mutable -> Result<ImportReport> {
-            const auto bytes = readWholeFile(path);
-            if (!bytes)
-                return failure(bytes.error());
+            LOOPWRIGHT_ASSIGN(const auto bytes, readWholeFile(path));
             options.progress = progress;
-            return run(records, *bytes, options);
+            return run(records, bytes, options);
         },
         [this](const Result<ImportReport> &report) { showReport(report); });
 }

@@ -225,15 +225,11 @@ private:
 
     static Result<LoopMakeup> fromFile(const QString &path, const QString &name)
     {
-        const auto bytes = readWholeFile(path);
-        if (!bytes)
-            return failure(bytes.error());
+        LOOPWRIGHT_ASSIGN(const auto bytes, readWholeFile(path));
         if (name.endsWith(".csv", Qt::CaseInsensitive))
-            return LoopMakeup::fromCsv(*bytes, name);
-        const auto object = parseJsonObject(*bytes, name);
-        if (!object)
-            return failure(object.error());
-        return LoopMakeup::fromJson(*object, name);
+            return LoopMakeup::fromCsv(bytes, name);
+        LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(bytes, name));
+        return LoopMakeup::fromJson(object, name);
     }
 
     MakeupTable *m_table;
