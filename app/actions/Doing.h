@@ -3,7 +3,7 @@
 // derived from.
 
 #include "app/actions/Records.h"
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/Judge.h"
 #include "core/history/Event.h"
 #include "db/OrderStore.h"
 #include "db/Transaction.h"
