@@ -137,6 +137,7 @@ Result<Decision> acceptWithException(Records &records, const QString &orderNumbe
                          orderNumber,
                          {},
                          {},
+                         {},
                          ExceptionFact{criteriaKeys, because, records.by(), known}};
     LOOPWRIGHT_TRY(FactStore::add(transaction, exception));
     Decision decision;

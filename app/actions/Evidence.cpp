@@ -196,7 +196,7 @@ Result<QString> voidFact(Records &records, const QString &factId, const QString 
         return failure(ErrorCode::Refused, "The fact is void already.");
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get((*fact)->order));
     const Fact voiding{
-        newId(), records.now(), (*fact)->order, {}, {}, VoidFact{id, because, records.by()}};
+        newId(), records.now(), (*fact)->order, {}, {}, {}, VoidFact{id, because, records.by()}};
     LOOPWRIGHT_TRY(FactStore::add(transaction, voiding));
     LOOPWRIGHT_TRY(commitFacts(records, transaction, stored.order, {**fact}, "fact_voided",
                                {{"fact", id}, {"kind", (*fact)->kind()}, {"because", because}}));

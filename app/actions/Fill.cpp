@@ -104,6 +104,7 @@ public:
                             order.number,
                             order.installer,
                             {},
+                            order.pair,
                             std::move(body)});
         };
         const int reached = below(4);

@@ -1,7 +1,5 @@
 #include "core/acceptance/Fact.h"
 
-#include <QUuid>
-
 #include <functional>
 
 namespace loopwright {
@@ -23,19 +21,15 @@ constexpr Codec codec(const char *kind, bool inRecords = true)
 
 /// In the order of FactBody's alternatives.
 constexpr Codec codecs[] = {
-    codec<VisitFact>("visit"),
-    codec<SafetyFact>("safety"),
-    codec<ChangedFact>("changed"),
-    codec<SelfTestFact>("self_test"),
-    codec<LoopFact>("loop"),
-    codec<LayerFact>("layer"),
-    codec<CallFact>("call"),
-    codec<DetectorFact>("detector"),
-    codec<RunFact>("run"),
-    codec<AnalogFact>("analog"),
-    codec<NoteFact>("note"),
-    codec<VoidFact>("void", false),
-    codec<ExceptionFact>("exception", false),
+    codec<VisitFact>("visit"),       codec<SafetyFact>("safety"),
+    codec<ChangedFact>("changed"),   codec<SelfTestFact>("self_test"),
+    codec<LoopFact>("loop"),         codec<LayerFact>("layer"),
+    codec<CallFact>("call"),         codec<DetectorFact>("detector"),
+    codec<RunFact>("run"),           codec<AnalogFact>("analog"),
+    codec<ClearedFact>("cleared"),   codec<HazardClosedFact>("hazard_closed"),
+    codec<ReferredFact>("referred"), codec<MadeWithFact>("made_with"),
+    codec<DeskFact>("desk"),         codec<NoteFact>("note"),
+    codec<VoidFact>("void", false),  codec<ExceptionFact>("exception", false),
 };
 static_assert(std::size(codecs) == std::variant_size_v<FactBody>);
 
@@ -49,18 +43,15 @@ const Codec *findCodec(const QString &kind, bool stored)
 
 struct Defaults
 {
-    QString order, installer, instrument;
+    QString order, installer, instrument, pair;
     bool stored = false;
 };
 
 Fact readFact(JsonReader &reader, const Defaults &defaults, const std::function<QString()> &newId)
 {
     Fact fact;
-    const auto id = reader.optionalText("id", 60);
-    const QUuid uuid = id ? QUuid::fromString(*id) : QUuid();
-    if (id && (uuid.isNull() || id->size() != 36)) // braces are not of the schema
-        reader.fail("id", "is not a UUID");
-    fact.id = id ? uuid.toString(QUuid::WithoutBraces) : newId();
+    const auto id = reader.optionalUuid("id");
+    fact.id = id ? *id : newId();
     const QString kind = reader.text("kind", 40);
     const Codec *found = findCodec(kind, defaults.stored);
     if (!reader.failed() && !found)
@@ -70,8 +61,12 @@ Fact readFact(JsonReader &reader, const Defaults &defaults, const std::function<
     fact.order = defaults.stored ? reader.text("order") : defaults.order;
     fact.installer = reader.optionalText("installer").value_or(defaults.installer);
     fact.instrument = reader.optionalText("instrument").value_or(defaults.instrument);
+    fact.pair = reader.optionalText("pair", longestOrderName).value_or(defaults.pair);
     if (found && !reader.failed())
         fact.body = found->read(reader);
+    // What it says, it says itself: the head names the instrument of the visit's own readings.
+    if (fact.as<MadeWithFact>())
+        fact.instrument = reader.filledText("instrument");
     reader.done();
     return fact;
 }
@@ -143,6 +138,8 @@ QJsonObject Fact::toJson() const
         object.insert("installer", installer);
     if (!instrument.isEmpty())
         object.insert("instrument", instrument);
+    if (!pair.isEmpty())
+        object.insert("pair", pair);
     std::visit([&object](const auto &content) { content.write(object); }, body);
     return object;
 }
@@ -150,7 +147,7 @@ QJsonObject Fact::toJson() const
 Result<Fact> Fact::fromJson(const QJsonObject &object, const QString &place)
 {
     JsonReader reader(object, place);
-    Fact fact = readFact(reader, {{}, {}, {}, true}, [] { return QString(); });
+    Fact fact = readFact(reader, {{}, {}, {}, {}, true}, [] { return QString(); });
     LOOPWRIGHT_TRY(reader.result());
     return fact;
 }
@@ -162,7 +159,9 @@ Result<JobRecord> readJobRecord(const QJsonObject &object, const QString &place,
     JobRecord record;
     record.order = reader.text("order");
     const Defaults defaults{record.order, reader.optionalText("installer").value_or(QString()),
-                            reader.optionalText("instrument").value_or(QString()), false};
+                            reader.optionalText("instrument").value_or(QString()),
+                            reader.optionalText("pair", longestOrderName).value_or(QString()),
+                            false};
     const QJsonArray facts = reader.array("facts", 10000);
     for (int i = 0; i < facts.size() && !reader.failed(); ++i) {
         JsonReader item = reader.item("facts", i, facts[i]);

@@ -11,6 +11,7 @@
 #include "core/loop/LoopFact.h"
 #include "core/order/JobFacts.h"
 #include "core/order/ServiceOrder.h"
+#include "core/safety/HazardClosedFact.h"
 #include "core/safety/SafetyFact.h"
 #include "core/safety/VisitFact.h"
 #include "core/turnup/LayerFact.h"
@@ -48,7 +49,8 @@ struct ExceptionFact
 
 using FactBody =
     std::variant<VisitFact, SafetyFact, ChangedFact, SelfTestFact, LoopFact, LayerFact, CallFact,
-                 DetectorFact, RunFact, AnalogFact, NoteFact, VoidFact, ExceptionFact>;
+                 DetectorFact, RunFact, AnalogFact, ClearedFact, HazardClosedFact, ReferredFact,
+                 MadeWithFact, DeskFact, NoteFact, VoidFact, ExceptionFact>;
 
 struct Fact
 {
@@ -57,6 +59,7 @@ struct Fact
     QString order;
     QString installer;
     QString instrument; ///< empty where none was named
+    QString pair;       ///< that it was measured on, as it was written; empty where none was named
     FactBody body;
 
     /// "visit", "safety", … as in the job record; "void" and "exception" are written by the program
@@ -82,9 +85,9 @@ struct JobRecord
     std::vector<Fact> facts;
 };
 
-/// Reads `{"order","installer","instrument","facts":[…]}`. BadInput with the place of the first
-/// error; nothing is taken from a record of which one fact is wrong. A fact without an id is given
-/// `newId()`.
+/// Reads `{"order","installer","instrument","pair","facts":[…]}`. BadInput with the place of the
+/// first error; nothing is taken from a record of which one fact is wrong. A fact without an id is
+/// given `newId()`.
 Result<JobRecord> readJobRecord(const QJsonObject &object, const QString &place,
                                 const std::function<QString()> &newId);
 

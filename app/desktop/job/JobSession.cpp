@@ -81,7 +81,10 @@ QJsonObject JobSession::recordOf(const FactObjects &facts) const
             fact.insert("at", now().text());
         list.append(fact);
     }
-    QJsonObject record{{"order", orderFor(facts)}, {"facts", list}};
+    const QString number = orderFor(facts);
+    QJsonObject record{{"order", number}, {"facts", list}};
+    if (number == order().number && !order().pair.isEmpty())
+        record.insert("pair", order().pair);
     if (!installer().isEmpty())
         record.insert("installer", installer());
     if (!instrument().isEmpty())

@@ -371,7 +371,7 @@ private slots:
     void voidedFactsDoNotCount()
     {
         DecisionInput in = input(briFields(), briFacts());
-        Fact voiding{uuid(90), *Moment::parse(u"2026-03-05T08:00:00Z"), in.order.number, {},
+        Fact voiding{uuid(90), *Moment::parse(u"2026-03-05T08:00:00Z"), in.order.number, {}, {},
                      {},       VoidFact{uuid(4), "wrong pair", "K7"}};
         in.facts.push_back(voiding);
         QCOMPARE(toText(decide(in, m_limits).criterion("layer1")->outcome), "missing");
@@ -385,6 +385,7 @@ private slots:
             {uuid(80),
              *Moment::parse(u"2026-03-04T18:00:00Z"),
              in.order.number,
+             {},
              {},
              {},
              ExceptionFact{{"layer1", "safety"}, "NT is delivered next week", "Dana"}});
@@ -438,6 +439,7 @@ private slots:
         in.facts.push_back({uuid(80),
                             *Moment::parse(u"2026-03-05T08:00:00Z"),
                             in.order.number,
+                            {},
                             {},
                             {},
                             ExceptionFact{{"safety"}, "in a hurry", "Dana"}});
