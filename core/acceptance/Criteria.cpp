@@ -132,11 +132,6 @@ std::span<const Criterion> criteria()
     return table;
 }
 
-bool knows(const LimitSet &limits, const Criterion &criterion)
-{
-    return !criterion.cameWith || limits.has(QString::fromLatin1(criterion.cameWith));
-}
-
 void mergeOutcome(CriterionResult &result, CriterionOutcome outcome, const QString &reason,
                   const QString &next)
 {
