@@ -160,7 +160,7 @@ Result<RecordReport> recordFacts(Records &records, JobRecord record, const QStri
     QJsonArray kinds;
     for (const Fact &fact : record.facts)
         if (report->added.contains(fact.id))
-            kinds << fact.kind();
+            kinds << toText(fact.kind());
     LOOPWRIGHT_TRY(commitFacts(records, transaction, stored->order, record.facts, "facts_recorded",
                                {{"kinds", kinds}}));
     return report;
@@ -198,8 +198,9 @@ Result<QString> voidFact(Records &records, const QString &factId, const QString 
     const Fact voiding{
         newId(), records.now(), (*fact)->order, {}, {}, {}, VoidFact{id, because, records.by()}};
     LOOPWRIGHT_TRY(FactStore::add(transaction, voiding));
-    LOOPWRIGHT_TRY(commitFacts(records, transaction, stored.order, {**fact}, "fact_voided",
-                               {{"fact", id}, {"kind", (*fact)->kind()}, {"because", because}}));
+    LOOPWRIGHT_TRY(
+        commitFacts(records, transaction, stored.order, {**fact}, "fact_voided",
+                    {{"fact", id}, {"kind", toText((*fact)->kind())}, {"because", because}}));
     return voiding.id;
 }
 

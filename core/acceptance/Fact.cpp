@@ -1,44 +1,42 @@
 #include "core/acceptance/Fact.h"
 
+#include <array>
 #include <functional>
 
 namespace loopwright {
 
 namespace {
 
-struct Codec
-{
-    const char *kind;
-    bool inRecords; ///< may stand in a job record
-    FactBody (*read)(JsonReader &);
-};
+using ReadBody = FactBody (*)(JsonReader &);
 
-template<class T>
-constexpr Codec codec(const char *kind, bool inRecords = true)
+template<std::size_t... I>
+constexpr std::array<ReadBody, sizeof...(I)> readersOf(std::index_sequence<I...>)
 {
-    return {kind, inRecords, [](JsonReader &reader) -> FactBody { return T::read(reader); }};
+    return {[](JsonReader &reader) -> FactBody {
+        return std::variant_alternative_t<I, FactBody>::read(reader);
+    }...};
 }
 
-/// In the order of FactBody's alternatives.
-constexpr Codec codecs[] = {
-    codec<VisitFact>("visit"),       codec<SafetyFact>("safety"),
-    codec<ChangedFact>("changed"),   codec<SelfTestFact>("self_test"),
-    codec<LoopFact>("loop"),         codec<LayerFact>("layer"),
-    codec<CallFact>("call"),         codec<DetectorFact>("detector"),
-    codec<RunFact>("run"),           codec<AnalogFact>("analog"),
-    codec<ClearedFact>("cleared"),   codec<HazardClosedFact>("hazard_closed"),
-    codec<ReferredFact>("referred"), codec<MadeWithFact>("made_with"),
-    codec<DeskFact>("desk"),         codec<NoteFact>("note"),
-    codec<VoidFact>("void", false),  codec<ExceptionFact>("exception", false),
-};
-static_assert(std::size(codecs) == std::variant_size_v<FactBody>);
+constexpr auto kindCount = std::variant_size_v<FactBody>;
+constexpr auto bodyReaders = readersOf(std::make_index_sequence<kindCount>());
+static_assert(std::size(EnumCodes<FactKind>::table) == kindCount);
 
-const Codec *findCodec(const QString &kind, bool stored)
+bool isRecorded(FactKind kind)
 {
-    for (const Codec &entry : codecs)
-        if (kind == QLatin1StringView(entry.kind) && (stored || entry.inRecords))
-            return &entry;
-    return nullptr;
+    return kind != FactKind::Void && kind != FactKind::Exception;
+}
+
+std::optional<FactKind> readKind(JsonReader &reader, bool stored)
+{
+    const QString word = reader.text("kind", 40);
+    const auto kind = fromText<FactKind>(word);
+    if (reader.failed() || (kind && (stored || isRecorded(*kind))))
+        return kind;
+    QStringList words;
+    for (const FactKind recorded : recordedKinds())
+        words << toText(recorded);
+    reader.fail("kind", QString("\"%1\" is not one of %2").arg(word, words.join(", ")));
+    return std::nullopt;
 }
 
 struct Defaults
@@ -52,18 +50,14 @@ Fact readFact(JsonReader &reader, const Defaults &defaults, const std::function<
     Fact fact;
     const auto id = reader.optionalUuid("id");
     fact.id = id ? *id : newId();
-    const QString kind = reader.text("kind", 40);
-    const Codec *found = findCodec(kind, defaults.stored);
-    if (!reader.failed() && !found)
-        reader.fail("kind",
-                    QString("\"%1\" is not one of %2").arg(kind, recordedKinds().join(", ")));
+    const auto kind = readKind(reader, defaults.stored);
     fact.at = reader.moment("at");
     fact.order = defaults.stored ? reader.text("order") : defaults.order;
     fact.installer = reader.optionalText("installer").value_or(defaults.installer);
     fact.instrument = reader.optionalText("instrument").value_or(defaults.instrument);
     fact.pair = reader.optionalText("pair", longestOrderName).value_or(defaults.pair);
-    if (found && !reader.failed())
-        fact.body = found->read(reader);
+    if (kind && !reader.failed())
+        fact.body = bodyReaders[std::size_t(*kind)](reader);
     // What it says, it says itself: the head names the instrument of the visit's own readings.
     if (fact.as<MadeWithFact>())
         fact.instrument = reader.filledText("instrument");
@@ -122,14 +116,9 @@ void ExceptionFact::write(QJsonObject &object) const
     object.insert("known", QJsonArray::fromStringList(known));
 }
 
-QString Fact::kind() const
-{
-    return QString::fromLatin1(codecs[body.index()].kind);
-}
-
 QJsonObject Fact::toJson() const
 {
-    QJsonObject object{{"id", id}, {"kind", kind()}, {"at", at.text()}, {"order", order}};
+    QJsonObject object{{"id", id}, {"kind", toText(kind())}, {"at", at.text()}, {"order", order}};
     if (!installer.isEmpty())
         object.insert("installer", installer);
     if (!instrument.isEmpty())
@@ -190,12 +179,12 @@ Result<void> checkFits(const Fact &fact, const ServiceOrder &order, const QStrin
     return result;
 }
 
-QStringList recordedKinds()
+QList<FactKind> recordedKinds()
 {
-    QStringList kinds;
-    for (const Codec &entry : codecs)
-        if (entry.inRecords)
-            kinds << QString::fromLatin1(entry.kind);
+    QList<FactKind> kinds;
+    for (const auto &entry : EnumCodes<FactKind>::table)
+        if (isRecorded(entry.first))
+            kinds << entry.first;
     return kinds;
 }
 

@@ -47,6 +47,43 @@ struct ExceptionFact
     bool operator==(const ExceptionFact &) const = default;
 };
 
+/// In the order of FactBody's alternatives.
+enum class FactKind
+{
+    Visit,
+    Safety,
+    Changed,
+    SelfTest,
+    Loop,
+    Layer,
+    Call,
+    Detector,
+    Run,
+    Analog,
+    Cleared,
+    HazardClosed,
+    Referred,
+    MadeWith,
+    Desk,
+    Note,
+    Void,      ///< written by the program alone
+    Exception, ///< written by the program alone
+};
+template<>
+struct EnumCodes<FactKind>
+{
+    static constexpr std::pair<FactKind, const char *> table[] = {
+        {FactKind::Visit, "visit"},       {FactKind::Safety, "safety"},
+        {FactKind::Changed, "changed"},   {FactKind::SelfTest, "self_test"},
+        {FactKind::Loop, "loop"},         {FactKind::Layer, "layer"},
+        {FactKind::Call, "call"},         {FactKind::Detector, "detector"},
+        {FactKind::Run, "run"},           {FactKind::Analog, "analog"},
+        {FactKind::Cleared, "cleared"},   {FactKind::HazardClosed, "hazard_closed"},
+        {FactKind::Referred, "referred"}, {FactKind::MadeWith, "made_with"},
+        {FactKind::Desk, "desk"},         {FactKind::Note, "note"},
+        {FactKind::Void, "void"},         {FactKind::Exception, "exception"}};
+};
+
 using FactBody =
     std::variant<VisitFact, SafetyFact, ChangedFact, SelfTestFact, LoopFact, LayerFact, CallFact,
                  DetectorFact, RunFact, AnalogFact, ClearedFact, HazardClosedFact, ReferredFact,
@@ -62,9 +99,7 @@ struct Fact
     QString pair;       ///< that it was measured on, as it was written; empty where none was named
     FactBody body;
 
-    /// "visit", "safety", … as in the job record; "void" and "exception" are written by the program
-    /// alone.
-    QString kind() const;
+    FactKind kind() const { return FactKind(body.index()); }
     QJsonObject toJson() const;
     QString digest() const { return digestOf(toJson()); }
 
@@ -94,7 +129,7 @@ Result<JobRecord> readJobRecord(const QJsonObject &object, const QString &place,
 /// Whether the order has the channel and terminal that the fact speaks of; BadInput where not.
 Result<void> checkFits(const Fact &fact, const ServiceOrder &order, const QString &place);
 
-/// Names of the fact kinds that a record may hold.
-QStringList recordedKinds();
+/// The kinds that a record may hold.
+QList<FactKind> recordedKinds();
 
 } // namespace loopwright

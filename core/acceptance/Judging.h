@@ -61,7 +61,7 @@ struct Criterion
     Station station;
     bool (*needed)(const Judging &); ///< false: `not_needed`, with the reason of the scope
     JudgeFunction judge;
-    QStringList (*endsException)(); ///< kinds of fact that, when newer, end an exception for it
+    QList<FactKind> (*endsException)(); ///< kinds of fact that, when newer, end an exception for it
 };
 
 std::span<const Criterion> criteria();

@@ -66,7 +66,7 @@ QString JobSession::orderFor(const FactObjects &facts) const
 {
     const auto open = visit();
     const bool leaving = open && facts.size() == 1 &&
-                         facts.front().value("kind").toString() == u"visit" &&
+                         facts.front().value("kind").toString() == toText(FactKind::Visit) &&
                          facts.front().contains("left") &&
                          facts.front().value("arrived").toString() == open->arrived.text();
     return leaving && !open->orders.contains(order().number) ? open->orders.front()

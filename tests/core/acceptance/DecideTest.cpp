@@ -416,6 +416,7 @@ private slots:
                             in.order.number,
                             {},
                             {},
+                            {},
                             exception});
         QCOMPARE(toText(decide(in, m_limits).outcome), "accepted_with_exception");
         // Older than the exception, but the supervisor did not know of it.

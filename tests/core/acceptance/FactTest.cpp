@@ -31,7 +31,7 @@ private slots:
             QCOMPARE(again->digest(), fact.digest());
             // Nothing that was written is lost: every key of the file stands in the stored form.
             for (const QString &key : object.keys())
-                QVERIFY2(fact.toJson().contains(key), qPrintable(fact.kind() + "." + key));
+                QVERIFY2(fact.toJson().contains(key), qPrintable(toText(fact.kind()) + "." + key));
         }
     }
     void namesThePlace_data()
