@@ -116,11 +116,8 @@ ExceptionFact ExceptionFact::read(JsonReader &reader)
         exception.criteria << key.toString();
     exception.because = reader.text("because", 2000);
     exception.by = reader.text("by");
-    if (reader.has("known")) {
-        exception.known.emplace();
-        for (const QJsonValue &id : reader.array("known", 1'000'000))
-            *exception.known << id.toString();
-    }
+    for (const QJsonValue &id : reader.array("known", 1'000'000))
+        exception.known << id.toString();
     return exception;
 }
 
@@ -129,8 +126,7 @@ void ExceptionFact::write(QJsonObject &object) const
     object.insert("criteria", QJsonArray::fromStringList(criteria));
     object.insert("because", because);
     object.insert("by", by);
-    if (known)
-        object.insert("known", QJsonArray::fromStringList(*known));
+    object.insert("known", QJsonArray::fromStringList(known));
 }
 
 QJsonObject Fact::toJson() const

@@ -10,8 +10,7 @@ namespace {
 
 bool isNewTo(const Fact &exception, const Fact &fact)
 {
-    const auto &known = exception.as<ExceptionFact>()->known;
-    return known ? !known->contains(fact.id) : fact.at > exception.at;
+    return !exception.as<ExceptionFact>()->known.contains(fact.id);
 }
 
 /// A new fact for the criterion ends the exception; so does a run for its detector check, and a

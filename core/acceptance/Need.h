@@ -8,6 +8,7 @@
 #include "core/acceptance/Fact.h"
 #include "core/base/LimitSet.h"
 #include "core/base/Text.h"
+#include "core/order/OrderScope.h"
 
 #include <functional>
 

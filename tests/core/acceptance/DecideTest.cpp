@@ -390,7 +390,8 @@ private slots:
              {},
              {},
              {},
-             ExceptionFact{{"layer1", "safety"}, "NT is delivered next week", "Dana"}});
+             ExceptionFact{
+                 {"layer1", "safety"}, "NT is delivered next week", "Dana", idsOf(in.facts)}});
         Decision decision = decide(in, m_limits);
         QCOMPARE(toText(decision.outcome), "accepted_with_exception");
         QCOMPARE(toText(decision.criterion("layer1")->outcome), "missing");
@@ -410,9 +411,8 @@ private slots:
         QList<QJsonObject> facts = briFacts();
         drop(facts, 5);
         DecisionInput in = input(briFields(), facts);
-        ExceptionFact exception{{"layer1"}, "NT is delivered next week", "Dana", QStringList()};
-        for (const Fact &fact : in.facts)
-            *exception.known << fact.id;
+        const ExceptionFact exception{
+            {"layer1"}, "NT is delivered next week", "Dana", idsOf(in.facts)};
         in.facts.push_back({uuid(80),
                             *Moment::parse(u"2026-03-06T18:00:00Z"),
                             in.order.number,
@@ -445,7 +445,7 @@ private slots:
                             {},
                             {},
                             {},
-                            ExceptionFact{{"safety"}, "in a hurry", "Dana"}});
+                            ExceptionFact{{"safety"}, "in a hurry", "Dana", idsOf(in.facts)}});
         QCOMPARE(toText(decide(in, m_limits).outcome), "incomplete");
     }
     void restrictedPathIsNotTheLine()
