@@ -21,7 +21,8 @@ struct OrderVerdict
 Result<OrderVerdict> checkOrder(Records &records, const OrderFields &fields);
 /// Takes the order in. Refused with the first reason where it is malformed, or is there with other
 /// values and `update` is not set. A held order is taken in.
-Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool update);
+Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool update,
+                              bool sameWires = false);
 
 /// An accepted order (or a disconnect, or record-only that is accepted): planned identifiers become
 /// working, the old ones are released, in one transaction. Refused otherwise, with the reason.

@@ -116,4 +116,13 @@ QString nextSentence(const Decision &decision, const QString &stage)
                : QString("Nothing is left but to complete the order.");
 }
 
+QString nextSentence(const std::vector<Step> &steps, const Decision &decision, const QString &stage)
+{
+    const Step *next = nextStep(steps);
+    if (!next)
+        return nextSentence(decision, stage);
+    const Text &sentence = next->next.isEmpty() ? next->because : next->next;
+    return "Next: " + asContinuation(sentence.english());
+}
+
 } // namespace loopwright

@@ -2,7 +2,7 @@
 // The stations of one job as a line, each with its mark, and the sentence that says what comes
 // next. Board, job page and certificate draw this and nothing else.
 
-#include "core/acceptance/Decision.h"
+#include "core/acceptance/Plan.h"
 
 namespace loopwright {
 
@@ -45,5 +45,9 @@ std::vector<StationState> jobLine(const Decision &decision, const QString &stage
 /// One sentence: "Next: make the safety card of this visit.", that the certificate can be issued,
 /// or that nothing is left but to complete the order. `stage` as for jobLine().
 QString nextSentence(const Decision &decision, const QString &stage);
+
+/// The same of the plan: its first step that is open; else as above.
+QString nextSentence(const std::vector<Step> &steps, const Decision &decision,
+                     const QString &stage);
 
 } // namespace loopwright

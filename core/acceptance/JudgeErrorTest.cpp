@@ -96,6 +96,41 @@ void needErrorTest(std::vector<Need> &needs, const ServiceOrder &order, OrderSco
 
 namespace {
 
+/// Why a run does not count; none if it passed or failed and a newer one took its place.
+std::optional<Discount> discountOf(RunStanding standing)
+{
+    switch (standing) {
+    case RunStanding::Blocked:
+        return Discount::NothingDone;
+    case RunStanding::Unchecked:
+        return Discount::NoCheck;
+    case RunStanding::NoResult:
+        return Discount::NoResult;
+    case RunStanding::Passed:
+    case RunStanding::Failed:
+    case RunStanding::Contradictory:
+        break;
+    }
+    return std::nullopt;
+}
+
+/// Not the newest run counts, but the one that decides.
+void tellRuns(Standing &standing, const ChannelRuns &channel)
+{
+    const JudgedRun *deciding = channel.deciding();
+    const Fact *counts = deciding ? deciding->fact : nullptr;
+    if (standing.counts && standing.counts != counts)
+        standing.before.push_back({standing.counts, Discount::Newer, Text("another run decides")});
+    standing.counts = counts;
+    std::erase_if(standing.before, [counts](const auto &each) { return each.fact == counts; });
+    for (const JudgedRun &run : channel.runs)
+        for (Discounted &each : standing.before)
+            if (const auto why = discountOf(run.standing); why && each.fact == run.fact)
+                each = {run.fact, *why, run.why};
+    std::ranges::stable_sort(
+        standing.before, [](const auto &a, const auto &b) { return isEarlier(*b.fact, *a.fact); });
+}
+
 /// What the runs of a channel do not show yet.
 void sayNoRun(Judging &judging, const Need &need, const ChannelRuns &channel,
               CriterionResult &result)
@@ -116,7 +151,7 @@ void judgeChannelRun(Judging &judging, const ChannelRuns &channel, CriterionResu
     const QString name = toText(channel.channel);
     const Need &need = *judging.need(runKey(channel.channel));
     const JudgedRun *run = channel.deciding();
-    judging.standings[need.key].counts = run ? run->fact : nullptr;
+    tellRuns(judging.standings[need.key], channel);
     if (!run) {
         sayNoRun(judging, need, channel, result);
         return;
