@@ -132,6 +132,10 @@ Result<JobRecord> readJobRecord(const QJsonObject &object, const QString &place,
 /// Whether the order has the channel and terminal that the fact speaks of; BadInput where not.
 Result<void> checkFits(const Fact &fact, const ServiceOrder &order, const QString &place);
 
+/// What a record may say in a fact of the kind, besides the head that all have: the table that its
+/// codec reads by. Empty for what the program alone writes.
+std::span<const FactField> fieldsOf(FactKind kind);
+
 /// The kinds that a record may hold.
 QList<FactKind> recordedKinds();
 

@@ -15,6 +15,8 @@ namespace loopwright {
 
 namespace {
 
+constexpr int longestWordList = 50; ///< more than any enumeration has
+
 QString lineAndColumn(const QByteArray &bytes, qsizetype offset)
 {
     const auto before = QByteArrayView(bytes).first(std::clamp<qsizetype>(offset, 0, bytes.size()));
@@ -257,6 +259,24 @@ QString JsonReader::filledText(const QString &key, int maxLength)
     return found;
 }
 
+QString JsonReader::text(const FactField &field)
+{
+    if (field.type == FieldType::Uuid)
+        return uuid(field.ownKey());
+    return field.required ? filledText(field.ownKey(), field.maxLength)
+                          : text(field.ownKey(), field.maxLength);
+}
+
+qint64 JsonReader::integer(const FactField &field)
+{
+    return integer(field.ownKey(), qint64(field.minimum), qint64(field.maximum));
+}
+
+double JsonReader::number(const FactField &field)
+{
+    return number(field.ownKey(), field.minimum, field.maximum);
+}
+
 qint64 JsonReader::integer(const QString &key, qint64 min, qint64 max)
 {
     const double found = take(key, QJsonValue::Double, "a whole number").toDouble();
@@ -372,6 +392,28 @@ JsonReader JsonReader::item(const QString &key, int index, const QJsonValue &val
     JsonReader reader(value.toObject(), place(where));
     reader.m_error = m_error;
     return reader;
+}
+
+QStringList JsonReader::wordList(const FactField &field)
+{
+    const QString key = field.ownKey();
+    const QStringList known = field.words();
+    const QJsonArray list = array(key, longestWordList);
+    if (field.required && list.isEmpty())
+        fail(key, "must name at least one");
+    QStringList found;
+    for (int i = 0; i < list.size() && !failed(); ++i) {
+        const QString at = QString("%1[%2]").arg(key).arg(i);
+        const QString word = list[i].toString();
+        if (!list[i].isString())
+            fail(at, "must be a text");
+        else if (!known.contains(word))
+            refuseWord(at, word, known);
+        else if (found.contains(word))
+            fail(at, QString("\"%1\" stands there twice").arg(word));
+        found << word;
+    }
+    return found;
 }
 
 void JsonReader::refuseWord(const QString &key, const QString &found, const QStringList &words)
