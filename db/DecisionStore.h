@@ -2,7 +2,7 @@
 // Decisions with their whole input and result, as bytes, so that an old one can be decided again
 // and compared. Only ever added.
 
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/Judge.h"
 #include "db/Transaction.h"
 
 namespace loopwright {

@@ -3,7 +3,7 @@
 // see all of it.
 
 #include "app/actions/Board.h"
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/Judge.h"
 #include "core/history/Event.h"
 
 namespace loopwright {

@@ -4,6 +4,8 @@
 
 #include "core/acceptance/Stage.h"
 #include "core/base/Json.h"
+#include "core/base/Text.h"
+#include "core/loop/AnalogQuantity.h"
 
 #include <vector>
 
@@ -61,10 +63,11 @@ struct CriterionResult
     QJsonValue limit;     ///< number or text; null where there is none
     QString limitText;    ///< the limit for a person
     QString unit;
-    QString source;       ///< of the limit
-    QString reason;       ///< one sentence: why this outcome
-    QString next;         ///< one sentence: what to do next; empty where nothing is
-    QStringList evidence; ///< ids of the facts that count for it
+    QString source;                          ///< of the limit
+    Text reason;                             ///< one sentence: why this outcome
+    Text next;                               ///< one sentence: what to do next; empty if nothing is
+    std::optional<QuantityClass> grade = {}; ///< good, marginal or poor, of what has classes
+    QStringList evidence;                    ///< ids of the facts that count for it
     std::optional<Excepted> excepted;
 
     bool open() const
@@ -73,7 +76,7 @@ struct CriterionResult
                !excepted;
     }
     /// "Safety card: No safety card was made for this pair."
-    QString sentence() const { return name + ": " + reason; }
+    QString sentence() const { return name + ": " + reason.english(); }
 };
 
 /// A run was voided: it counts for nothing, and is told all the same.
@@ -93,8 +96,9 @@ struct StruckOut
 struct RunMade
 {
     QString fact;
-    QString text;   ///< one line for a person: when, path, channels, length, errors
-    QString result; ///< "counted", "failed", "stopped early", "broken", "for diagnosis", …
+    QString text;         ///< one line for a person: when, path, channels, length, errors
+    QString result;       ///< "counted", "failed", "stopped early", "broken", "for diagnosis", …
+    bool counted = false; ///< a channel's run that passed and decides
     std::optional<StruckOut> struckOut = {};
 
     /// The result, and of a run that was struck out why and by whom.

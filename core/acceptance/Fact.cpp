@@ -84,6 +84,19 @@ void checkChannel(Result<void> &result, const ServiceOrder &order, Channel chann
 
 } // namespace
 
+const char *factName(FactKind kind)
+{
+    // In the order of the kinds.
+    constexpr const char *names[] = {"Visit",     "Safety card",     "Change",
+                                     "Self-test", "Loop reading",    "Layer record",
+                                     "Call",      "Detector check",  "Run",
+                                     "Reading",   "Cleared trouble", "Closed hazard",
+                                     "Referral",  "Instrument said", "Desk entry",
+                                     "Note",      "Strike-out",      "Exception"};
+    static_assert(std::size(names) == std::variant_size_v<FactBody>);
+    return names[std::size_t(kind)];
+}
+
 VoidFact VoidFact::read(JsonReader &reader)
 {
     return {reader.text("fact", 60), reader.text("because", 2000), reader.text("by")};

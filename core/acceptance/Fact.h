@@ -89,6 +89,9 @@ using FactBody =
                  DetectorFact, RunFact, AnalogFact, ClearedFact, HazardClosedFact, ReferredFact,
                  MadeWithFact, DeskFact, NoteFact, VoidFact, ExceptionFact>;
 
+/// "Safety card", "Run", …: what a fact of the kind is called.
+const char *factName(FactKind kind);
+
 struct Fact
 {
     QString id; ///< UUID, lower case

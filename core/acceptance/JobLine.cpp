@@ -92,8 +92,8 @@ std::vector<StationState> jobLine(const Decision &decision, Stage stage)
 QString nextSentence(const Decision &decision, Stage stage)
 {
     if (const CriterionResult *open = decision.firstOpen()) {
-        const QString sentence = open->next.isEmpty() ? open->reason : open->next;
-        return QString("Next: ") + asContinuation(sentence);
+        const Text &sentence = open->next.isEmpty() ? open->reason : open->next;
+        return QString("Next: ") + asContinuation(sentence.english());
     }
     const std::vector<StationState> line = jobLine(decision, stage);
     return line[std::size_t(Station::Certificate)].mark == StationMark::Open

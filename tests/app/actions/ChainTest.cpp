@@ -282,7 +282,7 @@ private slots:
             "change.json"));
         const auto decision = decideOrder(*records, "A-1002");
         const CriterionResult *open = decision->firstOpen();
-        QVERIFY2(!open, open ? qPrintable(open->key + ": " + open->reason) : "");
+        QVERIFY2(!open, open ? qPrintable(open->key + ": " + open->reason.english()) : "");
         QVERIFY(completeOrder(*records, "A-1002"));
         QVERIFY(!showOrder(*records, "A-1003")->held); // it got the released number
         QCOMPARE(toText(showOrder(*records, "A-1001")->decision.outcome), "accepted");

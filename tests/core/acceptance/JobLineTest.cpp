@@ -133,7 +133,7 @@ private slots:
         QFETCH(QString, next);
         Decision decision;
         decision.criteria.push_back(criterion(Station::Calls, CriterionOutcome::Missing));
-        decision.criteria.front().next = next;
+        decision.criteria.front().next = Text::verbatim(next);
         decision.criteria.front().reason = "The reason.";
         QTEST(nextSentence(decision, stageAt(Station::Calls)), "sentence");
     }
