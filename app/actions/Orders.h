@@ -50,14 +50,14 @@ struct CertificateView
 struct OrderView
 {
     ServiceOrder order;
-    QString status; ///< "open", "completed" or "cancelled"
+    OrderStatus status = OrderStatus::Open;
     bool held = false;
     ServingOffice office;
     QList<TestLine> testLines; ///< for the installer's page only, never for a customer
     QString installerName;
     DecisionInput input;
     Decision decision; ///< what `decide` answers now
-    QString stage;
+    Stage stage = stageAt(Station::Identifiers);
     std::vector<FactView> facts; ///< oldest first, voids and exceptions among them
     std::vector<Event> events;   ///< of the order, oldest first
     std::vector<CertificateView> certificates;

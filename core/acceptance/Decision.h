@@ -2,6 +2,7 @@
 // What was decided about an order, criterion by criterion. Board, stage, job page, command line and
 // certificate read this; nothing else compares a measurement with a limit.
 
+#include "core/acceptance/Stage.h"
 #include "core/base/Json.h"
 #include "core/base/Text.h"
 #include "core/loop/AnalogQuantity.h"
@@ -42,34 +43,6 @@ struct EnumCodes<OrderOutcome>
         {OrderOutcome::AcceptedWithException, "accepted_with_exception"},
         {OrderOutcome::NotAccepted, "not_accepted"},
         {OrderOutcome::Incomplete, "incomplete"}};
-};
-
-/// In the order of the job.
-enum class Station
-{
-    Order,
-    Identifiers,
-    Loop,
-    Safety,
-    TurnUp,
-    Calls,
-    ErrorTest,
-    Acceptance,
-    Certificate
-};
-template<>
-struct EnumCodes<Station>
-{
-    static constexpr std::pair<Station, const char *> table[] = {
-        {Station::Order, "order"},
-        {Station::Identifiers, "identifiers"},
-        {Station::Loop, "loop"},
-        {Station::Safety, "safety"},
-        {Station::TurnUp, "turnup"},
-        {Station::Calls, "calls"},
-        {Station::ErrorTest, "error_test"},
-        {Station::Acceptance, "acceptance"},
-        {Station::Certificate, "certificate"}};
 };
 
 struct Excepted

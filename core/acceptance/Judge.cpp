@@ -201,15 +201,15 @@ Decision decide(const DecisionInput &input, const LimitSet &limits)
     return judge(input, limits).decision;
 }
 
-QString stageOf(const Decision &decision, const DecisionInput &input, bool finished)
+Stage stageOf(const Decision &decision, const DecisionInput &input, bool finished)
 {
     if (finished)
-        return "done";
+        return Stage::Done;
     if (const CriterionResult *open = decision.firstOpen())
-        return toText(open->station);
+        return stageAt(open->station);
     const bool needsCertificate =
         input.scope != OrderScope::Nothing && input.scope != OrderScope::RecordOnly;
-    return toText(needsCertificate ? Station::Certificate : Station::Acceptance);
+    return stageAt(needsCertificate ? Station::Certificate : Station::Acceptance);
 }
 
 } // namespace loopwright

@@ -12,9 +12,8 @@ Judged judge(const DecisionInput &input, const LimitSet &limits);
 /// The decision alone.
 Decision decide(const DecisionInput &input, const LimitSet &limits);
 
-/// The stage of an order for the board: its first open station, "certificate" when only that is
-/// left, "done" at the end. `finished`: a certificate was issued, or the order was completed or
-/// cancelled.
-QString stageOf(const Decision &decision, const DecisionInput &input, bool finished);
+/// Where an order stands: its first open station, Certificate when only that is left, Done at the
+/// end. `finished`: a certificate was issued, or the order was completed or cancelled.
+Stage stageOf(const Decision &decision, const DecisionInput &input, bool finished);
 
 } // namespace loopwright

@@ -349,7 +349,7 @@ private slots:
         QCOMPARE(decision.criterion("identifiers")->reason.english(),
                  "Pair 17-204 is in use on circuit C-12.");
         QCOMPARE(toText(decision.outcome), "not_accepted");
-        QCOMPARE(stageOf(decision, in, false), "identifiers");
+        QCOMPARE(stageOf(decision, in, false), stageAt(Station::Identifiers));
     }
     void calibrationCountsOnTheDay()
     {
@@ -759,14 +759,17 @@ private slots:
     {
         QList<QJsonObject> facts = briFacts();
         const DecisionInput whole = input(briFields(), facts);
-        QCOMPARE(stageOf(decide(whole, m_limits), whole, false), "certificate");
-        QCOMPARE(stageOf(decide(whole, m_limits), whole, true), "done");
-        const std::pair<int, const char *> open[] = {
-            {14, "error_test"}, {10, "calls"}, {8, "turnup"}, {1, "safety"}, {3, "loop"}};
-        for (const auto &[n, stage] : open) {
+        QCOMPARE(stageOf(decide(whole, m_limits), whole, false), stageAt(Station::Certificate));
+        QCOMPARE(stageOf(decide(whole, m_limits), whole, true), Stage::Done);
+        const std::pair<int, Station> open[] = {{14, Station::ErrorTest},
+                                                {10, Station::Calls},
+                                                {8, Station::TurnUp},
+                                                {1, Station::Safety},
+                                                {3, Station::Loop}};
+        for (const auto &[n, station] : open) {
             drop(facts, n);
             const DecisionInput in = input(briFields(), facts);
-            QCOMPARE(stageOf(decide(in, m_limits), in, false), stage);
+            QCOMPARE(stageOf(decide(in, m_limits), in, false), stageAt(station));
         }
     }
 };
