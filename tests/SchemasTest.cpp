@@ -114,7 +114,8 @@ private slots:
         compare(
             "job-record.schema.json", programTakesRecord,
             inRecords(
-                {R"("kind":"visit")", R"("kind":"visit","result":"no_access")",
+                {R"("kind":"visit")",
+                 R"("kind":"visit","result":"no_access")",
                  R"("kind":"safety")",
                  R"("kind":"safety","ac_v":{"tip_ring":0.1},"confirmed":["storm"])",
                  R"("kind":"changed","what":"nt","text":"replaced")",
@@ -124,11 +125,25 @@ private slots:
                  R"("kind":"layer","layer":3,"terminal":2,"outcome":"down","cause":98)",
                  R"("kind":"call","channel":"B1","direction":"out","service":"data","outcome":"ok")",
                  R"("kind":"detector","path":"far_end","channels":["B2"],"injections":3)",
-                 run(R"("bit_errors":0)"), run(R"("seconds":[0,1,null],"rate":56000)"),
+                 run(R"("bit_errors":0)"),
+                 run(R"("seconds":[0,1,null],"rate":56000)"),
                  R"("kind":"analog","quantity":"noise","value":12.5,"unit":"dBrnC")",
                  R"("kind":"analog","quantity":"dial_tone","value":true)",
                  R"("kind":"note","text":"x","id":"496FF731-a7ef-5e12-bb32-797ea0088083")",
-                 R"("kind":"note","text":"x","installer":"a","instrument":"b")"}),
+                 R"("kind":"note","text":"x","installer":"a","instrument":"b","pair":"C7-101")",
+                 R"("kind":"safety","place":"terminal 4","meter_proved":true,"wet":false,"named_by_office":{"by":"Lee","what":"span power","volts":130})",
+                 R"("kind":"changed","what":"pair","to":"C7-990")",
+                 R"("kind":"changed","what":"feed")",
+                 R"("kind":"loop","from":"office","dc_resistance_ohm":600)",
+                 R"("kind":"layer","layer":1,"outcome":"down","cause":1,"cause_location":"public_local")",
+                 run(R"("bit_errors":0,"slips":2)"),
+                 R"("kind":"cleared","what":"contact","text":"joint remade")",
+                 R"("kind":"cleared","what":"nothing_found")",
+                 R"("kind":"cleared","what":"nothing_found","text":"nothing")",
+                 R"("kind":"hazard_closed","hazard":"496ff731-a7ef-5e12-bb32-797ea0088083","source":"power","by":"Lee","reference":"7")",
+                 R"("kind":"referred","to":"cable desk","reference":"7","waiting_on":"plant")",
+                 R"("kind":"made_with","facts":["496FF731-a7ef-5e12-bb32-797ea0088083"],"instrument":"TS-4")",
+                 R"("kind":"desk","what":"jumper_run","by":"Lee","text":"frame 3")"}),
             true);
     }
     void badRecords()
@@ -149,6 +164,30 @@ private slots:
              R"("kind":"safety","confirmed":["storm","storm"])",
              R"("kind":"changed")",
              R"("kind":"changed","what":"weather")",
+             R"("kind":"changed","what":"nt","to":"C7-990")",
+             R"("kind":"changed","what":"pair","to":" ")",
+             R"("kind":"safety","named_by_office":{"by":"Lee"})",
+             R"("kind":"safety","named_by_office":{"by":"Lee","what":"ringing","hertz":20})",
+             R"("kind":"safety","wet":"no")",
+             R"("kind":"loop","from":"attic","dc_resistance_ohm":600)",
+             R"("kind":"layer","layer":1,"outcome":"down","cause_location":"here")",
+             run(R"("bit_errors":0,"slips":-1)"),
+             R"("kind":"cleared")",
+             R"("kind":"cleared","what":"contact")",
+             R"("kind":"cleared","what":"contact","text":"remade ")",
+             R"("kind":"hazard_closed","source":"power","by":"Lee")",
+             R"("kind":"hazard_closed","hazard":"7","source":"power","by":"Lee")",
+             R"("kind":"hazard_closed","hazard":"496ff731-a7ef-5e12-bb32-797ea0088083","source":"tea","by":"Lee")",
+             R"("kind":"hazard_closed","hazard":"496ff731-a7ef-5e12-bb32-797ea0088083","source":"power","by":"")",
+             R"("kind":"referred","reference":"7")",
+             R"("kind":"referred","to":"cable desk","waiting_on":"tea")",
+             R"("kind":"made_with","facts":["496ff731-a7ef-5e12-bb32-797ea0088083"])",
+             R"("kind":"made_with","facts":[],"instrument":"TS-4")",
+             R"("kind":"made_with","facts":["x"],"instrument":"TS-4")",
+             R"("kind":"made_with","facts":["496ff731-a7ef-5e12-bb32-797ea0088083"],"instrument":" ")",
+             R"("kind":"desk")",
+             R"("kind":"desk","what":"tea")",
+             R"("kind":"note","text":"x","pair":7)",
              R"("kind":"self_test")",
              R"("kind":"loop")",
              R"("kind":"loop","makeup":{"elements":[]})",
@@ -181,6 +220,9 @@ private slots:
             << R"({"order":"1","facts":{}})"
             << R"({"order":"1","facts":[7]})"
             << R"({"order":"1","facts":[],"colour":1})"
+            << R"({"order":"1","facts":[],"pair":7})"
+            << R"({"order":"1","instrument":"TS-4","facts":[{"kind":"made_with","at":"2026-03-10T09:00:00Z",
+                  "facts":["496ff731-a7ef-5e12-bb32-797ea0088083"]}]})"
             << R"({"order":"1","facts":[{"kind":"note","text":"x"}]})"
             << R"({"order":"1","facts":[{"kind":"note","text":"x","at":"2026-03-10T09:00:00"}]})";
         compare("job-record.schema.json", programTakesRecord, records, false);

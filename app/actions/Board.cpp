@@ -1,6 +1,6 @@
 #include "app/actions/Board.h"
 
-#include "app/actions/LimitSets.h"
+#include "app/actions/LimitChanges.h"
 #include "db/BoardStore.h"
 
 #include <algorithm>

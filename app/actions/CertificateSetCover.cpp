@@ -1,11 +1,11 @@
 #include "app/actions/CertificateSetCover.h"
 
+#include "app/actions/EvidenceStore.h"
 #include "app/print/SheetBuilder.h"
 #include "core/acceptance/JobLine.h"
 #include "core/certificate/NumberGuard.h"
 #include "core/certificate/PlainWords.h"
 #include "core/order/OrderIdentifiers.h"
-#include "db/EvidenceStore.h"
 #include "db/OfficeStore.h"
 #include "db/PersonStore.h"
 
@@ -60,15 +60,6 @@ Result<QString> visitText(Records &records, const Certifying &about)
 }
 
 } // namespace
-
-std::vector<LastWork> workOn(const std::vector<Fact> &facts)
-{
-    std::vector<LastWork> list;
-    for (const Fact *fact : standingFacts(facts))
-        if (isMadeOnSite(*fact))
-            list.push_back({fact->installer, timeOf(*fact).localDate()});
-    return list;
-}
 
 Result<void> putHead(Records &records, const Certifying &about, CoverContent &cover)
 {

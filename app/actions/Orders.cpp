@@ -1,9 +1,12 @@
 #include "app/actions/Orders.h"
 
 #include "app/actions/Acceptance.h"
-#include "app/actions/Doing.h"
+#include "app/actions/BoardRefresh.h"
+#include "app/actions/Events.h"
+#include "app/actions/OrderIntake.h"
 #include "db/AssignmentStore.h"
 #include "db/OfficeStore.h"
+#include "db/OrderStore.h"
 
 namespace loopwright {
 
@@ -31,7 +34,7 @@ Result<OrderVerdict> judge(Records &records, const OrderReading &reading)
     LOOPWRIGHT_ASSIGN(const auto before, OrderStore(records.database()).find(reading.order.number));
     verdict.exists = before.has_value();
     verdict.unchanged = before && before->order == reading.order;
-    const Findings identifiers = identifierFindings(reading.order);
+    const Findings identifiers = checkOrderIdentifiers(reading.order);
     verdict.findings.insert(verdict.findings.end(), identifiers.begin(), identifiers.end());
     verdict.held = worst(identifiers) == Severity::Error;
     return verdict;
@@ -109,7 +112,7 @@ Result<void> endOrder(Records &records, const StoredOrder &stored, OrderStatus s
 
 Result<StoredOrder> openOrder(Records &records, const QString &number)
 {
-    auto stored = orderOf(records.database(), number);
+    auto stored = OrderStore(records.database()).get(number);
     if (stored && stored->status != OrderStatus::Open)
         return failure(ErrorCode::Refused,
                        QString("Order %1 is %2 already.").arg(number, toText(stored->status)));

@@ -1,13 +1,13 @@
 // All of an order, and all of a circuit.
 
 #include "app/actions/Acceptance.h"
-#include "app/actions/Doing.h"
+#include "app/actions/EvidenceStore.h"
 #include "app/actions/Orders.h"
 #include "core/certificate/CertificateNumber.h"
 #include "db/CertificateStore.h"
 #include "db/EventStore.h"
-#include "db/EvidenceStore.h"
 #include "db/OfficeStore.h"
+#include "db/OrderStore.h"
 #include "db/PersonStore.h"
 
 #include <QHash>
@@ -91,7 +91,7 @@ QJsonObject eventJson(const Event &event)
 Result<OrderView> showOrder(Records &records, const QString &number)
 {
     const Database &database = records.database();
-    LOOPWRIGHT_ASSIGN(const auto stored, orderOf(database, number));
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(number));
     OrderView view;
     view.order = stored.order;
     view.status = toText(stored.status);

@@ -54,33 +54,33 @@ bool analog(const Judging &j)
     return fullOrMove(j) && j.isAnalog();
 }
 
-QStringList none()
+QList<FactKind> none()
 {
     return {};
 }
-QStringList loops()
+QList<FactKind> loops()
 {
-    return {"loop"};
+    return {FactKind::Loop};
 }
-QStringList layers()
+QList<FactKind> layers()
 {
-    return {"layer"};
+    return {FactKind::Layer};
 }
-QStringList calls()
+QList<FactKind> calls()
 {
-    return {"call", "run"};
+    return {FactKind::Call, FactKind::Run};
 }
-QStringList checks()
+QList<FactKind> checks()
 {
-    return {"detector", "run"};
+    return {FactKind::Detector, FactKind::Run};
 }
-QStringList quantities()
+QList<FactKind> quantities()
 {
-    return {"analog"};
+    return {FactKind::Analog};
 }
-QStringList tests()
+QList<FactKind> tests()
 {
-    return {"self_test"};
+    return {FactKind::SelfTest};
 }
 
 constexpr Criterion table[] = {
@@ -130,11 +130,6 @@ int rank(CriterionOutcome outcome)
 std::span<const Criterion> criteria()
 {
     return table;
-}
-
-bool knows(const LimitSet &limits, const Criterion &criterion)
-{
-    return !criterion.cameWith || limits.has(QString::fromLatin1(criterion.cameWith));
 }
 
 void mergeOutcome(CriterionResult &result, CriterionOutcome outcome, const QString &reason,

@@ -72,8 +72,7 @@ bool concerns(const Fact &fact, const Criterion &criterion, const CriterionResul
 
 bool isNewTo(const Fact &exception, const Fact &fact)
 {
-    const auto &known = exception.as<ExceptionFact>()->known;
-    return known ? !known->contains(fact.id) : fact.at > exception.at;
+    return !exception.as<ExceptionFact>()->known.contains(fact.id);
 }
 
 void applyExceptions(const Judging &judging, const Criterion &criterion, CriterionResult &result)
@@ -176,7 +175,7 @@ Decision decide(const DecisionInput &input, const LimitSet &limits)
     decision.limitSet = limits.version();
     QStringList counted;
     for (const Criterion &criterion : criteria()) {
-        if (!belongs(criterion, input.order.kind) || !knows(limits, criterion))
+        if (!belongs(criterion, input.order.kind))
             continue;
         CriterionResult result;
         result.key = QString::fromLatin1(criterion.key);

@@ -6,7 +6,7 @@
 #include "core/acceptance/Visits.h"
 #include "core/base/LimitSet.h"
 #include "core/office/Office.h"
-#include "core/order/ServiceOrder.h"
+#include "core/order/OrderScope.h"
 
 namespace loopwright {
 

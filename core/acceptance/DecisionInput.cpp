@@ -24,20 +24,14 @@ QJsonObject DecisionInput::toJson() const
         used << instrument.toJson();
     for (const Fact &fact : facts)
         evidence << fact.toJson();
-    QJsonObject object{{"order", order.toJson()}, {"scope", toText(scope)}, {"conflicts", held},
-                       {"changes", changed},      {"instruments", used},    {"facts", evidence},
-                       {"limit_set", limitSet}};
-    // Left out where there are none: an order that shares nothing is stored as it always was.
     QJsonArray made, tested;
     for (const Visit &visit : visits)
         made << visit.toJson();
     for (const Fact &test : selfTests)
         tested << test.toJson();
-    if (!made.isEmpty())
-        object.insert("visits", made);
-    if (!tested.isEmpty())
-        object.insert("self_tests", tested);
-    return object;
+    return {{"order", order.toJson()}, {"scope", toText(scope)}, {"conflicts", held},
+            {"changes", changed},      {"instruments", used},    {"facts", evidence},
+            {"limit_set", limitSet},   {"visits", made},         {"self_tests", tested}};
 }
 
 namespace {
@@ -87,15 +81,12 @@ Result<DecisionInput> DecisionInput::fromJson(const QJsonObject &object, const Q
     });
     readEach(reader, "instruments",
              [&input](JsonReader &item) { input.instruments << Instrument::read(item); });
-    if (reader.has("visits"))
-        readEach(reader, "visits",
-                 [&input](JsonReader &item) { input.visits.push_back(Visit::read(item)); });
+    readEach(reader, "visits",
+             [&input](JsonReader &item) { input.visits.push_back(Visit::read(item)); });
     LOOPWRIGHT_ASSIGN(auto facts, readFacts(reader, "facts"));
     input.facts = std::move(facts);
-    if (reader.has("self_tests")) {
-        LOOPWRIGHT_ASSIGN(auto tests, readFacts(reader, "self_tests"));
-        input.selfTests = std::move(tests);
-    }
+    LOOPWRIGHT_ASSIGN(auto tests, readFacts(reader, "self_tests"));
+    input.selfTests = std::move(tests);
     reader.done();
     LOOPWRIGHT_TRY(reader.result());
     return input;

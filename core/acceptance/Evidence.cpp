@@ -14,7 +14,8 @@ bool retires(const QString &what, Proves proof)
         return true;
     if (what == toText(ChangedWhat::Nt))
         return proof != Proves::Loop;
-    return proof == Proves::Upper;
+    // A feed that was switched makes the card old and no measurement.
+    return proof == Proves::Upper && what != toText(ChangedWhat::Feed);
 }
 
 std::vector<Voided> voidedFacts(const std::vector<Fact> &facts)

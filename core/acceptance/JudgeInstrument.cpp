@@ -21,9 +21,10 @@ void judgeUse(const Judging &judging, const Fact &fact, CriterionResult &result)
 {
     if (fact.instrument.isEmpty()) {
         if (needsInstrument(fact))
-            mergeOutcome(result, CriterionOutcome::Missing,
-                         QString("A %1 was recorded without an instrument.").arg(fact.kind()),
-                         "Record the measurement again with the instrument that made it.");
+            mergeOutcome(
+                result, CriterionOutcome::Missing,
+                QString("A %1 was recorded without an instrument.").arg(toText(fact.kind())),
+                "Record the measurement again with the instrument that made it.");
         return;
     }
     const QDate day = timeOf(fact).localDate();

@@ -61,14 +61,8 @@ struct Criterion
     Station station;
     bool (*needed)(const Judging &); ///< false: `not_needed`, with the reason of the scope
     JudgeFunction judge;
-    QStringList (*endsException)(); ///< kinds of fact that, when newer, end an exception for it
-    /// Key of the limit that the criterion came with; null for those of the first limit set. A set
-    /// from before it is judged without the criterion, so that its decisions can be repeated.
-    const char *cameWith = nullptr;
+    QList<FactKind> (*endsException)(); ///< kinds of fact that, when newer, end an exception for it
 };
-
-/// Whether a limit set is of the time of the criterion.
-bool knows(const LimitSet &limits, const Criterion &criterion);
 
 std::span<const Criterion> criteria();
 

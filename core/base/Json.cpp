@@ -5,6 +5,7 @@
 
 #include <QCryptographicHash>
 #include <QJsonDocument>
+#include <QUuid>
 
 #include <algorithm>
 #include <charconv>
@@ -142,6 +143,13 @@ void append(QByteArray &out, const QJsonValue &value)
     }
 }
 
+/// As it is stored; empty where the text is no UUID. Braces are not of the schema.
+QString uuidText(const QString &text)
+{
+    const QUuid uuid = QUuid::fromString(text);
+    return uuid.isNull() || text.size() != 36 ? QString() : uuid.toString(QUuid::WithoutBraces);
+}
+
 } // namespace
 
 Result<QJsonValue> parseJson(const QByteArray &bytes, const QString &fileName, qint64 maxBytes)
@@ -241,6 +249,14 @@ std::optional<QString> JsonReader::optionalText(const QString &key, int maxLengt
     return has(key) ? std::optional(text(key, maxLength)) : std::nullopt;
 }
 
+QString JsonReader::filledText(const QString &key, int maxLength)
+{
+    const QString found = text(key, maxLength);
+    if (!failed() && found.trimmed().isEmpty())
+        fail(key, "must not be empty");
+    return found;
+}
+
 qint64 JsonReader::integer(const QString &key, qint64 min, qint64 max)
 {
     const double found = take(key, QJsonValue::Double, "a whole number").toDouble();
@@ -293,6 +309,38 @@ Moment JsonReader::moment(const QString &key)
 std::optional<Moment> JsonReader::optionalMoment(const QString &key)
 {
     return has(key) ? std::optional(moment(key)) : std::nullopt;
+}
+
+QString JsonReader::uuid(const QString &key)
+{
+    const QString found = text(key, 60);
+    const QString id = uuidText(found);
+    if (id.isEmpty())
+        fail(key, "is not a UUID");
+    return id;
+}
+
+std::optional<QString> JsonReader::optionalUuid(const QString &key)
+{
+    return has(key) ? std::optional(uuid(key)) : std::nullopt;
+}
+
+QStringList JsonReader::uuids(const QString &key, int maxItems)
+{
+    const QJsonArray list = array(key, maxItems);
+    if (list.isEmpty())
+        fail(key, "must name at least one");
+    QStringList ids;
+    for (int i = 0; i < list.size() && !failed(); ++i) {
+        const QString at = QString("%1[%2]").arg(key).arg(i);
+        const QString id = uuidText(list[i].toString());
+        if (id.isEmpty())
+            fail(at, "is not a UUID");
+        else if (ids.contains(id))
+            fail(at, "stands there twice");
+        ids << id;
+    }
+    return ids;
 }
 
 QJsonArray JsonReader::array(const QString &key, int maxItems)

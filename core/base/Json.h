@@ -45,6 +45,8 @@ public:
 
     QString text(const QString &key, int maxLength = 200);
     std::optional<QString> optionalText(const QString &key, int maxLength = 200);
+    /// A text that is not blank.
+    QString filledText(const QString &key, int maxLength = 200);
     qint64 integer(const QString &key, qint64 min, qint64 max);
     std::optional<qint64> optionalInteger(const QString &key, qint64 min, qint64 max);
     double number(const QString &key, double min, double max);
@@ -52,6 +54,11 @@ public:
     bool boolean(const QString &key);
     std::optional<bool> optionalBoolean(const QString &key);
     Moment moment(const QString &key);
+    /// Lower case, without braces, however it was written.
+    QString uuid(const QString &key);
+    std::optional<QString> optionalUuid(const QString &key);
+    /// A list of UUIDs, at least one and none twice.
+    QStringList uuids(const QString &key, int maxItems);
     std::optional<Moment> optionalMoment(const QString &key);
     QJsonArray array(const QString &key, int maxItems);
     QJsonValue raw(const QString &key); ///< ticks the key off, no check

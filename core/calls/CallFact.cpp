@@ -12,6 +12,7 @@ CallFact CallFact::read(JsonReader &reader)
     fact.outcome = reader.word<CallOutcome>("outcome");
     if (const auto cause = reader.optionalInteger("cause", 1, 127))
         fact.cause = int(*cause);
+    fact.causeLocation = reader.optionalWord<CauseLocation>("cause_location");
     fact.announcedDn = reader.optionalText("announced_dn", 40);
     fact.announcedService = reader.optionalWord<Service>("announced_service");
     return fact;
@@ -27,6 +28,8 @@ void CallFact::write(QJsonObject &object) const
         object.insert("dn", *dn);
     if (cause)
         object.insert("cause", *cause);
+    if (causeLocation)
+        object.insert("cause_location", toText(*causeLocation));
     if (announcedDn)
         object.insert("announced_dn", *announcedDn);
     if (announcedService)

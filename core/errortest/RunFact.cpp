@@ -132,6 +132,7 @@ RunFact RunFact::read(JsonReader &reader)
     for (const TotalKey &total : secondsKeys)
         run.*total.typed = reader.optionalInteger(total.key, 0, maxCount);
     run.syncLosses = reader.optionalInteger("sync_losses", 0, maxCount);
+    run.slips = reader.optionalInteger("slips", 0, maxCount);
     readSeconds(reader, run);
     if (!run.seconds && !run.bitErrors)
         reader.fail("bit_errors", "is required where the run has no seconds");
@@ -159,6 +160,7 @@ void RunFact::write(QJsonObject &object) const
     for (const TotalKey &total : secondsKeys)
         writeOptional(object, total.key, this->*total.typed);
     writeOptional(object, "sync_losses", syncLosses);
+    writeOptional(object, "slips", slips);
     if (!seconds)
         return;
     QJsonArray array;

@@ -29,6 +29,7 @@ struct RunFact
     std::optional<qint64> erroredSeconds;
     std::optional<qint64> severelyErroredSeconds;
     std::optional<qint64> syncLosses;
+    std::optional<qint64> slips; ///< where the instrument tells them
     std::optional<SecondList> seconds;
 
     qint64 bitsPerSecond() const { return rate.value_or(64000); }

@@ -5,6 +5,7 @@ namespace loopwright {
 LoopFact LoopFact::read(JsonReader &reader)
 {
     LoopFact fact;
+    fact.from = reader.optionalWord<MeasuredFrom>("from");
     fact.dcResistanceOhm = reader.optionalNumber("dc_resistance_ohm", 0, 1e6);
     fact.lossDb = reader.optionalNumber("loss_db", -20, 200);
     fact.frequencyHz = reader.optionalNumber("frequency_hz", 20, 1e7);
@@ -20,6 +21,8 @@ LoopFact LoopFact::read(JsonReader &reader)
 
 void LoopFact::write(QJsonObject &object) const
 {
+    if (from)
+        object.insert("from", toText(*from));
     if (dcResistanceOhm)
         object.insert("dc_resistance_ohm", *dcResistanceOhm);
     if (lossDb)

@@ -183,6 +183,22 @@ QJsonObject Voltages::toJson() const
     return object;
 }
 
+NamedVoltage NamedVoltage::read(JsonReader reader)
+{
+    NamedVoltage named{reader.filledText("by"), reader.filledText("what"),
+                       reader.optionalNumber("volts", -20000, 20000)};
+    reader.done();
+    return named;
+}
+
+QJsonObject NamedVoltage::toJson() const
+{
+    QJsonObject object{{"by", by}, {"what", what}};
+    if (volts)
+        object.insert("volts", *volts);
+    return object;
+}
+
 bool SafetyFact::isConfirmed(CardKey key) const
 {
     return confirmed && std::find(confirmed->begin(), confirmed->end(), key) != confirmed->end();
@@ -198,6 +214,11 @@ SafetyFact SafetyFact::read(JsonReader &reader)
         fact.dcV = Voltages::read(reader.child("dc_v"));
     if (reader.has("confirmed"))
         fact.confirmed = readConfirmed(reader);
+    fact.place = reader.optionalText("place");
+    fact.meterProved = reader.optionalBoolean("meter_proved");
+    fact.wet = reader.optionalBoolean("wet");
+    if (reader.has("named_by_office"))
+        fact.namedByOffice = NamedVoltage::read(reader.child("named_by_office"));
     return fact;
 }
 
@@ -215,6 +236,14 @@ void SafetyFact::write(QJsonObject &object) const
             keys << toText(key);
         object.insert("confirmed", keys);
     }
+    if (place)
+        object.insert("place", *place);
+    if (meterProved)
+        object.insert("meter_proved", *meterProved);
+    if (wet)
+        object.insert("wet", *wet);
+    if (namedByOffice)
+        object.insert("named_by_office", namedByOffice->toJson());
 }
 
 QString SafetyVerdict::text() const

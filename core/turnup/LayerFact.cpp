@@ -21,6 +21,7 @@ LayerFact LayerFact::read(JsonReader &reader)
     fact.outcome = reader.word<LayerOutcome>("outcome");
     fact.tei = smallInteger(reader, "tei", 0, 127);
     fact.cause = smallInteger(reader, "cause", 1, 127);
+    fact.causeLocation = reader.optionalWord<CauseLocation>("cause_location");
     return fact;
 }
 
@@ -36,6 +37,8 @@ void LayerFact::write(QJsonObject &object) const
         object.insert("tei", *tei);
     if (cause)
         object.insert("cause", *cause);
+    if (causeLocation)
+        object.insert("cause_location", toText(*causeLocation));
 }
 
 } // namespace loopwright

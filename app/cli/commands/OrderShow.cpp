@@ -70,7 +70,7 @@ QString factsText(const std::vector<FactView> &facts)
     ColumnLayout table({"recorded", "kind", "installer", "instrument", "fact", "counts"});
     for (const FactView &view : facts)
         table.add(
-            {view.fact.at.text(), plainWord(view.fact.kind()), view.fact.installer,
+            {view.fact.at.text(), plainWord(toText(view.fact.kind())), view.fact.installer,
              view.fact.instrument, view.fact.id,
              view.voided ? "voided by " + view.voidedBy + ": " + view.voidedBecause : QString()});
     return "\n" + table.text();

@@ -3,6 +3,7 @@
 // the premises. What was signed is kept as a draft until the certificate is issued.
 
 #include "app/actions/CertificateSet.h"
+#include "app/actions/Certificates.h"
 #include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/SignaturePad.h"
 #include "app/print/Sheet.h"

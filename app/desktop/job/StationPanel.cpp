@@ -19,8 +19,7 @@ StationPanel::StationPanel(const PanelInfo &info, JobSession &desk, QWidget *par
     , m_stop(new SignLine)
     , m_entry(new QWidget)
     , m_body(new QVBoxLayout(m_entry))
-    , m_attempts(new AttemptList(desk, QString::fromLatin1(info.key),
-                                 QString::fromLatin1(info.kinds).split(' ', Qt::SkipEmptyParts)))
+    , m_attempts(new AttemptList(desk, QString::fromLatin1(info.key), info.kinds))
 {
     setObjectName("panel." + key());
     setAutoFillBackground(true);

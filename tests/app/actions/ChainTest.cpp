@@ -8,6 +8,7 @@
 #include "app/actions/History.h"
 #include "app/actions/Orders.h"
 #include "app/actions/Register.h"
+#include "app/actions/VerifyCertificate.h"
 #include "db/SqliteConnection.h"
 #include "tests/support/Office.h"
 

@@ -6,7 +6,7 @@
 #include "app/actions/Certificates.h"
 #include "app/actions/Evidence.h"
 #include "app/actions/History.h"
-#include "app/actions/LimitSets.h"
+#include "app/actions/LimitChanges.h"
 #include "app/actions/Orders.h"
 #include "tests/support/Office.h"
 

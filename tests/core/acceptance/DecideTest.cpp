@@ -371,7 +371,7 @@ private slots:
     void voidedFactsDoNotCount()
     {
         DecisionInput in = input(briFields(), briFacts());
-        Fact voiding{uuid(90), *Moment::parse(u"2026-03-05T08:00:00Z"), in.order.number, {},
+        Fact voiding{uuid(90), *Moment::parse(u"2026-03-05T08:00:00Z"), in.order.number, {}, {},
                      {},       VoidFact{uuid(4), "wrong pair", "K7"}};
         in.facts.push_back(voiding);
         QCOMPARE(toText(decide(in, m_limits).criterion("layer1")->outcome), "missing");
@@ -387,7 +387,9 @@ private slots:
              in.order.number,
              {},
              {},
-             ExceptionFact{{"layer1", "safety"}, "NT is delivered next week", "Dana"}});
+             {},
+             ExceptionFact{
+                 {"layer1", "safety"}, "NT is delivered next week", "Dana", idsOf(in.facts)}});
         Decision decision = decide(in, m_limits);
         QCOMPARE(toText(decision.outcome), "accepted_with_exception");
         QCOMPARE(toText(decision.criterion("layer1")->outcome), "missing");
@@ -407,12 +409,12 @@ private slots:
         QList<QJsonObject> facts = briFacts();
         drop(facts, 5);
         DecisionInput in = input(briFields(), facts);
-        ExceptionFact exception{{"layer1"}, "NT is delivered next week", "Dana", QStringList()};
-        for (const Fact &fact : in.facts)
-            *exception.known << fact.id;
+        const ExceptionFact exception{
+            {"layer1"}, "NT is delivered next week", "Dana", idsOf(in.facts)};
         in.facts.push_back({uuid(80),
                             *Moment::parse(u"2026-03-06T18:00:00Z"),
                             in.order.number,
+                            {},
                             {},
                             {},
                             exception});
@@ -440,7 +442,8 @@ private slots:
                             in.order.number,
                             {},
                             {},
-                            ExceptionFact{{"safety"}, "in a hurry", "Dana"}});
+                            {},
+                            ExceptionFact{{"safety"}, "in a hurry", "Dana", idsOf(in.facts)}});
         QCOMPARE(toText(decide(in, m_limits).outcome), "incomplete");
     }
     void restrictedPathIsNotTheLine()

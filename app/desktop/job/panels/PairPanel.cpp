@@ -4,7 +4,7 @@
 #include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/LoopState.h"
 #include "app/desktop/job/panels/Panels.h"
-#include "core/loop/MeasuredLoop.h"
+#include "core/loop/LoopComparison.h"
 
 #include <QVBoxLayout>
 

@@ -1,6 +1,6 @@
 // What the job page says and draws while something is half entered, and where it leads next.
 
-#include "app/desktop/Theme.h"
+#include "app/desktop/DeskStyle.h"
 #include "app/desktop/form/Field.h"
 #include "app/desktop/job/LoopPicture.h"
 #include "app/desktop/job/RunClock.h"

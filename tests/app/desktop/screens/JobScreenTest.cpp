@@ -5,6 +5,7 @@
 
 #include "app/actions/Certificates.h"
 #include "app/actions/Orders.h"
+#include "app/actions/VerifyCertificate.h"
 #include "app/desktop/job/StationPanel.h"
 #include "tests/support/JobBench.h"
 

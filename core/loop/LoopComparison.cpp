@@ -1,6 +1,4 @@
-#include "core/loop/MeasuredLoop.h"
-
-#include "core/loop/LoopCandidates.h"
+#include "core/loop/LoopComparison.h"
 
 #include <algorithm>
 #include <cmath>

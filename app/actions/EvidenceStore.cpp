@@ -1,4 +1,4 @@
-#include "db/EvidenceStore.h"
+#include "app/actions/EvidenceStore.h"
 
 #include "core/order/Claims.h"
 #include "db/AssignmentStore.h"

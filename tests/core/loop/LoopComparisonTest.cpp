@@ -1,6 +1,5 @@
-#include "core/loop/MeasuredLoop.h"
+#include "core/loop/LoopComparison.h"
 
-#include "core/loop/LoopCandidates.h"
 #include "tests/support/Jobs.h"
 #include "tests/support/LoopGenerators.h"
 #include "tests/support/Loops.h"
@@ -30,7 +29,7 @@ MeasuredLoop measuredOn(const LoopMakeup &truth, bool withResistance = true, boo
 
 Q_DECLARE_METATYPE(LoopMakeup)
 
-class MeasuredLoopTest : public QObject
+class LoopComparisonTest : public QObject
 {
     Q_OBJECT
     const LimitSet m_limits = jobs::limits();
@@ -225,5 +224,5 @@ private slots:
     }
 };
 
-QTEST_APPLESS_MAIN(MeasuredLoopTest)
-#include "MeasuredLoopTest.moc"
+QTEST_APPLESS_MAIN(LoopComparisonTest)
+#include "LoopComparisonTest.moc"
