@@ -2,7 +2,7 @@
 // How the error test is made: path, channels, numbers, interface, pattern and rate. What is chosen
 // here stands in the calls, the detector check and the run of one sequence alike.
 
-#include "app/desktop/job/EntryField.h"
+#include "app/desktop/form/FieldSpec.h"
 #include "app/desktop/job/JobSession.h"
 
 namespace loopwright {
