@@ -25,8 +25,8 @@ Result<std::optional<ServiceOrder>> workedBefore(const Database &database,
     return before ? std::optional(before->order) : std::nullopt;
 }
 
-/// What the order's own history says of its evidence: when it was taken in, what its changes retire,
-/// what was recorded when it was no longer open.
+/// What the order's own history says of its evidence: when it was taken in, what its changes
+/// retire, what was recorded when it was no longer open.
 Result<void> readHistory(const Database &database, DecisionInput &input)
 {
     LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofOrder(input.order.number));

@@ -84,7 +84,8 @@ Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool 
                        QString("Order %1 is %2 and cannot be changed.")
                            .arg(reading.order.number, toText(before->status)),
                        "order_number");
-    LOOPWRIGHT_ASSIGN(const auto taken, takeOrder(records, transaction, reading.order, before, sameWires));
+    LOOPWRIGHT_ASSIGN(const auto taken,
+                      takeOrder(records, transaction, reading.order, before, sameWires));
     verdict->held = taken.held;
     verdict->findings.insert(verdict->findings.end(), taken.findings.begin(), taken.findings.end());
     LOOPWRIGHT_ASSIGN(auto events, before ? claimForHeldOrders(records, transaction)

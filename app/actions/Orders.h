@@ -4,6 +4,7 @@
 
 #include "app/actions/Board.h"
 #include "core/acceptance/Judge.h"
+#include "core/acceptance/Plan.h"
 #include "core/history/Event.h"
 
 namespace loopwright {
@@ -49,6 +50,10 @@ struct CertificateView
 /// Everything that the job page and `order show` need.
 struct OrderView
 {
+    OrderView() = default;
+    OrderView(OrderView &&) = default;
+    OrderView &operator=(OrderView &&) = default;
+
     ServiceOrder order;
     OrderStatus status = OrderStatus::Open;
     bool held = false;
@@ -56,7 +61,10 @@ struct OrderView
     QList<TestLine> testLines; ///< for the installer's page only, never for a customer
     QString installerName;
     DecisionInput input;
+    LimitSet limits;   ///< by which it is judged
+    Judged judged;     ///< points into `input`
     Decision decision; ///< what `decide` answers now
+    Moment now;        ///< of the records' clock, when it was read
     Stage stage = stageAt(Station::Identifiers);
     std::vector<FactView> facts; ///< oldest first, voids and exceptions among them
     std::vector<Event> events;   ///< of the order, oldest first
@@ -66,6 +74,9 @@ struct OrderView
 
     QJsonObject toJson() const; ///< without the unpublished numbers
 };
+
+/// The steps of the order as they stand in a situation; they point into the view.
+std::vector<Step> stepsOf(const OrderView &view, Situation situation);
 
 /// NotFound where there is no such order.
 Result<OrderView> showOrder(Records &records, const QString &number);

@@ -101,7 +101,7 @@ QString nextSentence(const Decision &decision, Stage stage)
                : QString("Nothing is left but to complete the order.");
 }
 
-QString nextSentence(const std::vector<Step> &steps, const Decision &decision, const QString &stage)
+QString nextSentence(const std::vector<Step> &steps, const Decision &decision, Stage stage)
 {
     const Step *next = nextStep(steps);
     if (!next)

@@ -43,7 +43,6 @@ std::vector<StationState> jobLine(const Decision &decision, Stage stage);
 QString nextSentence(const Decision &decision, Stage stage);
 
 /// The same of the plan: its first step that is open; else as above.
-QString nextSentence(const std::vector<Step> &steps, const Decision &decision,
-                     const QString &stage);
+QString nextSentence(const std::vector<Step> &steps, const Decision &decision, Stage stage);
 
 } // namespace loopwright

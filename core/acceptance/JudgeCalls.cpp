@@ -44,6 +44,7 @@ Need callNeed(const QString &key, Channel channel, CallDirection direction, Serv
                    {"direction", toText(direction)},
                    {"service", toText(service)}};
     need.fields = {"outcome", "cause", "cause_location"};
+    need.optional = {"cause", "cause_location"};
     need.after = {"safety"};
     return need;
 }

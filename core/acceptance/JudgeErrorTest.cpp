@@ -53,6 +53,7 @@ Need checkNeed(const ServiceOrder &order, Channel channel, const LimitSet &limit
     need.preset.remove("to_dn");
     need.fields = {"quiet_seconds",   "quiet_bit_errors",     "injections", "injected",
                    "seen_bit_errors", "seen_errored_seconds", "cleared"};
+    need.optional = {"injected"};
     need.after = {"safety", "instrument", "cleared"};
     need.label = Text("Detector check on %1").arg(toText(channel));
     need.hint = Text("%1 quiet seconds without an error, then errors sent on purpose, each seen, "
@@ -74,6 +75,7 @@ Need runNeed(const ServiceOrder &order, Channel channel, const LimitSet &limits)
                    "stopped_early",   "bit_errors",
                    "errored_seconds", "severely_errored_seconds",
                    "sync_losses",     "slips"};
+    need.optional = {"stopped_early", "slips"};
     need.after = {"safety", "instrument", "cleared", checkKey(channel)};
     need.label = Text("Run on %1").arg(toText(channel));
     need.hint = Text("%1 s without a break, counters started from zero")

@@ -53,6 +53,7 @@ void needSafety(std::vector<Need> &needs, const ServiceOrder &, OrderScope, cons
     Need closed{"hazard_closed", "safety", StepGroup::Safety, Station::Safety,
                 FactKind::HazardClosed};
     closed.fields = {"source", "by", "reference"};
+    closed.optional = {"reference"};
     closed.label = Text("How the hazard was closed");
     closed.hint = Text("who says so, and under which reference");
     closed.matches = [](const Fact &fact) { return fact.as<HazardClosedFact>() != nullptr; };
@@ -67,6 +68,7 @@ void needSafety(std::vector<Need> &needs, const ServiceOrder &, OrderScope, cons
                 << "place"
                 << "meter_proved"
                 << "wet";
+    card.optional = {"place", "meter_proved", "wet"};
     card.after = {"hazard_closed"};
     card.label = Text("Safety card of this pair");
     card.hint = Text("before the pair is touched");

@@ -231,6 +231,7 @@ void needLoop(std::vector<Need> &needs, const ServiceOrder &order, OrderScope,
     if (order.kind == LineKind::Bri) {
         measured.fields << "loss_db"
                         << "frequency_hz";
+        measured.optional = {"frequency_hz"};
         measured.preset.insert("frequency_hz", limits.value("bri_loss_frequency"));
     }
     measured.after = {"safety", "instrument"};

@@ -62,6 +62,7 @@ Need layerNeed(int layer, LineInterface interface, int terminal)
         need.fields << "tei";
     need.fields << "cause"
                 << "cause_location";
+    need.optional = {"cause", "cause_location"};
     need.after = {"safety"};
     need.matches = [layer, interface, terminal](const Fact &fact) {
         const auto *seen = fact.as<LayerFact>();

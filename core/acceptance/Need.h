@@ -51,6 +51,7 @@ struct Need
     std::optional<FactKind> kind = {}; ///< of the fact that shows it; none: not shown by a fact
     QJsonObject preset = {};           ///< keys of that fact that are known beforehand
     QStringList fields = {};           ///< keys that are to be filled in (fieldsOf(kind))
+    QStringList optional = {};         ///< of the fields, those that may be left empty
     QStringList after = {};            ///< keys of needs that must stand before it
     Text label = {};                   ///< "Layer 2 of terminal 1"
     Text hint = {};                    ///< what is expected: unit and limit, or how it is done
