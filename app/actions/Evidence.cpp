@@ -1,9 +1,11 @@
 #include "app/actions/Evidence.h"
 
-#include "app/actions/Doing.h"
+#include "app/actions/BoardRefresh.h"
+#include "app/actions/Events.h"
 #include "db/DraftStore.h"
 #include "db/FactStore.h"
 #include "db/InstrumentStore.h"
+#include "db/OrderStore.h"
 #include "db/PersonStore.h"
 
 #include <QSet>
@@ -240,7 +242,7 @@ Result<QString> voidFact(Records &records, const QString &factId, const QString 
     LOOPWRIGHT_ASSIGN(const auto before, FactStore(records.database()).voidOf(id));
     if (before)
         return failure(ErrorCode::Refused, "The fact is void already.");
-    LOOPWRIGHT_ASSIGN(const auto stored, orderOf(records.database(), (*fact)->order));
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get((*fact)->order));
     const Fact voiding{
         newId(), records.now(), (*fact)->order, {}, {}, {}, VoidFact{id, because, records.by()}};
     LOOPWRIGHT_TRY(FactStore::add(transaction, voiding));

@@ -3,7 +3,7 @@
 // see all of it.
 
 #include "app/actions/Board.h"
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/Judge.h"
 #include "core/history/Event.h"
 
 namespace loopwright {
@@ -21,7 +21,8 @@ struct OrderVerdict
 Result<OrderVerdict> checkOrder(Records &records, const OrderFields &fields);
 /// Takes the order in. Refused with the first reason where it is malformed, or is there with other
 /// values and `update` is not set. A held order is taken in.
-Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool update);
+Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool update,
+                              bool sameWires = false);
 
 /// An accepted order (or a disconnect, or record-only that is accepted): planned identifiers become
 /// working, the old ones are released, in one transaction. Refused otherwise, with the reason.
@@ -49,14 +50,14 @@ struct CertificateView
 struct OrderView
 {
     ServiceOrder order;
-    QString status; ///< "open", "completed" or "cancelled"
+    OrderStatus status = OrderStatus::Open;
     bool held = false;
     ServingOffice office;
     QList<TestLine> testLines; ///< for the installer's page only, never for a customer
     QString installerName;
     DecisionInput input;
     Decision decision; ///< what `decide` answers now
-    QString stage;
+    Stage stage = stageAt(Station::Identifiers);
     std::vector<FactView> facts; ///< oldest first, voids and exceptions among them
     std::vector<Event> events;   ///< of the order, oldest first
     std::vector<CertificateView> certificates;

@@ -1,13 +1,13 @@
 // All of an order, and all of a circuit.
 
 #include "app/actions/Acceptance.h"
-#include "app/actions/Doing.h"
+#include "app/actions/EvidenceStore.h"
 #include "app/actions/Orders.h"
 #include "core/certificate/CertificateNumber.h"
 #include "db/CertificateStore.h"
 #include "db/EventStore.h"
-#include "db/EvidenceStore.h"
 #include "db/OfficeStore.h"
+#include "db/OrderStore.h"
 #include "db/PersonStore.h"
 
 #include <QHash>
@@ -58,7 +58,7 @@ Result<void> addPremises(Records &records, OrderView &view)
 {
     LOOPWRIGHT_ASSIGN(auto rows, rowsAtPremises(records, view.order.premises));
     std::erase_if(rows, [&view](const BoardRow &row) {
-        return row.order == view.order.number || row.status != toText(OrderStatus::Open);
+        return row.order == view.order.number || row.status != OrderStatus::Open;
     });
     view.alsoHere = std::move(rows);
     LOOPWRIGHT_ASSIGN(auto visits,
@@ -91,10 +91,10 @@ QJsonObject eventJson(const Event &event)
 Result<OrderView> showOrder(Records &records, const QString &number)
 {
     const Database &database = records.database();
-    LOOPWRIGHT_ASSIGN(const auto stored, orderOf(database, number));
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(number));
     OrderView view;
     view.order = stored.order;
-    view.status = toText(stored.status);
+    view.status = stored.status;
     view.held = stored.held;
     LOOPWRIGHT_TRY(addRegister(database, view));
     LOOPWRIGHT_ASSIGN(auto input, evidenceOf(records, stored));
@@ -172,9 +172,9 @@ QJsonObject OrderView::toJson() const
                               {"copies", certificate.copies}};
     return {{"order", order.toJson()},
             {"order_number", order.number},
-            {"status", status},
+            {"status", toText(status)},
             {"held", held},
-            {"stage", stage},
+            {"stage", toText(stage)},
             {"circuit", QJsonObject{{"circuit_number", order.circuit},
                                     {"kind", toText(order.kind)},
                                     {"office", order.office},

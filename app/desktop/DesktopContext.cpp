@@ -1,5 +1,7 @@
 #include "app/desktop/DesktopContext.h"
 
+#include "app/actions/LimitChanges.h"
+
 namespace loopwright {
 
 namespace {
@@ -31,6 +33,7 @@ Result<std::unique_ptr<DesktopContext>>
 DesktopContext::open(const QString &databasePath, const QString &by, std::optional<Moment> given)
 {
     LOOPWRIGHT_ASSIGN(auto records, openRecords(databasePath, by, given));
+    LOOPWRIGHT_TRY(bringShippedLimits(*records));
     return std::make_unique<DesktopContext>(std::move(records), databasePath, by, given);
 }
 

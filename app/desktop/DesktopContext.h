@@ -13,7 +13,8 @@ class DesktopContext
 public:
     DesktopContext(std::unique_ptr<Records> records, QString databasePath, QString by,
                    std::optional<Moment> given);
-    /// Opens the database; errors as Records::open. Empty `by`: the login name.
+    /// Opens the database, and takes in the limit sets that come with the program; errors as
+    /// Records::open. Empty `by`: the login name.
     static Result<std::unique_ptr<DesktopContext>>
     open(const QString &databasePath, const QString &by, std::optional<Moment> given);
 

@@ -102,6 +102,19 @@ void checkChannel(Result<void> &result, const ServiceOrder &order, Channel chann
 
 } // namespace
 
+const char *factName(FactKind kind)
+{
+    // In the order of the kinds.
+    constexpr const char *names[] = {"Visit",     "Safety card",     "Change",
+                                     "Self-test", "Loop reading",    "Layer record",
+                                     "Call",      "Detector check",  "Run",
+                                     "Reading",   "Cleared trouble", "Closed hazard",
+                                     "Referral",  "Instrument said", "Desk entry",
+                                     "Note",      "Strike-out",      "Exception"};
+    static_assert(std::size(names) == std::variant_size_v<FactBody>);
+    return names[std::size_t(kind)];
+}
+
 VoidFact VoidFact::read(JsonReader &reader)
 {
     return {reader.text("fact", 60), reader.text("because", 2000), reader.text("by")};
@@ -121,11 +134,8 @@ ExceptionFact ExceptionFact::read(JsonReader &reader)
         exception.criteria << key.toString();
     exception.because = reader.text("because", 2000);
     exception.by = reader.text("by");
-    if (reader.has("known")) {
-        exception.known.emplace();
-        for (const QJsonValue &id : reader.array("known", 1'000'000))
-            *exception.known << id.toString();
-    }
+    for (const QJsonValue &id : reader.array("known", 1'000'000))
+        exception.known << id.toString();
     return exception;
 }
 
@@ -134,8 +144,7 @@ void ExceptionFact::write(QJsonObject &object) const
     object.insert("criteria", QJsonArray::fromStringList(criteria));
     object.insert("because", because);
     object.insert("by", by);
-    if (known)
-        object.insert("known", QJsonArray::fromStringList(*known));
+    object.insert("known", QJsonArray::fromStringList(known));
 }
 
 QJsonObject Fact::toJson() const

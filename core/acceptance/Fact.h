@@ -39,8 +39,8 @@ struct ExceptionFact
     QString because;
     QString by;
     /// Ids of the order's facts when it was made. A fact that is not among them is new, whatever
-    /// its time: late entry too ends an exception. Without it the times decide.
-    std::optional<QStringList> known = {};
+    /// its time: late entry too ends an exception.
+    QStringList known;
 
     static ExceptionFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
@@ -88,6 +88,9 @@ using FactBody =
     std::variant<VisitFact, SafetyFact, ChangedFact, SelfTestFact, LoopFact, LayerFact, CallFact,
                  DetectorFact, RunFact, AnalogFact, ClearedFact, HazardClosedFact, ReferredFact,
                  MadeWithFact, DeskFact, NoteFact, VoidFact, ExceptionFact>;
+
+/// "Safety card", "Run", …: what a fact of the kind is called.
+const char *factName(FactKind kind);
 
 struct Fact
 {

@@ -11,6 +11,7 @@
 #include "app/actions/Evidence.h"
 #include "app/actions/History.h"
 #include "app/actions/Orders.h"
+#include "app/actions/VerifyCertificate.h"
 #include "core/identifiers/IdentifierList.h"
 #include "core/loop/LoopLoss.h"
 #include "tests/fuzz/Fuzz.h"

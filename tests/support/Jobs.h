@@ -2,7 +2,7 @@
 // Jobs for tests: an order and the facts of a job that is accepted, as JSON that a test then
 // changes.
 
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/Judge.h"
 
 #include <QFile>
 
@@ -246,6 +246,14 @@ inline QJsonObject record(const ServiceOrder &order, const QList<QJsonObject> &f
 inline Instrument instrument()
 {
     return {"TS-4", "S-1021", "basic-rate test set", {{QDate(2025, 9, 1), QDate(2026, 9, 1)}}};
+}
+
+inline QStringList idsOf(const std::vector<Fact> &facts)
+{
+    QStringList ids;
+    for (const Fact &fact : facts)
+        ids << fact.id;
+    return ids;
 }
 
 inline DecisionInput input(const OrderFields &fields, const QList<QJsonObject> &facts)
