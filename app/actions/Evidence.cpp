@@ -88,6 +88,53 @@ Result<void> checkRecord(Records &records, const JobRecord &record, const Servic
     return {};
 }
 
+/// The fact of that id in the record itself or, if it has none, in the records; null if neither
+/// has.
+Result<std::optional<Fact>> findNamed(Records &records, const JobRecord &record, const QString &id)
+{
+    for (const Fact &fact : record.facts)
+        if (fact.id == id)
+            return std::optional(fact);
+    return FactStore(records.database()).find(id);
+}
+
+Result<void> checkHazard(Records &records, const JobRecord &record, const QString &id,
+                         const QString &place)
+{
+    // The hazard is the pair's, so the card may be of another order.
+    LOOPWRIGHT_ASSIGN(const auto card, findNamed(records, record, id));
+    if (!card || !card->as<SafetyFact>())
+        return failure(ErrorCode::BadInput, "names no safety card of these records",
+                       place + ".hazard");
+    return {};
+}
+
+Result<void> checkReadings(Records &records, const JobRecord &record, const QStringList &ids,
+                           const QString &place)
+{
+    for (qsizetype i = 0; i < ids.size(); ++i) {
+        LOOPWRIGHT_ASSIGN(const auto reading, findNamed(records, record, ids[i]));
+        if (!reading || reading->order != record.order)
+            return failure(ErrorCode::BadInput,
+                           QString("names no fact of order %1").arg(record.order),
+                           QString("%1.facts[%2]").arg(place).arg(i));
+    }
+    return {};
+}
+
+/// A fact that speaks of another one must name one that is there.
+Result<void> checkNamedFacts(Records &records, const JobRecord &record, const QString &place)
+{
+    for (std::size_t i = 0; i < record.facts.size(); ++i) {
+        const Fact &fact = record.facts[i];
+        if (const auto *closed = fact.as<HazardClosedFact>())
+            LOOPWRIGHT_TRY(checkHazard(records, record, closed->hazard, placeOf(place, i)));
+        if (const auto *made = fact.as<MadeWithFact>())
+            LOOPWRIGHT_TRY(checkReadings(records, record, made->facts, placeOf(place, i)));
+    }
+    return {};
+}
+
 Result<RecordReport> addFacts(Transaction &transaction, const JobRecord &record,
                               const QString &place)
 {
@@ -216,6 +263,7 @@ Result<RecordReport> recordFacts(Records &records, JobRecord record, const QStri
         if (fact.id.isEmpty())
             fact.id = newId();
     LOOPWRIGHT_TRY(checkRecord(records, record, stored->order, place));
+    LOOPWRIGHT_TRY(checkNamedFacts(records, record, place));
     auto report = addFacts(transaction, record, place);
     if (!report)
         return report;
