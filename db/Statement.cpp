@@ -178,8 +178,11 @@ Statement &Statement::bindMoment(const QByteArray &name, const Moment &value)
 
 Result<bool> Statement::next()
 {
-    if (!m_trouble && !m_stepped)
+    if (!m_trouble && !m_stepped) {
         checkBindings();
+        if (const auto may = m_connection->mayStart(); !may && !m_trouble)
+            m_trouble = may.error();
+    }
     if (m_trouble)
         return failure(*m_trouble);
     m_stepped = true;

@@ -26,6 +26,8 @@ DesktopContext::DesktopContext(std::unique_ptr<Records> records, QString databas
     , m_databasePath(std::move(databasePath))
     , m_by(std::move(by))
     , m_given(given)
+    , m_questions([this] { return another(); })
+    , m_longWork([this] { return another(); })
 {
 }
 

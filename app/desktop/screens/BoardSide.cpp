@@ -32,7 +32,7 @@ QString whereText(const OrderView &view)
 
 BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     : QScrollArea(parent)
-    , m_reader(workplace)
+    , m_reader(workplace.questions())
     , m_content(new QWidget)
     , m_number(new QLabel)
     , m_customer(makeText({}))
@@ -119,7 +119,7 @@ void BoardSide::refresh()
 void BoardSide::read()
 {
     m_reader.supersede();
-    m_reader.run<OrderView>(
+    m_reader.ask<OrderView>(
         [order = m_order](Records &records, const Progress &) { return showOrder(records, order); },
         [this](const Result<OrderView> &view) { fill(view); });
 }
