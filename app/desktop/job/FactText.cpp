@@ -217,25 +217,26 @@ bool hasFailed(const Fact &fact, const LimitSet &limits)
     return false;
 }
 
-std::pair<Status, QString> standingOf(const FactView &view, const Decision &decision,
+std::pair<Status, QString> standingOf(const FactView &view, const std::vector<Step> &steps,
                                       const LimitSet &limits)
 {
     if (view.voided)
         return {Status::NotNeeded, QCoreApplication::translate("FactText", "voided by %1: %2")
                                        .arg(view.voidedBy, view.voidedBecause)};
     bool failed = hasFailed(view.fact, limits), counts = false;
-    for (const CriterionResult &criterion : decision.criteria)
-        if (criterion.evidence.contains(view.fact.id)) {
-            failed = failed || criterion.outcome == CriterionOutcome::NotMet;
-            counts = counts || criterion.outcome == CriterionOutcome::Met;
+    QString why;
+    for (const Step &step : steps) {
+        if (step.counts && step.counts->id == view.fact.id) {
+            counts = true;
+            failed = failed || step.state == StepState::Failed;
         }
-    const auto run = std::ranges::find(decision.runs, view.fact.id, &RunMade::fact);
-    if (run != decision.runs.end())
-        failed = failed || run->result == u"failed"; // a word of the decision, not of this language
-    const QString words = run != decision.runs.end() ? run->result
-                          : counts ? QCoreApplication::translate("FactText", "counts")
-                                   : QString();
-    return {failed ? Status::Failed : counts ? Status::Done : Status::Note, words};
+        for (const Discounted &each : step.before)
+            if (each.fact->id == view.fact.id && why.isEmpty())
+                why = each.sentence.english();
+    }
+    if (counts)
+        why = QCoreApplication::translate("FactText", "counts");
+    return {failed ? Status::Failed : counts ? Status::Done : Status::Note, why};
 }
 
 QString timeText(const Moment &moment, QDate today)

@@ -65,7 +65,7 @@ private slots:
         JobBench bench({briFields(), secondLine()});
         bench.at(2);
         bench.openJob("A-1001");
-        bench.go("visit.arrived");
+        bench.go("visit.arrived.arrived");
         JobBench::enter();
         bench.at(30);
         bench.openJob("A-2001");
@@ -84,16 +84,17 @@ private slots:
         QVERIFY(allText(page->panel("visit")).contains("On site since 08:02"));
 
         bench.at(90);
-        bench.go("leaving.result");
+        bench.go("leaving.left.result");
         JobBench::keys("w");
         JobBench::enter();
         const auto first = showOrder(bench.records(), "A-1001");
         const auto second = showOrder(bench.records(), "A-2001");
         QCOMPARE(second->facts.size(), 0u); // the leaving stands where the arrival does
         QCOMPARE(first->facts.size(), 2u);
-        for (const auto &view : {first, second}) {
-            QCOMPARE(view->visits.size(), 1u);
-            QCOMPARE(view->visits[0].left->text(), QString("2026-03-04T09:30:00-06:00"));
+        for (const auto *each : {&first, &second}) {
+            const OrderView &view = **each;
+            QCOMPARE(view.visits.size(), 1u);
+            QCOMPARE(view.visits[0].left->text(), QString("2026-03-04T09:30:00-06:00"));
         }
         QVERIFY(!allText(page->panel("visit")).contains("On site since"));
     }
@@ -104,9 +105,9 @@ private slots:
         bench.at(10);
         take(bench.records(), briFields(), {arrival(50, 2), safety(51, 5, 61)});
         bench.openJob("A-1001");
-        QVERIFY(!bench.find<QWidget>("pair.confirm")->isEnabled());
+        QVERIFY(!bench.find<QWidget>("pair.loop.measured.confirm")->isEnabled());
         bench.openJob("A-2001");
-        QVERIFY(bench.find<QWidget>("pair.confirm")->isEnabled());
+        QVERIFY(bench.find<QWidget>("pair.loop.measured.confirm")->isEnabled());
     }
 
     void theSetIsIssuedFromOneLine()
