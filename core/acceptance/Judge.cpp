@@ -191,6 +191,7 @@ Judged judge(const DecisionInput &input, const LimitSet &limits)
     sayWhatIsProven(judging, decision);
     sayLateLayers(judging, decision);
     sayDiscounted(judging, decision);
+    judged.pair = judging.evidence.pair();
     judged.standings = judging.standings;
     judged.needs = judging.needs;
     return judged;
