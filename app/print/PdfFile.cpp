@@ -1,164 +1,130 @@
 #include "app/print/PdfFile.h"
 
 #include <QBuffer>
-#include <QCryptographicHash>
 #include <QDateTime>
 #include <QPdfWriter>
+#include <qpdf/Pipeline.hh>
+#include <qpdf/QPDF.hh>
+#include <qpdf/QPDFEmbeddedFileDocumentHelper.hh>
+#include <qpdf/QPDFWriter.hh>
 
 #include <algorithm>
-#include <charconv>
+#include <stdexcept>
 
 namespace loopwright {
 
 namespace {
 
-/// Where the objects of a file of Qt's writer begin, and which are document information and
-/// catalog.
-struct ObjectTable
-{
-    std::vector<qsizetype> offsets; ///< by object number; that of number 0 is 0
-    qsizetype end = 0;              ///< where the table itself begins
-    int info = 0;
-    int root = 0;
-};
+constexpr qsizetype mostUnpacked = 4'000'000; ///< bytes of all attachments; ours are far smaller
 
-constexpr qsizetype entryLength = 20; ///< of an entry in the table, in bytes
-
-std::optional<qsizetype> numberAfter(const QByteArray &pdf, QByteArrayView word, qsizetype from)
+/// False if libqpdf gave up: its exceptions, and what it throws of the standard library's, end
+/// here.
+template<typename Work>
+bool managed(const Work &work)
 {
-    const qsizetype at = pdf.indexOf(word, from);
-    if (at < 0)
-        return std::nullopt;
-    const char *begin = pdf.constData() + at + word.size();
-    const char *end = pdf.constData() + pdf.size();
-    while (begin < end && (*begin == ' ' || *begin == '\n' || *begin == '\r'))
-        ++begin;
-    qsizetype value = 0;
-    return std::from_chars(begin, end, value).ec == std::errc() ? std::optional(value)
-                                                                : std::nullopt;
-}
-
-tl::unexpected<Error> notOurs(const char *what)
-{
-    return failure(ErrorCode::BadInput,
-                   QString("is not a PDF of this program's writer: %1").arg(what), "PDF");
-}
-
-/// Reads a table of one section: "xref", "0 N", then N lines of twenty bytes.
-Result<ObjectTable> readTable(const QByteArray &pdf)
-{
-    ObjectTable table;
-    table.end = pdf.lastIndexOf("\nxref\n") + 1;
-    const auto count = numberAfter(pdf, "xref\n0 ", table.end);
-    const auto info = numberAfter(pdf, "/Info ", table.end);
-    const auto root = numberAfter(pdf, "/Root ", table.end);
-    if (table.end == 0 || !count || !info || !root)
-        return notOurs("its table of objects is missing");
-    if (*count < 2 || *count > (pdf.size() - table.end) / entryLength)
-        return notOurs("its table of objects is cut");
-    if (*info < 1 || *info >= *count || *root < 1 || *root >= *count)
-        return notOurs("its table of objects does not name its catalog");
-    table.info = int(*info);
-    table.root = int(*root);
-    qsizetype at = pdf.indexOf('\n', table.end + 5) + 1;
-    for (qsizetype i = 0; i < *count; ++i, at += entryLength) {
-        if (at + entryLength > pdf.size())
-            return notOurs("its table of objects is cut");
-        const bool used = pdf[at + 17] == 'n';
-        const qsizetype offset = used ? pdf.sliced(at, 10).toLongLong() : 0;
-        if (used != (i > 0) || (used && (offset <= 0 || offset >= table.end)))
-            return notOurs("its table of objects does not fit");
-        table.offsets.push_back(offset);
+    try {
+        work();
+        return true;
+    } catch (const std::exception &) {
+        return false;
     }
-    return table;
 }
 
-/// The bytes of an object, from "N 0 obj" to where the next one begins.
-QByteArray objectBytes(const QByteArray &pdf, const ObjectTable &table, qsizetype offset)
+/// The bytes must live as long as the file that is read from them.
+void open(QPDF &file, const QByteArray &pdf)
 {
-    qsizetype next = table.end;
-    for (const qsizetype other : table.offsets)
-        if (other > offset)
-            next = std::min(next, other);
-    return pdf.sliced(offset, next - offset);
+    file.setSuppressWarnings(true);
+    file.processMemoryFile("PDF", pdf.constData(), std::size_t(pdf.size()));
 }
 
-/// A text string in UTF-16 with its mark, in hexadecimal (ISO 32000-1 7.9.2.2).
-QByteArray textString(const QString &text)
+QPDFObjectHandle textObject(const QString &text)
 {
-    QByteArray bytes("\xFE\xFF", 2);
-    for (const QChar c : text) {
-        bytes += char(c.unicode() >> 8);
-        bytes += char(c.unicode() & 0xff);
-    }
-    return '<' + bytes.toHex() + '>';
+    return QPDFObjectHandle::newUnicodeString(text.toStdString());
 }
 
 /// ISO 32000-1 7.9.4, in UTC.
-QByteArray dateString(const Moment &moment)
+std::string dateString(const Moment &moment)
 {
     const QDateTime utc = QDateTime::fromMSecsSinceEpoch(moment.msUtc, Qt::UTC);
-    return "(D:" + utc.toString("yyyyMMddhhmmss").toLatin1() + "Z)";
+    return "D:" + utc.toString("yyyyMMddhhmmss").toStdString() + "Z";
 }
 
-QByteArray infoObject(int number, const PdfInfo &info)
+void setInfo(QPDF &file, const PdfInfo &info)
 {
-    return QByteArray::number(number) + " 0 obj\n<<\n/Title " + textString(info.title) +
-           "\n/Subject " + textString(info.subject) + "\n/Creator " +
-           textString("Loopwright " LOOPWRIGHT_VERSION) + "\n/Producer " +
-           textString(QString("Qt ") + qVersion()) + "\n/CreationDate " + dateString(info.created) +
-           "\n>>\nendobj\n";
+    QPDFObjectHandle catalog = file.getRoot();
+    catalog.replaceKey("/Lang", QPDFObjectHandle::newString(info.language.toStdString()));
+    catalog.replaceKey("/ViewerPreferences",
+                       QPDFObjectHandle::parse("<< /DisplayDocTitle true >>"));
+
+    QPDFObjectHandle about = QPDFObjectHandle::newDictionary();
+    about.replaceKey("/Title", textObject(info.title));
+    about.replaceKey("/Subject", textObject(info.subject));
+    about.replaceKey("/Creator", textObject("Loopwright " LOOPWRIGHT_VERSION));
+    about.replaceKey("/Producer", textObject(QString("Qt ") + qVersion()));
+    about.replaceKey("/CreationDate", QPDFObjectHandle::newString(dateString(info.created)));
+
+    QPDFObjectHandle trailer = file.getTrailer();
+    trailer.replaceKey("/Info", file.makeIndirectObject(about));
+    trailer.removeKey("/ID"); // Qt's comes from chance; the new one from what is written
 }
 
-Result<QByteArray> catalogObject(const QByteArray &catalog, const PdfInfo &info)
+QByteArray written(QPDF &file)
 {
-    const QByteArray type = "/Type /Catalog";
-    const qsizetype at = catalog.indexOf(type);
-    if (at < 0 || catalog.contains("/Lang"))
-        return notOurs("its catalog is not as expected");
-    QByteArray changed = catalog;
-    changed.insert(at + type.size(), "\n/Lang (" + info.language.toLatin1() +
-                                         ")\n/ViewerPreferences << /DisplayDocTitle true >>");
-    return changed;
+    QPDFWriter writer(file);
+    writer.setOutputMemory();
+    writer.setDeterministicID(true);
+    writer.setObjectStreamMode(qpdf_o_disable); // the number in the title stays readable as it is
+    writer.setStreamDataMode(qpdf_s_preserve);
+    writer.write();
+    const auto buffer = writer.getBufferSharedPointer();
+    return {reinterpret_cast<const char *>(buffer->getBuffer()), qsizetype(buffer->getSize())};
 }
 
-QByteArray tableEntry(qsizetype offset)
+/// Takes what a stream unpacks to, and no more than `most` of it.
+class CappedBytes : public Pipeline
 {
-    return QByteArray::number(offset).rightJustified(10, '0') + " 00000 n \n";
+public:
+    explicit CappedBytes(qsizetype most)
+        : Pipeline("capped bytes", nullptr)
+        , m_most(most)
+    {
+    }
+
+    void write(const unsigned char *data, std::size_t length) override
+    {
+        const qsizetype taken = std::min(qsizetype(length), m_most - bytes.size());
+        bytes.append(reinterpret_cast<const char *>(data), taken);
+        if (taken < qsizetype(length))
+            throw std::length_error("the attachment is too large");
+    }
+    void finish() override {}
+
+    QByteArray bytes;
+
+private:
+    qsizetype m_most;
+};
+
+QString entryText(QPDFObjectHandle dictionary, const char *key)
+{
+    QPDFObjectHandle entry = dictionary.getKey(key);
+    return entry.isString() ? QString::fromStdString(entry.getUTF8Value()) : QString();
 }
 
 } // namespace
 
 Result<QByteArray> withPdfInfo(const QByteArray &pdf, const PdfInfo &info)
 {
-    const auto table = readTable(pdf);
-    LOOPWRIGHT_TRY(table);
-    const qsizetype header =
-        *std::min_element(table->offsets.begin() + 1, table->offsets.end()); // 0 is the free one
-    QByteArray out = pdf.first(header);
-    QByteArray xref = "xref\n0 " + QByteArray::number(qsizetype(table->offsets.size())) +
-                      "\n0000000000 65535 f \n";
-    for (int number = 1; number < int(table->offsets.size()); ++number) {
-        xref += tableEntry(out.size());
-        const QByteArray object = objectBytes(pdf, *table, table->offsets[std::size_t(number)]);
-        if (number == table->info) {
-            out += infoObject(number, info);
-        } else if (number == table->root) {
-            const auto catalog = catalogObject(object, info);
-            LOOPWRIGHT_TRY(catalog);
-            out += *catalog;
-        } else {
-            out += object;
-        }
+    try {
+        QPDF file;
+        file.setAttemptRecovery(false); // Qt has just written it: there is nothing to make up for
+        open(file, pdf);
+        setInfo(file, info);
+        return written(file);
+    } catch (const std::exception &trouble) {
+        return failure(ErrorCode::BadInput,
+                       QString("is no PDF of Qt's writer: %1").arg(QString(trouble.what())), "PDF");
     }
-    const QByteArray id = QCryptographicHash::hash(out, QCryptographicHash::Sha256).first(16);
-    const QByteArray hex = '<' + id.toHex() + '>';
-    const QByteArray start = QByteArray::number(out.size());
-    return QByteArray(out + xref + "trailer\n<<\n/Size " +
-                      QByteArray::number(qsizetype(table->offsets.size())) + "\n/Info " +
-                      QByteArray::number(table->info) + " 0 R\n/Root " +
-                      QByteArray::number(table->root) + " 0 R\n/ID [" + hex + ' ' + hex +
-                      "]\n>>\nstartxref\n" + start + "\n%%EOF\n");
 }
 
 Result<QByteArray> sheetPdf(const Sheet &sheet, const PdfInfo &info)
@@ -176,6 +142,35 @@ Result<QByteArray> sheetPdf(const Sheet &sheet, const PdfInfo &info)
         LOOPWRIGHT_TRY(sheet.paint(writer));
     }
     return withPdfInfo(bytes, info);
+}
+
+PdfContents readPdf(const QByteArray &pdf)
+{
+    PdfContents contents;
+    QPDF file;
+    if (!managed([&] { open(file, pdf); }))
+        return contents;
+    // Apart, so that damage to the one leaves the other to be read.
+    managed([&] {
+        QPDFObjectHandle info = file.getTrailer().getKey("/Info");
+        if (!info.isDictionary())
+            return;
+        contents.title = entryText(info, "/Title");
+        contents.subject = entryText(info, "/Subject");
+    });
+    managed([&] {
+        qsizetype left = mostUnpacked;
+        for (const auto &named : QPDFEmbeddedFileDocumentHelper(file).getEmbeddedFiles()) {
+            CappedBytes unpacked(left);
+            managed([&] {
+                named.second->getEmbeddedFileStream().pipeStreamData(&unpacked, 0,
+                                                                     qpdf_dl_generalized, true);
+            });
+            left -= unpacked.bytes.size();
+            contents.attachments.push_back(unpacked.bytes);
+        }
+    });
+    return contents;
 }
 
 } // namespace loopwright
