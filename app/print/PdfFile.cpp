@@ -3,128 +3,159 @@
 #include <QBuffer>
 #include <QDateTime>
 #include <QPdfWriter>
-#include <qpdf/Pipeline.hh>
-#include <qpdf/QPDF.hh>
-#include <qpdf/QPDFEmbeddedFileDocumentHelper.hh>
-#include <qpdf/QPDFWriter.hh>
+#include <qpdf/qpdf-c.h>
 
 #include <algorithm>
-#include <stdexcept>
+#include <cstdlib>
+#include <memory>
 
 namespace loopwright {
 
 namespace {
 
-constexpr qsizetype mostUnpacked = 4'000'000; ///< bytes of all attachments; ours are far smaller
-
-/// False if libqpdf gave up: its exceptions, and what it throws of the standard library's, end
-/// here.
-template<typename Work>
-bool managed(const Work &work)
+// libqpdf is called through its C interface: it lets no exception out, and what went wrong stays
+// with the file.
+struct CloseQpdf
 {
-    try {
-        work();
-        return true;
-    } catch (const std::exception &) {
-        return false;
-    }
+    void operator()(qpdf_data file) const { qpdf_cleanup(&file); }
+};
+using QpdfFile = std::unique_ptr<std::remove_pointer_t<qpdf_data>, CloseQpdf>;
+
+enum class Repair
+{
+    No,
+    Yes
+};
+
+/// The bytes must live as long as what is returned. Empty if they cannot be read as PDF.
+QpdfFile opened(const QByteArray &pdf, Repair repair)
+{
+    QpdfFile file(qpdf_init());
+    qpdf_set_suppress_warnings(file.get(), QPDF_TRUE);
+    qpdf_silence_errors(file.get());
+    qpdf_set_attempt_recovery(file.get(), repair == Repair::Yes ? QPDF_TRUE : QPDF_FALSE);
+    if (qpdf_read_memory(file.get(), "PDF", pdf.constData(), std::size_t(pdf.size()), nullptr) &
+        QPDF_ERRORS)
+        return {};
+    return file;
 }
 
-/// The bytes must live as long as the file that is read from them.
-void open(QPDF &file, const QByteArray &pdf)
+tl::unexpected<Error> notOurs(const QString &what)
 {
-    file.setSuppressWarnings(true);
-    file.processMemoryFile("PDF", pdf.constData(), std::size_t(pdf.size()));
+    return failure(ErrorCode::BadInput, QString("is no PDF of Qt's writer: %1").arg(what), "PDF");
 }
 
-QPDFObjectHandle textObject(const QString &text)
+qpdf_oh textObject(qpdf_data file, const QString &text)
 {
-    return QPDFObjectHandle::newUnicodeString(text.toStdString());
+    return qpdf_oh_new_unicode_string(file, text.toUtf8().constData());
 }
 
 /// ISO 32000-1 7.9.4, in UTC.
-std::string dateString(const Moment &moment)
+QByteArray dateString(const Moment &moment)
 {
     const QDateTime utc = QDateTime::fromMSecsSinceEpoch(moment.msUtc, Qt::UTC);
-    return "D:" + utc.toString("yyyyMMddhhmmss").toStdString() + "Z";
+    return "D:" + utc.toString("yyyyMMddhhmmss").toLatin1() + "Z";
 }
 
-void setInfo(QPDF &file, const PdfInfo &info)
+void setInfo(qpdf_data file, const PdfInfo &info)
 {
-    QPDFObjectHandle catalog = file.getRoot();
-    catalog.replaceKey("/Lang", QPDFObjectHandle::newString(info.language.toStdString()));
-    catalog.replaceKey("/ViewerPreferences",
-                       QPDFObjectHandle::parse("<< /DisplayDocTitle true >>"));
+    const qpdf_oh catalog = qpdf_get_root(file);
+    qpdf_oh_replace_key(file, catalog, "/Lang", textObject(file, info.language));
+    qpdf_oh_replace_key(file, catalog, "/ViewerPreferences",
+                        qpdf_oh_parse(file, "<< /DisplayDocTitle true >>"));
 
-    QPDFObjectHandle about = QPDFObjectHandle::newDictionary();
-    about.replaceKey("/Title", textObject(info.title));
-    about.replaceKey("/Subject", textObject(info.subject));
-    about.replaceKey("/Creator", textObject("Loopwright " LOOPWRIGHT_VERSION));
-    about.replaceKey("/Producer", textObject(QString("Qt ") + qVersion()));
-    about.replaceKey("/CreationDate", QPDFObjectHandle::newString(dateString(info.created)));
+    const qpdf_oh about = qpdf_oh_new_dictionary(file);
+    qpdf_oh_replace_key(file, about, "/Title", textObject(file, info.title));
+    qpdf_oh_replace_key(file, about, "/Subject", textObject(file, info.subject));
+    qpdf_oh_replace_key(file, about, "/Creator",
+                        textObject(file, "Loopwright " LOOPWRIGHT_VERSION));
+    qpdf_oh_replace_key(file, about, "/Producer", textObject(file, QString("Qt ") + qVersion()));
+    qpdf_oh_replace_key(file, about, "/CreationDate",
+                        qpdf_oh_new_string(file, dateString(info.created).constData()));
 
-    QPDFObjectHandle trailer = file.getTrailer();
-    trailer.replaceKey("/Info", file.makeIndirectObject(about));
-    trailer.removeKey("/ID"); // Qt's comes from chance; the new one from what is written
+    const qpdf_oh trailer = qpdf_get_trailer(file);
+    qpdf_oh_replace_key(file, trailer, "/Info", qpdf_make_indirect_object(file, about));
+    qpdf_oh_remove_key(file, trailer,
+                       "/ID"); // Qt's comes from chance; the new one from what is written
 }
 
-QByteArray written(QPDF &file)
+/// Empty if it could not be written.
+QByteArray written(qpdf_data file)
 {
-    QPDFWriter writer(file);
-    writer.setOutputMemory();
-    writer.setDeterministicID(true);
-    writer.setObjectStreamMode(qpdf_o_disable); // the number in the title stays readable as it is
-    writer.setStreamDataMode(qpdf_s_preserve);
-    writer.write();
-    const auto buffer = writer.getBufferSharedPointer();
-    return {reinterpret_cast<const char *>(buffer->getBuffer()), qsizetype(buffer->getSize())};
+    if (qpdf_init_write_memory(file) & QPDF_ERRORS)
+        return {};
+    qpdf_set_deterministic_ID(file, QPDF_TRUE);
+    qpdf_set_object_stream_mode(file,
+                                qpdf_o_disable); // so that the title stands in the bytes as it is
+    qpdf_set_stream_data_mode(file, qpdf_s_preserve);
+    if (qpdf_write(file) & QPDF_ERRORS)
+        return {};
+    return {reinterpret_cast<const char *>(qpdf_get_buffer(file)),
+            qsizetype(qpdf_get_buffer_length(file))};
 }
 
-/// Takes what a stream unpacks to, and no more than `most` of it.
-class CappedBytes : public Pipeline
+QString textUnder(qpdf_data file, qpdf_oh dictionary, const char *key)
 {
-public:
-    explicit CappedBytes(qsizetype most)
-        : Pipeline("capped bytes", nullptr)
-        , m_most(most)
-    {
+    const qpdf_oh entry = qpdf_oh_get_key_if_dict(file, dictionary, key);
+    return qpdf_oh_is_string(file, entry) ? QString::fromUtf8(qpdf_oh_get_utf8_value(file, entry))
+                                          : QString();
+}
+
+/// Of a stream, unpacked or as it is; empty if that cannot be done.
+QByteArray streamBytes(qpdf_data file, qpdf_oh stream, qpdf_stream_decode_level_e level)
+{
+    unsigned char *bytes = nullptr;
+    std::size_t size = 0;
+    const auto status = qpdf_oh_get_stream_data(file, stream, level, nullptr, &bytes, &size);
+    const std::unique_ptr<unsigned char, decltype(&std::free)> owner(bytes, &std::free);
+    return status & QPDF_ERRORS
+               ? QByteArray()
+               : QByteArray(reinterpret_cast<const char *>(bytes), qsizetype(size));
+}
+
+/// Packed by one filter and small: so no file, however made, unpacks to more than about 100 MB at a
+/// time.
+bool isModest(qpdf_data file, qpdf_oh stream)
+{
+    constexpr qsizetype mostPacked = 100'000; // bytes; ours are far smaller
+    const qpdf_oh filter = qpdf_oh_get_key(file, qpdf_oh_get_dict(file, stream), "/Filter");
+    return !qpdf_oh_is_array(file, filter) &&
+           streamBytes(file, stream, qpdf_dl_none).size() <= mostPacked;
+}
+
+std::vector<QByteArray> attachmentsOf(qpdf_data file)
+{
+    constexpr int mostObjects = 10'000;
+    constexpr std::size_t mostAttachments = 10;
+    const int objects =
+        qpdf_oh_get_int_value_as_int(file, qpdf_oh_get_key(file, qpdf_get_trailer(file), "/Size"));
+    std::vector<QByteArray> attachments;
+    // Not by the catalog's list: it may be what is damaged.
+    for (int id = 1; id < std::min(objects, mostObjects) && attachments.size() < mostAttachments;
+         ++id) {
+        const qpdf_oh object = qpdf_get_object_by_id(file, id, 0);
+        if (qpdf_oh_is_stream(file, object) &&
+            qpdf_oh_is_dictionary_of_type(file, qpdf_oh_get_dict(file, object), "/EmbeddedFile",
+                                          nullptr) &&
+            isModest(file, object))
+            attachments.push_back(streamBytes(file, object, qpdf_dl_generalized));
     }
-
-    void write(const unsigned char *data, std::size_t length) override
-    {
-        const qsizetype taken = std::min(qsizetype(length), m_most - bytes.size());
-        bytes.append(reinterpret_cast<const char *>(data), taken);
-        if (taken < qsizetype(length))
-            throw std::length_error("the attachment is too large");
-    }
-    void finish() override {}
-
-    QByteArray bytes;
-
-private:
-    qsizetype m_most;
-};
-
-QString entryText(QPDFObjectHandle dictionary, const char *key)
-{
-    QPDFObjectHandle entry = dictionary.getKey(key);
-    return entry.isString() ? QString::fromStdString(entry.getUTF8Value()) : QString();
+    return attachments;
 }
 
 } // namespace
 
 Result<QByteArray> withPdfInfo(const QByteArray &pdf, const PdfInfo &info)
 {
-    try {
-        QPDF file;
-        file.setAttemptRecovery(false); // Qt has just written it: there is nothing to make up for
-        open(file, pdf);
-        setInfo(file, info);
-        return written(file);
-    } catch (const std::exception &trouble) {
-        return failure(ErrorCode::BadInput,
-                       QString("is no PDF of Qt's writer: %1").arg(QString(trouble.what())), "PDF");
-    }
+    // Qt has just written it: there is nothing to repair.
+    const QpdfFile file = opened(pdf, Repair::No);
+    if (!file)
+        return notOurs("it cannot be read");
+    setInfo(file.get(), info);
+    const QByteArray bytes = written(file.get());
+    if (qpdf_has_error(file.get()))
+        return notOurs(qpdf_get_error_full_text(file.get(), qpdf_get_error(file.get())));
+    return bytes;
 }
 
 Result<QByteArray> sheetPdf(const Sheet &sheet, const PdfInfo &info)
@@ -146,31 +177,12 @@ Result<QByteArray> sheetPdf(const Sheet &sheet, const PdfInfo &info)
 
 PdfContents readPdf(const QByteArray &pdf)
 {
-    PdfContents contents;
-    QPDF file;
-    if (!managed([&] { open(file, pdf); }))
-        return contents;
-    // Apart, so that damage to the one leaves the other to be read.
-    managed([&] {
-        QPDFObjectHandle info = file.getTrailer().getKey("/Info");
-        if (!info.isDictionary())
-            return;
-        contents.title = entryText(info, "/Title");
-        contents.subject = entryText(info, "/Subject");
-    });
-    managed([&] {
-        qsizetype left = mostUnpacked;
-        for (const auto &named : QPDFEmbeddedFileDocumentHelper(file).getEmbeddedFiles()) {
-            CappedBytes unpacked(left);
-            managed([&] {
-                named.second->getEmbeddedFileStream().pipeStreamData(&unpacked, 0,
-                                                                     qpdf_dl_generalized, true);
-            });
-            left -= unpacked.bytes.size();
-            contents.attachments.push_back(unpacked.bytes);
-        }
-    });
-    return contents;
+    const QpdfFile file = opened(pdf, Repair::Yes);
+    if (!file)
+        return {};
+    const qpdf_oh info = qpdf_oh_get_key(file.get(), qpdf_get_trailer(file.get()), "/Info");
+    return {textUnder(file.get(), info, "/Title"), textUnder(file.get(), info, "/Subject"),
+            attachmentsOf(file.get())};
 }
 
 } // namespace loopwright

@@ -34,11 +34,10 @@ Result<QByteArray> withPdfInfo(const QByteArray &pdf, const PdfInfo &info);
 struct PdfContents
 {
     QString title, subject;
-    std::vector<QByteArray> attachments; ///< together up to 4 MB
+    std::vector<QByteArray> attachments; ///< up to ten, each up to 100 kB as packed in the file
 };
 
-/// Of any file, damaged ones too: what cannot be read is left empty, and of a damaged attachment
-/// there is what comes before the damage.
+/// Of any file, damaged ones too: what cannot be read is left empty or out.
 PdfContents readPdf(const QByteArray &pdf);
 
 } // namespace loopwright
