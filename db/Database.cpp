@@ -176,6 +176,16 @@ QString Database::path() const
     return m_connection->path();
 }
 
+void Database::interrupt()
+{
+    m_connection->interrupt();
+}
+
+void Database::resume()
+{
+    m_connection->resume();
+}
+
 Result<Database> Database::open(const QString &path, Access access)
 {
     LOOPWRIGHT_ASSIGN(const auto migrator, Migrator::embedded());

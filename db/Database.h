@@ -44,6 +44,11 @@ public:
     /// damage.
     Result<void> checkIntegrity() const;
 
+    /// From any thread: breaks off the statement that runs, and every later one as it starts, with
+    /// Refused, until resume(). An open transaction can still be rolled back.
+    void interrupt();
+    void resume();
+
     SqliteConnection &connection() const { return *m_connection; }
 
 private:

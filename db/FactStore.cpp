@@ -112,7 +112,7 @@ Result<bool> FactStore::add(Transaction &transaction, const Fact &fact)
     Statement add(transaction, "fact.add");
     add.bind("uuid", fact.id)
         .bind("order_number", fact.order)
-        .bind("kind", fact.kind())
+        .bind("kind", toText(fact.kind()))
         .bindMoment("at", fact.at)
         .bind("installer", fact.installer)
         .bind("instrument", fact.instrument)

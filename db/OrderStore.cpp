@@ -72,6 +72,15 @@ Result<std::optional<StoredOrder>> OrderStore::find(const QString &number) const
     return firstRow(statement, readStoredOrder);
 }
 
+Result<StoredOrder> OrderStore::get(const QString &number) const
+{
+    LOOPWRIGHT_ASSIGN(auto stored, find(number));
+    if (!stored)
+        return failure(ErrorCode::NotFound,
+                       QString("There is no order \"%1\".").arg(number.left(60)));
+    return std::move(*stored);
+}
+
 Result<std::vector<StoredOrder>> OrderStore::ofCircuit(const QString &circuit) const
 {
     Statement statement(m_database, "order.of_circuit");

@@ -6,21 +6,6 @@
 
 namespace loopwright {
 
-enum class OrderStatus
-{
-    Open,
-    Completed,
-    Cancelled
-};
-template<>
-struct EnumCodes<OrderStatus>
-{
-    static constexpr std::pair<OrderStatus, const char *> table[] = {
-        {OrderStatus::Open, "open"},
-        {OrderStatus::Completed, "completed"},
-        {OrderStatus::Cancelled, "cancelled"}};
-};
-
 struct StoredOrder
 {
     ServiceOrder order;
@@ -38,6 +23,8 @@ public:
     }
 
     Result<std::optional<StoredOrder>> find(const QString &number) const;
+    /// NotFound, in a sentence, if there is no order of this number.
+    Result<StoredOrder> get(const QString &number) const;
     /// Oldest first.
     Result<std::vector<StoredOrder>> ofCircuit(const QString &circuit) const;
     /// The order by which the circuit works today: the one that was completed last. Nothing where

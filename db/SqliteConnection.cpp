@@ -70,6 +70,19 @@ bool SqliteConnection::inTransaction() const
     return sqlite3_get_autocommit(m_handle) == 0;
 }
 
+void SqliteConnection::interrupt()
+{
+    m_interrupted = true;
+    sqlite3_interrupt(m_handle);
+}
+
+Result<void> SqliteConnection::mayStart() const
+{
+    if (m_interrupted)
+        return failure(sqliteError(SQLITE_INTERRUPT, {}, m_path, {}));
+    return {};
+}
+
 Error SqliteConnection::lastError(const QString &doing) const
 {
     return sqliteError(m_handle, m_path, doing);

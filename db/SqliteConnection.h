@@ -7,6 +7,7 @@
 
 #include <QSqlDatabase>
 
+#include <atomic>
 #include <map>
 #include <memory>
 #include <string>
@@ -64,6 +65,12 @@ public:
     Result<std::unique_ptr<PreparedStatement>> lend(std::string_view label, const std::string &sql);
     void giveBack(std::unique_ptr<PreparedStatement> statement);
 
+    /// See Database. SQLite alone forgets an interrupt that comes between two statements.
+    void interrupt();
+    void resume() { m_interrupted = false; }
+    /// Refused, as long as an interrupt stands.
+    Result<void> mayStart() const;
+
     Error lastError(const QString &doing) const;
 
 private:
@@ -73,6 +80,7 @@ private:
     QString m_name; ///< generated; Qt keeps connections by name
     QSqlDatabase m_driver;
     sqlite3 *m_handle = nullptr;
+    std::atomic<bool> m_interrupted = false;
     std::map<std::string, std::vector<std::unique_ptr<PreparedStatement>>, std::less<>> m_idle;
 };
 

@@ -4,7 +4,7 @@
 #include "db/Database.h"
 #include "db/SqlCatalog.h"
 #include "db/SqliteConnection.h"
-#include "db/Transaction.h"
+#include "db/WriteLock.h"
 
 #include <QJsonDocument>
 
@@ -28,8 +28,8 @@ Statement::Statement(const Database &database, std::string_view label,
 {
 }
 
-Statement::Statement(Transaction &transaction, std::string_view label)
-    : Statement(transaction.connection(), label, true)
+Statement::Statement(WriteLock &lock, std::string_view label)
+    : Statement(lock.connection(), label, true)
 {
 }
 
@@ -178,8 +178,11 @@ Statement &Statement::bindMoment(const QByteArray &name, const Moment &value)
 
 Result<bool> Statement::next()
 {
-    if (!m_trouble && !m_stepped)
+    if (!m_trouble && !m_stepped) {
         checkBindings();
+        if (const auto may = m_connection->mayStart(); !may && !m_trouble)
+            m_trouble = may.error();
+    }
     if (m_trouble)
         return failure(*m_trouble);
     m_stepped = true;

@@ -7,8 +7,8 @@
 // JSON or no known code) is kept and comes out of next() or run(), or of trouble() when the last
 // row has been read. rows() and firstRow() below do that.
 //
-// Made from a Database it may only read; a statement that writes needs the Transaction, and with it
-// the event that the transaction is committed with.
+// Made from a Database it may only read; a statement that writes needs the lock of a Transaction,
+// and with it the event that the transaction is committed with.
 
 #include "core/base/EnumCodes.h"
 #include "core/base/Moment.h"
@@ -30,7 +30,7 @@ namespace loopwright {
 
 class Database;
 class SqliteConnection;
-class Transaction;
+class WriteLock;
 struct PreparedStatement;
 
 class Statement
@@ -38,7 +38,7 @@ class Statement
 public:
     Statement(const Database &database, std::string_view label,
               const std::vector<std::string_view> &parts = {});
-    Statement(Transaction &transaction, std::string_view label);
+    Statement(WriteLock &lock, std::string_view label);
     /// For the classes of this folder that look after the connection itself.
     Statement(SqliteConnection &connection, std::string_view label, bool mayWrite,
               const std::vector<std::string_view> &parts = {});

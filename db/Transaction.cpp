@@ -28,37 +28,16 @@ tl::unexpected<Error> misuse(const QString &message)
 
 } // namespace
 
-Transaction::Transaction(Database &database)
-    : m_database(&database)
-    , m_changesBefore(sqlite3_total_changes64(database.connection().handle()))
+Transaction::Transaction(WriteLock lock)
+    : WriteLock(std::move(lock))
+    , m_changesBefore(sqlite3_total_changes64(connection().handle()))
 {
-}
-
-Transaction::Transaction(Transaction &&other) noexcept
-    : m_database(std::exchange(other.m_database, nullptr))
-    , m_open(std::exchange(other.m_open, false))
-    , m_hasEvents(other.m_hasEvents)
-    , m_recordedAt(other.m_recordedAt)
-    , m_changesBefore(other.m_changesBefore)
-    , m_draftChanges(other.m_draftChanges)
-    , m_seals(std::move(other.m_seals))
-{
-}
-
-Transaction::~Transaction()
-{
-    // SQLite itself may have rolled back already, when the disk was full.
-    if (m_open && connection().inTransaction())
-        (void)connection().run("ROLLBACK", "rollback");
 }
 
 Result<Transaction> Transaction::begin(Database &database)
 {
-    if (database.access() == Database::Access::ReadOnly)
-        return failure(ErrorCode::DatabaseTrouble, "the database is read-only here",
-                       database.path());
-    LOOPWRIGHT_TRY(database.connection().run("BEGIN IMMEDIATE", "begin"));
-    return Transaction(database);
+    LOOPWRIGHT_ASSIGN(auto lock, take(database));
+    return Transaction(std::move(lock));
 }
 
 void Transaction::seal(const QString &subject, const Seal &seal)
@@ -73,7 +52,7 @@ Result<void> Transaction::commit(const Event &event)
 
 Result<void> Transaction::commit(const std::vector<Event> &events)
 {
-    if (!m_open)
+    if (!isOpen())
         return misuse("the transaction has ended already");
     if (events.empty() && !m_hasEvents)
         return misuse("a change needs an event");
@@ -81,12 +60,12 @@ Result<void> Transaction::commit(const std::vector<Event> &events)
         LOOPWRIGHT_TRY(append(event));
     if (!m_seals.empty())
         return misuse("rows of " + m_seals.begin()->first + " were written without an event");
-    return end();
+    return keep();
 }
 
 Result<void> Transaction::record(const Event &event)
 {
-    if (!m_open)
+    if (!isOpen())
         return misuse("the transaction has ended already");
     LOOPWRIGHT_TRY(append(event));
     m_hasEvents = true;
@@ -104,7 +83,7 @@ Result<void> Transaction::append(Event event)
         event.addSeals(seals->second);
         m_seals.erase(seals);
     }
-    LOOPWRIGHT_ASSIGN(const auto known, EventStore(*m_database).chainOf(event.subject));
+    LOOPWRIGHT_ASSIGN(const auto known, EventStore(database()).chainOf(event.subject));
     HistoryChain chain = known;
     event = chain.append(event);
     Statement add(*this, "event.add");
@@ -129,19 +108,12 @@ Result<void> Transaction::append(Event event)
 
 Result<void> Transaction::commitDraft()
 {
-    if (!m_open)
+    if (!isOpen())
         return misuse("the transaction has ended already");
     const qint64 changed = sqlite3_total_changes64(connection().handle()) - m_changesBefore;
     if (changed != m_draftChanges)
         return misuse("more than drafts was changed, and that needs an event");
-    return end();
-}
-
-Result<void> Transaction::end()
-{
-    LOOPWRIGHT_TRY(connection().run("COMMIT", "commit"));
-    m_open = false;
-    return {};
+    return keep();
 }
 
 } // namespace loopwright

@@ -1,27 +1,24 @@
 #pragma once
-// One unit of change. It begins by taking the write lock (BEGIN IMMEDIATE), so that what is read in
-// it stays true until it ends, and it rolls back unless a commit worked. A commit needs the event
-// that says what was done; event and change are in the records together or not at all.
+// One unit of change. It begins by taking the write lock, so that what is read in it stays true
+// until it ends, and it rolls back unless a commit worked. A commit needs the event that says what
+// was done; event and change are in the records together or not at all.
 //
 // The stores tell the transaction which rows they wrote (`seal`); the commit puts these seals into
 // the event of the same subject, and refuses where a subject has rows and no event.
 
 #include "core/history/Event.h"
-#include "db/Database.h"
+#include "db/WriteLock.h"
 
 #include <map>
 #include <vector>
 
 namespace loopwright {
 
-class Transaction
+class Transaction : public WriteLock
 {
 public:
     /// DatabaseTrouble where another program holds the lock longer than the busy timeout.
     static Result<Transaction> begin(Database &database);
-    ~Transaction();
-    Transaction(Transaction &&other) noexcept;
-    Transaction &operator=(Transaction &&other) = delete;
 
     /// Puts the event at the end of its subject's chain and commits. The event needs subject, by,
     /// kind and at; its place in the chain and the time of recording are filled in.
@@ -38,16 +35,11 @@ public:
     // For the stores.
     void seal(const QString &subject, const Seal &seal);
     void countDraftChanges(qint64 rows) { m_draftChanges += rows; }
-    const Database &database() const { return *m_database; }
-    SqliteConnection &connection() const { return m_database->connection(); }
 
 private:
-    explicit Transaction(Database &database);
+    explicit Transaction(WriteLock lock);
     Result<void> append(Event event);
-    Result<void> end();
 
-    Database *m_database; ///< null when moved from
-    bool m_open = true;
     bool m_hasEvents = false;           ///< recorded before the commit
     std::optional<Moment> m_recordedAt; ///< one for all events of the transaction
     qint64 m_changesBefore;

@@ -1,11 +1,14 @@
 // Reads every source file and holds the direction of the house (DEVELOPERS.md): which folder may
-// include which, where SQL, widgets, files and clocks may stand, what lies at the top level, and
-// how long a file may be. Each rule is first shown a text that breaks it.
+// include which, that no rooms include each other in a circle, where SQL, widgets, files and clocks
+// may stand, what lies at the top level, and how long a file may be. Each rule is first shown a
+// text that breaks it.
 
 #include <QDir>
 #include <QDirIterator>
 #include <QLibraryInfo>
+#include <QMap>
 #include <QRegularExpression>
+#include <QSet>
 #include <QTest>
 
 namespace {
@@ -209,6 +212,59 @@ QList<Source> allSources()
     return sources;
 }
 
+/// A header and its source are one room.
+QString roomOf(const QString &path)
+{
+    return path.left(path.lastIndexOf('.'));
+}
+
+/// The shortest way from a room along what it includes back to itself; empty where there is none.
+QStringList circleFrom(const QString &start, const QMap<QString, QSet<QString>> &includes)
+{
+    QMap<QString, QString> cameFrom;
+    QStringList toVisit{start};
+    while (!toVisit.isEmpty()) {
+        const QString room = toVisit.takeFirst();
+        QStringList targets = includes.value(room).values();
+        targets.sort();
+        for (const QString &target : targets) {
+            if (cameFrom.contains(target))
+                continue;
+            cameFrom.insert(target, room);
+            toVisit << target;
+        }
+    }
+    if (!cameFrom.contains(start))
+        return {};
+    QStringList circle{start};
+    for (QString room = cameFrom.value(start); room != start; room = cameFrom.value(room))
+        circle.prepend(room);
+    circle.prepend(start);
+    return circle;
+}
+
+/// Every circle of rooms that include each other, "core/a/X -> core/a/Y -> core/a/X".
+QStringList knots(const QList<Source> &sources)
+{
+    QMap<QString, QSet<QString>> includes;
+    for (const Source &source : sources)
+        for (const QString &include : source.includes('"'))
+            if (roomOf(include) != roomOf(source.path))
+                includes[roomOf(source.path)].insert(roomOf(include));
+    QStringList found;
+    QSet<QString> named;
+    for (auto room = includes.keyBegin(); room != includes.keyEnd(); ++room) {
+        if (named.contains(*room))
+            continue;
+        const QStringList circle = circleFrom(*room, includes);
+        if (circle.isEmpty())
+            continue;
+        named.unite(QSet<QString>(circle.begin(), circle.end()));
+        found << circle.join(" -> ");
+    }
+    return found;
+}
+
 } // namespace
 
 class LayeringTest : public QObject
@@ -295,6 +351,21 @@ private slots:
                 wrong << source.path + " " + what;
         QVERIFY2(wrong.isEmpty(), qPrintable(wrong.join("\n")));
     }
+
+    void aKnotIsNamed()
+    {
+        const QList<Source> knot{{"core/loop/A.h", "#include \"core/loop/B.h\"\n"},
+                                 {"core/loop/B.h", ""},
+                                 {"core/loop/B.cpp", "#include \"core/loop/C.h\"\n"},
+                                 {"core/loop/C.cpp", "#include \"core/loop/C.h\"\n"
+                                                     "#include \"core/loop/A.h\"\n"},
+                                 {"core/loop/D.h", "#include \"core/loop/A.h\"\n"}};
+        QCOMPARE(knots(knot),
+                 QStringList{"core/loop/A -> core/loop/B -> core/loop/C -> core/loop/A"});
+        QCOMPARE(knots(knot.mid(0, 3)), QStringList());
+    }
+
+    void noRoomsAreKnotted() { QCOMPARE(knots(allSources()), QStringList()); }
 
     void theTopLevelIsClosed()
     {

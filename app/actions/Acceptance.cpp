@@ -1,12 +1,14 @@
 #include "app/actions/Acceptance.h"
 
-#include "app/actions/Doing.h"
+#include "app/actions/BoardRefresh.h"
+#include "app/actions/Events.h"
+#include "app/actions/EvidenceStore.h"
 #include "app/actions/LimitSets.h"
 #include "core/acceptance/Judging.h"
 #include "db/DecisionStore.h"
-#include "db/EvidenceStore.h"
 #include "db/FactStore.h"
 #include "db/LimitSetStore.h"
+#include "db/OrderStore.h"
 #include "db/PersonStore.h"
 
 #include <QUuid>
@@ -21,7 +23,7 @@ Result<DecisionInput> evidenceOf(Records &records, const StoredOrder &stored)
 
 Result<DecisionInput> evidenceOf(Records &records, const QString &orderNumber)
 {
-    LOOPWRIGHT_ASSIGN(const auto stored, orderOf(records.database(), orderNumber));
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get(orderNumber));
     return evidenceOf(records, stored);
 }
 
@@ -91,7 +93,7 @@ Result<void> checkException(Records &records, const Decision &decision,
 Result<Decision> decideOrder(Records &records, const QString &orderNumber)
 {
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
-    LOOPWRIGHT_ASSIGN(const auto stored, orderOf(records.database(), orderNumber));
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get(orderNumber));
     Decision decision;
     LOOPWRIGHT_ASSIGN(const auto isNew, storeDecision(records, transaction, orderNumber, decision));
     if (isNew) {
@@ -123,7 +125,7 @@ Result<Decision> acceptWithException(Records &records, const QString &orderNumbe
                                      const QStringList &criteriaKeys, const QString &because)
 {
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
-    LOOPWRIGHT_ASSIGN(const auto stored, orderOf(records.database(), orderNumber));
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get(orderNumber));
     LOOPWRIGHT_ASSIGN(const auto before, decisionNow(records, orderNumber));
     LOOPWRIGHT_TRY(checkException(records, before, criteriaKeys, because));
     LOOPWRIGHT_ASSIGN(const auto facts, FactStore(records.database()).ofOrder(orderNumber));
@@ -133,6 +135,7 @@ Result<Decision> acceptWithException(Records &records, const QString &orderNumbe
     const Fact exception{QUuid::createUuid().toString(QUuid::WithoutBraces),
                          records.now(),
                          orderNumber,
+                         {},
                          {},
                          {},
                          ExceptionFact{criteriaKeys, because, records.by(), known}};

@@ -1,9 +1,6 @@
 #include "app/actions/CertificateSet.h"
 
-#include "app/actions/Board.h"
 #include "app/actions/CertificateSetCover.h"
-#include "app/actions/Issuing.h"
-#include "db/FactStore.h"
 
 #include <QDir>
 #include <QRegularExpression>
@@ -15,74 +12,6 @@
 namespace loopwright {
 
 namespace {
-
-/// One line with all that its certificate is made from.
-struct Member
-{
-    SetLine line;
-    Certifying about;
-};
-
-Result<Member> memberOf(Records &records, const QString &order)
-{
-    LOOPWRIGHT_ASSIGN(auto about, certifying(records, order));
-    const ServiceOrder &ordered = about.stored.order;
-    Member member{{ordered.number,
-                   ordered.circuit,
-                   ordered.customer,
-                   ordered.kind,
-                   about.decision.outcome,
-                   {},
-                   true,
-                   {}},
-                  std::move(about)};
-    if (const auto may = checkMayIssue(member.about); !may) {
-        if (may.error().code != ErrorCode::Refused)
-            return failure(may.error());
-        const CriterionResult *open = member.about.decision.firstOpen();
-        member.line.mayHave = false;
-        member.line.why = open ? open->sentence() : may.error().message;
-    }
-    member.line.stage = stageOf(member.about.decision, member.about.input,
-                                member.about.stored.status != OrderStatus::Open);
-    return member;
-}
-
-/// A completed order belongs to the set where it was worked for on the same visit.
-Result<bool> workedTogether(const Database &database, const QString &order,
-                            const std::optional<LastWork> &last)
-{
-    if (!last)
-        return false;
-    LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database).ofOrder(order));
-    const auto work = workOn(facts);
-    return std::find(work.begin(), work.end(), *last) != work.end();
-}
-
-Result<std::vector<Member>> membersOf(Records &records, const QString &order)
-{
-    std::vector<Member> members;
-    LOOPWRIGHT_ASSIGN(auto asked, memberOf(records, order));
-    if (asked.about.stored.status == OrderStatus::Cancelled)
-        return failure(ErrorCode::Refused, QString("Order %1 was cancelled.").arg(order));
-    const auto work = workOn(asked.about.input.facts);
-    const auto last = work.empty() ? std::nullopt : std::optional(work.back());
-    LOOPWRIGHT_ASSIGN(const auto rows, rowsAtPremises(records, asked.about.stored.order.premises));
-    members.push_back(std::move(asked));
-    for (const BoardRow &row : rows) {
-        if (row.order == order)
-            continue;
-        LOOPWRIGHT_ASSIGN(const auto together,
-                          row.status == toText(OrderStatus::Open)
-                              ? Result<bool>(true)
-                              : workedTogether(records.database(), row.order, last));
-        if (!together)
-            continue;
-        LOOPWRIGHT_ASSIGN(auto member, memberOf(records, row.order));
-        members.push_back(std::move(member));
-    }
-    return members;
-}
 
 /// "certificate-A-1001.pdf": nothing of an order's number can lead into another folder.
 QString fileName(const char *what, const QString &order)
@@ -106,7 +35,7 @@ struct Making
     Records &records;
     Transaction &transaction;
     const SetRequest &request;
-    std::vector<Member> members;
+    std::vector<SetMember> members;
     std::vector<std::optional<MadeIssue>> made; ///< by member
     std::vector<SetFile> files;
     IssuedSet set;
@@ -127,7 +56,7 @@ QString customerKey(const SetLine &line)
     return line.customer.simplified().toCaseFolded();
 }
 
-Signatures signaturesFor(const Making &making, const Member &member)
+Signatures signaturesFor(const Making &making, const SetMember &member)
 {
     Signatures signatures = making.request.signatures;
     if (customerKey(member.line) != customerKey(making.members.front().line))
@@ -137,7 +66,7 @@ Signatures signaturesFor(const Making &making, const Member &member)
 
 Result<void> issueMembers(Making &making)
 {
-    for (const Member &member : making.members) {
+    for (const SetMember &member : making.members) {
         making.made.emplace_back();
         if (!member.line.mayHave) {
             making.set.without.push_back(member.line);
@@ -160,7 +89,7 @@ Result<void> addCover(Making &making, const QString &customer)
     std::vector<Sheet> certificates;
     QString first;
     for (std::size_t i = 0; i < making.members.size(); ++i) {
-        const Member &member = making.members[i];
+        const SetMember &member = making.members[i];
         if (customerKey(member.line) != customer)
             continue;
         const MadeIssue *made = making.made[i] ? &*making.made[i] : nullptr;
@@ -182,10 +111,10 @@ Result<void> addCover(Making &making, const QString &customer)
     return {};
 }
 
-Result<void> checkAnyMay(const std::vector<Member> &members)
+Result<void> checkAnyMay(const std::vector<SetMember> &members)
 {
     QStringList reasons;
-    for (const Member &member : members) {
+    for (const SetMember &member : members) {
         if (member.line.mayHave)
             return {};
         reasons << member.line.order + ": " + member.line.why;
@@ -197,25 +126,16 @@ Result<void> checkAnyMay(const std::vector<Member> &members)
 
 } // namespace
 
-Result<std::vector<SetLine>> linesOfSet(Records &records, const QString &order)
-{
-    LOOPWRIGHT_ASSIGN(const auto members, membersOf(records, order));
-    std::vector<SetLine> lines;
-    for (const Member &member : members)
-        lines.push_back(member.line);
-    return lines;
-}
-
 Result<IssuedSet> issueCertificateSet(Records &records, const SetRequest &request)
 {
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
-    LOOPWRIGHT_ASSIGN(auto members, membersOf(records, request.order));
+    LOOPWRIGHT_ASSIGN(auto members, membersOfSet(records, request.order));
     LOOPWRIGHT_TRY(checkAnyMay(members));
     Making making{records, transaction, request, std::move(members), {}, {}, {}};
     making.set.premises = making.members.front().about.stored.order.premises;
     LOOPWRIGHT_TRY(issueMembers(making));
     QStringList customers;
-    for (const Member &member : making.members)
+    for (const SetMember &member : making.members)
         if (!customers.contains(customerKey(member.line)))
             customers << customerKey(member.line);
     for (const QString &customer : customers)
@@ -266,7 +186,7 @@ QJsonObject IssuedSet::toJson() const
     for (const SetLine &line : without)
         none << QJsonObject{{"order", line.order},
                             {"circuit_number", line.circuit},
-                            {"stage", line.stage},
+                            {"stage", toText(line.stage)},
                             {"outcome", toText(line.outcome)},
                             {"reason", line.why}};
     return {{"premises", premises},

@@ -2,27 +2,11 @@
 // The certificates of all lines at one premises together: each keeps its own number, digest and
 // file; a cover lists every line there, those without a certificate with stage and reason.
 
-#include "app/actions/Certificates.h"
+#include "app/actions/CertificateSetLines.h"
 #include "app/print/CoverSheet.h"
 #include "app/print/Sheet.h"
 
 namespace loopwright {
-
-/// A line at the premises as it stands.
-struct SetLine
-{
-    QString order, circuit, customer;
-    LineKind kind = LineKind::Bri;
-    OrderOutcome outcome = OrderOutcome::Incomplete;
-    QString stage;        ///< as the board keeps it
-    bool mayHave = false; ///< a certificate can be issued now
-    QString why;          ///< one sentence where it cannot
-};
-
-/// What a set for the order would hold: the order, every other open order at its premises, and the
-/// completed ones that the same installer worked for on the day of the order's last work on site.
-/// The order first, then by due date. NotFound where there is no such order.
-Result<std::vector<SetLine>> linesOfSet(Records &records, const QString &order);
 
 /// A file of the set; its name is made of the order's number.
 struct SetFile

@@ -1,11 +1,11 @@
 #include "app/actions/CertificateSetCover.h"
 
+#include "app/actions/EvidenceStore.h"
 #include "app/print/SheetBuilder.h"
 #include "core/acceptance/JobLine.h"
 #include "core/certificate/NumberGuard.h"
 #include "core/certificate/PlainWords.h"
 #include "core/order/OrderIdentifiers.h"
-#include "db/EvidenceStore.h"
 #include "db/OfficeStore.h"
 #include "db/PersonStore.h"
 
@@ -61,15 +61,6 @@ Result<QString> visitText(Records &records, const Certifying &about)
 
 } // namespace
 
-std::vector<LastWork> workOn(const std::vector<Fact> &facts)
-{
-    std::vector<LastWork> list;
-    for (const Fact *fact : standingFacts(facts))
-        if (isMadeOnSite(*fact))
-            list.push_back({fact->installer, timeOf(*fact).localDate()});
-    return list;
-}
-
 Result<void> putHead(Records &records, const Certifying &about, CoverContent &cover)
 {
     const ServiceOrder &order = about.stored.order;
@@ -99,8 +90,7 @@ Result<CoverLine> coverLine(Records &records, const SetLine &line, const Certify
         cover.copy = issued.copy;
         cover.tested = longDates(issued.content.testedFrom, issued.content.testedTo);
     } else {
-        const auto station = fromText<Station>(line.stage);
-        cover.stage = station ? stationName(*station) : QString();
+        cover.stage = stageName(line.stage);
         // In the customer's words: the trade's may name the circuit of somebody else.
         const CriterionResult *open = about.decision.firstOpen();
         cover.reason = open ? plainMeaning(*open) : guard.cover(line.why);

@@ -2,22 +2,10 @@
 // What the cover of a certificate set says of each line and of the visit; unpublished numbers are
 // covered, since a cover goes to the customer.
 
-#include "app/actions/CertificateSet.h"
-#include "app/actions/Issuing.h"
+#include "app/actions/CertificateSetLines.h"
+#include "app/print/CoverSheet.h"
 
 namespace loopwright {
-
-/// Who was there last for an order, and on which day.
-struct LastWork
-{
-    QString installer;
-    QDate day;
-
-    bool operator==(const LastWork &) const = default;
-};
-
-/// By time; the last one is the newest.
-std::vector<LastWork> workOn(const std::vector<Fact> &facts);
 
 /// Customer, premises and visit.
 Result<void> putHead(Records &records, const Certifying &about, CoverContent &cover);

@@ -26,10 +26,4 @@ Result<CertificateContent> previewCertificate(Records &records, const QString &o
     return stands.has_value() ? std::move(*stands) : std::move(content);
 }
 
-QJsonObject IssuedCertificate::toJson() const
-{
-    return {{"certificate", number}, {"digest", digest}, {"code", code},
-            {"pages", pages},        {"copy", copy},     {"order", content.order}};
-}
-
 } // namespace loopwright

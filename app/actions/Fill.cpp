@@ -3,11 +3,14 @@
 // of many circuits needs more numbers than there are, and goes on in offices that no numbering plan
 // has (area codes beginning with N9, which are not given out).
 
-#include "app/actions/Doing.h"
+#include "app/actions/BoardRefresh.h"
+#include "app/actions/Events.h"
 #include "app/actions/Maintenance.h"
+#include "app/actions/OrderIntake.h"
 #include "db/AssignmentStore.h"
 #include "db/FactStore.h"
 #include "db/OfficeStore.h"
+#include "db/OrderStore.h"
 #include "db/PersonStore.h"
 
 #include <QUuid>
@@ -101,6 +104,7 @@ public:
                             order.number,
                             order.installer,
                             {},
+                            order.pair,
                             std::move(body)});
         };
         const int reached = below(4);

@@ -1,14 +1,14 @@
 #include "app/actions/History.h"
 
-#include "app/actions/Doing.h"
 #include "db/EventStore.h"
 #include "db/HistoryCheck.h"
+#include "db/OrderStore.h"
 
 namespace loopwright {
 
 Result<std::vector<Event>> orderHistory(Records &records, const QString &orderNumber)
 {
-    LOOPWRIGHT_TRY(orderOf(records.database(), orderNumber));
+    LOOPWRIGHT_TRY(OrderStore(records.database()).get(orderNumber));
     return EventStore(records.database()).ofOrder(orderNumber);
 }
 

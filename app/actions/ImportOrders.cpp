@@ -1,9 +1,11 @@
 // Orders from a file.
 
-#include "app/actions/Doing.h"
+#include "app/actions/BoardRefresh.h"
 #include "app/actions/ImportRun.h"
+#include "app/actions/OrderIntake.h"
 #include "core/order/ServiceOrder.h"
 #include "db/OfficeStore.h"
+#include "db/OrderStore.h"
 #include "db/PersonStore.h"
 
 #include <QHash>
@@ -105,7 +107,7 @@ private:
         LOOPWRIGHT_ASSIGN(const auto taken, takeOrder(m_records, transaction, order, before));
         m_changed = m_changed || before;
         outcome.kind = taken.held ? RowOutcome::Held : RowOutcome::Accepted;
-        const Findings identifiers = identifierFindings(order);
+        const Findings identifiers = checkOrderIdentifiers(order);
         outcome.findings.insert(outcome.findings.end(), identifiers.begin(), identifiers.end());
         outcome.findings.insert(outcome.findings.end(), taken.findings.begin(),
                                 taken.findings.end());

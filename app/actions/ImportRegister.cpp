@@ -1,6 +1,7 @@
 // Offices, people and instruments from files.
 
-#include "app/actions/Doing.h"
+#include "app/actions/BoardRefresh.h"
+#include "app/actions/Events.h"
 #include "app/actions/ImportRun.h"
 #include "core/base/TextForm.h"
 #include "core/identifiers/ProtocolVariant.h"

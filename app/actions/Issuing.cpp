@@ -1,6 +1,8 @@
 #include "app/actions/Issuing.h"
 
 #include "app/actions/Acceptance.h"
+#include "app/actions/BoardRefresh.h"
+#include "app/actions/Events.h"
 #include "core/certificate/CertificateNumber.h"
 #include "core/certificate/MakeCertificate.h"
 #include "db/CertificateStore.h"
@@ -98,7 +100,7 @@ Result<CertificateContent> contentNow(Records &records, const Certifying &about,
 
 Result<Certifying> certifying(Records &records, const QString &order)
 {
-    LOOPWRIGHT_ASSIGN(auto stored, orderOf(records.database(), order));
+    LOOPWRIGHT_ASSIGN(auto stored, OrderStore(records.database()).get(order));
     LOOPWRIGHT_ASSIGN(auto input, evidenceOf(records, stored));
     LOOPWRIGHT_ASSIGN(auto decision, decisionOf(records, input));
     return Certifying{std::move(stored), std::move(input), std::move(decision)};

@@ -2,10 +2,13 @@
 // One certificate within a transaction, for the actions that issue one or several: everything but
 // handing the file over and the commit.
 
-#include "app/actions/Certificates.h"
-#include "app/actions/Doing.h"
+#include "app/actions/IssuedCertificate.h"
+#include "app/actions/Records.h"
 #include "app/print/CertificatePainter.h"
+#include "core/acceptance/Judge.h"
 #include "core/certificate/NumberGuard.h"
+#include "core/history/Event.h"
+#include "db/OrderStore.h"
 
 namespace loopwright {
 

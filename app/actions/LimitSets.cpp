@@ -1,9 +1,8 @@
 #include "app/actions/LimitSets.h"
 
-#include "app/actions/Doing.h"
 #include "db/DecisionStore.h"
 #include "db/LimitSetStore.h"
-#include "db/MetaStore.h"
+#include "db/OrderStore.h"
 
 #include <QDir>
 #include <QFile>
@@ -16,23 +15,6 @@ static void initLimits()
 }
 
 namespace loopwright {
-
-namespace {
-
-Result<void> refreshOpenOrders(Records &records, Transaction &transaction, const QString &version)
-{
-    LOOPWRIGHT_TRY(MetaStore::putBoardLimits(transaction, version));
-    QStringList numbers;
-    LOOPWRIGHT_TRY(OrderStore(records.database()).eachOpen([&](const StoredOrder &stored) {
-        numbers << stored.order.number;
-        return Result<void>();
-    }));
-    for (const QString &number : std::as_const(numbers))
-        LOOPWRIGHT_TRY(refreshState(records, transaction, number));
-    return {};
-}
-
-} // namespace
 
 Result<std::vector<LimitSet>> shippedLimitSets()
 {
@@ -61,39 +43,12 @@ Result<LimitSet> shippedLimits()
     return std::move(sets.back());
 }
 
-Result<void> bringShippedLimits(Records &records)
-{
-    LOOPWRIGHT_ASSIGN(const auto sets, shippedLimitSets());
-    for (const LimitSet &set : sets) {
-        LOOPWRIGHT_ASSIGN(const auto there, LimitSetStore(records.database()).find(set.version()));
-        if (there)
-            continue;
-        LOOPWRIGHT_TRY(addLimitSet(records, set));
-    }
-    return {};
-}
-
 Result<LimitSet> limitSet(Records &records, const QString &version)
 {
     LOOPWRIGHT_ASSIGN(auto found, LimitSetStore(records.database()).find(version));
     if (!found)
         return failure(ErrorCode::NotFound, QString("There is no limit set \"%1\".").arg(version));
     return std::move(*found);
-}
-
-Result<bool> addLimitSet(Records &records, const LimitSet &set)
-{
-    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
-    const auto added = LimitSetStore::add(transaction, set);
-    if (!added || !*added)
-        return added;
-    LOOPWRIGHT_ASSIGN(const auto inForce,
-                      LimitSetStore(records.database()).inForceOn(records.now().localDate()));
-    if (inForce && inForce->version() == set.version())
-        LOOPWRIGHT_TRY(refreshOpenOrders(records, transaction, set.version()));
-    LOOPWRIGHT_TRY(transaction.commit(
-        registerEvent(records, "limit_set_added", {{"version", set.version()}})));
-    return true;
 }
 
 Result<LimitSet> limitsInForce(Records &records)
@@ -115,25 +70,6 @@ Result<LimitSet> limitsFor(Records &records, const StoredOrder &stored)
     LOOPWRIGHT_ASSIGN(const auto version,
                       DecisionStore(records.database()).newestLimitSetOf(stored.order.number));
     return version ? limitSet(records, *version) : limitsInForce(records);
-}
-
-Result<void> followLimits(Records &records)
-{
-    LOOPWRIGHT_ASSIGN(const auto limits, limitsInForce(records));
-    const auto isCurrent = [&]() -> Result<bool> {
-        LOOPWRIGHT_ASSIGN(const auto noted, MetaStore(records.database()).boardLimits());
-        return !noted || *noted == limits.version();
-    };
-    const auto current = isCurrent();
-    if (!current || *current)
-        return current ? Result<void>() : failure(current.error());
-    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
-    const auto still = isCurrent(); // another program may have been first
-    if (!still || *still)
-        return still ? Result<void>() : failure(still.error());
-    LOOPWRIGHT_TRY(refreshOpenOrders(records, transaction, limits.version()));
-    return transaction.commit(
-        registerEvent(records, "limit_set_followed", {{"version", limits.version()}}));
 }
 
 } // namespace loopwright

@@ -1,9 +1,12 @@
 #include "app/actions/Orders.h"
 
 #include "app/actions/Acceptance.h"
-#include "app/actions/Doing.h"
+#include "app/actions/BoardRefresh.h"
+#include "app/actions/Events.h"
+#include "app/actions/OrderIntake.h"
 #include "db/AssignmentStore.h"
 #include "db/OfficeStore.h"
+#include "db/OrderStore.h"
 
 namespace loopwright {
 
@@ -31,7 +34,7 @@ Result<OrderVerdict> judge(Records &records, const OrderReading &reading)
     LOOPWRIGHT_ASSIGN(const auto before, OrderStore(records.database()).find(reading.order.number));
     verdict.exists = before.has_value();
     verdict.unchanged = before && before->order == reading.order;
-    const Findings identifiers = identifierFindings(reading.order);
+    const Findings identifiers = checkOrderIdentifiers(reading.order);
     verdict.findings.insert(verdict.findings.end(), identifiers.begin(), identifiers.end());
     verdict.held = worst(identifiers) == Severity::Error;
     return verdict;
@@ -61,7 +64,8 @@ Result<OrderVerdict> checkOrder(Records &records, const OrderFields &fields)
     return verdict;
 }
 
-Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool update)
+Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool update,
+                              bool sameWires)
 {
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(const auto reading, readFields(records, fields));
@@ -80,7 +84,8 @@ Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool 
                        QString("Order %1 is %2 and cannot be changed.")
                            .arg(reading.order.number, toText(before->status)),
                        "order_number");
-    LOOPWRIGHT_ASSIGN(const auto taken, takeOrder(records, transaction, reading.order, before));
+    LOOPWRIGHT_ASSIGN(const auto taken,
+                      takeOrder(records, transaction, reading.order, before, sameWires));
     verdict->held = taken.held;
     verdict->findings.insert(verdict->findings.end(), taken.findings.begin(), taken.findings.end());
     LOOPWRIGHT_ASSIGN(auto events, before ? claimForHeldOrders(records, transaction)
@@ -109,7 +114,7 @@ Result<void> endOrder(Records &records, const StoredOrder &stored, OrderStatus s
 
 Result<StoredOrder> openOrder(Records &records, const QString &number)
 {
-    auto stored = orderOf(records.database(), number);
+    auto stored = OrderStore(records.database()).get(number);
     if (stored && stored->status != OrderStatus::Open)
         return failure(ErrorCode::Refused,
                        QString("Order %1 is %2 already.").arg(number, toText(stored->status)));

@@ -1,7 +1,5 @@
 #include "app/actions/Records.h"
 
-#include "app/actions/LimitSets.h"
-
 #include <QDateTime>
 #include <QDir>
 #include <QStandardPaths>
@@ -29,9 +27,7 @@ Records::Records(Database database)
 Result<std::unique_ptr<Records>> Records::open(const QString &path)
 {
     LOOPWRIGHT_ASSIGN(auto database, Database::open(path));
-    auto records = std::make_unique<Records>(std::move(database));
-    LOOPWRIGHT_TRY(bringShippedLimits(*records));
-    return records;
+    return std::make_unique<Records>(std::move(database));
 }
 
 Moment Records::now() const

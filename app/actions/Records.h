@@ -15,7 +15,8 @@ namespace loopwright {
 class Records
 {
 public:
-    /// Opens or makes the database at `path` and brings the shipped limit sets into it.
+    /// Opens or makes the database at `path`. It changes nothing that is in it: a new one has no
+    /// limit sets yet (bringShippedLimits()).
     /// DatabaseTrouble where it cannot be opened, is locked, damaged, or of a newer version;
     /// DiskTrouble where the disk refuses a write.
     static Result<std::unique_ptr<Records>> open(const QString &path);

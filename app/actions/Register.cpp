@@ -1,10 +1,11 @@
 #include "app/actions/Register.h"
 
-#include "app/actions/Doing.h"
+#include "core/acceptance/Judge.h"
 #include "db/AssignmentStore.h"
 #include "db/InstrumentStore.h"
 #include "db/LimitSetStore.h"
 #include "db/OfficeStore.h"
+#include "db/OrderStore.h"
 #include "db/PersonStore.h"
 
 namespace loopwright {
@@ -92,7 +93,7 @@ Result<std::vector<AuditFinding>> auditIdentifiers(Records &records, const Progr
         OrderStore(records.database()).eachOpen([&](const StoredOrder &stored) -> Result<void> {
             if (++done % ordersBetweenReports == 0 && progress && !progress(done, total))
                 return failure(ErrorCode::Refused, "The audit was stopped.");
-            for (const Finding &finding : identifierFindings(stored.order))
+            for (const Finding &finding : checkOrderIdentifiers(stored.order))
                 if (finding.severity == Severity::Error)
                     findings.push_back({"identifier_error",
                                         finding.field + ": " + finding.reason,

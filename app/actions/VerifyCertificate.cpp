@@ -1,7 +1,5 @@
-// Whether a certificate that somebody hands in is the one that was issued, and still stands.
+#include "app/actions/VerifyCertificate.h"
 
-#include "app/actions/Certificates.h"
-#include "app/actions/Doing.h"
 #include "app/print/CoverSheet.h"
 #include "app/print/PdfFile.h"
 #include "core/certificate/CertificateNumber.h"
@@ -9,6 +7,7 @@
 #include "db/DecisionStore.h"
 #include "db/EventStore.h"
 #include "db/FactStore.h"
+#include "db/OrderStore.h"
 
 #include <QRegularExpression>
 
@@ -81,7 +80,7 @@ Result<CertificateCheck> standing(Records &records, const StoredCertificate &cer
     const Database &database = records.database();
     CertificateCheck check{
         CertificateVerdict::Genuine, certificate.number, certificate.order, {}, {}};
-    LOOPWRIGHT_ASSIGN(const auto stored, orderOf(database, certificate.order));
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(certificate.order));
     LOOPWRIGHT_ASSIGN(auto later, laterEvents(database, certificate, stored.order.circuit));
     check.later = std::move(later);
     const auto all = CertificateStore(database).ofOrder(certificate.order);

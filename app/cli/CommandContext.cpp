@@ -1,5 +1,7 @@
 #include "app/cli/CommandContext.h"
 
+#include "app/actions/LimitChanges.h"
+
 #include <QElapsedTimer>
 
 namespace loopwright {
@@ -23,10 +25,11 @@ Result<Records *> CommandContext::records()
 {
     if (!m_records) {
         LOOPWRIGHT_ASSIGN(auto opened, Records::open(databasePath()));
-        m_records = std::move(opened);
         if (!m_common.by.isEmpty())
-            m_records->actAs(m_common.by);
-        m_records->setNow(m_common.now);
+            opened->actAs(m_common.by);
+        opened->setNow(m_common.now);
+        LOOPWRIGHT_TRY(bringShippedLimits(*opened));
+        m_records = std::move(opened);
     }
     return m_records.get();
 }

@@ -2,8 +2,10 @@
 
 #include "app/desktop/DeskPaint.h"
 
+#include <QFontDatabase>
 #include <QPainter>
 #include <QStyleOption>
+#include <QToolTip>
 
 #include <algorithm>
 
@@ -170,6 +172,18 @@ void DeskStyle::drawComplexControl(ComplexControl control, const QStyleOptionCom
                                   subControlRect(control, option, SC_ScrollBarSlider, widget),
                                   m_factor);
     QProxyStyle::drawComplexControl(control, option, painter, widget);
+}
+
+void applyTheme(QApplication &application, Look look, int percent)
+{
+    const double factor = std::clamp(percent, 100, 200) / 100.0;
+    QFont font = QFontDatabase::systemFont(QFontDatabase::GeneralFont);
+    font.setPointSizeF(std::max(font.pointSizeF(), 10.0) * factor);
+    application.setStyle(new DeskStyle(factor)); // the application owns it
+    application.setPalette(paletteOf(look));
+    application.setFont(font);
+    QToolTip::setPalette(paletteOf(look));
+    QToolTip::setFont(font);
 }
 
 } // namespace loopwright

@@ -3,6 +3,8 @@
 // plainly: outlines of 3:1 around whatever can be pressed or typed in, in every look, and a frame
 // around what has the keyboard.
 
+#include "app/desktop/Theme.h"
+
 #include <QProxyStyle>
 
 namespace loopwright {
@@ -33,5 +35,9 @@ private:
 
     double m_factor;
 };
+
+/// Sets style, palette and font of the whole program; may be called again at any time. `percent` is
+/// kept within 100 to 200.
+void applyTheme(QApplication &application, Look look, int percent);
 
 } // namespace loopwright

@@ -1,5 +1,7 @@
 #include "app/desktop/DesktopContext.h"
 
+#include "app/actions/LimitChanges.h"
+
 namespace loopwright {
 
 namespace {
@@ -24,6 +26,8 @@ DesktopContext::DesktopContext(std::unique_ptr<Records> records, QString databas
     , m_databasePath(std::move(databasePath))
     , m_by(std::move(by))
     , m_given(given)
+    , m_questions([this] { return another(); })
+    , m_longWork([this] { return another(); })
 {
 }
 
@@ -31,6 +35,7 @@ Result<std::unique_ptr<DesktopContext>>
 DesktopContext::open(const QString &databasePath, const QString &by, std::optional<Moment> given)
 {
     LOOPWRIGHT_ASSIGN(auto records, openRecords(databasePath, by, given));
+    LOOPWRIGHT_TRY(bringShippedLimits(*records));
     return std::make_unique<DesktopContext>(std::move(records), databasePath, by, given);
 }
 

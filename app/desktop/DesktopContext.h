@@ -1,8 +1,8 @@
 #pragma once
-// What every screen stands on: the open records, and the means to open them once more in a worker
+// What every screen stands on: the open records, and the two lanes of work beside the window's
 // thread. One per window, made by main.cpp, lives longer than every screen.
 
-#include "app/actions/Records.h"
+#include "app/desktop/Lanes.h"
 
 #include <QDate>
 
@@ -13,7 +13,8 @@ class DesktopContext
 public:
     DesktopContext(std::unique_ptr<Records> records, QString databasePath, QString by,
                    std::optional<Moment> given);
-    /// Opens the database; errors as Records::open. Empty `by`: the login name.
+    /// Opens the database, and takes in the limit sets that come with the program; errors as
+    /// Records::open. Empty `by`: the login name.
     static Result<std::unique_ptr<DesktopContext>>
     open(const QString &databasePath, const QString &by, std::optional<Moment> given);
 
@@ -22,6 +23,11 @@ public:
     /// A further connection to the same database, acting for the same person at the same time. Call
     /// it in the thread that will use it, and let it go there.
     Result<std::unique_ptr<Records>> another() const;
+
+    /// What is asked while one looks on: searches, an order's view.
+    Lane &questions() { return m_questions; }
+    /// What takes its time: imports, printing, exports, looking through everything.
+    Lane &longWork() { return m_longWork; }
 
     /// Lets the given time go on; nothing where the clock counts anyway.
     void letClockRun();
@@ -34,7 +40,9 @@ private:
     QString m_databasePath;
     QString m_by;
     std::optional<Moment> m_given;
-    bool m_clockRuns = false;
+    std::atomic<bool> m_clockRuns = false;
+    Lane m_questions; ///< last: what runs in them uses the others
+    Lane m_longWork;
 };
 
 } // namespace loopwright

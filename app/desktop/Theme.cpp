@@ -1,11 +1,8 @@
 #include "app/desktop/Theme.h"
 
-#include "app/desktop/DeskStyle.h"
-
 #include <QEvent>
 #include <QFontDatabase>
 #include <QFontInfo>
-#include <QToolTip>
 
 #include <algorithm>
 #include <array>
@@ -158,18 +155,6 @@ QPalette paletteOf(Look look)
          {QPalette::WindowText, QPalette::Text, QPalette::ButtonText, QPalette::HighlightedText})
         palette.setColor(QPalette::Disabled, role, c.muted);
     return palette;
-}
-
-void applyTheme(QApplication &application, Look look, int percent)
-{
-    const double factor = std::clamp(percent, 100, 200) / 100.0;
-    QFont font = QFontDatabase::systemFont(QFontDatabase::GeneralFont);
-    font.setPointSizeF(std::max(font.pointSizeF(), 10.0) * factor);
-    application.setStyle(new DeskStyle(factor)); // the application owns it
-    application.setPalette(paletteOf(look));
-    application.setFont(font);
-    QToolTip::setPalette(paletteOf(look));
-    QToolTip::setFont(font);
 }
 
 int em(double count)

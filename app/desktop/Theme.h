@@ -57,10 +57,6 @@ QPalette paletteOf(Look look);
 /// The sizes that the menu offers, in percent.
 inline constexpr int offeredSizes[] = {100, 125, 150, 175, 200};
 
-/// Sets style, palette and font of the whole program; may be called again at any time. `percent` is
-/// kept within 100 to 200.
-void applyTheme(QApplication &application, Look look, int percent);
-
 /// `count` times the size of the program's font, in pixels.
 int em(double count = 1);
 /// The program's font at `times` its size.

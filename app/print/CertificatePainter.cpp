@@ -1,9 +1,10 @@
 #include "app/print/CertificatePainter.h"
 
-#include "app/print/CertificateParts.h"
+#include "app/print/CertificateResult.h"
 #include "app/print/JobLinePainter.h"
 #include "app/print/PdfFile.h"
 #include "app/print/QrCode.h"
+#include "app/print/SettingsPage.h"
 #include "core/certificate/CertificateNumber.h"
 
 namespace loopwright {
@@ -169,6 +170,55 @@ void drawVerdict(SheetBuilder &sheet, const CertificateContent &content,
     sheet.paragraph(verdictSentence(content), style.body(), mm(7), sheet.width() - qrSide - mm(7));
 }
 
+/// Every station as the decision left it.
+std::vector<StationState> certificateLine(const CertificateContent &content)
+{
+    return jobLine(decisionOf(content), Stage::Done);
+}
+
+/// Title, number and code, the mark of a copy, the QR code, and the verdict in one sentence.
+void drawHead(SheetBuilder &sheet, const CertificateContent &content, const IssueMark &mark,
+              const CertificateStyle &style)
+{
+    sheet.textAt(sheet.left(), sheet.top() + mm(7), "Line certificate", style.title());
+    drawNumber(sheet, content, mark, style);
+    drawVerdict(sheet, content, style);
+    sheet.y = std::max(sheet.y, sheet.top() + qrSide - mm(5)) + style.setting.sectionGap * 0.75;
+}
+
+void drawJobLine(SheetBuilder &sheet, const CertificateContent &content,
+                 const CertificateStyle &style)
+{
+    const double height = mm(12);
+    const QRectF rect(sheet.left(), sheet.y, sheet.width(), height);
+    const PictureStyle ink = paperStyle(70);
+    sheet.draw([rect, ink, line = certificateLine(content)](QPainter &painter) {
+        paintJobLine(painter, rect, line, ink);
+    });
+    sheet.y += height + style.setting.sectionGap * 0.7;
+}
+
+/// Customer, premises, circuit, order, service, numbers, dates.
+void drawFacts(SheetBuilder &sheet, const CertificateContent &content,
+               const CertificateStyle &style)
+{
+    sheet.rule(sheet.left(), sheet.right(), sheet.y, style.ink.line);
+    sheet.y += style.setting.rowGap * 1.6;
+    const QString tested =
+        content.testedTo.isEmpty() ? QString() : longDates(content.testedFrom, content.testedTo);
+    const QString by = content.installers.isEmpty()
+                           ? tested
+                           : QString(tested + ", by " + content.installers.join(", "));
+    drawPairs(sheet, {"Customer", content.customer}, {"Circuit", content.circuit}, style);
+    drawPairs(sheet, {"Premises", content.premises},
+              {"Order", content.order + ", " + content.orderType}, style);
+    drawPairs(sheet, {"Office", content.office}, {"Tested", by}, style);
+    drawWide(sheet, {"Service", inOneLine(content.service)}, style);
+    drawWide(sheet, {content.terminals.size() > 1 ? "Numbers" : "Number", numbersText(content)},
+             style);
+    sheet.y += style.setting.rowGap * 2.2;
+}
+
 Sheet layOut(const CertificateContent &content, const IssueMark &mark, Paper paper,
              const CertificateStyle &style, std::size_t *resultPages)
 {
@@ -196,52 +246,6 @@ Sheet layOut(const CertificateContent &content, const IssueMark &mark, Paper pap
 }
 
 } // namespace
-
-std::vector<StationState> certificateLine(const CertificateContent &content)
-{
-    return jobLine(decisionOf(content), "done");
-}
-
-void drawHead(SheetBuilder &sheet, const CertificateContent &content, const IssueMark &mark,
-              const CertificateStyle &style)
-{
-    sheet.textAt(sheet.left(), sheet.top() + mm(7), "Line certificate", style.title());
-    drawNumber(sheet, content, mark, style);
-    drawVerdict(sheet, content, style);
-    sheet.y = std::max(sheet.y, sheet.top() + qrSide - mm(5)) + style.setting.sectionGap * 0.75;
-}
-
-void drawJobLine(SheetBuilder &sheet, const CertificateContent &content,
-                 const CertificateStyle &style)
-{
-    const double height = mm(12);
-    const QRectF rect(sheet.left(), sheet.y, sheet.width(), height);
-    const PictureStyle ink = paperStyle(70);
-    sheet.draw([rect, ink, line = certificateLine(content)](QPainter &painter) {
-        paintJobLine(painter, rect, line, ink);
-    });
-    sheet.y += height + style.setting.sectionGap * 0.7;
-}
-
-void drawFacts(SheetBuilder &sheet, const CertificateContent &content,
-               const CertificateStyle &style)
-{
-    sheet.rule(sheet.left(), sheet.right(), sheet.y, style.ink.line);
-    sheet.y += style.setting.rowGap * 1.6;
-    const QString tested =
-        content.testedTo.isEmpty() ? QString() : longDates(content.testedFrom, content.testedTo);
-    const QString by = content.installers.isEmpty()
-                           ? tested
-                           : QString(tested + ", by " + content.installers.join(", "));
-    drawPairs(sheet, {"Customer", content.customer}, {"Circuit", content.circuit}, style);
-    drawPairs(sheet, {"Premises", content.premises},
-              {"Order", content.order + ", " + content.orderType}, style);
-    drawPairs(sheet, {"Office", content.office}, {"Tested", by}, style);
-    drawWide(sheet, {"Service", inOneLine(content.service)}, style);
-    drawWide(sheet, {content.terminals.size() > 1 ? "Numbers" : "Number", numbersText(content)},
-             style);
-    sheet.y += style.setting.rowGap * 2.2;
-}
 
 Sheet certificateSheet(const CertificateContent &content, const IssueMark &mark, Paper paper)
 {

@@ -1,4 +1,5 @@
-#include "app/print/CertificateParts.h"
+#include "app/print/CertificateResult.h"
+
 #include "app/print/JobLinePainter.h"
 #include "core/certificate/PlainWords.h"
 

@@ -1,6 +1,6 @@
 #include "app/print/CoverSheet.h"
 
-#include "app/print/CertificateParts.h"
+#include "app/print/CertificateStyle.h"
 #include "app/print/JobLinePainter.h"
 #include "app/print/PdfFile.h"
 

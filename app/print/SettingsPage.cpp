@@ -1,4 +1,5 @@
-#include "app/print/CertificateParts.h"
+#include "app/print/SettingsPage.h"
+
 #include "core/certificate/CertificateNumber.h"
 
 #include <QPainterPath>

@@ -1,7 +1,7 @@
 #include "app/print/WorkSheets.h"
 
-#include "app/print/CertificateParts.h"
 #include "app/print/JobLinePainter.h"
+#include "app/print/SettingsPage.h"
 #include "core/identifiers/ProtocolVariant.h"
 
 namespace loopwright {

@@ -1,77 +1,84 @@
 #include "core/acceptance/Fact.h"
 
-#include <QUuid>
-
+#include <array>
 #include <functional>
 
 namespace loopwright {
 
 namespace {
 
-struct Codec
-{
-    const char *kind;
-    bool inRecords; ///< may stand in a job record
-    FactBody (*read)(JsonReader &);
-};
+using ReadBody = FactBody (*)(JsonReader &);
 
-template<class T>
-constexpr Codec codec(const char *kind, bool inRecords = true)
+template<std::size_t... I>
+constexpr std::array<ReadBody, sizeof...(I)> readersOf(std::index_sequence<I...>)
 {
-    return {kind, inRecords, [](JsonReader &reader) -> FactBody { return T::read(reader); }};
+    return {[](JsonReader &reader) -> FactBody {
+        return std::variant_alternative_t<I, FactBody>::read(reader);
+    }...};
 }
 
-/// In the order of FactBody's alternatives.
-constexpr Codec codecs[] = {
-    codec<VisitFact>("visit"),
-    codec<SafetyFact>("safety"),
-    codec<ChangedFact>("changed"),
-    codec<SelfTestFact>("self_test"),
-    codec<LoopFact>("loop"),
-    codec<LayerFact>("layer"),
-    codec<CallFact>("call"),
-    codec<DetectorFact>("detector"),
-    codec<RunFact>("run"),
-    codec<AnalogFact>("analog"),
-    codec<NoteFact>("note"),
-    codec<VoidFact>("void", false),
-    codec<ExceptionFact>("exception", false),
-};
-static_assert(std::size(codecs) == std::variant_size_v<FactBody>);
+using FieldsOfBody = std::span<const FactField> (*)();
 
-const Codec *findCodec(const QString &kind, bool stored)
+template<class T>
+std::span<const FactField> fieldsOfBody()
 {
-    for (const Codec &entry : codecs)
-        if (kind == QLatin1StringView(entry.kind) && (stored || entry.inRecords))
-            return &entry;
-    return nullptr;
+    if constexpr (requires { T::fields(); })
+        return T::fields();
+    return {};
+}
+
+template<std::size_t... I>
+constexpr std::array<FieldsOfBody, sizeof...(I)> tablesOf(std::index_sequence<I...>)
+{
+    return {fieldsOfBody<std::variant_alternative_t<I, FactBody>>...};
+}
+
+constexpr auto kindCount = std::variant_size_v<FactBody>;
+constexpr auto bodyReaders = readersOf(std::make_index_sequence<kindCount>());
+constexpr auto bodyFields = tablesOf(std::make_index_sequence<kindCount>());
+static_assert(std::size(EnumCodes<FactKind>::table) == kindCount);
+
+bool isRecorded(FactKind kind)
+{
+    return kind != FactKind::Void && kind != FactKind::Exception;
+}
+
+std::optional<FactKind> readKind(JsonReader &reader, bool stored)
+{
+    const QString word = reader.text("kind", 40);
+    const auto kind = fromText<FactKind>(word);
+    if (reader.failed() || (kind && (stored || isRecorded(*kind))))
+        return kind;
+    QStringList words;
+    for (const FactKind recorded : recordedKinds())
+        words << toText(recorded);
+    reader.fail("kind", QString("\"%1\" is not one of %2").arg(word, words.join(", ")));
+    return std::nullopt;
 }
 
 struct Defaults
 {
-    QString order, installer, instrument;
+    QString order, installer, instrument, pair;
     bool stored = false;
 };
 
 Fact readFact(JsonReader &reader, const Defaults &defaults, const std::function<QString()> &newId)
 {
     Fact fact;
-    const auto id = reader.optionalText("id", 60);
-    const QUuid uuid = id ? QUuid::fromString(*id) : QUuid();
-    if (id && (uuid.isNull() || id->size() != 36)) // braces are not of the schema
-        reader.fail("id", "is not a UUID");
-    fact.id = id ? uuid.toString(QUuid::WithoutBraces) : newId();
-    const QString kind = reader.text("kind", 40);
-    const Codec *found = findCodec(kind, defaults.stored);
-    if (!reader.failed() && !found)
-        reader.fail("kind",
-                    QString("\"%1\" is not one of %2").arg(kind, recordedKinds().join(", ")));
+    const auto id = reader.optionalUuid("id");
+    fact.id = id ? *id : newId();
+    const auto kind = readKind(reader, defaults.stored);
     fact.at = reader.moment("at");
     fact.order = defaults.stored ? reader.text("order") : defaults.order;
     fact.installer = reader.optionalText("installer").value_or(defaults.installer);
     fact.instrument = reader.optionalText("instrument").value_or(defaults.instrument);
-    if (found && !reader.failed())
-        fact.body = found->read(reader);
+    fact.pair = reader.optionalText("pair", longestOrderName).value_or(defaults.pair);
+    if (kind && !reader.failed())
+        fact.body = bodyReaders[std::size_t(*kind)](reader);
+    // What a kind says of an instrument, the fact says itself: the record's head names that of its
+    // own readings.
+    if (const FactField *own = kind ? findField(fieldsOf(*kind), u"instrument") : nullptr)
+        fact.instrument = reader.text(*own);
     reader.done();
     return fact;
 }
@@ -95,6 +102,19 @@ void checkChannel(Result<void> &result, const ServiceOrder &order, Channel chann
 
 } // namespace
 
+const char *factName(FactKind kind)
+{
+    // In the order of the kinds.
+    constexpr const char *names[] = {"Visit",     "Safety card",     "Change",
+                                     "Self-test", "Loop reading",    "Layer record",
+                                     "Call",      "Detector check",  "Run",
+                                     "Reading",   "Cleared trouble", "Closed hazard",
+                                     "Referral",  "Instrument said", "Desk entry",
+                                     "Note",      "Strike-out",      "Exception"};
+    static_assert(std::size(names) == std::variant_size_v<FactBody>);
+    return names[std::size_t(kind)];
+}
+
 VoidFact VoidFact::read(JsonReader &reader)
 {
     return {reader.text("fact", 60), reader.text("because", 2000), reader.text("by")};
@@ -114,11 +134,8 @@ ExceptionFact ExceptionFact::read(JsonReader &reader)
         exception.criteria << key.toString();
     exception.because = reader.text("because", 2000);
     exception.by = reader.text("by");
-    if (reader.has("known")) {
-        exception.known.emplace();
-        for (const QJsonValue &id : reader.array("known", 1'000'000))
-            *exception.known << id.toString();
-    }
+    for (const QJsonValue &id : reader.array("known", 1'000'000))
+        exception.known << id.toString();
     return exception;
 }
 
@@ -127,22 +144,18 @@ void ExceptionFact::write(QJsonObject &object) const
     object.insert("criteria", QJsonArray::fromStringList(criteria));
     object.insert("because", because);
     object.insert("by", by);
-    if (known)
-        object.insert("known", QJsonArray::fromStringList(*known));
-}
-
-QString Fact::kind() const
-{
-    return QString::fromLatin1(codecs[body.index()].kind);
+    object.insert("known", QJsonArray::fromStringList(known));
 }
 
 QJsonObject Fact::toJson() const
 {
-    QJsonObject object{{"id", id}, {"kind", kind()}, {"at", at.text()}, {"order", order}};
+    QJsonObject object{{"id", id}, {"kind", toText(kind())}, {"at", at.text()}, {"order", order}};
     if (!installer.isEmpty())
         object.insert("installer", installer);
     if (!instrument.isEmpty())
         object.insert("instrument", instrument);
+    if (!pair.isEmpty())
+        object.insert("pair", pair);
     std::visit([&object](const auto &content) { content.write(object); }, body);
     return object;
 }
@@ -150,7 +163,7 @@ QJsonObject Fact::toJson() const
 Result<Fact> Fact::fromJson(const QJsonObject &object, const QString &place)
 {
     JsonReader reader(object, place);
-    Fact fact = readFact(reader, {{}, {}, {}, true}, [] { return QString(); });
+    Fact fact = readFact(reader, {{}, {}, {}, {}, true}, [] { return QString(); });
     LOOPWRIGHT_TRY(reader.result());
     return fact;
 }
@@ -162,7 +175,9 @@ Result<JobRecord> readJobRecord(const QJsonObject &object, const QString &place,
     JobRecord record;
     record.order = reader.text("order");
     const Defaults defaults{record.order, reader.optionalText("installer").value_or(QString()),
-                            reader.optionalText("instrument").value_or(QString()), false};
+                            reader.optionalText("instrument").value_or(QString()),
+                            reader.optionalText("pair", longestOrderName).value_or(QString()),
+                            false};
     const QJsonArray facts = reader.array("facts", 10000);
     for (int i = 0; i < facts.size() && !reader.failed(); ++i) {
         JsonReader item = reader.item("facts", i, facts[i]);
@@ -195,12 +210,17 @@ Result<void> checkFits(const Fact &fact, const ServiceOrder &order, const QStrin
     return result;
 }
 
-QStringList recordedKinds()
+std::span<const FactField> fieldsOf(FactKind kind)
 {
-    QStringList kinds;
-    for (const Codec &entry : codecs)
-        if (entry.inRecords)
-            kinds << QString::fromLatin1(entry.kind);
+    return bodyFields[std::size_t(kind)]();
+}
+
+QList<FactKind> recordedKinds()
+{
+    QList<FactKind> kinds;
+    for (const auto &entry : EnumCodes<FactKind>::table)
+        if (isRecorded(entry.first))
+            kinds << entry.first;
     return kinds;
 }
 

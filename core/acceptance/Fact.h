@@ -11,6 +11,7 @@
 #include "core/loop/LoopFact.h"
 #include "core/order/JobFacts.h"
 #include "core/order/ServiceOrder.h"
+#include "core/safety/HazardClosedFact.h"
 #include "core/safety/SafetyFact.h"
 #include "core/safety/VisitFact.h"
 #include "core/turnup/LayerFact.h"
@@ -38,17 +39,58 @@ struct ExceptionFact
     QString because;
     QString by;
     /// Ids of the order's facts when it was made. A fact that is not among them is new, whatever
-    /// its time: late entry too ends an exception. Without it the times decide.
-    std::optional<QStringList> known = {};
+    /// its time: late entry too ends an exception.
+    QStringList known;
 
     static ExceptionFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
     bool operator==(const ExceptionFact &) const = default;
 };
 
+/// In the order of FactBody's alternatives.
+enum class FactKind
+{
+    Visit,
+    Safety,
+    Changed,
+    SelfTest,
+    Loop,
+    Layer,
+    Call,
+    Detector,
+    Run,
+    Analog,
+    Cleared,
+    HazardClosed,
+    Referred,
+    MadeWith,
+    Desk,
+    Note,
+    Void,      ///< written by the program alone
+    Exception, ///< written by the program alone
+};
+template<>
+struct EnumCodes<FactKind>
+{
+    static constexpr std::pair<FactKind, const char *> table[] = {
+        {FactKind::Visit, "visit"},       {FactKind::Safety, "safety"},
+        {FactKind::Changed, "changed"},   {FactKind::SelfTest, "self_test"},
+        {FactKind::Loop, "loop"},         {FactKind::Layer, "layer"},
+        {FactKind::Call, "call"},         {FactKind::Detector, "detector"},
+        {FactKind::Run, "run"},           {FactKind::Analog, "analog"},
+        {FactKind::Cleared, "cleared"},   {FactKind::HazardClosed, "hazard_closed"},
+        {FactKind::Referred, "referred"}, {FactKind::MadeWith, "made_with"},
+        {FactKind::Desk, "desk"},         {FactKind::Note, "note"},
+        {FactKind::Void, "void"},         {FactKind::Exception, "exception"}};
+};
+
 using FactBody =
     std::variant<VisitFact, SafetyFact, ChangedFact, SelfTestFact, LoopFact, LayerFact, CallFact,
-                 DetectorFact, RunFact, AnalogFact, NoteFact, VoidFact, ExceptionFact>;
+                 DetectorFact, RunFact, AnalogFact, ClearedFact, HazardClosedFact, ReferredFact,
+                 MadeWithFact, DeskFact, NoteFact, VoidFact, ExceptionFact>;
+
+/// "Safety card", "Run", …: what a fact of the kind is called.
+const char *factName(FactKind kind);
 
 struct Fact
 {
@@ -57,11 +99,10 @@ struct Fact
     QString order;
     QString installer;
     QString instrument; ///< empty where none was named
+    QString pair;       ///< that it was measured on, as it was written; empty where none was named
     FactBody body;
 
-    /// "visit", "safety", … as in the job record; "void" and "exception" are written by the program
-    /// alone.
-    QString kind() const;
+    FactKind kind() const { return FactKind(body.index()); }
     QJsonObject toJson() const;
     QString digest() const { return digestOf(toJson()); }
 
@@ -82,16 +123,20 @@ struct JobRecord
     std::vector<Fact> facts;
 };
 
-/// Reads `{"order","installer","instrument","facts":[…]}`. BadInput with the place of the first
-/// error; nothing is taken from a record of which one fact is wrong. A fact without an id is given
-/// `newId()`.
+/// Reads `{"order","installer","instrument","pair","facts":[…]}`. BadInput with the place of the
+/// first error; nothing is taken from a record of which one fact is wrong. A fact without an id is
+/// given `newId()`.
 Result<JobRecord> readJobRecord(const QJsonObject &object, const QString &place,
                                 const std::function<QString()> &newId);
 
 /// Whether the order has the channel and terminal that the fact speaks of; BadInput where not.
 Result<void> checkFits(const Fact &fact, const ServiceOrder &order, const QString &place);
 
-/// Names of the fact kinds that a record may hold.
-QStringList recordedKinds();
+/// What a record may say in a fact of the kind, besides the head that all have: the table that its
+/// codec reads by. Empty for what the program alone writes.
+std::span<const FactField> fieldsOf(FactKind kind);
+
+/// The kinds that a record may hold.
+QList<FactKind> recordedKinds();
 
 } // namespace loopwright

@@ -2,7 +2,7 @@
 // JSON as the records need it: reading that names the place of every error, and one canonical
 // writing (RFC 8785, JSON Canonicalization Scheme) over which digests are taken.
 
-#include "core/base/EnumCodes.h"
+#include "core/base/FactField.h"
 #include "core/base/Moment.h"
 #include "core/base/Result.h"
 
@@ -45,6 +45,12 @@ public:
 
     QString text(const QString &key, int maxLength = 200);
     std::optional<QString> optionalText(const QString &key, int maxLength = 200);
+    /// A text that is not blank.
+    QString filledText(const QString &key, int maxLength = 200);
+    // Within the bounds of a row of a table of fields.
+    QString text(const FactField &field);
+    qint64 integer(const FactField &field);
+    double number(const FactField &field);
     qint64 integer(const QString &key, qint64 min, qint64 max);
     std::optional<qint64> optionalInteger(const QString &key, qint64 min, qint64 max);
     double number(const QString &key, double min, double max);
@@ -52,6 +58,11 @@ public:
     bool boolean(const QString &key);
     std::optional<bool> optionalBoolean(const QString &key);
     Moment moment(const QString &key);
+    /// Lower case, without braces, however it was written.
+    QString uuid(const QString &key);
+    std::optional<QString> optionalUuid(const QString &key);
+    /// A list of UUIDs, at least one and none twice.
+    QStringList uuids(const QString &key, int maxItems);
     std::optional<Moment> optionalMoment(const QString &key);
     QJsonArray array(const QString &key, int maxItems);
     QJsonValue raw(const QString &key); ///< ticks the key off, no check
@@ -76,6 +87,17 @@ public:
         return word<E>(key);
     }
 
+    /// A list of the field's words, none twice.
+    template<class List>
+    List words(const FactField &field)
+    {
+        List list;
+        for (const QString &word : wordList(field))
+            if (const auto value = fromText<typename List::value_type>(word))
+                list.push_back(*value);
+        return list;
+    }
+
     void fail(const QString &key, const QString &message);
     bool failed() const { return m_error->has_value(); }
     /// Reports keys that nobody asked for.
@@ -85,6 +107,7 @@ public:
 
 private:
     const QJsonValue take(const QString &key, QJsonValue::Type type, const char *typeName);
+    QStringList wordList(const FactField &field);
     void refuseWord(const QString &key, const QString &found, const QStringList &words);
 
     QJsonObject m_object;

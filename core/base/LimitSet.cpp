@@ -7,9 +7,7 @@ namespace loopwright {
 
 namespace {
 
-/// What every set has: the keys of the first one, in their units. The list does not grow: the sets
-/// from before a later key stay in force for what they judged, and are read as long as there are
-/// records.
+/// What every set has, in its unit.
 struct RequiredLimit
 {
     const char *key;

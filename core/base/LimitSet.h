@@ -31,9 +31,7 @@ public:
     QString version() const { return m_version; }
     QDate validFrom() const { return m_validFrom; }
     bool has(const QString &key) const { return m_limits.contains(key); }
-    /// The limit of this key. Every key that the first set had is there in a set that was read;
-    /// another one is asked for with `has` first. Asking for a key that is not there is a bug and
-    /// asserts.
+    /// The limit of this key; asking for one that no rule needs is a bug and asserts.
     const Limit &limit(const QString &key) const;
     double value(const QString &key) const { return limit(key).value; }
     QList<Limit> all() const { return m_limits.values(); }

@@ -5,6 +5,7 @@
 #include "core/base/Json.h"
 #include "core/order/Channel.h"
 #include "core/order/Services.h"
+#include "core/turnup/Cause.h"
 
 namespace loopwright {
 
@@ -39,7 +40,8 @@ struct CallFact
     CallDirection direction = CallDirection::Out;
     Service service = Service::Voice;
     CallOutcome outcome = CallOutcome::Failed;
-    std::optional<int> cause;           ///< Q.850, 1 to 127
+    std::optional<int> cause; ///< Q.850, 1 to 127
+    std::optional<CauseLocation> causeLocation;
     std::optional<QString> announcedDn; ///< number announced by the network, as it was written
     std::optional<Service> announcedService;
 
@@ -47,6 +49,7 @@ struct CallFact
     /// direction, service and outcome are required.
     static CallFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const CallFact &) const = default;
 };
 

@@ -108,16 +108,13 @@ CertificateCriterion readCriterion(JsonReader &reader)
 
 QJsonObject writeRun(const CertificateRun &run)
 {
-    QJsonObject object{{"text", run.text}, {"result", run.result}};
-    if (run.struckOut) // else left out: a certificate without one reads as it always did
-        object.insert("struck_out", true);
-    return object;
+    return {{"text", run.text}, {"result", run.result}, {"struck_out", run.struckOut}};
 }
 
 CertificateRun readRun(JsonReader &reader)
 {
     return {reader.text("text", longText), reader.text("result", longText),
-            reader.optionalBoolean("struck_out").value_or(false)};
+            reader.boolean("struck_out")};
 }
 
 QJsonObject writeInstrument(const CertificateInstrument &instrument)

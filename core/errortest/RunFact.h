@@ -29,6 +29,7 @@ struct RunFact
     std::optional<qint64> erroredSeconds;
     std::optional<qint64> severelyErroredSeconds;
     std::optional<qint64> syncLosses;
+    std::optional<qint64> slips; ///< where the instrument tells them
     std::optional<SecondList> seconds;
 
     qint64 bitsPerSecond() const { return rate.value_or(64000); }
@@ -41,6 +42,7 @@ struct RunFact
     static RunFact read(JsonReader &reader);
     /// Keys that were left out stay left out.
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const RunFact &) const = default;
 };
 

@@ -1,7 +1,5 @@
 #include "core/identifiers/ProtocolVariant.h"
 
-#include "core/identifiers/SpidRules.h"
-
 namespace loopwright {
 
 namespace {
@@ -57,7 +55,7 @@ std::vector<ProtocolVariant> rows()
          .maxDigits = 14,
          .spidShapes = generic,
          .soleEnding = "01",
-         .spidRule = judgeGeneric,
+         .spidRule = SpidRule::Generic,
          .teiWords = automatic,
          .bearers = muLaw,
          .rateHabit = mixedRates,
@@ -74,7 +72,7 @@ std::vector<ProtocolVariant> rows()
          .minDigits = 3,
          .maxDigits = 20,
          .spidShapes = "14 digits in the generic format preferred, any 3 to 20 digits allowed",
-         .spidRule = judgeNi2,
+         .spidRule = SpidRule::Ni2,
          .teiWords = automatic,
          .bearers = muLaw,
          .rateHabit = mixedRates,
@@ -93,7 +91,7 @@ std::vector<ProtocolVariant> rows()
          .minDigits = 9,
          .maxDigits = 20,
          .spidShapes = "any NI-1 shape: the switch family is not known",
-         .spidRule = judgeNi1,
+         .spidRule = SpidRule::Ni1,
          .teiWords = automatic,
          .bearers = muLaw,
          .rateHabit = mixedRates,
@@ -111,7 +109,7 @@ std::vector<ProtocolVariant> rows()
          .minDigits = 9,
          .maxDigits = 20,
          .spidShapes = "12 digits: 01, number 7, 0, terminal id 00-62; or the generic format",
-         .spidRule = judgeNi1FiveEss,
+         .spidRule = SpidRule::Ni1FiveEss,
          .teiWords = automatic,
          .bearers = muLaw,
          .rateHabit = mixedRates,
@@ -132,7 +130,7 @@ std::vector<ProtocolVariant> rows()
          .maxDigits = 20,
          .spidShapes =
              "12 to 14 digits: number 10, suffix, terminal id 00-62; or the generic format",
-         .spidRule = judgeNi1Dms100,
+         .spidRule = SpidRule::Ni1Dms100,
          .teiWords = automatic,
          .bearers = muLaw,
          .rateHabit = mixedRates,
@@ -151,7 +149,7 @@ std::vector<ProtocolVariant> rows()
          .minDigits = 9,
          .maxDigits = 20,
          .spidShapes = generic,
-         .spidRule = judgeNi1Ewsd,
+         .spidRule = SpidRule::Ni1Ewsd,
          .teiWords = automatic,
          .bearers = muLaw,
          .rateHabit = mixedRates,
@@ -170,7 +168,7 @@ std::vector<ProtocolVariant> rows()
          .maxDigits = 20,
          .spidShapes = "10 digits: 01, number 7, 0",
          .soleEnding = "0",
-         .spidRule = judgeCustomFiveEss,
+         .spidRule = SpidRule::CustomFiveEss,
          .teiWords = automatic,
          .bearers = muLaw,
          .rateHabit = mixedRates,
@@ -200,7 +198,7 @@ std::vector<ProtocolVariant> rows()
          .minDigits = 10,
          .maxDigits = 20,
          .spidShapes = "10 to 12 digits: number 10, suffix of 0 to 2 digits",
-         .spidRule = judgeCustomDms100,
+         .spidRule = SpidRule::CustomDms100,
          .teiWords = automatic,
          .bearers = muLaw,
          .rateHabit = mixedRates,

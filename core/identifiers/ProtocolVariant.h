@@ -29,6 +29,20 @@ enum class TeiRule
     None,                 ///< no layer 2
 };
 
+/// The rule by which the shape of a SPID is judged (SpidRules.cpp).
+enum class SpidRule
+{
+    None,
+    Generic,
+    Ni2,
+    Ni1,
+    Ni1FiveEss,
+    Ni1Dms100,
+    Ni1Ewsd,
+    CustomFiveEss,
+    CustomDms100,
+};
+
 /// One thing that a terminal must be set to, in the words of its menu.
 struct TerminalSetting
 {
@@ -45,8 +59,6 @@ struct BearerService
     QString name = {};  ///< e.g. "circuit-switched data 64 kbit/s"
     QString capability; ///< usual octets of the bearer capability in hexadecimal; may be empty
 };
-
-class SpidJudge;
 
 struct ProtocolVariant
 {
@@ -65,7 +77,7 @@ struct ProtocolVariant
     QString spidShapes = {};     ///< in words, for a person
     QString soleEnding = {}; ///< last digits that are the same in the SPID of every terminal with
                              ///< a profile of its own; empty where they vary
-    void (*spidRule)(SpidJudge &) = nullptr; ///< rules of the shape; none where there is no SPID
+    SpidRule spidRule = SpidRule::None;
 
     TeiRule tei = TeiRule::Automatic;
     QString teiWords = {};

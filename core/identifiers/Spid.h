@@ -6,28 +6,9 @@
 
 #include "core/base/Finding.h"
 #include "core/identifiers/ProtocolVariant.h"
+#include "core/identifiers/SpidPart.h"
 
 namespace loopwright {
-
-enum class SpidPartKind
-{
-    Prefix,
-    AreaCode,
-    Number,
-    SharingId,
-    TerminalId,
-    Suffix,
-    Other, ///< digits whose meaning is not known
-};
-
-struct SpidPart
-{
-    SpidPartKind kind = SpidPartKind::Other;
-    int from = 0; ///< place of its first digit in SpidCheck::digits, from 0
-    int length = 0;
-    QString digits;
-    QString meaning; ///< e.g. "area code"
-};
 
 struct SpidCheck
 {
@@ -48,18 +29,5 @@ struct SpidCheck
 
 /// `dn` may be empty; it matters only for the comparison with the number in the SPID.
 SpidCheck checkSpid(const ProtocolVariant &variant, const QString &spid, const QString &dn = {});
-
-template<>
-struct EnumCodes<SpidPartKind>
-{
-    static constexpr std::pair<SpidPartKind, const char *> table[] = {
-        {SpidPartKind::Prefix, "prefix"},
-        {SpidPartKind::AreaCode, "area_code"},
-        {SpidPartKind::Number, "number"},
-        {SpidPartKind::SharingId, "sharing_id"},
-        {SpidPartKind::TerminalId, "terminal_id"},
-        {SpidPartKind::Suffix, "suffix"},
-        {SpidPartKind::Other, "other"}};
-};
 
 } // namespace loopwright

@@ -1,7 +1,6 @@
 #include "core/identifiers/SpidRules.h"
 
 #include "core/identifiers/Nanp.h"
-#include "core/identifiers/SpidText.h"
 
 namespace loopwright {
 
@@ -72,6 +71,142 @@ bool markFiveEss(SpidJudge &judge)
     return good;
 }
 
+void judgeGeneric(SpidJudge &judge)
+{
+    const bool good = judge.number(0, 10);
+    judge.part(SpidPartKind::SharingId, 2);
+    judge.part(SpidPartKind::TerminalId, 2);
+    const int sharing = judge.value(10, 2);
+    const int terminal = judge.value(12, 2);
+    const bool sharingGood = sharing >= 1 && sharing <= highestSharingId;
+    const bool terminalGood = terminal >= 1 && terminal <= highestGenericTerminalId;
+    if (!sharingGood)
+        judge.report(SpidFault::SharingId, 10, 2);
+    if (!terminalGood)
+        judge.report(SpidFault::GenericTerminalId, 12, 2);
+    if (!good || !sharingGood || !terminalGood)
+        return;
+    judge.setEmbedded(0, 10);
+    if (sharing != 1 || terminal != 1)
+        judge.report(SpidFault::NotUsualIds, 10, 4);
+}
+
+void judgeNi2(SpidJudge &judge)
+{
+    if (isGeneric(judge.digits()))
+        markGeneric(judge);
+    else
+        judge.report(SpidFault::NotGeneric);
+}
+
+void judgeNi1Ewsd(SpidJudge &judge)
+{
+    if (isGeneric(judge.digits()))
+        markGeneric(judge);
+    else
+        judge.report(SpidFault::Shape);
+}
+
+void judgeNi1FiveEss(SpidJudge &judge)
+{
+    if (hasFiveEssForm(judge.digits())) {
+        const bool good = markFiveEss(judge);
+        judge.part(SpidPartKind::TerminalId, 2);
+        const int terminal = judge.value(10, 2);
+        if (terminal > allTerminals)
+            judge.report(SpidFault::TerminalId, 10, 2);
+        else if (terminal == allTerminals && good)
+            judge.report(SpidFault::TerminalIdAll, 10, 2);
+    } else {
+        judgeNi1Ewsd(judge);
+    }
+}
+
+void judgeNi1Dms100(SpidJudge &judge)
+{
+    if (!judge.number(0, 10))
+        return;
+    judge.setEmbedded(0, 10);
+    const auto terminalId = [&judge](int from) {
+        judge.part(SpidPartKind::TerminalId, 2);
+        if (judge.value(from, 2) > highestTerminalId)
+            judge.report(SpidFault::TerminalIdUnusual, from, 2);
+    };
+    switch (judge.length()) {
+    case 10:
+        judge.report(SpidFault::NoTerminalId);
+        break;
+    case 12:
+        terminalId(10);
+        break;
+    case 13:
+        judge.part(SpidPartKind::Suffix, 1);
+        if (judge.value(10, 1) != 1 && judge.value(10, 1) != 2)
+            judge.report(SpidFault::SuffixUnusual, 10, 1);
+        terminalId(11);
+        break;
+    case 14:
+        judge.part(SpidPartKind::SharingId, 2);
+        if (judge.value(10, 2) < 1 || judge.value(10, 2) > highestSharingId)
+            judge.report(SpidFault::SharingIdUnusual, 10, 2);
+        terminalId(12);
+        break;
+    default:
+        judge.report(SpidFault::Shape);
+    }
+}
+
+void judgeNi1(SpidJudge &judge)
+{
+    for (const auto rule : {SpidRule::Ni1FiveEss, SpidRule::Ni1Dms100, SpidRule::Ni1Ewsd})
+        if (judge.acceptedBy(rule))
+            return;
+    judge.report(SpidFault::Shape);
+}
+
+void judgeCustomFiveEss(SpidJudge &judge)
+{
+    if (hasFiveEssCustomForm(judge.digits()))
+        markFiveEss(judge);
+    else
+        judge.report(SpidFault::Shape);
+}
+
+void judgeCustomDms100(SpidJudge &judge)
+{
+    if (!judge.number(0, 10))
+        return;
+    judge.setEmbedded(0, 10);
+    if (judge.length() > 12)
+        judge.report(SpidFault::Shape);
+    else if (judge.length() > 10)
+        judge.part(SpidPartKind::Suffix, judge.length() - 10);
+}
+
+void judgeByRule(SpidRule rule, SpidJudge &judge)
+{
+    switch (rule) {
+    case SpidRule::None:
+        break;
+    case SpidRule::Generic:
+        return judgeGeneric(judge);
+    case SpidRule::Ni2:
+        return judgeNi2(judge);
+    case SpidRule::Ni1:
+        return judgeNi1(judge);
+    case SpidRule::Ni1FiveEss:
+        return judgeNi1FiveEss(judge);
+    case SpidRule::Ni1Dms100:
+        return judgeNi1Dms100(judge);
+    case SpidRule::Ni1Ewsd:
+        return judgeNi1Ewsd(judge);
+    case SpidRule::CustomFiveEss:
+        return judgeCustomFiveEss(judge);
+    case SpidRule::CustomDms100:
+        return judgeCustomDms100(judge);
+    }
+}
+
 } // namespace
 
 std::string_view comparableDn(const DigitText &dn)
@@ -104,15 +239,15 @@ SpidJudge::SpidJudge(const ProtocolVariant &variant, std::string_view spid, std:
 {
     if (!passesBounds())
         return;
-    variant.spidRule(*this);
+    judgeByRule(variant.spidRule, *this);
     compareWithDn();
 }
 
-SpidJudge::SpidJudge(const SpidJudge &other, void (*rule)(SpidJudge &))
+SpidJudge::SpidJudge(const SpidJudge &other, SpidRule rule)
     : m_variant(other.m_variant)
     , m_spid(other.m_spid)
 {
-    rule(*this);
+    judgeByRule(rule, *this);
 }
 
 // Presence, alphabet and bounds. False where there is nothing left to judge.
@@ -203,7 +338,7 @@ bool SpidJudge::number(int from, int length)
     return good && !isError(fault);
 }
 
-bool SpidJudge::acceptedBy(void (*rule)(SpidJudge &))
+bool SpidJudge::acceptedBy(SpidRule rule)
 {
     const SpidJudge other(*this, rule);
     if (other.worst() != Severity::Note)
@@ -214,118 +349,6 @@ bool SpidJudge::acceptedBy(void (*rule)(SpidJudge &))
         setEmbedded(int(other.m_embedded.data() - other.digits().data()),
                     int(other.m_embedded.size()));
     return true;
-}
-
-void judgeGeneric(SpidJudge &judge)
-{
-    const bool good = judge.number(0, 10);
-    judge.part(SpidPartKind::SharingId, 2);
-    judge.part(SpidPartKind::TerminalId, 2);
-    const int sharing = judge.value(10, 2);
-    const int terminal = judge.value(12, 2);
-    const bool sharingGood = sharing >= 1 && sharing <= highestSharingId;
-    const bool terminalGood = terminal >= 1 && terminal <= highestGenericTerminalId;
-    if (!sharingGood)
-        judge.report(SpidFault::SharingId, 10, 2);
-    if (!terminalGood)
-        judge.report(SpidFault::GenericTerminalId, 12, 2);
-    if (!good || !sharingGood || !terminalGood)
-        return;
-    judge.setEmbedded(0, 10);
-    if (sharing != 1 || terminal != 1)
-        judge.report(SpidFault::NotUsualIds, 10, 4);
-}
-
-void judgeNi2(SpidJudge &judge)
-{
-    if (isGeneric(judge.digits()))
-        markGeneric(judge);
-    else
-        judge.report(SpidFault::NotGeneric);
-}
-
-void judgeNi1FiveEss(SpidJudge &judge)
-{
-    if (hasFiveEssForm(judge.digits())) {
-        const bool good = markFiveEss(judge);
-        judge.part(SpidPartKind::TerminalId, 2);
-        const int terminal = judge.value(10, 2);
-        if (terminal > allTerminals)
-            judge.report(SpidFault::TerminalId, 10, 2);
-        else if (terminal == allTerminals && good)
-            judge.report(SpidFault::TerminalIdAll, 10, 2);
-    } else {
-        judgeNi1Ewsd(judge);
-    }
-}
-
-void judgeNi1Ewsd(SpidJudge &judge)
-{
-    if (isGeneric(judge.digits()))
-        markGeneric(judge);
-    else
-        judge.report(SpidFault::Shape);
-}
-
-void judgeNi1Dms100(SpidJudge &judge)
-{
-    if (!judge.number(0, 10))
-        return;
-    judge.setEmbedded(0, 10);
-    const auto terminalId = [&judge](int from) {
-        judge.part(SpidPartKind::TerminalId, 2);
-        if (judge.value(from, 2) > highestTerminalId)
-            judge.report(SpidFault::TerminalIdUnusual, from, 2);
-    };
-    switch (judge.length()) {
-    case 10:
-        judge.report(SpidFault::NoTerminalId);
-        break;
-    case 12:
-        terminalId(10);
-        break;
-    case 13:
-        judge.part(SpidPartKind::Suffix, 1);
-        if (judge.value(10, 1) != 1 && judge.value(10, 1) != 2)
-            judge.report(SpidFault::SuffixUnusual, 10, 1);
-        terminalId(11);
-        break;
-    case 14:
-        judge.part(SpidPartKind::SharingId, 2);
-        if (judge.value(10, 2) < 1 || judge.value(10, 2) > highestSharingId)
-            judge.report(SpidFault::SharingIdUnusual, 10, 2);
-        terminalId(12);
-        break;
-    default:
-        judge.report(SpidFault::Shape);
-    }
-}
-
-void judgeNi1(SpidJudge &judge)
-{
-    for (const auto rule : {judgeNi1FiveEss, judgeNi1Dms100, judgeNi1Ewsd})
-        if (judge.acceptedBy(rule))
-            return;
-    judge.report(SpidFault::Shape);
-}
-
-void judgeCustomFiveEss(SpidJudge &judge)
-{
-    if (hasFiveEssCustomForm(judge.digits()))
-        markFiveEss(judge);
-    else
-        judge.report(SpidFault::Shape);
-}
-
-void judgeCustomDms100(SpidJudge &judge)
-{
-    if (!judge.number(0, 10))
-        return;
-    judge.setEmbedded(0, 10);
-    if (judge.length() > 12)
-        judge.report(SpidFault::Shape);
-    else if (judge.length() > 10)
-        judge.part(SpidPartKind::Suffix, judge.length() - 10);
 }
 
 } // namespace loopwright

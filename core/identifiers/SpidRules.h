@@ -1,6 +1,6 @@
 #pragma once
-// The SPID rules themselves, on plain digits and without allocating: one rule function per variant,
-// named in the variant's row. Spid.h and IdentifierList.h make words of what is found here.
+// The SPID rules themselves, on plain digits and without allocating: one rule function for each
+// shape that a variant's row names. Spid.h and IdentifierList.h make words of what is found here.
 //
 // An error cannot be right: a character that is no digit, a length outside the variant's bounds, a
 // SPID where there is none, a field out of range in a shape whose literals and length fix the
@@ -15,66 +15,14 @@
 // 588 (nine digits at least on NI-1). Where they disagree about the DMS-100, the first two are
 // followed.
 
-#include "core/base/Finding.h"
 #include "core/identifiers/Digits.h"
 #include "core/identifiers/ProtocolVariant.h"
-#include "core/identifiers/Spid.h"
+#include "core/identifiers/SpidFault.h"
+#include "core/identifiers/SpidPart.h"
 
 #include <span>
 
 namespace loopwright {
-
-/// What can be found; severity, code and sentence of each stand in the table of SpidText.cpp.
-enum class SpidFault
-{
-    Missing,
-    NotUsed,
-    Character,
-    TooLong,
-    TooShort,
-    GenericLength,
-    AreaCodeFirst,
-    AreaCodeService,
-    AreaCodeHeld,
-    OfficeCodeFirst,
-    OfficeCodeService,
-    SharingId,
-    GenericTerminalId,
-    TerminalId,
-    TerminalIdAll,
-    Shape,
-    NotGeneric,
-    NoTerminalId,
-    SuffixUnusual,
-    TerminalIdUnusual,
-    SharingIdUnusual,
-    DnMismatch,
-    AreaCodeDiffers,
-    NotUsualIds,
-    // Recognised troubles; they take the severity of what they explain.
-    LostZero,
-    LostEnding,
-    Exchanged,
-    Scientific,
-    Decimal,
-    Apostrophe,
-    Rounded,
-};
-
-struct SpidFaultFound
-{
-    SpidFault what = SpidFault::Shape;
-    Severity severity = Severity::Error;
-    int from = 0; ///< the digits it speaks of
-    int length = 0;
-};
-
-struct SpidSpan
-{
-    SpidPartKind kind = SpidPartKind::Other;
-    int from = 0;
-    int length = 0;
-};
 
 /// Digits of a DN that can be compared with a SPID: 7, or 10 with area code; empty where it is not
 /// well formed (7 digits, 10, or 11 of which the first is 1).
@@ -111,11 +59,11 @@ public:
     /// Reports NUM over 7 or 10 digits; true where it has no error. Marks the parts.
     bool number(int from, int length);
     /// True where the rule of another variant finds nothing above a note; takes over its parts.
-    bool acceptedBy(void (*rule)(SpidJudge &));
+    bool acceptedBy(SpidRule rule);
     void setEmbedded(int from, int length) { m_embedded = digits().substr(from, length); }
 
 private:
-    SpidJudge(const SpidJudge &other, void (*rule)(SpidJudge &));
+    SpidJudge(const SpidJudge &other, SpidRule rule);
     bool passesBounds();
     void compareWithDn();
 
@@ -141,14 +89,5 @@ enum class SpidShape
     FiveEssCustom, ///< 01 + DN7 + 0
 };
 SpidShape shapeOf(std::string_view digits);
-
-void judgeGeneric(SpidJudge &judge);
-void judgeNi2(SpidJudge &judge);
-void judgeNi1(SpidJudge &judge);
-void judgeNi1FiveEss(SpidJudge &judge);
-void judgeNi1Dms100(SpidJudge &judge);
-void judgeNi1Ewsd(SpidJudge &judge);
-void judgeCustomFiveEss(SpidJudge &judge);
-void judgeCustomDms100(SpidJudge &judge);
 
 } // namespace loopwright

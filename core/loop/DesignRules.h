@@ -1,7 +1,7 @@
 #pragma once
 // Is this make-up fit for the service? Each rule is a result of its own with figure, limit and
 // source; the qualification of a basic-rate loop is the convention stated at `qualify`, the design
-// rules of plant (PlantDesign.h) stand beside it for information. Mends.h tells what would help.
+// rules of plant (PlantDesign.h) stand beside it for information. Remedies.h tells what would help.
 
 #include "core/loop/LoopLoss.h"
 #include "core/loop/PlantDesign.h"

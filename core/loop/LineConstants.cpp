@@ -1,6 +1,5 @@
 #include "core/loop/LineConstants.h"
 
-#include <algorithm>
 #include <array>
 #include <cmath>
 #include <numbers>
@@ -9,14 +8,11 @@ namespace loopwright {
 
 namespace {
 
-constexpr std::array<int, 4> gauges{19, 22, 24, 26};
-/// Ohm per 1000 ft of pair at 70 °F, in the order of `gauges`: published equipment practice (line
-/// card for HDSL4, 61223404L2-5A p. 20, table 9).
+/// Ohm per 1000 ft of pair at 70 °F, in the order of knownGauges(): published equipment practice
+/// (line card for HDSL4, 61223404L2-5A p. 20, table 9).
 constexpr std::array<double, 4> ohmPerKiloFoot{16.465, 33.006, 52.498, 83.475};
 
-constexpr std::array<double, 5> diameters{0.32, 0.40, 0.50, 0.63, 0.90};
-static_assert(gauges.size() + diameters.size() == wireCount);
-/// EPE in the order of `diameters`.
+/// EPE in the order of knownDiameters().
 constexpr std::array<LineConstants, 5> european{{
     {409.0, 0.3822, 607.5e-6, 500.0e-6, 5.269, 609.0e3, 40e-9},
     {280.0, 0.0969, 587.3e-6, 426.0e-6, 1.385, 745.9e3, 50e-9},
@@ -24,6 +20,7 @@ constexpr std::array<LineConstants, 5> european{{
     {113.0, 0.0257, 699.4e-6, 477.2e-6, 1.0956, 265.8e3, 45e-9},
     {55.1, 0.0094, 750.9e-6, 520.5e-6, 0.9604, 123.8e3, 40e-9},
 }};
+static_assert(ohmPerKiloFoot.size() + european.size() == wireCount);
 
 /// Shape of U70 for a pair of `r` ohm/km: that of the published 24 AWG constants.
 constexpr LineConstants unified(double r)
@@ -48,26 +45,6 @@ LineConstants LineConstants::warmed(double factor) const
     return warm;
 }
 
-std::span<const int> knownGauges()
-{
-    return gauges;
-}
-
-std::span<const double> knownDiameters()
-{
-    return diameters;
-}
-
-int wireNumber(const Wire &wire)
-{
-    if (wire.gaugeAwg != 0) {
-        const auto row = std::find(gauges.begin(), gauges.end(), wire.gaugeAwg);
-        return row != gauges.end() ? int(row - gauges.begin()) : -1;
-    }
-    const auto row = std::find(diameters.begin(), diameters.end(), wire.diameterMm);
-    return row != diameters.end() ? int(gauges.size() + (row - diameters.begin())) : -1;
-}
-
 LineConstants lineConstants(const Wire &wire, double fahrenheit,
                             std::optional<double> capacitanceNfPerKm)
 {
@@ -76,8 +53,9 @@ LineConstants lineConstants(const Wire &wire, double fahrenheit,
     const double factor = temperatureFactor(fahrenheit);
     const auto row = std::size_t(number);
     LineConstants constants =
-        row < gauges.size() ? unified(ohmPerKiloFoot[row] / 0.3048).warmed(factor)
-                            : european[row - gauges.size()].warmed(factor / temperatureFactor(68));
+        row < ohmPerKiloFoot.size()
+            ? unified(ohmPerKiloFoot[row] / 0.3048).warmed(factor)
+            : european[row - ohmPerKiloFoot.size()].warmed(factor / temperatureFactor(68));
     if (capacitanceNfPerKm)
         constants.c = *capacitanceNfPerKm * 1e-9;
     return constants;

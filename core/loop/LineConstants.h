@@ -7,10 +7,10 @@
 // published resistances; compared with published losses: 3 % or 0.5 dB), and "EPE", European
 // polyethylene cable by diameter at 20 °C (public source repositories; no standard's text read).
 
-#include "core/loop/LoopMakeup.h"
+#include "core/loop/Wire.h"
 
 #include <complex>
-#include <span>
+#include <optional>
 
 namespace loopwright {
 
@@ -30,19 +30,6 @@ struct LineConstants
     /// depends on f/r alone, so a goes with the square of r and fm with r.
     LineConstants warmed(double factor) const;
 };
-
-/// Gauges of U70: 19, 22, 24, 26.
-std::span<const int> knownGauges();
-/// Diameters of EPE in mm: 0.32, 0.40, 0.50, 0.63, 0.90.
-std::span<const double> knownDiameters();
-/// Place of a wire in the two sets together: gauges first, then diameters; -1 where it is in
-/// neither.
-int wireNumber(const Wire &wire);
-inline constexpr int wireCount = 9;
-inline bool isKnown(const Wire &wire)
-{
-    return wireNumber(wire) >= 0;
-}
 
 /// k(T) = 1 + 0.0021818 (T - 70 °F): resistance of copper over that at 70 °F (fits the
 /// published resistance table at 70, 90, 120 and 140 °F to its last digit).

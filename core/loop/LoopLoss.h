@@ -7,6 +7,7 @@
 // safe: the growing exponential is kept as a sum of exponents (LoopWave.h).
 
 #include "core/loop/LineConstants.h"
+#include "core/loop/LoopMakeup.h"
 
 namespace loopwright {
 

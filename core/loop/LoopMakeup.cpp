@@ -1,7 +1,5 @@
 #include "core/loop/LoopMakeup.h"
 
-#include "core/loop/LineConstants.h"
-
 #include <algorithm>
 
 namespace loopwright {
@@ -165,12 +163,6 @@ QString Length::text() const
 QString Temperature::text() const
 {
     return plain(value) + (celsius ? " °C" : " °F");
-}
-
-QString Wire::text() const
-{
-    return gaugeAwg != 0 ? QString("%1 AWG").arg(gaugeAwg)
-                         : QString("%1 mm").arg(diameterMm, 0, 'f', 2);
 }
 
 LoopElement LoopElement::section(Wire wire, Length length)

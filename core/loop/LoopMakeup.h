@@ -6,6 +6,7 @@
 
 #include "core/base/Csv.h"
 #include "core/base/Json.h"
+#include "core/loop/Wire.h"
 
 #include <optional>
 #include <vector>
@@ -13,8 +14,6 @@
 namespace loopwright {
 
 inline constexpr double kilometresPerFoot = 0.3048e-3;
-/// Capacitance of the gauge cables unless said otherwise (83 nF per mile), nF/km.
-inline constexpr double usualCapacitanceNfPerKm = 51.57;
 /// Preset for cable of 70 nF per mile, to which the published 1 kHz losses belong, nF/km.
 inline constexpr double lowCapacitanceNfPerKm = 70 / 1.609344;
 /// Temperature where a make-up states none.
@@ -48,18 +47,6 @@ struct Temperature
     double fahrenheit() const { return celsius ? value * 1.8 + 32 : value; }
     QString text() const; ///< "70 °F" or "20 °C"
     bool operator==(const Temperature &) const = default;
-};
-
-/// Which conductor: a gauge (constants U70) or a diameter (constants EPE), exactly one of the two.
-struct Wire
-{
-    int gaugeAwg = 0;      ///< 19, 22, 24 or 26; 0 where the diameter is given
-    double diameterMm = 0; ///< 0.32, 0.40, 0.50, 0.63 or 0.90; 0 where the gauge is given
-
-    static Wire awg(int gauge) { return {gauge, 0}; }
-    static Wire millimetres(double diameter) { return {0, diameter}; }
-    QString text() const; ///< "26 AWG" or "0.40 mm"
-    bool operator==(const Wire &) const = default;
 };
 
 enum class ElementType

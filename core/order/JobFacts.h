@@ -1,6 +1,8 @@
 #pragma once
-// The small facts of a job: that something was changed, how an instrument's self-test ended, a
-// note.
+// The small facts of a job: that something was changed or cleared, how an instrument's self-test
+// ended, whom the trouble was referred to, what the desk did, with which instrument readings were
+// made, a note. Of each, read() reads its own keys; the caller reads the header of the fact and
+// calls done().
 
 #include "core/base/Json.h"
 
@@ -11,7 +13,8 @@ enum class ChangedWhat
     Pair,
     LineEquipment,
     Nt,
-    Identifiers
+    Identifiers,
+    Feed ///< the office or a feed was connected or disconnected
 };
 template<>
 struct EnumCodes<ChangedWhat>
@@ -20,7 +23,8 @@ struct EnumCodes<ChangedWhat>
         {ChangedWhat::Pair, "pair"},
         {ChangedWhat::LineEquipment, "line_equipment"},
         {ChangedWhat::Nt, "nt"},
-        {ChangedWhat::Identifiers, "identifiers"}};
+        {ChangedWhat::Identifiers, "identifiers"},
+        {ChangedWhat::Feed, "feed"}};
 };
 
 /// Something on the line was changed; retires the evidence that it made old
@@ -29,17 +33,11 @@ struct ChangedFact
 {
     ChangedWhat what = ChangedWhat::Pair;
     std::optional<QString> text;
+    std::optional<QString> to = {}; ///< the new pair; only where the pair was changed
 
-    static ChangedFact read(JsonReader &reader)
-    {
-        return {reader.word<ChangedWhat>("what"), reader.optionalText("text", 2000)};
-    }
-    void write(QJsonObject &object) const
-    {
-        object.insert("what", toText(what));
-        if (text)
-            object.insert("text", *text);
-    }
+    static ChangedFact read(JsonReader &reader);
+    void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const ChangedFact &) const = default;
 };
 
@@ -60,26 +58,133 @@ struct SelfTestFact
 {
     SelfTestOutcome outcome = SelfTestOutcome::Passed;
 
-    static SelfTestFact read(JsonReader &reader)
-    {
-        return {reader.word<SelfTestOutcome>("outcome")};
-    }
-    void write(QJsonObject &object) const { object.insert("outcome", toText(outcome)); }
+    static SelfTestFact read(JsonReader &reader);
+    void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const SelfTestFact &) const = default;
+};
+
+enum class ClearedWhat
+{
+    Contact,
+    Wiring,
+    Pair,
+    Terminal,
+    Setting,
+    Nt,
+    Other,
+    NothingFound
+};
+template<>
+struct EnumCodes<ClearedWhat>
+{
+    static constexpr std::pair<ClearedWhat, const char *> table[] = {
+        {ClearedWhat::Contact, "contact"}, {ClearedWhat::Wiring, "wiring"},
+        {ClearedWhat::Pair, "pair"},       {ClearedWhat::Terminal, "terminal"},
+        {ClearedWhat::Setting, "setting"}, {ClearedWhat::Nt, "nt"},
+        {ClearedWhat::Other, "other"},     {ClearedWhat::NothingFound, "nothing_found"}};
+};
+
+/// What was done about a failed run.
+struct ClearedFact
+{
+    ClearedWhat what = ClearedWhat::NothingFound;
+    std::optional<QString> text; ///< at least two words; may be left out where nothing was found
+
+    static ClearedFact read(JsonReader &reader);
+    void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
+    bool operator==(const ClearedFact &) const = default;
+};
+
+enum class WaitingOn
+{
+    Office,
+    Plant,
+    Customer,
+    Installer,
+    PowerUtility,
+    Weather,
+    Permit,
+    Other
+};
+template<>
+struct EnumCodes<WaitingOn>
+{
+    static constexpr std::pair<WaitingOn, const char *> table[] = {
+        {WaitingOn::Office, "office"},
+        {WaitingOn::Plant, "plant"},
+        {WaitingOn::Customer, "customer"},
+        {WaitingOn::Installer, "installer"},
+        {WaitingOn::PowerUtility, "power_utility"},
+        {WaitingOn::Weather, "weather"},
+        {WaitingOn::Permit, "permit"},
+        {WaitingOn::Other, "other"}};
+};
+
+/// The job was handed on.
+struct ReferredFact
+{
+    QString to; ///< never blank
+    std::optional<QString> reference;
+    std::optional<WaitingOn> waitingOn;
+
+    static ReferredFact read(JsonReader &reader);
+    void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
+    bool operator==(const ReferredFact &) const = default;
+};
+
+/// Says afterwards with which instrument readings were made that named none. The instrument is the
+/// fact's own (Fact::instrument), and the fact itself must name it: the record's head does not.
+/// It stands in fields(), and is read with the head of the fact.
+struct MadeWithFact
+{
+    QStringList facts; ///< ids of the readings, at least one, none twice
+
+    static MadeWithFact read(JsonReader &reader);
+    void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
+    bool operator==(const MadeWithFact &) const = default;
+};
+
+enum class DeskWhat
+{
+    SwitchBuilt,
+    JumperRun,
+    CutOver,
+    Released
+};
+template<>
+struct EnumCodes<DeskWhat>
+{
+    static constexpr std::pair<DeskWhat, const char *> table[] = {
+        {DeskWhat::SwitchBuilt, "switch_built"},
+        {DeskWhat::JumperRun, "jumper_run"},
+        {DeskWhat::CutOver, "cut_over"},
+        {DeskWhat::Released, "released"}};
+};
+
+/// What was done at the office for the line.
+struct DeskFact
+{
+    DeskWhat what = DeskWhat::SwitchBuilt;
+    std::optional<QString> by;
+    std::optional<QString> text;
+
+    static DeskFact read(JsonReader &reader);
+    void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
+    bool operator==(const DeskFact &) const = default;
 };
 
 struct NoteFact
 {
-    QString text;
+    QString text; ///< never blank
 
-    static NoteFact read(JsonReader &reader)
-    {
-        NoteFact note{reader.text("text", 2000)};
-        if (!reader.failed() && note.text.trimmed().isEmpty())
-            reader.fail("text", "must not be empty");
-        return note;
-    }
-    void write(QJsonObject &object) const { object.insert("text", text); }
+    static NoteFact read(JsonReader &reader);
+    void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const NoteFact &) const = default;
 };
 

@@ -1,7 +1,5 @@
 #include "core/order/ServiceOrder.h"
 
-#include "core/order/Claims.h"
-
 #include <algorithm>
 
 namespace loopwright {
@@ -116,46 +114,6 @@ const QStringList &optionalOrderColumns()
                                      "access_notes", "appointment",   "terminal_location",
                                      "feeder_pair",  "dial_prefix",   "related_order"};
     return columns;
-}
-
-OrderScope scopeOf(const ServiceOrder &order, const std::optional<ServiceOrder> &working)
-{
-    switch (order.type) {
-    case OrderType::Disconnect:
-        return OrderScope::Nothing;
-    case OrderType::RecordOnly:
-        return OrderScope::RecordOnly;
-    case OrderType::New:
-        return OrderScope::Full;
-    case OrderType::Move:
-    case OrderType::Change:
-        break;
-    }
-    if (!working)
-        return OrderScope::Full;
-    const bool sameLine =
-        pairKey(order.pair) == pairKey(working->pair) && order.variant == working->variant &&
-        order.kind == working->kind && order.office == working->office && order.b1 == working->b1 &&
-        order.b2 == working->b2 && order.d == working->d && order.dataRate == working->dataRate;
-    const bool samePremises = premisesKey(order.premises) == premisesKey(working->premises);
-    if (order.type == OrderType::Move)
-        return samePremises && sameLine ? OrderScope::MoveWithin : OrderScope::Full;
-    return sameLine && samePremises ? OrderScope::NumbersOnly : OrderScope::Full;
-}
-
-QString whatChanged(const ServiceOrder &before, const ServiceOrder &after)
-{
-    if (pairKey(before.pair) != pairKey(after.pair) || before.office != after.office ||
-        before.kind != after.kind)
-        return "pair";
-    const auto identifiers = [](const ServiceOrder &order) {
-        QStringList list{order.variant};
-        for (const OrderedTerminal &terminal : order.terminals)
-            list << QString::number(terminal.number) << terminal.dn << terminal.spid
-                 << terminal.tei;
-        return list;
-    };
-    return identifiers(before) == identifiers(after) ? QString() : QString("identifiers");
 }
 
 } // namespace loopwright

@@ -86,33 +86,4 @@ struct OrderReading
 OrderReading readOrder(const OrderFields &fields,
                        const std::function<std::optional<QString>(const QString &)> &officeVariant);
 
-/// How much of the acceptance an order needs, by its type and by what it changes on the working
-/// circuit.
-enum class OrderScope
-{
-    Full,        ///< new; move to other premises; change of pair, variant or service
-    MoveWithin,  ///< move within the premises: all but the loop
-    NumbersOnly, ///< change of numbers alone
-    RecordOnly,
-    Nothing, ///< disconnect
-};
-template<>
-struct EnumCodes<OrderScope>
-{
-    static constexpr std::pair<OrderScope, const char *> table[] = {
-        {OrderScope::Full, "full"},
-        {OrderScope::MoveWithin, "move_within"},
-        {OrderScope::NumbersOnly, "numbers_only"},
-        {OrderScope::RecordOnly, "record_only"},
-        {OrderScope::Nothing, "nothing"}};
-};
-
-/// `working` is the order by which the circuit works today, where there is one. Without it a move
-/// or a change needs everything, because nothing shows what stayed as it was.
-OrderScope scopeOf(const ServiceOrder &order, const std::optional<ServiceOrder> &working);
-
-/// What a changed order retires of the evidence, by the columns that differ: "pair", "identifiers",
-/// or nothing.
-QString whatChanged(const ServiceOrder &before, const ServiceOrder &after);
-
 } // namespace loopwright

@@ -56,9 +56,17 @@ struct Voltages
     std::optional<double> tipRing;
 
     std::optional<double> at(WirePair pair) const;
-    static Voltages read(JsonReader reader);
-    QJsonObject toJson() const;
     bool operator==(const Voltages &) const = default;
+};
+
+/// A voltage that is on the pair on purpose, by word of the office. Not thereby safe to touch.
+struct NamedVoltage
+{
+    QString by;   ///< who at the office said so
+    QString what; ///< "span power", "ringing", …
+    std::optional<double> volts;
+
+    bool operator==(const NamedVoltage &) const = default;
 };
 
 struct SafetyFact
@@ -67,12 +75,17 @@ struct SafetyFact
     std::optional<Voltages> acV;
     std::optional<Voltages> dcV;
     std::optional<std::vector<CardKey>> confirmed; ///< as written; each key once
+    std::optional<QString> place = {};    ///< where the pair is worked on: "NT", "terminal 4", …
+    std::optional<bool> meterProved = {}; ///< on a known source, before and after
+    std::optional<bool> wet = {};         ///< the place is wet
+    std::optional<NamedVoltage> namedByOffice = {};
 
     bool isConfirmed(CardKey key) const;
 
     /// Reads its own keys; the caller reads the header of the fact and calls done().
     static SafetyFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const SafetyFact &) const = default;
 };
 

@@ -2,6 +2,7 @@
 // Cause values of Q.850: name, class, and the first thing to check. A 1TR6 line has a cause list of
 // its own with other meanings, so its causes are never named from this one.
 
+#include "core/base/EnumCodes.h"
 #include "core/identifiers/ProtocolVariant.h"
 
 #include <QString>
@@ -18,6 +19,32 @@ struct Cause
     QString classText;  ///< by number div 16: "normal event", …
     QString checkFirst; ///< one line for the installer
     bool inList = false;
+};
+
+/// Where a cause was generated (the location of Q.850), as seen from the user.
+enum class CauseLocation
+{
+    User,
+    PrivateLocal,
+    PublicLocal,
+    Transit,
+    PublicRemote,
+    PrivateRemote,
+    International,
+    Beyond, ///< the network beyond an interworking point
+};
+template<>
+struct EnumCodes<CauseLocation>
+{
+    static constexpr std::pair<CauseLocation, const char *> table[] = {
+        {CauseLocation::User, "user"},
+        {CauseLocation::PrivateLocal, "private_local"},
+        {CauseLocation::PublicLocal, "public_local"},
+        {CauseLocation::Transit, "transit"},
+        {CauseLocation::PublicRemote, "public_remote"},
+        {CauseLocation::PrivateRemote, "private_remote"},
+        {CauseLocation::International, "international"},
+        {CauseLocation::Beyond, "beyond"}};
 };
 
 /// Nothing for 0 (equipment uses it for "no error") and for anything outside 1 to 127.

@@ -3,6 +3,7 @@
 // interface, layers 2 and 3 at a terminal.
 
 #include "core/base/Json.h"
+#include "core/turnup/Cause.h"
 
 namespace loopwright {
 
@@ -38,6 +39,7 @@ struct LayerFact
     LayerOutcome outcome = LayerOutcome::Down;
     std::optional<int> tei;   ///< layer 2, 0 to 127
     std::optional<int> cause; ///< Q.850, 1 to 127
+    std::optional<CauseLocation> causeLocation = {};
 
     LineInterface interfaceOrU() const { return interface.value_or(LineInterface::U); }
     int terminalOrFirst() const { return terminal.value_or(1); }
@@ -45,6 +47,7 @@ struct LayerFact
     /// Reads its own keys; the caller reads the header of the fact and calls done().
     static LayerFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const LayerFact &) const = default;
 };
 

@@ -10,6 +10,7 @@
 //
 // Prints the median of many rounds, and its ratio to that of the smallest database.
 
+#include "app/actions/LimitChanges.h"
 #include "app/actions/Maintenance.h"
 #include "app/actions/Orders.h"
 #include "app/actions/Register.h"
@@ -133,6 +134,8 @@ std::unique_ptr<Records> opened(const QString &path)
     auto records = Records::open(path);
     if (!records)
         stop(records.error());
+    if (const auto brought = bringShippedLimits(**records); !brought)
+        stop(brought.error());
     return std::move(*records);
 }
 

@@ -8,10 +8,12 @@
 #include <QFile>
 #include <QProcess>
 #include <QTemporaryDir>
+#include <QThread>
 
 #include <iostream>
 #include <sqlite3.h>
 #include <sys/stat.h>
+#include <thread>
 #include <unistd.h>
 
 using namespace loopwright;
@@ -294,6 +296,29 @@ private slots:
         QCOMPARE(m_folder->isValid() ? QDir(m_folder->path()).entryList(QDir::Files)
                                      : QStringList(),
                  QStringList{"records.sqlite"});
+    }
+
+    void anInterruptEndsWhatRunsAndWhatComes()
+    {
+        auto database = Database::open(m_path);
+        QVERIFY(database);
+        SqliteConnection &connection = database->connection();
+        std::thread other([&] {
+            QThread::msleep(100);
+            database->interrupt();
+        });
+        // Would take hours.
+        const auto counted = connection.number("WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT "
+                                               "i + 1 FROM n) SELECT count(*) FROM n");
+        other.join();
+        QVERIFY(!counted);
+        QCOMPARE(counted.error().code, ErrorCode::Refused);
+        const auto started = connection.mayStart();
+        QVERIFY(!started);
+        QCOMPARE(started.error().code, ErrorCode::Refused);
+        database->resume();
+        QVERIFY(connection.mayStart());
+        QCOMPARE(connection.number("SELECT 7").value_or(0), 7);
     }
 };
 

@@ -1,7 +1,7 @@
 #pragma once
 // Certificates for tests, made from jobs that are decided; and the programs that read a PDF back.
 
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/Judge.h"
 #include "core/certificate/CertificateNumber.h"
 #include "core/certificate/MakeCertificate.h"
 #include "tests/support/Jobs.h"
@@ -50,13 +50,14 @@ inline CertificateContent analog()
 }
 
 /// A supervisor's exception, as the program stores it.
-inline Fact exception(int n, const QStringList &criteria, const QString &because)
+inline Fact exception(int n, const DecisionInput &input, const QStringList &criteria,
+                      const QString &because)
 {
     Fact fact;
     fact.id = jobs::uuid(n);
     fact.at = moment("2026-03-04T14:00:00-06:00");
     fact.order = "A-1001";
-    fact.body = ExceptionFact{criteria, because, "S1"};
+    fact.body = ExceptionFact{criteria, because, "S1", jobs::idsOf(input.facts)};
     return fact;
 }
 

@@ -2,7 +2,7 @@
 // Jobs for tests: an order and the facts of a job that is accepted, as JSON that a test then
 // changes.
 
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/Judge.h"
 
 #include <QFile>
 
@@ -199,6 +199,42 @@ inline QList<QJsonObject> analogFacts()
             call(11, 19, "B1", "in", "voice", "2175550150")};
 }
 
+/// One of each kind that no order needs, and the keys that are seldom written.
+inline QList<QJsonObject> seldomFacts()
+{
+    QJsonObject card = safety(50, 1);
+    card["place"] = "terminal 4";
+    card["meter_proved"] = true;
+    card["wet"] = false;
+    card["named_by_office"] = QJsonObject{{"by", "Lee"}, {"what", "span power"}, {"volts", 130}};
+    card["pair"] = "17-206";
+    QJsonObject slipped = run(51, 2);
+    slipped["slips"] = 1;
+    return {card,
+            slipped,
+            fact(52, "visit", 1,
+                 {{"arrived", "2026-03-04T08:00:00-06:00"},
+                  {"left", "2026-03-04T10:00:00-06:00"},
+                  {"result", "worked"}}),
+            fact(53, "changed", 2, {{"what", "pair"}, {"to", "17-206"}, {"text", "cut over"}}),
+            fact(54, "layer", 3,
+                 {{"layer", 3},
+                  {"terminal", 1},
+                  {"outcome", "down"},
+                  {"cause", 27},
+                  {"cause_location", "public_local"}}),
+            fact(55, "loop", 3, {{"from", "office"}, {"dc_resistance_ohm", 600}}),
+            fact(56, "cleared", 4, {{"what", "contact"}, {"text", "joint remade"}}),
+            fact(57, "hazard_closed", 5,
+                 {{"hazard", uuid(50)}, {"source", "power"}, {"by", "Lee"}, {"reference", "7"}}),
+            fact(58, "referred", 6,
+                 {{"to", "cable desk"}, {"reference", "7"}, {"waiting_on", "plant"}}),
+            fact(59, "made_with", 7,
+                 {{"facts", QJsonArray{uuid(50), uuid(51)}}, {"instrument", "TS-4"}}),
+            fact(60, "desk", 8, {{"what", "jumper_run"}, {"by", "Lee"}, {"text", "frame 3"}}),
+            fact(61, "note", 9, {{"text", "wet cable"}})};
+}
+
 inline QJsonObject record(const ServiceOrder &order, const QList<QJsonObject> &facts)
 {
     QJsonArray list;
@@ -210,6 +246,14 @@ inline QJsonObject record(const ServiceOrder &order, const QList<QJsonObject> &f
 inline Instrument instrument()
 {
     return {"TS-4", "S-1021", "basic-rate test set", {{QDate(2025, 9, 1), QDate(2026, 9, 1)}}};
+}
+
+inline QStringList idsOf(const std::vector<Fact> &facts)
+{
+    QStringList ids;
+    for (const Fact &fact : facts)
+        ids << fact.id;
+    return ids;
 }
 
 inline DecisionInput input(const OrderFields &fields, const QList<QJsonObject> &facts)
@@ -226,6 +270,7 @@ inline DecisionInput input(const OrderFields &fields, const QList<QJsonObject> &
             voids.push_back({each["id"].toString(),
                              *Moment::parse(each["at"].toString()),
                              input.order.number,
+                             {},
                              {},
                              {},
                              VoidFact{each["fact"].toString(), each["because"].toString(),

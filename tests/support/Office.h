@@ -2,6 +2,7 @@
 // Records in memory with a register, for tests of actions and faces. The clock stands still.
 
 #include "app/actions/Import.h"
+#include "app/actions/LimitChanges.h"
 #include "app/actions/Records.h"
 #include "tests/support/Jobs.h"
 
@@ -37,6 +38,8 @@ inline std::unique_ptr<Records> office(const QString &path = ":memory:")
         qFatal("%s", qPrintable(records.error().text()));
     (*records)->actAs("Dana");
     (*records)->setNow(Moment::parse(u"2026-03-05T12:00:00-06:00"));
+    if (const auto brought = bringShippedLimits(**records); !brought)
+        qFatal("%s", qPrintable(brought.error().text()));
     const auto good = [](const Result<ImportReport> &report) {
         if (!report || !report->clean())
             qFatal("%s", qPrintable(report ? QString("rows refused") : report.error().text()));

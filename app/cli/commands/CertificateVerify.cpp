@@ -1,6 +1,6 @@
 #include "app/cli/commands/CertificateVerify.h"
 
-#include "app/actions/Certificates.h"
+#include "app/actions/VerifyCertificate.h"
 #include "app/cli/DecisionText.h"
 #include "app/cli/Files.h"
 #include "app/cli/Layout.h"

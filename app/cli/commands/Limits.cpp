@@ -1,5 +1,6 @@
 #include "app/cli/commands/Limits.h"
 
+#include "app/actions/LimitChanges.h"
 #include "app/actions/LimitSets.h"
 #include "app/cli/Layout.h"
 #include "app/cli/LimitsFile.h"

@@ -3,7 +3,7 @@
 #include "app/cli/Layout.h"
 #include "app/cli/LimitsFile.h"
 #include "app/cli/LoopFile.h"
-#include "core/loop/MeasuredLoop.h"
+#include "core/loop/LoopComparison.h"
 #include "core/loop/Remedies.h"
 
 #include <cmath>

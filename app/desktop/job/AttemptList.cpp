@@ -43,7 +43,8 @@ private:
 
 } // namespace
 
-AttemptList::AttemptList(JobSession &desk, const QString &part, QStringList kinds, QWidget *parent)
+AttemptList::AttemptList(JobSession &desk, const QString &part, QList<FactKind> kinds,
+                         QWidget *parent)
     : QFrame(parent)
     , m_desk(desk)
     , m_kinds(std::move(kinds))
@@ -150,7 +151,7 @@ void AttemptList::addRow(const FactView &view)
                                       factText(view.fact, m_desk.order().kind) +
                                       (how.isEmpty() ? QString() : " — " + how));
     layout->addWidget(line, 1, Qt::AlignVCenter);
-    const bool canVoid = !view.voided && view.fact.kind() != u"void";
+    const bool canVoid = !view.voided && view.fact.kind() != FactKind::Void;
     if (canVoid) {
         auto *button = new QToolButton;
         button->setText(tr("Void…"));
@@ -201,7 +202,7 @@ void AttemptList::askWhy()
     const auto &facts = m_desk.view().facts;
     const auto found =
         std::ranges::find_if(facts, [&id](const FactView &view) { return view.fact.id == id; });
-    if (found == facts.end() || found->voided || found->fact.kind() == u"void")
+    if (found == facts.end() || found->voided || found->fact.kind() == FactKind::Void)
         return;
     m_ask->show();
     m_why->clear();

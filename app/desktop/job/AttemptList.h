@@ -17,7 +17,7 @@ class AttemptList : public QFrame
 {
     Q_OBJECT
 public:
-    AttemptList(JobSession &desk, const QString &part, QStringList kinds,
+    AttemptList(JobSession &desk, const QString &part, QList<FactKind> kinds,
                 QWidget *parent = nullptr);
 
     /// Shows the facts of its kinds that are recorded now.
@@ -42,7 +42,7 @@ private:
     Status signOf(const FactView &view, const QString &standing) const;
 
     JobSession &m_desk;
-    QStringList m_kinds;
+    QList<FactKind> m_kinds;
     QVBoxLayout *m_rows;
     std::vector<QString> m_ids;
     std::vector<QWidget *> m_widgets;

@@ -59,7 +59,7 @@ CertificateEntry::CertificateEntry(JobSession &desk, const QString &panel, QWidg
     : QWidget(parent)
     , m_desk(desk)
     , m_part(panel)
-    , m_form(new EntryForm(desk, panel, tr("Issue it and save the PDF"), asks(m_set), {}))
+    , m_form(makeFactForm(desk, panel, tr("Issue it and save the PDF"), asks(m_set), {}))
     , m_setLines(new QVBoxLayout)
     , m_installer(new SignaturePad(tr("Signature of the installer")))
     , m_customer(new SignaturePad(tr("Signature of the customer")))
@@ -84,7 +84,7 @@ CertificateEntry::CertificateEntry(JobSession &desk, const QString &panel, QWidg
     pages->addStretch(1);
     layout->addLayout(pages);
     m_form->setConfirm([this] { return save(); });
-    connect(m_form, &EntryForm::edited, this, [this] {
+    connect(m_form, &Form::edited, this, [this] {
         dressButtons();
         showSet();
         showPreview();
@@ -228,23 +228,18 @@ Signatures CertificateEntry::signatures() const
 
 void CertificateEntry::showOrder()
 {
-    QJsonObject typed = m_form->typed();
-    const auto propose = [&typed](const char *key, const QString &text) {
-        if (typed.value(key).toString().isEmpty())
-            typed.insert(key, text);
-    };
     const OrderView &view = m_desk.view();
-    propose("installer_name",
-            view.installerName.isEmpty() ? m_desk.installer() : view.installerName);
-    propose("customer_name",
-            view.order.contact.isEmpty() ? view.order.customer : view.order.contact);
-    propose("paper", toText(localPaper()));
-    propose("path", proposedPath(QString("certificate-%1.pdf").arg(view.order.number)));
-    propose("lines", QStringLiteral("this"));
-    propose("folder", proposedPath(QString("certificates-%1").arg(view.order.number)));
-    const auto set = linesOfSet(m_desk.records(), view.order.number);
+    const QString &number = view.order.number;
+    m_form->propose(
+        {{"installer_name", view.installerName.isEmpty() ? m_desk.installer() : view.installerName},
+         {"customer_name", view.order.contact.isEmpty() ? view.order.customer : view.order.contact},
+         {"paper", toText(localPaper())},
+         {"path", proposedPath(QString("certificate-%1.pdf").arg(number))},
+         {"lines", QStringLiteral("this")},
+         {"folder", proposedPath(QString("certificates-%1").arg(number))}});
+    const auto set = linesOfSet(m_desk.records(), number);
     m_set = set.value_or(std::vector<SetLine>());
-    m_form->setTyped(typed);
+    m_form->showAsked();
     dressButtons();
     showSet();
     showPreview();
@@ -256,7 +251,7 @@ void CertificateEntry::showPreview()
         return;
     const auto content = previewCertificate(m_desk.records(), m_desk.order().number, signatures());
     if (!content) {
-        m_form->tell(content.error());
+        m_form->tell(Status::Failed, content.error().text());
         return;
     }
     // A certificate that stands is shown as the copy that would be issued.

@@ -3,7 +3,8 @@
 // the premises. What was signed is kept as a draft until the certificate is issued.
 
 #include "app/actions/CertificateSet.h"
-#include "app/desktop/job/EntryForm.h"
+#include "app/actions/Certificates.h"
+#include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/SignaturePad.h"
 #include "app/print/Sheet.h"
 #include "core/certificate/CertificateContent.h"
@@ -53,7 +54,7 @@ private:
     JobSession &m_desk;
     QString m_part;
     std::vector<SetLine> m_set; ///< the lines at the premises, this one first
-    EntryForm *m_form;
+    Form *m_form;
     QVBoxLayout *m_setLines;
     SignaturePad *m_installer;
     SignaturePad *m_customer;

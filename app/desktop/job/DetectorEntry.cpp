@@ -43,8 +43,8 @@ std::vector<FieldSpec> asks(const LimitSet &limits)
 DetectorEntry::DetectorEntry(JobSession &desk, const QString &panel, QWidget *parent)
     : QWidget(parent)
     , m_desk(desk)
-    , m_form(new EntryForm(desk, panel + ".detector", tr("Record the check"), asks(desk.limits()),
-                           [this](const QJsonObject &values) { return facts(values); }))
+    , m_form(makeFactForm(desk, panel + ".detector", tr("Record the check"), asks(desk.limits()),
+                          {[this](const QJsonObject &values) { return facts(values); }}))
     , m_quiet(makeButton({}, panel + ".quiet", [this] { quiet(); }))
 {
     auto *layout = new QVBoxLayout(this);
@@ -55,7 +55,7 @@ DetectorEntry::DetectorEntry(JobSession &desk, const QString &panel, QWidget *pa
     m_quiet->setAutoDefault(true);
     m_timer.setInterval(250);
     connect(&m_timer, &QTimer::timeout, this, &DetectorEntry::showQuiet);
-    connect(m_form, &EntryForm::recorded, this, &DetectorEntry::recorded);
+    connect(m_form, &Form::confirmed, this, &DetectorEntry::recorded);
     showQuiet();
 }
 

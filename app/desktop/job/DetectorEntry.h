@@ -1,7 +1,7 @@
 #pragma once
 // The detector check of the error test: a clock for the quiet seconds, and what was sent and seen.
 
-#include "app/desktop/job/EntryForm.h"
+#include "app/desktop/job/FactForm.h"
 
 #include <QTimer>
 
@@ -28,7 +28,7 @@ private:
 
     JobSession &m_desk;
     QJsonObject m_setup;
-    EntryForm *m_form;
+    Form *m_form;
     QPushButton *m_quiet;
     QTimer m_timer;
     std::optional<Moment> m_quietSince;

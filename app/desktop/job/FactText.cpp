@@ -19,15 +19,22 @@ QString channelText(const QList<Channel> &channels)
     return names.join(" and ");
 }
 
-QString causeText(const std::optional<int> &cause)
+QString causeText(const std::optional<int> &cause, const std::optional<CauseLocation> &location)
 {
-    return cause ? QString(", cause %1").arg(*cause) : QString();
+    return (cause ? QString(", cause %1").arg(*cause) : QString()) +
+           (location ? ", location " + words(toText(*location)) : QString());
+}
+
+QString remark(const std::optional<QString> &text, const char *before = ". ")
+{
+    return text ? before + *text : QString();
 }
 
 /// One overload for each kind of fact.
 struct Teller
 {
     LineKind kind;
+    const QString &instrument;
 
     QString operator()(const VisitFact &visit) const
     {
@@ -59,8 +66,8 @@ struct Teller
 
     QString operator()(const ChangedFact &changed) const
     {
-        return QString("Changed: %1%2")
-            .arg(words(toText(changed.what)), changed.text ? ". " + *changed.text : QString());
+        return QString("Changed: %1%2%3")
+            .arg(words(toText(changed.what)), remark(changed.to, " to "), remark(changed.text));
     }
 
     QString operator()(const SelfTestFact &test) const
@@ -95,7 +102,7 @@ struct Teller
             .arg(layer.layer)
             .arg(where, toText(layer.outcome),
                  layer.tei ? QString(", TEI %1").arg(*layer.tei) : QString(),
-                 causeText(layer.cause));
+                 causeText(layer.cause, layer.causeLocation));
     }
 
     QString operator()(const CallFact &call) const
@@ -105,7 +112,7 @@ struct Teller
                 .arg(kind == LineKind::Analog ? "Line" : toText(call.channel), toText(call.service),
                      toText(call.direction), call.dn ? ", " + *call.dn + "," : QString(),
                      call.outcome == CallOutcome::Ok ? "went through" : "failed",
-                     causeText(call.cause));
+                     causeText(call.cause, call.causeLocation));
         if (call.announcedDn)
             text += QString("; announced %1").arg(*call.announcedDn);
         return text;
@@ -139,6 +146,37 @@ struct Teller
                                      valueText(analog.quantity, analog.value()));
     }
 
+    QString operator()(const ClearedFact &cleared) const
+    {
+        return QString("Cleared: %1%2").arg(words(toText(cleared.what)), remark(cleared.text));
+    }
+
+    QString operator()(const HazardClosedFact &closed) const
+    {
+        return QString("Hazard closed: %1, says %2%3")
+            .arg(words(toText(closed.source)), closed.by, remark(closed.reference, ", reference "));
+    }
+
+    QString operator()(const ReferredFact &referred) const
+    {
+        return QString("Referred to %1%2%3")
+            .arg(referred.to, remark(referred.reference, ", reference "),
+                 referred.waitingOn ? ", waiting on " + words(toText(*referred.waitingOn))
+                                    : QString());
+    }
+
+    QString operator()(const MadeWithFact &made) const
+    {
+        return QString("%1 made with instrument %2")
+            .arg(countText(made.facts.size(), "reading"), instrument);
+    }
+
+    QString operator()(const DeskFact &desk) const
+    {
+        return QString("Desk: %1%2%3")
+            .arg(words(toText(desk.what)), remark(desk.by, ", by "), remark(desk.text));
+    }
+
     QString operator()(const NoteFact &note) const { return "Note: " + note.text; }
 
     QString operator()(const VoidFact &voided) const
@@ -157,7 +195,7 @@ struct Teller
 
 QString factText(const Fact &fact, LineKind kind)
 {
-    QString text = std::visit(Teller{kind}, fact.body);
+    QString text = std::visit(Teller{kind, fact.instrument}, fact.body);
     text[0] = text[0].toUpper();
     return text;
 }

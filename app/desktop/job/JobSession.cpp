@@ -66,7 +66,7 @@ QString JobSession::orderFor(const FactObjects &facts) const
 {
     const auto open = visit();
     const bool leaving = open && facts.size() == 1 &&
-                         facts.front().value("kind").toString() == u"visit" &&
+                         facts.front().value("kind").toString() == toText(FactKind::Visit) &&
                          facts.front().contains("left") &&
                          facts.front().value("arrived").toString() == open->arrived.text();
     return leaving && !open->orders.contains(order().number) ? open->orders.front()
@@ -81,7 +81,10 @@ QJsonObject JobSession::recordOf(const FactObjects &facts) const
             fact.insert("at", now().text());
         list.append(fact);
     }
-    QJsonObject record{{"order", orderFor(facts)}, {"facts", list}};
+    const QString number = orderFor(facts);
+    QJsonObject record{{"order", number}, {"facts", list}};
+    if (number == order().number && !order().pair.isEmpty())
+        record.insert("pair", order().pair);
     if (!installer().isEmpty())
         record.insert("installer", installer());
     if (!instrument().isEmpty())

@@ -2,7 +2,7 @@
 // What is known of the pair: the newest make-up and the newest figures that were measured.
 
 #include "app/actions/Orders.h"
-#include "core/loop/MeasuredLoop.h"
+#include "core/loop/LoopComparison.h"
 
 namespace loopwright {
 

@@ -35,8 +35,8 @@ RunEntry::RunEntry(JobSession &desk, const QString &panel, QWidget *parent)
                           [this] { enterTotals(); }))
     , m_file(makeButton(tr("Take seconds from a file…"), panel + ".file", [this] { chooseFile(); }))
     , m_clock(new RunClock([&desk] { return desk.now(); }, desk.limits()))
-    , m_counts(new EntryForm(desk, panel + ".counts", tr("Record the run"), asks(),
-                             [this](const QJsonObject &values) { return facts(values); }))
+    , m_counts(makeFactForm(desk, panel + ".counts", tr("Record the run"), asks(),
+                            {[this](const QJsonObject &values) { return facts(values); }}))
 {
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -111,13 +111,14 @@ void RunEntry::showState()
     const RunLog &log = m_clock->log();
     const bool running = log.isStarted() && !log.isOver(m_desk.now());
     const bool any = log.isStarted() || log.isImported();
+    m_counts->keepPending();
     const bool drafted = !m_desk.draft(m_counts->objectName()).isEmpty();
     m_start->setVisible(!any);
     m_totals->setVisible(!any);
     m_file->setVisible(!running); // its seconds would take the place of those still to come
     m_clock->setVisible(any);
     m_counts->setVisible(any ? !running : m_entering || drafted);
-    m_counts->setTyped(m_counts->typed()); // shows what is asked now
+    m_counts->showAsked();
     if (any && !running && !drafted)
         fillCounts();
 }
@@ -198,10 +199,10 @@ bool RunEntry::tellContradiction(const FactObjects &made)
     const auto contradiction = run ? contradictionIn(*run) : std::nullopt;
     if (!contradiction)
         return false;
-    m_counts->tell(Error{ErrorCode::BadInput,
-                         tr("The totals contradict each other: %1; read the test set again.")
-                             .arg(contradiction->what),
-                         QString("facts[0].%1").arg(QLatin1StringView(contradiction->key))});
+    tell(*m_counts, Error{ErrorCode::BadInput,
+                          tr("The totals contradict each other: %1; read the test set again.")
+                              .arg(contradiction->what),
+                          QString("facts[0].%1").arg(QLatin1StringView(contradiction->key))});
     return true;
 }
 
@@ -219,7 +220,8 @@ bool RunEntry::confirm()
     if (const auto report = m_desk.record(runPart, made); !report) {
         m_clock->setLog(log);
         m_counts->setTyped(typed);
-        m_counts->tell(report.error());
+        m_counts->keep();
+        tell(*m_counts, report.error());
         return false;
     }
     m_desk.keepDraft(m_counts->objectName(), {});

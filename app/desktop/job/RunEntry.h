@@ -2,7 +2,7 @@
 // The run of the error test: start, clock, and the counts that the test set shows at the end. The
 // run itself is kept as a draft from its first second, so that a crash costs nothing.
 
-#include "app/desktop/job/EntryForm.h"
+#include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/RunClock.h"
 
 namespace loopwright {
@@ -47,7 +47,7 @@ private:
     QPushButton *m_file;
     bool m_entering = false; ///< a run that was made without this clock
     RunClock *m_clock;
-    EntryForm *m_counts;
+    Form *m_counts;
 };
 
 } // namespace loopwright

@@ -21,8 +21,8 @@ struct PanelInfo
     const char *title;
     Station station;      ///< of the job line
     const char *criteria; ///< keys that it provides evidence for, joined by blanks; "*": any other
-    const char *kinds;    ///< kinds of fact that are listed under it, joined by blanks
-    bool measures;        ///< on the pair: closed while the safety card reads a hazard
+    std::initializer_list<FactKind> kinds; ///< of fact that are listed under it
+    bool measures; ///< on the pair: closed while the safety card reads a hazard
     bool (*applies)(const OrderView &view);
     StationPanel *(*make)(const PanelInfo &info, JobSession &desk);
 };

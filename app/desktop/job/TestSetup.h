@@ -2,7 +2,7 @@
 // How the error test is made: path, channels, numbers, interface, pattern and rate. What is chosen
 // here stands in the calls, the detector check and the run of one sequence alike.
 
-#include "app/desktop/job/EntryField.h"
+#include "app/desktop/form/FieldSpec.h"
 #include "app/desktop/job/JobSession.h"
 
 namespace loopwright {
@@ -13,7 +13,6 @@ std::vector<FieldSpec> setupAsks(const ServiceOrder &order, const LimitSet &limi
 /// What is chosen before anybody chose: the ordered rate, the first channel, a self-call where the
 /// order has one.
 QJsonObject setupDefaults(const ServiceOrder &order, const LimitSet &limits);
-bool mayCallItself(const ServiceOrder &order);
 /// Why the path is the test line or the far end; empty where a self-call is possible.
 QString whyNoSelfCall(const ServiceOrder &order);
 

@@ -18,21 +18,16 @@ namespace {
 /// More circuits than these are told by number only.
 constexpr int circuitsShown = 12;
 
-Status signOf(const AuditFinding &finding)
-{
-    return finding.code == u"held_order" ? Status::Doubtful : Status::Failed;
-}
-
 } // namespace
 
 AuditScreen::AuditScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
-    , m_worker(workplace)
+    , m_worker(workplace.longWork())
     , m_model(new TextTable({tr("What"), tr("Value"), tr("Circuits"), tr("Orders"), tr("Reason")},
                             0, {1, 2, 3}, this))
     , m_start(makeButton(tr("Look through all records"), QStringLiteral("audit.start"),
                          [this] { start(); }))
-    , m_stop(makeButton(tr("Stop"), QStringLiteral("audit.stop"), [this] { m_worker.cancel(); }))
+    , m_stop(makeButton(tr("Stop"), QStringLiteral("audit.stop"), [this] { m_worker.stop(); }))
     , m_progress(new QProgressBar)
     , m_summary(new SignLine)
     , m_table(new Table(QStringLiteral("audit.findings"), tr("Findings of the audit")))
@@ -88,7 +83,7 @@ void AuditScreen::connectAll()
     });
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex &now) { showCircuits(now.row()); });
-    connect(&m_worker, &Worker::progressed, this, [this](qint64 done, qint64 total) {
+    connect(&m_worker, &Asker::progressed, this, [this](qint64 done, qint64 total) {
         m_progress->setRange(0, 1000);
         m_progress->setValue(total > 0 ? int(1000 * done / total) : 0);
     });
@@ -117,7 +112,7 @@ void AuditScreen::start()
     if (m_worker.isBusy())
         return;
     setRunning(true);
-    m_worker.run<std::vector<AuditFinding>>(
+    m_worker.ask<std::vector<AuditFinding>>(
         [](Records &records, const Progress &progress) {
             return auditIdentifiers(records, progress);
         },
@@ -133,7 +128,7 @@ void AuditScreen::showFindings(const Result<std::vector<AuditFinding>> &findings
         rows.push_back(
             {{eventName(finding.code), finding.value, finding.circuits.join(QStringLiteral(", ")),
               finding.orders.join(QStringLiteral(", ")), finding.reason},
-             signOf(finding),
+             Status::Failed,
              finding.circuits.value(0),
              false});
     m_model->show(std::move(rows));
@@ -166,7 +161,7 @@ void AuditScreen::showCircuits(int row)
     m_reason->setVisible(any);
     if (!any)
         return;
-    m_reason->show(signOf(m_findings[std::size_t(row)]), m_findings[std::size_t(row)].reason);
+    m_reason->show(Status::Failed, m_findings[std::size_t(row)].reason);
     const QStringList &circuits = m_findings[std::size_t(row)].circuits;
     for (const QString &circuit :
          circuits.first(std::min(circuits.size(), qsizetype(circuitsShown))))

@@ -4,8 +4,8 @@
 // concerns.
 
 #include "app/actions/Register.h"
+#include "app/desktop/Lanes.h"
 #include "app/desktop/Screen.h"
-#include "app/desktop/Worker.h"
 
 class QProgressBar;
 class QPushButton;
@@ -36,7 +36,7 @@ private:
     void showFindings(const Result<std::vector<AuditFinding>> &findings);
     void showCircuits(int row);
 
-    Worker m_worker;
+    Asker m_worker;
     std::vector<AuditFinding> m_findings;
     TextTable *m_model;
     QPushButton *m_start;

@@ -31,8 +31,8 @@ constexpr double columnEms[BoardModel::ColumnCount] = {7, 12.5, 7, 9.5, 8, 13, 5
 
 BoardScreen::BoardScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
-    , m_finder(workplace)
-    , m_lister(workplace)
+    , m_finder(workplace.questions())
+    , m_lister(workplace.longWork())
     , m_model(new BoardModel(this))
 {
     auto *layout = new QVBoxLayout(this);
@@ -48,7 +48,7 @@ BoardScreen::BoardScreen(DesktopContext &workplace, QWidget *parent)
     m_typing.setInterval(typingRestMs);
     connect(&m_typing, &QTimer::timeout, this, &BoardScreen::filterChanged);
     connect(m_model, &BoardModel::moreWanted, this, &BoardScreen::find);
-    connect(&m_finder, &Worker::busyChanged, this,
+    connect(&m_finder, &Asker::busyChanged, this,
             [this](bool busy) { m_found->setEnabled(!busy); });
 }
 
@@ -158,7 +158,7 @@ void BoardScreen::filterChanged()
     m_bar->setClearVisible(isFiltered());
     m_finder.supersede();
     find(std::max(boardRowsAtOnce, m_model->rowCount()));
-    m_finder.run<BoardCounts>(
+    m_finder.ask<BoardCounts>(
         [filter = m_filter](Records &records, const Progress &) {
             return boardCounts(records, filter);
         },
@@ -182,7 +182,7 @@ void BoardScreen::find(int limit)
 {
     BoardFilter filter = m_filter;
     filter.limit = limit;
-    m_finder.run<std::vector<BoardRow>>(
+    m_finder.ask<std::vector<BoardRow>>(
         [filter](Records &records, const Progress &) { return boardRows(records, filter); },
         [this](const Result<std::vector<BoardRow>> &rows) { showRows(rows); });
 }
@@ -264,7 +264,7 @@ void BoardScreen::openSelected()
 
 void BoardScreen::makeDayList()
 {
-    m_lister.run<DaySheet>(
+    m_lister.ask<DaySheet>(
         [installer = m_filter.installer, today = workplace().today(),
          paper = localPaper()](Records &records, const Progress &) {
             return daySheet(records, installer, today, paper);

@@ -1,11 +1,11 @@
 #pragma once
 // The dispatcher's home: every order with the circuit it is for, found while typing, filtered with
-// counts, and beside it what stands in the way of the selected one. Reading goes on in a worker
-// thread; the window never waits for it.
+// counts, and beside it what stands in the way of the selected one. Reading goes on beside
+// the window's thread; the window never waits for it.
 
 #include "app/actions/DayList.h"
+#include "app/desktop/Lanes.h"
 #include "app/desktop/Screen.h"
-#include "app/desktop/Worker.h"
 #include "app/desktop/models/BoardModel.h"
 
 #include <QLineEdit>
@@ -60,8 +60,8 @@ private:
     void saveDayList(const Result<DaySheet> &list);
 
     BoardFilter m_filter;
-    Worker m_finder;
-    Worker m_lister; ///< of the day list: a search must not drop it
+    Asker m_finder;
+    Asker m_lister; ///< of the day list: a search must not drop it
     BoardModel *m_model;
     QTimer m_typing; ///< runs until typing rests
     QString m_selected;

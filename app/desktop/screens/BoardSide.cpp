@@ -32,7 +32,7 @@ QString whereText(const OrderView &view)
 
 BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     : QScrollArea(parent)
-    , m_reader(workplace)
+    , m_reader(workplace.questions())
     , m_content(new QWidget)
     , m_number(new QLabel)
     , m_customer(makeText({}))
@@ -119,7 +119,7 @@ void BoardSide::refresh()
 void BoardSide::read()
 {
     m_reader.supersede();
-    m_reader.run<OrderView>(
+    m_reader.ask<OrderView>(
         [order = m_order](Records &records, const Progress &) { return showOrder(records, order); },
         [this](const Result<OrderView> &view) { fill(view); });
 }
@@ -131,8 +131,8 @@ void BoardSide::fill(const Result<OrderView> &view)
         return;
     m_circuit = view->order.circuit;
     m_number->setText(view->order.number);
-    const QString outcome = toText(view->decision.outcome);
-    if (view->status == u"cancelled")
+    const OrderOutcome outcome = view->decision.outcome;
+    if (view->status == OrderStatus::Cancelled)
         m_outcome->show(Status::NotNeeded, tr("Cancelled"));
     else if (view->held)
         m_outcome->show(Status::Doubtful, tr("Held: its identifiers are in error or taken"));
@@ -141,10 +141,10 @@ void BoardSide::fill(const Result<OrderView> &view)
     m_customer->setText(view->order.customer + "\n" + view->order.premises);
     m_where->setText(whereText(*view));
     m_line->setLine(jobLine(view->decision, view->stage));
-    m_next->setText(view->status == u"open" ? nextSentence(view->decision, view->stage)
-                                            : QString());
+    m_next->setText(view->status == OrderStatus::Open ? nextSentence(view->decision, view->stage)
+                                                      : QString());
     m_next->setVisible(!m_next->text().isEmpty());
-    m_handoff->setVisible(view->status == u"open" && view->decision.firstOpen());
+    m_handoff->setVisible(view->status == OrderStatus::Open && view->decision.firstOpen());
     fillReasons(*view);
     fillEvents(*view);
 }

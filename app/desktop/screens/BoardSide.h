@@ -1,10 +1,10 @@
 #pragma once
 // What stands beside the table: the selected order with its job line, what comes next, why it is
-// not accepted, and what happened last. Read in a worker thread, so that walking down the table
-// stays quick.
+// not accepted, and what happened last. Read beside the window's thread, so that walking down the
+// table stays quick.
 
 #include "app/actions/Orders.h"
-#include "app/desktop/Worker.h"
+#include "app/desktop/Lanes.h"
 
 #include <QScrollArea>
 #include <QTimer>
@@ -42,7 +42,7 @@ private:
     void fillReasons(const OrderView &view);
     void fillEvents(const OrderView &view);
 
-    Worker m_reader;
+    Asker m_reader;
     QTimer m_rest; ///< runs until the selection rests
     QString m_order, m_circuit;
     QWidget *m_content;

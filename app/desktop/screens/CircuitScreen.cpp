@@ -34,7 +34,7 @@ TextRow orderRow(const ServiceOrder &order)
 
 CircuitScreen::CircuitScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
-    , m_worker(workplace)
+    , m_worker(workplace.questions())
     , m_orders(new TextTable({tr("Order"), tr("Type"), tr("Due"), tr("Customer"), tr("Premises"),
                               tr("Variant"), tr("Pair"), tr("Numbers")},
                              -1, {0, 6, 7}, this))
@@ -122,7 +122,7 @@ void CircuitScreen::refresh()
     if (m_circuit.isEmpty())
         return;
     m_worker.supersede();
-    m_worker.run<CircuitView>(
+    m_worker.ask<CircuitView>(
         [circuit = m_circuit](Records &records, const Progress &) {
             return showCircuit(records, circuit);
         },

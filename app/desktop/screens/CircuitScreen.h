@@ -3,8 +3,8 @@
 // chain.
 
 #include "app/actions/Orders.h"
+#include "app/desktop/Lanes.h"
 #include "app/desktop/Screen.h"
-#include "app/desktop/Worker.h"
 
 class QLabel;
 class QLineEdit;
@@ -32,7 +32,7 @@ private:
     QWidget *makeTables();
     void showView(const Result<CircuitView> &view);
 
-    Worker m_worker;
+    Asker m_worker;
     QString m_circuit;
     TextTable *m_orders;
     TextTable *m_events;

@@ -13,7 +13,7 @@ namespace loopwright {
 
 HandoffScreen::HandoffScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
-    , m_worker(workplace)
+    , m_worker(workplace.questions())
     , m_heading(makeHeading({}, 1.5))
     , m_words(nullptr)
     , m_print(makeButton(tr("Print…"), QStringLiteral("handoff.print"), [this] { print(); }))
@@ -73,7 +73,7 @@ void HandoffScreen::refresh()
     if (m_order.isEmpty())
         return;
     m_worker.supersede();
-    m_worker.run<OrderView>(
+    m_worker.ask<OrderView>(
         [order = m_order](Records &records, const Progress &) { return showOrder(records, order); },
         [this](const Result<OrderView> &view) { showView(view); });
 }

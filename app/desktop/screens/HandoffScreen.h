@@ -3,8 +3,8 @@
 // call, in large letters to read aloud, and as a page to print or to save.
 
 #include "app/actions/Orders.h"
+#include "app/desktop/Lanes.h"
 #include "app/desktop/Screen.h"
-#include "app/desktop/Worker.h"
 #include "app/print/Sheet.h"
 #include "core/acceptance/Handoff.h"
 
@@ -35,7 +35,7 @@ private:
     void print();
     void save();
 
-    Worker m_worker;
+    Asker m_worker;
     QString m_order;
     Sheet m_sheet;
     QLabel *m_heading;

@@ -40,7 +40,8 @@ Status verdictSign(Severity worst)
 
 IdentifierScreen::IdentifierScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
-    , m_worker(workplace)
+    , m_checker(workplace.questions())
+    , m_saver(workplace.longWork())
     , m_model(new TextTable({tr("Row"), tr("Verdict"), tr("Variant"), tr("SPID"), tr("DN"),
                              tr("Reason"), tr("Repair"), tr("Code")},
                             1, {3, 4, 6}, this))
@@ -188,9 +189,9 @@ void IdentifierScreen::letGoOfFile()
 void IdentifierScreen::check()
 {
     m_typing.stop();
-    m_worker.supersede();
+    m_checker.supersede();
     const QString name = m_fileName.isEmpty() ? tr("list") : m_fileName;
-    m_worker.run<IdentifierReport>(
+    m_checker.ask<IdentifierReport>(
         [input = input(), name](Records &, const Progress &) {
             return checkIdentifiers(input, name);
         },
@@ -262,7 +263,7 @@ void IdentifierScreen::save()
         this, tr("Save the verdicts"), QStringLiteral("verdicts.csv"), tr("CSV files (*.csv)"));
     if (path.isEmpty())
         return;
-    m_worker.run<qint64>(
+    m_saver.ask<qint64>(
         [input = input(), path, name = m_fileName](Records &, const Progress &) {
             return saveVerdicts(input, name, path);
         },

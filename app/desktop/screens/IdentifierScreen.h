@@ -3,8 +3,8 @@
 // table with repairs, which can be saved as CSV; one SPID is drawn in its parts; a cause value is
 // looked up.
 
+#include "app/desktop/Lanes.h"
 #include "app/desktop/Screen.h"
-#include "app/desktop/Worker.h"
 #include "app/desktop/identifiers/IdentifierReport.h"
 
 #include <QTimer>
@@ -50,7 +50,8 @@ private:
     void save();
     void lookAtRow(int row);
 
-    Worker m_worker;
+    Asker m_checker;
+    Asker m_saver;
     QTimer m_typing;
     QString m_fileName;     ///< empty: the list is what is typed
     QByteArray m_fileBytes; ///< of the file

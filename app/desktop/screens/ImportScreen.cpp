@@ -71,7 +71,7 @@ std::vector<TextRow> rowsOf(const Findings &findings)
 
 ImportScreen::ImportScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
-    , m_worker(workplace)
+    , m_worker(workplace.longWork())
     , m_findings(new TextTable(
           {tr("Row"), tr("Column"), tr("What"), tr("Code"), tr("Reason"), tr("Repair")}, 2, {5},
           this))
@@ -82,7 +82,7 @@ ImportScreen::ImportScreen(DesktopContext &workplace, QWidget *parent)
     layout->addWidget(makeHeading(tr("Import a file"), 1.5));
     layout->addWidget(makeChoice());
     layout->addWidget(makeReport(), 1);
-    connect(&m_worker, &Worker::progressed, this, [this](qint64 done, qint64 total) {
+    connect(&m_worker, &Asker::progressed, this, [this](qint64 done, qint64 total) {
         m_progress->setRange(0, 1000);
         m_progress->setValue(total > 0 ? int(1000 * done / total) : 0);
         m_progress->setAccessibleDescription(tr("%1 of %2 rows").arg(done).arg(total));
@@ -122,8 +122,7 @@ void ImportScreen::makeControls()
         makeButton(tr("Choose a file…"), QStringLiteral("import.browse"), [this] { browse(); });
     m_start = makeButton(tr("Import"), QStringLiteral("import.start"), [this] { start(); });
     m_start->setEnabled(false);
-    m_cancel =
-        makeButton(tr("Stop"), QStringLiteral("import.cancel"), [this] { m_worker.cancel(); });
+    m_cancel = makeButton(tr("Stop"), QStringLiteral("import.cancel"), [this] { m_worker.stop(); });
     m_update = new QCheckBox(tr("Rows that are there with other values change them"));
     m_update->setObjectName(QStringLiteral("import.update"));
     m_whole = new QCheckBox(tr("One refused row refuses the file"));
@@ -254,7 +253,7 @@ void ImportScreen::start()
     const ImportAction run = kinds[m_kind->currentIndex()].run;
     m_imported = path;
     setRunning(true);
-    m_worker.run<ImportReport>(
+    m_worker.ask<ImportReport>(
         [path, options, run](Records &records,
                              const Progress &progress) mutable -> Result<ImportReport> {
             LOOPWRIGHT_ASSIGN(const auto bytes, readWholeFile(path));

@@ -1,11 +1,11 @@
 #pragma once
 // Files in: choose or drop a CSV file of orders, offices, installers or instruments. The import
-// runs in a worker thread and can be stopped; then nothing was changed. Each refused or held row is
+// runs beside the window and can be stopped; then nothing was changed. Each refused or held row is
 // listed with row, column, code and reason, and the refused ones can be written out again.
 
 #include "app/actions/Import.h"
+#include "app/desktop/Lanes.h"
 #include "app/desktop/Screen.h"
-#include "app/desktop/Worker.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -52,7 +52,7 @@ private:
     void showReport(const Result<ImportReport> &report);
     void saveRejects();
 
-    Worker m_worker;
+    Asker m_worker;
     TextTable *m_findings;
     QByteArray m_rejects;
     QString m_imported; ///< the file that the report is about

@@ -3,7 +3,6 @@
 #include "app/actions/Evidence.h"
 #include "app/actions/Register.h"
 #include "app/desktop/Theme.h"
-#include "app/desktop/order/OrderForm.h"
 #include "app/desktop/widgets/LinkButton.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignLine.h"
@@ -18,21 +17,12 @@ namespace loopwright {
 
 namespace {
 
-constexpr int formRestMs = 150;
 constexpr std::size_t todoShown = 9;
 /// Below this width, in em, the verdict stands below the form.
 constexpr double besideFromEm = 58;
 
 /// The part under which a draft of this form is kept; an order without a number yet is "".
 constexpr char draftPart[] = "order_form";
-
-QJsonObject toDraft(const OrderFields &fields)
-{
-    QJsonObject draft;
-    for (auto it = fields.constBegin(); it != fields.constEnd(); ++it)
-        draft.insert(it.key(), it.value());
-    return draft;
-}
 
 OrderFields fromDraft(const QJsonObject &draft)
 {
@@ -46,12 +36,16 @@ OrderFields fromDraft(const QJsonObject &draft)
 
 OrderScreen::OrderScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
-    , m_form(new OrderForm)
+    , m_form(makeOrderForm(m_state, {{},
+                                     [this](const QJsonObject &typed) { keepDraft(typed); },
+                                     {},
+                                     [this] { return save(); },
+                                     true}))
     , m_area(new QScrollArea)
     , m_heading(makeHeading({}, 1.5))
     , m_draftLine(new SignLine)
 {
-    m_area->setWidget(m_form);
+    m_area->setWidget(makeForm());
     m_area->setWidgetResizable(true);
     m_area->setFrameShape(QFrame::NoFrame);
     m_area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -71,28 +65,41 @@ OrderScreen::OrderScreen(DesktopContext &workplace, QWidget *parent)
     m_layout->addLayout(left, 5);
     m_layout->addWidget(makeAside(), 2);
 
-    m_typing.setSingleShot(true);
-    m_typing.setInterval(formRestMs);
-    connect(&m_typing, &QTimer::timeout, this, &OrderScreen::check);
-    connect(m_form, &OrderForm::edited, this, [this] {
-        m_edited = true;
-        m_typing.start();
-    });
-    connect(m_form, &OrderForm::left, this, [this] {
-        m_typing.start();
-        keepDraft();
-    });
+    // Later: a field is also left while the window goes, when nothing may be built any more.
+    connect(m_form, &Form::rested, this, &OrderScreen::check, Qt::QueuedConnection);
+    connect(m_form, &Form::edited, this, &OrderScreen::showTerminals);
     auto *key = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_S), this);
     key->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(key, &QShortcut::activated, this, &OrderScreen::save);
+    connect(key, &QShortcut::activated, m_form, &Form::confirm);
     readLists();
     open({});
 }
 
 OrderScreen::~OrderScreen()
 {
-    // The form goes after this screen's own members, and the field that has the focus is left then.
-    m_form->disconnect(this);
+    m_form->keepPending();
+    delete m_form; // first: the field that has the keyboard is left as it goes
+}
+
+QWidget *OrderScreen::makeForm()
+{
+    auto *page = new QWidget;
+    auto *column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_form);
+    m_addTerminal = makeButton(tr("Add a terminal"), QStringLiteral("order.add_terminal"), [this] {
+        addTerminal(*m_form, m_state);
+        showTerminals();
+    });
+    column->addWidget(m_addTerminal, 0, Qt::AlignLeft);
+    column->addStretch(1);
+    return page;
+}
+
+void OrderScreen::showTerminals()
+{
+    m_addTerminal->setVisible(m_form->field("kind")->typed() != u"analog" &&
+                              m_state.terminals < mostTerminals);
 }
 
 QWidget *OrderScreen::makeAside()
@@ -103,9 +110,9 @@ QWidget *OrderScreen::makeAside()
     m_verdict->setObjectName(QStringLiteral("order.verdict"));
     m_explain = makeMuted({});
     m_save = makeButton(tr("Take the order in   Ctrl+S"), QStringLiteral("order.save"),
-                        [this] { save(); });
+                        [this] { m_form->confirm(); });
     m_openExisting = makeButton(tr("Change that order"), QStringLiteral("order.existing"), [this] {
-        const QString number = m_form->fields().value("order_number");
+        const QString number = orderFieldsOf(*m_form).value("order_number");
         discardDraft();
         open(number);
         refresh();
@@ -141,38 +148,43 @@ void OrderScreen::refresh()
 
 void OrderScreen::readLists()
 {
-    QList<OrderChoice> officeChoices, installerChoices{{QString(), QString()}};
-    QMap<QString, QString> variants;
+    std::vector<KeyedOption> officeChoices, installerChoices{{}};
+    m_state.variantOfOffice.clear();
     if (const auto known = offices(records())) {
         for (const ServingOffice &office : *known) {
-            officeChoices.append(
-                {office.key, office.name.isEmpty()
-                                 ? office.key
-                                 : QStringLiteral("%1 — %2").arg(office.key, office.name)});
-            variants.insert(office.key, office.protocolVariant);
+            officeChoices.push_back({{},
+                                     office.key,
+                                     office.name.isEmpty()
+                                         ? office.key
+                                         : QStringLiteral("%1 — %2").arg(office.key, office.name)});
+            m_state.variantOfOffice.insert(office.key, office.protocolVariant);
         }
     }
     if (const auto known = people(records())) {
         for (const Person &person : *known)
-            installerChoices.append(
-                {person.key, QStringLiteral("%1 — %2").arg(person.key, person.name)});
+            installerChoices.push_back(
+                {{}, person.key, QStringLiteral("%1 — %2").arg(person.key, person.name)});
     }
-    m_form->setChoices(officeChoices, installerChoices, variants);
+    m_form->field("office")->setOptions(officeChoices);
+    m_form->field("installer")->setOptions(installerChoices);
+    if (officeChoices.empty())
+        m_form->field("office")->setHint(tr("none yet: import offices first"));
+    m_form->showAsked();
+    adaptOrderForm(*m_form, m_state);
 }
 
 void OrderScreen::open(const QString &number)
 {
-    keepDraft();
+    m_form->keepPending();
     m_number = number;
-    m_edited = false;
     const auto kept = drafts(records(), m_number);
     const QJsonObject draft = kept ? kept->value(draftPart) : QJsonObject();
     if (draft.isEmpty()) {
         loadStored();
     } else {
-        m_form->setFields(fromDraft(draft), true);
-        m_edited = true;
+        showOrderFields(*m_form, m_state, fromDraft(draft), true);
     }
+    showTerminals();
     m_draftLine->show(Status::Note,
                       draft.isEmpty() ? QString() : tr("What was typed here before was kept."));
     m_draftLine->setVisible(!draft.isEmpty());
@@ -187,26 +199,19 @@ void OrderScreen::open(const QString &number)
 void OrderScreen::loadStored()
 {
     if (m_number.isEmpty())
-        return m_form->setFields({}, false);
+        return showOrderFields(*m_form, m_state, {}, false);
     const auto view = showOrder(records(), m_number);
     if (!view) {
         emit said(view.error().text());
         m_number.clear();
-        return m_form->setFields({}, false);
+        return showOrderFields(*m_form, m_state, {}, false);
     }
-    m_form->setFields(view->order.fields(), true);
+    showOrderFields(*m_form, m_state, view->order.fields(), true);
 }
 
 void OrderScreen::takeFocus()
 {
-    m_form->goTo(m_number.isEmpty() ? QStringLiteral("order_number")
-                                    : QStringLiteral("order_type"));
-}
-
-void OrderScreen::hideEvent(QHideEvent *event)
-{
-    Screen::hideEvent(event);
-    keepDraft();
+    m_form->goTo(m_number.isEmpty() ? "order_number" : "order_type");
 }
 
 void OrderScreen::resizeEvent(QResizeEvent *event)
@@ -219,18 +224,15 @@ void OrderScreen::resizeEvent(QResizeEvent *event)
     m_todoPage->setVisible(beside);
 }
 
-void OrderScreen::keepDraft()
+void OrderScreen::keepDraft(const QJsonObject &typed)
 {
-    if (!m_edited)
-        return;
-    if (const auto kept = saveDraft(records(), m_number, draftPart, toDraft(m_form->fields()));
-        !kept)
+    if (const auto kept = saveDraft(records(), m_number, draftPart, typed); !kept)
         emit said(tr("The draft could not be kept: %1").arg(kept.error().text()));
 }
 
 void OrderScreen::discardDraft()
 {
-    m_edited = false;
+    m_form->clear();
     if (const auto dropped = dropDraft(records(), m_number, draftPart); !dropped)
         emit said(dropped.error().text());
     open(m_number);
@@ -239,8 +241,7 @@ void OrderScreen::discardDraft()
 
 void OrderScreen::check()
 {
-    m_typing.stop();
-    const auto verdict = checkOrder(records(), m_form->fields());
+    const auto verdict = checkOrder(records(), orderFieldsOf(*m_form));
     if (!verdict) {
         m_verdict->show(Status::Failed, verdict.error().text());
         m_save->setEnabled(false);
@@ -294,28 +295,30 @@ void OrderScreen::showTodo(const Findings &findings, bool malformed)
             break;
         const bool missing = malformed && finding.severity == Severity::Error;
         auto *go = new LinkButton(missing ? Status::Open : signOf(finding.severity),
-                                  m_form->nameOf(finding.field), finding.reason);
+                                  nameOfColumn(*m_form, finding.field), finding.reason);
         go->setObjectName("order.todo." + finding.field);
-        connect(go, &LinkButton::clicked, this,
-                [this, column = finding.field] { m_form->goTo(column); });
+        connect(go, &LinkButton::clicked, this, [this, column = finding.field] {
+            goToColumn(*m_form, m_state, column);
+            showTerminals();
+        });
         m_todo->addWidget(go);
     }
     if (listed.size() > todoShown)
         m_todo->addWidget(makeMuted(tr("and %1 more").arg(qlonglong(listed.size() - todoShown))));
 }
 
-void OrderScreen::save()
+bool OrderScreen::save()
 {
     m_form->touchAll();
     check();
     if (!m_save->isEnabled())
-        return;
-    const OrderFields fields = m_form->fields();
+        return false;
+    const OrderFields fields = orderFieldsOf(*m_form);
     const QString number = fields.value("order_number");
     const auto verdict = putOrder(records(), fields, !m_number.isEmpty());
     if (!verdict) {
         m_verdict->show(Status::Failed, verdict.error().text());
-        return;
+        return false;
     }
     const bool wasNew = m_number.isEmpty();
     emit said(verdict->held ? tr("Order %1 is taken in and held.").arg(number)
@@ -325,6 +328,7 @@ void OrderScreen::save()
     discardDraft();
     if (!wasNew)
         emit openOrder(number);
+    return true;
 }
 
 } // namespace loopwright

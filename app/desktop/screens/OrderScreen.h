@@ -1,11 +1,10 @@
 #pragma once
 // Adds an order, or changes one, with the checks and the sentences of an import, made as one types.
-// What is typed is kept as a draft as each field is left; nobody asks whether to save.
+// What is typed is kept as a draft; nobody asks whether to save.
 
 #include "app/actions/Orders.h"
 #include "app/desktop/Screen.h"
-
-#include <QTimer>
+#include "app/desktop/order/OrderSpecs.h"
 
 class QBoxLayout;
 class QLabel;
@@ -15,7 +14,6 @@ class QVBoxLayout;
 
 namespace loopwright {
 
-class OrderForm;
 class SignLine;
 
 class OrderScreen : public Screen
@@ -34,24 +32,25 @@ public:
     void takeFocus() override;
 
 protected:
-    void hideEvent(QHideEvent *event) override;
     void resizeEvent(QResizeEvent *event) override;
 
 private:
+    QWidget *makeForm();
     QWidget *makeAside();
     void readLists();
     void check();
     void showVerdict(const OrderVerdict &verdict);
     void showTodo(const Findings &elsewhere, bool malformed);
-    void save();
-    void keepDraft();
+    bool save();
+    void keepDraft(const QJsonObject &typed);
+    void showTerminals();
     void discardDraft();
     void loadStored();
 
     QString m_number; ///< of the order that is changed; empty: a new one
-    bool m_edited = false;
-    QTimer m_typing;
-    OrderForm *m_form;
+    OrderFormState m_state;
+    Form *m_form;
+    QPushButton *m_addTerminal = nullptr;
     QScrollArea *m_area;
     QLabel *m_heading;
     SignLine *m_draftLine;

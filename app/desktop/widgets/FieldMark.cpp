@@ -63,6 +63,11 @@ void FieldMark::setLabel(const QString &label)
         m_field->setAccessibleName(withoutKey(label));
 }
 
+void FieldMark::setBelow(QWidget *widget)
+{
+    static_cast<QBoxLayout *>(layout())->insertWidget(2, widget);
+}
+
 void FieldMark::setHint(const QString &hint)
 {
     m_hint = hint;

@@ -22,6 +22,8 @@ public:
 
     QWidget *field() const { return m_field; }
     void setLabel(const QString &label);
+    /// Takes a widget over that stands between the field and the line below it.
+    void setBelow(QWidget *widget);
     /// "ohm; at most 1300" …; shown while nothing is found.
     void setHint(const QString &hint);
     /// Shows the worst of these; the others are in the tool tip. Empty: nothing is wrong.

@@ -4,6 +4,7 @@
 #include "app/actions/Board.h"
 #include "app/actions/Evidence.h"
 #include "app/actions/History.h"
+#include "app/actions/LimitChanges.h"
 #include "app/actions/Register.h"
 #include "db/OfficeStore.h"
 #include "tests/support/Office.h"
@@ -23,7 +24,7 @@ private slots:
         QList<QByteArray> boards;
         for (int i = 0; i < 2; ++i) {
             auto records = Records::open(":memory:");
-            QVERIFY(records);
+            QVERIFY(records && bringShippedLimits(**records));
             const auto filled = fillWithInvented(**records, 300, 7);
             QVERIFY2(filled, filled ? "" : qPrintable(filled.error().text()));
             const auto rows = boardRows(**records, {});
@@ -43,6 +44,7 @@ private slots:
     void stoppedFillingChangesNothing()
     {
         auto records = Records::open(":memory:");
+        QVERIFY(records && bringShippedLimits(**records));
         const auto filled =
             fillWithInvented(**records, 2000, 7, [](qint64 done, qint64) { return done < 1000; });
         QVERIFY(!filled);

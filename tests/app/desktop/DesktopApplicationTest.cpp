@@ -1,5 +1,6 @@
 #include "app/desktop/DesktopApplication.h"
 
+#include "app/desktop/DeskStyle.h"
 #include "app/desktop/OpenErrorPage.h"
 #include "app/desktop/widgets/SignLine.h"
 #include "tests/support/DeskRecords.h"

@@ -1,5 +1,7 @@
 #include "app/desktop/Theme.h"
 
+#include "app/desktop/DeskStyle.h"
+
 #include <QFontInfo>
 #include <QLabel>
 #include <QStyle>

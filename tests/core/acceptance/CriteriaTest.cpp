@@ -29,32 +29,41 @@ class CriteriaTest : public QObject
     }
 
 private slots:
-    void aSetFromBeforeALimitDoesNotKnowItsCriterion()
-    {
-        Criterion later = criteria().front();
-        later.cameWith = "slips_max";
-        const LimitSet before = jobs::limits();
-        QVERIFY(!knows(before, later));
-        QVERIFY(knows(before, criteria().front()));
-        QJsonObject object = before.toJson();
-        QJsonArray limits = object["limits"].toArray();
-        limits << QJsonObject{{"key", "slips_max"},
-                              {"value", 0},
-                              {"unit", ""},
-                              {"name", "Slips, at most"},
-                              {"source", "common practice"}};
-        object["limits"] = limits;
-        const auto after = LimitSet::fromJson(object, "after");
-        QVERIFY(after);
-        QVERIFY(knows(*after, later));
-    }
     // A key that only the newest set has must not shut out the others: old decisions need them.
     void everyShippedSetIsRead() { QVERIFY(!shipped().empty()); }
-    void theNewestShippedSetKnowsEveryCriterion()
+    void everyCriterionSaysItAllAndOnce()
     {
-        const LimitSet newest = shipped().back();
-        for (const Criterion &criterion : criteria())
-            QVERIFY2(knows(newest, criterion), criterion.key);
+        QStringList keys;
+        for (const Criterion &criterion : criteria()) {
+            QVERIFY(!keys.contains(QString(criterion.key)));
+            keys << criterion.key;
+            QCOMPARE(findCriterion(criterion.key), &criterion);
+            const PlainWords &words = criterion.words;
+            for (const char *sentence : {words.met, words.marginal, words.failed, words.notShown})
+                QVERIFY2(QString(sentence).endsWith('.') && QString(sentence).size() <= 110,
+                         sentence);
+            QVERIFY(QString(words.met) != words.failed && QString(words.failed) != words.notShown);
+            QVERIFY(*criterion.check && *criterion.name);
+        }
+        QCOMPARE(findCriterion("no such"), nullptr);
+    }
+    void aNeedSpeaksOfACriterionAndOfFieldsThatItsFactHas()
+    {
+        for (const OrderFields &fields : {jobs::briFields(), jobs::analogFields()}) {
+            const auto needs = needsOf(jobs::order(fields), OrderScope::Full, jobs::limits());
+            QVERIFY(needs.size() > 15);
+            QStringList keys;
+            for (const Need &need : needs) {
+                QVERIFY2(!keys.contains(need.key), qPrintable(need.key));
+                keys << need.key;
+                QVERIFY(need.isOffer() || findCriterion(need.criterion));
+                QVERIFY(!need.label.isEmpty());
+            }
+            for (const Need &need : needs)
+                for (const QString &before : need.after)
+                    QVERIFY2(keys.contains(before) && keys.indexOf(before) < keys.indexOf(need.key),
+                             qPrintable(need.key + " after " + before));
+        }
     }
 };
 

@@ -21,11 +21,7 @@ class FactTest : public QObject
 private slots:
     void everyKindGoesRoundUnchanged()
     {
-        QList<QJsonObject> facts = briFacts() + analogFacts();
-        facts << fact(70, "visit", 0,
-                      {{"arrived", "2026-03-04T08:00:00-06:00"}, {"result", "worked"}})
-              << fact(71, "changed", 1, {{"what", "nt"}, {"text", "replaced"}})
-              << fact(72, "note", 2, {{"text", "dog in the yard"}});
+        const QList<QJsonObject> facts = briFacts() + analogFacts() + seldomFacts();
         for (const QJsonObject &object : facts) {
             const auto record = read(jobs::record(jobs::order(briFields()), {object}));
             QVERIFY2(record, record ? "" : qPrintable(record.error().text()));
@@ -35,7 +31,7 @@ private slots:
             QCOMPARE(again->digest(), fact.digest());
             // Nothing that was written is lost: every key of the file stands in the stored form.
             for (const QString &key : object.keys())
-                QVERIFY2(fact.toJson().contains(key), qPrintable(fact.kind() + "." + key));
+                QVERIFY2(fact.toJson().contains(key), qPrintable(toText(fact.kind()) + "." + key));
         }
     }
     void namesThePlace_data()
@@ -83,6 +79,29 @@ private slots:
         QVERIFY(!record);
         QVERIFY2(record.error().text().startsWith(text), qPrintable(record.error().text()));
         QCOMPARE(record.error().code, ErrorCode::BadInput);
+    }
+    void namesThePair()
+    {
+        QJsonObject own = safety(1, 1);
+        own["pair"] = "17-206";
+        QJsonObject record = jobs::record(jobs::order(briFields()), {own, safety(2, 2)});
+        QCOMPARE(read(record)->facts.back().pair, "");
+        QVERIFY(!read(record)->facts.back().toJson().contains("pair"));
+        record["pair"] = "17-204";
+        const auto both = read(record);
+        QCOMPARE(both->facts.front().pair, "17-206");
+        QCOMPARE(both->facts.back().pair, "17-204");
+        QCOMPARE(both->facts.back().toJson()["pair"].toString(), "17-204");
+    }
+    void instrumentOfEarlierReadingsIsNamedByTheFact()
+    {
+        QJsonObject made =
+            fact(1, "made_with", 1, {{"facts", QJsonArray{uuid(2)}}, {"instrument", "TS-9"}});
+        const ServiceOrder order = jobs::order(briFields());
+        QCOMPARE(read(jobs::record(order, {made}))->facts.front().instrument, "TS-9");
+        made.remove("instrument");
+        QCOMPARE(read(jobs::record(order, {made})).error().text(),
+                 "job.json.facts[0].instrument: is required and missing");
     }
     void knowsWhatTheOrderHas()
     {

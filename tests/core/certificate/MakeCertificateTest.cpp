@@ -119,13 +119,13 @@ private slots:
         QVERIFY(!content.runs.back().struckOut);
         const auto run = std::find_if(content.criteria.begin(), content.criteria.end(),
                                       [](const auto &c) { return c.key == u"run"; });
-        QVERIFY2(run->reason.endsWith("A run of 2026-03-04 08:14 was struck out: " + why + '.'),
-                 qPrintable(run->reason));
+        QVERIFY2(run->reason.english().endsWith("A run of 2026-03-04 08:14 was struck out: " + why + '.'),
+                 qPrintable(run->reason.english()));
         QVERIFY(!holdsSentinel(content.record()));
         const auto again = CertificateContent::fromJson(content.toJson(), "record");
         QVERIFY2(again, again ? "" : qPrintable(again.error().text()));
         QCOMPARE(*again, content);
-        QVERIFY(!certificates::bri().record().contains("struck"));
+        QVERIFY(!certificates::bri().record().contains("struck out"));
     }
 
     void exceptionsSayWhoAndWhy()
@@ -138,7 +138,8 @@ private slots:
         QVERIFY(!makeCertificate(from, {}));
 
         DecisionInput input = jobs::input(jobs::briFields(), facts);
-        input.facts.push_back(certificates::exception(30, {"loop"}, "No other pair is free."));
+        input.facts.push_back(
+            certificates::exception(30, input, {"loop"}, "No other pair is free."));
         from.decision = decide(input, jobs::limits());
         const CertificateContent content = certificates::content(from);
         QCOMPARE(content.outcome, OrderOutcome::AcceptedWithException);
@@ -175,8 +176,8 @@ private slots:
             41, "loop", 11,
             {{"dc_resistance_ohm", 1500}, {"loss_db", 45}, {"frequency_hz", 40000}});
         DecisionInput input = jobs::input(fields, facts);
-        input.facts.push_back(
-            certificates::exception(42, {"loop"}, "loop back at 1 (217) 555 0199, or 555-0199"));
+        input.facts.push_back(certificates::exception(
+            42, input, {"loop"}, "loop back at 1 (217) 555 0199, or 555-0199"));
         CertificateSources from = sources(fields, facts);
         from.decision = decide(input, jobs::limits());
         from.decision.notes << "by way of " + sentinel;

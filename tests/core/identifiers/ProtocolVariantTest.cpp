@@ -65,7 +65,7 @@ private slots:
             QVERIFY(!variant.name.isEmpty() && !variant.region.isEmpty());
             QVERIFY(!variant.teiWords.isEmpty() && !variant.settings.empty());
             QVERIFY(!variant.bearers.empty());
-            QCOMPARE(variant.spidRule != nullptr, variant.hasSpid());
+            QCOMPARE(variant.spidRule != SpidRule::None, variant.hasSpid());
             QCOMPARE(!variant.spidShapes.isEmpty(), variant.hasSpid());
             QCOMPARE(variant.maxSpids > 0, variant.hasSpid());
             QCOMPARE(variant.maxDigits > 0, variant.hasSpid());

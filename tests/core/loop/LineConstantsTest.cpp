@@ -165,17 +165,6 @@ private slots:
         QVERIFY(lineConstants(Wire::millimetres(0.40), 120).r > 300);
     }
 
-    void knowsItsWires()
-    {
-        for (const int gauge : knownGauges())
-            QVERIFY(isKnown(Wire::awg(gauge)));
-        for (const double diameter : knownDiameters())
-            QVERIFY(isKnown(Wire::millimetres(diameter)));
-        QVERIFY(!isKnown(Wire::awg(28)));
-        QVERIFY(!isKnown(Wire::millimetres(0.6)));
-        QVERIFY(!isKnown(Wire{}));
-    }
-
     // With and without leakage the two ways to the roots must meet.
     void theClosedFormAgreesWithTheGeneralOne()
     {

@@ -3,7 +3,7 @@
 
 #include "app/actions/Acceptance.h"
 #include "app/desktop/Theme.h"
-#include "app/desktop/job/EntryForm.h"
+#include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "app/desktop/widgets/PageElements.h"
 
@@ -54,7 +54,7 @@ public:
         auto *layout = new QVBoxLayout(m_exception);
         layout->setContentsMargins(0, 0, 0, 0);
         layout->addWidget(makeHeading(tr("Exception by a supervisor"), 1.1));
-        m_form = new EntryForm(
+        m_form = makeFactForm(
             desk, key() + ".exception", tr("Accept with this exception"),
             {{"criteria", tr("Which criteria"), tr("their numbers from the list, such as 2 5"),
               Answer::Text},
@@ -119,7 +119,7 @@ private:
             text += tr(" — %1").arg(criterion.measuredText);
         if (!criterion.limitText.isEmpty() && criterion.outcome != CriterionOutcome::NotNeeded)
             text += tr(" (limit: %1)").arg(criterion.limitText);
-        text += u'\n' + criterion.reason;
+        text += u'\n' + criterion.reason.english();
         if (criterion.excepted)
             text +=
                 u'\n' +
@@ -191,7 +191,7 @@ private:
     QVBoxLayout *m_list;
     QPushButton *m_decide;
     QWidget *m_exception;
-    EntryForm *m_form = nullptr;
+    Form *m_form = nullptr;
 };
 
 } // namespace

@@ -1,7 +1,7 @@
 // Every quantity of an analog line, each with its unit and what is good and marginal, in the order
 // of the table of quantities.
 
-#include "app/desktop/job/EntryForm.h"
+#include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/LoopState.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "core/loop/AnalogQuantity.h"
@@ -43,23 +43,23 @@ class AnalogPanel : public StationPanel
 public:
     AnalogPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
-        , m_form(new EntryForm(
-              desk, key(), tr("Record what was measured"), asks(desk.limits()),
-              [this](const QJsonObject &values) { return facts(values); }, FormShape::Block, 17))
+        , m_form(makeFactForm(desk, key(), tr("Record what was measured"), asks(desk.limits()),
+                              {[this](const QJsonObject &values) { return facts(values); },
+                               [this](int fact, const QString &) {
+                                   const QStringList given = quantitiesOf(m_form->values());
+                                   return fact < given.size() ? given[fact] : QString();
+                               }},
+                              FormShape::Block, 17))
         , m_predicted(new SignLine)
     {
         body()->addWidget(m_predicted);
         body()->addWidget(m_form);
-        m_form->setFieldOf([this](int fact, const QString &) {
-            const QStringList given = quantitiesOf(m_form->values());
-            return fact < given.size() ? given[fact] : QString();
-        });
-        connect(m_form, &EntryForm::recorded, this, &StationPanel::recorded);
+        connect(m_form, &Form::confirmed, this, &StationPanel::recorded);
     }
 
     QWidget *entry(const QString &criterion) const override
     {
-        const EntryField *field = m_form->field(criterion);
+        const Field *field = m_form->field(criterion);
         return field ? field->field() : m_form->firstEmpty();
     }
 
@@ -103,7 +103,7 @@ private:
         return list;
     }
 
-    EntryForm *m_form;
+    Form *m_form;
     SignLine *m_predicted;
 };
 

@@ -3,7 +3,7 @@
 
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/CallSlots.h"
-#include "app/desktop/job/EntryForm.h"
+#include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/FactText.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "app/desktop/widgets/FieldGrid.h"
@@ -102,16 +102,15 @@ private:
 
     void addForm(const CallSlot &slot)
     {
-        auto *form = new EntryForm(
-            desk(), key() + '.' + slot.part, tr("Record"), asksOf(slot),
-            [slot](const QJsonObject &values) { return factsOf(slot, values); }, FormShape::Block,
-            13);
+        auto *form =
+            makeFactForm(desk(), key() + '.' + slot.part, tr("Record"), asksOf(slot),
+                         {[slot](const QJsonObject &values) { return factsOf(slot, values); }});
         const std::size_t index = m_forms.size();
         m_forms.push_back(form);
         m_grid->add(form);
         form->button()->parentWidget()->hide(); // one key answers; the button is for a failed call
-        connect(form, &EntryForm::edited, this, [this, index] { sayCause(index); });
-        connect(form, &EntryForm::recorded, this, [this, index] { goOn(index); });
+        connect(form, &Form::edited, this, [this, index] { sayCause(index); });
+        connect(form, &Form::confirmed, this, [this, index] { goOn(index); });
         sayCause(index);
     }
 
@@ -131,11 +130,11 @@ private:
                         Answer::Text,
                         {},
                         2});
-        m_readback = new EntryForm(
+        m_readback = makeFactForm(
             desk(), key() + ".readback", tr("Record what was announced"), asks,
-            [this](const QJsonObject &values) { return readbackFacts(values); }, FormShape::Line);
+            {[this](const QJsonObject &values) { return readbackFacts(values); }}, FormShape::Line);
         body()->addWidget(m_readback);
-        connect(m_readback, &EntryForm::recorded, this, &StationPanel::recorded);
+        connect(m_readback, &Form::confirmed, this, &StationPanel::recorded);
     }
 
     FactObjects readbackFacts(const QJsonObject &values) const
@@ -198,7 +197,7 @@ private:
 
     void sayCause(std::size_t index)
     {
-        EntryForm *form = m_forms[index];
+        Form *form = m_forms[index];
         const bool failed = form->typed().value("outcome").toString() == u"failed";
         form->button()->parentWidget()->setVisible(failed);
         const auto number = form->values().value("cause").toInt();
@@ -216,9 +215,9 @@ private:
 
     std::vector<CallSlot> m_slots;
     NumberKey m_keyOf;
-    std::vector<EntryForm *> m_forms;
+    std::vector<Form *> m_forms;
     FieldGrid *m_grid = nullptr;
-    EntryForm *m_readback = nullptr;
+    Form *m_readback = nullptr;
 };
 
 } // namespace

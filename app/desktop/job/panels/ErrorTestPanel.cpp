@@ -4,7 +4,7 @@
 
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/DetectorEntry.h"
-#include "app/desktop/job/EntryForm.h"
+#include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/RunEntry.h"
 #include "app/desktop/job/TestSetup.h"
 #include "app/desktop/job/panels/Panels.h"
@@ -22,11 +22,11 @@ class ErrorTestPanel : public StationPanel
 public:
     ErrorTestPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
-        , m_setup(new EntryForm(desk, key() + ".setup", tr("Go on to the detector check"),
-                                setupAsks(desk.order(), desk.limits()),
-                                [this](const QJsonObject &values) {
-                                    return setupCalls(this->desk().order(), values);
-                                }))
+        , m_setup(makeFactForm(desk, key() + ".setup", tr("Go on to the detector check"),
+                               setupAsks(desk.order(), desk.limits()),
+                               {[this](const QJsonObject &values) {
+                                   return setupCalls(this->desk().order(), values);
+                               }}))
         , m_detector(new DetectorEntry(desk, key()))
         , m_run(new RunEntry(desk, key()))
     {
@@ -39,7 +39,7 @@ public:
         addStep(tr("2  Detector check: quiet, inject, seen, cleared"), m_detector);
         addStep(tr("3  Run"), m_run);
         m_setup->setConfirm([this] { return setUp(); });
-        connect(m_setup, &EntryForm::edited, this, [this] { takeSetup(); });
+        connect(m_setup, &Form::edited, this, [this] { takeSetup(); });
         connect(m_detector, &DetectorEntry::recorded, this, [this] { m_run->takeFocus(); });
         connect(m_run, &RunEntry::recorded, this, [this] {
             forgetCall();
@@ -120,9 +120,9 @@ private:
             return false;
         const QJsonObject head = runHead(desk().order(), answers);
         if (head.contains("from_dn") && head.value("from_dn") == head.value("to_dn")) {
-            m_setup->tell(Error{ErrorCode::BadInput,
-                                tr("A self-call needs two numbers: call another than it is from."),
-                                "facts[0].to_dn"});
+            tell(*m_setup, Error{ErrorCode::BadInput,
+                                 tr("A self-call needs two numbers: call another than it is from."),
+                                 "facts[0].to_dn"});
             return false;
         }
         const FactObjects calls = setupCalls(desk().order(), answers);
@@ -130,7 +130,7 @@ private:
         takeSetup();
         if (!calls.empty())
             if (const auto report = desk().record(key() + ".call", calls); !report) {
-                m_setup->tell(report.error());
+                tell(*m_setup, report.error());
                 return false;
             }
         if (answers.value("call").toString() == u"failed")
@@ -139,7 +139,7 @@ private:
         return true;
     }
 
-    EntryForm *m_setup;
+    Form *m_setup;
     DetectorEntry *m_detector;
     RunEntry *m_run;
     QLabel *m_testLines;

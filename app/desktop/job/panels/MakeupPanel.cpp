@@ -3,6 +3,7 @@
 
 #include "app/desktop/Files.h"
 #include "app/desktop/Theme.h"
+#include "app/desktop/form/Form.h"
 #include "app/desktop/job/LoopPicture.h"
 #include "app/desktop/job/LoopState.h"
 #include "app/desktop/job/MakeupTable.h"
@@ -59,10 +60,16 @@ public:
         auto *shortcut = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_Return), this);
         shortcut->setContext(Qt::WidgetWithChildrenShortcut);
         connect(shortcut, &QShortcut::activated, this, [this] { confirm(); });
-        connect(m_table, &MakeupTable::edited, this, [this] { showTyped(); });
+        m_keeping.setSingleShot(true);
+        m_keeping.setInterval(Form::keepAfterMs);
+        connect(&m_keeping, &QTimer::timeout, this, [this] { keep(); });
+        connect(m_table, &MakeupTable::edited, this, [this] {
+            m_keeping.start();
+            showTyped();
+        });
         connect(m_table, &MakeupTable::entered, this, [this] { m_button->setFocus(); });
         connect(m_table, &MakeupTable::left, this, [this] {
-            this->desk().keepDraft(key(), m_table->typed());
+            keep();
             if (!m_table->makeup().isEmpty())
                 markError(false);
         });
@@ -99,6 +106,12 @@ private:
             QWidget::resizeEvent(event);
         }
     };
+
+    void keep()
+    {
+        m_keeping.stop();
+        desk().keepDraft(key(), m_table->typed());
+    }
 
     FactObjects facts() const { return {{{"kind", "loop"}, {"makeup", m_table->makeup()}}}; }
 
@@ -197,6 +210,7 @@ private:
             return;
         const FactObjects made = facts();
         const QJsonObject before = m_table->typed();
+        m_keeping.stop();
         m_table->clear();
         if (const auto report = desk().record(key(), made); !report) {
             m_table->setTyped(before);
@@ -219,7 +233,7 @@ private:
             return;
         }
         m_table->setMakeup(makeup->toJson());
-        desk().keepDraft(key(), m_table->typed());
+        keep();
         showTyped();
     }
 
@@ -233,6 +247,7 @@ private:
     }
 
     MakeupTable *m_table;
+    QTimer m_keeping; ///< runs while something is typed that is not kept
     LoopPicture *m_picture;
     SignLine *m_verdict;
     SignLine *m_mend;

@@ -1,10 +1,10 @@
 // What was measured of the pair: resistance and loss, against the limits and against what the
 // make-up on record predicts.
 
-#include "app/desktop/job/EntryForm.h"
+#include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/LoopState.h"
 #include "app/desktop/job/panels/Panels.h"
-#include "core/loop/MeasuredLoop.h"
+#include "core/loop/LoopComparison.h"
 
 #include <QVBoxLayout>
 
@@ -42,13 +42,13 @@ class PairPanel : public StationPanel
 public:
     PairPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
-        , m_form(new EntryForm(desk, key(), tr("Record what was measured"), asks(desk),
-                               [this](const QJsonObject &values) { return facts(values); }))
+        , m_form(makeFactForm(desk, key(), tr("Record what was measured"), asks(desk),
+                              {[this](const QJsonObject &values) { return facts(values); }}))
         , m_against(new SignLine)
     {
         body()->addWidget(m_form);
         body()->addWidget(m_against);
-        connect(m_form, &EntryForm::recorded, this, &StationPanel::recorded);
+        connect(m_form, &Form::confirmed, this, &StationPanel::recorded);
     }
 
     QWidget *entry(const QString &) const override { return m_form->firstEmpty(); }
@@ -79,7 +79,7 @@ private:
         return {fact};
     }
 
-    EntryForm *m_form;
+    Form *m_form;
     SignLine *m_against;
 };
 

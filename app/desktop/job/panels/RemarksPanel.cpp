@@ -2,7 +2,7 @@
 // the line, a note. A change retires the evidence that it makes old; after a failed run it says
 // what was done.
 
-#include "app/desktop/job/EntryForm.h"
+#include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/panels/Panels.h"
 
 #include <QVBoxLayout>
@@ -58,18 +58,18 @@ public:
     QWidget *entry(const QString &) const override { return m_first->firstEmpty(); }
 
 private:
-    EntryForm *add(const char *kind, const QString &button, const std::vector<FieldSpec> &asks)
+    Form *add(const char *kind, const QString &button, const std::vector<FieldSpec> &asks)
     {
-        auto *form = new EntryForm(
-            desk(), key() + '.' + kind, button, asks,
-            [kind](const QJsonObject &values) { return ofKind(kind, values); }, FormShape::Line,
-            16);
+        auto *form =
+            makeFactForm(desk(), key() + '.' + kind, button, asks,
+                         {[kind](const QJsonObject &values) { return ofKind(kind, values); }},
+                         FormShape::Line, 16);
         body()->addWidget(form);
-        connect(form, &EntryForm::recorded, this, &StationPanel::recorded);
+        connect(form, &Form::confirmed, this, &StationPanel::recorded);
         return form;
     }
 
-    EntryForm *m_first = nullptr;
+    Form *m_first = nullptr;
 };
 
 } // namespace

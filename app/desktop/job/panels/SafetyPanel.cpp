@@ -2,7 +2,7 @@
 // judged while they are typed, so that a hazard stops the hand before anything is recorded.
 
 #include "app/desktop/Theme.h"
-#include "app/desktop/job/EntryForm.h"
+#include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/VisitState.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "app/desktop/widgets/FieldGrid.h"
@@ -76,7 +76,8 @@ class SafetyPanel : public StationPanel
 public:
     SafetyPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
-        , m_form(new EntryForm(desk, key(), tr("Record the card"), cardAsks(desk.limits()), facts))
+        , m_form(makeFactForm(desk, key(), tr("Record the card"), cardAsks(desk.limits()),
+                              {facts, {}, [this](const QJsonObject &) { return marks(); }}))
         , m_alarm(new QLabel)
     {
         body()->addWidget(cautionsBlock());
@@ -89,9 +90,8 @@ public:
         m_alarm->setForegroundRole(QPalette::WindowText);
         m_alarm->hide();
         whenThemed(m_alarm, [this] { dressAlarm(); });
-        connect(m_form, &EntryForm::edited, this, [this] { judgeTyped(); });
-        connect(m_form, &EntryForm::wasLeft, this, [this] { judgeTyped(); });
-        connect(m_form, &EntryForm::recorded, this, &StationPanel::recorded);
+        connect(m_form, &Form::edited, this, [this] { judgeTyped(); });
+        connect(m_form, &Form::confirmed, this, &StationPanel::recorded);
         judgeTyped();
     }
 
@@ -150,28 +150,35 @@ private:
         return fact;
     }
 
-    /// The alarm above the card, and the reason at the field that the hand is at.
+    /// The reason at the field that the hand is at.
+    Findings marks() const
+    {
+        Findings findings;
+        for (const VoltageFinding &hazard : judge(typedSoFar(), desk().limits()).hazards)
+            findings.push_back(
+                {Severity::Error,
+                 "hazard",
+                 tr("HAZARD. %1").arg(hazard.reason),
+                 {},
+                 QString("%1.%2").arg(hazard.alternating ? "ac_v" : "dc_v", toText(hazard.pair)),
+                 0});
+        return findings;
+    }
+
+    /// The alarm above the card.
     void judgeTyped()
     {
-        for (EntryField *field : m_marked)
-            field->clearFindings();
-        m_marked.clear();
         QStringList alarms;
-        for (const VoltageFinding &hazard : judge(typedSoFar(), desk().limits()).hazards) {
+        for (const VoltageFinding &hazard : judge(typedSoFar(), desk().limits()).hazards)
             alarms << tr("HAZARD. %1. %2").arg(hazard.reason, hazard.toDo);
-            m_marked << m_form->field(
-                QString("%1.%2").arg(hazard.alternating ? "ac_v" : "dc_v", toText(hazard.pair)));
-            m_marked.last()->mark(tr("HAZARD. %1").arg(hazard.reason));
-        }
         alarms.removeDuplicates();
         m_alarm->setText(alarms.join(u'\n'));
         m_alarm->setAccessibleName(m_alarm->text());
         m_alarm->setVisible(!alarms.isEmpty());
     }
 
-    EntryForm *m_form;
+    Form *m_form;
     QLabel *m_alarm;
-    QList<EntryField *> m_marked; ///< whose reading is a hazard
 };
 
 } // namespace

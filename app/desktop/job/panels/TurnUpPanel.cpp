@@ -2,7 +2,7 @@
 // each terminal. What a layer that is down means, and what to check first, stands there as soon as
 // it is typed.
 
-#include "app/desktop/job/EntryForm.h"
+#include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/FactText.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "core/identifiers/ProtocolVariant.h"
@@ -150,15 +150,15 @@ public:
 private:
     void addForm(const Step &step)
     {
-        auto *form = new EntryForm(
-            desk(), step.part(key()), tr("Record"), asksOf(step),
-            [step](const QJsonObject &values) { return factsOf(step, values); }, FormShape::Line,
-            18);
+        auto *form =
+            makeFactForm(desk(), step.part(key()), tr("Record"), asksOf(step),
+                         {[step](const QJsonObject &values) { return factsOf(step, values); }},
+                         FormShape::Line, 18);
         const std::size_t index = m_forms.size();
         m_forms.push_back(form);
         body()->addWidget(form);
-        connect(form, &EntryForm::edited, this, [this, index] { sayFirstCheck(index); });
-        connect(form, &EntryForm::recorded, this, [this, index] { goOn(index); });
+        connect(form, &Form::edited, this, [this, index] { sayFirstCheck(index); });
+        connect(form, &Form::confirmed, this, [this, index] { goOn(index); });
         sayFirstCheck(index);
     }
 
@@ -217,7 +217,7 @@ private:
     }
 
     std::vector<Step> m_steps;
-    std::vector<EntryForm *> m_forms;
+    std::vector<Form *> m_forms;
 };
 
 } // namespace

@@ -1,7 +1,7 @@
 // Arrival at the head of the page and leaving at its end: two entries of one visit.
 
 #include "app/desktop/Names.h"
-#include "app/desktop/job/EntryForm.h"
+#include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/FactText.h"
 #include "app/desktop/job/VisitState.h"
 #include "app/desktop/job/panels/Panels.h"
@@ -29,14 +29,14 @@ class ArrivalPanel : public StationPanel
 public:
     ArrivalPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
-        , m_form(new EntryForm(
+        , m_form(makeFactForm(
               desk, key(), tr("I have arrived"),
               {{"arrived", tr("Arrived at"), tr("HH:MM; left empty: now"), Answer::Clock}},
-              [this](const QJsonObject &values) { return facts(values); }, FormShape::Line))
+              {[this](const QJsonObject &values) { return facts(values); }}, FormShape::Line))
     {
         body()->addWidget(m_form);
         body()->addLayout(m_others);
-        connect(m_form, &EntryForm::recorded, this, &StationPanel::recorded);
+        connect(m_form, &Form::confirmed, this, &StationPanel::recorded);
     }
 
     QWidget *entry(const QString &) const override { return m_form->firstEmpty(); }
@@ -79,7 +79,7 @@ private:
         return {{{"kind", "visit"}, {"arrived", values.value("arrived").toString(now.text())}}};
     }
 
-    EntryForm *m_form;
+    Form *m_form;
     QVBoxLayout *m_others = new QVBoxLayout; ///< the other lines at the premises
 };
 
@@ -88,14 +88,14 @@ class LeavingPanel : public StationPanel
 public:
     LeavingPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
-        , m_form(new EntryForm(
+        , m_form(makeFactForm(
               desk, key(), tr("I am leaving"),
               {{"result", tr("How the visit went"), {}, Answer::Choice, results(), 0},
                {"left", tr("Left at"), tr("HH:MM; left empty: now"), Answer::Clock}},
-              [this](const QJsonObject &values) { return facts(values); }, FormShape::Line))
+              {[this](const QJsonObject &values) { return facts(values); }}, FormShape::Line))
     {
         body()->addWidget(m_form);
-        connect(m_form, &EntryForm::recorded, this, &StationPanel::recorded);
+        connect(m_form, &Form::confirmed, this, &StationPanel::recorded);
     }
 
     QWidget *entry(const QString &) const override { return m_form->firstEmpty(); }
@@ -116,7 +116,7 @@ private:
                                  .arg(visit.arrived.localClock());
         QStringList others;
         for (const BoardRow &row : desk().view().alsoHere)
-            if (row.stage != u"certificate" && row.stage != u"done")
+            if (row.stage < stageAt(Station::Certificate))
                 others << tr("%1 at %2").arg(row.order, stageName(row.stage));
         return others.isEmpty()
                    ? text
@@ -143,7 +143,7 @@ private:
         return {fact};
     }
 
-    EntryForm *m_form;
+    Form *m_form;
 };
 
 } // namespace

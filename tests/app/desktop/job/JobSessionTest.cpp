@@ -3,7 +3,7 @@
 
 #include "app/desktop/job/JobSession.h"
 
-#include "app/desktop/job/EntryForm.h"
+#include "app/desktop/form/Form.h"
 #include "app/desktop/job/RunClock.h"
 #include "app/desktop/widgets/KeyedChoice.h"
 #include "tests/support/JobBench.h"
@@ -106,7 +106,7 @@ private slots:
             JobBench::enter(value);
         QVERIFY(showOrder(bench.records(), "A-1001")->facts.empty());
         QCOMPARE(JobBench::focus(), QString("error_test.counts.errored_seconds"));
-        auto *form = bench.find<EntryForm>("error_test.counts");
+        auto *form = bench.find<Form>("error_test.counts");
         QCOMPARE(form->field("errored_seconds")->findings().front().reason,
                  "The totals contradict each other: 2 bit errors cannot make 9 errored seconds "
                  "without a loss of synchronisation; read the test set again.");
@@ -130,7 +130,7 @@ private slots:
         JobBench::keys("o");
         QVERIFY(showOrder(bench.records(), "A-1001")->facts.empty());
         QCOMPARE(JobBench::focus(), QString("error_test.setup.to_dn"));
-        QVERIFY(!bench.find<EntryForm>("error_test.setup")->field("to_dn")->findings().empty());
+        QVERIFY(!bench.find<Form>("error_test.setup")->field("to_dn")->findings().empty());
         JobBench::keys("2");
         bench.go("error_test.setup.call");
         JobBench::keys("o");

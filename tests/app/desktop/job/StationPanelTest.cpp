@@ -4,7 +4,7 @@
 
 #include "app/desktop/job/StationPanel.h"
 
-#include "app/desktop/Theme.h"
+#include "app/desktop/DeskStyle.h"
 #include "app/desktop/screens/JobScreen.h"
 #include "tests/support/JobBench.h"
 

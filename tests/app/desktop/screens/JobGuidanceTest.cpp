@@ -1,7 +1,7 @@
 // What the job page says and draws while something is half entered, and where it leads next.
 
-#include "app/desktop/Theme.h"
-#include "app/desktop/job/EntryField.h"
+#include "app/desktop/DeskStyle.h"
+#include "app/desktop/form/Field.h"
 #include "app/desktop/job/LoopPicture.h"
 #include "app/desktop/job/RunClock.h"
 #include "app/desktop/widgets/KeyedChoice.h"
@@ -23,9 +23,9 @@ class JobGuidanceTest : public QObject
     Q_OBJECT
 
     static void enter(const QString &text = {}) { JobBench::enter(text); }
-    static EntryField *fieldOf(JobBench &bench, const QString &name)
+    static Field *fieldOf(JobBench &bench, const QString &name)
     {
-        return qobject_cast<EntryField *>(bench.find<QWidget>(name)->parentWidget());
+        return qobject_cast<Field *>(bench.find<QWidget>(name)->parentWidget());
     }
 
     /// The parts that ask for most of the width, for the message.

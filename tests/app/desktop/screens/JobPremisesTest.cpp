@@ -1,6 +1,7 @@
 // Two lines at one premises in the real window: one arrival, one leaving, one set of certificates.
 
 #include "app/actions/Certificates.h"
+#include "app/actions/VerifyCertificate.h"
 #include "app/desktop/job/StationPanel.h"
 #include "app/desktop/screens/JobScreen.h"
 #include "tests/support/JobBench.h"

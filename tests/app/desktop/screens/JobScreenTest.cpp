@@ -5,6 +5,7 @@
 
 #include "app/actions/Certificates.h"
 #include "app/actions/Orders.h"
+#include "app/actions/VerifyCertificate.h"
 #include "app/desktop/job/StationPanel.h"
 #include "tests/support/JobBench.h"
 
@@ -181,7 +182,7 @@ private slots:
         next();
         AT("certificate.complete");
         enter();
-        QCOMPARE(showOrder(bench.records(), "A-1001")->status, "completed");
+        QCOMPARE(showOrder(bench.records(), "A-1001")->status, OrderStatus::Completed);
     }
 
     void analogByKeys()

@@ -2,7 +2,6 @@
 
 #include "app/actions/Board.h"
 #include "app/desktop/Theme.h"
-#include "app/desktop/order/OrderForm.h"
 #include "app/desktop/widgets/SpidParts.h"
 #include "tests/support/DeskRecords.h"
 
@@ -38,17 +37,17 @@ private:
     {
         return m_screen->findChild<QLineEdit *>("order." + column);
     }
-    OrderFieldEdit *field(const QString &column) const
+    Field *field(const QString &column) const
     {
-        for (OrderFieldEdit *edit : m_screen->findChildren<OrderFieldEdit *>())
-            if (edit->column() == column)
+        for (Field *edit : m_screen->findChildren<Field *>())
+            if (edit->key() == column)
                 return edit;
         return nullptr;
     }
     /// Types into a field as the keyboard does, and leaves it by Tab.
     void type(const QString &column, const QString &text)
     {
-        m_screen->findChild<OrderForm *>()->goTo(column);
+        m_screen->findChild<Form *>()->goTo(column);
         QWidget *focus = QApplication::focusWidget();
         if (auto *edit = qobject_cast<QLineEdit *>(focus))
             edit->selectAll();
@@ -97,8 +96,8 @@ private slots:
     void aBlankFormMarksNothingYetAndSaysWhatIsNeeded()
     {
         QCOMPARE(verdict(), "Not complete yet");
-        for (const OrderFieldEdit *edit : m_screen->findChildren<OrderFieldEdit *>())
-            QVERIFY2(!edit->isInError(), qPrintable(edit->column()));
+        for (const Field *edit : m_screen->findChildren<Field *>())
+            QVERIFY2(!edit->isInError(), qPrintable(edit->key()));
         QVERIFY(button("order.todo.order_number"));
         button("order.todo.customer")->click();
         QCOMPARE(QApplication::focusWidget()->objectName(), "order.customer");
@@ -129,13 +128,13 @@ private slots:
         QCOMPARE(finding.repair, "21755501200101");
         // The same sentence as an import of that row says.
         OrderFields fields;
-        for (const OrderFieldEdit *edit : m_screen->findChildren<OrderFieldEdit *>())
-            if (!edit->text().isEmpty())
-                fields.insert(edit->column(), edit->text());
+        for (const Field *edit : m_screen->findChildren<Field *>())
+            if (!edit->typed().isEmpty())
+                fields.insert(edit->key(), edit->typed());
         const auto verdict = checkOrder(m_records->records(), fields);
         QVERIFY(verdict);
         QVERIFY(std::ranges::find(verdict->findings, finding) != verdict->findings.end());
-        m_screen->findChild<OrderForm *>()->goTo("spid_1");
+        m_screen->findChild<Form *>()->goTo("spid_1");
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_R, Qt::ControlModifier);
         QCOMPARE(line("spid_1")->text(), "21755501200101");
         QTRY_VERIFY(!field("spid_1")->isInError());
@@ -187,13 +186,17 @@ private slots:
     {
         type("order_number", "O-2003");
         type("customer", "Half Written");
-        // The field under the cursor is all that may be lost: nothing is closed in good order here.
+        m_screen->findChild<Form *>()->goTo("premises");
+        QTest::keyClicks(QApplication::focusWidget(), "5 Rou");
+        QTest::qWait(Form::keepAfterMs + 200);
+        // Nothing is closed in good order here, and the field is not left.
         DeskRecords other(false);
         auto again = DesktopContext::open(m_records->path(), "S. Lind", DeskRecords::now());
         QVERIFY(again);
         OrderScreen second(**again);
         QCOMPARE(second.findChild<QLineEdit *>("order.customer")->text(), "Half Written");
         QCOMPARE(second.findChild<QLineEdit *>("order.order_number")->text(), "O-2003");
+        QCOMPARE(second.findChild<QLineEdit *>("order.premises")->text(), "5 Rou");
         second.findChild<QAbstractButton *>("order.discard")->click();
         QCOMPARE(second.findChild<QLineEdit *>("order.customer")->text(), "");
     }

@@ -1,0 +1,134 @@
+#include "app/actions/BoardRefresh.h"
+
+#include "app/actions/Events.h"
+#include "app/actions/EvidenceStore.h"
+#include "app/actions/LimitSets.h"
+#include "core/order/Claims.h"
+#include "db/AssignmentStore.h"
+#include "db/BoardStore.h"
+#include "db/CertificateStore.h"
+#include "db/FactStore.h"
+#include "db/MetaStore.h"
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+/// Why an order is not accepted, for the board: the first open criterion, what is not met before
+/// what is missing.
+QString whyNot(const Decision &decision)
+{
+    for (const CriterionOutcome outcome : {CriterionOutcome::NotMet, CriterionOutcome::Missing})
+        for (const CriterionResult &result : decision.criteria)
+            if (result.open() && result.outcome == outcome)
+                return result.sentence();
+    return {};
+}
+
+/// An order of the board was decided by this set: the board is of that set alone only where all
+/// others are too.
+Result<void> noteBoardLimits(Transaction &transaction, const QString &version)
+{
+    LOOPWRIGHT_ASSIGN(const auto noted, MetaStore(transaction.database()).boardLimits());
+    if (!noted)
+        return MetaStore::putBoardLimits(transaction, version);
+    return *noted == version || noted->isEmpty() ? Result<void>()
+                                                 : MetaStore::putBoardLimits(transaction, {});
+}
+
+} // namespace
+
+Result<void> refreshState(Records &records, Transaction &transaction, const QString &orderNumber,
+                          const std::vector<OrderChange> &pending)
+{
+    const Database &database = transaction.database();
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(orderNumber));
+    LOOPWRIGHT_ASSIGN(const auto limits, limitsFor(records, stored));
+    if (stored.status == OrderStatus::Open)
+        LOOPWRIGHT_TRY(noteBoardLimits(transaction, limits.version()));
+    LOOPWRIGHT_ASSIGN(auto input, EvidenceStore(database).of(stored, limits.version()));
+    input.changes.insert(input.changes.end(), pending.begin(), pending.end());
+    LOOPWRIGHT_ASSIGN(const auto certificates, CertificateStore(database).ofOrder(orderNumber));
+    const Decision decision = decide(input, limits);
+    const bool finished = stored.status != OrderStatus::Open || !certificates.empty();
+    OrderState state;
+    state.stage = stageOf(decision, input, finished);
+    state.outcome = decision.outcome;
+    state.reason = whyNot(decision);
+    state.facts = int(input.facts.size());
+    state.runs = int(decision.runs.size());
+    return BoardStore::put(transaction, stored.order, state);
+}
+
+Result<std::vector<Event>> claimForHeldOrders(Records &records, Transaction &transaction)
+{
+    std::vector<Event> events;
+    LOOPWRIGHT_ASSIGN(const auto held, OrderStore(transaction.database()).held());
+    for (const StoredOrder &stored : held) {
+        if (worst(checkOrderIdentifiers(stored.order)) == Severity::Error)
+            continue;
+        LOOPWRIGHT_ASSIGN(const auto conflicts,
+                          AssignmentStore(transaction.database()).conflictsOf(stored.order));
+        if (!conflicts.empty())
+            continue;
+        LOOPWRIGHT_TRY(OrderStore::put(transaction, stored.order, false));
+        LOOPWRIGHT_TRY(AssignmentStore::claim(transaction, stored.order));
+        LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
+        events.push_back(orderEvent(records, stored.order, "order_no_longer_held", {}));
+    }
+    return events;
+}
+
+Result<void> refreshOrdersUsing(Records &records, Transaction &transaction,
+                                const QString &instrument)
+{
+    LOOPWRIGHT_ASSIGN(const auto numbers,
+                      FactStore(transaction.database()).openOrdersUsing(instrument));
+    for (const QString &number : numbers)
+        LOOPWRIGHT_TRY(refreshState(records, transaction, number));
+    return {};
+}
+
+Result<void> refreshOrdersOnVisits(Records &records, Transaction &transaction,
+                                   const ServiceOrder &order, const std::vector<Fact> &facts)
+{
+    if (premisesKey(order.premises).isEmpty())
+        return {};
+    std::vector<QDate> days;
+    for (const Fact &fact : facts) {
+        const auto *visit = fact.as<VisitFact>();
+        if (!visit && !fact.as<SelfTestFact>())
+            continue;
+        days.push_back(fact.at.localDate());
+        for (const auto &moment :
+             {visit ? visit->arrived : std::nullopt, visit ? visit->left : std::nullopt})
+            if (moment)
+                days.push_back(moment->localDate());
+    }
+    if (days.empty())
+        return {};
+    const auto [first, last] = std::minmax_element(days.begin(), days.end());
+    LOOPWRIGHT_ASSIGN(
+        const auto others,
+        FactStore(transaction.database()).otherOrdersAtPremises(order, {*first, *last}));
+    for (const QString &number : others)
+        LOOPWRIGHT_TRY(refreshState(records, transaction, number));
+    return {};
+}
+
+Result<void> refreshOpenOrders(Records &records, Transaction &transaction, const QString &version)
+{
+    LOOPWRIGHT_TRY(MetaStore::putBoardLimits(transaction, version));
+    QStringList numbers;
+    LOOPWRIGHT_TRY(OrderStore(records.database()).eachOpen([&](const StoredOrder &stored) {
+        numbers << stored.order.number;
+        return Result<void>();
+    }));
+    for (const QString &number : std::as_const(numbers))
+        LOOPWRIGHT_TRY(refreshState(records, transaction, number));
+    return {};
+}
+
+} // namespace loopwright

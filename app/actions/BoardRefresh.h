@@ -1,0 +1,33 @@
+#pragma once
+// Keeping the board in step with what it is derived from, within the transaction that changes it.
+
+#include "app/actions/Records.h"
+#include "core/acceptance/Judge.h"
+#include "core/history/Event.h"
+#include "db/OrderStore.h"
+
+namespace loopwright {
+
+/// Decides the order as it stands in the transaction and keeps stage, outcome and reason for the
+/// board. `pending` is the change of the order that this very transaction makes: its event is not
+/// in the records yet.
+Result<void> refreshState(Records &records, Transaction &transaction, const QString &orderNumber,
+                          const std::vector<OrderChange> &pending = {});
+
+/// Something was released: every held order that is held for it alone and can have it now, claims
+/// it. Returns an event for each.
+Result<std::vector<Event>> claimForHeldOrders(Records &records, Transaction &transaction);
+
+/// Every open order whose evidence names the instrument decides anew.
+Result<void> refreshOrdersUsing(Records &records, Transaction &transaction,
+                                const QString &instrument);
+
+/// Visits and self-tests among the facts were recorded or voided: the other orders at the premises
+/// that have facts of those days decide anew.
+Result<void> refreshOrdersOnVisits(Records &records, Transaction &transaction,
+                                   const ServiceOrder &order, const std::vector<Fact> &facts);
+
+/// Every open order decides anew, by the limit set `version`.
+Result<void> refreshOpenOrders(Records &records, Transaction &transaction, const QString &version);
+
+} // namespace loopwright

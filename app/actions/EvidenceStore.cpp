@@ -1,0 +1,139 @@
+#include "app/actions/EvidenceStore.h"
+
+#include "core/order/Claims.h"
+#include "db/AssignmentStore.h"
+#include "db/EventStore.h"
+#include "db/FactStore.h"
+#include "db/InstrumentStore.h"
+
+#include <QSet>
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+/// The order by which the circuit worked before this one.
+Result<std::optional<ServiceOrder>> workedBefore(const Database &database,
+                                                 const StoredOrder &stored)
+{
+    const OrderStore orders(database);
+    LOOPWRIGHT_ASSIGN(const auto before, stored.status == OrderStatus::Completed
+                                             ? orders.workedBefore(stored.order.number)
+                                             : orders.workingOn(stored.order.circuit));
+    return before ? std::optional(before->order) : std::nullopt;
+}
+
+/// What the order's own history says of its evidence: when it was taken in, what its changes
+/// retire, what was recorded when it was no longer open.
+Result<void> readHistory(const Database &database, DecisionInput &input)
+{
+    LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofOrder(input.order.number));
+    for (const Event &event : events) {
+        if (event.kind == "order_taken")
+            input.takenIn = event.at;
+        for (const QJsonValue &what : event.detail.value("retires").toArray())
+            input.changes.push_back({fromText<ChangedWhat>(what.toString()), event.at});
+        if (const QString name = event.detail.value("also_named").toString(); !name.isEmpty())
+            input.changes.push_back({std::nullopt, event.at, name});
+        for (const QJsonValue &id : event.detail.value("after_end").toArray())
+            input.afterEnd << id.toString();
+    }
+    return {};
+}
+
+Result<QList<Instrument>> instrumentsOf(const Database &database, const std::vector<Fact> &facts)
+{
+    QSet<QString> keys;
+    for (const Fact &fact : facts)
+        keys.insert(fact.instrument);
+    QStringList sorted(keys.begin(), keys.end());
+    std::sort(sorted.begin(), sorted.end());
+    QList<Instrument> list;
+    for (const QString &key : sorted) {
+        LOOPWRIGHT_ASSIGN(const auto instrument, InstrumentStore(database).find(key));
+        if (instrument)
+            list << *instrument;
+    }
+    return list;
+}
+
+void extend(FactStore::Span &days, QDate day)
+{
+    if (!day.isValid())
+        return;
+    days.first = days.first.isValid() ? std::min(days.first, day) : day;
+    days.last = days.last.isValid() ? std::max(days.last, day) : day;
+}
+
+FactStore::Span daysOnSite(const std::vector<Fact> &facts)
+{
+    FactStore::Span days;
+    for (const Fact &fact : facts)
+        if (isMadeOnSite(fact))
+            extend(days, timeOf(fact).localDate());
+    return days;
+}
+
+/// What those who worked for the order said of visits and self-tests at its premises elsewhere.
+Result<std::vector<Fact>> visitsInOtherOrders(const Database &database, const ServiceOrder &order,
+                                              const std::vector<Fact> &facts)
+{
+    std::vector<Fact> others;
+    const FactStore::Span days = daysOnSite(facts);
+    if (!days.first.isValid() || premisesKey(order.premises).isEmpty())
+        return others;
+    QStringList installers;
+    for (const Fact &fact : facts)
+        if (isMadeOnSite(fact) && !installers.contains(fact.installer))
+            installers << fact.installer;
+    for (const QString &installer : installers) {
+        LOOPWRIGHT_ASSIGN(const auto found,
+                          FactStore(database).visitsAtPremises(order, installer, days));
+        others.insert(others.end(), found.begin(), found.end());
+    }
+    return others;
+}
+
+} // namespace
+
+Result<std::vector<Visit>> EvidenceStore::visitsTo(const ServiceOrder &order,
+                                                   const std::vector<Fact> &facts,
+                                                   QDate today) const
+{
+    FactStore::Span days = daysOnSite(facts);
+    extend(days, today);
+    std::vector<Fact> all = facts;
+    if (days.first.isValid() && !premisesKey(order.premises).isEmpty()) {
+        LOOPWRIGHT_ASSIGN(const auto others, FactStore(m_database).visitsAtPremises(order, days));
+        all.insert(all.end(), others.begin(), others.end());
+    }
+    return visitsOf(all);
+}
+
+Result<DecisionInput> EvidenceStore::of(const StoredOrder &stored, const QString &limitSet) const
+{
+    const QString &orderNumber = stored.order.number;
+    DecisionInput input;
+    input.order = stored.order;
+    input.limitSet = limitSet;
+    LOOPWRIGHT_ASSIGN(const auto working, workedBefore(m_database, stored));
+    input.scope = scopeOf(input.order, working);
+    if (stored.status == OrderStatus::Open) {
+        LOOPWRIGHT_ASSIGN(auto conflicts, AssignmentStore(m_database).conflictsOf(input.order));
+        input.conflicts = std::move(conflicts);
+    }
+    LOOPWRIGHT_TRY(readHistory(m_database, input));
+    LOOPWRIGHT_ASSIGN(auto facts, FactStore(m_database).ofOrder(orderNumber));
+    input.facts = std::move(facts);
+    LOOPWRIGHT_ASSIGN(const auto others, visitsInOtherOrders(m_database, input.order, input.facts));
+    SharedVisits shared = shareVisits(input.facts, others);
+    input.visits = std::move(shared.visits);
+    input.selfTests = std::move(shared.selfTests);
+    LOOPWRIGHT_ASSIGN(auto instruments, instrumentsOf(m_database, input.facts));
+    input.instruments = std::move(instruments);
+    return input;
+}
+
+} // namespace loopwright

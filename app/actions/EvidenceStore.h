@@ -1,0 +1,30 @@
+#pragma once
+// The one bridge from the records to `decide`: gathers what was ordered, what is in use elsewhere,
+// and the evidence.
+
+#include "core/acceptance/Judge.h"
+#include "db/OrderStore.h"
+
+namespace loopwright {
+
+class EvidenceStore
+{
+public:
+    explicit EvidenceStore(const Database &database)
+        : m_database(database)
+    {
+    }
+
+    /// A completed or cancelled order has no conflicts: what it held may be on another circuit by
+    /// now.
+    Result<DecisionInput> of(const StoredOrder &stored, const QString &limitSet) const;
+    /// The visits to the premises of an order that its facts and those of other orders there tell:
+    /// on the days of its facts, and on `today` where it is valid.
+    Result<std::vector<Visit>> visitsTo(const ServiceOrder &order, const std::vector<Fact> &facts,
+                                        QDate today) const;
+
+private:
+    const Database &m_database;
+};
+
+} // namespace loopwright

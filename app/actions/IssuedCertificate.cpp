@@ -1,0 +1,11 @@
+#include "app/actions/IssuedCertificate.h"
+
+namespace loopwright {
+
+QJsonObject IssuedCertificate::toJson() const
+{
+    return {{"certificate", number}, {"digest", digest}, {"code", code},
+            {"pages", pages},        {"copy", copy},     {"order", content.order}};
+}
+
+} // namespace loopwright

@@ -1,0 +1,95 @@
+#include "app/desktop/job/FactForm.h"
+
+#include <QCoreApplication>
+#include <QRegularExpression>
+
+namespace loopwright {
+
+namespace {
+
+QString keyAt(const Form &form, const QString &place, const FactUse &use)
+{
+    static const QRegularExpression within(QStringLiteral("(?:^|\\.)facts\\[(\\d+)\\]\\.?(.*)$"));
+    const auto match = within.match(place);
+    if (!match.hasMatch())
+        return {};
+    const QString rest = match.captured(2);
+    if (use.fieldOf)
+        return use.fieldOf(match.captured(1).toInt(), rest);
+    for (const Field *field : form.fields())
+        if (rest == field->key() || rest.startsWith(field->key() + '['))
+            return field->key();
+    return {};
+}
+
+Findings checkFacts(const JobSession &desk, const Form &form, const QJsonObject &values,
+                    const FactUse &use)
+{
+    Findings findings = use.judge ? use.judge(values) : Findings();
+    if (use.facts)
+        if (const auto read = desk.read(use.facts(values)); !read)
+            findings.push_back(findingOf(form, read.error(), use));
+    return findings;
+}
+
+bool record(JobSession &desk, Form &form, const FactUse &use)
+{
+    const FactObjects facts = use.facts(form.values());
+    if (const auto read = desk.read(facts); !read) {
+        tell(form, read.error(), use);
+        return false;
+    }
+    if (facts.empty()) {
+        form.tell(Status::Open, QCoreApplication::translate("Form", "Nothing is entered yet."));
+        return false;
+    }
+    const QJsonObject before = form.typed();
+    form.clear(); // first: recording reads the page anew, and what is shown then is no draft any
+                  // more
+    if (const auto report = desk.record(form.objectName(), facts); !report) {
+        form.setTyped(before);
+        form.keep();
+        tell(form, report.error(), use);
+        return false;
+    }
+    return true;
+}
+
+} // namespace
+
+Finding findingOf(const Form &form, const Error &error, const FactUse &use)
+{
+    const Field *field = form.field(keyAt(form, error.place, use));
+    const bool shown = field && field->isAsked();
+    return {Severity::Error,
+            "entry",
+            shown || error.place.isEmpty() ? error.message : error.text(),
+            {},
+            shown ? field->key() : QString(),
+            0};
+}
+
+void tell(Form &form, const Error &error, const FactUse &use)
+{
+    form.tell(findingOf(form, error, use));
+}
+
+Form *makeFactForm(JobSession &desk, const QString &part, const QString &confirmText,
+                   const std::vector<FieldSpec> &fields, FactUse use, FormShape shape,
+                   double columnEm)
+{
+    FormUse formUse;
+    formUse.now = [&desk] { return desk.now(); };
+    formUse.keep = [&desk, part](const QJsonObject &typed) { desk.keepDraft(part, typed); };
+    auto *form = new Form(part, confirmText, {{{}, fields}}, formUse, shape, columnEm);
+    form->setTyped(desk.draft(part));
+    if (use.facts || use.judge)
+        form->setCheck([&desk, form, use](const QJsonObject &values) {
+            return checkFacts(desk, *form, values, use);
+        });
+    if (use.facts)
+        form->setConfirm([&desk, form, use] { return record(desk, *form, use); });
+    return form;
+}
+
+} // namespace loopwright

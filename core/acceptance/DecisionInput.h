@@ -1,0 +1,60 @@
+#pragma once
+// All that a decision is made from: the order as it stood, what was changed on it, who else holds
+// its identifiers, the instruments' calibration, the facts, the visits. It is stored with the
+// decision, so that the decision can be repeated from it.
+
+#include "core/acceptance/Visits.h"
+#include "core/base/Finding.h"
+#include "core/office/Office.h"
+#include "core/order/OrderScope.h"
+
+namespace loopwright {
+
+/// An identifier or pair of the order that another circuit holds.
+struct Conflict
+{
+    QString field; ///< column of the order, e.g. "dn_1"
+    QString kind;  ///< "dn", "spid" or "pair"
+    QString value;
+    QString circuit; ///< the one that holds it
+
+    bool operator==(const Conflict &) const = default;
+    /// The sentence that import, form and decision all say.
+    QString reason() const;
+};
+
+/// The order itself was changed after it was taken in; retires evidence as a `changed` fact does.
+/// Where only the record of the pair was wrong ("same wires") nothing is retired: `alsoNamed` is
+/// the name by which the same pair was known before.
+struct OrderChange
+{
+    std::optional<ChangedWhat> what; ///< pair or identifiers; none: the record alone was corrected
+    Moment at;
+    QString alsoNamed = {};
+
+    bool operator==(const OrderChange &) const = default;
+};
+
+/// Every finding about the identifiers of an order by the rules of its variant; what another
+/// circuit holds is a Conflict. Empty for a disconnect, which assigns nothing.
+Findings checkOrderIdentifiers(const ServiceOrder &order);
+
+struct DecisionInput
+{
+    ServiceOrder order;
+    OrderScope scope = OrderScope::Full;
+    std::vector<Conflict> conflicts;
+    std::vector<OrderChange> changes;
+    QList<Instrument> instruments; ///< the registered ones that the facts name
+    std::vector<Fact> facts;       ///< all of the order, voided ones and the voids too
+    QString limitSet;              ///< version
+    std::vector<Visit> visits;     ///< shareVisits(): empty where the facts say them
+    std::vector<Fact> selfTests;   ///< shareVisits(): made in other orders on those visits
+    std::optional<Moment> takenIn; ///< when the order was taken in
+    QStringList afterEnd;          ///< ids recorded when the order was completed or cancelled
+
+    QJsonObject toJson() const;
+    static Result<DecisionInput> fromJson(const QJsonObject &object, const QString &place);
+};
+
+} // namespace loopwright

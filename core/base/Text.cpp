@@ -1,0 +1,134 @@
+#include "core/base/Text.h"
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+/// Fills %1 to %9 and %n in one pass.
+QString filled(const QString &source, const QStringList &values, std::optional<qint64> count)
+{
+    QString text;
+    for (qsizetype i = 0; i < source.size(); ++i) {
+        const QChar next = i + 1 < source.size() ? source[i + 1] : QChar();
+        const int place = next.digitValue();
+        if (source[i] == u'%' && place >= 1 && place <= values.size()) {
+            text += values[place - 1];
+            ++i;
+        } else if (source[i] == u'%' && next == u'n' && count) {
+            text += QString::number(*count);
+            ++i;
+        } else {
+            text += source[i];
+        }
+    }
+    return text;
+}
+
+} // namespace
+
+Text::Text(const char *source)
+{
+    if (source && *source)
+        m_parts.push_back({source});
+}
+
+Text Text::verbatim(const QString &text)
+{
+    Text made;
+    if (!text.isEmpty())
+        made.m_parts.push_back({nullptr, nullptr, {}, text});
+    return made;
+}
+
+Text Text::counted(const char *one, const char *many, qint64 count)
+{
+    Text made;
+    made.m_parts.push_back({many, one, count});
+    return made;
+}
+
+Text Text::withArgument(Argument argument) const
+{
+    Text made = *this;
+    if (!made.m_parts.empty())
+        made.m_parts.back().arguments.push_back(std::move(argument));
+    return made;
+}
+
+Text Text::arg(const QString &value) const
+{
+    return withArgument(value);
+}
+
+Text Text::arg(const Text &value) const
+{
+    return withArgument(std::vector<Text>{value});
+}
+
+Text Text::arg(qint64 value) const
+{
+    return withArgument(QString::number(value));
+}
+
+Text Text::arg(double value) const
+{
+    return withArgument(QString::number(value));
+}
+
+Text &Text::operator+=(const Text &next)
+{
+    for (const Part &part : next.m_parts) {
+        m_parts.push_back(part);
+        if (m_parts.size() > 1 && &part == &next.m_parts.front())
+            m_parts.back().before = QStringLiteral(" ");
+    }
+    return *this;
+}
+
+Text Text::joined(const std::vector<Text> &parts, const QString &between)
+{
+    Text made;
+    for (const Text &part : parts) {
+        const std::size_t first = made.m_parts.size();
+        made.m_parts.insert(made.m_parts.end(), part.m_parts.begin(), part.m_parts.end());
+        if (first > 0 && first < made.m_parts.size())
+            made.m_parts[first].before = between;
+    }
+    return made;
+}
+
+bool Text::contains(const Text &sentence) const
+{
+    return english().contains(sentence.english());
+}
+
+QString Text::shown(const Part &part, const Catalogue &catalogue)
+{
+    if (!part.source)
+        return part.verbatim;
+    QStringList values;
+    for (const Argument &argument : part.arguments) {
+        const QString *plain = std::get_if<QString>(&argument);
+        values << (plain ? *plain : std::get<std::vector<Text>>(argument).front().in(catalogue));
+    }
+    const char *english = part.one && part.count == 1 ? part.one : part.source;
+    return filled(catalogue ? catalogue(part.source, part.count) : QString::fromUtf8(english),
+                  values, part.count);
+}
+
+QString Text::in(const Catalogue &catalogue) const
+{
+    QString text;
+    for (const Part &part : m_parts)
+        text += part.before + shown(part, catalogue);
+    return text;
+}
+
+QString Text::english() const
+{
+    return in({});
+}
+
+} // namespace loopwright

@@ -1,0 +1,40 @@
+#pragma once
+// A measured resistance or loss against what the make-up predicts. Where they disagree, the ways in
+// which a record is usually wrong are tried one by one: each is fitted to what was measured, and
+// the one that explains it best at the least stretch is named, with the others behind it.
+
+#include "core/loop/LoopCandidates.h"
+
+namespace loopwright {
+
+/// One figure beside its prediction.
+struct LoopDifference
+{
+    QString name; ///< "DC resistance", "loss at 40000 Hz"
+    QString unit;
+    double measured = 0;
+    double predicted = 0;
+    double tolerance = 0; ///< difference that the model and the meter explain
+    bool agrees = true;
+    QString reason;
+};
+
+struct LoopComparison
+{
+    std::vector<LoopDifference> differences;
+    bool agrees = true;
+    std::vector<LoopCandidate> candidates; ///< best of each cause, most likely first; empty where
+                                           ///< all agrees
+    LoopCause mostLikely = LoopCause::AsRecorded;
+    QString why; ///< one or two sentences for a person
+
+    QJsonObject toJson() const;
+};
+
+/// `measured` may hold nothing; then nothing differs. Without any figure off by more than its
+/// tolerance the record stands; else the candidate with the least score, provided that it brings
+/// every figure within tolerance. The scores' weights are a convention of this program.
+LoopComparison compareLoop(const LoopMakeup &makeup, const MeasuredLoop &measured,
+                           const LimitSet &limits);
+
+} // namespace loopwright

@@ -1,0 +1,33 @@
+#include "core/safety/HazardClosedFact.h"
+
+#include "core/base/FieldCodec.h"
+
+namespace loopwright {
+
+namespace {
+
+constexpr auto hazardClosedFields = std::tuple{
+    boundId("hazard", &HazardClosedFact::hazard), bound("source", &HazardClosedFact::source),
+    bound("by", &HazardClosedFact::by, 200), bound("reference", &HazardClosedFact::reference, 200)};
+
+} // namespace
+
+HazardClosedFact HazardClosedFact::read(JsonReader &reader)
+{
+    HazardClosedFact fact;
+    readFields(reader, fact, hazardClosedFields);
+    return fact;
+}
+
+void HazardClosedFact::write(QJsonObject &object) const
+{
+    writeFields(object, *this, hazardClosedFields);
+}
+
+std::span<const FactField> HazardClosedFact::fields()
+{
+    static constexpr auto rows = fieldsIn(hazardClosedFields);
+    return rows;
+}
+
+} // namespace loopwright
