@@ -86,10 +86,10 @@ private slots:
     }
     void aCoverIsKnownAsOne()
     {
-        QVERIFY(isCoverPdf(*coverPdf(coverSheet(cover(), Paper::A4), cover().made)));
+        QVERIFY(isCover(readPdf(*coverPdf(coverSheet(cover(), Paper::A4), cover().made))));
         const auto certificate = certificatePaper(certificates::bri(), {}, Paper::A4);
         QVERIFY(certificate);
-        QVERIFY(!isCoverPdf(certificate->pdf));
+        QVERIFY(!isCover(readPdf(certificate->pdf)));
     }
 };
 
