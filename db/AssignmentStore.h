@@ -3,7 +3,7 @@
 // belongs to one circuit at a time, as planned (by an order that is open) or as working (by one
 // that was completed).
 
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/DecisionInput.h"
 #include "core/order/Claims.h"
 #include "db/Transaction.h"
 

@@ -17,7 +17,7 @@ class Filter
 public:
     explicit Filter(const BoardQuery &query)
     {
-        text("stage", query.stage);
+        text("stage", query.stage ? toText(*query.stage) : QString());
         text("office", query.office);
         text("installer", query.installer);
         text("outcome", query.outcome ? toText(*query.outcome) : QString());
@@ -66,7 +66,7 @@ BoardLine readLine(const Statement &row)
     line.premises = row.text("premises");
     line.kind = row.word<LineKind>("kind");
     line.office = row.text("office");
-    line.stage = row.text("stage");
+    line.stage = row.word<Stage>("stage");
     line.outcome = row.word<OrderOutcome>("outcome");
     line.reason = row.text("reason");
     line.installer = row.text("installer");
@@ -83,20 +83,22 @@ struct TallyKind
 {
     std::string_view statement;
     std::string_view group;
-    QString BoardQuery::*own; ///< left out, so that the count is what choosing a value would show
+    void (*clear)(BoardQuery &); ///< its own filter, so that the count is what choosing shows
 };
 
 TallyKind kindOf(BoardStore::Tally of)
 {
     switch (of) {
     case BoardStore::Tally::Stage:
-        return {"board.stages", "board.by_stage", &BoardQuery::stage};
+        return {"board.stages", "board.by_stage", [](BoardQuery &query) { query.stage.reset(); }};
     case BoardStore::Tally::Office:
-        return {"board.offices", "board.by_office", &BoardQuery::office};
+        return {"board.offices", "board.by_office",
+                [](BoardQuery &query) { query.office.clear(); }};
     case BoardStore::Tally::Installer:
         break;
     }
-    return {"board.installers", "board.by_installer", &BoardQuery::installer};
+    return {"board.installers", "board.by_installer",
+            [](BoardQuery &query) { query.installer.clear(); }};
 }
 
 } // namespace
@@ -132,7 +134,7 @@ Result<qint64> BoardStore::count(const BoardQuery &query) const
 Result<QMap<QString, qint64>> BoardStore::tally(BoardQuery query, Tally of) const
 {
     const TallyKind kind = kindOf(of);
-    (query.*kind.own).clear();
+    kind.clear(query);
     Filter filter(query);
     filter.parts.push_back(kind.group);
     Statement statement(m_database, kind.statement, filter.parts);
@@ -176,8 +178,8 @@ Result<std::optional<OrderState>> BoardStore::stateOf(const QString &order) cons
     Statement statement(m_database, "board.find");
     statement.bind("order_number", order);
     return firstRow(statement, [](const Statement &row) {
-        return OrderState{row.text("stage"), row.word<OrderOutcome>("outcome"), row.text("reason"),
-                          int(row.integer("facts")), int(row.integer("runs"))};
+        return OrderState{row.word<Stage>("stage"), row.word<OrderOutcome>("outcome"),
+                          row.text("reason"), int(row.integer("facts")), int(row.integer("runs"))};
     });
 }
 

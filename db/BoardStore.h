@@ -15,7 +15,7 @@ namespace loopwright {
 /// What is derived for one order.
 struct OrderState
 {
-    QString stage;
+    Stage stage = stageAt(Station::Identifiers);
     OrderOutcome outcome = OrderOutcome::Incomplete;
     QString reason; ///< why it is not accepted; empty where it is
     int facts = 0;
@@ -26,19 +26,20 @@ struct OrderState
 
 struct BoardQuery
 {
-    QString stage{}, office{}, installer{}; ///< empty: any
+    std::optional<Stage> stage{};
     std::optional<OrderOutcome> outcome{};
-    QDate dueFrom{}, dueBefore{}; ///< invalid: any; from inclusive, before exclusive
-    bool notDone = false;         ///< without the stage "done"
-    bool open = false;            ///< neither completed nor cancelled
-    QString text{};               ///< words that must all be found, any part of a number or name
+    QString office{}, installer{}; ///< empty: any
+    QDate dueFrom{}, dueBefore{};  ///< invalid: any; from inclusive, before exclusive
+    bool notDone = false;          ///< any stage but Done
+    bool open = false;             ///< neither completed nor cancelled
+    QString text{};                ///< words that must all be found, any part of a number or name
 };
 
 struct BoardLine
 {
     QString order, circuit, customer, premises, office, installer, reason;
     LineKind kind = LineKind::Bri;
-    QString stage;
+    Stage stage = stageAt(Station::Identifiers);
     OrderOutcome outcome = OrderOutcome::Incomplete;
     QDate due;
     OrderStatus status = OrderStatus::Open;

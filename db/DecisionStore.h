@@ -2,7 +2,8 @@
 // Decisions with their whole input and result, as bytes, so that an old one can be decided again
 // and compared. Only ever added.
 
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/Decision.h"
+#include "core/acceptance/DecisionInput.h"
 #include "db/Transaction.h"
 
 namespace loopwright {

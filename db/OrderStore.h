@@ -6,21 +6,6 @@
 
 namespace loopwright {
 
-enum class OrderStatus
-{
-    Open,
-    Completed,
-    Cancelled
-};
-template<>
-struct EnumCodes<OrderStatus>
-{
-    static constexpr std::pair<OrderStatus, const char *> table[] = {
-        {OrderStatus::Open, "open"},
-        {OrderStatus::Completed, "completed"},
-        {OrderStatus::Cancelled, "cancelled"}};
-};
-
 struct StoredOrder
 {
     ServiceOrder order;

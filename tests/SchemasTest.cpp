@@ -14,6 +14,18 @@ namespace {
 
 constexpr int notInstalled = 77;
 
+/// What the schema says of a key beside what its row in the table can say.
+const QMap<QString, QList<const char *>> beyondTheTable{{"run.rate", {"anyOf"}},
+                                                        {"changed.to", {"pattern"}}};
+
+const QJsonObject jobRecordDefinitions()
+{
+    QFile file(LOOPWRIGHT_SOURCE_DIR "/resources/schemas/job-record.schema.json");
+    if (!file.open(QIODevice::ReadOnly))
+        qFatal("cannot read");
+    return QJsonDocument::fromJson(file.readAll()).object()["$defs"].toObject();
+}
+
 bool programTakesRecord(const QByteArray &json)
 {
     const auto object = parseJsonObject(json, "record.json");
@@ -24,6 +36,98 @@ bool programTakesLoop(const QByteArray &json)
 {
     const auto object = parseJsonObject(json, "loop.json");
     return object && LoopMakeup::fromJson(*object, "loop.json");
+}
+
+/// A schema with what it refers to within the file put in its place; what stands beside a reference
+/// stays. Descriptions are left out.
+QJsonObject resolved(const QJsonObject &definitions, QJsonObject schema)
+{
+    const QString reference = schema.value("$ref").toString();
+    if (reference.startsWith("#/$defs/")) {
+        schema.remove("$ref");
+        QJsonObject whole = resolved(definitions, definitions[reference.mid(8)].toObject());
+        for (auto at = schema.begin(); at != schema.end(); ++at)
+            whole.insert(at.key(), at.value());
+        schema = whole;
+    }
+    schema.remove("description");
+    if (schema.value("items").isObject())
+        schema["items"] = resolved(definitions, schema["items"].toObject());
+    return schema;
+}
+
+/// The schema of each key of a kind, those of objects within it as "ac_v.tip_ground"; `required`
+/// has the keys that an object must have.
+void collect(const QJsonObject &definitions, const QJsonObject &object, const QString &before,
+             QMap<QString, QJsonObject> &keys, QStringList &required)
+{
+    for (const QJsonValue &key : object["required"].toArray())
+        required << before + key.toString();
+    const QJsonObject properties = object["properties"].toObject();
+    for (auto at = properties.begin(); at != properties.end(); ++at) {
+        const QJsonObject schema = resolved(definitions, at.value().toObject());
+        if (schema["properties"].isObject()) {
+            QCOMPARE(schema["type"].toString(), "object");
+            QCOMPARE(schema["additionalProperties"], QJsonValue(false));
+            collect(definitions, schema, before + at.key() + '.', keys, required);
+        } else if (at.key() != "kind") {
+            keys.insert(before + at.key(), schema);
+        }
+    }
+}
+
+QJsonObject listOf(const FactField &field, const QJsonObject &item)
+{
+    QJsonObject schema{{"type", "array"}, {"items", item}};
+    if (field.required)
+        schema["minItems"] = 1;
+    if (field.maxLength > 0)
+        schema["maxItems"] = field.maxLength;
+    if (field.type != FieldType::Seconds)
+        schema["uniqueItems"] = true;
+    return schema;
+}
+
+/// What the schema must say of a field.
+QJsonObject schemaOf(const QJsonObject &definitions, const FactField &field)
+{
+    const auto defined = [&definitions](const char *name) {
+        return resolved(definitions, definitions[QLatin1StringView(name)].toObject());
+    };
+    QJsonObject schema;
+    switch (field.type) {
+    case FieldType::Number:
+        return {{"type", "number"}, {"minimum", field.minimum}, {"maximum", field.maximum}};
+    case FieldType::Whole:
+        return {{"type", "integer"}, {"minimum", field.minimum}, {"maximum", field.maximum}};
+    case FieldType::YesNo:
+        return {{"type", "boolean"}};
+    case FieldType::Word:
+        return {{"enum", QJsonArray::fromStringList(field.words())}};
+    case FieldType::Words:
+        return listOf(field, {{"enum", QJsonArray::fromStringList(field.words())}});
+    case FieldType::Text:
+        schema = {{"type", "string"}, {"maxLength", field.maxLength}};
+        if (field.required)
+            schema["pattern"] = "\\S";
+        return schema;
+    case FieldType::Moment:
+        return defined("moment");
+    case FieldType::Uuid:
+        return defined("uuid");
+    case FieldType::Uuids:
+        return listOf(field, defined("uuid"));
+    case FieldType::Seconds:
+        return listOf(field, {{"anyOf", QJsonArray{QJsonObject{{"type", "integer"},
+                                                               {"minimum", field.minimum},
+                                                               {"maximum", field.maximum}},
+                                                   QJsonObject{{"type", "null"}}}}});
+    case FieldType::Makeup:
+        return {{"$ref", "loop.schema.json"}};
+    case FieldType::Value:
+        return {{"type", QJsonArray{"number", "boolean"}}};
+    }
+    return {};
 }
 
 } // namespace
@@ -79,6 +183,58 @@ class SchemasTest : public QObject
     }
 
 private slots:
+    void fieldsAreThoseOfTheTables_data()
+    {
+        QTest::addColumn<FactKind>("kind");
+        for (const FactKind kind : recordedKinds())
+            QTest::newRow(qPrintable(toText(kind))) << kind;
+    }
+    void fieldsAreThoseOfTheTables()
+    {
+        QFETCH(FactKind, kind);
+        const QJsonObject definitions = jobRecordDefinitions();
+        const QJsonObject schema = definitions[toText(kind)].toObject();
+        QCOMPARE(schema["properties"]["kind"]["const"].toString(), toText(kind));
+        QMap<QString, QJsonObject> keys;
+        QStringList required, tableRequires, tableKeys;
+        collect(definitions, schema, {}, keys, required);
+        for (const FactField &field : fieldsOf(kind)) {
+            const QString key = QString::fromLatin1(field.key);
+            tableKeys << key;
+            if (field.required)
+                tableRequires << key;
+            QJsonObject said = keys[key];
+            for (const char *more : beyondTheTable.value(toText(kind) + '.' + key))
+                QVERIFY2(!said.take(QLatin1StringView(more)).isUndefined(), qPrintable(key));
+            QCOMPARE(canonicalJson(said), canonicalJson(schemaOf(definitions, field)));
+        }
+        required.sort();
+        tableRequires.sort();
+        tableKeys.sort();
+        QCOMPARE(keys.keys(), tableKeys);
+        QCOMPARE(required, tableRequires);
+    }
+    void kindsAreThoseOfTheProgram()
+    {
+        const QJsonObject fact = jobRecordDefinitions()["fact"].toObject();
+        QJsonArray kinds, schemas;
+        for (const FactKind kind : recordedKinds()) {
+            kinds << toText(kind);
+            schemas << QJsonObject{{"$ref", QString("#/$defs/" + toText(kind))}};
+        }
+        QCOMPARE(fact["properties"]["kind"]["enum"].toArray(), kinds);
+        QCOMPARE(fact["oneOf"].toArray(), schemas);
+    }
+    void yesOrNoIsSaidOfTheSameQuantities()
+    {
+        const QJsonObject analog = jobRecordDefinitions()["analog"].toObject();
+        QJsonArray yesOrNo;
+        for (const auto &[quantity, word] : EnumCodes<AnalogQuantity>::table)
+            if (valueFieldOf(quantity).type == FieldType::YesNo)
+                yesOrNo << word;
+        QCOMPARE(analog["if"]["properties"]["quantity"]["enum"].toArray(), yesOrNo);
+    }
+
     void goodLoops()
     {
         compare(

@@ -2,7 +2,7 @@
 // Deciding, deciding again, and accepting with exception.
 
 #include "app/actions/Records.h"
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/Judge.h"
 
 namespace loopwright {
 

@@ -23,7 +23,7 @@ BoardQuery queryOf(const BoardFilter &filter, QDate today)
     query.stage = filter.stage;
     query.office = filter.office;
     query.installer = filter.installer;
-    query.outcome = fromText<OrderOutcome>(filter.outcome);
+    query.outcome = filter.outcome;
     query.text = filter.text;
     query.dueBefore = filter.dueBefore;
     query.open = filter.open;
@@ -54,11 +54,11 @@ BoardRow rowOf(const BoardLine &line)
     row.premises = line.premises;
     row.office = line.office;
     row.stage = line.stage;
-    row.outcome = toText(line.outcome);
+    row.outcome = line.outcome;
     row.installer = line.installer;
-    row.kind = toText(line.kind);
+    row.kind = line.kind;
     row.reason = line.reason;
-    row.status = toText(line.status);
+    row.status = line.status;
     row.due = line.due;
     row.held = line.held;
     return row;
@@ -104,21 +104,22 @@ Result<BoardCounts> boardCounts(Records &records, const BoardFilter &filter)
     const QDate today = records.now().localDate();
     const BoardQuery query = queryOf(filter, today);
     BoardCounts counts;
+    LOOPWRIGHT_ASSIGN(const auto stages, tally(store, query, BoardStore::Tally::Stage));
+    for (auto it = stages.begin(); it != stages.end(); ++it)
+        if (const auto stage = fromText<Stage>(it.key()))
+            counts.stages.insert(*stage, it.value());
     const std::pair<BoardStore::Tally, QMap<QString, int> *> tallies[] = {
-        {BoardStore::Tally::Stage, &counts.stages},
         {BoardStore::Tally::Office, &counts.offices},
         {BoardStore::Tally::Installer, &counts.installers}};
     for (const auto &[of, into] : tallies) {
         LOOPWRIGHT_ASSIGN(auto found, tally(store, query, of));
         *into = std::move(found);
     }
-    const std::pair<DueFilter, const char *> dues[] = {
-        {DueFilter::Late, "late"}, {DueFilter::Today, "today"}, {DueFilter::ThisWeek, "this_week"}};
-    for (const auto &[due, name] : dues) {
+    for (const auto &[due, code] : EnumCodes<DueFilter>::table) {
         BoardFilter other = filter;
         other.due = due;
         LOOPWRIGHT_ASSIGN(const auto found, store.count(queryOf(other, today)));
-        counts.due.insert(name, int(found));
+        counts.due.insert(due, int(found));
     }
     LOOPWRIGHT_ASSIGN(const auto total, store.count(query));
     counts.total = int(total);
@@ -132,13 +133,13 @@ QJsonObject BoardRow::toJson() const
             {"customer", customer},
             {"premises", premises},
             {"office", office},
-            {"stage", stage},
-            {"outcome", outcome},
+            {"stage", toText(stage)},
+            {"outcome", toText(outcome)},
             {"due_date", due.toString(Qt::ISODate)},
             {"installer", installer},
-            {"kind", kind},
+            {"kind", toText(kind)},
             {"reason", reason},
-            {"status", status},
+            {"status", toText(status)},
             {"held", held}};
 }
 

@@ -3,6 +3,8 @@
 // counted.
 
 #include "app/actions/Records.h"
+#include "core/acceptance/Decision.h"
+#include "core/order/Services.h"
 
 #include <QDate>
 #include <QJsonObject>
@@ -19,23 +21,33 @@ enum class DueFilter
     Today,
     ThisWeek
 };
+template<>
+struct EnumCodes<DueFilter>
+{
+    static constexpr std::pair<DueFilter, const char *> table[] = {
+        {DueFilter::Late, "late"}, {DueFilter::Today, "today"}, {DueFilter::ThisWeek, "this_week"}};
+};
 
 struct BoardFilter
 {
-    QString stage, office, installer; ///< empty: any
-    QString outcome;                  ///< empty: any
-    DueFilter due = DueFilter::Any;   ///< late: before today and not done
-    QDate dueBefore;                  ///< invalid: any; exclusive
-    bool open = false;                ///< neither completed nor cancelled
+    std::optional<Stage> stage;
+    std::optional<OrderOutcome> outcome;
+    QString office, installer;      ///< empty: any
+    DueFilter due = DueFilter::Any; ///< late: before today and not done
+    QDate dueBefore;                ///< invalid: any; exclusive
+    bool open = false;              ///< neither completed nor cancelled
     QString text;   ///< any part of a number or name; several words must all be found
     int limit = -1; ///< rows at most; -1: all
 };
 
 struct BoardRow
 {
-    QString order, circuit, customer, premises, office, stage, outcome, installer, kind;
+    QString order, circuit, customer, premises, office, installer;
+    LineKind kind = LineKind::Bri;
+    Stage stage = stageAt(Station::Identifiers);
+    OrderOutcome outcome = OrderOutcome::Incomplete;
     QString reason; ///< why it is not accepted yet; empty where it is
-    QString status; ///< open, completed, cancelled
+    OrderStatus status = OrderStatus::Open;
     QDate due;
     bool held = false;
 
@@ -52,8 +64,10 @@ Result<std::vector<BoardRow>> rowsAtPremises(Records &records, const QString &pr
 /// filters as they are.
 struct BoardCounts
 {
-    QMap<QString, int> stages, offices, installers, due; ///< due: "late", "today", "this_week"
-    int total = 0;                                       ///< rows that the filter as it is shows
+    QMap<Stage, int> stages;
+    QMap<DueFilter, int> due;
+    QMap<QString, int> offices, installers;
+    int total = 0; ///< rows that the filter as it is shows
 };
 Result<BoardCounts> boardCounts(Records &records, const BoardFilter &filter);
 

@@ -2,7 +2,7 @@
 // Keeping the board in step with what it is derived from, within the transaction that changes it.
 
 #include "app/actions/Records.h"
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/Judge.h"
 #include "core/history/Event.h"
 #include "db/OrderStore.h"
 

@@ -186,7 +186,7 @@ QJsonObject IssuedSet::toJson() const
     for (const SetLine &line : without)
         none << QJsonObject{{"order", line.order},
                             {"circuit_number", line.circuit},
-                            {"stage", line.stage},
+                            {"stage", toText(line.stage)},
                             {"outcome", toText(line.outcome)},
                             {"reason", line.why}};
     return {{"premises", premises},

@@ -90,8 +90,7 @@ Result<CoverLine> coverLine(Records &records, const SetLine &line, const Certify
         cover.copy = issued.copy;
         cover.tested = longDates(issued.content.testedFrom, issued.content.testedTo);
     } else {
-        const auto station = fromText<Station>(line.stage);
-        cover.stage = station ? stationName(*station) : QString();
+        cover.stage = stageName(line.stage);
         // In the customer's words: the trade's may name the circuit of somebody else.
         const CriterionResult *open = about.decision.firstOpen();
         cover.reason = open ? plainMeaning(*open) : guard.cover(line.why);

@@ -18,7 +18,7 @@ Result<SetMember> memberOf(Records &records, const QString &order)
                       ordered.customer,
                       ordered.kind,
                       about.decision.outcome,
-                      {},
+                      stageAt(Station::Identifiers),
                       true,
                       {}},
                      std::move(about)};
@@ -70,7 +70,7 @@ Result<std::vector<SetMember>> membersOfSet(Records &records, const QString &ord
         if (row.order == order)
             continue;
         LOOPWRIGHT_ASSIGN(const auto together,
-                          row.status == toText(OrderStatus::Open)
+                          row.status == OrderStatus::Open
                               ? Result<bool>(true)
                               : workedTogether(records.database(), row.order, last));
         if (!together)

@@ -11,7 +11,7 @@ struct SetLine
     QString order, circuit, customer;
     LineKind kind = LineKind::Bri;
     OrderOutcome outcome = OrderOutcome::Incomplete;
-    QString stage;        ///< as the board keeps it
+    Stage stage = stageAt(Station::Identifiers);
     bool mayHave = false; ///< a certificate can be issued now
     QString why;          ///< one sentence where it cannot
 };

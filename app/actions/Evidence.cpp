@@ -1,7 +1,9 @@
 #include "app/actions/Evidence.h"
 
+#include "app/actions/Acceptance.h"
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
+#include "app/actions/LimitSets.h"
 #include "db/DraftStore.h"
 #include "db/FactStore.h"
 #include "db/InstrumentStore.h"
@@ -54,12 +56,12 @@ Result<void> tellUnregistered(const Store &store, const QSet<QString> &keys, con
     for (const QString &key : sorted) {
         LOOPWRIGHT_ASSIGN(const auto found, store.find(key));
         if (!found)
-            report.told.push_back({Severity::Warning,
-                                   what + "_not_registered",
-                                   QString("The %1 %2 is not registered.").arg(what, key),
-                                   {},
-                                   what,
-                                   0});
+            report.told.push_back({{Severity::Warning,
+                                    what + "_not_registered",
+                                    QString("The %1 %2 is not registered.").arg(what, key),
+                                    {},
+                                    what,
+                                    0}});
     }
     return {};
 }
@@ -82,6 +84,53 @@ Result<void> checkRecord(Records &records, const JobRecord &record, const Servic
                                QString("lies more than a day ahead of the clock, which shows %1")
                                    .arg(records.now().text()),
                                where + '.' + key);
+    }
+    return {};
+}
+
+/// The fact of that id in the record itself or, if it has none, in the records; null if neither
+/// has.
+Result<std::optional<Fact>> findNamed(Records &records, const JobRecord &record, const QString &id)
+{
+    for (const Fact &fact : record.facts)
+        if (fact.id == id)
+            return std::optional(fact);
+    return FactStore(records.database()).find(id);
+}
+
+Result<void> checkHazard(Records &records, const JobRecord &record, const QString &id,
+                         const QString &place)
+{
+    // The hazard is the pair's, so the card may be of another order.
+    LOOPWRIGHT_ASSIGN(const auto card, findNamed(records, record, id));
+    if (!card || !card->as<SafetyFact>())
+        return failure(ErrorCode::BadInput, "names no safety card of these records",
+                       place + ".hazard");
+    return {};
+}
+
+Result<void> checkReadings(Records &records, const JobRecord &record, const QStringList &ids,
+                           const QString &place)
+{
+    for (qsizetype i = 0; i < ids.size(); ++i) {
+        LOOPWRIGHT_ASSIGN(const auto reading, findNamed(records, record, ids[i]));
+        if (!reading || reading->order != record.order)
+            return failure(ErrorCode::BadInput,
+                           QString("names no fact of order %1").arg(record.order),
+                           QString("%1.facts[%2]").arg(place).arg(i));
+    }
+    return {};
+}
+
+/// A fact that speaks of another one must name one that is there.
+Result<void> checkNamedFacts(Records &records, const JobRecord &record, const QString &place)
+{
+    for (std::size_t i = 0; i < record.facts.size(); ++i) {
+        const Fact &fact = record.facts[i];
+        if (const auto *closed = fact.as<HazardClosedFact>())
+            LOOPWRIGHT_TRY(checkHazard(records, record, closed->hazard, placeOf(place, i)));
+        if (const auto *made = fact.as<MadeWithFact>())
+            LOOPWRIGHT_TRY(checkReadings(records, record, made->facts, placeOf(place, i)));
     }
     return {};
 }
@@ -115,14 +164,77 @@ Result<void> tell(Records &records, const JobRecord &record, RecordReport &repor
     return tellUnregistered(InstrumentStore(records.database()), instruments, "instrument", report);
 }
 
-/// Commits what was done to facts, with the event that says so.
-Result<void> commitFacts(Records &records, Transaction &transaction, const ServiceOrder &order,
-                         const std::vector<Fact> &facts, const QString &kind,
+/// Why a recorded fact counts for nothing, as a code; none if it counts, or only a newer one does.
+std::optional<QString> codeOf(Discount why)
+{
+    switch (why) {
+    case Discount::OtherPair:
+        return "other_pair";
+    case Discount::OrderEnded:
+        return "order_not_open";
+    case Discount::NoCard:
+    case Discount::Hazard:
+    case Discount::NothingDone:
+    case Discount::NoCheck:
+        return "closed_step";
+    case Discount::Retired:
+        return "retired";
+    case Discount::SelfTest:
+        return "self_test_failed";
+    case Discount::NewTei:
+    case Discount::LayerDown:
+        return "layer";
+    case Discount::Elsewhere:
+        return "elsewhere";
+    case Discount::StruckOut:
+    case Discount::NoResult:
+    case Discount::Newer:
+        break;
+    }
+    return std::nullopt;
+}
+
+/// Says of each added fact what a decision makes of it: kept it is in any case.
+Result<void> tellStandings(Records &records, const StoredOrder &stored, RecordReport &report)
+{
+    LOOPWRIGHT_ASSIGN(auto input, evidenceOf(records, stored));
+    if (stored.status != OrderStatus::Open)
+        input.afterEnd << report.added;
+    LOOPWRIGHT_ASSIGN(const auto limits, limitSet(records, input.limitSet));
+    const Judged judged = judge(input, limits);
+    QStringList told;
+    const auto tell = [&](const QString &code, const QString &fact, const QString &reason) {
+        if (told.contains(fact))
+            return;
+        told << fact;
+        report.told.push_back({{Severity::Warning, code, reason, {}, {}, 0}, fact});
+    };
+    for (const Fact &fact : input.facts)
+        if (const auto *card = fact.as<SafetyFact>(); card && report.added.contains(fact.id)) {
+            const SafetyVerdict verdict = judge(*card, limits);
+            if (verdict.outcome == SafetyOutcome::Hazard)
+                tell("hazard", fact.id, verdict.text());
+        }
+    for (const Need &need : judged.needs)
+        for (const Discounted &each : judged.standings.value(need.key).before)
+            if (const auto code = codeOf(each.why); code && report.added.contains(each.fact->id))
+                tell(*code, each.fact->id,
+                     QString("%1 of %2 is kept and does not count: %3")
+                         .arg(factName(each.fact->kind()), minuteText(timeOf(*each.fact)),
+                              each.sentence.english()));
+    return {};
+}
+
+/// Commits what was done to facts, with the event that says so. `decides`: the order stands as its
+/// evidence does; what is recorded when it is no longer open decides nothing.
+Result<void> commitFacts(Records &records, Transaction &transaction, const StoredOrder &stored,
+                         bool decides, const std::vector<Fact> &facts, const QString &kind,
                          const QJsonObject &detail)
 {
-    LOOPWRIGHT_TRY(refreshState(records, transaction, order.number));
-    LOOPWRIGHT_TRY(refreshOrdersOnVisits(records, transaction, order, facts));
-    return transaction.commit(orderEvent(records, order, kind, detail));
+    if (decides)
+        LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
+    LOOPWRIGHT_TRY(refreshOrdersOnVisits(records, transaction, stored.order, facts));
+    return transaction.commit(orderEvent(records, stored.order, kind, detail));
 }
 
 } // namespace
@@ -151,28 +263,35 @@ Result<RecordReport> recordFacts(Records &records, JobRecord record, const QStri
         if (fact.id.isEmpty())
             fact.id = newId();
     LOOPWRIGHT_TRY(checkRecord(records, record, stored->order, place));
+    LOOPWRIGHT_TRY(checkNamedFacts(records, record, place));
     auto report = addFacts(transaction, record, place);
     if (!report)
         return report;
     LOOPWRIGHT_TRY(tell(records, record, *report));
     if (report->added.isEmpty())
         return report;
+    LOOPWRIGHT_TRY(tellStandings(records, *stored, *report));
     QJsonArray kinds;
     for (const Fact &fact : record.facts)
         if (report->added.contains(fact.id))
             kinds << toText(fact.kind());
-    LOOPWRIGHT_TRY(commitFacts(records, transaction, stored->order, record.facts, "facts_recorded",
-                               {{"kinds", kinds}}));
+    QJsonObject detail{{"kinds", kinds}};
+    const bool open = stored->status == OrderStatus::Open;
+    if (!open)
+        detail.insert("after_end", QJsonArray::fromStringList(report->added));
+    LOOPWRIGHT_TRY(
+        commitFacts(records, transaction, *stored, open, record.facts, "facts_recorded", detail));
     return report;
 }
 
 QJsonObject RecordReport::toJson() const
 {
     QJsonArray list;
-    for (const Finding &finding : told)
+    for (const RecordFinding &finding : told)
         list << QJsonObject{{"code", finding.code},
                             {"severity", severityName(finding.severity)},
-                            {"reason", finding.reason}};
+                            {"reason", finding.reason},
+                            {"fact", finding.fact.isEmpty() ? QJsonValue() : finding.fact}};
     return {{"added", QJsonArray::fromStringList(added)},
             {"already_there", QJsonArray::fromStringList(alreadyThere)},
             {"findings", list}};
@@ -199,7 +318,7 @@ Result<QString> voidFact(Records &records, const QString &factId, const QString 
         newId(), records.now(), (*fact)->order, {}, {}, {}, VoidFact{id, because, records.by()}};
     LOOPWRIGHT_TRY(FactStore::add(transaction, voiding));
     LOOPWRIGHT_TRY(
-        commitFacts(records, transaction, stored.order, {**fact}, "fact_voided",
+        commitFacts(records, transaction, stored, true, {**fact}, "fact_voided",
                     {{"fact", id}, {"kind", toText((*fact)->kind())}, {"because", because}}));
     return voiding.id;
 }

@@ -7,11 +7,18 @@
 
 namespace loopwright {
 
+/// What is said of a fact, or of the whole record.
+struct RecordFinding : Finding
+{
+    QString fact = {}; ///< id; empty of the whole record
+};
+
 struct RecordReport
 {
     QStringList added;        ///< ids
     QStringList alreadyThere; ///< ids that were recorded before with the same content
-    Findings told;            ///< e.g. an installer or instrument that is not registered
+    /// A hazard that was read, what was recorded and does not count, who or what is not registered.
+    std::vector<RecordFinding> told;
 
     QJsonObject toJson() const; ///< {"added","already_there","findings"}
 };

@@ -25,14 +25,22 @@ Result<std::optional<ServiceOrder>> workedBefore(const Database &database,
     return before ? std::optional(before->order) : std::nullopt;
 }
 
-Result<std::vector<OrderChange>> changesOf(const Database &database, const QString &orderNumber)
+/// What the order's own history says of its evidence: when it was taken in, what its changes
+/// retire, what was recorded when it was no longer open.
+Result<void> readHistory(const Database &database, DecisionInput &input)
 {
-    LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofOrder(orderNumber));
-    std::vector<OrderChange> changes;
-    for (const Event &event : events)
-        if (const QString what = event.detail.value("retires").toString(); !what.isEmpty())
-            changes.push_back({what, event.at});
-    return changes;
+    LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofOrder(input.order.number));
+    for (const Event &event : events) {
+        if (event.kind == "order_taken")
+            input.takenIn = event.at;
+        for (const QJsonValue &what : event.detail.value("retires").toArray())
+            input.changes.push_back({fromText<ChangedWhat>(what.toString()), event.at});
+        if (const QString name = event.detail.value("also_named").toString(); !name.isEmpty())
+            input.changes.push_back({std::nullopt, event.at, name});
+        for (const QJsonValue &id : event.detail.value("after_end").toArray())
+            input.afterEnd << id.toString();
+    }
+    return {};
 }
 
 Result<QList<Instrument>> instrumentsOf(const Database &database, const std::vector<Fact> &facts)
@@ -116,8 +124,7 @@ Result<DecisionInput> EvidenceStore::of(const StoredOrder &stored, const QString
         LOOPWRIGHT_ASSIGN(auto conflicts, AssignmentStore(m_database).conflictsOf(input.order));
         input.conflicts = std::move(conflicts);
     }
-    LOOPWRIGHT_ASSIGN(auto changes, changesOf(m_database, orderNumber));
-    input.changes = std::move(changes);
+    LOOPWRIGHT_TRY(readHistory(m_database, input));
     LOOPWRIGHT_ASSIGN(auto facts, FactStore(m_database).ofOrder(orderNumber));
     input.facts = std::move(facts);
     LOOPWRIGHT_ASSIGN(const auto others, visitsInOtherOrders(m_database, input.order, input.facts));

@@ -2,7 +2,7 @@
 // The one bridge from the records to `decide`: gathers what was ordered, what is in use elsewhere,
 // and the evidence.
 
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/Judge.h"
 #include "db/OrderStore.h"
 
 namespace loopwright {

@@ -5,7 +5,7 @@
 #include "app/actions/IssuedCertificate.h"
 #include "app/actions/Records.h"
 #include "app/print/CertificatePainter.h"
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/Judge.h"
 #include "core/certificate/NumberGuard.h"
 #include "core/history/Event.h"
 #include "db/OrderStore.h"

@@ -32,10 +32,21 @@ Result<void> refreshBothPremises(Records &records, Transaction &transaction,
     return refreshOrdersOnVisits(records, transaction, after, facts);
 }
 
+std::vector<OrderChange> changesBetween(const ServiceOrder &before, const ServiceOrder &after,
+                                        bool sameWires, const Moment &now)
+{
+    std::vector<OrderChange> changes;
+    for (const ChangedWhat what : whatChanged(before, after, sameWires))
+        changes.push_back({what, now});
+    if (sameWires && !isSamePair(before.pair, after.pair))
+        changes.push_back({std::nullopt, now, before.pair});
+    return changes;
+}
+
 } // namespace
 
 Result<TakenOrder> takeOrder(Records &records, Transaction &transaction, const ServiceOrder &order,
-                             const std::optional<StoredOrder> &before)
+                             const std::optional<StoredOrder> &before, bool sameWires)
 {
     TakenOrder taken;
     LOOPWRIGHT_ASSIGN(const auto conflicts,
@@ -53,10 +64,15 @@ Result<TakenOrder> takeOrder(Records &records, Transaction &transaction, const S
     std::vector<OrderChange> pending;
     if (before) {
         detail.insert("changes", differences(before->order, order));
-        if (const QString what = whatChanged(before->order, order); !what.isEmpty()) {
-            detail.insert("retires", what);
-            pending.push_back({what, records.now()});
-        }
+        pending = changesBetween(before->order, order, sameWires, records.now());
+        QJsonArray retires;
+        for (const OrderChange &change : pending)
+            if (change.what)
+                retires << toText(*change.what);
+            else
+                detail.insert("also_named", change.alsoNamed);
+        if (!retires.isEmpty())
+            detail.insert("retires", retires);
     }
     taken.event = orderEvent(records, order, before ? "order_changed" : "order_taken", detail);
     LOOPWRIGHT_TRY(refreshState(records, transaction, order.number, pending));

@@ -64,7 +64,8 @@ Result<OrderVerdict> checkOrder(Records &records, const OrderFields &fields)
     return verdict;
 }
 
-Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool update)
+Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool update,
+                              bool sameWires)
 {
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(const auto reading, readFields(records, fields));
@@ -83,7 +84,8 @@ Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool 
                        QString("Order %1 is %2 and cannot be changed.")
                            .arg(reading.order.number, toText(before->status)),
                        "order_number");
-    LOOPWRIGHT_ASSIGN(const auto taken, takeOrder(records, transaction, reading.order, before));
+    LOOPWRIGHT_ASSIGN(const auto taken,
+                      takeOrder(records, transaction, reading.order, before, sameWires));
     verdict->held = taken.held;
     verdict->findings.insert(verdict->findings.end(), taken.findings.begin(), taken.findings.end());
     LOOPWRIGHT_ASSIGN(auto events, before ? claimForHeldOrders(records, transaction)

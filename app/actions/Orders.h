@@ -3,7 +3,8 @@
 // see all of it.
 
 #include "app/actions/Board.h"
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/Judge.h"
+#include "core/acceptance/Plan.h"
 #include "core/history/Event.h"
 
 namespace loopwright {
@@ -21,7 +22,8 @@ struct OrderVerdict
 Result<OrderVerdict> checkOrder(Records &records, const OrderFields &fields);
 /// Takes the order in. Refused with the first reason where it is malformed, or is there with other
 /// values and `update` is not set. A held order is taken in.
-Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool update);
+Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool update,
+                              bool sameWires = false);
 
 /// An accepted order (or a disconnect, or record-only that is accepted): planned identifiers become
 /// working, the old ones are released, in one transaction. Refused otherwise, with the reason.
@@ -48,15 +50,22 @@ struct CertificateView
 /// Everything that the job page and `order show` need.
 struct OrderView
 {
+    OrderView() = default;
+    OrderView(OrderView &&) = default;
+    OrderView &operator=(OrderView &&) = default;
+
     ServiceOrder order;
-    QString status; ///< "open", "completed" or "cancelled"
+    OrderStatus status = OrderStatus::Open;
     bool held = false;
     ServingOffice office;
     QList<TestLine> testLines; ///< for the installer's page only, never for a customer
     QString installerName;
     DecisionInput input;
+    LimitSet limits;   ///< by which it is judged
+    Judged judged;     ///< points into `input`
     Decision decision; ///< what `decide` answers now
-    QString stage;
+    Moment now;        ///< of the records' clock, when it was read
+    Stage stage = stageAt(Station::Identifiers);
     std::vector<FactView> facts; ///< oldest first, voids and exceptions among them
     std::vector<Event> events;   ///< of the order, oldest first
     std::vector<CertificateView> certificates;
@@ -65,6 +74,9 @@ struct OrderView
 
     QJsonObject toJson() const; ///< without the unpublished numbers
 };
+
+/// The steps of the order as they stand in a situation; they point into the view.
+std::vector<Step> stepsOf(const OrderView &view, Situation situation);
 
 /// NotFound where there is no such order.
 Result<OrderView> showOrder(Records &records, const QString &number);

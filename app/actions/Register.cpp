@@ -1,6 +1,6 @@
 #include "app/actions/Register.h"
 
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/Judge.h"
 #include "db/AssignmentStore.h"
 #include "db/InstrumentStore.h"
 #include "db/LimitSetStore.h"

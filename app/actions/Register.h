@@ -19,7 +19,7 @@ Result<QList<Instrument>> instruments(Records &records);
 /// One thing that the audit found, with the circuits that it concerns.
 struct AuditFinding
 {
-    QString code; ///< "dn_twice", "spid_twice", "pair_twice", "identifier_error", "held_order", …
+    QString code;   ///< "dn_twice", "spid_twice", "pair_twice", "identifier_error"
     QString reason; ///< one sentence
     QString value;
     QStringList circuits;

@@ -2,6 +2,7 @@
 
 #include "app/actions/Acceptance.h"
 #include "app/actions/EvidenceStore.h"
+#include "app/actions/LimitSets.h"
 #include "app/actions/Orders.h"
 #include "core/certificate/CertificateNumber.h"
 #include "db/CertificateStore.h"
@@ -58,7 +59,7 @@ Result<void> addPremises(Records &records, OrderView &view)
 {
     LOOPWRIGHT_ASSIGN(auto rows, rowsAtPremises(records, view.order.premises));
     std::erase_if(rows, [&view](const BoardRow &row) {
-        return row.order == view.order.number || row.status != toText(OrderStatus::Open);
+        return row.order == view.order.number || row.status != OrderStatus::Open;
     });
     view.alsoHere = std::move(rows);
     LOOPWRIGHT_ASSIGN(auto visits,
@@ -94,13 +95,15 @@ Result<OrderView> showOrder(Records &records, const QString &number)
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(number));
     OrderView view;
     view.order = stored.order;
-    view.status = toText(stored.status);
+    view.status = stored.status;
     view.held = stored.held;
     LOOPWRIGHT_TRY(addRegister(database, view));
     LOOPWRIGHT_ASSIGN(auto input, evidenceOf(records, stored));
     view.input = std::move(input);
-    LOOPWRIGHT_ASSIGN(auto decision, decisionOf(records, view.input));
-    view.decision = std::move(decision);
+    LOOPWRIGHT_ASSIGN(view.limits, limitSet(records, view.input.limitSet));
+    view.judged = judge(view.input, view.limits);
+    view.decision = view.judged.decision;
+    view.now = records.now();
     view.facts = factViews(view.input.facts);
     LOOPWRIGHT_ASSIGN(auto events, EventStore(database).ofOrder(number));
     view.events = std::move(events);
@@ -140,6 +143,61 @@ QJsonArray terminalsJson(const ServiceOrder &order)
     return terminals;
 }
 
+/// What may be entered for a field of a step; null where a bound says nothing.
+QJsonObject fieldJson(const Step &step, const QString &key)
+{
+    const auto *found = findField(fieldsOf(*step.need.kind), key);
+    FactField field = found ? *found : FactField{""};
+    if (field.type == FieldType::Value)
+        field =
+            valueFieldOf(*fromText<AnalogQuantity>(step.need.preset.value("quantity").toString()));
+    const bool bounded = field.type == FieldType::Number || field.type == FieldType::Whole;
+    QJsonArray words;
+    if (field.words)
+        words = QJsonArray::fromStringList(field.words());
+    return {{"key", key},
+            {"type", toText(field.type)},
+            {"unit", QString::fromUtf8(field.unit)},
+            {"minimum", bounded ? QJsonValue(field.minimum) : QJsonValue()},
+            {"maximum", bounded ? QJsonValue(field.maximum) : QJsonValue()},
+            {"words", words},
+            {"required", !step.need.optional.contains(key)}};
+}
+
+QJsonObject stepJson(const Step &step)
+{
+    QJsonArray fields, before;
+    for (const QString &key : step.need.fields)
+        fields << fieldJson(step, key);
+    for (const Discounted &each : step.before)
+        before << QJsonObject{{"fact", each.fact->id}, {"why", each.sentence.english()}};
+    return {{"need", step.need.key},
+            {"criterion", step.need.criterion},
+            {"station", toText(step.need.station)},
+            {"group", toText(step.need.group)},
+            {"label", step.need.label.english()},
+            {"hint", step.need.hint.english()},
+            {"kind", step.need.kind ? QJsonValue(toText(*step.need.kind)) : QJsonValue()},
+            {"preset", step.need.preset},
+            {"fields", fields},
+            {"after", QJsonArray::fromStringList(step.need.after)},
+            {"before", before},
+            {"state", toText(step.state)},
+            {"counts", step.counts ? QJsonValue(step.counts->id) : QJsonValue()},
+            {"because", step.because.english()},
+            {"next", step.next.english()}};
+}
+
+/// Without the offers: nobody needs them.
+QJsonArray planJson(const OrderView &view)
+{
+    QJsonArray list;
+    for (const Step &step : stepsOf(view, {view.now, {}}))
+        if (!step.need.isOffer())
+            list << stepJson(step);
+    return list;
+}
+
 QJsonObject factJson(const FactView &fact)
 {
     QJsonObject object = fact.fact.toJson();
@@ -152,6 +210,12 @@ QJsonObject factJson(const FactView &fact)
 }
 
 } // namespace
+
+std::vector<Step> stepsOf(const OrderView &view, Situation situation)
+{
+    situation.orderIsOpen = view.status == OrderStatus::Open;
+    return plan(view.input, view.limits, view.judged, situation);
+}
 
 QJsonObject OrderView::toJson() const
 {
@@ -172,9 +236,9 @@ QJsonObject OrderView::toJson() const
                               {"copies", certificate.copies}};
     return {{"order", order.toJson()},
             {"order_number", order.number},
-            {"status", status},
+            {"status", toText(status)},
             {"held", held},
-            {"stage", stage},
+            {"stage", toText(stage)},
             {"circuit", QJsonObject{{"circuit_number", order.circuit},
                                     {"kind", toText(order.kind)},
                                     {"office", order.office},
@@ -184,6 +248,7 @@ QJsonObject OrderView::toJson() const
             {"terminals", terminalsJson(order)},
             {"facts", evidence},
             {"decision", decision.toJson()},
+            {"plan", planJson(*this)},
             {"events", happened},
             {"certificates", issued},
             {"also_here", here},

@@ -32,7 +32,7 @@ QString reasonsText(const Decision &decision)
                           .arg(criterion.excepted->by, criterion.excepted->at.text(),
                                criterion.excepted->because));
         else if (criterion.open())
-            lines.add(criterion.name, criterion.reason);
+            lines.add(criterion.name, criterion.reason.english());
     }
     return lines.text();
 }
@@ -81,7 +81,7 @@ QString decisionText(const Decision &decision)
     for (const QString &note : decision.notes)
         text += wrapped(note) + "\n";
     if (const CriterionResult *open = decision.firstOpen(); open && !open->next.isEmpty())
-        text += "\n" + wrapped("Next: " + open->next) + "\n";
+        text += "\n" + wrapped("Next: " + open->next.english()) + "\n";
     return text;
 }
 

@@ -1,7 +1,5 @@
 #include "app/desktop/Names.h"
 
-#include "core/acceptance/JobLine.h"
-
 #include <QCoreApplication>
 #include <QLocale>
 
@@ -9,30 +7,7 @@ namespace loopwright {
 
 namespace {
 
-struct OutcomeRow
-{
-    const char *key;
-    const char *name;
-    Status sign;
-};
-constexpr OutcomeRow outcomeRows[] = {
-    {"accepted", QT_TRANSLATE_NOOP("Names", "Accepted"), Status::Done},
-    {"accepted_with_exception", QT_TRANSLATE_NOOP("Names", "Accepted with exception"),
-     Status::Done},
-    {"not_accepted", QT_TRANSLATE_NOOP("Names", "Not accepted"), Status::Failed},
-    {"incomplete", QT_TRANSLATE_NOOP("Names", "Incomplete"), Status::Open},
-};
-
-const OutcomeRow *outcomeRow(const QString &key)
-{
-    for (const OutcomeRow &row : outcomeRows)
-        if (key == QLatin1StringView(row.key))
-            return &row;
-    return nullptr;
-}
-
-/// "error_test" to "Error test".
-/// "dn_twice" as "DN twice".
+/// "order_taken" as "Order taken", "dn_twice" as "DN twice".
 QString spelled(const QString &code)
 {
     QStringList words = code.split(u'_');
@@ -47,31 +22,46 @@ QString spelled(const QString &code)
 
 } // namespace
 
-QString stageName(const QString &stage)
+QString outcomeName(OrderOutcome outcome)
 {
-    if (const auto station = fromText<Station>(stage))
-        return stationName(*station);
-    return spelled(stage);
+    switch (outcome) {
+    case OrderOutcome::Accepted:
+        return QCoreApplication::translate("Names", "Accepted");
+    case OrderOutcome::AcceptedWithException:
+        return QCoreApplication::translate("Names", "Accepted with exception");
+    case OrderOutcome::NotAccepted:
+        return QCoreApplication::translate("Names", "Not accepted");
+    case OrderOutcome::Incomplete:
+        return QCoreApplication::translate("Names", "Incomplete");
+    }
+    return {};
 }
 
-QStringList stageKeys()
+Status outcomeSign(OrderOutcome outcome)
 {
-    return {
-        QStringLiteral("identifiers"), QStringLiteral("loop"),        QStringLiteral("safety"),
-        QStringLiteral("turnup"),      QStringLiteral("calls"),       QStringLiteral("error_test"),
-        QStringLiteral("acceptance"),  QStringLiteral("certificate"), QStringLiteral("done")};
+    switch (outcome) {
+    case OrderOutcome::Accepted:
+    case OrderOutcome::AcceptedWithException:
+        return Status::Done;
+    case OrderOutcome::NotAccepted:
+        return Status::Failed;
+    case OrderOutcome::Incomplete:
+        return Status::Open;
+    }
+    return Status::None;
 }
 
-QString outcomeName(const QString &outcome)
+QString statusName(OrderStatus status)
 {
-    const OutcomeRow *row = outcomeRow(outcome);
-    return row ? QCoreApplication::translate("Names", row->name) : spelled(outcome);
-}
-
-Status outcomeSign(const QString &outcome)
-{
-    const OutcomeRow *row = outcomeRow(outcome);
-    return row ? row->sign : Status::None;
+    switch (status) {
+    case OrderStatus::Open:
+        return QCoreApplication::translate("Names", "open");
+    case OrderStatus::Completed:
+        return QCoreApplication::translate("Names", "completed");
+    case OrderStatus::Cancelled:
+        return QCoreApplication::translate("Names", "cancelled");
+    }
+    return {};
 }
 
 QString kindName(LineKind kind)

@@ -1,20 +1,19 @@
 #pragma once
-// Names for a person of the codes that the records keep. A code that has none is shown as it is.
+// Names for a person of what the records keep.
 
 #include "app/desktop/widgets/SignLine.h"
+#include "core/acceptance/Decision.h"
 #include "core/order/Services.h"
 
 #include <QDate>
 
 namespace loopwright {
 
-/// "identifiers" … "done" to "Identifiers" … "Done".
-QString stageName(const QString &stage);
-/// The stages in the order of the job.
-QStringList stageKeys();
-/// "not_accepted" to "Not accepted".
-QString outcomeName(const QString &outcome);
-Status outcomeSign(const QString &outcome);
+/// "Accepted", "Not accepted", …
+QString outcomeName(OrderOutcome outcome);
+Status outcomeSign(OrderOutcome outcome);
+/// "open", "completed" or "cancelled", within a sentence.
+QString statusName(OrderStatus status);
 /// "basic rate", "analog", within a sentence.
 QString kindName(LineKind kind);
 /// Of an event: "order_taken" to "Order taken".

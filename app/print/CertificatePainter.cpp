@@ -173,7 +173,7 @@ void drawVerdict(SheetBuilder &sheet, const CertificateContent &content,
 /// Every station as the decision left it.
 std::vector<StationState> certificateLine(const CertificateContent &content)
 {
-    return jobLine(decisionOf(content), "done");
+    return jobLine(decisionOf(content), Stage::Done);
 }
 
 /// Title, number and code, the mark of a copy, the QR code, and the verdict in one sentence.

@@ -1,6 +1,6 @@
-// The table of criteria, in the order of the job.
+#include "core/acceptance/Criteria.h"
 
-#include "core/acceptance/Judging.h"
+#include "core/loop/AnalogQuantity.h"
 
 #include <algorithm>
 
@@ -8,121 +8,334 @@ namespace loopwright {
 
 namespace {
 
-bool full(const Judging &j)
+bool hasSpids(const ServiceOrder &order)
 {
-    return j.input.scope == OrderScope::Full;
+    return std::ranges::any_of(
+        order.terminals, [](const OrderedTerminal &terminal) { return !terminal.spid.isEmpty(); });
 }
-bool fullOrMove(const Judging &j)
+bool carriesData(const ServiceOrder &order)
 {
-    return full(j) || j.input.scope == OrderScope::MoveWithin;
-}
-bool numbersToo(const Judging &j)
-{
-    return fullOrMove(j) || j.input.scope == OrderScope::NumbersOnly;
-}
-bool anyButNothing(const Judging &j)
-{
-    return j.input.scope != OrderScope::Nothing;
-}
-/// On a change of numbers alone the card is needed only where somebody went there.
-bool needsSafety(const Judging &j)
-{
-    if (fullOrMove(j))
-        return true;
-    return j.input.scope == OrderScope::NumbersOnly &&
-           std::any_of(j.evidence.facts().begin(), j.evidence.facts().end(), [](const Fact *fact) {
-               return !fact->as<NoteFact>() && !fact->as<ChangedFact>() &&
-                      !fact->as<ExceptionFact>();
-           });
-}
-bool digital(const Judging &j)
-{
-    return fullOrMove(j) && !j.isAnalog();
-}
-bool hasSpids(const Judging &j)
-{
-    return numbersToo(j) && !j.isAnalog() &&
-           std::any_of(j.order.terminals.begin(), j.order.terminals.end(),
-                       [](const OrderedTerminal &t) { return !t.spid.isEmpty(); });
-}
-bool carriesData(const Judging &j)
-{
-    return digital(j) && !j.runs.empty();
-}
-bool analog(const Judging &j)
-{
-    return fullOrMove(j) && j.isAnalog();
+    return !dataChannels(order).isEmpty();
 }
 
-QList<FactKind> none()
+constexpr const char *noSpid = "The circuit has no SPID.";
+constexpr const char *noData = "The line carries no circuit-switched data.";
+
+/// For a criterion whose needs stand with those of another: the quantities with the first of them,
+/// the run with its detector check.
+void noMore(std::vector<Need> &, const ServiceOrder &, OrderScope, const LimitSet &)
 {
-    return {};
 }
-QList<FactKind> loops()
+
+/// A quantity of an analog line.
+constexpr Criterion quantity(const char *key, const char *name, const PlainWords &words,
+                             LinePart part, const char *check, AddNeeds addNeeds = noMore)
 {
-    return {FactKind::Loop};
-}
-QList<FactKind> layers()
-{
-    return {FactKind::Layer};
-}
-QList<FactKind> calls()
-{
-    return {FactKind::Call, FactKind::Run};
-}
-QList<FactKind> checks()
-{
-    return {FactKind::Detector, FactKind::Run};
-}
-QList<FactKind> quantities()
-{
-    return {FactKind::Analog};
-}
-QList<FactKind> tests()
-{
-    return {FactKind::SelfTest};
+    return {key,
+            name,
+            Station::TurnUp,
+            LinesWith::Analog,
+            Scopes::FullOrMove,
+            nullptr,
+            nullptr,
+            addNeeds,
+            judgeQuantity,
+            true,
+            words,
+            part,
+            check};
 }
 
 constexpr Criterion table[] = {
-    {"identifiers", "Identifiers", Station::Identifiers, anyButNothing, judgeIdentifiers, none},
-    {"loop", "Loop", Station::Loop, full, judgeLoop, loops},
-    {"safety", "Safety card", Station::Safety, needsSafety, judgeSafety, none},
-    {"layer1", "Layer 1", Station::TurnUp, digital, judgeLayer1, layers},
-    {"layer2", "Layer 2", Station::TurnUp, digital, judgeLayer2, layers},
-    {"layer3", "Layer 3", Station::TurnUp, hasSpids, judgeLayer3, layers},
-    {"loop_current", "Loop current", Station::TurnUp, analog, judgeQuantity, quantities},
-    {"loss_1004", "Loss at 1004 Hz", Station::TurnUp, analog, judgeQuantity, quantities},
-    {"noise", "Circuit noise", Station::TurnUp, analog, judgeQuantity, quantities},
-    {"power_influence", "Power influence", Station::TurnUp, analog, judgeQuantity, quantities},
-    {"balance", "Balance", Station::TurnUp, analog, judgeQuantity, quantities},
-    {"polarity", "Polarity", Station::TurnUp, analog, judgeQuantity, quantities},
-    {"dial_tone", "Dial tone", Station::TurnUp, analog, judgeQuantity, quantities},
-    {"ringing", "Ringing", Station::TurnUp, analog, judgeQuantity, quantities},
-    {"slope", "Slope", Station::TurnUp, analog, judgeQuantity, quantities},
-    {"insulation", "Insulation", Station::TurnUp, analog, judgeQuantity, quantities},
-    {"foreign_voltage", "Foreign voltage", Station::TurnUp, analog, judgeQuantity, quantities},
-    {"on_hook_voltage", "On-hook voltage", Station::TurnUp, analog, judgeQuantity, quantities},
-    {"ringing_voltage", "Ringing voltage", Station::TurnUp, analog, judgeQuantity, quantities},
-    {"calls", "Calls", Station::Calls, numbersToo, judgeCalls, calls},
-    {"readback", "Announced number", Station::Calls, numbersToo, judgeReadback, calls},
-    {"detector", "Detector check", Station::ErrorTest, carriesData, judgeDetector, checks},
-    {"run", "Error-rate run", Station::ErrorTest, carriesData, judgeRun, checks},
-    {"instrument", "Instrument", Station::Acceptance, numbersToo, judgeInstrument, tests},
+    {"identifiers",
+     "Identifiers",
+     Station::Identifiers,
+     LinesWith::Both,
+     Scopes::RecordToo,
+     nullptr,
+     nullptr,
+     needIdentifiers,
+     judgeIdentifiers,
+     true,
+     {"The numbers and identifiers are well formed, and no other line in these records has them.",
+      "The numbers and identifiers are well formed; one is to be confirmed with the provider.",
+      "A number or identifier is wrong, or another line has it.",
+      "The numbers and identifiers were not checked."},
+     LinePart::ServingOffice,
+     "Compare variant, numbers and SPIDs of the order with what the office assigned."},
+    {"loop",
+     "Loop",
+     Station::Loop,
+     LinesWith::Both,
+     Scopes::Full,
+     nullptr,
+     nullptr,
+     needLoop,
+     judgeLoop,
+     true,
+     {"The pair of wires from the serving office is fit for this service.",
+      "The pair of wires from the serving office is fit for this service, near the limit.",
+      "The pair of wires from the serving office is not fit for this service.",
+      "It was not shown that the pair of wires is fit for this service."},
+     LinePart::Loop,
+     "Is it the pair of the order? Look for taps and coils on record."},
+    {"safety",
+     "Safety card",
+     Station::Safety,
+     LinesWith::Both,
+     Scopes::NumbersToo,
+     nullptr,
+     nullptr,
+     needSafety,
+     judgeSafety,
+     false,
+     {"The pair was checked for dangerous voltage before any work; no reading was above the stop "
+      "limits.",
+      "The pair was checked for dangerous voltage before any work; no reading was above the stop "
+      "limits.",
+      "A dangerous voltage was read on the pair.",
+      "The check for dangerous voltage is not complete."},
+     LinePart::Loop,
+     "Leave the pair alone until the foreign voltage is cleared."},
+    {"layer1",
+     "Layer 1",
+     Station::TurnUp,
+     LinesWith::BasicRate,
+     Scopes::FullOrMove,
+     nullptr,
+     nullptr,
+     needLayer1,
+     judgeLayer1,
+     true,
+     {"The line and the equipment in the serving office run in step.",
+      "The line and the equipment in the serving office run in step.",
+      "The line and the equipment in the serving office do not run in step.",
+      "It was not shown that the line runs in step with the serving office."},
+     LinePart::Loop,
+     "Is it the pair of the order, free of load coils?"},
+    {"layer2",
+     "Layer 2",
+     Station::TurnUp,
+     LinesWith::BasicRate,
+     Scopes::FullOrMove,
+     nullptr,
+     nullptr,
+     needLayer2,
+     judgeLayer2,
+     true,
+     {"Each terminal was given an address of its own on the line.",
+      "Each terminal was given an address of its own on the line.",
+      "A terminal has no address on the line, or a wrong one.",
+      "It was not shown that each terminal has an address of its own."},
+     LinePart::Terminal,
+     "How the TEI is set in the terminal."},
+    {"layer3",
+     "Layer 3",
+     Station::TurnUp,
+     LinesWith::BasicRate,
+     Scopes::NumbersToo,
+     hasSpids,
+     noSpid,
+     needLayer3,
+     judgeLayer3,
+     true,
+     {"The serving office recognised the identifier of each terminal.",
+      "The serving office recognised the identifier of each terminal.",
+      "The serving office did not recognise the identifier of a terminal.",
+      "It was not shown that the serving office recognises each terminal."},
+     LinePart::Terminal,
+     "The SPID in the terminal against the order, digit by digit."},
+    quantity("loop_current", "Loop current",
+             {"Enough current reaches a telephone for it to work.",
+              "Just enough current reaches a telephone for it to work.",
+              "The current that reaches a telephone is not as it should be.",
+              "It was not measured which current reaches a telephone."},
+             LinePart::Loop, "Resistance of the pair, then the feed of the line card.",
+             needQuantities),
+    quantity("loss_1004", "Loss at 1004 Hz",
+             {"A voice arrives loud enough.", "A voice arrives a little faint.",
+              "A voice arrives too faint, or too loud.",
+              "It was not measured how loud a voice arrives."},
+             LinePart::Loop, "Joints, taps and load coils of the pair."),
+    quantity("noise", "Circuit noise",
+             {"The line is quiet while nobody speaks.",
+              "A little noise can be heard while nobody speaks.",
+              "The line hisses or crackles while nobody speaks.",
+              "It was not measured how quiet the line is."},
+             LinePart::Loop, "Insulation of the pair and its shield's ground."),
+    quantity("power_influence", "Power influence",
+             {"Power lines near the cable disturb it no more than it can bear.",
+              "Power lines near the cable disturb it nearly as much as it can bear.",
+              "Power lines near the cable disturb it more than it can bear.",
+              "It was not measured how much power lines disturb the cable."},
+             LinePart::Loop, "Bonds and grounds of the cable's shield along the way."),
+    quantity("balance", "Balance",
+             {"The two wires are alike enough to keep hum out of a call.",
+              "The two wires are just alike enough to keep hum out of a call.",
+              "The two wires are not alike enough to keep hum out of a call.",
+              "It was not shown whether the two wires are alike enough to keep hum out."},
+             LinePart::Loop, "A joint of high resistance, or a leak, in one of the two wires."),
+    quantity("polarity", "Polarity",
+             {"The two wires are connected the right way round.",
+              "The two wires are connected the right way round.",
+              "The two wires are connected the wrong way round.",
+              "It was not shown which way round the two wires are."},
+             LinePart::Loop, "Where tip and ring change places."),
+    quantity("dial_tone", "Dial tone",
+             {"Dial tone is heard when the receiver is lifted.",
+              "Dial tone is heard when the receiver is lifted.",
+              "No dial tone was heard when the receiver was lifted.",
+              "It was not shown that dial tone is heard."},
+             LinePart::ServingOffice, "Whether the line is built and connected."),
+    quantity("ringing", "Ringing",
+             {"The telephone rings when it is called.", "The telephone rings when it is called.",
+              "The telephone did not ring when it was called.",
+              "It was not shown that the telephone rings."},
+             LinePart::ServingOffice, "Whether the number rings this line equipment."),
+    quantity("slope", "Slope",
+             {"High and low tones of a voice arrive about equally loud.",
+              "High tones of a voice arrive a little fainter than low ones.",
+              "High tones of a voice arrive fainter than low ones.",
+              "It was not measured whether high and low tones arrive alike."},
+             LinePart::Loop, "Taps and missing load coils."),
+    quantity("insulation", "Insulation",
+             {"The wires are well insulated from each other and from ground.",
+              "The wires are just well enough insulated from each other and from ground.",
+              "The wires leak current to each other or to ground.",
+              "The insulation of the wires was not measured."},
+             LinePart::Loop, "A wet joint or a damaged drop."),
+    quantity("foreign_voltage", "Foreign voltage",
+             {"No voltage from elsewhere is on the pair.",
+              "A small voltage from elsewhere is on the pair.",
+              "A voltage from elsewhere is on the pair.",
+              "Voltage from elsewhere was not measured."},
+             LinePart::Loop, "A cross with another pair or with power."),
+    quantity("on_hook_voltage", "On-hook voltage",
+             {"The serving office feeds the line with its usual voltage.",
+              "The serving office feeds the line with little voltage.",
+              "The voltage of the serving office is not as it should be.",
+              "The voltage of the serving office was not measured."},
+             LinePart::ServingOffice, "The feed of the line card."),
+    quantity("ringing_voltage", "Ringing voltage",
+             {"The ringing signal is strong enough.", "The ringing signal is just strong enough.",
+              "The ringing signal is too weak.", "The ringing signal was not measured."},
+             LinePart::ServingOffice, "The ringing supply; then how many telephones ring at once."),
+    {"calls",
+     "Calls",
+     Station::Calls,
+     LinesWith::Both,
+     Scopes::NumbersToo,
+     nullptr,
+     nullptr,
+     needCalls,
+     judgeCalls,
+     true,
+     {"Calls were made and received for every service that was ordered.",
+      "Calls were made and received for every service that was ordered.",
+      "A call did not go through.", "Not every ordered service was shown to work in a call."},
+     LinePart::ServingOffice,
+     "The services of the order against what the office built."},
+    {"readback",
+     "Announced number",
+     Station::Calls,
+     LinesWith::Both,
+     Scopes::NumbersToo,
+     nullptr,
+     nullptr,
+     needReadback,
+     judgeReadback,
+     true,
+     {"The number that the network announced on this pair is the number ordered.",
+      "The number that the network announced on this pair is the number ordered.",
+      "The network announced another number on this pair than the one ordered.",
+      "It was not heard which number the network announces on this pair."},
+     LinePart::ServingOffice,
+     "Is the pair connected to the line equipment of the order?"},
+    {"detector",
+     "Detector check",
+     Station::ErrorTest,
+     LinesWith::BasicRate,
+     Scopes::FullOrMove,
+     carriesData,
+     noData,
+     needErrorTest,
+     judgeDetector,
+     true,
+     {"Errors were sent on purpose before the test, and the test set saw each one.",
+      "Errors were sent on purpose before the test, and the test set saw each one.",
+      "Errors were sent on purpose before the test, and the test set did not see each one.",
+      "It was not shown that the test set would have seen an error."},
+     std::nullopt,
+     "Make the detector check again, then the run."},
+    {"run",
+     "Error-rate run",
+     Station::ErrorTest,
+     LinesWith::BasicRate,
+     Scopes::FullOrMove,
+     carriesData,
+     noData,
+     noMore,
+     judgeRun,
+     true,
+     {"Data was sent over the line without a break and compared bit by bit.",
+      "Data was sent over the line without a break and compared bit by bit.",
+      "Data that was sent over the line arrived with more errors than are allowed.",
+      "It was not shown how many errors the line makes."},
+     LinePart::Loop,
+     "Loss and noise of the pair, then its joints and the drop."},
+    {"instrument",
+     "Instrument",
+     Station::Acceptance,
+     LinesWith::Both,
+     Scopes::NumbersToo,
+     nullptr,
+     nullptr,
+     needInstrument,
+     judgeInstrument,
+     true,
+     {"The test sets are known, and were within their calibration.",
+      "The test sets are known, and were within their calibration.",
+      "A test set is not known, or was not within its calibration.",
+      "It was not said which test sets were used."},
+     std::nullopt,
+     "Use a registered instrument within its calibration, or have it entered."},
 };
 
-int rank(CriterionOutcome outcome)
+/// What may be said at any time and is never asked for.
+void addOffers(std::vector<Need> &needs, OrderScope scope)
 {
-    switch (outcome) {
-    case CriterionOutcome::NotMet:
-        return 3;
-    case CriterionOutcome::Missing:
-        return 2;
-    case CriterionOutcome::Met:
-        return 1;
-    case CriterionOutcome::NotNeeded:
-        return 0;
+    const auto offer = [&needs](const char *key, StepGroup group, Station station, FactKind kind,
+                                const QStringList &fields, Text label, Text hint) {
+        Need need{key, {}, group, station, kind};
+        need.fields = fields;
+        need.label = std::move(label);
+        need.hint = std::move(hint);
+        need.matches = [kind](const Fact &fact) { return fact.kind() == kind; };
+        needs.push_back(std::move(need));
+    };
+    const bool onSite = scope != OrderScope::Nothing && scope != OrderScope::RecordOnly;
+    if (onSite) {
+        offer("arrived", StepGroup::Visit, Station::Order, FactKind::Visit, {"arrived"},
+              Text("Arrived at"), Text("left empty: now"));
+        needs.back().matches = [](const Fact &fact) {
+            return fact.as<VisitFact>() && fact.as<VisitFact>()->arrived;
+        };
+        offer("self_test", StepGroup::Remarks, Station::Acceptance, FactKind::SelfTest, {"outcome"},
+              Text("Self-test of the instrument"),
+              Text("a failed one takes what the instrument measured on this visit out of the "
+                   "evidence, until one passes"));
+        offer("left", StepGroup::Leaving, Station::Certificate, FactKind::Visit, {"result", "left"},
+              Text("How the visit went"), {});
+        needs.back().matches = [](const Fact &fact) {
+            return fact.as<VisitFact>() &&
+                   (fact.as<VisitFact>()->left || fact.as<VisitFact>()->result);
+        };
     }
-    return 0;
+    offer("changed", StepGroup::Remarks, Station::Acceptance, FactKind::Changed,
+          {"what", "to", "text"}, Text("Something on the line was changed"),
+          Text("takes the evidence that it makes old out of the decision"));
+    offer("note", StepGroup::Remarks, Station::Acceptance, FactKind::Note, {"text"}, Text("Note"),
+          Text("for the record; never on the certificate"));
 }
 
 } // namespace
@@ -132,37 +345,83 @@ std::span<const Criterion> criteria()
     return table;
 }
 
-void mergeOutcome(CriterionResult &result, CriterionOutcome outcome, const QString &reason,
-                  const QString &next)
+const Criterion *findCriterion(const QString &key)
 {
-    // NotNeeded is the start; what is worse takes the place of what was said before.
-    if (rank(outcome) < rank(result.outcome))
-        return;
-    if (rank(outcome) > rank(result.outcome)) {
-        result.outcome = outcome;
-        result.reason = reason;
-        result.next = next;
-        return;
+    const auto found = std::ranges::find_if(
+        table, [&key](const Criterion &row) { return key == QLatin1StringView(row.key); });
+    return found == std::end(table) ? nullptr : found;
+}
+
+bool belongs(const Criterion &criterion, LineKind kind)
+{
+    switch (criterion.lines) {
+    case LinesWith::BasicRate:
+        return kind == LineKind::Bri;
+    case LinesWith::Analog:
+        return kind == LineKind::Analog;
+    case LinesWith::Both:
+        break;
     }
-    if (result.reason.isEmpty())
-        result.reason = reason;
-    else if (!reason.isEmpty() && !result.reason.contains(reason))
-        result.reason += ' ' + reason;
-    if (result.next.isEmpty())
-        result.next = next;
+    return true;
 }
 
-double roundForRecord(double value)
+namespace {
+
+bool isAsked(Scopes scopes, OrderScope scope)
 {
-    return QByteArray::number(value, 'g', 9).toDouble();
+    switch (scope) {
+    case OrderScope::Full:
+        return true;
+    case OrderScope::MoveWithin:
+        return scopes != Scopes::Full;
+    case OrderScope::NumbersOnly:
+        return scopes == Scopes::NumbersToo || scopes == Scopes::RecordToo;
+    case OrderScope::RecordOnly:
+        return scopes == Scopes::RecordToo;
+    case OrderScope::Nothing:
+        break;
+    }
+    return false;
 }
 
-QString figure(double value, int decimals)
+} // namespace
+
+bool isNeeded(const Criterion &criterion, const ServiceOrder &order, OrderScope scope)
 {
-    QString text = QString::number(value, 'f', decimals);
-    while (text.contains('.') && (text.endsWith('0') || text.endsWith('.')))
-        text.chop(1);
-    return text == "-0" ? QString("0") : text;
+    return belongs(criterion, order.kind) && isAsked(criterion.scopes, scope) &&
+           (!criterion.has || criterion.has(order));
+}
+
+Text whyNotNeeded(const Criterion &criterion, OrderScope scope)
+{
+    switch (scope) {
+    case OrderScope::Nothing:
+        return Text("A disconnect needs no evidence.");
+    case OrderScope::RecordOnly:
+        return Text("A record-only order needs its identifiers alone.");
+    case OrderScope::NumbersOnly:
+        if (!isAsked(criterion.scopes, scope))
+            return Text("A change of numbers alone does not need it.");
+        break;
+    case OrderScope::MoveWithin:
+        if (!isAsked(criterion.scopes, scope))
+            return Text("A move within the premises leaves the loop as it is.");
+        break;
+    case OrderScope::Full:
+        break;
+    }
+    return criterion.lacking ? Text(criterion.lacking) : Text();
+}
+
+std::vector<Need> needsOf(const ServiceOrder &order, OrderScope scope, const LimitSet &limits)
+{
+    std::vector<Need> needs;
+    for (const Criterion &criterion : criteria())
+        if (isNeeded(criterion, order, scope))
+            criterion.addNeeds(needs, order, scope, limits);
+    addOffers(needs, scope);
+    std::ranges::stable_sort(needs, {}, &Need::group);
+    return needs;
 }
 
 } // namespace loopwright

@@ -18,8 +18,9 @@ QJsonObject criterionJson(const CriterionResult &result)
                        {"limit_text", result.limitText},
                        {"unit", result.unit},
                        {"source", result.source},
-                       {"reason", result.reason},
-                       {"next", result.next},
+                       {"reason", result.reason.english()},
+                       {"next", result.next.english()},
+                       {"class", result.grade ? QJsonValue(toText(*result.grade)) : QJsonValue()},
                        {"evidence", QJsonArray::fromStringList(result.evidence)}};
     if (result.excepted)
         object.insert("excepted", QJsonObject{{"by", result.excepted->by},

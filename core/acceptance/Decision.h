@@ -2,7 +2,10 @@
 // What was decided about an order, criterion by criterion. Board, stage, job page, command line and
 // certificate read this; nothing else compares a measurement with a limit.
 
+#include "core/acceptance/Stage.h"
 #include "core/base/Json.h"
+#include "core/base/Text.h"
+#include "core/loop/AnalogQuantity.h"
 
 #include <vector>
 
@@ -42,34 +45,6 @@ struct EnumCodes<OrderOutcome>
         {OrderOutcome::Incomplete, "incomplete"}};
 };
 
-/// In the order of the job.
-enum class Station
-{
-    Order,
-    Identifiers,
-    Loop,
-    Safety,
-    TurnUp,
-    Calls,
-    ErrorTest,
-    Acceptance,
-    Certificate
-};
-template<>
-struct EnumCodes<Station>
-{
-    static constexpr std::pair<Station, const char *> table[] = {
-        {Station::Order, "order"},
-        {Station::Identifiers, "identifiers"},
-        {Station::Loop, "loop"},
-        {Station::Safety, "safety"},
-        {Station::TurnUp, "turnup"},
-        {Station::Calls, "calls"},
-        {Station::ErrorTest, "error_test"},
-        {Station::Acceptance, "acceptance"},
-        {Station::Certificate, "certificate"}};
-};
-
 struct Excepted
 {
     QString by;
@@ -88,10 +63,11 @@ struct CriterionResult
     QJsonValue limit;     ///< number or text; null where there is none
     QString limitText;    ///< the limit for a person
     QString unit;
-    QString source;       ///< of the limit
-    QString reason;       ///< one sentence: why this outcome
-    QString next;         ///< one sentence: what to do next; empty where nothing is
-    QStringList evidence; ///< ids of the facts that count for it
+    QString source;                          ///< of the limit
+    Text reason;                             ///< one sentence: why this outcome
+    Text next;                               ///< one sentence: what to do next; empty if nothing is
+    std::optional<QuantityClass> grade = {}; ///< good, marginal or poor, of what has classes
+    QStringList evidence;                    ///< ids of the facts that count for it
     std::optional<Excepted> excepted;
 
     bool open() const
@@ -100,7 +76,7 @@ struct CriterionResult
                !excepted;
     }
     /// "Safety card: No safety card was made for this pair."
-    QString sentence() const { return name + ": " + reason; }
+    QString sentence() const { return name + ": " + reason.english(); }
 };
 
 /// A run was voided: it counts for nothing, and is told all the same.
@@ -120,8 +96,9 @@ struct StruckOut
 struct RunMade
 {
     QString fact;
-    QString text;   ///< one line for a person: when, path, channels, length, errors
-    QString result; ///< "counted", "failed", "stopped early", "broken", "for diagnosis", …
+    QString text;         ///< one line for a person: when, path, channels, length, errors
+    QString result;       ///< "counted", "failed", "stopped early", "broken", "for diagnosis", …
+    bool counted = false; ///< a channel's run that passed and decides
     std::optional<StruckOut> struckOut = {};
 
     /// The result, and of a run that was struck out why and by whom.

@@ -1,6 +1,8 @@
 // The stored form of a decision's input.
 
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/DecisionInput.h"
+
+#include "core/order/OrderIdentifiers.h"
 
 namespace loopwright {
 
@@ -9,6 +11,28 @@ QString Conflict::reason() const
     const QString what = kind == "dn" ? "Number" : kind == "spid" ? "SPID" : "Pair";
     return QString("%1 %2 is in use on circuit %3.").arg(what, value, circuit);
 }
+
+Findings checkOrderIdentifiers(const ServiceOrder &order)
+{
+    const ProtocolVariant *variant = findVariant(order.variant);
+    if (!variant || order.type == OrderType::Disconnect)
+        return {};
+    return checkTerminals(*variant, identifiersOf(order), order.bothChannelsOrdered());
+}
+
+namespace {
+
+QJsonObject changeJson(const OrderChange &change)
+{
+    QJsonObject object{{"at", change.at.text()}};
+    if (change.what)
+        object.insert("what", toText(*change.what));
+    if (!change.alsoNamed.isEmpty())
+        object.insert("also_named", change.alsoNamed);
+    return object;
+}
+
+} // namespace
 
 QJsonObject DecisionInput::toJson() const
 {
@@ -19,19 +43,28 @@ QJsonObject DecisionInput::toJson() const
                             {"value", conflict.value},
                             {"circuit", conflict.circuit}};
     for (const OrderChange &change : changes)
-        changed << QJsonObject{{"what", change.what}, {"at", change.at.text()}};
+        changed << changeJson(change);
     for (const Instrument &instrument : instruments)
         used << instrument.toJson();
     for (const Fact &fact : facts)
         evidence << fact.toJson();
+    QJsonObject object{{"order", order.toJson()}, {"scope", toText(scope)}, {"conflicts", held},
+                       {"changes", changed},      {"instruments", used},    {"facts", evidence},
+                       {"limit_set", limitSet}};
     QJsonArray made, tested;
     for (const Visit &visit : visits)
         made << visit.toJson();
     for (const Fact &test : selfTests)
         tested << test.toJson();
-    return {{"order", order.toJson()}, {"scope", toText(scope)}, {"conflicts", held},
-            {"changes", changed},      {"instruments", used},    {"facts", evidence},
-            {"limit_set", limitSet},   {"visits", made},         {"self_tests", tested}};
+    if (!made.isEmpty())
+        object.insert("visits", made);
+    if (!tested.isEmpty())
+        object.insert("self_tests", tested);
+    if (takenIn)
+        object.insert("taken_in", takenIn->text());
+    if (!afterEnd.isEmpty())
+        object.insert("after_end", QJsonArray::fromStringList(afterEnd));
+    return object;
 }
 
 namespace {
@@ -77,16 +110,24 @@ Result<DecisionInput> DecisionInput::fromJson(const QJsonObject &object, const Q
                                    item.text("circuit", longestOrderName)});
     });
     readEach(reader, "changes", [&input](JsonReader &item) {
-        input.changes.push_back({item.text("what"), item.moment("at")});
+        input.changes.push_back({item.optionalWord<ChangedWhat>("what"), item.moment("at"),
+                                 item.optionalText("also_named").value_or(QString())});
     });
     readEach(reader, "instruments",
              [&input](JsonReader &item) { input.instruments << Instrument::read(item); });
-    readEach(reader, "visits",
-             [&input](JsonReader &item) { input.visits.push_back(Visit::read(item)); });
+    if (reader.has("visits"))
+        readEach(reader, "visits",
+                 [&input](JsonReader &item) { input.visits.push_back(Visit::read(item)); });
     LOOPWRIGHT_ASSIGN(auto facts, readFacts(reader, "facts"));
     input.facts = std::move(facts);
-    LOOPWRIGHT_ASSIGN(auto tests, readFacts(reader, "self_tests"));
-    input.selfTests = std::move(tests);
+    if (reader.has("self_tests")) {
+        LOOPWRIGHT_ASSIGN(auto tests, readFacts(reader, "self_tests"));
+        input.selfTests = std::move(tests);
+    }
+    input.takenIn = reader.optionalMoment("taken_in");
+    if (reader.has("after_end"))
+        for (const QJsonValue &id : reader.array("after_end", 100000))
+            input.afterEnd << id.toString();
     reader.done();
     LOOPWRIGHT_TRY(reader.result());
     return input;

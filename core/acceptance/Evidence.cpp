@@ -1,104 +1,390 @@
 #include "core/acceptance/Evidence.h"
 
-#include <QHash>
+#include "core/order/Claims.h"
+#include "core/order/OrderIdentifiers.h"
+
+#include <QMap>
 
 #include <algorithm>
+#include <array>
 
 namespace loopwright {
 
 namespace {
 
-bool retires(const QString &what, Proves proof)
+/// What a fact proves, by what a change makes old.
+enum class Proves
 {
-    if (what == toText(ChangedWhat::Pair) || what == toText(ChangedWhat::LineEquipment))
-        return true;
-    if (what == toText(ChangedWhat::Nt))
-        return proof != Proves::Loop;
-    // A feed that was switched makes the card old and no measurement.
-    return proof == Proves::Upper && what != toText(ChangedWhat::Feed);
+    Nothing,
+    Pair,   ///< safety, loop, analog quantities
+    Layer1, ///< synchronisation
+    Upper,  ///< layers 2 and 3, calls, detector check, run
+};
+
+Proves provenBy(const Fact &fact)
+{
+    if (fact.as<SafetyFact>() || fact.as<LoopFact>() || fact.as<AnalogFact>())
+        return Proves::Pair;
+    if (const auto *layer = fact.as<LayerFact>())
+        return layer->layer == 1 ? Proves::Layer1 : Proves::Upper;
+    return fact.as<CallFact>() || fact.as<DetectorFact>() || fact.as<RunFact>() ? Proves::Upper
+                                                                                : Proves::Nothing;
 }
 
-std::vector<Voided> voidedFacts(const std::vector<Fact> &facts)
+bool retires(ChangedWhat what, Proves proof)
 {
+    switch (what) {
+    case ChangedWhat::Pair:
+    case ChangedWhat::LineEquipment:
+        return proof != Proves::Nothing;
+    case ChangedWhat::Nt:
+        return proof == Proves::Layer1 || proof == Proves::Upper;
+    case ChangedWhat::Identifiers:
+        return proof == Proves::Upper;
+    case ChangedWhat::Feed: // needs another card, and leaves what was measured
+        break;
+    }
+    return false;
+}
+
+/// Letters and digits alone: one pair is written in many ways.
+QString squeezed(const QString &pair)
+{
+    QString text;
+    for (const QChar letter : pairKey(pair))
+        if (letter.isLetterOrNumber())
+            text += letter;
+    return text;
+}
+
+/// One thing that makes evidence old.
+struct Change
+{
+    ChangedWhat what = ChangedWhat::Pair;
+    Moment at;
+    bool unnamedOnly = false; ///< leaves what names its pair: that is held against the pair
+};
+
+std::vector<Change> changesOf(const DecisionInput &input, const std::vector<const Fact *> &facts)
+{
+    std::vector<Change> list;
+    for (const Fact *fact : facts)
+        if (const auto *changed = fact->as<ChangedFact>())
+            list.push_back({changed->what, fact->at, changed->to.has_value()});
+    for (const OrderChange &change : input.changes)
+        if (change.what)
+            list.push_back({*change.what, change.at, *change.what == ChangedWhat::Pair});
+    return list;
+}
+
+/// The names of the pair that evidence must have been measured on.
+QStringList pairInForce(const DecisionInput &input, const std::vector<const Fact *> &facts)
+{
+    std::optional<Moment> ordered; // when the order's pair was last changed
+    for (const OrderChange &change : input.changes)
+        if (change.what == ChangedWhat::Pair)
+            ordered = std::max(ordered.value_or(change.at), change.at);
+    QString provisional; // said on site, and not yet taken over into the order
+    for (const Fact *fact : facts)
+        if (const auto *changed = fact->as<ChangedFact>();
+            changed && changed->what == ChangedWhat::Pair && changed->to &&
+            (!ordered || fact->at > *ordered))
+            provisional = *changed->to;
+    if (!provisional.isEmpty())
+        return {provisional};
+    QStringList names{input.order.pair};
+    if (!input.order.feederPair.isEmpty())
+        names << input.order.feederPair;
+    for (const OrderChange &change : input.changes)
+        if (!change.alsoNamed.isEmpty())
+            names << change.alsoNamed;
+    return names;
+}
+
+const char *changeName(ChangedWhat what)
+{
+    switch (what) {
+    case ChangedWhat::Pair:
+        return "the pair was changed";
+    case ChangedWhat::LineEquipment:
+        return "the line equipment was changed";
+    case ChangedWhat::Nt:
+        return "the NT was changed";
+    case ChangedWhat::Identifiers:
+        return "the identifiers were changed";
+    case ChangedWhat::Feed:
+        break;
+    }
+    return "the feed was switched";
+}
+
+/// From when to when it lasted: a check from its quiet seconds on.
+std::optional<std::pair<Moment, Moment>> spanOf(const Fact &fact)
+{
+    if (const auto *run = fact.as<RunFact>())
+        return std::pair(run->started, run->ended);
+    if (const auto *check = fact.as<DetectorFact>())
+        return std::pair(fact.at.plusSeconds(-double(check->quietSeconds.value_or(0))), fact.at);
+    return std::nullopt;
+}
+
+/// Busy, no answer: the far end speaks, not this line.
+bool isAnsweredElsewhere(int cause)
+{
+    constexpr std::array causes = {17, 18, 19};
+    return std::ranges::find(causes, cause) != causes.end();
+}
+
+} // namespace
+
+bool isSamePair(const QString &a, const QString &b)
+{
+    return squeezed(a) == squeezed(b);
+}
+
+QString minuteText(const Moment &moment)
+{
+    return moment.localDate().toString(Qt::ISODate) + ' ' + moment.localClock();
+}
+
+Evidence::Evidence(const DecisionInput &input, const LimitSet &limits)
+    : m_input(input)
+    , m_facts(standingFacts(input.facts))
+{
+    std::vector<const Fact *> cards;
     QHash<QString, const Fact *> voids; // the first of each
-    for (const Fact &fact : facts)
+    for (const Fact &fact : input.facts)
         if (const auto *voiding = fact.as<VoidFact>()) {
             const Fact *&first = voids[voiding->fact];
             if (!first || isEarlier(fact, *first))
                 first = &fact;
         }
-    std::vector<Voided> list;
-    for (const Fact &fact : facts)
-        if (const Fact *voiding = voids.value(fact.id))
-            list.push_back({&fact, voiding->as<VoidFact>()});
-    std::sort(list.begin(), list.end(),
-              [](const Voided &a, const Voided &b) { return isEarlier(*a.fact, *b.fact); });
-    return list;
-}
-
-} // namespace
-
-Evidence::Evidence(const DecisionInput &input)
-    : m_facts(standingFacts(input.facts))
-    , m_voided(voidedFacts(input.facts))
-    , m_visits(input.visits)
-{
+    for (const Fact &fact : input.facts) {
+        if (fact.as<SafetyFact>())
+            cards.push_back(&fact);
+        if (const Fact *by = voids.value(fact.id)) {
+            const auto *voiding = by->as<VoidFact>();
+            m_voids.insert(&fact, voiding);
+            m_struckOut.push_back(
+                {&fact, Discount::StruckOut,
+                 Text("struck out by %1: %2").arg(voiding->by).arg(voiding->because.simplified())});
+        }
+    }
+    const auto byTime = [](const Fact *a, const Fact *b) { return isEarlier(*a, *b); };
+    std::sort(cards.begin(), cards.end(), byTime);
+    std::sort(m_struckOut.begin(), m_struckOut.end(),
+              [](const auto &a, const auto &b) { return isEarlier(*a.fact, *b.fact); });
     for (const Fact *fact : m_facts) {
-        if (const auto *changed = fact->as<ChangedFact>())
-            m_changes.emplace_back(toText(changed->what), fact->at);
         if (fact->as<SelfTestFact>())
             m_selfTests.push_back(fact);
+        if (const auto *made = fact->as<MadeWithFact>())
+            for (const QString &id : made->facts)
+                m_madeWith.insert(id, fact->instrument);
     }
-    for (const OrderChange &change : input.changes)
-        m_changes.emplace_back(change.what, change.at);
     for (const Fact &test : input.selfTests)
         m_selfTests.push_back(&test);
-    std::sort(m_selfTests.begin(), m_selfTests.end(),
-              [](const Fact *a, const Fact *b) { return isEarlier(*a, *b); });
+    std::sort(m_selfTests.begin(), m_selfTests.end(), byTime);
+
+    discountByOrder(input);
+    discountByChanges(input);
+    std::vector<std::pair<const Fact *, QString>> counting;
+    for (const Fact *card : of<SafetyFact>())
+        counting.emplace_back(card, visitOf(*card));
+    m_cards = SafetyCards(cards, counting, m_facts, limits);
+    discountWithoutCard();
+    discountBySelfTests();
+    discountByLayers();
+    discountCallsElsewhere(input.order);
 }
 
-bool Evidence::isNewer(const Fact &fact, Proves proof) const
+/// The first reason stands.
+void Evidence::discount(const Fact &fact, Discount why, Text sentence)
 {
-    return std::all_of(m_changes.begin(), m_changes.end(), [&](const auto &change) {
-        return !retires(change.first, proof) || timeOf(fact) > change.second;
-    });
+    if (!m_discounts.contains(&fact))
+        m_discounts.insert(&fact, {&fact, why, std::move(sentence)});
 }
 
-QString Evidence::visitOf(const Fact &fact) const
+void Evidence::discountByOrder(const DecisionInput &input)
 {
-    return m_visits.empty() ? visitName(fact, m_facts) : visitName(fact, m_visits);
+    const QStringList names = pairInForce(input, m_facts);
+    for (const Fact *fact : m_facts) {
+        if (provenBy(*fact) == Proves::Nothing)
+            continue;
+        if (input.afterEnd.contains(fact->id))
+            discount(*fact, Discount::OrderEnded,
+                     Text("recorded when the order was no longer open"));
+        const bool right =
+            fact->pair.isEmpty() || std::ranges::any_of(names, [fact](const QString &name) {
+                return isSamePair(name, fact->pair);
+            });
+        if (!right)
+            discount(
+                *fact, Discount::OtherPair,
+                Text("measured on %1, the order is for %2").arg(fact->pair).arg(names.front()));
+    }
 }
 
-bool Evidence::selfTestStands(const Fact &fact) const
+void Evidence::discountByChanges(const DecisionInput &input)
 {
-    if (fact.instrument.isEmpty())
+    for (const Change &change : changesOf(input, m_facts))
+        for (const Fact *fact : m_facts)
+            if (retires(change.what, provenBy(*fact)) && timeOf(*fact) <= change.at &&
+                !(change.unnamedOnly && !fact->pair.isEmpty()))
+                discount(*fact, Discount::Retired,
+                         Text("made before %1, %2")
+                             .arg(Text(changeName(change.what)))
+                             .arg(minuteText(change.at)));
+}
+
+bool Evidence::needsCard(const QString &visit) const
+{
+    switch (m_input.scope) {
+    case OrderScope::Full:
+    case OrderScope::MoveWithin:
         return true;
-    const QString visit = visitOf(fact);
-    bool stands = true;
-    for (const Fact *test : m_selfTests)
-        if (test->instrument == fact.instrument && visitOf(*test) == visit &&
-            test->at <= timeOf(fact))
-            stands = test->as<SelfTestFact>()->outcome == SelfTestOutcome::Passed;
-    return stands;
+    case OrderScope::NumbersOnly:
+        return std::ranges::any_of(m_facts, [&](const Fact *fact) {
+            return (fact->as<VisitFact>() || fact->as<SafetyFact>() || fact->as<SelfTestFact>()) &&
+                   visitOf(*fact) == visit;
+        });
+    case OrderScope::RecordOnly:
+    case OrderScope::Nothing:
+        break;
+    }
+    return false;
 }
 
-bool Evidence::selfTestFailedLater(const Fact &fact) const
+void Evidence::discountWithoutCard()
 {
+    for (const Fact *fact : m_facts) {
+        const auto *loop = fact->as<LoopFact>();
+        if (!isMeasurement(*fact) || (loop && loop->from == MeasuredFrom::Office))
+            continue;
+        const QString visit = visitOf(*fact);
+        if (!needsCard(visit))
+            continue;
+        const Moment time = timeOf(*fact);
+        const Card *card = m_cards.holdingAt(time, visit);
+        if (m_cards.openAt(time))
+            discount(*fact, Discount::Hazard,
+                     Text("made while a hazard was open, read at %1")
+                         .arg(minuteText(m_cards.openAt(time)->card->at)));
+        else if (!card)
+            discount(*fact, Discount::NoCard, Text("made before the safety card of that visit"));
+        else if (card->verdict.outcome != SafetyOutcome::Clear)
+            discount(*fact, Discount::NoCard,
+                     Text("made when the safety card of that visit was incomplete"));
+    }
+}
+
+QString Evidence::instrumentOf(const Fact &fact) const
+{
+    return fact.instrument.isEmpty() ? m_madeWith.value(fact.id) : fact.instrument;
+}
+
+bool Evidence::selfTestFailed(const Fact &fact) const
+{
+    const QString instrument = instrumentOf(fact);
+    if (instrument.isEmpty())
+        return false;
     const QString visit = visitOf(fact);
     bool failed = false;
     for (const Fact *test : m_selfTests)
-        if (test->instrument == fact.instrument && visitOf(*test) == visit &&
-            test->at > timeOf(fact))
+        if (test->instrument == instrument && visitOf(*test) == visit)
             failed = test->as<SelfTestFact>()->outcome == SelfTestOutcome::Failed;
     return failed;
 }
 
-bool Evidence::somethingDoneBetween(const Moment &from, const Moment &to) const
+void Evidence::discountBySelfTests()
 {
-    return std::any_of(m_facts.begin(), m_facts.end(), [&](const Fact *fact) {
-        return (fact->as<ChangedFact>() || fact->as<NoteFact>()) && fact->at >= from &&
-               fact->at < to;
-    });
+    // The meter of a card was proved on a known source: that counts for more.
+    for (const Fact *fact : m_facts)
+        if (provenBy(*fact) != Proves::Nothing && !fact->as<SafetyFact>() && selfTestFailed(*fact))
+            discount(*fact, Discount::SelfTest,
+                     Text("made with %1, which failed its self-test on that visit")
+                         .arg(instrumentOf(*fact)));
+}
+
+void Evidence::discountByLayers()
+{
+    QMap<int, int> teis; // by terminal
+    for (const Fact *fact : of<LayerFact>()) {
+        const auto *layer = fact->as<LayerFact>();
+        if (layer->layer != 2 || !layer->tei)
+            continue;
+        const int terminal = layer->terminalOrFirst();
+        const bool another = teis.value(terminal, *layer->tei) != *layer->tei;
+        teis.insert(terminal, *layer->tei);
+        if (!another)
+            continue;
+        for (const Fact *other : of<LayerFact>())
+            if (const auto *upper = other->as<LayerFact>();
+                upper->layer == 3 && upper->terminalOrFirst() == terminal && other->at < fact->at)
+                discount(*other, Discount::NewTei,
+                         Text("made before the terminal had TEI %1").arg(*layer->tei));
+    }
+    for (const Fact *down : of<LayerFact>()) {
+        if (down->as<LayerFact>()->outcome != LayerOutcome::Down)
+            continue;
+        for (const Fact *fact : m_facts)
+            if (const auto span = spanOf(*fact);
+                span && span->first <= down->at && down->at < span->second)
+                discount(*fact, Discount::LayerDown,
+                         Text("layer %1 went down while it lasted, at %2")
+                             .arg(down->as<LayerFact>()->layer)
+                             .arg(down->at.localClock()));
+    }
+}
+
+void Evidence::discountCallsElsewhere(const ServiceOrder &order)
+{
+    const NumberKey key(order);
+    for (const Fact *fact : m_facts) {
+        const auto *call = fact->as<CallFact>();
+        if (!call || call->direction != CallDirection::Out || call->outcome == CallOutcome::Ok ||
+            !isAnsweredElsewhere(call->cause.value_or(0)))
+            continue;
+        const bool own = call->dn && std::ranges::any_of(order.terminals, [&](const auto &each) {
+                             return !each.dn.isEmpty() && key(each.dn) == key(*call->dn);
+                         });
+        if (!own)
+            discount(*fact, Discount::Elsewhere,
+                     Text("busy or not answered elsewhere: it says nothing of this line"));
+    }
+}
+
+const Discounted *Evidence::whyNot(const Fact &fact) const
+{
+    const auto found = m_discounts.constFind(&fact);
+    return found == m_discounts.constEnd() ? nullptr : &*found;
+}
+
+std::vector<Discounted> Evidence::discounted() const
+{
+    std::vector<Discounted> list;
+    for (const Fact *fact : m_facts)
+        if (const Discounted *why = whyNot(*fact))
+            list.push_back(*why);
+    return list;
+}
+
+QString Evidence::visitOf(const Fact &fact) const
+{
+    return m_input.visits.empty() ? visitName(fact, m_facts) : visitName(fact, m_input.visits);
+}
+
+WhatWasDone Evidence::doneBetween(const Moment &from, const Moment &to) const
+{
+    WhatWasDone done = WhatWasDone::Nothing;
+    for (const Fact *fact : m_facts) {
+        const auto *cleared = fact->as<ClearedFact>();
+        if (!(cleared || fact->as<ChangedFact>()) || fact->at < from || fact->at > to)
+            continue;
+        if (!cleared || cleared->what != ClearedWhat::NothingFound)
+            return WhatWasDone::Something;
+        done = WhatWasDone::NothingFound;
+    }
+    return done;
 }
 
 } // namespace loopwright

@@ -1,47 +1,68 @@
 #pragma once
-// Which facts of an order still count, and for what: voided ones do not, nor those that are older
-// than a change of what they prove, nor those of an instrument whose self-test had failed on that
-// visit.
+// Which facts of an order count, and why the others do not: struck out, measured on another pair,
+// older than a change, made without a safety card, by an instrument that had failed its self-test,
+// overtaken by another layer. Reads no limit but those of the card.
 
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/DecisionInput.h"
+#include "core/acceptance/SafetyCards.h"
+#include "core/base/LimitSet.h"
+#include "core/base/Text.h"
 
-#include <QSet>
+#include <QHash>
 
 namespace loopwright {
 
-/// What a fact proves, by what a change makes old. A change of pair or line equipment retires all
-/// three; of the NT the latter two; of identifiers the last.
-enum class Proves
+/// What kind of reason a fact has for counting for nothing.
+enum class Discount
 {
-    Loop,   ///< safety, loop, analog quantities
-    Layer1, ///< synchronisation
-    Upper,  ///< layers 2 and 3, calls, detector check, run
+    StruckOut,   ///< voided
+    OrderEnded,  ///< recorded when the order was completed or cancelled
+    OtherPair,   ///< measured on another pair than the order's
+    Retired,     ///< older than a change of what it proves
+    NoCard,      ///< no complete card of that pair stands before it on that visit
+    Hazard,      ///< a hazard was open when it was made
+    SelfTest,    ///< its instrument failed its self-test on that visit
+    NewTei,      ///< the terminal has another TEI since
+    LayerDown,   ///< a layer went down while it lasted
+    Elsewhere,   ///< busy or unanswered elsewhere: says nothing of this line
+    NothingDone, ///< a run behind a failed one, with nothing said of what was done
+    NoCheck,     ///< a run without the detector check that belongs to it
+    NoResult,    ///< a run that neither passes nor fails
+    Newer,       ///< a newer one counts
 };
 
-/// A fact that counts for nothing, and what says so.
-struct Voided
+struct Discounted
 {
-    const Fact *fact;
-    const VoidFact *by;
+    const Fact *fact = nullptr;
+    Discount why = Discount::Newer;
+    Text sentence;
+};
+
+/// What was said to have been done between two runs.
+enum class WhatWasDone
+{
+    Nothing,
+    NothingFound, ///< it was looked for, and nothing was found
+    Something,
 };
 
 class Evidence
 {
 public:
     /// The input must outlive it.
-    explicit Evidence(const DecisionInput &input);
+    Evidence(const DecisionInput &input, const LimitSet &limits);
 
     /// Counting facts that hold a T, oldest first.
     template<class T>
-    std::vector<const Fact *> of(Proves proof) const
+    std::vector<const Fact *> of() const
     {
         std::vector<const Fact *> list;
         for (const Fact *fact : m_facts)
-            if (fact->as<T>() && counts(*fact, proof))
+            if (fact->as<T>() && counts(*fact))
                 list.push_back(fact);
         return list;
     }
-    /// Facts of a T that are not voided, whether they still count or not, oldest first.
+    /// Facts of a T that are not struck out, whether they count or not, oldest first.
     template<class T>
     std::vector<const Fact *> all() const
     {
@@ -51,41 +72,53 @@ public:
                 list.push_back(fact);
         return list;
     }
+    /// Those that are not struck out, by time.
     const std::vector<const Fact *> &facts() const { return m_facts; }
-    /// Facts of a T that are voided, oldest first: that they were recorded is told.
-    template<class T>
-    std::vector<Voided> voided() const
-    {
-        std::vector<Voided> list;
-        for (const Voided &voided : m_voided)
-            if (voided.fact->as<T>())
-                list.push_back(voided);
-        return list;
-    }
+    /// Those that are, by time: that they were recorded is told.
+    const std::vector<Discounted> &struckOut() const { return m_struckOut; }
+    const VoidFact &voidOf(const Fact &fact) const { return *m_voids.value(&fact); }
 
-    bool counts(const Fact &fact, Proves proof) const
-    {
-        return isNewer(fact, proof) && selfTestStands(fact);
-    }
-    /// Newer than the last change of what it proves.
-    bool isNewer(const Fact &fact, Proves proof) const;
-    /// The instrument had not failed its last self-test on that visit.
-    bool selfTestStands(const Fact &fact) const;
-    /// The instrument failed a self-test later on that visit and none was passed after it.
-    bool selfTestFailedLater(const Fact &fact) const;
+    bool counts(const Fact &fact) const { return !whyNot(fact); }
+    /// Nothing if the fact counts.
+    const Discounted *whyNot(const Fact &fact) const;
+    /// All that count for nothing and are not struck out, by time.
+    std::vector<Discounted> discounted() const;
 
-    /// Name of the visit on which a fact was made: the visits of the input where it has any, else
-    /// the visit fact that spans it, else its local day.
+    const SafetyCards &cards() const { return m_cards; }
+    /// The instrument of the reading: named with it, or afterwards; empty if neither.
+    QString instrumentOf(const Fact &fact) const;
+    /// The instrument's newest self-test on the visit of the fact failed.
+    bool selfTestFailed(const Fact &fact) const;
+    /// Name of the visit on which a fact was made: the visits of the input if it has any, else the
+    /// visit fact that spans it, else its local day.
     QString visitOf(const Fact &fact) const;
-    /// A `changed` fact or a note lies at `from` or later, and before `to`.
-    bool somethingDoneBetween(const Moment &from, const Moment &to) const;
+    /// A card is needed on that visit: always, but for a change of numbers alone, which needs one
+    /// only if somebody went there.
+    bool needsCard(const QString &visit) const;
+    WhatWasDone doneBetween(const Moment &from, const Moment &to) const;
 
 private:
-    std::vector<const Fact *> m_facts;                 ///< not voided, by time
-    std::vector<Voided> m_voided;                      ///< by time
-    std::vector<const Fact *> m_selfTests;             ///< those of other orders on the visit too
-    const std::vector<Visit> &m_visits;                ///< of the input
-    std::vector<std::pair<QString, Moment>> m_changes; ///< what, when
+    void discount(const Fact &fact, Discount why, Text sentence);
+    void discountByOrder(const DecisionInput &input);
+    void discountByChanges(const DecisionInput &input);
+    void discountWithoutCard();
+    void discountBySelfTests();
+    void discountByLayers();
+    void discountCallsElsewhere(const ServiceOrder &order);
+
+    const DecisionInput &m_input;
+    std::vector<const Fact *> m_facts; ///< not struck out, by time
+    std::vector<Discounted> m_struckOut;
+    QHash<const Fact *, const VoidFact *> m_voids;
+    std::vector<const Fact *> m_selfTests; ///< those of other orders on the visit too
+    QHash<QString, QString> m_madeWith;    ///< fact to instrument
+    SafetyCards m_cards;
+    QHash<const Fact *, Discounted> m_discounts;
 };
+
+/// "C7-101" and "c7 101" are one name of a pair.
+bool isSamePair(const QString &a, const QString &b);
+/// "2026-03-04 09:15", by the writer's clock.
+QString minuteText(const Moment &moment);
 
 } // namespace loopwright

@@ -17,8 +17,25 @@ constexpr std::array<ReadBody, sizeof...(I)> readersOf(std::index_sequence<I...>
     }...};
 }
 
+using FieldsOfBody = std::span<const FactField> (*)();
+
+template<class T>
+std::span<const FactField> fieldsOfBody()
+{
+    if constexpr (requires { T::fields(); })
+        return T::fields();
+    return {};
+}
+
+template<std::size_t... I>
+constexpr std::array<FieldsOfBody, sizeof...(I)> tablesOf(std::index_sequence<I...>)
+{
+    return {fieldsOfBody<std::variant_alternative_t<I, FactBody>>...};
+}
+
 constexpr auto kindCount = std::variant_size_v<FactBody>;
 constexpr auto bodyReaders = readersOf(std::make_index_sequence<kindCount>());
+constexpr auto bodyFields = tablesOf(std::make_index_sequence<kindCount>());
 static_assert(std::size(EnumCodes<FactKind>::table) == kindCount);
 
 bool isRecorded(FactKind kind)
@@ -58,9 +75,10 @@ Fact readFact(JsonReader &reader, const Defaults &defaults, const std::function<
     fact.pair = reader.optionalText("pair", longestOrderName).value_or(defaults.pair);
     if (kind && !reader.failed())
         fact.body = bodyReaders[std::size_t(*kind)](reader);
-    // What it says, it says itself: the head names the instrument of the visit's own readings.
-    if (fact.as<MadeWithFact>())
-        fact.instrument = reader.filledText("instrument");
+    // What a kind says of an instrument, the fact says itself: the record's head names that of its
+    // own readings.
+    if (const FactField *own = kind ? findField(fieldsOf(*kind), u"instrument") : nullptr)
+        fact.instrument = reader.text(*own);
     reader.done();
     return fact;
 }
@@ -83,6 +101,19 @@ void checkChannel(Result<void> &result, const ServiceOrder &order, Channel chann
 }
 
 } // namespace
+
+const char *factName(FactKind kind)
+{
+    // In the order of the kinds.
+    constexpr const char *names[] = {"Visit",     "Safety card",     "Change",
+                                     "Self-test", "Loop reading",    "Layer record",
+                                     "Call",      "Detector check",  "Run",
+                                     "Reading",   "Cleared trouble", "Closed hazard",
+                                     "Referral",  "Instrument said", "Desk entry",
+                                     "Note",      "Strike-out",      "Exception"};
+    static_assert(std::size(names) == std::variant_size_v<FactBody>);
+    return names[std::size_t(kind)];
+}
 
 VoidFact VoidFact::read(JsonReader &reader)
 {
@@ -177,6 +208,11 @@ Result<void> checkFits(const Fact &fact, const ServiceOrder &order, const QStrin
             checkChannel(result, order, channel, place + ".channels");
     }
     return result;
+}
+
+std::span<const FactField> fieldsOf(FactKind kind)
+{
+    return bodyFields[std::size_t(kind)]();
 }
 
 QList<FactKind> recordedKinds()

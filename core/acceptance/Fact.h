@@ -89,6 +89,9 @@ using FactBody =
                  DetectorFact, RunFact, AnalogFact, ClearedFact, HazardClosedFact, ReferredFact,
                  MadeWithFact, DeskFact, NoteFact, VoidFact, ExceptionFact>;
 
+/// "Safety card", "Run", …: what a fact of the kind is called.
+const char *factName(FactKind kind);
+
 struct Fact
 {
     QString id; ///< UUID, lower case
@@ -128,6 +131,10 @@ Result<JobRecord> readJobRecord(const QJsonObject &object, const QString &place,
 
 /// Whether the order has the channel and terminal that the fact speaks of; BadInput where not.
 Result<void> checkFits(const Fact &fact, const ServiceOrder &order, const QString &place);
+
+/// What a record may say in a fact of the kind, besides the head that all have: the table that its
+/// codec reads by. Empty for what the program alone writes.
+std::span<const FactField> fieldsOf(FactKind kind);
 
 /// The kinds that a record may hold.
 QList<FactKind> recordedKinds();

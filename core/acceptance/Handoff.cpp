@@ -1,5 +1,6 @@
 #include "core/acceptance/Handoff.h"
 
+#include "core/acceptance/Criteria.h"
 #include "core/turnup/Cause.h"
 
 #include <algorithm>
@@ -7,43 +8,6 @@
 namespace loopwright {
 
 namespace {
-
-/// Whose part a criterion is where no recorded layer or call tells more, and what to check first.
-struct PartOfCriterion
-{
-    const char *key;
-    std::optional<LinePart> part; ///< nothing: the installer's own work
-    const char *check;
-};
-constexpr PartOfCriterion parts[] = {
-    {"identifiers", LinePart::ServingOffice,
-     "Compare variant, numbers and SPIDs of the order with what the office assigned."},
-    {"loop", LinePart::Loop, "Is it the pair of the order? Look for taps and coils on record."},
-    {"safety", LinePart::Loop, "Leave the pair alone until the foreign voltage is cleared."},
-    {"layer1", LinePart::Loop, "Is it the pair of the order, free of load coils?"},
-    {"layer2", LinePart::Terminal, "How the TEI is set in the terminal."},
-    {"layer3", LinePart::Terminal, "The SPID in the terminal against the order, digit by digit."},
-    {"calls", LinePart::ServingOffice, "The services of the order against what the office built."},
-    {"readback", LinePart::ServingOffice,
-     "Is the pair connected to the line equipment of the order?"},
-    {"detector", {}, "Make the detector check again, then the run."},
-    {"run", LinePart::Loop, "Loss and noise of the pair, then its joints and the drop."},
-    {"loop_current", LinePart::Loop, "Resistance of the pair, then the feed of the line card."},
-    {"loss_1004", LinePart::Loop, "Joints, taps and load coils of the pair."},
-    {"noise", LinePart::Loop, "Insulation of the pair and its shield's ground."},
-    {"power_influence", LinePart::Loop, "Bonds and grounds of the cable's shield along the way."},
-    {"balance", LinePart::Loop, "A joint of high resistance, or a leak, in one of the two wires."},
-    {"polarity", LinePart::Loop, "Where tip and ring change places."},
-    {"dial_tone", LinePart::ServingOffice, "Whether the line is built and connected."},
-    {"ringing", LinePart::ServingOffice, "Whether the number rings this line equipment."},
-    {"slope", LinePart::Loop, "Taps and missing load coils."},
-    {"insulation", LinePart::Loop, "A wet joint or a damaged drop."},
-    {"foreign_voltage", LinePart::Loop, "A cross with another pair or with power."},
-    {"on_hook_voltage", LinePart::ServingOffice, "The feed of the line card."},
-    {"ringing_voltage", LinePart::ServingOffice,
-     "The ringing supply; then how many telephones ring at once."},
-    {"instrument", {}, "Use a registered instrument within its calibration, or have it entered."},
-};
 
 struct WhomToCall
 {
@@ -137,16 +101,15 @@ void explainCall(Handoff &handoff, const DecisionInput &input, const CallFact &c
 
 void explain(Handoff &handoff, const DecisionInput &input, const CriterionResult &criterion)
 {
-    for (const PartOfCriterion &row : parts) {
-        if (criterion.key != QLatin1StringView(row.key))
-            continue;
-        setPart(handoff, row.part);
-        handoff.check << QString::fromLatin1(row.check);
+    if (const Criterion *row = findCriterion(criterion.key)) {
+        setPart(handoff, row->part);
+        handoff.check << QString::fromLatin1(row->check);
     }
     // What was not even tried is nobody's fault yet.
     if (criterion.outcome == CriterionOutcome::Missing) {
         setPart(handoff, {});
-        handoff.check = QStringList{criterion.next.isEmpty() ? criterion.reason : criterion.next};
+        const Text &what = criterion.next.isEmpty() ? criterion.reason : criterion.next;
+        handoff.check = QStringList{what.english()};
         return;
     }
     const Fact *failure = failureOf(input, criterion);
@@ -221,7 +184,7 @@ std::optional<Handoff> makeHandoff(const DecisionInput &input, const Decision &d
     handoff.variant = variant ? variant->name : order.variant;
     handoff.criterion = criterion->key;
     handoff.failed = criterion->name;
-    handoff.reason = criterion->reason;
+    handoff.reason = criterion->reason.english();
     explain(handoff, input, *criterion);
     addReadings(handoff, decision);
     addChanges(handoff, input);

@@ -2,7 +2,8 @@
 // What is handed on when a job is not accepted: which layer or part failed, with which cause and
 // readings, whose part it is and whom to call. To read aloud on the telephone, or to print.
 
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/Decision.h"
+#include "core/acceptance/DecisionInput.h"
 #include "core/turnup/FirstCheck.h"
 
 namespace loopwright {

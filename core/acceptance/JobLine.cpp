@@ -6,21 +6,11 @@ namespace loopwright {
 
 namespace {
 
-struct NamedStation
+/// Work that a certificate attests.
+bool isOnSite(Station station)
 {
-    Station station;
-    const char *name;
-    bool onSite; ///< work that a certificate attests
-};
-constexpr NamedStation stations[] = {{Station::Order, "Order", false},
-                                     {Station::Identifiers, "Identifiers", false},
-                                     {Station::Loop, "Loop", true},
-                                     {Station::Safety, "Safety", true},
-                                     {Station::TurnUp, "Turn-up", true},
-                                     {Station::Calls, "Calls", true},
-                                     {Station::ErrorTest, "Error test", true},
-                                     {Station::Acceptance, "Acceptance", false},
-                                     {Station::Certificate, "Certificate", false}};
+    return station >= Station::Loop && station <= Station::ErrorTest;
+}
 
 StationState stateOf(const Decision &decision, Station station)
 {
@@ -59,7 +49,7 @@ StationMark acceptanceMark(const Decision &decision)
 bool needsCertificate(const std::vector<StationState> &line)
 {
     return std::any_of(line.begin(), line.end(), [](const StationState &state) {
-        return stations[std::size_t(state.station)].onSite && state.mark != StationMark::NotNeeded;
+        return isOnSite(state.station) && state.mark != StationMark::NotNeeded;
     });
 }
 
@@ -72,11 +62,6 @@ QString asContinuation(const QString &sentence)
 
 } // namespace
 
-QString stationName(Station station)
-{
-    return QString::fromLatin1(stations[std::size_t(station)].name);
-}
-
 QString StationState::name() const
 {
     return stationName(station);
@@ -87,33 +72,42 @@ QString StationState::word() const
     return excepted && mark == StationMark::Done ? QString("excepted") : toText(mark);
 }
 
-std::vector<StationState> jobLine(const Decision &decision, const QString &stage)
+std::vector<StationState> jobLine(const Decision &decision, Stage stage)
 {
     std::vector<StationState> line;
-    for (const NamedStation &entry : stations)
-        line.push_back(stateOf(decision, entry.station));
+    for (const auto &[station, code] : EnumCodes<Station>::table)
+        line.push_back(stateOf(decision, station));
     line[std::size_t(Station::Order)].mark = StationMark::Done;
     StationState &acceptance = line[std::size_t(Station::Acceptance)];
     acceptance.mark = acceptanceMark(decision);
     acceptance.excepted = decision.outcome == OrderOutcome::AcceptedWithException;
     StationState &certificate = line[std::size_t(Station::Certificate)];
     if (needsCertificate(line))
-        certificate.mark = stage == u"done" ? StationMark::Done : StationMark::Open;
+        certificate.mark = stage == Stage::Done ? StationMark::Done : StationMark::Open;
     for (StationState &state : line)
-        state.next = toText(state.station) == stage && state.mark != StationMark::Done;
+        state.next = stageAt(state.station) == stage && state.mark != StationMark::Done;
     return line;
 }
 
-QString nextSentence(const Decision &decision, const QString &stage)
+QString nextSentence(const Decision &decision, Stage stage)
 {
     if (const CriterionResult *open = decision.firstOpen()) {
-        const QString sentence = open->next.isEmpty() ? open->reason : open->next;
-        return QString("Next: ") + asContinuation(sentence);
+        const Text &sentence = open->next.isEmpty() ? open->reason : open->next;
+        return QString("Next: ") + asContinuation(sentence.english());
     }
     const std::vector<StationState> line = jobLine(decision, stage);
     return line[std::size_t(Station::Certificate)].mark == StationMark::Open
                ? QString("Next: issue the certificate.")
                : QString("Nothing is left but to complete the order.");
+}
+
+QString nextSentence(const std::vector<Step> &steps, const Decision &decision, Stage stage)
+{
+    const Step *next = nextStep(steps);
+    if (!next)
+        return nextSentence(decision, stage);
+    const Text &sentence = next->next.isEmpty() ? next->because : next->next;
+    return "Next: " + asContinuation(sentence.english());
 }
 
 } // namespace loopwright

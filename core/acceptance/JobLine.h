@@ -2,7 +2,7 @@
 // The stations of one job as a line, each with its mark, and the sentence that says what comes
 // next. Board, job page and certificate draw this and nothing else.
 
-#include "core/acceptance/Decision.h"
+#include "core/acceptance/Plan.h"
 
 namespace loopwright {
 
@@ -35,15 +35,14 @@ struct StationState
     bool operator==(const StationState &) const = default;
 };
 
-/// "Order", "Identifiers", …: the name of a station for a person.
-QString stationName(Station station);
-
-/// All nine stations in the order of the job. `stage` is the first open station as the board keeps
-/// it, "done" at the end.
-std::vector<StationState> jobLine(const Decision &decision, const QString &stage);
+/// All stations in the order of the job. `stage`: where the order stands.
+std::vector<StationState> jobLine(const Decision &decision, Stage stage);
 
 /// One sentence: "Next: make the safety card of this visit.", that the certificate can be issued,
 /// or that nothing is left but to complete the order. `stage` as for jobLine().
-QString nextSentence(const Decision &decision, const QString &stage);
+QString nextSentence(const Decision &decision, Stage stage);
+
+/// The same of the plan: its first step that is open; else as above.
+QString nextSentence(const std::vector<Step> &steps, const Decision &decision, Stage stage);
 
 } // namespace loopwright

@@ -3,6 +3,7 @@
 #include "core/acceptance/Judging.h"
 #include "core/acceptance/RunWords.h"
 #include "core/errortest/Bounds.h"
+#include "core/errortest/Pattern.h"
 
 #include <cmath>
 
@@ -10,45 +11,206 @@ namespace loopwright {
 
 namespace {
 
-void judgeChannelRun(const Judging &judging, const ChannelRuns &channel, CriterionResult &result)
+QString checkKey(Channel channel)
 {
-    const QString name = toText(channel.channel);
-    const JudgedRun *run = channel.deciding();
-    if (run && run->standing == RunStanding::Passed) {
-        result.evidence << run->fact->id;
-        mergeOutcome(result, CriterionOutcome::Met, run->why);
-        return;
-    }
-    if (run) {
-        result.evidence << run->fact->id;
-        if (run->standing == RunStanding::Contradictory) {
-            mergeOutcome(result, CriterionOutcome::NotMet, name + ": " + run->why,
-                         "Read the test set again and record the run anew.");
-            return;
-        }
-        const JudgedRun &last = channel.runs.back();
-        mergeOutcome(
-            result, CriterionOutcome::NotMet, name + ": " + run->why,
-            last.standing == RunStanding::Blocked
-                ? "Record what was done after the failed run, then make the run again."
-                : "Find and mend the cause, record what was done, then make the run again.");
-        if (last.standing == RunStanding::Blocked)
-            mergeOutcome(result, CriterionOutcome::NotMet, name + ": " + last.why);
-        return;
-    }
-    mergeOutcome(result, CriterionOutcome::Missing,
-                 channel.runs.empty() ? QString("No run on %1 at %2 bit/s was recorded.")
-                                            .arg(name)
-                                            .arg(judging.order.dataRate)
-                                      : name + ": " + channel.runs.back().why,
-                 QString("Make a run of %1 minutes on %2 without a break.")
-                     .arg(judging.limits.value("run_seconds_min") / 60)
-                     .arg(name));
+    return "detector." + toText(channel);
+}
+
+QString runKey(Channel channel)
+{
+    return "run." + toText(channel);
+}
+
+/// Whether it is over the channel, and no loopback at the NT, which proves nothing.
+template<class T>
+bool isOver(const Fact &fact, Channel channel)
+{
+    const auto *test = fact.as<T>();
+    return test && test->path != Path::NtLoop && test->channels.contains(channel);
 }
 
 } // namespace
 
-void judgeRun(const Judging &judging, CriterionResult &result)
+namespace {
+
+Need clearedNeed()
+{
+    Need need{"cleared", "run", StepGroup::ErrorTest, Station::ErrorTest, FactKind::Cleared};
+    need.fields = {"what", "text"};
+    need.after = {"safety"};
+    need.label = Text("What was done after the failed run");
+    need.hint = Text("\"nothing found\" is an answer: then only a run without any error counts");
+    need.matches = [](const Fact &fact) { return fact.as<ClearedFact>() != nullptr; };
+    return need;
+}
+
+Need checkNeed(const ServiceOrder &order, Channel channel, const LimitSet &limits)
+{
+    Need need{checkKey(channel), "detector", StepGroup::ErrorTest, Station::ErrorTest,
+              FactKind::Detector};
+    need.preset = testPreset(order, channel);
+    need.preset.remove("from_dn");
+    need.preset.remove("to_dn");
+    need.fields = {"quiet_seconds",   "quiet_bit_errors",     "injections", "injected",
+                   "seen_bit_errors", "seen_errored_seconds", "cleared"};
+    need.optional = {"injected"};
+    need.after = {"safety", "instrument", "cleared"};
+    need.label = Text("Detector check on %1").arg(toText(channel));
+    need.hint = Text("%1 quiet seconds without an error, then errors sent on purpose, each seen, "
+                     "then the counters cleared")
+                    .arg(limits.value("detector_quiet_seconds_min"));
+    need.matches = [channel](const Fact &fact) { return isOver<DetectorFact>(fact, channel); };
+    return need;
+}
+
+Need runNeed(const ServiceOrder &order, Channel channel, const LimitSet &limits)
+{
+    Need need{runKey(channel), "run", StepGroup::ErrorTest, Station::ErrorTest, FactKind::Run};
+    need.preset = testPreset(order, channel);
+    need.preset.insert("interface",
+                       toText(order.ntSupplied ? LineInterface::St : LineInterface::U));
+    need.preset.insert("pattern", toText(PatternKey::Prbs11));
+    need.preset.insert("rate", order.dataRate);
+    need.fields = {"started",         "ended",
+                   "stopped_early",   "bit_errors",
+                   "errored_seconds", "severely_errored_seconds",
+                   "sync_losses",     "slips"};
+    need.optional = {"stopped_early", "slips"};
+    need.after = {"safety", "instrument", "cleared", checkKey(channel)};
+    need.label = Text("Run on %1").arg(toText(channel));
+    need.hint = Text("%1 s without a break, counters started from zero")
+                    .arg(limits.value("run_seconds_min"));
+    need.matches = [channel](const Fact &fact) { return isOver<RunFact>(fact, channel); };
+    return need;
+}
+
+} // namespace
+
+void needErrorTest(std::vector<Need> &needs, const ServiceOrder &order, OrderScope,
+                   const LimitSet &limits)
+{
+    needs.push_back(clearedNeed());
+    for (const Channel channel : dataChannels(order)) {
+        needs.push_back(checkNeed(order, channel, limits));
+        needs.push_back(runNeed(order, channel, limits));
+    }
+}
+
+namespace {
+
+/// Why a run does not count; none if it passed or failed and a newer one took its place.
+std::optional<Discount> discountOf(RunStanding standing)
+{
+    switch (standing) {
+    case RunStanding::Blocked:
+        return Discount::NothingDone;
+    case RunStanding::Unchecked:
+        return Discount::NoCheck;
+    case RunStanding::NoResult:
+        return Discount::NoResult;
+    case RunStanding::Passed:
+    case RunStanding::Failed:
+    case RunStanding::Contradictory:
+        break;
+    }
+    return std::nullopt;
+}
+
+/// Not the newest run counts, but the one that decides.
+void tellRuns(Standing &standing, const ChannelRuns &channel)
+{
+    const JudgedRun *deciding = channel.deciding();
+    const Fact *counts = deciding ? deciding->fact : nullptr;
+    if (standing.counts && standing.counts != counts)
+        standing.before.push_back({standing.counts, Discount::Newer, Text("another run decides")});
+    standing.counts = counts;
+    std::erase_if(standing.before, [counts](const auto &each) { return each.fact == counts; });
+    for (const JudgedRun &run : channel.runs)
+        for (Discounted &each : standing.before)
+            if (const auto why = discountOf(run.standing); why && each.fact == run.fact)
+                each = {run.fact, *why, run.why};
+    std::ranges::stable_sort(
+        standing.before, [](const auto &a, const auto &b) { return isEarlier(*b.fact, *a.fact); });
+}
+
+/// What the runs of a channel do not show yet.
+void sayNoRun(Judging &judging, const Need &need, const ChannelRuns &channel,
+              CriterionResult &result)
+{
+    judging.settle(need, result, CriterionOutcome::Missing,
+                   channel.runs.empty()
+                       ? Text("No run on %1 at %2 bit/s was recorded.")
+                             .arg(toText(channel.channel))
+                             .arg(judging.order.dataRate)
+                       : Text("%1: %2").arg(toText(channel.channel)).arg(channel.runs.back().why),
+                   Text("Make a run of %1 minutes on %2 without a break.")
+                       .arg(judging.limits.value("run_seconds_min") / 60)
+                       .arg(toText(channel.channel)));
+}
+
+void judgeChannelRun(Judging &judging, const ChannelRuns &channel, CriterionResult &result)
+{
+    const QString name = toText(channel.channel);
+    const Need &need = *judging.need(runKey(channel.channel));
+    const JudgedRun *run = channel.deciding();
+    tellRuns(judging.standings[need.key], channel);
+    if (!run) {
+        sayNoRun(judging, need, channel, result);
+        return;
+    }
+    result.evidence << run->fact->id;
+    const JudgedRun &last = channel.runs.back();
+    switch (run->standing) {
+    case RunStanding::Passed:
+        judging.settle(need, result, CriterionOutcome::Met, run->why);
+        return;
+    case RunStanding::Contradictory:
+        judging.settle(need, result, CriterionOutcome::NotMet,
+                       Text("%1: %2").arg(name).arg(run->why),
+                       Text("Read the test set again and record the run anew."));
+        return;
+    default:
+        break;
+    }
+    judging.settle(need, result, CriterionOutcome::NotMet, Text("%1: %2").arg(name).arg(run->why),
+                   last.standing == RunStanding::Blocked
+                       ? Text("Record what was done after the failed run, then make the run "
+                              "again.")
+                       : Text("Find and mend the cause, record what was done, then make the run "
+                              "again."));
+    if (last.standing == RunStanding::Blocked || last.standing == RunStanding::Unchecked)
+        judging.settle(need, result, CriterionOutcome::NotMet,
+                       Text("%1: %2").arg(name).arg(last.why));
+}
+
+/// Whether it was said what was done after the newest failed run of any channel.
+void judgeCleared(Judging &judging)
+{
+    const Moment end{std::numeric_limits<qint64>::max(), 0};
+    Standing &standing = judging.standings["cleared"];
+    for (const ChannelRuns &channel : judging.runs) {
+        const JudgedRun *failed = channel.failed();
+        if (!failed)
+            continue;
+        const bool said = judging.evidence.doneBetween(failed->fact->as<RunFact>()->ended, end) !=
+                          WhatWasDone::Nothing;
+        const NeedState state = said ? NeedState::Done : NeedState::Open;
+        if (state < standing.state)
+            continue;
+        standing.state = state;
+        standing.why = said ? Text("It was said what was done after the failed run on %1.")
+                                  .arg(toText(channel.channel))
+                            : Text("The run on %1 failed, and nothing says what was done since.")
+                                  .arg(toText(channel.channel));
+        standing.next = said ? Text() : Text("Find and mend the cause, and record what was done.");
+    }
+    if (standing.state == NeedState::Open)
+        standing.counts = nullptr;
+}
+
+} // namespace
+
+void judgeRun(Judging &judging, CriterionResult &result)
 {
     const Limit &ber = judging.limits.limit("run_ber_max");
     const double seconds = judging.limits.value("run_seconds_min");
@@ -72,113 +234,79 @@ void judgeRun(const Judging &judging, CriterionResult &result)
             result.measuredText = countsText(run->evaluation.summary);
         }
     }
+    judgeCleared(judging);
     result.evidence.removeDuplicates();
     mergeOutcome(result, result.outcome, struckOutRuns(judging));
 }
 
-namespace {
-
-/// The check that belongs to a run: the newest before it on the same channels, path, instrument and
-/// visit.
-const Fact *checkBefore(const Judging &judging, const Fact &run)
-{
-    const auto *content = run.as<RunFact>();
-    const Fact *found = nullptr;
-    for (const Fact *fact : judging.evidence.of<DetectorFact>(Proves::Upper)) {
-        const auto *check = fact->as<DetectorFact>();
-        if (fact->at <= content->started && check->path == content->path &&
-            channelsText(check->channels) == channelsText(content->channels) &&
-            fact->instrument == run.instrument &&
-            judging.evidence.visitOf(*fact) == judging.evidence.visitOf(run))
-            found = fact;
-    }
-    return found;
-}
-
-void judgeCheck(const Judging &judging, const Fact &fact, CriterionResult &result)
+std::pair<CriterionOutcome, Text> checkOutcome(const Fact &fact, const LimitSet &limits)
 {
     const auto *check = fact.as<DetectorFact>();
-    const double quiet = judging.limits.value("detector_quiet_seconds_min");
-    result.evidence << fact.id;
-    const QString again = "Make the detector check again: quiet, inject, see, clear; then the run.";
+    const double quiet = limits.value("detector_quiet_seconds_min");
     const QStringList missing = check->missingKeys();
-    if (!missing.isEmpty()) {
-        mergeOutcome(result, CriterionOutcome::Missing,
-                     QString("The detector check does not say %1.")
-                         .arg(missing.join(", ").replace('_', ' ')),
-                     again);
-        return;
-    }
+    if (!missing.isEmpty())
+        return {
+            CriterionOutcome::Missing,
+            Text("The detector check does not say %1.").arg(missing.join(", ").replace('_', ' '))};
+    Text wrong;
     if (double(check->quietSeconds.value_or(0)) < quiet || check->quietBitErrors.value_or(0) > 0)
-        mergeOutcome(result, CriterionOutcome::NotMet,
-                     QString("Before the errors were sent there were %1 quiet seconds with %2 bit "
-                             "errors; %3 s without are needed.")
-                         .arg(check->quietSeconds.value_or(0))
-                         .arg(check->quietBitErrors.value_or(0))
-                         .arg(quiet),
-                     again);
+        wrong += Text("Before the errors were sent there were %1 quiet seconds with %2 bit errors; "
+                      "%3 s without are needed.")
+                     .arg(check->quietSeconds.value_or(0))
+                     .arg(check->quietBitErrors.value_or(0))
+                     .arg(quiet);
     if (!check->everyInjectionSeen())
-        mergeOutcome(
-            result, CriterionOutcome::NotMet,
-            QString("Errors were sent %1 times and %2 bit errors in %3 errored seconds were "
-                    "seen: not every one was seen.")
-                .arg(check->injections.value_or(0))
-                .arg(check->seenBitErrors.value_or(0))
-                .arg(check->seenErroredSeconds.value_or(0)),
-            again);
+        wrong += Text("Errors were sent %1 times and %2 bit errors in %3 errored seconds were "
+                      "seen: not every one was seen.")
+                     .arg(check->injections.value_or(0))
+                     .arg(check->seenBitErrors.value_or(0))
+                     .arg(check->seenErroredSeconds.value_or(0));
     if (!check->cleared.value_or(false))
-        mergeOutcome(result, CriterionOutcome::NotMet,
-                     "The counters were not cleared after the check.", again);
-    mergeOutcome(result, CriterionOutcome::Met,
-                 QString("Errors sent %1 times, every one seen, counters cleared.")
-                     .arg(check->injections.value_or(0)));
+        wrong += Text("The counters were not cleared after the check.");
+    if (!wrong.isEmpty())
+        return {CriterionOutcome::NotMet, wrong};
+    return {CriterionOutcome::Met, Text("Errors sent %1 times, every one seen, counters cleared.")
+                                       .arg(check->injections.value_or(0))};
 }
 
-void judgeChannelCheck(const Judging &judging, const ChannelRuns &channel, CriterionResult &result)
+namespace {
+
+/// Whether a run was made with it already, or it lies before one.
+bool isUsedUp(const ChannelRuns &channel, const Fact &check)
 {
-    const QString name = toText(channel.channel);
-    if (const JudgedRun *run = channel.deciding()) {
-        if (const Fact *check = checkBefore(judging, *run->fact))
-            judgeCheck(judging, *check, result);
-        else
-            mergeOutcome(
-                result, CriterionOutcome::Missing,
-                QString("No detector check came before the run on %1, over the same channels "
-                        "and path, with the same "
-                        "instrument, on the same visit.")
-                    .arg(name),
-                "Make the detector check, then the run again.");
+    return std::ranges::any_of(channel.runs, [&check](const JudgedRun &run) {
+        return timeOf(*run.fact) >= check.at && run.standing != RunStanding::NoResult;
+    });
+}
+
+void judgeChannelCheck(Judging &judging, const ChannelRuns &channel, CriterionResult &result)
+{
+    const Need &need = *judging.need(checkKey(channel.channel));
+    Standing &standing = judging.standings[need.key];
+    const JudgedRun *run = channel.deciding();
+    const Fact *newest = standing.counts;
+    // A check made after a run that counts leaves that run as it is; one that no run has used up
+    // stands for the run that is to come.
+    if (run && run->standing == RunStanding::Passed)
+        standing.counts = run->check;
+    else if (newest && isUsedUp(channel, *newest) &&
+             checkOutcome(*newest, judging.limits).first == CriterionOutcome::Met)
+        standing.counts = run ? run->check : nullptr; // it was not for the run that followed
+    const Text again = Text("Make the detector check: quiet, inject, see, clear; then the run.");
+    if (!standing.counts) {
+        judging.settle(need, result, CriterionOutcome::Missing,
+                       Text("No detector check was made on %1.").arg(toText(channel.channel)),
+                       again);
         return;
     }
-    const Fact *newest = nullptr;
-    for (const Fact *fact : judging.evidence.of<DetectorFact>(Proves::Upper))
-        if (const auto *check = fact->as<DetectorFact>();
-            check->path != Path::NtLoop && check->channels.contains(channel.channel))
-            newest = fact;
-    if (!newest) {
-        mergeOutcome(result, CriterionOutcome::Missing,
-                     QString("No detector check was made on %1.").arg(name),
-                     QString("Inject errors on %1 and record what the test set saw.").arg(name));
-        return;
-    }
-    // A check that failed is known to have failed; one that was good is only worth something before
-    // its run.
-    CriterionResult check;
-    check.outcome = CriterionOutcome::NotNeeded;
-    judgeCheck(judging, *newest, check);
-    if (check.outcome == CriterionOutcome::NotMet)
-        judgeCheck(judging, *newest, result);
-    else
-        mergeOutcome(
-            result, CriterionOutcome::Missing,
-            QString("A detector check was made on %1; the run that it belongs to is missing.")
-                .arg(name),
-            QString("Make the run on %1 now, on the same visit.").arg(name));
+    result.evidence << standing.counts->id;
+    const auto [outcome, why] = checkOutcome(*standing.counts, judging.limits);
+    judging.settle(need, result, outcome, why, outcome == CriterionOutcome::Met ? Text() : again);
 }
 
 } // namespace
 
-void judgeDetector(const Judging &judging, CriterionResult &result)
+void judgeDetector(Judging &judging, CriterionResult &result)
 {
     result.limitText = QString("%1 quiet seconds, then every error sent is seen, then counters "
                                "cleared, before the run")

@@ -7,14 +7,21 @@
 
 namespace loopwright {
 
-void judgeIdentifiers(const Judging &judging, CriterionResult &result)
+void needIdentifiers(std::vector<Need> &needs, const ServiceOrder &, OrderScope, const LimitSet &)
 {
+    Need need{"identifiers", "identifiers", StepGroup::Settings, Station::Identifiers};
+    need.label = Text("Identifiers of the order");
+    needs.push_back(std::move(need));
+}
+
+void judgeIdentifiers(Judging &judging, CriterionResult &result)
+{
+    const Need &need = *judging.needsFor(result.key).front();
     const ProtocolVariant *variant = findVariant(judging.order.variant);
     if (!variant) {
-        mergeOutcome(
-            result, CriterionOutcome::NotMet,
-            QString("The protocol variant \"%1\" is not known.").arg(judging.order.variant),
-            "Correct the protocol variant of the order.");
+        judging.settle(need, result, CriterionOutcome::NotMet,
+                       Text("The protocol variant \"%1\" is not known.").arg(judging.order.variant),
+                       Text("Correct the protocol variant of the order."));
         return;
     }
     int errors = 0, warnings = 0;
@@ -22,108 +29,136 @@ void judgeIdentifiers(const Judging &judging, CriterionResult &result)
         errors += finding.severity == Severity::Error;
         warnings += finding.severity == Severity::Warning;
         if (finding.severity == Severity::Error)
-            mergeOutcome(result, CriterionOutcome::NotMet, finding.field + ": " + finding.reason,
-                         "Correct the identifiers of the order with the provider.");
+            judging.settle(need, result, CriterionOutcome::NotMet,
+                           Text("%1: %2").arg(finding.field).arg(finding.reason),
+                           Text("Correct the identifiers of the order with the provider."));
     }
     for (const Conflict &conflict : judging.input.conflicts)
-        mergeOutcome(result, CriterionOutcome::NotMet, conflict.reason(),
-                     "Have the office assign another, or release the one that is in use.");
+        judging.settle(need, result, CriterionOutcome::NotMet, Text::verbatim(conflict.reason()),
+                       Text("Have the office assign another, or release the one that is in use."));
     result.measured = errors + int(judging.input.conflicts.size());
     result.measuredText = QString("%1 in error").arg(errors + judging.input.conflicts.size());
     result.limit = 0;
     result.limitText = "none in error or in use elsewhere";
     result.source = "rules of the protocol variant";
-    mergeOutcome(
-        result, CriterionOutcome::Met,
+    judging.settle(
+        need, result, CriterionOutcome::Met,
         warnings == 0
-            ? QString("Every identifier fits the variant %1.").arg(variant->name)
-            : QString("No identifier is in error; %1 to confirm with the provider.").arg(warnings));
+            ? Text("Every identifier fits the variant %1.").arg(variant->name)
+            : Text("No identifier is in error; %1 to confirm with the provider.").arg(warnings));
+}
+
+void needSafety(std::vector<Need> &needs, const ServiceOrder &, OrderScope, const LimitSet &)
+{
+    Need closed{"hazard_closed", "safety", StepGroup::Safety, Station::Safety,
+                FactKind::HazardClosed};
+    closed.fields = {"source", "by", "reference"};
+    closed.optional = {"reference"};
+    closed.label = Text("How the hazard was closed");
+    closed.hint = Text("who says so, and under which reference");
+    closed.matches = [](const Fact &fact) { return fact.as<HazardClosedFact>() != nullptr; };
+    needs.push_back(std::move(closed));
+
+    Need card{"safety", "safety", StepGroup::Safety, Station::Safety, FactKind::Safety};
+    card.fields << "office_connected";
+    for (const char *kind : {"ac_v", "dc_v"})
+        for (const QString &wires : allWords<WirePair>())
+            card.fields << QString("%1.%2").arg(kind, wires);
+    card.fields << "confirmed"
+                << "place"
+                << "meter_proved"
+                << "wet";
+    card.optional = {"place", "meter_proved", "wet"};
+    card.after = {"hazard_closed"};
+    card.label = Text("Safety card of this pair");
+    card.hint = Text("before the pair is touched");
+    card.matches = [](const Fact &fact) { return fact.as<SafetyFact>() != nullptr; };
+    needs.push_back(std::move(card));
 }
 
 namespace {
 
-struct VisitAtPair
+/// A hazard that was read stands before everything else, until it is said how it was closed and a
+/// later card is clear.
+void judgeHazards(Judging &judging, CriterionResult &result)
 {
-    QString name;
-    const Fact *firstMeasurement = nullptr;
-    std::vector<const Fact *> cards;
-};
-
-std::vector<VisitAtPair> visitsAtPair(const Judging &judging)
-{
-    std::vector<VisitAtPair> visits;
-    for (const Fact *fact : judging.evidence.facts()) {
-        const bool card = fact->as<SafetyFact>();
-        if (!(card || isMeasurement(*fact)) || !judging.evidence.isNewer(*fact, Proves::Loop))
+    const Need &closing = *judging.need("hazard_closed"), &card = *judging.need("safety");
+    for (const Hazard &hazard : judging.evidence.cards().hazards()) {
+        const QString when = minuteText(hazard.card->at);
+        result.evidence << hazard.card->id;
+        if (!hazard.closing) {
+            judging.settle(closing, result, CriterionOutcome::NotMet,
+                           Text("%1 Read %2.").arg(hazard.verdict.text()).arg(when),
+                           Text("Stop, move away, and report the foreign voltage. When its source "
+                                "is found and cleared, record how, and make a new card."));
             continue;
-        const QString name = judging.evidence.visitOf(*fact);
-        auto visit = std::find_if(visits.begin(), visits.end(),
-                                  [&name](const VisitAtPair &v) { return v.name == name; });
-        if (visit == visits.end())
-            visit = visits.insert(visits.end(), VisitAtPair{name, nullptr, {}});
-        if (card)
-            visit->cards.push_back(fact);
-        else if (!visit->firstMeasurement)
-            visit->firstMeasurement = fact;
-    }
-    return visits;
-}
-
-void judgeCard(const Judging &judging, const Fact &card, CriterionResult &result)
-{
-    const SafetyVerdict verdict = judge(*card.as<SafetyFact>(), judging.limits);
-    result.evidence << card.id;
-    switch (verdict.outcome) {
-    case SafetyOutcome::Clear:
-        mergeOutcome(result, CriterionOutcome::Met, verdict.text());
-        break;
-    case SafetyOutcome::Incomplete:
-        mergeOutcome(result, CriterionOutcome::Missing, verdict.text(),
-                     "Complete the safety card before the first measurement.");
-        break;
-    case SafetyOutcome::Hazard:
-        mergeOutcome(result, CriterionOutcome::NotMet, verdict.text(),
-                     "Stop, move away, and report the foreign voltage.");
-        break;
+        }
+        result.evidence << hazard.closing->id;
+        if (!hazard.clear)
+            judging.settle(card, result, CriterionOutcome::Missing,
+                           Text("The hazard read %1 is said to be closed; no clear card was made "
+                                "since.")
+                               .arg(when),
+                           Text("Make a new safety card before the pair is touched."));
+        else
+            judging.settle(
+                closing, result, CriterionOutcome::Met,
+                Text("The hazard read %1 was closed; the card after it is clear.").arg(when));
     }
 }
 
-void judgeVisit(const Judging &judging, const VisitAtPair &visit, CriterionResult &result)
+/// Of the measurements that count each has its card: else it would not count.
+void judgeCards(Judging &judging, CriterionResult &result)
 {
-    const Fact *before = nullptr;
-    for (const Fact *card : visit.cards)
-        if (!visit.firstMeasurement || card->at <= timeOf(*visit.firstMeasurement))
-            before = card;
-    if (before)
-        judgeCard(judging, *before, result);
-    else if (visit.cards.empty())
-        mergeOutcome(result, CriterionOutcome::Missing,
-                     QString("No safety card was made for this pair on the %1.").arg(visit.name),
-                     "Make the safety card: read the foreign voltages and confirm the cautions.");
-    else
-        mergeOutcome(result, CriterionOutcome::NotMet,
-                     QString("The safety card of the %1 was made after the first measurement.")
-                         .arg(visit.name),
-                     "Void the measurements that came before the card and take them again.");
-    // A hazard that was found later on the same visit stands until a later card is clear.
-    if (before && visit.cards.back() != before)
-        judgeCard(judging, *visit.cards.back(), result);
+    const Need &need = *judging.need("safety");
+    const Evidence &evidence = judging.evidence;
+    bool any = false;
+    for (const Fact *fact : evidence.facts()) {
+        if (!isMeasurement(*fact) || !evidence.counts(*fact))
+            continue;
+        const Card *card = evidence.cards().holdingAt(timeOf(*fact), evidence.visitOf(*fact));
+        if (!card || result.evidence.contains(card->fact->id))
+            continue;
+        any = true;
+        result.evidence << card->fact->id;
+        judging.settle(need, result, CriterionOutcome::Met, Text::verbatim(card->verdict.text()));
+    }
+    if (any)
+        return;
+    // Nobody measured yet: the newest card speaks for itself.
+    const Fact *newest = judging.newest(need);
+    if (!newest) {
+        judging.settle(need, result, CriterionOutcome::Missing,
+                       Text("No safety card was made for this pair."),
+                       Text("Make the safety card before the pair is touched."));
+        return;
+    }
+    const SafetyVerdict verdict = judge(*newest->as<SafetyFact>(), judging.limits);
+    result.evidence << newest->id;
+    if (verdict.outcome == SafetyOutcome::Clear)
+        judging.settle(need, result, CriterionOutcome::Met, Text::verbatim(verdict.text()));
+    else if (verdict.outcome == SafetyOutcome::Incomplete)
+        judging.settle(need, result, CriterionOutcome::Missing, Text::verbatim(verdict.text()),
+                       Text("Complete the safety card before the first measurement."));
 }
 
 } // namespace
 
-void judgeSafety(const Judging &judging, CriterionResult &result)
+void judgeSafety(Judging &judging, CriterionResult &result)
 {
-    result.limitText = "a complete card before the first measurement of each visit, no hazard";
+    const auto &facts = judging.evidence.facts();
+    const bool needed = std::ranges::any_of(facts, [&judging](const Fact *fact) {
+        return judging.evidence.needsCard(judging.evidence.visitOf(*fact));
+    });
+    if (judging.input.scope == OrderScope::NumbersOnly && !needed) {
+        mergeOutcome(result, CriterionOutcome::NotNeeded,
+                     Text("A change of numbers alone needs a card only if somebody goes there."));
+        return;
+    }
+    result.limitText = "a complete card before each measurement that counts, no hazard open";
     result.source = "common practice; local codes and licensed practice prevail";
-    const auto visits = visitsAtPair(judging);
-    if (visits.empty())
-        mergeOutcome(result, CriterionOutcome::Missing, "No safety card was made for this pair.",
-                     "Make the safety card before the pair is touched.");
-    // Who found a hazard and left without measuring did right: the card of a later visit follows.
-    for (const VisitAtPair &visit : visits)
-        if (visit.firstMeasurement || &visit == &visits.back())
-            judgeVisit(judging, visit, result);
+    judgeHazards(judging, result);
+    judgeCards(judging, result);
     result.measured = result.outcome == CriterionOutcome::Met ? QJsonValue("clear") : QJsonValue();
     result.measuredText = result.outcome == CriterionOutcome::Met ? "clear" : "";
 }

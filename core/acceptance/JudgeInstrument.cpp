@@ -1,4 +1,4 @@
-// Criterion instrument, and the quantities of an analog line.
+// Criterion instrument: of every reading that the other criteria rest on.
 
 #include "core/acceptance/Judging.h"
 
@@ -6,9 +6,6 @@
 
 namespace loopwright {
 
-namespace {
-
-/// Facts that are readings of an instrument; without one named they prove nothing.
 bool needsInstrument(const Fact &fact)
 {
     if (const auto *loop = fact.as<LoopFact>())
@@ -17,143 +14,93 @@ bool needsInstrument(const Fact &fact)
            (fact.as<AnalogFact>() && !info(fact.as<AnalogFact>()->quantity).yesOrNo);
 }
 
-void judgeUse(const Judging &judging, const Fact &fact, CriterionResult &result)
+Text instrumentTrouble(const Judging &judging, const Fact &fact)
 {
-    if (fact.instrument.isEmpty()) {
-        if (needsInstrument(fact))
-            mergeOutcome(
-                result, CriterionOutcome::Missing,
-                QString("A %1 was recorded without an instrument.").arg(toText(fact.kind())),
-                "Record the measurement again with the instrument that made it.");
-        return;
-    }
+    const QString key = judging.evidence.instrumentOf(fact);
+    if (key.isEmpty())
+        return {};
     const QDate day = timeOf(fact).localDate();
-    const auto found =
-        std::find_if(judging.input.instruments.begin(), judging.input.instruments.end(),
-                     [&fact](const Instrument &i) { return i.key == fact.instrument; });
+    const auto found = std::ranges::find(judging.input.instruments, key, &Instrument::key);
     if (found == judging.input.instruments.end())
-        mergeOutcome(result, CriterionOutcome::NotMet,
-                     QString("Instrument %1 is not registered.").arg(fact.instrument),
-                     "Register the instrument with its calibration.");
-    else if (!found->calibratedOn(day))
-        mergeOutcome(result, CriterionOutcome::NotMet,
-                     QString("Instrument %1 was not within its calibration on %2.")
-                         .arg(fact.instrument, day.toString(Qt::ISODate)),
-                     "Measure again with an instrument within its calibration, or record its later "
-                     "calibration.");
-    else if (judging.evidence.selfTestFailedLater(fact))
-        mergeOutcome(
-            result, CriterionOutcome::NotMet,
-            QString("Instrument %1 failed its self-test later on that visit.").arg(fact.instrument),
-            "Have the instrument pass its self-test, then measure again.");
-    else
-        mergeOutcome(result, CriterionOutcome::Met,
-                     QString("Instrument %1 was within its calibration on %2.")
-                         .arg(fact.instrument, day.toString(Qt::ISODate)));
+        return Text("Instrument %1 is not registered.").arg(key);
+    if (!found->calibratedOn(day))
+        return Text("Instrument %1 was not within its calibration on %2.")
+            .arg(key)
+            .arg(day.toString(Qt::ISODate));
+    return {};
 }
 
-} // namespace
-
-// Judged last: `result.evidence` comes in as the evidence that the other criteria counted.
-void judgeInstrument(const Judging &judging, CriterionResult &result)
+void needInstrument(std::vector<Need> &needs, const ServiceOrder &, OrderScope, const LimitSet &)
 {
-    result.limitText = "registered, within its calibration on the day, no failed self-test";
-    result.source = "common practice";
-    QStringList used;
-    const QStringList counted = std::exchange(result.evidence, {});
-    bool measured = false;
-    for (const Fact *fact : judging.evidence.facts()) {
-        if (!counted.contains(fact->id))
-            continue;
-        measured = measured || needsInstrument(*fact) || !fact->instrument.isEmpty();
-        judgeUse(judging, *fact, result);
-        if (!fact->instrument.isEmpty() && !used.contains(fact->instrument))
-            used << fact->instrument;
-        if (!fact->instrument.isEmpty())
-            result.evidence << fact->id;
-    }
-    if (!measured && judging.input.scope == OrderScope::NumbersOnly)
-        mergeOutcome(result, CriterionOutcome::NotNeeded,
-                     "Nothing was measured with an instrument.");
-    else if (!measured)
-        mergeOutcome(result, CriterionOutcome::Missing, "Nothing was measured yet.",
-                     "Record the measurements with their instrument.");
-    if (measured && used.isEmpty() && result.reason.isEmpty())
-        mergeOutcome(result, CriterionOutcome::Missing, "No instrument was named.",
-                     "Name the instrument that was used.");
-    result.measured = result.measuredText = used.join(", ");
-    if (used.isEmpty())
-        result.measured = QJsonValue();
+    Need need{"instrument", "instrument", StepGroup::Instrument, Station::Acceptance,
+              FactKind::MadeWith};
+    need.fields = {"instrument"};
+    need.label = Text("Instrument that the readings are made with");
+    need.hint = Text("as it stands in the register");
+    need.matches = [](const Fact &fact) { return fact.as<MadeWithFact>() != nullptr; };
+    needs.push_back(std::move(need));
 }
 
 namespace {
 
-const Fact *newestQuantity(const Judging &judging, AnalogQuantity quantity)
+/// Whether a reading that an instrument makes is still to come.
+bool isReadingOpen(const Judging &judging)
 {
-    const Fact *newest = nullptr;
-    for (const Fact *fact : judging.evidence.of<AnalogFact>(Proves::Loop))
-        if (fact->as<AnalogFact>()->quantity == quantity)
-            newest = fact;
-    return newest;
-}
-
-/// The recorded value, or for balance the subtraction where both sides were recorded.
-std::optional<AnalogValue> valueOf(const Judging &judging, AnalogQuantity quantity,
-                                   CriterionResult &result)
-{
-    if (const Fact *fact = newestQuantity(judging, quantity)) {
-        result.evidence << fact->id;
-        return fact->as<AnalogFact>()->value();
-    }
-    if (quantity != AnalogQuantity::Balance)
-        return std::nullopt;
-    const Fact *influence = newestQuantity(judging, AnalogQuantity::PowerInfluence);
-    const Fact *noise = newestQuantity(judging, AnalogQuantity::Noise);
-    if (!influence || !noise)
-        return std::nullopt;
-    const AnalogValue a = influence->as<AnalogFact>()->value(),
-                      b = noise->as<AnalogFact>()->value();
-    if (!std::holds_alternative<double>(a) || !std::holds_alternative<double>(b))
-        return std::nullopt;
-    result.evidence << influence->id << noise->id;
-    return balanceDb(std::get<double>(a), std::get<double>(b));
+    return std::ranges::any_of(judging.needs, [&judging](const Need &need) {
+        return need.after.contains("instrument") &&
+               judging.standings.value(need.key).state == NeedState::Open;
+    });
 }
 
 } // namespace
 
-void judgeQuantity(const Judging &judging, CriterionResult &result)
+// Judged last: of what the other criteria rest on. The meter of a safety card is not judged: it was
+// proved on a known source.
+void judgeInstrument(Judging &judging, CriterionResult &result)
 {
-    const AnalogQuantity quantity = *fromText<AnalogQuantity>(result.key);
-    const AnalogQuantityInfo &about = info(quantity);
-    result.unit = QString::fromUtf8(about.unit);
-    result.limitText = limitText(quantity, judging.limits);
-    result.source = limitSource(quantity, judging.limits);
-    const auto value = valueOf(judging, quantity, result);
-    const QString name = QString::fromUtf8(about.name);
-    if (!value) {
-        mergeOutcome(result, about.always ? CriterionOutcome::Missing : CriterionOutcome::NotNeeded,
-                     QString("The %1 was not recorded.").arg(name),
-                     about.always ? QString("Record the %1.").arg(name) : QString());
-        return;
+    const Need &need = *judging.need("instrument");
+    result.limitText = "registered, within its calibration on the day, no failed self-test";
+    result.source = "common practice";
+    QStringList used;
+    bool measured = false;
+    for (const Fact *fact : judging.evidence.facts()) {
+        if (!judging.decidedBy.contains(fact->id) || fact->as<SafetyFact>() ||
+            fact->as<HazardClosedFact>())
+            continue;
+        const QString instrument = judging.evidence.instrumentOf(*fact);
+        measured = measured || needsInstrument(*fact) || !instrument.isEmpty();
+        if (instrument.isEmpty()) {
+            if (needsInstrument(*fact))
+                judging.settle(need, result, CriterionOutcome::Missing,
+                               Text("%1 was recorded without an instrument.")
+                                   .arg(Text(factName(fact->kind()))),
+                               Text("Say with which instrument the readings were made."));
+            continue;
+        }
+        if (!used.contains(instrument))
+            used << instrument;
+        result.evidence << fact->id;
+        const Text trouble = instrumentTrouble(judging, *fact);
+        // What is wrong with the instrument is mended by another reading: that need stands open.
+        if (trouble.isEmpty())
+            judging.settle(need, result, CriterionOutcome::Met,
+                           Text("Instrument %1 was within its calibration on %2.")
+                               .arg(instrument)
+                               .arg(timeOf(*fact).localDate().toString(Qt::ISODate)));
+        else
+            mergeOutcome(result, CriterionOutcome::NotMet, trouble,
+                         Text("Measure again with a registered instrument within its "
+                              "calibration, or record its later calibration."));
     }
-    const QuantityClass kind = classify(quantity, *value, judging.limits);
-    result.measuredText = valueText(quantity, *value);
-    if (const auto *number = std::get_if<double>(&*value)) {
-        result.measured = *number;
-        result.limit = goodLimit(quantity, *number, judging.limits);
-    } else {
-        result.measured = std::get<bool>(*value);
-        result.limit = true;
-    }
-    // Marginal is met and said so.
-    mergeOutcome(result,
-                 kind == QuantityClass::Poor ? CriterionOutcome::NotMet : CriterionOutcome::Met,
-                 (std::holds_alternative<bool>(*value) ? QString("The %1 is %3 (%2).")
-                                                       : QString("The %1 of %2 is %3."))
-                     .arg(name, result.measuredText, toText(kind)),
-                 kind == QuantityClass::Poor
-                     ? QString("Clear the trouble and record the %1 again.").arg(name)
-                     : QString());
+    if (!measured && isReadingOpen(judging))
+        mergeOutcome(result, CriterionOutcome::Missing, Text("Nothing was measured yet."),
+                     Text("Record the measurements with their instrument."));
+    else if (!measured)
+        mergeOutcome(result, CriterionOutcome::NotNeeded,
+                     Text("Nothing was measured with an instrument."));
+    result.measured = result.measuredText = used.join(", ");
+    if (used.isEmpty())
+        result.measured = QJsonValue();
 }
 
 } // namespace loopwright

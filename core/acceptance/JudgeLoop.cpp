@@ -30,7 +30,7 @@ PairFigures newestFigures(const Judging &judging)
     PairFigures figures;
     QString resistanceId, lossId, makeupId;
     const double frequency = judging.limits.value("bri_loss_frequency");
-    for (const Fact *fact : judging.evidence.of<LoopFact>(Proves::Loop)) {
+    for (const Fact *fact : judging.evidence.of<LoopFact>()) {
         const auto *loop = fact->as<LoopFact>();
         if (loop->dcResistanceOhm) {
             figures.resistanceOhm = loop->dcResistanceOhm;
@@ -53,39 +53,61 @@ PairFigures newestFigures(const Judging &judging)
     return figures;
 }
 
-void judgeFigure(CriterionResult &result, const QString &what, double measured, const Limit &limit)
+const Need &measuredNeed(const Judging &judging)
+{
+    return *judging.need("loop.measured");
+}
+
+const Need &makeupNeed(const Judging &judging)
+{
+    return *judging.need("loop.makeup");
+}
+
+constexpr const char *haveItMended =
+    "Have the pair mended or another assigned, then record that it was changed.";
+
+void judgeFigure(Judging &judging, CriterionResult &result, const QString &what, double measured,
+                 const Limit &limit)
 {
     const bool within = measured <= limit.value;
     // As many decimals as it takes to see on which side it is.
     QString shown = figure(measured);
     for (int decimals = 3; !within && shown == figure(limit.value) && decimals <= 9; ++decimals)
         shown = figure(measured, decimals);
-    mergeOutcome(
-        result, within ? CriterionOutcome::Met : CriterionOutcome::NotMet,
-        QString("%1 of %2 %3 is %4 the limit of %5 %3.")
-            .arg(what, shown, limit.unit, within ? "within" : "above", figure(limit.value)),
-        within ? QString()
-               : QString(
-                     "Have the pair mended or another assigned, then record that it was changed."));
+    judging.settle(measuredNeed(judging), result,
+                   within ? CriterionOutcome::Met : CriterionOutcome::NotMet,
+                   Text("%1 of %2 %3 is %4 the limit of %5 %3.")
+                       .arg(what)
+                       .arg(shown)
+                       .arg(limit.unit)
+                       .arg(within ? Text("within") : Text("above"))
+                       .arg(figure(limit.value)),
+                   within ? Text() : Text(haveItMended));
+}
+
+/// A rule of the make-up that a figure was computed by.
+void judgeRule(Judging &judging, CriterionResult &result, const RuleResult &rule, bool predicted)
+{
+    const Text reason =
+        predicted ? Text("Predicted: %1").arg(rule.reason) : Text::verbatim(rule.reason);
+    if (rule.verdict == Suitability::NotSuitable)
+        judging.settle(makeupNeed(judging), result, CriterionOutcome::NotMet, reason,
+                       Text(haveItMended));
+    else
+        judging.settle(makeupNeed(judging), result, CriterionOutcome::Met,
+                       rule.verdict == Suitability::Marginal ? Text("Marginal: %1").arg(reason)
+                                                             : reason);
 }
 
 /// Rules of the make-up, leaving out those whose figure was measured.
-void judgeMakeup(const Judging &judging, const PairFigures &figures, CriterionResult &result)
+void judgeMakeup(Judging &judging, const PairFigures &figures, CriterionResult &result)
 {
     const LoopQualification qualification = qualify(*figures.makeup, judging.limits);
     for (const RuleResult &rule : qualification.rules) {
         if ((rule.key == "bri_loss" && figures.lossDb) ||
             (rule.key == "bri_resistance" && figures.resistanceOhm))
             continue;
-        const bool predicted = rule.key == "bri_loss" || rule.key == "bri_resistance";
-        const QString reason = predicted ? "Predicted: " + rule.reason : rule.reason;
-        if (rule.verdict == Suitability::NotSuitable)
-            mergeOutcome(
-                result, CriterionOutcome::NotMet, reason,
-                "Have the pair mended or another assigned, then record that it was changed.");
-        else
-            mergeOutcome(result, CriterionOutcome::Met,
-                         rule.verdict == Suitability::Marginal ? "Marginal: " + reason : reason);
+        judgeRule(judging, result, rule, rule.key == "bri_loss" || rule.key == "bri_resistance");
     }
     if (!figures.lossDb) {
         result.measured = roundForRecord(qualification.insertionLossDb);
@@ -103,31 +125,32 @@ bool runWithoutErrors(const Judging &judging)
     return false;
 }
 
-void judgeWithoutMakeup(const Judging &judging, const PairFigures &figures, CriterionResult &result)
+void judgeWithoutMakeup(Judging &judging, const PairFigures &figures, CriterionResult &result)
 {
-    if (figures.lossDb) {
-        mergeOutcome(result, CriterionOutcome::Met,
-                     "The make-up is not known; the measured loss decides.");
-    } else if (figures.resistanceOhm && runWithoutErrors(judging)) {
-        mergeOutcome(
-            result, CriterionOutcome::Met,
-            "The make-up is not known; the measured resistance and a run without errors stand "
-            "for the loss.");
-    } else if (figures.resistanceOhm) {
-        mergeOutcome(
-            result, CriterionOutcome::Missing,
-            QString("The make-up and the loss at %1 are not known; a resistance alone needs a "
-                    "run without errors beside it.")
-                .arg(lossFrequency(judging)),
-            QString("Measure the loss at %1, enter the make-up, or make the error-rate run.")
-                .arg(lossFrequency(judging)));
-    } else {
-        mergeOutcome(result, CriterionOutcome::Missing, "Nothing is known of the loop yet.",
-                     "Enter the make-up of the pair, or measure its resistance and loss.");
-    }
+    const Need &need = measuredNeed(judging);
+    const QString frequency = lossFrequency(judging);
+    if (figures.lossDb)
+        judging.settle(need, result, CriterionOutcome::Met,
+                       Text("The make-up is not known; the measured loss decides."));
+    else if (figures.resistanceOhm && runWithoutErrors(judging))
+        judging.settle(need, result, CriterionOutcome::Met,
+                       Text("The make-up is not known; the measured resistance and a run without "
+                            "errors stand for the loss."));
+    else if (figures.resistanceOhm)
+        judging.settle(need, result, CriterionOutcome::Missing,
+                       Text("The make-up and the loss at %1 are not known; a resistance alone "
+                            "needs a run without errors beside it.")
+                           .arg(frequency),
+                       Text("Measure the loss at %1, enter the make-up, or make the error-rate "
+                            "run.")
+                           .arg(frequency));
+    else
+        judging.settle(need, result, CriterionOutcome::Missing,
+                       Text("Nothing is known of the loop yet."),
+                       Text("Enter the make-up of the pair, or measure its resistance and loss."));
 }
 
-void judgeBasicRate(const Judging &judging, const PairFigures &figures, CriterionResult &result)
+void judgeBasicRate(Judging &judging, const PairFigures &figures, CriterionResult &result)
 {
     const Limit &loss = judging.limits.limit("bri_loss_max");
     result.limit = loss.value;
@@ -137,13 +160,13 @@ void judgeBasicRate(const Judging &judging, const PairFigures &figures, Criterio
                                 figure(judging.limits.value("bri_resistance_max")));
     result.source = loss.source;
     if (figures.lossDb) {
-        judgeFigure(result, "The measured loss at " + lossFrequency(judging), *figures.lossDb,
-                    loss);
+        judgeFigure(judging, result, "The measured loss at " + lossFrequency(judging),
+                    *figures.lossDb, loss);
         result.measured = *figures.lossDb;
         result.measuredText = QString("%1 dB measured").arg(figure(*figures.lossDb));
     }
     if (figures.resistanceOhm)
-        judgeFigure(result, "The measured resistance", *figures.resistanceOhm,
+        judgeFigure(judging, result, "The measured resistance", *figures.resistanceOhm,
                     judging.limits.limit("bri_resistance_max"));
     if (figures.makeup)
         judgeMakeup(judging, figures, result);
@@ -157,7 +180,7 @@ void judgeBasicRate(const Judging &judging, const PairFigures &figures, Criterio
     }
 }
 
-void judgeAnalog(const Judging &judging, const PairFigures &figures, CriterionResult &result)
+void judgeAnalogLoop(Judging &judging, const PairFigures &figures, CriterionResult &result)
 {
     const Limit &limit = figures.makeup ? voiceResistanceLimit(*figures.makeup, judging.limits)
                                         : judging.limits.limit("rd_resistance_max");
@@ -167,28 +190,21 @@ void judgeAnalog(const Judging &judging, const PairFigures &figures, CriterionRe
                            .arg(figure(limit.value));
     result.source = limit.source;
     if (figures.resistanceOhm) {
-        judgeFigure(result, "The measured resistance", *figures.resistanceOhm, limit);
+        judgeFigure(judging, result, "The measured resistance", *figures.resistanceOhm, limit);
         result.measured = *figures.resistanceOhm;
         result.measuredText = QString("%1 ohm measured").arg(figure(*figures.resistanceOhm));
     }
     if (!figures.makeup) {
         if (!figures.resistanceOhm)
-            mergeOutcome(result, CriterionOutcome::Missing, "Nothing is known of the loop yet.",
-                         "Enter the make-up of the pair, or measure its resistance.");
+            judging.settle(measuredNeed(judging), result, CriterionOutcome::Missing,
+                           Text("Nothing is known of the loop yet."),
+                           Text("Enter the make-up of the pair, or measure its resistance."));
         return;
     }
     const VoiceBandQualification qualification = qualifyVoiceBand(*figures.makeup, judging.limits);
-    for (const RuleResult &rule : qualification.rules) {
-        if (figures.resistanceOhm && rule.unit == "ohm")
-            continue;
-        if (rule.verdict == Suitability::NotSuitable)
-            mergeOutcome(result, CriterionOutcome::NotMet, rule.reason,
-                         "Have the pair mended, then record that it was changed.");
-        else
-            mergeOutcome(result, CriterionOutcome::Met,
-                         rule.verdict == Suitability::Marginal ? "Marginal: " + rule.reason
-                                                               : rule.reason);
-    }
+    for (const RuleResult &rule : qualification.rules)
+        if (!(figures.resistanceOhm && rule.unit == "ohm"))
+            judgeRule(judging, result, rule, false);
     if (!figures.resistanceOhm) {
         result.measured = roundForRecord(qualification.dcResistanceOhm);
         result.measuredText =
@@ -198,12 +214,54 @@ void judgeAnalog(const Judging &judging, const PairFigures &figures, CriterionRe
 
 } // namespace
 
-void judgeLoop(const Judging &judging, CriterionResult &result)
+void needLoop(std::vector<Need> &needs, const ServiceOrder &order, OrderScope,
+              const LimitSet &limits)
+{
+    Need makeup{"loop.makeup", "loop", StepGroup::Makeup, Station::Loop, FactKind::Loop};
+    makeup.fields = {"makeup"};
+    makeup.label = Text("Make-up of the pair");
+    makeup.hint = Text("each section with gauge and length, taps and load coils, from the office");
+    makeup.matches = [](const Fact &fact) {
+        return fact.as<LoopFact>() && fact.as<LoopFact>()->makeup;
+    };
+    needs.push_back(std::move(makeup));
+
+    Need measured{"loop.measured", "loop", StepGroup::Pair, Station::TurnUp, FactKind::Loop};
+    measured.fields = {"dc_resistance_ohm"};
+    if (order.kind == LineKind::Bri) {
+        measured.fields << "loss_db"
+                        << "frequency_hz";
+        measured.optional = {"frequency_hz"};
+        measured.preset.insert("frequency_hz", limits.value("bri_loss_frequency"));
+    }
+    measured.after = {"safety", "instrument"};
+    measured.label = Text("Measured on the pair");
+    measured.hint = order.kind == LineKind::Bri
+                        ? Text("at most %1 ohm, and %2 dB at %3 kHz between %4 ohm")
+                              .arg(limits.value("bri_resistance_max"))
+                              .arg(limits.value("bri_loss_max"))
+                              .arg(limits.value("bri_loss_frequency") / 1000)
+                              .arg(limits.value("bri_termination"))
+                        : Text("at most %1 ohm, with load coils %2")
+                              .arg(limits.value("rd_resistance_max"))
+                              .arg(limits.value("rrd_long_resistance_max"));
+    measured.matches = [](const Fact &fact) {
+        const auto *loop = fact.as<LoopFact>();
+        return loop && (loop->dcResistanceOhm || loop->lossDb);
+    };
+    needs.push_back(std::move(measured));
+}
+
+void judgeLoop(Judging &judging, CriterionResult &result)
 {
     const PairFigures figures = newestFigures(judging);
     result.evidence = figures.evidence;
+    // The desk's station is passed over if nobody knows the make-up: then the pair is measured, on
+    // site.
+    if (!figures.makeup)
+        result.station = Station::TurnUp;
     if (judging.isAnalog())
-        judgeAnalog(judging, figures, result);
+        judgeAnalogLoop(judging, figures, result);
     else
         judgeBasicRate(judging, figures, result);
 }

@@ -16,89 +16,126 @@ namespace {
 /// Why a run is over its limits; empty where it is not. A run that was stopped early is held
 /// against what a run of full length may have, so that one error in its first minute has not failed
 /// it yet.
-QString overLimits(const RunEvaluation &run, qint64 rate, const LimitSet &limits)
+Text overLimits(const RunEvaluation &run, qint64 rate, const LimitSet &limits)
 {
     const ErrorSummary &sum = run.summary;
     const double fullSeconds = limits.value("run_seconds_min");
     const double bits = std::max(double(sum.bits), fullSeconds * double(rate));
     const double available = std::max(double(sum.availableSeconds), fullSeconds);
     const double severe = double(sum.severelyErroredSeconds + sum.unavailableSeconds);
-    QStringList over;
+    std::vector<Text> over;
     const double mostErrors = std::floor(limits.value("run_ber_max") * bits * (1 + 1e-12));
     const double mostErrored = std::floor(limits.value("run_esr_max") * available * (1 + 1e-12));
     if (double(sum.bitErrors) > mostErrors)
-        over << QString("%1 where %2 are the most")
-                    .arg(countText(sum.bitErrors, "bit error"))
-                    .arg(mostErrors);
+        over.push_back(Text("%1 where %2 are the most")
+                           .arg(countText(sum.bitErrors, "bit error"))
+                           .arg(mostErrors));
     if (double(sum.erroredSeconds) > mostErrored)
-        over << QString("%1 where %2 are the most")
-                    .arg(countText(sum.erroredSeconds, "errored second"))
-                    .arg(mostErrored);
+        over.push_back(Text("%1 where %2 are the most")
+                           .arg(countText(sum.erroredSeconds, "errored second"))
+                           .arg(mostErrored));
     if (severe > limits.value("run_ses_max"))
-        over << QString("%1 severely errored or unavailable seconds where %2 are the most")
-                    .arg(severe)
-                    .arg(limits.value("run_ses_max"));
+        over.push_back(Text("%1 severely errored or unavailable seconds where %2 are the most")
+                           .arg(severe)
+                           .arg(limits.value("run_ses_max")));
     if (double(sum.syncLosses) > limits.value("run_sync_losses_max"))
-        over << QString("%1 of synchronisation where %2 are the most")
-                    .arg(sum.syncLosses == 1 ? "1 loss" : QString("%1 losses").arg(sum.syncLosses))
-                    .arg(limits.value("run_sync_losses_max"));
-    return over.join("; ");
+        over.push_back(Text("%1 where %2 are the most")
+                           .arg(Text::counted("%n loss of synchronisation",
+                                              "%n losses of synchronisation", sum.syncLosses))
+                           .arg(limits.value("run_sync_losses_max")));
+    return Text::joined(over, "; ");
 }
 
 /// What keeps a run within its limits from passing, before its totals are looked at; few words and
-/// a sentence, both empty where nothing does.
-std::pair<QString, QString> whyNoResult(const Judging &judging, const RunFact &run,
-                                        const RunEvaluation &evaluation, double length)
+/// a sentence, both empty if nothing does.
+std::pair<QString, Text> whyNoResult(const Judging &judging, const RunFact &run,
+                                     const RunEvaluation &evaluation, double length)
 {
     const double longEnough = judging.limits.value("run_seconds_min");
     if (evaluation.stoppedEarly)
         return {"stopped early",
-                QString("The run was stopped early, after %1 s; it neither passes nor fails.")
+                Text("The run was stopped early, after %1 s; it neither passes nor fails.")
                     .arg(length)};
     if (evaluation.clockBreak)
-        return {"broken", "The clock of the run shows a break; it neither passes nor fails."};
+        return {"broken", Text("The clock of the run shows a break; it neither passes nor fails.")};
     if (length < longEnough)
-        return {
-            "no result",
-            QString("The run lasted %1 s; at least %2 s are needed.").arg(length).arg(longEnough)};
-    if (const QString trouble = selfCallTrouble(run, judging.order); !trouble.isEmpty())
+        return {"no result",
+                Text("The run lasted %1 s; at least %2 s are needed.").arg(length).arg(longEnough)};
+    if (const Text trouble = selfCallTrouble(run, judging.order); !trouble.isEmpty())
         return {"no self-call between two numbers of the order", trouble};
     return {};
+}
+
+/// The check that belongs to a run: the newest before it over the same channels and path, with the
+/// same instrument, on the same visit.
+const Fact *checkBefore(const Judging &judging, const Fact &run)
+{
+    const auto *content = run.as<RunFact>();
+    const Fact *found = nullptr;
+    for (const Fact *fact : judging.evidence.of<DetectorFact>()) {
+        const auto *check = fact->as<DetectorFact>();
+        if (fact->at <= content->started && check->path == content->path &&
+            channelsText(check->channels) == channelsText(content->channels) &&
+            judging.evidence.instrumentOf(*fact) == judging.evidence.instrumentOf(run) &&
+            judging.evidence.visitOf(*fact) == judging.evidence.visitOf(run))
+            found = fact;
+    }
+    return found;
+}
+
+/// A run without the check proves nothing, and does not count.
+void holdAgainstCheck(const Judging &judging, JudgedRun &judged)
+{
+    judged.check = checkBefore(judging, *judged.fact);
+    if (judged.standing != RunStanding::Passed)
+        return;
+    const auto [outcome, why] = judged.check ? checkOutcome(*judged.check, judging.limits)
+                                             : std::pair(CriterionOutcome::Missing, Text());
+    if (outcome == CriterionOutcome::Met)
+        return;
+    judged.standing = RunStanding::Unchecked;
+    judged.why = judged.check
+                     ? Text("The detector check before the run was not good: without it the run "
+                            "proves nothing.")
+                     : Text("No detector check came before the run, over the same channels and "
+                            "path, with the same instrument, on the same visit.");
 }
 
 JudgedRun judgeOne(const Judging &judging, const Fact &fact)
 {
     const auto *run = fact.as<RunFact>();
     const RunEvaluation evaluation = evaluateRun(*run, judging.limits.value("run_confidence"));
-    JudgedRun judged{&fact, evaluation, RunStanding::NoResult, {}, {}};
-    const QString over = overLimits(evaluation, run->bitsPerSecond(), judging.limits);
+    JudgedRun judged{&fact, evaluation};
+    const Text over = overLimits(evaluation, run->bitsPerSecond(), judging.limits);
     const auto contradiction = contradictionIn(*run);
-    // Whole seconds count where they were exported: a clock rounded to seconds may show one more
-    // than was compared.
+    // Whole seconds count if they were exported: a clock rounded to seconds may show one more than
+    // was compared.
     const double length = evaluation.fromSeconds ? double(evaluation.summary.seconds)
                                                  : std::floor(evaluation.durationSeconds);
     std::tie(judged.unresolved, judged.why) = whyNoResult(judging, *run, evaluation, length);
     if (!over.isEmpty()) {
         judged.standing = RunStanding::Failed;
-        judged.why = "The run is over its limits: " + over + ".";
+        judged.why = Text("The run is over its limits: %1.").arg(over);
         if (contradiction)
-            judged.why += " Its totals contradict each other: " + contradiction->what + ".";
+            judged.why += Text("Its totals contradict each other: %1.").arg(contradiction->what);
     } else if (!judged.why.isEmpty()) {
         return judged;
     } else if (contradiction) {
         judged.standing = RunStanding::Contradictory;
-        judged.why = "The totals contradict each other: " + contradiction->what + ".";
+        judged.why = Text("The totals contradict each other: %1.").arg(contradiction->what);
     } else if (!evaluation.notRecorded.isEmpty()) {
         judged.unresolved = "no result";
-        judged.why = QString("The run does not say %1.")
+        judged.why = Text("The run does not say %1.")
                          .arg(evaluation.notRecorded.join(", ").replace('_', ' '));
     } else {
         judged.standing = RunStanding::Passed;
-        judged.why = QString("%1 s on %2 by %3: %4.")
+        judged.why = Text("%1 s on %2 by %3: %4.")
                          .arg(length)
-                         .arg(channelsText(run->channels), pathText(run->path),
-                              countsText(evaluation.summary));
+                         .arg(channelsText(run->channels))
+                         .arg(pathText(run->path))
+                         .arg(countsText(evaluation.summary));
     }
+    holdAgainstCheck(judging, judged);
     return judged;
 }
 
@@ -109,8 +146,35 @@ bool mayCount(const Judging &judging, const Fact &fact, Channel channel)
            run->bitsPerSecond() == judging.order.dataRate;
 }
 
-/// After a failed run a later one counts only when it was said what was done in between: what was
-/// noted while the failed one still went on is no answer to it.
+LineInterface interfaceOf(const RunFact &run, const ServiceOrder &order)
+{
+    return run.interface.value_or(order.ntSupplied ? LineInterface::St : LineInterface::U);
+}
+
+/// Why a run that would count does not, behind one that failed; empty if it does.
+Text whyBehind(const Judging &judging, const JudgedRun &failed, const JudgedRun &run)
+{
+    const auto *before = failed.fact->as<RunFact>(), *after = run.fact->as<RunFact>();
+    const LineInterface at = interfaceOf(*before, judging.order);
+    if (judging.order.ntSupplied && at == LineInterface::St &&
+        interfaceOf(*after, judging.order) == LineInterface::U)
+        return Text("The run at S/T failed, and the customer gets S/T: a run at U does not stand "
+                    "for it.");
+    switch (judging.evidence.doneBetween(before->ended, after->started)) {
+    case WhatWasDone::Nothing:
+        return Text("A run before it failed, and nothing between them says what was done.");
+    case WhatWasDone::NothingFound:
+        if (run.evaluation.summary.bitErrors > 0 || run.evaluation.summary.erroredSeconds > 0)
+            return Text("A run before it failed and nothing was found: then only a run without "
+                        "any error counts.");
+        break;
+    case WhatWasDone::Something:
+        break;
+    }
+    return {};
+}
+
+/// After a failed run a later one counts only if it was said what was done in between.
 void blockBehindFailures(const Judging &judging, std::vector<JudgedRun> &runs)
 {
     const JudgedRun *failed = nullptr;
@@ -118,13 +182,12 @@ void blockBehindFailures(const Judging &judging, std::vector<JudgedRun> &runs)
         const bool wouldCount =
             run.standing == RunStanding::Passed || run.standing == RunStanding::Contradictory;
         if (wouldCount && failed) {
-            const Moment failedUntil = failed->fact->as<RunFact>()->ended;
-            if (judging.evidence.somethingDoneBetween(failedUntil,
-                                                      run.fact->as<RunFact>()->started)) {
+            const Text why = whyBehind(judging, *failed, run);
+            if (why.isEmpty()) {
                 failed = nullptr;
             } else {
                 run.standing = RunStanding::Blocked;
-                run.why = "A run before it failed, and nothing between them says what was done.";
+                run.why = why;
             }
         }
         if (run.standing == RunStanding::Failed)
@@ -162,7 +225,18 @@ const JudgedRun *ChannelRuns::deciding() const
     return doubtful;
 }
 
-QString selfCallTrouble(const RunFact &run, const ServiceOrder &order)
+const JudgedRun *ChannelRuns::failed() const
+{
+    const JudgedRun *failed = nullptr;
+    for (const JudgedRun &run : runs)
+        if (run.standing == RunStanding::Failed)
+            failed = &run;
+        else if (run.standing == RunStanding::Passed)
+            failed = nullptr;
+    return failed;
+}
+
+Text selfCallTrouble(const RunFact &run, const ServiceOrder &order)
 {
     if (run.path != Path::SelfCall || order.kind == LineKind::Analog || !run.fromDn || !run.toDn)
         return {};
@@ -171,29 +245,36 @@ QString selfCallTrouble(const RunFact &run, const ServiceOrder &order)
     if (from.isNull() || to.isNull())
         return {};
     if (from == to)
-        return QString("The self-call was made from %1 to itself; it needs two numbers that may "
-                       "call each other.")
+        return Text("The self-call was made from %1 to itself; it needs two numbers that may call "
+                    "each other.")
             .arg(from.shown());
     for (const DirectoryNumber &number : {from, to})
         if (!isOfOrder(number, order, key))
-            return QString("The self-call was made from %1 to %2, and %3 is no number of this "
-                           "order.")
-                .arg(from.shown(), to.shown(), number.shown());
+            return Text("The self-call was made from %1 to %2, and %3 is no number of this order.")
+                .arg(from.shown())
+                .arg(to.shown())
+                .arg(number.shown());
     return {};
+}
+
+bool isSelfCall(const RunFact &run, const ServiceOrder &order)
+{
+    constexpr double shortest = 10; // s, in sync: less is no call
+    if (run.path != Path::SelfCall || !run.fromDn || !run.toDn || run.channels.isEmpty() ||
+        !selfCallTrouble(run, order).isEmpty())
+        return false;
+    if (!run.seconds)
+        return run.durationSeconds() >= shortest;
+    return std::ranges::count_if(*run.seconds, [](Second each) { return each.inSync(); }) >=
+           shortest;
 }
 
 std::vector<ChannelRuns> judgeRuns(const Judging &judging)
 {
     std::vector<ChannelRuns> list;
-    if (judging.isAnalog())
-        return list;
-    const std::pair<Channel, Services> channels[] = {{Channel::B1, judging.order.b1},
-                                                     {Channel::B2, judging.order.b2}};
-    for (const auto &[channel, services] : channels) {
-        if (!services.testFlag(Service::Data))
-            continue;
+    for (const Channel channel : dataChannels(judging.order)) {
         ChannelRuns runs{channel, {}};
-        for (const Fact *fact : judging.evidence.of<RunFact>(Proves::Upper))
+        for (const Fact *fact : judging.evidence.of<RunFact>())
             if (mayCount(judging, *fact, channel))
                 runs.runs.push_back(judgeOne(judging, *fact));
         blockBehindFailures(judging, runs.runs);
@@ -210,36 +291,37 @@ bool isOverByFigures(const Judging &judging, const RunFact &run)
     return !overLimits(evaluation, run.bitsPerSecond(), judging.limits).isEmpty();
 }
 
-QString whatBecame(const Judging &judging, const Fact &fact)
+/// The result in words, and whether it counts.
+std::pair<QString, bool> whatBecame(const Judging &judging, const Fact &fact)
 {
-    const auto *run = fact.as<RunFact>();
     for (const ChannelRuns &channel : judging.runs)
         for (const JudgedRun &judged : channel.runs)
             if (judged.fact == &fact)
                 switch (judged.standing) {
                 case RunStanding::Passed:
-                    return channel.deciding() == &judged ? "counted" : "passed";
+                    return {channel.deciding() == &judged ? "counted" : "passed",
+                            channel.deciding() == &judged};
                 case RunStanding::Failed:
-                    return "failed";
+                    return {"failed", false};
                 case RunStanding::Blocked:
-                    return "does not count: nothing says what was done after the failed run";
+                case RunStanding::Unchecked:
+                    return {"does not count: " + judged.why.english(), false};
                 case RunStanding::Contradictory:
-                    return "totals contradict each other";
+                    return {"totals contradict each other", false};
                 case RunStanding::NoResult:
-                    return judged.unresolved;
+                    return {judged.unresolved, false};
                 }
+    const auto *run = fact.as<RunFact>();
     QString became;
     if (run->path == Path::NtLoop)
         became = "for diagnosis";
-    else if (!judging.evidence.isNewer(fact, Proves::Upper))
-        became = "before a change";
-    else if (!judging.evidence.selfTestStands(fact))
-        became = "instrument had failed its self-test";
+    else if (const Discounted *why = judging.evidence.whyNot(fact))
+        became = "does not count: " + why->sentence.english();
     else if (run->bitsPerSecond() != judging.order.dataRate)
         became = QString("at %1 bit/s, not the ordered rate").arg(run->bitsPerSecond());
     else
         became = "on a channel that carries no data";
-    return isOverByFigures(judging, *run) ? QString(became + ", failed") : became;
+    return {isOverByFigures(judging, *run) ? QString(became + ", failed") : became, false};
 }
 
 RunMade runMade(const Judging &judging, const Fact &fact)
@@ -255,9 +337,19 @@ RunMade runMade(const Judging &judging, const Fact &fact)
             {}};
 }
 
-StruckOut struckOut(const Voided &voided)
+StruckOut struckOut(const Judging &judging, const Fact &run)
 {
-    return {voided.fact->as<RunFact>()->started, voided.by->by, voided.by->because};
+    const VoidFact &voiding = judging.evidence.voidOf(run);
+    return {run.as<RunFact>()->started, voiding.by, voiding.because};
+}
+
+std::vector<const Fact *> struckOutRunFacts(const Judging &judging)
+{
+    std::vector<const Fact *> runs;
+    for (const Discounted &struck : judging.evidence.struckOut())
+        if (struck.fact->as<RunFact>())
+            runs.push_back(struck.fact);
+    return runs;
 }
 
 } // namespace
@@ -267,14 +359,15 @@ std::vector<RunMade> runsMade(const Judging &judging)
     std::vector<std::pair<const Fact *, RunMade>> made;
     for (const Fact *fact : judging.evidence.all<RunFact>()) {
         made.emplace_back(fact, runMade(judging, *fact));
-        made.back().second.result = whatBecame(judging, *fact);
-    }
-    for (const Voided &voided : judging.evidence.voided<RunFact>()) {
-        made.emplace_back(voided.fact, runMade(judging, *voided.fact));
         RunMade &run = made.back().second;
-        const bool over = isOverByFigures(judging, *voided.fact->as<RunFact>());
+        std::tie(run.result, run.counted) = whatBecame(judging, *fact);
+    }
+    for (const Fact *fact : struckOutRunFacts(judging)) {
+        made.emplace_back(fact, runMade(judging, *fact));
+        RunMade &run = made.back().second;
+        const bool over = isOverByFigures(judging, *fact->as<RunFact>());
         run.result = over ? "failed, struck out" : "struck out";
-        run.struckOut = struckOut(voided);
+        run.struckOut = struckOut(judging, *fact);
     }
     std::sort(made.begin(), made.end(),
               [](const auto &a, const auto &b) { return isEarlier(*a.first, *b.first); });
@@ -284,14 +377,15 @@ std::vector<RunMade> runsMade(const Judging &judging)
     return list;
 }
 
-QString struckOutRuns(const Judging &judging)
+Text struckOutRuns(const Judging &judging)
 {
-    const std::vector<Voided> voided = judging.evidence.voided<RunFact>();
-    if (voided.empty())
+    const auto runs = struckOutRunFacts(judging);
+    if (runs.empty())
         return {};
-    const QString last = struckOut(voided.back()).sentence();
-    return voided.size() == 1 ? last
-                              : QString("%1 runs were struck out. %2").arg(voided.size()).arg(last);
+    const QString last = struckOut(judging, *runs.back()).sentence();
+    return runs.size() == 1
+               ? Text::verbatim(last)
+               : Text("%1 runs were struck out. %2").arg(qint64(runs.size())).arg(last);
 }
 
 } // namespace loopwright

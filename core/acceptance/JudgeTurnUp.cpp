@@ -11,52 +11,65 @@ namespace loopwright {
 
 namespace {
 
-const Fact *newestLayer(const Judging &judging, int layer, int terminal,
-                        std::optional<LineInterface> interface)
-{
-    const Fact *newest = nullptr;
-    for (const Fact *fact :
-         judging.evidence.of<LayerFact>(layer == 1 ? Proves::Layer1 : Proves::Upper)) {
-        const auto *record = fact->as<LayerFact>();
-        if (record->layer == layer &&
-            (interface ? record->interfaceOrU() == *interface : record->terminalOrFirst() == terminal))
-            newest = fact;
-    }
-    return newest;
-}
-
-/// What is said of a layer that is down: the cause in words where there is one, and the first
-/// check.
-void settleDown(const Judging &judging, CriterionResult &result, const QString &what,
-                const Fact &fact)
+/// What is said of a layer that is down: the cause in words, if there is one, and the first check.
+void settleDown(Judging &judging, const Need &need, CriterionResult &result, const Fact &fact)
 {
     const auto *layer = fact.as<LayerFact>();
     const FirstCheck check = firstCheck(*layer);
-    QString reason = what + " is down";
     const ProtocolVariant *variant = findVariant(judging.order.variant);
     const auto cause =
         layer->cause && variant && usesQ850(*variant) ? causeOf(*layer->cause) : std::nullopt;
-    if (layer->cause)
-        reason += cause ? QString(", cause %1 (%2)").arg(cause->number).arg(cause->name)
-                        : QString(", cause %1").arg(*layer->cause);
-    mergeOutcome(result, CriterionOutcome::NotMet, reason + ": " + check.meaning, check.check);
+    const Text reason = cause ? Text("%1 is down, cause %2 (%3): %4")
+                                    .arg(need.label)
+                                    .arg(cause->number)
+                                    .arg(cause->name)
+                        : layer->cause
+                            ? Text("%1 is down, cause %2: %3").arg(need.label).arg(*layer->cause)
+                            : Text("%1 is down: %2").arg(need.label);
+    judging.settle(need, result, CriterionOutcome::NotMet, reason.arg(check.meaning),
+                   Text::verbatim(check.check));
 }
 
-void judgeInterface(const Judging &judging, CriterionResult &result, LineInterface interface)
+/// The newest record of the need if it is up; else what is missing or down is said.
+const Fact *upOf(Judging &judging, const Need &need, CriterionResult &result, const Text &next)
 {
-    const QString name = interface == LineInterface::U ? "U" : "S/T";
-    const Fact *fact = newestLayer(judging, 1, 0, interface);
+    const Fact *fact = judging.newest(need);
     if (!fact) {
-        mergeOutcome(result, CriterionOutcome::Missing,
-                     QString("Layer 1 at %1 was not recorded.").arg(name),
-                     QString("Record whether layer 1 is in sync at %1.").arg(name));
-        return;
+        judging.settle(need, result, CriterionOutcome::Missing,
+                       Text("%1 was not recorded.").arg(need.label), next);
+        return nullptr;
     }
     result.evidence << fact->id;
     if (fact->as<LayerFact>()->outcome == LayerOutcome::Up)
-        mergeOutcome(result, CriterionOutcome::Met, QString("In sync at %1.").arg(name));
+        return fact;
+    settleDown(judging, need, result, *fact);
+    return nullptr;
+}
+
+/// A need of a layer: at an interface for layer 1, else of a terminal.
+Need layerNeed(int layer, LineInterface interface, int terminal)
+{
+    const QString place = layer == 1 ? toText(interface) : QString::number(terminal);
+    Need need{QString("layer.%1.%2").arg(layer).arg(place), QString("layer%1").arg(layer),
+              StepGroup::TurnUp, Station::TurnUp, FactKind::Layer};
+    need.preset = {{"layer", layer}};
+    if (layer == 1)
+        need.preset.insert("interface", place);
     else
-        settleDown(judging, result, "Layer 1 at " + name, *fact);
+        need.preset.insert("terminal", terminal);
+    need.fields = {"outcome"};
+    if (layer == 2)
+        need.fields << "tei";
+    need.fields << "cause"
+                << "cause_location";
+    need.optional = {"cause", "cause_location"};
+    need.after = {"safety"};
+    need.matches = [layer, interface, terminal](const Fact &fact) {
+        const auto *seen = fact.as<LayerFact>();
+        return seen && seen->layer == layer &&
+               (layer == 1 ? seen->interfaceOrU() == interface : seen->terminalOrFirst() == terminal);
+    };
+    return need;
 }
 
 QString terminalName(const ServiceOrder &order, const OrderedTerminal &terminal)
@@ -65,8 +78,8 @@ QString terminalName(const ServiceOrder &order, const OrderedTerminal &terminal)
                                        : QString("terminal %1").arg(terminal.number);
 }
 
-void judgeTei(const Judging &judging, CriterionResult &result, const OrderedTerminal &terminal,
-              int tei)
+void judgeTei(Judging &judging, const Need &need, CriterionResult &result,
+              const OrderedTerminal &terminal, int tei)
 {
     const ProtocolVariant *variant = findVariant(judging.order.variant);
     const TeiCheck assigned = variant ? checkTei(*variant, terminal.tei) : TeiCheck{};
@@ -77,71 +90,103 @@ void judgeTei(const Judging &judging, CriterionResult &result, const OrderedTerm
         fixed >= 0 ? tei == fixed : (tei >= 64 && tei <= 126) || (zeroToo && tei == 0);
     const QString who = terminalName(judging.order, terminal);
     if (fits)
-        mergeOutcome(result, CriterionOutcome::Met, QString("TEI %1 at %2.").arg(tei).arg(who));
+        judging.settle(need, result, CriterionOutcome::Met,
+                       Text("TEI %1 at %2.").arg(tei).arg(who));
     else
-        mergeOutcome(
-            result, CriterionOutcome::NotMet,
-            fixed >= 0
-                ? QString("TEI %1 at %2 is not the assigned %3.").arg(tei).arg(who).arg(fixed)
-                : QString("TEI %1 at %2 is not one that the network gives (64 to 126).")
-                      .arg(tei)
-                      .arg(who),
-            "Set the TEI of the terminal as ordered and start it again.");
+        judging.settle(
+            need, result, CriterionOutcome::NotMet,
+            fixed >= 0 ? Text("TEI %1 at %2 is not the assigned %3.").arg(tei).arg(who).arg(fixed)
+                       : Text("TEI %1 at %2 is not one that the network gives (64 to 126).")
+                             .arg(tei)
+                             .arg(who),
+            Text("Set the TEI of the terminal as ordered and start it again."));
 }
 
 } // namespace
 
-void judgeLayer1(const Judging &judging, CriterionResult &result)
+void needLayer1(std::vector<Need> &needs, const ServiceOrder &order, OrderScope, const LimitSet &)
+{
+    needs.push_back(layerNeed(1, LineInterface::U, 0));
+    needs.back().label = Text("Layer 1 at U");
+    needs.back().hint = Text("in sync; wait 15 s after a cold start");
+    if (!order.ntSupplied)
+        return;
+    needs.push_back(layerNeed(1, LineInterface::St, 0));
+    needs.back().label = Text("Layer 1 at S/T");
+    needs.back().hint = Text("in sync through the NT");
+}
+
+void needLayer2(std::vector<Need> &needs, const ServiceOrder &order, OrderScope, const LimitSet &)
+{
+    for (const OrderedTerminal &terminal : order.terminals) {
+        needs.push_back(layerNeed(2, {}, terminal.number));
+        needs.back().label = Text("Layer 2 of %1").arg(terminalName(order, terminal));
+        needs.back().hint = isAutomaticTei(terminal.tei)
+                                ? Text("TEI given by the network, 64 to 126")
+                                : Text("TEI %1 as ordered").arg(terminal.tei);
+    }
+}
+
+void needLayer3(std::vector<Need> &needs, const ServiceOrder &order, OrderScope, const LimitSet &)
+{
+    for (const OrderedTerminal &terminal : order.terminals) {
+        if (terminal.spid.isEmpty())
+            continue;
+        needs.push_back(layerNeed(3, {}, terminal.number));
+        needs.back().label = Text("Layer 3 of %1").arg(terminalName(order, terminal));
+        needs.back().hint = Text("SPID %1 accepted by the switch").arg(terminal.spid);
+    }
+}
+
+void judgeLayer1(Judging &judging, CriterionResult &result)
 {
     result.limitText = judging.order.ntSupplied ? "in sync at U and at S/T" : "in sync at U";
     result.source = "common practice";
-    judgeInterface(judging, result, LineInterface::U);
-    if (judging.order.ntSupplied)
-        judgeInterface(judging, result, LineInterface::St);
+    for (const Need *need : judging.needsFor(result.key))
+        if (upOf(judging, *need, result, Text("Record %1: is it in sync?").arg(need->label)))
+            judging.settle(*need, result, CriterionOutcome::Met,
+                           Text("%1 is in sync.").arg(need->label));
     if (result.outcome == CriterionOutcome::Met)
         result.measured = result.measuredText = "in sync";
 }
 
-void judgeLayer2(const Judging &judging, CriterionResult &result)
+void judgeLayer2(Judging &judging, CriterionResult &result)
 {
     result.limitText = "each terminal has a TEI of its assignment";
     result.source = "TEI ranges of Q.921";
-    QMap<int, QString> spidOfTei;
+    QMap<int, const OrderedTerminal *> holders;
     QStringList teis;
     for (const OrderedTerminal &terminal : judging.order.terminals) {
-        const QString who = terminalName(judging.order, terminal);
-        const Fact *fact = newestLayer(judging, 2, terminal.number, std::nullopt);
-        if (!fact) {
-            mergeOutcome(result, CriterionOutcome::Missing,
-                         QString("Layer 2 of %1 was not recorded.").arg(who),
-                         QString("Record layer 2 of %1 with its TEI.").arg(who));
+        const Need &need = *judging.need(QString("layer.2.%1").arg(terminal.number));
+        const Fact *up =
+            upOf(judging, need, result, Text("Record %1 with its TEI.").arg(need.label));
+        if (!up)
+            continue;
+        const std::optional<int> tei = up->as<LayerFact>()->tei;
+        if (!tei) {
+            judging.settle(need, result, CriterionOutcome::Missing,
+                           Text("%1 is up, its TEI was not recorded.").arg(need.label),
+                           Text("Record %1 with its TEI.").arg(need.label));
             continue;
         }
-        result.evidence << fact->id;
-        const auto *layer = fact->as<LayerFact>();
-        if (layer->outcome == LayerOutcome::Down) {
-            settleDown(judging, result, "Layer 2 of " + who, *fact);
-        } else if (!layer->tei) {
-            mergeOutcome(result, CriterionOutcome::Missing,
-                         QString("Layer 2 of %1 is up, its TEI was not recorded.").arg(who),
-                         QString("Record the TEI of %1.").arg(who));
-        } else {
-            judgeTei(judging, result, terminal, *layer->tei);
-            teis << QString::number(*layer->tei);
-            if (spidOfTei.contains(*layer->tei) && spidOfTei[*layer->tei] != terminal.spid)
-                mergeOutcome(
-                    result, CriterionOutcome::NotMet,
-                    QString("TEI %1 is on two terminals with different SPIDs.").arg(*layer->tei),
-                    "Set the terminals to automatic TEI and start them one by one.");
-            spidOfTei.insert(*layer->tei, terminal.spid);
-        }
+        judgeTei(judging, need, result, terminal, *tei);
+        teis << QString::number(*tei);
+        const OrderedTerminal *holder = holders.value(*tei);
+        if (holder && holder->spid != terminal.spid)
+            for (const int number : {holder->number, terminal.number})
+                judging.settle(
+                    *judging.need(QString("layer.2.%1").arg(number)), result,
+                    CriterionOutcome::NotMet,
+                    Text("TEI %1 is on two terminals with different SPIDs.").arg(*tei),
+                    Text("Set the terminals to automatic TEI and start them one by one."));
+        holders.insert(*tei, &terminal);
     }
     result.measuredText = teis.isEmpty() ? QString() : "TEI " + teis.join(", ");
     if (!teis.isEmpty())
         result.measured = result.measuredText;
 }
 
-void judgeLayer3(const Judging &judging, CriterionResult &result)
+void judgeLayer3(Judging &judging, CriterionResult &result)
 {
     result.limitText = "each SPID accepted by the switch";
     result.source = "common practice";
@@ -149,22 +194,13 @@ void judgeLayer3(const Judging &judging, CriterionResult &result)
     for (const OrderedTerminal &terminal : judging.order.terminals) {
         if (terminal.spid.isEmpty())
             continue;
-        const QString who = terminalName(judging.order, terminal);
-        const Fact *fact = newestLayer(judging, 3, terminal.number, std::nullopt);
-        if (!fact) {
-            mergeOutcome(result, CriterionOutcome::Missing,
-                         QString("Layer 3 of %1 was not recorded.").arg(who),
-                         QString("Record whether the switch accepted the SPID of %1.").arg(who));
+        const Need &need = *judging.need(QString("layer.3.%1").arg(terminal.number));
+        if (!upOf(judging, need, result,
+                  Text("Record %1: did the switch accept the SPID?").arg(need.label)))
             continue;
-        }
-        result.evidence << fact->id;
-        if (fact->as<LayerFact>()->outcome == LayerOutcome::Up) {
-            ++accepted;
-            mergeOutcome(result, CriterionOutcome::Met,
-                         QString("SPID %1 accepted.").arg(terminal.spid));
-        } else {
-            settleDown(judging, result, "Layer 3 of " + who, *fact);
-        }
+        ++accepted;
+        judging.settle(need, result, CriterionOutcome::Met,
+                       Text("SPID %1 accepted.").arg(terminal.spid));
     }
     result.measured = accepted;
     result.measuredText = QString("%1 SPID accepted").arg(accepted);

@@ -1,11 +1,10 @@
 #pragma once
-// What a criterion is judged from, and the table of criteria. A new criterion is one row here and
-// one function.
+// What the criteria are judged from, and what their functions share.
 
+#include "core/acceptance/Criteria.h"
 #include "core/acceptance/Evidence.h"
+#include "core/acceptance/Judged.h"
 #include "core/errortest/RunEvaluation.h"
-
-#include <span>
 
 namespace loopwright {
 
@@ -17,6 +16,7 @@ enum class RunStanding
     NoResult,      ///< stopped early, too short, with a break in its clock, or no self-call
     Contradictory, ///< within limits by totals that cannot all be true
     Blocked,       ///< within limits, but behind a failed run with nothing said of what was done
+    Unchecked,     ///< within limits, but without the detector check that belongs to it
 };
 
 struct JudgedRun
@@ -24,8 +24,9 @@ struct JudgedRun
     const Fact *fact = nullptr;
     RunEvaluation evaluation;
     RunStanding standing = RunStanding::NoResult;
-    QString why;        ///< one sentence
-    QString unresolved; ///< why there is no result, in few words
+    Text why = {};               ///< one sentence
+    QString unresolved = {};     ///< why there is no result, in few words
+    const Fact *check = nullptr; ///< the detector check before it; none if there is none
 };
 
 /// The runs that prove one channel, oldest first, and the one that decides.
@@ -34,8 +35,10 @@ struct ChannelRuns
     Channel channel = Channel::B1;
     std::vector<JudgedRun> runs;
     /// The newest that passed or failed, or whose totals contradict each other and were not read
-    /// anew; null where there is none.
+    /// anew; null if there is none.
     const JudgedRun *deciding() const;
+    /// The newest that failed and was not followed by one that passed; null if there is none.
+    const JudgedRun *failed() const;
 };
 
 struct Judging
@@ -45,56 +48,46 @@ struct Judging
     const DecisionInput &input;
     const ServiceOrder &order;
     const LimitSet &limits;
-    Evidence evidence;
+    const Evidence evidence;
+    const std::vector<Need> needs;
     std::vector<ChannelRuns> runs; ///< of each B channel that carries data
+    QMap<QString, Standing> standings;
+    QStringList decidedBy; ///< ids of the facts that the criteria judged so far rest on
 
     bool isAnalog() const { return order.kind == LineKind::Analog; }
+    std::vector<const Need *> needsFor(const QString &criterion) const;
+    const Need *need(const QString &key) const;
+    /// The newest counting fact of the need; null if there is none.
+    const Fact *newest(const Need &need) const;
+
+    /// Says how a need stands and what that makes of the criterion: the worse outcome wins in both.
+    void settle(const Need &need, CriterionResult &result, CriterionOutcome outcome,
+                const Text &reason, const Text &next = {});
 };
-
-/// Fills outcome, figures, reason, next and evidence of a result that has key, name and station.
-using JudgeFunction = void (*)(const Judging &, CriterionResult &);
-
-struct Criterion
-{
-    const char *key;
-    const char *name;
-    Station station;
-    bool (*needed)(const Judging &); ///< false: `not_needed`, with the reason of the scope
-    JudgeFunction judge;
-    QList<FactKind> (*endsException)(); ///< kinds of fact that, when newer, end an exception for it
-};
-
-std::span<const Criterion> criteria();
-
-// One function a criterion, in the file of its station.
-void judgeIdentifiers(const Judging &, CriterionResult &);
-void judgeLoop(const Judging &, CriterionResult &);
-void judgeSafety(const Judging &, CriterionResult &);
-void judgeLayer1(const Judging &, CriterionResult &);
-void judgeLayer2(const Judging &, CriterionResult &);
-void judgeLayer3(const Judging &, CriterionResult &);
-void judgeCalls(const Judging &, CriterionResult &);
-void judgeReadback(const Judging &, CriterionResult &);
-void judgeDetector(const Judging &, CriterionResult &);
-void judgeRun(const Judging &, CriterionResult &);
-void judgeInstrument(const Judging &, CriterionResult &);
-void judgeQuantity(const Judging &, CriterionResult &); ///< of the quantity that the key names
 
 /// Why a self-call by its numbers is none between two numbers of the order, one sentence; empty for
 /// another path, where a number is not said or cannot be read, and where all is well.
-QString selfCallTrouble(const RunFact &run, const ServiceOrder &order);
+Text selfCallTrouble(const RunFact &run, const ServiceOrder &order);
+/// A call in itself: a self-call between two numbers of the order in sync for ten seconds.
+bool isSelfCall(const RunFact &run, const ServiceOrder &order);
 /// Judges the runs of every B channel that carries data, for Judging and the list of runs made.
 std::vector<ChannelRuns> judgeRuns(const Judging &judging);
 /// Every run that was made, voided ones too, with what became of it, oldest first.
 std::vector<RunMade> runsMade(const Judging &judging);
 /// The sentence of the voided run that began last, and how many there are; empty without one.
-QString struckOutRuns(const Judging &judging);
+Text struckOutRuns(const Judging &judging);
+/// What is wrong with a detector check; Met if nothing is.
+std::pair<CriterionOutcome, Text> checkOutcome(const Fact &check, const LimitSet &limits);
+/// What is wrong with the instrument of a reading that decides; empty if nothing is.
+Text instrumentTrouble(const Judging &judging, const Fact &fact);
+/// Facts that are readings of an instrument; without one named they prove nothing.
+bool needsInstrument(const Fact &fact);
 
 /// Sets outcome and reason, the worse outcome winning: not_met over missing over met over
 /// not_needed, where a result starts. Reasons of equal outcome are joined; the first hint of what
 /// is next stays.
-void mergeOutcome(CriterionResult &result, CriterionOutcome outcome, const QString &reason,
-                  const QString &next = {});
+void mergeOutcome(CriterionResult &result, CriterionOutcome outcome, const Text &reason,
+                  const Text &next = {});
 /// To nine significant digits: what a mathematical library gives beyond them differs from one
 /// version to the next, and a decision repeats byte for byte. For figures that were computed.
 double roundForRecord(double value);

@@ -2,7 +2,7 @@
 // JSON as the records need it: reading that names the place of every error, and one canonical
 // writing (RFC 8785, JSON Canonicalization Scheme) over which digests are taken.
 
-#include "core/base/EnumCodes.h"
+#include "core/base/FactField.h"
 #include "core/base/Moment.h"
 #include "core/base/Result.h"
 
@@ -47,6 +47,10 @@ public:
     std::optional<QString> optionalText(const QString &key, int maxLength = 200);
     /// A text that is not blank.
     QString filledText(const QString &key, int maxLength = 200);
+    // Within the bounds of a row of a table of fields.
+    QString text(const FactField &field);
+    qint64 integer(const FactField &field);
+    double number(const FactField &field);
     qint64 integer(const QString &key, qint64 min, qint64 max);
     std::optional<qint64> optionalInteger(const QString &key, qint64 min, qint64 max);
     double number(const QString &key, double min, double max);
@@ -83,6 +87,17 @@ public:
         return word<E>(key);
     }
 
+    /// A list of the field's words, none twice.
+    template<class List>
+    List words(const FactField &field)
+    {
+        List list;
+        for (const QString &word : wordList(field))
+            if (const auto value = fromText<typename List::value_type>(word))
+                list.push_back(*value);
+        return list;
+    }
+
     void fail(const QString &key, const QString &message);
     bool failed() const { return m_error->has_value(); }
     /// Reports keys that nobody asked for.
@@ -92,6 +107,7 @@ public:
 
 private:
     const QJsonValue take(const QString &key, QJsonValue::Type type, const char *typeName);
+    QStringList wordList(const FactField &field);
     void refuseWord(const QString &key, const QString &found, const QStringList &words);
 
     QJsonObject m_object;

@@ -1,39 +1,41 @@
 #include "core/calls/CallFact.h"
 
+#include "core/base/FieldCodec.h"
+
 namespace loopwright {
+
+namespace {
+
+constexpr int longestDn = 40;
+
+constexpr auto callFields = std::tuple{bound("channel", &CallFact::channel),
+                                       bound("dn", &CallFact::dn, longestDn),
+                                       bound("direction", &CallFact::direction),
+                                       bound("service", &CallFact::service),
+                                       bound("outcome", &CallFact::outcome),
+                                       bound("cause", &CallFact::cause, "", 1, 127),
+                                       bound("cause_location", &CallFact::causeLocation),
+                                       bound("announced_dn", &CallFact::announcedDn, longestDn),
+                                       bound("announced_service", &CallFact::announcedService)};
+
+} // namespace
 
 CallFact CallFact::read(JsonReader &reader)
 {
     CallFact fact;
-    fact.channel = reader.word<Channel>("channel");
-    fact.dn = reader.optionalText("dn", 40);
-    fact.direction = reader.word<CallDirection>("direction");
-    fact.service = reader.word<Service>("service");
-    fact.outcome = reader.word<CallOutcome>("outcome");
-    if (const auto cause = reader.optionalInteger("cause", 1, 127))
-        fact.cause = int(*cause);
-    fact.causeLocation = reader.optionalWord<CauseLocation>("cause_location");
-    fact.announcedDn = reader.optionalText("announced_dn", 40);
-    fact.announcedService = reader.optionalWord<Service>("announced_service");
+    readFields(reader, fact, callFields);
     return fact;
 }
 
 void CallFact::write(QJsonObject &object) const
 {
-    object.insert("channel", toText(channel));
-    object.insert("direction", toText(direction));
-    object.insert("service", toText(service));
-    object.insert("outcome", toText(outcome));
-    if (dn)
-        object.insert("dn", *dn);
-    if (cause)
-        object.insert("cause", *cause);
-    if (causeLocation)
-        object.insert("cause_location", toText(*causeLocation));
-    if (announcedDn)
-        object.insert("announced_dn", *announcedDn);
-    if (announcedService)
-        object.insert("announced_service", toText(*announcedService));
+    writeFields(object, *this, callFields);
+}
+
+std::span<const FactField> CallFact::fields()
+{
+    static constexpr auto rows = fieldsIn(callFields);
+    return rows;
 }
 
 } // namespace loopwright

@@ -49,6 +49,7 @@ struct CallFact
     /// direction, service and outcome are required.
     static CallFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const CallFact &) const = default;
 };
 

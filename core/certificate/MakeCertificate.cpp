@@ -162,7 +162,7 @@ CertificateRun runLine(const RunMade &made, const CertificateSources &sources,
 QString reasonLine(const CriterionResult &criterion, const CertificateSources &sources,
                    const NumberGuard &guard)
 {
-    QString reason = criterion.reason;
+    QString reason = criterion.reason.english();
     for (const RunMade &made : sources.decision.runs)
         if (made.struckOut)
             reason.replace(made.struckOut->sentence(),

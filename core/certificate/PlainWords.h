@@ -1,6 +1,6 @@
 #pragma once
 // What a criterion means to the person who ordered the line: one short sentence each, without the
-// trade's words. One row per criterion key.
+// trade's words.
 
 #include "core/acceptance/Decision.h"
 
@@ -13,7 +13,5 @@ QString plainOutcome(CriterionOutcome outcome);
 /// "With 95 % confidence, at most one bit in 12 million arrives wrong." of the figures behind a
 /// counted run, at the confidence of the limit set; empty where they bound nothing.
 QString plainProof(const QJsonObject &proven);
-/// Keys that have a row of their own.
-QStringList plainKeys();
 
 } // namespace loopwright

@@ -6,21 +6,16 @@ namespace loopwright {
 
 namespace {
 
-struct CountKey
-{
-    const char *key;
-    std::optional<qint64> DetectorFact::*member;
-    bool needed;
-};
-
-constexpr CountKey countKeys[] = {
-    {"quiet_seconds", &DetectorFact::quietSeconds, true},
-    {"quiet_bit_errors", &DetectorFact::quietBitErrors, true},
-    {"injections", &DetectorFact::injections, true},
-    {"injected", &DetectorFact::injected, false},
-    {"seen_bit_errors", &DetectorFact::seenBitErrors, true},
-    {"seen_errored_seconds", &DetectorFact::seenErroredSeconds, true},
-};
+constexpr auto detectorFields =
+    std::tuple{bound("path", &DetectorFact::path),
+               among(bearerChannels, bound("channels", &DetectorFact::channels)),
+               countField("quiet_seconds", &DetectorFact::quietSeconds, "s"),
+               countField("quiet_bit_errors", &DetectorFact::quietBitErrors),
+               countField("injections", &DetectorFact::injections),
+               countField("injected", &DetectorFact::injected),
+               countField("seen_bit_errors", &DetectorFact::seenBitErrors),
+               countField("seen_errored_seconds", &DetectorFact::seenErroredSeconds, "s"),
+               bound("cleared", &DetectorFact::cleared)};
 
 } // namespace
 
@@ -33,33 +28,31 @@ bool DetectorFact::everyInjectionSeen() const
 
 QStringList DetectorFact::missingKeys() const
 {
+    QJsonObject written;
+    write(written);
     QStringList missing;
-    for (const CountKey &count : countKeys)
-        if (count.needed && !(this->*count.member))
-            missing << count.key;
-    if (!cleared)
-        missing << "cleared";
+    for (const FactField &field : fields())
+        if (!written.contains(field.ownKey()) && field.ownKey() != u"injected")
+            missing << field.ownKey();
     return missing;
 }
 
 DetectorFact DetectorFact::read(JsonReader &reader)
 {
     DetectorFact fact;
-    fact.path = reader.word<Path>("path");
-    fact.channels = readChannels(reader, "channels");
-    for (const CountKey &count : countKeys)
-        fact.*count.member = reader.optionalInteger(count.key, 0, maxCount);
-    fact.cleared = reader.optionalBoolean("cleared");
+    readFields(reader, fact, detectorFields);
     return fact;
 }
 
 void DetectorFact::write(QJsonObject &object) const
 {
-    object["path"] = toText(path);
-    object["channels"] = writeChannels(channels);
-    for (const CountKey &count : countKeys)
-        writeOptional(object, count.key, this->*count.member);
-    writeOptional(object, "cleared", cleared);
+    writeFields(object, *this, detectorFields);
+}
+
+std::span<const FactField> DetectorFact::fields()
+{
+    static constexpr auto rows = fieldsIn(detectorFields);
+    return rows;
 }
 
 } // namespace loopwright

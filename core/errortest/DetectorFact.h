@@ -33,6 +33,7 @@ struct DetectorFact
     static DetectorFact read(JsonReader &reader);
     /// Keys that were left out stay left out.
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const DetectorFact &) const = default;
 };
 

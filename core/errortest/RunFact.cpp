@@ -9,8 +9,9 @@ namespace loopwright {
 
 namespace {
 
-constexpr int maxSeconds = 1'000'000; ///< eleven days and a half
-constexpr qint64 maxChannels = 30;    ///< N of N x 64 kbit/s below the primary rate
+constexpr int maxSeconds = 1'000'000;  ///< eleven days and a half
+constexpr qint64 maxRate = 30 * 64000; ///< N x 64 kbit/s below the primary rate
+constexpr int longestDn = 40;
 
 struct TotalKey
 {
@@ -26,17 +27,30 @@ constexpr TotalKey secondsKeys[] = {
      &ErrorCounts::severelyErroredSeconds},
 };
 
+constexpr auto runFields = std::tuple{bound("path", &RunFact::path),
+                                      among(bearerChannels, bound("channels", &RunFact::channels)),
+                                      bound("from_dn", &RunFact::fromDn, longestDn),
+                                      bound("to_dn", &RunFact::toDn, longestDn),
+                                      bound("interface", &RunFact::interface),
+                                      bound("pattern", &RunFact::pattern, 40),
+                                      bound("rate", &RunFact::rate, "bit/s", 1, maxRate),
+                                      bound("started", &RunFact::started),
+                                      bound("ended", &RunFact::ended),
+                                      bound("stopped_early", &RunFact::stoppedEarly),
+                                      countField(bitErrorsKey.key, bitErrorsKey.typed),
+                                      countField(secondsKeys[0].key, secondsKeys[0].typed, "s"),
+                                      countField(secondsKeys[1].key, secondsKeys[1].typed, "s"),
+                                      countField("sync_losses", &RunFact::syncLosses),
+                                      countField("slips", &RunFact::slips),
+                                      apart({.key = "seconds",
+                                             .type = FieldType::Seconds,
+                                             .maximum = maxRate,
+                                             .maxLength = maxSeconds})};
+
 /// A run of 900 s by the clock can touch 901 seconds of the test set's.
 qint64 secondsAllowed(const RunFact &run)
 {
     return qint64(std::floor(run.durationSeconds())) + 1;
-}
-
-void readRate(JsonReader &reader, RunFact &run)
-{
-    run.rate = reader.optionalInteger("rate", 1, maxChannels * 64000);
-    if (run.rate && *run.rate % 64000 != 0 && *run.rate % 56000 != 0)
-        reader.fail("rate", "must be 64000 or 56000 bit/s or a multiple of one of them");
 }
 
 Second readSecond(JsonReader &reader, const QJsonValue &value, int index, qint64 bitsPerSecond)
@@ -116,23 +130,11 @@ void checkAgreement(JsonReader &reader, const RunFact &run)
 RunFact RunFact::read(JsonReader &reader)
 {
     RunFact run;
-    run.path = reader.word<Path>("path");
-    run.channels = readChannels(reader, "channels");
-    run.fromDn = reader.optionalText("from_dn", 40);
-    run.toDn = reader.optionalText("to_dn", 40);
-    run.interface = reader.optionalWord<LineInterface>("interface");
-    run.pattern = reader.optionalText("pattern", 40);
-    readRate(reader, run);
-    run.started = reader.moment("started");
-    run.ended = reader.moment("ended");
+    readFields(reader, run, runFields);
+    if (run.rate && *run.rate % 64000 != 0 && *run.rate % 56000 != 0)
+        reader.fail("rate", "must be 64000 or 56000 bit/s or a multiple of one of them");
     if (run.ended < run.started)
         reader.fail("ended", "lies before the start of the run");
-    run.stoppedEarly = reader.optionalBoolean("stopped_early");
-    run.bitErrors = reader.optionalInteger(bitErrorsKey.key, 0, maxCount);
-    for (const TotalKey &total : secondsKeys)
-        run.*total.typed = reader.optionalInteger(total.key, 0, maxCount);
-    run.syncLosses = reader.optionalInteger("sync_losses", 0, maxCount);
-    run.slips = reader.optionalInteger("slips", 0, maxCount);
     readSeconds(reader, run);
     if (!run.seconds && !run.bitErrors)
         reader.fail("bit_errors", "is required where the run has no seconds");
@@ -145,28 +147,19 @@ RunFact RunFact::read(JsonReader &reader)
 
 void RunFact::write(QJsonObject &object) const
 {
-    object["path"] = toText(path);
-    object["channels"] = writeChannels(channels);
-    writeOptional(object, "from_dn", fromDn);
-    writeOptional(object, "to_dn", toDn);
-    if (interface)
-        object["interface"] = toText(*interface);
-    writeOptional(object, "pattern", pattern);
-    writeOptional(object, "rate", rate);
-    object["started"] = started.text();
-    object["ended"] = ended.text();
-    writeOptional(object, "stopped_early", stoppedEarly);
-    writeOptional(object, bitErrorsKey.key, bitErrors);
-    for (const TotalKey &total : secondsKeys)
-        writeOptional(object, total.key, this->*total.typed);
-    writeOptional(object, "sync_losses", syncLosses);
-    writeOptional(object, "slips", slips);
+    writeFields(object, *this, runFields);
     if (!seconds)
         return;
     QJsonArray array;
     for (const Second second : *seconds)
         array << (second.inSync() ? QJsonValue(second.bitErrors()) : QJsonValue());
     object["seconds"] = array;
+}
+
+std::span<const FactField> RunFact::fields()
+{
+    static constexpr auto rows = fieldsIn(runFields);
+    return rows;
 }
 
 } // namespace loopwright

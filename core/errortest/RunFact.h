@@ -42,6 +42,7 @@ struct RunFact
     static RunFact read(JsonReader &reader);
     /// Keys that were left out stay left out.
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const RunFact &) const = default;
 };
 

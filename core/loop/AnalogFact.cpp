@@ -1,15 +1,14 @@
 #include "core/loop/AnalogFact.h"
 
+#include "core/base/FieldCodec.h"
+
 namespace loopwright {
 
 namespace {
 
-AnalogValue readValue(JsonReader &reader, const AnalogQuantityInfo &quantity, double factor)
-{
-    if (quantity.yesOrNo)
-        return reader.boolean("value");
-    return reader.number("value", quantity.min / factor, quantity.max / factor);
-}
+constexpr auto analogFields =
+    std::tuple{bound("quantity", &AnalogFact::quantity), bound("unit", &AnalogFact::unit, 20),
+               apart({.key = "value", .type = FieldType::Value, .required = true})};
 
 } // namespace
 
@@ -23,8 +22,7 @@ AnalogValue AnalogFact::value() const
 AnalogFact AnalogFact::read(JsonReader &reader)
 {
     AnalogFact fact;
-    fact.quantity = reader.word<AnalogQuantity>("quantity");
-    fact.unit = reader.optionalText("unit", 20);
+    readFields(reader, fact, analogFields);
     if (reader.failed())
         return fact;
     const AnalogQuantityInfo &quantity = info(fact.quantity);
@@ -35,19 +33,29 @@ AnalogFact AnalogFact::read(JsonReader &reader)
         reader.fail("unit", QString("\"%1\" does not fit %2; its unit is %3")
                                 .arg(*fact.unit, QString::fromUtf8(quantity.name), due));
     }
-    fact.written = readValue(reader, quantity, factor.value_or(1));
+    FactField value = valueFieldOf(fact.quantity);
+    value.minimum /= factor.value_or(1);
+    value.maximum /= factor.value_or(1);
+    if (quantity.yesOrNo)
+        fact.written = reader.boolean("value");
+    else
+        fact.written = reader.number(value);
     return fact;
 }
 
 void AnalogFact::write(QJsonObject &object) const
 {
-    object.insert("quantity", toText(quantity));
+    writeFields(object, *this, analogFields);
     if (const double *number = std::get_if<double>(&written))
         object.insert("value", *number);
     else
         object.insert("value", std::get<bool>(written));
-    if (unit)
-        object.insert("unit", *unit);
+}
+
+std::span<const FactField> AnalogFact::fields()
+{
+    static constexpr auto rows = fieldsIn(analogFields);
+    return rows;
 }
 
 } // namespace loopwright

@@ -18,6 +18,7 @@ struct AnalogFact
     /// Reads its own keys; the caller reads the header of the fact and calls done().
     static AnalogFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const AnalogFact &) const = default;
 };
 

@@ -174,6 +174,17 @@ const AnalogQuantityInfo &info(AnalogQuantity quantity)
     return table[std::size_t(quantity)];
 }
 
+FactField valueFieldOf(AnalogQuantity quantity)
+{
+    const AnalogQuantityInfo &row = info(quantity);
+    return {.key = "value",
+            .type = row.yesOrNo ? FieldType::YesNo : FieldType::Number,
+            .unit = row.unit,
+            .minimum = row.min,
+            .maximum = row.max,
+            .required = true};
+}
+
 std::optional<double> unitFactor(AnalogQuantity quantity, const QString &unit)
 {
     for (const UnitRow &row : units)

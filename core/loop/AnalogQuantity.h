@@ -5,6 +5,7 @@
 // Loss, noise and influence are measured off-hook, current off-hook, voltages on-hook; insulation
 // and foreign voltage only on a pair that is disconnected at both ends and dead.
 
+#include "core/base/FactField.h"
 #include "core/base/LimitSet.h"
 #include "core/loop/LoopLoss.h"
 
@@ -79,6 +80,9 @@ struct AnalogQuantityInfo
 /// All quantities in the order of the table of limits.
 std::span<const AnalogQuantityInfo> analogQuantities();
 const AnalogQuantityInfo &info(AnalogQuantity quantity);
+
+/// The field `value` of a fact about the quantity, in the quantity's unit.
+FactField valueFieldOf(AnalogQuantity quantity);
 
 /// How many of the quantity's units one of `unit` is (1 for "V dc", 1e6 for "Mohm"); nothing where
 /// the unit does not fit the quantity.

@@ -1,14 +1,24 @@
 #include "core/loop/LoopFact.h"
 
+#include "core/base/FieldCodec.h"
+
 namespace loopwright {
+
+namespace {
+
+constexpr auto loopFields =
+    std::tuple{bound("from", &LoopFact::from),
+               bound("dc_resistance_ohm", &LoopFact::dcResistanceOhm, "ohm", 0, 1e6),
+               bound("loss_db", &LoopFact::lossDb, "dB", -20, 200),
+               bound("frequency_hz", &LoopFact::frequencyHz, "Hz", 20, 1e7),
+               apart({"makeup", FieldType::Makeup})};
+
+} // namespace
 
 LoopFact LoopFact::read(JsonReader &reader)
 {
     LoopFact fact;
-    fact.from = reader.optionalWord<MeasuredFrom>("from");
-    fact.dcResistanceOhm = reader.optionalNumber("dc_resistance_ohm", 0, 1e6);
-    fact.lossDb = reader.optionalNumber("loss_db", -20, 200);
-    fact.frequencyHz = reader.optionalNumber("frequency_hz", 20, 1e7);
+    readFields(reader, fact, loopFields);
     if (reader.has("makeup")) {
         JsonReader child = reader.child("makeup");
         fact.makeup = LoopMakeup::read(child);
@@ -21,16 +31,15 @@ LoopFact LoopFact::read(JsonReader &reader)
 
 void LoopFact::write(QJsonObject &object) const
 {
-    if (from)
-        object.insert("from", toText(*from));
-    if (dcResistanceOhm)
-        object.insert("dc_resistance_ohm", *dcResistanceOhm);
-    if (lossDb)
-        object.insert("loss_db", *lossDb);
-    if (frequencyHz)
-        object.insert("frequency_hz", *frequencyHz);
+    writeFields(object, *this, loopFields);
     if (makeup)
         object.insert("makeup", makeup->toJson());
+}
+
+std::span<const FactField> LoopFact::fields()
+{
+    static constexpr auto rows = fieldsIn(loopFields);
+    return rows;
 }
 
 } // namespace loopwright

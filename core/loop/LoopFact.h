@@ -31,6 +31,7 @@ struct LoopFact
     /// of resistance, loss and make-up must be there.
     static LoopFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const LoopFact &) const = default;
 };
 

@@ -20,4 +20,10 @@ struct EnumCodes<Channel>
         {Channel::B1, "B1"}, {Channel::B2, "B2"}, {Channel::D, "D"}};
 };
 
+/// The words of the two bearer channels.
+inline QStringList bearerChannels()
+{
+    return {toText(Channel::B1), toText(Channel::B2)};
+}
+
 } // namespace loopwright

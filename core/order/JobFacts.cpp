@@ -1,26 +1,40 @@
 #include "core/order/JobFacts.h"
 
+#include "core/base/FieldCodec.h"
+
 namespace loopwright {
 
 namespace {
 
+constexpr int longestName = 200;
 constexpr int longestRemark = 2000;
 
-void writeText(QJsonObject &object, const char *key, const std::optional<QString> &text)
-{
-    if (text)
-        object.insert(QLatin1StringView(key), *text);
-}
+constexpr auto changedFields =
+    std::tuple{bound("what", &ChangedFact::what), bound("to", &ChangedFact::to, longestName),
+               bound("text", &ChangedFact::text, longestRemark)};
+constexpr auto selfTestFields = std::tuple{bound("outcome", &SelfTestFact::outcome)};
+constexpr auto clearedFields =
+    std::tuple{bound("what", &ClearedFact::what), bound("text", &ClearedFact::text, longestRemark)};
+constexpr auto referredFields =
+    std::tuple{bound("to", &ReferredFact::to, longestName),
+               bound("reference", &ReferredFact::reference, longestName),
+               bound("waiting_on", &ReferredFact::waitingOn)};
+constexpr auto madeWithFields =
+    std::tuple{bound("facts", &MadeWithFact::facts, 10000),
+               apart({.key = "instrument", .required = true, .maxLength = longestName})};
+constexpr auto deskFields =
+    std::tuple{bound("what", &DeskFact::what), bound("by", &DeskFact::by, longestName),
+               bound("text", &DeskFact::text, longestRemark)};
+constexpr auto noteFields = std::tuple{bound("text", &NoteFact::text, longestRemark)};
 
 } // namespace
 
 ChangedFact ChangedFact::read(JsonReader &reader)
 {
     ChangedFact fact;
-    fact.what = reader.word<ChangedWhat>("what");
-    fact.text = reader.optionalText("text", longestRemark);
-    if (reader.has("to"))
-        fact.to = reader.filledText("to");
+    readFields(reader, fact, changedFields);
+    if (fact.to && fact.to->trimmed().isEmpty())
+        reader.fail("to", "must not be empty");
     if (fact.to && fact.what != ChangedWhat::Pair)
         reader.fail("to", "is the new pair, and the pair was not changed");
     return fact;
@@ -28,27 +42,38 @@ ChangedFact ChangedFact::read(JsonReader &reader)
 
 void ChangedFact::write(QJsonObject &object) const
 {
-    object.insert("what", toText(what));
-    writeText(object, "text", text);
-    writeText(object, "to", to);
+    writeFields(object, *this, changedFields);
+}
+
+std::span<const FactField> ChangedFact::fields()
+{
+    static constexpr auto rows = fieldsIn(changedFields);
+    return rows;
 }
 
 SelfTestFact SelfTestFact::read(JsonReader &reader)
 {
-    return {reader.word<SelfTestOutcome>("outcome")};
+    SelfTestFact fact;
+    readFields(reader, fact, selfTestFields);
+    return fact;
 }
 
 void SelfTestFact::write(QJsonObject &object) const
 {
-    object.insert("outcome", toText(outcome));
+    writeFields(object, *this, selfTestFields);
+}
+
+std::span<const FactField> SelfTestFact::fields()
+{
+    static constexpr auto rows = fieldsIn(selfTestFields);
+    return rows;
 }
 
 ClearedFact ClearedFact::read(JsonReader &reader)
 {
     ClearedFact fact;
-    fact.what = reader.word<ClearedWhat>("what");
-    fact.text = reader.optionalText("text", longestRemark);
-    if (fact.what == ClearedWhat::NothingFound)
+    readFields(reader, fact, clearedFields);
+    if (reader.failed() || fact.what == ClearedWhat::NothingFound)
         return fact;
     if (!fact.text)
         reader.fail("text", "is required and missing");
@@ -59,61 +84,85 @@ ClearedFact ClearedFact::read(JsonReader &reader)
 
 void ClearedFact::write(QJsonObject &object) const
 {
-    object.insert("what", toText(what));
-    writeText(object, "text", text);
+    writeFields(object, *this, clearedFields);
+}
+
+std::span<const FactField> ClearedFact::fields()
+{
+    static constexpr auto rows = fieldsIn(clearedFields);
+    return rows;
 }
 
 ReferredFact ReferredFact::read(JsonReader &reader)
 {
     ReferredFact fact;
-    fact.to = reader.filledText("to");
-    fact.reference = reader.optionalText("reference");
-    fact.waitingOn = reader.optionalWord<WaitingOn>("waiting_on");
+    readFields(reader, fact, referredFields);
     return fact;
 }
 
 void ReferredFact::write(QJsonObject &object) const
 {
-    object.insert("to", to);
-    writeText(object, "reference", reference);
-    if (waitingOn)
-        object.insert("waiting_on", toText(*waitingOn));
+    writeFields(object, *this, referredFields);
+}
+
+std::span<const FactField> ReferredFact::fields()
+{
+    static constexpr auto rows = fieldsIn(referredFields);
+    return rows;
 }
 
 MadeWithFact MadeWithFact::read(JsonReader &reader)
 {
-    return {reader.uuids("facts", 10000)};
+    MadeWithFact fact;
+    readFields(reader, fact, madeWithFields);
+    return fact;
 }
 
 void MadeWithFact::write(QJsonObject &object) const
 {
-    object.insert("facts", QJsonArray::fromStringList(facts));
+    writeFields(object, *this, madeWithFields);
+}
+
+std::span<const FactField> MadeWithFact::fields()
+{
+    static constexpr auto rows = fieldsIn(madeWithFields);
+    return rows;
 }
 
 DeskFact DeskFact::read(JsonReader &reader)
 {
     DeskFact fact;
-    fact.what = reader.word<DeskWhat>("what");
-    fact.by = reader.optionalText("by");
-    fact.text = reader.optionalText("text", longestRemark);
+    readFields(reader, fact, deskFields);
     return fact;
 }
 
 void DeskFact::write(QJsonObject &object) const
 {
-    object.insert("what", toText(what));
-    writeText(object, "by", by);
-    writeText(object, "text", text);
+    writeFields(object, *this, deskFields);
+}
+
+std::span<const FactField> DeskFact::fields()
+{
+    static constexpr auto rows = fieldsIn(deskFields);
+    return rows;
 }
 
 NoteFact NoteFact::read(JsonReader &reader)
 {
-    return {reader.filledText("text", longestRemark)};
+    NoteFact fact;
+    readFields(reader, fact, noteFields);
+    return fact;
 }
 
 void NoteFact::write(QJsonObject &object) const
 {
-    object.insert("text", text);
+    writeFields(object, *this, noteFields);
+}
+
+std::span<const FactField> NoteFact::fields()
+{
+    static constexpr auto rows = fieldsIn(noteFields);
+    return rows;
 }
 
 } // namespace loopwright

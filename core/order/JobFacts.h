@@ -37,6 +37,7 @@ struct ChangedFact
 
     static ChangedFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const ChangedFact &) const = default;
 };
 
@@ -59,6 +60,7 @@ struct SelfTestFact
 
     static SelfTestFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const SelfTestFact &) const = default;
 };
 
@@ -91,6 +93,7 @@ struct ClearedFact
 
     static ClearedFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const ClearedFact &) const = default;
 };
 
@@ -128,17 +131,20 @@ struct ReferredFact
 
     static ReferredFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const ReferredFact &) const = default;
 };
 
 /// Says afterwards with which instrument readings were made that named none. The instrument is the
 /// fact's own (Fact::instrument), and the fact itself must name it: the record's head does not.
+/// It stands in fields(), and is read with the head of the fact.
 struct MadeWithFact
 {
     QStringList facts; ///< ids of the readings, at least one, none twice
 
     static MadeWithFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const MadeWithFact &) const = default;
 };
 
@@ -168,6 +174,7 @@ struct DeskFact
 
     static DeskFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const DeskFact &) const = default;
 };
 
@@ -177,6 +184,7 @@ struct NoteFact
 
     static NoteFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const NoteFact &) const = default;
 };
 

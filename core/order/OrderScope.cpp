@@ -29,11 +29,14 @@ OrderScope scopeOf(const ServiceOrder &order, const std::optional<ServiceOrder> 
     return sameLine && samePremises ? OrderScope::NumbersOnly : OrderScope::Full;
 }
 
-QString whatChanged(const ServiceOrder &before, const ServiceOrder &after)
+std::vector<ChangedWhat> whatChanged(const ServiceOrder &before, const ServiceOrder &after,
+                                     bool sameWires)
 {
-    if (pairKey(before.pair) != pairKey(after.pair) || before.office != after.office ||
-        before.kind != after.kind)
-        return "pair";
+    std::vector<ChangedWhat> changed;
+    if (before.office != after.office || before.kind != after.kind)
+        changed.push_back(ChangedWhat::LineEquipment);
+    if (pairKey(before.pair) != pairKey(after.pair) && !sameWires)
+        changed.push_back(ChangedWhat::Pair);
     const auto identifiers = [](const ServiceOrder &order) {
         QStringList list{order.variant};
         for (const OrderedTerminal &terminal : order.terminals)
@@ -41,7 +44,9 @@ QString whatChanged(const ServiceOrder &before, const ServiceOrder &after)
                  << terminal.tei;
         return list;
     };
-    return identifiers(before) == identifiers(after) ? QString() : QString("identifiers");
+    if (identifiers(before) != identifiers(after))
+        changed.push_back(ChangedWhat::Identifiers);
+    return changed;
 }
 
 } // namespace loopwright

@@ -2,6 +2,7 @@
 // What an order changes on a circuit that works already: how much of the acceptance it needs, and
 // what a later change of the order itself retires of the evidence.
 
+#include "core/order/JobFacts.h"
 #include "core/order/ServiceOrder.h"
 
 namespace loopwright {
@@ -31,8 +32,9 @@ struct EnumCodes<OrderScope>
 /// or a change needs everything, because nothing shows what stayed as it was.
 OrderScope scopeOf(const ServiceOrder &order, const std::optional<ServiceOrder> &working);
 
-/// What a changed order retires of the evidence, by the columns that differ: "pair", "identifiers",
-/// or nothing.
-QString whatChanged(const ServiceOrder &before, const ServiceOrder &after);
+/// What a changed order retires of the evidence, by the columns that differ: another office or kind
+/// of line is another line equipment. `sameWires`: the pair bears another name and is the same.
+std::vector<ChangedWhat> whatChanged(const ServiceOrder &before, const ServiceOrder &after,
+                                     bool sameWires = false);
 
 } // namespace loopwright

@@ -1,5 +1,5 @@
 #pragma once
-// What a channel may carry, and which kinds of line and of order there are.
+// What a channel may carry, which kinds of line and of order there are, and what became of one.
 
 #include "core/base/EnumCodes.h"
 
@@ -62,6 +62,22 @@ struct EnumCodes<OrderType>
         {OrderType::Move, "move"},
         {OrderType::Disconnect, "disconnect"},
         {OrderType::RecordOnly, "record_only"}};
+};
+
+/// What became of an order.
+enum class OrderStatus
+{
+    Open,
+    Completed,
+    Cancelled
+};
+template<>
+struct EnumCodes<OrderStatus>
+{
+    static constexpr std::pair<OrderStatus, const char *> table[] = {
+        {OrderStatus::Open, "open"},
+        {OrderStatus::Completed, "completed"},
+        {OrderStatus::Cancelled, "cancelled"}};
 };
 
 } // namespace loopwright

@@ -1,24 +1,33 @@
 #include "core/safety/HazardClosedFact.h"
 
+#include "core/base/FieldCodec.h"
+
 namespace loopwright {
+
+namespace {
+
+constexpr auto hazardClosedFields = std::tuple{
+    boundId("hazard", &HazardClosedFact::hazard), bound("source", &HazardClosedFact::source),
+    bound("by", &HazardClosedFact::by, 200), bound("reference", &HazardClosedFact::reference, 200)};
+
+} // namespace
 
 HazardClosedFact HazardClosedFact::read(JsonReader &reader)
 {
     HazardClosedFact fact;
-    fact.hazard = reader.uuid("hazard");
-    fact.source = reader.word<HazardSource>("source");
-    fact.by = reader.filledText("by");
-    fact.reference = reader.optionalText("reference");
+    readFields(reader, fact, hazardClosedFields);
     return fact;
 }
 
 void HazardClosedFact::write(QJsonObject &object) const
 {
-    object.insert("hazard", hazard);
-    object.insert("source", toText(source));
-    object.insert("by", by);
-    if (reference)
-        object.insert("reference", *reference);
+    writeFields(object, *this, hazardClosedFields);
+}
+
+std::span<const FactField> HazardClosedFact::fields()
+{
+    static constexpr auto rows = fieldsIn(hazardClosedFields);
+    return rows;
 }
 
 } // namespace loopwright

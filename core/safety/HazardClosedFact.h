@@ -36,6 +36,7 @@ struct HazardClosedFact
     /// Reads its own keys; the caller reads the header of the fact and calls done().
     static HazardClosedFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const HazardClosedFact &) const = default;
 };
 

@@ -1,5 +1,7 @@
 #include "core/safety/SafetyFact.h"
 
+#include "core/base/FieldCodec.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -115,26 +117,29 @@ void judgeVoltages(SafetyVerdict &verdict, const SafetyFact &fact, const LimitSe
     }
 }
 
-std::vector<CardKey> readConfirmed(JsonReader &reader)
+constexpr double maxVolts = 20000;
+
+constexpr auto voltageFields(const char *tipGround, const char *ringGround, const char *tipRing)
 {
-    std::vector<CardKey> keys;
-    const QJsonArray list = reader.array("confirmed", 50);
-    for (int i = 0; i < list.size() && !reader.failed(); ++i) {
-        const QString place = QString("confirmed[%1]").arg(i);
-        const auto key = fromText<CardKey>(list[i].toString());
-        if (!list[i].isString())
-            reader.fail(place, "must be a text");
-        else if (!key)
-            reader.fail(place,
-                        QString("\"%1\" is not one of %2")
-                            .arg(list[i].toString().left(60), allWords<CardKey>().join(", ")));
-        else if (std::find(keys.begin(), keys.end(), *key) != keys.end())
-            reader.fail(place, QString("\"%1\" stands there twice").arg(toText(*key)));
-        else
-            keys.push_back(*key);
-    }
-    return keys;
+    return std::tuple{bound(tipGround, &Voltages::tipGround, "V", -maxVolts, maxVolts),
+                      bound(ringGround, &Voltages::ringGround, "V", -maxVolts, maxVolts),
+                      bound(tipRing, &Voltages::tipRing, "V", -maxVolts, maxVolts)};
 }
+constexpr auto namedFields =
+    std::tuple{bound("named_by_office.by", &NamedVoltage::by, 200),
+               bound("named_by_office.what", &NamedVoltage::what, 200),
+               bound("named_by_office.volts", &NamedVoltage::volts, "V", -maxVolts, maxVolts)};
+constexpr auto safetyFields =
+    std::tuple{bound("office_connected", &SafetyFact::officeConnected),
+               within("ac_v", &SafetyFact::acV,
+                      voltageFields("ac_v.tip_ground", "ac_v.ring_ground", "ac_v.tip_ring")),
+               within("dc_v", &SafetyFact::dcV,
+                      voltageFields("dc_v.tip_ground", "dc_v.ring_ground", "dc_v.tip_ring")),
+               bound("confirmed", &SafetyFact::confirmed),
+               bound("place", &SafetyFact::place, 200),
+               bound("meter_proved", &SafetyFact::meterProved),
+               bound("wet", &SafetyFact::wet),
+               within("named_by_office", &SafetyFact::namedByOffice, namedFields)};
 
 } // namespace
 
@@ -164,41 +169,6 @@ std::optional<double> Voltages::at(WirePair pair) const
     return tipRing;
 }
 
-Voltages Voltages::read(JsonReader reader)
-{
-    Voltages voltages;
-    voltages.tipGround = reader.optionalNumber("tip_ground", -20000, 20000);
-    voltages.ringGround = reader.optionalNumber("ring_ground", -20000, 20000);
-    voltages.tipRing = reader.optionalNumber("tip_ring", -20000, 20000);
-    reader.done();
-    return voltages;
-}
-
-QJsonObject Voltages::toJson() const
-{
-    QJsonObject object;
-    for (const WirePair pair : wirePairs)
-        if (const auto reading = at(pair))
-            object.insert(toText(pair), *reading);
-    return object;
-}
-
-NamedVoltage NamedVoltage::read(JsonReader reader)
-{
-    NamedVoltage named{reader.filledText("by"), reader.filledText("what"),
-                       reader.optionalNumber("volts", -20000, 20000)};
-    reader.done();
-    return named;
-}
-
-QJsonObject NamedVoltage::toJson() const
-{
-    QJsonObject object{{"by", by}, {"what", what}};
-    if (volts)
-        object.insert("volts", *volts);
-    return object;
-}
-
 bool SafetyFact::isConfirmed(CardKey key) const
 {
     return confirmed && std::find(confirmed->begin(), confirmed->end(), key) != confirmed->end();
@@ -207,43 +177,19 @@ bool SafetyFact::isConfirmed(CardKey key) const
 SafetyFact SafetyFact::read(JsonReader &reader)
 {
     SafetyFact fact;
-    fact.officeConnected = reader.optionalBoolean("office_connected");
-    if (reader.has("ac_v"))
-        fact.acV = Voltages::read(reader.child("ac_v"));
-    if (reader.has("dc_v"))
-        fact.dcV = Voltages::read(reader.child("dc_v"));
-    if (reader.has("confirmed"))
-        fact.confirmed = readConfirmed(reader);
-    fact.place = reader.optionalText("place");
-    fact.meterProved = reader.optionalBoolean("meter_proved");
-    fact.wet = reader.optionalBoolean("wet");
-    if (reader.has("named_by_office"))
-        fact.namedByOffice = NamedVoltage::read(reader.child("named_by_office"));
+    readFields(reader, fact, safetyFields);
     return fact;
 }
 
 void SafetyFact::write(QJsonObject &object) const
 {
-    if (officeConnected)
-        object.insert("office_connected", *officeConnected);
-    if (acV)
-        object.insert("ac_v", acV->toJson());
-    if (dcV)
-        object.insert("dc_v", dcV->toJson());
-    if (confirmed) {
-        QJsonArray keys;
-        for (const CardKey key : *confirmed)
-            keys << toText(key);
-        object.insert("confirmed", keys);
-    }
-    if (place)
-        object.insert("place", *place);
-    if (meterProved)
-        object.insert("meter_proved", *meterProved);
-    if (wet)
-        object.insert("wet", *wet);
-    if (namedByOffice)
-        object.insert("named_by_office", namedByOffice->toJson());
+    writeFields(object, *this, safetyFields);
+}
+
+std::span<const FactField> SafetyFact::fields()
+{
+    static constexpr auto rows = fieldsIn(safetyFields);
+    return rows;
 }
 
 QString SafetyVerdict::text() const

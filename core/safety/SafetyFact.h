@@ -56,8 +56,6 @@ struct Voltages
     std::optional<double> tipRing;
 
     std::optional<double> at(WirePair pair) const;
-    static Voltages read(JsonReader reader);
-    QJsonObject toJson() const;
     bool operator==(const Voltages &) const = default;
 };
 
@@ -68,8 +66,6 @@ struct NamedVoltage
     QString what; ///< "span power", "ringing", …
     std::optional<double> volts;
 
-    static NamedVoltage read(JsonReader reader);
-    QJsonObject toJson() const;
     bool operator==(const NamedVoltage &) const = default;
 };
 
@@ -89,6 +85,7 @@ struct SafetyFact
     /// Reads its own keys; the caller reads the header of the fact and calls done().
     static SafetyFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const SafetyFact &) const = default;
 };
 

@@ -1,13 +1,21 @@
 #include "core/safety/VisitFact.h"
 
+#include "core/base/FieldCodec.h"
+
 namespace loopwright {
+
+namespace {
+
+constexpr auto visitFields =
+    std::tuple{bound("arrived", &VisitFact::arrived), bound("left", &VisitFact::left),
+               bound("result", &VisitFact::result)};
+
+} // namespace
 
 VisitFact VisitFact::read(JsonReader &reader)
 {
     VisitFact fact;
-    fact.arrived = reader.optionalMoment("arrived");
-    fact.left = reader.optionalMoment("left");
-    fact.result = reader.optionalWord<VisitResult>("result");
+    readFields(reader, fact, visitFields);
     if (fact.arrived && fact.left && *fact.left < *fact.arrived)
         reader.fail("left", "is before the arrival");
     return fact;
@@ -15,12 +23,13 @@ VisitFact VisitFact::read(JsonReader &reader)
 
 void VisitFact::write(QJsonObject &object) const
 {
-    if (arrived)
-        object.insert("arrived", arrived->text());
-    if (left)
-        object.insert("left", left->text());
-    if (result)
-        object.insert("result", toText(*result));
+    writeFields(object, *this, visitFields);
+}
+
+std::span<const FactField> VisitFact::fields()
+{
+    static constexpr auto rows = fieldsIn(visitFields);
+    return rows;
 }
 
 } // namespace loopwright

@@ -32,6 +32,7 @@ struct VisitFact
     /// Reads its own keys; the caller reads the header of the fact and calls done().
     static VisitFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const VisitFact &) const = default;
 };
 

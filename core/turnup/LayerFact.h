@@ -47,6 +47,7 @@ struct LayerFact
     /// Reads its own keys; the caller reads the header of the fact and calls done().
     static LayerFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
+    static std::span<const FactField> fields();
     bool operator==(const LayerFact &) const = default;
 };
 

@@ -15,16 +15,21 @@ namespace {
 
 struct Sample
 {
-    const char *number, *due, *office, *installer, *stage, *customer;
+    const char *number, *due, *office, *installer;
+    Stage stage;
+    const char *customer;
     OrderOutcome outcome;
 };
 
 constexpr Sample samples[] = {
-    {"A-1", "2026-03-02", "NORTH", "K7", "loop", "Müller Bakery", OrderOutcome::Incomplete},
-    {"A-2", "2026-03-02", "NORTH", "K8", "loop", "Quiet Cafe", OrderOutcome::NotAccepted},
-    {"A-3", "2026-03-05", "SOUTH", "K7", "done", "Harbour Inn", OrderOutcome::Accepted},
-    {"A-4", "2026-03-01", "SOUTH", "", "calls", "Łódź Store", OrderOutcome::Incomplete},
-    {"A-5", "2026-02-01", "NORTH", "K7", "done", "Quiet Garden", OrderOutcome::Accepted},
+    {"A-1", "2026-03-02", "NORTH", "K7", stageAt(Station::Loop), "Müller Bakery",
+     OrderOutcome::Incomplete},
+    {"A-2", "2026-03-02", "NORTH", "K8", stageAt(Station::Loop), "Quiet Cafe",
+     OrderOutcome::NotAccepted},
+    {"A-3", "2026-03-05", "SOUTH", "K7", Stage::Done, "Harbour Inn", OrderOutcome::Accepted},
+    {"A-4", "2026-03-01", "SOUTH", "", stageAt(Station::Calls), "Łódź Store",
+     OrderOutcome::Incomplete},
+    {"A-5", "2026-02-01", "NORTH", "K7", Stage::Done, "Quiet Garden", OrderOutcome::Accepted},
 };
 
 } // namespace
@@ -87,15 +92,15 @@ private slots:
             return query;
         };
         row("all, by due date then number", {}, {"A-5", "A-4", "A-1", "A-2", "A-3"});
-        row("stage", {.stage = "loop"}, {"A-1", "A-2"});
+        row("stage", {.stage = stageAt(Station::Loop)}, {"A-1", "A-2"});
         row("office", {.office = "SOUTH"}, {"A-4", "A-3"});
         row("installer", {.installer = "K7"}, {"A-5", "A-1", "A-3"});
         row("outcome", {.outcome = OrderOutcome::Accepted}, {"A-5", "A-3"});
         row("due from", {.dueFrom = QDate(2026, 3, 2)}, {"A-1", "A-2", "A-3"});
         row("due before", {.dueBefore = QDate(2026, 3, 2)}, {"A-5", "A-4"});
         row("late", {.dueBefore = QDate(2026, 3, 3), .notDone = true}, {"A-4", "A-1", "A-2"});
-        row("stage and office", {.stage = "done", .office = "NORTH"}, {"A-5"});
-        row("nothing", {.stage = "safety"}, {});
+        row("stage and office", {.stage = Stage::Done, .office = "NORTH"}, {"A-5"});
+        row("nothing", {.stage = stageAt(Station::Safety)}, {});
         row("part of a name", text("uie"), {"A-5", "A-2"});
         row("accents", text("muller"), {"A-1"});
         row("accents typed", text("LÓDŹ"), {"A-4"});
@@ -109,7 +114,7 @@ private slots:
         row("no such text", text("zebra"), {});
         row("what the text index would take for a command", text("\" OR NEAR(* -x"), {});
         BoardQuery both = text("quiet");
-        both.stage = "loop";
+        both.stage = stageAt(Station::Loop);
         row("text and stage", both, {"A-2"});
     }
     void filters()
@@ -127,7 +132,7 @@ private slots:
     }
     void aLineSaysAll()
     {
-        const auto lines = BoardStore(m_database).lines({.stage = "calls"});
+        const auto lines = BoardStore(m_database).lines({.stage = stageAt(Station::Calls)});
         QVERIFY_RESULT(lines);
         const BoardLine &line = lines->front();
         QCOMPARE(line.order, "A-4");
@@ -184,25 +189,35 @@ private slots:
     // The count in a filter is the count that choosing it will show.
     void aCountIsWhatChoosingItShows()
     {
-        const std::vector<BoardQuery> queries{
-            {}, {.stage = "loop"}, {.office = "NORTH"}, {.installer = "K7", .notDone = true}};
+        const std::vector<BoardQuery> queries{{},
+                                              {.stage = stageAt(Station::Loop)},
+                                              {.office = "NORTH"},
+                                              {.installer = "K7", .notDone = true}};
         for (const BoardQuery &query : queries) {
-            for (const auto &[kind, member] :
-                 {std::pair(BoardStore::Tally::Stage, &BoardQuery::stage),
-                  std::pair(BoardStore::Tally::Office, &BoardQuery::office),
-                  std::pair(BoardStore::Tally::Installer, &BoardQuery::installer)}) {
+            using Choose = void (*)(BoardQuery &, const QString &);
+            for (const auto &[kind, choose] :
+                 {std::pair<BoardStore::Tally, Choose>(BoardStore::Tally::Stage,
+                                                       [](BoardQuery &q, const QString &value) {
+                                                           q.stage = fromText<Stage>(value);
+                                                       }),
+                  std::pair<BoardStore::Tally, Choose>(
+                      BoardStore::Tally::Office,
+                      [](BoardQuery &q, const QString &value) { q.office = value; }),
+                  std::pair<BoardStore::Tally, Choose>(
+                      BoardStore::Tally::Installer,
+                      [](BoardQuery &q, const QString &value) { q.installer = value; })}) {
                 const auto counts = BoardStore(m_database).tally(query, kind);
                 QVERIFY_RESULT(counts);
                 qint64 sum = 0;
                 for (auto it = counts->begin(); it != counts->end(); ++it) {
                     BoardQuery chosen = query;
-                    chosen.*member = it.key();
+                    choose(chosen, it.key());
                     if (!it.key().isEmpty()) // an empty filter means any
                         QCOMPARE(qint64(found(chosen).size()), it.value());
                     sum += it.value();
                 }
                 BoardQuery without = query;
-                (without.*member).clear();
+                choose(without, {});
                 QCOMPARE(sum, qint64(found(without).size()));
             }
         }
@@ -214,11 +229,12 @@ private slots:
         ServiceOrder order = orderOf(samples[0]);
         order.customer = "Zebra Works";
         QVERIFY_RESULT(jobs::addOrder(m_database, order));
-        QVERIFY_RESULT(put(order, {"calls", OrderOutcome::Incomplete, "", 4, 2}));
+        QVERIFY_RESULT(put(order, {stageAt(Station::Calls), OrderOutcome::Incomplete, "", 4, 2}));
         QCOMPARE(found({.text = "zebra"}), QStringList{"A-1"});
         QCOMPARE(found({.text = "muller"}), QStringList());
-        QCOMPARE(*BoardStore(m_database).stateOf("A-1"),
-                 std::optional(OrderState{"calls", OrderOutcome::Incomplete, "", 4, 2}));
+        QCOMPARE(
+            *BoardStore(m_database).stateOf("A-1"),
+            std::optional(OrderState{stageAt(Station::Calls), OrderOutcome::Incomplete, "", 4, 2}));
         QCOMPARE(*BoardStore(m_database).stateOf("A-9"), std::nullopt);
         // The text index agrees with the table that it is made of.
         QVERIFY_RESULT(m_database.connection().run(

@@ -1,7 +1,7 @@
 #pragma once
 // Certificates for tests, made from jobs that are decided; and the programs that read a PDF back.
 
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/Judge.h"
 #include "core/certificate/CertificateNumber.h"
 #include "core/certificate/MakeCertificate.h"
 #include "tests/support/Jobs.h"

@@ -2,7 +2,7 @@
 // Jobs for tests: an order and the facts of a job that is accepted, as JSON that a test then
 // changes.
 
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/Judge.h"
 
 #include <QFile>
 

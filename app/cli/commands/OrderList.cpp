@@ -2,7 +2,6 @@
 
 #include "app/actions/Board.h"
 #include "app/cli/Layout.h"
-#include "core/acceptance/Decision.h"
 
 #include <limits>
 
@@ -10,18 +9,16 @@ namespace loopwright {
 
 namespace {
 
-const QStringList stages{"identifiers", "loop",       "safety",      "turnup", "calls",
-                         "error_test",  "acceptance", "certificate", "done"};
-
 class ListOrders : public Command
 {
 public:
     void declare(Options &options) override
     {
-        options.word("--stage", m_filter.stage, stages, "Only orders that stand at this station");
+        options.word("--stage", m_stage, allWords<Stage>(),
+                     "Only orders that stand at this station");
         options.text("--office", m_filter.office, "Only orders of this serving office");
         options.text("--installer", m_filter.installer, "Only orders of this installer");
-        options.word("--outcome", m_filter.outcome, allWords<OrderOutcome>(),
+        options.word("--outcome", m_outcome, allWords<OrderOutcome>(),
                      "Only orders of which decide says this");
         options.date("--due-before", m_filter.dueBefore,
                      "Only orders that are due before this day");
@@ -33,6 +30,8 @@ public:
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        m_filter.stage = fromText<Stage>(m_stage);
+        m_filter.outcome = fromText<OrderOutcome>(m_outcome);
         m_filter.limit = int(m_limit);
         LOOPWRIGHT_ASSIGN(auto found, boardRows(*records, m_filter));
         const auto rows = std::make_shared<std::vector<BoardRow>>(std::move(found));
@@ -52,12 +51,13 @@ private:
         ColumnLayout table(
             {"order", "due", "stage", "outcome", "circuit", "office", "installer", "customer"});
         for (const BoardRow &row : rows)
-            table.add({row.order, row.due.toString(Qt::ISODate), row.stage, row.outcome,
-                       row.circuit, row.office, row.installer, row.customer});
+            table.add({row.order, row.due.toString(Qt::ISODate), toText(row.stage),
+                       toText(row.outcome), row.circuit, row.office, row.installer, row.customer});
         return table.text() + QString("%1 orders\n").arg(rows.size());
     }
 
     BoardFilter m_filter;
+    QString m_stage, m_outcome;
     qint64 m_limit = -1;
 };
 

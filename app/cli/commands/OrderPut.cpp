@@ -14,6 +14,8 @@ public:
         options.texts("--set", m_pairs, "COLUMN=VALUE, with the columns of an order file",
                       Given::Always, Separation::None);
         options.flag("--update", m_update, "Changes the order if it is there with other values");
+        options.flag("--same-wires", m_sameWires,
+                     "The pair bears another name and is the same: what was measured counts");
         options.flag("--check", m_checkOnly, "Only says what would be said; changes nothing");
     }
 
@@ -21,8 +23,9 @@ public:
     {
         LOOPWRIGHT_ASSIGN(const auto fields, fieldsOf(m_pairs));
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        LOOPWRIGHT_ASSIGN(const auto verdict, m_checkOnly ? checkOrder(*records, fields)
-                                                          : putOrder(*records, fields, m_update));
+        LOOPWRIGHT_ASSIGN(const auto verdict,
+                          m_checkOnly ? checkOrder(*records, fields)
+                                      : putOrder(*records, fields, m_update, m_sameWires));
         return answer(verdict);
     }
 
@@ -62,6 +65,7 @@ private:
 
     QStringList m_pairs;
     bool m_update = false;
+    bool m_sameWires = false;
     bool m_checkOnly = false;
 };
 

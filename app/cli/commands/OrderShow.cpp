@@ -33,8 +33,8 @@ QString headText(const OrderView &view)
         .add("Circuit", order.circuit)
         .add("Serving office", order.office + " " + view.office.name)
         .add("Order", toText(order.type).replace('_', ' ') + ", due " +
-                          order.dueDate.toString(Qt::ISODate) + ", " + view.status)
-        .add("Stage", view.stage.isEmpty() ? QString() : plainWord(view.stage))
+                          order.dueDate.toString(Qt::ISODate) + ", " + toText(view.status))
+        .add("Stage", plainWord(toText(view.stage)))
         .add("Held", view.held ? "until its identifiers are mended" : "")
         .add("Variant", order.variant)
         .add("Pair", order.pair)
@@ -47,9 +47,10 @@ QString headText(const OrderView &view)
         .add("Installer", view.installerName.isEmpty() ? order.installer : view.installerName)
         .add("Remarks", order.remarks);
     for (const BoardRow &row : view.alsoHere)
-        lines.add("Also here", QString("%1, %2, due %3, at %4")
-                                   .arg(row.order, row.kind == u"bri" ? "basic rate" : "analog",
-                                        row.due.toString(Qt::ISODate), plainWord(row.stage)));
+        lines.add("Also here",
+                  QString("%1, %2, due %3, at %4")
+                      .arg(row.order, row.kind == LineKind::Bri ? "basic rate" : "analog",
+                           row.due.toString(Qt::ISODate), plainWord(toText(row.stage))));
     for (const Visit &visit : view.visits)
         lines.add("Visit", visitText(visit));
     return heading("Order " + order.number) + lines.text();

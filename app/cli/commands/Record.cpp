@@ -26,7 +26,7 @@ public:
         for (const QString &id : report.alreadyThere)
             text += id + " was there already\n";
         Answer answer = Answer::of(report.toJson(), text);
-        answer.tell(report.told, fileNameOf(m_file));
+        answer.tell(Findings(report.told.begin(), report.told.end()), fileNameOf(m_file));
         return answer;
     }
 

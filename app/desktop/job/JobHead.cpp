@@ -93,28 +93,29 @@ void JobHead::showOrder()
                       variant ? variant->name : order.variant,
                       tr("pair %1").arg(order.pair),
                       tr("due %1").arg(dayText(order.dueDate))};
-    const QString late = dueWords(order.dueDate, m_desk.now().localDate(), view.stage == u"done");
+    const QString late =
+        dueWords(order.dueDate, m_desk.now().localDate(), view.stage == Stage::Done);
     if (!late.isEmpty())
         where.last() += tr(" (%1)").arg(late);
     m_where->setText(where.join(QStringLiteral(" · ")));
     m_alsoHere->setText(alsoHereText(view));
     m_alsoHere->setVisible(!view.alsoHere.empty());
-    const QString outcome = toText(view.decision.outcome);
+    const OrderOutcome outcome = view.decision.outcome;
     m_outcome->show(outcomeSign(outcome),
-                    view.stage == u"done"
+                    view.stage == Stage::Done
                         ? outcomeName(outcome)
                         : tr("%1 · at %2").arg(outcomeName(outcome), stageName(view.stage)));
     m_line->setLine(jobLine(view.decision, view.stage));
     m_sentence->setText(sentence());
-    m_next->setVisible(view.status == u"open");
+    m_next->setVisible(view.status == OrderStatus::Open);
     m_context->showOrder();
 }
 
 QString JobHead::sentence() const
 {
     const OrderView &view = m_desk.view();
-    return view.status == u"open" ? nextSentence(view.decision, view.stage)
-                                  : tr("The order is %1.").arg(view.status);
+    return view.status == OrderStatus::Open ? nextSentence(view.decision, view.stage)
+                                            : tr("The order is %1.").arg(statusName(view.status));
 }
 
 void JobHead::setStopped(const QString &why)

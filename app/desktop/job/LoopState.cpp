@@ -8,8 +8,8 @@ LoopState loopState(const OrderView &view, const LimitSet &limits)
 {
     LoopState state;
     std::optional<LossReading> loss;
-    const Evidence evidence(view.input);
-    for (const Fact *fact : evidence.of<LoopFact>(Proves::Loop)) {
+    const Evidence evidence(view.input, limits);
+    for (const Fact *fact : evidence.of<LoopFact>()) {
         const auto *loop = fact->as<LoopFact>();
         if (loop->makeup)
             state.makeup = loop->makeup;

@@ -77,14 +77,14 @@ std::pair<Status, QString> StationPanel::need() const
     if (open != own.end()) {
         const CriterionResult &first = **open;
         return {signOf(first),
-                QString("%1: %2 %3").arg(first.name, first.reason, first.next).trimmed()};
+                QString("%1: %2 %3").arg(first.name, first.reason.english(), first.next.english()).trimmed()};
     }
     if (!anyNeeded)
-        return {Status::NotNeeded, tr("Not needed. %1").arg(own.front()->reason)};
+        return {Status::NotNeeded, tr("Not needed. %1").arg(own.front()->reason.english())};
     QStringList reasons;
     for (const CriterionResult *each : own)
         if (each->outcome == CriterionOutcome::Met)
-            reasons << each->reason;
+            reasons << each->reason.english();
         else if (each->excepted)
             reasons << tr("%1 excepted by %2.").arg(each->name, each->excepted->by);
     return {Status::Done, tr("Done. %1").arg(reasons.join(' '))};

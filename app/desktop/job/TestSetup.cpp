@@ -1,5 +1,6 @@
 #include "app/desktop/job/TestSetup.h"
 
+#include "core/acceptance/Need.h"
 #include "core/errortest/Path.h"
 #include "core/errortest/Pattern.h"
 #include "core/order/OrderIdentifiers.h"
@@ -17,16 +18,6 @@ namespace {
 QString tr(const char *text)
 {
     return QCoreApplication::translate("TestSetup", text);
-}
-
-QList<Channel> dataChannels(const ServiceOrder &order)
-{
-    QList<Channel> channels;
-    if (order.b1.testFlag(Service::Data))
-        channels << Channel::B1;
-    if (order.b2.testFlag(Service::Data))
-        channels << Channel::B2;
-    return channels;
 }
 
 /// One that several terminals share is one number, and cannot call itself.
@@ -78,11 +69,6 @@ std::vector<KeyedOption> patternOptions()
 }
 
 } // namespace
-
-bool mayCallItself(const ServiceOrder &order)
-{
-    return dataChannels(order).size() == 2 && numbers(order).size() >= 2;
-}
 
 QString whyNoSelfCall(const ServiceOrder &order)
 {

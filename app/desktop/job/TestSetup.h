@@ -13,7 +13,6 @@ std::vector<FieldSpec> setupAsks(const ServiceOrder &order, const LimitSet &limi
 /// What is chosen before anybody chose: the ordered rate, the first channel, a self-call where the
 /// order has one.
 QJsonObject setupDefaults(const ServiceOrder &order, const LimitSet &limits);
-bool mayCallItself(const ServiceOrder &order);
 /// Why the path is the test line or the far end; empty where a self-call is possible.
 QString whyNoSelfCall(const ServiceOrder &order);
 

@@ -15,7 +15,7 @@ constexpr std::size_t namedInHead = 3;
 
 QString kindName(const BoardRow &row)
 {
-    return loopwright::kindName(fromText<LineKind>(row.kind).value_or(LineKind::Analog));
+    return loopwright::kindName(row.kind);
 }
 
 } // namespace

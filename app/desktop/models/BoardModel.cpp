@@ -22,20 +22,20 @@ constexpr const char *columnNames[BoardModel::ColumnCount] = {
 
 bool isFinished(const BoardRow &row)
 {
-    return row.stage == u"done" || row.status == u"completed" || row.status == u"cancelled";
+    return row.stage == loopwright::Stage::Done || row.status != OrderStatus::Open;
 }
 
 /// A cancelled order has no outcome to wait for; a held one is told apart from an open one.
 QString outcomeText(const BoardRow &row)
 {
-    if (row.status == u"cancelled")
+    if (row.status == OrderStatus::Cancelled)
         return BoardModel::tr("Cancelled");
     return row.held ? BoardModel::tr("Held") : outcomeName(row.outcome);
 }
 
 Status outcomeSignOf(const BoardRow &row)
 {
-    if (row.status == u"cancelled")
+    if (row.status == OrderStatus::Cancelled)
         return Status::NotNeeded;
     return row.held ? Status::Doubtful : outcomeSign(row.outcome);
 }

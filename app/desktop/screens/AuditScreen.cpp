@@ -18,11 +18,6 @@ namespace {
 /// More circuits than these are told by number only.
 constexpr int circuitsShown = 12;
 
-Status signOf(const AuditFinding &finding)
-{
-    return finding.code == u"held_order" ? Status::Doubtful : Status::Failed;
-}
-
 } // namespace
 
 AuditScreen::AuditScreen(DesktopContext &workplace, QWidget *parent)
@@ -133,7 +128,7 @@ void AuditScreen::showFindings(const Result<std::vector<AuditFinding>> &findings
         rows.push_back(
             {{eventName(finding.code), finding.value, finding.circuits.join(QStringLiteral(", ")),
               finding.orders.join(QStringLiteral(", ")), finding.reason},
-             signOf(finding),
+             Status::Failed,
              finding.circuits.value(0),
              false});
     m_model->show(std::move(rows));
@@ -166,7 +161,7 @@ void AuditScreen::showCircuits(int row)
     m_reason->setVisible(any);
     if (!any)
         return;
-    m_reason->show(signOf(m_findings[std::size_t(row)]), m_findings[std::size_t(row)].reason);
+    m_reason->show(Status::Failed, m_findings[std::size_t(row)].reason);
     const QStringList &circuits = m_findings[std::size_t(row)].circuits;
     for (const QString &circuit :
          circuits.first(std::min(circuits.size(), qsizetype(circuitsShown))))

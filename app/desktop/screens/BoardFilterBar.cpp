@@ -1,6 +1,5 @@
 #include "app/desktop/screens/BoardFilterBar.h"
 
-#include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/ChipRow.h"
 #include "app/desktop/widgets/FlowLayout.h"
@@ -16,28 +15,19 @@ namespace {
 
 struct DueName
 {
-    const char *key;
-    const char *name;
     DueFilter filter;
+    const char *name;
 };
 constexpr DueName dueNames[] = {
-    {"late", QT_TRANSLATE_NOOP("BoardFilterBar", "Late"), DueFilter::Late},
-    {"today", QT_TRANSLATE_NOOP("BoardFilterBar", "Today"), DueFilter::Today},
-    {"this_week", QT_TRANSLATE_NOOP("BoardFilterBar", "This week"), DueFilter::ThisWeek}};
-
-DueFilter dueFilterOf(const QString &key)
-{
-    for (const DueName &row : dueNames)
-        if (key == QLatin1StringView(row.key))
-            return row.filter;
-    return DueFilter::Any;
-}
+    {DueFilter::Late, QT_TRANSLATE_NOOP("BoardFilterBar", "Late")},
+    {DueFilter::Today, QT_TRANSLATE_NOOP("BoardFilterBar", "Today")},
+    {DueFilter::ThisWeek, QT_TRANSLATE_NOOP("BoardFilterBar", "This week")}};
 
 QList<Chip> stageChips()
 {
     QList<Chip> chips;
-    for (const QString &stage : stageKeys())
-        chips.append({stage, stageName(stage)});
+    for (const auto &[stage, code] : EnumCodes<Stage>::table)
+        chips.append({QString::fromLatin1(code), stageName(stage)});
     return chips;
 }
 
@@ -45,8 +35,18 @@ QList<Chip> dueChips()
 {
     QList<Chip> chips;
     for (const DueName &row : dueNames)
-        chips.append({QString::fromLatin1(row.key), BoardFilterBar::tr(row.name)});
+        chips.append({toText(row.filter), BoardFilterBar::tr(row.name)});
     return chips;
+}
+
+/// The counts by the keys of the chips.
+template<class E>
+QMap<QString, int> byCode(const QMap<E, int> &counts)
+{
+    QMap<QString, int> coded;
+    for (auto it = counts.begin(); it != counts.end(); ++it)
+        coded.insert(toText(it.key()), it.value());
+    return coded;
 }
 
 } // namespace
@@ -93,8 +93,8 @@ QComboBox *BoardFilterBar::makeCombo(const QString &name, const QString &spoken)
 
 void BoardFilterBar::writeTo(BoardFilter &filter) const
 {
-    filter.stage = m_stages->chosen();
-    filter.due = dueFilterOf(m_due->chosen());
+    filter.stage = fromText<Stage>(m_stages->chosen());
+    filter.due = fromText<DueFilter>(m_due->chosen()).value_or(DueFilter::Any);
     filter.office = m_offices->currentData().toString();
     filter.installer = m_installers->currentData().toString();
 }
@@ -121,8 +121,8 @@ void BoardFilterBar::setClearVisible(bool visible)
 
 void BoardFilterBar::showCounts(const BoardCounts &counts)
 {
-    m_stages->setCounts(counts.stages);
-    m_due->setCounts(counts.due);
+    m_stages->setCounts(byCode(counts.stages));
+    m_due->setCounts(byCode(counts.due));
     showCombo(m_offices, tr("Every office"), counts.offices);
     showCombo(m_installers, tr("Every installer"), counts.installers);
 }

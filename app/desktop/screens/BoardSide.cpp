@@ -133,8 +133,8 @@ void BoardSide::fill(const Result<OrderView> &view)
         return;
     m_circuit = view->order.circuit;
     m_number->setText(view->order.number);
-    const QString outcome = toText(view->decision.outcome);
-    if (view->status == u"cancelled")
+    const OrderOutcome outcome = view->decision.outcome;
+    if (view->status == OrderStatus::Cancelled)
         m_outcome->show(Status::NotNeeded, tr("Cancelled"));
     else if (view->held)
         m_outcome->show(Status::Doubtful, tr("Held: its identifiers are in error or taken"));
@@ -143,10 +143,10 @@ void BoardSide::fill(const Result<OrderView> &view)
     m_customer->setText(view->order.customer + "\n" + view->order.premises);
     m_where->setText(whereText(*view));
     m_line->setLine(jobLine(view->decision, view->stage));
-    m_next->setText(view->status == u"open" ? nextSentence(view->decision, view->stage)
-                                            : QString());
+    m_next->setText(view->status == OrderStatus::Open ? nextSentence(view->decision, view->stage)
+                                                      : QString());
     m_next->setVisible(!m_next->text().isEmpty());
-    m_handoff->setVisible(view->status == u"open" && view->decision.firstOpen());
+    m_handoff->setVisible(view->status == OrderStatus::Open && view->decision.firstOpen());
     fillReasons(*view);
     fillEvents(*view);
 }

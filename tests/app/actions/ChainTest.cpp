@@ -98,7 +98,7 @@ private slots:
         QCOMPARE(toText(verifyCertificateFile(*records, file)->verdict), "genuine");
         QCOMPARE(toText(verifyCertificateFile(*records, original)->verdict), "genuine");
 
-        QCOMPARE(showOrder(*records, "A-1001")->stage, "done");
+        QCOMPARE(showOrder(*records, "A-1001")->stage, Stage::Done);
         QVERIFY(completeOrder(*records, "A-1001"));
         QCOMPARE(verifyHistory(*records)->broken.size(), 0U);
     }
@@ -212,7 +212,7 @@ private slots:
             *records,
             "instrument,serial,kind,calibrated_on,calibration_due\nTS-9,S,k,,not_required\n",
             {"instruments.csv"}));
-        QCOMPARE(boardRows(*records, {})->front().outcome, "accepted");
+        QCOMPARE(boardRows(*records, {})->front().outcome, OrderOutcome::Accepted);
     }
     void importCountsAndHolds()
     {
@@ -233,7 +233,7 @@ private slots:
         QVERIFY(report.rejects.contains("soon"));
         const auto rows = boardRows(*records, {});
         QCOMPARE(rows->size(), 2U);
-        QCOMPARE((*rows)[1].stage, "identifiers");
+        QCOMPARE((*rows)[1].stage, stageAt(Station::Identifiers));
         QCOMPARE((*rows)[1].held, true);
         QCOMPARE((*rows)[0].held, false);
         QVERIFY(!auditIdentifiers(*records)->empty());
@@ -282,7 +282,7 @@ private slots:
             "change.json"));
         const auto decision = decideOrder(*records, "A-1002");
         const CriterionResult *open = decision->firstOpen();
-        QVERIFY2(!open, open ? qPrintable(open->key + ": " + open->reason) : "");
+        QVERIFY2(!open, open ? qPrintable(open->key + ": " + open->reason.english()) : "");
         QVERIFY(completeOrder(*records, "A-1002"));
         QVERIFY(!showOrder(*records, "A-1003")->held); // it got the released number
         QCOMPARE(toText(showOrder(*records, "A-1001")->decision.outcome), "accepted");
@@ -296,7 +296,7 @@ private slots:
         const auto view = showOrder(*records, "A-1001");
         QCOMPARE(toText(view->decision.criterion("layer1")->outcome), "met");
         QCOMPARE(toText(view->decision.criterion("layer3")->outcome), "missing");
-        QCOMPARE(boardRows(*records, {})->front().stage, "turnup");
+        QCOMPARE(boardRows(*records, {})->front().stage, stageAt(Station::TurnUp));
     }
     void exceptionNeedsNameReasonAndRole()
     {
@@ -390,7 +390,7 @@ private slots:
         QCOMPARE(voidFact(*records, uuid(4), "again").error().code, ErrorCode::Refused);
         QCOMPARE(voidFact(*records, *id, "undo").error().code, ErrorCode::Refused);
         QCOMPARE(voidFact(*records, uuid(77), "x").error().code, ErrorCode::NotFound);
-        QCOMPARE(boardRows(*records, {})->front().stage, "turnup");
+        QCOMPARE(boardRows(*records, {})->front().stage, stageAt(Station::TurnUp));
     }
     void draftsAreKeptAndDropped()
     {

@@ -88,6 +88,48 @@ private slots:
         QCOMPARE(done.error().code, ErrorCode::BadInput);
         QCOMPARE(done.error().place, "job.json.facts[0]." + place);
     }
+    void whatAFactNamesMustBeThere_data()
+    {
+        QTest::addColumn<QList<QJsonObject>>("facts");
+        QTest::addColumn<QString>("error");
+        const auto closed = [](int hazard) {
+            return fact(70, "hazard_closed", 50,
+                        {{"hazard", uuid(hazard)}, {"source", "meter"}, {"by", "Lee"}});
+        };
+        const auto made = [](int first, int second) {
+            return fact(71, "made_with", 51,
+                        {{"facts", QJsonArray{uuid(first), uuid(second)}}, {"instrument", "TS-4"}});
+        };
+        const QString noCard = "job.json.facts[0].hazard: names no safety card of these records";
+        QTest::newRow("a card on record") << QList<QJsonObject>{closed(1)} << QString();
+        QTest::newRow("no card on record") << QList<QJsonObject>{closed(99)} << noCard;
+        QTest::newRow("no card") << QList<QJsonObject>{closed(3)} << noCard;
+        QTest::newRow("a card of the same record")
+            << QList<QJsonObject>{closed(72), safety(72, 40, 80)} << QString();
+        QTest::newRow("a card of another order") << QList<QJsonObject>{closed(81)} << QString();
+        QTest::newRow("readings on record") << QList<QJsonObject>{made(3, 4)} << QString();
+        QTest::newRow("a reading that is not there")
+            << QList<QJsonObject>{made(3, 99)}
+            << "job.json.facts[0].facts[1]: names no fact of order A-1001";
+        QTest::newRow("a reading of another order")
+            << QList<QJsonObject>{made(81, 3)}
+            << "job.json.facts[0].facts[0]: names no fact of order A-1001";
+    }
+    void whatAFactNamesMustBeThere()
+    {
+        QFETCH(QList<QJsonObject>, facts);
+        QFETCH(QString, error);
+        auto records = office();
+        QVERIFY(importOrders(*records, csv({briFields(), analogFields()}), {"orders.csv"}));
+        QVERIFY(recordFile(*records, recordBytes(briFacts()), "job.json"));
+        QVERIFY(recordFile(
+            *records, canonicalJson(jobs::record(jobs::order(analogFields()), {safety(81, 5, 80)})),
+            "job.json"));
+        const auto done = recordFile(*records, recordBytes(facts), "job.json");
+        QCOMPARE(done ? QString() : done.error().text(), error);
+        if (!done)
+            QCOMPARE(done.error().code, ErrorCode::BadInput);
+    }
 };
 
 QTEST_GUILESS_MAIN(EvidenceTest)

@@ -63,7 +63,7 @@ private slots:
         const auto after = decisionNow(*records, "A-1001");
         QVERIFY(after);
         QCOMPARE(canonicalJson(after->toJson()), canonicalJson(before->toJson()));
-        QCOMPARE(boardRows(*records, {})->front().outcome, "accepted");
+        QCOMPARE(boardRows(*records, {})->front().outcome, OrderOutcome::Accepted);
         const auto copy = issueCertificate(*records, request);
         QVERIFY2(copy, copy ? "" : qPrintable(copy.error().text()));
         QVERIFY(copy->copy);
@@ -84,17 +84,17 @@ private slots:
         QVERIFY(addLimitSet(*records, strictLimits()));
         QCOMPARE(decisionNow(*records, "A-1001")->outcome, OrderOutcome::NotAccepted);
         QVERIFY(!completeOrder(*records, "A-1001"));
-        QCOMPARE(boardRows(*records, {})->front().outcome, "not_accepted");
+        QCOMPARE(boardRows(*records, {})->front().outcome, OrderOutcome::NotAccepted);
     }
     void theBoardFollowsTheDayOfALimitSet()
     {
         auto records = officeWithJob();
         QVERIFY(addLimitSet(*records, strictLimits("2026-04-01")));
-        QCOMPARE(boardRows(*records, {})->front().outcome, "accepted");
+        QCOMPARE(boardRows(*records, {})->front().outcome, OrderOutcome::Accepted);
         const qint64 events = verifyHistory(*records)->events;
         records->setNow(Moment::parse(u"2026-04-01T12:00:00-06:00"));
         for (int twice = 0; twice < 2; ++twice) {
-            QCOMPARE(boardRows(*records, {})->front().outcome, "not_accepted");
+            QCOMPARE(boardRows(*records, {})->front().outcome, OrderOutcome::NotAccepted);
             QCOMPARE(decisionNow(*records, "A-1001")->outcome, OrderOutcome::NotAccepted);
             QCOMPARE(verifyHistory(*records)->events, events + 1);
         }

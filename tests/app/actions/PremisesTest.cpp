@@ -97,24 +97,24 @@ private slots:
     void theBoardFollowsWhatIsToldElsewhere()
     {
         take(*m_records, secondLine(), secondFacts());
-        QCOMPARE(row("A-2001").stage, "certificate");
+        QCOMPARE(row("A-2001").stage, stageAt(Station::Certificate));
         // He came twice: the calls, told again, lie on the second visit without a card.
         QList<QJsonObject> again{call(140, 310, "B1", "out", "voice", "2175550150"),
                                  call(141, 311, "B1", "in", "voice", "2175550150")};
         take(*m_records, secondLine(), again);
-        QCOMPARE(row("A-2001").stage, "certificate");
+        QCOMPARE(row("A-2001").stage, stageAt(Station::Certificate));
         take(*m_records, briFields(), {leaving(50, 2, 90), leaving(51, 300, 330)});
-        QCOMPARE(row("A-2001").stage, "safety");
+        QCOMPARE(row("A-2001").stage, stageAt(Station::Safety));
         QVERIFY(row("A-2001").reason.contains("No safety card"));
         QVERIFY(voidFact(*m_records, uuid(51), "was another day"));
-        QCOMPARE(row("A-2001").stage, "certificate");
+        QCOMPARE(row("A-2001").stage, stageAt(Station::Certificate));
         // The other order was for other premises after all.
         take(*m_records, briFields(), {leaving(52, 300, 330)});
-        QCOMPARE(row("A-2001").stage, "safety");
+        QCOMPARE(row("A-2001").stage, stageAt(Station::Safety));
         OrderFields moved = briFields();
         moved["premises"] = "14 Mill Lane";
         QVERIFY(putOrder(*m_records, moved, true));
-        QCOMPARE(row("A-2001").stage, "certificate");
+        QCOMPARE(row("A-2001").stage, stageAt(Station::Certificate));
     }
 
     void anOldDecisionRepeatsItself()
@@ -151,10 +151,10 @@ private slots:
         // The third order is named with what it lacks, and the others have their certificates.
         QCOMPARE(set->without.size(), 1u);
         QCOMPARE(set->without[0].order, "A-3001");
-        QCOMPARE(set->without[0].stage, "loop");
+        QCOMPARE(set->without[0].stage, stageAt(Station::Loop));
         QVERIFY(!set->without[0].why.isEmpty());
         for (const char *order : {"A-1001", "A-2001"})
-            QCOMPARE(showOrder(*m_records, order)->stage, "done");
+            QCOMPARE(showOrder(*m_records, order)->stage, Stage::Done);
         QCOMPARE(verifyHistory(*m_records)->broken.size(), 0u);
 
         // Again it is the same certificates as copies, also where one order is completed by then.

@@ -33,7 +33,7 @@ CoverContent cover()
     open.kind = "Analog line";
     open.numbers = "217-555-0151";
     open.stage = "Safety";
-    open.reason = "Safety card: No safety card was made for this pair.";
+    open.reason.english() = "Safety card: No safety card was made for this pair.";
     content.lines = {accepted, open};
     return content;
 }

@@ -35,7 +35,7 @@ DayJob dayJob(int number)
     job.premises = "12 Mill Lane";
     job.circuit = "C-77";
     job.accessNotes = "Ring at the back door.";
-    job.line = jobLine({}, "identifiers");
+    job.line = jobLine({}, stageAt(Station::Identifiers));
     job.next = "Next: make the safety card.";
     return job;
 }

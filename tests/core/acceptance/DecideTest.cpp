@@ -1,7 +1,6 @@
 // Longer than 400 lines: one row for each way in which a criterion can end.
 
-#include "core/acceptance/Decide.h"
-
+#include "core/acceptance/Judge.h"
 #include "tests/support/Jobs.h"
 
 #include <QTest>
@@ -81,10 +80,13 @@ class DecideTest : public QObject
         const CriterionResult *criterion = decision.criterion(key);
         QVERIFY(criterion);
         const QByteArray said =
-            QString(key + ": " + toText(criterion->outcome) + ": " + criterion->reason).toUtf8();
+            QString(key + ": " + toText(criterion->outcome) + ": " + criterion->reason.english())
+                .toUtf8();
         QVERIFY2(toText(criterion->outcome) == outcome, said);
-        QVERIFY2(!criterion->reason.isEmpty(), said);
-        QVERIFY2(outcome == "met" || outcome == "not_needed" || !criterion->next.isEmpty(), said);
+        QVERIFY2(!criterion->reason.english().isEmpty(), said);
+        QVERIFY2(outcome == "met" || outcome == "not_needed" ||
+                     !criterion->next.english().isEmpty(),
+                 said);
         QVERIFY2(toText(decision.outcome) == overall, said);
     }
 
@@ -93,7 +95,7 @@ private slots:
     {
         const Decision decision = decided(briFields(), briFacts());
         for (const CriterionResult &result : decision.criteria)
-            QVERIFY2(!result.open(), qPrintable(result.key + ": " + result.reason));
+            QVERIFY2(!result.open(), qPrintable(result.key + ": " + result.reason.english()));
         QCOMPARE(toText(decision.outcome), "accepted");
         QCOMPARE(decision.runs.size(), 1U);
         QCOMPARE(decision.runs[0].result, "counted");
@@ -103,7 +105,7 @@ private slots:
     {
         const Decision decision = decided(analogFields(), analogFacts());
         for (const CriterionResult &result : decision.criteria)
-            QVERIFY2(!result.open(), qPrintable(result.key + ": " + result.reason));
+            QVERIFY2(!result.open(), qPrintable(result.key + ": " + result.reason.english()));
         QCOMPARE(toText(decision.outcome), "accepted");
         QCOMPARE(decision.criterion("balance")->measured.toDouble(), 64.0);
         QVERIFY(!decision.criterion("run"));
@@ -344,10 +346,10 @@ private slots:
         DecisionInput in = input(briFields(), briFacts());
         in.conflicts.push_back({"pair", "pair", "17-204", "C-12"});
         const Decision decision = decide(in, m_limits);
-        QCOMPARE(decision.criterion("identifiers")->reason,
+        QCOMPARE(decision.criterion("identifiers")->reason.english(),
                  "Pair 17-204 is in use on circuit C-12.");
         QCOMPARE(toText(decision.outcome), "not_accepted");
-        QCOMPARE(stageOf(decision, in, false), "identifiers");
+        QCOMPARE(stageOf(decision, in, false), stageAt(Station::Identifiers));
     }
     void calibrationCountsOnTheDay()
     {
@@ -362,7 +364,7 @@ private slots:
     void changedOrderRetiresEvidence()
     {
         DecisionInput in = input(briFields(), briFacts());
-        in.changes.push_back({"identifiers", *Moment::parse(u"2026-03-05T08:00:00Z")});
+        in.changes.push_back({ChangedWhat::Identifiers, *Moment::parse(u"2026-03-05T08:00:00Z")});
         const Decision decision = decide(in, m_limits);
         QCOMPARE(toText(decision.criterion("layer1")->outcome), "met");
         for (const char *key : {"layer2", "layer3", "calls", "run", "detector"})
@@ -455,8 +457,8 @@ private slots:
         facts.last()["path"] = "test_line";
         facts.last()["channels"] = QJsonArray{"B2"};
         const Decision decision = decided(briFields(), facts);
-        QVERIFY(
-            decision.criterion("calls")->reason.contains("the path is restricted, not the line"));
+        QVERIFY(decision.criterion("calls")->reason.english().contains(
+            "the path is restricted, not the line"));
         QCOMPARE(toText(decision.criterion("calls")->outcome), "not_met");
     }
     void selfCallAt56DoesNotStandForACallAt64()
@@ -469,8 +471,8 @@ private slots:
         facts.last()["channels"] = QJsonArray{"B2", "B1"};
         const Decision decision = decided(briFields(), facts);
         QCOMPARE(toText(decision.criterion("calls")->outcome), "not_met");
-        QVERIFY(
-            decision.criterion("calls")->reason.contains("the path is restricted, not the line"));
+        QVERIFY(decision.criterion("calls")->reason.english().contains(
+            "the path is restricted, not the line"));
     }
     void orderTypesNeedWhatTheyNeed()
     {
@@ -559,9 +561,9 @@ private slots:
         QCOMPARE(struck.resultInWords(), "failed, struck out: typing error (by Dana)");
         QCOMPARE(decision.runs.back().result, "counted");
         const CriterionResult *criterion = decision.criterion("run");
-        QVERIFY2(criterion->reason.endsWith(
+        QVERIFY2(criterion->reason.english().endsWith(
                      "A run of 2026-03-04 08:14 was struck out: typing error (by Dana)."),
-                 qPrintable(criterion->reason));
+                 qPrintable(criterion->reason.english()));
         QVERIFY(!criterion->evidence.contains(uuid(31)));
         const QJsonArray runs = decision.toJson()["runs"].toArray();
         QCOMPARE(runs[0]["struck_out"]["because"].toString(), "typing error");
@@ -581,11 +583,11 @@ private slots:
         const Decision decision = decided(briFields(), facts);
         const CriterionResult *criterion = decision.criterion("run");
         QCOMPARE(toText(criterion->outcome), "missing");
-        QVERIFY2(criterion->reason.contains("No run on B1 at 64000 bit/s was recorded."),
-                 qPrintable(criterion->reason));
-        QVERIFY2(criterion->reason.contains("08:32 was struck out: wrong line, xxx"),
-                 qPrintable(criterion->reason));
-        QVERIFY(criterion->reason.endsWith(u"x… (by Dana)."));
+        QVERIFY2(criterion->reason.english().contains("No run on B1 at 64000 bit/s was recorded."),
+                 qPrintable(criterion->reason.english()));
+        QVERIFY2(criterion->reason.english().contains("08:32 was struck out: wrong line, xxx"),
+                 qPrintable(criterion->reason.english()));
+        QVERIFY(criterion->reason.english().endsWith(u"x… (by Dana)."));
         QCOMPARE(decision.runs.size(), 1U);
         QCOMPARE(decision.runs[0].result, "struck out");
     }
@@ -596,10 +598,10 @@ private slots:
             facts << run(31 + i, 60 + 20 * i, 0, 0)
                   << voiding(41 + i, 150 - i, 31 + i, QString("reason %1").arg(i));
         const Decision decision = decided(briFields(), facts);
-        QVERIFY2(decision.criterion("run")->reason.endsWith(
+        QVERIFY2(decision.criterion("run")->reason.english().endsWith(
                      "3 runs were struck out. A run of 2026-03-04 09:40 was struck out: reason 2 "
                      "(by Dana)."),
-                 qPrintable(decision.criterion("run")->reason));
+                 qPrintable(decision.criterion("run")->reason.english()));
         QStringList told;
         for (const RunMade &made : decision.runs)
             told << made.fact;
@@ -612,11 +614,11 @@ private slots:
         Decision decision = decided(briFields(), facts);
         const CriterionResult *criterion = decision.criterion("run");
         QCOMPARE(toText(criterion->outcome), "not_met");
-        QVERIFY2(criterion->reason.contains(
+        QVERIFY2(criterion->reason.english().contains(
                      "The totals contradict each other: 2 bit errors cannot make 9 errored "
                      "seconds without a loss of synchronisation."),
-                 qPrintable(criterion->reason));
-        QCOMPARE(criterion->next, "Read the test set again and record the run anew.");
+                 qPrintable(criterion->reason.english()));
+        QCOMPARE(criterion->next.english(), "Read the test set again and record the run anew.");
         QCOMPARE(criterion->evidence, QStringList{uuid(15)});
         QCOMPARE(decision.runs[0].result, "totals contradict each other");
         QVERIFY(decision.proves.isEmpty());
@@ -646,10 +648,10 @@ private slots:
         const Decision decision = decided(briFields(), facts << detector(30, 50) << run(31, 52));
         QCOMPARE(toText(decision.criterion("run")->outcome), "not_met");
         QCOMPARE(decision.runs[0].result, "failed");
-        QVERIFY2(decision.criterion("run")->reason.contains(
+        QVERIFY2(decision.criterion("run")->reason.english().contains(
                      "Its totals contradict each other: 100 bit errors cannot come without an "
                      "errored second."),
-                 qPrintable(decision.criterion("run")->reason));
+                 qPrintable(decision.criterion("run")->reason.english()));
     }
     void anEarlyStopIsInDoubtForNobody()
     {
@@ -695,7 +697,7 @@ private slots:
         const Decision decision = decided(briFields(), facts);
         const CriterionResult *run = decision.criterion("run");
         QCOMPARE(toText(run->outcome), why.isEmpty() ? "met" : "missing");
-        QVERIFY2(run->reason.contains(why), qPrintable(run->reason));
+        QVERIFY2(run->reason.english().contains(why), qPrintable(run->reason.english()));
         QCOMPARE(decision.runs[0].result,
                  why.isEmpty() ? "counted" : "no self-call between two numbers of the order");
         if (!why.isEmpty())
@@ -757,14 +759,17 @@ private slots:
     {
         QList<QJsonObject> facts = briFacts();
         const DecisionInput whole = input(briFields(), facts);
-        QCOMPARE(stageOf(decide(whole, m_limits), whole, false), "certificate");
-        QCOMPARE(stageOf(decide(whole, m_limits), whole, true), "done");
-        const std::pair<int, const char *> open[] = {
-            {14, "error_test"}, {10, "calls"}, {8, "turnup"}, {1, "safety"}, {3, "loop"}};
-        for (const auto &[n, stage] : open) {
+        QCOMPARE(stageOf(decide(whole, m_limits), whole, false), stageAt(Station::Certificate));
+        QCOMPARE(stageOf(decide(whole, m_limits), whole, true), Stage::Done);
+        const std::pair<int, Station> open[] = {{14, Station::ErrorTest},
+                                                {10, Station::Calls},
+                                                {8, Station::TurnUp},
+                                                {1, Station::Safety},
+                                                {3, Station::Loop}};
+        for (const auto &[n, station] : open) {
             drop(facts, n);
             const DecisionInput in = input(briFields(), facts);
-            QCOMPARE(stageOf(decide(in, m_limits), in, false), stage);
+            QCOMPARE(stageOf(decide(in, m_limits), in, false), stageAt(station));
         }
     }
 };

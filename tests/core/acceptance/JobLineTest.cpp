@@ -37,7 +37,7 @@ private slots:
     void stationsAreInTheOrderOfTheJob()
     {
         QStringList names;
-        for (const StationState &state : jobLine({}, "identifiers"))
+        for (const StationState &state : jobLine({}, stageAt(Station::Identifiers)))
             names << state.name();
         QCOMPARE(names, (QStringList{"Order", "Identifiers", "Loop", "Safety", "Turn-up", "Calls",
                                      "Error test", "Acceptance", "Certificate"}));
@@ -48,19 +48,20 @@ private slots:
         const DecisionInput input = jobs::input(jobs::briFields(), jobs::briFacts());
         const Decision decision = decide(input, jobs::limits());
         QCOMPARE(
-            words(jobLine(decision, "certificate")),
+            words(jobLine(decision, stageAt(Station::Certificate))),
             (QStringList{"done", "done", "done", "done", "done", "done", "done", "done", "open"}));
-        QVERIFY(jobLine(decision, "certificate").back().next);
-        QCOMPARE(jobLine(decision, "done").back().mark, StationMark::Done);
-        QCOMPARE(nextSentence(decision, "certificate"), "Next: issue the certificate.");
-        QCOMPARE(nextSentence(decision, "done"), "Nothing is left but to complete the order.");
+        QVERIFY(jobLine(decision, stageAt(Station::Certificate)).back().next);
+        QCOMPARE(jobLine(decision, Stage::Done).back().mark, StationMark::Done);
+        QCOMPARE(nextSentence(decision, stageAt(Station::Certificate)),
+                 "Next: issue the certificate.");
+        QCOMPARE(nextSentence(decision, Stage::Done), "Nothing is left but to complete the order.");
     }
 
     void anAnalogJobHasNoErrorTest()
     {
         const Decision decision =
             decide(jobs::input(jobs::analogFields(), jobs::analogFacts()), jobs::limits());
-        const std::vector<StationState> line = jobLine(decision, "certificate");
+        const std::vector<StationState> line = jobLine(decision, stageAt(Station::Certificate));
         QCOMPARE(line[std::size_t(Station::ErrorTest)].word(), "not needed");
         QCOMPARE(line[std::size_t(Station::TurnUp)].word(), "done");
     }
@@ -73,8 +74,8 @@ private slots:
         QCOMPARE(line[std::size_t(Station::Loop)].mark, StationMark::Open);
         QCOMPARE(line[std::size_t(Station::Acceptance)].mark, StationMark::Open);
         QCOMPARE(std::count_if(line.begin(), line.end(), [](const auto &s) { return s.next; }), 1);
-        QVERIFY(nextSentence(decision, "loop").startsWith("Next: "));
-        QVERIFY(nextSentence(decision, "loop").size() > 15);
+        QVERIFY(nextSentence(decision, stageAt(Station::Loop)).startsWith("Next: "));
+        QVERIFY(nextSentence(decision, stageAt(Station::Loop)).size() > 15);
     }
 
     void recordOnlyNeedsNoCertificate()
@@ -82,9 +83,9 @@ private slots:
         OrderFields fields = jobs::briFields();
         fields["order_type"] = "record_only";
         const Decision decision = decide(jobs::input(fields, {}), jobs::limits());
-        const std::vector<StationState> line = jobLine(decision, "acceptance");
+        const std::vector<StationState> line = jobLine(decision, stageAt(Station::Acceptance));
         QCOMPARE(line.back().mark, StationMark::NotNeeded);
-        QCOMPARE(nextSentence(decision, "acceptance"),
+        QCOMPARE(nextSentence(decision, stageAt(Station::Acceptance)),
                  "Nothing is left but to complete the order.");
     }
 
@@ -112,7 +113,8 @@ private slots:
         for (const int outcome : outcomes)
             decision.criteria.push_back(
                 criterion(Station::TurnUp, CriterionOutcome(outcome % 10), outcome >= 10));
-        QTEST(jobLine(decision, "turnup")[std::size_t(Station::TurnUp)].word(), "word");
+        QTEST(jobLine(decision, stageAt(Station::TurnUp))[std::size_t(Station::TurnUp)].word(),
+              "word");
     }
 
     void theSentenceKeepsAChannelsCapital_data()
@@ -131,9 +133,9 @@ private slots:
         QFETCH(QString, next);
         Decision decision;
         decision.criteria.push_back(criterion(Station::Calls, CriterionOutcome::Missing));
-        decision.criteria.front().next = next;
+        decision.criteria.front().next = Text::verbatim(next);
         decision.criteria.front().reason = "The reason.";
-        QTEST(nextSentence(decision, "calls"), "sentence");
+        QTEST(nextSentence(decision, stageAt(Station::Calls)), "sentence");
     }
 };
 

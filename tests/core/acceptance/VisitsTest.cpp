@@ -2,7 +2,7 @@
 
 #include "core/acceptance/Visits.h"
 
-#include "core/acceptance/Decide.h"
+#include "core/acceptance/Judge.h"
 #include "tests/support/Jobs.h"
 
 #include <QTest>

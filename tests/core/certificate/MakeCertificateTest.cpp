@@ -119,8 +119,8 @@ private slots:
         QVERIFY(!content.runs.back().struckOut);
         const auto run = std::find_if(content.criteria.begin(), content.criteria.end(),
                                       [](const auto &c) { return c.key == u"run"; });
-        QVERIFY2(run->reason.endsWith("A run of 2026-03-04 08:14 was struck out: " + why + '.'),
-                 qPrintable(run->reason));
+        QVERIFY2(run->reason.english().endsWith("A run of 2026-03-04 08:14 was struck out: " + why + '.'),
+                 qPrintable(run->reason.english()));
         QVERIFY(!holdsSentinel(content.record()));
         const auto again = CertificateContent::fromJson(content.toJson(), "record");
         QVERIFY2(again, again ? "" : qPrintable(again.error().text()));

@@ -76,11 +76,19 @@ private slots:
     {
         OrderFields fields = briFields();
         fields["remarks"] = "ring twice";
-        QCOMPARE(whatChanged(jobs::order(briFields()), jobs::order(fields)), QString());
+        QCOMPARE(whatChanged(jobs::order(briFields()), jobs::order(fields)), {});
         fields["spid_1"] = "21755501430102";
-        QCOMPARE(whatChanged(jobs::order(briFields()), jobs::order(fields)), "identifiers");
+        QCOMPARE(whatChanged(jobs::order(briFields()), jobs::order(fields)),
+                 std::vector{ChangedWhat::Identifiers});
         fields["pair"] = "1";
-        QCOMPARE(whatChanged(jobs::order(briFields()), jobs::order(fields)), "pair");
+        QCOMPARE(whatChanged(jobs::order(briFields()), jobs::order(fields)),
+                 (std::vector{ChangedWhat::Pair, ChangedWhat::Identifiers}));
+        QCOMPARE(whatChanged(jobs::order(briFields()), jobs::order(fields), true),
+                 std::vector{ChangedWhat::Identifiers});
+        fields = briFields();
+        fields["office"] = "SOUTH";
+        QCOMPARE(whatChanged(jobs::order(briFields()), jobs::order(fields)),
+                 std::vector{ChangedWhat::LineEquipment});
     }
 };
 

@@ -119,7 +119,7 @@ private:
             text += tr(" — %1").arg(criterion.measuredText);
         if (!criterion.limitText.isEmpty() && criterion.outcome != CriterionOutcome::NotNeeded)
             text += tr(" (limit: %1)").arg(criterion.limitText);
-        text += u'\n' + criterion.reason;
+        text += u'\n' + criterion.reason.english();
         if (criterion.excepted)
             text +=
                 u'\n' +

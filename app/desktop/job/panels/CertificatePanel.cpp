@@ -2,6 +2,7 @@
 // issued; and the completion of the order.
 
 #include "app/actions/Certificates.h"
+#include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/CertificateEntry.h"
 #include "app/desktop/job/panels/Panels.h"
@@ -50,7 +51,7 @@ public:
         StationPanel::showOrder();
         m_entry->setVisible(needsCertificate() && isAccepted());
         m_entry->showOrder();
-        m_complete->setEnabled(desk().view().status == u"open" && isAccepted());
+        m_complete->setEnabled(desk().view().status == OrderStatus::Open && isAccepted());
         std::vector<SignItem> issued;
         for (const CertificateView &each : desk().view().certificates)
             issued.push_back(
@@ -66,8 +67,8 @@ public:
 protected:
     std::pair<Status, QString> need() const override
     {
-        if (desk().view().status != u"open")
-            return {Status::Done, tr("The order is %1.").arg(desk().view().status)};
+        if (desk().view().status != OrderStatus::Open)
+            return {Status::Done, tr("The order is %1.").arg(statusName(desk().view().status))};
         if (!isAccepted())
             return {Status::Open, tr("It can be issued when the order is accepted.")};
         if (!needsCertificate())

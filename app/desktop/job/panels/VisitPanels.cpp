@@ -116,7 +116,7 @@ private:
                                  .arg(visit.arrived.localClock());
         QStringList others;
         for (const BoardRow &row : desk().view().alsoHere)
-            if (row.stage != u"certificate" && row.stage != u"done")
+            if (row.stage < stageAt(Station::Certificate))
                 others << tr("%1 at %2").arg(row.order, stageName(row.stage));
         return others.isEmpty()
                    ? text

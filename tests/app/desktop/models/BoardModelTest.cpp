@@ -15,9 +15,9 @@ BoardRow row(const QString &order)
     BoardRow row;
     row.order = order;
     row.circuit = "C-" + order;
-    row.stage = "loop";
-    row.outcome = "incomplete";
-    row.status = "open";
+    row.stage = stageAt(Station::Loop);
+    row.outcome = OrderOutcome::Incomplete;
+    row.status = OrderStatus::Open;
     row.due = today;
     return row;
 }
@@ -91,25 +91,19 @@ private slots:
     void saysInWordsWhenItIsDue_data()
     {
         QTest::addColumn<int>("days");
-        QTest::addColumn<QString>("stage");
+        QTest::addColumn<Stage>("stage");
         QTest::addColumn<QString>("words");
-        QTest::newRow("late") << -3 << "loop"
-                              << "3 days late";
-        QTest::newRow("a day late") << -1 << "loop"
-                                    << "1 day late";
-        QTest::newRow("today") << 0 << "loop"
-                               << "today";
-        QTest::newRow("tomorrow") << 1 << "loop"
-                                  << "tomorrow";
-        QTest::newRow("later") << 9 << "loop"
-                               << "";
-        QTest::newRow("done") << -3 << "done"
-                              << "";
+        QTest::newRow("late") << -3 << stageAt(Station::Loop) << "3 days late";
+        QTest::newRow("a day late") << -1 << stageAt(Station::Loop) << "1 day late";
+        QTest::newRow("today") << 0 << stageAt(Station::Loop) << "today";
+        QTest::newRow("tomorrow") << 1 << stageAt(Station::Loop) << "tomorrow";
+        QTest::newRow("later") << 9 << stageAt(Station::Loop) << "";
+        QTest::newRow("done") << -3 << Stage::Done << "";
     }
     void saysInWordsWhenItIsDue()
     {
         QFETCH(int, days);
-        QFETCH(QString, stage);
+        QFETCH(Stage, stage);
         QFETCH(QString, words);
         BoardRow order = row("1");
         order.due = today.addDays(days);
@@ -127,8 +121,8 @@ private slots:
     {
         BoardRow held = row("1"), cancelled = row("2"), failed = row("3");
         held.held = true;
-        cancelled.status = "cancelled";
-        failed.outcome = "not_accepted";
+        cancelled.status = OrderStatus::Cancelled;
+        failed.outcome = OrderOutcome::NotAccepted;
         BoardModel model;
         model.show({held, cancelled, failed}, today);
         QCOMPARE(shown(model, 0, BoardModel::Outcome), "Held");

@@ -182,7 +182,7 @@ private slots:
         next();
         AT("certificate.complete");
         enter();
-        QCOMPARE(showOrder(bench.records(), "A-1001")->status, "completed");
+        QCOMPARE(showOrder(bench.records(), "A-1001")->status, OrderStatus::Completed);
     }
 
     void analogByKeys()

@@ -1,10 +1,10 @@
 #pragma once
-// The one function that accepts. It is pure: the same input gives the same decision, byte for byte,
-// for ever; so the input is stored with the decision and can be decided again.
+// All that a decision is made from: the order as it stood, what was changed on it, who else holds
+// its identifiers, the instruments' calibration, the facts, the visits. It is stored with the
+// decision, so that the decision can be repeated from it.
 
-#include "core/acceptance/Decision.h"
 #include "core/acceptance/Visits.h"
-#include "core/base/LimitSet.h"
+#include "core/base/Finding.h"
 #include "core/office/Office.h"
 #include "core/order/OrderScope.h"
 
@@ -24,10 +24,13 @@ struct Conflict
 };
 
 /// The order itself was changed after it was taken in; retires evidence as a `changed` fact does.
+/// Where only the record of the pair was wrong ("same wires") nothing is retired: `alsoNamed` is
+/// the name by which the same pair was known before.
 struct OrderChange
 {
-    QString what; ///< "pair" or "identifiers"
+    std::optional<ChangedWhat> what; ///< pair or identifiers; none: the record alone was corrected
     Moment at;
+    QString alsoNamed = {};
 
     bool operator==(const OrderChange &) const = default;
 };
@@ -47,17 +50,11 @@ struct DecisionInput
     QString limitSet;              ///< version
     std::vector<Visit> visits;     ///< shareVisits(): empty where the facts say them
     std::vector<Fact> selfTests;   ///< shareVisits(): made in other orders on those visits
+    std::optional<Moment> takenIn; ///< when the order was taken in
+    QStringList afterEnd;          ///< ids recorded when the order was completed or cancelled
 
     QJsonObject toJson() const;
     static Result<DecisionInput> fromJson(const QJsonObject &object, const QString &place);
 };
-
-/// `limits` is the set whose version the input names.
-Decision decide(const DecisionInput &input, const LimitSet &limits);
-
-/// The stage of an order for the board: its first open station, "certificate" when only that is
-/// left, "done" at the end. `finished`: a certificate was issued, or the order was completed or
-/// cancelled.
-QString stageOf(const Decision &decision, const DecisionInput &input, bool finished);
 
 } // namespace loopwright

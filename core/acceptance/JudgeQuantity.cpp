@@ -1,0 +1,123 @@
+// The quantities of an analog line: always asked, or judged if they were recorded.
+
+#include "core/acceptance/Judging.h"
+
+namespace loopwright {
+
+namespace {
+
+QString needKey(AnalogQuantity quantity)
+{
+    return "analog." + toText(quantity);
+}
+
+QString capital(QString text)
+{
+    text[0] = text[0].toUpper();
+    return text;
+}
+
+std::optional<double> numberOf(const Fact *fact)
+{
+    if (!fact)
+        return std::nullopt;
+    const AnalogValue value = fact->as<AnalogFact>()->value();
+    const auto *number = std::get_if<double>(&value);
+    return number ? std::optional(*number) : std::nullopt;
+}
+
+/// The recorded value, or for balance the subtraction if both sides were recorded.
+std::optional<AnalogValue> valueOf(const Judging &judging, AnalogQuantity quantity,
+                                   CriterionResult &result)
+{
+    const auto newest = [&judging](AnalogQuantity of) {
+        return judging.newest(*judging.need(needKey(of)));
+    };
+    if (const Fact *fact = newest(quantity)) {
+        result.evidence << fact->id;
+        return fact->as<AnalogFact>()->value();
+    }
+    if (quantity != AnalogQuantity::Balance)
+        return std::nullopt;
+    const Fact *influence = newest(AnalogQuantity::PowerInfluence);
+    const Fact *noise = newest(AnalogQuantity::Noise);
+    const auto a = numberOf(influence), b = numberOf(noise);
+    if (!a || !b)
+        return std::nullopt;
+    result.evidence << influence->id << noise->id;
+    return balanceDb(*a, *b);
+}
+
+Text hintOf(const AnalogQuantityInfo &about, const LimitSet &limits)
+{
+    if (about.yesOrNo)
+        return Text(about.definition);
+    const Text bounds =
+        Text("%1; %2").arg(QString::fromUtf8(about.unit)).arg(limitText(about.quantity, limits));
+    if (about.quantity == AnalogQuantity::Balance)
+        return Text("%1; left empty: computed").arg(bounds);
+    return about.always ? bounds : Text("%1; if it is measured").arg(bounds);
+}
+
+} // namespace
+
+void needQuantities(std::vector<Need> &needs, const ServiceOrder &, OrderScope,
+                    const LimitSet &limits)
+{
+    for (const AnalogQuantityInfo &about : analogQuantities()) {
+        const QString key = toText(about.quantity);
+        Need need{needKey(about.quantity), key, StepGroup::Analog, Station::TurnUp,
+                  FactKind::Analog};
+        need.preset.insert("quantity", key);
+        if (!about.yesOrNo)
+            need.preset.insert("unit", QString::fromUtf8(about.unit));
+        need.fields = {"value"};
+        need.after = about.yesOrNo ? QStringList{"safety"} : QStringList{"safety", "instrument"};
+        need.label = Text::verbatim(capital(QString::fromUtf8(about.name)));
+        need.hint = hintOf(about, limits);
+        need.matches = [quantity = about.quantity](const Fact &fact) {
+            return fact.as<AnalogFact>() && fact.as<AnalogFact>()->quantity == quantity;
+        };
+        needs.push_back(std::move(need));
+    }
+}
+
+void judgeQuantity(Judging &judging, CriterionResult &result)
+{
+    const AnalogQuantity quantity = *fromText<AnalogQuantity>(result.key);
+    const AnalogQuantityInfo &about = info(quantity);
+    result.unit = QString::fromUtf8(about.unit);
+    result.limitText = limitText(quantity, judging.limits);
+    result.source = limitSource(quantity, judging.limits);
+    const Need &need = *judging.need(needKey(quantity));
+    const auto value = valueOf(judging, quantity, result);
+    const QString name = QString::fromUtf8(about.name);
+    if (!value) {
+        judging.settle(need, result,
+                       about.always ? CriterionOutcome::Missing : CriterionOutcome::NotNeeded,
+                       Text("The %1 was not recorded.").arg(name),
+                       about.always ? Text("Record the %1.").arg(name) : Text());
+        return;
+    }
+    const QuantityClass grade = classify(quantity, *value, judging.limits);
+    result.grade = grade;
+    result.measuredText = valueText(quantity, *value);
+    if (const auto *number = std::get_if<double>(&*value)) {
+        result.measured = *number;
+        result.limit = goodLimit(quantity, *number, judging.limits);
+    } else {
+        result.measured = std::get<bool>(*value);
+        result.limit = true;
+    }
+    // Marginal is met and said so.
+    const bool poor = grade == QuantityClass::Poor;
+    judging.settle(need, result, poor ? CriterionOutcome::NotMet : CriterionOutcome::Met,
+                   (std::holds_alternative<bool>(*value) ? Text("The %1 is %3 (%2).")
+                                                         : Text("The %1 of %2 is %3."))
+                       .arg(name)
+                       .arg(result.measuredText)
+                       .arg(toText(grade)),
+                   poor ? Text("Clear the trouble and record the %1 again.").arg(name) : Text());
+}
+
+} // namespace loopwright
