@@ -186,6 +186,8 @@ std::optional<QString> codeOf(Discount why)
         return "layer";
     case Discount::Elsewhere:
         return "elsewhere";
+    case Discount::Contradiction:
+        return "contradiction";
     case Discount::StruckOut:
     case Discount::NoResult:
     case Discount::Newer:
@@ -215,6 +217,11 @@ Result<void> tellStandings(Records &records, const StoredOrder &stored, RecordRe
             if (verdict.outcome == SafetyOutcome::Hazard)
                 tell("hazard", fact.id, verdict.text());
         }
+    if (stored.status != OrderStatus::Open)
+        for (const QString &id : report.added)
+            tell("order_not_open", id,
+                 QString("Order %1 is no longer open: it is kept and decides nothing.")
+                     .arg(stored.order.number));
     for (const Need &need : judged.needs)
         for (const Discounted &each : judged.standings.value(need.key).before)
             if (const auto code = codeOf(each.why); code && report.added.contains(each.fact->id))

@@ -31,6 +31,16 @@ Proves provenBy(const Fact &fact)
                                                                                 : Proves::Nothing;
 }
 
+/// Letters and digits alone: one pair is written in many ways.
+QString squeezed(const QString &pair)
+{
+    QString text;
+    for (const QChar letter : pairKey(pair))
+        if (letter.isLetterOrNumber())
+            text += letter;
+    return text;
+}
+
 bool retires(ChangedWhat what, Proves proof)
 {
     switch (what) {
@@ -47,14 +57,10 @@ bool retires(ChangedWhat what, Proves proof)
     return false;
 }
 
-/// Letters and digits alone: one pair is written in many ways.
-QString squeezed(const QString &pair)
+/// What was recorded when the order had ended decides nothing.
+bool isInTime(const DecisionInput &input, const Fact &fact)
 {
-    QString text;
-    for (const QChar letter : pairKey(pair))
-        if (letter.isLetterOrNumber())
-            text += letter;
-    return text;
+    return !input.afterEnd.contains(fact.id);
 }
 
 /// One thing that makes evidence old.
@@ -69,7 +75,7 @@ std::vector<Change> changesOf(const DecisionInput &input, const std::vector<cons
 {
     std::vector<Change> list;
     for (const Fact *fact : facts)
-        if (const auto *changed = fact->as<ChangedFact>())
+        if (const auto *changed = fact->as<ChangedFact>(); changed && isInTime(input, *fact))
             list.push_back({changed->what, fact->at, changed->to.has_value()});
     for (const OrderChange &change : input.changes)
         if (change.what)
@@ -88,15 +94,16 @@ QStringList pairInForce(const DecisionInput &input, const std::vector<const Fact
     for (const Fact *fact : facts)
         if (const auto *changed = fact->as<ChangedFact>();
             changed && changed->what == ChangedWhat::Pair && changed->to &&
-            (!ordered || fact->at > *ordered))
+            isInTime(input, *fact) && (!ordered || fact->at > *ordered))
             provisional = *changed->to;
     if (!provisional.isEmpty())
         return {provisional};
     QStringList names{input.order.pair};
     if (!input.order.feederPair.isEmpty())
         names << input.order.feederPair;
+    // Another name of the same wires, unless the order is for other wires since.
     for (const OrderChange &change : input.changes)
-        if (!change.alsoNamed.isEmpty())
+        if (!change.alsoNamed.isEmpty() && (!ordered || change.at > *ordered))
             names << change.alsoNamed;
     return names;
 }
@@ -126,6 +133,14 @@ std::optional<std::pair<Moment, Moment>> spanOf(const Fact &fact)
     if (const auto *check = fact.as<DetectorFact>())
         return std::pair(fact.at.plusSeconds(-double(check->quietSeconds.value_or(0))), fact.at);
     return std::nullopt;
+}
+
+/// Measured only if the office is disconnected.
+bool needsDeadPair(const Fact &fact)
+{
+    const auto *analog = fact.as<AnalogFact>();
+    return analog && (analog->quantity == AnalogQuantity::Insulation ||
+                      analog->quantity == AnalogQuantity::ForeignVoltage);
 }
 
 /// Busy, no answer: the far end speaks, not this line.
@@ -176,6 +191,8 @@ Evidence::Evidence(const DecisionInput &input, const LimitSet &limits)
     std::sort(m_struckOut.begin(), m_struckOut.end(),
               [](const auto &a, const auto &b) { return isEarlier(*a.fact, *b.fact); });
     for (const Fact *fact : m_facts) {
+        if (!isInTime(input, *fact))
+            continue;
         if (fact->as<SelfTestFact>())
             m_selfTests.push_back(fact);
         if (const auto *made = fact->as<MadeWithFact>())
@@ -208,11 +225,11 @@ void Evidence::discount(const Fact &fact, Discount why, Text sentence)
 void Evidence::discountByOrder(const DecisionInput &input)
 {
     for (const Fact *fact : m_facts) {
-        if (provenBy(*fact) == Proves::Nothing)
-            continue;
-        if (input.afterEnd.contains(fact->id))
+        if (!isInTime(input, *fact))
             discount(*fact, Discount::OrderEnded,
                      Text("recorded when the order was no longer open"));
+        if (provenBy(*fact) == Proves::Nothing)
+            continue;
         const bool right =
             fact->pair.isEmpty() || std::ranges::any_of(m_pairs, [fact](const QString &name) {
                 return isSamePair(name, fact->pair);
@@ -270,10 +287,16 @@ void Evidence::discountWithoutCard()
                      Text("made while a hazard was open, read at %1")
                          .arg(minuteText(m_cards.openAt(time)->card->at)));
         else if (!card)
-            discount(*fact, Discount::NoCard, Text("made before the safety card of that visit"));
+            discount(*fact, Discount::NoCard,
+                     m_cards.hasCardUpTo(time, visit)
+                         ? Text("made after the feed was switched, without a new safety card")
+                         : Text("made before the safety card of that visit"));
         else if (card->verdict.outcome != SafetyOutcome::Clear)
             discount(*fact, Discount::NoCard,
                      Text("made when the safety card of that visit was incomplete"));
+        else if (needsDeadPair(*fact) && card->fact->as<SafetyFact>()->officeConnected != false)
+            discount(*fact, Discount::NoCard,
+                     Text("made when the safety card said that the office was connected"));
     }
 }
 
@@ -307,6 +330,18 @@ void Evidence::discountBySelfTests()
 
 void Evidence::discountByLayers()
 {
+    // Before the new TEIs: they do not undo that a layer went down.
+    for (const Fact *down : of<LayerFact>()) {
+        if (down->as<LayerFact>()->outcome != LayerOutcome::Down)
+            continue;
+        for (const Fact *fact : m_facts)
+            if (const auto span = spanOf(*fact);
+                span && span->first <= down->at && down->at < span->second)
+                discount(*fact, Discount::LayerDown,
+                         Text("layer %1 went down while it lasted, at %2")
+                             .arg(down->as<LayerFact>()->layer)
+                             .arg(down->at.localClock()));
+    }
     QMap<int, int> teis; // by terminal
     for (const Fact *fact : of<LayerFact>()) {
         const auto *layer = fact->as<LayerFact>();
@@ -322,17 +357,6 @@ void Evidence::discountByLayers()
                 upper->layer == 3 && upper->terminalOrFirst() == terminal && other->at < fact->at)
                 discount(*other, Discount::NewTei,
                          Text("made before the terminal had TEI %1").arg(*layer->tei));
-    }
-    for (const Fact *down : of<LayerFact>()) {
-        if (down->as<LayerFact>()->outcome != LayerOutcome::Down)
-            continue;
-        for (const Fact *fact : m_facts)
-            if (const auto span = spanOf(*fact);
-                span && span->first <= down->at && down->at < span->second)
-                discount(*fact, Discount::LayerDown,
-                         Text("layer %1 went down while it lasted, at %2")
-                             .arg(down->as<LayerFact>()->layer)
-                             .arg(down->at.localClock()));
     }
 }
 
@@ -378,7 +402,8 @@ WhatWasDone Evidence::doneBetween(const Moment &from, const Moment &to) const
     WhatWasDone done = WhatWasDone::Nothing;
     for (const Fact *fact : m_facts) {
         const auto *cleared = fact->as<ClearedFact>();
-        if (!(cleared || fact->as<ChangedFact>()) || fact->at < from || fact->at > to)
+        if (!(cleared || fact->as<ChangedFact>()) || !counts(*fact) || fact->at < from ||
+            fact->at > to)
             continue;
         if (!cleared || cleared->what != ClearedWhat::NothingFound)
             return WhatWasDone::Something;

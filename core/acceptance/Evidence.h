@@ -15,20 +15,21 @@ namespace loopwright {
 /// What kind of reason a fact has for counting for nothing.
 enum class Discount
 {
-    StruckOut,   ///< voided
-    OrderEnded,  ///< recorded when the order was completed or cancelled
-    OtherPair,   ///< measured on another pair than the order's
-    Retired,     ///< older than a change of what it proves
-    NoCard,      ///< no complete card of that pair stands before it on that visit
-    Hazard,      ///< a hazard was open when it was made
-    SelfTest,    ///< its instrument failed its self-test on that visit
-    NewTei,      ///< the terminal has another TEI since
-    LayerDown,   ///< a layer went down while it lasted
-    Elsewhere,   ///< busy or unanswered elsewhere: says nothing of this line
-    NothingDone, ///< a run behind a failed one, with nothing said of what was done
-    NoCheck,     ///< a run without the detector check that belongs to it
-    NoResult,    ///< a run that neither passes nor fails
-    Newer,       ///< a newer one counts
+    StruckOut,     ///< voided
+    OrderEnded,    ///< recorded when the order was completed or cancelled
+    OtherPair,     ///< measured on another pair than the order's
+    Retired,       ///< older than a change of what it proves
+    NoCard,        ///< no complete card of that pair stands before it on that visit
+    Hazard,        ///< a hazard was open when it was made
+    SelfTest,      ///< its instrument failed its self-test on that visit
+    NewTei,        ///< the terminal has another TEI since
+    LayerDown,     ///< a layer went down while it lasted
+    Elsewhere,     ///< busy or unanswered elsewhere: says nothing of this line
+    NothingDone,   ///< a run behind a failed one, with nothing said of what was done
+    NoCheck,       ///< a run without the detector check that belongs to it
+    NoResult,      ///< a run that neither passes nor fails
+    Contradiction, ///< its figures cannot all be true
+    Newer,         ///< a newer one counts
 };
 
 struct Discounted

@@ -127,6 +127,32 @@ void sayLateLayers(const Judging &judging, Decision &decision)
     }
 }
 
+/// A layer that went down and came up again retires nothing, and is told.
+void sayInterruptions(const Judging &judging, Decision &decision)
+{
+    for (const Need &need : judging.needs) {
+        if (need.kind != FactKind::Layer)
+            continue;
+        bool wasUp = false;
+        const Fact *down = nullptr;
+        for (const Fact *fact : judging.evidence.of<LayerFact>()) {
+            if (!need.matches(*fact))
+                continue;
+            const bool up = fact->as<LayerFact>()->outcome == LayerOutcome::Up;
+            if (up && down)
+                note(decision, Text("%1 was down at %2 and up again at %3.")
+                                   .arg(need.label)
+                                   .arg(minuteText(down->at))
+                                   .arg(minuteText(fact->at)));
+            if (up)
+                down = nullptr;
+            else if (wasUp && !down)
+                down = fact;
+            wasUp = wasUp || up;
+        }
+    }
+}
+
 /// What was recorded and does not count, and what is older than the order.
 void sayDiscounted(const Judging &judging, Decision &decision)
 {
@@ -190,6 +216,7 @@ Judged judge(const DecisionInput &input, const LimitSet &limits)
     decision.runs = runsMade(judging);
     sayWhatIsProven(judging, decision);
     sayLateLayers(judging, decision);
+    sayInterruptions(judging, decision);
     sayDiscounted(judging, decision);
     judged.pair = judging.evidence.pair();
     judged.standings = judging.standings;

@@ -32,7 +32,7 @@ bool showsCallOut(const RunFact &run, const ServiceOrder &order, Channel channel
 bool showsCallIn(const RunFact &run, const ServiceOrder &order, const NumberKey &key,
                  const QString &number)
 {
-    const bool callsBack = run.path == Path::TestLine && run.toDn;
+    const bool callsBack = run.path == Path::TestLine && run.toDn && lastedAsCall(run);
     return isDataCall(run, order) && (isSelfCall(run, order) || callsBack) &&
            key(*run.toDn) == number;
 }
@@ -115,12 +115,27 @@ void needCalls(std::vector<Need> &needs, const ServiceOrder &order, OrderScope, 
 
 namespace {
 
+bool hasPassedSelfCall(const Judging &judging, Channel channel)
+{
+    for (const ChannelRuns &each : judging.runs)
+        for (const JudgedRun &run : each.runs)
+            if (each.channel == channel && run.standing == RunStanding::Passed &&
+                run.fact->as<RunFact>()->path == Path::SelfCall)
+                return true;
+    return false;
+}
+
+/// In sync for 30 seconds without an error.
 bool worksAt56(const Judging &judging, Channel channel)
 {
+    constexpr double longEnough = 30; // s
     for (const Fact *fact : judging.evidence.of<RunFact>()) {
         const auto *run = fact->as<RunFact>();
-        if (run->channels.contains(channel) && run->rate == 56000 && run->path != Path::NtLoop &&
-            evaluateRun(*run, judging.limits.value("run_confidence")).summary.bitErrors == 0)
+        if (!run->channels.contains(channel) || run->rate != 56000 || run->path == Path::NtLoop)
+            continue;
+        const ErrorSummary sum = evaluateRun(*run, judging.limits.value("run_confidence")).summary;
+        if (sum.bitErrors == 0 && sum.erroredSeconds == 0 && sum.syncLosses == 0 &&
+            double(sum.seconds) >= longEnough)
             return true;
     }
     return false;
@@ -141,7 +156,8 @@ void sayFailed(Judging &judging, const Need &need, const CallFact &call, Criteri
                        ? Text("Check first: %1.").arg(cause->checkFirst)
                        : Text("Find out why the %1 failed and try it again.").arg(need.label));
     if (call.service == Service::Data && call.direction == CallDirection::Out &&
-        judging.order.dataRate == 64000 && worksAt56(judging, call.channel))
+        judging.order.dataRate == 64000 && worksAt56(judging, call.channel) &&
+        !hasPassedSelfCall(judging, call.channel))
         judging.settle(need, result, CriterionOutcome::NotMet,
                        Text("64 kbit/s fails on %1 and 56 kbit/s works: the path is restricted, "
                             "not the line.")

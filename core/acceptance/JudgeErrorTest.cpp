@@ -108,19 +108,21 @@ std::optional<Discount> discountOf(RunStanding standing)
         return Discount::NoCheck;
     case RunStanding::NoResult:
         return Discount::NoResult;
+    case RunStanding::Contradictory:
+        return Discount::Contradiction;
     case RunStanding::Passed:
     case RunStanding::Failed:
-    case RunStanding::Contradictory:
         break;
     }
     return std::nullopt;
 }
 
-/// Not the newest run counts, but the one that decides.
+/// Not the newest run counts, but the one that decides; none if its totals contradict each other.
 void tellRuns(Standing &standing, const ChannelRuns &channel)
 {
     const JudgedRun *deciding = channel.deciding();
-    const Fact *counts = deciding ? deciding->fact : nullptr;
+    const bool isClear = deciding && deciding->standing != RunStanding::Contradictory;
+    const Fact *counts = isClear ? deciding->fact : nullptr;
     if (standing.counts && standing.counts != counts)
         standing.before.push_back({standing.counts, Discount::Newer, Text("another run decides")});
     standing.counts = counts;
@@ -165,7 +167,7 @@ void judgeChannelRun(Judging &judging, const ChannelRuns &channel, CriterionResu
         judging.settle(need, result, CriterionOutcome::Met, run->why);
         return;
     case RunStanding::Contradictory:
-        judging.settle(need, result, CriterionOutcome::NotMet,
+        judging.settle(need, result, CriterionOutcome::Missing,
                        Text("%1: %2").arg(name).arg(run->why),
                        Text("Read the test set again and record the run anew."));
         return;

@@ -150,7 +150,8 @@ void judgeSafety(Judging &judging, CriterionResult &result)
     const bool needed = std::ranges::any_of(facts, [&judging](const Fact *fact) {
         return judging.evidence.needsCard(judging.evidence.visitOf(*fact));
     });
-    if (judging.input.scope == OrderScope::NumbersOnly && !needed) {
+    if (judging.input.scope == OrderScope::NumbersOnly && !needed &&
+        judging.evidence.cards().hazards().empty()) {
         mergeOutcome(result, CriterionOutcome::NotNeeded,
                      Text("A change of numbers alone needs a card only if somebody goes there."));
         return;

@@ -2,6 +2,7 @@
 
 #include "core/acceptance/Judging.h"
 #include "core/acceptance/RunWords.h"
+#include "core/errortest/Pattern.h"
 #include "core/errortest/RunTotals.h"
 #include "core/order/OrderIdentifiers.h"
 
@@ -61,6 +62,9 @@ std::pair<QString, Text> whyNoResult(const Judging &judging, const RunFact &run,
     if (length < longEnough)
         return {"no result",
                 Text("The run lasted %1 s; at least %2 s are needed.").arg(length).arg(longEnough)};
+    if (run.pattern && isFixedPattern(*run.pattern))
+        return {"fixed pattern", Text("The run was made with a fixed pattern, which shows no slip "
+                                      "and no wrong channel: it can fail a line, never pass it.")};
     if (const Text trouble = selfCallTrouble(run, judging.order); !trouble.isEmpty())
         return {"no self-call between two numbers of the order", trouble};
     return {};
@@ -151,13 +155,13 @@ LineInterface interfaceOf(const RunFact &run, const ServiceOrder &order)
     return run.interface.value_or(order.ntSupplied ? LineInterface::St : LineInterface::U);
 }
 
-/// Why a run that would count does not, behind one that failed; empty if it does.
-Text whyBehind(const Judging &judging, const JudgedRun &failed, const JudgedRun &run)
+/// Why a run that would count does not, behind one that failed; empty if it does. `failedAtSt`: a
+/// run at the interface that the customer gets failed, and none there has passed since.
+Text whyBehind(const Judging &judging, const JudgedRun &failed, bool failedAtSt,
+               const JudgedRun &run)
 {
     const auto *before = failed.fact->as<RunFact>(), *after = run.fact->as<RunFact>();
-    const LineInterface at = interfaceOf(*before, judging.order);
-    if (judging.order.ntSupplied && at == LineInterface::St &&
-        interfaceOf(*after, judging.order) == LineInterface::U)
+    if (failedAtSt && interfaceOf(*after, judging.order) == LineInterface::U)
         return Text("The run at S/T failed, and the customer gets S/T: a run at U does not stand "
                     "for it.");
     switch (judging.evidence.doneBetween(before->ended, after->started)) {
@@ -178,20 +182,26 @@ Text whyBehind(const Judging &judging, const JudgedRun &failed, const JudgedRun 
 void blockBehindFailures(const Judging &judging, std::vector<JudgedRun> &runs)
 {
     const JudgedRun *failed = nullptr;
+    bool failedAtSt = false;
     for (JudgedRun &run : runs) {
         const bool wouldCount =
             run.standing == RunStanding::Passed || run.standing == RunStanding::Contradictory;
         if (wouldCount && failed) {
-            const Text why = whyBehind(judging, *failed, run);
+            const Text why = whyBehind(judging, *failed, failedAtSt, run);
             if (why.isEmpty()) {
                 failed = nullptr;
+                failedAtSt = false;
             } else {
                 run.standing = RunStanding::Blocked;
                 run.why = why;
             }
         }
-        if (run.standing == RunStanding::Failed)
+        if (run.standing == RunStanding::Failed) {
             failed = &run;
+            failedAtSt = failedAtSt || (judging.order.ntSupplied &&
+                                        interfaceOf(*run.fact->as<RunFact>(), judging.order) ==
+                                            LineInterface::St);
+        }
     }
 }
 
@@ -257,16 +267,25 @@ Text selfCallTrouble(const RunFact &run, const ServiceOrder &order)
     return {};
 }
 
-bool isSelfCall(const RunFact &run, const ServiceOrder &order)
+bool lastedAsCall(const RunFact &run)
 {
     constexpr double shortest = 10; // s, in sync: less is no call
-    if (run.path != Path::SelfCall || !run.fromDn || !run.toDn || run.channels.isEmpty() ||
-        !selfCallTrouble(run, order).isEmpty())
-        return false;
     if (!run.seconds)
         return run.durationSeconds() >= shortest;
     return std::ranges::count_if(*run.seconds, [](Second each) { return each.inSync(); }) >=
            shortest;
+}
+
+bool isSelfCall(const RunFact &run, const ServiceOrder &order)
+{
+    if (run.path != Path::SelfCall || !run.fromDn || !run.toDn || run.channels.isEmpty())
+        return false;
+    const NumberKey key(order);
+    for (const QString &typed : {*run.fromDn, *run.toDn})
+        if (const DirectoryNumber number = key.numberOf(typed);
+            number.isNull() || !isOfOrder(number, order, key))
+            return false;
+    return selfCallTrouble(run, order).isEmpty() && lastedAsCall(run);
 }
 
 std::vector<ChannelRuns> judgeRuns(const Judging &judging)

@@ -68,6 +68,8 @@ struct Judging
 /// Why a self-call by its numbers is none between two numbers of the order, one sentence; empty for
 /// another path, where a number is not said or cannot be read, and where all is well.
 Text selfCallTrouble(const RunFact &run, const ServiceOrder &order);
+/// In sync for ten seconds, as a call is.
+bool lastedAsCall(const RunFact &run);
 /// A call in itself: a self-call between two numbers of the order in sync for ten seconds.
 bool isSelfCall(const RunFact &run, const ServiceOrder &order);
 /// Judges the runs of every B channel that carries data, for Judging and the list of runs made.

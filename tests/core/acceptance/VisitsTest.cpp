@@ -134,15 +134,15 @@ private slots:
     }
     void twoVisitsOfADayNeedACardEach()
     {
-        // The card in the morning, the calls again in the afternoon; both visits stand elsewhere.
-        const QList<QJsonObject> own = analogFacts()
-                                       << call(40, 310, "B1", "out", "voice", "2175550150");
-        QCOMPARE(outcome(shared(own, {}), "safety"), "met"); // the day is the visit
+        // The card in the morning, a call that fails in the afternoon; both visits stand elsewhere.
+        const QList<QJsonObject> own =
+            analogFacts() << call(40, 310, "B1", "out", "voice", "2175550150", "failed");
+        QCOMPARE(outcome(shared(own, {}), "calls"), "not_met"); // the day is the visit
         const auto others = facts({visit(60, 2, 60), visit(61, 300, 330)}, "A-1001");
         const DecisionInput input = shared(own, others);
         QCOMPARE(input.visits.size(), 2u);
-        QCOMPARE(outcome(input, "safety"), "missing");
-        QCOMPARE(outcome(shared(own + QList{safety(41, 305)}, others), "safety"), "met");
+        QCOMPARE(outcome(input, "calls"), "met"); // without a card it counts for nothing
+        QCOMPARE(outcome(shared(own + QList{safety(41, 305)}, others), "calls"), "not_met");
     }
     void theSafetyCardIsNotShared()
     {
@@ -166,11 +166,11 @@ private slots:
     }
     void theSecondArrivalOfADayIsAnotherVisit()
     {
-        const QList<QJsonObject> own = analogFacts()
-                                       << visit(50, 2) << visit(51, 2, 60) << visit(52, 300)
-                                       << call(40, 310, "B1", "out", "voice", "2175550150");
-        QCOMPARE(outcome(shared(own, {}), "safety"), "missing");
-        QCOMPARE(outcome(shared(own + QList{safety(41, 305)}, {}), "safety"), "met");
+        const QList<QJsonObject> own =
+            analogFacts() << visit(50, 2) << visit(51, 2, 60) << visit(52, 300)
+                          << call(40, 310, "B1", "out", "voice", "2175550150", "failed");
+        QCOMPARE(outcome(shared(own, {}), "calls"), "met");
+        QCOMPARE(outcome(shared(own + QList{safety(41, 305)}, {}), "calls"), "not_met");
     }
 
     void aSelfTestOfTheVisitCountsForEveryLine()
@@ -184,9 +184,8 @@ private slots:
                  "met");
         // It failed afterwards, on the same visit.
         const auto after = fact(63, "self_test", 40, {{"outcome", "failed"}});
-        QCOMPARE(
-            outcome(shared(analogFacts(), facts({visit(60, 2), after}, "A-1001")), "instrument"),
-            "not_met");
+        QCOMPARE(outcome(shared(analogFacts(), facts({visit(60, 2), after}, "A-1001")), "noise"),
+                 "missing");
         // The visit is told here, the self-test there.
         const QList<QJsonObject> told = analogFacts() << visit(50, 2);
         QCOMPARE(outcome(shared(told, facts({failed}, "A-1001")), "noise"), "missing");
