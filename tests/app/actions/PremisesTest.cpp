@@ -6,6 +6,7 @@
 #include "app/actions/Board.h"
 #include "app/actions/CertificateSet.h"
 #include "app/actions/History.h"
+#include "app/actions/VerifyCertificate.h"
 
 #include <QDir>
 #include <QGuiApplication>
