@@ -4,6 +4,7 @@
 
 #include "core/acceptance/Decision.h"
 #include "core/acceptance/DecisionInput.h"
+#include "core/acceptance/Plan.h"
 #include "core/turnup/FirstCheck.h"
 
 namespace loopwright {
@@ -34,6 +35,7 @@ struct Handoff
     QString part;      ///< whose part it is
     QString call;      ///< whom to call
     QStringList check; ///< what to check, first things first
+    QString next;      ///< the next step of the plan; empty if nothing is to be done
     std::vector<HandoffReading> readings;
     QStringList done;     ///< what was done already: runs, changes
     QStringList alsoOpen; ///< further criteria that are not met or lack evidence
@@ -45,8 +47,9 @@ struct Handoff
 };
 
 /// Nothing where no criterion is open. A criterion that is not met goes before one that lacks
-/// evidence. `officeName` is the serving office's name.
+/// evidence, an open hazard before every other. `steps` are the plan's, `officeName` is the serving
+/// office's name.
 std::optional<Handoff> makeHandoff(const DecisionInput &input, const Decision &decision,
-                                   const QString &officeName);
+                                   const std::vector<Step> &steps, const QString &officeName);
 
 } // namespace loopwright
