@@ -94,6 +94,8 @@ void judgeHazards(Judging &judging, CriterionResult &result)
             continue;
         }
         result.evidence << hazard.closing->id;
+        judging.settle(closing, result, CriterionOutcome::Met,
+                       Text("It was said how the hazard read %1 was closed.").arg(when));
         if (!hazard.clear)
             judging.settle(card, result, CriterionOutcome::Missing,
                            Text("The hazard read %1 is said to be closed; no clear card was made "
@@ -101,8 +103,8 @@ void judgeHazards(Judging &judging, CriterionResult &result)
                                .arg(when),
                            Text("Make a new safety card before the pair is touched."));
         else
-            judging.settle(
-                closing, result, CriterionOutcome::Met,
+            mergeOutcome(
+                result, CriterionOutcome::Met,
                 Text("The hazard read %1 was closed; the card after it is clear.").arg(when));
     }
 }
