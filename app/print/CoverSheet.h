@@ -8,6 +8,8 @@
 
 namespace loopwright {
 
+struct PdfContents;
+
 struct CoverLine
 {
     QString order, circuit;
@@ -33,7 +35,7 @@ struct CoverContent
 Sheet coverSheet(const CoverContent &content, Paper paper);
 /// Of a sheet that coverSheet() made.
 Result<QByteArray> coverPdf(const Sheet &cover, const Moment &made);
-/// Whether a file of ours is a cover, so that nobody takes it for a damaged certificate.
-bool isCoverPdf(const QByteArray &pdf);
+/// Whether what was read is a cover of ours, so that nobody takes it for a damaged certificate.
+bool isCover(const PdfContents &contents);
 
 } // namespace loopwright

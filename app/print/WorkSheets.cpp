@@ -110,12 +110,13 @@ void drawReadings(SheetBuilder &sheet, const Handoff &handoff, const Certificate
     const double limit = sheet.left() + sheet.width() * 0.56;
     const double word = sheet.left() + sheet.width() * 0.88;
     for (const HandoffReading &reading : handoff.readings) {
-        const TextStyle text = reading.word == u"met" ? style.body() : style.strong();
+        const TextStyle text =
+            reading.outcome == CriterionOutcome::Met ? style.body() : style.strong();
         const std::vector<Cell> cells{
             {sheet.left(), measured - sheet.left() - mm(3), reading.name, text},
             {measured, limit - measured - mm(3), reading.value, text},
             {limit, word - limit - mm(3), reading.limit, style.body()},
-            {word, sheet.right() - word, reading.word, text, Align::Right}};
+            {word, sheet.right() - word, reading.word(), text, Align::Right}};
         sheet.ensure(SheetBuilder::rowHeight(cells) + mm(2));
         sheet.rule(sheet.left(), sheet.right(), sheet.y, style.ink.line);
         sheet.y += mm(1);

@@ -6,6 +6,7 @@
 #include "core/acceptance/Visits.h"
 #include "core/base/Finding.h"
 #include "core/office/Office.h"
+#include "core/order/Claims.h"
 #include "core/order/OrderScope.h"
 
 namespace loopwright {
@@ -14,7 +15,7 @@ namespace loopwright {
 struct Conflict
 {
     QString field; ///< column of the order, e.g. "dn_1"
-    QString kind;  ///< "dn", "spid" or "pair"
+    ClaimKind kind = ClaimKind::Dn;
     QString value;
     QString circuit; ///< the one that holds it
 

@@ -165,6 +165,7 @@ QString minuteText(const Moment &moment)
 Evidence::Evidence(const DecisionInput &input, const LimitSet &limits)
     : m_input(input)
     , m_facts(standingFacts(input.facts))
+    , m_pairs(pairInForce(input, m_facts))
 {
     std::vector<const Fact *> cards;
     QHash<QString, const Fact *> voids; // the first of each
@@ -223,7 +224,6 @@ void Evidence::discount(const Fact &fact, Discount why, Text sentence)
 
 void Evidence::discountByOrder(const DecisionInput &input)
 {
-    const QStringList names = pairInForce(input, m_facts);
     for (const Fact *fact : m_facts) {
         if (!isInTime(input, *fact))
             discount(*fact, Discount::OrderEnded,
@@ -231,13 +231,13 @@ void Evidence::discountByOrder(const DecisionInput &input)
         if (provenBy(*fact) == Proves::Nothing)
             continue;
         const bool right =
-            fact->pair.isEmpty() || std::ranges::any_of(names, [fact](const QString &name) {
+            fact->pair.isEmpty() || std::ranges::any_of(m_pairs, [fact](const QString &name) {
                 return isSamePair(name, fact->pair);
             });
         if (!right)
             discount(
                 *fact, Discount::OtherPair,
-                Text("measured on %1, the order is for %2").arg(fact->pair).arg(names.front()));
+                Text("measured on %1, the order is for %2").arg(fact->pair).arg(m_pairs.front()));
     }
 }
 

@@ -85,6 +85,8 @@ public:
     /// All that count for nothing and are not struck out, by time.
     std::vector<Discounted> discounted() const;
 
+    /// The pair in force: the order's, or what was said on site to have taken its place.
+    const QString &pair() const { return m_pairs.front(); }
     const SafetyCards &cards() const { return m_cards; }
     /// The instrument of the reading: named with it, or afterwards; empty if neither.
     QString instrumentOf(const Fact &fact) const;
@@ -109,6 +111,7 @@ private:
 
     const DecisionInput &m_input;
     std::vector<const Fact *> m_facts; ///< not struck out, by time
+    QStringList m_pairs;               ///< names of the pair in force
     std::vector<Discounted> m_struckOut;
     QHash<const Fact *, const VoidFact *> m_voids;
     std::vector<const Fact *> m_selfTests; ///< those of other orders on the visit too

@@ -127,8 +127,8 @@ void addReadings(Handoff &handoff, const Decision &decision)
         if (criterion.open() && criterion.key != handoff.criterion)
             handoff.alsoOpen << criterion.sentence();
         if (criterion.outcome != CriterionOutcome::NotNeeded && !criterion.measuredText.isEmpty())
-            handoff.readings.push_back({criterion.name, criterion.measuredText, criterion.limitText,
-                                        toText(criterion.outcome).replace(u'_', u' ')});
+            handoff.readings.push_back(
+                {criterion.name, criterion.measuredText, criterion.limitText, criterion.outcome});
     }
     for (const RunMade &run : decision.runs)
         handoff.done << "Run: " + run.text + " (" + run.resultInWords() + ')';
@@ -157,6 +157,11 @@ void addChanges(Handoff &handoff, const DecisionInput &input)
 }
 
 } // namespace
+
+QString HandoffReading::word() const
+{
+    return toText(outcome).replace('_', ' ');
+}
 
 QString Handoff::whatFailed() const
 {

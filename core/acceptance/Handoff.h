@@ -13,7 +13,9 @@ struct HandoffReading
     QString name;
     QString value;
     QString limit; ///< empty where there is none
-    QString word;  ///< "met", "not met", "missing"
+    CriterionOutcome outcome = CriterionOutcome::Missing;
+
+    QString word() const; ///< "met", "not met", "missing"
 
     bool operator==(const HandoffReading &) const = default;
 };

@@ -218,6 +218,7 @@ Judged judge(const DecisionInput &input, const LimitSet &limits)
     sayLateLayers(judging, decision);
     sayInterruptions(judging, decision);
     sayDiscounted(judging, decision);
+    judged.pair = judging.evidence.pair();
     judged.standings = judging.standings;
     judged.needs = judging.needs;
     return judged;

@@ -94,18 +94,17 @@ void judgeHazards(Judging &judging, CriterionResult &result)
             continue;
         }
         result.evidence << hazard.closing->id;
-        judging.settle(closing, result, CriterionOutcome::Met,
-                       Text("It was said how the hazard read %1 was closed.").arg(when));
+        judging.settle(
+            closing, result, CriterionOutcome::Met,
+            hazard.clear
+                ? Text("The hazard read %1 was closed; the card after it is clear.").arg(when)
+                : Text("It was said how the hazard read %1 was closed.").arg(when));
         if (!hazard.clear)
             judging.settle(card, result, CriterionOutcome::Missing,
                            Text("The hazard read %1 is said to be closed; no clear card was made "
                                 "since.")
                                .arg(when),
                            Text("Make a new safety card before the pair is touched."));
-        else
-            mergeOutcome(
-                result, CriterionOutcome::Met,
-                Text("The hazard read %1 was closed; the card after it is clear.").arg(when));
     }
 }
 

@@ -47,7 +47,8 @@ PairFigures newestFigures(const Judging &judging)
             makeupId = fact->id;
         }
     }
-    figures.evidence = {resistanceId, lossId, makeupId};
+    // A loss at that frequency says nothing of an analog line.
+    figures.evidence = {resistanceId, judging.isAnalog() ? QString() : lossId, makeupId};
     figures.evidence.removeAll(QString());
     figures.evidence.removeDuplicates();
     return figures;

@@ -131,9 +131,9 @@ private:
     void askForCard()
     {
         Step *card = step("safety"), *closing = step("hazard_closed");
-        if (!card || !m_judging.evidence.needsCard(m_visit))
-            return;
         const SafetyCards &cards = m_judging.evidence.cards();
+        if (!card || !(m_judging.evidence.needsCard(m_visit) || cards.unexplained()))
+            return;
         if (const Hazard *hazard = cards.unexplained()) {
             closing->need.preset.insert("hazard", hazard->card->id);
             set(*closing, StepState::Open, closing->because, closing->next);
@@ -244,17 +244,38 @@ private:
         }
     }
 
+    /// Why the next reading would not count with the instrument that was chosen; empty if it would,
+    /// or if it is named with each record.
+    Text whyNoReading() const
+    {
+        if (!m_situation.instrument)
+            return {};
+        if (m_situation.instrument->isEmpty())
+            return Text("No instrument is said yet.");
+        const Fact reading{{},
+                           m_situation.now,
+                           m_judging.order.number,
+                           m_situation.person,
+                           *m_situation.instrument,
+                           {},
+                           NoteFact{}};
+        if (m_judging.evidence.selfTestFailed(reading))
+            return Text("%1 failed its self-test on this visit.").arg(*m_situation.instrument);
+        return {};
+    }
+
     /// What must stand before a step and does not closes it. What was measured without an
     /// instrument closes nothing; that none is said for the next reading does.
     void closeWhatWaits()
     {
         Step *instrument = step("instrument");
-        const bool unsaid = m_situation.instrument && m_situation.instrument->isEmpty();
+        const Text why = whyNoReading();
+        const bool unsaid = !why.isEmpty();
         const bool waits = std::ranges::any_of(m_steps, [](const Step &each) {
             return each.isToDo() && each.need.after.contains("instrument");
         });
         if (instrument && unsaid && waits && !instrument->isToDo())
-            set(*instrument, StepState::Open, Text("No instrument is said yet."),
+            set(*instrument, StepState::Open, why,
                 Text("Say with which instrument you measure."));
         for (Step &each : m_steps) {
             if (!each.isToDo())

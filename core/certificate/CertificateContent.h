@@ -6,6 +6,7 @@
 // content, number and digest.
 
 #include "core/acceptance/Decision.h"
+#include "core/office/Office.h"
 #include "core/order/Services.h"
 
 #include <QPoint>
@@ -89,8 +90,7 @@ struct CertificateInstrument
     QString key;
     QString kind;
     QString serial;
-    QString calibratedOn;   ///< YYYY-MM-DD, or empty where it is not known
-    QString calibrationDue; ///< YYYY-MM-DD, "not_required", or empty
+    std::optional<Calibration> calibration; ///< that held when it was used last; none: not known
 
     bool operator==(const CertificateInstrument &) const = default;
 };

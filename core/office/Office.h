@@ -79,6 +79,8 @@ struct Calibration
     std::optional<QDate> due; ///< last day on which it holds; nothing: not required
 
     bool holdsOn(QDate day) const { return !due || (on <= day && day <= *due); }
+    QJsonObject toJson() const;
+    static Calibration read(JsonReader &reader);
     bool operator==(const Calibration &) const = default;
 };
 

@@ -17,7 +17,7 @@ QJsonObject json(const Handoff &handoff)
         readings.append(QJsonObject{{"name", reading.name},
                                     {"value", reading.value},
                                     {"limit", reading.limit},
-                                    {"outcome", reading.word}});
+                                    {"outcome", reading.word()}});
     return {{"order", handoff.order},
             {"circuit", handoff.circuit},
             {"criterion", handoff.criterion},
@@ -57,7 +57,7 @@ QString text(const Handoff &handoff)
         lines.add("Also open", open);
     ColumnLayout table({"reading", "value", "limit", "outcome"});
     for (const HandoffReading &reading : handoff.readings)
-        table.add({reading.name, reading.value, reading.limit, reading.word});
+        table.add({reading.name, reading.value, reading.limit, reading.word()});
     return heading("Order " + handoff.order + " is handed on") + lines.text() +
            (table.isEmpty() ? QString() : "\n" + table.text());
 }

@@ -1,14 +1,10 @@
 #include "app/desktop/job/AttemptList.h"
 
 #include "app/desktop/Theme.h"
-#include "app/desktop/job/FactText.h"
+#include "app/desktop/widgets/PageElements.h"
 
-#include <QEvent>
 #include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QLabel>
-#include <QToolButton>
-#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -16,237 +12,160 @@ namespace loopwright {
 
 namespace {
 
-constexpr int shownAtFirst = 4;
-
-/// Leaves the question by Escape, before the window takes that key for its own.
-class EscapeLeaves : public QObject
-{
-public:
-    EscapeLeaves(QObject *parent, std::function<void()> leave)
-        : QObject(parent)
-        , m_leave(std::move(leave))
-    {
-    }
-    bool eventFilter(QObject *, QEvent *event) override
-    {
-        if (event->type() != QEvent::ShortcutOverride ||
-            static_cast<QKeyEvent *>(event)->key() != Qt::Key_Escape)
-            return false;
-        event->accept();
-        m_leave();
-        return true;
-    }
-
-private:
-    std::function<void()> m_leave;
-};
+constexpr std::size_t shownAtFirst = 4;
+const QString moreKey = QStringLiteral("more");
 
 } // namespace
 
-AttemptList::AttemptList(JobSession &desk, const QString &part, QList<FactKind> kinds,
-                         QWidget *parent)
-    : QFrame(parent)
-    , m_desk(desk)
-    , m_kinds(std::move(kinds))
-    , m_rows(new QVBoxLayout)
+AttemptList::AttemptList(const QString &part, QWidget *parent)
+    : QWidget(parent)
+    , m_list(new SignList(part + ".recorded", tr("Recorded entries")))
+    , m_correct(makeButton(tr("Correct (C)"), part + ".correct", [this] { correct(); }))
+    , m_void(makeButton(tr("Does not count (Del)"), part + ".void", [this] { askWhy(); }))
     , m_ask(new QWidget)
     , m_why(new QLineEdit)
     , m_told(new SignLine)
 {
-    setObjectName(part + ".recorded");
-    setFocusPolicy(Qt::StrongFocus);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(2);
-    layout->addLayout(m_rows);
-    m_rows->setSpacing(1);
+    whenThemed(this, [layout] { layout->setSpacing(em(0.3)); });
+    m_actions = makeButtonRow({m_correct, m_void});
+    makeQuestion(part);
+    for (QWidget *each :
+         {static_cast<QWidget *>(m_list), m_actions, m_ask, static_cast<QWidget *>(m_told)}) {
+        layout->addWidget(each);
+        each->hide();
+    }
+    setFocusProxy(m_list);
+    m_list->installEventFilter(this);
+    connect(m_list, &SignList::chosenChanged, this, &AttemptList::showActions);
+    connect(m_list, &SignList::opened, this, [this](const QString &key) {
+        if (key != moreKey)
+            return;
+        m_all = true;
+        showRows();
+    });
+}
+
+void AttemptList::makeQuestion(const QString &part)
+{
     auto *ask = new QHBoxLayout(m_ask);
     ask->setContentsMargins(em(1.6), 0, 0, 0);
-    auto *label = new QLabel(tr("Why does it no longer count? Enter records it, Esc leaves it."));
-    label->setWordWrap(true);
+    QLabel *label = makeText(tr("Why does it not count? Enter records it, Esc leaves it."));
     ask->addWidget(label, 1);
     ask->addWidget(m_why, 2);
     m_why->setObjectName(part + ".why");
     m_why->setAccessibleName(label->text());
-    m_why->setMinimumHeight(em(2.2));
-    m_why->installEventFilter(new EscapeLeaves(this, [this] {
-        m_ask->hide();
-        setFocus();
-    }));
-    connect(m_why, &QLineEdit::returnPressed, this, &AttemptList::voidChosen);
-    layout->addWidget(m_ask);
-    layout->addWidget(m_told);
+    whenThemed(m_why, [this] { m_why->setMinimumHeight(em(2.2)); });
+    m_why->installEventFilter(this);
+    connect(m_why, &QLineEdit::returnPressed, this,
+            [this] { emit voidWished(chosen(), m_why->text().trimmed()); });
+}
+
+void AttemptList::show(std::vector<Attempt> attempts)
+{
+    m_attempts = std::move(attempts);
     m_ask->hide();
     m_told->hide();
+    showRows();
+    setVisible(!m_attempts.empty());
 }
 
-QString AttemptList::standing(const FactView &view) const
+void AttemptList::showRows()
 {
-    if (view.voided)
-        return tr("voided by %1: %2").arg(view.voidedBy, view.voidedBecause);
-    for (const RunMade &run : m_desk.decision().runs)
-        if (run.fact == view.fact.id)
-            return run.result;
-    for (const CriterionResult &criterion : m_desk.decision().criteria)
-        if (criterion.evidence.contains(view.fact.id))
-            return tr("counts");
-    return {};
-}
-
-/// What failed bears the mark of failure, whether it still counts or not.
-Status AttemptList::signOf(const FactView &view, const QString &standing) const
-{
-    if (view.voided)
-        return Status::NotNeeded;
-    if (hasFailed(view.fact, m_desk.limits()) || standing == u"failed")
-        return Status::Failed;
-    return standing == tr("counts") || standing == u"counted" ? Status::Done : Status::Note;
-}
-
-void AttemptList::showOrder()
-{
-    const QString kept = chosen();
-    while (QLayoutItem *item = m_rows->takeAt(0)) {
-        delete item->widget();
-        delete item;
+    std::vector<SignItem> items;
+    for (const Attempt &attempt : m_attempts) {
+        if (!m_all && items.size() == shownAtFirst)
+            break;
+        items.push_back({attempt.fact, attempt.status, {}, attempt.text});
     }
-    m_ids.clear();
-    m_widgets.clear();
-    int more = 0;
-    const auto &facts = m_desk.view().facts;
-    for (auto it = facts.rbegin(); it != facts.rend(); ++it) {
-        if (!m_kinds.contains(it->fact.kind()))
-            continue;
-        if (m_all || count() < shownAtFirst)
-            addRow(*it);
-        else
-            ++more;
-    }
-    if (more > 0) {
-        auto *button = new QToolButton;
-        button->setText(tr("Show %1 earlier entries").arg(more));
-        button->setFocusPolicy(Qt::NoFocus);
-        connect(button, &QToolButton::clicked, this, [this] {
-            m_all = true;
-            QMetaObject::invokeMethod(this, &AttemptList::showOrder, Qt::QueuedConnection);
-        });
-        m_rows->addWidget(button);
-    }
-    m_ask->hide();
-    m_told->hide();
-    const auto found = std::ranges::find(m_ids, kept);
-    choose(found == m_ids.end() ? -1 : int(found - m_ids.begin()));
-    setVisible(count() > 0);
+    if (items.size() < m_attempts.size())
+        items.push_back({moreKey,
+                         Status::None,
+                         {},
+                         tr("Show %1 earlier entries (Enter)")
+                             .arg(qlonglong(m_attempts.size() - items.size()))});
+    m_list->setItems(std::move(items));
+    showActions();
 }
 
-void AttemptList::addRow(const FactView &view)
+const Attempt *AttemptList::chosenAttempt() const
 {
-    auto *row = new QWidget;
-    row->setAutoFillBackground(true);
-    auto *layout = new QHBoxLayout(row);
-    layout->setContentsMargins(em(0.4), 1, em(0.4), 1);
-    auto *line = new SignLine;
-    const QString how = standing(view);
-    line->show(signOf(view, how), timeText(view.fact.at, m_desk.now().localDate()) + "  " +
-                                      factText(view.fact, m_desk.order().kind) +
-                                      (how.isEmpty() ? QString() : " — " + how));
-    layout->addWidget(line, 1, Qt::AlignVCenter);
-    const bool canVoid = !view.voided && view.fact.kind() != FactKind::Void;
-    if (canVoid) {
-        auto *button = new QToolButton;
-        button->setText(tr("Void…"));
-        button->setFocusPolicy(Qt::NoFocus);
-        const QString id = view.fact.id;
-        connect(button, &QToolButton::clicked, this, [this, id] {
-            if (show(id))
-                askWhy();
-        });
-        layout->addWidget(button, 0, Qt::AlignVCenter);
-    }
-    m_rows->addWidget(row);
-    m_ids.push_back(view.fact.id);
-    m_widgets.push_back(row);
+    const auto found = std::ranges::find(m_attempts, chosen(), &Attempt::fact);
+    return found == m_attempts.end() ? nullptr : &*found;
 }
 
-QString AttemptList::chosen() const
+void AttemptList::showActions()
 {
-    return m_chosen < 0 || m_chosen >= count() ? QString() : m_ids[std::size_t(m_chosen)];
+    const Attempt *attempt = chosenAttempt();
+    m_correct->setVisible(attempt && attempt->mayCorrect);
+    m_void->setVisible(attempt && attempt->mayVoid);
+    m_actions->setVisible(attempt && (attempt->mayCorrect || attempt->mayVoid));
 }
 
-bool AttemptList::show(const QString &factId)
+bool AttemptList::goTo(const QString &fact)
 {
-    m_all = m_all || std::ranges::find(m_ids, factId) == m_ids.end();
-    if (m_all)
-        showOrder();
-    const auto found = std::ranges::find(m_ids, factId);
-    if (found == m_ids.end())
+    if (std::ranges::find(m_attempts, fact, &Attempt::fact) == m_attempts.end())
         return false;
-    setFocus();
-    choose(int(found - m_ids.begin()));
+    if (!m_list->choose(fact)) {
+        m_all = true;
+        showRows();
+        m_list->choose(fact);
+    }
+    m_list->setFocus();
     return true;
-}
-
-void AttemptList::choose(int row)
-{
-    m_chosen = row;
-    for (int i = 0; i < count(); ++i)
-        m_widgets[std::size_t(i)]->setBackgroundRole(i == row && hasFocus() ? QPalette::Highlight
-                                                                            : QPalette::Base);
-    setAccessibleName(row < 0 ? tr("Recorded entries")
-                              : m_widgets[std::size_t(row)]->findChild<SignLine *>()->text());
 }
 
 void AttemptList::askWhy()
 {
-    const QString id = chosen();
-    const auto &facts = m_desk.view().facts;
-    const auto found =
-        std::ranges::find_if(facts, [&id](const FactView &view) { return view.fact.id == id; });
-    if (found == facts.end() || found->voided || found->fact.kind() == FactKind::Void)
+    const Attempt *attempt = chosenAttempt();
+    if (!attempt || !attempt->mayVoid)
         return;
     m_ask->show();
     m_why->clear();
     m_why->setFocus();
 }
 
-void AttemptList::voidChosen()
+void AttemptList::leaveQuestion()
 {
-    const QString because = m_why->text().trimmed();
-    if (const auto voided = m_desk.voidFact(chosen(), because); !voided) {
-        m_told->show(Status::Failed, voided.error().message);
-        m_told->setVisible(true);
-        return;
+    m_ask->hide();
+    m_told->hide();
+    m_list->setFocus();
+}
+
+void AttemptList::correct()
+{
+    if (const Attempt *attempt = chosenAttempt(); attempt && attempt->mayCorrect)
+        emit correctWished(attempt->fact);
+}
+
+void AttemptList::tell(const QString &reason)
+{
+    m_told->show(Status::Failed, reason);
+    m_told->setVisible(!reason.isEmpty());
+}
+
+bool AttemptList::eventFilter(QObject *object, QEvent *event)
+{
+    const bool question = object == m_why;
+    if (event->type() == QEvent::ShortcutOverride && question &&
+        static_cast<QKeyEvent *>(event)->key() == Qt::Key_Escape) {
+        event->accept(); // before the window takes that key for its own
+        leaveQuestion();
+        return true;
     }
-    setFocus();
-}
-
-void AttemptList::keyPressEvent(QKeyEvent *event)
-{
-    switch (event->key()) {
-    case Qt::Key_Down:
-        choose(std::min(m_chosen + 1, count() - 1));
-        return;
-    case Qt::Key_Up:
-        choose(std::max(m_chosen - 1, 0));
-        return;
-    case Qt::Key_Delete:
-        askWhy();
-        return;
-    default:
-        QFrame::keyPressEvent(event);
+    if (event->type() == QEvent::KeyPress && !question) {
+        const auto *key = static_cast<QKeyEvent *>(event);
+        if (key->modifiers() == Qt::NoModifier && key->key() == Qt::Key_Delete) {
+            askWhy();
+            return true;
+        }
+        if (key->modifiers() == Qt::NoModifier && key->key() == Qt::Key_C) {
+            correct();
+            return true;
+        }
     }
-}
-
-void AttemptList::focusInEvent(QFocusEvent *event)
-{
-    QFrame::focusInEvent(event);
-    choose(m_chosen < 0 && count() > 0 ? 0 : m_chosen);
-}
-
-void AttemptList::focusOutEvent(QFocusEvent *event)
-{
-    QFrame::focusOutEvent(event);
-    choose(m_chosen);
+    return QWidget::eventFilter(object, event);
 }
 
 } // namespace loopwright

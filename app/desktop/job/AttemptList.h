@@ -1,54 +1,65 @@
 #pragma once
 // What was recorded for a part of the job, newest first; earlier attempts and voided entries stay.
-// One stop of the Tab key: Up and Down walk, Delete (or the button) asks why the entry shall no
-// longer count, on the line below it.
+// Up and Down walk. For the entry that is chosen: "Correct" (C) asks for its form to be filled with
+// it, "Does not count" (Delete) asks why, on the line below.
 
-#include "app/desktop/job/JobSession.h"
-#include "app/desktop/widgets/SignLine.h"
+#include "app/desktop/widgets/SignList.h"
 
-#include <QFrame>
 #include <QLineEdit>
-
-class QVBoxLayout;
+#include <QPushButton>
 
 namespace loopwright {
 
-class AttemptList : public QFrame
+/// One entry as the list shows it; what its status is, is the caller's to say.
+struct Attempt
+{
+    QString fact; ///< id
+    Status status = Status::Note;
+    QString text;
+    bool mayVoid = false;
+    bool mayCorrect = false;
+};
+
+class AttemptList : public QWidget
 {
     Q_OBJECT
 public:
-    AttemptList(JobSession &desk, const QString &part, QList<FactKind> kinds,
-                QWidget *parent = nullptr);
+    /// Object names begin with `part`.
+    explicit AttemptList(const QString &part, QWidget *parent = nullptr);
 
-    /// Shows the facts of its kinds that are recorded now.
-    void showOrder();
+    /// Newest first. Only the first few are shown until more are asked for.
+    void show(std::vector<Attempt> attempts);
     /// Id of the entry that is chosen; empty where none is.
-    QString chosen() const;
-    int count() const { return int(m_ids.size()); }
-    /// Chooses the entry and takes the keyboard; nothing where it is not of this list.
-    bool show(const QString &factId);
+    QString chosen() const { return m_list->chosen(); }
+    int count() const { return int(m_attempts.size()); }
+    /// Chooses the entry and takes the keyboard; false where it is not of this list.
+    bool goTo(const QString &fact);
+    /// Why an entry could not be voided.
+    void tell(const QString &reason);
+
+signals:
+    void voidWished(const QString &fact, const QString &because);
+    void correctWished(const QString &fact);
 
 protected:
-    void keyPressEvent(QKeyEvent *event) override;
-    void focusInEvent(QFocusEvent *event) override;
-    void focusOutEvent(QFocusEvent *event) override;
+    bool eventFilter(QObject *object, QEvent *event) override;
 
 private:
-    void addRow(const FactView &view);
-    void choose(int row);
+    void makeQuestion(const QString &part);
+    const Attempt *chosenAttempt() const;
+    void showRows();
+    void showActions();
     void askWhy();
-    void voidChosen();
-    QString standing(const FactView &view) const;
-    Status signOf(const FactView &view, const QString &standing) const;
+    void leaveQuestion();
+    void correct();
 
-    JobSession &m_desk;
-    QList<FactKind> m_kinds;
-    QVBoxLayout *m_rows;
-    std::vector<QString> m_ids;
-    std::vector<QWidget *> m_widgets;
-    int m_chosen = -1;
+    std::vector<Attempt> m_attempts;
     bool m_all = false; ///< else only the newest few
-    QWidget *m_ask;     ///< the question why, with its field
+    SignList *m_list;
+    QWidget *m_actions;
+    QPushButton *m_correct;
+    QPushButton *m_void;
+    QWidget *m_ask; ///< the question why, with its field
     QLineEdit *m_why;
     SignLine *m_told;
 };

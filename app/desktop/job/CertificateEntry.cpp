@@ -6,6 +6,7 @@
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/FieldGrid.h"
 #include "app/desktop/widgets/PageElements.h"
+#include "app/desktop/widgets/SignList.h"
 #include "app/print/CertificatePainter.h"
 
 #include <QDir>
@@ -60,7 +61,7 @@ CertificateEntry::CertificateEntry(JobSession &desk, const QString &panel, QWidg
     , m_desk(desk)
     , m_part(panel)
     , m_form(makeFactForm(desk, panel, tr("Issue it and save the PDF"), asks(m_set), {}))
-    , m_setLines(new QVBoxLayout)
+    , m_setLines(new SignList(panel + ".set", tr("Lines of the set")))
     , m_installer(new SignaturePad(tr("Signature of the installer")))
     , m_customer(new SignaturePad(tr("Signature of the customer")))
     , m_print(makeButton(tr("Issue it and print…"), panel + ".print", [this] { print(); }))
@@ -70,7 +71,8 @@ CertificateEntry::CertificateEntry(JobSession &desk, const QString &panel, QWidg
     layout->addWidget(signing());
     layout->addWidget(m_form);
     layout->addWidget(m_print, 0, Qt::AlignLeft);
-    layout->addLayout(m_setLines);
+    layout->addWidget(m_setLines);
+    m_setLines->setStill();
     auto *pages = new QHBoxLayout;
     for (QLabel *&page : m_pages) {
         page = new QLabel;
@@ -137,18 +139,20 @@ bool CertificateEntry::allLines() const
 
 void CertificateEntry::showSet()
 {
-    clearLayout(m_setLines);
-    if (!allLines())
-        return;
+    std::vector<SignItem> items;
     for (const SetLine &line : m_set) {
-        auto *row = new SignLine;
+        if (!allLines())
+            break;
         const QString kind = kindName(line.kind);
-        row->show(line.mayHave ? Status::Done : Status::Open,
-                  line.mayHave ? tr("%1, %2: its certificate is in the set").arg(line.order, kind)
-                               : tr("%1, %2, at %3: only on the cover. %4")
-                                     .arg(line.order, kind, stageName(line.stage), line.why));
-        m_setLines->addWidget(row);
+        items.push_back({line.order,
+                         line.mayHave ? Status::Done : Status::Open,
+                         {},
+                         line.mayHave
+                             ? tr("%1, %2: its certificate is in the set").arg(line.order, kind)
+                             : tr("%1, %2, at %3: only on the cover. %4")
+                                   .arg(line.order, kind, stageName(line.stage), line.why)});
     }
+    m_setLines->setItems(std::move(items));
 }
 
 void CertificateEntry::dressButtons()

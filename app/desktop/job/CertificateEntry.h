@@ -12,9 +12,10 @@
 #include <QLabel>
 
 class QPrinter;
-class QVBoxLayout;
 
 namespace loopwright {
+
+class SignList;
 
 class CertificateEntry : public QWidget
 {
@@ -55,7 +56,7 @@ private:
     QString m_part;
     std::vector<SetLine> m_set; ///< the lines at the premises, this one first
     Form *m_form;
-    QVBoxLayout *m_setLines;
+    SignList *m_setLines;
     SignaturePad *m_installer;
     SignaturePad *m_customer;
     QPushButton *m_print;

@@ -17,6 +17,7 @@ public:
     /// Answers of the set-up (TestSetup.h).
     void setSetup(const QJsonObject &answers) { m_setup = answers; }
     QWidget *entry() const;
+    Form *form() const { return m_form; }
 
 signals:
     void recorded();

@@ -55,7 +55,30 @@ bool record(JobSession &desk, Form &form, const FactUse &use)
     return true;
 }
 
+/// Text of a value as it is typed into a field of this kind.
+QString textOf(const QJsonValue &value)
+{
+    return value.isBool() ? QString(value.toBool() ? "true" : "false")
+                          : value.toVariant().toString();
+}
+
 } // namespace
+
+QJsonObject typedOf(const Form &form, const Fact &fact)
+{
+    const QJsonObject object = fact.toJson();
+    QJsonObject typed;
+    for (const Field *field : form.fields()) {
+        const QString head = field->key().section(u'.', 0, 0), rest = field->key().section(u'.', 1);
+        const QJsonValue outer = object.value(head);
+        if (outer.isArray()) // of what was confirmed
+            typed.insert(field->key(), textOf(outer.toArray().contains(rest)));
+        else if (const QJsonValue value = rest.isEmpty() ? outer : outer.toObject().value(rest);
+                 !value.isUndefined())
+            typed.insert(field->key(), textOf(value));
+    }
+    return typed;
+}
 
 Finding findingOf(const Form &form, const Error &error, const FactUse &use)
 {

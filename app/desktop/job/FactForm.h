@@ -23,6 +23,9 @@ Form *makeFactForm(JobSession &desk, const QString &part, const QString &confirm
                    const std::vector<FieldSpec> &fields, FactUse use,
                    FormShape shape = FormShape::Block, double columnEm = 13);
 
+/// What of a fact would have been typed into the form: key to text.
+QJsonObject typedOf(const Form &form, const Fact &fact);
+
 /// An error of reading or recording facts as a finding at its field; of the whole where its place
 /// belongs to none.
 Finding findingOf(const Form &form, const Error &error, const FactUse &use = {});

@@ -2,6 +2,10 @@
 
 #include "core/errortest/RunEvaluation.h"
 
+#include <QCoreApplication>
+
+#include <algorithm>
+
 namespace loopwright {
 
 namespace {
@@ -211,6 +215,27 @@ bool hasFailed(const Fact &fact, const LimitSet &limits)
     if (const auto *card = fact.as<SafetyFact>())
         return judge(*card, limits).outcome == SafetyOutcome::Hazard;
     return false;
+}
+
+std::pair<Status, QString> standingOf(const FactView &view, const Decision &decision,
+                                      const LimitSet &limits)
+{
+    if (view.voided)
+        return {Status::NotNeeded, QCoreApplication::translate("FactText", "voided by %1: %2")
+                                       .arg(view.voidedBy, view.voidedBecause)};
+    bool failed = hasFailed(view.fact, limits), counts = false;
+    for (const CriterionResult &criterion : decision.criteria)
+        if (criterion.evidence.contains(view.fact.id)) {
+            failed = failed || criterion.outcome == CriterionOutcome::NotMet;
+            counts = counts || criterion.outcome == CriterionOutcome::Met;
+        }
+    const auto run = std::ranges::find(decision.runs, view.fact.id, &RunMade::fact);
+    if (run != decision.runs.end())
+        failed = failed || run->result == u"failed"; // a word of the decision, not of this language
+    const QString words = run != decision.runs.end() ? run->result
+                          : counts ? QCoreApplication::translate("FactText", "counts")
+                                   : QString();
+    return {failed ? Status::Failed : counts ? Status::Done : Status::Note, words};
 }
 
 QString timeText(const Moment &moment, QDate today)

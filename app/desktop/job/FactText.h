@@ -2,7 +2,8 @@
 // A recorded fact in one line, as the installer would say it: "safety card, no reading above its
 // limit", "B1 data call out failed, cause 58 …".
 
-#include "core/acceptance/Fact.h"
+#include "app/actions/Orders.h"
+#include "app/desktop/widgets/SignLine.h"
 
 namespace loopwright {
 
@@ -10,6 +11,10 @@ QString factText(const Fact &fact, LineKind kind);
 /// The entry itself says that something is not as it should be: a layer is down, a call or a
 /// self-test failed, a voltage is a hazard.
 bool hasFailed(const Fact &fact, const LimitSet &limits);
+/// How an entry stands in the decision: its sign, and in words whether it counts. What failed, or
+/// counts for a criterion that is not met, never bears the sign of what is done.
+std::pair<Status, QString> standingOf(const FactView &view, const Decision &decision,
+                                      const LimitSet &limits);
 /// "09:42", and the date before it where it is not `today`.
 QString timeText(const Moment &moment, QDate today);
 

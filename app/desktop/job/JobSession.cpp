@@ -9,6 +9,7 @@ namespace loopwright {
 namespace {
 
 const QString contextPart = QStringLiteral("context");
+const QString correctsKey = QStringLiteral("corrects"); ///< in a draft, beside the fields
 
 QString newId()
 {
@@ -109,8 +110,15 @@ Result<RecordReport> JobSession::record(const QString &part, const FactObjects &
     auto report = recordFacts(records(), std::move(read), tr("the page"));
     if (!report)
         return report;
-    keepDraft(part, {});
     QStringList sentences;
+    if (const QString old = corrects(part); !old.isEmpty()) {
+        if (const auto voided = loopwright::voidFact(records(), old, tr("corrected")); voided)
+            sentences << tr("It takes the place of the entry that it corrects.");
+        else
+            emit troubled(tr("It is recorded, but the entry that it corrects counts still: %1")
+                              .arg(voided.error().text()));
+    }
+    keepDraft(part, {});
     if (recordedIn != order().number)
         sentences << tr("It stands with order %1, where the visit began.").arg(recordedIn);
     for (const Finding &finding : report->told)
@@ -137,7 +145,30 @@ void JobSession::wasChanged(const QString &sentence)
     emit changed();
 }
 
+QString JobSession::corrects(const QString &part) const
+{
+    return m_drafts.value(part).value(correctsKey).toString();
+}
+
+void JobSession::setCorrects(const QString &part, const QString &fact)
+{
+    QJsonObject content = m_drafts.value(part);
+    if (fact.isEmpty())
+        content.remove(correctsKey);
+    else
+        content.insert(correctsKey, fact);
+    storeDraft(part, content);
+}
+
 void JobSession::keepDraft(const QString &part, const QJsonObject &content)
+{
+    QJsonObject whole = content;
+    if (const QString old = corrects(part); !old.isEmpty() && !content.isEmpty())
+        whole.insert(correctsKey, old);
+    storeDraft(part, whole);
+}
+
+void JobSession::storeDraft(const QString &part, const QJsonObject &content)
 {
     if (m_drafts.value(part) == content)
         return;

@@ -48,9 +48,13 @@ public:
     /// Reads facts as a record file is read, and records nothing. The error's place begins with
     /// "facts[i]".
     Result<JobRecord> read(const FactObjects &facts) const;
-    /// Records them (what ends a visit that was begun in another order, in that order) and drops
-    /// the draft of the part; then everything is read anew.
+    /// Records them (what the part corrects is voided; what ends a visit that was begun in another
+    /// order, in that order) and drops the draft of the part; then everything is read anew.
     Result<RecordReport> record(const QString &part, const FactObjects &facts);
+    /// What `part` records next takes the place of that fact, which is voided as "corrected". Kept
+    /// with the part's draft; empty: of none.
+    void setCorrects(const QString &part, const QString &fact);
+    QString corrects(const QString &part) const;
     Result<void> voidFact(const QString &id, const QString &because);
     /// For actions other than recording: reads anew and tells the page.
     void wasChanged(const QString &sentence);
@@ -69,6 +73,7 @@ signals:
     void jobWished(const QString &number);    ///< another order at the premises
 
 private:
+    void storeDraft(const QString &part, const QJsonObject &content);
     void setContext(const QString &key, const QString &value);
     QString orderFor(const FactObjects &facts) const;
     QJsonObject recordOf(const FactObjects &facts) const;

@@ -2,6 +2,8 @@
 
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/AttemptList.h"
+#include "app/desktop/job/FactForm.h"
+#include "app/desktop/job/FactText.h"
 #include "app/desktop/widgets/PageElements.h"
 
 #include <QLabel>
@@ -19,7 +21,7 @@ StationPanel::StationPanel(const PanelInfo &info, JobSession &desk, QWidget *par
     , m_stop(new SignLine)
     , m_entry(new QWidget)
     , m_body(new QVBoxLayout(m_entry))
-    , m_attempts(new AttemptList(desk, QString::fromLatin1(info.key), info.kinds))
+    , m_attempts(new AttemptList(QString::fromLatin1(info.key)))
 {
     setObjectName("panel." + key());
     setAutoFillBackground(true);
@@ -40,6 +42,14 @@ StationPanel::StationPanel(const PanelInfo &info, JobSession &desk, QWidget *par
     layout->addWidget(m_entry);
     layout->addWidget(m_attempts);
     m_stop->hide();
+    connect(m_attempts, &AttemptList::correctWished, this, &StationPanel::correct);
+    connect(m_attempts, &AttemptList::voidWished, this,
+            [this](const QString &fact, const QString &because) {
+                if (const auto voided = m_desk.voidFact(fact, because); !voided)
+                    m_attempts->tell(voided.error().message);
+                else
+                    m_attempts->setFocus();
+            });
 }
 
 bool StationPanel::serves(const QString &criterion) const
@@ -83,7 +93,57 @@ std::pair<Status, QString> StationPanel::need() const
 void StationPanel::showOrder()
 {
     showNeed();
-    m_attempts->showOrder();
+    showAttempts();
+}
+
+void StationPanel::correctIn(Form *form, std::function<bool(const Fact &)> isOf)
+{
+    m_correcting.push_back({form, std::move(isOf)});
+}
+
+const StationPanel::Correcting *StationPanel::correctingOf(const Fact &fact) const
+{
+    const auto found = std::ranges::find_if(
+        m_correcting, [&fact](const Correcting &each) { return each.isOf(fact); });
+    return found == m_correcting.end() ? nullptr : &*found;
+}
+
+void StationPanel::showAttempts()
+{
+    std::vector<Attempt> attempts;
+    const auto &facts = m_desk.view().facts;
+    for (auto it = facts.rbegin(); it != facts.rend(); ++it) {
+        if (std::ranges::find(m_info.kinds, it->fact.kind()) == m_info.kinds.end())
+            continue;
+        const auto [status, words] = standingOf(*it, m_desk.decision(), m_desk.limits());
+        const bool mayVoid = !it->voided && !it->fact.as<VoidFact>();
+        attempts.push_back({it->fact.id, status,
+                            timeText(it->fact.at, m_desk.now().localDate()) + "  " +
+                                factText(it->fact, m_desk.order().kind) +
+                                (words.isEmpty() ? QString() : " — " + words),
+                            mayVoid, mayVoid && correctingOf(it->fact)});
+    }
+    m_attempts->show(std::move(attempts));
+}
+
+void StationPanel::correct(const QString &id)
+{
+    const auto &facts = m_desk.view().facts;
+    const auto found =
+        std::ranges::find_if(facts, [&id](const FactView &view) { return view.fact.id == id; });
+    const Correcting *correcting = found == facts.end() ? nullptr : correctingOf(found->fact);
+    if (!correcting)
+        return;
+    Form *form = correcting->form;
+    form->setTyped(typedOf(*form, found->fact));
+    m_desk.setCorrects(form->objectName(), id);
+    form->keep();
+    form->tell(Status::Note,
+               tr("Filled with the entry of %1. What you record takes its place; that one stays on "
+                  "record as corrected.")
+                   .arg(timeText(found->fact.at, m_desk.now().localDate())));
+    if (!form->fields().empty())
+        form->fields().front()->goTo();
 }
 
 void StationPanel::showNeed()

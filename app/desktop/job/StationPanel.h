@@ -13,6 +13,7 @@ class QVBoxLayout;
 namespace loopwright {
 
 class AttemptList;
+class Form;
 class StationPanel;
 
 struct PanelInfo
@@ -52,6 +53,8 @@ signals:
 
 protected:
     JobSession &desk() const { return m_desk; }
+    /// Entries for which `isOf` says yes can be corrected in this form.
+    void correctIn(Form *form, std::function<bool(const Fact &)> isOf);
     /// Where a panel puts its entry, below what is needed and above what was recorded.
     QVBoxLayout *body() const { return m_body; }
     /// Criteria of this panel as they are decided now, in the order of the decision.
@@ -60,6 +63,15 @@ protected:
     virtual std::pair<Status, QString> need() const;
 
 private:
+    struct Correcting
+    {
+        Form *form;
+        std::function<bool(const Fact &)> isOf;
+    };
+    void showAttempts();
+    const Correcting *correctingOf(const Fact &fact) const;
+    void correct(const QString &fact);
+
     const PanelInfo &m_info;
     JobSession &m_desk;
     SignLine *m_need;
@@ -67,6 +79,7 @@ private:
     QWidget *m_entry;
     QVBoxLayout *m_body;
     AttemptList *m_attempts;
+    std::vector<Correcting> m_correcting;
 };
 
 /// The sign of a criterion, and the word that stands beside it.

@@ -4,6 +4,7 @@
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/JobLineView.h"
 #include "app/desktop/widgets/PageElements.h"
+#include "app/desktop/widgets/SignList.h"
 #include "core/identifiers/ProtocolVariant.h"
 
 #include <algorithm>
@@ -41,8 +42,8 @@ BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     , m_line(new JobLineView)
     , m_next(makeText({}))
     , m_reasonsHead(makeHeading(tr("Why it is not accepted yet")))
-    , m_reasons(new QVBoxLayout)
-    , m_events(new QVBoxLayout)
+    , m_reasons(new SignList(QStringLiteral("side.reasons"), m_reasonsHead->text()))
+    , m_events(makeMuted({}))
     , m_handoff(nullptr)
 {
     setObjectName(QStringLiteral("side"));
@@ -66,9 +67,9 @@ BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     column->addWidget(m_next);
     column->addWidget(makeButtons());
     column->addWidget(m_reasonsHead);
-    column->addLayout(m_reasons);
+    column->addWidget(m_reasons);
     column->addWidget(makeHeading(tr("Last events")));
-    column->addLayout(m_events);
+    column->addWidget(m_events);
     column->addStretch(1);
     setWidget(m_content);
     whenThemed(this, [this, column] {
@@ -78,6 +79,7 @@ BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
         setMinimumWidth(em(22));
     });
     m_content->hide();
+    m_reasons->setStill();
 
     m_rest.setSingleShot(true);
     m_rest.setInterval(selectionRestMs);
@@ -151,7 +153,6 @@ void BoardSide::fill(const Result<OrderView> &view)
 
 void BoardSide::fillReasons(const OrderView &view)
 {
-    clearLayout(m_reasons);
     std::vector<const CriterionResult *> open;
     for (const CriterionResult &criterion : view.decision.criteria)
         if (criterion.open())
@@ -160,26 +161,30 @@ void BoardSide::fillReasons(const OrderView &view)
         return criterion->outcome == CriterionOutcome::NotMet;
     });
     m_reasonsHead->setVisible(!open.empty());
+    std::vector<SignItem> items;
     for (std::size_t i = 0; i < std::min(open.size(), reasonsShown); ++i) {
-        auto *line = new SignLine;
         const bool failed = open[i]->outcome == CriterionOutcome::NotMet;
-        line->show(failed ? Status::Failed : Status::Open, open[i]->sentence());
-        m_reasons->addWidget(line);
+        items.push_back(
+            {open[i]->key, failed ? Status::Failed : Status::Open, {}, open[i]->sentence()});
     }
     if (open.size() > reasonsShown)
-        m_reasons->addWidget(makeMuted(
-            tr("and %1 more on the job's page").arg(qlonglong(open.size() - reasonsShown))));
+        items.push_back(
+            {{},
+             Status::None,
+             {},
+             tr("and %1 more on the job's page").arg(qlonglong(open.size() - reasonsShown))});
+    m_reasons->setItems(std::move(items));
 }
 
 void BoardSide::fillEvents(const OrderView &view)
 {
-    clearLayout(m_events);
-    std::size_t shown = 0;
-    for (auto event = view.events.rbegin(); event != view.events.rend() && shown < eventsShown;
-         ++event, ++shown)
-        m_events->addWidget(makeMuted(QStringLiteral("%1  %2 · %3")
-                                          .arg(event->at.text().left(16).replace(u'T', u' '),
-                                               eventName(event->kind), event->by)));
+    QStringList lines;
+    for (auto event = view.events.rbegin();
+         event != view.events.rend() && std::size_t(lines.size()) < eventsShown; ++event)
+        lines << QStringLiteral("%1  %2 · %3")
+                     .arg(event->at.text().left(16).replace(u'T', u' '), eventName(event->kind),
+                          event->by);
+    m_events->setText(lines.join(u'\n'));
 }
 
 } // namespace loopwright

@@ -11,12 +11,12 @@
 
 class QLabel;
 class QPushButton;
-class QVBoxLayout;
 
 namespace loopwright {
 
 class JobLineView;
 class SignLine;
+class SignList;
 
 class BoardSide : public QScrollArea
 {
@@ -51,8 +51,8 @@ private:
     JobLineView *m_line;
     QLabel *m_next;
     QLabel *m_reasonsHead;
-    QVBoxLayout *m_reasons;
-    QVBoxLayout *m_events;
+    SignList *m_reasons;
+    QLabel *m_events;
     QPushButton *m_handoff;
 };
 

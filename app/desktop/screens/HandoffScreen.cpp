@@ -122,7 +122,7 @@ void HandoffScreen::showWords(const Handoff &handoff)
     for (const HandoffReading &reading : handoff.readings)
         readings << reading.name + ": " + reading.value +
                         (reading.limit.isEmpty() ? QString() : " (" + reading.limit + ")") + ", " +
-                        reading.word;
+                        reading.word();
     addWords(tr("Readings"), readings.join(u'\n'));
     addWords(tr("Done already"), handoff.done.join(u'\n'));
     addWords(tr("Also open"), handoff.alsoOpen.join(u'\n'));

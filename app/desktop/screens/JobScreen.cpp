@@ -253,7 +253,7 @@ void JobScreen::go(StationPanel *panel, const QString &criterion)
 void JobScreen::showFact(const QString &id)
 {
     for (StationPanel *each : m_panels)
-        if (each->attempts()->show(id)) {
+        if (each->attempts()->goTo(id)) {
             m_scroll->ensureWidgetVisible(each->attempts());
             return;
         }

@@ -3,9 +3,8 @@
 #include "app/actions/Evidence.h"
 #include "app/actions/Register.h"
 #include "app/desktop/Theme.h"
-#include "app/desktop/widgets/LinkButton.h"
 #include "app/desktop/widgets/PageElements.h"
-#include "app/desktop/widgets/SignLine.h"
+#include "app/desktop/widgets/SignList.h"
 
 #include <QHBoxLayout>
 #include <QScrollArea>
@@ -65,7 +64,7 @@ OrderScreen::OrderScreen(DesktopContext &workplace, QWidget *parent)
     m_layout->addLayout(left, 5);
     m_layout->addWidget(makeAside(), 2);
 
-    // Later: a field is also left while the window goes, when nothing may be built any more.
+    // Later: a field is also left while the window goes, when nothing may be shown any more.
     connect(m_form, &Form::rested, this, &OrderScreen::check, Qt::QueuedConnection);
     connect(m_form, &Form::edited, this, &OrderScreen::showTerminals);
     auto *key = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_S), this);
@@ -121,8 +120,17 @@ QWidget *OrderScreen::makeAside()
     column->addWidget(m_explain);
     column->addWidget(m_openExisting);
     m_todoPage = new QWidget;
-    m_todo = new QVBoxLayout(m_todoPage);
-    m_todo->setContentsMargins(0, 0, 0, 0);
+    auto *todo = new QVBoxLayout(m_todoPage);
+    todo->setContentsMargins(0, 0, 0, 0);
+    m_todo = new SignList(QStringLiteral("order.todo"), tr("What is to be mended"));
+    m_todo->setLinks(true);
+    connect(m_todo, &SignList::opened, this, [this](const QString &column) {
+        goToColumn(*m_form, m_state, column);
+        showTerminals();
+    });
+    m_todoMore = makeMuted({});
+    todo->addWidget(m_todo);
+    todo->addWidget(m_todoMore);
     column->addWidget(m_todoPage);
     column->addStretch(1);
     column->addWidget(m_save);
@@ -285,26 +293,20 @@ void OrderScreen::showVerdict(const OrderVerdict &verdict)
 
 void OrderScreen::showTodo(const Findings &findings, bool malformed)
 {
-    clearLayout(m_todo);
     Findings listed = findings;
     std::ranges::stable_sort(
         listed, [](const Finding &a, const Finding &b) { return a.severity > b.severity; });
-    std::size_t shown = 0;
+    std::vector<SignItem> items;
     for (const Finding &finding : listed) {
-        if (++shown > todoShown)
+        if (items.size() == todoShown)
             break;
         const bool missing = malformed && finding.severity == Severity::Error;
-        auto *go = new LinkButton(missing ? Status::Open : signOf(finding.severity),
-                                  nameOfColumn(*m_form, finding.field), finding.reason);
-        go->setObjectName("order.todo." + finding.field);
-        connect(go, &LinkButton::clicked, this, [this, column = finding.field] {
-            goToColumn(*m_form, m_state, column);
-            showTerminals();
-        });
-        m_todo->addWidget(go);
+        items.push_back({finding.field, missing ? Status::Open : signOf(finding.severity),
+                         nameOfColumn(*m_form, finding.field), finding.reason});
     }
-    if (listed.size() > todoShown)
-        m_todo->addWidget(makeMuted(tr("and %1 more").arg(qlonglong(listed.size() - todoShown))));
+    m_todoMore->setText(tr("and %1 more").arg(qlonglong(listed.size() - items.size())));
+    m_todoMore->setVisible(listed.size() > items.size());
+    m_todo->setItems(std::move(items));
 }
 
 bool OrderScreen::save()

@@ -15,6 +15,7 @@ class QVBoxLayout;
 namespace loopwright {
 
 class SignLine;
+class SignList;
 
 class OrderScreen : public Screen
 {
@@ -59,7 +60,8 @@ private:
     QLabel *m_explain = nullptr;
     QBoxLayout *m_layout = nullptr;
     QWidget *m_todoPage = nullptr;
-    QVBoxLayout *m_todo = nullptr;
+    SignList *m_todo = nullptr;
+    QLabel *m_todoMore = nullptr;
     QPushButton *m_save = nullptr;
     QPushButton *m_openExisting = nullptr;
 };

@@ -271,7 +271,7 @@ private slots:
         fields["spid_1"] = "2";
         QCOMPARE(toText(decided(fields, briFacts()).criterion("identifiers")->outcome), "not_met");
         DecisionInput in = input(briFields(), briFacts());
-        in.conflicts.push_back({"pair", "pair", "17-204", "C-12"});
+        in.conflicts.push_back({"pair", ClaimKind::Pair, "17-204", "C-12"});
         const Decision decision = decide(in, m_limits);
         QCOMPARE(decision.criterion("identifiers")->reason.english(),
                  "Pair 17-204 is in use on circuit C-12.");

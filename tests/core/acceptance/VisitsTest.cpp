@@ -98,7 +98,7 @@ private slots:
         QVERIFY(visitsOf(list).empty());
     }
 
-    void whatSaysTheVisitByItselfIsStoredAsItWas()
+    void whatSaysTheVisitByItselfNeedsNoOther()
     {
         const DecisionInput alone = jobs::input(analogFields(), analogFacts());
         // No visit anywhere, one visit of its own, and one in each of two orders.
@@ -108,7 +108,7 @@ private slots:
         for (const QJsonObject &other : {visit(60, 2, 60), visit(60, 0, 70), visit(60, 4)}) {
             const DecisionInput both = shared(told, facts({other}, "A-1001"));
             QCOMPARE(canonicalJson(both.toJson()), canonicalJson(once.toJson()));
-            QVERIFY(!canonicalJson(both.toJson()).contains("\"visits\""));
+            QVERIFY(both.visits.empty());
         }
     }
     void aStoredInputWithVisitsReadsBack()

@@ -77,14 +77,15 @@ private slots:
         QCOMPARE(content.testedTo, "2026-03-04");
         QCOMPARE(content.installers, QStringList{"Pat Example"});
         const std::vector<CertificateInstrument> used{
-            {"TS-4", "basic-rate test set", "S-1021", "2025-09-01", "2026-09-01"}};
+            {"TS-4", "basic-rate test set", "S-1021",
+             Calibration{QDate(2025, 9, 1), QDate(2026, 9, 1)}}};
         QCOMPARE(content.instruments, used);
 
         // A later calibration does not hold on the day; one that needs none says so.
         from.instruments.front().calibrations << Calibration{QDate(2026, 4, 1), QDate(2027, 4, 1)};
         QCOMPARE(certificates::content(from).instruments, used);
         from.instruments.front().calibrations = {{QDate(2020, 1, 1), {}}};
-        QCOMPARE(certificates::content(from).instruments.front().calibrationDue, "not_required");
+        QCOMPARE(certificates::content(from).instruments.front().calibration->due, std::nullopt);
         from.people.clear();
         QCOMPARE(certificates::content(from).installers, QStringList{"K7"});
     }

@@ -109,6 +109,10 @@ private:
         m_forms.push_back(form);
         m_grid->add(form);
         form->button()->parentWidget()->hide(); // one key answers; the button is for a failed call
+        correctIn(form, [this, slot](const Fact &fact) {
+            const auto *call = fact.as<CallFact>();
+            return call && !call->announcedDn && slot.isOf(*call, m_keyOf);
+        });
         connect(form, &Form::edited, this, [this, index] { sayCause(index); });
         connect(form, &Form::confirmed, this, [this, index] { goOn(index); });
         sayCause(index);

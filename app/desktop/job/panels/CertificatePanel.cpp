@@ -7,6 +7,7 @@
 #include "app/desktop/job/CertificateEntry.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "app/desktop/widgets/PageElements.h"
+#include "app/desktop/widgets/SignList.h"
 
 #include <QVBoxLayout>
 
@@ -20,13 +21,14 @@ public:
     CertificatePanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
         , m_entry(new CertificateEntry(desk, key()))
-        , m_issued(new QVBoxLayout)
+        , m_issued(new SignList(key() + ".issued", tr("Issued")))
         , m_complete(
               makeButton(tr("Complete the order"), key() + ".complete", [this] { complete(); }))
         , m_told(new SignLine)
     {
         body()->addWidget(m_entry);
-        body()->addLayout(m_issued);
+        body()->addWidget(m_issued);
+        m_issued->setStill();
         body()->addWidget(m_complete, 0, Qt::AlignLeft);
         body()->addWidget(m_told);
         m_told->hide();
@@ -50,15 +52,16 @@ public:
         m_entry->setVisible(needsCertificate() && isAccepted());
         m_entry->showOrder();
         m_complete->setEnabled(desk().view().status == OrderStatus::Open && isAccepted());
-        clearLayout(m_issued);
-        for (const CertificateView &each : desk().view().certificates) {
-            auto *line = new SignLine;
-            line->show(Status::Note,
-                       tr("Certificate %1, code %2, issued %3%4")
-                           .arg(each.number, each.code, each.issuedAt.text().left(10),
-                                each.copies > 0 ? tr(", %1 copies").arg(each.copies) : QString()));
-            m_issued->addWidget(line);
-        }
+        std::vector<SignItem> issued;
+        for (const CertificateView &each : desk().view().certificates)
+            issued.push_back(
+                {each.number,
+                 Status::Note,
+                 {},
+                 tr("Certificate %1, code %2, issued %3%4")
+                     .arg(each.number, each.code, each.issuedAt.text().left(10),
+                          each.copies > 0 ? tr(", %1 copies").arg(each.copies) : QString())});
+        m_issued->setItems(std::move(issued));
     }
 
 protected:
@@ -103,7 +106,7 @@ private:
     }
 
     CertificateEntry *m_entry;
-    QVBoxLayout *m_issued;
+    SignList *m_issued;
     QPushButton *m_complete;
     SignLine *m_told;
 };

@@ -40,6 +40,8 @@ public:
         addStep(tr("3  Run"), m_run);
         m_setup->setConfirm([this] { return setUp(); });
         connect(m_setup, &Form::edited, this, [this] { takeSetup(); });
+        correctIn(m_detector->form(),
+                  [](const Fact &fact) { return fact.as<DetectorFact>() != nullptr; });
         connect(m_detector, &DetectorEntry::recorded, this, [this] { m_run->takeFocus(); });
         connect(m_run, &RunEntry::recorded, this, [this] {
             forgetCall();

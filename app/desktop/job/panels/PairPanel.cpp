@@ -48,6 +48,10 @@ public:
     {
         body()->addWidget(m_form);
         body()->addWidget(m_against);
+        correctIn(m_form, [](const Fact &fact) {
+            const auto *loop = fact.as<LoopFact>();
+            return loop && !loop->makeup;
+        });
         connect(m_form, &Form::confirmed, this, &StationPanel::recorded);
     }
 

@@ -65,6 +65,9 @@ private:
                          {[kind](const QJsonObject &values) { return ofKind(kind, values); }},
                          FormShape::Line, 16);
         body()->addWidget(form);
+        correctIn(form, [kind](const Fact &fact) {
+            return toText(fact.kind()) == QLatin1StringView(kind);
+        });
         connect(form, &Form::confirmed, this, &StationPanel::recorded);
         return form;
     }

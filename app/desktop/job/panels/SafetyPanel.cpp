@@ -91,6 +91,7 @@ public:
         m_alarm->hide();
         whenThemed(m_alarm, [this] { dressAlarm(); });
         connect(m_form, &Form::edited, this, [this] { judgeTyped(); });
+        correctIn(m_form, [](const Fact &fact) { return fact.as<SafetyFact>() != nullptr; });
         connect(m_form, &Form::confirmed, this, &StationPanel::recorded);
         judgeTyped();
     }

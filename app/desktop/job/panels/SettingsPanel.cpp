@@ -6,6 +6,7 @@
 #include "app/desktop/job/panels/Panels.h"
 #include "app/desktop/widgets/FieldGrid.h"
 #include "app/desktop/widgets/PageElements.h"
+#include "app/desktop/widgets/SignList.h"
 #include "app/print/WorkSheets.h"
 #include "core/order/OrderIdentifiers.h"
 
@@ -37,11 +38,12 @@ class SettingsPanel : public StationPanel
 public:
     SettingsPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
-        , m_findings(new QVBoxLayout)
+        , m_findings(new SignList(key() + ".findings", tr("What is wrong with the settings")))
         , m_list(new QWidget)
         , m_testLines(new QWidget)
     {
-        body()->addLayout(m_findings);
+        body()->addWidget(m_findings);
+        m_findings->setStill();
         body()->addWidget(m_list);
         m_copy = makeButton(tr("Copy all (F6)"), key() + ".copy", [this] { copy(); });
         body()->addWidget(makeButtonRow(
@@ -77,11 +79,9 @@ public:
 private:
     void showFindings()
     {
-        clearLayout(m_findings);
-        const auto add = [this](Status sign, const QString &text) {
-            auto *line = new SignLine;
-            line->show(sign, text);
-            m_findings->addWidget(line);
+        std::vector<SignItem> items;
+        const auto add = [&items](Status sign, const QString &text) {
+            items.push_back({{}, sign, {}, text});
         };
         for (const Finding &finding : checkOrderIdentifiers(desk().order()))
             add(loopwright::signOf(finding.severity),
@@ -89,6 +89,7 @@ private:
                     (finding.repair.isEmpty() ? QString() : tr(" Repair: %1").arg(finding.repair)));
         for (const Conflict &conflict : desk().view().input.conflicts)
             add(Status::Failed, conflict.reason());
+        m_findings->setItems(std::move(items));
     }
 
     static void fill(QWidget *holder, const std::vector<TerminalSetting> &settings, double columnEm,
@@ -158,7 +159,7 @@ private:
             tell(Status::Done, tr("Saved as %1.").arg(*path));
     }
 
-    QVBoxLayout *m_findings;
+    SignList *m_findings;
     QWidget *m_list;
     QWidget *m_testLines;
     QPushButton *m_copy;

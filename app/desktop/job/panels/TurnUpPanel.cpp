@@ -157,6 +157,10 @@ private:
         const std::size_t index = m_forms.size();
         m_forms.push_back(form);
         body()->addWidget(form);
+        correctIn(form, [step](const Fact &fact) {
+            const auto *layer = fact.as<LayerFact>();
+            return layer && step.isOf(*layer);
+        });
         connect(form, &Form::edited, this, [this, index] { sayFirstCheck(index); });
         connect(form, &Form::confirmed, this, [this, index] { goOn(index); });
         sayFirstCheck(index);

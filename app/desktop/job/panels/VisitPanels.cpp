@@ -5,8 +5,8 @@
 #include "app/desktop/job/FactText.h"
 #include "app/desktop/job/VisitState.h"
 #include "app/desktop/job/panels/Panels.h"
-#include "app/desktop/widgets/LinkButton.h"
 #include "app/desktop/widgets/PageElements.h"
+#include "app/desktop/widgets/SignList.h"
 
 #include <QVBoxLayout>
 
@@ -29,13 +29,19 @@ class ArrivalPanel : public StationPanel
 public:
     ArrivalPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
+        , m_othersHead(makeHeading(tr("Also at these premises")))
+        , m_others(new SignList(key() + ".lines", tr("Also at these premises")))
         , m_form(makeFactForm(
               desk, key(), tr("I have arrived"),
               {{"arrived", tr("Arrived at"), tr("HH:MM; left empty: now"), Answer::Clock}},
               {[this](const QJsonObject &values) { return facts(values); }}, FormShape::Line))
     {
         body()->addWidget(m_form);
-        body()->addLayout(m_others);
+        body()->addWidget(m_othersHead);
+        body()->addWidget(m_others);
+        m_others->setLinks(true);
+        connect(m_others, &SignList::opened, this,
+                [this](const QString &number) { emit this->desk().jobWished(number); });
         connect(m_form, &Form::confirmed, this, &StationPanel::recorded);
     }
 
@@ -44,18 +50,11 @@ public:
     void showOrder() override
     {
         StationPanel::showOrder();
-        clearLayout(m_others);
-        if (!desk().view().alsoHere.empty())
-            m_others->addWidget(makeHeading(tr("Also at these premises")));
-        for (const BoardRow &row : desk().view().alsoHere) {
-            auto *line = new LinkButton(outcomeSign(row.outcome), row.order, lineText(row));
-            line->setObjectName(key() + ".line." + row.order);
-            line->setAccessibleName(
-                tr("Also at these premises: %1, %2").arg(row.order, lineText(row)));
-            connect(line, &LinkButton::clicked, this,
-                    [this, number = row.order] { emit desk().jobWished(number); });
-            m_others->addWidget(line);
-        }
+        std::vector<SignItem> lines;
+        for (const BoardRow &row : desk().view().alsoHere)
+            lines.push_back({row.order, outcomeSign(row.outcome), row.order, lineText(row)});
+        m_othersHead->setVisible(!lines.empty());
+        m_others->setItems(std::move(lines));
     }
 
 protected:
@@ -79,8 +78,9 @@ private:
         return {{{"kind", "visit"}, {"arrived", values.value("arrived").toString(now.text())}}};
     }
 
+    QLabel *m_othersHead;
+    SignList *m_others; ///< the other lines at the premises
     Form *m_form;
-    QVBoxLayout *m_others = new QVBoxLayout; ///< the other lines at the premises
 };
 
 class LeavingPanel : public StationPanel

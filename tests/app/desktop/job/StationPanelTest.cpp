@@ -6,6 +6,7 @@
 
 #include "app/desktop/DeskStyle.h"
 #include "app/desktop/screens/JobScreen.h"
+#include "app/desktop/widgets/SignList.h"
 #include "tests/support/JobBench.h"
 
 #include <QAbstractButton>
@@ -67,6 +68,12 @@ QStringList cutWords(const QWidget &page)
                        .arg(label->height())
                        .arg(needed);
     }
+    for (const SignList *list : page.findChildren<SignList *>())
+        if (list->isVisibleTo(&page) && list->heightForWidth(list->width()) > list->height())
+            cut << QString("%1: a list has height %2, needs %3")
+                       .arg(where(list))
+                       .arg(list->height())
+                       .arg(list->heightForWidth(list->width()));
     for (const QAbstractButton *button : page.findChildren<QAbstractButton *>())
         if (button->isVisibleTo(&page) && button->sizeHint().width() > button->width() + 1)
             cut << QString("%1: button \"%2\"").arg(where(button), button->text());

@@ -4,6 +4,7 @@
 #include "app/actions/VerifyCertificate.h"
 #include "app/desktop/job/StationPanel.h"
 #include "app/desktop/screens/JobScreen.h"
+#include "app/desktop/widgets/SignList.h"
 #include "tests/support/JobBench.h"
 #include "tests/support/Premises.h"
 
@@ -41,8 +42,11 @@ private slots:
         QTRY_COMPARE(title(bench), QString("Job A-3001"));
         JobBench::key(Qt::Key_F7);
         QTRY_COMPARE(title(bench), QString("Job A-1001"));
-        QTRY_VERIFY(bench.find<QWidget>("visit.line.A-2001")->isVisible());
-        bench.go("visit.line.A-2001");
+        auto *lines = bench.find<SignList>("visit.lines");
+        QTRY_VERIFY(lines->isVisible());
+        QCOMPARE(lines->items().size(), 2U);
+        bench.go("visit.lines");
+        QCOMPARE(lines->chosen(), QString("A-2001"));
         JobBench::enter();
         QTRY_COMPARE(title(bench), QString("Job A-2001"));
     }

@@ -2,6 +2,7 @@
 
 #include "app/actions/Board.h"
 #include "app/desktop/Theme.h"
+#include "app/desktop/widgets/SignList.h"
 #include "app/desktop/widgets/SpidParts.h"
 #include "tests/support/DeskRecords.h"
 
@@ -98,8 +99,11 @@ private slots:
         QCOMPARE(verdict(), "Not complete yet");
         for (const Field *edit : m_screen->findChildren<Field *>())
             QVERIFY2(!edit->isInError(), qPrintable(edit->key()));
-        QVERIFY(button("order.todo.order_number"));
-        button("order.todo.customer")->click();
+        auto *todo = m_screen->findChild<SignList *>("order.todo");
+        QVERIFY(todo->choose("order_number"));
+        QVERIFY(todo->choose("customer"));
+        todo->setFocus();
+        QTest::keyClick(todo, Qt::Key_Return);
         QCOMPARE(QApplication::focusWidget()->objectName(), "order.customer");
     }
 
