@@ -46,7 +46,7 @@ struct BoardRow
     LineKind kind = LineKind::Bri;
     Stage stage = stageAt(Station::Identifiers);
     OrderOutcome outcome = OrderOutcome::Incomplete;
-    QString reason; ///< why it is not accepted yet; empty where it is
+    QString reason; ///< why it is not accepted yet; empty if it is
     OrderStatus status = OrderStatus::Open;
     QDate due;
     bool held = false;
