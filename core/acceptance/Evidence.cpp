@@ -181,9 +181,10 @@ Evidence::Evidence(const DecisionInput &input, const LimitSet &limits)
         if (const Fact *by = voids.value(fact.id)) {
             const auto *voiding = by->as<VoidFact>();
             m_voids.insert(&fact, voiding);
-            m_struckOut.push_back(
-                {&fact, Discount::StruckOut,
-                 Text("struck out by %1: %2").arg(voiding->by).arg(voiding->because.simplified())});
+            m_struckOut.push_back({&fact, Discount::StruckOut,
+                                   Text(QT_TRANSLATE_NOOP("core", "struck out by %1: %2"))
+                                       .arg(voiding->by)
+                                       .arg(voiding->because.simplified())});
         }
     }
     const auto byTime = [](const Fact *a, const Fact *b) { return isEarlier(*a, *b); };
@@ -227,7 +228,7 @@ void Evidence::discountByOrder(const DecisionInput &input)
     for (const Fact *fact : m_facts) {
         if (!isInTime(input, *fact))
             discount(*fact, Discount::OrderEnded,
-                     Text("recorded when the order was no longer open"));
+                     Text(QT_TRANSLATE_NOOP("core", "recorded when the order was no longer open")));
         if (provenBy(*fact) == Proves::Nothing)
             continue;
         const bool right =
@@ -235,9 +236,10 @@ void Evidence::discountByOrder(const DecisionInput &input)
                 return isSamePair(name, fact->pair);
             });
         if (!right)
-            discount(
-                *fact, Discount::OtherPair,
-                Text("measured on %1, the order is for %2").arg(fact->pair).arg(m_pairs.front()));
+            discount(*fact, Discount::OtherPair,
+                     Text(QT_TRANSLATE_NOOP("core", "measured on %1, the order is for %2"))
+                         .arg(fact->pair)
+                         .arg(m_pairs.front()));
     }
 }
 
@@ -248,7 +250,7 @@ void Evidence::discountByChanges(const DecisionInput &input)
             if (retires(change.what, provenBy(*fact)) && timeOf(*fact) <= change.at &&
                 !(change.unnamedOnly && !fact->pair.isEmpty()))
                 discount(*fact, Discount::Retired,
-                         Text("made before %1, %2")
+                         Text(QT_TRANSLATE_NOOP("core", "made before %1, %2"))
                              .arg(Text(changeName(change.what)))
                              .arg(minuteText(change.at)));
 }
@@ -284,19 +286,23 @@ void Evidence::discountWithoutCard()
         const Card *card = m_cards.holdingAt(time, visit);
         if (m_cards.openAt(time))
             discount(*fact, Discount::Hazard,
-                     Text("made while a hazard was open, read at %1")
+                     Text(QT_TRANSLATE_NOOP("core", "made while a hazard was open, read at %1"))
                          .arg(minuteText(m_cards.openAt(time)->card->at)));
         else if (!card)
-            discount(*fact, Discount::NoCard,
-                     m_cards.hasCardUpTo(time, visit)
-                         ? Text("made after the feed was switched, without a new safety card")
-                         : Text("made before the safety card of that visit"));
+            discount(
+                *fact, Discount::NoCard,
+                m_cards.hasCardUpTo(time, visit)
+                    ? Text(QT_TRANSLATE_NOOP(
+                          "core", "made after the feed was switched, without a new safety card"))
+                    : Text(QT_TRANSLATE_NOOP("core", "made before the safety card of that visit")));
         else if (card->verdict.outcome != SafetyOutcome::Clear)
             discount(*fact, Discount::NoCard,
-                     Text("made when the safety card of that visit was incomplete"));
+                     Text(QT_TRANSLATE_NOOP(
+                         "core", "made when the safety card of that visit was incomplete")));
         else if (needsDeadPair(*fact) && card->fact->as<SafetyFact>()->officeConnected != false)
             discount(*fact, Discount::NoCard,
-                     Text("made when the safety card said that the office was connected"));
+                     Text(QT_TRANSLATE_NOOP(
+                         "core", "made when the safety card said that the office was connected")));
     }
 }
 
@@ -324,7 +330,8 @@ void Evidence::discountBySelfTests()
     for (const Fact *fact : m_facts)
         if (provenBy(*fact) != Proves::Nothing && !fact->as<SafetyFact>() && selfTestFailed(*fact))
             discount(*fact, Discount::SelfTest,
-                     Text("made with %1, which failed its self-test on that visit")
+                     Text(QT_TRANSLATE_NOOP(
+                              "core", "made with %1, which failed its self-test on that visit"))
                          .arg(instrumentOf(*fact)));
 }
 
@@ -337,10 +344,11 @@ void Evidence::discountByLayers()
         for (const Fact *fact : m_facts)
             if (const auto span = spanOf(*fact);
                 span && span->first <= down->at && down->at < span->second)
-                discount(*fact, Discount::LayerDown,
-                         Text("layer %1 went down while it lasted, at %2")
-                             .arg(down->as<LayerFact>()->layer)
-                             .arg(down->at.localClock()));
+                discount(
+                    *fact, Discount::LayerDown,
+                    Text(QT_TRANSLATE_NOOP("core", "layer %1 went down while it lasted, at %2"))
+                        .arg(down->as<LayerFact>()->layer)
+                        .arg(down->at.localClock()));
     }
     QMap<int, int> teis; // by terminal
     for (const Fact *fact : of<LayerFact>()) {
@@ -356,7 +364,8 @@ void Evidence::discountByLayers()
             if (const auto *upper = other->as<LayerFact>();
                 upper->layer == 3 && upper->terminalOrFirst() == terminal && other->at < fact->at)
                 discount(*other, Discount::NewTei,
-                         Text("made before the terminal had TEI %1").arg(*layer->tei));
+                         Text(QT_TRANSLATE_NOOP("core", "made before the terminal had TEI %1"))
+                             .arg(*layer->tei));
     }
 }
 
@@ -373,7 +382,8 @@ void Evidence::discountCallsElsewhere(const ServiceOrder &order)
                          });
         if (!own)
             discount(*fact, Discount::Elsewhere,
-                     Text("busy or not answered elsewhere: it says nothing of this line"));
+                     Text(QT_TRANSLATE_NOOP(
+                         "core", "busy or not answered elsewhere: it says nothing of this line")));
     }
 }
 

@@ -28,19 +28,21 @@ Text overLimits(const RunEvaluation &run, qint64 rate, const LimitSet &limits)
     const double mostErrors = std::floor(limits.value("run_ber_max") * bits * (1 + 1e-12));
     const double mostErrored = std::floor(limits.value("run_esr_max") * available * (1 + 1e-12));
     if (double(sum.bitErrors) > mostErrors)
-        over.push_back(Text("%1 where %2 are the most")
+        over.push_back(Text(QT_TRANSLATE_NOOP("core", "%1 where %2 are the most"))
                            .arg(countText(sum.bitErrors, "bit error"))
                            .arg(mostErrors));
     if (double(sum.erroredSeconds) > mostErrored)
-        over.push_back(Text("%1 where %2 are the most")
+        over.push_back(Text(QT_TRANSLATE_NOOP("core", "%1 where %2 are the most"))
                            .arg(countText(sum.erroredSeconds, "errored second"))
                            .arg(mostErrored));
     if (severe > limits.value("run_ses_max"))
-        over.push_back(Text("%1 severely errored or unavailable seconds where %2 are the most")
-                           .arg(severe)
-                           .arg(limits.value("run_ses_max")));
+        over.push_back(
+            Text(QT_TRANSLATE_NOOP(
+                     "core", "%1 severely errored or unavailable seconds where %2 are the most"))
+                .arg(severe)
+                .arg(limits.value("run_ses_max")));
     if (double(sum.syncLosses) > limits.value("run_sync_losses_max"))
-        over.push_back(Text("%1 where %2 are the most")
+        over.push_back(Text(QT_TRANSLATE_NOOP("core", "%1 where %2 are the most"))
                            .arg(Text::counted("%n loss of synchronisation",
                                               "%n losses of synchronisation", sum.syncLosses))
                            .arg(limits.value("run_sync_losses_max")));
@@ -54,17 +56,25 @@ std::pair<QString, Text> whyNoResult(const Judging &judging, const RunFact &run,
 {
     const double longEnough = judging.limits.value("run_seconds_min");
     if (evaluation.stoppedEarly)
-        return {"stopped early",
-                Text("The run was stopped early, after %1 s; it neither passes nor fails.")
-                    .arg(length)};
+        return {
+            "stopped early",
+            Text(QT_TRANSLATE_NOOP(
+                     "core", "The run was stopped early, after %1 s; it neither passes nor fails."))
+                .arg(length)};
     if (evaluation.clockBreak)
-        return {"broken", Text("The clock of the run shows a break; it neither passes nor fails.")};
+        return {"broken",
+                Text(QT_TRANSLATE_NOOP(
+                    "core", "The clock of the run shows a break; it neither passes nor fails."))};
     if (length < longEnough)
         return {"no result",
-                Text("The run lasted %1 s; at least %2 s are needed.").arg(length).arg(longEnough)};
+                Text(QT_TRANSLATE_NOOP("core", "The run lasted %1 s; at least %2 s are needed."))
+                    .arg(length)
+                    .arg(longEnough)};
     if (run.pattern && isFixedPattern(*run.pattern))
-        return {"fixed pattern", Text("The run was made with a fixed pattern, which shows no slip "
-                                      "and no wrong channel: it can fail a line, never pass it.")};
+        return {"fixed pattern",
+                Text(QT_TRANSLATE_NOOP(
+                    "core", "The run was made with a fixed pattern, which shows no slip "
+                            "and no wrong channel: it can fail a line, never pass it."))};
     if (const Text trouble = selfCallTrouble(run, judging.order); !trouble.isEmpty())
         return {"no self-call between two numbers of the order", trouble};
     return {};
@@ -98,11 +108,14 @@ void holdAgainstCheck(const Judging &judging, JudgedRun &judged)
     if (outcome == CriterionOutcome::Met)
         return;
     judged.standing = RunStanding::Unchecked;
-    judged.why = judged.check
-                     ? Text("The detector check before the run was not good: without it the run "
-                            "proves nothing.")
-                     : Text("No detector check came before the run, over the same channels and "
-                            "path, with the same instrument, on the same visit.");
+    judged.why =
+        judged.check
+            ? Text(QT_TRANSLATE_NOOP(
+                  "core", "The detector check before the run was not good: without it the run "
+                          "proves nothing."))
+            : Text(QT_TRANSLATE_NOOP(
+                  "core", "No detector check came before the run, over the same channels and "
+                          "path, with the same instrument, on the same visit."));
 }
 
 JudgedRun judgeOne(const Judging &judging, const Fact &fact)
@@ -119,21 +132,23 @@ JudgedRun judgeOne(const Judging &judging, const Fact &fact)
     std::tie(judged.unresolved, judged.why) = whyNoResult(judging, *run, evaluation, length);
     if (!over.isEmpty()) {
         judged.standing = RunStanding::Failed;
-        judged.why = Text("The run is over its limits: %1.").arg(over);
+        judged.why = Text(QT_TRANSLATE_NOOP("core", "The run is over its limits: %1.")).arg(over);
         if (contradiction)
-            judged.why += Text("Its totals contradict each other: %1.").arg(contradiction->what);
+            judged.why += Text(QT_TRANSLATE_NOOP("core", "Its totals contradict each other: %1."))
+                              .arg(contradiction->what);
     } else if (!judged.why.isEmpty()) {
         return judged;
     } else if (contradiction) {
         judged.standing = RunStanding::Contradictory;
-        judged.why = Text("The totals contradict each other: %1.").arg(contradiction->what);
+        judged.why = Text(QT_TRANSLATE_NOOP("core", "The totals contradict each other: %1."))
+                         .arg(contradiction->what);
     } else if (!evaluation.notRecorded.isEmpty()) {
         judged.unresolved = "no result";
-        judged.why = Text("The run does not say %1.")
+        judged.why = Text(QT_TRANSLATE_NOOP("core", "The run does not say %1."))
                          .arg(evaluation.notRecorded.join(", ").replace('_', ' '));
     } else {
         judged.standing = RunStanding::Passed;
-        judged.why = Text("%1 s on %2 by %3: %4.")
+        judged.why = Text(QT_TRANSLATE_NOOP("core", "%1 s on %2 by %3: %4."))
                          .arg(length)
                          .arg(channelsText(run->channels))
                          .arg(pathText(run->path))
@@ -162,15 +177,18 @@ Text whyBehind(const Judging &judging, const JudgedRun &failed, bool failedAtSt,
 {
     const auto *before = failed.fact->as<RunFact>(), *after = run.fact->as<RunFact>();
     if (failedAtSt && interfaceOf(*after, judging.order) == LineInterface::U)
-        return Text("The run at S/T failed, and the customer gets S/T: a run at U does not stand "
-                    "for it.");
+        return Text(QT_TRANSLATE_NOOP(
+            "core", "The run at S/T failed, and the customer gets S/T: a run at U does not stand "
+                    "for it."));
     switch (judging.evidence.doneBetween(before->ended, after->started)) {
     case WhatWasDone::Nothing:
-        return Text("A run before it failed, and nothing between them says what was done.");
+        return Text(QT_TRANSLATE_NOOP(
+            "core", "A run before it failed, and nothing between them says what was done."));
     case WhatWasDone::NothingFound:
         if (run.evaluation.summary.bitErrors > 0 || run.evaluation.summary.erroredSeconds > 0)
-            return Text("A run before it failed and nothing was found: then only a run without "
-                        "any error counts.");
+            return Text(QT_TRANSLATE_NOOP(
+                "core", "A run before it failed and nothing was found: then only a run without "
+                        "any error counts."));
         break;
     case WhatWasDone::Something:
         break;
@@ -255,12 +273,14 @@ Text selfCallTrouble(const RunFact &run, const ServiceOrder &order)
     if (from.isNull() || to.isNull())
         return {};
     if (from == to)
-        return Text("The self-call was made from %1 to itself; it needs two numbers that may call "
-                    "each other.")
+        return Text(QT_TRANSLATE_NOOP("core", "The self-call was made from %1 to itself; it needs "
+                                              "two numbers that may call "
+                                              "each other."))
             .arg(from.shown());
     for (const DirectoryNumber &number : {from, to})
         if (!isOfOrder(number, order, key))
-            return Text("The self-call was made from %1 to %2, and %3 is no number of this order.")
+            return Text(QT_TRANSLATE_NOOP("core", "The self-call was made from %1 to %2, and %3 is "
+                                                  "no number of this order."))
                 .arg(from.shown())
                 .arg(to.shown())
                 .arg(number.shown());
@@ -402,9 +422,10 @@ Text struckOutRuns(const Judging &judging)
     if (runs.empty())
         return {};
     const QString last = struckOut(judging, *runs.back()).sentence();
-    return runs.size() == 1
-               ? Text::verbatim(last)
-               : Text("%1 runs were struck out. %2").arg(qint64(runs.size())).arg(last);
+    return runs.size() == 1 ? Text::verbatim(last)
+                            : Text(QT_TRANSLATE_NOOP("core", "%1 runs were struck out. %2"))
+                                  .arg(qint64(runs.size()))
+                                  .arg(last);
 }
 
 } // namespace loopwright

@@ -41,7 +41,7 @@ Findings reviewCard(const QJsonObject &typed, const LimitSet &limits)
         found.push_back(
             finding(Severity::Error, "hazard",
                     QString("%1.%2").arg(hazard.alternating ? "ac_v" : "dc_v", toText(hazard.pair)),
-                    Text("%1. %2").arg(hazard.reason).arg(hazard.toDo)));
+                    Text(QT_TRANSLATE_NOOP("core", "%1. %2")).arg(hazard.reason).arg(hazard.toDo)));
     return found;
 }
 
@@ -49,11 +49,12 @@ void holdAgainst(Findings &found, const QJsonObject &typed, const QString &key, 
 {
     const auto value = numberIn(typed, key);
     if (value && *value > limit.value)
-        found.push_back(finding(Severity::Error, "over_limit", key,
-                                Text("%1 %2 is above the limit of %3 %2.")
-                                    .arg(*value)
-                                    .arg(limit.unit)
-                                    .arg(limit.value)));
+        found.push_back(
+            finding(Severity::Error, "over_limit", key,
+                    Text(QT_TRANSLATE_NOOP("core", "%1 %2 is above the limit of %3 %2."))
+                        .arg(*value)
+                        .arg(limit.unit)
+                        .arg(limit.value)));
 }
 
 Findings reviewLoop(const QJsonObject &typed, const DecisionInput &input, const LimitSet &limits)
@@ -82,7 +83,7 @@ Findings reviewQuantity(const Need &need, const QJsonObject &typed, const LimitS
                               : grade == QuantityClass::Marginal ? Severity::Warning
                                                                  : Severity::Note;
     return {finding(severity, toText(grade).toLatin1().constData(), "value",
-                    Text("%1: %2; %3.")
+                    Text(QT_TRANSLATE_NOOP("core", "%1: %2; %3."))
                         .arg(valueText(*quantity, read))
                         .arg(toText(grade))
                         .arg(limitText(*quantity, limits)))};
@@ -102,12 +103,14 @@ Findings reviewCause(std::optional<int> number, const DecisionInput &input)
         return {};
     if (!usesQ850(*variant))
         return {finding(Severity::Note, "cause", "cause",
-                        Text("Cause %1: %2").arg(*number).arg(whyNoCauseNames(*variant)))};
+                        Text(QT_TRANSLATE_NOOP("core", "Cause %1: %2"))
+                            .arg(*number)
+                            .arg(whyNoCauseNames(*variant)))};
     const auto cause = causeOf(*number);
     if (!cause)
         return {};
     return {finding(Severity::Note, "cause", "cause",
-                    Text("Cause %1, %2 (%3). Check first: %4.")
+                    Text(QT_TRANSLATE_NOOP("core", "Cause %1, %2 (%3). Check first: %4."))
                         .arg(*number)
                         .arg(cause->name)
                         .arg(cause->classText)
@@ -126,7 +129,7 @@ Findings reviewLayer(const Need &need, const QJsonObject &typed, const DecisionI
     layer.cause = causeIn(typed);
     const FirstCheck check = firstCheck(layer);
     found.push_back(finding(Severity::Note, "first_check", "outcome",
-                            Text("%1 Check first (%2): %3 Then: %4")
+                            Text(QT_TRANSLATE_NOOP("core", "%1 Check first (%2): %3 Then: %4"))
                                 .arg(check.meaning)
                                 .arg(partName(check.part))
                                 .arg(check.check)
@@ -140,17 +143,23 @@ Findings reviewCheck(const QJsonObject &typed, const LimitSet &limits)
     const double quiet = limits.value("detector_quiet_seconds_min");
     if (const auto seconds = numberIn(typed, "quiet_seconds"); seconds && *seconds < quiet)
         found.push_back(finding(Severity::Error, "over_limit", "quiet_seconds",
-                                Text("%1 s; at least %2 s are needed.").arg(*seconds).arg(quiet)));
+                                Text(QT_TRANSLATE_NOOP("core", "%1 s; at least %2 s are needed."))
+                                    .arg(*seconds)
+                                    .arg(quiet)));
     if (numberIn(typed, "quiet_bit_errors").value_or(0) > 0)
-        found.push_back(finding(Severity::Error, "over_limit", "quiet_bit_errors",
-                                Text("Errors in the quiet seconds: the line makes them itself.")));
+        found.push_back(
+            finding(Severity::Error, "over_limit", "quiet_bit_errors",
+                    Text(QT_TRANSLATE_NOOP(
+                        "core", "Errors in the quiet seconds: the line makes them itself."))));
     const auto seen = numberIn(typed, "seen_bit_errors");
     const double sent = std::max(numberIn(typed, "injections").value_or(0),
                                  numberIn(typed, "injected").value_or(0));
     if (seen && *seen < sent)
         found.push_back(finding(
             Severity::Error, "not_seen", "seen_bit_errors",
-            Text("%1 were sent and %2 seen: not every one was seen.").arg(sent).arg(*seen)));
+            Text(QT_TRANSLATE_NOOP("core", "%1 were sent and %2 seen: not every one was seen."))
+                .arg(sent)
+                .arg(*seen)));
     return found;
 }
 
