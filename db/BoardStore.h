@@ -3,7 +3,7 @@
 // and asked for by filters. A filter is put together from labelled parts of board.sql; what was
 // typed is only ever bound.
 
-#include "core/acceptance/Decision.h"
+#include "core/acceptance/BoardRow.h"
 #include "core/order/ServiceOrder.h"
 #include "db/OrderStore.h"
 #include "db/Transaction.h"
@@ -35,19 +35,6 @@ struct BoardQuery
     QString text{};                ///< words that must all be found, any part of a number or name
 };
 
-struct BoardLine
-{
-    QString order, circuit, customer, premises, office, installer, reason;
-    LineKind kind = LineKind::Bri;
-    Stage stage = stageAt(Station::Identifiers);
-    OrderOutcome outcome = OrderOutcome::Incomplete;
-    QDate due;
-    OrderStatus status = OrderStatus::Open;
-    bool held = false;
-    int facts = 0;
-    int runs = 0;
-};
-
 class BoardStore
 {
 public:
@@ -64,8 +51,8 @@ public:
     }
 
     /// By due date, then number. `limit` -1: all. `after` is the last line of the page before.
-    Result<std::vector<BoardLine>> lines(const BoardQuery &query, int limit = -1,
-                                         const BoardLine *after = nullptr) const;
+    Result<std::vector<BoardRow>> lines(const BoardQuery &query, int limit = -1,
+                                        const BoardRow *after = nullptr) const;
     Result<qint64> count(const BoardQuery &query) const;
     /// How many orders each value of one filter would show, with the other filters as they are.
     Result<QMap<QString, qint64>> tally(BoardQuery query, Tally of) const;
@@ -73,10 +60,10 @@ public:
     /// For a list of a million rows: the sorted row ids at once, the lines page by page.
     Result<std::vector<qint64>> ids(const BoardQuery &query) const;
     /// The line of a row id from ids(); nothing if it is gone.
-    Result<std::optional<BoardLine>> line(qint64 id) const;
+    Result<std::optional<BoardRow>> line(qint64 id) const;
 
     /// Every order at the premises that was not cancelled; by due date, then number.
-    Result<std::vector<BoardLine>> atPremises(const QString &premises) const;
+    Result<std::vector<BoardRow>> atPremises(const QString &premises) const;
 
     Result<std::optional<OrderState>> stateOf(const QString &order) const;
 

@@ -12,6 +12,7 @@
 #include <QStringList>
 
 #include <functional>
+#include <span>
 #include <vector>
 
 namespace loopwright {
@@ -68,6 +69,28 @@ struct ServiceOrder
     Services servicesOf(const OrderedTerminal &terminal) const;
     bool bothChannelsOrdered() const { return b1 != Services() && b2 != Services(); }
 };
+
+/// Where a field stands on the form of an order.
+enum class OrderPart
+{
+    Own,      ///< a field made for it alone
+    Order,    ///< of the order itself
+    Customer, ///< customer and premises
+    Line,     ///< circuit and pair
+};
+
+/// A text of the order that may be left out. A further one is a member of ServiceOrder and a row of
+/// the table: file, form, stored document and digest follow.
+struct OrderText
+{
+    const char *column;
+    QString ServiceOrder::*member;
+    OrderPart part = OrderPart::Own;
+    const char *label = ""; ///< for the form
+    const char *hint = "";
+    bool isLong = false; ///< of several lines
+};
+std::span<const OrderText> orderTexts();
 
 /// Names of the columns that an order has, required and optional, in the order of the contract; "#"
 /// stands for 1 to 8.
