@@ -4,6 +4,7 @@
 // overtaken by another layer. Reads no limit but those of the card.
 
 #include "core/acceptance/DecisionInput.h"
+#include "core/acceptance/PairInForce.h"
 #include "core/acceptance/SafetyCards.h"
 #include "core/base/LimitSet.h"
 #include "core/base/Text.h"
@@ -120,8 +121,6 @@ private:
     QHash<const Fact *, Discounted> m_discounts;
 };
 
-/// "C7-101" and "c7 101" are one name of a pair.
-bool isSamePair(const QString &a, const QString &b);
 /// "2026-03-04 09:15", by the writer's clock.
 QString minuteText(const Moment &moment);
 
