@@ -17,7 +17,7 @@ struct OrderState
 {
     Stage stage = stageAt(Station::Identifiers);
     OrderOutcome outcome = OrderOutcome::Incomplete;
-    QString reason; ///< why it is not accepted; empty where it is
+    QString reason; ///< why it is not accepted; empty if it is
     int facts = 0;
     int runs = 0;
 
@@ -59,7 +59,7 @@ public:
 
     /// For a list of a million rows: the sorted row ids at once, the lines page by page.
     Result<std::vector<qint64>> ids(const BoardQuery &query) const;
-    /// The line of a row id from ids(); nothing where it is gone.
+    /// The line of a row id from ids(); nothing if it is gone.
     Result<std::optional<BoardRow>> line(qint64 id) const;
 
     /// Every order at the premises that was not cancelled; by due date, then number.
@@ -67,7 +67,7 @@ public:
 
     Result<std::optional<OrderState>> stateOf(const QString &order) const;
 
-    /// Adds or replaces the state of a stored order. NotFound where there is no such order.
+    /// Adds or replaces the state of a stored order. NotFound if there is no such order.
     static Result<void> put(Transaction &transaction, const ServiceOrder &order,
                             const OrderState &state);
 

@@ -26,7 +26,7 @@ enum class Discount
     NewTei,        ///< the terminal has another TEI since
     LayerDown,     ///< a layer went down while it lasted
     Elsewhere,     ///< busy or unanswered elsewhere: says nothing of this line
-    NothingDone,   ///< a run behind a failed one, with nothing said of what was done
+    NothingDone,   ///< a run after a failed one, with nothing said of what was done
     NoCheck,       ///< a run without the detector check that belongs to it
     NoResult,      ///< a run that neither passes nor fails
     Contradiction, ///< its figures cannot all be true
@@ -76,7 +76,7 @@ public:
     }
     /// Those that are not struck out, by time.
     const std::vector<const Fact *> &facts() const { return m_facts; }
-    /// Those that are, by time: that they were recorded is told.
+    /// Those that are, by time: that they were recorded is reported.
     const std::vector<Discounted> &struckOut() const { return m_struckOut; }
     const VoidFact &voidOf(const Fact &fact) const { return *m_voids.value(&fact); }
 

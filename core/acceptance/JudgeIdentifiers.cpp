@@ -122,7 +122,7 @@ void judgeHazards(Judging &judging, CriterionResult &result)
     }
 }
 
-/// Of the measurements that count each has its card: else it would not count.
+/// Each measurement that counts has its card: else it would not count.
 void judgeCards(Judging &judging, CriterionResult &result)
 {
     const Need &need = *judging.need("safety");

@@ -167,7 +167,7 @@ LineInterface interfaceOf(const RunFact &run, const ServiceOrder &order)
     return run.interface.value_or(order.ntSupplied ? LineInterface::St : LineInterface::U);
 }
 
-/// Why a run that would count does not, behind one that failed; empty if it does. `failedAtSt`: a
+/// Why a run that would count does not, after one that failed; empty if it does. `failedAtSt`: a
 /// run at the interface that the customer gets failed, and none there has passed since.
 Text whyBehind(const Judging &judging, const JudgedRun &failed, bool failedAtSt,
                const JudgedRun &run)
@@ -220,7 +220,7 @@ void blockBehindFailures(const Judging &judging, std::vector<JudgedRun> &runs)
     }
 }
 
-/// Where the numbering plan does not say how long a number is, what ends one of the order's may be
+/// If the numbering plan does not say how long a number is, what ends one of the order's may be
 /// that number without its area code. One of the order's that cannot be read may be any.
 bool isOfOrder(const DirectoryNumber &number, const ServiceOrder &order, const NumberKey &key)
 {

@@ -15,7 +15,7 @@ enum class RunStanding
     Failed,        ///< over its error limits, whenever it was stopped
     NoResult,      ///< stopped early, too short, with a break in its clock, or no self-call
     Contradictory, ///< within limits by totals that cannot all be true
-    Blocked,       ///< within limits, but behind a failed run with nothing said of what was done
+    Blocked,       ///< within limits, but after a failed run with nothing said of what was done
     Unchecked,     ///< within limits, but without the detector check that belongs to it
 };
 
@@ -65,8 +65,8 @@ struct Judging
                 const Text &reason, const Text &next = {});
 };
 
-/// Why a self-call by its numbers is none between two numbers of the order, one sentence; empty for
-/// another path, where a number is not said or cannot be read, and where all is well.
+/// Why the numbers of a self-call are not two numbers of the order, one sentence; empty for
+/// another path, if a number is not said or cannot be read, and if all is well.
 Text selfCallTrouble(const RunFact &run, const ServiceOrder &order);
 /// In sync for ten seconds, as a call is.
 bool lastedAsCall(const RunFact &run);

@@ -97,7 +97,7 @@ std::span<const OrderText> orderTexts();
 const QStringList &requiredOrderColumns();
 const QStringList &optionalOrderColumns();
 
-/// An order read from its fields: where `malformed` holds an error the order cannot be taken in.
+/// An order read from its fields: if `malformed` holds an error the order cannot be taken in.
 struct OrderReading
 {
     ServiceOrder order;
@@ -105,7 +105,7 @@ struct OrderReading
 };
 
 /// Checks the form of every field. `officeVariant` answers with the protocol variant of a serving
-/// office, or nothing where there is no such office.
+/// office, or nothing if there is no such office.
 OrderReading readOrder(const OrderFields &fields,
                        const std::function<std::optional<QString>(const QString &)> &officeVariant);
 
