@@ -31,19 +31,27 @@ install_missing() {
     fi
 }
 
-# configure FOLDER CMAKE-ARGUMENT...: with g++ and Ninja, quietly; nothing is done anew without need.
+# configure FOLDER COMPILER CMAKE-ARGUMENT...: with Ninja, quietly; nothing is done anew without need.
 configure() {
-    local folder=$1 log="$1/configure.log" launcher=()
-    shift
+    local folder=$1 compiler=$2 log="$1/configure.log" launcher=()
+    shift 2
     mkdir -p "$folder"
     if command -v ccache >/dev/null; then
         launcher=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache)
-        export CCACHE_BASEDIR=$top
+        export CCACHE_BASEDIR=$top CCACHE_SLOPPINESS=pch_defines,time_macros # else it passes precompiled headers by
     fi
-    cmake -S "$top" -B "$folder" -G Ninja -DCMAKE_CXX_COMPILER=g++ "${launcher[@]}" "$@" >"$log" 2>&1 || {
+    cmake -S "$top" -B "$folder" -G Ninja -DCMAKE_CXX_COMPILER="$compiler" "${launcher[@]}" "$@" >"$log" 2>&1 || {
         tail -n 30 "$log" >&2
         fail "cmake could not configure; the whole log is $log"
     }
+}
+
+# The other compiler, which .ci/run builds the programs with and .ci/tidy reads the code with. No file is helped by another
+# here: none is compiled together with the rest of its folder, and no headers are compiled beforehand.
+clang_folder=$top/.build/clang
+configure_for_clang() {
+    configure "$clang_folder" clang++ -DCMAKE_BUILD_TYPE=Release -DBUILD_TESTING=ON -DCMAKE_UNITY_BUILD=OFF \
+        -DCMAKE_DISABLE_PRECOMPILE_HEADERS=ON -DCMAKE_EXPORT_COMPILE_COMMANDS=ON -DLOOPWRIGHT_WARNINGS_ARE_ERRORS=ON
 }
 
 # build FOLDER [TARGET...]: shows Ninja's progress on a terminal, else only what goes wrong.

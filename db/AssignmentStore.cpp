@@ -93,7 +93,7 @@ Result<std::vector<Conflict>> AssignmentStore::conflictsOf(const ServiceOrder &o
         LOOPWRIGHT_ASSIGN(const auto holder,
                           holderOf(claim.kind, claim.scope, claim.value, order.number));
         if (holder && holder->circuit != order.circuit)
-            conflicts.push_back({claim.field, toText(claim.kind), claim.shown, holder->circuit});
+            conflicts.push_back({claim.field, claim.kind, claim.shown, holder->circuit});
     }
     return conflicts;
 }

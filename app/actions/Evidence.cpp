@@ -31,7 +31,7 @@ QString idOfContent(const Fact &fact)
     return QUuid::createUuidV5(space, fact.digest()).toString(QUuid::WithoutBraces);
 }
 
-/// The moments of which a fact tells, each with its key.
+/// The moments that a fact states, each with its key.
 QList<std::pair<QString, Moment>> momentsOf(const Fact &fact)
 {
     QList<std::pair<QString, Moment>> moments{{"at", fact.at}};
@@ -46,7 +46,7 @@ QList<std::pair<QString, Moment>> momentsOf(const Fact &fact)
     return moments;
 }
 
-/// Tells each key that the register does not have, once.
+/// Reports each key that the register lacks, once.
 template<class Store>
 Result<void> tellUnregistered(const Store &store, const QSet<QString> &keys, const QString &what,
                               RecordReport &report)
@@ -186,6 +186,8 @@ std::optional<QString> codeOf(Discount why)
         return "layer";
     case Discount::Elsewhere:
         return "elsewhere";
+    case Discount::Contradiction:
+        return "contradiction";
     case Discount::StruckOut:
     case Discount::NoResult:
     case Discount::Newer:
@@ -194,7 +196,7 @@ std::optional<QString> codeOf(Discount why)
     return std::nullopt;
 }
 
-/// Says of each added fact what a decision makes of it: kept it is in any case.
+/// Says of each added fact what a decision makes of it: it is kept in any case.
 Result<void> tellStandings(Records &records, const StoredOrder &stored, RecordReport &report)
 {
     LOOPWRIGHT_ASSIGN(auto input, evidenceOf(records, stored));
@@ -215,6 +217,11 @@ Result<void> tellStandings(Records &records, const StoredOrder &stored, RecordRe
             if (verdict.outcome == SafetyOutcome::Hazard)
                 tell("hazard", fact.id, verdict.text());
         }
+    if (stored.status != OrderStatus::Open)
+        for (const QString &id : report.added)
+            tell("order_not_open", id,
+                 QString("Order %1 is no longer open: it is kept and decides nothing.")
+                     .arg(stored.order.number));
     for (const Need &need : judged.needs)
         for (const Discounted &each : judged.standings.value(need.key).before)
             if (const auto code = codeOf(each.why); code && report.added.contains(each.fact->id))

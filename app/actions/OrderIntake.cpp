@@ -83,7 +83,9 @@ Result<TakenOrder> takeOrder(Records &records, Transaction &transaction, const S
 
 Finding conflictFinding(const Conflict &conflict)
 {
-    return {Severity::Error, conflict.kind + "_in_use", conflict.reason(), {}, conflict.field, 0};
+    return {Severity::Error,   toText(conflict.kind) + "_in_use",
+            conflict.reason(), {},
+            conflict.field,    0};
 }
 
 } // namespace loopwright

@@ -1,6 +1,7 @@
 #include "app/actions/VerifyCertificate.h"
 
 #include "app/print/CoverSheet.h"
+#include "app/print/PdfFile.h"
 #include "core/certificate/CertificateNumber.h"
 #include "db/CertificateStore.h"
 #include "db/DecisionStore.h"
@@ -11,59 +12,27 @@
 #include <QRegularExpression>
 
 #include <algorithm>
-#include <zlib.h>
 
 namespace loopwright {
 
 namespace {
 
-constexpr qsizetype mostUnpacked = 4'000'000; ///< of one stream; a certificate's are far smaller
-
-/// What can be unpacked of zlib data; damaged or foreign data gives what came before the damage.
-QByteArray unpacked(const QByteArray &packed)
+/// All that names a certificate in a PDF: its title, its record, and its bytes as they are. They
+/// hold the title too, so that it is found even if a damaged file cannot be read; a damaged title
+/// leaves the record.
+QString namingText(const QByteArray &pdf, const PdfContents &contents)
 {
-    QByteArray text(std::min(mostUnpacked, packed.size() * 40 + 1000), '\0');
-    z_stream stream{};
-    if (inflateInit(&stream) != Z_OK)
-        return {};
-    stream.next_in = reinterpret_cast<Bytef *>(const_cast<char *>(packed.data()));
-    stream.avail_in = uInt(packed.size());
-    stream.next_out = reinterpret_cast<Bytef *>(text.data());
-    stream.avail_out = uInt(text.size());
-    inflate(&stream, Z_FINISH);
-    text.truncate(text.size() - qsizetype(stream.avail_out));
-    inflateEnd(&stream);
+    QString text = QString::fromLatin1(pdf) + '\n' + contents.title + '\n' + contents.subject;
+    for (const QByteArray &attachment : contents.attachments)
+        text += '\n' + QString::fromUtf8(attachment);
     return text;
 }
 
-/// All that stands in a PDF as text, unpacked or not, so that a number is found wherever it stands.
-QByteArray readableBytes(const QByteArray &pdf)
-{
-    static const QRegularExpression hexadecimal(
-        "<([0-9a-fA-F]{16,4000})>"); // titles are written so
-    QByteArray all = pdf;
-    auto texts = hexadecimal.globalMatch(QString::fromLatin1(pdf));
-    while (texts.hasNext())
-        all += QByteArray::fromHex(texts.next().captured(1).toLatin1()) + '\n';
-    all.replace('\0', QByteArray()); // UTF-16 titles read like ASCII then
-    for (qsizetype at = pdf.indexOf("stream"); at >= 0; at = pdf.indexOf("stream", at + 6)) {
-        qsizetype from = at + 6;
-        while (from < pdf.size() && (pdf[from] == '\r' || pdf[from] == '\n'))
-            ++from;
-        const qsizetype to = pdf.indexOf("endstream", from);
-        if (to < 0)
-            break;
-        all += unpacked(pdf.mid(from, to - from));
-        at = to + 3;
-    }
-    return all;
-}
-
 Result<std::optional<StoredCertificate>> certificateNamedIn(const Database &database,
-                                                            const QByteArray &pdf)
+                                                            const QString &text)
 {
     static const QRegularExpression shape(R"(\d\d-\d{3}-\d{5}-\d\d)");
-    auto found = shape.globalMatch(QString::fromLatin1(readableBytes(pdf)));
+    auto found = shape.globalMatch(text);
     QStringList tried;
     while (found.hasNext()) {
         const QString number = found.next().captured();
@@ -77,7 +46,7 @@ Result<std::optional<StoredCertificate>> certificateNamedIn(const Database &data
     return std::optional<StoredCertificate>();
 }
 
-/// The counted fact that was voided after all; empty where none was.
+/// The counted fact that was voided after all; empty if none was.
 Result<QString> voidedEvidence(const Database &database, const StoredCertificate &certificate)
 {
     LOOPWRIGHT_ASSIGN(const auto decision, DecisionStore(database).find(certificate.decision));
@@ -154,10 +123,12 @@ Result<CertificateCheck> verifyCertificateFile(Records &records, const QByteArra
         if (certificate)
             return standing(records, *certificate);
     }
-    if (isCoverPdf(pdf))
+    const PdfContents contents = readPdf(pdf);
+    if (isCover(contents))
         return unknown("This is the cover of a set and no certificate; verify the files of the "
                        "certificates that it names.");
-    LOOPWRIGHT_ASSIGN(const auto named, certificateNamedIn(records.database(), pdf));
+    LOOPWRIGHT_ASSIGN(const auto named,
+                      certificateNamedIn(records.database(), namingText(pdf, contents)));
     if (!named)
         return unknown("The records know no certificate with this file's number, or the file is no "
                        "certificate.");

@@ -202,15 +202,12 @@ StationState runMark(const QString &result)
 
 QString calibrationText(const CertificateInstrument &instrument)
 {
-    if (instrument.calibrationDue == u"not_required")
-        return "needs no calibration";
-    if (instrument.calibratedOn.isEmpty())
+    if (!instrument.calibration)
         return "calibration not known";
-    const auto day = [](const QString &iso) {
-        return longDate(QDate::fromString(iso, Qt::ISODate));
-    };
-    return QString("calibrated on %1, next due on %2")
-        .arg(day(instrument.calibratedOn), day(instrument.calibrationDue));
+    const auto &[on, due] = *instrument.calibration;
+    if (!due)
+        return "needs no calibration";
+    return QString("calibrated on %1, next due on %2").arg(longDate(on), longDate(*due));
 }
 
 } // namespace

@@ -10,7 +10,7 @@ namespace loopwright {
 
 namespace {
 
-/// A cover has this subject and a certificate has not.
+/// A cover has this subject and a certificate does not.
 const QString coverSubject = QStringLiteral("The lines at one premises; no certificate");
 
 QString outcomeName(OrderOutcome outcome)
@@ -154,13 +154,9 @@ Result<QByteArray> coverPdf(const Sheet &cover, const Moment &made)
     return sheetPdf(cover, {cover.title, coverSubject, made});
 }
 
-bool isCoverPdf(const QByteArray &pdf)
+bool isCover(const PdfContents &contents)
 {
-    QByteArray subject; // as PdfFile writes a text
-    for (const QChar c : coverSubject)
-        subject += QByteArray::number(c.unicode(), 16).rightJustified(4, '0');
-    const QByteArray tagged = "/Subject <feff" + subject + '>';
-    return pdf.contains(tagged);
+    return contents.subject == coverSubject;
 }
 
 } // namespace loopwright

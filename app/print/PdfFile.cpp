@@ -1,164 +1,165 @@
 #include "app/print/PdfFile.h"
 
 #include <QBuffer>
-#include <QCryptographicHash>
 #include <QDateTime>
 #include <QPdfWriter>
+#include <qpdf/qpdf-c.h>
 
 #include <algorithm>
-#include <charconv>
+#include <cstdlib>
+#include <memory>
 
 namespace loopwright {
 
 namespace {
 
-/// Where the objects of a file of Qt's writer begin, and which are document information and
-/// catalog.
-struct ObjectTable
+// libqpdf is called through its C interface: it lets no exception out, and what went wrong stays
+// with the file.
+struct CloseQpdf
 {
-    std::vector<qsizetype> offsets; ///< by object number; that of number 0 is 0
-    qsizetype end = 0;              ///< where the table itself begins
-    int info = 0;
-    int root = 0;
+    void operator()(qpdf_data file) const
+    {
+        if (qpdf_has_error(file))
+            qpdf_get_error(file); // else it is written to stderr as one that nobody heeded
+        qpdf_cleanup(&file);
+    }
+};
+using QpdfFile = std::unique_ptr<std::remove_pointer_t<qpdf_data>, CloseQpdf>;
+
+enum class Repair
+{
+    No,
+    Yes
 };
 
-constexpr qsizetype entryLength = 20; ///< of an entry in the table, in bytes
-
-std::optional<qsizetype> numberAfter(const QByteArray &pdf, QByteArrayView word, qsizetype from)
+/// The bytes must live as long as what is returned. Empty if they cannot be read as PDF.
+QpdfFile opened(const QByteArray &pdf, Repair repair)
 {
-    const qsizetype at = pdf.indexOf(word, from);
-    if (at < 0)
-        return std::nullopt;
-    const char *begin = pdf.constData() + at + word.size();
-    const char *end = pdf.constData() + pdf.size();
-    while (begin < end && (*begin == ' ' || *begin == '\n' || *begin == '\r'))
-        ++begin;
-    qsizetype value = 0;
-    return std::from_chars(begin, end, value).ec == std::errc() ? std::optional(value)
-                                                                : std::nullopt;
+    QpdfFile file(qpdf_init());
+    qpdf_set_suppress_warnings(file.get(), QPDF_TRUE);
+    qpdf_silence_errors(file.get());
+    qpdf_set_attempt_recovery(file.get(), repair == Repair::Yes ? QPDF_TRUE : QPDF_FALSE);
+    if (qpdf_read_memory(file.get(), "PDF", pdf.constData(), std::size_t(pdf.size()), nullptr) &
+        QPDF_ERRORS)
+        return {};
+    return file;
 }
 
-tl::unexpected<Error> notOurs(const char *what)
+tl::unexpected<Error> notOurs(const QString &what)
 {
-    return failure(ErrorCode::BadInput,
-                   QString("is not a PDF of this program's writer: %1").arg(what), "PDF");
+    return failure(ErrorCode::BadInput, QString("is no PDF of Qt's writer: %1").arg(what), "PDF");
 }
 
-/// Reads a table of one section: "xref", "0 N", then N lines of twenty bytes.
-Result<ObjectTable> readTable(const QByteArray &pdf)
+qpdf_oh textObject(qpdf_data file, const QString &text)
 {
-    ObjectTable table;
-    table.end = pdf.lastIndexOf("\nxref\n") + 1;
-    const auto count = numberAfter(pdf, "xref\n0 ", table.end);
-    const auto info = numberAfter(pdf, "/Info ", table.end);
-    const auto root = numberAfter(pdf, "/Root ", table.end);
-    if (table.end == 0 || !count || !info || !root)
-        return notOurs("its table of objects is missing");
-    if (*count < 2 || *count > (pdf.size() - table.end) / entryLength)
-        return notOurs("its table of objects is cut");
-    if (*info < 1 || *info >= *count || *root < 1 || *root >= *count)
-        return notOurs("its table of objects does not name its catalog");
-    table.info = int(*info);
-    table.root = int(*root);
-    qsizetype at = pdf.indexOf('\n', table.end + 5) + 1;
-    for (qsizetype i = 0; i < *count; ++i, at += entryLength) {
-        if (at + entryLength > pdf.size())
-            return notOurs("its table of objects is cut");
-        const bool used = pdf[at + 17] == 'n';
-        const qsizetype offset = used ? pdf.sliced(at, 10).toLongLong() : 0;
-        if (used != (i > 0) || (used && (offset <= 0 || offset >= table.end)))
-            return notOurs("its table of objects does not fit");
-        table.offsets.push_back(offset);
-    }
-    return table;
-}
-
-/// The bytes of an object, from "N 0 obj" to where the next one begins.
-QByteArray objectBytes(const QByteArray &pdf, const ObjectTable &table, qsizetype offset)
-{
-    qsizetype next = table.end;
-    for (const qsizetype other : table.offsets)
-        if (other > offset)
-            next = std::min(next, other);
-    return pdf.sliced(offset, next - offset);
-}
-
-/// A text string in UTF-16 with its mark, in hexadecimal (ISO 32000-1 7.9.2.2).
-QByteArray textString(const QString &text)
-{
-    QByteArray bytes("\xFE\xFF", 2);
-    for (const QChar c : text) {
-        bytes += char(c.unicode() >> 8);
-        bytes += char(c.unicode() & 0xff);
-    }
-    return '<' + bytes.toHex() + '>';
+    return qpdf_oh_new_unicode_string(file, text.toUtf8().constData());
 }
 
 /// ISO 32000-1 7.9.4, in UTC.
 QByteArray dateString(const Moment &moment)
 {
     const QDateTime utc = QDateTime::fromMSecsSinceEpoch(moment.msUtc, Qt::UTC);
-    return "(D:" + utc.toString("yyyyMMddhhmmss").toLatin1() + "Z)";
+    return "D:" + utc.toString("yyyyMMddhhmmss").toLatin1() + "Z";
 }
 
-QByteArray infoObject(int number, const PdfInfo &info)
+void setInfo(qpdf_data file, const PdfInfo &info)
 {
-    return QByteArray::number(number) + " 0 obj\n<<\n/Title " + textString(info.title) +
-           "\n/Subject " + textString(info.subject) + "\n/Creator " +
-           textString("Loopwright " LOOPWRIGHT_VERSION) + "\n/Producer " +
-           textString(QString("Qt ") + qVersion()) + "\n/CreationDate " + dateString(info.created) +
-           "\n>>\nendobj\n";
+    const qpdf_oh catalog = qpdf_get_root(file);
+    qpdf_oh_replace_key(file, catalog, "/Lang", textObject(file, info.language));
+    qpdf_oh_replace_key(file, catalog, "/ViewerPreferences",
+                        qpdf_oh_parse(file, "<< /DisplayDocTitle true >>"));
+
+    const qpdf_oh about = qpdf_oh_new_dictionary(file);
+    qpdf_oh_replace_key(file, about, "/Title", textObject(file, info.title));
+    qpdf_oh_replace_key(file, about, "/Subject", textObject(file, info.subject));
+    qpdf_oh_replace_key(file, about, "/Creator",
+                        textObject(file, "Loopwright " LOOPWRIGHT_VERSION));
+    qpdf_oh_replace_key(file, about, "/Producer", textObject(file, QString("Qt ") + qVersion()));
+    qpdf_oh_replace_key(file, about, "/CreationDate",
+                        qpdf_oh_new_string(file, dateString(info.created).constData()));
+
+    const qpdf_oh trailer = qpdf_get_trailer(file);
+    qpdf_oh_replace_key(file, trailer, "/Info", qpdf_make_indirect_object(file, about));
+    qpdf_oh_remove_key(file, trailer,
+                       "/ID"); // Qt's is random; the new one from what is written
 }
 
-Result<QByteArray> catalogObject(const QByteArray &catalog, const PdfInfo &info)
+/// Empty if it could not be written.
+QByteArray written(qpdf_data file)
 {
-    const QByteArray type = "/Type /Catalog";
-    const qsizetype at = catalog.indexOf(type);
-    if (at < 0 || catalog.contains("/Lang"))
-        return notOurs("its catalog is not as expected");
-    QByteArray changed = catalog;
-    changed.insert(at + type.size(), "\n/Lang (" + info.language.toLatin1() +
-                                         ")\n/ViewerPreferences << /DisplayDocTitle true >>");
-    return changed;
+    if (qpdf_init_write_memory(file) & QPDF_ERRORS)
+        return {};
+    qpdf_set_deterministic_ID(file, QPDF_TRUE);
+    qpdf_set_object_stream_mode(file,
+                                qpdf_o_disable); // so that the title stands in the bytes as it is
+    qpdf_set_stream_data_mode(file, qpdf_s_preserve);
+    if (qpdf_write(file) & QPDF_ERRORS)
+        return {};
+    return {reinterpret_cast<const char *>(qpdf_get_buffer(file)),
+            qsizetype(qpdf_get_buffer_length(file))};
 }
 
-QByteArray tableEntry(qsizetype offset)
+QString textUnder(qpdf_data file, qpdf_oh dictionary, const char *key)
 {
-    return QByteArray::number(offset).rightJustified(10, '0') + " 00000 n \n";
+    const qpdf_oh entry = qpdf_oh_get_key_if_dict(file, dictionary, key);
+    return qpdf_oh_is_string(file, entry) ? QString::fromUtf8(qpdf_oh_get_utf8_value(file, entry))
+                                          : QString();
+}
+
+/// Of a stream, unpacked or as it is; empty if that cannot be done.
+QByteArray streamBytes(qpdf_data file, qpdf_oh stream, qpdf_stream_decode_level_e level)
+{
+    unsigned char *bytes = nullptr;
+    std::size_t size = 0;
+    const auto status = qpdf_oh_get_stream_data(file, stream, level, nullptr, &bytes, &size);
+    const std::unique_ptr<unsigned char, decltype(&std::free)> owner(bytes, &std::free);
+    return status & QPDF_ERRORS
+               ? QByteArray()
+               : QByteArray(reinterpret_cast<const char *>(bytes), qsizetype(size));
+}
+
+/// Packed by one filter and small: so no file, however made, unpacks to more than about 100 MB at a
+/// time.
+bool isModest(qpdf_data file, qpdf_oh stream)
+{
+    constexpr qsizetype mostPacked = 100'000; // bytes; ours are far smaller
+    const qpdf_oh filter = qpdf_oh_get_key(file, qpdf_oh_get_dict(file, stream), "/Filter");
+    return !qpdf_oh_is_array(file, filter) &&
+           streamBytes(file, stream, qpdf_dl_none).size() <= mostPacked;
+}
+
+std::vector<QByteArray> attachmentsOf(qpdf_data file)
+{
+    constexpr int mostObjects = 10'000;
+    constexpr std::size_t mostAttachments = 10;
+    const int objects =
+        qpdf_oh_get_int_value_as_int(file, qpdf_oh_get_key(file, qpdf_get_trailer(file), "/Size"));
+    std::vector<QByteArray> attachments;
+    // Each object that describes an embedded file; the catalog's list of them may be damaged.
+    for (int id = 1; id < std::min(objects, mostObjects) && attachments.size() < mostAttachments;
+         ++id) {
+        const qpdf_oh files =
+            qpdf_oh_get_key_if_dict(file, qpdf_get_object_by_id(file, id, 0), "/EF");
+        const qpdf_oh stream = qpdf_oh_get_key_if_dict(file, files, "/F");
+        if (qpdf_oh_is_stream(file, stream) && isModest(file, stream))
+            attachments.push_back(streamBytes(file, stream, qpdf_dl_generalized));
+    }
+    return attachments;
 }
 
 } // namespace
 
 Result<QByteArray> withPdfInfo(const QByteArray &pdf, const PdfInfo &info)
 {
-    const auto table = readTable(pdf);
-    LOOPWRIGHT_TRY(table);
-    const qsizetype header =
-        *std::min_element(table->offsets.begin() + 1, table->offsets.end()); // 0 is the free one
-    QByteArray out = pdf.first(header);
-    QByteArray xref = "xref\n0 " + QByteArray::number(qsizetype(table->offsets.size())) +
-                      "\n0000000000 65535 f \n";
-    for (int number = 1; number < int(table->offsets.size()); ++number) {
-        xref += tableEntry(out.size());
-        const QByteArray object = objectBytes(pdf, *table, table->offsets[std::size_t(number)]);
-        if (number == table->info) {
-            out += infoObject(number, info);
-        } else if (number == table->root) {
-            const auto catalog = catalogObject(object, info);
-            LOOPWRIGHT_TRY(catalog);
-            out += *catalog;
-        } else {
-            out += object;
-        }
-    }
-    const QByteArray id = QCryptographicHash::hash(out, QCryptographicHash::Sha256).first(16);
-    const QByteArray hex = '<' + id.toHex() + '>';
-    const QByteArray start = QByteArray::number(out.size());
-    return QByteArray(out + xref + "trailer\n<<\n/Size " +
-                      QByteArray::number(qsizetype(table->offsets.size())) + "\n/Info " +
-                      QByteArray::number(table->info) + " 0 R\n/Root " +
-                      QByteArray::number(table->root) + " 0 R\n/ID [" + hex + ' ' + hex +
-                      "]\n>>\nstartxref\n" + start + "\n%%EOF\n");
+    // Qt has just written it: there is nothing to repair.
+    const QpdfFile file = opened(pdf, Repair::No);
+    if (!file)
+        return notOurs("it cannot be read");
+    setInfo(file.get(), info);
+    const QByteArray bytes = written(file.get());
+    if (qpdf_has_error(file.get()))
+        return notOurs(qpdf_get_error_full_text(file.get(), qpdf_get_error(file.get())));
+    return bytes;
 }
 
 Result<QByteArray> sheetPdf(const Sheet &sheet, const PdfInfo &info)
@@ -176,6 +177,17 @@ Result<QByteArray> sheetPdf(const Sheet &sheet, const PdfInfo &info)
         LOOPWRIGHT_TRY(sheet.paint(writer));
     }
     return withPdfInfo(bytes, info);
+}
+
+PdfContents readPdf(const QByteArray &pdf)
+{
+    const QpdfFile file = opened(pdf, Repair::Yes);
+    if (!file)
+        return {};
+    // What fails from here on is left empty or out.
+    const qpdf_oh info = qpdf_oh_get_key(file.get(), qpdf_get_trailer(file.get()), "/Info");
+    return {textUnder(file.get(), info, "/Title"), textUnder(file.get(), info, "/Subject"),
+            attachmentsOf(file.get())};
 }
 
 } // namespace loopwright

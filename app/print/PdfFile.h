@@ -1,8 +1,7 @@
 #pragma once
-// A sheet as PDF bytes. Qt 6.4 writes no document language and takes its date from the clock, so
-// the file it makes is written anew with those two set: every object is copied as it is, the
-// catalog gets /Lang and asks viewers to show the title, the document information is ours, and the
-// table of objects is made again.
+// A sheet as PDF bytes, and what can be read from a PDF that somebody hands in. Qt 6.4 writes no
+// document language and takes its date and its identifier from the clock and at random, so libqpdf
+// sets them in the file that Qt made. The same sheet gives the same bytes.
 
 #include "app/print/Sheet.h"
 #include "core/base/Moment.h"
@@ -25,11 +24,20 @@ struct PdfInfo
     std::vector<PdfAttachment> attachments = {};
 };
 
-/// Fonts embedded as subsets; text can be taken out. DiskTrouble where Qt's writer fails.
+/// Fonts embedded as subsets; text can be taken out. DiskTrouble if Qt's writer fails.
 Result<QByteArray> sheetPdf(const Sheet &sheet, const PdfInfo &info);
 
-/// Sets language, title, subject and date in a file of Qt's writer. BadInput where it is not such a
-/// file.
+/// Sets language, title, subject and date in a file of Qt's writer; its attachments stay as they
+/// are. BadInput if it is no such file or is damaged.
 Result<QByteArray> withPdfInfo(const QByteArray &pdf, const PdfInfo &info);
+
+struct PdfContents
+{
+    QString title, subject;
+    std::vector<QByteArray> attachments; ///< up to ten, each up to 100 kB as packed in the file
+};
+
+/// Of any file, damaged ones too: what cannot be read is left empty or out.
+PdfContents readPdf(const QByteArray &pdf);
 
 } // namespace loopwright

@@ -110,12 +110,13 @@ void drawReadings(SheetBuilder &sheet, const Handoff &handoff, const Certificate
     const double limit = sheet.left() + sheet.width() * 0.56;
     const double word = sheet.left() + sheet.width() * 0.88;
     for (const HandoffReading &reading : handoff.readings) {
-        const TextStyle text = reading.word == u"met" ? style.body() : style.strong();
+        const TextStyle text =
+            reading.outcome == CriterionOutcome::Met ? style.body() : style.strong();
         const std::vector<Cell> cells{
             {sheet.left(), measured - sheet.left() - mm(3), reading.name, text},
             {measured, limit - measured - mm(3), reading.value, text},
             {limit, word - limit - mm(3), reading.limit, style.body()},
-            {word, sheet.right() - word, reading.word, text, Align::Right}};
+            {word, sheet.right() - word, reading.word(), text, Align::Right}};
         sheet.ensure(SheetBuilder::rowHeight(cells) + mm(2));
         sheet.rule(sheet.left(), sheet.right(), sheet.y, style.ink.line);
         sheet.y += mm(1);
@@ -193,6 +194,7 @@ Sheet handoffPage(const Handoff &handoff, Paper paper)
     for (const QString &check : handoff.check)
         drawLine(sheet, check == handoff.check.front() ? "Check first" : "Then", check,
                  style.body(), style);
+    drawLine(sheet, "Next", handoff.next, style.body(), style);
     drawHeading(sheet, "The line", style);
     drawLine(sheet, "Circuit", joined({handoff.circuit, handoff.pair}), style.body(), style);
     drawLine(sheet, "Serving office", handoff.office, style.body(), style);

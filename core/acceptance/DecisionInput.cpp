@@ -8,7 +8,9 @@ namespace loopwright {
 
 QString Conflict::reason() const
 {
-    const QString what = kind == "dn" ? "Number" : kind == "spid" ? "SPID" : "Pair";
+    const QString what = kind == ClaimKind::Dn     ? "Number"
+                         : kind == ClaimKind::Spid ? "SPID"
+                                                   : "Pair";
     return QString("%1 %2 is in use on circuit %3.").arg(what, value, circuit);
 }
 
@@ -39,7 +41,7 @@ QJsonObject DecisionInput::toJson() const
     QJsonArray held, changed, used, evidence;
     for (const Conflict &conflict : conflicts)
         held << QJsonObject{{"field", conflict.field},
-                            {"kind", conflict.kind},
+                            {"kind", toText(conflict.kind)},
                             {"value", conflict.value},
                             {"circuit", conflict.circuit}};
     for (const OrderChange &change : changes)
@@ -48,22 +50,19 @@ QJsonObject DecisionInput::toJson() const
         used << instrument.toJson();
     for (const Fact &fact : facts)
         evidence << fact.toJson();
-    QJsonObject object{{"order", order.toJson()}, {"scope", toText(scope)}, {"conflicts", held},
-                       {"changes", changed},      {"instruments", used},    {"facts", evidence},
-                       {"limit_set", limitSet}};
     QJsonArray made, tested;
     for (const Visit &visit : visits)
         made << visit.toJson();
     for (const Fact &test : selfTests)
         tested << test.toJson();
-    if (!made.isEmpty())
-        object.insert("visits", made);
-    if (!tested.isEmpty())
-        object.insert("self_tests", tested);
+    QJsonObject object{
+        {"order", order.toJson()}, {"scope", toText(scope)},
+        {"conflicts", held},       {"changes", changed},
+        {"instruments", used},     {"facts", evidence},
+        {"limit_set", limitSet},   {"visits", made},
+        {"self_tests", tested},    {"after_end", QJsonArray::fromStringList(afterEnd)}};
     if (takenIn)
         object.insert("taken_in", takenIn->text());
-    if (!afterEnd.isEmpty())
-        object.insert("after_end", QJsonArray::fromStringList(afterEnd));
     return object;
 }
 
@@ -105,7 +104,7 @@ Result<DecisionInput> DecisionInput::fromJson(const QJsonObject &object, const Q
     input.scope = reader.word<OrderScope>("scope");
     input.limitSet = reader.text("limit_set");
     readEach(reader, "conflicts", [&input](JsonReader &item) {
-        input.conflicts.push_back({item.text("field"), item.text("kind"),
+        input.conflicts.push_back({item.text("field"), item.word<ClaimKind>("kind"),
                                    item.text("value", longestOrderText),
                                    item.text("circuit", longestOrderName)});
     });
@@ -115,19 +114,15 @@ Result<DecisionInput> DecisionInput::fromJson(const QJsonObject &object, const Q
     });
     readEach(reader, "instruments",
              [&input](JsonReader &item) { input.instruments << Instrument::read(item); });
-    if (reader.has("visits"))
-        readEach(reader, "visits",
-                 [&input](JsonReader &item) { input.visits.push_back(Visit::read(item)); });
+    readEach(reader, "visits",
+             [&input](JsonReader &item) { input.visits.push_back(Visit::read(item)); });
     LOOPWRIGHT_ASSIGN(auto facts, readFacts(reader, "facts"));
     input.facts = std::move(facts);
-    if (reader.has("self_tests")) {
-        LOOPWRIGHT_ASSIGN(auto tests, readFacts(reader, "self_tests"));
-        input.selfTests = std::move(tests);
-    }
+    LOOPWRIGHT_ASSIGN(auto tests, readFacts(reader, "self_tests"));
+    input.selfTests = std::move(tests);
     input.takenIn = reader.optionalMoment("taken_in");
-    if (reader.has("after_end"))
-        for (const QJsonValue &id : reader.array("after_end", 100000))
-            input.afterEnd << id.toString();
+    for (const QJsonValue &id : reader.array("after_end", 100000))
+        input.afterEnd << id.toString();
     reader.done();
     LOOPWRIGHT_TRY(reader.result());
     return input;

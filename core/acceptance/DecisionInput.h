@@ -6,6 +6,7 @@
 #include "core/acceptance/Visits.h"
 #include "core/base/Finding.h"
 #include "core/office/Office.h"
+#include "core/order/Claims.h"
 #include "core/order/OrderScope.h"
 
 namespace loopwright {
@@ -14,7 +15,7 @@ namespace loopwright {
 struct Conflict
 {
     QString field; ///< column of the order, e.g. "dn_1"
-    QString kind;  ///< "dn", "spid" or "pair"
+    ClaimKind kind = ClaimKind::Dn;
     QString value;
     QString circuit; ///< the one that holds it
 
@@ -24,7 +25,7 @@ struct Conflict
 };
 
 /// The order itself was changed after it was taken in; retires evidence as a `changed` fact does.
-/// Where only the record of the pair was wrong ("same wires") nothing is retired: `alsoNamed` is
+/// If only the record of the pair was wrong ("same wires") nothing is retired: `alsoNamed` is
 /// the name by which the same pair was known before.
 struct OrderChange
 {
@@ -48,7 +49,7 @@ struct DecisionInput
     QList<Instrument> instruments; ///< the registered ones that the facts name
     std::vector<Fact> facts;       ///< all of the order, voided ones and the voids too
     QString limitSet;              ///< version
-    std::vector<Visit> visits;     ///< shareVisits(): empty where the facts say them
+    std::vector<Visit> visits;     ///< shareVisits(): empty if the facts say them
     std::vector<Fact> selfTests;   ///< shareVisits(): made in other orders on those visits
     std::optional<Moment> takenIn; ///< when the order was taken in
     QStringList afterEnd;          ///< ids recorded when the order was completed or cancelled

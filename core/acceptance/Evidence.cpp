@@ -1,6 +1,5 @@
 #include "core/acceptance/Evidence.h"
 
-#include "core/order/Claims.h"
 #include "core/order/OrderIdentifiers.h"
 
 #include <QMap>
@@ -47,14 +46,10 @@ bool retires(ChangedWhat what, Proves proof)
     return false;
 }
 
-/// Letters and digits alone: one pair is written in many ways.
-QString squeezed(const QString &pair)
+/// What was recorded when the order had ended decides nothing.
+bool isInTime(const DecisionInput &input, const Fact &fact)
 {
-    QString text;
-    for (const QChar letter : pairKey(pair))
-        if (letter.isLetterOrNumber())
-            text += letter;
-    return text;
+    return !input.afterEnd.contains(fact.id);
 }
 
 /// One thing that makes evidence old.
@@ -69,36 +64,12 @@ std::vector<Change> changesOf(const DecisionInput &input, const std::vector<cons
 {
     std::vector<Change> list;
     for (const Fact *fact : facts)
-        if (const auto *changed = fact->as<ChangedFact>())
+        if (const auto *changed = fact->as<ChangedFact>(); changed && isInTime(input, *fact))
             list.push_back({changed->what, fact->at, changed->to.has_value()});
     for (const OrderChange &change : input.changes)
         if (change.what)
             list.push_back({*change.what, change.at, *change.what == ChangedWhat::Pair});
     return list;
-}
-
-/// The names of the pair that evidence must have been measured on.
-QStringList pairInForce(const DecisionInput &input, const std::vector<const Fact *> &facts)
-{
-    std::optional<Moment> ordered; // when the order's pair was last changed
-    for (const OrderChange &change : input.changes)
-        if (change.what == ChangedWhat::Pair)
-            ordered = std::max(ordered.value_or(change.at), change.at);
-    QString provisional; // said on site, and not yet taken over into the order
-    for (const Fact *fact : facts)
-        if (const auto *changed = fact->as<ChangedFact>();
-            changed && changed->what == ChangedWhat::Pair && changed->to &&
-            (!ordered || fact->at > *ordered))
-            provisional = *changed->to;
-    if (!provisional.isEmpty())
-        return {provisional};
-    QStringList names{input.order.pair};
-    if (!input.order.feederPair.isEmpty())
-        names << input.order.feederPair;
-    for (const OrderChange &change : input.changes)
-        if (!change.alsoNamed.isEmpty())
-            names << change.alsoNamed;
-    return names;
 }
 
 const char *changeName(ChangedWhat what)
@@ -128,6 +99,14 @@ std::optional<std::pair<Moment, Moment>> spanOf(const Fact &fact)
     return std::nullopt;
 }
 
+/// Measured only if the office is disconnected.
+bool needsDeadPair(const Fact &fact)
+{
+    const auto *analog = fact.as<AnalogFact>();
+    return analog && (analog->quantity == AnalogQuantity::Insulation ||
+                      analog->quantity == AnalogQuantity::ForeignVoltage);
+}
+
 /// Busy, no answer: the far end speaks, not this line.
 bool isAnsweredElsewhere(int cause)
 {
@@ -137,11 +116,6 @@ bool isAnsweredElsewhere(int cause)
 
 } // namespace
 
-bool isSamePair(const QString &a, const QString &b)
-{
-    return squeezed(a) == squeezed(b);
-}
-
 QString minuteText(const Moment &moment)
 {
     return moment.localDate().toString(Qt::ISODate) + ' ' + moment.localClock();
@@ -150,6 +124,7 @@ QString minuteText(const Moment &moment)
 Evidence::Evidence(const DecisionInput &input, const LimitSet &limits)
     : m_input(input)
     , m_facts(standingFacts(input.facts))
+    , m_pairs(pairInForce(input, m_facts))
 {
     std::vector<const Fact *> cards;
     QHash<QString, const Fact *> voids; // the first of each
@@ -165,9 +140,10 @@ Evidence::Evidence(const DecisionInput &input, const LimitSet &limits)
         if (const Fact *by = voids.value(fact.id)) {
             const auto *voiding = by->as<VoidFact>();
             m_voids.insert(&fact, voiding);
-            m_struckOut.push_back(
-                {&fact, Discount::StruckOut,
-                 Text("struck out by %1: %2").arg(voiding->by).arg(voiding->because.simplified())});
+            m_struckOut.push_back({&fact, Discount::StruckOut,
+                                   Text(QT_TRANSLATE_NOOP("core", "struck out by %1: %2"))
+                                       .arg(voiding->by)
+                                       .arg(voiding->because.simplified())});
         }
     }
     const auto byTime = [](const Fact *a, const Fact *b) { return isEarlier(*a, *b); };
@@ -175,6 +151,8 @@ Evidence::Evidence(const DecisionInput &input, const LimitSet &limits)
     std::sort(m_struckOut.begin(), m_struckOut.end(),
               [](const auto &a, const auto &b) { return isEarlier(*a.fact, *b.fact); });
     for (const Fact *fact : m_facts) {
+        if (!isInTime(input, *fact))
+            continue;
         if (fact->as<SelfTestFact>())
             m_selfTests.push_back(fact);
         if (const auto *made = fact->as<MadeWithFact>())
@@ -206,21 +184,21 @@ void Evidence::discount(const Fact &fact, Discount why, Text sentence)
 
 void Evidence::discountByOrder(const DecisionInput &input)
 {
-    const QStringList names = pairInForce(input, m_facts);
     for (const Fact *fact : m_facts) {
+        if (!isInTime(input, *fact))
+            discount(*fact, Discount::OrderEnded,
+                     Text(QT_TRANSLATE_NOOP("core", "recorded when the order was no longer open")));
         if (provenBy(*fact) == Proves::Nothing)
             continue;
-        if (input.afterEnd.contains(fact->id))
-            discount(*fact, Discount::OrderEnded,
-                     Text("recorded when the order was no longer open"));
         const bool right =
-            fact->pair.isEmpty() || std::ranges::any_of(names, [fact](const QString &name) {
+            fact->pair.isEmpty() || std::ranges::any_of(m_pairs, [fact](const QString &name) {
                 return isSamePair(name, fact->pair);
             });
         if (!right)
-            discount(
-                *fact, Discount::OtherPair,
-                Text("measured on %1, the order is for %2").arg(fact->pair).arg(names.front()));
+            discount(*fact, Discount::OtherPair,
+                     Text(QT_TRANSLATE_NOOP("core", "measured on %1, the order is for %2"))
+                         .arg(fact->pair)
+                         .arg(m_pairs.front()));
     }
 }
 
@@ -231,7 +209,7 @@ void Evidence::discountByChanges(const DecisionInput &input)
             if (retires(change.what, provenBy(*fact)) && timeOf(*fact) <= change.at &&
                 !(change.unnamedOnly && !fact->pair.isEmpty()))
                 discount(*fact, Discount::Retired,
-                         Text("made before %1, %2")
+                         Text(QT_TRANSLATE_NOOP("core", "made before %1, %2"))
                              .arg(Text(changeName(change.what)))
                              .arg(minuteText(change.at)));
 }
@@ -267,13 +245,23 @@ void Evidence::discountWithoutCard()
         const Card *card = m_cards.holdingAt(time, visit);
         if (m_cards.openAt(time))
             discount(*fact, Discount::Hazard,
-                     Text("made while a hazard was open, read at %1")
+                     Text(QT_TRANSLATE_NOOP("core", "made while a hazard was open, read at %1"))
                          .arg(minuteText(m_cards.openAt(time)->card->at)));
         else if (!card)
-            discount(*fact, Discount::NoCard, Text("made before the safety card of that visit"));
+            discount(
+                *fact, Discount::NoCard,
+                m_cards.hasCardUpTo(time, visit)
+                    ? Text(QT_TRANSLATE_NOOP(
+                          "core", "made after the feed was switched, without a new safety card"))
+                    : Text(QT_TRANSLATE_NOOP("core", "made before the safety card of that visit")));
         else if (card->verdict.outcome != SafetyOutcome::Clear)
             discount(*fact, Discount::NoCard,
-                     Text("made when the safety card of that visit was incomplete"));
+                     Text(QT_TRANSLATE_NOOP(
+                         "core", "made when the safety card of that visit was incomplete")));
+        else if (needsDeadPair(*fact) && card->fact->as<SafetyFact>()->officeConnected != false)
+            discount(*fact, Discount::NoCard,
+                     Text(QT_TRANSLATE_NOOP(
+                         "core", "made when the safety card said that the office was connected")));
     }
 }
 
@@ -301,12 +289,26 @@ void Evidence::discountBySelfTests()
     for (const Fact *fact : m_facts)
         if (provenBy(*fact) != Proves::Nothing && !fact->as<SafetyFact>() && selfTestFailed(*fact))
             discount(*fact, Discount::SelfTest,
-                     Text("made with %1, which failed its self-test on that visit")
+                     Text(QT_TRANSLATE_NOOP(
+                              "core", "made with %1, which failed its self-test on that visit"))
                          .arg(instrumentOf(*fact)));
 }
 
 void Evidence::discountByLayers()
 {
+    // Before the new TEIs: they do not undo that a layer went down.
+    for (const Fact *down : of<LayerFact>()) {
+        if (down->as<LayerFact>()->outcome != LayerOutcome::Down)
+            continue;
+        for (const Fact *fact : m_facts)
+            if (const auto span = spanOf(*fact);
+                span && span->first <= down->at && down->at < span->second)
+                discount(
+                    *fact, Discount::LayerDown,
+                    Text(QT_TRANSLATE_NOOP("core", "layer %1 went down while it lasted, at %2"))
+                        .arg(down->as<LayerFact>()->layer)
+                        .arg(down->at.localClock()));
+    }
     QMap<int, int> teis; // by terminal
     for (const Fact *fact : of<LayerFact>()) {
         const auto *layer = fact->as<LayerFact>();
@@ -321,18 +323,8 @@ void Evidence::discountByLayers()
             if (const auto *upper = other->as<LayerFact>();
                 upper->layer == 3 && upper->terminalOrFirst() == terminal && other->at < fact->at)
                 discount(*other, Discount::NewTei,
-                         Text("made before the terminal had TEI %1").arg(*layer->tei));
-    }
-    for (const Fact *down : of<LayerFact>()) {
-        if (down->as<LayerFact>()->outcome != LayerOutcome::Down)
-            continue;
-        for (const Fact *fact : m_facts)
-            if (const auto span = spanOf(*fact);
-                span && span->first <= down->at && down->at < span->second)
-                discount(*fact, Discount::LayerDown,
-                         Text("layer %1 went down while it lasted, at %2")
-                             .arg(down->as<LayerFact>()->layer)
-                             .arg(down->at.localClock()));
+                         Text(QT_TRANSLATE_NOOP("core", "made before the terminal had TEI %1"))
+                             .arg(*layer->tei));
     }
 }
 
@@ -349,7 +341,8 @@ void Evidence::discountCallsElsewhere(const ServiceOrder &order)
                          });
         if (!own)
             discount(*fact, Discount::Elsewhere,
-                     Text("busy or not answered elsewhere: it says nothing of this line"));
+                     Text(QT_TRANSLATE_NOOP(
+                         "core", "busy or not answered elsewhere: it says nothing of this line")));
     }
 }
 
@@ -378,7 +371,8 @@ WhatWasDone Evidence::doneBetween(const Moment &from, const Moment &to) const
     WhatWasDone done = WhatWasDone::Nothing;
     for (const Fact *fact : m_facts) {
         const auto *cleared = fact->as<ClearedFact>();
-        if (!(cleared || fact->as<ChangedFact>()) || fact->at < from || fact->at > to)
+        if (!(cleared || fact->as<ChangedFact>()) || !counts(*fact) || fact->at < from ||
+            fact->at > to)
             continue;
         if (!cleared || cleared->what != ClearedWhat::NothingFound)
             return WhatWasDone::Something;

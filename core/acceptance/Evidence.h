@@ -4,6 +4,7 @@
 // overtaken by another layer. Reads no limit but those of the card.
 
 #include "core/acceptance/DecisionInput.h"
+#include "core/acceptance/PairInForce.h"
 #include "core/acceptance/SafetyCards.h"
 #include "core/base/LimitSet.h"
 #include "core/base/Text.h"
@@ -15,20 +16,21 @@ namespace loopwright {
 /// What kind of reason a fact has for counting for nothing.
 enum class Discount
 {
-    StruckOut,   ///< voided
-    OrderEnded,  ///< recorded when the order was completed or cancelled
-    OtherPair,   ///< measured on another pair than the order's
-    Retired,     ///< older than a change of what it proves
-    NoCard,      ///< no complete card of that pair stands before it on that visit
-    Hazard,      ///< a hazard was open when it was made
-    SelfTest,    ///< its instrument failed its self-test on that visit
-    NewTei,      ///< the terminal has another TEI since
-    LayerDown,   ///< a layer went down while it lasted
-    Elsewhere,   ///< busy or unanswered elsewhere: says nothing of this line
-    NothingDone, ///< a run behind a failed one, with nothing said of what was done
-    NoCheck,     ///< a run without the detector check that belongs to it
-    NoResult,    ///< a run that neither passes nor fails
-    Newer,       ///< a newer one counts
+    StruckOut,     ///< voided
+    OrderEnded,    ///< recorded when the order was completed or cancelled
+    OtherPair,     ///< measured on another pair than the order's
+    Retired,       ///< older than a change of what it proves
+    NoCard,        ///< no complete card of that pair stands before it on that visit
+    Hazard,        ///< a hazard was open when it was made
+    SelfTest,      ///< its instrument failed its self-test on that visit
+    NewTei,        ///< the terminal has another TEI since
+    LayerDown,     ///< a layer went down while it lasted
+    Elsewhere,     ///< busy or unanswered elsewhere: says nothing of this line
+    NothingDone,   ///< a run after a failed one, with nothing said of what was done
+    NoCheck,       ///< a run without the detector check that belongs to it
+    NoResult,      ///< a run that neither passes nor fails
+    Contradiction, ///< its figures cannot all be true
+    Newer,         ///< a newer one counts
 };
 
 struct Discounted
@@ -74,7 +76,7 @@ public:
     }
     /// Those that are not struck out, by time.
     const std::vector<const Fact *> &facts() const { return m_facts; }
-    /// Those that are, by time: that they were recorded is told.
+    /// Those that are, by time: that they were recorded is reported.
     const std::vector<Discounted> &struckOut() const { return m_struckOut; }
     const VoidFact &voidOf(const Fact &fact) const { return *m_voids.value(&fact); }
 
@@ -84,6 +86,8 @@ public:
     /// All that count for nothing and are not struck out, by time.
     std::vector<Discounted> discounted() const;
 
+    /// The pair in force: the order's, or what was said on site to have taken its place.
+    const QString &pair() const { return m_pairs.front(); }
     const SafetyCards &cards() const { return m_cards; }
     /// The instrument of the reading: named with it, or afterwards; empty if neither.
     QString instrumentOf(const Fact &fact) const;
@@ -108,6 +112,7 @@ private:
 
     const DecisionInput &m_input;
     std::vector<const Fact *> m_facts; ///< not struck out, by time
+    QStringList m_pairs;               ///< names of the pair in force
     std::vector<Discounted> m_struckOut;
     QHash<const Fact *, const VoidFact *> m_voids;
     std::vector<const Fact *> m_selfTests; ///< those of other orders on the visit too
@@ -116,8 +121,6 @@ private:
     QHash<const Fact *, Discounted> m_discounts;
 };
 
-/// "C7-101" and "c7 101" are one name of a pair.
-bool isSamePair(const QString &a, const QString &b);
 /// "2026-03-04 09:15", by the writer's clock.
 QString minuteText(const Moment &moment);
 

@@ -23,6 +23,9 @@ constexpr WhomToCall whomToCall[] = {
 const CriterionResult *subjectOf(const Decision &decision)
 {
     const CriterionResult *missing = nullptr;
+    if (const CriterionResult *safety = decision.criterion("safety");
+        safety && safety->open() && safety->outcome == CriterionOutcome::NotMet)
+        return safety;
     for (const CriterionResult &criterion : decision.criteria) {
         if (!criterion.open())
             continue;
@@ -127,8 +130,8 @@ void addReadings(Handoff &handoff, const Decision &decision)
         if (criterion.open() && criterion.key != handoff.criterion)
             handoff.alsoOpen << criterion.sentence();
         if (criterion.outcome != CriterionOutcome::NotNeeded && !criterion.measuredText.isEmpty())
-            handoff.readings.push_back({criterion.name, criterion.measuredText, criterion.limitText,
-                                        toText(criterion.outcome).replace(u'_', u' ')});
+            handoff.readings.push_back(
+                {criterion.name, criterion.measuredText, criterion.limitText, criterion.outcome});
     }
     for (const RunMade &run : decision.runs)
         handoff.done << "Run: " + run.text + " (" + run.resultInWords() + ')';
@@ -158,6 +161,11 @@ void addChanges(Handoff &handoff, const DecisionInput &input)
 
 } // namespace
 
+QString HandoffReading::word() const
+{
+    return toText(outcome).replace('_', ' ');
+}
+
 QString Handoff::whatFailed() const
 {
     if (where.startsWith(failed, Qt::CaseInsensitive))
@@ -166,7 +174,7 @@ QString Handoff::whatFailed() const
 }
 
 std::optional<Handoff> makeHandoff(const DecisionInput &input, const Decision &decision,
-                                   const QString &officeName)
+                                   const std::vector<Step> &steps, const QString &officeName)
 {
     const CriterionResult *criterion = subjectOf(decision);
     if (!criterion)
@@ -186,6 +194,8 @@ std::optional<Handoff> makeHandoff(const DecisionInput &input, const Decision &d
     handoff.failed = criterion->name;
     handoff.reason = criterion->reason.english();
     explain(handoff, input, *criterion);
+    if (const Step *step = nextStep(steps))
+        handoff.next = (step->next.isEmpty() ? step->because : step->next).english();
     addReadings(handoff, decision);
     addChanges(handoff, input);
     return handoff;

@@ -54,7 +54,7 @@ public:
             closeWhatWaits();
         }
         if (!m_situation.orderIsOpen)
-            closeAll(Text("The order is no longer open."));
+            closeAll(Text(QT_TRANSLATE_NOOP("core", "The order is no longer open.")));
     }
 
     std::vector<Step> steps() && { return std::move(m_steps); }
@@ -89,7 +89,7 @@ private:
             const CriterionResult *result = m_decision.criterion(each.need.criterion);
             if (each.isToDo() && result && result->excepted)
                 set(each, StepState::NotNeeded,
-                    Text("Excepted by %1: %2")
+                    Text(QT_TRANSLATE_NOOP("core", "Excepted by %1: %2"))
                         .arg(result->excepted->by)
                         .arg(result->excepted->because));
         }
@@ -124,8 +124,9 @@ private:
                 if (each.state == StepState::Done && !each.need.isOffer() &&
                     each.need.matches(*fact))
                     set(each, StepState::Failed, trouble,
-                        Text("Measure again with a registered instrument within its "
-                             "calibration: %1.")
+                        Text(QT_TRANSLATE_NOOP(
+                                 "core", "Measure again with a registered instrument within its "
+                                         "calibration: %1."))
                             .arg(each.need.label));
         }
     }
@@ -133,28 +134,35 @@ private:
     void askForCard()
     {
         Step *card = step("safety"), *closing = step("hazard_closed");
-        if (!card || !m_judging.evidence.needsCard(m_visit))
-            return;
         const SafetyCards &cards = m_judging.evidence.cards();
+        if (!card || !(m_judging.evidence.needsCard(m_visit) || cards.unexplained()))
+            return;
         if (const Hazard *hazard = cards.unexplained()) {
             closing->need.preset.insert("hazard", hazard->card->id);
             set(*closing, StepState::Open, closing->because, closing->next);
-            set(*card, StepState::Open, Text("A hazard is open on this pair."));
+            set(*card, StepState::Open,
+                Text(QT_TRANSLATE_NOOP("core", "A hazard is open on this pair.")));
             return; // closed by what stands before it
         }
-        const Text make = Text("Make the safety card before the pair is touched.");
+        const Text make =
+            Text(QT_TRANSLATE_NOOP("core", "Make the safety card before the pair is touched."));
         const Card *holding = cards.holdingAt(m_situation.now, m_visit);
         if (cards.isClearAt(m_situation.now, m_visit))
             set(*card, StepState::Done, Text::verbatim(holding->verdict.text()));
         else if (cards.awaitingCard())
             set(*card, StepState::Open,
-                Text("The hazard is said to be closed; no clear card was made since."), make);
+                Text(QT_TRANSLATE_NOOP(
+                    "core", "The hazard is said to be closed; no clear card was made since.")),
+                make);
         else if (holding)
             set(*card, StepState::Open, Text::verbatim(holding->verdict.text()),
-                Text("Complete the safety card before the first measurement."));
+                Text(QT_TRANSLATE_NOOP("core",
+                                       "Complete the safety card before the first measurement.")));
         else
             set(*card, StepState::Open,
-                Text("No safety card holds for this pair, this visit and this state of the feed."),
+                Text(QT_TRANSLATE_NOOP(
+                    "core",
+                    "No safety card holds for this pair, this visit and this state of the feed.")),
                 make);
     }
 
@@ -224,9 +232,12 @@ private:
                 set(*check, StepState::Open,
                     check->state == StepState::Open
                         ? check->because
-                        : Text("A run needs a detector check of this visit, over its channels and "
-                               "path and with its instrument, that no other run has used up."),
-                    Text("Inject errors on %1 and record what the test set saw.")
+                        : Text(QT_TRANSLATE_NOOP(
+                              "core",
+                              "A run needs a detector check of this visit, over its channels and "
+                              "path and with its instrument, that no other run has used up.")),
+                    Text(QT_TRANSLATE_NOOP("core",
+                                           "Inject errors on %1 and record what the test set saw."))
                         .arg(channelsOf(check->need.preset)));
             }
         }
@@ -246,18 +257,40 @@ private:
         }
     }
 
+    /// Why the next reading would not count with the instrument that was chosen; empty if it would,
+    /// or if it is named with each record.
+    Text whyNoReading() const
+    {
+        if (!m_situation.instrument)
+            return {};
+        if (m_situation.instrument->isEmpty())
+            return Text(QT_TRANSLATE_NOOP("core", "No instrument is said yet."));
+        const Fact reading{{},
+                           m_situation.now,
+                           m_judging.order.number,
+                           m_situation.person,
+                           *m_situation.instrument,
+                           {},
+                           NoteFact{}};
+        if (m_judging.evidence.selfTestFailed(reading))
+            return Text(QT_TRANSLATE_NOOP("core", "%1 failed its self-test on this visit."))
+                .arg(*m_situation.instrument);
+        return {};
+    }
+
     /// What must stand before a step and does not closes it. What was measured without an
     /// instrument closes nothing; that none is said for the next reading does.
     void closeWhatWaits()
     {
         Step *instrument = step("instrument");
-        const bool unsaid = m_situation.instrument && m_situation.instrument->isEmpty();
+        const Text why = whyNoReading();
+        const bool unsaid = !why.isEmpty();
         const bool waits = std::ranges::any_of(m_steps, [](const Step &each) {
             return each.isToDo() && each.need.after.contains("instrument");
         });
         if (instrument && unsaid && waits && !instrument->isToDo())
-            set(*instrument, StepState::Open, Text("No instrument is said yet."),
-                Text("Say with which instrument you measure."));
+            set(*instrument, StepState::Open, why,
+                Text(QT_TRANSLATE_NOOP("core", "Say with which instrument you measure.")));
         for (Step &each : m_steps)
             for (const QString &key : each.need.after) {
                 const Step *before = step(key);
@@ -265,8 +298,9 @@ private:
                     before && (before->isToDo() || before->state == StepState::Closed);
                 if (!blocks || (before == instrument && !unsaid))
                     continue;
-                each.closedBy =
-                    Text("%1 comes first. %2").arg(before->need.label).arg(before->because);
+                each.closedBy = Text(QT_TRANSLATE_NOOP("core", "%1 comes first. %2"))
+                                    .arg(before->need.label)
+                                    .arg(before->because);
                 if (each.isToDo())
                     set(each, StepState::Closed, each.closedBy);
                 break;

@@ -5,144 +5,206 @@
 #include "core/turnup/Cause.h"
 #include "core/turnup/FirstCheck.h"
 
+#include <cmath>
+
 namespace loopwright {
 
 namespace {
 
-Finding remark(Severity severity, const QString &code, const QString &reason,
-               const QString &field = {})
+Finding finding(Severity severity, const char *code, const QString &field, const Text &sentence)
 {
-    return {severity, code, reason, {}, field, 0};
+    return {severity, QString::fromLatin1(code), sentence.english(), {}, field, 0};
 }
 
-/// Nothing if the keys make no T yet.
-template<class T>
-std::optional<T> readAs(const QJsonObject &typed)
+std::optional<double> numberIn(const QJsonObject &typed, const QString &key)
 {
-    JsonReader reader(typed, {});
-    T read = T::read(reader);
-    return reader.failed() ? std::nullopt : std::optional<T>(std::move(read));
+    const QJsonValue value = typed.value(key);
+    return value.isDouble() ? std::optional(value.toDouble()) : std::nullopt;
 }
 
-Voltages voltagesOf(const QJsonObject &typed)
+Voltages voltagesIn(const QJsonObject &typed)
 {
-    const auto at = [&typed](WirePair pair) {
-        const QJsonValue value = typed.value(toText(pair));
-        return value.isDouble() ? std::optional(value.toDouble()) : std::nullopt;
-    };
-    return {at(WirePair::TipGround), at(WirePair::RingGround), at(WirePair::TipRing)};
+    return {numberIn(typed, toText(WirePair::TipGround)),
+            numberIn(typed, toText(WirePair::RingGround)),
+            numberIn(typed, toText(WirePair::TipRing))};
 }
 
+/// A slip in one field must not hide a hazard in another.
 Findings reviewCard(const QJsonObject &typed, const LimitSet &limits)
 {
     SafetyFact card;
     if (const QJsonValue office = typed.value("office_connected"); office.isBool())
         card.officeConnected = office.toBool();
-    card.acV = voltagesOf(typed.value("ac_v").toObject());
-    card.dcV = voltagesOf(typed.value("dc_v").toObject());
-    Findings said;
+    card.acV = voltagesIn(typed.value("ac_v").toObject());
+    card.dcV = voltagesIn(typed.value("dc_v").toObject());
+    Findings found;
     for (const VoltageFinding &hazard : judge(card, limits).hazards)
-        said.push_back(remark(
-            Severity::Error, "hazard", QString("HAZARD. %1. %2").arg(hazard.reason, hazard.toDo),
-            QString("%1.%2").arg(hazard.alternating ? "ac_v" : "dc_v", toText(hazard.pair))));
-    return said;
+        found.push_back(
+            finding(Severity::Error, "hazard",
+                    QString("%1.%2").arg(hazard.alternating ? "ac_v" : "dc_v", toText(hazard.pair)),
+                    Text(QT_TRANSLATE_NOOP("core", "%1. %2")).arg(hazard.reason).arg(hazard.toDo)));
+    return found;
 }
 
-/// "Cause 58, bearer capability … (class). "; on a line with a list of its own, why it has no name.
-QString causeWords(int number, const ServiceOrder &order)
+void holdAgainst(Findings &found, const QJsonObject &typed, const QString &key, const Limit &limit)
 {
-    const ProtocolVariant *variant = findVariant(order.variant);
-    if (variant && !usesQ850(*variant))
-        return QString("Cause %1: %2 ").arg(number).arg(whyNoCauseNames(*variant));
-    const auto cause = causeOf(number);
-    return cause ? QString("Cause %1, %2 (%3). ").arg(number).arg(cause->name, cause->classText)
-                 : QString();
+    const auto value = numberIn(typed, key);
+    if (value && *value > limit.value)
+        found.push_back(
+            finding(Severity::Error, "over_limit", key,
+                    Text(QT_TRANSLATE_NOOP("core", "%1 %2 is above the limit of %3 %2."))
+                        .arg(*value)
+                        .arg(limit.unit)
+                        .arg(limit.value)));
 }
 
-Findings reviewLayer(const QJsonObject &typed, const ServiceOrder &order)
+Findings reviewLoop(const QJsonObject &typed, const DecisionInput &input, const LimitSet &limits)
 {
-    const auto layer = readAs<LayerFact>(typed);
-    if (!layer || layer->outcome != LayerOutcome::Down)
+    Findings found;
+    const bool analog = input.order.kind == LineKind::Analog;
+    holdAgainst(found, typed, "dc_resistance_ohm",
+                limits.limit(analog ? "rrd_long_resistance_max" : "bri_resistance_max"));
+    const double limited = limits.value("bri_loss_frequency");
+    const double at = numberIn(typed, "frequency_hz").value_or(limited);
+    if (!analog && std::abs(at - limited) <= 0.01 * limited)
+        holdAgainst(found, typed, "loss_db", limits.limit("bri_loss_max"));
+    return found;
+}
+
+Findings reviewQuantity(const Need &need, const QJsonObject &typed, const LimitSet &limits)
+{
+    const auto quantity = fromText<AnalogQuantity>(need.preset.value("quantity").toString());
+    const QJsonValue value = typed.value("value");
+    if (!quantity || !(value.isDouble() || value.isBool()))
         return {};
-    const FirstCheck check = firstCheck(*layer);
-    return {remark(Severity::Warning, "first_check",
-                   (layer->cause ? causeWords(*layer->cause, order) : QString()) +
-                       QString("%1 Check first (%2): %3 Then: %4")
-                           .arg(check.meaning, partName(check.part), check.check, check.then))};
+    const AnalogValue read =
+        value.isBool() ? AnalogValue(value.toBool()) : AnalogValue(value.toDouble());
+    const QuantityClass grade = classify(*quantity, read, limits);
+    const Severity severity = grade == QuantityClass::Poor       ? Severity::Error
+                              : grade == QuantityClass::Marginal ? Severity::Warning
+                                                                 : Severity::Note;
+    return {finding(severity, toText(grade).toLatin1().constData(), "value",
+                    Text(QT_TRANSLATE_NOOP("core", "%1: %2; %3."))
+                        .arg(valueText(*quantity, read))
+                        .arg(toText(grade))
+                        .arg(limitText(*quantity, limits)))};
 }
 
-Findings reviewCall(const QJsonObject &typed, const ServiceOrder &order)
+std::optional<int> causeIn(const QJsonObject &typed)
 {
-    const auto call = readAs<CallFact>(typed);
-    if (!call || !call->cause)
+    const auto cause = numberIn(typed, "cause");
+    return cause ? std::optional(int(*cause)) : std::nullopt;
+}
+
+/// What the cause says, by the list of the order's variant.
+Findings reviewCause(std::optional<int> number, const DecisionInput &input)
+{
+    const ProtocolVariant *variant = findVariant(input.order.variant);
+    if (!number || !variant)
         return {};
-    const ProtocolVariant *variant = findVariant(order.variant);
-    if (variant && !usesQ850(*variant))
-        return {remark(Severity::Note, "cause", whyNoCauseNames(*variant))};
-    const auto cause = causeOf(*call->cause);
+    if (!usesQ850(*variant))
+        return {finding(Severity::Note, "cause", "cause",
+                        Text(QT_TRANSLATE_NOOP("core", "Cause %1: %2"))
+                            .arg(*number)
+                            .arg(whyNoCauseNames(*variant)))};
+    const auto cause = causeOf(*number);
     if (!cause)
         return {};
-    return {remark(
-        Severity::Warning, "cause",
-        QString("%1, %2. Check first: %3").arg(cause->name, cause->classText, cause->checkFirst))};
+    return {finding(Severity::Note, "cause", "cause",
+                    Text(QT_TRANSLATE_NOOP("core", "Cause %1, %2 (%3). Check first: %4."))
+                        .arg(*number)
+                        .arg(cause->name)
+                        .arg(cause->classText)
+                        .arg(cause->checkFirst))};
 }
 
-Findings reviewRun(const QJsonObject &typed)
+Findings reviewLayer(const Need &need, const QJsonObject &typed, const DecisionInput &input)
 {
-    const auto run = readAs<RunFact>(typed);
-    const auto contradiction = run ? contradictionIn(*run) : std::nullopt;
+    if (typed.value("outcome").toString() != toText(LayerOutcome::Down))
+        return {};
+    Findings found = reviewCause(causeIn(typed), input);
+    LayerFact layer;
+    layer.layer = need.preset.value("layer").toInt(1);
+    layer.interface = fromText<LineInterface>(need.preset.value("interface").toString());
+    layer.outcome = LayerOutcome::Down;
+    layer.cause = causeIn(typed);
+    const FirstCheck check = firstCheck(layer);
+    found.push_back(finding(Severity::Note, "first_check", "outcome",
+                            Text(QT_TRANSLATE_NOOP("core", "%1 Check first (%2): %3 Then: %4"))
+                                .arg(check.meaning)
+                                .arg(partName(check.part))
+                                .arg(check.check)
+                                .arg(check.then)));
+    return found;
+}
+
+Findings reviewCheck(const QJsonObject &typed, const LimitSet &limits)
+{
+    Findings found;
+    const double quiet = limits.value("detector_quiet_seconds_min");
+    if (const auto seconds = numberIn(typed, "quiet_seconds"); seconds && *seconds < quiet)
+        found.push_back(finding(Severity::Error, "over_limit", "quiet_seconds",
+                                Text(QT_TRANSLATE_NOOP("core", "%1 s; at least %2 s are needed."))
+                                    .arg(*seconds)
+                                    .arg(quiet)));
+    if (numberIn(typed, "quiet_bit_errors").value_or(0) > 0)
+        found.push_back(
+            finding(Severity::Error, "over_limit", "quiet_bit_errors",
+                    Text(QT_TRANSLATE_NOOP(
+                        "core", "Errors in the quiet seconds: the line makes them itself."))));
+    const auto seen = numberIn(typed, "seen_bit_errors");
+    const double sent = std::max(numberIn(typed, "injections").value_or(0),
+                                 numberIn(typed, "injected").value_or(0));
+    if (seen && *seen < sent)
+        found.push_back(finding(
+            Severity::Error, "not_seen", "seen_bit_errors",
+            Text(QT_TRANSLATE_NOOP("core", "%1 were sent and %2 seen: not every one was seen."))
+                .arg(sent)
+                .arg(*seen)));
+    return found;
+}
+
+/// The test set still shows what was read wrong.
+Findings reviewRun(const Need &need, const QJsonObject &typed)
+{
+    QJsonObject fact = need.preset;
+    for (auto it = typed.begin(); it != typed.end(); ++it)
+        fact.insert(it.key(), it.value());
+    JsonReader reader(fact, {});
+    const RunFact run = RunFact::read(reader);
+    const auto contradiction = reader.failed() ? std::nullopt : contradictionIn(run);
     if (!contradiction)
         return {};
-    return {remark(Severity::Error, "contradiction",
-                   QString("The totals contradict each other: %1; read the test set again.")
-                       .arg(contradiction->what),
-                   contradiction->key)};
-}
-
-Findings reviewQuantity(const QJsonObject &typed, const LimitSet &limits)
-{
-    const auto analog = readAs<AnalogFact>(typed);
-    if (!analog || classify(analog->quantity, analog->value(), limits) != QuantityClass::Poor)
-        return {};
-    const AnalogQuantityInfo &about = info(analog->quantity);
-    return {remark(Severity::Warning, "outside",
-                   about.yesOrNo ? QString("Not as it should be.")
-                                 : QString("Outside: %1.").arg(limitText(analog->quantity, limits)),
-                   "value")};
-}
-
-Findings reviewLoop(const QJsonObject &typed, const ServiceOrder &order, const LimitSet &limits)
-{
-    if (order.kind != LineKind::Bri)
-        return {};
-    Findings said;
-    for (const auto &[key, limit] : {std::pair("dc_resistance_ohm", "bri_resistance_max"),
-                                     std::pair("loss_db", "bri_loss_max")})
-        if (const QJsonValue value = typed.value(QLatin1StringView(key));
-            value.isDouble() && value.toDouble() > limits.value(limit))
-            said.push_back(remark(Severity::Warning, "outside",
-                                  QString("Above the limit of %1.").arg(limits.value(limit)), key));
-    return said;
+    return {finding(Severity::Error, "contradiction", contradiction->key,
+                    Text(QT_TRANSLATE_NOOP("core", "The totals contradict each other: %1; read the "
+                                                   "test set again."))
+                        .arg(contradiction->what))};
 }
 
 } // namespace
 
-Findings review(FactKind kind, const QJsonObject &typed, const ServiceOrder &order,
+Findings review(const Need &need, const QJsonObject &typed, const DecisionInput &input,
                 const LimitSet &limits)
 {
-    switch (kind) {
+    if (!need.kind)
+        return {};
+    switch (*need.kind) {
     case FactKind::Safety:
         return reviewCard(typed, limits);
-    case FactKind::Layer:
-        return reviewLayer(typed, order);
-    case FactKind::Call:
-        return reviewCall(typed, order);
-    case FactKind::Run:
-        return reviewRun(typed);
-    case FactKind::Analog:
-        return reviewQuantity(typed, limits);
     case FactKind::Loop:
-        return reviewLoop(typed, order, limits);
+        return reviewLoop(typed, input, limits);
+    case FactKind::Analog:
+        return reviewQuantity(need, typed, limits);
+    case FactKind::Layer:
+        return reviewLayer(need, typed, input);
+    case FactKind::Call:
+        return typed.value("outcome").toString() == toText(CallOutcome::Failed)
+                   ? reviewCause(causeIn(typed), input)
+                   : Findings();
+    case FactKind::Detector:
+        return reviewCheck(typed, limits);
+    case FactKind::Run:
+        return reviewRun(need, typed);
     default:
         return {};
     }

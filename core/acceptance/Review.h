@@ -1,19 +1,18 @@
 #pragma once
-// What is said of an entry while it is typed, before it is recorded: a hazard, a contradiction, a
-// figure outside its limit, what a layer that is down or a cause means and what to check first. It
-// decides nothing: what counts is judged of what was recorded (Judge.h).
+// What is said of an entry while it is typed, before it is recorded: a hazard, a figure beyond its
+// limit or of a poor class, what a cause means and what to check first. Nothing here decides.
 
-#include "core/acceptance/Fact.h"
-#include "core/base/Finding.h"
+#include "core/acceptance/DecisionInput.h"
+#include "core/acceptance/Need.h"
 #include "core/base/LimitSet.h"
 
 namespace loopwright {
 
-/// `typed` holds the keys of a fact of the kind, as far as they are typed; what cannot be read yet
-/// is left out, so that a slip in one field hides nothing in another. `field` of a finding is the
-/// key that it speaks of, or empty. An error is a hazard or a contradiction; a warning may be
-/// recorded as it is.
-Findings review(FactKind kind, const QJsonObject &typed, const ServiceOrder &order,
+/// `typed` holds what can be read of the entry so far, under the keys of the need's fields
+/// ("ac_v.tip_ground" in an object "ac_v"); what is missing or no value is passed over. Each
+/// finding names its field; codes: `hazard`, `contradiction` and `over_limit` (errors), `poor`, `not_seen` (errors),
+/// `marginal` (a warning), `good`, `cause`, `first_check` (notes).
+Findings review(const Need &need, const QJsonObject &typed, const DecisionInput &input,
                 const LimitSet &limits);
 
 } // namespace loopwright

@@ -52,6 +52,12 @@ const Hazard *SafetyCards::awaitingCard() const
     return found == m_hazards.end() ? nullptr : &*found;
 }
 
+bool SafetyCards::hasCardUpTo(const Moment &moment, const QString &visit) const
+{
+    return std::ranges::any_of(
+        m_cards, [&](const Card &card) { return card.visit == visit && card.fact->at <= moment; });
+}
+
 const Card *SafetyCards::holdingAt(const Moment &moment, const QString &visit) const
 {
     const Card *holding = nullptr;

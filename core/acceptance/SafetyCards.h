@@ -49,6 +49,7 @@ public:
     /// clear card; whenever they were read.
     const Hazard *unexplained() const;
     const Hazard *awaitingCard() const;
+    bool hasCardUpTo(const Moment &moment, const QString &visit) const;
     /// The newest card of the visit up to the moment, unless the feed was switched since.
     const Card *holdingAt(const Moment &moment, const QString &visit) const;
     /// A clear card holds.

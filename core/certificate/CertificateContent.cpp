@@ -119,18 +119,25 @@ CertificateRun readRun(JsonReader &reader)
 
 QJsonObject writeInstrument(const CertificateInstrument &instrument)
 {
-    return {{"instrument", instrument.key},
-            {"kind", instrument.kind},
-            {"serial", instrument.serial},
-            {"calibrated_on", instrument.calibratedOn},
-            {"calibration_due", instrument.calibrationDue}};
+    QJsonObject object{
+        {"instrument", instrument.key}, {"kind", instrument.kind}, {"serial", instrument.serial}};
+    if (instrument.calibration)
+        object.insert("calibration", instrument.calibration->toJson());
+    return object;
 }
 
 CertificateInstrument readInstrument(JsonReader &reader)
 {
-    return {reader.text("instrument", longText), reader.text("kind", longText),
-            reader.text("serial", longText), reader.text("calibrated_on", longText),
-            reader.text("calibration_due", longText)};
+    CertificateInstrument instrument{reader.text("instrument", longText),
+                                     reader.text("kind", longText),
+                                     reader.text("serial", longText),
+                                     {}};
+    if (reader.has("calibration")) {
+        JsonReader child = reader.child("calibration");
+        instrument.calibration = Calibration::read(child);
+        child.done();
+    }
+    return instrument;
 }
 
 /// A stroke is a flat list x, y, x, y, …

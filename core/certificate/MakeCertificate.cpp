@@ -107,19 +107,15 @@ QString personName(const QList<Person> &people, const QString &key)
 CertificateInstrument instrumentLine(const QList<Instrument> &registered, const QString &key,
                                      QDate day)
 {
-    CertificateInstrument line{key, {}, {}, {}, {}};
+    CertificateInstrument line{key, {}, {}, {}};
     for (const Instrument &instrument : registered) {
         if (instrument.key != key)
             continue;
         line.kind = instrument.kind;
         line.serial = instrument.serial;
-        for (const Calibration &calibration : instrument.calibrations) {
-            if (!calibration.holdsOn(day))
-                continue;
-            line.calibratedOn = calibration.on.toString(dayFormat);
-            line.calibrationDue =
-                calibration.due ? calibration.due->toString(dayFormat) : QString("not_required");
-        }
+        for (const Calibration &calibration : instrument.calibrations)
+            if (calibration.holdsOn(day))
+                line.calibration = calibration;
     }
     return line;
 }

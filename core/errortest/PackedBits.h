@@ -31,7 +31,6 @@ public:
     /// The word with positions 64 i to 64 i + 63; i from -wordsBefore. Bits outside first() and
     /// end() are 0.
     quint64 word(qint64 i) const { return m_words[std::size_t(i + wordsBefore)]; }
-    qint64 wordCount() const { return qint64(m_words.size()) - wordsBefore; }
     /// The words from the ith on.
     const quint64 *from(qint64 i) const { return m_words.data() + i + wordsBefore; }
     bool bit(qint64 at) const { return (word(at >> 6) >> (63 - (at & 63))) & 1; }

@@ -1,5 +1,7 @@
 #include "core/errortest/Pattern.h"
 
+#include <QRegularExpression>
+
 namespace loopwright {
 
 namespace {
@@ -26,6 +28,18 @@ const Pattern &patternOf(PatternKey key)
         if (pattern.key == key)
             return pattern;
     Q_UNREACHABLE();
+}
+
+bool isFixedPattern(const QString &name)
+{
+    static const QRegularExpression fixed(
+        R"(^(all)?([01]s?|ones?|zero(e?s)?)$|^(mark|space)s?$|^alt|^fixed|^single|octet|)"
+        R"(^[0-9]:[0-9]+$|^[0-9]+in[0-9]+$)");
+    QString plain;
+    for (const QChar letter : name.toLower())
+        if (letter.isLetterOrNumber() || letter == u':')
+            plain += letter;
+    return fixed.match(plain).hasMatch();
 }
 
 PatternRegister::PatternRegister(const Pattern &pattern, quint32 q1ToQn)

@@ -47,6 +47,10 @@ struct Pattern
 std::span<const Pattern> patterns();
 const Pattern &patternOf(PatternKey key);
 
+/// Whether a test set calls a fixed pattern so: all ones, all zeros, 1:1, single octets. Such a
+/// pattern looks the same one bit later and on another channel.
+bool isFixedPattern(const QString &name);
+
 /// Puts the pattern out bit by bit: short, slow, and the measure for everything faster.
 class PatternRegister
 {

@@ -35,13 +35,25 @@ bool Instrument::calibratedOn(QDate day) const
                        [day](const Calibration &calibration) { return calibration.holdsOn(day); });
 }
 
+QJsonObject Calibration::toJson() const
+{
+    return {{"on", on.toString(dayFormat)}, {"due", due ? due->toString(dayFormat) : notRequired}};
+}
+
+Calibration Calibration::read(JsonReader &reader)
+{
+    Calibration calibration{QDate::fromString(reader.text("on"), dayFormat), {}};
+    const QString due = reader.text("due");
+    if (due != notRequired)
+        calibration.due = QDate::fromString(due, dayFormat);
+    return calibration;
+}
+
 QJsonObject Instrument::toJson() const
 {
     QJsonArray list;
     for (const Calibration &calibration : calibrations)
-        list << QJsonObject{
-            {"on", calibration.on.toString(dayFormat)},
-            {"due", calibration.due ? calibration.due->toString(dayFormat) : notRequired}};
+        list << calibration.toJson();
     return {{"instrument", key}, {"serial", serial}, {"kind", kind}, {"calibrations", list}};
 }
 
@@ -52,11 +64,7 @@ Instrument Instrument::read(JsonReader &reader)
     const QJsonArray list = reader.array("calibrations", 10000);
     for (int i = 0; i < list.size() && !reader.failed(); ++i) {
         JsonReader item = reader.item("calibrations", i, list[i]);
-        Calibration calibration{QDate::fromString(item.text("on"), dayFormat), {}};
-        const QString due = item.text("due");
-        if (due != notRequired)
-            calibration.due = QDate::fromString(due, dayFormat);
-        instrument.calibrations << calibration;
+        instrument.calibrations << Calibration::read(item);
         item.done();
     }
     return instrument;

@@ -17,7 +17,7 @@ QJsonObject json(const Handoff &handoff)
         readings.append(QJsonObject{{"name", reading.name},
                                     {"value", reading.value},
                                     {"limit", reading.limit},
-                                    {"outcome", reading.word}});
+                                    {"outcome", reading.word()}});
     return {{"order", handoff.order},
             {"circuit", handoff.circuit},
             {"criterion", handoff.criterion},
@@ -28,6 +28,7 @@ QJsonObject json(const Handoff &handoff)
             {"part", handoff.part},
             {"call", handoff.call},
             {"check", QJsonArray::fromStringList(handoff.check)},
+            {"next", handoff.next},
             {"readings", readings},
             {"done", QJsonArray::fromStringList(handoff.done)},
             {"also_open", QJsonArray::fromStringList(handoff.alsoOpen)}};
@@ -51,13 +52,14 @@ QString text(const Handoff &handoff)
         .add("Call", handoff.call);
     for (const QString &check : handoff.check)
         lines.add("Check", check);
+    lines.add("Next", handoff.next);
     for (const QString &done : handoff.done)
         lines.add("Done already", done);
     for (const QString &open : handoff.alsoOpen)
         lines.add("Also open", open);
     ColumnLayout table({"reading", "value", "limit", "outcome"});
     for (const HandoffReading &reading : handoff.readings)
-        table.add({reading.name, reading.value, reading.limit, reading.word});
+        table.add({reading.name, reading.value, reading.limit, reading.word()});
     return heading("Order " + handoff.order + " is handed on") + lines.text() +
            (table.isEmpty() ? QString() : "\n" + table.text());
 }
@@ -76,7 +78,8 @@ public:
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         LOOPWRIGHT_ASSIGN(const auto view, showOrder(*records, m_number));
-        const auto handoff = makeHandoff(view.input, view.decision, view.office.name);
+        const auto handoff =
+            makeHandoff(view.input, view.decision, stepsOf(view, {view.now, {}}), view.office.name);
         if (!handoff)
             return failure(
                 ErrorCode::Refused,

@@ -217,26 +217,31 @@ bool hasFailed(const Fact &fact, const LimitSet &limits)
     return false;
 }
 
-std::pair<Status, QString> standingOf(const FactView &view, const std::vector<Step> &steps,
-                                      const LimitSet &limits)
+std::pair<Status, QString> standingOf(const FactView &entry, const OrderView &view)
 {
-    if (view.voided)
+    const Fact &fact = entry.fact;
+    if (entry.voided)
         return {Status::NotNeeded, QCoreApplication::translate("FactText", "voided by %1: %2")
-                                       .arg(view.voidedBy, view.voidedBecause)};
-    bool failed = hasFailed(view.fact, limits), counts = false;
-    QString why;
-    for (const Step &step : steps) {
-        if (step.counts && step.counts->id == view.fact.id) {
+                                       .arg(entry.voidedBy, entry.voidedBecause)};
+    bool failed = hasFailed(fact, view.limits), counts = false;
+    QString words;
+    for (const Standing &standing : view.judged.standings) {
+        if (standing.counts && standing.counts->id == fact.id) {
             counts = true;
-            failed = failed || step.state == StepState::Failed;
+            failed = failed || standing.state == NeedState::Failed;
         }
-        for (const Discounted &each : step.before)
-            if (each.fact->id == view.fact.id && why.isEmpty())
-                why = each.sentence.english();
+        for (const Discounted &each : standing.before)
+            if (each.fact->id == fact.id && words.isEmpty())
+                words = each.sentence.english();
     }
     if (counts)
-        why = QCoreApplication::translate("FactText", "counts");
-    return {failed ? Status::Failed : counts ? Status::Done : Status::Note, why};
+        words = QCoreApplication::translate("FactText", "counts");
+    const auto run = std::ranges::find(view.decision.runs, fact.id, &RunMade::fact);
+    if (run != view.decision.runs.end()) {
+        words = run->resultInWords();
+        failed = failed || run->result == u"failed"; // a word of the record, in no language
+    }
+    return {failed ? Status::Failed : counts ? Status::Done : Status::Note, words};
 }
 
 QString timeText(const Moment &moment, QDate today)

@@ -40,7 +40,7 @@ RunEntry::RunEntry(JobSession &desk, const QString &panel, QWidget *parent)
                             {[this](const QJsonObject &values) { return facts(values); },
                              {},
                              [this](const QJsonObject &values) {
-                                 return review(FactKind::Run, facts(values).front(), m_desk.order(),
+                                 return review(m_need, facts(values).front(), m_desk.view().input,
                                                m_desk.limits());
                              }}))
 {
@@ -94,6 +94,7 @@ std::vector<FieldSpec> RunEntry::asks() const
 
 void RunEntry::setRun(const Step &step, const QJsonObject &head, qint64 plannedSeconds)
 {
+    m_need = step.need;
     m_head = head;
     m_planned = plannedSeconds;
     m_clock->setRate(head.value("rate").toInteger(m_desk.order().dataRate));

@@ -40,6 +40,7 @@ private:
     std::vector<FieldSpec> asks() const;
 
     JobSession &m_desk;
+    Need m_need = {};   ///< of the run that is made next
     QJsonObject m_head; ///< of the fact: everything but times and counts
     qint64 m_planned = 0;
     SignLine *m_state;

@@ -109,7 +109,7 @@ void StationPanel::showAttempts()
     for (auto it = facts.rbegin(); it != facts.rend(); ++it) {
         if (!lists(it->fact))
             continue;
-        const auto [status, words] = standingOf(*it, m_desk.steps(), m_desk.limits());
+        const auto [status, words] = standingOf(*it, m_desk.view());
         const bool mayVoid = !it->voided && !it->fact.as<VoidFact>();
         attempts.push_back({it->fact.id, status,
                             timeText(it->fact.at, m_desk.now().localDate()) + "  " +

@@ -58,8 +58,8 @@ public:
     /// Nothing where it was folded or unfolded by hand.
     void setFolded(bool folded);
     void unfold();
-    /// Unfolds it and puts the keyboard at the entry; at its title where nothing can be entered now.
-    /// Returns what has the keyboard.
+    /// Unfolds it and puts the keyboard at the entry; at its title where nothing can be entered
+    /// now. Returns what has the keyboard.
     QWidget *takeKeyboard(const QString &need);
 
 signals:

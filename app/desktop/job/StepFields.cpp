@@ -149,8 +149,8 @@ FieldSpec specOf(const Need &need, const QString &key, JobSession &desk)
     const FactField *found = findField(fieldsOf(*need.kind), key);
     FactField field = found ? *found : FactField{""};
     if (field.type == FieldType::Value)
-        field = valueFieldOf(
-            fromText<AnalogQuantity>(need.preset.value("quantity").toString()).value_or(AnalogQuantity::LoopCurrent));
+        field = valueFieldOf(fromText<AnalogQuantity>(need.preset.value("quantity").toString())
+                                 .value_or(AnalogQuantity::LoopCurrent));
     FieldSpec spec{key, wordName(key.section('.', -1)), QString::fromUtf8(field.unit),
                    answerOf(field)};
     if (field.words)

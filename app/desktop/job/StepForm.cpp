@@ -28,10 +28,15 @@ bool isAskedOnlyIfOpen(const Need &need)
     return need.kind == FactKind::Cleared || need.kind == FactKind::HazardClosed;
 }
 
-Findings reviewOf(JobSession &desk, const Need &need, const FactObjects &facts)
+Findings reviewOf(JobSession &desk, const Need &need, const QJsonObject &values)
 {
-    return facts.empty() ? Findings()
-                         : review(*need.kind, facts.front(), desk.order(), desk.limits());
+    return review(need, values, desk.view().input, desk.limits());
+}
+
+/// What is worth knowing is longer than a field is wide, and stands below the form.
+bool standsBelow(const Finding &finding)
+{
+    return finding.severity == Severity::Note;
 }
 
 QString sentence(const Text &text)
@@ -122,7 +127,9 @@ StepForm::StepForm(JobSession &desk, const QString &part, const Need &need, Step
     FactUse factUse;
     factUse.facts = [this](const QJsonObject &values) { return facts(values); };
     factUse.judge = [this](const QJsonObject &values) {
-        return reviewOf(this->desk(), step()->need, facts(values));
+        Findings found = reviewOf(this->desk(), step()->need, values);
+        std::erase_if(found, standsBelow);
+        return found;
     };
     factUse.refusal = use.refusal;
     m_form = makeFactForm(desk, part, use.button.isEmpty() ? tr("Record") : use.button, specs,
@@ -173,14 +180,15 @@ void StepForm::showSteps()
     m_hint->setVisible(!hint.isEmpty() && now->state != StepState::Done);
 }
 
-/// What belongs to no field stands below the form.
 void StepForm::sayReview()
 {
     const Step *now = step();
-    const Findings found = now ? reviewOf(desk(), now->need, facts(m_form->values())) : Findings();
-    const auto whole = std::ranges::find(found, QString(), &Finding::field);
-    m_form->tell(whole == found.end() ? Status::None : loopwright::signOf(whole->severity),
-                 whole == found.end() ? QString() : whole->reason);
+    QStringList said;
+    if (now)
+        for (const Finding &finding : reviewOf(desk(), now->need, m_form->values()))
+            if (standsBelow(finding))
+                said << finding.reason;
+    m_form->tell(said.isEmpty() ? Status::None : Status::Doubtful, said.join(u' '));
 }
 
 JointForm::JointForm(JobSession &desk, const QString &part, const std::vector<Need> &needs,
@@ -234,12 +242,11 @@ FactObjects JointForm::facts(const QJsonObject &values) const
 Findings JointForm::marks(const QJsonObject &values) const
 {
     Findings all;
-    const FactObjects list = facts(values);
-    const QStringList keys = given(values);
-    for (std::size_t i = 0; i < list.size(); ++i)
-        for (Finding finding : review(desk().step(keys[qsizetype(i)])->need.kind.value(), list[i],
-                                      desk().order(), desk().limits())) {
-            finding.field = keys[qsizetype(i)].section('.', 1);
+    for (const QString &key : given(values))
+        for (Finding finding : reviewOf(
+                 desk(), desk().step(key)->need,
+                 {{desk().step(key)->need.fields.front(), values.value(key.section('.', 1))}})) {
+            finding.field = key.section('.', 1);
             all.push_back(finding);
         }
     return all;

@@ -1,6 +1,7 @@
 #include "app/print/CoverSheet.h"
 
 #include "app/print/CertificatePainter.h"
+#include "app/print/PdfFile.h"
 #include "tests/support/Certificates.h"
 
 #include <QTemporaryDir>
@@ -33,7 +34,7 @@ CoverContent cover()
     open.kind = "Analog line";
     open.numbers = "217-555-0151";
     open.stage = "Safety";
-    open.reason.english() = "Safety card: No safety card was made for this pair.";
+    open.reason = "Safety card: No safety card was made for this pair.";
     content.lines = {accepted, open};
     return content;
 }
@@ -86,10 +87,10 @@ private slots:
     }
     void aCoverIsKnownAsOne()
     {
-        QVERIFY(isCoverPdf(*coverPdf(coverSheet(cover(), Paper::A4), cover().made)));
+        QVERIFY(isCover(readPdf(*coverPdf(coverSheet(cover(), Paper::A4), cover().made))));
         const auto certificate = certificatePaper(certificates::bri(), {}, Paper::A4);
         QVERIFY(certificate);
-        QVERIFY(!isCoverPdf(certificate->pdf));
+        QVERIFY(!isCover(readPdf(certificate->pdf)));
     }
 };
 

@@ -82,7 +82,7 @@ private slots:
         QTest::newRow("no path") << detector("{'path':null}") << "facts[0].path";
         QTest::newRow("channel") << detector("{'channels':['B9']}") << "facts[0].channels[0]";
         QTest::newRow("channels") << detector("{'channels':['B1','B2','B1']}")
-                                  << "facts[0].channels";
+                                  << "facts[0].channels[2]";
         QTest::newRow("unknown key") << detector("{'seen':3}") << "facts[0].seen";
     }
     void refuses()

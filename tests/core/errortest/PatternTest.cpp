@@ -49,6 +49,28 @@ class PatternTest : public QObject
 {
     Q_OBJECT
 private slots:
+    void aFixedPatternIsToldByItsName_data()
+    {
+        QTest::addColumn<bool>("fixed");
+        for (const char *name :
+             {"All ones", "all 1s", "MARK", "space", "all-zeros", "zeroes", "1:1", "1:7", "3 in 24",
+              "2-in-8", "alternating", "fixed 0x55", "single-bit octets", "1", "0"})
+            QTest::newRow(name) << true;
+        for (const char *name : {"prbs9", "qrss20", "QRSS", "511", "2047", "2^15-1", "2^20-1 QRSS",
+                                 "PRBS 2^11", "pseudorandom", "", "O.152"})
+            QTest::addRow("not %s", name) << false;
+        for (const Pattern &pattern : patterns())
+            QTest::addRow("not %s by key", pattern.name) << false;
+    }
+    void aFixedPatternIsToldByItsName()
+    {
+        QFETCH(bool, fixed);
+        const QString tag = QString::fromUtf8(QTest::currentDataTag());
+        QString name = fixed ? tag : tag.mid(4);
+        if (name.endsWith(" by key"))
+            name.chop(7);
+        QCOMPARE(isFixedPattern(name), fixed);
+    }
     // tests/data/check-values/README.md
     void agreesWithCheckValues_data()
     {

@@ -5,10 +5,10 @@
 #include "app/desktop/Theme.h"
 #include "app/desktop/form/Form.h"
 #include "app/desktop/job/LoopPicture.h"
-#include "core/acceptance/LoopState.h"
 #include "app/desktop/job/MakeupTable.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "app/desktop/widgets/PageElements.h"
+#include "core/acceptance/LoopState.h"
 #include "core/loop/DesignRules.h"
 #include "core/loop/Remedies.h"
 

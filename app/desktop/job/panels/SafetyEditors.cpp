@@ -48,7 +48,8 @@ public:
 private:
     Findings hazards() const
     {
-        return review(FactKind::Safety, form()->values(), desk().order(), desk().limits());
+        const Step *card = desk().step(needs().front());
+        return review(card->need, form()->values(), desk().view().input, desk().limits());
     }
 
     void stopAtHazards(std::vector<FieldSpec> &specs)
@@ -92,7 +93,7 @@ private:
     {
         QStringList alarms;
         for (const Finding &hazard : hazards())
-            alarms << hazard.reason;
+            alarms << tr("HAZARD. %1").arg(hazard.reason);
         alarms.removeDuplicates();
         m_alarm->setText(alarms.join(u'\n'));
         m_alarm->setAccessibleName(m_alarm->text());
