@@ -117,6 +117,12 @@ public:
                 panel->unfold();
         widget->setFocus();
     }
+    /// Every part of the job page, as clicks on their titles do it.
+    void unfoldAll()
+    {
+        for (StationPanel *panel : m_window->findChildren<StationPanel *>())
+            panel->unfold();
+    }
     template<class W>
     W *find(const QString &name)
     {

@@ -6,6 +6,7 @@
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignList.h"
 
+#include <QCheckBox>
 #include <QHBoxLayout>
 #include <QScrollArea>
 #include <QShortcut>
@@ -67,6 +68,10 @@ OrderScreen::OrderScreen(DesktopContext &workplace, QWidget *parent)
     // Later: a field is also left while the window goes, when nothing may be shown any more.
     connect(m_form, &Form::rested, this, &OrderScreen::check, Qt::QueuedConnection);
     connect(m_form, &Form::edited, this, &OrderScreen::showTerminals);
+    connect(m_form, &Form::edited, this, &OrderScreen::showSameWires);
+    m_sameWires = new QCheckBox(tr("same wires: only the name of the pair was wrong"));
+    m_sameWires->setObjectName(QStringLiteral("order.same_wires"));
+    m_form->field("pair")->setBelow(m_sameWires);
     auto *key = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_S), this);
     key->setContext(Qt::WidgetWithChildrenShortcut);
     connect(key, &QShortcut::activated, m_form, &Form::confirm);
@@ -93,6 +98,16 @@ QWidget *OrderScreen::makeForm()
     column->addWidget(m_addTerminal, 0, Qt::AlignLeft);
     column->addStretch(1);
     return page;
+}
+
+/// Another pair makes what was measured old; another name of the same wires does not.
+void OrderScreen::showSameWires()
+{
+    const bool asked =
+        !m_pairBefore.isEmpty() && !isSamePair(m_pairBefore, m_form->field("pair")->typed());
+    m_sameWires->setVisible(asked);
+    if (!asked)
+        m_sameWires->setChecked(false);
 }
 
 void OrderScreen::showTerminals()
@@ -193,6 +208,11 @@ void OrderScreen::open(const QString &number)
         showOrderFields(*m_form, m_state, fromDraft(draft), true);
     }
     showTerminals();
+    m_pairBefore.clear();
+    if (!m_number.isEmpty())
+        if (const auto view = showOrder(records(), m_number))
+            m_pairBefore = view->order.pair;
+    showSameWires();
     m_draftLine->show(Status::Note,
                       draft.isEmpty() ? QString() : tr("What was typed here before was kept."));
     m_draftLine->setVisible(!draft.isEmpty());
@@ -317,7 +337,8 @@ bool OrderScreen::save()
         return false;
     const OrderFields fields = orderFieldsOf(*m_form);
     const QString number = fields.value("order_number");
-    const auto verdict = putOrder(records(), fields, !m_number.isEmpty());
+    const auto verdict = putOrder(records(), fields, !m_number.isEmpty(),
+                                  !m_sameWires->isHidden() && m_sameWires->isChecked());
     if (!verdict) {
         m_verdict->show(Status::Failed, verdict.error().text());
         return false;

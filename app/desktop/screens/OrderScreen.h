@@ -12,6 +12,8 @@ class QPushButton;
 class QScrollArea;
 class QVBoxLayout;
 
+class QCheckBox;
+
 namespace loopwright {
 
 class SignLine;
@@ -47,6 +49,7 @@ private:
     void showTerminals();
     void discardDraft();
     void loadStored();
+    void showSameWires();
 
     QString m_number; ///< of the order that is changed; empty: a new one
     OrderFormState m_state;
@@ -63,6 +66,8 @@ private:
     SignList *m_todo = nullptr;
     QLabel *m_todoMore = nullptr;
     QPushButton *m_save = nullptr;
+    QCheckBox *m_sameWires = nullptr; ///< asked while the pair of a stored order has another name
+    QString m_pairBefore;
     QPushButton *m_openExisting = nullptr;
 };
 

@@ -118,6 +118,7 @@ private slots:
                            "some.json"));
         bench.window().resize(size);
         bench.window().openOrder(number);
+        bench.unfoldAll();
         auto *page = bench.window().findChild<QScrollArea *>("page");
         auto *screen = bench.window().findChild<JobScreen *>();
         // Long texts find their height in some rounds of layout.

@@ -168,6 +168,7 @@ private slots:
         bench.openJob("A-1001");
         applyTheme(*qApp, Look::Light, 200);
         const auto atEnd = qScopeGuard([] { applyTheme(*qApp, Look::Light, 100); });
+        bench.unfoldAll();
         bench.window().resize(2600, 1500);
         QTest::qWait(100);
         bench.window().resize(1280, 800);
@@ -183,6 +184,7 @@ private slots:
         bench.at(20);
         for (const char *order : {"A-1001", "A-2001"}) {
             bench.openJob(order);
+            bench.unfoldAll();
             const QStringList back = stepsBack(*bench.find<QScrollArea>("page")->widget());
             QVERIFY2(back.isEmpty(), qPrintable(back.join("; ")));
         }

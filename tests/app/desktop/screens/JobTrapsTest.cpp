@@ -8,6 +8,7 @@
 #include "tests/support/JobBench.h"
 #include "tests/support/Premises.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
@@ -223,6 +224,32 @@ private slots:
         AT("error_test.detector.quiet_seconds");
         next(); // the run waits for the check: round to the first
         AT("turnup.layer.2.2.outcome");
+    }
+
+    void anotherNameOfTheSameWiresKeepsWhatWasMeasured_data()
+    {
+        QTest::addColumn<bool>("same");
+        QTest::newRow("the same wires") << true;
+        QTest::newRow("another pair") << false;
+    }
+    void anotherNameOfTheSameWiresKeepsWhatWasMeasured()
+    {
+        QFETCH(const bool, same);
+        JobBench bench({briFields()});
+        bench.at(100);
+        take(bench.records(), briFields(), briFacts());
+        bench.window().editOrder("A-1001");
+        auto *tick = bench.find<QCheckBox>("order.same_wires");
+        QVERIFY(!tick->isVisible());
+        bench.go("order.pair");
+        bench.find<QLineEdit>("order.pair")->selectAll();
+        JobBench::keys("17-299");
+        QVERIFY(tick->isVisible());
+        tick->setChecked(same);
+        QTest::keyClick(&bench.window(), Qt::Key_S, Qt::ControlModifier);
+        QTRY_COMPARE(bench.window().current()->key(), QString("job"));
+        QCOMPARE(showOrder(bench.records(), "A-1001")->order.pair, "17-299");
+        QCOMPARE(bench.decision("A-1001")["outcome"].toString() == u"accepted", same);
     }
 
     void whomToMeetStandsInTheHead()
