@@ -1,3 +1,5 @@
+// The table of criteria. Longer than 400 lines: one row each, with its words.
+
 #include "core/acceptance/Criteria.h"
 
 #include "core/loop/AnalogQuantity.h"

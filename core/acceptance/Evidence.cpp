@@ -1,6 +1,5 @@
 #include "core/acceptance/Evidence.h"
 
-#include "core/order/Claims.h"
 #include "core/order/OrderIdentifiers.h"
 
 #include <QMap>
@@ -29,16 +28,6 @@ Proves provenBy(const Fact &fact)
         return layer->layer == 1 ? Proves::Layer1 : Proves::Upper;
     return fact.as<CallFact>() || fact.as<DetectorFact>() || fact.as<RunFact>() ? Proves::Upper
                                                                                 : Proves::Nothing;
-}
-
-/// Letters and digits alone: one pair is written in many ways.
-QString squeezed(const QString &pair)
-{
-    QString text;
-    for (const QChar letter : pairKey(pair))
-        if (letter.isLetterOrNumber())
-            text += letter;
-    return text;
 }
 
 bool retires(ChangedWhat what, Proves proof)
@@ -81,31 +70,6 @@ std::vector<Change> changesOf(const DecisionInput &input, const std::vector<cons
         if (change.what)
             list.push_back({*change.what, change.at, *change.what == ChangedWhat::Pair});
     return list;
-}
-
-/// The names of the pair that evidence must have been measured on.
-QStringList pairInForce(const DecisionInput &input, const std::vector<const Fact *> &facts)
-{
-    std::optional<Moment> ordered; // when the order's pair was last changed
-    for (const OrderChange &change : input.changes)
-        if (change.what == ChangedWhat::Pair)
-            ordered = std::max(ordered.value_or(change.at), change.at);
-    QString provisional; // said on site, and not yet taken over into the order
-    for (const Fact *fact : facts)
-        if (const auto *changed = fact->as<ChangedFact>();
-            changed && changed->what == ChangedWhat::Pair && changed->to &&
-            isInTime(input, *fact) && (!ordered || fact->at > *ordered))
-            provisional = *changed->to;
-    if (!provisional.isEmpty())
-        return {provisional};
-    QStringList names{input.order.pair};
-    if (!input.order.feederPair.isEmpty())
-        names << input.order.feederPair;
-    // Another name of the same wires, unless the order is for other wires since.
-    for (const OrderChange &change : input.changes)
-        if (!change.alsoNamed.isEmpty() && (!ordered || change.at > *ordered))
-            names << change.alsoNamed;
-    return names;
 }
 
 const char *changeName(ChangedWhat what)
@@ -151,11 +115,6 @@ bool isAnsweredElsewhere(int cause)
 }
 
 } // namespace
-
-bool isSamePair(const QString &a, const QString &b)
-{
-    return squeezed(a) == squeezed(b);
-}
 
 QString minuteText(const Moment &moment)
 {

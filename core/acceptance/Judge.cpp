@@ -139,7 +139,7 @@ void sayLateLayers(const Judging &judging, Decision &decision)
     }
 }
 
-/// A layer that went down and came up again retires nothing, and is told.
+/// A layer that went down and came up again retires nothing, and is noted.
 void sayInterruptions(const Judging &judging, Decision &decision)
 {
     for (const Need &need : judging.needs) {

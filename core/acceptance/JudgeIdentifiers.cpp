@@ -105,6 +105,11 @@ void judgeHazards(Judging &judging, CriterionResult &result)
             continue;
         }
         result.evidence << hazard.closing->id;
+        judging.settle(
+            closing, result, CriterionOutcome::Met,
+            hazard.clear
+                ? Text("The hazard read %1 was closed; the card after it is clear.").arg(when)
+                : Text("It was said how the hazard read %1 was closed.").arg(when));
         if (!hazard.clear)
             judging.settle(
                 card, result, CriterionOutcome::Missing,
@@ -114,16 +119,10 @@ void judgeHazards(Judging &judging, CriterionResult &result)
                     .arg(when),
                 Text(QT_TRANSLATE_NOOP("core",
                                        "Make a new safety card before the pair is touched.")));
-        else
-            judging.settle(
-                closing, result, CriterionOutcome::Met,
-                Text(QT_TRANSLATE_NOOP(
-                         "core", "The hazard read %1 was closed; the card after it is clear."))
-                    .arg(when));
     }
 }
 
-/// Of the measurements that count each has its card: else it would not count.
+/// Each measurement that counts has its card: else it would not count.
 void judgeCards(Judging &judging, CriterionResult &result)
 {
     const Need &need = *judging.need("safety");

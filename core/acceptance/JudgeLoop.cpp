@@ -272,14 +272,14 @@ void judgeLoop(Judging &judging, CriterionResult &result)
 {
     const PairFigures figures = newestFigures(judging);
     result.evidence = figures.evidence;
-    // The desk's station is passed over if nobody knows the make-up: then the pair is measured, on
-    // site.
-    if (!figures.makeup)
-        result.station = Station::TurnUp;
     if (judging.isAnalog())
         judgeAnalogLoop(judging, figures, result);
     else
         judgeBasicRate(judging, figures, result);
+    // The desk's station is passed over if nobody knows the make-up: then the pair is measured, on
+    // site.
+    if (!figures.makeup && result.outcome != CriterionOutcome::Met)
+        result.station = Station::TurnUp;
 }
 
 } // namespace loopwright

@@ -111,7 +111,7 @@ void judgeQuantity(Judging &judging, CriterionResult &result)
         result.measured = std::get<bool>(*value);
         result.limit = true;
     }
-    // Marginal is met and said so.
+    // Marginal counts as met and is named.
     const bool poor = grade == QuantityClass::Poor;
     judging.settle(
         need, result, poor ? CriterionOutcome::NotMet : CriterionOutcome::Met,
