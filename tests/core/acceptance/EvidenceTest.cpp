@@ -681,6 +681,23 @@ private slots:
     }
     void cards() { check(); }
 
+    void numbersAloneNeedACardIfSomebodyGoesThere()
+    {
+        Job job;
+        job.then = [](DecisionInput &input) { input.scope = OrderScope::NumbersOnly; };
+        job.drop(1);
+        job.drop(2); // a self-test is made there
+        Decision decision = decide(inputOf(job), m_limits);
+        QCOMPARE(toText(decision.outcome), "accepted");
+        QCOMPARE(toText(decision.criterion("safety")->outcome), "not_needed");
+        job.facts << fact(31, "visit", 2, {{"arrived", "2026-03-04T08:02:00-06:00"}});
+        decision = decide(inputOf(job), m_limits);
+        QCOMPARE(toText(decision.criterion("safety")->outcome), "missing");
+        QCOMPARE(toText(decision.criterion("layer3")->outcome), "missing");
+        job.facts << safety(1, 5);
+        QCOMPARE(toText(decide(inputOf(job), m_limits).outcome), "accepted");
+    }
+
     void insulationIsMeasuredOnADeadPair_data()
     {
         QTest::addColumn<bool>("connected");
