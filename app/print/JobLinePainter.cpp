@@ -14,7 +14,7 @@ double stationX(const QRectF &rect, std::size_t stations, std::size_t index)
     return rect.left() + rect.width() * (double(index) + 0.5) / double(stations);
 }
 
-/// The style's font, set smaller where the longest text would not fit into `width`.
+/// The style's font, set smaller if the longest text would not fit into `width`.
 QFont fittedFont(QFont font, const QStringList &texts, double width)
 {
     double longest = 1;

@@ -81,7 +81,7 @@ void setInfo(qpdf_data file, const PdfInfo &info)
     const qpdf_oh trailer = qpdf_get_trailer(file);
     qpdf_oh_replace_key(file, trailer, "/Info", qpdf_make_indirect_object(file, about));
     qpdf_oh_remove_key(file, trailer,
-                       "/ID"); // Qt's comes from chance; the new one from what is written
+                       "/ID"); // Qt's is random; the new one from what is written
 }
 
 /// Empty if it could not be written.

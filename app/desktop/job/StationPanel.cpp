@@ -76,8 +76,9 @@ std::pair<Status, QString> StationPanel::need() const
         own, [](const auto *each) { return each->outcome != CriterionOutcome::NotNeeded; });
     if (open != own.end()) {
         const CriterionResult &first = **open;
-        return {signOf(first),
-                QString("%1: %2 %3").arg(first.name, first.reason.english(), first.next.english()).trimmed()};
+        return {signOf(first), QString("%1: %2 %3")
+                                   .arg(first.name, first.reason.english(), first.next.english())
+                                   .trimmed()};
     }
     if (!anyNeeded)
         return {Status::NotNeeded, tr("Not needed. %1").arg(own.front()->reason.english())};
@@ -115,7 +116,7 @@ void StationPanel::showAttempts()
     for (auto it = facts.rbegin(); it != facts.rend(); ++it) {
         if (std::ranges::find(m_info.kinds, it->fact.kind()) == m_info.kinds.end())
             continue;
-        const auto [status, words] = standingOf(*it, m_desk.decision(), m_desk.limits());
+        const auto [status, words] = standingOf(*it, m_desk.view());
         const bool mayVoid = !it->voided && !it->fact.as<VoidFact>();
         attempts.push_back({it->fact.id, status,
                             timeText(it->fact.at, m_desk.now().localDate()) + "  " +

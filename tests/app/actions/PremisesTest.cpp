@@ -86,7 +86,7 @@ private slots:
         const auto view = showOrder(*m_records, "A-2001");
         QCOMPARE(view->visits.size(), 1u);
         QVERIFY(!view->visits[0].left);
-        // He leaves: told in the order where he arrived, ended for both.
+        // He leaves: recorded in the order where he arrived, ended for both.
         take(*m_records, briFields(), {leaving(51, 2, 90)});
         QVERIFY(showOrder(*m_records, "A-2001")->visits[0].left);
         // The card of the one pair is none of the other.
@@ -157,7 +157,7 @@ private slots:
             QCOMPARE(showOrder(*m_records, order)->stage, Stage::Done);
         QCOMPARE(verifyHistory(*m_records)->broken.size(), 0u);
 
-        // Again it is the same certificates as copies, also where one order is completed by then.
+        // Again it is the same certificates as copies, even if one order is completed by then.
         QVERIFY(completeOrder(*m_records, "A-2001"));
         const auto again = issue("A-1001", "again");
         QCOMPARE(again->certificates.size(), 2u);

@@ -692,7 +692,7 @@ private slots:
     {
         QTest::addColumn<QString>("from");
         QTest::addColumn<QString>("to");
-        QTest::addColumn<QString>("why"); // empty where it counts
+        QTest::addColumn<QString>("why"); // empty if it counts
         const auto row = [](const char *name, const char *from, const char *to, const char *why) {
             QTest::newRow(name) << QString(from) << QString(to) << QString(why);
         };

@@ -24,6 +24,10 @@ class JobPremisesTest : public QObject
         for (const QLabel *label : widget->findChildren<QLabel *>())
             if (label->isVisibleTo(widget))
                 all += label->text() + '\n';
+        for (const SignList *list : widget->findChildren<SignList *>())
+            for (const SignItem &item : list->items())
+                if (list->isVisibleTo(widget))
+                    all += item.title + ' ' + item.text + '\n';
         return all;
     }
     static QString title(JobBench &bench) { return bench.window().current()->title(); }
@@ -91,9 +95,9 @@ private slots:
         const auto second = showOrder(bench.records(), "A-2001");
         QCOMPARE(second->facts.size(), 0u); // the leaving stands where the arrival does
         QCOMPARE(first->facts.size(), 2u);
-        for (const auto &view : {first, second}) {
-            QCOMPARE(view->visits.size(), 1u);
-            QCOMPARE(view->visits[0].left->text(), QString("2026-03-04T09:30:00-06:00"));
+        for (const auto *view : {&first, &second}) {
+            QCOMPARE((*view)->visits.size(), 1u);
+            QCOMPARE((*view)->visits[0].left->text(), QString("2026-03-04T09:30:00-06:00"));
         }
         QVERIFY(!allText(page->panel("visit")).contains("On site since"));
     }
