@@ -1,5 +1,6 @@
 #include "app/desktop/screens/BoardSide.h"
 
+#include "app/desktop/DesktopContext.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/JobLineView.h"
