@@ -10,6 +10,7 @@
 #include <QHBoxLayout>
 #include <QMenuBar>
 #include <QResizeEvent>
+#include <QScreen>
 #include <QScrollArea>
 #include <QStatusBar>
 #include <QTimer>
@@ -64,7 +65,8 @@ MainWindow::MainWindow(DesktopContext &workplace, std::span<const ScreenEntry> s
     auto *ring = new QFocusFrame(this);
     connect(qApp, &QApplication::focusChanged, ring,
             [ring](QWidget *, QWidget *now) { ring->setWidget(now); });
-    resize(em(100), em(58));
+    // Inside the screen that it opens on, whatever the size of the letters.
+    resize(QSize(em(100), em(58)).boundedTo(screen()->availableSize()));
     if (!screens.empty())
         showScreen(QString::fromLatin1(screens.front().key));
 }
