@@ -66,7 +66,7 @@ MainWindow::MainWindow(DesktopContext &workplace, std::span<const ScreenEntry> s
     connect(qApp, &QApplication::focusChanged, ring,
             [ring](QWidget *, QWidget *now) { ring->setWidget(now); });
     // Inside the screen that it opens on, whatever the size of the letters.
-    resize(QSize(em(100), em(58)).boundedTo(screen()->availableSize()));
+    resize(QSize(em(100), em(58)).boundedTo(QWidget::screen()->availableSize()));
     if (!screens.empty())
         showScreen(QString::fromLatin1(screens.front().key));
 }
