@@ -65,8 +65,9 @@ MainWindow::MainWindow(DesktopContext &workplace, std::span<const ScreenEntry> s
     auto *ring = new QFocusFrame(this);
     connect(qApp, &QApplication::focusChanged, ring,
             [ring](QWidget *, QWidget *now) { ring->setWidget(now); });
-    // Inside the screen that it opens on, whatever the size of the letters.
-    resize(QSize(em(100), em(58)).boundedTo(QWidget::screen()->availableSize()));
+    // Inside the screen, whatever its size; the frame needs some room too.
+    const QSize room = QWidget::screen()->availableGeometry().size() - QSize(em(1), em(3));
+    resize(QSize(em(100), em(58)).boundedTo(room));
     if (!screens.empty())
         showScreen(QString::fromLatin1(screens.front().key));
 }
