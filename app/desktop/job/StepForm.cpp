@@ -84,7 +84,7 @@ std::pair<Status, QString> standingOf(const Step &step, const Moment &now)
 {
     const bool untouched = !step.counts && step.before.empty();
     const QString hint = sentence(step.need.hint);
-    if (step.state == StepState::NotNeeded && untouched)
+    if (step.need.isOffer() || (step.state == StepState::NotNeeded && untouched))
         return {Status::None, hint};
     if (step.state == StepState::Open && untouched && !hint.isEmpty())
         return {Status::Open, StepEditor::tr("open: %1").arg(hint)};

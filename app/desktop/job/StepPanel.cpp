@@ -121,8 +121,9 @@ std::pair<Status, QString> StepPanel::standing() const
     const Step *shown = done ? done : own.empty() ? nullptr : own.front();
     if (!shown)
         return {Status::None, {}};
+    const QString state = stateName(shown->state), because = shown->because.english();
     return {excepted ? Status::Doubtful : statusOf(shown->state),
-            QString("%1: %2").arg(stateName(shown->state), shown->because.english())};
+            because.isEmpty() ? state : QString("%1: %2").arg(state, because)};
 }
 
 Form *StepPanel::formOf(const Fact &fact) const

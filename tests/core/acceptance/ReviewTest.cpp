@@ -54,7 +54,8 @@ private slots:
         const QJsonObject run{{"started", "2026-03-04T08:30:00-06:00"},
                               {"ended", "2026-03-04T08:45:00-06:00"},
                               {"bit_errors", 2},
-                              {"errored_seconds", 9}};
+                              {"errored_seconds", 9},
+                              {"sync_losses", 0}};
         row("totals that cannot be true", false, "run.B1", run, "contradiction errored_seconds");
         row("a layer up", false, "layer.1.u", {{"outcome", "up"}}, "");
         row("a failed call", false, "call.out.B1.voice", {{"outcome", "failed"}, {"cause", 17}},

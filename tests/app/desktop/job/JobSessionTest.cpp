@@ -135,6 +135,7 @@ private slots:
         JobBench::keys("1");
         auto *field = bench.find<Form>("error_test.setup")->field("to_dn");
         QTRY_VERIFY(field->isInError());
+        bench.go("error_test.setup.to_dn");
         JobBench::keys("2");
         QTRY_VERIFY(!field->isInError());
     }

@@ -18,8 +18,9 @@ class JobPremisesTest : public QObject
 {
     Q_OBJECT
 
-    static QString allText(const QWidget *widget)
+    static QString allText(StationPanel *widget)
     {
+        widget->unfold();
         QString all;
         for (const QLabel *label : widget->findChildren<QLabel *>())
             if (label->isVisibleTo(widget))
@@ -108,8 +109,13 @@ private slots:
         bench.at(10);
         take(bench.records(), briFields(), {arrival(50, 2), safety(51, 5, 61)});
         bench.openJob("A-1001");
+        const auto sentence = [&bench] { return bench.find<QLabel>("head.sentence")->text(); };
+        QCOMPARE(sentence(), "Stop: nobody touches the pair.");
         QVERIFY(!bench.find<QWidget>("pair.loop.measured.confirm")->isEnabled());
         bench.openJob("A-2001");
+        QVERIFY2(sentence().startsWith("Next: make the safety card"), qPrintable(sentence()));
+        take(bench.records(), secondLine(), {safety(60, 7)});
+        bench.window().current()->refresh();
         QVERIFY(bench.find<QWidget>("pair.loop.measured.confirm")->isEnabled());
     }
 
@@ -134,6 +140,9 @@ private slots:
         bench.go("certificate.folder");
         JobBench::key(Qt::Key_A, Qt::ControlModifier);
         JobBench::enter(folder);
+        QVERIFY(QDir(folder).entryList(QDir::Files).isEmpty()); // nobody has signed yet
+        bench.go("certificate.folder");
+        JobBench::enter();
         QCOMPARE(
             QDir(folder).entryList(QDir::Files),
             (QStringList{"certificate-A-1001.pdf", "certificate-A-2001.pdf", "cover-A-1001.pdf"}));
