@@ -69,8 +69,8 @@ JobHead::JobHead(JobSession &desk, QWidget *parent)
     layout->addWidget(m_said);
     m_said->hide();
     whenThemed(this, [this, layout, top] {
-        layout->setContentsMargins(em(1), em(0.3), em(1), em(0.3));
-        layout->setSpacing(em(0.1));
+        layout->setContentsMargins(em(1), em(0.2), em(1), em(0.2));
+        layout->setSpacing(0);
         top->setSpacing(em(0.8));
         m_order->setFont(sized(1.2, QFont::DemiBold));
         m_sentence->setFont(sized(1.08, QFont::DemiBold));
@@ -145,8 +145,8 @@ void JobHead::showNext()
     m_sentence->setText(sentence());
     const bool stop = !m_desk.alarm().isEmpty() || m_desk.isStopped();
     QPalette palette = m_sentence->palette();
-    palette.setColor(QPalette::WindowText,
-                     stop ? colours().bad : this->palette().color(QPalette::WindowText));
+    for (const QPalette::ColorRole role : {QPalette::WindowText, QPalette::Text})
+        palette.setColor(role, stop ? colours().bad : this->palette().color(role));
     m_sentence->setPalette(palette);
     const Step *closing = m_desk.step("hazard_closed");
     if (!m_desk.alarm().isEmpty())
@@ -168,7 +168,7 @@ void JobHead::say(Status sign, const QString &sentence)
 /// On a low screen the place goes first; it stands on the paper too. Whom to meet stays.
 void JobHead::showLines()
 {
-    const bool low = window()->height() < em(48);
+    const bool low = window()->height() < em(52);
     m_where->setVisible(!low);
     m_remarks->setVisible(!m_remarks->text().isEmpty());
     m_alsoHere->setVisible(!m_alsoHere->text().isEmpty() && !low);

@@ -27,6 +27,8 @@ public:
     virtual void showSteps() = 0;
     /// Where the need is entered next.
     virtual QWidget *entry(const QString &need) = 0;
+    /// One question: several of them stand side by side.
+    virtual bool isShort() const { return false; }
     /// Whether the widget, which is one of it, belongs to the entry of the need.
     virtual bool enters(const QString &need, const QWidget *) const
     {

@@ -44,6 +44,21 @@ QString sentence(const Text &text)
     return text.english();
 }
 
+QString headOf(const Need &need)
+{
+    QString label = sentence(need.label);
+    label[0] = label[0].toUpper();
+    return label;
+}
+
+/// Answered by one key: the button waits until there is more to say.
+bool isOneKey(const Form &form)
+{
+    const Answer answer = form.fields().front()->spec().answer;
+    return (answer == Answer::Choice || answer == Answer::YesNo) &&
+           std::ranges::count_if(form.fields(), &Field::isAsked) == 1;
+}
+
 } // namespace
 
 Status statusOf(StepState state)
@@ -84,7 +99,10 @@ std::pair<Status, QString> standingOf(const Step &step, const Moment &now)
 {
     const bool untouched = !step.counts && step.before.empty();
     const QString hint = sentence(step.need.hint);
-    if (step.need.isOffer() || (step.state == StepState::NotNeeded && untouched))
+    if (step.need.isOffer() && step.counts)
+        return {Status::Note,
+                StepEditor::tr("recorded at %1").arg(timeText(step.counts->at, now.localDate()))};
+    if (step.state == StepState::NotNeeded && untouched)
         return {Status::None, hint};
     if (step.state == StepState::Open && untouched && !hint.isEmpty())
         return {Status::Open, StepEditor::tr("open: %1").arg(hint)};
@@ -113,8 +131,9 @@ StepForm::StepForm(JobSession &desk, const QString &part, const Need &need, Step
     if (use.adapt)
         use.adapt(specs);
     m_isRow = askedAtOnce(specs) <= 2;
+    m_isShort = m_isRow && askedAtOnce(specs) == 1 && specs.front().span == 1;
     if (m_isRow)
-        specs.front().label = sentence(need.label);
+        specs.front().label = headOf(need);
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     whenThemed(this, [column] { column->setSpacing(em(0.3)); });
@@ -166,12 +185,13 @@ void StepForm::showSteps()
         return;
     setVisible(!(now->state == StepState::NotNeeded && isAskedOnlyIfOpen(now->need)));
     m_form->setEnabled(now->closedBy.isEmpty());
+    m_form->button()->parentWidget()->setVisible(!isOneKey(*m_form));
     auto [sign, text] = standingOf(*now, desk().now());
     if (m_isRow) {
         m_form->fields().front()->setHint(text, sign);
         return;
     }
-    const QString label = sentence(now->need.label);
+    const QString label = headOf(now->need);
     const QString hint = sentence(now->need.hint);
     const bool saysHint = text.endsWith(hint); // it stands below
     m_state->show(
@@ -189,6 +209,7 @@ void StepForm::sayReview()
             if (standsBelow(finding))
                 said << finding.reason;
     m_form->tell(said.isEmpty() ? Status::None : Status::Doubtful, said.join(u' '));
+    m_form->button()->parentWidget()->setVisible(!isOneKey(*m_form));
 }
 
 JointForm::JointForm(JobSession &desk, const QString &part, const std::vector<Need> &needs,

@@ -31,6 +31,7 @@ public:
     void showSteps() override;
     QWidget *entry(const QString &) override { return m_form->firstEmpty(); }
     Form *formOf(const Fact &fact) const override;
+    bool isShort() const override { return m_isShort; }
     Form *form() const { return m_form; }
     /// Another need of the same kind: the check of another channel.
     void setNeed(const QString &key);
@@ -41,7 +42,8 @@ private:
     void sayReview();
 
     QString m_need;
-    bool m_isRow; ///< its state stands below its first field
+    bool m_isRow;   ///< its state stands below its first field
+    bool m_isShort; ///< one question
     SignLine *m_state = nullptr;
     QLabel *m_hint = nullptr;
     Form *m_form;

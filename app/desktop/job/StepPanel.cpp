@@ -2,6 +2,7 @@
 
 #include "app/desktop/job/FactText.h"
 #include "app/desktop/job/StepForm.h"
+#include "app/desktop/widgets/FieldGrid.h"
 
 #include <QVBoxLayout>
 
@@ -42,8 +43,18 @@ StepPanel::StepPanel(const PanelInfo &info, JobSession &desk, QWidget *parent)
 {
     if (info.above)
         body()->addWidget(info.above(desk, key()));
+    FieldGrid *row = nullptr; // of the short ones that follow each other
     for (StepEditor *editor : m_editors) {
-        body()->addWidget(editor);
+        if (editor->isShort() && !row) {
+            row = new FieldGrid(19);
+            body()->addLayout(row);
+        }
+        if (editor->isShort()) {
+            row->add(editor);
+        } else {
+            body()->addWidget(editor);
+            row = nullptr;
+        }
         connect(editor, &StepEditor::recorded, this, &StationPanel::recorded);
     }
 }
@@ -121,9 +132,9 @@ std::pair<Status, QString> StepPanel::standing() const
     const Step *shown = done ? done : own.empty() ? nullptr : own.front();
     if (!shown)
         return {Status::None, {}};
-    const QString state = stateName(shown->state), because = shown->because.english();
+    const QString word = stateName(shown->state), because = shown->because.english();
     return {excepted ? Status::Doubtful : statusOf(shown->state),
-            because.isEmpty() ? state : QString("%1: %2").arg(state, because)};
+            because.isEmpty() ? word : QString("%1: %2").arg(word, because)};
 }
 
 Form *StepPanel::formOf(const Fact &fact) const

@@ -136,8 +136,8 @@ void JobScreen::build()
     auto *page = new QWidget;
     m_column = new QVBoxLayout(page);
     whenThemed(page, [column = m_column] {
-        column->setContentsMargins(em(1), em(1), em(1), em(1));
-        column->setSpacing(em(1));
+        column->setContentsMargins(em(1), em(0.6), em(1), em(1));
+        column->setSpacing(em(0.4));
     });
     m_needs.clear();
     for (const Step &step : m_desk.steps())

@@ -16,7 +16,7 @@ namespace {
 
 constexpr double besideEm = 5.4; ///< a station needs so much where all names stand in one row
 constexpr double rowHeightEm = 4.6;
-constexpr double lowHeightEm = 2.8;
+constexpr double lowHeightEm = 3.3;
 constexpr double staggeredHeightEm = 7.8;
 
 bool hasRoomBeside(int width, std::size_t stations)

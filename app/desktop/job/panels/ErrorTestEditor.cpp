@@ -115,7 +115,11 @@ public:
 
     bool enters(const QString &need, const QWidget *widget) const override
     {
-        return need == (m_check->isAncestorOf(widget) ? checkKey() : runKey());
+        const QString here = m_check->isAncestorOf(widget) ? checkKey() : runKey();
+        const Step *asked = desk().step(need), *shown = desk().step(here);
+        // One check and one run of a self-call show both channels.
+        return asked && shown && asked->need.kind == shown->need.kind &&
+               asked->need.preset == shown->need.preset;
     }
 
     Form *formOf(const Fact &fact) const override

@@ -135,7 +135,7 @@ private slots:
             return allText(page->panel("certificate")).contains(QString::fromLatin1(text));
         };
         QTRY_VERIFY(told("A-2001, analog: its certificate is in the set"));
-        QVERIFY(told("A-3001, analog, at Loop: only on the cover."));
+        QVERIFY(told("A-3001, analog, at Safety: only on the cover."));
         const QString folder = QFileInfo(bench.path()).absolutePath() + "/set";
         bench.go("certificate.folder");
         JobBench::key(Qt::Key_A, Qt::ControlModifier);

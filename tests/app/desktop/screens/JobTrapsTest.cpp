@@ -45,7 +45,11 @@ class JobTrapsTest : public QObject
             enter(count);
     }
     /// All that comes before the error test, and a good check.
-    static QList<QJsonObject> upToTheRun() { return briFacts().mid(0, 14); }
+    static QList<QJsonObject> upToTheRun()
+    {
+        return briFacts().mid(0, 14) + QList{call(20, 26, "B1", "out", "data", "2175550143"),
+                                             call(21, 27, "B2", "in", "data", "2175550144")};
+    }
 
 private slots:
     void theInstrumentIsAskedBeforeTheFirstReadingAndRemembered()
@@ -79,7 +83,7 @@ private slots:
         QJsonObject job = record(order(briFields()), briFacts());
         job.remove("instrument");
         QVERIFY(recordFile(bench.records(), canonicalJson(job), "job.json"));
-        QVERIFY(bench.decision("A-1001")["outcome"] != u"accepted");
+        QVERIFY(bench.decision("A-1001")["outcome"].toString() != "accepted");
         bench.window().openOrder("A-1001");
         next();
         AT("instrument.instrument");
@@ -189,6 +193,7 @@ private slots:
         AT("safety.office_connected");
         QVERIFY(sentence(bench).contains("safety card"));
         QVERIFY(!bench.find<QWidget>("turnup.layer.1.u.outcome")->isEnabled());
+        bench.at(6);
         fillCard();
         JobBench::keys("yyyy");
         enter();
@@ -278,7 +283,7 @@ private slots:
         MainWindow window(**workplace);
         window.show();
         QVERIFY(QTest::qWaitForWindowExposed(&window));
-        const QRect room = window.screen()->availableGeometry();
+        const QRect room = window.QWidget::screen()->availableGeometry();
         QVERIFY2(room.contains(window.frameGeometry()),
                  qPrintable(QString("%1 x %2 on %3 x %4")
                                 .arg(window.frameGeometry().width())
