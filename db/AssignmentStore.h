@@ -53,9 +53,9 @@ public:
     }
 
     /// What of the order's claims another circuit holds. The order itself need not be stored; what
-    /// it holds already is no conflict, even where it names another circuit now.
+    /// it holds already is no conflict, even if it names another circuit now.
     Result<std::vector<Conflict>> conflictsOf(const ServiceOrder &order) const;
-    /// The circuit that holds a value, by the working row where there is one. What the order
+    /// The circuit that holds a value, by the working row if there is one. What the order
     /// `except` holds is passed over.
     Result<std::optional<Assignment>> holderOf(ClaimKind kind, const QString &scope,
                                                const QString &value,
@@ -70,7 +70,7 @@ public:
     Result<std::vector<ValueUse>> unassigned() const;
 
     /// Plans every claim of a stored order, and releases what it had planned before and claims no
-    /// longer, or claims for another circuit now. Where another circuit holds one of them nothing
+    /// longer, or claims for another circuit now. If another circuit holds one of them nothing
     /// is planned, what was planned before is released, and the conflicts are returned; the order
     /// is then to be held.
     static Result<std::vector<Conflict>> claim(Transaction &transaction, const ServiceOrder &order);

@@ -84,7 +84,7 @@ QString freeName(const QString &wanted)
     return name;
 }
 
-/// Takes the present database for itself, with its journal written into it. Nothing where it cannot
+/// Takes the present database for itself, with its journal written into it. Nothing if it cannot
 /// be read as a database: then nobody works with it.
 Result<std::unique_ptr<SqliteConnection>> takePresent(const QString &path)
 {
@@ -99,14 +99,14 @@ Result<std::unique_ptr<SqliteConnection>> takePresent(const QString &path)
     return present;
 }
 
-/// Gives the present file a second name; the first is then replaced in one step. Where the file
+/// Gives the present file a second name; the first is then replaced in one step. If the file
 /// system has no second names it is renamed.
 Result<QString> keepPresent(const QString &path)
 {
     const QString kept = freeName(path + ".before-restore");
     const QByteArray from = QFile::encodeName(path);
     const QByteArray to = QFile::encodeName(kept);
-    // Journal files are there only where the present database could not be opened.
+    // Journal files are there only if the present database could not be opened.
     for (const char *ending : {"-wal", "-journal"})
         if (QFileInfo::exists(path + ending) && !QFile::rename(path + ending, kept + ending))
             return failure(ErrorCode::DiskTrouble, "the present database cannot be kept", path);

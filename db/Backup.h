@@ -7,17 +7,17 @@
 
 namespace loopwright {
 
-/// Copies the records as they are at this moment to `path` (one file). DatabaseTrouble where the
+/// Copies the records as they are at this moment to `path` (one file). DatabaseTrouble if the
 /// records themselves are damaged or their history is broken: the first fault is named, and an
-/// earlier backup of this name stays. DiskTrouble where the disk refuses it; Refused where the
+/// earlier backup of this name stays. DiskTrouble if the disk refuses it; Refused if the
 /// progress said stop.
 Result<void> backUp(const Database &database, const QString &path,
                     const CopyProgress &progress = {});
 
 /// Puts a backup in the place of the database at `databasePath`, and returns where the present one
-/// is kept: `databasePath`.before-restore, with a number behind where that is taken; empty where
+/// is kept: `databasePath`.before-restore, with a number appended if that is taken; empty if
 /// there was none. A backup of an older form is brought up to date on the way. DatabaseTrouble
-/// where the backup is not whole, or the present database is open in any program; a damaged present
+/// if the backup is not whole, or the present database is open in any program; a damaged present
 /// database is no hindrance.
 Result<QString> restore(const QString &backupPath, const QString &databasePath,
                         const CopyProgress &progress = {});

@@ -57,9 +57,9 @@ private:
     std::vector<std::pair<const char *, QString>> m_values;
 };
 
-BoardLine readLine(const Statement &row)
+BoardRow readLine(const Statement &row)
 {
-    BoardLine line;
+    BoardRow line;
     line.order = row.text("order_number");
     line.circuit = row.text("circuit_number");
     line.customer = row.text("customer");
@@ -103,8 +103,8 @@ TallyKind kindOf(BoardStore::Tally of)
 
 } // namespace
 
-Result<std::vector<BoardLine>> BoardStore::lines(const BoardQuery &query, int limit,
-                                                 const BoardLine *after) const
+Result<std::vector<BoardRow>> BoardStore::lines(const BoardQuery &query, int limit,
+                                                const BoardRow *after) const
 {
     Filter filter(query);
     if (after)
@@ -131,6 +131,8 @@ Result<qint64> BoardStore::count(const BoardQuery &query) const
     return found->value_or(0);
 }
 
+// The query is a copy, and changed through a pointer to its member.
+// NOLINTNEXTLINE(performance-unnecessary-value-param)
 Result<QMap<QString, qint64>> BoardStore::tally(BoardQuery query, Tally of) const
 {
     const TallyKind kind = kindOf(of);
@@ -159,14 +161,14 @@ Result<std::vector<qint64>> BoardStore::ids(const BoardQuery &query) const
     return rows(statement, [](const Statement &row) { return row.integer("id"); });
 }
 
-Result<std::optional<BoardLine>> BoardStore::line(qint64 id) const
+Result<std::optional<BoardRow>> BoardStore::line(qint64 id) const
 {
     Statement statement(m_database, "board.lines", {"board.id"});
     statement.bind("id", id);
     return firstRow(statement, readLine);
 }
 
-Result<std::vector<BoardLine>> BoardStore::atPremises(const QString &premises) const
+Result<std::vector<BoardRow>> BoardStore::atPremises(const QString &premises) const
 {
     Statement statement(m_database, "board.at_premises");
     statement.bind("premises_key", premisesKey(premises));

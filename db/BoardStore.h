@@ -3,7 +3,7 @@
 // and asked for by filters. A filter is put together from labelled parts of board.sql; what was
 // typed is only ever bound.
 
-#include "core/acceptance/Decision.h"
+#include "core/acceptance/BoardRow.h"
 #include "core/order/ServiceOrder.h"
 #include "db/OrderStore.h"
 #include "db/Transaction.h"
@@ -17,7 +17,7 @@ struct OrderState
 {
     Stage stage = stageAt(Station::Identifiers);
     OrderOutcome outcome = OrderOutcome::Incomplete;
-    QString reason; ///< why it is not accepted; empty where it is
+    QString reason; ///< why it is not accepted; empty if it is
     int facts = 0;
     int runs = 0;
 
@@ -33,19 +33,6 @@ struct BoardQuery
     bool notDone = false;          ///< any stage but Done
     bool open = false;             ///< neither completed nor cancelled
     QString text{};                ///< words that must all be found, any part of a number or name
-};
-
-struct BoardLine
-{
-    QString order, circuit, customer, premises, office, installer, reason;
-    LineKind kind = LineKind::Bri;
-    Stage stage = stageAt(Station::Identifiers);
-    OrderOutcome outcome = OrderOutcome::Incomplete;
-    QDate due;
-    OrderStatus status = OrderStatus::Open;
-    bool held = false;
-    int facts = 0;
-    int runs = 0;
 };
 
 class BoardStore
@@ -64,23 +51,23 @@ public:
     }
 
     /// By due date, then number. `limit` -1: all. `after` is the last line of the page before.
-    Result<std::vector<BoardLine>> lines(const BoardQuery &query, int limit = -1,
-                                         const BoardLine *after = nullptr) const;
+    Result<std::vector<BoardRow>> lines(const BoardQuery &query, int limit = -1,
+                                        const BoardRow *after = nullptr) const;
     Result<qint64> count(const BoardQuery &query) const;
     /// How many orders each value of one filter would show, with the other filters as they are.
     Result<QMap<QString, qint64>> tally(BoardQuery query, Tally of) const;
 
     /// For a list of a million rows: the sorted row ids at once, the lines page by page.
     Result<std::vector<qint64>> ids(const BoardQuery &query) const;
-    /// The line of a row id from ids(); nothing where it is gone.
-    Result<std::optional<BoardLine>> line(qint64 id) const;
+    /// The line of a row id from ids(); nothing if it is gone.
+    Result<std::optional<BoardRow>> line(qint64 id) const;
 
     /// Every order at the premises that was not cancelled; by due date, then number.
-    Result<std::vector<BoardLine>> atPremises(const QString &premises) const;
+    Result<std::vector<BoardRow>> atPremises(const QString &premises) const;
 
     Result<std::optional<OrderState>> stateOf(const QString &order) const;
 
-    /// Adds or replaces the state of a stored order. NotFound where there is no such order.
+    /// Adds or replaces the state of a stored order. NotFound if there is no such order.
     static Result<void> put(Transaction &transaction, const ServiceOrder &order,
                             const OrderState &state);
 

@@ -41,7 +41,7 @@ public:
     /// The certificate that a file with this SHA-256 was made of.
     Result<std::optional<QString>> numberOfFile(const QString &fileSha256) const;
 
-    /// BadInput where the number is given out already. The digest is computed here.
+    /// BadInput if the number is given out already. The digest is computed here.
     static Result<void> add(Transaction &transaction, const StoredCertificate &certificate);
     /// The number of the issue is given here.
     static Result<CertificateIssue> addIssue(Transaction &transaction, const QString &number,

@@ -84,7 +84,7 @@ bool folderCanBeWritten(const QString &path)
 }
 
 /// Opens the file. In a folder that cannot be written there is no room for the files through which
-/// readers and writers see each other; where no log is there either, nobody has it open.
+/// readers and writers see each other; if no log is there either, nobody has it open.
 Result<Connection> connect(const QString &path, Access access)
 {
     using Mode = SqliteConnection::Mode;

@@ -3,8 +3,8 @@
 // synchronous=FULL, foreign keys on). A database has one connection and belongs to one thread; a
 // second thread opens its own.
 //
-// Fails with DatabaseTrouble where the file is no database, is another program's, is damaged,
-// locked, read-only or of a newer form (then it is left as it is), and with DiskTrouble where the
+// Fails with DatabaseTrouble if the file is no database, is another program's, is damaged,
+// locked, read-only or of a newer form (then it is left as it is), and with DiskTrouble if the
 // disk refuses a write.
 
 #include "core/base/Result.h"
@@ -23,7 +23,7 @@ class Database
 public:
     enum class Access
     {
-        ReadWrite, ///< made where it is missing, with its folder, and brought to the newest form
+        ReadWrite, ///< made if it is missing, with its folder, and brought to the newest form
         ReadOnly   ///< must be there in a form that this program can read
     };
 

@@ -33,8 +33,8 @@ public:
     /// Version of the limit set of the newest one.
     Result<std::optional<QString>> newestLimitSetOf(const QString &order) const;
 
-    /// True where it was added; false where the decision of this id with this input and result is
-    /// there already. BadInput where the id is there with another.
+    /// True if it was added; false if the decision of this id with this input and result is
+    /// there already. BadInput if the id is there with another.
     static Result<bool> add(Transaction &transaction, const Decision &decision,
                             const DecisionInput &input, const Moment &at);
 

@@ -24,7 +24,7 @@ public:
 
     static Result<void> put(Transaction &transaction, const QString &order, const QString &part,
                             const QJsonObject &content);
-    /// Nothing happens where there is none.
+    /// Nothing happens if there is none.
     static Result<void> remove(Transaction &transaction, const QString &order, const QString &part);
 
 private:

@@ -21,7 +21,7 @@ public:
     Result<std::vector<Event>> ofOrder(const QString &order) const;
     Result<std::vector<Event>> ofCircuit(const QString &circuit) const;
     Result<qint64> count() const;
-    /// Length and last digest of a chain; an empty chain where there is none.
+    /// Length and last digest of a chain; an empty chain if there is none.
     Result<HistoryChain> chainOf(const QString &subject) const;
 
     /// The row-mapper of events.

@@ -15,12 +15,12 @@ public:
     }
 
     Result<std::optional<Fact>> find(const QString &id) const;
-    /// The fact that voids this one; nothing where none does.
+    /// The fact that voids this one; nothing if none does.
     Result<std::optional<Fact>> voidOf(const QString &id) const;
     /// All of an order, oldest first, voided ones and the voids too.
     Result<std::vector<Fact>> ofOrder(const QString &order) const;
     /// Days from the first to the last, in the premises' own time; a day more on either side is
-    /// read, since offsets differ and a leaving may be told late.
+    /// read, since offsets differ and a leaving may be recorded late.
     struct Span
     {
         QDate first, last;
@@ -37,8 +37,8 @@ public:
     /// Numbers of the open orders with a fact that names the instrument.
     Result<QStringList> openOrdersUsing(const QString &instrument) const;
 
-    /// True where it was added; false where a fact of this id with this content is there already.
-    /// BadInput where the id is another fact's, NotFound where there is no such order.
+    /// True if it was added; false if a fact of this id with this content is there already.
+    /// BadInput if the id is another fact's, NotFound if there is no such order.
     static Result<bool> add(Transaction &transaction, const Fact &fact);
 
 private:

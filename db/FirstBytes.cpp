@@ -65,7 +65,7 @@ private:
 
 Result<QByteArray> firstBytes(const QString &path, int count)
 {
-    sqlite3_initialize(); // nothing where a connection was opened before
+    sqlite3_initialize(); // nothing if a connection was opened before
     return OpenFile(path).read(path, count);
 }
 

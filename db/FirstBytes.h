@@ -10,7 +10,7 @@
 
 namespace loopwright {
 
-/// Up to `count` bytes from the start of the file; fewer where it is shorter. DatabaseTrouble where
+/// Up to `count` bytes from the start of the file; fewer if it is shorter. DatabaseTrouble if
 /// it cannot be opened or read.
 Result<QByteArray> firstBytes(const QString &path, int count);
 

@@ -12,8 +12,8 @@ namespace loopwright {
 
 struct HistoryFault
 {
-    QString subject;  ///< chain: "circuit:…" or "register"; empty where no event tells
-    qint64 event = 0; ///< place in the chain, from 1; 0 where there is none to name
+    QString subject;  ///< chain: "circuit:…" or "register"; empty if no event says
+    qint64 event = 0; ///< place in the chain, from 1; 0 if there is none to name
     QString what;     ///< one sentence
 
     bool operator==(const HistoryFault &) const = default;
@@ -28,7 +28,7 @@ struct HistoryFindings
     static constexpr std::size_t maxFaults = 1000;
 };
 
-/// Told how many of all events were read; returns false to stop, which is Refused.
+/// Called with how many of all events were read; returns false to stop, which is Refused.
 using CheckProgress = std::function<bool(qint64 done, qint64 all)>;
 
 Result<HistoryFindings> checkHistory(const Database &database, const CheckProgress &progress = {});

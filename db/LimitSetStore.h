@@ -25,12 +25,12 @@ public:
     /// The set with the latest first day that is not after `day`; of two with the same day the one
     /// that was added later.
     Result<std::optional<LimitSet>> inForceOn(QDate day) const;
-    /// The same for who asks for each of many orders: `last` is what the question before read, and
-    /// is read anew only where the records hold another content now.
+    /// The same for a caller with many orders: `last` is what the previous call read, and is
+    /// read again only if the records hold another content now.
     Result<std::optional<LimitSet>> inForceOn(QDate day, ReadLimitSet &last) const;
     Result<std::vector<LimitSet>> all() const; ///< by first day
 
-    /// True where it was added; false where it is there already. BadInput where the version is
+    /// True if it was added; false if it is there already. BadInput if the version is
     /// there with other limits.
     static Result<bool> add(Transaction &transaction, const LimitSet &set);
 

@@ -17,8 +17,8 @@ public:
     Result<QString> databaseId() const;
     /// Three digits, chosen at random with the database: stand in the numbers that it gives out.
     Result<QString> station() const;
-    /// Version of the limit set that the board's open orders were last decided by; empty where it
-    /// was none alone, nothing where none was decided yet.
+    /// Version of the limit set that the board's open orders were last decided by; empty if it
+    /// was none alone, nothing if none was decided yet.
     Result<std::optional<QString>> boardLimits() const;
     static Result<void> putBoardLimits(Transaction &transaction, const QString &version);
 

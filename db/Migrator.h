@@ -44,7 +44,7 @@ public:
     /// What would have to be done; changes nothing. Created means: would be created, and so on.
     Result<Outcome> look(SqliteConnection &connection) const;
     /// Applies what is missing. `beforeFirst(number)` is called once before the first migration of
-    /// a database that is not empty; where it fails, nothing is applied. Another program may do the
+    /// a database that is not empty; if it fails, nothing is applied. Another program may do the
     /// same at the same time: the second finds it done.
     Result<Outcome> apply(SqliteConnection &connection,
                           const std::function<Result<void>(int)> &beforeFirst) const;

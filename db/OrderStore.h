@@ -27,8 +27,8 @@ public:
     Result<StoredOrder> get(const QString &number) const;
     /// Oldest first.
     Result<std::vector<StoredOrder>> ofCircuit(const QString &circuit) const;
-    /// The order by which the circuit works today: the one that was completed last. Nothing where
-    /// none was, or where that one disconnected it.
+    /// The order by which the circuit works today: the one that was completed last. Nothing if
+    /// none was, or if that one disconnected it.
     Result<std::optional<StoredOrder>> workingOn(const QString &circuit) const;
     /// The order by which the circuit worked when this one was completed; nothing as above.
     Result<std::optional<StoredOrder>> workedBefore(const QString &completed) const;
@@ -39,13 +39,13 @@ public:
     /// One after the other, oldest first, for work over every open order; the first failure of
     /// `visit` ends it.
     Result<void> eachOpen(const std::function<Result<void>(const StoredOrder &)> &visit) const;
-    /// The subject of the history that an order belongs to; NotFound where there is no such order.
+    /// The subject of the history that an order belongs to; NotFound if there is no such order.
     Result<QString> subjectOf(const QString &number) const;
 
     /// Adds the order as open, or changes the one of this number, whose status stays. Its circuit
-    /// is made where there is none yet; its office must be there.
+    /// is made if there is none yet; its office must be there.
     static Result<void> put(Transaction &transaction, const ServiceOrder &order, bool held);
-    /// NotFound where there is no such order. A completed or cancelled order is not held.
+    /// NotFound if there is no such order. A completed or cancelled order is not held.
     static Result<void> setStatus(Transaction &transaction, const QString &number,
                                   OrderStatus status);
 

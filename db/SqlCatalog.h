@@ -1,7 +1,7 @@
 #pragma once
 // The labelled statements of db/queries/*.sql, which are built into the program. In a file x.sql a
 // line `-- name: find` begins the statement "x.find"; a line `-- part: by_stage` begins the part
-// "x.by_stage" that is put behind a statement by `compose`. Values are always bound; nothing that
+// "x.by_stage" that is put after a statement by `compose`. Values are always bound; nothing that
 // was typed ever becomes part of a statement.
 
 #include <QByteArray>
@@ -23,10 +23,10 @@ public:
     /// Adds the statements of one file. What is wrong with it goes to `troubles()`.
     void add(const QByteArray &fileText, const std::string &fileStem);
 
-    /// The text under a label; nullptr where there is none.
+    /// The text under a label; nullptr if there is none.
     const std::string *statement(std::string_view label) const;
     const std::string *part(std::string_view label) const;
-    /// Statement and parts, one behind the other; empty where one of them does not exist.
+    /// Statement and parts, one after the other; empty if one of them does not exist.
     std::string compose(std::string_view label, const std::vector<std::string_view> &parts) const;
 
     std::vector<std::string> statementLabels() const;

@@ -16,7 +16,7 @@ struct SqlPiece
     int line = 0;   ///< line of the script on which it starts
 };
 
-/// BadInput naming the line where the last statement is not complete. Comments behind the last
+/// BadInput naming the line if the last statement is not complete. Comments after the last
 /// statement are no statement.
 Result<std::vector<SqlPiece>> splitSqlScript(const QByteArray &script, const QString &name);
 

@@ -37,7 +37,7 @@ class SqliteConnection
 public:
     enum class Mode
     {
-        ReadWrite, ///< made where it is missing; its folder must be there
+        ReadWrite, ///< made if it is missing; its folder must be there
         ReadOnly,
         Immutable, ///< read-only, in a folder that cannot be written: no locks, no journal
     };
@@ -98,7 +98,7 @@ public:
 
 private:
     SqliteConnection &m_connection;
-    bool m_started; ///< not where a transaction is open already, which does the same
+    bool m_started; ///< not if a transaction is open already, which does the same
     Result<void> m_result;
 };
 

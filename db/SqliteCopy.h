@@ -8,11 +8,11 @@
 
 namespace loopwright {
 
-/// Told how many of all pages are done; returns false to stop.
+/// Called with how many of all pages are done; returns false to stop.
 using CopyProgress = std::function<bool(qint64 done, qint64 all)>;
 
 /// Copies the state at this moment into a new file, which is one file without a journal beside it
-/// and is on the disk when this returns. Other programs may go on writing. Refused where the
+/// and is on the disk when this returns. Other programs may go on writing. Refused if the
 /// progress said stop; on any failure the new file is gone.
 Result<void> copyDatabase(SqliteConnection &source, const QString &toPath,
                           const CopyProgress &progress = {});

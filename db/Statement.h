@@ -79,7 +79,7 @@ public:
     /// Runs an INSERT; the row id.
     Result<qint64> insert();
 
-    /// In the order of the statement; empty where its label is not known.
+    /// In the order of the statement; empty if its label is not known.
     QStringList columnNames() const;
     bool isNull(const char *column) const;
     QString text(const char *column) const;
@@ -136,7 +136,7 @@ auto rows(Statement &statement, Map map)
     }
 }
 
-/// The first row through `map`; nothing where there is none.
+/// The first row through `map`; nothing if there is none.
 template<class Map>
 auto firstRow(Statement &statement, Map map)
     -> Result<std::optional<std::invoke_result_t<Map, const Statement &>>>

@@ -9,7 +9,7 @@
 
 namespace loopwright {
 
-/// Names of all tables, in the order of the house. `internal` tells whether the unpublished numbers
+/// Names of all tables, in the order of the house. `internal` says whether the unpublished numbers
 /// are among them.
 QStringList exportedTables(bool internal);
 

@@ -4,7 +4,7 @@
 // was done; event and change are in the records together or not at all.
 //
 // The stores tell the transaction which rows they wrote (`seal`); the commit puts these seals into
-// the event of the same subject, and refuses where a subject has rows and no event.
+// the event of the same subject, and refuses if a subject has rows and no event.
 
 #include "core/history/Event.h"
 #include "db/WriteLock.h"
@@ -17,7 +17,7 @@ namespace loopwright {
 class Transaction : public WriteLock
 {
 public:
-    /// DatabaseTrouble where another program holds the lock longer than the busy timeout.
+    /// DatabaseTrouble if another program holds the lock longer than the busy timeout.
     static Result<Transaction> begin(Database &database);
 
     /// Puts the event at the end of its subject's chain and commits. The event needs subject, by,
@@ -29,7 +29,7 @@ public:
     /// Puts the event at the end of its chain already, for work of many steps that would otherwise
     /// keep all of them until the end. It counts when the transaction is committed, not before.
     Result<void> record(const Event &event);
-    /// Commits a change of drafts, which have no history. Refused where anything else was changed.
+    /// Commits a change of drafts, which have no history. Refused if anything else was changed.
     Result<void> commitDraft();
 
     // For the stores.

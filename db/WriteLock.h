@@ -18,7 +18,7 @@ public:
     SqliteConnection &connection() const { return m_database->connection(); }
 
 protected:
-    /// DatabaseTrouble where the database is read-only, or another program holds the lock longer
+    /// DatabaseTrouble if the database is read-only, or another program holds the lock longer
     /// than the busy timeout.
     static Result<WriteLock> take(Database &database);
     bool isOpen() const { return m_open; }

@@ -159,7 +159,7 @@ QString widgetsStayInFaces(const Source &source)
     return {};
 }
 
-/// Every include is written from the top, so that it tells from where it comes.
+/// Every include is written from the top, so that it says if it comes from.
 QString includesFromTheTop(const Source &source)
 {
     for (const QString &include : source.includes('"'))
@@ -218,7 +218,7 @@ QString roomOf(const QString &path)
     return path.left(path.lastIndexOf('.'));
 }
 
-/// The shortest way from a room along what it includes back to itself; empty where there is none.
+/// The shortest way from a room along what it includes back to itself; empty if there is none.
 QStringList circleFrom(const QString &start, const QMap<QString, QSet<QString>> &includes)
 {
     QMap<QString, QString> cameFrom;

@@ -20,11 +20,11 @@ Result<Decision> decisionOf(Records &records, const DecisionInput &input);
 Result<Decision> decisionNow(Records &records, const QString &orderNumber);
 /// Decides and stores the decision with its whole input; an unchanged input stores nothing new.
 Result<Decision> decideOrder(Records &records, const QString &orderNumber);
-/// The same inside a transaction that does more. True where the decision is a new one.
+/// The same inside a transaction that does more. True if the decision is a new one.
 Result<bool> storeDecision(Records &records, Transaction &transaction, const QString &orderNumber,
                            Decision &decision);
-/// Repeats a stored decision from its stored input. NotFound where there is none of that id,
-/// Refused where it does not end in the bytes that were stored.
+/// Repeats a stored decision from its stored input. NotFound if there is none with that id,
+/// Refused if it does not end in the bytes that were stored.
 Result<Decision> decideAgain(Records &records, const QString &decisionId);
 
 /// Records a supervisor's exception for criteria that are not met or missing, and decides. Refused

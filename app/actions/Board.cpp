@@ -45,25 +45,6 @@ BoardQuery queryOf(const BoardFilter &filter, QDate today)
     return query;
 }
 
-BoardRow rowOf(const BoardLine &line)
-{
-    BoardRow row;
-    row.order = line.order;
-    row.circuit = line.circuit;
-    row.customer = line.customer;
-    row.premises = line.premises;
-    row.office = line.office;
-    row.stage = line.stage;
-    row.outcome = line.outcome;
-    row.installer = line.installer;
-    row.kind = line.kind;
-    row.reason = line.reason;
-    row.status = line.status;
-    row.due = line.due;
-    row.held = line.held;
-    return row;
-}
-
 Result<QMap<QString, int>> tally(const BoardStore &store, const BoardQuery &query,
                                  BoardStore::Tally of)
 {
@@ -79,22 +60,14 @@ Result<QMap<QString, int>> tally(const BoardStore &store, const BoardQuery &quer
 Result<std::vector<BoardRow>> boardRows(Records &records, const BoardFilter &filter)
 {
     LOOPWRIGHT_TRY(followLimits(records));
-    LOOPWRIGHT_ASSIGN(const auto lines,
-                      BoardStore(records.database())
-                          .lines(queryOf(filter, records.now().localDate()), filter.limit));
-    std::vector<BoardRow> rows;
-    rows.reserve(lines.size());
-    std::transform(lines.begin(), lines.end(), std::back_inserter(rows), rowOf);
-    return rows;
+    return BoardStore(records.database())
+        .lines(queryOf(filter, records.now().localDate()), filter.limit);
 }
 
 Result<std::vector<BoardRow>> rowsAtPremises(Records &records, const QString &premises)
 {
     LOOPWRIGHT_TRY(followLimits(records));
-    LOOPWRIGHT_ASSIGN(const auto lines, BoardStore(records.database()).atPremises(premises));
-    std::vector<BoardRow> rows;
-    std::transform(lines.begin(), lines.end(), std::back_inserter(rows), rowOf);
-    return rows;
+    return BoardStore(records.database()).atPremises(premises);
 }
 
 Result<BoardCounts> boardCounts(Records &records, const BoardFilter &filter)
@@ -124,23 +97,6 @@ Result<BoardCounts> boardCounts(Records &records, const BoardFilter &filter)
     LOOPWRIGHT_ASSIGN(const auto total, store.count(query));
     counts.total = int(total);
     return counts;
-}
-
-QJsonObject BoardRow::toJson() const
-{
-    return {{"order_number", order},
-            {"circuit_number", circuit},
-            {"customer", customer},
-            {"premises", premises},
-            {"office", office},
-            {"stage", toText(stage)},
-            {"outcome", toText(outcome)},
-            {"due_date", due.toString(Qt::ISODate)},
-            {"installer", installer},
-            {"kind", toText(kind)},
-            {"reason", reason},
-            {"status", toText(status)},
-            {"held", held}};
 }
 
 } // namespace loopwright

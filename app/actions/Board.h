@@ -3,8 +3,7 @@
 // counted.
 
 #include "app/actions/Records.h"
-#include "core/acceptance/Decision.h"
-#include "core/order/Services.h"
+#include "core/acceptance/BoardRow.h"
 
 #include <QDate>
 #include <QJsonObject>
@@ -38,20 +37,6 @@ struct BoardFilter
     bool open = false;              ///< neither completed nor cancelled
     QString text;   ///< any part of a number or name; several words must all be found
     int limit = -1; ///< rows at most; -1: all
-};
-
-struct BoardRow
-{
-    QString order, circuit, customer, premises, office, installer;
-    LineKind kind = LineKind::Bri;
-    Stage stage = stageAt(Station::Identifiers);
-    OrderOutcome outcome = OrderOutcome::Incomplete;
-    QString reason; ///< why it is not accepted yet; empty where it is
-    OrderStatus status = OrderStatus::Open;
-    QDate due;
-    bool held = false;
-
-    QJsonObject toJson() const; ///< the contract's fields and more
 };
 
 /// Sorted by due date, then number.

@@ -27,7 +27,7 @@ QString whyNot(const Decision &decision)
     return {};
 }
 
-/// An order of the board was decided by this set: the board is of that set alone only where all
+/// An order of the board was decided by this set: the board is of that set alone only if all
 /// others are too.
 Result<void> noteBoardLimits(Transaction &transaction, const QString &version)
 {

@@ -9,25 +9,25 @@
 namespace loopwright {
 
 /// Decides the order as it stands in the transaction and keeps stage, outcome and reason for the
-/// board. `pending` is the change of the order that this very transaction makes: its event is not
+/// board. `pending` is the change of the order that this transaction makes: its event is not
 /// in the records yet.
 Result<void> refreshState(Records &records, Transaction &transaction, const QString &orderNumber,
                           const std::vector<OrderChange> &pending = {});
 
-/// Something was released: every held order that is held for it alone and can have it now, claims
+/// Something was released: every held order that waits for it alone and can have it now claims
 /// it. Returns an event for each.
 Result<std::vector<Event>> claimForHeldOrders(Records &records, Transaction &transaction);
 
-/// Every open order whose evidence names the instrument decides anew.
+/// Every open order whose evidence names the instrument is decided anew.
 Result<void> refreshOrdersUsing(Records &records, Transaction &transaction,
                                 const QString &instrument);
 
 /// Visits and self-tests among the facts were recorded or voided: the other orders at the premises
-/// that have facts of those days decide anew.
+/// that have facts of those days are decided anew.
 Result<void> refreshOrdersOnVisits(Records &records, Transaction &transaction,
                                    const ServiceOrder &order, const std::vector<Fact> &facts);
 
-/// Every open order decides anew, by the limit set `version`.
+/// Every open order is decided anew, by the limit set `version`.
 Result<void> refreshOpenOrders(Records &records, Transaction &transaction, const QString &version);
 
 } // namespace loopwright

@@ -43,10 +43,10 @@ struct IssuedSet
     QJsonObject toJson() const;
 };
 
-/// In one transaction. Refused, with what each line lacks, where no line may have a certificate.
+/// In one transaction. Refused, with what each line lacks, if no line may have a certificate.
 Result<IssuedSet> issueCertificateSet(Records &records, const SetRequest &request);
 
-/// Writes the files into the folder, which is made where it is not there; DiskTrouble where one
+/// Writes the files into the folder, which is made if it is not there; DiskTrouble if one
 /// cannot be written: none is left then.
 Result<void> writeSet(const QString &folder, const std::vector<SetFile> &files);
 

@@ -29,7 +29,7 @@ QString numbersOf(const ServiceOrder &order)
     return numbers.join(", ");
 }
 
-/// "08:02 to 09:40", of the last visit of that installer on that day; empty where none is told.
+/// "08:02 to 09:40", of the last visit of that installer on that day; empty if none is recorded.
 QString hoursText(const std::vector<Visit> &visits, const LastWork &last)
 {
     QString hours;

@@ -9,7 +9,7 @@ namespace loopwright {
 
 /// Customer, premises and visit.
 Result<void> putHead(Records &records, const Certifying &about, CoverContent &cover);
-/// `made` is null where the line has no certificate.
+/// `made` is null if the line has no certificate.
 Result<CoverLine> coverLine(Records &records, const SetLine &line, const Certifying &about,
                             const MadeIssue *made);
 

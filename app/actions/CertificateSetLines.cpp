@@ -34,7 +34,7 @@ Result<SetMember> memberOf(Records &records, const QString &order)
     return member;
 }
 
-/// A completed order belongs to the set where it was worked for on the same visit.
+/// A completed order belongs to the set if it was worked on during the same visit.
 Result<bool> workedTogether(const Database &database, const QString &order,
                             const std::optional<LastWork> &last)
 {

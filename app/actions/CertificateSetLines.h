@@ -13,12 +13,12 @@ struct SetLine
     OrderOutcome outcome = OrderOutcome::Incomplete;
     Stage stage = stageAt(Station::Identifiers);
     bool mayHave = false; ///< a certificate can be issued now
-    QString why;          ///< one sentence where it cannot
+    QString why;          ///< one sentence if it cannot
 };
 
 /// What a set for the order would hold: the order, every other open order at its premises, and the
 /// completed ones that the same installer worked for on the day of the order's last work on site.
-/// The order first, then by due date. NotFound where there is no such order.
+/// The order first, then by due date. NotFound if there is no such order.
 Result<std::vector<SetLine>> linesOfSet(Records &records, const QString &order);
 
 /// One line with all that its certificate is made from.

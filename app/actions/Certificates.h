@@ -16,8 +16,8 @@ struct IssueRequest
     std::function<Result<void>(const QByteArray &pdf)> deliver;
 };
 
-/// Refused for an order that is neither accepted nor accepted with exception. Where a certificate
-/// was issued and the decision behind it still stands it is issued again as a copy; where the order
+/// Refused for an order that is neither accepted nor accepted with exception. If a certificate
+/// was issued and the decision behind it still stands it is issued again as a copy; if the order
 /// was decided anew on other evidence a newer certificate follows and the earlier one is
 /// superseded.
 Result<IssuedCertificate> issueCertificate(Records &records, const IssueRequest &request);

@@ -31,7 +31,7 @@ QString idOfContent(const Fact &fact)
     return QUuid::createUuidV5(space, fact.digest()).toString(QUuid::WithoutBraces);
 }
 
-/// The moments of which a fact tells, each with its key.
+/// The moments that a fact states, each with its key.
 QList<std::pair<QString, Moment>> momentsOf(const Fact &fact)
 {
     QList<std::pair<QString, Moment>> moments{{"at", fact.at}};
@@ -46,7 +46,7 @@ QList<std::pair<QString, Moment>> momentsOf(const Fact &fact)
     return moments;
 }
 
-/// Tells each key that the register does not have, once.
+/// Reports each key that the register lacks, once.
 template<class Store>
 Result<void> tellUnregistered(const Store &store, const QSet<QString> &keys, const QString &what,
                               RecordReport &report)
@@ -196,7 +196,7 @@ std::optional<QString> codeOf(Discount why)
     return std::nullopt;
 }
 
-/// Says of each added fact what a decision makes of it: kept it is in any case.
+/// Says of each added fact what a decision makes of it: it is kept in any case.
 Result<void> tellStandings(Records &records, const StoredOrder &stored, RecordReport &report)
 {
     LOOPWRIGHT_ASSIGN(auto input, evidenceOf(records, stored));

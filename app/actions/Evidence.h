@@ -23,14 +23,14 @@ struct RecordReport
     QJsonObject toJson() const; ///< {"added","already_there","findings"}
 };
 
-/// Records the content of a record file. BadInput with its place where any fact is malformed,
+/// Records the content of a record file. BadInput with its place if any fact is malformed,
 /// speaks of an unknown order, terminal or channel, lies more than a day ahead of the clock, or has
 /// the id of another fact: nothing is taken then.
 Result<RecordReport> recordFile(Records &records, const QByteArray &json, const QString &fileName);
 /// The same for facts that were entered on the job page. Missing ids are made.
 Result<RecordReport> recordFacts(Records &records, JobRecord record, const QString &place);
 
-/// Records that a fact no longer counts. Refused where it is void already, is a void itself, or the
+/// Records that a fact no longer counts. Refused if it is void already, is a void itself, or the
 /// reason is empty.
 Result<QString> voidFact(Records &records, const QString &factId, const QString &because);
 

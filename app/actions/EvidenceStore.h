@@ -18,8 +18,8 @@ public:
     /// A completed or cancelled order has no conflicts: what it held may be on another circuit by
     /// now.
     Result<DecisionInput> of(const StoredOrder &stored, const QString &limitSet) const;
-    /// The visits to the premises of an order that its facts and those of other orders there tell:
-    /// on the days of its facts, and on `today` where it is valid.
+    /// The visits to the premises of an order that its facts and those of other orders there
+    /// record: on the days of its facts, and on `today` if it is valid.
     Result<std::vector<Visit>> visitsTo(const ServiceOrder &order, const std::vector<Fact> &facts,
                                         QDate today) const;
 

@@ -8,13 +8,13 @@
 
 namespace loopwright {
 
-/// Events of an order; NotFound where there is no such order.
+/// Events of an order; NotFound if there is no such order.
 Result<std::vector<Event>> orderHistory(Records &records, const QString &orderNumber);
 
 struct BrokenLink
 {
     QString subject;  ///< chain: "circuit:…" or "register"
-    qint64 event = 0; ///< its place in the chain, from 1; 0 where no event is left to name
+    qint64 event = 0; ///< its place in the chain, from 1; 0 if no event is left to name
     QString what;     ///< one sentence
 };
 

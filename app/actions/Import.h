@@ -34,7 +34,7 @@ struct ImportReport
     QJsonObject toJson() const;
 };
 
-/// BadInput where the file is refused whole; nothing is changed then.
+/// BadInput if the file is refused whole; nothing is changed then.
 Result<ImportReport> importOrders(Records &records, const QByteArray &csv,
                                   const ImportOptions &options);
 Result<ImportReport> importOffices(Records &records, const QByteArray &csv,

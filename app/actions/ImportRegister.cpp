@@ -103,7 +103,7 @@ Result<RowOutcome> takePerson(Records &records, const ImportOptions &options,
             {{"installer", person.key}, {"name", person.name}, {"role", toText(person.role)}})}};
 }
 
-/// Nothing where the dates are malformed; then `outcome` says why.
+/// Nothing if the dates are malformed; then `outcome` says why.
 std::optional<Calibration> readCalibration(const CsvTable &table, const CsvRow &row,
                                            RowOutcome &outcome)
 {

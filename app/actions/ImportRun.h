@@ -29,7 +29,7 @@ struct RowOutcome
 };
 
 /// `take` gets each row that has the form of the header. Its failure ends the import and changes
-/// nothing. `finish` runs behind the last row in the same transaction where a row changed
+/// nothing. `finish` runs after the last row in the same transaction if a row changed
 /// something; it may add events and correct the report.
 struct ImportRun
 {
@@ -42,7 +42,7 @@ struct ImportRun
     Result<ImportReport> run(const QByteArray &csv) const;
 
 private:
-    /// True where a row changed something.
+    /// True if a row changed something.
     Result<bool> walk(Transaction &transaction, const CsvTable &table, ImportReport &report) const;
 };
 

@@ -28,11 +28,11 @@ Result<NumberGuard> guardOf(const Database &database, const QString &office);
 Result<CertificateContent> contentNow(Records &records, const Certifying &about,
                                       const Signatures &signatures);
 
-/// The newest certificate of the order where it still says what would be said now.
+/// The newest certificate of the order if it still says what would be said now.
 Result<std::optional<CertificateContent>>
 standingCertificate(Records &records, const QString &order, const CertificateContent &now);
 
-/// Refused, with the reason in one sentence, where the order can have no certificate now.
+/// Refused, with the reason in one sentence, if the order can have no certificate now.
 Result<void> checkMayIssue(const Certifying &about);
 
 struct MadeIssue

@@ -11,12 +11,12 @@ namespace loopwright {
 /// Adds each shipped set that the database does not have yet: all of them to a new one, afterwards
 /// those of a newer program. Both faces do it when they start. A set is never edited.
 Result<void> bringShippedLimits(Records &records);
-/// Adds a set, the office's own or a shipped one; false where the very same is there. BadInput
-/// where its version is there with other limits, or a limit cannot be one. Where it is in force
+/// Adds a set, the office's own or a shipped one; false if the same one is there. BadInput
+/// if its version is there with other limits, or a limit is not valid. If it is in force
 /// today, every open order is decided anew for the board; decisions made before keep theirs.
 Result<bool> addLimitSet(Records &records, const LimitSet &set);
 /// A set comes into force by its date, when nobody acts: decides every open order anew for the
-/// board where it was decided by another set.
+/// board if it was decided by another set.
 Result<void> followLimits(Records &records);
 
 } // namespace loopwright

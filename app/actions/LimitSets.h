@@ -13,7 +13,7 @@ Result<std::vector<LimitSet>> shippedLimitSets();
 /// The newest of them.
 Result<LimitSet> shippedLimits();
 
-/// The set of this version, as a decision names it. NotFound where there is none.
+/// The set of this version, as a decision names it. NotFound if there is none.
 Result<LimitSet> limitSet(Records &records, const QString &version);
 /// The set in force on the day of records.now().
 Result<LimitSet> limitsInForce(Records &records);

@@ -10,7 +10,7 @@ namespace loopwright {
 Result<void> backupTo(Records &records, const QString &path, const Progress &progress = {});
 /// Puts a backup in the place of the database at `databasePath`; the present one is kept beside it.
 /// The backup is verified first. No Records may be open on it. Returns where the present one is
-/// kept, empty where there was none.
+/// kept, empty if there was none.
 Result<QString> restoreFrom(const QString &backupPath, const QString &databasePath,
                             const Progress &progress = {});
 
@@ -18,7 +18,7 @@ Result<QString> restoreFrom(const QString &backupPath, const QString &databasePa
 Result<QStringList> exportTables(Records &records, const QString &directory, bool internal,
                                  const Progress &progress = {});
 
-/// Invented records of realistic shape in an empty database. Refused where it is not empty.
+/// Invented records of realistic shape in an empty database. Refused if it is not empty.
 Result<void> fillWithInvented(Records &records, int circuits, quint64 seed,
                               const Progress &progress = {});
 

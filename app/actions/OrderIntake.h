@@ -9,7 +9,7 @@
 namespace loopwright {
 
 /// Takes the order in or changes it: puts, claims, holds, refreshes the board. `findings` gets the
-/// conflicts; `event` is to be committed. `sameWires`: where the pair differs, only its name was
+/// conflicts; `event` is to be committed. `sameWires`: if the pair differs, only its name was
 /// wrong, and what was measured on it counts.
 struct TakenOrder
 {

@@ -20,7 +20,7 @@ struct OrderVerdict
 
 /// What would be said of these fields; changes nothing. For the form, as one types.
 Result<OrderVerdict> checkOrder(Records &records, const OrderFields &fields);
-/// Takes the order in. Refused with the first reason where it is malformed, or is there with other
+/// Takes the order in. Refused with the first reason if it is malformed, or is there with other
 /// values and `update` is not set. A held order is taken in.
 Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool update,
                               bool sameWires = false);
@@ -35,7 +35,7 @@ struct FactView
 {
     Fact fact;
     bool voided = false;
-    QString voidedBy, voidedBecause; ///< where voided
+    QString voidedBy, voidedBecause; ///< if voided
 };
 
 struct CertificateView
@@ -78,7 +78,7 @@ struct OrderView
 /// The steps of the order as they stand in a situation; they point into the view.
 std::vector<Step> stepsOf(const OrderView &view, Situation situation);
 
-/// NotFound where there is no such order.
+/// NotFound if there is no such order.
 Result<OrderView> showOrder(Records &records, const QString &number);
 
 /// All orders of a circuit, oldest first, and the circuit's events.

@@ -17,8 +17,8 @@ class Records
 public:
     /// Opens or makes the database at `path`. It changes nothing that is in it: a new one has no
     /// limit sets yet (bringShippedLimits()).
-    /// DatabaseTrouble where it cannot be opened, is locked, damaged, or of a newer version;
-    /// DiskTrouble where the disk refuses a write.
+    /// DatabaseTrouble if it cannot be opened, is locked, damaged, or of a newer version;
+    /// DiskTrouble if the disk refuses a write.
     static Result<std::unique_ptr<Records>> open(const QString &path);
 
     Database &database() { return m_database; }
@@ -27,7 +27,7 @@ public:
     QString by() const { return m_by; }
     void actAs(const QString &name) { m_by = name; }
 
-    /// The time that counts: the given one where it was set (late entry, tests), else the clock.
+    /// The time that counts: the given one if it was set (late entry, tests), else the clock.
     Moment now() const;
     void setNow(std::optional<Moment> moment);
     /// As setNow, but the time goes on from the given one: a window stays open for hours, and its

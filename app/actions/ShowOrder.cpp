@@ -143,7 +143,7 @@ QJsonArray terminalsJson(const ServiceOrder &order)
     return terminals;
 }
 
-/// What may be entered for a field of a step; null where a bound says nothing.
+/// What may be entered for a field of a step; null if a bound says nothing.
 QJsonObject fieldJson(const Step &step, const QString &key)
 {
     const auto *found = findField(fieldsOf(*step.need.kind), key);

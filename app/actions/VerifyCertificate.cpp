@@ -46,7 +46,7 @@ Result<std::optional<StoredCertificate>> certificateNamedIn(const Database &data
     return std::optional<StoredCertificate>();
 }
 
-/// The counted fact that was voided after all; empty where none was.
+/// The counted fact that was voided after all; empty if none was.
 Result<QString> voidedEvidence(const Database &database, const StoredCertificate &certificate)
 {
     LOOPWRIGHT_ASSIGN(const auto decision, DecisionStore(database).find(certificate.decision));

@@ -1,6 +1,6 @@
 #pragma once
 // What a command answers: yes or no, the same content as one JSON document and as text for a
-// person, and what must be told beside it. Only the one of the two that was asked for is ever made.
+// person, and what must be said beside it. Only the one of the two that was asked for is ever made.
 
 #include "core/base/Finding.h"
 #include "core/base/Json.h"
@@ -31,10 +31,10 @@ struct Answer
     void tell(const Findings &findings, const QString &fileName = {});
 };
 
-/// {"code", "message", "place"}; the place is null where there is none.
+/// {"code", "message", "place"}; the place is null if there is none.
 QJsonObject errorJson(const Error &error);
 
-/// The text on one line, without control characters, so that what stands in a file cannot rule a
+/// The text on one line, without control characters, so that the content of a file cannot control a
 /// terminal.
 QString oneLine(const QString &text);
 

@@ -1,6 +1,6 @@
 #pragma once
 // What surrounds a command: the options that all commands share, the records, which are opened when
-// they are first asked for, and the line on a terminal that tells how far the work is.
+// they are first asked for, and the line on a terminal that shows how far the work is.
 
 #include "app/actions/Records.h"
 
@@ -26,7 +26,7 @@ public:
     QString databasePath() const;
     /// The open records; the same ones on every call.
     Result<Records *> records();
-    /// Tells on a terminal how much of `what` is done, at most ten times a second.
+    /// Shows on a terminal how much of `what` is done, at most ten times a second.
     Progress progress(const QString &what);
 
 private:

@@ -64,7 +64,7 @@ struct CommandLine::Reading
     std::vector<CLI::App *> apps;                   ///< likewise
     int chosen = -1;
     std::optional<Error> wrong;
-    QString help; ///< of help or version, where one was asked for
+    QString help; ///< of help or version, if one was asked for
 
     void declareCommon();
     CLI::App *find(const QStringList &words);
@@ -113,7 +113,7 @@ CLI::App *CommandLine::Reading::find(const QStringList &words)
 
 void CommandLine::Reading::parse(const QStringList &words)
 {
-    // Known before all else, so that wrong usage too is told as JSON.
+    // Known before all else, so that wrong usage too is reported as JSON.
     common.json = words.contains("--json");
     std::vector<std::string> reversed;
     for (auto word = words.crbegin(); word != words.crend(); ++word)
@@ -175,7 +175,7 @@ ExitStatus tellError(const Error &error, bool json, QIODevice &out, QIODevice &m
     return exitStatusOf(error.code);
 }
 
-/// Writes the answer. A full disk behind standard output must not pass for success; where the
+/// Writes the answer. A full disk behind standard output must not pass for success; if the
 /// records were changed already the work stays done, and only the message says so.
 ExitStatus tellAnswer(const Answer &answer, bool json, Effect effect, QIODevice &out,
                       QIODevice &messages)

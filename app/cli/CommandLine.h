@@ -16,10 +16,10 @@ public:
     CommandLine();
     ~CommandLine();
 
-    /// Reads the words behind the program's name. Wrong usage, a call for help or for the version
+    /// Reads the words after the program's name. Wrong usage, a call for help or for the version
     /// is kept and answered by run().
     void read(const QStringList &words);
-    /// True where the command that was read paints, and so needs a QGuiApplication.
+    /// True if the command that was read paints, and so needs a QGuiApplication.
     bool paints() const;
     /// Does what was read. Standard output gets the answer alone, `messages` all else.
     ExitStatus run(QIODevice &out, QIODevice &messages, bool terminal);

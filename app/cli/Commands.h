@@ -8,7 +8,7 @@
 namespace loopwright {
 
 std::span<const CommandEntry> allCommands();
-/// What a first word stands for, where commands of several words begin with it.
+/// What a first word stands for, if commands of several words begin with it.
 QString groupSummary(const QString &firstWord);
 
 } // namespace loopwright

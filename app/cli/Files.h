@@ -14,7 +14,7 @@ namespace loopwright {
 /// The most that is read into memory at once; no file of the contract comes near.
 inline constexpr qint64 largestFile = 1'000'000'000;
 
-/// BadInput where the file cannot be read or is longer than `maxBytes`.
+/// BadInput if the file cannot be read or is longer than `maxBytes`.
 Result<QByteArray> readFile(const QString &path, qint64 maxBytes = largestFile);
 
 /// A file that lies in memory as far as the system can do that, so that a huge one costs little.
@@ -26,11 +26,11 @@ public:
 
 private:
     std::unique_ptr<QFile> m_file;
-    QByteArray m_read; ///< where it cannot be mapped: a pipe, an empty file
+    QByteArray m_read; ///< if it cannot be mapped: a pipe, an empty file
     QByteArrayView m_bytes;
 };
 
-/// `write` is handed the device; what it reports leaves the old file as it was. DiskTrouble where
+/// `write` is handed the device; what it reports leaves the old file as it was. DiskTrouble if
 /// the disk refuses.
 Result<void> writeFile(const QString &path, const std::function<Result<void>(QIODevice &)> &write);
 Result<void> writeFile(const QString &path, const QByteArray &bytes);

@@ -13,7 +13,7 @@ inline constexpr int textWidth = 96;
 inline constexpr int tableWidth = 120;
 
 /// Rows in aligned columns, two blanks between them, the header underlined. The last column is
-/// wrapped where a row would be longer than `tableWidth`.
+/// wrapped if a row would be longer than `tableWidth`.
 class ColumnLayout
 {
 public:
@@ -44,7 +44,7 @@ private:
     std::vector<std::pair<QString, QString>> m_lines;
 };
 
-/// Breaks at blanks; the lines behind the first begin with `indent` blanks.
+/// Breaks at blanks; the lines after the first begin with `indent` blanks.
 QString wrapped(const QString &text, int indent = 0, int width = textWidth);
 
 /// A heading with a line below it.

@@ -5,9 +5,9 @@
 
 namespace loopwright {
 
-/// Fails as LimitSet::fromJson does, and where the file cannot be read.
+/// Fails as LimitSet::fromJson does, and if the file cannot be read.
 Result<LimitSet> readLimitsFile(const QString &path);
-/// The set in this file, or the newest that the program brings along where none is named: for
+/// The set in this file, or the newest that the program brings along if none is named: for
 /// questions that are asked without records.
 Result<LimitSet> limitsToJudgeBy(const QString &path);
 

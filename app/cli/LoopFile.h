@@ -1,5 +1,5 @@
 #pragma once
-// A loop make-up from a file (loop.json, or CSV where the name says so), and the terminations of
+// A loop make-up from a file (loop.json, or CSV if the name says so), and the terminations of
 // the command line.
 
 #include "core/loop/LoopLoss.h"

@@ -41,7 +41,7 @@ public:
     // A name that begins with "--" is an option, any other one an argument, by its place. A value
     // of the wrong form or out of range is wrong usage.
     void text(const char *name, QString &target, const char *help, Given given = Given::IfWanted);
-    /// Several values behind one option, which may itself stand several times.
+    /// Several values after one option, which may itself be repeated.
     void texts(const char *name, QStringList &target, const char *help,
                Given given = Given::IfWanted, Separation separation = Separation::Comma);
     void flag(const char *name, bool &target, const char *help);

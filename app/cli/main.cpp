@@ -1,4 +1,4 @@
-// The command line program. It needs no display: where it paints, the offscreen platform is chosen.
+// The command line program. It needs no display: if it paints, the offscreen platform is chosen.
 
 #include "app/cli/CommandLine.h"
 
@@ -22,7 +22,7 @@ void chooseUtf8()
         qputenv("LC_ALL", "C.UTF-8");
 }
 
-/// Qt warns where there is no folder for sockets; this program has no use for one.
+/// Qt warns if there is no folder for sockets; this program has no use for one.
 void passMessage(QtMsgType, const QMessageLogContext &, const QString &text)
 {
     if (!text.startsWith("QStandardPaths: "))

@@ -12,6 +12,7 @@ Lane::Lane(OpenRecords open)
     : m_open(std::move(open))
     , m_thread(*this)
 {
+    m_thread.setObjectName("lane");
 }
 
 Lane::~Lane()

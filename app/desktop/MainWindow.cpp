@@ -10,6 +10,7 @@
 #include <QHBoxLayout>
 #include <QMenuBar>
 #include <QResizeEvent>
+#include <QScreen>
 #include <QScrollArea>
 #include <QStatusBar>
 #include <QTimer>
@@ -64,7 +65,9 @@ MainWindow::MainWindow(DesktopContext &workplace, std::span<const ScreenEntry> s
     auto *ring = new QFocusFrame(this);
     connect(qApp, &QApplication::focusChanged, ring,
             [ring](QWidget *, QWidget *now) { ring->setWidget(now); });
-    resize(em(100), em(58));
+    // Inside the screen, whatever its size; the frame needs some room too.
+    const QSize room = QWidget::screen()->availableGeometry().size() - QSize(em(1), em(3));
+    resize(QSize(em(100), em(58)).boundedTo(room));
     if (!screens.empty())
         showScreen(QString::fromLatin1(screens.front().key));
 }

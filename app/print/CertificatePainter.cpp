@@ -258,7 +258,7 @@ Sheet certificateSheet(const CertificateContent &content, const IssueMark &mark,
         if (!roomiest)
             roomiest = std::move(sheet);
     }
-    return *roomiest; // goes on on a further page, and then there is no need to squeeze
+    return *roomiest; // continues on a further page, and then there is no need to squeeze
 }
 
 QString certificateQrText(const CertificateContent &content)

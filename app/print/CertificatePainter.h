@@ -1,6 +1,6 @@
 #pragma once
 // The certificate as pages: first the customer's result, then the settings to program into the
-// terminal equipment with both signatures. What does not fit is set closer, and then goes on on a
+// terminal equipment with both signatures. What does not fit is set closer, and then continues on a
 // further page; nothing is cut.
 
 #include "app/print/Sheet.h"
@@ -26,7 +26,7 @@ struct CertificatePaper
     Sheet sheet;
     QByteArray pdf;
 };
-/// BadInput where the fonts are not installed.
+/// BadInput if the fonts are not installed.
 Result<CertificatePaper> certificatePaper(const CertificateContent &content, const IssueMark &mark,
                                           Paper paper);
 

@@ -10,7 +10,7 @@ namespace loopwright {
 
 namespace {
 
-/// A cover has this subject and a certificate has not.
+/// A cover has this subject and a certificate does not.
 const QString coverSubject = QStringLiteral("The lines at one premises; no certificate");
 
 QString outcomeName(OrderOutcome outcome)

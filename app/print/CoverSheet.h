@@ -16,18 +16,18 @@ struct CoverLine
     QString kind;    ///< "ISDN basic-rate line", "analog line"
     QString numbers; ///< joined by commas
     OrderOutcome outcome = OrderOutcome::Incomplete;
-    QString certificate, code; ///< empty where none was issued
+    QString certificate, code; ///< empty if none was issued
     QString tested;            ///< "4 March 2026"
     int pages = 0;
     bool copy = false;
-    QString stage;  ///< where it stands, "Error test"; where there is no certificate
+    QString stage;  ///< where it stands, "Error test"; if there is no certificate
     QString reason; ///< why there is none
 };
 
 struct CoverContent
 {
     QString customer, premises;
-    QString visit; ///< "4 March 2026, 08:02 to 09:40, Kim Carver"; empty where nobody was there
+    QString visit; ///< "4 March 2026, 08:02 to 09:40, Kim Carver"; empty if nobody was there
     Moment made;
     std::vector<CoverLine> lines;
 };

@@ -143,7 +143,7 @@ private:
         }
     }
 
-    /// To scale, towards the customer where there is room, else back towards the office; a tap that
+    /// To scale, towards the customer if there is room, else back towards the office; a tap that
     /// is longer than the loop is cut, its figure stands beside it.
     void hangTap(const LoopElement &element, double x)
     {

@@ -149,7 +149,7 @@ private:
         m_painter.drawText(QPointF(x, y), text);
     }
 
-    /// Open diamonds; a reading near the judged frequency is told below the prediction.
+    /// Open diamonds; a reading near the judged frequency is written below the prediction.
     void paintMeasured() const
     {
         int line = 1;

@@ -17,7 +17,12 @@ namespace {
 // with the file.
 struct CloseQpdf
 {
-    void operator()(qpdf_data file) const { qpdf_cleanup(&file); }
+    void operator()(qpdf_data file) const
+    {
+        if (qpdf_has_error(file))
+            qpdf_get_error(file); // else it is written to stderr as one that nobody heeded
+        qpdf_cleanup(&file);
+    }
 };
 using QpdfFile = std::unique_ptr<std::remove_pointer_t<qpdf_data>, CloseQpdf>;
 
@@ -76,7 +81,7 @@ void setInfo(qpdf_data file, const PdfInfo &info)
     const qpdf_oh trailer = qpdf_get_trailer(file);
     qpdf_oh_replace_key(file, trailer, "/Info", qpdf_make_indirect_object(file, about));
     qpdf_oh_remove_key(file, trailer,
-                       "/ID"); // Qt's comes from chance; the new one from what is written
+                       "/ID"); // Qt's is random; the new one from what is written
 }
 
 /// Empty if it could not be written.
@@ -130,15 +135,14 @@ std::vector<QByteArray> attachmentsOf(qpdf_data file)
     const int objects =
         qpdf_oh_get_int_value_as_int(file, qpdf_oh_get_key(file, qpdf_get_trailer(file), "/Size"));
     std::vector<QByteArray> attachments;
-    // Not by the catalog's list: it may be what is damaged.
+    // Each object that describes an embedded file; the catalog's list of them may be damaged.
     for (int id = 1; id < std::min(objects, mostObjects) && attachments.size() < mostAttachments;
          ++id) {
-        const qpdf_oh object = qpdf_get_object_by_id(file, id, 0);
-        if (qpdf_oh_is_stream(file, object) &&
-            qpdf_oh_is_dictionary_of_type(file, qpdf_oh_get_dict(file, object), "/EmbeddedFile",
-                                          nullptr) &&
-            isModest(file, object))
-            attachments.push_back(streamBytes(file, object, qpdf_dl_generalized));
+        const qpdf_oh files =
+            qpdf_oh_get_key_if_dict(file, qpdf_get_object_by_id(file, id, 0), "/EF");
+        const qpdf_oh stream = qpdf_oh_get_key_if_dict(file, files, "/F");
+        if (qpdf_oh_is_stream(file, stream) && isModest(file, stream))
+            attachments.push_back(streamBytes(file, stream, qpdf_dl_generalized));
     }
     return attachments;
 }
@@ -180,6 +184,7 @@ PdfContents readPdf(const QByteArray &pdf)
     const QpdfFile file = opened(pdf, Repair::Yes);
     if (!file)
         return {};
+    // What fails from here on is left empty or out.
     const qpdf_oh info = qpdf_oh_get_key(file.get(), qpdf_get_trailer(file.get()), "/Info");
     return {textUnder(file.get(), info, "/Title"), textUnder(file.get(), info, "/Subject"),
             attachmentsOf(file.get())};

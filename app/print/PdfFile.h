@@ -1,7 +1,7 @@
 #pragma once
 // A sheet as PDF bytes, and what can be read from a PDF that somebody hands in. Qt 6.4 writes no
-// document language and takes its date and its identifier from clock and chance, so libqpdf sets
-// them in the file that Qt made. The same sheet gives the same bytes.
+// document language and takes its date and its identifier from the clock and at random, so libqpdf
+// sets them in the file that Qt made. The same sheet gives the same bytes.
 
 #include "app/print/Sheet.h"
 #include "core/base/Moment.h"
@@ -24,7 +24,7 @@ struct PdfInfo
     std::vector<PdfAttachment> attachments = {};
 };
 
-/// Fonts embedded as subsets; text can be taken out. DiskTrouble where Qt's writer fails.
+/// Fonts embedded as subsets; text can be taken out. DiskTrouble if Qt's writer fails.
 Result<QByteArray> sheetPdf(const Sheet &sheet, const PdfInfo &info);
 
 /// Sets language, title, subject and date in a file of Qt's writer; its attachments stay as they

@@ -1,6 +1,6 @@
 #pragma once
 // Colours and font of a picture. A picture is a function of painter, rectangle, data and style, the
-// same for widget, page, PNG and SVG; nothing in it is told by colour alone.
+// same for widget, page, PNG and SVG; nothing in it is shown by colour alone.
 
 #include <QColor>
 #include <QFont>

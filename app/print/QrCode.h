@@ -17,7 +17,7 @@ struct QrCode
     QPainterPath in(const QRectF &square) const;
 };
 
-/// Error correction level M. BadInput where the text is longer than a code can hold.
+/// Error correction level M. BadInput if the text is longer than a code can hold.
 Result<QrCode> qrCode(const QString &text);
 
 } // namespace loopwright

@@ -92,7 +92,7 @@ private:
     double columnX(std::size_t index) const { return xOf(double(index) * double(m_perColumn)); }
     double columnWidth() const { return m_plot.width() * double(m_perColumn) / double(m_seconds); }
 
-    /// Calls `draw` with the first column of each stretch and the one behind its last.
+    /// Calls `draw` with the first column of each stretch and the one after its last.
     template<class Test, class Draw>
     void stretches(Test test, Draw draw) const
     {

@@ -2,9 +2,9 @@
 // The per-second strip of a run: time along, bit errors up on a logarithmic scale. An errored
 // second is a thin bar, a severely errored one a bar with a triangle on top, a second out of sync
 // an open bar of full height, unavailable time is hatched, and while the run goes on the seconds
-// that may yet change class lie under a dotted bracket. Where the plan is longer than the run, a
-// mark stands at the run's end, and behind it the plot is left empty, without scale and base line.
-// All of it can be told without colour.
+// that may yet change class lie under a dotted bracket. If the plan is longer than the run, a
+// mark stands at the run's end, and after it the plot is left empty, without scale and base line.
+// All of it can be read without colour.
 
 #include "app/print/PictureStyle.h"
 #include "core/errortest/G821.h"
@@ -24,9 +24,9 @@ struct StripData
     bool running = false; ///< the last seconds may yet change class, and planned ones will come
 };
 
-/// With axis and legend, which names what is drawn alone of that which only a running run or one
-/// that was cut short has. Where there are more seconds than room, neighbours share a bar that
-/// shows the worst of them.
+/// With axis and legend; what only a running run or one that was cut short has, the legend names
+/// only if it is drawn. If there are more seconds than room, neighbours share a bar that shows the
+/// worst of them.
 void paintStrip(QPainter &painter, const QRectF &rect, const StripData &data,
                 const PictureStyle &style);
 

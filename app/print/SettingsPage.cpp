@@ -166,7 +166,7 @@ void drawSignatures(SheetBuilder &sheet, const CertificateContent &content,
                     const CertificateStyle &style)
 {
     const double fieldHeight = mm(17);
-    const double below = mm(34); // how to check, where there is room for both
+    const double below = mm(34); // how to check, if there is room for both
     sheet.y += mm(7);
     sheet.ensure(fieldHeight + mm(8));
     sheet.y = std::max(sheet.y, sheet.bottom() - below - fieldHeight - mm(8));

@@ -53,7 +53,7 @@ struct Sheet
     void paintPage(QPainter &painter, std::size_t page) const;
     /// For preview and tests.
     QImage image(std::size_t page, double dotsPerInch) const;
-    /// Sets paper and margins of the device and paints every page. DiskTrouble where the device
+    /// Sets paper and margins of the device and paints every page. DiskTrouble if the device
     /// cannot be painted on.
     Result<void> paint(QPagedPaintDevice &device) const;
 };

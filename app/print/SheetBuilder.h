@@ -1,6 +1,6 @@
 #pragma once
 // Lays out a sheet from top to bottom: a cursor, wrapped text, rows of cells, hairlines, and a page
-// break where the next piece does not fit. Lengths are sheet units (tenths of a point).
+// break if the next piece does not fit. Lengths are sheet units (tenths of a point).
 
 #include "app/print/Sheet.h"
 
@@ -55,7 +55,7 @@ public:
 
     std::size_t pageCount() const { return m_sheet.pages.size(); }
     void newPage();
-    /// Begins a page where `height` does not fit on this one; true where it did. `onNewPage` draws
+    /// Begins a page if `height` does not fit on this one; true if it did. `onNewPage` draws
     /// what every further page begins with.
     bool ensure(double height);
     void setOnNewPage(std::function<void(SheetBuilder &)> draw) { m_onNewPage = std::move(draw); }

@@ -194,6 +194,7 @@ Sheet handoffPage(const Handoff &handoff, Paper paper)
     for (const QString &check : handoff.check)
         drawLine(sheet, check == handoff.check.front() ? "Check first" : "Then", check,
                  style.body(), style);
+    drawLine(sheet, "Next", handoff.next, style.body(), style);
     drawHeading(sheet, "The line", style);
     drawLine(sheet, "Circuit", joined({handoff.circuit, handoff.pair}), style.body(), style);
     drawLine(sheet, "Serving office", handoff.office, style.body(), style);

@@ -1,3 +1,5 @@
+// The table of criteria. Longer than 400 lines: one row each, with its words.
+
 #include "core/acceptance/Criteria.h"
 
 #include "core/loop/AnalogQuantity.h"
@@ -316,26 +318,32 @@ void addOffers(std::vector<Need> &needs, OrderScope scope)
     const bool onSite = scope != OrderScope::Nothing && scope != OrderScope::RecordOnly;
     if (onSite) {
         offer("arrived", StepGroup::Visit, Station::Order, FactKind::Visit, {"arrived"},
-              Text("Arrived at"), Text("left empty: now"));
+              Text(QT_TRANSLATE_NOOP("core", "Arrived at")),
+              Text(QT_TRANSLATE_NOOP("core", "left empty: now")));
         needs.back().matches = [](const Fact &fact) {
             return fact.as<VisitFact>() && fact.as<VisitFact>()->arrived;
         };
-        offer("self_test", StepGroup::Remarks, Station::Acceptance, FactKind::SelfTest, {"outcome"},
-              Text("Self-test of the instrument"),
-              Text("a failed one takes what the instrument measured on this visit out of the "
-                   "evidence, until one passes"));
+        offer(
+            "self_test", StepGroup::Remarks, Station::Acceptance, FactKind::SelfTest, {"outcome"},
+            Text(QT_TRANSLATE_NOOP("core", "Self-test of the instrument")),
+            Text(QT_TRANSLATE_NOOP(
+                "core", "a failed one takes what the instrument measured on this visit out of the "
+                        "evidence, until one passes")));
         offer("left", StepGroup::Leaving, Station::Certificate, FactKind::Visit, {"result", "left"},
-              Text("How the visit went"), {});
+              Text(QT_TRANSLATE_NOOP("core", "How the visit went")), {});
         needs.back().matches = [](const Fact &fact) {
             return fact.as<VisitFact>() &&
                    (fact.as<VisitFact>()->left || fact.as<VisitFact>()->result);
         };
     }
     offer("changed", StepGroup::Remarks, Station::Acceptance, FactKind::Changed,
-          {"what", "to", "text"}, Text("Something on the line was changed"),
-          Text("takes the evidence that it makes old out of the decision"));
-    offer("note", StepGroup::Remarks, Station::Acceptance, FactKind::Note, {"text"}, Text("Note"),
-          Text("for the record; never on the certificate"));
+          {"what", "to", "text"},
+          Text(QT_TRANSLATE_NOOP("core", "Something on the line was changed")),
+          Text(QT_TRANSLATE_NOOP("core",
+                                 "takes the evidence that it makes old out of the decision")));
+    offer("note", StepGroup::Remarks, Station::Acceptance, FactKind::Note, {"text"},
+          Text(QT_TRANSLATE_NOOP("core", "Note")),
+          Text(QT_TRANSLATE_NOOP("core", "for the record; never on the certificate")));
 }
 
 } // namespace
@@ -396,16 +404,17 @@ Text whyNotNeeded(const Criterion &criterion, OrderScope scope)
 {
     switch (scope) {
     case OrderScope::Nothing:
-        return Text("A disconnect needs no evidence.");
+        return Text(QT_TRANSLATE_NOOP("core", "A disconnect needs no evidence."));
     case OrderScope::RecordOnly:
-        return Text("A record-only order needs its identifiers alone.");
+        return Text(QT_TRANSLATE_NOOP("core", "A record-only order needs its identifiers alone."));
     case OrderScope::NumbersOnly:
         if (!isAsked(criterion.scopes, scope))
-            return Text("A change of numbers alone does not need it.");
+            return Text(QT_TRANSLATE_NOOP("core", "A change of numbers alone does not need it."));
         break;
     case OrderScope::MoveWithin:
         if (!isAsked(criterion.scopes, scope))
-            return Text("A move within the premises leaves the loop as it is.");
+            return Text(
+                QT_TRANSLATE_NOOP("core", "A move within the premises leaves the loop as it is."));
         break;
     case OrderScope::Full:
         break;

@@ -49,14 +49,14 @@ struct Criterion
     LinesWith lines;
     Scopes scopes;
     bool (*has)(const ServiceOrder &); ///< the order has it at all; null: always
-    const char *lacking;               ///< why it is not needed where the order has it not
+    const char *lacking;               ///< why it is not needed if the order does not have it
     AddNeeds addNeeds;
     /// Fills outcome, figures, reason, next and evidence of a result that has key, name and
     /// station, and says of each need how it stands.
     void (*judge)(Judging &, CriterionResult &);
     bool mayBeExcepted;
     PlainWords words;
-    std::optional<LinePart> part; ///< whose part it is if nothing tells more; none: the installer's
+    std::optional<LinePart> part; ///< whose part it is if nothing says more; none: the installer's
     const char *check;            ///< what to check first
 };
 

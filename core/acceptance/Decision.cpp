@@ -42,7 +42,7 @@ QJsonObject runJson(const RunMade &run)
 
 QString StruckOut::words() const
 {
-    constexpr int longest = 200; // what is told in a line; the void keeps the whole of it
+    constexpr int longest = 200; // what is shown in a line; the void keeps all of it
     QString said = because.simplified();
     if (said.size() > longest)
         said = said.left(longest - 1) + u'…';

@@ -58,9 +58,9 @@ struct CriterionResult
     QString name; ///< for a person
     Station station = Station::Acceptance;
     CriterionOutcome outcome = CriterionOutcome::Missing;
-    QJsonValue measured;  ///< number or text as measured; null where there is none
+    QJsonValue measured;  ///< number or text as measured; null if there is none
     QString measuredText; ///< the same for a person, with its unit
-    QJsonValue limit;     ///< number or text; null where there is none
+    QJsonValue limit;     ///< number or text; null if there is none
     QString limitText;    ///< the limit for a person
     QString unit;
     QString source;                          ///< of the limit
@@ -79,7 +79,7 @@ struct CriterionResult
     QString sentence() const { return name + ": " + reason.english(); }
 };
 
-/// A run was voided: it counts for nothing, and is told all the same.
+/// A run was voided: it counts for nothing, and is listed all the same.
 struct StruckOut
 {
     Moment began; ///< of the run
@@ -115,7 +115,7 @@ struct Decision
     std::vector<RunMade> runs;
     QString proves;     ///< what the counted run proves, in plain words; empty without one
     QJsonObject proven; ///< figures behind it: bits, bit_errors, ber_upper_95, …; ber_upper at the
-                        ///< limit set's confidence where that is another
+                        ///< limit set's confidence if that is another
     QStringList notes; ///< what else must be said: what the path covers, where the run was made
 
     const CriterionResult *criterion(const QString &key) const;

@@ -25,7 +25,7 @@ struct Conflict
 };
 
 /// The order itself was changed after it was taken in; retires evidence as a `changed` fact does.
-/// Where only the record of the pair was wrong ("same wires") nothing is retired: `alsoNamed` is
+/// If only the record of the pair was wrong ("same wires") nothing is retired: `alsoNamed` is
 /// the name by which the same pair was known before.
 struct OrderChange
 {
@@ -49,7 +49,7 @@ struct DecisionInput
     QList<Instrument> instruments; ///< the registered ones that the facts name
     std::vector<Fact> facts;       ///< all of the order, voided ones and the voids too
     QString limitSet;              ///< version
-    std::vector<Visit> visits;     ///< shareVisits(): empty where the facts say them
+    std::vector<Visit> visits;     ///< shareVisits(): empty if the facts say them
     std::vector<Fact> selfTests;   ///< shareVisits(): made in other orders on those visits
     std::optional<Moment> takenIn; ///< when the order was taken in
     QStringList afterEnd;          ///< ids recorded when the order was completed or cancelled

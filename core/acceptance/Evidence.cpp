@@ -1,6 +1,5 @@
 #include "core/acceptance/Evidence.h"
 
-#include "core/order/Claims.h"
 #include "core/order/OrderIdentifiers.h"
 
 #include <QMap>
@@ -29,16 +28,6 @@ Proves provenBy(const Fact &fact)
         return layer->layer == 1 ? Proves::Layer1 : Proves::Upper;
     return fact.as<CallFact>() || fact.as<DetectorFact>() || fact.as<RunFact>() ? Proves::Upper
                                                                                 : Proves::Nothing;
-}
-
-/// Letters and digits alone: one pair is written in many ways.
-QString squeezed(const QString &pair)
-{
-    QString text;
-    for (const QChar letter : pairKey(pair))
-        if (letter.isLetterOrNumber())
-            text += letter;
-    return text;
 }
 
 bool retires(ChangedWhat what, Proves proof)
@@ -81,31 +70,6 @@ std::vector<Change> changesOf(const DecisionInput &input, const std::vector<cons
         if (change.what)
             list.push_back({*change.what, change.at, *change.what == ChangedWhat::Pair});
     return list;
-}
-
-/// The names of the pair that evidence must have been measured on.
-QStringList pairInForce(const DecisionInput &input, const std::vector<const Fact *> &facts)
-{
-    std::optional<Moment> ordered; // when the order's pair was last changed
-    for (const OrderChange &change : input.changes)
-        if (change.what == ChangedWhat::Pair)
-            ordered = std::max(ordered.value_or(change.at), change.at);
-    QString provisional; // said on site, and not yet taken over into the order
-    for (const Fact *fact : facts)
-        if (const auto *changed = fact->as<ChangedFact>();
-            changed && changed->what == ChangedWhat::Pair && changed->to &&
-            isInTime(input, *fact) && (!ordered || fact->at > *ordered))
-            provisional = *changed->to;
-    if (!provisional.isEmpty())
-        return {provisional};
-    QStringList names{input.order.pair};
-    if (!input.order.feederPair.isEmpty())
-        names << input.order.feederPair;
-    // Another name of the same wires, unless the order is for other wires since.
-    for (const OrderChange &change : input.changes)
-        if (!change.alsoNamed.isEmpty() && (!ordered || change.at > *ordered))
-            names << change.alsoNamed;
-    return names;
 }
 
 const char *changeName(ChangedWhat what)
@@ -152,11 +116,6 @@ bool isAnsweredElsewhere(int cause)
 
 } // namespace
 
-bool isSamePair(const QString &a, const QString &b)
-{
-    return squeezed(a) == squeezed(b);
-}
-
 QString minuteText(const Moment &moment)
 {
     return moment.localDate().toString(Qt::ISODate) + ' ' + moment.localClock();
@@ -181,9 +140,10 @@ Evidence::Evidence(const DecisionInput &input, const LimitSet &limits)
         if (const Fact *by = voids.value(fact.id)) {
             const auto *voiding = by->as<VoidFact>();
             m_voids.insert(&fact, voiding);
-            m_struckOut.push_back(
-                {&fact, Discount::StruckOut,
-                 Text("struck out by %1: %2").arg(voiding->by).arg(voiding->because.simplified())});
+            m_struckOut.push_back({&fact, Discount::StruckOut,
+                                   Text(QT_TRANSLATE_NOOP("core", "struck out by %1: %2"))
+                                       .arg(voiding->by)
+                                       .arg(voiding->because.simplified())});
         }
     }
     const auto byTime = [](const Fact *a, const Fact *b) { return isEarlier(*a, *b); };
@@ -227,7 +187,7 @@ void Evidence::discountByOrder(const DecisionInput &input)
     for (const Fact *fact : m_facts) {
         if (!isInTime(input, *fact))
             discount(*fact, Discount::OrderEnded,
-                     Text("recorded when the order was no longer open"));
+                     Text(QT_TRANSLATE_NOOP("core", "recorded when the order was no longer open")));
         if (provenBy(*fact) == Proves::Nothing)
             continue;
         const bool right =
@@ -235,9 +195,10 @@ void Evidence::discountByOrder(const DecisionInput &input)
                 return isSamePair(name, fact->pair);
             });
         if (!right)
-            discount(
-                *fact, Discount::OtherPair,
-                Text("measured on %1, the order is for %2").arg(fact->pair).arg(m_pairs.front()));
+            discount(*fact, Discount::OtherPair,
+                     Text(QT_TRANSLATE_NOOP("core", "measured on %1, the order is for %2"))
+                         .arg(fact->pair)
+                         .arg(m_pairs.front()));
     }
 }
 
@@ -248,7 +209,7 @@ void Evidence::discountByChanges(const DecisionInput &input)
             if (retires(change.what, provenBy(*fact)) && timeOf(*fact) <= change.at &&
                 !(change.unnamedOnly && !fact->pair.isEmpty()))
                 discount(*fact, Discount::Retired,
-                         Text("made before %1, %2")
+                         Text(QT_TRANSLATE_NOOP("core", "made before %1, %2"))
                              .arg(Text(changeName(change.what)))
                              .arg(minuteText(change.at)));
 }
@@ -284,19 +245,23 @@ void Evidence::discountWithoutCard()
         const Card *card = m_cards.holdingAt(time, visit);
         if (m_cards.openAt(time))
             discount(*fact, Discount::Hazard,
-                     Text("made while a hazard was open, read at %1")
+                     Text(QT_TRANSLATE_NOOP("core", "made while a hazard was open, read at %1"))
                          .arg(minuteText(m_cards.openAt(time)->card->at)));
         else if (!card)
-            discount(*fact, Discount::NoCard,
-                     m_cards.hasCardUpTo(time, visit)
-                         ? Text("made after the feed was switched, without a new safety card")
-                         : Text("made before the safety card of that visit"));
+            discount(
+                *fact, Discount::NoCard,
+                m_cards.hasCardUpTo(time, visit)
+                    ? Text(QT_TRANSLATE_NOOP(
+                          "core", "made after the feed was switched, without a new safety card"))
+                    : Text(QT_TRANSLATE_NOOP("core", "made before the safety card of that visit")));
         else if (card->verdict.outcome != SafetyOutcome::Clear)
             discount(*fact, Discount::NoCard,
-                     Text("made when the safety card of that visit was incomplete"));
+                     Text(QT_TRANSLATE_NOOP(
+                         "core", "made when the safety card of that visit was incomplete")));
         else if (needsDeadPair(*fact) && card->fact->as<SafetyFact>()->officeConnected != false)
             discount(*fact, Discount::NoCard,
-                     Text("made when the safety card said that the office was connected"));
+                     Text(QT_TRANSLATE_NOOP(
+                         "core", "made when the safety card said that the office was connected")));
     }
 }
 
@@ -324,7 +289,8 @@ void Evidence::discountBySelfTests()
     for (const Fact *fact : m_facts)
         if (provenBy(*fact) != Proves::Nothing && !fact->as<SafetyFact>() && selfTestFailed(*fact))
             discount(*fact, Discount::SelfTest,
-                     Text("made with %1, which failed its self-test on that visit")
+                     Text(QT_TRANSLATE_NOOP(
+                              "core", "made with %1, which failed its self-test on that visit"))
                          .arg(instrumentOf(*fact)));
 }
 
@@ -337,10 +303,11 @@ void Evidence::discountByLayers()
         for (const Fact *fact : m_facts)
             if (const auto span = spanOf(*fact);
                 span && span->first <= down->at && down->at < span->second)
-                discount(*fact, Discount::LayerDown,
-                         Text("layer %1 went down while it lasted, at %2")
-                             .arg(down->as<LayerFact>()->layer)
-                             .arg(down->at.localClock()));
+                discount(
+                    *fact, Discount::LayerDown,
+                    Text(QT_TRANSLATE_NOOP("core", "layer %1 went down while it lasted, at %2"))
+                        .arg(down->as<LayerFact>()->layer)
+                        .arg(down->at.localClock()));
     }
     QMap<int, int> teis; // by terminal
     for (const Fact *fact : of<LayerFact>()) {
@@ -356,7 +323,8 @@ void Evidence::discountByLayers()
             if (const auto *upper = other->as<LayerFact>();
                 upper->layer == 3 && upper->terminalOrFirst() == terminal && other->at < fact->at)
                 discount(*other, Discount::NewTei,
-                         Text("made before the terminal had TEI %1").arg(*layer->tei));
+                         Text(QT_TRANSLATE_NOOP("core", "made before the terminal had TEI %1"))
+                             .arg(*layer->tei));
     }
 }
 
@@ -373,7 +341,8 @@ void Evidence::discountCallsElsewhere(const ServiceOrder &order)
                          });
         if (!own)
             discount(*fact, Discount::Elsewhere,
-                     Text("busy or not answered elsewhere: it says nothing of this line"));
+                     Text(QT_TRANSLATE_NOOP(
+                         "core", "busy or not answered elsewhere: it says nothing of this line")));
     }
 }
 

@@ -4,6 +4,7 @@
 // overtaken by another layer. Reads no limit but those of the card.
 
 #include "core/acceptance/DecisionInput.h"
+#include "core/acceptance/PairInForce.h"
 #include "core/acceptance/SafetyCards.h"
 #include "core/base/LimitSet.h"
 #include "core/base/Text.h"
@@ -25,7 +26,7 @@ enum class Discount
     NewTei,        ///< the terminal has another TEI since
     LayerDown,     ///< a layer went down while it lasted
     Elsewhere,     ///< busy or unanswered elsewhere: says nothing of this line
-    NothingDone,   ///< a run behind a failed one, with nothing said of what was done
+    NothingDone,   ///< a run after a failed one, with nothing said of what was done
     NoCheck,       ///< a run without the detector check that belongs to it
     NoResult,      ///< a run that neither passes nor fails
     Contradiction, ///< its figures cannot all be true
@@ -75,7 +76,7 @@ public:
     }
     /// Those that are not struck out, by time.
     const std::vector<const Fact *> &facts() const { return m_facts; }
-    /// Those that are, by time: that they were recorded is told.
+    /// Those that are, by time: that they were recorded is reported.
     const std::vector<Discounted> &struckOut() const { return m_struckOut; }
     const VoidFact &voidOf(const Fact &fact) const { return *m_voids.value(&fact); }
 
@@ -120,8 +121,6 @@ private:
     QHash<const Fact *, Discounted> m_discounts;
 };
 
-/// "C7-101" and "c7 101" are one name of a pair.
-bool isSamePair(const QString &a, const QString &b);
 /// "2026-03-04 09:15", by the writer's clock.
 QString minuteText(const Moment &moment);
 

@@ -98,8 +98,8 @@ struct Fact
     Moment at;
     QString order;
     QString installer;
-    QString instrument; ///< empty where none was named
-    QString pair;       ///< that it was measured on, as it was written; empty where none was named
+    QString instrument; ///< empty if none was named
+    QString pair;       ///< that it was measured on, as it was written; empty if none was named
     FactBody body;
 
     FactKind kind() const { return FactKind(body.index()); }
@@ -116,7 +116,7 @@ struct Fact
     static Result<Fact> fromJson(const QJsonObject &object, const QString &place);
 };
 
-/// A job record: the facts of one order as a file hands them in.
+/// A job record: the facts of one order as a file delivers them.
 struct JobRecord
 {
     QString order;
@@ -129,7 +129,7 @@ struct JobRecord
 Result<JobRecord> readJobRecord(const QJsonObject &object, const QString &place,
                                 const std::function<QString()> &newId);
 
-/// Whether the order has the channel and terminal that the fact speaks of; BadInput where not.
+/// Whether the order has the channel and terminal that the fact speaks of; BadInput if not.
 Result<void> checkFits(const Fact &fact, const ServiceOrder &order, const QString &place);
 
 /// What a record may say in a fact of the kind, besides the head that all have: the table that its

@@ -23,6 +23,9 @@ constexpr WhomToCall whomToCall[] = {
 const CriterionResult *subjectOf(const Decision &decision)
 {
     const CriterionResult *missing = nullptr;
+    if (const CriterionResult *safety = decision.criterion("safety");
+        safety && safety->open() && safety->outcome == CriterionOutcome::NotMet)
+        return safety;
     for (const CriterionResult &criterion : decision.criteria) {
         if (!criterion.open())
             continue;
@@ -171,7 +174,7 @@ QString Handoff::whatFailed() const
 }
 
 std::optional<Handoff> makeHandoff(const DecisionInput &input, const Decision &decision,
-                                   const QString &officeName)
+                                   const std::vector<Step> &steps, const QString &officeName)
 {
     const CriterionResult *criterion = subjectOf(decision);
     if (!criterion)
@@ -191,6 +194,8 @@ std::optional<Handoff> makeHandoff(const DecisionInput &input, const Decision &d
     handoff.failed = criterion->name;
     handoff.reason = criterion->reason.english();
     explain(handoff, input, *criterion);
+    if (const Step *step = nextStep(steps))
+        handoff.next = (step->next.isEmpty() ? step->because : step->next).english();
     addReadings(handoff, decision);
     addChanges(handoff, input);
     return handoff;

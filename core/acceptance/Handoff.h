@@ -4,6 +4,7 @@
 
 #include "core/acceptance/Decision.h"
 #include "core/acceptance/DecisionInput.h"
+#include "core/acceptance/Plan.h"
 #include "core/turnup/FirstCheck.h"
 
 namespace loopwright {
@@ -12,7 +13,7 @@ struct HandoffReading
 {
     QString name;
     QString value;
-    QString limit; ///< empty where there is none
+    QString limit; ///< empty if there is none
     CriterionOutcome outcome = CriterionOutcome::Missing;
 
     QString word() const; ///< "met", "not met", "missing"
@@ -29,24 +30,26 @@ struct Handoff
     QString failed;    ///< its name
     QString where;     ///< "layer 3, terminal 2", "layer 1 at U", "B1, data, out"; may be empty
     QString reason;    ///< the decision's sentence
-    QString cause;     ///< "88, incompatible destination"; empty where none was recorded
+    QString cause;     ///< "88, incompatible destination"; empty if none was recorded
     QString meaning;   ///< what it says about the line
     QString part;      ///< whose part it is
     QString call;      ///< whom to call
     QStringList check; ///< what to check, first things first
+    QString next;      ///< the next step of the plan; empty if nothing is to be done
     std::vector<HandoffReading> readings;
     QStringList done;     ///< what was done already: runs, changes
     QStringList alsoOpen; ///< further criteria that are not met or lack evidence
     QString recordedBy;   ///< key of the installer of the last fact
     std::optional<Moment> lastFact;
 
-    /// "Layer 3, terminal 2": the place says the name again where it begins with it.
+    /// "Layer 3, terminal 2": the place says the name again if it begins with it.
     QString whatFailed() const;
 };
 
-/// Nothing where no criterion is open. A criterion that is not met goes before one that lacks
-/// evidence. `officeName` is the serving office's name.
+/// Nothing if no criterion is open. A criterion that is not met goes before one that lacks
+/// evidence, an open hazard before every other. `steps` are the plan's, `officeName` is the serving
+/// office's name.
 std::optional<Handoff> makeHandoff(const DecisionInput &input, const Decision &decision,
-                                   const QString &officeName);
+                                   const std::vector<Step> &steps, const QString &officeName);
 
 } // namespace loopwright

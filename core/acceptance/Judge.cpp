@@ -65,16 +65,22 @@ void sayPath(const RunFact &run, const ServiceOrder &order, Decision &decision)
 {
     note(decision,
          run.path == Path::SelfCall
-             ? Text("A self-call covers this loop and its serving switch only.")
+             ? Text(QT_TRANSLATE_NOOP("core",
+                                      "A self-call covers this loop and its serving switch only."))
          : run.path == Path::TestLine
-             ? Text("A call to the serving office's loopback covers this loop and the way to it.")
-             : Text("A call to the far end covers the whole path of the call."));
+             ? Text(QT_TRANSLATE_NOOP(
+                   "core",
+                   "A call to the serving office's loopback covers this loop and the way to it."))
+             : Text(QT_TRANSLATE_NOOP("core",
+                                      "A call to the far end covers the whole path of the call.")));
     if (run.path != Path::SelfCall && run.channels.size() > 1)
-        note(decision, Text("The run over two channels is two calls, one on each."));
+        note(decision, Text(QT_TRANSLATE_NOOP(
+                           "core", "The run over two channels is two calls, one on each.")));
     const LineInterface usual = order.ntSupplied ? LineInterface::St : LineInterface::U;
     note(decision, run.interface.value_or(usual) == LineInterface::U
-                       ? Text("The run was made at the U interface.")
-                       : Text("The run was made at the S/T interface, through the NT."));
+                       ? Text(QT_TRANSLATE_NOOP("core", "The run was made at the U interface."))
+                       : Text(QT_TRANSLATE_NOOP(
+                             "core", "The run was made at the S/T interface, through the NT.")));
 }
 
 /// What the counted runs prove: of several channels the one that proves least speaks.
@@ -104,10 +110,14 @@ void sayWhatIsProven(const Judging &judging, Decision &decision)
     }
     if (!judging.isAnalog() && judging.input.scope == OrderScope::Full && judging.runs.empty())
         note(decision,
-             Text("The line carries no circuit-switched data: no error-rate run is needed."));
+             Text(QT_TRANSLATE_NOOP(
+                 "core",
+                 "The line carries no circuit-switched data: no error-rate run is needed.")));
     if (!judging.runs.empty() && !mayCallItself(judging.order))
-        note(decision, Text("With one channel or one number a self-call is not possible; the path "
-                            "is the test line or the far end."));
+        note(decision,
+             Text(QT_TRANSLATE_NOOP(
+                 "core", "With one channel or one number a self-call is not possible; the path "
+                         "is the test line or the far end.")));
 }
 
 /// A layer that was first seen up after what needs it.
@@ -123,11 +133,13 @@ void sayLateLayers(const Judging &judging, Decision &decision)
         for (const ChannelRuns &channel : judging.runs)
             if (const JudgedRun *run = channel.deciding();
                 run && first && first->at > timeOf(*run->fact))
-                note(decision, Text("%1 was first recorded up after the run.").arg(need.label));
+                note(decision,
+                     Text(QT_TRANSLATE_NOOP("core", "%1 was first recorded up after the run."))
+                         .arg(need.label));
     }
 }
 
-/// A layer that went down and came up again retires nothing, and is told.
+/// A layer that went down and came up again retires nothing, and is noted.
 void sayInterruptions(const Judging &judging, Decision &decision)
 {
     for (const Need &need : judging.needs) {
@@ -140,10 +152,11 @@ void sayInterruptions(const Judging &judging, Decision &decision)
                 continue;
             const bool up = fact->as<LayerFact>()->outcome == LayerOutcome::Up;
             if (up && down)
-                note(decision, Text("%1 was down at %2 and up again at %3.")
-                                   .arg(need.label)
-                                   .arg(minuteText(down->at))
-                                   .arg(minuteText(fact->at)));
+                note(decision,
+                     Text(QT_TRANSLATE_NOOP("core", "%1 was down at %2 and up again at %3."))
+                         .arg(need.label)
+                         .arg(minuteText(down->at))
+                         .arg(minuteText(fact->at)));
             if (up)
                 down = nullptr;
             else if (wasUp && !down)
@@ -159,7 +172,7 @@ void sayDiscounted(const Judging &judging, Decision &decision)
     constexpr double earliest = 30.0 * 86400;
     const auto &takenIn = judging.input.takenIn;
     for (const Discounted &each : judging.evidence.discounted())
-        note(decision, Text("%1 of %2 does not count: %3.")
+        note(decision, Text(QT_TRANSLATE_NOOP("core", "%1 of %2 does not count: %3."))
                            .arg(Text(factName(each.fact->kind())))
                            .arg(minuteText(timeOf(*each.fact)))
                            .arg(each.sentence));
@@ -168,7 +181,9 @@ void sayDiscounted(const Judging &judging, Decision &decision)
     for (const Fact *fact : judging.evidence.facts())
         if (judging.decidedBy.contains(fact->id) && timeOf(*fact).secondsUntil(*takenIn) > earliest)
             note(decision,
-                 Text("%1 of %2 was made more than 30 days before the order was taken in.")
+                 Text(QT_TRANSLATE_NOOP(
+                          "core",
+                          "%1 of %2 was made more than 30 days before the order was taken in."))
                      .arg(Text(factName(fact->kind())))
                      .arg(minuteText(timeOf(*fact))));
 }

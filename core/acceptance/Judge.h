@@ -1,6 +1,6 @@
 #pragma once
 // The one function that accepts. It is pure: the same input gives the same decision, byte for byte,
-// for ever; so the input is stored with the decision and can be decided again. It knows no clock,
+// forever; so the input is stored with the decision and can be decided again. It knows no clock,
 // no person and no visit that is going on: that is the plan's (Plan.h).
 
 #include "core/acceptance/Judged.h"

@@ -55,14 +55,15 @@ void needCallOut(std::vector<Need> &needs, const ServiceOrder &order, Channel ch
     const bool packet = service == Service::Packet;
     Need need = callNeed(QString("call.out.%1.%2").arg(toText(channel), toText(service)), channel,
                          CallDirection::Out, service);
-    need.label = packet
-                     ? Text("packet session on %1").arg(toText(channel))
-                     : Text("%1 call out on %2")
-                           .arg(toText(service))
-                           .arg(order.kind == LineKind::Analog ? Text("the line")
-                                                               : Text::verbatim(toText(channel)));
-    need.hint =
-        packet ? Text("one session, whoever sets it up") : Text("to any number that answers");
+    need.label =
+        packet
+            ? Text(QT_TRANSLATE_NOOP("core", "packet session on %1")).arg(toText(channel))
+            : Text(QT_TRANSLATE_NOOP("core", "%1 call out on %2"))
+                  .arg(toText(service))
+                  .arg(order.kind == LineKind::Analog ? Text(QT_TRANSLATE_NOOP("core", "the line"))
+                                                      : Text::verbatim(toText(channel)));
+    need.hint = packet ? Text(QT_TRANSLATE_NOOP("core", "one session, whoever sets it up"))
+                       : Text(QT_TRANSLATE_NOOP("core", "to any number that answers"));
     need.matches = [order, channel, service, packet](const Fact &fact) {
         if (const auto *run = fact.as<RunFact>())
             return service == Service::Data && showsCallOut(*run, order, channel);
@@ -81,8 +82,10 @@ void needCallIn(std::vector<Need> &needs, const ServiceOrder &order,
     Need need = callNeed(QString("call.in.%1.%2").arg(terminal.number).arg(toText(service)),
                          channel, CallDirection::In, service);
     need.preset.insert("dn", terminal.dn);
-    need.label = Text("%1 call in to %2").arg(toText(service)).arg(key.shown(terminal.dn));
-    need.hint = Text("from any number");
+    need.label = Text(QT_TRANSLATE_NOOP("core", "%1 call in to %2"))
+                     .arg(toText(service))
+                     .arg(key.shown(terminal.dn));
+    need.hint = Text(QT_TRANSLATE_NOOP("core", "from any number"));
     need.matches = [order, key, number = key(terminal.dn), service](const Fact &fact) {
         if (const auto *run = fact.as<RunFact>())
             return service == Service::Data && showsCallIn(*run, order, key, number);
@@ -146,23 +149,27 @@ void sayFailed(Judging &judging, const Need &need, const CallFact &call, Criteri
     const ProtocolVariant *variant = findVariant(judging.order.variant);
     const auto cause =
         call.cause && variant && usesQ850(*variant) ? causeOf(*call.cause) : std::nullopt;
-    judging.settle(need, result, CriterionOutcome::NotMet,
-                   cause ? Text("The %1 failed, cause %2 (%3).")
-                               .arg(need.label)
-                               .arg(cause->number)
-                               .arg(cause->name)
-                         : Text("The %1 failed.").arg(need.label),
-                   cause && !cause->checkFirst.isEmpty()
-                       ? Text("Check first: %1.").arg(cause->checkFirst)
-                       : Text("Find out why the %1 failed and try it again.").arg(need.label));
+    judging.settle(
+        need, result, CriterionOutcome::NotMet,
+        cause ? Text(QT_TRANSLATE_NOOP("core", "The %1 failed, cause %2 (%3)."))
+                    .arg(need.label)
+                    .arg(cause->number)
+                    .arg(cause->name)
+              : Text(QT_TRANSLATE_NOOP("core", "The %1 failed.")).arg(need.label),
+        cause && !cause->checkFirst.isEmpty()
+            ? Text(QT_TRANSLATE_NOOP("core", "Check first: %1.")).arg(cause->checkFirst)
+            : Text(QT_TRANSLATE_NOOP("core", "Find out why the %1 failed and try it again."))
+                  .arg(need.label));
     if (call.service == Service::Data && call.direction == CallDirection::Out &&
         judging.order.dataRate == 64000 && worksAt56(judging, call.channel) &&
         !hasPassedSelfCall(judging, call.channel))
-        judging.settle(need, result, CriterionOutcome::NotMet,
-                       Text("64 kbit/s fails on %1 and 56 kbit/s works: the path is restricted, "
-                            "not the line.")
-                           .arg(toText(call.channel)),
-                       Text("Ask the serving office for an unrestricted path."));
+        judging.settle(
+            need, result, CriterionOutcome::NotMet,
+            Text(QT_TRANSLATE_NOOP(
+                     "core", "64 kbit/s fails on %1 and 56 kbit/s works: the path is restricted, "
+                             "not the line."))
+                .arg(toText(call.channel)),
+            Text(QT_TRANSLATE_NOOP("core", "Ask the serving office for an unrestricted path.")));
 }
 
 } // namespace
@@ -175,9 +182,10 @@ void judgeCalls(Judging &judging, CriterionResult &result)
     for (const Need *need : needs) {
         const Fact *fact = judging.newest(*need);
         if (!fact) {
-            judging.settle(*need, result, CriterionOutcome::Missing,
-                           Text("No %1 was recorded.").arg(need->label),
-                           Text("Make a %1 and record it.").arg(need->label));
+            judging.settle(
+                *need, result, CriterionOutcome::Missing,
+                Text(QT_TRANSLATE_NOOP("core", "No %1 was recorded.")).arg(need->label),
+                Text(QT_TRANSLATE_NOOP("core", "Make a %1 and record it.")).arg(need->label));
             continue;
         }
         result.evidence << fact->id;
@@ -196,10 +204,12 @@ void judgeCalls(Judging &judging, CriterionResult &result)
     result.limitText = "each service out on each channel, each number called in";
     result.source = "the order";
     if (needed == 0)
-        mergeOutcome(result, CriterionOutcome::Met,
-                     Text("The order grants no service that a call could show."));
+        mergeOutcome(
+            result, CriterionOutcome::Met,
+            Text(QT_TRANSLATE_NOOP("core", "The order grants no service that a call could show.")));
     else if (result.outcome == CriterionOutcome::Met)
-        mergeOutcome(result, CriterionOutcome::Met, Text("All %1 calls went through.").arg(needed));
+        mergeOutcome(result, CriterionOutcome::Met,
+                     Text(QT_TRANSLATE_NOOP("core", "All %1 calls went through.")).arg(needed));
 }
 
 void needReadback(std::vector<Need> &needs, const ServiceOrder &order, OrderScope, const LimitSet &)
@@ -221,8 +231,10 @@ void needReadback(std::vector<Need> &needs, const ServiceOrder &order, OrderScop
                        {"dn", number}};
         need.fields = {"announced_dn"};
         need.after = {"safety"};
-        need.label = Text("number announced for %1").arg(key.shown(number));
-        need.hint = Text("must be the order's: a wrong one is another customer's line");
+        need.label =
+            Text(QT_TRANSLATE_NOOP("core", "number announced for %1")).arg(key.shown(number));
+        need.hint = Text(QT_TRANSLATE_NOOP(
+            "core", "must be the order's: a wrong one is another customer's line"));
         // What does not say for which of the numbers it was heard speaks of the one that it names,
         // and of every number if it names a stranger's.
         need.matches = [key, own, wanted = key(number)](const Fact &fact) {
@@ -247,20 +259,26 @@ void judgeAnnounced(Judging &judging, const Need &need, const CallFact &call, bo
 {
     const Services granted = judging.order.bServices() | judging.order.d;
     if (!right)
-        judging.settle(need, result, CriterionOutcome::NotMet,
-                       Text("The network announced %1, which is not the number of this pair.")
-                           .arg(*call.announcedDn),
-                       Text("Have the office check pair and number: this may be another "
-                            "customer's line."));
+        judging.settle(
+            need, result, CriterionOutcome::NotMet,
+            Text(QT_TRANSLATE_NOOP(
+                     "core", "The network announced %1, which is not the number of this pair."))
+                .arg(*call.announcedDn),
+            Text(QT_TRANSLATE_NOOP("core",
+                                   "Have the office check pair and number: this may be another "
+                                   "customer's line.")));
     else if (call.announcedService && !granted.testFlag(*call.announcedService))
-        judging.settle(need, result, CriterionOutcome::NotMet,
-                       Text("The network announced the service %1, which the order does not "
-                            "grant.")
-                           .arg(toText(*call.announcedService)),
-                       Text("Have the office check the services of the line."));
+        judging.settle(
+            need, result, CriterionOutcome::NotMet,
+            Text(QT_TRANSLATE_NOOP("core",
+                                   "The network announced the service %1, which the order does not "
+                                   "grant."))
+                .arg(toText(*call.announcedService)),
+            Text(QT_TRANSLATE_NOOP("core", "Have the office check the services of the line.")));
     else
-        judging.settle(need, result, CriterionOutcome::Met,
-                       Text("The network announced %1.").arg(*call.announcedDn));
+        judging.settle(
+            need, result, CriterionOutcome::Met,
+            Text(QT_TRANSLATE_NOOP("core", "The network announced %1.")).arg(*call.announcedDn));
 }
 
 } // namespace
@@ -278,8 +296,10 @@ void judgeReadback(Judging &judging, CriterionResult &result)
         if (!fact) {
             judging.settle(
                 *need, result, asked ? CriterionOutcome::Missing : CriterionOutcome::NotNeeded,
-                any ? Text() : Text("No announced number was recorded."),
-                asked ? Text("Have the network announce the number of this pair.") : Text());
+                any ? Text() : Text(QT_TRANSLATE_NOOP("core", "No announced number was recorded.")),
+                asked ? Text(QT_TRANSLATE_NOOP(
+                            "core", "Have the network announce the number of this pair."))
+                      : Text());
             continue;
         }
         const auto *call = fact->as<CallFact>();

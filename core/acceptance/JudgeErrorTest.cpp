@@ -38,8 +38,9 @@ Need clearedNeed()
     Need need{"cleared", "run", StepGroup::ErrorTest, Station::ErrorTest, FactKind::Cleared};
     need.fields = {"what", "text"};
     need.after = {"safety"};
-    need.label = Text("What was done after the failed run");
-    need.hint = Text("\"nothing found\" is an answer: then only a run without any error counts");
+    need.label = Text(QT_TRANSLATE_NOOP("core", "What was done after the failed run"));
+    need.hint = Text(QT_TRANSLATE_NOOP(
+        "core", "\"nothing found\" is an answer: then only a run without any error counts"));
     need.matches = [](const Fact &fact) { return fact.as<ClearedFact>() != nullptr; };
     return need;
 }
@@ -55,10 +56,13 @@ Need checkNeed(const ServiceOrder &order, Channel channel, const LimitSet &limit
                    "seen_bit_errors", "seen_errored_seconds", "cleared"};
     need.optional = {"injected"};
     need.after = {"safety", "instrument", "cleared"};
-    need.label = Text("Detector check on %1").arg(toText(channel));
-    need.hint = Text("%1 quiet seconds without an error, then errors sent on purpose, each seen, "
-                     "then the counters cleared")
-                    .arg(limits.value("detector_quiet_seconds_min"));
+    need.label = Text(QT_TRANSLATE_NOOP("core", "Detector check on %1")).arg(toText(channel));
+    need.hint =
+        Text(QT_TRANSLATE_NOOP(
+                 "core",
+                 "%1 quiet seconds without an error, then errors sent on purpose, each seen, "
+                 "then the counters cleared"))
+            .arg(limits.value("detector_quiet_seconds_min"));
     need.matches = [channel](const Fact &fact) { return isOver<DetectorFact>(fact, channel); };
     return need;
 }
@@ -77,8 +81,8 @@ Need runNeed(const ServiceOrder &order, Channel channel, const LimitSet &limits)
                    "sync_losses",     "slips"};
     need.optional = {"stopped_early", "slips"};
     need.after = {"safety", "instrument", "cleared", checkKey(channel)};
-    need.label = Text("Run on %1").arg(toText(channel));
-    need.hint = Text("%1 s without a break, counters started from zero")
+    need.label = Text(QT_TRANSLATE_NOOP("core", "Run on %1")).arg(toText(channel));
+    need.hint = Text(QT_TRANSLATE_NOOP("core", "%1 s without a break, counters started from zero"))
                     .arg(limits.value("run_seconds_min"));
     need.matches = [channel](const Fact &fact) { return isOver<RunFact>(fact, channel); };
     return need;
@@ -124,7 +128,8 @@ void tellRuns(Standing &standing, const ChannelRuns &channel)
     const bool isClear = deciding && deciding->standing != RunStanding::Contradictory;
     const Fact *counts = isClear ? deciding->fact : nullptr;
     if (standing.counts && standing.counts != counts)
-        standing.before.push_back({standing.counts, Discount::Newer, Text("another run decides")});
+        standing.before.push_back({standing.counts, Discount::Newer,
+                                   Text(QT_TRANSLATE_NOOP("core", "another run decides"))});
     standing.counts = counts;
     std::erase_if(standing.before, [counts](const auto &each) { return each.fact == counts; });
     for (const JudgedRun &run : channel.runs)
@@ -139,15 +144,18 @@ void tellRuns(Standing &standing, const ChannelRuns &channel)
 void sayNoRun(Judging &judging, const Need &need, const ChannelRuns &channel,
               CriterionResult &result)
 {
-    judging.settle(need, result, CriterionOutcome::Missing,
-                   channel.runs.empty()
-                       ? Text("No run on %1 at %2 bit/s was recorded.")
-                             .arg(toText(channel.channel))
-                             .arg(judging.order.dataRate)
-                       : Text("%1: %2").arg(toText(channel.channel)).arg(channel.runs.back().why),
-                   Text("Make a run of %1 minutes on %2 without a break.")
-                       .arg(judging.limits.value("run_seconds_min") / 60)
-                       .arg(toText(channel.channel)));
+    judging.settle(
+        need, result, CriterionOutcome::Missing,
+        channel.runs.empty()
+            ? Text(QT_TRANSLATE_NOOP("core", "No run on %1 at %2 bit/s was recorded."))
+                  .arg(toText(channel.channel))
+                  .arg(judging.order.dataRate)
+            : Text(QT_TRANSLATE_NOOP("core", "%1: %2"))
+                  .arg(toText(channel.channel))
+                  .arg(channel.runs.back().why),
+        Text(QT_TRANSLATE_NOOP("core", "Make a run of %1 minutes on %2 without a break."))
+            .arg(judging.limits.value("run_seconds_min") / 60)
+            .arg(toText(channel.channel)));
 }
 
 void judgeChannelRun(Judging &judging, const ChannelRuns &channel, CriterionResult &result)
@@ -167,22 +175,27 @@ void judgeChannelRun(Judging &judging, const ChannelRuns &channel, CriterionResu
         judging.settle(need, result, CriterionOutcome::Met, run->why);
         return;
     case RunStanding::Contradictory:
-        judging.settle(need, result, CriterionOutcome::Missing,
-                       Text("%1: %2").arg(name).arg(run->why),
-                       Text("Read the test set again and record the run anew."));
+        judging.settle(
+            need, result, CriterionOutcome::Missing,
+            Text(QT_TRANSLATE_NOOP("core", "%1: %2")).arg(name).arg(run->why),
+            Text(QT_TRANSLATE_NOOP("core", "Read the test set again and record the run anew.")));
         return;
     default:
         break;
     }
-    judging.settle(need, result, CriterionOutcome::NotMet, Text("%1: %2").arg(name).arg(run->why),
-                   last.standing == RunStanding::Blocked
-                       ? Text("Record what was done after the failed run, then make the run "
-                              "again.")
-                       : Text("Find and mend the cause, record what was done, then make the run "
-                              "again."));
+    judging.settle(
+        need, result, CriterionOutcome::NotMet,
+        Text(QT_TRANSLATE_NOOP("core", "%1: %2")).arg(name).arg(run->why),
+        last.standing == RunStanding::Blocked
+            ? Text(QT_TRANSLATE_NOOP("core",
+                                     "Record what was done after the failed run, then make the run "
+                                     "again."))
+            : Text(QT_TRANSLATE_NOOP(
+                  "core", "Find and mend the cause, record what was done, then make the run "
+                          "again.")));
     if (last.standing == RunStanding::Blocked || last.standing == RunStanding::Unchecked)
         judging.settle(need, result, CriterionOutcome::NotMet,
-                       Text("%1: %2").arg(name).arg(last.why));
+                       Text(QT_TRANSLATE_NOOP("core", "%1: %2")).arg(name).arg(last.why));
 }
 
 /// Whether it was said what was done after the newest failed run of any channel.
@@ -200,11 +213,16 @@ void judgeCleared(Judging &judging)
         if (state < standing.state)
             continue;
         standing.state = state;
-        standing.why = said ? Text("It was said what was done after the failed run on %1.")
-                                  .arg(toText(channel.channel))
-                            : Text("The run on %1 failed, and nothing says what was done since.")
-                                  .arg(toText(channel.channel));
-        standing.next = said ? Text() : Text("Find and mend the cause, and record what was done.");
+        standing.why =
+            said ? Text(QT_TRANSLATE_NOOP("core",
+                                          "It was said what was done after the failed run on %1."))
+                       .arg(toText(channel.channel))
+                 : Text(QT_TRANSLATE_NOOP(
+                            "core", "The run on %1 failed, and nothing says what was done since."))
+                       .arg(toText(channel.channel));
+        standing.next = said ? Text()
+                             : Text(QT_TRANSLATE_NOOP(
+                                   "core", "Find and mend the cause, and record what was done."));
     }
     if (standing.state == NeedState::Open)
         standing.counts = nullptr;
@@ -247,28 +265,35 @@ std::pair<CriterionOutcome, Text> checkOutcome(const Fact &fact, const LimitSet 
     const double quiet = limits.value("detector_quiet_seconds_min");
     const QStringList missing = check->missingKeys();
     if (!missing.isEmpty())
-        return {
-            CriterionOutcome::Missing,
-            Text("The detector check does not say %1.").arg(missing.join(", ").replace('_', ' '))};
+        return {CriterionOutcome::Missing,
+                Text(QT_TRANSLATE_NOOP("core", "The detector check does not say %1."))
+                    .arg(missing.join(", ").replace('_', ' '))};
     Text wrong;
     if (double(check->quietSeconds.value_or(0)) < quiet || check->quietBitErrors.value_or(0) > 0)
-        wrong += Text("Before the errors were sent there were %1 quiet seconds with %2 bit errors; "
-                      "%3 s without are needed.")
-                     .arg(check->quietSeconds.value_or(0))
-                     .arg(check->quietBitErrors.value_or(0))
-                     .arg(quiet);
+        wrong +=
+            Text(QT_TRANSLATE_NOOP(
+                     "core",
+                     "Before the errors were sent there were %1 quiet seconds with %2 bit errors; "
+                     "%3 s without are needed."))
+                .arg(check->quietSeconds.value_or(0))
+                .arg(check->quietBitErrors.value_or(0))
+                .arg(quiet);
     if (!check->everyInjectionSeen())
-        wrong += Text("Errors were sent %1 times and %2 bit errors in %3 errored seconds were "
-                      "seen: not every one was seen.")
+        wrong += Text(QT_TRANSLATE_NOOP(
+                          "core",
+                          "Errors were sent %1 times and %2 bit errors in %3 errored seconds were "
+                          "seen: not every one was seen."))
                      .arg(check->injections.value_or(0))
                      .arg(check->seenBitErrors.value_or(0))
                      .arg(check->seenErroredSeconds.value_or(0));
     if (!check->cleared.value_or(false))
-        wrong += Text("The counters were not cleared after the check.");
+        wrong += Text(QT_TRANSLATE_NOOP("core", "The counters were not cleared after the check."));
     if (!wrong.isEmpty())
         return {CriterionOutcome::NotMet, wrong};
-    return {CriterionOutcome::Met, Text("Errors sent %1 times, every one seen, counters cleared.")
-                                       .arg(check->injections.value_or(0))};
+    return {
+        CriterionOutcome::Met,
+        Text(QT_TRANSLATE_NOOP("core", "Errors sent %1 times, every one seen, counters cleared."))
+            .arg(check->injections.value_or(0))};
 }
 
 namespace {
@@ -294,10 +319,12 @@ void judgeChannelCheck(Judging &judging, const ChannelRuns &channel, CriterionRe
     else if (newest && isUsedUp(channel, *newest) &&
              checkOutcome(*newest, judging.limits).first == CriterionOutcome::Met)
         standing.counts = run ? run->check : nullptr; // it was not for the run that followed
-    const Text again = Text("Make the detector check: quiet, inject, see, clear; then the run.");
+    const Text again = Text(QT_TRANSLATE_NOOP(
+        "core", "Make the detector check: quiet, inject, see, clear; then the run."));
     if (!standing.counts) {
         judging.settle(need, result, CriterionOutcome::Missing,
-                       Text("No detector check was made on %1.").arg(toText(channel.channel)),
+                       Text(QT_TRANSLATE_NOOP("core", "No detector check was made on %1."))
+                           .arg(toText(channel.channel)),
                        again);
         return;
     }

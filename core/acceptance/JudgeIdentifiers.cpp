@@ -10,7 +10,7 @@ namespace loopwright {
 void needIdentifiers(std::vector<Need> &needs, const ServiceOrder &, OrderScope, const LimitSet &)
 {
     Need need{"identifiers", "identifiers", StepGroup::Settings, Station::Identifiers};
-    need.label = Text("Identifiers of the order");
+    need.label = Text(QT_TRANSLATE_NOOP("core", "Identifiers of the order"));
     needs.push_back(std::move(need));
 }
 
@@ -19,9 +19,11 @@ void judgeIdentifiers(Judging &judging, CriterionResult &result)
     const Need &need = *judging.needsFor(result.key).front();
     const ProtocolVariant *variant = findVariant(judging.order.variant);
     if (!variant) {
-        judging.settle(need, result, CriterionOutcome::NotMet,
-                       Text("The protocol variant \"%1\" is not known.").arg(judging.order.variant),
-                       Text("Correct the protocol variant of the order."));
+        judging.settle(
+            need, result, CriterionOutcome::NotMet,
+            Text(QT_TRANSLATE_NOOP("core", "The protocol variant \"%1\" is not known."))
+                .arg(judging.order.variant),
+            Text(QT_TRANSLATE_NOOP("core", "Correct the protocol variant of the order.")));
         return;
     }
     int errors = 0, warnings = 0;
@@ -29,13 +31,17 @@ void judgeIdentifiers(Judging &judging, CriterionResult &result)
         errors += finding.severity == Severity::Error;
         warnings += finding.severity == Severity::Warning;
         if (finding.severity == Severity::Error)
-            judging.settle(need, result, CriterionOutcome::NotMet,
-                           Text("%1: %2").arg(finding.field).arg(finding.reason),
-                           Text("Correct the identifiers of the order with the provider."));
+            judging.settle(
+                need, result, CriterionOutcome::NotMet,
+                Text(QT_TRANSLATE_NOOP("core", "%1: %2")).arg(finding.field).arg(finding.reason),
+                Text(QT_TRANSLATE_NOOP("core",
+                                       "Correct the identifiers of the order with the provider.")));
     }
     for (const Conflict &conflict : judging.input.conflicts)
-        judging.settle(need, result, CriterionOutcome::NotMet, Text::verbatim(conflict.reason()),
-                       Text("Have the office assign another, or release the one that is in use."));
+        judging.settle(
+            need, result, CriterionOutcome::NotMet, Text::verbatim(conflict.reason()),
+            Text(QT_TRANSLATE_NOOP(
+                "core", "Have the office assign another, or release the one that is in use.")));
     result.measured = errors + int(judging.input.conflicts.size());
     result.measuredText = QString("%1 in error").arg(errors + judging.input.conflicts.size());
     result.limit = 0;
@@ -44,8 +50,11 @@ void judgeIdentifiers(Judging &judging, CriterionResult &result)
     judging.settle(
         need, result, CriterionOutcome::Met,
         warnings == 0
-            ? Text("Every identifier fits the variant %1.").arg(variant->name)
-            : Text("No identifier is in error; %1 to confirm with the provider.").arg(warnings));
+            ? Text(QT_TRANSLATE_NOOP("core", "Every identifier fits the variant %1."))
+                  .arg(variant->name)
+            : Text(QT_TRANSLATE_NOOP("core",
+                                     "No identifier is in error; %1 to confirm with the provider."))
+                  .arg(warnings));
 }
 
 void needSafety(std::vector<Need> &needs, const ServiceOrder &, OrderScope, const LimitSet &)
@@ -54,8 +63,8 @@ void needSafety(std::vector<Need> &needs, const ServiceOrder &, OrderScope, cons
                 FactKind::HazardClosed};
     closed.fields = {"source", "by", "reference"};
     closed.optional = {"reference"};
-    closed.label = Text("How the hazard was closed");
-    closed.hint = Text("who says so, and under which reference");
+    closed.label = Text(QT_TRANSLATE_NOOP("core", "How the hazard was closed"));
+    closed.hint = Text(QT_TRANSLATE_NOOP("core", "who says so, and under which reference"));
     closed.matches = [](const Fact &fact) { return fact.as<HazardClosedFact>() != nullptr; };
     needs.push_back(std::move(closed));
 
@@ -70,8 +79,8 @@ void needSafety(std::vector<Need> &needs, const ServiceOrder &, OrderScope, cons
                 << "wet";
     card.optional = {"place", "meter_proved", "wet"};
     card.after = {"hazard_closed"};
-    card.label = Text("Safety card of this pair");
-    card.hint = Text("before the pair is touched");
+    card.label = Text(QT_TRANSLATE_NOOP("core", "Safety card of this pair"));
+    card.hint = Text(QT_TRANSLATE_NOOP("core", "before the pair is touched"));
     card.matches = [](const Fact &fact) { return fact.as<SafetyFact>() != nullptr; };
     needs.push_back(std::move(card));
 }
@@ -87,27 +96,33 @@ void judgeHazards(Judging &judging, CriterionResult &result)
         const QString when = minuteText(hazard.card->at);
         result.evidence << hazard.card->id;
         if (!hazard.closing) {
-            judging.settle(closing, result, CriterionOutcome::NotMet,
-                           Text("%1 Read %2.").arg(hazard.verdict.text()).arg(when),
-                           Text("Stop, move away, and report the foreign voltage. When its source "
-                                "is found and cleared, record how, and make a new card."));
+            judging.settle(
+                closing, result, CriterionOutcome::NotMet,
+                Text(QT_TRANSLATE_NOOP("core", "%1 Read %2.")).arg(hazard.verdict.text()).arg(when),
+                Text(QT_TRANSLATE_NOOP(
+                    "core", "Stop, move away, and report the foreign voltage. When its source "
+                            "is found and cleared, record how, and make a new card.")));
             continue;
         }
         result.evidence << hazard.closing->id;
+        judging.settle(
+            closing, result, CriterionOutcome::Met,
+            hazard.clear
+                ? Text("The hazard read %1 was closed; the card after it is clear.").arg(when)
+                : Text("It was said how the hazard read %1 was closed.").arg(when));
         if (!hazard.clear)
-            judging.settle(card, result, CriterionOutcome::Missing,
-                           Text("The hazard read %1 is said to be closed; no clear card was made "
-                                "since.")
-                               .arg(when),
-                           Text("Make a new safety card before the pair is touched."));
-        else
             judging.settle(
-                closing, result, CriterionOutcome::Met,
-                Text("The hazard read %1 was closed; the card after it is clear.").arg(when));
+                card, result, CriterionOutcome::Missing,
+                Text(QT_TRANSLATE_NOOP(
+                         "core", "The hazard read %1 is said to be closed; no clear card was made "
+                                 "since."))
+                    .arg(when),
+                Text(QT_TRANSLATE_NOOP("core",
+                                       "Make a new safety card before the pair is touched.")));
     }
 }
 
-/// Of the measurements that count each has its card: else it would not count.
+/// Each measurement that counts has its card: else it would not count.
 void judgeCards(Judging &judging, CriterionResult &result)
 {
     const Need &need = *judging.need("safety");
@@ -128,9 +143,10 @@ void judgeCards(Judging &judging, CriterionResult &result)
     // Nobody measured yet: the newest card speaks for itself.
     const Fact *newest = judging.newest(need);
     if (!newest) {
-        judging.settle(need, result, CriterionOutcome::Missing,
-                       Text("No safety card was made for this pair."),
-                       Text("Make the safety card before the pair is touched."));
+        judging.settle(
+            need, result, CriterionOutcome::Missing,
+            Text(QT_TRANSLATE_NOOP("core", "No safety card was made for this pair.")),
+            Text(QT_TRANSLATE_NOOP("core", "Make the safety card before the pair is touched.")));
         return;
     }
     const SafetyVerdict verdict = judge(*newest->as<SafetyFact>(), judging.limits);
@@ -139,7 +155,8 @@ void judgeCards(Judging &judging, CriterionResult &result)
         judging.settle(need, result, CriterionOutcome::Met, Text::verbatim(verdict.text()));
     else if (verdict.outcome == SafetyOutcome::Incomplete)
         judging.settle(need, result, CriterionOutcome::Missing, Text::verbatim(verdict.text()),
-                       Text("Complete the safety card before the first measurement."));
+                       Text(QT_TRANSLATE_NOOP(
+                           "core", "Complete the safety card before the first measurement.")));
 }
 
 } // namespace
@@ -152,8 +169,10 @@ void judgeSafety(Judging &judging, CriterionResult &result)
     });
     if (judging.input.scope == OrderScope::NumbersOnly && !needed &&
         judging.evidence.cards().hazards().empty()) {
-        mergeOutcome(result, CriterionOutcome::NotNeeded,
-                     Text("A change of numbers alone needs a card only if somebody goes there."));
+        mergeOutcome(
+            result, CriterionOutcome::NotNeeded,
+            Text(QT_TRANSLATE_NOOP(
+                "core", "A change of numbers alone needs a card only if somebody goes there.")));
         return;
     }
     result.limitText = "a complete card before each measurement that counts, no hazard open";

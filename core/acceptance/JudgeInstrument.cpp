@@ -22,9 +22,10 @@ Text instrumentTrouble(const Judging &judging, const Fact &fact)
     const QDate day = timeOf(fact).localDate();
     const auto found = std::ranges::find(judging.input.instruments, key, &Instrument::key);
     if (found == judging.input.instruments.end())
-        return Text("Instrument %1 is not registered.").arg(key);
+        return Text(QT_TRANSLATE_NOOP("core", "Instrument %1 is not registered.")).arg(key);
     if (!found->calibratedOn(day))
-        return Text("Instrument %1 was not within its calibration on %2.")
+        return Text(
+                   QT_TRANSLATE_NOOP("core", "Instrument %1 was not within its calibration on %2."))
             .arg(key)
             .arg(day.toString(Qt::ISODate));
     return {};
@@ -35,8 +36,8 @@ void needInstrument(std::vector<Need> &needs, const ServiceOrder &, OrderScope, 
     Need need{"instrument", "instrument", StepGroup::Instrument, Station::Acceptance,
               FactKind::MadeWith};
     need.fields = {"instrument"};
-    need.label = Text("Instrument that the readings are made with");
-    need.hint = Text("as it stands in the register");
+    need.label = Text(QT_TRANSLATE_NOOP("core", "Instrument that the readings are made with"));
+    need.hint = Text(QT_TRANSLATE_NOOP("core", "as it stands in the register"));
     need.matches = [](const Fact &fact) { return fact.as<MadeWithFact>() != nullptr; };
     needs.push_back(std::move(need));
 }
@@ -71,10 +72,12 @@ void judgeInstrument(Judging &judging, CriterionResult &result)
         measured = measured || needsInstrument(*fact) || !instrument.isEmpty();
         if (instrument.isEmpty()) {
             if (needsInstrument(*fact))
-                judging.settle(need, result, CriterionOutcome::Missing,
-                               Text("%1 was recorded without an instrument.")
-                                   .arg(Text(factName(fact->kind()))),
-                               Text("Say with which instrument the readings were made."));
+                judging.settle(
+                    need, result, CriterionOutcome::Missing,
+                    Text(QT_TRANSLATE_NOOP("core", "%1 was recorded without an instrument."))
+                        .arg(Text(factName(fact->kind()))),
+                    Text(QT_TRANSLATE_NOOP("core",
+                                           "Say with which instrument the readings were made.")));
             continue;
         }
         if (!used.contains(instrument))
@@ -83,21 +86,25 @@ void judgeInstrument(Judging &judging, CriterionResult &result)
         const Text trouble = instrumentTrouble(judging, *fact);
         // What is wrong with the instrument is mended by another reading: that need stands open.
         if (trouble.isEmpty())
-            judging.settle(need, result, CriterionOutcome::Met,
-                           Text("Instrument %1 was within its calibration on %2.")
-                               .arg(instrument)
-                               .arg(timeOf(*fact).localDate().toString(Qt::ISODate)));
+            judging.settle(
+                need, result, CriterionOutcome::Met,
+                Text(QT_TRANSLATE_NOOP("core", "Instrument %1 was within its calibration on %2."))
+                    .arg(instrument)
+                    .arg(timeOf(*fact).localDate().toString(Qt::ISODate)));
         else
             mergeOutcome(result, CriterionOutcome::NotMet, trouble,
-                         Text("Measure again with a registered instrument within its "
-                              "calibration, or record its later calibration."));
+                         Text(QT_TRANSLATE_NOOP(
+                             "core", "Measure again with a registered instrument within its "
+                                     "calibration, or record its later calibration.")));
     }
     if (!measured && isReadingOpen(judging))
-        mergeOutcome(result, CriterionOutcome::Missing, Text("Nothing was measured yet."),
-                     Text("Record the measurements with their instrument."));
+        mergeOutcome(
+            result, CriterionOutcome::Missing,
+            Text(QT_TRANSLATE_NOOP("core", "Nothing was measured yet.")),
+            Text(QT_TRANSLATE_NOOP("core", "Record the measurements with their instrument.")));
     else if (!measured)
         mergeOutcome(result, CriterionOutcome::NotNeeded,
-                     Text("Nothing was measured with an instrument."));
+                     Text(QT_TRANSLATE_NOOP("core", "Nothing was measured with an instrument.")));
     result.measured = result.measuredText = used.join(", ");
     if (used.isEmpty())
         result.measured = QJsonValue();

@@ -77,11 +77,12 @@ void judgeFigure(Judging &judging, CriterionResult &result, const QString &what,
         shown = figure(measured, decimals);
     judging.settle(measuredNeed(judging), result,
                    within ? CriterionOutcome::Met : CriterionOutcome::NotMet,
-                   Text("%1 of %2 %3 is %4 the limit of %5 %3.")
+                   Text(QT_TRANSLATE_NOOP("core", "%1 of %2 %3 is %4 the limit of %5 %3."))
                        .arg(what)
                        .arg(shown)
                        .arg(limit.unit)
-                       .arg(within ? Text("within") : Text("above"))
+                       .arg(within ? Text(QT_TRANSLATE_NOOP("core", "within"))
+                                   : Text(QT_TRANSLATE_NOOP("core", "above")))
                        .arg(figure(limit.value)),
                    within ? Text() : Text(haveItMended));
 }
@@ -89,15 +90,17 @@ void judgeFigure(Judging &judging, CriterionResult &result, const QString &what,
 /// A rule of the make-up that a figure was computed by.
 void judgeRule(Judging &judging, CriterionResult &result, const RuleResult &rule, bool predicted)
 {
-    const Text reason =
-        predicted ? Text("Predicted: %1").arg(rule.reason) : Text::verbatim(rule.reason);
+    const Text reason = predicted
+                            ? Text(QT_TRANSLATE_NOOP("core", "Predicted: %1")).arg(rule.reason)
+                            : Text::verbatim(rule.reason);
     if (rule.verdict == Suitability::NotSuitable)
         judging.settle(makeupNeed(judging), result, CriterionOutcome::NotMet, reason,
                        Text(haveItMended));
     else
         judging.settle(makeupNeed(judging), result, CriterionOutcome::Met,
-                       rule.verdict == Suitability::Marginal ? Text("Marginal: %1").arg(reason)
-                                                             : reason);
+                       rule.verdict == Suitability::Marginal
+                           ? Text(QT_TRANSLATE_NOOP("core", "Marginal: %1")).arg(reason)
+                           : reason);
 }
 
 /// Rules of the make-up, leaving out those whose figure was measured.
@@ -132,23 +135,31 @@ void judgeWithoutMakeup(Judging &judging, const PairFigures &figures, CriterionR
     const QString frequency = lossFrequency(judging);
     if (figures.lossDb)
         judging.settle(need, result, CriterionOutcome::Met,
-                       Text("The make-up is not known; the measured loss decides."));
+                       Text(QT_TRANSLATE_NOOP(
+                           "core", "The make-up is not known; the measured loss decides.")));
     else if (figures.resistanceOhm && runWithoutErrors(judging))
-        judging.settle(need, result, CriterionOutcome::Met,
-                       Text("The make-up is not known; the measured resistance and a run without "
-                            "errors stand for the loss."));
+        judging.settle(
+            need, result, CriterionOutcome::Met,
+            Text(QT_TRANSLATE_NOOP(
+                "core", "The make-up is not known; the measured resistance and a run without "
+                        "errors stand for the loss.")));
     else if (figures.resistanceOhm)
-        judging.settle(need, result, CriterionOutcome::Missing,
-                       Text("The make-up and the loss at %1 are not known; a resistance alone "
-                            "needs a run without errors beside it.")
-                           .arg(frequency),
-                       Text("Measure the loss at %1, enter the make-up, or make the error-rate "
-                            "run.")
-                           .arg(frequency));
+        judging.settle(
+            need, result, CriterionOutcome::Missing,
+            Text(QT_TRANSLATE_NOOP(
+                     "core", "The make-up and the loss at %1 are not known; a resistance alone "
+                             "needs a run without errors beside it."))
+                .arg(frequency),
+            Text(QT_TRANSLATE_NOOP(
+                     "core", "Measure the loss at %1, enter the make-up, or make the error-rate "
+                             "run."))
+                .arg(frequency));
     else
-        judging.settle(need, result, CriterionOutcome::Missing,
-                       Text("Nothing is known of the loop yet."),
-                       Text("Enter the make-up of the pair, or measure its resistance and loss."));
+        judging.settle(
+            need, result, CriterionOutcome::Missing,
+            Text(QT_TRANSLATE_NOOP("core", "Nothing is known of the loop yet.")),
+            Text(QT_TRANSLATE_NOOP(
+                "core", "Enter the make-up of the pair, or measure its resistance and loss.")));
 }
 
 void judgeBasicRate(Judging &judging, const PairFigures &figures, CriterionResult &result)
@@ -197,9 +208,11 @@ void judgeAnalogLoop(Judging &judging, const PairFigures &figures, CriterionResu
     }
     if (!figures.makeup) {
         if (!figures.resistanceOhm)
-            judging.settle(measuredNeed(judging), result, CriterionOutcome::Missing,
-                           Text("Nothing is known of the loop yet."),
-                           Text("Enter the make-up of the pair, or measure its resistance."));
+            judging.settle(
+                measuredNeed(judging), result, CriterionOutcome::Missing,
+                Text(QT_TRANSLATE_NOOP("core", "Nothing is known of the loop yet.")),
+                Text(QT_TRANSLATE_NOOP(
+                    "core", "Enter the make-up of the pair, or measure its resistance.")));
         return;
     }
     const VoiceBandQualification qualification = qualifyVoiceBand(*figures.makeup, judging.limits);
@@ -220,8 +233,9 @@ void needLoop(std::vector<Need> &needs, const ServiceOrder &order, OrderScope,
 {
     Need makeup{"loop.makeup", "loop", StepGroup::Makeup, Station::Loop, FactKind::Loop};
     makeup.fields = {"makeup"};
-    makeup.label = Text("Make-up of the pair");
-    makeup.hint = Text("each section with gauge and length, taps and load coils, from the office");
+    makeup.label = Text(QT_TRANSLATE_NOOP("core", "Make-up of the pair"));
+    makeup.hint = Text(QT_TRANSLATE_NOOP(
+        "core", "each section with gauge and length, taps and load coils, from the office"));
     makeup.matches = [](const Fact &fact) {
         return fact.as<LoopFact>() && fact.as<LoopFact>()->makeup;
     };
@@ -236,16 +250,17 @@ void needLoop(std::vector<Need> &needs, const ServiceOrder &order, OrderScope,
         measured.preset.insert("frequency_hz", limits.value("bri_loss_frequency"));
     }
     measured.after = {"safety", "instrument"};
-    measured.label = Text("Measured on the pair");
-    measured.hint = order.kind == LineKind::Bri
-                        ? Text("at most %1 ohm, and %2 dB at %3 kHz between %4 ohm")
-                              .arg(limits.value("bri_resistance_max"))
-                              .arg(limits.value("bri_loss_max"))
-                              .arg(limits.value("bri_loss_frequency") / 1000)
-                              .arg(limits.value("bri_termination"))
-                        : Text("at most %1 ohm, with load coils %2")
-                              .arg(limits.value("rd_resistance_max"))
-                              .arg(limits.value("rrd_long_resistance_max"));
+    measured.label = Text(QT_TRANSLATE_NOOP("core", "Measured on the pair"));
+    measured.hint =
+        order.kind == LineKind::Bri
+            ? Text(QT_TRANSLATE_NOOP("core", "at most %1 ohm, and %2 dB at %3 kHz between %4 ohm"))
+                  .arg(limits.value("bri_resistance_max"))
+                  .arg(limits.value("bri_loss_max"))
+                  .arg(limits.value("bri_loss_frequency") / 1000)
+                  .arg(limits.value("bri_termination"))
+            : Text(QT_TRANSLATE_NOOP("core", "at most %1 ohm, with load coils %2"))
+                  .arg(limits.value("rd_resistance_max"))
+                  .arg(limits.value("rrd_long_resistance_max"));
     measured.matches = [](const Fact &fact) {
         const auto *loop = fact.as<LoopFact>();
         return loop && (loop->dcResistanceOhm || loop->lossDb);
@@ -257,14 +272,14 @@ void judgeLoop(Judging &judging, CriterionResult &result)
 {
     const PairFigures figures = newestFigures(judging);
     result.evidence = figures.evidence;
-    // The desk's station is passed over if nobody knows the make-up: then the pair is measured, on
-    // site.
-    if (!figures.makeup)
-        result.station = Station::TurnUp;
     if (judging.isAnalog())
         judgeAnalogLoop(judging, figures, result);
     else
         judgeBasicRate(judging, figures, result);
+    // The desk's station is passed over if nobody knows the make-up: then the pair is measured, on
+    // site.
+    if (!figures.makeup && result.outcome != CriterionOutcome::Met)
+        result.station = Station::TurnUp;
 }
 
 } // namespace loopwright

@@ -52,11 +52,13 @@ Text hintOf(const AnalogQuantityInfo &about, const LimitSet &limits)
 {
     if (about.yesOrNo)
         return Text(about.definition);
-    const Text bounds =
-        Text("%1; %2").arg(QString::fromUtf8(about.unit)).arg(limitText(about.quantity, limits));
+    const Text bounds = Text(QT_TRANSLATE_NOOP("core", "%1; %2"))
+                            .arg(QString::fromUtf8(about.unit))
+                            .arg(limitText(about.quantity, limits));
     if (about.quantity == AnalogQuantity::Balance)
-        return Text("%1; left empty: computed").arg(bounds);
-    return about.always ? bounds : Text("%1; if it is measured").arg(bounds);
+        return Text(QT_TRANSLATE_NOOP("core", "%1; left empty: computed")).arg(bounds);
+    return about.always ? bounds
+                        : Text(QT_TRANSLATE_NOOP("core", "%1; if it is measured")).arg(bounds);
 }
 
 } // namespace
@@ -93,10 +95,10 @@ void judgeQuantity(Judging &judging, CriterionResult &result)
     const auto value = valueOf(judging, quantity, result);
     const QString name = QString::fromUtf8(about.name);
     if (!value) {
-        judging.settle(need, result,
-                       about.always ? CriterionOutcome::Missing : CriterionOutcome::NotNeeded,
-                       Text("The %1 was not recorded.").arg(name),
-                       about.always ? Text("Record the %1.").arg(name) : Text());
+        judging.settle(
+            need, result, about.always ? CriterionOutcome::Missing : CriterionOutcome::NotNeeded,
+            Text(QT_TRANSLATE_NOOP("core", "The %1 was not recorded.")).arg(name),
+            about.always ? Text(QT_TRANSLATE_NOOP("core", "Record the %1.")).arg(name) : Text());
         return;
     }
     const QuantityClass grade = classify(quantity, *value, judging.limits);
@@ -109,15 +111,19 @@ void judgeQuantity(Judging &judging, CriterionResult &result)
         result.measured = std::get<bool>(*value);
         result.limit = true;
     }
-    // Marginal is met and said so.
+    // Marginal counts as met and is named.
     const bool poor = grade == QuantityClass::Poor;
-    judging.settle(need, result, poor ? CriterionOutcome::NotMet : CriterionOutcome::Met,
-                   (std::holds_alternative<bool>(*value) ? Text("The %1 is %3 (%2).")
-                                                         : Text("The %1 of %2 is %3."))
-                       .arg(name)
-                       .arg(result.measuredText)
-                       .arg(toText(grade)),
-                   poor ? Text("Clear the trouble and record the %1 again.").arg(name) : Text());
+    judging.settle(
+        need, result, poor ? CriterionOutcome::NotMet : CriterionOutcome::Met,
+        (std::holds_alternative<bool>(*value)
+             ? Text(QT_TRANSLATE_NOOP("core", "The %1 is %3 (%2)."))
+             : Text(QT_TRANSLATE_NOOP("core", "The %1 of %2 is %3.")))
+            .arg(name)
+            .arg(result.measuredText)
+            .arg(toText(grade)),
+        poor ? Text(QT_TRANSLATE_NOOP("core", "Clear the trouble and record the %1 again."))
+                   .arg(name)
+             : Text());
 }
 
 } // namespace loopwright

@@ -12,11 +12,6 @@
 
 namespace loopwright {
 
-namespace {
-
-/// Why a run is over its limits; empty where it is not. A run that was stopped early is held
-/// against what a run of full length may have, so that one error in its first minute has not failed
-/// it yet.
 Text overLimits(const RunEvaluation &run, qint64 rate, const LimitSet &limits)
 {
     const ErrorSummary &sum = run.summary;
@@ -28,24 +23,28 @@ Text overLimits(const RunEvaluation &run, qint64 rate, const LimitSet &limits)
     const double mostErrors = std::floor(limits.value("run_ber_max") * bits * (1 + 1e-12));
     const double mostErrored = std::floor(limits.value("run_esr_max") * available * (1 + 1e-12));
     if (double(sum.bitErrors) > mostErrors)
-        over.push_back(Text("%1 where %2 are the most")
+        over.push_back(Text(QT_TRANSLATE_NOOP("core", "%1 where %2 are the most"))
                            .arg(countText(sum.bitErrors, "bit error"))
                            .arg(mostErrors));
     if (double(sum.erroredSeconds) > mostErrored)
-        over.push_back(Text("%1 where %2 are the most")
+        over.push_back(Text(QT_TRANSLATE_NOOP("core", "%1 where %2 are the most"))
                            .arg(countText(sum.erroredSeconds, "errored second"))
                            .arg(mostErrored));
     if (severe > limits.value("run_ses_max"))
-        over.push_back(Text("%1 severely errored or unavailable seconds where %2 are the most")
-                           .arg(severe)
-                           .arg(limits.value("run_ses_max")));
+        over.push_back(
+            Text(QT_TRANSLATE_NOOP(
+                     "core", "%1 severely errored or unavailable seconds where %2 are the most"))
+                .arg(severe)
+                .arg(limits.value("run_ses_max")));
     if (double(sum.syncLosses) > limits.value("run_sync_losses_max"))
-        over.push_back(Text("%1 where %2 are the most")
+        over.push_back(Text(QT_TRANSLATE_NOOP("core", "%1 where %2 are the most"))
                            .arg(Text::counted("%n loss of synchronisation",
                                               "%n losses of synchronisation", sum.syncLosses))
                            .arg(limits.value("run_sync_losses_max")));
     return Text::joined(over, "; ");
 }
+
+namespace {
 
 /// What keeps a run within its limits from passing, before its totals are looked at; few words and
 /// a sentence, both empty if nothing does.
@@ -54,17 +53,25 @@ std::pair<QString, Text> whyNoResult(const Judging &judging, const RunFact &run,
 {
     const double longEnough = judging.limits.value("run_seconds_min");
     if (evaluation.stoppedEarly)
-        return {"stopped early",
-                Text("The run was stopped early, after %1 s; it neither passes nor fails.")
-                    .arg(length)};
+        return {
+            "stopped early",
+            Text(QT_TRANSLATE_NOOP(
+                     "core", "The run was stopped early, after %1 s; it neither passes nor fails."))
+                .arg(length)};
     if (evaluation.clockBreak)
-        return {"broken", Text("The clock of the run shows a break; it neither passes nor fails.")};
+        return {"broken",
+                Text(QT_TRANSLATE_NOOP(
+                    "core", "The clock of the run shows a break; it neither passes nor fails."))};
     if (length < longEnough)
         return {"no result",
-                Text("The run lasted %1 s; at least %2 s are needed.").arg(length).arg(longEnough)};
+                Text(QT_TRANSLATE_NOOP("core", "The run lasted %1 s; at least %2 s are needed."))
+                    .arg(length)
+                    .arg(longEnough)};
     if (run.pattern && isFixedPattern(*run.pattern))
-        return {"fixed pattern", Text("The run was made with a fixed pattern, which shows no slip "
-                                      "and no wrong channel: it can fail a line, never pass it.")};
+        return {"fixed pattern",
+                Text(QT_TRANSLATE_NOOP(
+                    "core", "The run was made with a fixed pattern, which shows no slip "
+                            "and no wrong channel: it can fail a line, never pass it."))};
     if (const Text trouble = selfCallTrouble(run, judging.order); !trouble.isEmpty())
         return {"no self-call between two numbers of the order", trouble};
     return {};
@@ -98,11 +105,14 @@ void holdAgainstCheck(const Judging &judging, JudgedRun &judged)
     if (outcome == CriterionOutcome::Met)
         return;
     judged.standing = RunStanding::Unchecked;
-    judged.why = judged.check
-                     ? Text("The detector check before the run was not good: without it the run "
-                            "proves nothing.")
-                     : Text("No detector check came before the run, over the same channels and "
-                            "path, with the same instrument, on the same visit.");
+    judged.why =
+        judged.check
+            ? Text(QT_TRANSLATE_NOOP(
+                  "core", "The detector check before the run was not good: without it the run "
+                          "proves nothing."))
+            : Text(QT_TRANSLATE_NOOP(
+                  "core", "No detector check came before the run, over the same channels and "
+                          "path, with the same instrument, on the same visit."));
 }
 
 JudgedRun judgeOne(const Judging &judging, const Fact &fact)
@@ -119,21 +129,23 @@ JudgedRun judgeOne(const Judging &judging, const Fact &fact)
     std::tie(judged.unresolved, judged.why) = whyNoResult(judging, *run, evaluation, length);
     if (!over.isEmpty()) {
         judged.standing = RunStanding::Failed;
-        judged.why = Text("The run is over its limits: %1.").arg(over);
+        judged.why = Text(QT_TRANSLATE_NOOP("core", "The run is over its limits: %1.")).arg(over);
         if (contradiction)
-            judged.why += Text("Its totals contradict each other: %1.").arg(contradiction->what);
+            judged.why += Text(QT_TRANSLATE_NOOP("core", "Its totals contradict each other: %1."))
+                              .arg(contradiction->what);
     } else if (!judged.why.isEmpty()) {
         return judged;
     } else if (contradiction) {
         judged.standing = RunStanding::Contradictory;
-        judged.why = Text("The totals contradict each other: %1.").arg(contradiction->what);
+        judged.why = Text(QT_TRANSLATE_NOOP("core", "The totals contradict each other: %1."))
+                         .arg(contradiction->what);
     } else if (!evaluation.notRecorded.isEmpty()) {
         judged.unresolved = "no result";
-        judged.why = Text("The run does not say %1.")
+        judged.why = Text(QT_TRANSLATE_NOOP("core", "The run does not say %1."))
                          .arg(evaluation.notRecorded.join(", ").replace('_', ' '));
     } else {
         judged.standing = RunStanding::Passed;
-        judged.why = Text("%1 s on %2 by %3: %4.")
+        judged.why = Text(QT_TRANSLATE_NOOP("core", "%1 s on %2 by %3: %4."))
                          .arg(length)
                          .arg(channelsText(run->channels))
                          .arg(pathText(run->path))
@@ -155,22 +167,25 @@ LineInterface interfaceOf(const RunFact &run, const ServiceOrder &order)
     return run.interface.value_or(order.ntSupplied ? LineInterface::St : LineInterface::U);
 }
 
-/// Why a run that would count does not, behind one that failed; empty if it does. `failedAtSt`: a
+/// Why a run that would count does not, after one that failed; empty if it does. `failedAtSt`: a
 /// run at the interface that the customer gets failed, and none there has passed since.
 Text whyBehind(const Judging &judging, const JudgedRun &failed, bool failedAtSt,
                const JudgedRun &run)
 {
     const auto *before = failed.fact->as<RunFact>(), *after = run.fact->as<RunFact>();
     if (failedAtSt && interfaceOf(*after, judging.order) == LineInterface::U)
-        return Text("The run at S/T failed, and the customer gets S/T: a run at U does not stand "
-                    "for it.");
+        return Text(QT_TRANSLATE_NOOP(
+            "core", "The run at S/T failed, and the customer gets S/T: a run at U does not stand "
+                    "for it."));
     switch (judging.evidence.doneBetween(before->ended, after->started)) {
     case WhatWasDone::Nothing:
-        return Text("A run before it failed, and nothing between them says what was done.");
+        return Text(QT_TRANSLATE_NOOP(
+            "core", "A run before it failed, and nothing between them says what was done."));
     case WhatWasDone::NothingFound:
         if (run.evaluation.summary.bitErrors > 0 || run.evaluation.summary.erroredSeconds > 0)
-            return Text("A run before it failed and nothing was found: then only a run without "
-                        "any error counts.");
+            return Text(QT_TRANSLATE_NOOP(
+                "core", "A run before it failed and nothing was found: then only a run without "
+                        "any error counts."));
         break;
     case WhatWasDone::Something:
         break;
@@ -205,7 +220,7 @@ void blockBehindFailures(const Judging &judging, std::vector<JudgedRun> &runs)
     }
 }
 
-/// Where the numbering plan does not say how long a number is, what ends one of the order's may be
+/// If the numbering plan does not say how long a number is, what ends one of the order's may be
 /// that number without its area code. One of the order's that cannot be read may be any.
 bool isOfOrder(const DirectoryNumber &number, const ServiceOrder &order, const NumberKey &key)
 {
@@ -255,12 +270,14 @@ Text selfCallTrouble(const RunFact &run, const ServiceOrder &order)
     if (from.isNull() || to.isNull())
         return {};
     if (from == to)
-        return Text("The self-call was made from %1 to itself; it needs two numbers that may call "
-                    "each other.")
+        return Text(QT_TRANSLATE_NOOP("core", "The self-call was made from %1 to itself; it needs "
+                                              "two numbers that may call "
+                                              "each other."))
             .arg(from.shown());
     for (const DirectoryNumber &number : {from, to})
         if (!isOfOrder(number, order, key))
-            return Text("The self-call was made from %1 to %2, and %3 is no number of this order.")
+            return Text(QT_TRANSLATE_NOOP("core", "The self-call was made from %1 to %2, and %3 is "
+                                                  "no number of this order."))
                 .arg(from.shown())
                 .arg(to.shown())
                 .arg(number.shown());
@@ -300,111 +317,6 @@ std::vector<ChannelRuns> judgeRuns(const Judging &judging)
         list.push_back(std::move(runs));
     }
     return list;
-}
-
-namespace {
-
-bool isOverByFigures(const Judging &judging, const RunFact &run)
-{
-    const RunEvaluation evaluation = evaluateRun(run, judging.limits.value("run_confidence"));
-    return !overLimits(evaluation, run.bitsPerSecond(), judging.limits).isEmpty();
-}
-
-/// The result in words, and whether it counts.
-std::pair<QString, bool> whatBecame(const Judging &judging, const Fact &fact)
-{
-    for (const ChannelRuns &channel : judging.runs)
-        for (const JudgedRun &judged : channel.runs)
-            if (judged.fact == &fact)
-                switch (judged.standing) {
-                case RunStanding::Passed:
-                    return {channel.deciding() == &judged ? "counted" : "passed",
-                            channel.deciding() == &judged};
-                case RunStanding::Failed:
-                    return {"failed", false};
-                case RunStanding::Blocked:
-                case RunStanding::Unchecked:
-                    return {"does not count: " + judged.why.english(), false};
-                case RunStanding::Contradictory:
-                    return {"totals contradict each other", false};
-                case RunStanding::NoResult:
-                    return {judged.unresolved, false};
-                }
-    const auto *run = fact.as<RunFact>();
-    QString became;
-    if (run->path == Path::NtLoop)
-        became = "for diagnosis";
-    else if (const Discounted *why = judging.evidence.whyNot(fact))
-        became = "does not count: " + why->sentence.english();
-    else if (run->bitsPerSecond() != judging.order.dataRate)
-        became = QString("at %1 bit/s, not the ordered rate").arg(run->bitsPerSecond());
-    else
-        became = "on a channel that carries no data";
-    return {isOverByFigures(judging, *run) ? QString(became + ", failed") : became, false};
-}
-
-RunMade runMade(const Judging &judging, const Fact &fact)
-{
-    const auto *run = fact.as<RunFact>();
-    const RunEvaluation evaluation = evaluateRun(*run, judging.limits.value("run_confidence"));
-    return {fact.id,
-            QString("%1, %2 on %3, %4 s: %5")
-                .arg(run->started.text().left(16).replace('T', ' '), pathText(run->path),
-                     channelsText(run->channels))
-                .arg(std::floor(evaluation.durationSeconds))
-                .arg(countsText(evaluation.summary)),
-            {}};
-}
-
-StruckOut struckOut(const Judging &judging, const Fact &run)
-{
-    const VoidFact &voiding = judging.evidence.voidOf(run);
-    return {run.as<RunFact>()->started, voiding.by, voiding.because};
-}
-
-std::vector<const Fact *> struckOutRunFacts(const Judging &judging)
-{
-    std::vector<const Fact *> runs;
-    for (const Discounted &struck : judging.evidence.struckOut())
-        if (struck.fact->as<RunFact>())
-            runs.push_back(struck.fact);
-    return runs;
-}
-
-} // namespace
-
-std::vector<RunMade> runsMade(const Judging &judging)
-{
-    std::vector<std::pair<const Fact *, RunMade>> made;
-    for (const Fact *fact : judging.evidence.all<RunFact>()) {
-        made.emplace_back(fact, runMade(judging, *fact));
-        RunMade &run = made.back().second;
-        std::tie(run.result, run.counted) = whatBecame(judging, *fact);
-    }
-    for (const Fact *fact : struckOutRunFacts(judging)) {
-        made.emplace_back(fact, runMade(judging, *fact));
-        RunMade &run = made.back().second;
-        const bool over = isOverByFigures(judging, *fact->as<RunFact>());
-        run.result = over ? "failed, struck out" : "struck out";
-        run.struckOut = struckOut(judging, *fact);
-    }
-    std::sort(made.begin(), made.end(),
-              [](const auto &a, const auto &b) { return isEarlier(*a.first, *b.first); });
-    std::vector<RunMade> list;
-    for (auto &[fact, run] : made)
-        list.push_back(std::move(run));
-    return list;
-}
-
-Text struckOutRuns(const Judging &judging)
-{
-    const auto runs = struckOutRunFacts(judging);
-    if (runs.empty())
-        return {};
-    const QString last = struckOut(judging, *runs.back()).sentence();
-    return runs.size() == 1
-               ? Text::verbatim(last)
-               : Text("%1 runs were struck out. %2").arg(qint64(runs.size())).arg(last);
 }
 
 } // namespace loopwright

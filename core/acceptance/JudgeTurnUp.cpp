@@ -19,13 +19,15 @@ void settleDown(Judging &judging, const Need &need, CriterionResult &result, con
     const ProtocolVariant *variant = findVariant(judging.order.variant);
     const auto cause =
         layer->cause && variant && usesQ850(*variant) ? causeOf(*layer->cause) : std::nullopt;
-    const Text reason = cause ? Text("%1 is down, cause %2 (%3): %4")
+    const Text reason = cause ? Text(QT_TRANSLATE_NOOP("core", "%1 is down, cause %2 (%3): %4"))
                                     .arg(need.label)
                                     .arg(cause->number)
                                     .arg(cause->name)
                         : layer->cause
-                            ? Text("%1 is down, cause %2: %3").arg(need.label).arg(*layer->cause)
-                            : Text("%1 is down: %2").arg(need.label);
+                            ? Text(QT_TRANSLATE_NOOP("core", "%1 is down, cause %2: %3"))
+                                  .arg(need.label)
+                                  .arg(*layer->cause)
+                            : Text(QT_TRANSLATE_NOOP("core", "%1 is down: %2")).arg(need.label);
     judging.settle(need, result, CriterionOutcome::NotMet, reason.arg(check.meaning),
                    Text::verbatim(check.check));
 }
@@ -36,7 +38,8 @@ const Fact *upOf(Judging &judging, const Need &need, CriterionResult &result, co
     const Fact *fact = judging.newest(need);
     if (!fact) {
         judging.settle(need, result, CriterionOutcome::Missing,
-                       Text("%1 was not recorded.").arg(need.label), next);
+                       Text(QT_TRANSLATE_NOOP("core", "%1 was not recorded.")).arg(need.label),
+                       next);
         return nullptr;
     }
     result.evidence << fact->id;
@@ -91,15 +94,21 @@ void judgeTei(Judging &judging, const Need &need, CriterionResult &result,
     const QString who = terminalName(judging.order, terminal);
     if (fits)
         judging.settle(need, result, CriterionOutcome::Met,
-                       Text("TEI %1 at %2.").arg(tei).arg(who));
+                       Text(QT_TRANSLATE_NOOP("core", "TEI %1 at %2.")).arg(tei).arg(who));
     else
         judging.settle(
             need, result, CriterionOutcome::NotMet,
-            fixed >= 0 ? Text("TEI %1 at %2 is not the assigned %3.").arg(tei).arg(who).arg(fixed)
-                       : Text("TEI %1 at %2 is not one that the network gives (64 to 126).")
-                             .arg(tei)
-                             .arg(who),
-            Text("Set the TEI of the terminal as ordered and start it again."));
+            fixed >= 0
+                ? Text(QT_TRANSLATE_NOOP("core", "TEI %1 at %2 is not the assigned %3."))
+                      .arg(tei)
+                      .arg(who)
+                      .arg(fixed)
+                : Text(QT_TRANSLATE_NOOP(
+                           "core", "TEI %1 at %2 is not one that the network gives (64 to 126)."))
+                      .arg(tei)
+                      .arg(who),
+            Text(QT_TRANSLATE_NOOP("core",
+                                   "Set the TEI of the terminal as ordered and start it again.")));
 }
 
 } // namespace
@@ -107,23 +116,25 @@ void judgeTei(Judging &judging, const Need &need, CriterionResult &result,
 void needLayer1(std::vector<Need> &needs, const ServiceOrder &order, OrderScope, const LimitSet &)
 {
     needs.push_back(layerNeed(1, LineInterface::U, 0));
-    needs.back().label = Text("Layer 1 at U");
-    needs.back().hint = Text("in sync; wait 15 s after a cold start");
+    needs.back().label = Text(QT_TRANSLATE_NOOP("core", "Layer 1 at U"));
+    needs.back().hint = Text(QT_TRANSLATE_NOOP("core", "in sync; wait 15 s after a cold start"));
     if (!order.ntSupplied)
         return;
     needs.push_back(layerNeed(1, LineInterface::St, 0));
-    needs.back().label = Text("Layer 1 at S/T");
-    needs.back().hint = Text("in sync through the NT");
+    needs.back().label = Text(QT_TRANSLATE_NOOP("core", "Layer 1 at S/T"));
+    needs.back().hint = Text(QT_TRANSLATE_NOOP("core", "in sync through the NT"));
 }
 
 void needLayer2(std::vector<Need> &needs, const ServiceOrder &order, OrderScope, const LimitSet &)
 {
     for (const OrderedTerminal &terminal : order.terminals) {
         needs.push_back(layerNeed(2, {}, terminal.number));
-        needs.back().label = Text("Layer 2 of %1").arg(terminalName(order, terminal));
-        needs.back().hint = isAutomaticTei(terminal.tei)
-                                ? Text("TEI given by the network, 64 to 126")
-                                : Text("TEI %1 as ordered").arg(terminal.tei);
+        needs.back().label =
+            Text(QT_TRANSLATE_NOOP("core", "Layer 2 of %1")).arg(terminalName(order, terminal));
+        needs.back().hint =
+            isAutomaticTei(terminal.tei)
+                ? Text(QT_TRANSLATE_NOOP("core", "TEI given by the network, 64 to 126"))
+                : Text(QT_TRANSLATE_NOOP("core", "TEI %1 as ordered")).arg(terminal.tei);
     }
 }
 
@@ -133,8 +144,10 @@ void needLayer3(std::vector<Need> &needs, const ServiceOrder &order, OrderScope,
         if (terminal.spid.isEmpty())
             continue;
         needs.push_back(layerNeed(3, {}, terminal.number));
-        needs.back().label = Text("Layer 3 of %1").arg(terminalName(order, terminal));
-        needs.back().hint = Text("SPID %1 accepted by the switch").arg(terminal.spid);
+        needs.back().label =
+            Text(QT_TRANSLATE_NOOP("core", "Layer 3 of %1")).arg(terminalName(order, terminal));
+        needs.back().hint =
+            Text(QT_TRANSLATE_NOOP("core", "SPID %1 accepted by the switch")).arg(terminal.spid);
     }
 }
 
@@ -143,9 +156,10 @@ void judgeLayer1(Judging &judging, CriterionResult &result)
     result.limitText = judging.order.ntSupplied ? "in sync at U and at S/T" : "in sync at U";
     result.source = "common practice";
     for (const Need *need : judging.needsFor(result.key))
-        if (upOf(judging, *need, result, Text("Record %1: is it in sync?").arg(need->label)))
+        if (upOf(judging, *need, result,
+                 Text(QT_TRANSLATE_NOOP("core", "Record %1: is it in sync?")).arg(need->label)))
             judging.settle(*need, result, CriterionOutcome::Met,
-                           Text("%1 is in sync.").arg(need->label));
+                           Text(QT_TRANSLATE_NOOP("core", "%1 is in sync.")).arg(need->label));
     if (result.outcome == CriterionOutcome::Met)
         result.measured = result.measuredText = "in sync";
 }
@@ -159,14 +173,17 @@ void judgeLayer2(Judging &judging, CriterionResult &result)
     for (const OrderedTerminal &terminal : judging.order.terminals) {
         const Need &need = *judging.need(QString("layer.2.%1").arg(terminal.number));
         const Fact *up =
-            upOf(judging, need, result, Text("Record %1 with its TEI.").arg(need.label));
+            upOf(judging, need, result,
+                 Text(QT_TRANSLATE_NOOP("core", "Record %1 with its TEI.")).arg(need.label));
         if (!up)
             continue;
         const std::optional<int> tei = up->as<LayerFact>()->tei;
         if (!tei) {
-            judging.settle(need, result, CriterionOutcome::Missing,
-                           Text("%1 is up, its TEI was not recorded.").arg(need.label),
-                           Text("Record %1 with its TEI.").arg(need.label));
+            judging.settle(
+                need, result, CriterionOutcome::Missing,
+                Text(QT_TRANSLATE_NOOP("core", "%1 is up, its TEI was not recorded."))
+                    .arg(need.label),
+                Text(QT_TRANSLATE_NOOP("core", "Record %1 with its TEI.")).arg(need.label));
             continue;
         }
         judgeTei(judging, need, result, terminal, *tei);
@@ -177,8 +194,11 @@ void judgeLayer2(Judging &judging, CriterionResult &result)
                 judging.settle(
                     *judging.need(QString("layer.2.%1").arg(number)), result,
                     CriterionOutcome::NotMet,
-                    Text("TEI %1 is on two terminals with different SPIDs.").arg(*tei),
-                    Text("Set the terminals to automatic TEI and start them one by one."));
+                    Text(QT_TRANSLATE_NOOP("core",
+                                           "TEI %1 is on two terminals with different SPIDs."))
+                        .arg(*tei),
+                    Text(QT_TRANSLATE_NOOP(
+                        "core", "Set the terminals to automatic TEI and start them one by one.")));
         holders.insert(*tei, &terminal);
     }
     result.measuredText = teis.isEmpty() ? QString() : "TEI " + teis.join(", ");
@@ -196,11 +216,12 @@ void judgeLayer3(Judging &judging, CriterionResult &result)
             continue;
         const Need &need = *judging.need(QString("layer.3.%1").arg(terminal.number));
         if (!upOf(judging, need, result,
-                  Text("Record %1: did the switch accept the SPID?").arg(need.label)))
+                  Text(QT_TRANSLATE_NOOP("core", "Record %1: did the switch accept the SPID?"))
+                      .arg(need.label)))
             continue;
         ++accepted;
         judging.settle(need, result, CriterionOutcome::Met,
-                       Text("SPID %1 accepted.").arg(terminal.spid));
+                       Text(QT_TRANSLATE_NOOP("core", "SPID %1 accepted.")).arg(terminal.spid));
     }
     result.measured = accepted;
     result.measuredText = QString("%1 SPID accepted").arg(accepted);

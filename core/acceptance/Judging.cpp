@@ -49,7 +49,8 @@ Standing standingOf(const Need &need, const Evidence &evidence)
         else if (!standing.counts)
             standing.counts = *fact;
         else
-            standing.before.push_back({*fact, Discount::Newer, Text("a newer one counts")});
+            standing.before.push_back(
+                {*fact, Discount::Newer, Text(QT_TRANSLATE_NOOP("core", "a newer one counts"))});
     }
     for (const Discounted &struck : evidence.struckOut())
         if (need.matches(*struck.fact))

@@ -15,7 +15,7 @@ enum class RunStanding
     Failed,        ///< over its error limits, whenever it was stopped
     NoResult,      ///< stopped early, too short, with a break in its clock, or no self-call
     Contradictory, ///< within limits by totals that cannot all be true
-    Blocked,       ///< within limits, but behind a failed run with nothing said of what was done
+    Blocked,       ///< within limits, but after a failed run with nothing said of what was done
     Unchecked,     ///< within limits, but without the detector check that belongs to it
 };
 
@@ -65,13 +65,17 @@ struct Judging
                 const Text &reason, const Text &next = {});
 };
 
-/// Why a self-call by its numbers is none between two numbers of the order, one sentence; empty for
-/// another path, where a number is not said or cannot be read, and where all is well.
+/// Why the numbers of a self-call are not two numbers of the order, one sentence; empty for
+/// another path, if a number is not said or cannot be read, and if all is well.
 Text selfCallTrouble(const RunFact &run, const ServiceOrder &order);
 /// In sync for ten seconds, as a call is.
 bool lastedAsCall(const RunFact &run);
 /// A call in itself: a self-call between two numbers of the order in sync for ten seconds.
 bool isSelfCall(const RunFact &run, const ServiceOrder &order);
+/// Why a run is over its limits; empty where it is not. A run that was stopped early is held
+/// against what a run of full length may have, so that one error in its first minute has not failed
+/// it yet.
+Text overLimits(const RunEvaluation &run, qint64 rate, const LimitSet &limits);
 /// Judges the runs of every B channel that carries data, for Judging and the list of runs made.
 std::vector<ChannelRuns> judgeRuns(const Judging &judging);
 /// Every run that was made, voided ones too, with what became of it, oldest first.

@@ -69,7 +69,7 @@ bool mayCallItself(const ServiceOrder &order);
 /// Numbers of the order, each once, as ordered.
 QStringList ownNumbers(const ServiceOrder &order);
 /// Path, channels and, of a self-call, numbers of an error test of this channel, as they stand in a
-/// fact. The usual path is a self-call where the order has one, else the test line.
+/// fact. The usual path is a self-call if the order has one, else the test line.
 QJsonObject testPreset(const ServiceOrder &order, Channel channel, std::optional<Path> path = {});
 
 } // namespace loopwright

@@ -54,7 +54,7 @@ public:
             closeWhatWaits();
         }
         if (!m_situation.orderIsOpen)
-            closeAll(Text("The order is no longer open."));
+            closeAll(Text(QT_TRANSLATE_NOOP("core", "The order is no longer open.")));
     }
 
     std::vector<Step> steps() && { return std::move(m_steps); }
@@ -76,9 +76,11 @@ private:
 
     void closeAll(const Text &because)
     {
-        for (Step &each : m_steps)
+        for (Step &each : m_steps) {
+            each.closedBy = because;
             if (each.isToDo())
                 set(each, StepState::Closed, because);
+        }
     }
 
     void takeExceptions()
@@ -87,7 +89,7 @@ private:
             const CriterionResult *result = m_decision.criterion(each.need.criterion);
             if (each.isToDo() && result && result->excepted)
                 set(each, StepState::NotNeeded,
-                    Text("Excepted by %1: %2")
+                    Text(QT_TRANSLATE_NOOP("core", "Excepted by %1: %2"))
                         .arg(result->excepted->by)
                         .arg(result->excepted->because));
         }
@@ -122,8 +124,9 @@ private:
                 if (each.state == StepState::Done && !each.need.isOffer() &&
                     each.need.matches(*fact))
                     set(each, StepState::Failed, trouble,
-                        Text("Measure again with a registered instrument within its "
-                             "calibration: %1.")
+                        Text(QT_TRANSLATE_NOOP(
+                                 "core", "Measure again with a registered instrument within its "
+                                         "calibration: %1."))
                             .arg(each.need.label));
         }
     }
@@ -137,22 +140,29 @@ private:
         if (const Hazard *hazard = cards.unexplained()) {
             closing->need.preset.insert("hazard", hazard->card->id);
             set(*closing, StepState::Open, closing->because, closing->next);
-            set(*card, StepState::Open, Text("A hazard is open on this pair."));
+            set(*card, StepState::Open,
+                Text(QT_TRANSLATE_NOOP("core", "A hazard is open on this pair.")));
             return; // closed by what stands before it
         }
-        const Text make = Text("Make the safety card before the pair is touched.");
+        const Text make =
+            Text(QT_TRANSLATE_NOOP("core", "Make the safety card before the pair is touched."));
         const Card *holding = cards.holdingAt(m_situation.now, m_visit);
         if (cards.isClearAt(m_situation.now, m_visit))
             set(*card, StepState::Done, Text::verbatim(holding->verdict.text()));
         else if (cards.awaitingCard())
             set(*card, StepState::Open,
-                Text("The hazard is said to be closed; no clear card was made since."), make);
+                Text(QT_TRANSLATE_NOOP(
+                    "core", "The hazard is said to be closed; no clear card was made since.")),
+                make);
         else if (holding)
             set(*card, StepState::Open, Text::verbatim(holding->verdict.text()),
-                Text("Complete the safety card before the first measurement."));
+                Text(QT_TRANSLATE_NOOP("core",
+                                       "Complete the safety card before the first measurement.")));
         else
             set(*card, StepState::Open,
-                Text("No safety card holds for this pair, this visit and this state of the feed."),
+                Text(QT_TRANSLATE_NOOP(
+                    "core",
+                    "No safety card holds for this pair, this visit and this state of the feed.")),
                 make);
     }
 
@@ -222,9 +232,12 @@ private:
                 set(*check, StepState::Open,
                     check->state == StepState::Open
                         ? check->because
-                        : Text("A run needs a detector check of this visit, over its channels and "
-                               "path and with its instrument, that no other run has used up."),
-                    Text("Inject errors on %1 and record what the test set saw.")
+                        : Text(QT_TRANSLATE_NOOP(
+                              "core",
+                              "A run needs a detector check of this visit, over its channels and "
+                              "path and with its instrument, that no other run has used up.")),
+                    Text(QT_TRANSLATE_NOOP("core",
+                                           "Inject errors on %1 and record what the test set saw."))
                         .arg(channelsOf(check->need.preset)));
             }
         }
@@ -251,7 +264,7 @@ private:
         if (!m_situation.instrument)
             return {};
         if (m_situation.instrument->isEmpty())
-            return Text("No instrument is said yet.");
+            return Text(QT_TRANSLATE_NOOP("core", "No instrument is said yet."));
         const Fact reading{{},
                            m_situation.now,
                            m_judging.order.number,
@@ -260,7 +273,8 @@ private:
                            {},
                            NoteFact{}};
         if (m_judging.evidence.selfTestFailed(reading))
-            return Text("%1 failed its self-test on this visit.").arg(*m_situation.instrument);
+            return Text(QT_TRANSLATE_NOOP("core", "%1 failed its self-test on this visit."))
+                .arg(*m_situation.instrument);
         return {};
     }
 
@@ -276,21 +290,21 @@ private:
         });
         if (instrument && unsaid && waits && !instrument->isToDo())
             set(*instrument, StepState::Open, why,
-                Text("Say with which instrument you measure."));
-        for (Step &each : m_steps) {
-            if (!each.isToDo())
-                continue;
+                Text(QT_TRANSLATE_NOOP("core", "Say with which instrument you measure.")));
+        for (Step &each : m_steps)
             for (const QString &key : each.need.after) {
                 const Step *before = step(key);
                 const bool blocks =
                     before && (before->isToDo() || before->state == StepState::Closed);
                 if (!blocks || (before == instrument && !unsaid))
                     continue;
-                set(each, StepState::Closed,
-                    Text("%1 comes first. %2").arg(before->need.label).arg(before->because));
+                each.closedBy = Text(QT_TRANSLATE_NOOP("core", "%1 comes first. %2"))
+                                    .arg(before->need.label)
+                                    .arg(before->because);
+                if (each.isToDo())
+                    set(each, StepState::Closed, each.closedBy);
                 break;
             }
-        }
     }
 
     const Judging m_judging;

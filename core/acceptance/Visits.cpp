@@ -9,7 +9,7 @@ namespace loopwright {
 
 namespace {
 
-/// The visit of the installer that is open at the moment; none where none is.
+/// The visit of the installer that is open at the moment; none if none is.
 Visit *openVisitAt(std::vector<Visit> &visits, const QString &installer, const Moment &moment)
 {
     const auto open = std::find_if(visits.rbegin(), visits.rend(), [&](const Visit &visit) {
@@ -146,7 +146,7 @@ private:
         return list;
     }
 
-    /// Whether the instrument was used on that visit for the order, and not both orders tell it.
+    /// Whether the instrument was used on that visit for the order, and not both orders record it.
     bool concerns(const Fact &test, const Visit &visit) const
     {
         if (visit.installer != test.installer || !visit.spans(test.at))
@@ -168,8 +168,8 @@ private:
     const std::vector<Fact> &m_others;
     std::vector<const Fact *> m_standing;
     Days m_days;
-    std::vector<Visit> m_own;   ///< told by the order's facts alone
-    std::vector<Visit> m_all;   ///< told by all, without those that overlap the order's own
+    std::vector<Visit> m_own;   ///< recorded by the order's facts alone
+    std::vector<Visit> m_all;   ///< recorded by all, without those that overlap the order's own
     std::vector<Visit> m_taken; ///< on which facts of the order were made
 };
 
@@ -268,6 +268,17 @@ std::vector<Visit> visitsOf(const std::vector<Fact> &facts)
     std::stable_sort(visits.begin(), visits.end(),
                      [](const Visit &a, const Visit &b) { return a.arrived < b.arrived; });
     return visits;
+}
+
+std::optional<Visit> openVisit(const std::vector<Visit> &visits, const QString &order,
+                               const QString &installer, const Moment &now)
+{
+    std::optional<Visit> open;
+    for (const Visit &visit : visits)
+        if (!visit.left && visit.arrived.localDate() == now.localDate() &&
+            (visit.orders.contains(order) || visit.installer == installer))
+            open = visit;
+    return open;
 }
 
 QString visitName(const Fact &fact, const std::vector<Visit> &visits)

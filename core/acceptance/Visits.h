@@ -32,7 +32,7 @@ struct Visit
 
 /// When the thing was done: a run counts from its start.
 Moment timeOf(const Fact &fact);
-/// By the time of what they tell; at the same time by id.
+/// By the time that they record; at the same time by id.
 bool isEarlier(const Fact &a, const Fact &b);
 /// Whether the fact was made at the premises: a safety card, a self-test, or a measurement.
 bool isMadeOnSite(const Fact &fact);
@@ -42,13 +42,18 @@ bool isMeasurement(const Fact &fact);
 /// that the order of recording never changes a decision.
 std::vector<const Fact *> standingFacts(const std::vector<Fact> &facts);
 
-/// The visits that the standing ones of these facts tell, by arrival. What names the same installer
-/// and arrival is one visit. A leaving or a result without arrival belongs to the visit that is
-/// open then; where none is, it is a visit of its own.
+/// The visits that the standing ones of these facts record, by arrival. What names the same
+/// installer and arrival is one visit. A leaving or a result without arrival belongs to the visit
+/// that is open then; if none is, it is a visit of its own.
 std::vector<Visit> visitsOf(const std::vector<Fact> &facts);
 
+/// The visit that is going on at `now`: the newest one without leaving that is told in the order,
+/// or by the installer in another order at the premises. Nothing if there is none.
+std::optional<Visit> openVisit(const std::vector<Visit> &visits, const QString &order,
+                               const QString &installer, const Moment &now);
+
 /// Name of the visit on which a fact was made, by the visits: one of its own installer before any
-/// other, the later before the earlier; the local day where none spans it.
+/// other, the later before the earlier; the local day if none spans it.
 QString visitName(const Fact &fact, const std::vector<Visit> &visits);
 /// The same by the order's standing facts alone, each visit fact for itself, the first that spans.
 QString visitName(const Fact &fact, const std::vector<const Fact *> &standing);
@@ -56,17 +61,17 @@ QString visitName(const Fact &fact, const std::vector<const Fact *> &standing);
 /// What an order takes over of the visits to its premises.
 struct SharedVisits
 {
-    /// The visits on which the order's facts were made; empty where each of its own visit facts,
+    /// The visits on which the order's facts were made; empty if each of its own visit facts,
     /// taken for itself, says the same.
     std::vector<Visit> visits;
     std::vector<Fact> selfTests; ///< made in other orders, of instruments that its facts name
 };
 
 /// `own` are all facts of the order, `others` the standing ones of other orders at its premises. A
-/// visit of another order is taken for a day only where it is of the same installer, overlaps no
+/// visit of another order is taken for a day only if it is of the same installer, overlaps no
 /// visit of the order's own, and every fact of that day then lies on a visit: facts that contradict
-/// it keep their calendar day. A self-test is taken where not both orders tell the visit: an order
-/// that tells its own stands for itself.
+/// it keep their calendar day. A self-test is taken unless both orders record the visit: an order
+/// that records its own stands for itself.
 SharedVisits shareVisits(const std::vector<Fact> &own, const std::vector<Fact> &others);
 
 } // namespace loopwright

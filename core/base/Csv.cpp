@@ -40,7 +40,7 @@ bool CsvScanner::endsLine() const
     return *m_at == '\n' || (*m_at == '\r' && (m_at + 1 == m_end || m_at[1] != '\n'));
 }
 
-// True where another field of the same row follows.
+// True if another field of the same row follows.
 bool CsvScanner::readField()
 {
     if (m_at < m_end && *m_at == '"')

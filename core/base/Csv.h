@@ -26,7 +26,7 @@ public:
     bool next();
     int line() const { return m_rowLine; } ///< line of the file on which the row starts, from 1
     const std::vector<std::string_view> &fields() const { return m_fields; }
-    /// Empty, or what is wrong with the form of this row (an open quote, text behind a closing
+    /// Empty, or what is wrong with the form of this row (an open quote, text after a closing
     /// quote).
     const QString &trouble() const { return m_trouble; }
 
@@ -59,7 +59,7 @@ struct CsvRow
 {
     int line = 0;
     QStringList fields; ///< as many as the header, unless `trouble` says otherwise
-    QString trouble;    ///< what is wrong with the form of the row; empty where nothing is
+    QString trouble;    ///< what is wrong with the form of the row; empty if nothing is
 };
 
 struct CsvTable
@@ -67,13 +67,13 @@ struct CsvTable
     QStringList header;
     std::vector<CsvRow> rows;
 
-    /// Position of a column, -1 where the file does not have it.
+    /// Position of a column, -1 if the file does not have it.
     int column(const QString &name) const { return int(header.indexOf(name)); }
-    /// The trimmed value of a column in a row, empty where the file does not have the column.
+    /// The trimmed value of a column in a row, empty if the file does not have the column.
     QString value(const CsvRow &row, const QString &name) const;
 };
 
-/// Reads a whole file. BadInput where it is not UTF-8, empty, lacks a required column, has one
+/// Reads a whole file. BadInput if it is not UTF-8, empty, lacks a required column, has one
 /// twice, or has an unknown one. A row of the wrong form is returned with its trouble.
 Result<CsvTable> readCsv(const QByteArray &bytes, const QString &fileName, const CsvLayout &layout);
 /// Checks a header alone.

@@ -39,11 +39,11 @@ struct FactField
 {
     const char *key; ///< of an object within the fact: "ac_v.tip_ground"
     FieldType type = FieldType::Text;
-    const char *unit = ""; ///< "ohm", "dB", "s"; empty where there is none
+    const char *unit = ""; ///< "ohm", "dB", "s"; empty if there is none
     double minimum = 0;    ///< of a number, a whole number, a second's errors; both are taken
     double maximum = 0;
     QStringList (*words)() = nullptr; ///< of a word and of words
-    /// The key must stand there; of an object within the fact, where the object does. A text or a
+    /// The key must be there; of an object within the fact, if the object does. A text or a
     /// list that is required is not empty either.
     bool required = false;
     int maxLength = 0;
@@ -52,7 +52,7 @@ struct FactField
     QString ownKey() const { return QString::fromLatin1(key).section('.', -1); }
 };
 
-/// Null where the table has no such key.
+/// Null if the table has no such key.
 inline const FactField *findField(std::span<const FactField> fields, QStringView key)
 {
     for (const FactField &field : fields)

@@ -72,7 +72,7 @@ struct BoundField
     FactField field;
     V T::*member;
 };
-/// An object within the fact, with a table of its own; left out where nothing is there.
+/// An object within the fact, with a table of its own; left out if nothing is there.
 template<class T, class V, class Table>
 struct ObjectField
 {

@@ -1,6 +1,6 @@
 #pragma once
 // A Finding says that the user's data is wrong or doubtful: which field, a stable code, one
-// sentence, and the repair where only one is possible. Findings are collected, never thrown, and
+// sentence, and the repair if only one is possible. Findings are collected, never thrown, and
 // never stop the others.
 
 #include <QJsonArray>
@@ -22,16 +22,16 @@ struct Finding
     Severity severity = Severity::Error;
     QString code;   ///< stable, snake_case, e.g. "spid_length"
     QString reason; ///< one sentence for a person; the same on the desktop and on the command line
-    QString repair; ///< the whole repaired value, only where exactly one repair is possible
+    QString repair; ///< the whole repaired value, only if exactly one repair is possible
     QString field;  ///< the column or field it belongs to, e.g. "spid_1"; empty for the whole row
-    int row = 0;    ///< line of the file, the header being 1; 0 where there is no file
+    int row = 0;    ///< line of the file, the header being 1; 0 if there is no file
 
     bool operator==(const Finding &) const = default;
 };
 
 using Findings = std::vector<Finding>;
 
-/// [{"row","column","code","severity","reason"}], with "repair" where there is one.
+/// [{"row","column","code","severity","reason"}], with "repair" if there is one.
 QJsonArray findingsJson(const Findings &findings);
 /// "note", "warning" or "error".
 QString severityName(Severity severity);

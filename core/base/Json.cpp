@@ -21,11 +21,11 @@ QString lineAndColumn(const QByteArray &bytes, qsizetype offset)
     return QString("line %1, column %2").arg(line).arg(column);
 }
 
-/// Where an escaped half of a surrogate pair stands without the other half; -1 where none does.
+/// Where an escaped half of a surrogate pair stands without the other half; -1 if none does.
 /// UTF-8 cannot hold it (RFC 7493 2.1, which RFC 8785 asks for). The JSON is valid otherwise.
 qsizetype loneSurrogate(const QByteArray &json)
 {
-    const auto escaped = [&json](qsizetype at) { // the code unit, or 0 where no \u stands
+    const auto escaped = [&json](qsizetype at) { // the code unit, or 0 if no \u stands
         return json.mid(at, 2) == "\\u" ? json.mid(at + 2, 4).toUInt(nullptr, 16) : 0;
     };
     for (auto at = json.indexOf('\\'); at >= 0; at = json.indexOf('\\', at)) {

@@ -17,7 +17,7 @@
 
 namespace loopwright {
 
-/// Parses UTF-8 JSON (a byte-order mark is allowed). BadInput with line and column where it is
+/// Parses UTF-8 JSON (a byte-order mark is allowed). BadInput with line and column if it is
 /// truncated, not UTF-8, too deeply nested, or longer than `maxBytes`.
 Result<QJsonValue> parseJson(const QByteArray &bytes, const QString &fileName,
                              qint64 maxBytes = 64'000'000);

@@ -1,5 +1,5 @@
 #pragma once
-// A key that stands twice in one JSON object: what reads it keeps one of the two values and says
+// A key that is twice in one JSON object: a reader keeps one of the two values and says
 // nothing (RFC 8259 clause 4 leaves open which). Evidence with two values for one thing is none.
 
 #include <QByteArray>

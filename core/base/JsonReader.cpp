@@ -13,7 +13,7 @@ namespace {
 
 constexpr int longestWordList = 50; ///< more than any enumeration has
 
-/// As it is stored; empty where the text is no UUID. Braces are not of the schema.
+/// As it is stored; empty if the text is no UUID. The schema has no braces.
 QString uuidText(const QString &text)
 {
     const QUuid uuid = QUuid::fromString(text);

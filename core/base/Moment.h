@@ -20,8 +20,7 @@ struct Moment
     /// years 1970 to 2200.
     static std::optional<Moment> parse(QStringView text);
 
-    QString
-    text() const; ///< in the writer's offset; seconds always, milliseconds only where not zero
+    QString text() const; ///< in the writer's offset; seconds always, milliseconds only if not zero
     QString utcText() const;    ///< the same instant, ending in Z
     QDate localDate() const;    ///< the writer's calendar day
     QString localClock() const; ///< "09:42", as the writer's clock showed it

@@ -25,8 +25,8 @@ QString errorName(ErrorCode code);
 struct Error
 {
     ErrorCode code = ErrorCode::BadInput;
-    QString message; ///< one sentence: what happened and, where it helps, what to do
-    QString place;   ///< file, row and column, JSON path, or table; empty where there is none
+    QString message; ///< one sentence: what happened and, if it helps, what to do
+    QString place;   ///< file, row and column, JSON path, or table; empty if there is none
 
     /// "place: message", or the message alone.
     QString text() const;
@@ -60,6 +60,7 @@ inline tl::unexpected<Error> failure(Error error)
 
 } // namespace loopwright
 
+// NOLINTBEGIN(bugprone-macro-parentheses): a declaration cannot stand in parentheses.
 /// Leaves the function with the error of `expression` (a Result), if it has one.
 #define LOOPWRIGHT_TRY(...)                                                                        \
     do {                                                                                           \
@@ -68,7 +69,7 @@ inline tl::unexpected<Error> failure(Error error)
     } while (false)
 
 /// `LOOPWRIGHT_ASSIGN(const auto order, orderOf(database, number));` declares the value of a
-/// Result, or leaves the function with its error. What stands on the left may also be a variable
+/// Result, or leaves the function with its error. The left side may also be a variable
 /// that is there already.
 #define LOOPWRIGHT_ASSIGN(declaration, ...)                                                        \
     LOOPWRIGHT_ASSIGN_BY(LOOPWRIGHT_JOINED(triedAtLine, __LINE__), declaration, (__VA_ARGS__))
@@ -77,5 +78,6 @@ inline tl::unexpected<Error> failure(Error error)
     if (!tried)                                                                                    \
         return ::loopwright::failure(std::move(tried).error());                                    \
     declaration = *std::move(tried)
+// NOLINTEND(bugprone-macro-parentheses)
 #define LOOPWRIGHT_JOINED(a, b) LOOPWRIGHT_JOINED_AGAIN(a, b)
 #define LOOPWRIGHT_JOINED_AGAIN(a, b) a##b

@@ -33,7 +33,7 @@ public:
     Text arg(int value) const { return arg(qint64(value)); }
     Text arg(double value) const; ///< shortest form
 
-    /// Appends a further sentence, behind a blank.
+    /// Appends a further sentence, after a blank.
     Text &operator+=(const Text &next);
     /// Sentences or parts with something else between them, e.g. "; ".
     static Text joined(const std::vector<Text> &parts, const QString &between);

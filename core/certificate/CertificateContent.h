@@ -43,9 +43,9 @@ struct CertificateTerminal
     int number = 1;
     QString dn;          ///< for a person, e.g. "217-555-0143"
     QString dnGrouped;   ///< for reading aloud, e.g. "217 555 0143"
-    QString spid;        ///< digits; empty where the line has none
+    QString spid;        ///< digits; empty if the line has none
     QString spidGrouped; ///< "217 555 0143 01 01"
-    QString tei;         ///< "automatic", a number, or empty where there is no layer 2
+    QString tei;         ///< "automatic", a number, or empty if there is no layer 2
     QString services;    ///< "voice, data"
 
     bool operator==(const CertificateTerminal &) const = default;
@@ -66,8 +66,8 @@ struct CertificateCriterion
     QString name;
     Station station = Station::Acceptance; ///< of the job line
     CriterionOutcome outcome = CriterionOutcome::Missing;
-    QString measured; ///< with its unit; empty where nothing is measured
-    QString limit;    ///< empty where there is none
+    QString measured; ///< with its unit; empty if nothing is measured
+    QString limit;    ///< empty if there is none
     QString source;   ///< of the limit
     QString meaning;  ///< in plain words
     QString reason;   ///< in the trade's words
@@ -124,7 +124,7 @@ struct CertificateContent
     std::vector<CertificateInstrument> instruments;
     Signatures signatures;
 
-    /// "2 runs were made", "2 runs were made, 1 of them struck out"; empty where none is needed.
+    /// "2 runs were made", "2 runs were made, 1 of them struck out"; empty if none is needed.
     /// The first words are the same for every number, so that they are found by searching.
     QString runsSentence() const;
     const Signature *signatureOf(const QString &role) const;

@@ -25,7 +25,7 @@ struct CertificateNumber
     /// "26-007-00042-18".
     QString text() const;
 
-    /// Reads a number as typed: hyphens, spaces or neither. BadInput where the form is wrong, a
+    /// Reads a number as typed: hyphens, spaces or neither. BadInput if the form is wrong, a
     /// field is out of range, or the check digits do not fit.
     static Result<CertificateNumber> parse(const QString &typed);
 

@@ -22,7 +22,7 @@ struct CertificateSources
     Signatures signatures;
 };
 
-/// Refused where the decision does not accept the order. `guard` knows the test lines of the
+/// Refused if the decision does not accept the order. `guard` knows the test lines of the
 /// serving office.
 Result<CertificateContent> makeCertificate(const CertificateSources &sources,
                                            const NumberGuard &guard);

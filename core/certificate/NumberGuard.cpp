@@ -26,8 +26,8 @@ enum class Before
     NoNumber ///< no digit, with or without a mark between: it would be another area code
 };
 
-/// The digits one after the other, with what people write between them. A digit behind them makes
-/// another number of it.
+/// The digits one after the other, with what people write between them. A digit after them makes
+/// it another number.
 QRegularExpression digitPattern(const QString &digits, Before before)
 {
     QStringList each;

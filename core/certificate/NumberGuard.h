@@ -21,10 +21,10 @@ public:
     /// Covers the short ones as well; for texts that a person typed.
     QString coverTyped(const QString &text) const { return coverAll(cover(text), m_short); }
     /// Covers, in a stored column, the long ones but leaves a number of another area code, and the
-    /// short ones where they are all of a number that was dialled or announced; for the export.
+    /// short ones if they are the whole of a number that was dialled or announced; for the export.
     QString coverStored(const QString &text) const { return coverAll(text, m_stored); }
 
-    /// What stands where a number was.
+    /// What replaces a number.
     static QString covered() { return QStringLiteral("[number not published]"); }
 
 private:

@@ -44,7 +44,7 @@ QString plainOutcome(CriterionOutcome outcome)
 
 QString plainProof(const QJsonObject &proven)
 {
-    // Where the limit set asks for another confidence, the bound at that stands beside the usual
+    // If the limit set asks for another confidence, the bound at that stands beside the usual
     // one.
     const bool asAsked = proven.contains("ber_upper");
     const double upper = proven.value(asAsked ? "ber_upper" : "ber_upper_95").toDouble(1);

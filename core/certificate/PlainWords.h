@@ -11,7 +11,7 @@ QString plainMeaning(const CriterionResult &criterion);
 /// "met", "not met", "not shown", "not needed".
 QString plainOutcome(CriterionOutcome outcome);
 /// "With 95 % confidence, at most one bit in 12 million arrives wrong." of the figures behind a
-/// counted run, at the confidence of the limit set; empty where they bound nothing.
+/// counted run, at the confidence of the limit set; empty if they bound nothing.
 QString plainProof(const QJsonObject &proven);
 
 } // namespace loopwright

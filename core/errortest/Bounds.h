@@ -16,11 +16,11 @@
 
 namespace loopwright {
 
-/// Of a bound for which nobody asks another: 95 % (common practice).
+/// Of a bound if nobody asks for another: 95 % (common practice).
 inline constexpr double usualConfidence = 0.95;
 
 /// E errors in N bits, asked at confidence C. All functions below need 0 <= errors <= bits, 1 <=
-/// bits, 0 < confidence < 1; where a user gives these, `checkBoundInput` is asked first.
+/// bits, 0 < confidence < 1; if a user gives these, `checkBoundInput` is asked first.
 struct BoundInput
 {
     qint64 errors = 0;
@@ -43,7 +43,7 @@ struct Bounds
     /// {"poisson_upper", "clopper_pearson_upper"}
     QJsonObject toJson() const;
 };
-/// Both upper bounds; Usage where the numbers make no sense.
+/// Both upper bounds; Usage if the numbers make no sense.
 Result<Bounds> upperBounds(const BoundInput &input);
 
 /// Whether a run proves that the true ratio is at most a target.
@@ -84,7 +84,7 @@ double secondsNeeded(double target, double bitsPerSecond, double confidence, qin
 
 /// "no error in 9:40: BER below 8.1e-8 with 95 % confidence", or "3 errors in 15:00: …". The bound
 /// is rounded up, so that the sentence is never more than what is proved. "nothing compared yet"
-/// where there are no bits.
+/// if there are no bits.
 QString proofSentence(qint64 errors, qint64 bits, qint64 seconds, double confidence);
 
 /// "95", "99.9999999": a confidence in percent, with as many digits as tell it from 100.

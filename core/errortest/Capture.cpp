@@ -8,12 +8,12 @@ namespace loopwright {
 
 namespace {
 
-/// Octets behind a second that are looked at with it: far more than a slip takes to be seen.
+/// Octets after a second that are looked at with it: far more than a slip takes to be seen.
 constexpr qint64 octetsAhead = 1024;
 
 } // namespace
 
-/// Cuts what is fed into seconds, each with some octets before and behind it.
+/// Cuts what is fed into seconds, each with some octets before and after it.
 class CaptureAnalyser::Worker
 {
 public:
@@ -78,7 +78,7 @@ private:
     }
 
     CaptureSeconds m_seconds;
-    qsizetype m_needed;   ///< octets of a second and those behind it
+    qsizetype m_needed;   ///< octets of a second and those after it
     QByteArray m_waiting; ///< fewer than that
     uchar m_before[PackedBits::octetsBefore] = {};
     int m_countBefore = 0;

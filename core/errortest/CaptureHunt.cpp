@@ -28,7 +28,7 @@ quint64 CaptureHunt::syndrome(const quint64 *word) const
     return word[0] ^ (word[0] >> k | word[-1] << (64 - k)) ^ (word[0] >> n | word[-1] << (64 - n));
 }
 
-/// A stretch of 64 covers the whole of an aligned 32. Where no such half fits there is no lock; the
+/// A stretch of 64 covers the whole of an aligned 32. If no such half fits there is no lock; the
 /// stretch around the first that does begins in the word before at the earliest.
 void CaptureHunt::skipToCandidate()
 {
@@ -87,7 +87,7 @@ std::optional<Lock> CaptureHunt::next()
     for (; m_word <= m_lastWord; ++m_word) {
         const quint64 sums = syndrome(m_bits.from(m_word));
         const int told = sums == 0 && m_runs[0].told ? 0 : ~sums == 0 && m_runs[1].told ? 1 : -1;
-        if (told >= 0) { // a long stretch, such as a dead channel's, that was told already
+        if (told >= 0) { // a long stretch, such as a dead channel's, that was reported already
             m_runs[1 - told] = {};
             continue;
         }

@@ -17,7 +17,7 @@ inline constexpr int lockBits = 64;
 
 struct Lock
 {
-    qint64 end = 0;          ///< position behind the last of the bits that fitted
+    qint64 end = 0;          ///< position after the last of the bits that fitted
     bool complement = false; ///< of the plain bits
     quint32 state = 0;       ///< the n plain bits before `end`
 };

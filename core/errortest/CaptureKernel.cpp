@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cstring>
 
-// Debian builds for processors without the popcnt instruction; where it is there, this one function
+// Debian builds for processors without the popcnt instruction; if it is there, this one function
 // uses it.
 #if defined(__x86_64__) && defined(__GNUC__)
 #define LOOPWRIGHT_POPCNT __attribute__((target_clones("popcnt", "default")))
@@ -28,7 +28,7 @@ template<bool masked>
     WordErrors errors;
     for (int group = 0; group < groups; ++group) {
         qint64 inGroup = 0;
-        // May point behind the end: nothing is read.
+        // May point past the end: nothing is read.
         __builtin_prefetch(octets + farAhead, 0, 2);
         __builtin_prefetch(octets + nearAhead, 0, 3);
         for (int i = 0; i < wordsPerGroup; ++i) {

@@ -23,7 +23,7 @@ public:
 
     /// The next second begins at this phase.
     void seek(quint32 phase);
-    /// Moves on by one second, whose words are returned, and wordsAhead behind them; they stay
+    /// Moves on by one second, whose words are returned, and wordsAhead after them; they stay
     /// valid until the next call.
     const quint64 *nextSecond();
     quint32 phase() const { return m_phase; } ///< of the next second's first bit
@@ -48,7 +48,7 @@ private:
     bool m_tabled;
 
     // Table: words at phases r, r + b, r + 2b, … (b bits in a word) in row r; there is more than
-    // one row where b and the period have a divisor in common.
+    // one row if b and the period have a divisor in common.
     std::vector<quint64> m_table;
     quint32 m_rows = 1;
     quint32 m_rowPeriod = 1;
@@ -56,13 +56,13 @@ private:
     quint32 m_row = 0;
     quint32 m_column = 0;
 
-    // Recurrence: a history and behind it the words of one second, native where an octet carries
-    // eight bits, packed where it carries seven.
+    // Recurrence: a history and after it the words of one second, native if an octet carries
+    // eight bits, packed if it carries seven.
     int m_tapLag = 0; ///< in words
     int m_history = 0;
     bool m_historyInFront = false;
     std::vector<quint64> m_made;
-    std::vector<quint64> m_spread; ///< the second where an octet carries seven bits
+    std::vector<quint64> m_spread; ///< the second if an octet carries seven bits
     /// Changed in the second that was handed out, and not to be built upon.
     std::vector<std::pair<quint64 *, quint64>> m_changed;
 };

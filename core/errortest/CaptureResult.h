@@ -1,5 +1,5 @@
 #pragma once
-// What is asked of the analysis of a capture, and what it tells.
+// What is asked of the analysis of a capture, and what it reports.
 
 #include "core/base/Result.h"
 #include "core/errortest/G821.h"
@@ -87,7 +87,7 @@ struct Slip
 struct SyncLoss
 {
     qint64 second = 0; ///< in which it was lost, from 0
-    /// What the channel held instead, where it was out for a whole second or more: OtherPattern,
+    /// What the channel held instead, if it was out for a whole second or more: OtherPattern,
     /// OtherRate, Inverted, Dead, Fixed or Unknown.
     ChannelState channel = ChannelState::Unknown;
     std::optional<PatternSeen> other = std::nullopt; ///< for the first three
@@ -108,7 +108,7 @@ struct CaptureResult
     SecondList seconds;
     ErrorSummary summary; ///< `bits` are those that were compared; `syncLosses` is losses.size()
 
-    /// The fields of `analyse capture`; "pattern" is null where none was found.
+    /// The fields of `analyse capture`; "pattern" is null if none was found.
     QJsonObject toJson() const;
     /// One sentence for a person, e.g. "the channel is dead: nothing but ones".
     QString sentence() const;

@@ -46,7 +46,7 @@ void CaptureSecond::add(qint64 from, qint64 to)
         m_findings.eighthBitErrors += isError(m_errors, at);
 }
 
-/// Whether this is the last group, with an error in it, and all behind it is in trouble: a slip
+/// Whether this is the last group, with an error in it, and all after it is in trouble: a slip
 /// just before the end of a second makes few errors there, and is seen in what follows.
 bool CaptureSecond::slipsIntoNext(qint64 group) const
 {
@@ -56,7 +56,7 @@ bool CaptureSecond::slipsIntoNext(qint64 group) const
            countOnes(m_errors, end, end + m_groupBits) >= troubleFrom;
 }
 
-/// The beginning of the first group behind this one that is whole and not in trouble, or the end of
+/// The beginning of the first group after this one that is whole and not in trouble, or the end of
 /// what is known.
 qint64 CaptureSecond::endOfTrouble(qint64 group) const
 {
@@ -66,7 +66,7 @@ qint64 CaptureSecond::endOfTrouble(qint64 group) const
     return m_bits.end();
 }
 
-/// Where the errors of the present phase before the split and of the other one behind it are
+/// Where the errors of the present phase before the split and of the other one after it are
 /// fewest; the earliest such place.
 qint64 CaptureSecond::bestSplit(const BitErrors &after, qint64 from, qint64 to) const
 {
@@ -111,7 +111,7 @@ bool CaptureSecond::followJump(qint64 group)
     auto jump = findJump(back, endOfTrouble(group));
     if (!jump || jump->at >= m_secondBits)
         return false;
-    // What was counted behind `back` is counted anew.
+    // What was counted after `back` is counted anew.
     const qint64 errorsBefore = m_findings.bitErrors;
     const qint64 eighthBefore = m_findings.eighthBitErrors;
     m_findings.bitErrors = m_findings.eighthBitErrors = 0;

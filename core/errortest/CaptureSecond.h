@@ -26,7 +26,7 @@ struct SecondFindings
 class CaptureSecond
 {
 public:
-    /// `bits` hold the second's `secondBits` and, where known, some after it: a slip near the end
+    /// `bits` hold the second's `secondBits` and, if known, some after it: a slip near the end
     /// of a second is seen in what follows.
     CaptureSecond(const PackedBits &bits, OctetUse use, const PatternPhase &pattern,
                   bool complement, qint64 secondBits);

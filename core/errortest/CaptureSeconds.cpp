@@ -109,8 +109,8 @@ void CaptureSeconds::second(const OctetView &view)
         regainSecond(view);
 }
 
-/// Looks for the patterns that were asked for; where there is none, for others that are worth
-/// telling.
+/// Looks for the patterns that were asked for; if there is none, for others that are worth
+/// reporting.
 bool CaptureSeconds::searchFor(const OctetView &view, qint64 octets)
 {
     // A pattern that is there is found in a few octets, and the other ways need not be tried.
@@ -228,7 +228,7 @@ void CaptureSeconds::lookFurther(const OctetView &view)
                 m_other = seen(*other);
 }
 
-/// What a close look at a second tells; `bits` were compared. A second that does not count has
+/// What a close look at a second finds; `bits` were compared. A second that does not count has
 /// come back from loss of synchronisation.
 void CaptureSeconds::take(const SecondFindings &findings, qint64 bits, bool counts)
 {

@@ -20,7 +20,7 @@ public:
 
     qint64 octetsPerSecond() const { return m_octetsPerSecond; }
 
-    /// A whole second with what is known before and behind it.
+    /// A whole second with what is known before and after it.
     void second(const OctetView &view);
     /// What is left at the end and is no whole second: only searched, not counted.
     void rest(const OctetView &view);
@@ -32,7 +32,7 @@ private:
     {
         const Pattern *pattern;
         OctetUse use;
-        bool wanted; ///< asked for; otherwise only worth telling
+        bool wanted; ///< asked for; otherwise only worth reporting
     };
     struct Finding
     {

@@ -19,10 +19,10 @@ public:
     void feed(const uchar *octets, qint64 count);
     void reset() { *this = {}; }
 
-    /// Dead, Fixed, Unknown, or Empty where nothing was fed.
+    /// Dead, Fixed, Unknown, or Empty if nothing was fed.
     ChannelState state() const;
     /// What repeats, for Dead and Fixed: of its rotations the one that comes first in order. Empty
-    /// where a dead channel has stretches of ones and of zeros.
+    /// if a dead channel has stretches of ones and of zeros.
     QByteArray repeated() const;
 
 private:

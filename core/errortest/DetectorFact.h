@@ -18,13 +18,13 @@ struct DetectorFact
     std::optional<qint64> quietSeconds;
     std::optional<qint64> quietBitErrors;
     std::optional<qint64> injections; ///< how often errors were sent
-    std::optional<qint64> injected;   ///< bits in all, where known
+    std::optional<qint64> injected;   ///< bits in all, if known
     std::optional<qint64> seenBitErrors;
     std::optional<qint64> seenErroredSeconds;
     std::optional<bool> cleared;
 
     /// Everything that was sent was seen: at least one injection, as many bit errors seen as
-    /// injections and as bits sent where that is known, and an errored second.
+    /// injections and as bits sent if that is known, and an errored second.
     bool everyInjectionSeen() const;
     /// Keys whose value was left out and without which the check proves nothing.
     QStringList missingKeys() const;

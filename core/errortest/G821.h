@@ -93,7 +93,7 @@ struct ErrorSummary : ErrorCounts
 
 ErrorSummary summarise(const ErrorCounts &counts);
 
-/// The ten-second rule alone: tells for each second which seconds are now settled.
+/// The ten-second rule alone: says for each second which seconds are now settled.
 class TenSecondRule
 {
 public:

@@ -1,7 +1,7 @@
 #pragma once
 // How the bits of a pattern lie in the octets of a channel, eight octets at a time. "Native" words
 // are octets as they lie in memory; "packed" words hold pattern bits, the first sent being the most
-// significant, left-aligned where an octet carries seven.
+// significant, left-aligned if an octet carries seven.
 
 #include "core/errortest/CaptureResult.h"
 

@@ -20,7 +20,7 @@ struct RunFact
     std::optional<QString> toDn;
     std::optional<LineInterface> interface;
     std::optional<QString> pattern; ///< a key of Pattern.h or what the test set calls it
-    std::optional<qint64> rate;     ///< bit/s; 64000 where it is left out
+    std::optional<qint64> rate;     ///< bit/s; 64000 if it is left out
     Moment started;
     Moment ended;
     std::optional<bool> stoppedEarly;
@@ -29,14 +29,14 @@ struct RunFact
     std::optional<qint64> erroredSeconds;
     std::optional<qint64> severelyErroredSeconds;
     std::optional<qint64> syncLosses;
-    std::optional<qint64> slips; ///< where the instrument tells them
+    std::optional<qint64> slips; ///< if the instrument shows them
     std::optional<SecondList> seconds;
 
     qint64 bitsPerSecond() const { return rate.value_or(64000); }
     double durationSeconds() const { return started.secondsUntil(ended); }
     bool wasStoppedEarly() const { return stoppedEarly.value_or(false); }
 
-    /// Reads its own keys; the caller reads the header of the fact and calls done(). Fails where
+    /// Reads its own keys; the caller reads the header of the fact and calls done(). Fails if
     /// the run ends before it starts, a count is negative or more than the length of the run
     /// allows, `bit_errors` and `seconds` are both missing, or totals and seconds contradict.
     static RunFact read(JsonReader &reader);

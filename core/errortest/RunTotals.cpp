@@ -14,7 +14,7 @@ QString many(qint64 count, const char *one)
     return QString("%1 %2%3").arg(count).arg(one, count == 1 ? "" : "s");
 }
 
-/// Too many of a kind of second for the bit errors: each takes `each` of them where
+/// Too many of a kind of second for the bit errors: each takes `each` of them if
 /// synchronisation was never lost.
 std::optional<TotalsContradiction> tooMany(const RunFact &run, const char *key, const char *kind,
                                            std::optional<qint64> seconds, qint64 each)

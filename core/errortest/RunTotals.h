@@ -13,7 +13,7 @@ struct TotalsContradiction
     QString what;
 };
 
-/// The first contradiction among the totals that were recorded; none where the run has a list of
+/// The first contradiction among the totals that were recorded; none if the run has a list of
 /// seconds, which RunFact::read compares with the totals.
 std::optional<TotalsContradiction> contradictionIn(const RunFact &run);
 

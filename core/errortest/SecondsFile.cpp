@@ -68,7 +68,7 @@ QString shown(const QString &field)
     return '"' + text + '"';
 }
 
-/// Digits behind a sign or none. QString's own reading ends at a NUL and drops what follows.
+/// Digits with or without a sign. QString's own reading ends at a NUL and drops what follows.
 std::optional<qint64> countOf(const QString &text)
 {
     static const QRegularExpression form(R"(\A[+-]?[0-9]+\z)");
@@ -175,7 +175,7 @@ void Reader::guessColumns(qsizetype count)
         m_at[i] = i;
 }
 
-/// Whether the row's second is the one behind the last row's.
+/// Whether the row's second is the one after the last row's.
 bool Reader::follows(int row, const QString &text)
 {
     const auto stamp = SecondStamp::parse(text);

@@ -21,7 +21,7 @@ struct SecondsFile
     Findings findings;
     qint64 furtherFindings = 0;
 
-    /// The seconds; BadInput with the first finding and the number of the others where there are
+    /// The seconds; BadInput with the first finding and the number of the others if there are
     /// any.
     Result<SecondList> accepted(const QString &fileName) const;
     /// "row 2, column bit_errors: …" for each of the first `most` findings, and a line that says
@@ -29,7 +29,7 @@ struct SecondsFile
     QStringList findingLines(std::size_t most) const;
 };
 
-/// BadInput for the whole file where it is not UTF-8, holds no second, lacks a column, or names an
+/// BadInput for the whole file if it is not UTF-8, holds no second, lacks a column, or names an
 /// unknown one that is not in `ignoredColumns`. `bitsPerSecond` limits the errors of a second.
 Result<SecondsFile> readSecondsFile(const QByteArray &bytes, const QString &fileName,
                                     qint64 bitsPerSecond, const QStringList &ignoredColumns = {});

@@ -31,7 +31,7 @@ struct Seal
 struct Event
 {
     QString subject; ///< whose chain it belongs to: circuitSubject(number), or registerSubject()
-    QString order;   ///< order number; empty where no single order is meant
+    QString order;   ///< order number; empty if no single order is meant
     QString by;
     Moment at;
     Moment recordedAt; ///< filled in when the event is committed

@@ -13,7 +13,7 @@ namespace loopwright {
 class HistoryChain
 {
 public:
-    /// An empty chain, or one that goes on behind `length` events, the last having digest `head`.
+    /// An empty chain, or one that goes on after `length` events, the last having digest `head`.
     explicit HistoryChain(QString subject, qint64 length = 0, QString head = {});
 
     QString subject() const { return m_subject; }
@@ -23,8 +23,8 @@ public:
     /// Gives the event its subject, sequence, previous digest and digest.
     Event append(Event event);
 
-    /// Walks over a stored event. Nothing where it is the true next link, otherwise what is wrong
-    /// in words. The walk goes on behind a wrong link, so that one edit is reported once.
+    /// Walks over a stored event. Nothing if it is the true next link, otherwise what is wrong
+    /// in words. The walk goes on after a wrong link, so that one edit is reported once.
     std::optional<QString> follow(const Event &event);
 
 private:

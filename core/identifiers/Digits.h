@@ -45,7 +45,7 @@ struct OddCharacter
 std::vector<OddCharacter> oddCharacters(QStringView typed);
 /// "the letter O", "the character #", "the unprintable character U+0007".
 QString characterInWords(char32_t character);
-/// The digits that were meant, where every odd character has exactly one meaning.
+/// The digits that were meant, if every odd character has exactly one meaning.
 std::optional<std::string> respelt(QStringView typed);
 
 /// 217-555-0143 or 555-0143 for ten or seven digits, anything else as it is.

@@ -113,7 +113,7 @@ QString withoutInsideZero(Reading &reading, const QString &country, const QStrin
     return digits.mid(1);
 }
 
-// Where a 0 stands in front of every national number, a long one without it that begins with the
+// If a 0 stands in front of every national number, a long one without it that begins with the
 // country's own code was meant internationally. Shorter ones may be local.
 constexpr int longestLocal = 9;
 

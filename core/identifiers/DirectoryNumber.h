@@ -1,6 +1,6 @@
 #pragma once
 // Directory numbers: read as people type them, stored as digits with the country code apart, shown
-// as the trade writes them. North American numbers are checked after the numbering plan (Nanp.h),
+// as the trade writes them. North American numbers are checked against the numbering plan (Nanp.h),
 // others only for their length (E.164 6.1: at most 15 digits with the country code). Any text is an
 // acceptable input; nothing here fails.
 
@@ -11,7 +11,7 @@ namespace loopwright {
 
 struct DirectoryNumber
 {
-    QString country; ///< "1", "49"; empty where it is not known
+    QString country; ///< "1", "49"; empty if it is not known
     QString digits;  ///< national number without trunk prefix
 
     bool isNull() const { return digits.isEmpty(); }
@@ -37,7 +37,7 @@ struct NumberHome
 
 struct DirectoryNumberCheck
 {
-    DirectoryNumber number; ///< null where an error was found
+    DirectoryNumber number; ///< null if an error was found
     Findings findings;      ///< worst first; their `field` is "dn"
 
     Severity worst() const { return loopwright::worst(findings); }

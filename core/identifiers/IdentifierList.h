@@ -1,7 +1,7 @@
 #pragma once
 // A list of SPIDs as CSV with the columns variant, spid and dn in any order, checked row by row in
 // one pass: the bytes may be a mapped file, and memory does not grow with the rows. Each row is
-// judged alone. Of several findings the worst gives the code; the further reasons follow it behind
+// judged alone. Of several findings the worst gives the code; the further reasons follow it after
 // "; ".
 
 #include "core/base/Finding.h"
@@ -37,12 +37,12 @@ struct IdentifierListRow
     std::string_view dn;
     Severity worst = Severity::Note;
     std::string_view verdict;
-    std::string_view code; ///< empty where there is nothing to say
+    std::string_view code; ///< empty if there is nothing to say
     std::string_view reason;
     std::string_view repair;
 };
 
-/// Calls `row` for each row. BadInput where the file is not UTF-8, is empty, or its header lacks a
+/// Calls `row` for each row. BadInput if the file is not UTF-8, is empty, or its header lacks a
 /// column or has an unknown one; a row of the wrong form is a row in error ("row_form").
 Result<IdentifierListCount>
 checkIdentifierRows(QByteArrayView csv, const QString &fileName,
@@ -51,7 +51,7 @@ checkIdentifierRows(QByteArrayView csv, const QString &fileName,
 /// Takes the next piece of the output; what it refuses ends the check.
 using ByteSink = std::function<Result<void>(QByteArrayView)>;
 
-/// Writes the input's columns in the input's order with `verdict,code,reason,repair` behind them
+/// Writes the input's columns in the input's order with `verdict,code,reason,repair` after them
 /// (RFC 4180, CR LF), in pieces of about 64 KiB.
 Result<IdentifierListCount> checkIdentifierList(QByteArrayView csv, const QString &fileName,
                                                 const ByteSink &write);

@@ -38,7 +38,7 @@ std::vector<ProtocolVariant> rows()
 {
     const std::vector<BearerService> muLaw = bearers("80 90 A2", "90 90 A2");
     const std::vector<BearerService> aLaw = bearers("80 90 A3", "90 90 A3");
-    // 56 kbit/s is needed where a trunk on the path robs bits for its signalling (common
+    // 56 kbit/s is needed if a trunk on the path robs bits for its signalling (common
     // practice, no source).
     const QString mixedRates =
         "64 kbit/s; 56 kbit/s where a trunk on the path uses robbed-bit signalling";

@@ -1,8 +1,8 @@
 #pragma once
 // The protocol variants of the switches, one row of one table each. Everything that differs from
-// one variant to the next stands in its row: a new variant is a row (and a rule function in
-// SpidRules.cpp where its SPID has a shape that is new) with its test rows, and nothing else.
-// Rates in bit/s, lengths in digits.
+// one variant to the next stands in its row: a new variant is a row (and a SpidRule with its
+// function in SpidRules.cpp if its SPID has a shape that is new) with its test rows, and nothing
+// else. Rates in bit/s, lengths in digits.
 
 #include "core/base/EnumCodes.h"
 
@@ -70,13 +70,13 @@ struct ProtocolVariant
     int usualSpidsFrom = 0;      ///< usual number of SPIDs on one line, from
     int usualSpidsTo = 0;        ///< … to
     int doubtfulAboveSpids = 8;  ///< more than this is a warning
-    int maxSpids = 0;            ///< more than this is an error; 0 where there are none
+    int maxSpids = 0;            ///< more than this is an error; 0 if there are none
     bool spidPerChannel = false; ///< fewer than two are doubtful when both B channels are ordered
     int minDigits = 0;           ///< fewer digits in a SPID are an error
     int maxDigits = 0;           ///< more digits in a SPID are an error
     QString spidShapes = {};     ///< in words, for a person
     QString soleEnding = {}; ///< last digits that are the same in the SPID of every terminal with
-                             ///< a profile of its own; empty where they vary
+                             ///< a profile of its own; empty if they vary
     SpidRule spidRule = SpidRule::None;
 
     TeiRule tei = TeiRule::Automatic;
@@ -85,7 +85,7 @@ struct ProtocolVariant
     std::vector<BearerService> bearers = {};
     QString rateHabit = {}; ///< what to know about 64 and 56 kbit/s on such lines
 
-    QString homeCountry = {}; ///< country code of its region where there is only one, else empty
+    QString homeCountry = {}; ///< country code of its region if there is only one, else empty
     QString internationalPrefix =
         {}; ///< dialled there before a country code; empty: not looked for
     bool northAmerican = false;
@@ -99,11 +99,11 @@ struct ProtocolVariant
     bool hasLayer2() const { return tei != TeiRule::None; }
 };
 
-/// Null where no variant has this key. Keys are exact.
+/// Null if no variant has this key. Keys are exact.
 const ProtocolVariant *findVariant(QStringView key);
 /// Every variant, in the order in which they are offered.
 std::span<const ProtocolVariant> allVariants();
-/// The key that was probably meant ("NI1_5ESS" -> "ni1-5ess"); empty where none is near.
+/// The key that was probably meant ("NI1_5ESS" -> "ni1-5ess"); empty if none is near.
 QString nearestVariantKey(QStringView key);
 
 template<>

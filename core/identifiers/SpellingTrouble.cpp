@@ -25,7 +25,7 @@ SpellingTrouble trouble(SpellingTroubleKind kind, const char *code, const QStrin
     return {kind, QString::fromLatin1(code), reason, restored};
 }
 
-// 2.17556E+13 and 2,17556E13. The digits are all there only where the exponent uses up the
+// 2.17556E+13 and 2,17556E13. The digits are all there only if the exponent uses up the
 // decimals.
 std::optional<SpellingTrouble> scientific(QStringView text)
 {

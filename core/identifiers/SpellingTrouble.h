@@ -15,7 +15,7 @@ enum class SpellingTroubleKind
     Scientific, ///< 2.17556E+13
     Decimal,    ///< 21755501430101.0
     Apostrophe, ///< '21755501430101
-    Rounded,    ///< more than 15 digits, all zero behind the fifteenth
+    Rounded,    ///< more than 15 digits, all zero after the fifteenth
 };
 
 struct SpellingTrouble
@@ -23,7 +23,7 @@ struct SpellingTrouble
     SpellingTroubleKind kind = SpellingTroubleKind::Decimal;
     QString code;     ///< "scientific", "decimal", "apostrophe", "rounded"; prefixed by the field
     QString reason;   ///< one sentence
-    QString restored; ///< the digits that were meant; empty where they are lost
+    QString restored; ///< the digits that were meant; empty if they are lost
 };
 
 std::optional<SpellingTrouble> spellingTroubleOf(QStringView typed);

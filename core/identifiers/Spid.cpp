@@ -27,7 +27,7 @@ QString meaningOf(SpidPartKind kind)
     return {};
 }
 
-// All digits, however many; empty where there is anything else.
+// All digits, however many; empty if there is anything else.
 QString digitsOf(const QString &typed, const SpidJudge &judge)
 {
     QString digits;

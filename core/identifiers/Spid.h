@@ -1,5 +1,5 @@
 #pragma once
-// One SPID judged alone (the rules: SpidRules.h): verdict, reason, the repair where exactly
+// One SPID judged alone (the rules: SpidRules.h): verdict, reason, the repair if exactly
 // one is possible, and the SPID taken apart. A SPID is text: leading zeros count. The provider's
 // order paper is the authority; this catches typing errors and wrong variants. Any text is an
 // acceptable input; nothing here fails.
@@ -12,14 +12,14 @@ namespace loopwright {
 
 struct SpidCheck
 {
-    QString digits;              ///< without separators; empty where it holds anything but digits
+    QString digits;              ///< without separators; empty if it holds anything but digits
     Findings findings;           ///< worst first; their `field` is "spid"
-    std::vector<SpidPart> parts; ///< cover `digits` from left to right; empty where it is empty
+    std::vector<SpidPart> parts; ///< cover `digits` from left to right; empty if it is
 
     Severity worst() const { return loopwright::worst(findings); }
     /// "ok", "warning" or "error".
     QString verdict() const { return verdictName(worst()); }
-    /// The whole repaired SPID where exactly one repair is possible; judged again it is ok.
+    /// The whole repaired SPID if exactly one repair is possible; judged again it is ok.
     QString repair() const;
     /// "217 area code · 555-0143 number · 01 sharing id · 01 terminal id"; empty without parts.
     QString inWords() const;

@@ -86,7 +86,7 @@ std::vector<Candidate> candidatesFor(const SpidJudge &judge,
     return candidates;
 }
 
-// The only candidate that is ok; nothing where there are several different ones.
+// The only candidate that is ok; nothing if there are several different ones.
 std::optional<Candidate> onlyRepair(const SpidJudge &judge, std::vector<Candidate> candidates)
 {
     std::optional<Candidate> found;

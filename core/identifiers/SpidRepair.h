@@ -1,6 +1,6 @@
 #pragma once
 // Looks for the one repair of a SPID. Candidates are tried under the same rules; a repair is
-// offered only where exactly one of them is ok, and it never changes the verdict of what was typed.
+// offered only if exactly one of them is ok, and it never changes the verdict of what was typed.
 
 #include "core/identifiers/SpidRules.h"
 
@@ -16,7 +16,7 @@ struct SpidDiagnosis
 
 /// The faults of a judgement, with troubles that were recognised in place of what they explain.
 SpidDiagnosis diagnose(const SpidJudge &judge);
-/// False where diagnose() has nothing to say, which is quickly seen.
+/// False if diagnose() has nothing to say, which is quickly seen.
 bool needsDiagnosis(const SpidJudge &judge);
 
 } // namespace loopwright

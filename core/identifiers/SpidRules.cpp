@@ -60,7 +60,7 @@ void markGeneric(SpidJudge &judge)
     judge.setEmbedded(0, 10);
 }
 
-// The DN7 of both 5ESS shapes stands behind the prefix 01 and before a 0.
+// The DN7 of both 5ESS shapes stands after the prefix 01 and before a 0.
 bool markFiveEss(SpidJudge &judge)
 {
     judge.part(SpidPartKind::Prefix, 2);
@@ -250,7 +250,7 @@ SpidJudge::SpidJudge(const SpidJudge &other, SpidRule rule)
     judgeByRule(rule, *this);
 }
 
-// Presence, alphabet and bounds. False where there is nothing left to judge.
+// Presence, alphabet and bounds. False if there is nothing left to judge.
 bool SpidJudge::passesBounds()
 {
     if (m_spid.isBlank()) {

@@ -1,9 +1,9 @@
 #pragma once
 // The SPID rules themselves, on plain digits and without allocating: one rule function for each
-// shape that a variant's row names. Spid.h and IdentifierList.h make words of what is found here.
+// shape that a variant's row names. Spid.h and IdentifierList.h put what is found here into words.
 //
 // An error cannot be right: a character that is no digit, a length outside the variant's bounds, a
-// SPID where there is none, a field out of range in a shape whose literals and length fix the
+// SPID where none belongs, a field out of range in a shape whose literals and length fix the
 // field. A warning is a SPID in no documented shape of its variant, or one that does not agree with
 // the DN: published shapes are habits of providers, and refusing a SPID that works is worse than
 // asking.
@@ -24,7 +24,7 @@
 
 namespace loopwright {
 
-/// Digits of a DN that can be compared with a SPID: 7, or 10 with area code; empty where it is not
+/// Digits of a DN that can be compared with a SPID: 7, or 10 with area code; empty if it is not
 /// well formed (7 digits, 10, or 11 of which the first is 1).
 std::string_view comparableDn(const DigitText &dn);
 
@@ -56,9 +56,9 @@ public:
     void report(SpidFault what, int from = 0, int length = 0);
     /// Marks parts from left to right; what is left over belongs to no known part.
     void part(SpidPartKind kind, int length);
-    /// Reports NUM over 7 or 10 digits; true where it has no error. Marks the parts.
+    /// Reports NUM over 7 or 10 digits; true if it has no error. Marks the parts.
     bool number(int from, int length);
-    /// True where the rule of another variant finds nothing above a note; takes over its parts.
+    /// True if the rule of another variant finds nothing above a note; takes over its parts.
     bool acceptedBy(SpidRule rule);
     void setEmbedded(int from, int length) { m_embedded = digits().substr(from, length); }
 

@@ -7,7 +7,7 @@
 
 namespace loopwright {
 
-/// Appends the sentence (UTF-8, no full stop) that tells what is wrong and what to do.
+/// Appends the sentence (UTF-8, no full stop) that says what is wrong and what to do.
 void appendReason(std::string &text, const SpidJudge &judge, const SpidFaultFound &fault);
 
 } // namespace loopwright

@@ -13,7 +13,7 @@ Finding teiFinding(Severity severity, const char *code, const QString &reason,
     return {severity, QString::fromLatin1(code), reason, repair, "tei", 0};
 }
 
-// -1 where it is not a plain number; 127 for all that is too large.
+// -1 if it is not a plain number; 127 for all that is too large.
 int numberIn(const QString &text)
 {
     int value = 0;

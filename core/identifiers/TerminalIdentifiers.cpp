@@ -205,7 +205,7 @@ void findSwapped(const ProtocolVariant &variant, Entries &entries)
 }
 
 // A repair that another terminal has already is none; nor is an ending that was the only one for a
-// terminal alone, where others share its profile.
+// terminal alone, if others share its profile.
 void withdrawRepairs(Entries &entries)
 {
     for (Entry &entry : entries)

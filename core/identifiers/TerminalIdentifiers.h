@@ -1,7 +1,7 @@
 #pragma once
 // All identifiers of one line judged together: each terminal's DN, SPID and TEI, and the rules
 // across them. Errors: equal SPIDs (3Com bridge/router hardware guide, June 1998, p. 78), more than
-// eight of them (I.430 8.2.1), equal fixed TEIs. Warnings: more than two on a DMS-100, one where
+// eight of them (I.430 8.2.1), equal fixed TEIs. Warnings: more than two on a DMS-100, one if
 // both B channels are ordered and the variant takes one per number, a terminal id above 01 whose
 // sharing id has no 01 (National ISDN Council, spid.htm). What is held on another line is not known
 // here; the records' assignments answer that.
@@ -28,14 +28,14 @@ struct TerminalIdentifiers
 /// - Each terminal needs a DN and may repeat another's: SPIDs tell such terminals apart, and
 ///   without SPIDs both ring.
 /// - On a point-to-point variant several entries are several numbers of the one terminal: they
-///   share its TEI, and a blank TEI behind the first is the same.
+///   share its TEI, and a blank TEI after the first is the same.
 /// - A number of seven digits is completed with the area code of another DN or of a SPID of the
 ///   line.
 Findings checkTerminals(const ProtocolVariant &variant,
                         const std::vector<TerminalIdentifiers> &terminals,
                         bool bothChannelsOrdered);
 
-/// The area code that completes a number of seven digits on this line; empty where none is known.
+/// The area code that completes a number of seven digits on this line; empty if none is known.
 NumberHome homeOf(const ProtocolVariant &variant,
                   const std::vector<TerminalIdentifiers> &terminals);
 

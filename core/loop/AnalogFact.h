@@ -10,7 +10,7 @@ struct AnalogFact
 {
     AnalogQuantity quantity = AnalogQuantity::LoopCurrent;
     AnalogValue written = 0.0;   ///< as it stands in the record
-    std::optional<QString> unit; ///< as it stands in the record; the quantity's own where absent
+    std::optional<QString> unit; ///< as it stands in the record; the quantity's own if absent
 
     /// In the unit of the quantity.
     AnalogValue value() const;

@@ -84,7 +84,7 @@ const AnalogQuantityInfo &info(AnalogQuantity quantity);
 /// The field `value` of a fact about the quantity, in the quantity's unit.
 FactField valueFieldOf(AnalogQuantity quantity);
 
-/// How many of the quantity's units one of `unit` is (1 for "V dc", 1e6 for "Mohm"); nothing where
+/// How many of the quantity's units one of `unit` is (1 for "V dc", 1e6 for "Mohm"); nothing if
 /// the unit does not fit the quantity.
 std::optional<double> unitFactor(AnalogQuantity quantity, const QString &unit);
 

@@ -1,7 +1,7 @@
 #pragma once
 // Is this make-up fit for the service? Each rule is a result of its own with figure, limit and
 // source; the qualification of a basic-rate loop is the convention stated at `qualify`, the design
-// rules of plant (PlantDesign.h) stand beside it for information. Remedies.h tells what would help.
+// rules of plant (PlantDesign.h) stand beside it for information. Remedies.h says what would help.
 
 #include "core/loop/LoopLoss.h"
 #include "core/loop/PlantDesign.h"
@@ -24,7 +24,7 @@ struct LoopQualification
     double bridgedTapFt = 0;
     int loadCoils = 0;
     double temperatureF = 0;
-    double hotLossDb = 0; ///< the same at 140 °F, where the cable hangs in the sun
+    double hotLossDb = 0; ///< the same at 140 °F, if the cable hangs in the sun
     double hotDcResistanceOhm = 0;
     std::vector<RuleSet> designs; ///< for information; they do not decide
 
@@ -36,7 +36,7 @@ struct LoopQualification
 double lossMarginDb(double lossDb, const LimitSet &limits);
 
 /// For basic rate (convention of this program): not suitable with any load coil, a resistance over
-/// its limit, or a loss over its limit by more than the margin; suitable where the loss is under
+/// its limit, or a loss over its limit by more than the margin; suitable if the loss is under
 /// its limit by the margin, length with taps and taps alone are within theirs; else marginal.
 LoopQualification qualify(const LoopMakeup &makeup, const LimitSet &limits);
 

@@ -1,6 +1,6 @@
 #pragma once
 // Exponential, sine and cosine, and logarithm as plain arithmetic without a branch, so that a
-// compiler makes vectors of a loop over them on any processor; a function of the mathematics
+// compiler vectorises a loop over them on any processor; a function of the mathematics
 // library is called once for each element there. Good to 1e-15 within the ranges stated, which
 // nothing checks. Rounding is done by a sum, which -ffast-math would take away.
 

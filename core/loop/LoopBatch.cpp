@@ -116,7 +116,7 @@ private:
     kernel::Lanes<std::size_t> m_used;              ///< elements of each loop
     kernel::Lanes<std::size_t> m_loopOf;            ///< by lane, counted from the first
     kernel::Lanes<std::size_t> m_start;             ///< by lane: the element at the office
-    kernel::Lanes<std::size_t> m_end;               ///< by lane: behind the one at the customer
+    kernel::Lanes<std::size_t> m_end;               ///< by lane: after the one at the customer
     kernel::Lanes<double> m_fahrenheit;
     kernel::Elements m_elements;
     kernel::Waves m_waves;

@@ -18,7 +18,7 @@ struct BatchCable
 /// What an element is, in a column of a batch.
 enum class BatchKind : std::int8_t
 {
-    Nothing, ///< best behind all others of its loop
+    Nothing, ///< best after all others of its loop
     Section,
     Tap,
     Coil,
@@ -34,7 +34,7 @@ struct LoopColumns
     std::span<const std::int32_t> cables; ///< number in the list of cables, of a coil any
     std::span<const double> kilometres;   ///< of a section or a tap
     std::span<const double> millihenry;   ///< of a coil
-    std::span<const double> ohms;         ///< of a coil; empty where each has its usual one
+    std::span<const double> ohms;         ///< of a coil; empty if each has its usual one
     std::span<const double> fahrenheit;   ///< one for each loop
 
     std::size_t size() const { return fahrenheit.size(); }

@@ -9,7 +9,7 @@ namespace {
 
 /// Candidates whose score is over the first one's by less are named too.
 constexpr double clearLead = 1.0;
-constexpr double possibleLead = 2.5; ///< where it explains every figure
+constexpr double possibleLead = 2.5; ///< if it explains every figure
 
 QString hertz(double frequency)
 {

@@ -1,7 +1,7 @@
 #pragma once
-// A measured resistance or loss against what the make-up predicts. Where they disagree, the ways in
+// A measured resistance or loss against what the make-up predicts. If they disagree, the ways in
 // which a record is usually wrong are tried one by one: each is fitted to what was measured, and
-// the one that explains it best at the least stretch is named, with the others behind it.
+// the one that explains it best at the least stretch is named, with the others after it.
 
 #include "core/loop/LoopCandidates.h"
 
@@ -23,7 +23,7 @@ struct LoopComparison
 {
     std::vector<LoopDifference> differences;
     bool agrees = true;
-    std::vector<LoopCandidate> candidates; ///< best of each cause, most likely first; empty where
+    std::vector<LoopCandidate> candidates; ///< best of each cause, most likely first; empty if
                                            ///< all agrees
     LoopCause mostLikely = LoopCause::AsRecorded;
     QString why; ///< one or two sentences for a person

@@ -25,7 +25,7 @@ struct LoopFact
     std::optional<double> lossDb;          ///< -20 to 200 dB
     std::optional<double> frequencyHz;     ///< of the loss; 20 Hz to 10 MHz
     std::optional<LoopMakeup> makeup;
-    std::optional<MeasuredFrom> from = {}; ///< premises where it is left out
+    std::optional<MeasuredFrom> from = {}; ///< premises if it is left out
 
     /// Reads its own keys; the caller reads the header of the fact and calls done(). At least one
     /// of resistance, loss and make-up must be there.

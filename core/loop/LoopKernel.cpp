@@ -11,7 +11,7 @@
 
 #if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__) &&                             \
     !defined(__SANITIZE_ADDRESS__)
-// Vector registers of 512 and of 256 bits where the processor has them.
+// Vector registers of 512 and of 256 bits if the processor has them.
 #define LOOPWRIGHT_EACH_WIDTH                                                                      \
     __attribute__((target_clones("arch=x86-64-v4", "arch=x86-64-v3", "default")))
 #else

@@ -16,7 +16,7 @@ namespace loopwright {
 inline constexpr double kilometresPerFoot = 0.3048e-3;
 /// Preset for cable of 70 nF per mile, to which the published 1 kHz losses belong, nF/km.
 inline constexpr double lowCapacitanceNfPerKm = 70 / 1.609344;
-/// Temperature where a make-up states none.
+/// Temperature if a make-up states none.
 inline constexpr double usualTemperatureF = 70;
 
 enum class LengthUnit
@@ -69,9 +69,9 @@ struct LoopElement
     ElementType type = ElementType::Section;
     Wire wire;                                ///< section and tap
     Length length;                            ///< section and tap; above 0, to 300,000 ft
-    std::optional<double> capacitanceNfPerKm; ///< section and tap; where it is stated, 10 to 200
+    std::optional<double> capacitanceNfPerKm; ///< section and tap; if it is stated, 10 to 200
     double millihenry = 0;                    ///< coil; above 0, to 1000
-    std::optional<double> ohms;               ///< coil; where it is stated, 0 to 1000
+    std::optional<double> ohms;               ///< coil; if it is stated, 0 to 1000
 
     static LoopElement section(Wire wire, Length length);
     static LoopElement tap(Wire wire, Length length);

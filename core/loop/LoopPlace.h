@@ -21,7 +21,7 @@ std::vector<LoopPlace> loopPlaces(const LoopMakeup &makeup);
 /// Puts an element in; returns where it stands.
 std::size_t insertAt(LoopMakeup &makeup, const LoopPlace &place, const LoopElement &element);
 
-/// The section at a place, else the nearest one; 24 AWG where the make-up has none.
+/// The section at a place, else the nearest one; 24 AWG if the make-up has none.
 LoopElement cableAt(const LoopMakeup &makeup, const LoopPlace &place);
 
 } // namespace loopwright

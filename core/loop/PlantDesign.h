@@ -1,5 +1,5 @@
 #pragma once
-// The design rules by which outside plant is laid out, told for information beside the
+// The design rules by which outside plant is laid out, shown for information beside the
 // qualification of a loop; none of them decides. Resistance design and its revision are known from
 // memory; the serving area from published equipment practice (HDSL2 unit, 61223026L2-5A p. 21, and
 // HDSL plant, 363-718-104 p. 19).
@@ -22,8 +22,8 @@ RuleSet revisedResistanceDesign(const LoopMakeup &makeup, const LimitSet &limits
 /// in total and singly; changes of gauge along the sections.
 RuleSet carrierServingArea(const LoopMakeup &makeup, const LimitSet &limits);
 
-/// Load coils where the length asks for them and nowhere else: not suitable where they are missing,
-/// marginal where they are not wanted.
+/// Load coils if the length asks for them, else none: not suitable if they are missing,
+/// marginal if they are not wanted.
 RuleResult coilsByLength(const QString &key, const LoopMakeup &makeup, const Limit &length);
 
 /// From the last load coil to the customer, taps there included, feet; the whole loop without

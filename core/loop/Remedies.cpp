@@ -66,7 +66,7 @@ bool isPartOf(const Positions &small, const Positions &large)
            std::includes(large.begin(), large.end(), small.begin(), small.end());
 }
 
-/// Singles are always told; a larger set only where it reaches a better verdict than the loop has
+/// Singles are always listed; a larger set only if it reaches a better verdict than the loop has
 /// and no part of it does as well.
 bool isWorthTelling(const Remedy &mend, const std::vector<Remedy> &all, Suitability now)
 {

@@ -1,6 +1,6 @@
 #pragma once
 // The outcome of one rule about a loop, with figure, limit and source, and what all rule books
-// share in making and telling it.
+// share in making and wording it.
 
 #include "core/base/LimitSet.h"
 
@@ -38,7 +38,7 @@ struct RuleResult
     QString reason; ///< one sentence with the figure and the limit
 };
 
-/// Met where `measured` is at most the limit (the last binary digit is forgiven), else `beyond`.
+/// Met if `measured` is at most the limit (the last binary digit is forgiven), else `beyond`.
 /// The key is `key`; name, unit and source are the limit's.
 RuleResult atMost(const QString &key, const Limit &limit, double measured, Suitability beyond);
 /// The same for a limit that must be reached.

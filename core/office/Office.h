@@ -46,7 +46,7 @@ struct TestLine
     bool operator==(const TestLine &) const = default;
 };
 
-/// Reads "label=number;label=number". Nothing where an entry lacks its label or number, or a label
+/// Reads "label=number;label=number". Nothing if an entry lacks its label or number, or a label
 /// stands there twice.
 std::optional<QList<TestLine>> testLinesFromText(const QString &text);
 
@@ -75,7 +75,7 @@ struct Person
 
 struct Calibration
 {
-    QDate on;                 ///< day of calibration; may be invalid where none is required
+    QDate on;                 ///< day of calibration; may be invalid if none is required
     std::optional<QDate> due; ///< last day on which it holds; nothing: not required
 
     bool holdsOn(QDate day) const { return !due || (on <= day && day <= *due); }

@@ -25,7 +25,7 @@ struct Claim
     ClaimKind kind = ClaimKind::Dn;
     QString scope; ///< empty for a number, else the key of the serving office
     QString value;
-    QString field; ///< column of the order, e.g. "dn_1"; the first one where two hold the same
+    QString field; ///< column of the order, e.g. "dn_1"; the first one if two hold the same
     QString shown; ///< as it was typed
 
     bool operator==(const Claim &) const = default;

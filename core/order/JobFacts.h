@@ -33,7 +33,7 @@ struct ChangedFact
 {
     ChangedWhat what = ChangedWhat::Pair;
     std::optional<QString> text;
-    std::optional<QString> to = {}; ///< the new pair; only where the pair was changed
+    std::optional<QString> to = {}; ///< the new pair; only if the pair was changed
 
     static ChangedFact read(JsonReader &reader);
     void write(QJsonObject &object) const;
@@ -89,7 +89,7 @@ struct EnumCodes<ClearedWhat>
 struct ClearedFact
 {
     ClearedWhat what = ClearedWhat::NothingFound;
-    std::optional<QString> text; ///< at least two words; may be left out where nothing was found
+    std::optional<QString> text; ///< at least two words; may be left out if nothing was found
 
     static ClearedFact read(JsonReader &reader);
     void write(QJsonObject &object) const;

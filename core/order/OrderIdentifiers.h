@@ -17,9 +17,9 @@ class NumberKey
 public:
     explicit NumberKey(const ServiceOrder &order);
     QString operator()(const QString &typed) const;
-    /// Grouped for reading aloud, "217-555-0143"; as typed what is no number.
+    /// Grouped for reading aloud, "217-555-0143"; what is no number, as typed.
     QString shown(const QString &typed) const;
-    /// Null what is no number by the order's variant.
+    /// Null for what is no number by the order's variant.
     DirectoryNumber numberOf(const QString &typed) const;
 
 private:

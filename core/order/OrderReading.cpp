@@ -161,15 +161,8 @@ OrderReading readOrder(const OrderFields &fields,
     readOffice(in, order, officeVariant);
     readServices(in, order);
     readTerminals(in, order);
-    order.installer = in.text("installer");
-    order.remarks = in.text("remarks");
-    order.contact = in.text("contact");
-    order.accessNotes = in.text("access_notes");
-    order.appointment = in.text("appointment");
-    order.terminalLocation = in.text("terminal_location");
-    order.feederPair = in.text("feeder_pair");
-    order.dialPrefix = in.text("dial_prefix");
-    order.relatedOrder = in.text("related_order");
+    for (const OrderText &text : orderTexts())
+        order.*text.member = in.text(QString::fromLatin1(text.column));
     for (auto it = fields.begin(); it != fields.end(); ++it) {
         const bool isName = it.key() == "order_number" || it.key() == "circuit_number";
         const int longest = isName ? longestOrderName : longestOrderText;

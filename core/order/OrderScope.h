@@ -28,7 +28,7 @@ struct EnumCodes<OrderScope>
         {OrderScope::Nothing, "nothing"}};
 };
 
-/// `working` is the order by which the circuit works today, where there is one. Without it a move
+/// `working` is the order by which the circuit works today, if there is one. Without it a move
 /// or a change needs everything, because nothing shows what stayed as it was.
 OrderScope scopeOf(const ServiceOrder &order, const std::optional<ServiceOrder> &working);
 

@@ -6,24 +6,30 @@ namespace loopwright {
 
 namespace {
 
-/// The free texts of an order, by column.
-constexpr std::pair<const char *, QString ServiceOrder::*> texts[] = {
-    {"order_number", &ServiceOrder::number},
-    {"customer", &ServiceOrder::customer},
-    {"premises", &ServiceOrder::premises},
-    {"circuit_number", &ServiceOrder::circuit},
-    {"office", &ServiceOrder::office},
-    {"protocol_variant", &ServiceOrder::variant},
+/// What must be there, each read and checked by a rule of its own.
+constexpr OrderText checked[] = {
+    {"order_number", &ServiceOrder::number}, {"customer", &ServiceOrder::customer},
+    {"premises", &ServiceOrder::premises},   {"circuit_number", &ServiceOrder::circuit},
+    {"office", &ServiceOrder::office},       {"protocol_variant", &ServiceOrder::variant},
     {"pair", &ServiceOrder::pair},
+};
+
+/// What may be left out: the columns of the contract in its order, and their places on the form.
+constexpr OrderText texts[] = {
     {"installer", &ServiceOrder::installer},
-    {"remarks", &ServiceOrder::remarks},
-    {"contact", &ServiceOrder::contact},
-    {"access_notes", &ServiceOrder::accessNotes},
-    {"appointment", &ServiceOrder::appointment},
-    {"terminal_location", &ServiceOrder::terminalLocation},
-    {"feeder_pair", &ServiceOrder::feederPair},
-    {"dial_prefix", &ServiceOrder::dialPrefix},
-    {"related_order", &ServiceOrder::relatedOrder},
+    {"remarks", &ServiceOrder::remarks, OrderPart::Order, "Remarks", "", true},
+    {"contact", &ServiceOrder::contact, OrderPart::Customer, "Contact on site",
+     "may be left empty"},
+    {"access_notes", &ServiceOrder::accessNotes, OrderPart::Customer, "Access",
+     "keys, hours, dogs; may be left empty", true},
+    {"appointment", &ServiceOrder::appointment, OrderPart::Order, "Appointment",
+     "e.g. 09:00-11:00"},
+    {"terminal_location", &ServiceOrder::terminalLocation, OrderPart::Customer, "Terminal's place",
+     "may be left empty"},
+    {"feeder_pair", &ServiceOrder::feederPair, OrderPart::Line, "Feeder pair", "may be left empty"},
+    {"dial_prefix", &ServiceOrder::dialPrefix, OrderPart::Line, "Dial prefix", "may be left empty"},
+    {"related_order", &ServiceOrder::relatedOrder, OrderPart::Order, "Related order",
+     "may be left empty"},
 };
 
 constexpr std::pair<const char *, Services ServiceOrder::*> channels[] = {
@@ -41,8 +47,10 @@ OrderFields ServiceOrder::fields() const
         if (!text.isEmpty())
             map.insert(column, text);
     };
-    for (const auto &[column, member] : texts)
-        put(QString::fromLatin1(column), this->*member);
+    for (const std::span<const OrderText> table :
+         {std::span<const OrderText>(checked), orderTexts()})
+        for (const OrderText &text : table)
+            put(QString::fromLatin1(text.column), this->*text.member);
     for (const auto &[column, member] : channels)
         put(QString::fromLatin1(column), servicesText(this->*member));
     put("order_type", toText(type));
@@ -108,12 +116,18 @@ const QStringList &requiredOrderColumns()
 
 const QStringList &optionalOrderColumns()
 {
-    static const QStringList columns{"d_services",   "data_rate",     "installer",
-                                     "remarks",      "dn_#",          "spid_#",
-                                     "tei_#",        "dn_#_services", "contact",
-                                     "access_notes", "appointment",   "terminal_location",
-                                     "feeder_pair",  "dial_prefix",   "related_order"};
+    static const QStringList columns = [] {
+        QStringList list{"d_services", "data_rate", "dn_#", "spid_#", "tei_#", "dn_#_services"};
+        for (const OrderText &text : texts)
+            list << QString::fromLatin1(text.column);
+        return list;
+    }();
     return columns;
+}
+
+std::span<const OrderText> orderTexts()
+{
+    return texts;
 }
 
 } // namespace loopwright

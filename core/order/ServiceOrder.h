@@ -12,6 +12,7 @@
 #include <QStringList>
 
 #include <functional>
+#include <span>
 #include <vector>
 
 namespace loopwright {
@@ -69,12 +70,34 @@ struct ServiceOrder
     bool bothChannelsOrdered() const { return b1 != Services() && b2 != Services(); }
 };
 
+/// Where a field stands on the form of an order.
+enum class OrderPart
+{
+    Own,      ///< a field made for it alone
+    Order,    ///< of the order itself
+    Customer, ///< customer and premises
+    Line,     ///< circuit and pair
+};
+
+/// A text of the order that may be left out. A further one is a member of ServiceOrder and a row of
+/// the table: file, form, stored document and digest follow.
+struct OrderText
+{
+    const char *column;
+    QString ServiceOrder::*member;
+    OrderPart part = OrderPart::Own;
+    const char *label = ""; ///< for the form
+    const char *hint = "";
+    bool isLong = false; ///< of several lines
+};
+std::span<const OrderText> orderTexts();
+
 /// Names of the columns that an order has, required and optional, in the order of the contract; "#"
 /// stands for 1 to 8.
 const QStringList &requiredOrderColumns();
 const QStringList &optionalOrderColumns();
 
-/// An order read from its fields: where `malformed` holds an error the order cannot be taken in.
+/// An order read from its fields: if `malformed` holds an error the order cannot be taken in.
 struct OrderReading
 {
     ServiceOrder order;
@@ -82,7 +105,7 @@ struct OrderReading
 };
 
 /// Checks the form of every field. `officeVariant` answers with the protocol variant of a serving
-/// office, or nothing where there is no such office.
+/// office, or nothing if there is no such office.
 OrderReading readOrder(const OrderFields &fields,
                        const std::function<std::optional<QString>(const QString &)> &officeVariant);
 

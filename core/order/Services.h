@@ -28,7 +28,7 @@ struct EnumCodes<Service>
 
 /// "voice+data"; empty for none.
 QString servicesText(Services services);
-/// Nothing where a word between the "+" is not a service, or stands there twice.
+/// Nothing if a word between the "+" is not a service, or stands there twice.
 std::optional<Services> servicesFromText(QStringView text);
 /// The services one by one, in the order voice, data, packet.
 QList<Service> each(Services services);

@@ -1,5 +1,5 @@
 #pragma once
-// The cautions of the safety card, in our own words, each with the section of law to look up where
+// The cautions of the safety card, in our own words, each with the section of law to look up if
 // one is known. They are reminders: local codes, permits and licensed practice prevail.
 
 #include <QString>

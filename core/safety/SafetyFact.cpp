@@ -38,7 +38,7 @@ QString volts(double value)
 struct Bounds
 {
     QString hazardKey;
-    QString troubleKey; ///< empty where no direct voltage below the hazard is a trouble
+    QString troubleKey; ///< empty if no direct voltage below the hazard is a trouble
 };
 
 Bounds boundsFor(bool alternating, const std::optional<bool> &officeConnected)

@@ -128,7 +128,7 @@ struct SafetyVerdict
 
 /// A hazard is an alternating voltage above `hazard_ac_v`, or a direct one that the office does
 /// not explain: above `hazard_dc_v_office_disconnected`, or with the office connected above
-/// `hazard_dc_v_office_connected`. Where the card does not say whether the office is connected, the
+/// `hazard_dc_v_office_connected`. If the card does not say whether the office is connected, the
 /// lower limit holds. Magnitudes count.
 SafetyVerdict judge(const SafetyFact &fact, const LimitSet &limits);
 

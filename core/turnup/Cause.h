@@ -15,7 +15,7 @@ namespace loopwright {
 struct Cause
 {
     int number = 0;     ///< 1 to 127
-    QString name;       ///< "User busy"; "not in the Q.850 list" where it is not
+    QString name;       ///< "User busy"; "not in the Q.850 list" if it is not
     QString classText;  ///< by number div 16: "normal event", …
     QString checkFirst; ///< one line for the installer
     bool inList = false;
@@ -52,9 +52,9 @@ std::optional<Cause> causeOf(int number);
 /// Every cause of the list, in order.
 std::span<const Cause> allCauses();
 
-/// True where causeOf() speaks for this variant: everything but 1TR6 and analog lines.
+/// True if causeOf() speaks for this variant: everything but 1TR6 and analog lines.
 bool usesQ850(const ProtocolVariant &variant);
-/// Why no name is given on such a variant; empty where usesQ850().
+/// Why no name is given on such a variant; empty if usesQ850().
 QString whyNoCauseNames(const ProtocolVariant &variant);
 
 } // namespace loopwright

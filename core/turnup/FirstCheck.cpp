@@ -15,7 +15,7 @@ struct Advice
     LinePart part;
 };
 
-// Hints in our own words after the steps that an installer confirms in order (common practice).
+// Hints in our own words following the steps that an installer confirms in order (common practice).
 constexpr Advice noSyncAtU{
     "The network termination does not reach synchronisation on the pair.",
     "The pair: is it the one on the order, free of load coils, with loss and resistance in limits? "

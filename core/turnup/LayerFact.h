@@ -34,8 +34,8 @@ struct EnumCodes<LayerOutcome>
 struct LayerFact
 {
     int layer = 1;                          ///< 1, 2 or 3
-    std::optional<LineInterface> interface; ///< layer 1; U where it is left out
-    std::optional<int> terminal;            ///< layers 2 and 3, 1 to 8; 1 where it is left out
+    std::optional<LineInterface> interface; ///< layer 1; U if it is left out
+    std::optional<int> terminal;            ///< layers 2 and 3, 1 to 8; 1 if it is left out
     LayerOutcome outcome = LayerOutcome::Down;
     std::optional<int> tei;   ///< layer 2, 0 to 127
     std::optional<int> cause; ///< Q.850, 1 to 127

@@ -1,6 +1,6 @@
 // How long the questions take that a person waits for, as the records grow: the check of an order
 // that is typed or imported ("is this number, SPID or pair taken?"), opening the records, showing
-// an order, and the audit over all of it. Databases of invented circuits are made in FOLDER where
+// an order, and the audit over all of it. Databases of invented circuits are made in FOLDER if
 // they are not there yet (a million: some gigabytes, and minutes), and kept for the next time. Up
 // to 10000 circuits are taken in one by one as the program does it; larger databases are copies of
 // these with other numbers, made in the tables themselves: without the index of the text search,

@@ -76,7 +76,7 @@ qint64 popcountPlain(const QByteArray &octets)
 }
 
 /// Baseline: the same with the attribute that the analysis has on its innermost function. Aligned,
-/// for the loop takes twice as long where it happens to cross a line of the instruction cache.
+/// for the loop takes twice as long if it happens to cross a line of the instruction cache.
 __attribute__((aligned(64), target_clones("popcnt", "default"))) qint64
 popcountFast(const char *octets, qint64 size)
 {

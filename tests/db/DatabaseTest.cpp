@@ -167,7 +167,7 @@ private slots:
     {
         makeRecords();
         QByteArray bytes = read();
-        // The third page and all behind it but the last.
+        // The third page and all after it but the last.
         bytes.replace(2 * 4096, bytes.size() - 3 * 4096, QByteArray(bytes.size() - 3 * 4096, 'x'));
         write(bytes);
         const auto opened = Database::open(m_path);

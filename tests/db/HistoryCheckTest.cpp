@@ -159,7 +159,7 @@ private slots:
     }
     void aRowThatWasSmuggledInIsNamed()
     {
-        // With a digest of its own that fits, and no event that tells of it.
+        // With a digest of its own that fits, and no event that names it.
         auto transaction = Transaction::begin(m_database);
         QVERIFY_RESULT(transaction);
         const auto fact = Fact::fromJson({{"id", jobs::uuid(50)},

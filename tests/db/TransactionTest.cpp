@@ -226,7 +226,7 @@ private slots:
             const auto database = Database::open(path);
             QVERIFY_RESULT(database);
             QVERIFY_RESULT(database->checkIntegrity());
-            // Change and event are there together, and one more may be that was not yet told.
+            // Change and event are there together, and perhaps one more that was not yet told.
             QCOMPARE(count(*database, "draft"), count(*database, "event"));
             QVERIFY(count(*database, "event") >= acknowledged + 1);
             QVERIFY(count(*database, "event") <= acknowledged + 2);

@@ -82,7 +82,7 @@ struct Hunter
     {
     }
 
-    /// Takes the bit at `at`; tells whether synchronisation is acquired with it.
+    /// Takes the bit at `at`; says whether synchronisation is acquired with it.
     bool take(const std::vector<quint8> &bits, qint64 at)
     {
         const int n = pattern->stages;
@@ -400,8 +400,8 @@ inline void Analysis::oneSecond(qint64 second)
     }
 }
 
-/// Tells the pattern, the bit at which it was found, slips, the seconds of the losses, the seconds,
-/// and of the summary the bits and bit errors; nothing else.
+/// Reports the pattern, the bit at which it was found, slips, the seconds of the losses, the
+/// seconds, and of the summary the bits and bit errors; nothing else.
 inline CaptureResult Analysis::run()
 {
     const qint64 octets = m_options.rate.value_or(64000) > 64000 ? 16000 : 8000;

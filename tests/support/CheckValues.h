@@ -12,7 +12,7 @@ namespace loopwright {
 
 using CheckRow = QMap<QString, QString>;
 
-/// Empty where the file cannot be read: a test checks the number of rows.
+/// Empty if the file cannot be read: a test checks the number of rows.
 inline std::vector<CheckRow> checkValues(const QString &name)
 {
     QFile file(QString(LOOPWRIGHT_SOURCE_DIR "/tests/data/%1").arg(name));

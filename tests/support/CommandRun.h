@@ -34,7 +34,7 @@ inline QSet<QString> keysOf(const QJsonObject &object)
     return {keys.begin(), keys.end()};
 }
 
-/// Empty where it cannot be read.
+/// Empty if it cannot be read.
 inline QByteArray contentOf(const QString &path)
 {
     QFile file(path);
@@ -84,7 +84,7 @@ inline Answered callProgram(const QStringList &words,
 
 } // namespace loopwright
 
-/// Compares the exit status and shows what was said where it is another one.
+/// Compares the exit status and shows what was said if it is another one.
 #define COMPARE_STATUS(answered, expected)                                                         \
     do {                                                                                           \
         const ::loopwright::Answered &checked = (answered);                                        \

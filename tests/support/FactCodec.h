@@ -24,7 +24,7 @@ inline QJsonObject parsedObject(const char *text)
     return parseJsonObject(text, "test").value_or(QJsonObject());
 }
 
-/// Empty where the text reads, and writes itself again byte for byte; else what went wrong.
+/// Empty if the text reads, and writes itself again byte for byte; else what went wrong.
 template<class T>
 QString roundTripTrouble(const char *text)
 {
@@ -39,7 +39,7 @@ QString roundTripTrouble(const char *text)
     return twice && *twice == *fact ? QString() : QString("reads otherwise the second time");
 }
 
-/// The error of a text that must be refused; empty where it was taken.
+/// The error of a text that must be refused; empty if it was taken.
 template<class T>
 QString refusal(const char *text)
 {

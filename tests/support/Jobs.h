@@ -149,7 +149,7 @@ inline QJsonObject run(int n, int minute, int bitErrors = 0, int erroredSeconds 
                  {"sync_losses", 0}});
 }
 
-/// What the program writes where somebody voids fact `voided`.
+/// What the program writes when somebody voids fact `voided`.
 inline QJsonObject voiding(int n, int minute, int voided, const QString &because)
 {
     return fact(n, "void", minute, {{"fact", uuid(voided)}, {"because", because}, {"by", "Dana"}});

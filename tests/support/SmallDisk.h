@@ -1,6 +1,6 @@
 #pragma once
 // A disk of a given size that a test can fill or make read-only: a tmpfs, which only root can
-// mount. Where that is not possible, mounted() is false and the test skips with a message.
+// mount. If that is not possible, mounted() is false and the test skips with a message.
 
 #include <QFile>
 #include <QTemporaryDir>

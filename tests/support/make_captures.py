@@ -29,7 +29,7 @@ def pattern_bits(key, count, start):
     a = bytearray((start >> i) & 1 for i in range(n))
     while len(a) < count + 15:
         a.append(a[-k] ^ a[-n])
-    if suppressed:  # a zero is sent as a one where the next 14 bits are zero
+    if suppressed:  # a zero is sent as a one if the next 14 bits are zero
         sent = bytearray(a)
         at = a.find(bytes(15))
         while at >= 0:

@@ -102,7 +102,7 @@ private:
         return text;
     }
 
-    /// Why there is no second to count; empty where there is one.
+    /// Why there is no second to count; empty if there is one.
     QString shortness(qint64 octets, const CaptureResult &result) const
     {
         const qint64 rate = result.found ? result.found->rate : m_rate;

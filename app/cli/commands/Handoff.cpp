@@ -28,6 +28,7 @@ QJsonObject json(const Handoff &handoff)
             {"part", handoff.part},
             {"call", handoff.call},
             {"check", QJsonArray::fromStringList(handoff.check)},
+            {"next", handoff.next},
             {"readings", readings},
             {"done", QJsonArray::fromStringList(handoff.done)},
             {"also_open", QJsonArray::fromStringList(handoff.alsoOpen)}};
@@ -51,6 +52,7 @@ QString text(const Handoff &handoff)
         .add("Call", handoff.call);
     for (const QString &check : handoff.check)
         lines.add("Check", check);
+    lines.add("Next", handoff.next);
     for (const QString &done : handoff.done)
         lines.add("Done already", done);
     for (const QString &open : handoff.alsoOpen)
@@ -76,7 +78,8 @@ public:
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         LOOPWRIGHT_ASSIGN(const auto view, showOrder(*records, m_number));
-        const auto handoff = makeHandoff(view.input, view.decision, view.office.name);
+        const auto handoff =
+            makeHandoff(view.input, view.decision, stepsOf(view, {view.now, {}}), view.office.name);
         if (!handoff)
             return failure(
                 ErrorCode::Refused,

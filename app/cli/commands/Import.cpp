@@ -46,7 +46,7 @@ public:
 
 private:
     /// The good rows are in by now, whatever the disk says of this file; what it cannot hold is
-    /// told, and standard error has named each row already.
+    /// reported, and standard error has named each row already.
     void keepRejects(const ImportReport &report, Answer &answer) const
     {
         if (m_rejects.isEmpty())

@@ -51,7 +51,7 @@ public:
         asked.lossDb = insertionLossDb(makeup, asked.frequencyHz, between);
         const auto better = remedies(makeup, limits);
 
-        // The verdict is always that of the loss where it is judged; what was asked for is told.
+        // The verdict is always that of the loss where it is judged; what was asked for is shown.
         QJsonObject json = judged.toJson();
         json.insert("insertion_loss_db", asked.lossDb);
         json.insert("frequency_hz", asked.frequencyHz);

@@ -217,24 +217,30 @@ bool hasFailed(const Fact &fact, const LimitSet &limits)
     return false;
 }
 
-std::pair<Status, QString> standingOf(const FactView &view, const Decision &decision,
-                                      const LimitSet &limits)
+std::pair<Status, QString> standingOf(const FactView &entry, const OrderView &view)
 {
-    if (view.voided)
+    const Fact &fact = entry.fact;
+    if (entry.voided)
         return {Status::NotNeeded, QCoreApplication::translate("FactText", "voided by %1: %2")
-                                       .arg(view.voidedBy, view.voidedBecause)};
-    bool failed = hasFailed(view.fact, limits), counts = false;
-    for (const CriterionResult &criterion : decision.criteria)
-        if (criterion.evidence.contains(view.fact.id)) {
-            failed = failed || criterion.outcome == CriterionOutcome::NotMet;
-            counts = counts || criterion.outcome == CriterionOutcome::Met;
+                                       .arg(entry.voidedBy, entry.voidedBecause)};
+    bool failed = hasFailed(fact, view.limits), counts = false;
+    QString words;
+    for (const Standing &standing : view.judged.standings) {
+        if (standing.counts && standing.counts->id == fact.id) {
+            counts = true;
+            failed = failed || standing.state == NeedState::Failed;
         }
-    const auto run = std::ranges::find(decision.runs, view.fact.id, &RunMade::fact);
-    if (run != decision.runs.end())
-        failed = failed || run->result == u"failed"; // a word of the decision, not of this language
-    const QString words = run != decision.runs.end() ? run->result
-                          : counts ? QCoreApplication::translate("FactText", "counts")
-                                   : QString();
+        for (const Discounted &each : standing.before)
+            if (each.fact->id == fact.id && words.isEmpty())
+                words = each.sentence.english();
+    }
+    if (counts)
+        words = QCoreApplication::translate("FactText", "counts");
+    const auto run = std::ranges::find(view.decision.runs, fact.id, &RunMade::fact);
+    if (run != view.decision.runs.end()) {
+        words = run->resultInWords();
+        failed = failed || run->result == u"failed"; // a word of the record, in no language
+    }
     return {failed ? Status::Failed : counts ? Status::Done : Status::Note, words};
 }
 

@@ -11,10 +11,9 @@ QString factText(const Fact &fact, LineKind kind);
 /// The entry itself says that something is not as it should be: a layer is down, a call or a
 /// self-test failed, a voltage is a hazard.
 bool hasFailed(const Fact &fact, const LimitSet &limits);
-/// How an entry stands in the decision: its sign, and in words whether it counts. What failed, or
-/// counts for a criterion that is not met, never bears the sign of what is done.
-std::pair<Status, QString> standingOf(const FactView &view, const Decision &decision,
-                                      const LimitSet &limits);
+/// How an entry stands: its sign, and in words whether it counts or why not. What failed, or counts
+/// and misses the limit, never bears the sign of what is done.
+std::pair<Status, QString> standingOf(const FactView &entry, const OrderView &view);
 /// "09:42", and the date before it where it is not `today`.
 QString timeText(const Moment &moment, QDate today);
 

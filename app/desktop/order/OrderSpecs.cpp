@@ -104,21 +104,14 @@ FieldGroup orderGroup()
                           {"disconnect", "Disconnect"},
                           {"record_only", "Record only"}})),
              ask("due_date", "Due date", "YYYY-MM-DD; up and down change the day", Answer::Date),
-             ask("appointment", "Appointment", "e.g. 09:00-11:00"),
-             ask("installer", "Installer", "may be left empty", Answer::OpenList),
-             ask("related_order", "Related order", "may be left empty"),
-             ask("remarks", "Remarks", "", Answer::Lines, 0)}};
+             ask("installer", "Installer", "may be left empty", Answer::OpenList)}};
 }
 
 FieldGroup customerGroup()
 {
-    return {
-        words("Customer and premises"),
-        {ask("customer", "Customer", "", Answer::Text, 2),
-         ask("contact", "Contact on site", "may be left empty"),
-         ask("premises", "Premises", "address as the installer needs it", Answer::Text, 2),
-         ask("terminal_location", "Terminal's place", "may be left empty"),
-         ask("access_notes", "Access", "keys, hours, dogs; may be left empty", Answer::Text, 0)}};
+    return {words("Customer and premises"),
+            {ask("customer", "Customer", "", Answer::Text, 2),
+             ask("premises", "Premises", "address as the installer needs it", Answer::Text, 2)}};
 }
 
 FieldGroup lineGroup()
@@ -131,10 +124,8 @@ FieldGroup lineGroup()
                     list({{"bri", "Basic rate (2B+D)"}, {"analog", "Analog"}})),
              ask("office", "Serving office", "", Answer::OpenList), variant,
              ask("pair", "Pair", "cable and pair in the office"),
-             ask("feeder_pair", "Feeder pair", "may be left empty"),
              digitalOnly(
-                 choose("nt_supplied", "NT supplied", "", list({{"no", "No"}, {"yes", "Yes"}}))),
-             ask("dial_prefix", "Dial prefix", "may be left empty")}};
+                 choose("nt_supplied", "NT supplied", "", list({{"no", "No"}, {"yes", "Yes"}})))}};
 }
 
 FieldGroup serviceGroup()
@@ -196,11 +187,24 @@ FieldGroup terminalGroup(int number, const OrderFormState &state)
 
 constexpr std::size_t firstTerminalGroup = 4;
 
+/// Behind what has a field made for it, the texts of the part that may be left out.
+FieldGroup withTexts(FieldGroup group, OrderPart part)
+{
+    for (const OrderText &text : orderTexts())
+        if (text.part == part)
+            group.fields.push_back(ask(text.column, text.label, text.hint,
+                                       text.isLong ? Answer::Lines : Answer::Text,
+                                       text.isLong ? 0 : 1));
+    return group;
+}
+
 } // namespace
 
 Form *makeOrderForm(OrderFormState &state, FormUse use)
 {
-    std::vector<FieldGroup> groups{orderGroup(), customerGroup(), lineGroup(), serviceGroup()};
+    std::vector<FieldGroup> groups{withTexts(orderGroup(), OrderPart::Order),
+                                   withTexts(customerGroup(), OrderPart::Customer),
+                                   withTexts(lineGroup(), OrderPart::Line), serviceGroup()};
     for (int number = 1; number <= mostTerminals; ++number)
         groups.push_back(terminalGroup(number, state));
     auto *form =

@@ -82,7 +82,8 @@ void HandoffScreen::showView(const Result<OrderView> &view)
 {
     clearLayout(m_words);
     m_sheet = {};
-    const auto handoff = view ? makeHandoff(view->input, view->decision, view->office.name)
+    const auto handoff = view ? makeHandoff(view->input, view->decision,
+                                            stepsOf(*view, {view->now, {}}), view->office.name)
                               : std::optional<Handoff>();
     if (handoff) {
         m_sheet = handoffPage(*handoff, localPaper());
@@ -118,6 +119,7 @@ void HandoffScreen::showWords(const Handoff &handoff)
     addWords(tr("Cause"), handoff.cause);
     addWords(tr("What it means"), handoff.meaning);
     addWords(tr("Check, first things first"), handoff.check.join(u'\n'));
+    addWords(tr("Next on this job"), handoff.next);
     QStringList readings;
     for (const HandoffReading &reading : handoff.readings)
         readings << reading.name + ": " + reading.value +

@@ -1,6 +1,6 @@
 #pragma once
-// The few signs that the program draws itself, so that they follow colours and size and need no
-// image files. Each is drawn into a square, with strokes of one fourteenth of its side.
+// The few signs that the program has of its own (resources/icons), in the colours and at the size
+// that are asked for. Each is drawn into a square.
 
 #include <QIcon>
 #include <QPainter>

@@ -347,7 +347,7 @@ private slots:
         QVERIFY(decided);
         QVERIFY(records->database().connection().run(
             "DROP TRIGGER decision_no_update; UPDATE decision SET result ="
-            " replace(result, 'In sync at U.', 'In sync.')",
+            " replace(result, 'Layer 1 at U is in sync.', 'In sync.')",
             "test"));
         QCOMPARE(decideAgain(*records, decided->id).error().code, ErrorCode::Refused);
     }

@@ -91,7 +91,7 @@ private slots:
         for (const QJsonValue &value : results) {
             const QJsonObject inList = value.toObject();
             if (inList["code"].toString().startsWith("variant"))
-                continue; // wrong usage where it is asked alone
+                continue; // wrong usage if it is asked alone
             const QJsonObject alone =
                 call({"check", "spid", "--json", "--variant", inList["variant"].toString(), "--dn",
                       inList["dn"].toString(), "--", inList["spid"].toString()})

@@ -299,7 +299,7 @@ private slots:
         }
     }
 
-    /// More than any page holds: it goes on on a further one, and every word is still there.
+    /// More than any page holds: it continues on a further one, and every word is still there.
     void moreThanAPageGoesOn()
     {
         CertificateContent content = crowded();

@@ -1,6 +1,7 @@
 #include "app/print/CoverSheet.h"
 
 #include "app/print/CertificatePainter.h"
+#include "app/print/PdfFile.h"
 #include "tests/support/Certificates.h"
 
 #include <QTemporaryDir>
@@ -33,7 +34,7 @@ CoverContent cover()
     open.kind = "Analog line";
     open.numbers = "217-555-0151";
     open.stage = "Safety";
-    open.reason.english() = "Safety card: No safety card was made for this pair.";
+    open.reason = "Safety card: No safety card was made for this pair.";
     content.lines = {accepted, open};
     return content;
 }

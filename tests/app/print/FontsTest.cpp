@@ -11,7 +11,7 @@ class FontsTest : public QObject
     Q_OBJECT
 
 private slots:
-    /// Without its font a page is full of boxes, and nothing else tells.
+    /// Without its font a page is full of boxes, and nothing else shows it.
     void theFamiliesAreThere_data()
     {
         QTest::addColumn<int>("face");

@@ -90,7 +90,7 @@ private slots:
         facts[8] = jobs::fact(9, "layer", 20,
                               {{"layer", 3}, {"terminal", 2}, {"outcome", "down"}, {"cause", 100}});
         const DecisionInput input = jobs::input(jobs::briFields(), facts);
-        const auto handoff = makeHandoff(input, decide(input, jobs::limits()), "North Hill");
+        const auto handoff = makeHandoff(input, decide(input, jobs::limits()), {}, "North Hill");
         QVERIFY(handoff);
         const QString text = textOf(handoffPage(*handoff, Paper::A4));
         qsizetype from = 0;

@@ -1,5 +1,6 @@
 #include "core/acceptance/Handoff.h"
 
+#include "core/acceptance/Judge.h"
 #include "tests/support/Jobs.h"
 
 #include <QTest>
@@ -11,7 +12,11 @@ namespace {
 std::optional<Handoff> handoffOf(const OrderFields &fields, const QList<QJsonObject> &facts)
 {
     const DecisionInput input = jobs::input(fields, facts);
-    return makeHandoff(input, decide(input, jobs::limits()), "North Hill");
+    const LimitSet limits = jobs::limits();
+    const Judged judged = judge(input, limits);
+    const Moment now = *Moment::parse(u"2026-03-04T15:00:00-06:00");
+    return makeHandoff(input, judged.decision, plan(input, limits, judged, {now, "K7"}),
+                       "North Hill");
 }
 
 QList<QJsonObject> with(int index, const QJsonObject &fact)
@@ -29,6 +34,17 @@ class HandoffTest : public QObject
 
 private slots:
     void nothingToHandOn() { QVERIFY(!handoffOf(jobs::briFields(), jobs::briFacts())); }
+
+    void saysTheNextStep()
+    {
+        const auto handoff =
+            handoffOf(jobs::briFields(),
+                      with(3, jobs::fact(4, "layer", 15,
+                                         {{"layer", 1}, {"interface", "u"}, {"outcome", "down"}})));
+        QVERIFY(handoff);
+        QVERIFY(!handoff->next.isEmpty());
+        QVERIFY(handoff->check.contains(handoff->next)); // the layer's first check
+    }
 
     void aLayerThatIsDown_data()
     {
@@ -149,7 +165,7 @@ private slots:
             Decision decision;
             decision.criteria = {criterion};
             decision.criteria.front().outcome = CriterionOutcome::NotMet;
-            const auto handoff = makeHandoff(input, decision, "North Hill");
+            const auto handoff = makeHandoff(input, decision, {}, "North Hill");
             QVERIFY(handoff);
             QVERIFY2(!handoff->part.isEmpty() && !handoff->call.isEmpty() &&
                          !handoff->check.isEmpty(),

@@ -17,7 +17,7 @@ QString clock(int minute)
     return fact(0, "", minute, {})["at"].toString();
 }
 
-/// A visit as it is told in an order; a negative minute leaves that end out.
+/// A visit as it is recorded in an order; a negative minute leaves that end out.
 QJsonObject visit(int n, int arrived, int left = -1)
 {
     QJsonObject body;
@@ -160,7 +160,7 @@ private slots:
         // The other order says that he left before half of the facts were made.
         QVERIFY(shared(analogFacts(), facts({visit(60, 2, 12)}, "A-1001")).visits.empty());
         QVERIFY(shared(analogFacts(), facts({visit(60, 10)}, "A-1001")).visits.empty());
-        // Nor does a leaving in another order cut the visit that this one tells.
+        // Nor does a leaving in another order cut the visit that this one records.
         const QList<QJsonObject> told = analogFacts() << visit(50, 2);
         QVERIFY(shared(told, facts({visit(60, 2, 12)}, "A-1001")).visits.empty());
     }
@@ -186,7 +186,7 @@ private slots:
         const auto after = fact(63, "self_test", 40, {{"outcome", "failed"}});
         QCOMPARE(outcome(shared(analogFacts(), facts({visit(60, 2), after}, "A-1001")), "noise"),
                  "missing");
-        // The visit is told here, the self-test there.
+        // The visit is recorded here, the self-test there.
         const QList<QJsonObject> told = analogFacts() << visit(50, 2);
         QCOMPARE(outcome(shared(told, facts({failed}, "A-1001")), "noise"), "missing");
     }
@@ -195,7 +195,7 @@ private slots:
         QJsonObject failed = fact(61, "self_test", 3, {{"outcome", "failed"}});
         // Without a visit fact nothing says that it was the same visit.
         QVERIFY(shared(analogFacts(), facts({failed}, "A-1001")).selfTests.empty());
-        // Each order tells its visit: each stands for itself.
+        // Each order records its visit: each stands for itself.
         const QList<QJsonObject> told = analogFacts() << visit(50, 2, 60);
         QVERIFY(shared(told, facts({visit(60, 2, 60), failed}, "A-1001")).selfTests.empty());
         failed["instrument"] = "TS-9";
@@ -209,7 +209,7 @@ private slots:
         input.visits = shareVisits(input.facts, others).visits;
         QCOMPARE(input.visits.size(), 1u);
         QCOMPARE(outcome(input, "detector"), "met");
-        // The check in the morning, the run in the afternoon: two visits, told in the other order.
+        // The check in the morning, the run in the afternoon: two visits of the other order.
         QList<QJsonObject> split = briFacts();
         split.removeLast();
         split << safety(70, 301) << run(71, 302);

@@ -98,7 +98,7 @@ private slots:
     void aKeyStandsOnce_data()
     {
         QTest::addColumn<QByteArray>("json");
-        QTest::addColumn<QString>("place"); // empty where nothing is wrong
+        QTest::addColumn<QString>("place"); // empty if nothing is wrong
         QTest::newRow("twice") << QByteArray(R"({"a":1,"a":2})") << "f: line 1, column 8";
         QTest::newRow("the same value") << QByteArray(R"({"a":1,"a":1})") << "f: line 1, column 8";
         QTest::newRow("far apart, deep")

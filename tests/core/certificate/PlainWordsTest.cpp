@@ -39,7 +39,7 @@ private slots:
         CriterionResult criterion;
         criterion.key = "run";
         criterion.outcome = CriterionOutcome::NotNeeded;
-        criterion.reason.english() = "The line carries no circuit-switched data.";
+        criterion.reason = "The line carries no circuit-switched data.";
         QCOMPARE(plainMeaning(criterion), criterion.reason.english());
         criterion.key = "no such key";
         criterion.outcome = CriterionOutcome::Met;

@@ -70,7 +70,7 @@ void interrupt(MadeCapture &made, Random &random)
     case 3:
         made.addNoise(length, random);
         break;
-    case 4: // noise in place of the pattern, which goes on behind it
+    case 4: // noise in place of the pattern, which goes on after it
         made.addNoise(outage, random);
         made.lose(outage);
         break;
@@ -313,7 +313,7 @@ private slots:
         }
     }
 
-    /// Too few of the second's bits are in error to be trouble; the bits behind it tell.
+    /// Too few of the second's bits are in error to be trouble; the bits after it tell.
     void tellsSlipsJustBeforeTheEndOfASecond()
     {
         for (const Pattern &pattern : patterns()) {
@@ -339,7 +339,7 @@ private slots:
         }
     }
 
-    /// So near the end that the old phase may fit to the last bit: then the next second tells it,
+    /// So near the end that the old phase may fit to the last bit: then the next second shows it,
     /// and no error is left behind in this one.
     void tellsSlipsInTheLastBitsOfASecond()
     {

@@ -1,4 +1,4 @@
-// Directory numbers against libphonenumber over generated numbers of twenty countries. Where the
+// Directory numbers against libphonenumber over generated numbers of twenty countries. If the
 // two disagree, tests/data/identifiers/phone-number-disagreements.csv says so and why; a
 // disagreement that is not listed fails, and so does a row that no longer holds.
 #include "core/base/Csv.h"
@@ -80,7 +80,7 @@ Opinions opinionsOf(const std::string &region, const QString &typed)
     return result;
 }
 
-/// The kinds of disagreement on one number; empty where both agree.
+/// The kinds of disagreement on one number; empty if both agree.
 QStringList disagreements(const Opinions &opinions)
 {
     QStringList kinds;

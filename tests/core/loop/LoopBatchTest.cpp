@@ -120,7 +120,7 @@ private slots:
         QVERIFY(agrees(losses[2], insertionLossDb(coils, 1e6)));
         QVERIFY(agrees(losses[3], insertionLossDb(makeup({section(26, 9000)}), 1e6)));
     }
-    // Columns of a fixed number of places, with places left empty between and behind the others.
+    // Columns of a fixed number of places, with places left empty between and after the others.
     void emptyPlacesChangeNothing()
     {
         using enum BatchKind;

@@ -83,7 +83,7 @@ private slots:
         QCOMPARE(found.toJson()["most_likely"].toString(), cause);
     }
 
-    // One section of another gauge, told as a wrong length: resistance and one loss cannot tell
+    // One section of another gauge, taken for a wrong length: resistance and one loss cannot tell
     // them apart, so the gauge is named as well.
     void namesWhatIsPossibleToo()
     {

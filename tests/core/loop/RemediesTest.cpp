@@ -32,7 +32,7 @@ private slots:
         const double after =
             insertionLossDb(makeup({section(22, 3000), section(22, 6000), tap(22, 800)}), 40000);
         QCOMPARE(found[0].lossAfterDb, after);
-        // The tap alone is told too, and that it does not help.
+        // The tap alone is listed too, and that it does not help.
         QCOMPARE(found.size(), std::size_t(2));
         QCOMPARE(found[1].remove, std::vector<std::size_t>{3});
         QCOMPARE(found[1].verdictAfter, Suitability::NotSuitable);

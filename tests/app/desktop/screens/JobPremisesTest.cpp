@@ -18,12 +18,17 @@ class JobPremisesTest : public QObject
 {
     Q_OBJECT
 
-    static QString allText(const QWidget *widget)
+    static QString allText(StationPanel *widget)
     {
+        widget->unfold();
         QString all;
         for (const QLabel *label : widget->findChildren<QLabel *>())
             if (label->isVisibleTo(widget))
                 all += label->text() + '\n';
+        for (const SignList *list : widget->findChildren<SignList *>())
+            for (const SignItem &item : list->items())
+                if (list->isVisibleTo(widget))
+                    all += item.title + ' ' + item.text + '\n';
         return all;
     }
     static QString title(JobBench &bench) { return bench.window().current()->title(); }
@@ -65,7 +70,7 @@ private slots:
         JobBench bench({briFields(), secondLine()});
         bench.at(2);
         bench.openJob("A-1001");
-        bench.go("visit.arrived");
+        bench.go("visit.arrived.arrived");
         JobBench::enter();
         bench.at(30);
         bench.openJob("A-2001");
@@ -84,16 +89,16 @@ private slots:
         QVERIFY(allText(page->panel("visit")).contains("On site since 08:02"));
 
         bench.at(90);
-        bench.go("leaving.result");
+        bench.go("leaving.left.result");
         JobBench::keys("w");
         JobBench::enter();
         const auto first = showOrder(bench.records(), "A-1001");
         const auto second = showOrder(bench.records(), "A-2001");
         QCOMPARE(second->facts.size(), 0u); // the leaving stands where the arrival does
         QCOMPARE(first->facts.size(), 2u);
-        for (const auto &view : {first, second}) {
-            QCOMPARE(view->visits.size(), 1u);
-            QCOMPARE(view->visits[0].left->text(), QString("2026-03-04T09:30:00-06:00"));
+        for (const auto *view : {&first, &second}) {
+            QCOMPARE((*view)->visits.size(), 1u);
+            QCOMPARE((*view)->visits[0].left->text(), QString("2026-03-04T09:30:00-06:00"));
         }
         QVERIFY(!allText(page->panel("visit")).contains("On site since"));
     }
@@ -104,9 +109,14 @@ private slots:
         bench.at(10);
         take(bench.records(), briFields(), {arrival(50, 2), safety(51, 5, 61)});
         bench.openJob("A-1001");
-        QVERIFY(!bench.find<QWidget>("pair.confirm")->isEnabled());
+        const auto sentence = [&bench] { return bench.find<QLabel>("head.sentence")->text(); };
+        QCOMPARE(sentence(), "Stop: nobody touches the pair.");
+        QVERIFY(!bench.find<QWidget>("pair.loop.measured.confirm")->isEnabled());
         bench.openJob("A-2001");
-        QVERIFY(bench.find<QWidget>("pair.confirm")->isEnabled());
+        QVERIFY2(sentence().startsWith("Next: make the safety card"), qPrintable(sentence()));
+        take(bench.records(), secondLine(), {safety(60, 7)});
+        bench.window().current()->refresh();
+        QVERIFY(bench.find<QWidget>("pair.loop.measured.confirm")->isEnabled());
     }
 
     void theSetIsIssuedFromOneLine()
@@ -130,6 +140,9 @@ private slots:
         bench.go("certificate.folder");
         JobBench::key(Qt::Key_A, Qt::ControlModifier);
         JobBench::enter(folder);
+        QVERIFY(QDir(folder).entryList(QDir::Files).isEmpty()); // nobody has signed yet
+        bench.go("certificate.folder");
+        JobBench::enter();
         QCOMPARE(
             QDir(folder).entryList(QDir::Files),
             (QStringList{"certificate-A-1001.pdf", "certificate-A-2001.pdf", "cover-A-1001.pdf"}));

@@ -1,0 +1,292 @@
+// Where people went wrong at the job page, in the real window: each of these is a trap that is
+// shut.
+
+#include "app/desktop/form/Field.h"
+#include "app/desktop/job/JobHead.h"
+#include "app/desktop/widgets/JobLineView.h"
+#include "app/desktop/widgets/KeyedChoice.h"
+#include "tests/support/JobBench.h"
+#include "tests/support/Premises.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QPushButton>
+#include <QScreen>
+
+using namespace loopwright;
+using namespace loopwright::jobs;
+
+#define AT(name) QCOMPARE(JobBench::focus(), QString(name))
+
+class JobTrapsTest : public QObject
+{
+    Q_OBJECT
+
+    static void enter(const QString &text = {}) { JobBench::enter(text); }
+    static void next() { JobBench::key(Qt::Key_F2); }
+    static Field *fieldOf(JobBench &bench, const QString &name)
+    {
+        return qobject_cast<Field *>(bench.find<QWidget>(name)->parentWidget());
+    }
+    static std::size_t facts(JobBench &bench, const char *order = "A-1001")
+    {
+        return showOrder(bench.records(), order)->facts.size();
+    }
+    static QString sentence(JobBench &bench) { return bench.find<QLabel>("head.sentence")->text(); }
+    static void fillCard()
+    {
+        JobBench::keys("n");
+        for (int i = 0; i < 6; ++i)
+            enter("0.1");
+    }
+    static void typeCounts(const QStringList &counts)
+    {
+        for (const QString &count : counts)
+            enter(count);
+    }
+    /// All that comes before the error test, and a good check.
+    static QList<QJsonObject> upToTheRun() { return briFacts().mid(0, 14); }
+
+private slots:
+    void theInstrumentIsAskedBeforeTheFirstReadingAndRemembered()
+    {
+        JobBench bench({briFields(), analogFields()});
+        bench.at(10);
+        take(bench.records(), briFields(), {safety(1, 5)});
+        take(bench.records(), analogFields(), {safety(101, 6)});
+        bench.window().openOrder("A-1001");
+        QVERIFY(!bench.find<QWidget>("pair.loop.measured.dc_resistance_ohm")->isEnabled());
+        next();
+        AT("instrument.instrument");
+        const auto *list = bench.find<QComboBox>("instrument.instrument");
+        QCOMPARE(list->itemText(0), "TS-4 · basic-rate test set · calibrated until 1 Sep");
+        enter("TS-4");
+        AT("pair.loop.measured.dc_resistance_ohm");
+        bench.close();
+        bench.open();
+        bench.window().openOrder("A-2001");
+        QVERIFY(fieldOf(bench, "instrument.instrument")->sentence().contains("TS-4"));
+        next();
+        AT("pair.loop.measured.dc_resistance_ohm");
+        enter("700");
+        QCOMPARE(showOrder(bench.records(), "A-2001")->facts.back().fact.instrument, "TS-4");
+    }
+
+    void aForgottenInstrumentIsSaidAfterwards()
+    {
+        JobBench bench({briFields()});
+        bench.at(100);
+        QJsonObject job = record(order(briFields()), briFacts());
+        job.remove("instrument");
+        QVERIFY(recordFile(bench.records(), canonicalJson(job), "job.json"));
+        QVERIFY(bench.decision("A-1001")["outcome"] != u"accepted");
+        bench.window().openOrder("A-1001");
+        next();
+        AT("instrument.instrument");
+        enter("TS-4");
+        QVERIFY(showOrder(bench.records(), "A-1001")->facts.back().fact.as<MadeWithFact>());
+        QCOMPARE(bench.decision("A-1001")["outcome"].toString(), "accepted");
+        AT("next");
+    }
+
+    void afterAFailedRunItIsSaidWhatWasDone()
+    {
+        JobBench bench({briFields()});
+        bench.at(31);
+        take(bench.records(), briFields(), upToTheRun());
+        bench.openJob("A-1001");
+        next();
+        AT("error_test.start");
+        enter();
+        bench.at(46);
+        QTRY_COMPARE(JobBench::focus(), QString("error_test.counts.bit_errors"));
+        typeCounts({"900", "500", "0", "0"});
+        AT("error_test.cleared.what");
+        QVERIFY(!bench.find<QWidget>("error_test.start")->isEnabled());
+        QVERIFY(!bench.find<QWidget>("error_test.detector.quiet_seconds")->isEnabled());
+        JobBench::keys("c");
+        enter("joint remade");
+        AT("error_test.detector.quiet_seconds");
+        QVERIFY(!bench.find<QWidget>("error_test.start")->isEnabled());
+        bench.at(50);
+        for (const char *value : {"12", "0", "3", "3", "3", "3"})
+            enter(value);
+        JobBench::keys("y");
+        AT("error_test.start");
+        QVERIFY(bench.find<QWidget>("error_test.start")->isEnabled());
+    }
+
+    void countsFillOnlyFromWhatWasSeen()
+    {
+        JobBench bench({briFields()});
+        bench.at(31);
+        take(bench.records(), briFields(), upToTheRun());
+        bench.openJob("A-1001");
+        const auto count = [&bench](const char *key) {
+            return bench.find<QLineEdit>(QString("error_test.counts.") + key)->text();
+        };
+        next();
+        enter();
+        bench.at(46);
+        QTRY_COMPARE(JobBench::focus(), QString("error_test.counts.bit_errors"));
+        for (const char *key :
+             {"bit_errors", "errored_seconds", "severely_errored_seconds", "sync_losses"})
+            QCOMPARE(count(key), QString());
+        enter();
+        enter();
+        enter();
+        enter(); // nothing was read: nothing is recorded
+        AT("error_test.counts.bit_errors");
+        QCOMPARE(facts(bench), upToTheRun().size());
+        typeCounts({"0", "0", "0", "0"});
+        QCOMPARE(facts(bench), upToTheRun().size() + 1);
+        // Another run: what was keyed stands there.
+        bench.at(60);
+        bench.go("error_test.detector.quiet_seconds");
+        for (const char *value : {"12", "0", "3", "3", "3", "3"})
+            enter(value);
+        JobBench::keys("y");
+        bench.go("error_test.start");
+        enter();
+        bench.at(65);
+        JobBench::keys("3");
+        bench.at(75);
+        QTRY_COMPARE(JobBench::focus(), QString("error_test.counts.bit_errors"));
+        QCOMPARE(count("bit_errors"), QString("3"));
+        QCOMPARE(count("sync_losses"), QString("0"));
+    }
+
+    void aCardWithEmptyFieldsIsNotRecordedAndKept()
+    {
+        JobBench bench({briFields()});
+        bench.at(5);
+        bench.openJob("A-1001");
+        bench.go("safety.office_connected");
+        JobBench::keys("n");
+        enter("0.2");
+        JobBench::key(Qt::Key_Return, Qt::ControlModifier);
+        QCOMPARE(facts(bench), 0u);
+        AT("safety.ac_v.ring_ground");
+        QVERIFY(fieldOf(bench, "safety.ac_v.ring_ground")->isInError());
+        QCOMPARE(bench.find<QLineEdit>("safety.ac_v.tip_ground")->text(), "0.2");
+        bench.close();
+        bench.open();
+        bench.window().openOrder("A-1001");
+        QCOMPARE(bench.find<QLineEdit>("safety.ac_v.tip_ground")->text(), "0.2");
+        QCOMPARE(bench.find<KeyedChoice>("safety.office_connected")->code(), "false");
+    }
+
+    void aFullCardThatDoesNotFitIsRecordedAndAskedAgain()
+    {
+        JobBench bench({briFields()});
+        bench.at(5);
+        bench.openJob("A-1001");
+        bench.go("safety.office_connected");
+        fillCard();
+        JobBench::keys("yyyn"); // the place of work is not safe
+        enter();
+        QCOMPARE(facts(bench), 1u);
+        AT("safety.office_connected");
+        QVERIFY(sentence(bench).contains("safety card"));
+        QVERIFY(!bench.find<QWidget>("turnup.layer.1.u.outcome")->isEnabled());
+        fillCard();
+        JobBench::keys("yyyy");
+        enter();
+        QVERIFY(bench.find<QWidget>("turnup.layer.1.u.outcome")->isEnabled());
+    }
+
+    void f2AndTheButtonDoTheSameAndPassOverNone()
+    {
+        JobBench bench({briFields()});
+        bench.at(31);
+        QList<QJsonObject> seen = briFacts().mid(0, 13);
+        seen.removeAt(9); // voice out on B1
+        seen.removeAt(6); // layer 2 of terminal 2
+        take(bench.records(), briFields(), seen);
+        bench.openJob("A-1001");
+        next();
+        AT("turnup.layer.2.2.outcome");
+        bench.go("next");
+        enter();
+        AT("turnup.layer.2.2.outcome");
+        next();
+        AT("calls.call.out.B1.voice.outcome");
+        next();
+        AT("calls.call.out.B1.data.outcome"); // also shown by no run yet
+        for (int i = 0; i < 20 && JobBench::focus().startsWith("calls."); ++i)
+            next();
+        AT("error_test.detector.quiet_seconds");
+        next(); // the run waits for the check: round to the first
+        AT("turnup.layer.2.2.outcome");
+    }
+
+    void whomToMeetStandsInTheHead()
+    {
+        OrderFields fields = briFields();
+        fields["remarks"] = "dog in the yard";
+        fields["contact"] = "Pat, 217-555-0199";
+        fields["access_notes"] = "key at the bakery";
+        fields["appointment"] = "2026-03-06 am";
+        JobBench bench({fields});
+        bench.window().openOrder("A-1001");
+        const auto *line = bench.find<QLabel>("head.remarks");
+        QVERIFY(line->isVisible());
+        for (const char *column : {"remarks", "contact", "access_notes", "appointment"})
+            QVERIFY2(line->text().contains(fields[column]), column);
+    }
+
+    void theHeadLeavesRoomOnALowScreen()
+    {
+        OrderFields fields = secondLine();
+        fields["remarks"] = "dog in the yard";
+        JobBench bench({briFields(), fields});
+        bench.at(5);
+        bench.window().resize(1024, 600);
+        bench.window().openOrder("A-2001");
+        auto *head = bench.find<QWidget>("head");
+        QTRY_VERIFY2(head->height() * 4 <= 600, qPrintable(QString::number(head->height())));
+        QVERIFY(bench.find<QLabel>("head.remarks")->isVisible());
+    }
+
+    void noNamesOfTheJobLineRunIntoOneAnother()
+    {
+        JobBench bench({briFields()});
+        const auto view = showOrder(bench.records(), "A-1001");
+        JobLineView line;
+        line.setLine(jobLine(view->decision, view->stage));
+        for (int width = em(18); width < em(60); width += em(1)) {
+            line.resize(width, line.heightForWidth(width));
+            QFont font = QApplication::font();
+            const auto words = line.staggeredWords(font);
+            for (std::size_t i = 0; i + 2 < words.size(); ++i)
+                QVERIFY2(!words[i].intersects(words[i + 2]), qPrintable(QString::number(width)));
+            const QFontMetricsF metrics(font);
+            const auto states = jobLine(view->decision, view->stage);
+            for (std::size_t i = 0; i < words.size(); ++i)
+                for (const QString &word : states[i].name().split(' '))
+                    QVERIFY2(metrics.horizontalAdvance(word) <= words[i].width() + 1,
+                             qPrintable(word));
+        }
+    }
+
+    void theWindowOpensInsideItsScreen()
+    {
+        JobBench bench({briFields()});
+        bench.close();
+        auto workplace = DesktopContext::open(bench.path(), "Kim Carver", {});
+        QVERIFY(workplace);
+        MainWindow window(**workplace);
+        window.show();
+        QVERIFY(QTest::qWaitForWindowExposed(&window));
+        const QRect room = window.screen()->availableGeometry();
+        QVERIFY2(room.contains(window.frameGeometry()),
+                 qPrintable(QString("%1 x %2 on %3 x %4")
+                                .arg(window.frameGeometry().width())
+                                .arg(window.frameGeometry().height())
+                                .arg(room.width())
+                                .arg(room.height())));
+    }
+};
+
+QTEST_MAIN(JobTrapsTest)
+#include "JobTrapsTest.moc"
