@@ -35,7 +35,7 @@ QStringList pairInForce(const DecisionInput &input, const std::vector<const Fact
     for (const Fact *fact : facts)
         if (const auto *changed = fact->as<ChangedFact>();
             changed && changed->what == ChangedWhat::Pair && changed->to &&
-            isInTime(input, *fact) && (!ordered || fact->at > *ordered))
+            !input.afterEnd.contains(fact->id) && (!ordered || fact->at > *ordered))
             provisional = *changed->to;
     if (!provisional.isEmpty())
         return {provisional};

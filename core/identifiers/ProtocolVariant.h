@@ -1,8 +1,8 @@
 #pragma once
 // The protocol variants of the switches, one row of one table each. Everything that differs from
-// one variant to the next stands in its row: a new variant is a row (and a rule function in
-// SpidRules.cpp if its SPID has a shape that is new) with its test rows, and nothing else.
-// Rates in bit/s, lengths in digits.
+// one variant to the next stands in its row: a new variant is a row (and a SpidRule with its
+// function in SpidRules.cpp if its SPID has a shape that is new) with its test rows, and nothing
+// else. Rates in bit/s, lengths in digits.
 
 #include "core/base/EnumCodes.h"
 

@@ -240,7 +240,8 @@ private slots:
         QVERIFY_RESULT(m_database.connection().run(
             "INSERT INTO order_search (order_search, rank) VALUES ('integrity-check', 1)", "test"));
         order.number = "A-9";
-        const auto unknown = put(order, {"loop", OrderOutcome::Incomplete, "", 0, 0});
+        const auto unknown =
+            put(order, {stageAt(Station::Loop), OrderOutcome::Incomplete, "", 0, 0});
         QVERIFY(!unknown);
         QCOMPARE(unknown.error().code, ErrorCode::NotFound);
     }

@@ -167,8 +167,42 @@ void CertificateEntry::dressButtons()
     m_print->setText(copy ? tr("Print a copy…") : tr("Issue it and print…"));
 }
 
+/// The first that nobody signed; null if both are signed, or a copy is made of what was issued.
+SignaturePad *CertificateEntry::unsignedPad() const
+{
+    if (!m_desk.view().certificates.empty())
+        return nullptr;
+    for (SignaturePad *pad : {m_installer, m_customer})
+        if (pad->strokes().empty())
+            return pad;
+    return nullptr;
+}
+
+QWidget *CertificateEntry::entry() const
+{
+    SignaturePad *pad = unsignedPad();
+    return pad ? static_cast<QWidget *>(pad) : m_form->firstEmpty();
+}
+
+/// Two slips of Enter issue nothing unsigned: it is asked once, and the hand is led to the pen.
+bool CertificateEntry::mayIssue()
+{
+    SignaturePad *pad = unsignedPad();
+    if (!pad || m_askedUnsigned)
+        return true;
+    m_askedUnsigned = true;
+    m_form->tell(Status::Doubtful,
+                 tr("It is not signed yet: %1. Sign it, or issue it once more to leave it "
+                    "unsigned; the paper then says so, and can be signed later as a further issue.")
+                     .arg(pad->accessibleName()));
+    pad->setFocus(Qt::OtherFocusReason);
+    return false;
+}
+
 bool CertificateEntry::save()
 {
+    if (!mayIssue())
+        return false;
     if (allLines()) {
         const QString folder = m_form->typed().value("folder").toString();
         return issueSet(
@@ -344,6 +378,8 @@ void CertificateEntry::issued(const QString &sentence, const QString &told)
 
 void CertificateEntry::print()
 {
+    if (!mayIssue())
+        return;
     const auto printer =
         choosePrinter(this, allLines() ? tr("Certificates") : tr("Certificate"), paper());
     if (!printer)

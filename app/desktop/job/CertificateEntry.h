@@ -24,7 +24,7 @@ public:
     CertificateEntry(JobSession &desk, const QString &panel, QWidget *parent = nullptr);
 
     void showOrder();
-    QWidget *entry() const { return m_form->firstEmpty(); }
+    QWidget *entry() const;
 
 signals:
     void recorded();
@@ -38,6 +38,8 @@ private:
     bool allLines() const;
     void showSet();
     void dressButtons();
+    SignaturePad *unsignedPad() const;
+    bool mayIssue();
     bool save();
     Signatures signatures() const;
     Paper paper() const;
@@ -60,6 +62,7 @@ private:
     SignaturePad *m_installer;
     SignaturePad *m_customer;
     QPushButton *m_print;
+    bool m_askedUnsigned = false; ///< that it would be issued unsigned was said
     QLabel *m_pages[2];
     QImage m_images[2];
     QString m_shown; ///< digest of what the preview shows

@@ -76,7 +76,7 @@ std::vector<FieldSpec> RunEntry::asks() const
     const auto afterwards = [this](const QJsonObject &) {
         return !m_clock || !m_clock->log().isStarted();
     };
-    const auto count = [this](const char *key, const QString &label, const QString &hint) {
+    const auto count = [](const char *key, const QString &label, const QString &hint) {
         return FieldSpec{key, label, hint, Answer::Whole};
     };
     const LimitSet &limits = m_desk.limits();

@@ -1,5 +1,6 @@
 #include "app/desktop/screens/BoardSide.h"
 
+#include "app/desktop/DesktopContext.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/JobLineView.h"
@@ -157,7 +158,7 @@ void BoardSide::fillReasons(const OrderView &view)
     for (const CriterionResult &criterion : view.decision.criteria)
         if (criterion.open())
             open.push_back(&criterion);
-    std::ranges::stable_partition(open, [](const CriterionResult *criterion) {
+    std::stable_partition(open.begin(), open.end(), [](const CriterionResult *criterion) {
         return criterion->outcome == CriterionOutcome::NotMet;
     });
     m_reasonsHead->setVisible(!open.empty());

@@ -14,6 +14,7 @@ class QPushButton;
 
 namespace loopwright {
 
+class DesktopContext;
 class JobLineView;
 class SignLine;
 class SignList;

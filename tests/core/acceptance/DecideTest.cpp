@@ -182,10 +182,42 @@ private slots:
             [](F &f) { set(f, 10, "announced_dn", "2175550143"); });
         row("other number announced", "readback", "not_met", "not_accepted",
             [](F &f) { set(f, 10, "announced_dn", "217-555-0199"); });
+        row("another number of the order announced", "readback", "not_met", "not_accepted",
+            [](F &f) {
+                set(f, 10, "announced_dn", "2175550144"); // the call was for the first
+            });
+        row("a service announced that is not granted", "readback", "not_met", "not_accepted",
+            [](F &f) {
+                set(f, 10, "announced_dn", "2175550143");
+                set(f, 10, "announced_service", "packet");
+            });
+        row("announced without a word for which", "readback", "met", "accepted", [](F &f) {
+            at(f, 10).remove("dn");
+            set(f, 10, "announced_dn", "2175550144");
+        });
+        row("another number first, then the right one", "readback", "met", "accepted", [](F &f) {
+            set(f, 10, "announced_dn", "2175550199");
+            f << call(31, 60, "B1", "out", "voice", "2175550143");
+            f.last()["announced_dn"] = "2175550143";
+        });
         row("none announced", "readback", "not_needed", "accepted", [](F &) {});
         row("no check", "detector", "missing", "incomplete", [](F &f) { drop(f, 14); });
         row("check after the run", "run", "missing", "incomplete",
             [](F &f) { at(f, 14) = detector(14, 33); });
+        row("a bad check after a run that counts", "detector", "met", "accepted", [](F &f) {
+            f << detector(31, 60);
+            f.last()["cleared"] = false;
+        });
+        row("a bad check before a good one", "run", "met", "accepted", [](F &f) {
+            f << detector(31, 29);
+            f.last()["cleared"] = false;
+        });
+        row("no number of injections", "detector", "missing", "incomplete",
+            [](F &f) { at(f, 14).remove("injections"); });
+        row("fewer bits seen than sent", "detector", "not_met", "not_accepted", [](F &f) {
+            set(f, 14, "injected", 5);
+            set(f, 14, "seen_bit_errors", 4);
+        });
         row("nine quiet seconds", "detector", "not_met", "not_accepted",
             [](F &f) { set(f, 14, "quiet_seconds", 9); });
         row("ten quiet seconds", "detector", "met", "accepted",
@@ -265,6 +297,35 @@ private slots:
     }
     void judgesAnalog() { check(analogFields(), analogFacts()); }
 
+    void numbersOfOneTerminalShareItsTei()
+    {
+        OrderFields fields = briFields();
+        fields["spid_2"] = fields["spid_1"];
+        QList<QJsonObject> facts = briFacts();
+        set(facts, 7, "tei", 64);
+        QCOMPARE(toText(decided(fields, facts).criterion("layer2")->outcome), "met");
+    }
+    void onePacketSessionIsNeeded()
+    {
+        OrderFields fields = briFields();
+        fields["d_services"] = "packet";
+        QList<QJsonObject> facts = briFacts();
+        QCOMPARE(toText(decided(fields, facts).criterion("calls")->outcome), "missing");
+        facts << call(31, 60, "D", "in", "packet", "2175550143", "failed");
+        QCOMPARE(toText(decided(fields, facts).criterion("calls")->outcome), "not_met");
+        facts << call(32, 61, "D", "in", "packet", "2175550143"); // whoever sets it up
+        QCOMPARE(toText(decided(fields, facts).criterion("calls")->outcome), "met");
+    }
+    void theLimitSetMayAskForTheAnnouncedNumber()
+    {
+        const LimitSet asking = limitsWith("readback_required", 1);
+        QList<QJsonObject> facts = briFacts();
+        QCOMPARE(toText(decide(input(briFields(), facts), asking).criterion("readback")->outcome),
+                 "missing");
+        set(facts, 10, "announced_dn", "2175550143");
+        QCOMPARE(toText(decide(input(briFields(), facts), asking).criterion("readback")->outcome),
+                 "met");
+    }
     void tellsIdentifiersAndConflicts()
     {
         OrderFields fields = briFields();
@@ -360,6 +421,28 @@ private slots:
         late["outcome"] = "down";
         in.facts.push_back(*Fact::fromJson(late, "fact"));
         QCOMPARE(toText(decide(in, m_limits).outcome), "not_accepted");
+    }
+    void aRunEndsTheExceptionOfItsCheck()
+    {
+        QList<QJsonObject> facts = briFacts();
+        set(facts, 14, "cleared", false);
+        DecisionInput in = input(briFields(), facts);
+        in.facts.push_back(
+            {uuid(80),
+             *Moment::parse(u"2026-03-05T08:00:00Z"),
+             in.order.number,
+             {},
+             {},
+             {},
+             ExceptionFact{{"detector", "run"}, "the set is old", "Dana", idsOf(in.facts)}});
+        QCOMPARE(toText(decide(in, m_limits).outcome), "accepted_with_exception");
+        DecisionInput later = in;
+        const DecisionInput again = input(briFields(), {call(81, 60, "B1", "out", "voice", "x")});
+        later.facts.push_back(again.facts.front());
+        QCOMPARE(toText(decide(later, m_limits).outcome), "accepted_with_exception");
+        later.facts.push_back(input(briFields(), {run(82, 62)}).facts.front());
+        QVERIFY(!decide(later, m_limits).criterion("detector")->excepted);
+        QCOMPARE(toText(decide(later, m_limits).outcome), "not_accepted");
     }
     void safetyCannotBeExcepted()
     {

@@ -124,6 +124,11 @@ class EvidenceTest : public QObject
         job.then(input);
         return input;
     }
+    QString state(const Job &job, const char *need)
+    {
+        const DecisionInput input = inputOf(job);
+        return toText(judge(input, m_limits).standings[need].state);
+    }
     /// `expected`: "run:missing layer1:met", and the order's outcome under its own name. `said`: in
     /// a note or a reason; empty: nothing particular.
     void row(const char *name, const char *expected, const char *said, Change change)
@@ -269,10 +274,6 @@ private slots:
                 j.changes = {{ChangedWhat::Pair, minute(12)}};
                 j.facts << safety(31, 13);
             });
-        row("no pair named: of the very moment", "loop:missing incomplete", "", [](Job &j) {
-            j.changes = {{ChangedWhat::Pair, minute(10)}};
-            j.facts << safety(31, 11);
-        });
     }
     void thePair() { check(); }
 
@@ -287,6 +288,11 @@ private slots:
         row("identifiers of the order", "layer1:met layer2:missing layer3:missing run:missing",
             "made before the identifiers were changed", [](Job &j) {
                 j.changes = {{ChangedWhat::Identifiers, minute(100)}};
+            });
+        row("identifiers, of the very moment",
+            "layer2:missing layer3:met calls:met run:met incomplete",
+            "Layer record of 2026-03-04 08:17 does not count", [](Job &j) {
+                j.changes = {{ChangedWhat::Identifiers, minute(17)}};
             });
         row("line equipment", "safety:missing loop:missing layer1:missing run:missing",
             "made before the line equipment was changed", [](Job &j) {
@@ -577,14 +583,24 @@ private slots:
         Job job;
         job.at(15)["path"] = "test_line";
         job.at(15)["channels"] = QJsonArray{"B1"};
-        const auto state = [this](const Job &job, const char *need) {
-            const DecisionInput input = inputOf(job);
-            return toText(judge(input, m_limits).standings[need].state);
-        };
         QCOMPARE(state(job, "call.in.2.data"), "done");
         QCOMPARE(state(job, "call.out.B1.data"), "open");
         job.at(15) = with(job.at(15), "ended", "2026-03-04T08:32:09-06:00");
         QCOMPARE(state(job, "call.in.2.data"), "open");
+    }
+    /// Where the length of a number is not known, what ends one of the order's may be that number.
+    void noNumberIsNoneOfTheOrder()
+    {
+        Job job;
+        job.fields["protocol_variant"] = "dss1";
+        job.fields["spid_1"] = job.fields["spid_2"] = "";
+        job.fields["dn_1"] = "030 5550143";
+        job.fields["dn_2"] = "030 5550144";
+        job.at(15)["from_dn"] = "5550143";
+        job.at(15)["to_dn"] = "030 5550144";
+        QCOMPARE(state(job, "call.out.B1.data"), "done");
+        job.at(15)["from_dn"] = "set one";
+        QCOMPARE(state(job, "call.out.B1.data"), "open");
     }
 
     void datesAndEnds_data()
@@ -680,6 +696,23 @@ private slots:
             [](Job &j) { j.facts << voiding(31, 60, 1, "other pair"); });
     }
     void cards() { check(); }
+
+    void numbersAloneNeedACardIfSomebodyGoesThere()
+    {
+        Job job;
+        job.then = [](DecisionInput &input) { input.scope = OrderScope::NumbersOnly; };
+        job.drop(1);
+        job.drop(2); // a self-test is made there
+        Decision decision = decide(inputOf(job), m_limits);
+        QCOMPARE(toText(decision.outcome), "accepted");
+        QCOMPARE(toText(decision.criterion("safety")->outcome), "not_needed");
+        job.facts << fact(31, "visit", 2, {{"arrived", "2026-03-04T08:02:00-06:00"}});
+        decision = decide(inputOf(job), m_limits);
+        QCOMPARE(toText(decision.criterion("safety")->outcome), "missing");
+        QCOMPARE(toText(decision.criterion("layer3")->outcome), "missing");
+        job.facts << safety(1, 5);
+        QCOMPARE(toText(decide(inputOf(job), m_limits).outcome), "accepted");
+    }
 
     void insulationIsMeasuredOnADeadPair_data()
     {

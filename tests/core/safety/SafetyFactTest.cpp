@@ -142,7 +142,7 @@ private slots:
     }
     void anEmptyCardIsIncomplete()
     {
-        const SafetyVerdict verdict = judge({}, m_limits);
+        const SafetyVerdict verdict = judge(SafetyFact(), m_limits);
         QCOMPARE(verdict.outcome, SafetyOutcome::Incomplete);
         QCOMPARE(verdict.missing.size(), 11);
         QVERIFY(verdict.missing[0].contains("office"));
