@@ -72,11 +72,12 @@ class LinePainter
 {
 public:
     LinePainter(QPainter &painter, const QRectF &rect, const std::vector<StationState> &line,
-                const PictureStyle &style)
+                const PictureStyle &style, bool withWords)
         : m_painter(painter)
         , m_rect(rect)
         , m_line(line)
         , m_style(style)
+        , m_withWords(withWords)
     {
         QStringList names;
         for (const StationState &state : line)
@@ -133,6 +134,8 @@ private:
             m_painter.setPen(QPen(m_style.accent, m_radius * 0.18));
             m_painter.drawLine(QPointF(x(i) - half, under), QPointF(x(i) + half, under));
         }
+        if (!m_withWords)
+            return;
         m_painter.setFont(m_wordFont);
         m_painter.setPen(state.mark == StationMark::Failed ? m_style.bad : m_style.muted);
         m_painter.drawText(QPointF(x(i) - words.horizontalAdvance(state.word()) / 2,
@@ -144,6 +147,7 @@ private:
     QRectF m_rect;
     const std::vector<StationState> &m_line;
     const PictureStyle &m_style;
+    bool m_withWords;
     QFont m_nameFont, m_wordFont;
     double m_radius = 0;
     double m_y = 0;
@@ -179,12 +183,12 @@ void paintStationMark(QPainter &painter, const QPointF &centre, double radius,
 }
 
 void paintJobLine(QPainter &painter, const QRectF &rect, const std::vector<StationState> &line,
-                  const PictureStyle &style)
+                  const PictureStyle &style, bool withWords)
 {
     if (line.empty() || rect.width() < double(line.size()) * 4)
         return; // no room for anything that could be read
     painter.save();
-    LinePainter(painter, rect, line, style).paint();
+    LinePainter(painter, rect, line, style, withWords).paint();
     painter.restore();
 }
 

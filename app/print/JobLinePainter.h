@@ -15,9 +15,10 @@ void paintStationMark(QPainter &painter, const QPointF &centre, double radius,
                       const StationState &state, const PictureStyle &style);
 
 /// Draws the line into the rectangle, the next station underlined. Needs about four heights of the
-/// font; if the names do not fit side by side they are set smaller.
+/// font, without the marks' words three; if the names do not fit side by side they are set
+/// smaller.
 void paintJobLine(QPainter &painter, const QRectF &rect, const std::vector<StationState> &line,
-                  const PictureStyle &style);
+                  const PictureStyle &style, bool withWords = true);
 
 /// Index of the station at a point of the same rectangle, -1 if there is none: for a click.
 int stationAt(const QRectF &rect, std::size_t stations, const QPointF &point);

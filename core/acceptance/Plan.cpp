@@ -76,9 +76,11 @@ private:
 
     void closeAll(const Text &because)
     {
-        for (Step &each : m_steps)
+        for (Step &each : m_steps) {
+            each.closedBy = because;
             if (each.isToDo())
                 set(each, StepState::Closed, because);
+        }
     }
 
     void takeExceptions()
@@ -289,22 +291,20 @@ private:
         if (instrument && unsaid && waits && !instrument->isToDo())
             set(*instrument, StepState::Open, why,
                 Text(QT_TRANSLATE_NOOP("core", "Say with which instrument you measure.")));
-        for (Step &each : m_steps) {
-            if (!each.isToDo())
-                continue;
+        for (Step &each : m_steps)
             for (const QString &key : each.need.after) {
                 const Step *before = step(key);
                 const bool blocks =
                     before && (before->isToDo() || before->state == StepState::Closed);
                 if (!blocks || (before == instrument && !unsaid))
                     continue;
-                set(each, StepState::Closed,
-                    Text(QT_TRANSLATE_NOOP("core", "%1 comes first. %2"))
-                        .arg(before->need.label)
-                        .arg(before->because));
+                each.closedBy = Text(QT_TRANSLATE_NOOP("core", "%1 comes first. %2"))
+                                    .arg(before->need.label)
+                                    .arg(before->because);
+                if (each.isToDo())
+                    set(each, StepState::Closed, each.closedBy);
                 break;
             }
-        }
     }
 
     const Judging m_judging;

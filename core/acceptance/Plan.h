@@ -47,6 +47,8 @@ struct Step
     Text next;                    ///< what to do; empty if nothing is
     const Fact *counts = nullptr; ///< the fact that counts; points into the input
     std::vector<Discounted> before = {};
+    /// Why nothing that counts can be recorded for it now, whatever its state; empty: it can.
+    Text closedBy = {};
 
     bool isToDo() const { return state == StepState::Open || state == StepState::Failed; }
 };

@@ -1,5 +1,6 @@
 #include "core/acceptance/Review.h"
 
+#include "core/errortest/RunTotals.h"
 #include "core/identifiers/ProtocolVariant.h"
 #include "core/turnup/Cause.h"
 #include "core/turnup/FirstCheck.h"
@@ -163,6 +164,23 @@ Findings reviewCheck(const QJsonObject &typed, const LimitSet &limits)
     return found;
 }
 
+/// The test set still shows what was read wrong.
+Findings reviewRun(const Need &need, const QJsonObject &typed)
+{
+    QJsonObject fact = need.preset;
+    for (auto it = typed.begin(); it != typed.end(); ++it)
+        fact.insert(it.key(), it.value());
+    JsonReader reader(fact, {});
+    const RunFact run = RunFact::read(reader);
+    const auto contradiction = reader.failed() ? std::nullopt : contradictionIn(run);
+    if (!contradiction)
+        return {};
+    return {finding(Severity::Error, "contradiction", contradiction->key,
+                    Text(QT_TRANSLATE_NOOP("core", "The totals contradict each other: %1; read the "
+                                                   "test set again."))
+                        .arg(contradiction->what))};
+}
+
 } // namespace
 
 Findings review(const Need &need, const QJsonObject &typed, const DecisionInput &input,
@@ -185,6 +203,8 @@ Findings review(const Need &need, const QJsonObject &typed, const DecisionInput 
                    : Findings();
     case FactKind::Detector:
         return reviewCheck(typed, limits);
+    case FactKind::Run:
+        return reviewRun(need, typed);
     default:
         return {};
     }

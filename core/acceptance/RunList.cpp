@@ -98,6 +98,7 @@ std::vector<RunMade> runsMade(const Judging &judging)
     std::sort(made.begin(), made.end(),
               [](const auto &a, const auto &b) { return isEarlier(*a.first, *b.first); });
     std::vector<RunMade> list;
+    list.reserve(made.size());
     for (auto &[fact, run] : made)
         list.push_back(std::move(run));
     return list;

@@ -270,6 +270,17 @@ std::vector<Visit> visitsOf(const std::vector<Fact> &facts)
     return visits;
 }
 
+std::optional<Visit> openVisit(const std::vector<Visit> &visits, const QString &order,
+                               const QString &installer, const Moment &now)
+{
+    std::optional<Visit> open;
+    for (const Visit &visit : visits)
+        if (!visit.left && visit.arrived.localDate() == now.localDate() &&
+            (visit.orders.contains(order) || visit.installer == installer))
+            open = visit;
+    return open;
+}
+
 QString visitName(const Fact &fact, const std::vector<Visit> &visits)
 {
     const Moment time = timeOf(fact);

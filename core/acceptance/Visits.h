@@ -47,6 +47,11 @@ std::vector<const Fact *> standingFacts(const std::vector<Fact> &facts);
 /// that is open then; if none is, it is a visit of its own.
 std::vector<Visit> visitsOf(const std::vector<Fact> &facts);
 
+/// The visit that is going on at `now`: the newest one without leaving that is told in the order,
+/// or by the installer in another order at the premises. Nothing if there is none.
+std::optional<Visit> openVisit(const std::vector<Visit> &visits, const QString &order,
+                               const QString &installer, const Moment &now);
+
 /// Name of the visit on which a fact was made, by the visits: one of its own installer before any
 /// other, the later before the earlier; the local day if none spans it.
 QString visitName(const Fact &fact, const std::vector<Visit> &visits);

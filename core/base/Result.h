@@ -60,6 +60,7 @@ inline tl::unexpected<Error> failure(Error error)
 
 } // namespace loopwright
 
+// NOLINTBEGIN(bugprone-macro-parentheses): a declaration cannot stand in parentheses.
 /// Leaves the function with the error of `expression` (a Result), if it has one.
 #define LOOPWRIGHT_TRY(...)                                                                        \
     do {                                                                                           \
@@ -77,5 +78,6 @@ inline tl::unexpected<Error> failure(Error error)
     if (!tried)                                                                                    \
         return ::loopwright::failure(std::move(tried).error());                                    \
     declaration = *std::move(tried)
+// NOLINTEND(bugprone-macro-parentheses)
 #define LOOPWRIGHT_JOINED(a, b) LOOPWRIGHT_JOINED_AGAIN(a, b)
 #define LOOPWRIGHT_JOINED_AGAIN(a, b) a##b

@@ -53,7 +53,8 @@ public:
         made.limitSet = "2026-1";
         Instrument second = instrument();
         second.key = "TS-5";
-        made.instruments = {instrument(), second,
+        made.instruments = {instrument(),
+                            second,
                             {"OLD", "S-7", "meter", {{QDate(2020, 1, 1), QDate(2021, 1, 1)}}}};
         made.takenIn = Moment::parse(u"2026-03-01T08:00:00-06:00");
         const int count = below(most + 1);
@@ -83,8 +84,8 @@ private:
         made.variant = variant.key;
         made.b1 = one(
             {Services(Service::Voice), Service::Voice | Service::Data, Services(Service::Data)});
-        made.b2 = one({Services(), Services(Service::Data),
-                       Services(Service::Voice | Service::Data)});
+        made.b2 =
+            one({Services(), Services(Service::Data), Services(Service::Voice | Service::Data)});
         made.d = chance(20) ? Services(Service::Packet) : Services();
         made.dataRate = chance(20) ? 56000 : 64000;
         made.ntSupplied = chance(50);
@@ -93,11 +94,12 @@ private:
         for (int n = 1; n <= terminals; ++n) {
             const QString local = QString("555%1").arg(142 + n, 4, 10, QChar('0'));
             const QString digits = "217" + local;
-            const QString spid = !variant.hasSpid()
-                                     ? QString()
-                                     : one<QString>({digits + "0101", digits + "01", "01" + local + "0",
-                                            "01" + local + QString::number(n),
-                                            digits + QString::number(n), QString()});
+            const QString spid =
+                !variant.hasSpid()
+                    ? QString()
+                    : one<QString>({digits + "0101", digits + "01", "01" + local + "0",
+                                    "01" + local + QString::number(n), digits + QString::number(n),
+                                    QString()});
             made.terminals.push_back(
                 {n, digits, spid, chance(70) ? "auto" : one({QString("0"), QString("5")}), {}});
         }

@@ -4,6 +4,7 @@
 #include "app/actions/Acceptance.h"
 #include "app/actions/Evidence.h"
 #include "app/desktop/MainWindow.h"
+#include "app/desktop/job/StationPanel.h"
 #include "tests/support/Office.h"
 
 #include <QApplication>
@@ -95,9 +96,14 @@ public:
     void openJob(const QString &number)
     {
         m_window->openOrder(number);
-        key(Qt::Key_Tab);
+        go("context.installer");
+        key(Qt::Key_A, Qt::ControlModifier);
         enter("K7");
-        enter("TS-4");
+        if (find<QWidget>("instrument.instrument")) {
+            go("instrument.instrument");
+            key(Qt::Key_A, Qt::ControlModifier);
+            enter("TS-4");
+        }
         m_window->findChild<QWidget *>("next")->setFocus();
     }
     /// The keyboard at the field of that name, as a click puts it there.
@@ -106,6 +112,9 @@ public:
         auto *widget = m_window->findChild<QWidget *>(name);
         if (!widget)
             qFatal("there is no %s", qPrintable(name));
+        for (QWidget *up = widget; up; up = up->parentWidget())
+            if (auto *panel = qobject_cast<StationPanel *>(up))
+                panel->unfold();
         widget->setFocus();
     }
     template<class W>

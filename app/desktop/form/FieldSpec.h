@@ -38,10 +38,13 @@ struct FieldSpec
     int span = 1; ///< columns of the form; 0: a row of its own
     /// Whether it is asked, given what was typed so far (key to text); always where it is empty.
     std::function<bool(const QJsonObject &typed)> asked = {};
-    QString confirming = {}; ///< answer of a choice that confirms the form at once
-    bool newRow = false;     ///< begins a row, where the one before has room yet
-    QString usual = {};      ///< the answer as long as none was given
-    QString spoken = {};     ///< for a screen reader, where it is not the label
+    /// Whether Enter here, or the answer given by its key, confirms the form at once.
+    std::function<bool(const QJsonObject &typed)> confirms = {};
+    bool newRow = false;   ///< begins a row, where the one before has room yet
+    QString usual = {};    ///< the answer as long as none was given
+    QString spoken = {};   ///< for a screen reader, where it is not the label
+    bool aside = false;    ///< Enter passes it by; Tab and a click reach it
+    bool optional = false; ///< may be left empty
 };
 
 /// Fields under one heading; the heading shows where any of them is asked.

@@ -278,20 +278,28 @@ void Form::touchAll()
 
 void Form::fieldEntered(Field *field)
 {
-    if (!field->spec().confirming.isEmpty() && field->typed() == field->spec().confirming) {
+    if (field->spec().confirms && field->spec().confirms(typed())) {
         confirm();
         return;
     }
     const auto here = std::ranges::find(m_fields, field);
     const auto next = std::find_if(here + 1, m_fields.end(), [](const Field *each) {
-        return each->isAsked() && each->field()->isEnabled();
+        return each->isAsked() && !each->spec().aside && each->field()->isEnabled();
     });
-    if (next != m_fields.end())
+    const bool waits = isOneKey(field->spec().answer) && !(m_use.answerConfirms && isComplete());
+    if (next != m_fields.end() && !field->spec().aside)
         (*next)->goTo();
-    else if (m_button && isOneKey(field->spec().answer))
+    else if (m_button && waits)
         m_button->setFocus(Qt::TabFocusReason);
     else
         confirm();
+}
+
+bool Form::isComplete() const
+{
+    return std::ranges::none_of(m_fields, [](const Field *each) {
+        return each->isAsked() && !each->spec().optional && each->typed().isEmpty();
+    });
 }
 
 void Form::tell(const Finding &finding)
@@ -314,8 +322,9 @@ void Form::tell(Status sign, const QString &sentence)
 
 QWidget *Form::firstEmpty() const
 {
-    const auto empty = std::ranges::find_if(
-        m_fields, [](const Field *each) { return each->isAsked() && each->typed().isEmpty(); });
+    const auto empty = std::ranges::find_if(m_fields, [](const Field *each) {
+        return each->isAsked() && !each->spec().aside && each->typed().isEmpty();
+    });
     if (empty != m_fields.end())
         return (*empty)->field();
     return m_button ? static_cast<QWidget *>(m_button) : m_fields.front()->field();

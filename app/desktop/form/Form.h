@@ -35,6 +35,9 @@ struct FormUse
     std::function<bool()> confirm = {};
     /// A field that is left empty is checked too; else only at the end.
     bool emptyIsWrong = false;
+    /// The last answer that is given by one key confirms, if nothing that is needed is empty; else
+    /// it waits for Enter on the button.
+    bool answerConfirms = false;
 };
 
 class Form : public QWidget
@@ -71,6 +74,7 @@ public:
     QPushButton *button() const { return m_button; }
     void setConfirm(std::function<bool()> confirm) { m_use.confirm = std::move(confirm); }
     void setCheck(std::function<Findings(const QJsonObject &values)> check);
+    void setAnswerConfirms(bool on) { m_use.answerConfirms = on; }
 
     /// Shows a finding at its field, with the keyboard, or below the form.
     void tell(const Finding &finding);
@@ -119,6 +123,7 @@ private:
     void fieldEdited(Field *field);
     void fieldLeft(Field *field);
     void fieldEntered(Field *field);
+    bool isComplete() const;
     void rest();
     Moment now() const;
 

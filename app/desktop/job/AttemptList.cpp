@@ -103,9 +103,14 @@ void AttemptList::showActions()
     m_actions->setVisible(attempt && (attempt->mayCorrect || attempt->mayVoid));
 }
 
+bool AttemptList::has(const QString &fact) const
+{
+    return std::ranges::find(m_attempts, fact, &Attempt::fact) != m_attempts.end();
+}
+
 bool AttemptList::goTo(const QString &fact)
 {
-    if (std::ranges::find(m_attempts, fact, &Attempt::fact) == m_attempts.end())
+    if (!has(fact))
         return false;
     if (!m_list->choose(fact)) {
         m_all = true;

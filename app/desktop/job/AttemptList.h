@@ -32,6 +32,7 @@ public:
     /// Id of the entry that is chosen; empty where none is.
     QString chosen() const { return m_list->chosen(); }
     int count() const { return int(m_attempts.size()); }
+    bool has(const QString &fact) const;
     /// Chooses the entry and takes the keyboard; false where it is not of this list.
     bool goTo(const QString &fact);
     /// Why an entry could not be voided.

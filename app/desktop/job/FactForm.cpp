@@ -43,6 +43,10 @@ bool record(JobSession &desk, Form &form, const FactUse &use)
         form.tell(Status::Open, QCoreApplication::translate("Form", "Nothing is entered yet."));
         return false;
     }
+    if (const auto refused = use.refusal ? use.refusal(form.values()) : std::nullopt) {
+        form.tell(*refused);
+        return false;
+    }
     const QJsonObject before = form.typed();
     form.clear(); // first: recording reads the page anew, and what is shown then is no draft any
                   // more
@@ -67,6 +71,8 @@ QString textOf(const QJsonValue &value)
 QJsonObject typedOf(const Form &form, const Fact &fact)
 {
     const QJsonObject object = fact.toJson();
+    if (const auto *analog = fact.as<AnalogFact>()) // one of many in its form
+        return {{toText(analog->quantity), textOf(object.value("value"))}};
     QJsonObject typed;
     for (const Field *field : form.fields()) {
         const QString head = field->key().section(u'.', 0, 0), rest = field->key().section(u'.', 1);

@@ -16,6 +16,8 @@ struct FactUse
     std::function<QString(int fact, const QString &place)> fieldOf = {};
     /// What is wrong with the values beside what the codec says, at once.
     std::function<Findings(const QJsonObject &values)> judge = {};
+    /// Why the values are not recorded although facts could be made of them.
+    std::function<std::optional<Finding>(const QJsonObject &values)> refusal = {};
 };
 
 /// Shows the draft of `part` where there is one; confirming records the facts and clears the form.

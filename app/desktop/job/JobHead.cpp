@@ -3,8 +3,9 @@
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/ContextLine.h"
-#include "app/desktop/job/VisitState.h"
+#include "app/desktop/job/PremisesText.h"
 #include "app/desktop/widgets/JobLineView.h"
+#include "app/desktop/widgets/OneLine.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignLine.h"
 #include "core/acceptance/JobLine.h"
@@ -30,8 +31,9 @@ JobHead::JobHead(JobSession &desk, QWidget *parent)
     : QFrame(parent)
     , m_desk(desk)
     , m_order(new QLabel)
-    , m_where(makeMuted({}))
-    , m_alsoHere(makeText({}))
+    , m_where(new OneLine("head.where"))
+    , m_remarks(new OneLine("head.remarks"))
+    , m_alsoHere(new OneLine("head.also_here"))
     , m_outcome(new SignLine)
     , m_line(new JobLineView)
     , m_sentence(makeText({}))
@@ -46,36 +48,32 @@ JobHead::JobHead(JobSession &desk, QWidget *parent)
     setBackgroundRole(QPalette::ToolTipBase);
     m_order->setObjectName("head.order");
     m_sentence->setObjectName("head.sentence");
-    m_order->setWordWrap(true);
-    m_alsoHere->setObjectName("head.also_here");
     m_outcome->setWrapping(false);
     m_circuit->setToolTip(tr("The circuit of this order with its whole history"));
-    m_next->setAutoDefault(true);
     m_next->setAccessibleName(tr("Go to the entry of the next step"));
 
     auto *layout = new QVBoxLayout(this);
     auto *top = new QHBoxLayout;
     top->addWidget(m_order, 1);
     top->addWidget(m_outcome, 0, Qt::AlignVCenter);
-    whenThemed(m_outcome, [top] { top->setSpacing(em(0.8)); });
+    top->addWidget(m_context);
     top->addWidget(m_circuit);
     layout->addLayout(top);
-    layout->addWidget(m_where);
-    layout->addWidget(m_alsoHere);
+    for (OneLine *line : {m_where, m_remarks, m_alsoHere})
+        layout->addWidget(line);
     layout->addWidget(m_line);
     auto *next = new QHBoxLayout;
-    next->addWidget(m_sentence, 1);
+    next->addWidget(m_sentence, 1, Qt::AlignVCenter);
     next->addWidget(m_next, 0, Qt::AlignTop);
     layout->addLayout(next);
     layout->addWidget(m_said);
-    layout->addWidget(m_context);
     m_said->hide();
-    whenThemed(this, [this, layout] {
-        layout->setContentsMargins(em(1.2), em(0.6), em(1.2), em(0.6));
-        layout->setSpacing(em(0.25));
-        m_order->setFont(sized(1.3, QFont::DemiBold));
-        m_sentence->setFont(sized(1.12, QFont::DemiBold));
-        m_next->setMinimumHeight(em(2.4));
+    whenThemed(this, [this, layout, top] {
+        layout->setContentsMargins(em(1), em(0.3), em(1), em(0.3));
+        layout->setSpacing(em(0.1));
+        top->setSpacing(em(0.8));
+        m_order->setFont(sized(1.2, QFont::DemiBold));
+        m_sentence->setFont(sized(1.08, QFont::DemiBold));
         m_next->setFont(sized(1, QFont::DemiBold));
     });
     connect(m_line, &JobLineView::chosen, this, &JobHead::stationWished);
@@ -85,8 +83,27 @@ void JobHead::showOrder()
 {
     const OrderView &view = m_desk.view();
     const ServiceOrder &order = view.order;
-    const ProtocolVariant *variant = findVariant(order.variant);
     m_order->setText(tr("%1 · %2 · %3").arg(order.number, order.customer, typeName(order.type)));
+    m_where->setText(whereText());
+    m_remarks->setText(remarksText());
+    m_alsoHere->setText(alsoHereText(view));
+    const OrderOutcome outcome = view.decision.outcome;
+    m_outcome->show(outcomeSign(outcome),
+                    view.stage == Stage::Done
+                        ? outcomeName(outcome)
+                        : tr("%1 · at %2").arg(outcomeName(outcome), stageName(view.stage)));
+    m_line->setLine(jobLine(view.decision, view.stage));
+    showNext();
+    m_next->setVisible(view.status == OrderStatus::Open);
+    m_context->showOrder();
+    showLines();
+}
+
+QString JobHead::whereText() const
+{
+    const OrderView &view = m_desk.view();
+    const ServiceOrder &order = view.order;
+    const ProtocolVariant *variant = findVariant(order.variant);
     QStringList where{order.premises,
                       tr("circuit %1").arg(order.circuit),
                       view.office.name.isEmpty() ? order.office : view.office.name,
@@ -97,32 +114,49 @@ void JobHead::showOrder()
         dueWords(order.dueDate, m_desk.now().localDate(), view.stage == Stage::Done);
     if (!late.isEmpty())
         where.last() += tr(" (%1)").arg(late);
-    m_where->setText(where.join(QStringLiteral(" · ")));
-    m_alsoHere->setText(alsoHereText(view));
-    m_alsoHere->setVisible(!view.alsoHere.empty());
-    const OrderOutcome outcome = view.decision.outcome;
-    m_outcome->show(outcomeSign(outcome),
-                    view.stage == Stage::Done
-                        ? outcomeName(outcome)
-                        : tr("%1 · at %2").arg(outcomeName(outcome), stageName(view.stage)));
-    m_line->setLine(jobLine(view.decision, view.stage));
-    m_sentence->setText(sentence());
-    m_next->setVisible(view.status == OrderStatus::Open);
-    m_context->showOrder();
+    return where.join(QStringLiteral(" · "));
+}
+
+QString JobHead::remarksText() const
+{
+    const ServiceOrder &order = m_desk.order();
+    QStringList said;
+    for (const auto &[name, text] : {std::pair(tr("Appointment: %1"), order.appointment),
+                                     std::pair(tr("Contact: %1"), order.contact),
+                                     std::pair(tr("Access: %1"), order.accessNotes),
+                                     std::pair(tr("Remarks: %1"), order.remarks)})
+        if (!text.isEmpty())
+            said << name.arg(text);
+    return said.join(QStringLiteral(" · "));
 }
 
 QString JobHead::sentence() const
 {
     const OrderView &view = m_desk.view();
-    return view.status == OrderStatus::Open ? nextSentence(view.decision, view.stage)
-                                            : tr("The order is %1.").arg(statusName(view.status));
+    if (!m_desk.alarm().isEmpty() || m_desk.isStopped())
+        return tr("Stop: nobody touches the pair.");
+    return view.status == OrderStatus::Open
+               ? nextSentence(m_desk.steps(), view.decision, view.stage)
+               : tr("The order is %1.").arg(statusName(view.status));
 }
 
-void JobHead::setStopped(const QString &why)
+void JobHead::showNext()
 {
-    m_sentence->setText(why.isEmpty() ? sentence() : tr("Stop: nobody touches the pair."));
-    if (!why.isEmpty())
-        say(Status::Failed, why);
+    m_sentence->setText(sentence());
+    const bool stop = !m_desk.alarm().isEmpty() || m_desk.isStopped();
+    QPalette palette = m_sentence->palette();
+    palette.setColor(QPalette::WindowText,
+                     stop ? colours().bad : this->palette().color(QPalette::WindowText));
+    m_sentence->setPalette(palette);
+    const Step *closing = m_desk.step("hazard_closed");
+    if (!m_desk.alarm().isEmpty())
+        say(Status::Failed, m_desk.alarm());
+    else if (m_desk.isStopped())
+        say(Status::Failed,
+            QString("%1 %2").arg(closing->because.english(), closing->next.english()));
+    else if (m_stopped)
+        say(Status::None, {});
+    m_stopped = stop;
 }
 
 void JobHead::say(Status sign, const QString &sentence)
@@ -131,11 +165,20 @@ void JobHead::say(Status sign, const QString &sentence)
     m_said->setVisible(!sentence.isEmpty());
 }
 
+/// On a low screen the place goes first; it stands on the paper too. Whom to meet stays.
+void JobHead::showLines()
+{
+    const bool low = window()->height() < em(48);
+    m_where->setVisible(!low);
+    m_remarks->setVisible(!m_remarks->text().isEmpty());
+    m_alsoHere->setVisible(!m_alsoHere->text().isEmpty() && !low);
+    m_line->setLow(low);
+}
+
 void JobHead::resizeEvent(QResizeEvent *event)
 {
     QFrame::resizeEvent(event);
-    // On a low screen the line of places goes first; it stands on the paper too.
-    m_where->setVisible(window()->height() >= em(42));
+    showLines();
 }
 
 } // namespace loopwright

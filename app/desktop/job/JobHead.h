@@ -1,6 +1,7 @@
 #pragma once
-// The head of the job page, which never scrolls away: the order, the job line, what is next with
-// the one key that goes there, and the context of the entries.
+// The head of the job page, which never scrolls away: the order with its remarks and whom to meet,
+// the job line, what is next with the one key that goes there, and who makes the entries. While a
+// dangerous voltage is typed or open, "Stop" stands in the place of what is next.
 
 #include "app/desktop/job/JobSession.h"
 #include "app/desktop/widgets/SignLine.h"
@@ -13,6 +14,7 @@ namespace loopwright {
 
 class ContextLine;
 class JobLineView;
+class OneLine;
 
 class JobHead : public QFrame
 {
@@ -21,8 +23,8 @@ public:
     explicit JobHead(JobSession &desk, QWidget *parent = nullptr);
 
     void showOrder();
-    /// Says instead of the next step that the pair must not be touched; empty: it may.
-    void setStopped(const QString &why);
+    /// The sentence anew: of the plan, or that nobody touches the pair.
+    void showNext();
     /// What was done, or could not be done, last.
     void say(Status sign, const QString &sentence);
     QPushButton *next() const { return m_next; }
@@ -39,11 +41,15 @@ protected:
 
 private:
     QString sentence() const;
+    QString whereText() const;
+    QString remarksText() const;
+    void showLines();
 
     JobSession &m_desk;
     QLabel *m_order;
-    QLabel *m_where;
-    QLabel *m_alsoHere;
+    OneLine *m_where;
+    OneLine *m_remarks;
+    OneLine *m_alsoHere;
     SignLine *m_outcome;
     JobLineView *m_line;
     QLabel *m_sentence;
@@ -51,6 +57,7 @@ private:
     QPushButton *m_next;
     SignLine *m_said;
     ContextLine *m_context;
+    bool m_stopped = false;
 };
 
 } // namespace loopwright

@@ -1,7 +1,5 @@
 #include "app/desktop/job/JobSession.h"
 
-#include "app/desktop/job/VisitState.h"
-
 #include <QUuid>
 
 namespace loopwright {
@@ -10,6 +8,32 @@ namespace {
 
 const QString contextPart = QStringLiteral("context");
 const QString correctsKey = QStringLiteral("corrects"); ///< in a draft, beside the fields
+const QString instrumentKey = QStringLiteral("instrument");
+
+/// The draft, of no order, in which the instrument of a person is remembered.
+QString instrumentPart(const QString &installer)
+{
+    return "instrument." + installer;
+}
+
+/// Who works: the order's installer, else the person who acts, if the register knows him.
+QString usualInstaller(const OrderView &view, Records &records)
+{
+    if (!view.order.installer.isEmpty())
+        return view.order.installer;
+    if (const auto known = people(records))
+        for (const Person &person : *known)
+            if (person.role == Role::Installer &&
+                (person.name == records.by() || person.key == records.by()))
+                return person.key;
+    return {};
+}
+
+bool isLeaving(const QJsonObject &fact)
+{
+    return fact.value("kind").toString() == toText(FactKind::Visit) && !fact.contains("arrived") &&
+           fact.contains("left");
+}
 
 QString newId()
 {
@@ -26,7 +50,9 @@ JobSession::JobSession(DesktopContext &workplace, QObject *parent)
 
 Result<void> JobSession::open(const QString &number)
 {
+    m_steps.clear();
     m_view.reset();
+    m_alarm.clear();
     LOOPWRIGHT_ASSIGN(auto view, showOrder(records(), number));
     LOOPWRIGHT_ASSIGN(auto kept, drafts(records(), number));
     LOOPWRIGHT_ASSIGN(auto limits, limitSet(records(), view.input.limitSet));
@@ -35,17 +61,77 @@ Result<void> JobSession::open(const QString &number)
     m_drafts = std::move(kept);
     m_context = m_drafts.value(contextPart);
     if (installer().isEmpty())
-        m_context.insert("installer", order().installer);
+        m_context.insert("installer", usualInstaller(*m_view, records()));
+    if (instrument().isEmpty())
+        m_context.insert(instrumentKey, rememberedInstrument());
+    makePlan();
     return {};
+}
+
+void JobSession::makePlan()
+{
+    m_steps = stepsOf(view(), {now(), installer(), instrument(), path()});
+}
+
+bool JobSession::isStopped() const
+{
+    const Step *closing = step(QStringLiteral("hazard_closed"));
+    return closing && closing->isToDo();
 }
 
 Result<void> JobSession::reload()
 {
     LOOPWRIGHT_ASSIGN(auto view, showOrder(records(), order().number));
     LOOPWRIGHT_ASSIGN(auto limits, limitSet(records(), view.input.limitSet));
+    m_steps.clear();
     m_view = std::move(view);
     m_limits = std::move(limits);
+    makePlan();
     return {};
+}
+
+void JobSession::setInstaller(const QString &key)
+{
+    if (key == installer())
+        return;
+    m_context.insert("installer", key);
+    if (const QString remembered = rememberedInstrument(); !remembered.isEmpty())
+        m_context.insert(instrumentKey, remembered);
+    keepDraft(contextPart, m_context);
+    makePlan();
+    emit contextChanged();
+}
+
+QString JobSession::rememberedInstrument() const
+{
+    const auto kept = drafts(records(), {});
+    return kept ? kept->value(instrumentPart(installer())).value(instrumentKey).toString()
+                : QString();
+}
+
+void JobSession::setInstrument(const QString &key)
+{
+    if (!installer().isEmpty() && key != rememberedInstrument())
+        if (const auto kept =
+                saveDraft(records(), {}, instrumentPart(installer()), {{instrumentKey, key}});
+            !kept)
+            emit troubled(tr("The instrument is taken for this order, and could not be remembered "
+                             "for the next: %1")
+                              .arg(kept.error().text()));
+    setContext(instrumentKey, key);
+}
+
+std::optional<Path> JobSession::path() const
+{
+    return fromText<Path>(m_context.value("path").toString());
+}
+
+void JobSession::setAlarm(const QString &alarm)
+{
+    if (alarm == m_alarm)
+        return;
+    m_alarm = alarm;
+    emit alarmed();
 }
 
 void JobSession::setContext(const QString &key, const QString &value)
@@ -54,22 +140,20 @@ void JobSession::setContext(const QString &key, const QString &value)
         return;
     m_context.insert(key, value);
     keepDraft(contextPart, m_context);
+    makePlan();
     emit contextChanged();
 }
 
 std::optional<Visit> JobSession::visit() const
 {
-    return openVisit(view(), installer(), now());
+    return openVisit(view().visits, order().number, installer(), now());
 }
 
 /// A visit is told in one order: its leaving stands where its arrival does.
 QString JobSession::orderFor(const FactObjects &facts) const
 {
     const auto open = visit();
-    const bool leaving = open && facts.size() == 1 &&
-                         facts.front().value("kind").toString() == toText(FactKind::Visit) &&
-                         facts.front().contains("left") &&
-                         facts.front().value("arrived").toString() == open->arrived.text();
+    const bool leaving = open && facts.size() == 1 && isLeaving(facts.front());
     return leaving && !open->orders.contains(order().number) ? open->orders.front()
                                                              : order().number;
 }
@@ -77,7 +161,10 @@ QString JobSession::orderFor(const FactObjects &facts) const
 QJsonObject JobSession::recordOf(const FactObjects &facts) const
 {
     QJsonArray list;
+    const auto open = visit();
     for (QJsonObject fact : facts) {
+        if (open && isLeaving(fact))
+            fact.insert("arrived", open->arrived.text());
         if (!fact.contains("at"))
             fact.insert("at", now().text());
         list.append(fact);

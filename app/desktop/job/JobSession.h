@@ -1,8 +1,8 @@
 #pragma once
-// The job that is open on the page: the order as it stands, the limits in force, with which
-// instrument and by whom the entries are made, and the drafts of what is being typed. It is the one
-// way from the page to the actions. Panels hand in the facts as the objects of a job record, which
-// go through the same codec as a record file, so that page and file cannot differ.
+// The job that is open on the page: the order as it stands, its plan, the limits in force, with
+// which instrument and by whom the entries are made, and the drafts of what is being typed. It is
+// the one way from the page to the actions. Panels hand in the facts as the objects of a job
+// record, which go through the same codec as a record file, so that page and file cannot differ.
 
 #include "app/actions/Evidence.h"
 #include "app/actions/LimitSets.h"
@@ -36,11 +36,24 @@ public:
     Records &records() const { return m_workplace.records(); }
     Moment now() const { return records().now(); }
 
+    /// The steps as they stand now for the person, the instrument and the path of the context, in
+    /// the order of the work.
+    const std::vector<Step> &steps() const { return m_steps; }
+    /// Null if the order has no such need.
+    const Step *step(const QString &need) const { return findStep(m_steps, need); }
+    /// A hazard that was read and of which nobody said yet how it was closed.
+    bool isStopped() const;
+
     /// Key of the person and of the instrument that new facts carry; kept as a draft of the order.
     QString installer() const { return m_context.value("installer").toString(); }
     QString instrument() const { return m_context.value("instrument").toString(); }
-    void setInstaller(const QString &key) { setContext("installer", key); }
-    void setInstrument(const QString &key) { setContext("instrument", key); }
+    /// The instrument becomes the one that this person used last.
+    void setInstaller(const QString &key);
+    /// Remembered for the person, whatever order is opened next.
+    void setInstrument(const QString &key);
+    /// Of the error test, as it was chosen; none: the usual one of the order.
+    std::optional<Path> path() const;
+    void setPath(Path path) { setContext("path", toText(path)); }
 
     /// The visit that is going on, for whichever line at the premises it was recorded.
     std::optional<Visit> visit() const;
@@ -56,6 +69,9 @@ public:
     void setCorrects(const QString &part, const QString &fact);
     QString corrects(const QString &part) const;
     Result<void> voidFact(const QString &id, const QString &because);
+    /// A dangerous voltage stands in a field and is not recorded yet: what to do; empty: none does.
+    void setAlarm(const QString &alarm);
+    QString alarm() const { return m_alarm; }
     /// For actions other than recording: reads anew and tells the page.
     void wasChanged(const QString &sentence);
 
@@ -64,9 +80,10 @@ public:
     void keepDraft(const QString &part, const QJsonObject &content);
 
 signals:
-    void changed();                           ///< the view was read anew
-    void contextChanged();                    ///< installer or instrument
-    void said(const QString &sentence);       ///< what was done
+    void changed();                     ///< the view was read anew
+    void contextChanged();              ///< installer, instrument or path; the plan is made anew
+    void alarmed();                     ///< another alarm, or none any more
+    void said(const QString &sentence); ///< what was done
     void troubled(const QString &sentence);   ///< what could not be done, and what was kept
     void orderFormWished();                   ///< the order itself is to be changed
     void evidenceWished(const QString &fact); ///< show this fact on the page
@@ -75,13 +92,17 @@ signals:
 private:
     void storeDraft(const QString &part, const QJsonObject &content);
     void setContext(const QString &key, const QString &value);
+    QString rememberedInstrument() const;
+    void makePlan();
     QString orderFor(const FactObjects &facts) const;
     QJsonObject recordOf(const FactObjects &facts) const;
 
     DesktopContext &m_workplace;
     std::optional<OrderView> m_view;
     LimitSet m_limits;
+    std::vector<Step> m_steps; ///< point into the view
     QJsonObject m_context;
+    QString m_alarm;
     QMap<QString, QJsonObject> m_drafts;
 };
 

@@ -1,6 +1,6 @@
 #pragma once
-// The register of the parts of the job page, in the order of the work. A new part is one file in
-// panels/, one maker in panels/Panels.h and one row here.
+// The register of the parts of the job page, in the order of the groups of steps: title, and the
+// editors where a form for each step is not enough. A new part is one row here.
 
 #include "app/desktop/job/StationPanel.h"
 

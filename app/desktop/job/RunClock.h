@@ -4,9 +4,9 @@
 // takes the last entry back, S is a loss of synchronisation and its return, X stops early and,
 // pressed again, goes on.
 
-#include "app/desktop/job/RunLog.h"
 #include "core/base/LimitSet.h"
 #include "core/errortest/G821.h"
+#include "core/errortest/RunLog.h"
 
 #include <QTimer>
 #include <QWidget>

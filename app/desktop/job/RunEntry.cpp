@@ -2,10 +2,10 @@
 
 #include "app/desktop/Files.h"
 #include "app/desktop/Theme.h"
-#include "app/desktop/job/TestSetup.h"
+#include "app/desktop/job/StepEditor.h"
 #include "app/desktop/widgets/PageElements.h"
+#include "core/acceptance/Review.h"
 #include "core/errortest/Bounds.h"
-#include "core/errortest/RunTotals.h"
 #include "core/errortest/SecondsFile.h"
 
 #include <QFileDialog>
@@ -30,16 +30,23 @@ constexpr std::pair<const char *, qint64 ErrorCounts::*> totals[] = {
 RunEntry::RunEntry(JobSession &desk, const QString &panel, QWidget *parent)
     : QWidget(parent)
     , m_desk(desk)
+    , m_state(new SignLine)
     , m_start(makeButton(tr("Start the run"), panel + ".start", [this] { start(); }))
     , m_totals(makeButton(tr("Enter a run made without this clock"), panel + ".totals",
                           [this] { enterTotals(); }))
     , m_file(makeButton(tr("Take seconds from a file…"), panel + ".file", [this] { chooseFile(); }))
     , m_clock(new RunClock([&desk] { return desk.now(); }, desk.limits()))
     , m_counts(makeFactForm(desk, panel + ".counts", tr("Record the run"), asks(),
-                            {[this](const QJsonObject &values) { return facts(values); }}))
+                            {[this](const QJsonObject &values) { return facts(values); },
+                             {},
+                             [this](const QJsonObject &values) {
+                                 return review(m_need, facts(values).front(), m_desk.view().input,
+                                               m_desk.limits());
+                             }}))
 {
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_state);
     layout->addWidget(makeButtonRow({m_start, m_totals, m_file}));
     layout->addWidget(m_clock);
     layout->addWidget(m_counts);
@@ -69,7 +76,7 @@ std::vector<FieldSpec> RunEntry::asks() const
     const auto afterwards = [this](const QJsonObject &) {
         return !m_clock || !m_clock->log().isStarted();
     };
-    const auto count = [this](const char *key, const QString &label, const QString &hint) {
+    const auto count = [](const char *key, const QString &label, const QString &hint) {
         return FieldSpec{key, label, hint, Answer::Whole};
     };
     const LimitSet &limits = m_desk.limits();
@@ -85,10 +92,17 @@ std::vector<FieldSpec> RunEntry::asks() const
                   tr("at most %1").arg(limits.value("run_sync_losses_max")))};
 }
 
-void RunEntry::setSetup(const QJsonObject &answers)
+void RunEntry::setRun(const Step &step, const QJsonObject &head, qint64 plannedSeconds)
 {
-    m_setup = answers;
-    m_clock->setRate(rateOf(m_desk.order(), answers));
+    m_need = step.need;
+    m_head = head;
+    m_planned = plannedSeconds;
+    m_clock->setRate(head.value("rate").toInteger(m_desk.order().dataRate));
+    const auto [sign, text] = standingOf(step, m_desk.now());
+    m_state->show(sign, QString("%1: %2").arg(step.need.label.english(), text));
+    for (QPushButton *button : {m_start, m_totals, m_file})
+        button->setEnabled(step.closedBy.isEmpty());
+    showState();
 }
 
 QWidget *RunEntry::entry() const
@@ -99,11 +113,6 @@ QWidget *RunEntry::entry() const
     if (log.isStarted() && !log.isOver(m_desk.now()))
         return m_clock;
     return log.isStarted() ? m_counts->field("bit_errors")->field() : m_counts->firstEmpty();
-}
-
-void RunEntry::showOrder()
-{
-    showState();
 }
 
 void RunEntry::showState()
@@ -119,13 +128,13 @@ void RunEntry::showState()
     m_clock->setVisible(any);
     m_counts->setVisible(any ? !running : m_entering || drafted);
     m_counts->showAsked();
-    if (any && !running && !drafted)
+    if (any && !running && !drafted && log.sawAnything())
         fillCounts();
 }
 
 void RunEntry::start()
 {
-    m_clock->setLog(RunLog(m_desk.now(), plannedSeconds(m_setup, m_desk.limits())));
+    m_clock->setLog(RunLog(m_desk.now(), m_planned));
     keepLog();
     showState();
     takeFocus();
@@ -143,7 +152,8 @@ void RunEntry::keepLog()
     m_desk.keepDraft(runPart, m_clock->log().toJson());
 }
 
-/// What was seen stands in the counts; the test set's own counters may correct it.
+/// What was keyed or imported during the run stands in the counts; the test set's own counters may
+/// correct it. Nothing else fills them: nobody saw that there was no error.
 void RunEntry::fillCounts()
 {
     const ErrorSummary sum = m_clock->summary();
@@ -165,7 +175,7 @@ FactObjects RunEntry::facts(const QJsonObject &values) const
 {
     const RunLog &log = m_clock->log();
     const Moment now = m_desk.now();
-    QJsonObject fact = runHead(m_desk.order(), m_setup);
+    QJsonObject fact = m_head;
     fact.insert("kind", "run");
     if (log.isStarted()) {
         fact.insert("started", log.started().text());
@@ -191,28 +201,17 @@ FactObjects RunEntry::facts(const QJsonObject &values) const
     return {fact};
 }
 
-/// What was typed is told before it is recorded where it cannot be so: the test set still shows it.
-bool RunEntry::tellContradiction(const FactObjects &made)
-{
-    const auto read = m_desk.read(made);
-    const auto *run = read && !read->facts.empty() ? read->facts.front().as<RunFact>() : nullptr;
-    const auto contradiction = run ? contradictionIn(*run) : std::nullopt;
-    if (!contradiction)
-        return false;
-    tell(*m_counts, Error{ErrorCode::BadInput,
-                          tr("The totals contradict each other: %1; read the test set again.")
-                              .arg(contradiction->what),
-                          QString("facts[0].%1").arg(QLatin1StringView(contradiction->key))});
-    return true;
-}
-
 bool RunEntry::confirm()
 {
     if (!m_counts->check())
         return false;
+    for (const Field *field : m_counts->fields())
+        if (field->isAsked() && field->typed().isEmpty()) {
+            m_counts->tell(
+                {Severity::Error, "empty", tr("Read it from the test set."), {}, field->key(), 0});
+            return false;
+        }
     const FactObjects made = facts(m_counts->values());
-    if (tellContradiction(made))
-        return false;
     const QJsonObject typed = m_counts->typed();
     const RunLog log = m_clock->log();
     m_clock->setLog({});
@@ -243,8 +242,10 @@ bool RunEntry::takeFile(const QString &path)
 {
     const QString name = QFileInfo(path).fileName();
     const auto bytes = readWholeFile(path);
-    const auto read = bytes ? readSecondsFile(*bytes, name, rateOf(m_desk.order(), m_setup))
-                            : Result<SecondsFile>(failure(bytes.error()));
+    const auto read =
+        bytes
+            ? readSecondsFile(*bytes, name, m_head.value("rate").toInteger(m_desk.order().dataRate))
+            : Result<SecondsFile>(failure(bytes.error()));
     if (!read || !read->findings.empty()) {
         m_entering = true;
         showState();

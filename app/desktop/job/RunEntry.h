@@ -14,8 +14,8 @@ public:
     /// `panel`: key of the panel; the drafts are runPart and `panel`.counts.
     RunEntry(JobSession &desk, const QString &panel, QWidget *parent = nullptr);
 
-    void setSetup(const QJsonObject &answers);
-    void showOrder();
+    /// Step and head of the run that is made next, and how long it shall last.
+    void setRun(const Step &step, const QJsonObject &head, qint64 plannedSeconds);
     bool isStarted() const { return m_clock->log().isStarted(); }
     /// Where the run stands: the button that starts it, the clock, or the counts.
     QWidget *entry() const;
@@ -35,13 +35,15 @@ private:
     void chooseFile();
     void enterTotals();
     bool confirm();
-    bool tellContradiction(const FactObjects &made);
     FactObjects facts(const QJsonObject &values) const;
     bool sameAsSeen(const QJsonObject &values) const;
     std::vector<FieldSpec> asks() const;
 
     JobSession &m_desk;
-    QJsonObject m_setup;
+    Need m_need = {};   ///< of the run that is made next
+    QJsonObject m_head; ///< of the fact: everything but times and counts
+    qint64 m_planned = 0;
+    SignLine *m_state;
     QPushButton *m_start;
     QPushButton *m_totals;
     QPushButton *m_file;

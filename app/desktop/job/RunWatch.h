@@ -3,7 +3,7 @@
 // sounds at the end of each: while one line is tested, another job can be written.
 
 #include "app/desktop/DesktopContext.h"
-#include "app/desktop/job/RunLog.h"
+#include "core/errortest/RunLog.h"
 
 #include <QMap>
 #include <QTimer>

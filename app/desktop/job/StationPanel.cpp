@@ -4,9 +4,9 @@
 #include "app/desktop/job/AttemptList.h"
 #include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/FactText.h"
+#include "app/desktop/job/PanelTitle.h"
 #include "app/desktop/widgets/PageElements.h"
 
-#include <QLabel>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -17,31 +17,33 @@ StationPanel::StationPanel(const PanelInfo &info, JobSession &desk, QWidget *par
     : QFrame(parent)
     , m_info(info)
     , m_desk(desk)
-    , m_need(new SignLine)
-    , m_stop(new SignLine)
+    , m_title(new PanelTitle(tr(info.title)))
+    , m_standing(new SignLine)
     , m_entry(new QWidget)
     , m_body(new QVBoxLayout(m_entry))
-    , m_attempts(new AttemptList(QString::fromLatin1(info.key)))
+    , m_attempts(new AttemptList(info.key()))
 {
     setObjectName("panel." + key());
     setAutoFillBackground(true);
     setBackgroundRole(QPalette::Base);
     setAccessibleName(tr(info.title));
+    m_title->setObjectName(key() + ".title");
     auto *layout = new QVBoxLayout(this);
-    auto *title = new QLabel(tr(info.title));
     outlineWhereFlat(this);
-    whenThemed(this, [layout, title] {
-        layout->setContentsMargins(em(1.2), em(0.9), em(1.2), em(1.1));
-        layout->setSpacing(em(0.6));
-        title->setFont(sized(1.35, QFont::DemiBold));
+    whenThemed(this, [this, layout] {
+        layout->setContentsMargins(em(1), em(0.4), em(1), em(0.5));
+        layout->setSpacing(em(0.5));
+        m_body->setSpacing(em(0.6));
     });
-    layout->addWidget(title);
-    layout->addWidget(m_need);
-    layout->addWidget(m_stop);
+    layout->addWidget(m_title);
+    layout->addWidget(m_standing);
     m_body->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_entry);
     layout->addWidget(m_attempts);
-    m_stop->hide();
+    connect(m_title, &PanelTitle::clicked, this, [this] {
+        m_byHand = true;
+        fold(!isFolded());
+    });
     connect(m_attempts, &AttemptList::correctWished, this, &StationPanel::correct);
     connect(m_attempts, &AttemptList::voidWished, this,
             [this](const QString &fact, const QString &because) {
@@ -52,61 +54,52 @@ StationPanel::StationPanel(const PanelInfo &info, JobSession &desk, QWidget *par
             });
 }
 
-bool StationPanel::serves(const QString &criterion) const
+bool StationPanel::isFolded() const
 {
-    return QString::fromLatin1(m_info.criteria).split(' ').contains(criterion);
+    return m_title->isFolded();
 }
 
-std::vector<const CriterionResult *> StationPanel::ownCriteria() const
+void StationPanel::setFolded(bool folded)
 {
-    std::vector<const CriterionResult *> own;
-    for (const CriterionResult &criterion : m_desk.decision().criteria)
-        if (serves(criterion.key))
-            own.push_back(&criterion);
-    return own;
+    if (!m_byHand)
+        fold(folded);
 }
 
-std::pair<Status, QString> StationPanel::need() const
+void StationPanel::unfold()
 {
-    const auto own = ownCriteria();
-    if (own.empty())
-        return {Status::None, {}};
-    const auto open = std::ranges::find_if(own, [](const auto *each) { return each->open(); });
-    const bool anyNeeded = std::ranges::any_of(
-        own, [](const auto *each) { return each->outcome != CriterionOutcome::NotNeeded; });
-    if (open != own.end()) {
-        const CriterionResult &first = **open;
-        return {signOf(first), QString("%1: %2 %3")
-                                   .arg(first.name, first.reason.english(), first.next.english())
-                                   .trimmed()};
-    }
-    if (!anyNeeded)
-        return {Status::NotNeeded, tr("Not needed. %1").arg(own.front()->reason.english())};
-    QStringList reasons;
-    for (const CriterionResult *each : own)
-        if (each->outcome == CriterionOutcome::Met)
-            reasons << each->reason.english();
-        else if (each->excepted)
-            reasons << tr("%1 excepted by %2.").arg(each->name, each->excepted->by);
-    return {Status::Done, tr("Done. %1").arg(reasons.join(' '))};
+    fold(false);
+}
+
+QWidget *StationPanel::takeKeyboard(const QString &need)
+{
+    unfold();
+    QWidget *place = entry(need);
+    if (!place || !place->isEnabled())
+        place = m_title;
+    place->setFocus(Qt::ShortcutFocusReason);
+    return place;
+}
+
+void StationPanel::fold(bool folded)
+{
+    m_title->setFolded(folded);
+    m_standing->setVisible(!folded && !m_standing->text().isEmpty());
+    m_entry->setVisible(!folded);
+    m_attempts->setVisible(!folded && m_attempts->count() > 0);
 }
 
 void StationPanel::showOrder()
 {
-    showNeed();
+    const auto [sign, text] = standing();
+    m_title->say(sign, text);
+    m_standing->show(sign, text);
     showAttempts();
+    fold(isFolded());
 }
 
-void StationPanel::correctIn(Form *form, std::function<bool(const Fact &)> isOf)
+bool StationPanel::lists(const Fact &fact) const
 {
-    m_correcting.push_back({form, std::move(isOf)});
-}
-
-const StationPanel::Correcting *StationPanel::correctingOf(const Fact &fact) const
-{
-    const auto found = std::ranges::find_if(
-        m_correcting, [&fact](const Correcting &each) { return each.isOf(fact); });
-    return found == m_correcting.end() ? nullptr : &*found;
+    return std::ranges::find(m_info.also, fact.kind()) != m_info.also.end();
 }
 
 void StationPanel::showAttempts()
@@ -114,7 +107,7 @@ void StationPanel::showAttempts()
     std::vector<Attempt> attempts;
     const auto &facts = m_desk.view().facts;
     for (auto it = facts.rbegin(); it != facts.rend(); ++it) {
-        if (std::ranges::find(m_info.kinds, it->fact.kind()) == m_info.kinds.end())
+        if (!lists(it->fact))
             continue;
         const auto [status, words] = standingOf(*it, m_desk.view());
         const bool mayVoid = !it->voided && !it->fact.as<VoidFact>();
@@ -122,7 +115,7 @@ void StationPanel::showAttempts()
                             timeText(it->fact.at, m_desk.now().localDate()) + "  " +
                                 factText(it->fact, m_desk.order().kind) +
                                 (words.isEmpty() ? QString() : " — " + words),
-                            mayVoid, mayVoid && correctingOf(it->fact)});
+                            mayVoid, mayVoid && formOf(it->fact)});
     }
     m_attempts->show(std::move(attempts));
 }
@@ -132,10 +125,9 @@ void StationPanel::correct(const QString &id)
     const auto &facts = m_desk.view().facts;
     const auto found =
         std::ranges::find_if(facts, [&id](const FactView &view) { return view.fact.id == id; });
-    const Correcting *correcting = found == facts.end() ? nullptr : correctingOf(found->fact);
-    if (!correcting)
+    Form *form = found == facts.end() ? nullptr : formOf(found->fact);
+    if (!form)
         return;
-    Form *form = correcting->form;
     form->setTyped(typedOf(*form, found->fact));
     m_desk.setCorrects(form->objectName(), id);
     form->keep();
@@ -143,22 +135,9 @@ void StationPanel::correct(const QString &id)
                tr("Filled with the entry of %1. What you record takes its place; that one stays on "
                   "record as corrected.")
                    .arg(timeText(found->fact.at, m_desk.now().localDate())));
-    if (!form->fields().empty())
-        form->fields().front()->goTo();
-}
-
-void StationPanel::showNeed()
-{
-    const auto [sign, text] = need();
-    m_need->show(sign, text);
-    m_need->setVisible(!text.isEmpty());
-}
-
-void StationPanel::setStopped(const QString &why)
-{
-    m_entry->setEnabled(why.isEmpty());
-    m_stop->show(Status::Failed, why);
-    m_stop->setVisible(!why.isEmpty());
+    const auto filled = std::ranges::find_if(
+        form->fields(), [](const Field *each) { return !each->typed().isEmpty(); });
+    (filled == form->fields().end() ? form->fields().front() : *filled)->goTo();
 }
 
 Status signOf(const CriterionResult &criterion)

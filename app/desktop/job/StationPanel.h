@@ -1,7 +1,7 @@
 #pragma once
-// One part of the job page: what is needed, the entry, what was recorded. A panel is one file pair
-// and one row in PanelTable.cpp. It shows what the desk holds and records through the desk; it
-// knows no other panel.
+// One part of the job page: what is needed, the entry, what was recorded. A part that is finished
+// folds to one line with its result. A panel is one row in PanelTable.cpp. It shows what the
+// session holds and records through the session; it knows no other panel and no rule.
 
 #include "app/desktop/job/JobSession.h"
 #include "app/desktop/widgets/SignLine.h"
@@ -14,18 +14,29 @@ namespace loopwright {
 
 class AttemptList;
 class Form;
+class PanelTitle;
 class StationPanel;
+class StepEditor;
 
 struct PanelInfo
 {
-    const char *key; ///< stable; object names of its fields begin with it
     const char *title;
-    Station station;      ///< of the job line
-    const char *criteria; ///< keys that it provides evidence for, joined by blanks; "*": any other
-    std::initializer_list<FactKind> kinds; ///< of fact that are listed under it
-    bool measures; ///< on the pair: closed while the safety card reads a hazard
-    bool (*applies)(const OrderView &view);
+    /// The steps that it enters; none: the panel is no entry of evidence.
+    std::optional<StepGroup> group;
+    const char *ownKey;                   ///< of a panel without steps; else the group's word
+    Station station;                      ///< of the job line
+    std::initializer_list<FactKind> also; ///< kinds that are listed under it, beside its steps' own
+    bool always;                          ///< also where it has no step
     StationPanel *(*make)(const PanelInfo &info, JobSession &desk);
+    /// The editors of its steps; null: a form for each.
+    std::vector<StepEditor *> (*editors)(JobSession &desk, const QString &panel) = nullptr;
+    /// What stands above the entries; null: nothing.
+    QWidget *(*above)(JobSession &desk, const QString &panel) = nullptr;
+    /// How it stands in one line; null: as its steps do.
+    std::pair<Status, QString> (*standing)(JobSession &desk) = nullptr;
+
+    /// Stable; object names of its fields begin with it.
+    QString key() const { return group ? toText(*group) : QString::fromLatin1(ownKey); }
 };
 
 class StationPanel : public QFrame
@@ -35,51 +46,48 @@ public:
     StationPanel(const PanelInfo &info, JobSession &desk, QWidget *parent = nullptr);
 
     const PanelInfo &info() const { return m_info; }
-    QString key() const { return QString::fromLatin1(m_info.key); }
-    /// The order was read anew.
+    QString key() const { return m_info.key(); }
+    /// The order was read anew, or its plan was made anew; what is typed stays.
     virtual void showOrder();
-    /// The line below the title alone; what is typed or focused is not touched.
-    void showNeed();
-    /// Where the next entry of this part is made; for a criterion where it says which.
-    virtual QWidget *entry(const QString &criterion) const = 0;
-    /// Whether it provides evidence for the criterion.
-    bool serves(const QString &criterion) const;
+    /// Where the next entry of this part is made; for a need where it enters that one.
+    virtual QWidget *entry(const QString &need) = 0;
+    /// Whether the widget belongs to the entry of the need.
+    virtual bool enters(const QString &, const QWidget *) const { return false; }
     AttemptList *attempts() const { return m_attempts; }
-    /// Closes the entry with the reason, or opens it where there is none.
-    void setStopped(const QString &why);
+    bool isFolded() const;
+    /// Nothing where it was folded or unfolded by hand.
+    void setFolded(bool folded);
+    void unfold();
+    /// Unfolds it and puts the keyboard at the entry; at its title where nothing can be entered
+    /// now. Returns what has the keyboard.
+    QWidget *takeKeyboard(const QString &need);
 
 signals:
-    void recorded(); ///< a step was confirmed; the page offers the next one
+    void recorded(const QString &need); ///< confirmed; the page offers the next step
 
 protected:
     JobSession &desk() const { return m_desk; }
-    /// Entries for which `isOf` says yes can be corrected in this form.
-    void correctIn(Form *form, std::function<bool(const Fact &)> isOf);
-    /// Where a panel puts its entry, below what is needed and above what was recorded.
+    /// Where a panel puts its entry, below the title and above what was recorded.
     QVBoxLayout *body() const { return m_body; }
-    /// Criteria of this panel as they are decided now, in the order of the decision.
-    std::vector<const CriterionResult *> ownCriteria() const;
-    /// The line below the title; by default the first open criterion's reason and what is next.
-    virtual std::pair<Status, QString> need() const;
+    /// How the part stands, in one line.
+    virtual std::pair<Status, QString> standing() const = 0;
+    /// The form in which an entry can be corrected; null if there is none.
+    virtual Form *formOf(const Fact &) const { return nullptr; }
+    virtual bool lists(const Fact &fact) const;
 
 private:
-    struct Correcting
-    {
-        Form *form;
-        std::function<bool(const Fact &)> isOf;
-    };
+    void fold(bool folded);
     void showAttempts();
-    const Correcting *correctingOf(const Fact &fact) const;
     void correct(const QString &fact);
 
     const PanelInfo &m_info;
     JobSession &m_desk;
-    SignLine *m_need;
-    SignLine *m_stop;
+    PanelTitle *m_title;
+    SignLine *m_standing;
     QWidget *m_entry;
     QVBoxLayout *m_body;
     AttemptList *m_attempts;
-    std::vector<Correcting> m_correcting;
+    bool m_byHand = false;
 };
 
 /// The sign of a criterion, and the word that stands beside it.

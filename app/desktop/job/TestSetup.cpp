@@ -20,31 +20,20 @@ QString tr(const char *text)
     return QCoreApplication::translate("TestSetup", text);
 }
 
-/// One that several terminals share is one number, and cannot call itself.
 std::vector<KeyedOption> numbers(const ServiceOrder &order)
 {
     const NumberKey key(order);
     std::vector<KeyedOption> options;
-    QStringList known;
-    for (const OrderedTerminal &terminal : order.terminals)
-        if (!terminal.dn.isEmpty() && !known.contains(key(terminal.dn))) {
-            known << key(terminal.dn);
-            options.push_back({QChar(u'0' + terminal.number), terminal.dn, key.shown(terminal.dn)});
-        }
+    for (const QString &number : ownNumbers(order))
+        options.push_back({QChar(u'1' + int(options.size())), number, key.shown(number)});
     return options;
 }
 
-Path pathOf(const ServiceOrder &order, const QJsonObject &answers)
+auto whenPath(std::initializer_list<Path> paths)
 {
-    const Path usual = mayCallItself(order) ? Path::SelfCall : Path::TestLine;
-    return fromText<Path>(answers.value("path").toString()).value_or(usual);
-}
-
-auto whenPath(std::initializer_list<Path> paths, Path usual)
-{
-    return [paths = std::vector<Path>(paths), usual](const QJsonObject &typed) {
-        const Path path = fromText<Path>(typed.value("path").toString()).value_or(usual);
-        return std::find(paths.begin(), paths.end(), path) != paths.end();
+    return [paths = std::vector<Path>(paths)](const QJsonObject &typed) {
+        const auto path = fromText<Path>(typed.value("path").toString());
+        return path && std::find(paths.begin(), paths.end(), *path) != paths.end();
     };
 }
 
@@ -79,14 +68,8 @@ QString whyNoSelfCall(const ServiceOrder &order)
                     "path.");
 }
 
-std::vector<FieldSpec> setupAsks(const ServiceOrder &order, const LimitSet &limits)
+std::vector<FieldSpec> setupSpecs(const ServiceOrder &order, const LimitSet &limits)
 {
-    const Path usual = mayCallItself(order) ? Path::SelfCall : Path::TestLine;
-    const auto selfCall = whenPath({Path::SelfCall}, usual);
-    const auto aCall = whenPath({Path::SelfCall, Path::TestLine, Path::FarEnd}, usual);
-    const auto failed = [aCall](const QJsonObject &typed) {
-        return aCall(typed) && typed.value("call").toString() == u"failed";
-    };
     std::vector<KeyedOption> channels;
     for (const Channel channel : dataChannels(order))
         channels.push_back({toText(channel)[1], toText(channel), toText(channel)});
@@ -94,12 +77,9 @@ std::vector<FieldSpec> setupAsks(const ServiceOrder &order, const LimitSet &limi
                            int span) {
         return FieldSpec{key, label, {}, Answer::Choice, std::move(options), span};
     };
-    std::vector<FieldSpec> asks = {
+    std::vector<FieldSpec> specs = {
         choice("path", tr("Path of the test signal"), paths(order), 0),
-        choice("channel", tr("Channel of the call"), channels, 1),
-        choice("call", tr("Did the call come up?"),
-               {{u'O', "ok", tr("OK")}, {u'F', "failed", tr("Failed")}}, 1),
-        {"cause", tr("Cause"), tr("Q.850, 1 to 127; may be empty"), Answer::Whole, {}, 1, failed},
+        choice("channel", tr("Channel"), channels, 1),
         choice("from_dn", tr("From number"), numbers(order), 2),
         choice("to_dn", tr("To number"), numbers(order), 2),
         choice("back_dn", tr("Number that the loopback calls back"), numbers(order), 2),
@@ -111,89 +91,37 @@ std::vector<FieldSpec> setupAsks(const ServiceOrder &order, const LimitSet &limi
         choice("pattern", tr("Pattern"), patternOptions(), 0),
         {"minutes", tr("Length of the run"),
          tr("min; at least %1").arg(limits.value("run_seconds_min") / 60), Answer::Number}};
-    asks[2].asked = aCall;
-    asks[2].confirming = "ok";
-    asks[4].asked = asks[5].asked = selfCall;
-    asks[6].asked = whenPath({Path::TestLine}, usual);
-    asks[6].hint = tr("only where it calls back");
-    return asks;
+    specs[1].asked = whenPath({Path::TestLine, Path::FarEnd, Path::NtLoop});
+    specs[2].asked = specs[3].asked = whenPath({Path::SelfCall});
+    specs[4].asked = whenPath({Path::TestLine});
+    specs[4].hint = tr("only where it calls back");
+    return specs;
 }
 
-QJsonObject setupDefaults(const ServiceOrder &order, const LimitSet &limits)
+QJsonObject setupDefaults(const QJsonObject &preset, const LimitSet &limits)
 {
-    const QList<Channel> data = dataChannels(order);
-    const std::vector<KeyedOption> own = numbers(order);
-    QJsonObject typed{{"path", toText(mayCallItself(order) ? Path::SelfCall : Path::TestLine)},
-                      {"interface", toText(LineInterface::U)},
-                      {"pattern", toText(PatternKey::Prbs11)},
-                      {"rate", QString::number(order.dataRate)},
-                      {"minutes", QString::number(limits.value("run_seconds_min") / 60)}};
-    if (!data.isEmpty())
-        typed.insert("channel", toText(data.front()));
-    if (mayCallItself(order)) {
-        typed.insert("from_dn", own[0].code);
-        typed.insert("to_dn", own[1].code);
-    }
+    QJsonObject typed{{"minutes", QString::number(limits.value("run_seconds_min") / 60)},
+                      {"channel", preset.value("channels").toArray().at(0)}};
+    for (const char *key : {"path", "from_dn", "to_dn", "interface", "pattern", "rate"})
+        if (const QJsonValue value = preset.value(QLatin1StringView(key)); !value.isUndefined())
+            typed.insert(key, value.toVariant().toString());
     return typed;
 }
 
-QJsonObject pathAndChannels(const ServiceOrder &order, const QJsonObject &answers)
+QJsonObject runHead(const QJsonObject &preset, const QJsonObject &answers)
 {
-    const QList<Channel> data = dataChannels(order);
-    const QString first =
-        answers.value("channel").toString(data.isEmpty() ? QString() : toText(data.front()));
-    const Path path = pathOf(order, answers);
-    QJsonArray channels{first};
-    for (const Channel other : data)
-        if (path == Path::SelfCall && toText(other) != first)
-            channels << toText(other);
-    return {{"path", toText(path)}, {"channels", channels}};
-}
-
-QJsonObject runHead(const ServiceOrder &order, const QJsonObject &answers)
-{
-    QJsonObject head = pathAndChannels(order, answers);
-    const std::vector<KeyedOption> own = numbers(order);
-    if (pathOf(order, answers) == Path::SelfCall) {
-        const QString from = answers.value("from_dn").toString(own[0].code);
-        const QString usual = from == own[0].code ? own[1].code : own[0].code;
-        head.insert("from_dn", from);
-        head.insert("to_dn", answers.value("to_dn").toString(usual));
-    } else if (answers.contains("back_dn")) {
+    QJsonObject head = preset;
+    for (const char *key : {"interface", "pattern"})
+        if (answers.contains(QLatin1StringView(key)))
+            head.insert(key, answers.value(QLatin1StringView(key)));
+    if (const qint64 rate = answers.value("rate").toString().toLongLong(); rate > 0)
+        head.insert("rate", rate);
+    for (const char *key : {"from_dn", "to_dn"}) // asked for a self-call alone
+        if (answers.contains(QLatin1StringView(key)))
+            head.insert(key, answers.value(QLatin1StringView(key)));
+    if (answers.contains("back_dn"))
         head.insert("to_dn", answers.value("back_dn"));
-    }
-    head.insert("interface", answers.value("interface").toString(toText(LineInterface::U)));
-    head.insert("pattern", answers.value("pattern").toString(toText(PatternKey::Prbs11)));
-    head.insert("rate", rateOf(order, answers));
     return head;
-}
-
-FactObjects setupCalls(const ServiceOrder &order, const QJsonObject &answers)
-{
-    if (!answers.contains("call") || pathOf(order, answers) == Path::NtLoop)
-        return {};
-    const QJsonObject head = runHead(order, answers);
-    const QJsonArray channels = head.value("channels").toArray();
-    const std::vector<KeyedOption> own = numbers(order);
-    QJsonObject out{{"kind", "call"},
-                    {"channel", channels[0]},
-                    {"direction", "out"},
-                    {"service", "data"},
-                    {"outcome", answers.value("call")}};
-    const QString from = head.value("from_dn").toString(own.empty() ? QString() : own[0].code);
-    if (!from.isEmpty())
-        out.insert("dn", from);
-    if (answers.contains("cause"))
-        out.insert("cause", answers.value("cause"));
-    FactObjects calls{out};
-    if (answers.value("call").toString() == u"ok" && head.contains("to_dn"))
-        calls.push_back({{"kind", "call"},
-                         {"channel", channels.last()},
-                         {"direction", "in"},
-                         {"service", "data"},
-                         {"outcome", "ok"},
-                         {"dn", head.value("to_dn")}});
-    return calls;
 }
 
 qint64 rateOf(const ServiceOrder &order, const QJsonObject &answers)

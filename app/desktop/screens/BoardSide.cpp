@@ -157,7 +157,7 @@ void BoardSide::fillReasons(const OrderView &view)
     for (const CriterionResult &criterion : view.decision.criteria)
         if (criterion.open())
             open.push_back(&criterion);
-    std::ranges::stable_partition(open, [](const CriterionResult *criterion) {
+    std::stable_partition(open.begin(), open.end(), [](const CriterionResult *criterion) {
         return criterion->outcome == CriterionOutcome::NotMet;
     });
     m_reasonsHead->setVisible(!open.empty());

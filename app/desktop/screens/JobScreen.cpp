@@ -5,7 +5,6 @@
 #include "app/desktop/job/ContextLine.h"
 #include "app/desktop/job/JobHead.h"
 #include "app/desktop/job/PanelTable.h"
-#include "app/desktop/job/VisitState.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "core/acceptance/JobLine.h"
 
@@ -46,7 +45,8 @@ JobScreen::JobScreen(DesktopContext &workplace, QWidget *parent)
         showOrder();
         emit recordsChanged();
     });
-    connect(&m_desk, &JobSession::contextChanged, this, &JobScreen::showContext);
+    connect(&m_desk, &JobSession::contextChanged, this, &JobScreen::showOrder);
+    connect(&m_desk, &JobSession::alarmed, this, [this] { m_head->showNext(); });
     connect(&m_desk, &JobSession::said, this, [this](const QString &sentence) {
         m_head->say(Status::None, {});
         emit said(sentence);
@@ -139,12 +139,16 @@ void JobScreen::build()
         column->setContentsMargins(em(1), em(1), em(1), em(1));
         column->setSpacing(em(1));
     });
+    m_needs.clear();
+    for (const Step &step : m_desk.steps())
+        m_needs << step.need.key;
     for (const PanelInfo &info : allPanels()) {
-        if (!info.applies(m_desk.view()))
+        if (!info.always && std::ranges::none_of(m_desk.steps(), [&info](const Step &step) {
+                return step.need.group == info.group;
+            }))
             continue;
         StationPanel *panel = info.make(info, m_desk);
-        connect(panel, &StationPanel::recorded, this,
-                [this] { m_head->next()->setFocus(Qt::OtherFocusReason); });
+        connect(panel, &StationPanel::recorded, this, &JobScreen::goOn);
         m_column->addWidget(panel);
         m_panels.push_back(panel);
     }
@@ -156,34 +160,27 @@ void JobScreen::build()
 
 void JobScreen::showOrder()
 {
+    QStringList needs;
+    for (const Step &step : m_desk.steps())
+        needs << step.need.key;
+    if (needs != m_needs) // another terminal, another service
+        return build();
     m_head->showOrder();
     for (StationPanel *panel : m_panels)
         panel->showOrder();
-    showStop();
+    showFolds();
 }
 
-/// Another installer may be on another visit.
-void JobScreen::showContext()
+/// The page shows the work: what comes next is unfolded, and where the keyboard is.
+void JobScreen::showFolds()
 {
-    m_head->context()->showOrder();
-    for (StationPanel *panel : m_panels)
-        panel->showNeed();
-    showStop();
-}
-
-void JobScreen::showStop()
-{
-    const auto safety =
-        safetyOfVisit(m_desk.view(), m_desk.installer(), m_desk.limits(), m_desk.now());
-    QString stop;
-    if (safety && safety->outcome == SafetyOutcome::Hazard)
-        stop =
-            tr("Stopped: %1 %2 When the source is found and cleared, make a new safety card; then "
-               "this opens again.")
-                .arg(safety->hazards.front().reason + '.', safety->hazards.front().toDo);
-    for (StationPanel *panel : m_panels)
-        panel->setStopped(panel->info().measures ? stop : QString());
-    m_head->setStopped(stop);
+    const Step *next = nextStep(m_desk.steps());
+    const StationPanel *open = next ? panelOf(*next) : panel(lastPart());
+    const bool arrives = next && !m_desk.visit() && m_desk.view().status == OrderStatus::Open;
+    const QWidget *now = QApplication::focusWidget();
+    for (StationPanel *each : m_panels)
+        each->setFolded(each != open && !(now && each->isAncestorOf(now)) &&
+                        !(arrives && each->info().group == StepGroup::Visit));
 }
 
 StationPanel *JobScreen::panel(const QString &key) const
@@ -193,26 +190,84 @@ StationPanel *JobScreen::panel(const QString &key) const
     return found == m_panels.end() ? nullptr : *found;
 }
 
+StationPanel *JobScreen::panelOf(const Step &step) const
+{
+    const auto found = std::ranges::find_if(m_panels, [&step](const StationPanel *each) {
+        return each->info().group == step.need.group ||
+               (each->info().station == step.need.station && !each->info().group &&
+                !step.need.kind);
+    });
+    return found == m_panels.end() ? nullptr : *found;
+}
+
+/// Where the work ends if nothing is to be done any more.
+QString JobScreen::lastPart() const
+{
+    return m_desk.decision().firstOpen() ? QStringLiteral("acceptance")
+                                         : QStringLiteral("certificate");
+}
+
+/// The first that is to be done after the place in the plan; null if there is none.
+const Step *JobScreen::toDoAfter(std::ptrdiff_t place) const
+{
+    const auto &steps = m_desk.steps();
+    const auto found = std::find_if(steps.begin() + place + 1, steps.end(),
+                                    [](const Step &each) { return each.isToDo(); });
+    return found == steps.end() ? nullptr : &*found;
+}
+
+/// Place in the plan of the step that has the keyboard; -1 if none has.
+std::ptrdiff_t JobScreen::focused() const
+{
+    const QWidget *now = QApplication::focusWidget();
+    const auto &steps = m_desk.steps();
+    std::ptrdiff_t place = -1;
+    for (std::size_t i = 0; now && i < steps.size(); ++i)
+        if (StationPanel *each = panelOf(steps[i]);
+            each && each->isAncestorOf(now) && each->enters(steps[i].need.key, now))
+            place = std::ptrdiff_t(i);
+    return place;
+}
+
 void JobScreen::goNext()
 {
     if (!m_desk.isOpen())
         return;
-    std::vector<std::pair<StationPanel *, QString>> open; // where something is to be entered
-    for (StationPanel *each : m_panels)
-        for (const CriterionResult &criterion : m_desk.decision().criteria)
-            if (criterion.open() && each->serves(criterion.key)) {
-                open.emplace_back(each, criterion.key);
-                break;
-            }
-    if (open.empty())
-        return go(panel(m_desk.decision().firstOpen() ? "acceptance" : "certificate"), {});
-    // The first one is what the sentence asks for; from there F2 goes on to the next open part.
-    const QWidget *now = QApplication::focusWidget();
-    const auto here = std::ranges::find_if(
-        open, [now](const auto &each) { return now && each.first->isAncestorOf(now); });
-    const bool onward = here != open.end() && here + 1 != open.end();
-    const auto &[target, criterion] = onward ? *(here + 1) : open.front();
-    go(target, criterion);
+    // The first one is what the sentence asks for; from a step F2 goes to the next after it.
+    const std::ptrdiff_t here = focused();
+    const Step *next = here < 0 ? nullptr : toDoAfter(here);
+    if (!next)
+        next = nextStep(m_desk.steps());
+    if (next)
+        go(panelOf(*next), next->need.key);
+    else
+        go(panel(lastPart()), {});
+}
+
+/// After a step was recorded: what it waits for now, else the next one; at the end the head says
+/// what is left.
+void JobScreen::goOn(const QString &need)
+{
+    const auto &steps = m_desk.steps();
+    const auto recorded =
+        std::ranges::find_if(steps, [&need](const Step &each) { return each.need.key == need; });
+    const Step *next = nullptr;
+    if (recorded != steps.end()) {
+        if (recorded->state == StepState::Closed)
+            for (const QString &key : recorded->need.after)
+                if (const Step *before = m_desk.step(key); !next && before && before->isToDo())
+                    next = before;
+        if (!next)
+            next = toDoAfter(recorded - steps.begin());
+        if (!next)
+            next = nextStep(steps);
+    }
+    if (next)
+        go(panelOf(*next), next->need.key);
+    else
+        (m_head->next()->isHidden() ? m_head->circuit() : m_head->next())
+            ->setFocus(Qt::OtherFocusReason);
+    showFolds();
 }
 
 void JobScreen::goNextLine()
@@ -232,6 +287,9 @@ void JobScreen::goNextLine()
 
 void JobScreen::goTo(Station station)
 {
+    for (const Step &step : m_desk.steps())
+        if (step.need.station == station && step.isToDo())
+            return go(panelOf(step), step.need.key);
     for (StationPanel *each : m_panels)
         if (each->info().station == station)
             return go(each, {});
@@ -239,21 +297,21 @@ void JobScreen::goTo(Station station)
                 tr("%1 is not needed for this order.").arg(stationName(station)));
 }
 
-void JobScreen::go(StationPanel *panel, const QString &criterion)
+void JobScreen::go(StationPanel *panel, const QString &need)
 {
     if (!panel)
         return;
-    QWidget *entry = panel->entry(criterion);
-    if (entry && entry->isEnabled())
-        entry->setFocus(Qt::ShortcutFocusReason);
+    QWidget *place = panel->takeKeyboard(need);
     m_scroll->ensureWidgetVisible(panel, 0, 0);
-    follow(entry);
+    follow(place);
 }
 
 void JobScreen::showFact(const QString &id)
 {
     for (StationPanel *each : m_panels)
-        if (each->attempts()->goTo(id)) {
+        if (each->attempts()->has(id)) {
+            each->unfold();
+            each->attempts()->goTo(id);
             m_scroll->ensureWidgetVisible(each->attempts());
             return;
         }

@@ -37,13 +37,17 @@ private:
     void makeKeys();
     void build();
     void showOrder();
-    void showContext();
-    void showStop();
+    void showFolds();
     void showTrouble(const Error &error);
     void showFact(const QString &id);
     void follow(QWidget *now);
     void scrollTo(QWidget *now);
-    void go(StationPanel *panel, const QString &criterion);
+    void go(StationPanel *panel, const QString &need);
+    void goOn(const QString &need);
+    StationPanel *panelOf(const Step &step) const;
+    QString lastPart() const;
+    const Step *toDoAfter(std::ptrdiff_t place) const;
+    std::ptrdiff_t focused() const;
 
     JobSession m_desk;
     QStackedLayout *m_faces;
@@ -52,6 +56,7 @@ private:
     QScrollArea *m_scroll;
     QVBoxLayout *m_column = nullptr;
     std::vector<StationPanel *> m_panels;
+    QStringList m_needs; ///< that the panels were built for
     QString m_number;
 };
 

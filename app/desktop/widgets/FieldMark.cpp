@@ -68,9 +68,10 @@ void FieldMark::setBelow(QWidget *widget)
     static_cast<QBoxLayout *>(layout())->insertWidget(2, widget);
 }
 
-void FieldMark::setHint(const QString &hint)
+void FieldMark::setHint(const QString &hint, Status sign)
 {
     m_hint = hint;
+    m_hintSign = sign;
     showLine();
 }
 
@@ -106,7 +107,7 @@ const Finding *FieldMark::repairable() const
 void FieldMark::showLine()
 {
     if (m_findings.empty())
-        m_line->show(Status::None, m_hint);
+        m_line->show(m_hintSign, m_hint);
     else
         m_line->show(signOf(m_findings.front().severity), m_findings.front().reason);
     m_line->setVisible(!m_tight || !m_line->text().isEmpty());

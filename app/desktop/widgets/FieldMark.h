@@ -24,8 +24,9 @@ public:
     void setLabel(const QString &label);
     /// Takes a widget over that stands between the field and the line below it.
     void setBelow(QWidget *widget);
-    /// "ohm; at most 1300" …; shown while nothing is found.
-    void setHint(const QString &hint);
+    /// "ohm; at most 1300" …, with a sign where it says how something stands; shown while nothing
+    /// is found.
+    void setHint(const QString &hint, Status sign = Status::None);
     /// Shows the worst of these; the others are in the tool tip. Empty: nothing is wrong.
     void setFindings(const Findings &findings);
     void clearFindings() { setFindings({}); }
@@ -52,6 +53,7 @@ private:
     SignLine *m_line;
     QToolButton *m_repair;
     QString m_hint;
+    Status m_hintSign = Status::None;
     Findings m_findings;
     bool m_tight = false;
 };

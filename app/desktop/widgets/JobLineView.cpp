@@ -16,6 +16,7 @@ namespace {
 
 constexpr double besideEm = 5.4; ///< a station needs so much where all names stand in one row
 constexpr double rowHeightEm = 4.6;
+constexpr double lowHeightEm = 2.8;
 constexpr double staggeredHeightEm = 7.8;
 
 bool hasRoomBeside(int width, std::size_t stations)
@@ -61,6 +62,15 @@ void JobLineView::setChoosable(bool choosable)
     setCursor(choosable ? Qt::PointingHandCursor : Qt::ArrowCursor);
 }
 
+void JobLineView::setLow(bool low)
+{
+    if (low == m_low)
+        return;
+    m_low = low;
+    updateGeometry();
+    update();
+}
+
 QSize JobLineView::sizeHint() const
 {
     return {em(besideEm * 9), heightForWidth(width())};
@@ -73,7 +83,9 @@ QSize JobLineView::minimumSizeHint() const
 
 int JobLineView::heightForWidth(int width) const
 {
-    return em(hasRoomBeside(width, m_line.size()) ? rowHeightEm : staggeredHeightEm);
+    if (!hasRoomBeside(width, m_line.size()))
+        return em(staggeredHeightEm);
+    return em(m_low ? lowHeightEm : rowHeightEm);
 }
 
 QRectF JobLineView::room() const
@@ -95,7 +107,7 @@ void JobLineView::paintEvent(QPaintEvent *)
     painter.setRenderHint(QPainter::Antialiasing);
     if (hasRoomBeside(width(), m_line.size()))
         paintJobLine(painter, room(), m_line,
-                     screenPictureStyle(palette().color(backgroundRole()), 0.92));
+                     screenPictureStyle(palette().color(backgroundRole()), 0.92), !m_low);
     else
         paintStaggered(painter);
     if (m_pointed >= 0 && hasFocus()) {
@@ -114,50 +126,72 @@ void JobLineView::paintStaggered(QPainter &painter) const
     const double step = rect.width() / double(std::max<std::size_t>(1, m_line.size()));
     const double y = rect.top() + em(3.2);
     const double radius = em(0.62);
+    QFont font = style.font;
+    const std::vector<QRectF> words = staggeredWords(font);
     for (std::size_t i = 0; i < m_line.size(); ++i) {
-        const StationState &state = m_line[i];
         const QPointF centre(rect.x() + (double(i) + 0.5) * step, y);
         if (i + 1 < m_line.size()) {
             painter.setPen(QPen(style.muted, em(0.1)));
             painter.drawLine(centre + QPointF(radius * 1.6, 0),
                              centre + QPointF(step - radius * 1.6, 0));
         }
-        paintStationMark(painter, centre, radius, state, style);
-        paintWords(painter, i, centre, step, style);
+        paintStationMark(painter, centre, radius, m_line[i], style);
+        paintWords(painter, i, words[i], font, style);
     }
 }
 
-void JobLineView::paintWords(QPainter &painter, std::size_t i, const QPointF &centre, double step,
-                             const PictureStyle &style) const
+std::vector<QRectF> JobLineView::staggeredWords(QFont &font) const
+{
+    const QRectF rect = room();
+    const double step = rect.width() / double(std::max<std::size_t>(1, m_line.size()));
+    std::vector<QRectF> words;
+    for (std::size_t i = 0; i < m_line.size(); ++i) {
+        const bool above = i % 2 != 0;
+        const double half = step * 0.98;
+        QRectF place(rect.x() + (double(i) + 0.5) * step - half,
+                     above ? rect.top() : rect.top() + em(4.1), 2 * half,
+                     above ? em(2.3) : em(3.4));
+        if (i == 0)
+            place.setLeft(rect.left());
+        if (i + 1 == m_line.size())
+            place.setRight(rect.right());
+        words.push_back(place.intersected(rect.adjusted(0, 0, 0, em(10))));
+    }
+    double tightest = 1;
+    for (std::size_t i = 0; i < m_line.size(); ++i)
+        for (const QString &word : m_line[i].name().split(u' ') + QStringList{m_line[i].word()}) {
+            QFont strong = font;
+            strong.setBold(m_line[i].next);
+            const double needed = QFontMetricsF(strong).horizontalAdvance(
+                i % 2 != 0 && word != m_line[i].word() ? m_line[i].name() : word);
+            tightest = std::min(tightest, words[i].width() / std::max(1.0, needed));
+        }
+    if (tightest < 1)
+        font.setPixelSize(std::max(1, int(QFontInfo(font).pixelSize() * tightest)));
+    return words;
+}
+
+void JobLineView::paintWords(QPainter &painter, std::size_t i, const QRectF &place,
+                             const QFont &font, const PictureStyle &style) const
 {
     const StationState &state = m_line[i];
-    const QRectF rect = room();
-    // The first and the last name keep inside; the others are centred below or above.
-    const bool above = i % 2 != 0;
-    QRectF words(centre.x() - step, above ? rect.top() : centre.y() + em(0.9), 2 * step,
-                 above ? em(2.3) : em(3.4));
-    words.moveLeft(std::clamp(words.left(), rect.left(), rect.right() - words.width()));
     const Qt::Alignment side = i == 0                   ? Qt::AlignLeft
                                : i + 1 == m_line.size() ? Qt::AlignRight
                                                         : Qt::AlignHCenter;
-    painter.setFont(style.font);
-    painter.setPen(style.text);
-    if (state.next) {
-        QFont strong = style.font;
-        strong.setBold(true);
-        painter.setFont(strong);
-        painter.setPen(style.accent);
-    }
+    QFont named = font;
+    named.setBold(state.next);
+    painter.setFont(named);
+    painter.setPen(state.next ? style.accent : style.text);
     // Below stand five names: one of two words takes two lines, so that none runs into the next.
     QString name = state.name();
-    if (!above)
+    if (i % 2 == 0)
         name.replace(u' ', u'\n');
-    painter.drawText(words, side | Qt::AlignTop, name);
-    const double line = QFontMetricsF(painter.font()).height();
-    words.setTop(words.top() + line * double(name.count(u'\n') + 1));
-    painter.setFont(style.font);
+    painter.drawText(place, side | Qt::AlignTop, name);
+    QRectF below = place;
+    below.setTop(place.top() + QFontMetricsF(named).height() * double(name.count(u'\n') + 1));
+    painter.setFont(font);
     painter.setPen(state.mark == StationMark::Failed ? style.bad : style.muted);
-    painter.drawText(words, side | Qt::AlignTop, state.word());
+    painter.drawText(below, side | Qt::AlignTop, state.word());
 }
 
 void JobLineView::mousePressEvent(QMouseEvent *event)

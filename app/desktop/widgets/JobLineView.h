@@ -22,6 +22,11 @@ public:
     void setLine(const std::vector<StationState> &line);
     /// Whether stations can be chosen; on at first. Without it the line takes no focus.
     void setChoosable(bool choosable);
+    /// On a low screen the names stand without the marks' words, which the tool tip still says.
+    void setLow(bool low);
+    /// Where the words of each station are drawn if they stand above and below the line in turn,
+    /// and in which font; none runs into another.
+    std::vector<QRectF> staggeredWords(QFont &font) const;
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
@@ -43,13 +48,14 @@ protected:
 private:
     QRectF room() const;
     void paintStaggered(QPainter &painter) const;
-    void paintWords(QPainter &painter, std::size_t station, const QPointF &centre, double step,
+    void paintWords(QPainter &painter, std::size_t station, const QRectF &words, const QFont &font,
                     const PictureStyle &style) const;
     void point(int station);
 
     std::vector<StationState> m_line;
     int m_pointed = -1; ///< the station that the arrow keys chose
     bool m_choosable = true;
+    bool m_low = false;
 };
 
 } // namespace loopwright

@@ -248,7 +248,7 @@ class PlanTest : public QObject
 private slots:
     void doingWhatIsAskedEndsInAcceptance()
     {
-        const int count = cases(1500);
+        const int count = cases(300);
         const int first = qEnvironmentVariableIntValue("LOOPWRIGHT_SEED");
         for (int seed = first; seed < first + count; ++seed) {
             AnyEvidence any{quint64(seed)};
@@ -263,7 +263,7 @@ private slots:
     }
     void aStepShowsWhatTheDecisionCounts()
     {
-        const int count = cases(3000);
+        const int count = cases(600);
         for (int seed = 0; seed < count; ++seed) {
             const DecisionInput input = AnyEvidence(quint64(seed) + 500000).input(60);
             const QString wrong = disagreement(judge(input, m_limits));
@@ -274,7 +274,7 @@ private slots:
     /// done or says what must be done first.
     void everyOpenCriterionHasAStep()
     {
-        for (int seed = 0; seed < cases(1500); ++seed) {
+        for (int seed = 0; seed < cases(300); ++seed) {
             const DecisionInput input = AnyEvidence(quint64(seed) + 900000).input(60);
             const Judged judged = judge(input, m_limits);
             const Moment now = *Moment::parse(u"2026-03-10T06:00:00-06:00");

@@ -51,6 +51,11 @@ private slots:
         row("a layer down", false, "layer.1.u", {{"outcome", "down"}}, "first_check outcome");
         row("a layer down by a cause", false, "layer.3.1", {{"outcome", "down"}, {"cause", 88}},
             "cause cause first_check outcome");
+        const QJsonObject run{{"started", "2026-03-04T08:30:00-06:00"},
+                              {"ended", "2026-03-04T08:45:00-06:00"},
+                              {"bit_errors", 2},
+                              {"errored_seconds", 9}};
+        row("totals that cannot be true", false, "run.B1", run, "contradiction errored_seconds");
         row("a layer up", false, "layer.1.u", {{"outcome", "up"}}, "");
         row("a failed call", false, "call.out.B1.voice", {{"outcome", "failed"}, {"cause", 17}},
             "cause cause");

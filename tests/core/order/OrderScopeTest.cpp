@@ -76,7 +76,8 @@ private slots:
     {
         OrderFields fields = briFields();
         fields["remarks"] = "ring twice";
-        QCOMPARE(whatChanged(jobs::order(briFields()), jobs::order(fields)), {});
+        QCOMPARE(whatChanged(jobs::order(briFields()), jobs::order(fields)),
+                 std::vector<ChangedWhat>());
         fields["spid_1"] = "21755501430102";
         QCOMPARE(whatChanged(jobs::order(briFields()), jobs::order(fields)),
                  std::vector{ChangedWhat::Identifiers});

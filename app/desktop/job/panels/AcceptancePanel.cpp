@@ -71,7 +71,7 @@ public:
         body()->addWidget(m_exception);
     }
 
-    QWidget *entry(const QString &) const override { return m_decide; }
+    QWidget *entry(const QString &) override { return m_decide; }
 
     void showOrder() override
     {
@@ -92,7 +92,7 @@ public:
     }
 
 protected:
-    std::pair<Status, QString> need() const override
+    std::pair<Status, QString> standing() const override
     {
         switch (desk().decision().outcome) {
         case OrderOutcome::Accepted:
@@ -148,7 +148,7 @@ private:
             return;
         }
         desk().wasChanged(tr("The decision is kept with everything that it was made from."));
-        emit recorded();
+        emit recorded({});
     }
 
     QStringList chosenKeys(const QString &typed) const
@@ -184,7 +184,7 @@ private:
         m_form->clear();
         m_form->keep();
         desk().wasChanged(tr("The exception is recorded under the name of %1.").arg(by));
-        emit recorded();
+        emit recorded({});
         return true;
     }
 

@@ -37,10 +37,10 @@ public:
             m_complete->setMinimumHeight(em(2.5));
             m_complete->setFont(sized(1, QFont::DemiBold));
         });
-        connect(m_entry, &CertificateEntry::recorded, this, &StationPanel::recorded);
+        connect(m_entry, &CertificateEntry::recorded, this, [this] { emit recorded({}); });
     }
 
-    QWidget *entry(const QString &) const override
+    QWidget *entry(const QString &) override
     {
         return needsCertificate() && desk().view().certificates.empty() ? m_entry->entry()
                                                                         : m_complete;
@@ -65,7 +65,7 @@ public:
     }
 
 protected:
-    std::pair<Status, QString> need() const override
+    std::pair<Status, QString> standing() const override
     {
         if (desk().view().status != OrderStatus::Open)
             return {Status::Done, tr("The order is %1.").arg(statusName(desk().view().status))};
@@ -102,7 +102,7 @@ private:
         }
         m_told->hide();
         desk().wasChanged(tr("The order is completed: its numbers are working now."));
-        emit recorded();
+        emit recorded({});
     }
 
     CertificateEntry *m_entry;

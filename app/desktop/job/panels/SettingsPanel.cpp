@@ -46,11 +46,12 @@ public:
         m_findings->setStill();
         body()->addWidget(m_list);
         m_copy = makeButton(tr("Copy all (F6)"), key() + ".copy", [this] { copy(); });
+        m_edit = makeButton(tr("Change the order…"), key() + ".edit",
+                            [this] { emit this->desk().orderFormWished(); });
         body()->addWidget(makeButtonRow(
             {m_copy, makeButton(tr("Print the card…"), key() + ".print", [this] { print(); }),
              makeButton(tr("Save the card as PDF…"), key() + ".save", [this] { save(); }),
-             makeButton(tr("Change the order…"), key() + ".edit",
-                        [this] { emit this->desk().orderFormWished(); })}));
+             m_edit}));
         m_told = new SignLine;
         m_told->hide();
         body()->addWidget(m_told);
@@ -60,7 +61,12 @@ public:
         connect(shortcut, &QShortcut::activated, this, [this] { copy(); });
     }
 
-    QWidget *entry(const QString &) const override { return m_copy; }
+    /// What is wrong with identifiers is mended in the order.
+    QWidget *entry(const QString &) override
+    {
+        const Step *step = desk().step("identifiers");
+        return step && step->isToDo() ? m_edit : m_copy;
+    }
 
     void showOrder() override
     {
@@ -74,6 +80,23 @@ public:
              tr("Test lines of %1. For installers only: never on a customer's paper.")
                  .arg(desk().view().office.name));
         m_testLines->setVisible(!lines.empty());
+    }
+
+protected:
+    std::pair<Status, QString> standing() const override
+    {
+        const Step *step = desk().step("identifiers");
+        if (step && step->isToDo())
+            return {statusOf(step->state),
+                    QString("%1: %2 %3")
+                        .arg(stateName(step->state), step->because.english(), step->next.english())
+                        .trimmed()};
+        QStringList numbers;
+        for (const TerminalSetting &setting : settingsOf(desk().order()))
+            if (isNumber(setting.value))
+                numbers << setting.value;
+        numbers.removeDuplicates();
+        return {step ? statusOf(step->state) : Status::NotNeeded, numbers.join(" · ")};
     }
 
 private:
@@ -163,6 +186,7 @@ private:
     QWidget *m_list;
     QWidget *m_testLines;
     QPushButton *m_copy;
+    QPushButton *m_edit;
     SignLine *m_told;
 };
 

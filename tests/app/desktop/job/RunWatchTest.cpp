@@ -3,6 +3,7 @@
 #include "app/desktop/job/RunWatch.h"
 
 #include "tests/support/JobBench.h"
+#include "tests/support/Premises.h"
 
 #include <QLabel>
 #include <QSignalSpy>
@@ -16,6 +17,7 @@ class RunWatchTest : public QObject
 
     static void startRun(JobBench &bench)
     {
+        take(bench.records(), briFields(), {safety(1, 5), detector(14, 29)});
         bench.openJob("A-1001");
         bench.go("error_test.start");
         JobBench::enter();

@@ -69,7 +69,7 @@ private slots:
         JobBench bench({briFields(), secondLine()});
         bench.at(2);
         bench.openJob("A-1001");
-        bench.go("visit.arrived");
+        bench.go("visit.arrived.arrived");
         JobBench::enter();
         bench.at(30);
         bench.openJob("A-2001");
@@ -88,7 +88,7 @@ private slots:
         QVERIFY(allText(page->panel("visit")).contains("On site since 08:02"));
 
         bench.at(90);
-        bench.go("leaving.result");
+        bench.go("leaving.left.result");
         JobBench::keys("w");
         JobBench::enter();
         const auto first = showOrder(bench.records(), "A-1001");
@@ -108,9 +108,9 @@ private slots:
         bench.at(10);
         take(bench.records(), briFields(), {arrival(50, 2), safety(51, 5, 61)});
         bench.openJob("A-1001");
-        QVERIFY(!bench.find<QWidget>("pair.confirm")->isEnabled());
+        QVERIFY(!bench.find<QWidget>("pair.loop.measured.confirm")->isEnabled());
         bench.openJob("A-2001");
-        QVERIFY(bench.find<QWidget>("pair.confirm")->isEnabled());
+        QVERIFY(bench.find<QWidget>("pair.loop.measured.confirm")->isEnabled());
     }
 
     void theSetIsIssuedFromOneLine()

@@ -1,7 +1,8 @@
 #pragma once
 // What is known of the pair: the newest make-up and the newest figures that were measured.
 
-#include "app/actions/Orders.h"
+#include "core/acceptance/DecisionInput.h"
+#include "core/base/LimitSet.h"
 #include "core/loop/LoopComparison.h"
 
 namespace loopwright {
@@ -14,6 +15,6 @@ struct LoopState
 
 /// Of the facts that are not voided and were not made old by a change of the pair. A loss without a
 /// frequency was measured where the limits judge it.
-LoopState loopState(const OrderView &view, const LimitSet &limits);
+LoopState loopState(const DecisionInput &input, const LimitSet &limits);
 
 } // namespace loopwright

@@ -5,10 +5,10 @@
 #include "app/desktop/Theme.h"
 #include "app/desktop/form/Form.h"
 #include "app/desktop/job/LoopPicture.h"
-#include "app/desktop/job/LoopState.h"
 #include "app/desktop/job/MakeupTable.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "app/desktop/widgets/PageElements.h"
+#include "core/acceptance/LoopState.h"
 #include "core/loop/DesignRules.h"
 #include "core/loop/Remedies.h"
 
@@ -39,23 +39,26 @@ QString sentences(const QStringList &reasons)
     return reasons.isEmpty() ? QString() : reasons.join(". ") + '.';
 }
 
-class MakeupPanel : public StationPanel
+class MakeupEditor : public StepEditor
 {
 public:
-    MakeupPanel(const PanelInfo &info, JobSession &desk)
-        : StationPanel(info, desk)
-        , m_table(new MakeupTable(key()))
+    MakeupEditor(JobSession &desk, const QString &part)
+        : StepEditor(desk)
+        , m_part(part)
+        , m_table(new MakeupTable(part))
         , m_picture(new LoopPicture(desk.limits(), desk.order().kind == LineKind::Bri))
         , m_verdict(new SignLine)
         , m_mend(new SignLine)
     {
         auto *beside = new FieldGridRow(m_table, m_picture);
-        body()->addWidget(beside);
-        body()->addWidget(m_verdict);
-        body()->addWidget(m_mend);
-        m_button = makeButton(tr("Record the make-up"), key() + ".confirm", [this] { confirm(); });
-        body()->addWidget(
-            makeButtonRow({m_button, makeButton(tr("Take it from a file…"), key() + ".file",
+        auto *column = new QVBoxLayout(this);
+        column->setContentsMargins(0, 0, 0, 0);
+        column->addWidget(beside);
+        column->addWidget(m_verdict);
+        column->addWidget(m_mend);
+        m_button = makeButton(tr("Record the make-up"), part + ".confirm", [this] { confirm(); });
+        column->addWidget(
+            makeButtonRow({m_button, makeButton(tr("Take it from a file…"), part + ".file",
                                                 [this] { takeFile(); })}));
         auto *shortcut = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_Return), this);
         shortcut->setContext(Qt::WidgetWithChildrenShortcut);
@@ -73,15 +76,15 @@ public:
             if (!m_table->makeup().isEmpty())
                 markError(false);
         });
-        m_table->setTyped(desk.draft(key()));
+        m_table->setTyped(desk.draft(part));
     }
 
-    QWidget *entry(const QString &) const override { return m_table->firstEmpty(); }
+    QStringList needs() const override { return {"loop.makeup"}; }
+    QWidget *entry(const QString &) override { return m_table->firstEmpty(); }
 
-    void showOrder() override
+    void showSteps() override
     {
-        StationPanel::showOrder();
-        m_recorded = loopState(desk().view(), desk().limits()).makeup;
+        m_recorded = loopState(desk().view().input, desk().limits()).makeup;
         showTyped();
     }
 
@@ -110,7 +113,7 @@ private:
     void keep()
     {
         m_keeping.stop();
-        desk().keepDraft(key(), m_table->typed());
+        desk().keepDraft(m_part, m_table->typed());
     }
 
     FactObjects facts() const { return {{{"kind", "loop"}, {"makeup", m_table->makeup()}}}; }
@@ -212,12 +215,12 @@ private:
         const QJsonObject before = m_table->typed();
         m_keeping.stop();
         m_table->clear();
-        if (const auto report = desk().record(key(), made); !report) {
+        if (const auto report = desk().record(m_part, made); !report) {
             m_table->setTyped(before);
             m_table->mark(report.error().place, report.error().message);
             return;
         }
-        emit recorded();
+        emit recorded("loop.makeup");
     }
 
     void takeFile()
@@ -246,6 +249,7 @@ private:
         return LoopMakeup::fromJson(object, name);
     }
 
+    QString m_part;
     MakeupTable *m_table;
     QTimer m_keeping; ///< runs while something is typed that is not kept
     LoopPicture *m_picture;
@@ -257,9 +261,9 @@ private:
 
 } // namespace
 
-StationPanel *makeMakeupPanel(const PanelInfo &info, JobSession &desk)
+std::vector<StepEditor *> makeupEditors(JobSession &desk, const QString &panel)
 {
-    return new MakeupPanel(info, desk);
+    return {new MakeupEditor(desk, panel)};
 }
 
 } // namespace loopwright

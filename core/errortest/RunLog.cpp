@@ -1,4 +1,4 @@
-#include "app/desktop/job/RunLog.h"
+#include "core/errortest/RunLog.h"
 
 #include <QJsonArray>
 

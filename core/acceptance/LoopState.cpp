@@ -1,14 +1,14 @@
-#include "app/desktop/job/LoopState.h"
+#include "core/acceptance/LoopState.h"
 
 #include "core/acceptance/Evidence.h"
 
 namespace loopwright {
 
-LoopState loopState(const OrderView &view, const LimitSet &limits)
+LoopState loopState(const DecisionInput &input, const LimitSet &limits)
 {
     LoopState state;
     std::optional<LossReading> loss;
-    const Evidence evidence(view.input, limits);
+    const Evidence evidence(input, limits);
     for (const Fact *fact : evidence.of<LoopFact>()) {
         const auto *loop = fact->as<LoopFact>();
         if (loop->makeup)

@@ -52,6 +52,9 @@ public:
     void import(SecondList seconds) { m_imported = std::move(seconds); }
     bool isImported() const { return m_imported.has_value(); }
 
+    /// Something was keyed or imported while it went on.
+    bool sawAnything() const { return m_imported || !m_errors.empty() || !m_sync.empty(); }
+
     /// One entry for each second up to now.
     SecondList seconds(const Moment &now) const;
 

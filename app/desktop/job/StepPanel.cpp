@@ -1,0 +1,143 @@
+#include "app/desktop/job/StepPanel.h"
+
+#include "app/desktop/job/FactText.h"
+#include "app/desktop/job/StepForm.h"
+
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+std::vector<StepEditor *> formForEach(JobSession &desk, StepGroup group)
+{
+    std::vector<StepEditor *> forms;
+    for (const Step &step : desk.steps())
+        if (step.need.group == group && step.need.kind)
+            forms.push_back(new StepForm(desk, partOf(toText(group), step.need.key), step.need));
+    return forms;
+}
+
+bool stillCounts(const Step &step)
+{
+    return step.state == StepState::Done || step.state == StepState::Failed;
+}
+
+/// "Dial tone: …" where the sentence does not say itself what it is about.
+QString told(const Step &step, const Text &sentence)
+{
+    const QString label = step.need.label.english(), text = sentence.english();
+    return text.isEmpty()           ? label + '.'
+           : text.startsWith(label) ? text
+                                    : QString("%1: %2").arg(label, text);
+}
+
+} // namespace
+
+StepPanel::StepPanel(const PanelInfo &info, JobSession &desk, QWidget *parent)
+    : StationPanel(info, desk, parent)
+    , m_editors(info.editors ? info.editors(desk, key()) : formForEach(desk, *info.group))
+{
+    if (info.above)
+        body()->addWidget(info.above(desk, key()));
+    for (StepEditor *editor : m_editors) {
+        body()->addWidget(editor);
+        connect(editor, &StepEditor::recorded, this, &StationPanel::recorded);
+    }
+}
+
+std::vector<const Step *> StepPanel::steps() const
+{
+    std::vector<const Step *> own;
+    for (const Step &step : desk().steps())
+        if (step.need.group == *info().group)
+            own.push_back(&step);
+    return own;
+}
+
+void StepPanel::showOrder()
+{
+    for (StepEditor *editor : m_editors)
+        editor->showSteps();
+    StationPanel::showOrder();
+}
+
+QWidget *StepPanel::entry(const QString &need)
+{
+    for (StepEditor *editor : m_editors)
+        if (editor->needs().contains(need))
+            return editor->entry(need);
+    for (const Step *step : steps()) // the first that is to be done
+        if (step->isToDo())
+            return entry(step->need.key);
+    return m_editors.empty() ? nullptr
+                             : m_editors.front()->entry(m_editors.front()->needs().front());
+}
+
+bool StepPanel::enters(const QString &need, const QWidget *widget) const
+{
+    return std::ranges::any_of(m_editors, [&](const StepEditor *each) {
+        return each->isAncestorOf(widget) && each->enters(need, widget);
+    });
+}
+
+std::pair<Status, QString> StepPanel::standing() const
+{
+    if (info().standing)
+        return info().standing(desk());
+    const auto own = steps();
+    const auto first = [&own](auto is) {
+        const auto found = std::ranges::find_if(own, is);
+        return found == own.end() ? nullptr : *found;
+    };
+    if (const Step *toDo = first([](const Step *each) { return each->isToDo(); }))
+        return {
+            statusOf(toDo->state),
+            QString("%1: %2").arg(stateName(toDo->state),
+                                  told(*toDo, toDo->next.isEmpty() ? toDo->because : toDo->next))};
+    if (const Step *waits =
+            first([](const Step *each) { return each->state == StepState::Closed; }))
+        return {statusOf(waits->state),
+                QString("%1: %2").arg(stateName(waits->state), waits->because.english())};
+    QStringList results;
+    bool excepted = false;
+    for (const Step *each : own)
+        if (each->counts && stillCounts(*each))
+            results << told(*each, each->because);
+        else if (each->state == StepState::NotNeeded && !each->need.isOffer() &&
+                 !each->because.isEmpty())
+            excepted = true;
+    results.removeDuplicates();
+    const bool offers =
+        std::ranges::all_of(own, [](const Step *each) { return each->need.isOffer(); });
+    if (!results.isEmpty())
+        return {offers ? Status::None : Status::Done,
+                QString("%1: %2").arg(stateName(StepState::Done), results.join(u' '))};
+    if (offers)
+        return {Status::None, {}};
+    const Step *done = first([](const Step *each) { return each->state == StepState::Done; });
+    const Step *shown = done ? done : own.empty() ? nullptr : own.front();
+    if (!shown)
+        return {Status::None, {}};
+    return {excepted ? Status::Doubtful : statusOf(shown->state),
+            QString("%1: %2").arg(stateName(shown->state), shown->because.english())};
+}
+
+Form *StepPanel::formOf(const Fact &fact) const
+{
+    for (const StepEditor *editor : m_editors)
+        if (Form *form = editor->formOf(fact))
+            return form;
+    return nullptr;
+}
+
+bool StepPanel::lists(const Fact &fact) const
+{
+    return StationPanel::lists(fact) || std::ranges::any_of(steps(), [&fact](const Step *each) {
+               return each->need.kind == fact.kind() && each->need.matches(fact);
+           });
+}
+
+} // namespace loopwright

@@ -1,0 +1,34 @@
+#include "core/acceptance/LoopState.h"
+
+#include "tests/support/Jobs.h"
+
+#include <QTest>
+
+using namespace loopwright;
+
+class LoopStateTest : public QObject
+{
+    Q_OBJECT
+
+    static DecisionInput inputWith(const QJsonObject &content)
+    {
+        return jobs::input(jobs::briFields(), {jobs::fact(3, "loop", 10, content)});
+    }
+
+private slots:
+    void aLossWithoutFrequencyIsWhereTheLimitsJudge()
+    {
+        const DecisionInput input = inputWith({{"loss_db", 30}});
+        QCOMPARE(loopState(input, jobs::limits()).measured.losses.at(0).frequencyHz, 40000.0);
+        const LimitSet other = jobs::limitsWith("bri_loss_frequency", 96000);
+        QCOMPARE(loopState(input, other).measured.losses.at(0).frequencyHz, 96000.0);
+    }
+    void aFrequencyThatWasToldStays()
+    {
+        const DecisionInput input = inputWith({{"loss_db", 6}, {"frequency_hz", 1004}});
+        QCOMPARE(loopState(input, jobs::limits()).measured.losses.at(0).frequencyHz, 1004.0);
+    }
+};
+
+QTEST_APPLESS_MAIN(LoopStateTest)
+#include "LoopStateTest.moc"
