@@ -1,5 +1,5 @@
 // What `record` makes of each fact, and the plan of `order show`: by the fields and codes of the
-// contract, on the demo scenario.
+// contract, on the demo scenario. Longer than 400 lines: the commands share one job.
 
 #include "core/base/Csv.h"
 #include "core/base/Moment.h"

@@ -1,5 +1,5 @@
-// Which facts count, and why the others do not: one row for each sentence of the rules. Longer than
-// 400 lines for that.
+// Which facts count, and why the others do not.
+// Longer than 400 lines: one row for each sentence of the rules.
 
 #include "core/acceptance/Evidence.h"
 
