@@ -28,32 +28,6 @@ QString proposedPath(const QString &fileName)
         .filePath(fileName);
 }
 
-QJsonArray strokesJson(const SignaturePad::Strokes &strokes)
-{
-    QJsonArray list;
-    for (const auto &stroke : strokes) {
-        QJsonArray points;
-        for (const QPoint &point : stroke)
-            points << point.x() << point.y();
-        list << points;
-    }
-    return list;
-}
-
-SignaturePad::Strokes strokesOf(const QJsonValue &value)
-{
-    SignaturePad::Strokes strokes;
-    for (const QJsonValue &entry : value.toArray()) {
-        const QJsonArray points = entry.toArray();
-        std::vector<QPoint> stroke;
-        for (qsizetype i = 0; i + 1 < points.size(); i += 2)
-            stroke.emplace_back(points[i].toInt(), points[i + 1].toInt());
-        if (!stroke.empty())
-            strokes.push_back(std::move(stroke));
-    }
-    return strokes;
-}
-
 } // namespace
 
 CertificateEntry::CertificateEntry(JobSession &desk, const QString &panel, QWidget *parent)
@@ -92,8 +66,8 @@ CertificateEntry::CertificateEntry(JobSession &desk, const QString &panel, QWidg
         showPreview();
     });
     const QJsonObject strokes = m_desk.draft(m_part + ".strokes");
-    m_installer->setStrokes(strokesOf(strokes.value("installer")));
-    m_customer->setStrokes(strokesOf(strokes.value("customer")));
+    m_installer->setStrokes(SignaturePad::strokesOf(strokes.value("installer")));
+    m_customer->setStrokes(SignaturePad::strokesOf(strokes.value("customer")));
 }
 
 std::vector<FieldSpec> CertificateEntry::asks(const std::vector<SetLine> &set)
@@ -240,9 +214,9 @@ void CertificateEntry::keepStrokes()
 {
     QJsonObject strokes;
     if (!m_installer->strokes().empty())
-        strokes.insert("installer", strokesJson(m_installer->strokes()));
+        strokes.insert("installer", m_installer->strokesJson());
     if (!m_customer->strokes().empty())
-        strokes.insert("customer", strokesJson(m_customer->strokes()));
+        strokes.insert("customer", m_customer->strokesJson());
     m_desk.keepDraft(m_part + ".strokes", strokes);
 }
 

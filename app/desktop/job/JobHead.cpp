@@ -145,7 +145,8 @@ void JobHead::showNext()
     m_sentence->setText(sentence());
     const bool stop = !m_desk.alarm().isEmpty() || m_desk.isStopped();
     QPalette palette = m_sentence->palette();
-    for (const QPalette::ColorRole role : {QPalette::WindowText, QPalette::Text, QPalette::ToolTipText})
+    for (const QPalette::ColorRole role :
+         {QPalette::WindowText, QPalette::Text, QPalette::ToolTipText})
         palette.setColor(role, stop ? colours().bad : this->palette().color(role));
     m_sentence->setPalette(palette);
     const Step *closing = m_desk.step("hazard_closed");

@@ -105,4 +105,30 @@ void SignaturePad::keyPressEvent(QKeyEvent *event)
     emit drawn();
 }
 
+QJsonArray SignaturePad::strokesJson() const
+{
+    QJsonArray list;
+    for (const auto &stroke : m_strokes) {
+        QJsonArray points;
+        for (const QPoint &point : stroke)
+            points << point.x() << point.y();
+        list << points;
+    }
+    return list;
+}
+
+SignaturePad::Strokes SignaturePad::strokesOf(const QJsonValue &value)
+{
+    SignaturePad::Strokes strokes;
+    for (const QJsonValue &entry : value.toArray()) {
+        const QJsonArray points = entry.toArray();
+        std::vector<QPoint> stroke;
+        for (qsizetype i = 0; i + 1 < points.size(); i += 2)
+            stroke.emplace_back(points[i].toInt(), points[i + 1].toInt());
+        if (!stroke.empty())
+            strokes.push_back(std::move(stroke));
+    }
+    return strokes;
+}
+
 } // namespace loopwright

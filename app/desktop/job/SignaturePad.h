@@ -2,6 +2,7 @@
 // A field to sign in with mouse, pen or finger. The strokes keep the scale of a certificate's
 // signature (CertificateContent.h), whatever the size of the field.
 
+#include <QJsonArray>
 #include <QWidget>
 
 #include <vector>
@@ -17,6 +18,9 @@ public:
     using Strokes = std::vector<std::vector<QPoint>>;
     const Strokes &strokes() const { return m_strokes; }
     void setStrokes(const Strokes &strokes);
+    /// As a draft keeps them: of each stroke x and y in turn. What cannot be read is left out.
+    QJsonArray strokesJson() const;
+    static Strokes strokesOf(const QJsonValue &value);
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;

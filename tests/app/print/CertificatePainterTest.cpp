@@ -175,7 +175,7 @@ private slots:
                                 "What was checked Measured Limit Result",
                                 "Identifiers",
                                 "Loop 28.4 dB measured",
-                                "can carry this service.",
+                                "is fit for this service",
                                 "Safety card clear",
                                 "Layer 1 in sync",
                                 "Detector check every error sent was seen",

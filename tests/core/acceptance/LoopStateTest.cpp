@@ -12,7 +12,8 @@ class LoopStateTest : public QObject
 
     static DecisionInput inputWith(const QJsonObject &content)
     {
-        return jobs::input(jobs::briFields(), {jobs::safety(1, 5), jobs::fact(3, "loop", 10, content)});
+        return jobs::input(jobs::briFields(),
+                           {jobs::safety(1, 5), jobs::fact(3, "loop", 10, content)});
     }
 
 private slots:

@@ -66,7 +66,8 @@ public:
     ErrorTestEditor(JobSession &desk, const QString &panel, const QStringList &needs)
         : StepEditor(desk)
         , m_needs(needs)
-        , m_setup(makeFactForm(desk, panel + ".setup", tr("Take it"), setupSpecs(desk.order(), desk.limits()),
+        , m_setup(makeFactForm(desk, panel + ".setup", tr("Take it"),
+                               setupSpecs(desk.order(), desk.limits()),
                                {{}, {}, [this](const QJsonObject &) { return selfCall(); }}))
         , m_check(new StepForm(desk, panel + ".detector", desk.step(checkKey())->need))
         , m_run(new RunEntry(desk, panel))
