@@ -1,6 +1,6 @@
 #include "core/base/Text.h"
 
-#include <algorithm>
+#include <QStringList>
 
 namespace loopwright {
 

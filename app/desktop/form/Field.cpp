@@ -1,5 +1,6 @@
 #include "app/desktop/form/Field.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QKeyEvent>
 #include <QLineEdit>
