@@ -56,13 +56,13 @@ class BoardStoreTest : public QObject
             return BoardStore::put(t, order, state);
         });
     }
-    QStringList found(const BoardQuery &query, int limit = -1, const BoardLine *after = nullptr)
+    QStringList found(const BoardQuery &query, int limit = -1, const BoardRow *after = nullptr)
     {
         QStringList numbers;
         const auto lines = BoardStore(m_database).lines(query, limit, after);
         if (!lines)
             return {lines.error().text()};
-        for (const BoardLine &line : *lines)
+        for (const BoardRow &line : *lines)
             numbers << line.order;
         return numbers;
     }
@@ -134,7 +134,7 @@ private slots:
     {
         const auto lines = BoardStore(m_database).lines({.stage = stageAt(Station::Calls)});
         QVERIFY_RESULT(lines);
-        const BoardLine &line = lines->front();
+        const BoardRow &line = lines->front();
         QCOMPARE(line.order, "A-4");
         QCOMPARE(line.circuit, "C-4");
         QCOMPARE(line.customer, "Łódź Store");
