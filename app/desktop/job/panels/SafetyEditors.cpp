@@ -22,7 +22,7 @@ public:
     CardForm(JobSession &desk, const QString &part, const Need &need)
         : StepForm(desk, part, need,
                    {[this](const QJsonObject &) { return refusal(); },
-                    [this](std::vector<FieldSpec> &specs) { stopAtHazards(specs); },
+                    [this](std::vector<FieldSpec> &specs) { stopAtHazards(this, specs); },
                     {},
                     tr("Record the card")})
         , m_alarm(new QLabel)
@@ -52,12 +52,13 @@ private:
         return review(card->need, form()->values(), desk().view().input, desk().limits());
     }
 
-    void stopAtHazards(std::vector<FieldSpec> &specs)
+    /// Called while the form is made, before there is a card: it is asked only later.
+    static void stopAtHazards(const CardForm *card, std::vector<FieldSpec> &specs)
     {
         for (FieldSpec &spec : specs)
             if (spec.key.contains("_v."))
-                spec.confirms = [this, key = spec.key](const QJsonObject &) {
-                    const Findings found = hazards();
+                spec.confirms = [card, key = spec.key](const QJsonObject &) {
+                    const Findings found = card->hazards();
                     return std::ranges::find(found, key, &Finding::field) != found.end();
                 };
     }
