@@ -65,6 +65,12 @@ JobScreen::JobScreen(DesktopContext &workplace, QWidget *parent)
     makeKeys();
 }
 
+/// What has the focus goes away with the page, and the page must not follow it any more.
+JobScreen::~JobScreen()
+{
+    qApp->disconnect(this);
+}
+
 void JobScreen::makeKeys()
 {
     auto *next = new QShortcut(QKeySequence(Qt::Key_F2), this);

@@ -19,6 +19,7 @@ class JobScreen : public Screen
     Q_OBJECT
 public:
     explicit JobScreen(DesktopContext &workplace, QWidget *parent = nullptr);
+    ~JobScreen() override;
 
     QString key() const override { return QStringLiteral("job"); }
     QString title() const override;
