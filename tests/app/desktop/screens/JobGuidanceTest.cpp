@@ -185,8 +185,10 @@ private slots:
         for (const char *order : {"A-1001", "A-2001"}) {
             bench.openJob(order);
             bench.unfoldAll();
-            const QStringList back = stepsBack(*bench.find<QScrollArea>("page")->widget());
-            QVERIFY2(back.isEmpty(), qPrintable(back.join("; ")));
+            const auto back = [&bench] {
+                return stepsBack(*bench.find<QScrollArea>("page")->widget());
+            };
+            QTRY_VERIFY2(back().isEmpty(), qPrintable(back().join("; "))); // once it is laid out
         }
         bench.window().editOrder("A-1001");
         bench.go("order.order_number");
