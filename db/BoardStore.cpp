@@ -75,6 +75,7 @@ BoardRow readLine(const Statement &row)
     line.runs = int(row.integer("runs"));
     line.status = row.word<OrderStatus>("status");
     line.held = row.boolean("held");
+    line.hazard = row.boolean("hazard");
     return line;
 }
 
@@ -180,8 +181,9 @@ Result<std::optional<OrderState>> BoardStore::stateOf(const QString &order) cons
     Statement statement(m_database, "board.find");
     statement.bind("order_number", order);
     return firstRow(statement, [](const Statement &row) {
-        return OrderState{row.word<Stage>("stage"), row.word<OrderOutcome>("outcome"),
-                          row.text("reason"), int(row.integer("facts")), int(row.integer("runs"))};
+        return OrderState{row.word<Stage>("stage"),  row.word<OrderOutcome>("outcome"),
+                          row.text("reason"),        row.boolean("hazard"),
+                          int(row.integer("facts")), int(row.integer("runs"))};
     });
 }
 
@@ -194,6 +196,7 @@ Result<void> BoardStore::put(Transaction &transaction, const ServiceOrder &order
         .bind("stage", state.stage)
         .bind("outcome", state.outcome)
         .bind("reason", state.reason)
+        .bind("hazard", state.hazard)
         .bind("due_date", order.dueDate.toString(dayFormat))
         .bind("office", order.office)
         .bind("installer", order.installer)

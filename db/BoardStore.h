@@ -17,7 +17,8 @@ struct OrderState
 {
     Stage stage = stageAt(Station::Identifiers);
     OrderOutcome outcome = OrderOutcome::Incomplete;
-    QString reason; ///< why it is not accepted; empty if it is
+    QString reason;      ///< why it is not accepted; empty if it is
+    bool hazard = false; ///< one is open on its pair or at its premises
     int facts = 0;
     int runs = 0;
 

@@ -11,7 +11,7 @@ constexpr const char *tables[] = {
     "meta",        "office",     "office_test_line", "installer",      "instrument",
     "calibration", "circuit",    "service_order",    "order_terminal", "assignment",
     "fact",        "limit_set",  "decision",         "certificate",    "certificate_issue",
-    "event",       "chain_head", "order_state",      "draft"};
+    "event",       "chain_head", "order_state",      "hazard_order",   "draft"};
 constexpr const char *unpublished = "office_test_line";
 
 } // namespace

@@ -70,21 +70,26 @@ Result<void> checkException(Records &records, const Decision &decision,
             return failure(ErrorCode::Usage,
                            QString("\"%1\" is not a criterion of this order.").arg(key.left(60)),
                            "except");
-        if (key == "safety")
-            return failure(ErrorCode::Refused, "The safety card cannot be excepted.");
+        if (const Criterion *row = findCriterion(key); row && !row->mayBeExcepted)
+            return failure(ErrorCode::Refused,
+                           QString("The %1 cannot be excepted.").arg(criterion->name.toLower()));
         if (criterion->outcome == CriterionOutcome::Met ||
             criterion->outcome == CriterionOutcome::NotNeeded)
             return failure(ErrorCode::Refused,
                            QString("%1 needs no exception: it is %2.")
                                .arg(criterion->name, toText(criterion->outcome).replace('_', ' ')));
     }
-    LOOPWRIGHT_ASSIGN(const auto people, PersonStore(records.database()).all());
-    for (const Person &person : people)
-        if ((person.key == records.by() || person.name == records.by()) &&
-            person.role != Role::Supervisor)
-            return failure(ErrorCode::Refused,
-                           QString("%1 is registered as %2; a supervisor must make the exception.")
-                               .arg(person.name, toText(person.role)));
+    LOOPWRIGHT_ASSIGN(const auto person, PersonStore(records.database()).find(records.by()));
+    if (!person)
+        return failure(
+            ErrorCode::Refused,
+            QString("\"%1\" is not in the register; a registered supervisor must make the "
+                    "exception.")
+                .arg(records.by().left(60)));
+    if (person->role != Role::Supervisor)
+        return failure(ErrorCode::Refused,
+                       QString("%1 is registered as %2; a supervisor must make the exception.")
+                           .arg(person->name, toText(person->role)));
     return {};
 }
 

@@ -3,11 +3,14 @@
 #include "app/actions/Events.h"
 #include "app/actions/EvidenceStore.h"
 #include "app/actions/LimitSets.h"
+#include "core/acceptance/PairInForce.h"
 #include "core/order/Claims.h"
+#include "core/safety/SafetyVerdict.h"
 #include "db/AssignmentStore.h"
 #include "db/BoardStore.h"
 #include "db/CertificateStore.h"
 #include "db/FactStore.h"
+#include "db/HazardStore.h"
 #include "db/MetaStore.h"
 
 #include <algorithm>
@@ -16,12 +19,34 @@ namespace loopwright {
 
 namespace {
 
-/// Why an order is not accepted, for the board: the first open criterion, what is not met before
-/// what is missing.
-QString whyNot(const Decision &decision)
+/// The names of the pair under which others must find the hazards that this order read or closed;
+/// none if it did neither.
+QStringList pairsOfHazards(const DecisionInput &input, const LimitSet &limits)
 {
+    QStringList pairs;
+    for (const Fact &fact : input.facts) {
+        const auto *card = fact.as<SafetyFact>();
+        const bool isHazard = card && judge(*card, limits).outcome == SafetyOutcome::Hazard;
+        if (!isHazard && !fact.as<HazardClosedFact>())
+            continue;
+        for (const QString &name : pairInForce(input, standingFacts(input.facts)))
+            pairs << pairIdentity(name);
+        pairs << pairIdentity(input.order.pair) << pairIdentity(fact.pair);
+    }
+    pairs.removeDuplicates();
+    if (pairs.size() > 1)
+        pairs.removeAll(QString());
+    return pairs;
+}
+
+/// Why an order is not accepted, for the board: a hazard before everything else, then the first
+/// open criterion, what is not met before what is missing.
+QString whyNot(const Judged &judged)
+{
+    if (!judged.hazards.empty())
+        return hazardText(judged.hazards.front(), judged.decision.order).english();
     for (const CriterionOutcome outcome : {CriterionOutcome::NotMet, CriterionOutcome::Missing})
-        for (const CriterionResult &result : decision.criteria)
+        for (const CriterionResult &result : judged.decision.criteria)
             if (result.open() && result.outcome == outcome)
                 return result.sentence();
     return {};
@@ -51,12 +76,16 @@ Result<void> refreshState(Records &records, Transaction &transaction, const QStr
     LOOPWRIGHT_ASSIGN(auto input, EvidenceStore(database).of(stored, limits.version()));
     input.changes.insert(input.changes.end(), pending.begin(), pending.end());
     LOOPWRIGHT_ASSIGN(const auto certificates, CertificateStore(database).ofOrder(orderNumber));
-    const Decision decision = decide(input, limits);
+    const Judged judged = judge(input, limits);
+    const Decision &decision = judged.decision;
+    if (const QStringList pairs = pairsOfHazards(input, limits); !pairs.isEmpty())
+        LOOPWRIGHT_TRY(HazardStore::note(transaction, stored.order, pairs));
     const bool finished = stored.status != OrderStatus::Open || !certificates.empty();
     OrderState state;
     state.stage = stageOf(decision, input, finished);
     state.outcome = decision.outcome;
-    state.reason = whyNot(decision);
+    state.reason = whyNot(judged);
+    state.hazard = !judged.hazards.empty();
     state.facts = int(input.facts.size());
     state.runs = int(decision.runs.size());
     return BoardStore::put(transaction, stored.order, state);
@@ -115,6 +144,27 @@ Result<void> refreshOrdersOnVisits(Records &records, Transaction &transaction,
         FactStore(transaction.database()).otherOrdersAtPremises(order, {*first, *last}));
     for (const QString &number : others)
         LOOPWRIGHT_TRY(refreshState(records, transaction, number));
+    return {};
+}
+
+Result<void> refreshOrdersConcerned(Records &records, Transaction &transaction,
+                                    const ServiceOrder &order, const std::vector<Fact> &facts)
+{
+    const bool ofHazards = std::ranges::any_of(facts, [](const Fact &fact) {
+        return fact.as<SafetyFact>() || fact.as<HazardClosedFact>();
+    });
+    if (!ofHazards)
+        return {};
+    const HazardStore hazards(transaction.database());
+    LOOPWRIGHT_ASSIGN(const auto concerned, hazards.openOrdersConcerned(order));
+    for (const QString &number : concerned) {
+        LOOPWRIGHT_ASSIGN(const auto other, OrderStore(transaction.database()).get(number));
+        LOOPWRIGHT_ASSIGN(const auto onPair,
+                          hazards.ordersOnPairs(other.order, {pairIdentity(other.order.pair)}));
+        LOOPWRIGHT_ASSIGN(const auto nearby, hazards.ordersAtPremises(other.order));
+        if (!onPair.isEmpty() || !nearby.isEmpty())
+            LOOPWRIGHT_TRY(refreshState(records, transaction, number));
+    }
     return {};
 }
 

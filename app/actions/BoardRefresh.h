@@ -27,6 +27,11 @@ Result<void> refreshOrdersUsing(Records &records, Transaction &transaction,
 Result<void> refreshOrdersOnVisits(Records &records, Transaction &transaction,
                                    const ServiceOrder &order, const std::vector<Fact> &facts);
 
+/// Safety cards or closings of hazards among the facts: the other open orders on the pair and at
+/// the premises are decided anew if a hazard concerns them.
+Result<void> refreshOrdersConcerned(Records &records, Transaction &transaction,
+                                    const ServiceOrder &order, const std::vector<Fact> &facts);
+
 /// Every open order is decided anew, by the limit set `version`.
 Result<void> refreshOpenOrders(Records &records, Transaction &transaction, const QString &version);
 

@@ -196,10 +196,25 @@ std::optional<QString> codeOf(Discount why)
     return std::nullopt;
 }
 
+/// The closings of hazards among what was added, if a registered supervisor records them.
+Result<QStringList> closedBySupervisor(Records &records, const JobRecord &record,
+                                       const RecordReport &report)
+{
+    QStringList ids;
+    LOOPWRIGHT_ASSIGN(const auto actor, PersonStore(records.database()).find(records.by()));
+    for (const Fact &fact : record.facts)
+        if (actor && actor->role == Role::Supervisor && fact.as<HazardClosedFact>() &&
+            report.added.contains(fact.id))
+            ids << fact.id;
+    return ids;
+}
+
 /// Says of each added fact what a decision makes of it: it is kept in any case.
-Result<void> tellStandings(Records &records, const StoredOrder &stored, RecordReport &report)
+Result<void> tellStandings(Records &records, const StoredOrder &stored,
+                           const QStringList &supervised, RecordReport &report)
 {
     LOOPWRIGHT_ASSIGN(auto input, evidenceOf(records, stored));
+    input.bySupervisor << supervised;
     if (stored.status != OrderStatus::Open)
         input.afterEnd << report.added;
     LOOPWRIGHT_ASSIGN(const auto limits, limitSet(records, input.limitSet));
@@ -215,7 +230,7 @@ Result<void> tellStandings(Records &records, const StoredOrder &stored, RecordRe
         if (const auto *card = fact.as<SafetyFact>(); card && report.added.contains(fact.id)) {
             const SafetyVerdict verdict = judge(*card, limits);
             if (verdict.outcome == SafetyOutcome::Hazard)
-                tell("hazard", fact.id, verdict.text());
+                tell("hazard", fact.id, verdict.text().english());
         }
     if (stored.status != OrderStatus::Open)
         for (const QString &id : report.added)
@@ -241,6 +256,7 @@ Result<void> commitFacts(Records &records, Transaction &transaction, const Store
     if (decides)
         LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
     LOOPWRIGHT_TRY(refreshOrdersOnVisits(records, transaction, stored.order, facts));
+    LOOPWRIGHT_TRY(refreshOrdersConcerned(records, transaction, stored.order, facts));
     return transaction.commit(orderEvent(records, stored.order, kind, detail));
 }
 
@@ -277,7 +293,8 @@ Result<RecordReport> recordFacts(Records &records, JobRecord record, const QStri
     LOOPWRIGHT_TRY(tell(records, record, *report));
     if (report->added.isEmpty())
         return report;
-    LOOPWRIGHT_TRY(tellStandings(records, *stored, *report));
+    LOOPWRIGHT_ASSIGN(const auto supervised, closedBySupervisor(records, record, *report));
+    LOOPWRIGHT_TRY(tellStandings(records, *stored, supervised, *report));
     QJsonArray kinds;
     for (const Fact &fact : record.facts)
         if (report->added.contains(fact.id))
@@ -286,6 +303,8 @@ Result<RecordReport> recordFacts(Records &records, JobRecord record, const QStri
     const bool open = stored->status == OrderStatus::Open;
     if (!open)
         detail.insert("after_end", QJsonArray::fromStringList(report->added));
+    if (!supervised.isEmpty())
+        detail.insert("by_supervisor", QJsonArray::fromStringList(supervised));
     LOOPWRIGHT_TRY(
         commitFacts(records, transaction, *stored, open, record.facts, "facts_recorded", detail));
     return report;

@@ -1,9 +1,11 @@
 #include "app/actions/EvidenceStore.h"
 
+#include "core/acceptance/PairInForce.h"
 #include "core/order/Claims.h"
 #include "db/AssignmentStore.h"
 #include "db/EventStore.h"
 #include "db/FactStore.h"
+#include "db/HazardStore.h"
 #include "db/InstrumentStore.h"
 
 #include <QSet>
@@ -39,7 +41,54 @@ Result<void> readHistory(const Database &database, DecisionInput &input)
             input.changes.push_back({std::nullopt, event.at, name});
         for (const QJsonValue &id : event.detail.value("after_end").toArray())
             input.afterEnd << id.toString();
+        for (const QJsonValue &id : event.detail.value("by_supervisor").toArray())
+            input.bySupervisor << id.toString();
     }
+    return {};
+}
+
+/// What another order says of hazards: cards, closings, and what strikes one of them out.
+Result<std::vector<Fact>> cardsOf(const Database &database, const QString &order,
+                                  DecisionInput &input)
+{
+    LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database).ofOrder(order));
+    std::vector<Fact> cards;
+    QSet<QString> ids;
+    for (const Fact &fact : facts)
+        if (fact.as<SafetyFact>() || fact.as<HazardClosedFact>()) {
+            cards.push_back(fact);
+            ids.insert(fact.id);
+        }
+    for (const Fact &fact : facts)
+        if (const auto *voiding = fact.as<VoidFact>(); voiding && ids.contains(voiding->fact))
+            cards.push_back(fact);
+    LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofOrder(order));
+    for (const Event &event : events)
+        for (const QJsonValue &id : event.detail.value("by_supervisor").toArray())
+            input.bySupervisor << id.toString();
+    return cards;
+}
+
+/// The hazards of the pair and of the premises that were read for other orders.
+Result<void> readHazardsElsewhere(const Database &database, DecisionInput &input)
+{
+    const HazardStore hazards(database);
+    QStringList pairs;
+    for (const QString &name : pairInForce(input, standingFacts(input.facts)))
+        pairs << pairIdentity(name);
+    LOOPWRIGHT_ASSIGN(const auto onPair, hazards.ordersOnPairs(input.order, pairs));
+    LOOPWRIGHT_ASSIGN(const auto nearby, hazards.ordersAtPremises(input.order));
+    for (const QString &order : onPair) {
+        LOOPWRIGHT_ASSIGN(const auto cards, cardsOf(database, order, input));
+        input.pairCards.insert(input.pairCards.end(), cards.begin(), cards.end());
+    }
+    for (const QString &order : nearby) {
+        if (onPair.contains(order))
+            continue;
+        LOOPWRIGHT_ASSIGN(const auto cards, cardsOf(database, order, input));
+        input.premisesCards.insert(input.premisesCards.end(), cards.begin(), cards.end());
+    }
+    input.bySupervisor.removeDuplicates();
     return {};
 }
 
@@ -133,6 +182,7 @@ Result<DecisionInput> EvidenceStore::of(const StoredOrder &stored, const QString
     input.selfTests = std::move(shared.selfTests);
     LOOPWRIGHT_ASSIGN(auto instruments, instrumentsOf(m_database, input.facts));
     input.instruments = std::move(instruments);
+    LOOPWRIGHT_TRY(readHazardsElsewhere(m_database, input));
     return input;
 }
 

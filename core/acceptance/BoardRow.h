@@ -16,6 +16,7 @@ struct BoardRow
     QDate due;
     OrderStatus status = OrderStatus::Open;
     bool held = false;
+    bool hazard = false; ///< one is open on its pair or at its premises
     int facts = 0;
     int runs = 0;
 

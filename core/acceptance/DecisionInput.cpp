@@ -19,7 +19,12 @@ Findings checkOrderIdentifiers(const ServiceOrder &order)
     const ProtocolVariant *variant = findVariant(order.variant);
     if (!variant || order.type == OrderType::Disconnect)
         return {};
-    return checkTerminals(*variant, identifiersOf(order), order.bothChannelsOrdered());
+    ProtocolVariant asOrdered = *variant;
+    if (order.isPointToPoint()) {
+        asOrdered.pointToPoint = true;
+        asOrdered.tei = TeiRule::FixedZero;
+    }
+    return checkTerminals(asOrdered, identifiersOf(order), order.bothChannelsOrdered());
 }
 
 namespace {
@@ -55,12 +60,24 @@ QJsonObject DecisionInput::toJson() const
         made << visit.toJson();
     for (const Fact &test : selfTests)
         tested << test.toJson();
-    QJsonObject object{
-        {"order", order.toJson()}, {"scope", toText(scope)},
-        {"conflicts", held},       {"changes", changed},
-        {"instruments", used},     {"facts", evidence},
-        {"limit_set", limitSet},   {"visits", made},
-        {"self_tests", tested},    {"after_end", QJsonArray::fromStringList(afterEnd)}};
+    QJsonArray ofPair, ofPremises;
+    for (const Fact &fact : pairCards)
+        ofPair << fact.toJson();
+    for (const Fact &fact : premisesCards)
+        ofPremises << fact.toJson();
+    QJsonObject object{{"order", order.toJson()},
+                       {"scope", toText(scope)},
+                       {"conflicts", held},
+                       {"changes", changed},
+                       {"instruments", used},
+                       {"facts", evidence},
+                       {"limit_set", limitSet},
+                       {"visits", made},
+                       {"self_tests", tested},
+                       {"after_end", QJsonArray::fromStringList(afterEnd)},
+                       {"pair_cards", ofPair},
+                       {"premises_cards", ofPremises},
+                       {"by_supervisor", QJsonArray::fromStringList(bySupervisor)}};
     if (takenIn)
         object.insert("taken_in", takenIn->text());
     return object;
@@ -120,9 +137,15 @@ Result<DecisionInput> DecisionInput::fromJson(const QJsonObject &object, const Q
     input.facts = std::move(facts);
     LOOPWRIGHT_ASSIGN(auto tests, readFacts(reader, "self_tests"));
     input.selfTests = std::move(tests);
+    LOOPWRIGHT_ASSIGN(auto cards, readFacts(reader, "pair_cards"));
+    input.pairCards = std::move(cards);
+    LOOPWRIGHT_ASSIGN(auto nearby, readFacts(reader, "premises_cards"));
+    input.premisesCards = std::move(nearby);
     input.takenIn = reader.optionalMoment("taken_in");
     for (const QJsonValue &id : reader.array("after_end", 100000))
         input.afterEnd << id.toString();
+    for (const QJsonValue &id : reader.array("by_supervisor", 100000))
+        input.bySupervisor << id.toString();
     reader.done();
     LOOPWRIGHT_TRY(reader.result());
     return input;

@@ -53,6 +53,11 @@ struct DecisionInput
     std::vector<Fact> selfTests;   ///< shareVisits(): made in other orders on those visits
     std::optional<Moment> takenIn; ///< when the order was taken in
     QStringList afterEnd;          ///< ids recorded when the order was completed or cancelled
+    /// Safety cards, closings and voids of other orders on this pair; empty unless one of the cards
+    /// reads a hazard.
+    std::vector<Fact> pairCards;
+    std::vector<Fact> premisesCards; ///< the same of other pairs at the premises; told, no more
+    QStringList bySupervisor;        ///< ids of the closings that a registered supervisor recorded
 
     QJsonObject toJson() const;
     static Result<DecisionInput> fromJson(const QJsonObject &object, const QString &place);

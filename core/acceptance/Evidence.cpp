@@ -1,5 +1,6 @@
 #include "core/acceptance/Evidence.h"
 
+#include "core/acceptance/Contradiction.h"
 #include "core/order/OrderIdentifiers.h"
 
 #include <QMap>
@@ -126,7 +127,6 @@ Evidence::Evidence(const DecisionInput &input, const LimitSet &limits)
     , m_facts(standingFacts(input.facts))
     , m_pairs(pairInForce(input, m_facts))
 {
-    std::vector<const Fact *> cards;
     QHash<QString, const Fact *> voids; // the first of each
     for (const Fact &fact : input.facts)
         if (const auto *voiding = fact.as<VoidFact>()) {
@@ -135,8 +135,6 @@ Evidence::Evidence(const DecisionInput &input, const LimitSet &limits)
                 first = &fact;
         }
     for (const Fact &fact : input.facts) {
-        if (fact.as<SafetyFact>())
-            cards.push_back(&fact);
         if (const Fact *by = voids.value(fact.id)) {
             const auto *voiding = by->as<VoidFact>();
             m_voids.insert(&fact, voiding);
@@ -147,7 +145,6 @@ Evidence::Evidence(const DecisionInput &input, const LimitSet &limits)
         }
     }
     const auto byTime = [](const Fact *a, const Fact *b) { return isEarlier(*a, *b); };
-    std::sort(cards.begin(), cards.end(), byTime);
     std::sort(m_struckOut.begin(), m_struckOut.end(),
               [](const auto &a, const auto &b) { return isEarlier(*a.fact, *b.fact); });
     for (const Fact *fact : m_facts) {
@@ -168,11 +165,12 @@ Evidence::Evidence(const DecisionInput &input, const LimitSet &limits)
     std::vector<std::pair<const Fact *, QString>> counting;
     for (const Fact *card : of<SafetyFact>())
         counting.emplace_back(card, visitOf(*card));
-    m_cards = SafetyCards(cards, counting, m_facts, limits);
+    m_cards = SafetyCards(input, counting, m_facts, limits);
     discountWithoutCard();
     discountBySelfTests();
     discountByLayers();
     discountCallsElsewhere(input.order);
+    discountContradictions();
 }
 
 /// The first reason stands.
@@ -254,6 +252,10 @@ void Evidence::discountWithoutCard()
                     ? Text(QT_TRANSLATE_NOOP(
                           "core", "made after the feed was switched, without a new safety card"))
                     : Text(QT_TRANSLATE_NOOP("core", "made before the safety card of that visit")));
+        else if (card->verdict.outcome == SafetyOutcome::ForeignBattery)
+            discount(*fact, Discount::NoCard,
+                     Text(QT_TRANSLATE_NOOP(
+                         "core", "made when the safety card of that visit read foreign battery")));
         else if (card->verdict.outcome != SafetyOutcome::Clear)
             discount(*fact, Discount::NoCard,
                      Text(QT_TRANSLATE_NOOP(
@@ -344,6 +346,19 @@ void Evidence::discountCallsElsewhere(const ServiceOrder &order)
                      Text(QT_TRANSLATE_NOOP(
                          "core", "busy or not answered elsewhere: it says nothing of this line")));
     }
+}
+
+/// Held only against what counts: what is out for another reason shows nothing wrong.
+void Evidence::discountContradictions()
+{
+    const Contradictions contradictions(*this);
+    std::vector<std::pair<const Fact *, Contradiction>> found;
+    for (const Fact *fact : m_facts)
+        if (counts(*fact))
+            if (const auto contradiction = contradictions.in(*fact))
+                found.emplace_back(fact, *contradiction);
+    for (const auto &[fact, contradiction] : found)
+        discount(*fact, Discount::Contradiction, contradiction.sentence());
 }
 
 const Discounted *Evidence::whyNot(const Fact &fact) const

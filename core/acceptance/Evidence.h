@@ -109,6 +109,7 @@ private:
     void discountBySelfTests();
     void discountByLayers();
     void discountCallsElsewhere(const ServiceOrder &order);
+    void discountContradictions();
 
     const DecisionInput &m_input;
     std::vector<const Fact *> m_facts; ///< not struck out, by time

@@ -83,6 +83,14 @@ void sayPath(const RunFact &run, const ServiceOrder &order, Decision &decision)
                              "core", "The run was made at the S/T interface, through the NT.")));
 }
 
+/// A hazard of another pair at the premises closes nothing, and is told before everything else.
+void sayHazardsNearby(const Judging &judging, Decision &decision)
+{
+    for (const Hazard &hazard : judging.evidence.cards().open())
+        if (!hazard.isOfPair)
+            note(decision, hazardText(hazard, judging.order.number));
+}
+
 /// What the counted runs prove: of several channels the one that proves least speaks.
 void sayWhatIsProven(const Judging &judging, Decision &decision)
 {
@@ -166,6 +174,61 @@ void sayInterruptions(const Judging &judging, Decision &decision)
     }
 }
 
+std::optional<double> newestFigure(const Judging &judging, AnalogQuantity quantity)
+{
+    std::optional<double> figure;
+    for (const Fact *fact : judging.evidence.of<AnalogFact>()) {
+        const auto *analog = fact->as<AnalogFact>();
+        const AnalogValue value = analog->value();
+        if (const auto *number = std::get_if<double>(&value);
+            number && analog->quantity == quantity)
+            figure = std::abs(*number);
+    }
+    return figure;
+}
+
+/// By Ohm's law the loop alone takes current times resistance of the voltage that the office feeds.
+void sayCurrentAgainstVoltage(const Judging &judging, Decision &decision)
+{
+    const auto current = newestFigure(judging, AnalogQuantity::LoopCurrent),
+               voltage = newestFigure(judging, AnalogQuantity::OnHookVoltage);
+    std::optional<double> resistance;
+    for (const Fact *fact : judging.evidence.of<LoopFact>())
+        if (const auto &measured = fact->as<LoopFact>()->dcResistanceOhm)
+            resistance = measured;
+    if (current && voltage && resistance && *current / 1000 * *resistance > *voltage)
+        note(decision,
+             Text(QT_TRANSLATE_NOOP("core",
+                                    "%1 mA through %2 ohm take %3 V, more than the %4 V measured "
+                                    "on-hook: one of the three readings is wrong, or the feed "
+                                    "rises with the load."))
+                 .arg(*current)
+                 .arg(*resistance)
+                 .arg(figure(*current / 1000 * *resistance))
+                 .arg(*voltage));
+}
+
+/// One installer is at one place at a time.
+void sayOverlappingVisits(const Judging &judging, Decision &decision)
+{
+    std::vector<std::pair<const Fact *, const VisitFact *>> visits;
+    for (const Fact *fact : judging.evidence.of<VisitFact>())
+        if (const auto *visit = fact->as<VisitFact>(); visit->arrived && visit->left)
+            visits.emplace_back(fact, visit);
+    for (std::size_t i = 0; i < visits.size(); ++i)
+        for (std::size_t j = i + 1; j < visits.size(); ++j) {
+            const auto &[a, first] = visits[i];
+            const auto &[b, second] = visits[j];
+            if (a->installer == b->installer && *first->arrived < *second->left &&
+                *second->arrived < *first->left && *first->arrived != *second->arrived)
+                note(decision, Text(QT_TRANSLATE_NOOP(
+                                        "core", "The visits of %1 from %2 and from %3 overlap."))
+                                   .arg(a->installer)
+                                   .arg(minuteText(*first->arrived))
+                                   .arg(minuteText(*second->arrived)));
+        }
+}
+
 /// What was recorded and does not count, and what is older than the order.
 void sayDiscounted(const Judging &judging, Decision &decision)
 {
@@ -196,6 +259,22 @@ QString decisionId(const DecisionInput &input)
         .arg(hex.mid(0, 8), hex.mid(8, 4), hex.mid(12, 4), hex.mid(16, 4), hex.mid(20, 12));
 }
 
+/// A reading that cannot be true, and that none followed: its criterion waits for another one.
+void waitForReadings(Judging &judging, CriterionResult &result)
+{
+    for (const Need *need : judging.needsFor(result.key)) {
+        const Standing &standing = judging.standings[need->key];
+        const auto doubtful =
+            std::ranges::find(standing.before, Discount::Contradiction, &Discounted::why);
+        if (doubtful == standing.before.end() || doubtful->fact->as<RunFact>() ||
+            (standing.counts && isEarlier(*doubtful->fact, *standing.counts)))
+            continue;
+        result.evidence << doubtful->fact->id;
+        judging.settle(*need, result, CriterionOutcome::Missing, doubtful->sentence,
+                       Text(QT_TRANSLATE_NOOP("core", "Read again: %1.")).arg(need->label));
+    }
+}
+
 CriterionResult resultOf(Judging &judging, const Criterion &criterion)
 {
     CriterionResult result;
@@ -205,6 +284,7 @@ CriterionResult resultOf(Judging &judging, const Criterion &criterion)
     result.outcome = CriterionOutcome::NotNeeded;
     if (isNeeded(criterion, judging.order, judging.input.scope)) {
         criterion.judge(judging, result);
+        waitForReadings(judging, result);
         applyExceptions(judging, criterion, result);
     } else {
         result.reason = whyNotNeeded(criterion, judging.input.scope);
@@ -229,11 +309,15 @@ Judged judge(const DecisionInput &input, const LimitSet &limits)
             decision.criteria.push_back(resultOf(judging, criterion));
     decision.outcome = overall(decision.criteria);
     decision.runs = runsMade(judging);
+    sayHazardsNearby(judging, decision);
     sayWhatIsProven(judging, decision);
     sayLateLayers(judging, decision);
     sayInterruptions(judging, decision);
+    sayCurrentAgainstVoltage(judging, decision);
+    sayOverlappingVisits(judging, decision);
     sayDiscounted(judging, decision);
     judged.pair = judging.evidence.pair();
+    judged.hazards = judging.evidence.cards().open();
     judged.standings = judging.standings;
     judged.needs = judging.needs;
     return judged;

@@ -259,6 +259,29 @@ void judgeRun(Judging &judging, CriterionResult &result)
     mergeOutcome(result, result.outcome, struckOutRuns(judging));
 }
 
+namespace {
+
+/// A receiver that synchronises itself may show one error as three; what is more comes from the
+/// line. The seconds before and after an injection may each be errored by it.
+Text moreThanSent(const DetectorFact &check)
+{
+    const qint64 sent = std::max(check.injections.value_or(0), check.injected.value_or(0));
+    const bool manySeconds =
+        check.seenErroredSeconds.value_or(0) > 2 * check.injections.value_or(0);
+    const bool manyErrors =
+        check.seenBitErrors.value_or(0) > 3 * sent + check.quietBitErrors.value_or(0);
+    if (!manySeconds && !manyErrors)
+        return {};
+    return Text(QT_TRANSLATE_NOOP(
+                    "core", "Errors were sent %1 times and %2 bit errors in %3 errored seconds "
+                            "were seen, more than were sent: the line makes errors."))
+        .arg(check.injections.value_or(0))
+        .arg(check.seenBitErrors.value_or(0))
+        .arg(check.seenErroredSeconds.value_or(0));
+}
+
+} // namespace
+
 std::pair<CriterionOutcome, Text> checkOutcome(const Fact &fact, const LimitSet &limits)
 {
     const auto *check = fact.as<DetectorFact>();
@@ -286,6 +309,8 @@ std::pair<CriterionOutcome, Text> checkOutcome(const Fact &fact, const LimitSet 
                      .arg(check->injections.value_or(0))
                      .arg(check->seenBitErrors.value_or(0))
                      .arg(check->seenErroredSeconds.value_or(0));
+    else if (const Text more = moreThanSent(*check); !more.isEmpty())
+        wrong += more;
     if (!check->cleared.value_or(false))
         wrong += Text(QT_TRANSLATE_NOOP("core", "The counters were not cleared after the check."));
     if (!wrong.isEmpty())

@@ -42,6 +42,9 @@ void judgeIdentifiers(Judging &judging, CriterionResult &result)
             need, result, CriterionOutcome::NotMet, Text::verbatim(conflict.reason()),
             Text(QT_TRANSLATE_NOOP(
                 "core", "Have the office assign another, or release the one that is in use.")));
+    result.grade = errors > 0 || !judging.input.conflicts.empty() ? QuantityClass::Poor
+                   : warnings > 0                                 ? QuantityClass::Marginal
+                                                                  : QuantityClass::Good;
     result.measured = errors + int(judging.input.conflicts.size());
     result.measuredText = QString("%1 in error").arg(errors + judging.input.conflicts.size());
     result.limit = 0;
@@ -97,11 +100,17 @@ void judgeHazards(Judging &judging, CriterionResult &result)
         result.evidence << hazard.card->id;
         if (!hazard.closing) {
             judging.settle(
-                closing, result, CriterionOutcome::NotMet,
-                Text(QT_TRANSLATE_NOOP("core", "%1 Read %2.")).arg(hazard.verdict.text()).arg(when),
+                closing, result, CriterionOutcome::NotMet, hazardText(hazard, judging.order.number),
                 Text(QT_TRANSLATE_NOOP(
                     "core", "Stop, move away, and report the foreign voltage. When its source "
                             "is found and cleared, record how, and make a new card.")));
+            if (hazard.refused)
+                judging.settle(
+                    closing, result, CriterionOutcome::NotMet,
+                    Text(QT_TRANSLATE_NOOP(
+                        "core", "A contact with power is closed by a registered supervisor, "
+                                "or with the utility's reference: neither stands with what "
+                                "was said.")));
             continue;
         }
         result.evidence << hazard.closing->id;
@@ -136,7 +145,8 @@ void judgeCards(Judging &judging, CriterionResult &result)
             continue;
         any = true;
         result.evidence << card->fact->id;
-        judging.settle(need, result, CriterionOutcome::Met, Text::verbatim(card->verdict.text()));
+        judging.settle(need, result, CriterionOutcome::Met,
+                       card->verdict.text(card->fact->at.localClock()));
     }
     if (any)
         return;
@@ -149,14 +159,20 @@ void judgeCards(Judging &judging, CriterionResult &result)
             Text(QT_TRANSLATE_NOOP("core", "Make the safety card before the pair is touched.")));
         return;
     }
-    const SafetyVerdict verdict = judge(*newest->as<SafetyFact>(), judging.limits);
+    const SafetyVerdict verdict = judging.evidence.cards().verdictOf(*newest);
     result.evidence << newest->id;
     if (verdict.outcome == SafetyOutcome::Clear)
-        judging.settle(need, result, CriterionOutcome::Met, Text::verbatim(verdict.text()));
+        judging.settle(need, result, CriterionOutcome::Met, verdict.text(newest->at.localClock()));
+    else if (verdict.outcome == SafetyOutcome::ForeignBattery)
+        judging.settle(need, result, CriterionOutcome::Missing, verdict.text(),
+                       verdict.batteries.front().toDo);
     else if (verdict.outcome == SafetyOutcome::Incomplete)
-        judging.settle(need, result, CriterionOutcome::Missing, Text::verbatim(verdict.text()),
-                       Text(QT_TRANSLATE_NOOP(
-                           "core", "Complete the safety card before the first measurement.")));
+        judging.settle(need, result, CriterionOutcome::Missing, verdict.text(),
+                       verdict.misfits.empty()
+                           ? Text(QT_TRANSLATE_NOOP(
+                                 "core", "Complete the safety card before the first measurement."))
+                           : Text(QT_TRANSLATE_NOOP(
+                                 "core", "Prove the ground lead and make the safety card again.")));
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 
 #include "core/acceptance/Judging.h"
 #include "core/loop/DesignRules.h"
+#include "core/loop/LoopComparison.h"
 #include "core/loop/VoiceBand.h"
 
 #include <cmath>
@@ -23,6 +24,7 @@ struct PairFigures
     std::optional<double> resistanceOhm, lossDb;
     std::optional<LoopMakeup> makeup;
     QStringList evidence;
+    bool recordIsWrong = false; ///< the make-up explains the measurement at no temperature
 };
 
 PairFigures newestFigures(const Judging &judging)
@@ -38,7 +40,7 @@ PairFigures newestFigures(const Judging &judging)
         }
         // A loss at another frequency says nothing of the one that is limited.
         if (loop->lossDb &&
-            std::abs(loop->frequencyHz.value_or(frequency) - frequency) <= 0.01 * frequency) {
+            std::abs(loop->frequencyHz.value_or(0) - frequency) <= 0.01 * frequency) {
             figures.lossDb = loop->lossDb;
             lossId = fact->id;
         }
@@ -46,6 +48,13 @@ PairFigures newestFigures(const Judging &judging)
             figures.makeup = loop->makeup;
             makeupId = fact->id;
         }
+    }
+    if (figures.makeup) {
+        MeasuredLoop measured{figures.resistanceOhm, {}};
+        const double ohms = judging.limits.value("bri_termination");
+        if (figures.lossDb && !judging.isAnalog())
+            measured.losses.push_back({frequency, *figures.lossDb, {ohms, ohms}});
+        figures.recordIsWrong = !agreesAtSomeTemperature(*figures.makeup, measured, judging.limits);
     }
     // A loss at that frequency says nothing of an analog line.
     figures.evidence = {resistanceId, judging.isAnalog() ? QString() : lossId, makeupId};
@@ -71,6 +80,7 @@ void judgeFigure(Judging &judging, CriterionResult &result, const QString &what,
                  const Limit &limit)
 {
     const bool within = measured <= limit.value;
+    mergeGrade(result, within ? QuantityClass::Good : QuantityClass::Poor);
     // As many decimals as it takes to see on which side it is.
     QString shown = figure(measured);
     for (int decimals = 3; !within && shown == figure(limit.value) && decimals <= 9; ++decimals)
@@ -87,12 +97,26 @@ void judgeFigure(Judging &judging, CriterionResult &result, const QString &what,
                    within ? Text() : Text(haveItMended));
 }
 
+QuantityClass gradeOf(Suitability verdict)
+{
+    switch (verdict) {
+    case Suitability::Suitable:
+        break;
+    case Suitability::Marginal:
+        return QuantityClass::Marginal;
+    case Suitability::NotSuitable:
+        return QuantityClass::Poor;
+    }
+    return QuantityClass::Good;
+}
+
 /// A rule of the make-up that a figure was computed by.
 void judgeRule(Judging &judging, CriterionResult &result, const RuleResult &rule, bool predicted)
 {
     const Text reason = predicted
                             ? Text(QT_TRANSLATE_NOOP("core", "Predicted: %1")).arg(rule.reason)
                             : Text::verbatim(rule.reason);
+    mergeGrade(result, gradeOf(rule.verdict));
     if (rule.verdict == Suitability::NotSuitable)
         judging.settle(makeupNeed(judging), result, CriterionOutcome::NotMet, reason,
                        Text(haveItMended));
@@ -114,9 +138,25 @@ void judgeMakeup(Judging &judging, const PairFigures &figures, CriterionResult &
         judgeRule(judging, result, rule, rule.key == "bri_loss" || rule.key == "bri_resistance");
     }
     if (!figures.lossDb) {
-        result.measured = roundForRecord(qualification.insertionLossDb);
-        result.measuredText = QString("%1 dB predicted").arg(figure(qualification.insertionLossDb));
+        result.measured = roundForRecord(qualification.hotLossDb);
+        result.measuredText =
+            QString("%1 dB predicted%2")
+                .arg(figure(qualification.hotLossDb), whenHot(qualification.hottestF));
     }
+}
+
+/// The measurement decides, and the order says so until the record is mended.
+void sayRecordIsWrong(Judging &judging, PairFigures &figures, CriterionResult &result)
+{
+    if (!figures.recordIsWrong)
+        return;
+    judging.settle(
+        makeupNeed(judging), result, CriterionOutcome::Met,
+        Text(QT_TRANSLATE_NOOP(
+            "core", "The make-up on record explains what was measured at no temperature of the "
+                    "cable from -20 to 140 °F: the measurement decides, and the record is wrong.")),
+        Text(QT_TRANSLATE_NOOP("core", "Have the record of the pair mended.")));
+    figures.makeup.reset();
 }
 
 bool runWithoutErrors(const Judging &judging)
@@ -270,15 +310,17 @@ void needLoop(std::vector<Need> &needs, const ServiceOrder &order, OrderScope,
 
 void judgeLoop(Judging &judging, CriterionResult &result)
 {
-    const PairFigures figures = newestFigures(judging);
+    PairFigures figures = newestFigures(judging);
+    const bool noMakeup = !figures.makeup;
     result.evidence = figures.evidence;
+    sayRecordIsWrong(judging, figures, result);
     if (judging.isAnalog())
         judgeAnalogLoop(judging, figures, result);
     else
         judgeBasicRate(judging, figures, result);
     // The desk's station is passed over if nobody knows the make-up: then the pair is measured, on
     // site.
-    if (!figures.makeup && result.outcome != CriterionOutcome::Met)
+    if (noMakeup && result.outcome != CriterionOutcome::Met)
         result.station = Station::TurnUp;
 }
 

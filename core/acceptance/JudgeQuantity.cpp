@@ -48,6 +48,20 @@ std::optional<AnalogValue> valueOf(const Judging &judging, AnalogQuantity quanti
     return balanceDb(*a, *b);
 }
 
+/// The subtraction means something only if there is noise, or much that could make it: power
+/// influence above the bound of good (S.C. Code Regs. 103-663.3 judges it always; common practice).
+bool isBalanceNeeded(const Judging &judging)
+{
+    const auto newest = [&judging](AnalogQuantity of) {
+        return numberOf(judging.newest(*judging.need(needKey(of))));
+    };
+    const auto noise = newest(AnalogQuantity::Noise),
+               influence = newest(AnalogQuantity::PowerInfluence);
+    return !noise || !influence ||
+           classify(AnalogQuantity::Noise, *noise, judging.limits) != QuantityClass::Good ||
+           *influence > judging.limits.value("power_influence_good_max");
+}
+
 Text hintOf(const AnalogQuantityInfo &about, const LimitSet &limits)
 {
     if (about.yesOrNo)
@@ -92,6 +106,13 @@ void judgeQuantity(Judging &judging, CriterionResult &result)
     result.limitText = limitText(quantity, judging.limits);
     result.source = limitSource(quantity, judging.limits);
     const Need &need = *judging.need(needKey(quantity));
+    if (quantity == AnalogQuantity::Balance && !isBalanceNeeded(judging)) {
+        judging.settle(need, result, CriterionOutcome::NotNeeded,
+                       Text(QT_TRANSLATE_NOOP(
+                           "core", "The line is quiet and little disturbs it: the balance says "
+                                   "nothing of it.")));
+        return;
+    }
     const auto value = valueOf(judging, quantity, result);
     const QString name = QString::fromUtf8(about.name);
     if (!value) {

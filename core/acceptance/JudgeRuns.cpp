@@ -12,11 +12,11 @@
 
 namespace loopwright {
 
-Text overLimits(const RunEvaluation &run, qint64 rate, const LimitSet &limits)
+Text overLimits(const RunFact &run, const RunEvaluation &evaluation, const LimitSet &limits)
 {
-    const ErrorSummary &sum = run.summary;
+    const ErrorSummary &sum = evaluation.summary;
     const double fullSeconds = limits.value("run_seconds_min");
-    const double bits = std::max(double(sum.bits), fullSeconds * double(rate));
+    const double bits = std::max(double(sum.bits), fullSeconds * double(run.bitsPerSecond()));
     const double available = std::max(double(sum.availableSeconds), fullSeconds);
     const double severe = double(sum.severelyErroredSeconds + sum.unavailableSeconds);
     std::vector<Text> over;
@@ -41,6 +41,10 @@ Text overLimits(const RunEvaluation &run, qint64 rate, const LimitSet &limits)
                            .arg(Text::counted("%n loss of synchronisation",
                                               "%n losses of synchronisation", sum.syncLosses))
                            .arg(limits.value("run_sync_losses_max")));
+    if (double(run.slips.value_or(0)) > limits.value("run_slips_max"))
+        over.push_back(Text(QT_TRANSLATE_NOOP("core", "%1 where %2 are the most"))
+                           .arg(countText(*run.slips, "slip"))
+                           .arg(limits.value("run_slips_max")));
     return Text::joined(over, "; ");
 }
 
@@ -120,7 +124,7 @@ JudgedRun judgeOne(const Judging &judging, const Fact &fact)
     const auto *run = fact.as<RunFact>();
     const RunEvaluation evaluation = evaluateRun(*run, judging.limits.value("run_confidence"));
     JudgedRun judged{&fact, evaluation};
-    const Text over = overLimits(evaluation, run->bitsPerSecond(), judging.limits);
+    const Text over = overLimits(*run, evaluation, judging.limits);
     const auto contradiction = contradictionIn(*run);
     // Whole seconds count if they were exported: a clock rounded to seconds may show one more than
     // was compared.

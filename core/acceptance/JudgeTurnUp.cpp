@@ -75,8 +75,17 @@ Need layerNeed(int layer, LineInterface interface, int terminal)
     return need;
 }
 
+/// On a point-to-point line there is one link for all numbers.
+std::span<const OrderedTerminal> linksOf(const ServiceOrder &order)
+{
+    const std::span<const OrderedTerminal> all = order.terminals;
+    return order.isPointToPoint() ? all.first(std::min<std::size_t>(all.size(), 1)) : all;
+}
+
 QString terminalName(const ServiceOrder &order, const OrderedTerminal &terminal)
 {
+    if (order.isPointToPoint())
+        return "the link";
     return order.terminals.size() == 1 ? QString("the terminal")
                                        : QString("terminal %1").arg(terminal.number);
 }
@@ -86,8 +95,9 @@ void judgeTei(Judging &judging, const Need &need, CriterionResult &result,
 {
     const ProtocolVariant *variant = findVariant(judging.order.variant);
     const TeiCheck assigned = variant ? checkTei(*variant, terminal.tei) : TeiCheck{};
-    const bool zeroOnly = variant && variant->tei == TeiRule::FixedZero;
-    const int fixed = assigned.fixed.value_or(zeroOnly ? 0 : -1); // -1: given by the network
+    const bool zeroOnly =
+        judging.order.isPointToPoint() || (variant && variant->tei == TeiRule::FixedZero);
+    const int fixed = zeroOnly ? 0 : assigned.fixed.value_or(-1); // -1: given by the network
     const bool zeroToo = variant && variant->tei == TeiRule::AutomaticOrFixedZero;
     const bool fits =
         fixed >= 0 ? tei == fixed : (tei >= 64 && tei <= 126) || (zeroToo && tei == 0);
@@ -127,12 +137,18 @@ void needLayer1(std::vector<Need> &needs, const ServiceOrder &order, OrderScope,
 
 void needLayer2(std::vector<Need> &needs, const ServiceOrder &order, OrderScope, const LimitSet &)
 {
-    for (const OrderedTerminal &terminal : order.terminals) {
+    for (const OrderedTerminal &terminal : linksOf(order)) {
         needs.push_back(layerNeed(2, {}, terminal.number));
+        if (order.isPointToPoint())
+            needs.back().matches = [](const Fact &fact) {
+                return fact.as<LayerFact>() && fact.as<LayerFact>()->layer == 2;
+            };
         needs.back().label =
             Text(QT_TRANSLATE_NOOP("core", "Layer 2 of %1")).arg(terminalName(order, terminal));
         needs.back().hint =
-            isAutomaticTei(terminal.tei)
+            order.isPointToPoint()
+                ? Text(QT_TRANSLATE_NOOP("core", "TEI 0, one link for all numbers"))
+            : isAutomaticTei(terminal.tei)
                 ? Text(QT_TRANSLATE_NOOP("core", "TEI given by the network, 64 to 126"))
                 : Text(QT_TRANSLATE_NOOP("core", "TEI %1 as ordered")).arg(terminal.tei);
     }
@@ -170,7 +186,7 @@ void judgeLayer2(Judging &judging, CriterionResult &result)
     result.source = "TEI ranges of Q.921";
     QMap<int, const OrderedTerminal *> holders;
     QStringList teis;
-    for (const OrderedTerminal &terminal : judging.order.terminals) {
+    for (const OrderedTerminal &terminal : linksOf(judging.order)) {
         const Need &need = *judging.need(QString("layer.2.%1").arg(terminal.number));
         const Fact *up =
             upOf(judging, need, result,

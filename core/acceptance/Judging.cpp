@@ -134,6 +134,11 @@ void mergeOutcome(CriterionResult &result, CriterionOutcome outcome, const Text 
         result.next = next;
 }
 
+void mergeGrade(CriterionResult &result, QuantityClass grade)
+{
+    result.grade = std::max(result.grade.value_or(grade), grade);
+}
+
 double roundForRecord(double value)
 {
     return QByteArray::number(value, 'g', 9).toDouble();

@@ -72,10 +72,10 @@ Text selfCallTrouble(const RunFact &run, const ServiceOrder &order);
 bool lastedAsCall(const RunFact &run);
 /// A call in itself: a self-call between two numbers of the order in sync for ten seconds.
 bool isSelfCall(const RunFact &run, const ServiceOrder &order);
-/// Why a run is over its limits; empty where it is not. A run that was stopped early is held
-/// against what a run of full length may have, so that one error in its first minute has not failed
-/// it yet.
-Text overLimits(const RunEvaluation &run, qint64 rate, const LimitSet &limits);
+/// Why a run is over its limits of errors, losses of synchronisation and slips; empty if it is not.
+/// A run that was stopped early is held against what a run of full length may have, so that one
+/// error in its first minute has not failed it yet.
+Text overLimits(const RunFact &run, const RunEvaluation &evaluation, const LimitSet &limits);
 /// Judges the runs of every B channel that carries data, for Judging and the list of runs made.
 std::vector<ChannelRuns> judgeRuns(const Judging &judging);
 /// Every run that was made, voided ones too, with what became of it, oldest first.
@@ -94,6 +94,8 @@ bool needsInstrument(const Fact &fact);
 /// is next stays.
 void mergeOutcome(CriterionResult &result, CriterionOutcome outcome, const Text &reason,
                   const Text &next = {});
+/// The worse class stays.
+void mergeGrade(CriterionResult &result, QuantityClass grade);
 /// To nine significant digits: what a mathematical library gives beyond them differs from one
 /// version to the next, and a decision repeats byte for byte. For figures that were computed.
 double roundForRecord(double value);

@@ -16,8 +16,7 @@ LoopState loopState(const DecisionInput &input, const LimitSet &limits)
         if (loop->dcResistanceOhm)
             state.measured.dcResistanceOhm = loop->dcResistanceOhm;
         if (loop->lossDb)
-            loss = LossReading{
-                loop->frequencyHz.value_or(limits.value("bri_loss_frequency")), *loop->lossDb, {}};
+            loss = LossReading{loop->frequencyHz.value_or(0), *loop->lossDb, {}};
     }
     if (loss)
         state.measured.losses.push_back(*loss);

@@ -6,10 +6,7 @@
 
 namespace loopwright {
 
-namespace {
-
-/// Letters and digits alone: one pair is written in many ways.
-QString squeezed(const QString &pair)
+QString pairIdentity(const QString &pair)
 {
     QString text;
     for (const QChar letter : pairKey(pair))
@@ -18,11 +15,9 @@ QString squeezed(const QString &pair)
     return text;
 }
 
-} // namespace
-
 bool isSamePair(const QString &a, const QString &b)
 {
-    return squeezed(a) == squeezed(b);
+    return pairIdentity(a) == pairIdentity(b);
 }
 
 QStringList pairInForce(const DecisionInput &input, const std::vector<const Fact *> &facts)

@@ -148,16 +148,18 @@ private:
             Text(QT_TRANSLATE_NOOP("core", "Make the safety card before the pair is touched."));
         const Card *holding = cards.holdingAt(m_situation.now, m_visit);
         if (cards.isClearAt(m_situation.now, m_visit))
-            set(*card, StepState::Done, Text::verbatim(holding->verdict.text()));
+            set(*card, StepState::Done, holding->verdict.text(holding->fact->at.localClock()));
         else if (cards.awaitingCard())
             set(*card, StepState::Open,
                 Text(QT_TRANSLATE_NOOP(
                     "core", "The hazard is said to be closed; no clear card was made since.")),
                 make);
         else if (holding)
-            set(*card, StepState::Open, Text::verbatim(holding->verdict.text()),
-                Text(QT_TRANSLATE_NOOP("core",
-                                       "Complete the safety card before the first measurement.")));
+            set(*card, StepState::Open, holding->verdict.text(),
+                holding->verdict.batteries.empty()
+                    ? Text(QT_TRANSLATE_NOOP(
+                          "core", "Complete the safety card before the first measurement."))
+                    : holding->verdict.batteries.front().toDo);
         else
             set(*card, StepState::Open,
                 Text(QT_TRANSLATE_NOOP(
@@ -325,6 +327,9 @@ std::vector<Step> plan(const DecisionInput &input, const LimitSet &limits, const
 
 const Step *nextStep(const std::vector<Step> &steps)
 {
+    // A hazard stands before everything else.
+    if (const Step *hazard = findStep(steps, "hazard_closed"); hazard && hazard->isToDo())
+        return hazard;
     const auto found = std::ranges::find_if(steps, &Step::isToDo);
     return found == steps.end() ? nullptr : &*found;
 }

@@ -57,7 +57,8 @@ struct Step
 std::vector<Step> plan(const DecisionInput &input, const LimitSet &limits, const Judged &judged,
                        const Situation &situation);
 
-/// The first that is open or failed; null if there is none.
+/// How an open hazard was closed before everything else, then the first that is open or failed;
+/// null if there is none.
 const Step *nextStep(const std::vector<Step> &steps);
 const Step *findStep(const std::vector<Step> &steps, const QString &key);
 

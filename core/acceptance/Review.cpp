@@ -1,5 +1,7 @@
 #include "core/acceptance/Review.h"
 
+#include "core/acceptance/Contradiction.h"
+#include "core/acceptance/Judging.h"
 #include "core/errortest/RunTotals.h"
 #include "core/identifiers/ProtocolVariant.h"
 #include "core/turnup/Cause.h"
@@ -29,8 +31,20 @@ Voltages voltagesIn(const QJsonObject &typed)
             numberIn(typed, toText(WirePair::TipRing))};
 }
 
+/// The newest card at the same place: readings that do not fit are believed when they come again.
+const SafetyFact *cardBefore(const QJsonObject &typed, const DecisionInput &input)
+{
+    const QString place = typed.value("place").toString().trimmed();
+    const SafetyFact *before = nullptr;
+    for (const Fact *fact : standingFacts(input.facts))
+        if (const auto *card = fact->as<SafetyFact>();
+            card && card->place.value_or(QString()) == place)
+            before = card;
+    return before;
+}
+
 /// A slip in one field must not hide a hazard in another.
-Findings reviewCard(const QJsonObject &typed, const LimitSet &limits)
+Findings reviewCard(const QJsonObject &typed, const DecisionInput &input, const LimitSet &limits)
 {
     SafetyFact card;
     if (const QJsonValue office = typed.value("office_connected"); office.isBool())
@@ -38,11 +52,26 @@ Findings reviewCard(const QJsonObject &typed, const LimitSet &limits)
     card.acV = voltagesIn(typed.value("ac_v").toObject());
     card.dcV = voltagesIn(typed.value("dc_v").toObject());
     Findings found;
-    for (const VoltageFinding &hazard : judge(card, limits).hazards)
+    if (const QJsonValue wet = typed.value("wet"); wet.isBool())
+        card.wet = wet.toBool();
+    const SafetyVerdict verdict = judge(card, limits, cardBefore(typed, input));
+    const auto say = [&found](const VoltageFinding &each, Severity severity, const char *code) {
         found.push_back(
-            finding(Severity::Error, "hazard",
-                    QString("%1.%2").arg(hazard.alternating ? "ac_v" : "dc_v", toText(hazard.pair)),
-                    Text(QT_TRANSLATE_NOOP("core", "%1. %2")).arg(hazard.reason).arg(hazard.toDo)));
+            finding(severity, code,
+                    QString("%1.%2").arg(each.alternating ? "ac_v" : "dc_v", toText(each.pair)),
+                    Text(QT_TRANSLATE_NOOP("core", "%1. %2")).arg(each.reason).arg(each.toDo)));
+    };
+    for (const VoltageFinding &hazard : verdict.hazards)
+        say(hazard, Severity::Error, "hazard");
+    for (const VoltageFinding &battery : verdict.batteries)
+        say(battery, Severity::Error, "foreign_battery");
+    for (const VoltageFinding &trouble : verdict.troubles)
+        say(trouble, Severity::Warning, "trouble");
+    for (const VoltageMisfit &misfit : verdict.misfits)
+        found.push_back(finding(verdict.readTwice ? Severity::Warning : Severity::Error,
+                                "contradiction",
+                                QString("%1.tip_ring").arg(misfit.alternating ? "ac_v" : "dc_v"),
+                                Text(QT_TRANSLATE_NOOP("core", "%1.")).arg(misfit.reason)));
     return found;
 }
 
@@ -58,25 +87,58 @@ void holdAgainst(Findings &found, const QJsonObject &typed, const QString &key, 
                         .arg(limit.value)));
 }
 
-Findings reviewLoop(const QJsonObject &typed, const DecisionInput &input, const LimitSet &limits)
+/// The same words that record and decision say.
+void addContradiction(Findings &found, const std::optional<Contradiction> &contradiction)
+{
+    if (contradiction)
+        found.push_back(finding(Severity::Error, "contradiction", contradiction->field,
+                                contradiction->sentence()));
+}
+
+Findings reviewLoop(const Need &need, const QJsonObject &typed, const DecisionInput &input,
+                    const LimitSet &limits)
 {
     Findings found;
     const bool analog = input.order.kind == LineKind::Analog;
+    LoopFact loop;
+    loop.dcResistanceOhm = numberIn(typed, "dc_resistance_ohm");
+    loop.lossDb = numberIn(typed, "loss_db");
+    // Left empty, the frequency is the one that the step names.
+    loop.frequencyHz = numberIn(typed, "frequency_hz");
+    if (!loop.frequencyHz)
+        loop.frequencyHz = numberIn(need.preset, "frequency_hz");
+    addContradiction(found, contradictionIn(loop));
     holdAgainst(found, typed, "dc_resistance_ohm",
                 limits.limit(analog ? "rrd_long_resistance_max" : "bri_resistance_max"));
     const double limited = limits.value("bri_loss_frequency");
-    const double at = numberIn(typed, "frequency_hz").value_or(limited);
-    if (!analog && std::abs(at - limited) <= 0.01 * limited)
+    if (!analog && std::abs(loop.frequencyHz.value_or(0) - limited) <= 0.01 * limited)
         holdAgainst(found, typed, "loss_db", limits.limit("bri_loss_max"));
     return found;
 }
 
-Findings reviewQuantity(const Need &need, const QJsonObject &typed, const LimitSet &limits)
+/// Beside what counts so far.
+std::optional<Contradiction> quantityContradiction(AnalogQuantity quantity, const QJsonValue &value,
+                                                   const DecisionInput &input,
+                                                   const LimitSet &limits)
+{
+    const Evidence evidence(input, limits);
+    Fact typed;
+    typed.body = AnalogFact{quantity, value.toDouble(), {}};
+    return value.isDouble() ? Contradictions(evidence).in(typed) : std::nullopt;
+}
+
+Findings reviewQuantity(const Need &need, const QJsonObject &typed, const DecisionInput &input,
+                        const LimitSet &limits)
 {
     const auto quantity = fromText<AnalogQuantity>(need.preset.value("quantity").toString());
     const QJsonValue value = typed.value("value");
     if (!quantity || !(value.isDouble() || value.isBool()))
         return {};
+    if (const auto contradiction = quantityContradiction(*quantity, value, input, limits)) {
+        Findings found;
+        addContradiction(found, contradiction);
+        return found;
+    }
     const AnalogValue read =
         value.isBool() ? AnalogValue(value.toBool()) : AnalogValue(value.toDouble());
     const QuantityClass grade = classify(*quantity, read, limits);
@@ -155,6 +217,23 @@ Findings reviewCheck(const QJsonObject &typed, const LimitSet &limits)
     const auto seen = numberIn(typed, "seen_bit_errors");
     const double sent = std::max(numberIn(typed, "injections").value_or(0),
                                  numberIn(typed, "injected").value_or(0));
+    const auto seconds = numberIn(typed, "seen_errored_seconds");
+    const double times = numberIn(typed, "injections").value_or(0);
+    if (seen && sent > 0 && *seen > 3 * sent + numberIn(typed, "quiet_bit_errors").value_or(0))
+        found.push_back(finding(
+            Severity::Error, "over_limit", "seen_bit_errors",
+            Text(QT_TRANSLATE_NOOP("core", "%1 were sent and %2 seen: the line makes errors."))
+                .arg(sent)
+                .arg(*seen)));
+    if (seconds && times > 0 && *seconds > 2 * times)
+        found.push_back(finding(
+            Severity::Error, "over_limit", "seen_errored_seconds",
+            Text(QT_TRANSLATE_NOOP(
+                     "core",
+                     "Errors were sent %1 times and %2 seconds were errored: the line makes "
+                     "errors."))
+                .arg(times)
+                .arg(*seconds)));
     if (seen && *seen < sent)
         found.push_back(finding(
             Severity::Error, "not_seen", "seen_bit_errors",
@@ -164,15 +243,30 @@ Findings reviewCheck(const QJsonObject &typed, const LimitSet &limits)
     return found;
 }
 
-/// The test set still shows what was read wrong.
-Findings reviewRun(const Need &need, const QJsonObject &typed)
+/// The field beside which it is said that a run is over its limits.
+QString overKey(const RunFact &run)
+{
+    if (run.slips.value_or(0) > 0 && run.bitErrors.value_or(0) == 0)
+        return "slips";
+    return run.bitErrors.value_or(0) > 0 ? "bit_errors" : "errored_seconds";
+}
+
+/// The test set still shows what was read wrong; and what is over the limits is told at once.
+Findings reviewRun(const Need &need, const QJsonObject &typed, const LimitSet &limits)
 {
     QJsonObject fact = need.preset;
     for (auto it = typed.begin(); it != typed.end(); ++it)
         fact.insert(it.key(), it.value());
     JsonReader reader(fact, {});
     const RunFact run = RunFact::read(reader);
-    const auto contradiction = reader.failed() ? std::nullopt : contradictionIn(run);
+    if (reader.failed())
+        return {};
+    const auto contradiction = contradictionIn(run);
+    const Text over = overLimits(run, evaluateRun(run, limits.value("run_confidence")), limits);
+    if (!contradiction && !over.isEmpty())
+        return {
+            finding(Severity::Error, "over_limit", overKey(run),
+                    Text(QT_TRANSLATE_NOOP("core", "The run is over its limits: %1.")).arg(over))};
     if (!contradiction)
         return {};
     return {finding(Severity::Error, "contradiction", contradiction->key,
@@ -190,11 +284,11 @@ Findings review(const Need &need, const QJsonObject &typed, const DecisionInput 
         return {};
     switch (*need.kind) {
     case FactKind::Safety:
-        return reviewCard(typed, limits);
+        return reviewCard(typed, input, limits);
     case FactKind::Loop:
-        return reviewLoop(typed, input, limits);
+        return reviewLoop(need, typed, input, limits);
     case FactKind::Analog:
-        return reviewQuantity(need, typed, limits);
+        return reviewQuantity(need, typed, input, limits);
     case FactKind::Layer:
         return reviewLayer(need, typed, input);
     case FactKind::Call:
@@ -204,7 +298,7 @@ Findings review(const Need &need, const QJsonObject &typed, const DecisionInput 
     case FactKind::Detector:
         return reviewCheck(typed, limits);
     case FactKind::Run:
-        return reviewRun(need, typed);
+        return reviewRun(need, typed, limits);
     default:
         return {};
     }

@@ -10,8 +10,9 @@ namespace loopwright {
 
 /// `typed` holds what can be read of the entry so far, under the keys of the need's fields
 /// ("ac_v.tip_ground" in an object "ac_v"); what is missing or no value is passed over. Each
-/// finding names its field; codes: `hazard`, `contradiction` and `over_limit` (errors), `poor`,
-/// `not_seen` (errors), `marginal` (a warning), `good`, `cause`, `first_check` (notes).
+/// finding names its field; codes: `hazard`, `foreign_battery`, `contradiction`, `over_limit`,
+/// `poor` and `not_seen` (errors), `trouble` and `marginal` (warnings), `good`, `cause`,
+/// `first_check` (notes).
 Findings review(const Need &need, const QJsonObject &typed, const DecisionInput &input,
                 const LimitSet &limits);
 

@@ -14,7 +14,7 @@ namespace {
 bool isOverByFigures(const Judging &judging, const RunFact &run)
 {
     const RunEvaluation evaluation = evaluateRun(run, judging.limits.value("run_confidence"));
-    return !overLimits(evaluation, run.bitsPerSecond(), judging.limits).isEmpty();
+    return !overLimits(run, evaluation, judging.limits).isEmpty();
 }
 
 /// The result in words, and whether it counts.

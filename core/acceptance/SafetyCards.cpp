@@ -4,31 +4,124 @@
 
 namespace loopwright {
 
-SafetyCards::SafetyCards(const std::vector<const Fact *> &read,
+namespace {
+
+/// A contact with power is closed by a registered supervisor, or with the utility's reference.
+bool mayClose(const DecisionInput &input, const Fact &fact)
+{
+    const auto *closed = fact.as<HazardClosedFact>();
+    return closed->source != HazardSource::Power || input.bySupervisor.contains(fact.id) ||
+           !closed->reference.value_or(QString()).trimmed().isEmpty();
+}
+
+void sortByTime(std::vector<const Fact *> &facts)
+{
+    std::ranges::sort(facts, [](const Fact *a, const Fact *b) { return isEarlier(*a, *b); });
+}
+
+/// Struck out or not: striking out removes no hazard.
+std::vector<const Fact *> cardsIn(std::initializer_list<const std::vector<Fact> *> lists)
+{
+    std::vector<const Fact *> cards;
+    for (const auto *facts : lists)
+        for (const Fact &fact : *facts)
+            if (fact.as<SafetyFact>())
+                cards.push_back(&fact);
+    sortByTime(cards);
+    return cards;
+}
+
+std::vector<const Fact *> standingWith(std::vector<const Fact *> standing,
+                                       const std::vector<Fact> &others)
+{
+    for (const Fact *fact : standingFacts(others))
+        standing.push_back(fact);
+    sortByTime(standing);
+    return standing;
+}
+
+} // namespace
+
+SafetyCards::SafetyCards(const DecisionInput &input,
                          const std::vector<std::pair<const Fact *, QString>> &counting,
                          const std::vector<const Fact *> &standing, const LimitSet &limits)
 {
-    for (const auto &[fact, visit] : counting)
-        m_cards.push_back({fact, judge(*fact->as<SafetyFact>(), limits), visit});
+    addCards(counting, limits);
     for (const Fact *fact : standing)
         if (const auto *changed = fact->as<ChangedFact>();
             changed && changed->what == ChangedWhat::Feed)
             m_feedChanges.push_back(fact->at);
-    for (const Fact *card : read) {
-        Hazard hazard{card, judge(*card->as<SafetyFact>(), limits)};
-        if (hazard.verdict.outcome != SafetyOutcome::Hazard)
-            continue;
-        for (const Fact *fact : standing)
-            if (const auto *closed = fact->as<HazardClosedFact>();
-                closed && closed->hazard == card->id && fact->at >= card->at)
-                hazard.closing = fact;
-        for (const Card &later : m_cards)
-            if (hazard.closing && !hazard.clear && later.fact != card &&
-                later.fact->at >= hazard.closing->at &&
-                later.verdict.outcome == SafetyOutcome::Clear)
-                hazard.clear = later.fact;
-        m_hazards.push_back(std::move(hazard));
+    const auto ofPair = standingWith(standing, input.pairCards);
+    for (const Fact *card : cardsIn({&input.facts, &input.pairCards}))
+        if (auto hazard = hazardOf(input, *card, limits, ofPair))
+            m_hazards.push_back(*hazard);
+    const auto nearby = standingWith(standing, input.premisesCards);
+    for (const Fact *card : cardsIn({&input.premisesCards}))
+        if (auto hazard = hazardOf(input, *card, limits, nearby)) {
+            hazard->isOfPair = false;
+            m_nearby.push_back(*hazard);
+        }
+}
+
+void SafetyCards::addCards(const std::vector<std::pair<const Fact *, QString>> &counting,
+                           const LimitSet &limits)
+{
+    for (const auto &[fact, visit] : counting) {
+        const auto *card = fact->as<SafetyFact>();
+        const SafetyFact *before = nullptr; // of the same visit and place
+        for (const Card &each : m_cards)
+            if (const auto *other = each.fact->as<SafetyFact>();
+                each.visit == visit && other->place == card->place)
+                before = other;
+        m_cards.push_back({fact, judge(*card, limits, before), visit});
     }
+}
+
+std::optional<Hazard> SafetyCards::hazardOf(const DecisionInput &input, const Fact &card,
+                                            const LimitSet &limits,
+                                            const std::vector<const Fact *> &standing)
+{
+    Hazard hazard{&card, judge(*card.as<SafetyFact>(), limits)};
+    if (hazard.verdict.outcome != SafetyOutcome::Hazard)
+        return std::nullopt;
+    for (const Fact *fact : standing)
+        if (const auto *closed = fact->as<HazardClosedFact>();
+            closed && closed->hazard == card.id && fact->at >= card.at)
+            (mayClose(input, *fact) ? hazard.closing : hazard.refused) = fact;
+    for (const Fact *fact : standing)
+        if (const auto *later = fact->as<SafetyFact>();
+            later && hazard.closing && !hazard.clear && fact != &card &&
+            fact->at >= hazard.closing->at && judge(*later, limits).outcome == SafetyOutcome::Clear)
+            hazard.clear = fact;
+    return hazard;
+}
+
+std::vector<Hazard> SafetyCards::open() const
+{
+    std::vector<Hazard> list;
+    for (const auto *hazards : {&m_hazards, &m_nearby})
+        for (const Hazard &hazard : *hazards)
+            if (!hazard.isClosed())
+                list.push_back(hazard);
+    return list;
+}
+
+Text hazardText(const Hazard &hazard, const QString &thisOrder)
+{
+    const Moment &at = hazard.card->at;
+    const QString when = at.localDate().toString(Qt::ISODate) + ' ' + at.localClock();
+    if (!hazard.isOfPair)
+        return Text(QT_TRANSLATE_NOOP("core", "On another pair at these premises: %1 Read %2 for "
+                                              "order %3."))
+            .arg(hazard.verdict.text())
+            .arg(when)
+            .arg(hazard.card->order);
+    if (hazard.card->order != thisOrder)
+        return Text(QT_TRANSLATE_NOOP("core", "%1 Read %2 on this pair for order %3."))
+            .arg(hazard.verdict.text())
+            .arg(when)
+            .arg(hazard.card->order);
+    return Text(QT_TRANSLATE_NOOP("core", "%1 Read %2.")).arg(hazard.verdict.text()).arg(when);
 }
 
 const Hazard *SafetyCards::openAt(const Moment &moment) const
@@ -68,6 +161,12 @@ const Card *SafetyCards::holdingAt(const Moment &moment, const QString &visit) c
                               return change > holding->fact->at && change <= moment;
                           });
     return switched ? nullptr : holding;
+}
+
+SafetyVerdict SafetyCards::verdictOf(const Fact &card) const
+{
+    const auto found = std::ranges::find(m_cards, &card, &Card::fact);
+    return found == m_cards.end() ? SafetyVerdict() : found->verdict;
 }
 
 bool SafetyCards::isClearAt(const Moment &moment, const QString &visit) const

@@ -1,11 +1,12 @@
 #pragma once
-// The safety cards of an order and the hazards that they read. A card holds for one pair, one visit
-// and one state of the feed. A hazard stays open, whoever looks away: until it is said how it was
-// closed and a later card reads clear. Striking its card out does not close it.
+// The safety cards of an order and the hazards of its pair, whatever order they were read for. A
+// card holds for one pair, one visit, one place and one state of the feed. A hazard stays open,
+// whoever looks away: until it is said how it was closed and a later card reads clear. Striking its
+// card out does not close it.
 
 #include "core/acceptance/DecisionInput.h"
 #include "core/base/LimitSet.h"
-#include "core/safety/SafetyFact.h"
+#include "core/safety/SafetyVerdict.h"
 
 namespace loopwright {
 
@@ -14,7 +15,11 @@ struct Hazard
     const Fact *card = nullptr;
     SafetyVerdict verdict;
     const Fact *closing = nullptr; ///< says how it was closed; none: nobody did yet
-    const Fact *clear = nullptr;   ///< the first clear card after that
+    const Fact *refused = nullptr; ///< a closing that does not count: contact with power, said by
+                                   ///< no supervisor and without the utility's reference
+    const Fact *clear = nullptr;   ///< the first clear card after the closing
+
+    bool isOfPair = true; ///< of the order's; else of another pair at the premises
 
     bool isClosed() const { return closing && clear; }
     bool isOpenAt(const Moment &moment) const
@@ -22,6 +27,10 @@ struct Hazard
         return card->at <= moment && !(isClosed() && clear->at <= moment);
     }
 };
+
+/// "Hazard: … Stop, move away, report. Read 2026-03-04 09:15." and for which order, if for another
+/// one than this.
+Text hazardText(const Hazard &hazard, const QString &thisOrder);
 
 /// A card that counts, with what it reads.
 struct Card
@@ -35,14 +44,17 @@ class SafetyCards
 {
 public:
     SafetyCards() = default;
-    /// `read` are all cards that were ever recorded, by time, struck out or not; `counting` those
-    /// that count, with the names of their visits; `standing` the facts that are not struck out.
-    SafetyCards(const std::vector<const Fact *> &read,
+    /// `counting` are the order's cards that count, by time, with the names of their visits;
+    /// `standing` its facts that are not struck out. The input must outlive it.
+    SafetyCards(const DecisionInput &input,
                 const std::vector<std::pair<const Fact *, QString>> &counting,
                 const std::vector<const Fact *> &standing, const LimitSet &limits);
 
     const std::vector<Card> &cards() const { return m_cards; }
+    /// Of the pair, by time.
     const std::vector<Hazard> &hazards() const { return m_hazards; }
+    /// Those that nobody closed, of the pair and then of the premises: they stand before all else.
+    std::vector<Hazard> open() const;
     /// The first hazard that is not closed at the moment; none if there is none.
     const Hazard *openAt(const Moment &moment) const;
     /// The first hazard of which nobody said how it was closed, and the first that waits for a
@@ -52,12 +64,21 @@ public:
     bool hasCardUpTo(const Moment &moment, const QString &visit) const;
     /// The newest card of the visit up to the moment, unless the feed was switched since.
     const Card *holdingAt(const Moment &moment, const QString &visit) const;
+    /// What a card that counts reads, in the light of the one before it.
+    SafetyVerdict verdictOf(const Fact &card) const;
     /// A clear card holds.
     bool isClearAt(const Moment &moment, const QString &visit) const;
 
 private:
+    void addCards(const std::vector<std::pair<const Fact *, QString>> &counting,
+                  const LimitSet &limits);
+    static std::optional<Hazard> hazardOf(const DecisionInput &input, const Fact &card,
+                                          const LimitSet &limits,
+                                          const std::vector<const Fact *> &standing);
+
     std::vector<Card> m_cards; ///< by time
     std::vector<Hazard> m_hazards;
+    std::vector<Hazard> m_nearby; ///< of other pairs at the premises
     std::vector<Moment> m_feedChanges;
 };
 

@@ -334,6 +334,8 @@ CaptureResult CaptureSeconds::result() const
     evaluator.push(std::span(m_seconds).subspan(
         std::size_t(std::min<qint64>(waited, qint64(m_seconds.size())))));
     ErrorCounts counts = evaluator.counts();
+    // Of the seconds that were in sync in part alone, no more is known than that they were bad.
+    counts.availableBits = std::min(counts.availableBits, m_bits);
     counts.bits = m_bits;
     counts.syncLosses = qint64(m_losses.size());
     counts.provisionalSeconds = 0;

@@ -57,8 +57,10 @@ void G821::settle(TenSecondRule::Step step)
         m_settled.severelyErroredSeconds += m_pendingSevere;
     } else {
         m_settled.unavailableSeconds += step.settled;
+        m_unavailableInSync += m_pendingInSync;
+        m_unavailableBitErrors += m_pendingBitErrors;
     }
-    m_pendingErrored = m_pendingSevere = 0;
+    m_pendingErrored = m_pendingSevere = m_pendingInSync = m_pendingBitErrors = 0;
 }
 
 void G821::countSyncLosses(bool inSync)
@@ -68,10 +70,12 @@ void G821::countSyncLosses(bool inSync)
     m_inSync = inSync;
 }
 
-void G821::pushClass(bool errored, bool severe)
+void G821::pushClass(Second second, bool severe)
 {
-    m_pendingErrored += errored;
+    m_pendingErrored += second.code() != 0;
     m_pendingSevere += severe;
+    m_pendingInSync += second.inSync();
+    m_pendingBitErrors += second.bitErrors();
     settle(m_rule.push(severe));
 }
 
@@ -85,7 +89,7 @@ void G821::push(Second second)
     m_settled.worstSecond = std::max(m_settled.worstSecond, second.bitErrors());
     m_errorFreeNow = errored ? 0 : m_errorFreeNow + 1;
     m_settled.longestErrorFree = std::max(m_settled.longestErrorFree, m_errorFreeNow);
-    pushClass(errored, quint32(second.code()) >= quint32(m_severeFrom));
+    pushClass(second, quint32(second.code()) >= quint32(m_severeFrom));
 }
 
 void G821::pushErrorFreeStretches(quint64 errored)
@@ -138,7 +142,7 @@ void G821::pushBlock(const Second *seconds)
             m_settled.severelyErroredSeconds += std::popcount(block.severe) - open;
     }
     for (int i = settled; i < SecondBlock::size; ++i)
-        pushClass((block.errored >> i) & 1, (block.severe >> i) & 1);
+        pushClass(seconds[i], (block.severe >> i) & 1);
 }
 
 void G821::push(std::span<const Second> seconds)
@@ -153,15 +157,21 @@ ErrorCounts G821::counts() const
 {
     ErrorCounts counts = m_settled;
     const int pending = m_rule.pending();
+    qint64 unavailableInSync = m_unavailableInSync;
+    qint64 unavailableBitErrors = m_unavailableBitErrors;
     if (m_rule.available()) {
         counts.availableSeconds += pending;
         counts.erroredSeconds += m_pendingErrored;
         counts.severelyErroredSeconds += m_pendingSevere;
     } else {
         counts.unavailableSeconds += pending;
+        unavailableInSync += m_pendingInSync;
+        unavailableBitErrors += m_pendingBitErrors;
     }
     counts.errorFreeSeconds = counts.availableSeconds - counts.erroredSeconds;
     counts.bits = (counts.seconds - counts.outOfSyncSeconds) * m_bitsPerSecond;
+    counts.availableBits = counts.bits - unavailableInSync * m_bitsPerSecond;
+    counts.availableBitErrors = counts.bitErrors - unavailableBitErrors;
     counts.provisionalSeconds = pending;
     return counts;
 }
@@ -175,7 +185,8 @@ ErrorSummary summarise(const ErrorCounts &counts)
     };
     summary.esr = ratio(counts.erroredSeconds, counts.availableSeconds);
     summary.sesr = ratio(counts.severelyErroredSeconds, counts.availableSeconds);
-    summary.ber = ratio(counts.bitErrors, counts.bits);
+    summary.ber = ratio(counts.availableBitErrors, counts.availableBits);
+    summary.berAll = ratio(counts.bitErrors, counts.bits);
     summary.errorsPerErroredSecond = ratio(counts.bitErrors, counts.secondsWithErrors);
     if (counts.bits > 0)
         summary.berUpper95 =
@@ -198,7 +209,10 @@ QJsonObject ErrorSummary::toJson() const
             {"sesr", orNull(sesr)},
             {"bits", bits},
             {"bit_errors", bitErrors},
+            {"available_bits", availableBits},
+            {"available_bit_errors", availableBitErrors},
             {"ber", orNull(ber)},
+            {"ber_all", orNull(berAll)},
             {"ber_upper_95", orNull(berUpper95)},
             {"sync_losses", syncLosses},
             {"out_of_sync_seconds", outOfSyncSeconds},

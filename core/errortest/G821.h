@@ -67,7 +67,9 @@ struct ErrorCounts
     qint64 errorFreeSeconds = 0; ///< available seconds that are not errored
     qint64 bits = 0;             ///< compared: seconds in sync alone
     qint64 bitErrors = 0;        ///< in seconds in sync alone
-    qint64 syncLosses = 0;       ///< stretches out of sync
+    qint64 availableBits = 0;    ///< of these, those of available time
+    qint64 availableBitErrors = 0;
+    qint64 syncLosses = 0; ///< stretches out of sync
     qint64 outOfSyncSeconds = 0;
     qint64 longestErrorFree = 0;   ///< seconds in a row, in sync and without a bit error
     qint64 secondsWithErrors = 0;  ///< in sync, with at least one bit error, available or not
@@ -82,7 +84,8 @@ struct ErrorSummary : ErrorCounts
 {
     std::optional<double> esr;                    ///< errored over available seconds
     std::optional<double> sesr;                   ///< severely errored over available seconds
-    std::optional<double> ber;                    ///< bit errors over bits
+    std::optional<double> ber;                    ///< over available time, as G.821 counts
+    std::optional<double> berAll;                 ///< over everything in sync
     std::optional<double> berUpper95;             ///< Poisson, one-sided, 95 %, at most 1
     std::optional<double> errorsPerErroredSecond; ///< bit errors over secondsWithErrors
 
@@ -128,7 +131,7 @@ public:
 
 private:
     void settle(TenSecondRule::Step step);
-    void pushClass(bool errored, bool severe);
+    void pushClass(Second second, bool severe);
     void countSyncLosses(bool inSync);
     void pushErrorFreeStretches(quint64 errored);
     void pushSyncLosses(quint64 lost);
@@ -140,6 +143,10 @@ private:
     ErrorCounts m_settled; ///< without the pending seconds' classes
     qint64 m_pendingErrored = 0;
     qint64 m_pendingSevere = 0;
+    qint64 m_pendingInSync = 0;
+    qint64 m_pendingBitErrors = 0;
+    qint64 m_unavailableInSync = 0; ///< seconds
+    qint64 m_unavailableBitErrors = 0;
     qint64 m_errorFreeNow = 0; ///< length of the error-free stretch that ends with the last second
     bool m_inSync = true;
 };

@@ -26,8 +26,8 @@ void evaluateFromTotals(const RunFact &run, RunEvaluation &evaluation)
 {
     ErrorCounts counts;
     counts.seconds = counts.availableSeconds = qint64(std::floor(evaluation.durationSeconds));
-    counts.bits = counts.seconds * run.bitsPerSecond();
-    counts.bitErrors = run.bitErrors.value_or(0);
+    counts.bits = counts.availableBits = counts.seconds * run.bitsPerSecond();
+    counts.bitErrors = counts.availableBitErrors = run.bitErrors.value_or(0);
     // No error and no loss of synchronisation leave no room for an errored second.
     const bool clean = run.bitErrors == 0 && run.syncLosses == 0;
     const auto take = [&](const char *key, std::optional<qint64> typed, bool inferred) {

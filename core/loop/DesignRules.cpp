@@ -6,8 +6,6 @@ namespace loopwright {
 
 namespace {
 
-constexpr double hottestF = 140; // aerial cable in the sun, from memory
-
 RuleResult coilRule(const LimitSet &limits, int coils)
 {
     RuleResult rule = atMost("bri_load_coils", limits.limit("bri_load_coils_max"), coils,
@@ -17,10 +15,18 @@ RuleResult coilRule(const LimitSet &limits, int coils)
     return rule;
 }
 
+RuleResult resistanceRule(const LoopQualification &loop, const LimitSet &limits)
+{
+    RuleResult rule = atMost("bri_resistance", limits.limit("bri_resistance_max"),
+                             loop.hotDcResistanceOhm, Suitability::NotSuitable);
+    rule.reason += whenHot(loop.hottestF);
+    return rule;
+}
+
 RuleResult lossRule(const LoopQualification &loop, const LimitSet &limits)
 {
     const Limit &limit = limits.limit("bri_loss_max");
-    const double loss = loop.insertionLossDb;
+    const double loss = loop.hotLossDb;
     RuleResult rule = atMost("bri_loss", limit, loss, Suitability::NotSuitable);
     rule.verdict = loss > limit.value + loop.marginDb    ? Suitability::NotSuitable
                    : loss <= limit.value - loop.marginDb ? Suitability::Suitable
@@ -30,6 +36,7 @@ RuleResult lossRule(const LoopQualification &loop, const LimitSet &limits)
         rule.reason += QString(" by less than the error of the prediction (%1)").arg(margin);
     else
         rule.reason += QString(" by more than the error of the prediction (%1)").arg(margin);
+    rule.reason += whenHot(loop.hottestF);
     return rule;
 }
 
@@ -47,7 +54,6 @@ LoopQualification qualify(const LoopMakeup &makeup, const LimitSet &limits)
     loop.frequencyHz = limits.value("bri_loss_frequency");
     loop.between = {limits.value("bri_termination"), limits.value("bri_termination")};
     loop.insertionLossDb = insertionLossDb(makeup, loop.frequencyHz, loop.between);
-    loop.marginDb = lossMarginDb(loop.insertionLossDb, limits);
     loop.dcResistanceOhm = dcResistanceOhm(makeup);
     loop.workingLengthFt = makeup.workingLengthFt();
     loop.bridgedTapFt = makeup.bridgedTapFt();
@@ -55,14 +61,15 @@ LoopQualification qualify(const LoopMakeup &makeup, const LimitSet &limits)
     loop.temperatureF = makeup.temperatureF();
 
     LoopMakeup hot = makeup;
-    hot.temperature = Temperature{std::max(hottestF, loop.temperatureF), false};
+    loop.hottestF = std::max(limits.value("loop_hottest_f"), loop.temperatureF);
+    hot.temperature = Temperature{loop.hottestF, false};
     loop.hotLossDb = insertionLossDb(hot, loop.frequencyHz, loop.between);
     loop.hotDcResistanceOhm = dcResistanceOhm(hot);
+    loop.marginDb = lossMarginDb(loop.hotLossDb, limits);
 
     loop.rules = {
         coilRule(limits, loop.loadCoils),
-        atMost("bri_resistance", limits.limit("bri_resistance_max"), loop.dcResistanceOhm,
-               Suitability::NotSuitable),
+        resistanceRule(loop, limits),
         lossRule(loop, limits),
         atMost("bri_length_with_taps", limits.limit("bri_length_with_taps_max"),
                loop.workingLengthFt + loop.bridgedTapFt, Suitability::Marginal),
@@ -93,6 +100,7 @@ QJsonObject LoopQualification::toJson() const
             {"bridged_tap_ft", bridgedTapFt},
             {"load_coils", loadCoils},
             {"temperature_f", temperatureF},
+            {"hottest_f", hottestF},
             {"hot_insertion_loss_db", hotLossDb},
             {"hot_dc_resistance_ohm", hotDcResistanceOhm},
             {"rules", rulesJson(rules)},

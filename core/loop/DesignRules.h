@@ -24,7 +24,8 @@ struct LoopQualification
     double bridgedTapFt = 0;
     int loadCoils = 0;
     double temperatureF = 0;
-    double hotLossDb = 0; ///< the same at 140 °F, if the cable hangs in the sun
+    double hottestF = 0; ///< what is judged: `loop_hottest_f`, or the make-up's own if that is more
+    double hotLossDb = 0;
     double hotDcResistanceOhm = 0;
     std::vector<RuleSet> designs; ///< for information; they do not decide
 
@@ -35,7 +36,8 @@ struct LoopQualification
 /// Error of a predicted loss: a share of it, or a fixed figure if that is more.
 double lossMarginDb(double lossDb, const LimitSet &limits);
 
-/// For basic rate (convention of this program): not suitable with any load coil, a resistance over
+/// For basic rate (convention of this program), resistance and loss at the hottest that the limit
+/// set foresees, since both grow with it: not suitable with any load coil, a resistance over
 /// its limit, or a loss over its limit by more than the margin; suitable if the loss is under
 /// its limit by the margin, length with taps and taps alone are within theirs; else marginal.
 LoopQualification qualify(const LoopMakeup &makeup, const LimitSet &limits);

@@ -124,6 +124,21 @@ QString whyOf(const LoopComparison &comparison, const MeasuredLoop &measured,
 
 } // namespace
 
+bool agreesAtSomeTemperature(const LoopMakeup &makeup, const MeasuredLoop &measured,
+                             const LimitSet &limits)
+{
+    constexpr int coldest = -20, hottest = 140, step = 10;
+    if (makeup.amplified)
+        return true;
+    LoopMakeup at = makeup;
+    for (int fahrenheit = coldest; fahrenheit <= hottest; fahrenheit += step) {
+        at.temperature = Temperature{double(fahrenheit), false};
+        if (std::ranges::all_of(differencesOf(at, measured, limits), &LoopDifference::agrees))
+            return true;
+    }
+    return false;
+}
+
 LoopComparison compareLoop(const LoopMakeup &makeup, const MeasuredLoop &measured,
                            const LimitSet &limits)
 {

@@ -31,6 +31,12 @@ struct LoopComparison
     QJsonObject toJson() const;
 };
 
+/// Whether a temperature of the cable from -20 to 140 °F, tried by tens, brings every figure within
+/// its tolerance: then the record need not be wrong. Nothing measured agrees, and so does a pair
+/// with a repeater or carrier in it, of which the wires alone predict nothing.
+bool agreesAtSomeTemperature(const LoopMakeup &makeup, const MeasuredLoop &measured,
+                             const LimitSet &limits);
+
 /// `measured` may hold nothing; then nothing differs. Without any figure off by more than its
 /// tolerance the record stands; else the candidate with the least score, provided that it brings
 /// every figure within tolerance. The scores' weights are a convention of this program.

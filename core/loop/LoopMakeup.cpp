@@ -261,6 +261,9 @@ LoopMakeup LoopMakeup::read(JsonReader &reader)
     LoopMakeup makeup;
     makeup.temperature = readTemperature(reader);
     makeup.capacitanceNfPerKm = readCapacitance(reader);
+    makeup.amplified = reader.optionalBoolean("amplified").value_or(false);
+    if (reader.has("amplified") && !makeup.amplified)
+        reader.fail("amplified", "is true or left out");
     const QJsonArray elements = reader.array("elements", maxElements);
     if (elements.isEmpty())
         reader.fail("elements", "must name at least one element");
@@ -288,6 +291,8 @@ QJsonObject LoopMakeup::toJson() const
         object.insert(temperature->celsius ? "temperature_c" : "temperature_f", temperature->value);
     if (capacitanceNfPerKm)
         object.insert("capacitance_nf_per_km", *capacitanceNfPerKm);
+    if (amplified)
+        object.insert("amplified", true);
     QJsonArray list;
     for (const LoopElement &element : elements)
         list << elementJson(element);

@@ -89,6 +89,7 @@ struct LoopMakeup
 {
     std::optional<Temperature> temperature;
     std::optional<double> capacitanceNfPerKm; ///< of all cable whose element states none
+    bool amplified = false; ///< a repeater or carrier stands in it: the wires alone predict nothing
     std::vector<LoopElement> elements;
 
     double temperatureF() const
@@ -104,7 +105,8 @@ struct LoopMakeup
     /// The same make-up without the elements at these positions.
     LoopMakeup without(const std::vector<std::size_t> &positions) const;
 
-    /// Content of a loop.json: at least one element, at most 200, known keys only.
+    /// Content of a loop.json, `amplified` true or left out: at least one element, at most 200,
+    /// known keys only.
     static LoopMakeup read(JsonReader &reader);
     static Result<LoopMakeup> fromJson(const QJsonObject &object, const QString &place);
     QJsonObject toJson() const;

@@ -73,6 +73,11 @@ RuleResult atLeast(const QString &key, const Limit &limit, double measured, Suit
                     "not under", "under");
 }
 
+QString whenHot(double fahrenheit)
+{
+    return QString(", with the cable at %1 °F").arg(fahrenheit);
+}
+
 Suitability worstOf(const std::vector<RuleResult> &rules)
 {
     Suitability worst = Suitability::Suitable;

@@ -44,6 +44,9 @@ RuleResult atMost(const QString &key, const Limit &limit, double measured, Suita
 /// The same for a limit that must be reached.
 RuleResult atLeast(const QString &key, const Limit &limit, double measured, Suitability below);
 
+/// ", with the cable at 140 °F": said of what grows with the temperature.
+QString whenHot(double fahrenheit);
+
 /// Suitable for no rules.
 Suitability worstOf(const std::vector<RuleResult> &rules);
 /// Reasons of the rules that are not met, or one sentence that all are.

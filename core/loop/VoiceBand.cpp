@@ -70,6 +70,25 @@ RuleResult spacingRule(const std::vector<Span> &spans, double dueFt, const Limit
     return rule;
 }
 
+/// The first coil stands half a spacing from the office: 3000 ft for 88 mH.
+RuleResult officeEndRule(const LoopMakeup &makeup, double dueFt, const LimitSet &limits)
+{
+    const Limit &limit = limits.limit("voice_coil_spacing_error_max");
+    double feet = 0;
+    for (const LoopElement &element : makeup.elements) {
+        if (element.type == ElementType::LoadCoil)
+            break;
+        if (element.type == ElementType::Section)
+            feet += element.length.feet();
+    }
+    RuleResult rule = atMost("voice_office_end_section", limit, std::abs(feet - dueFt / 2) / dueFt,
+                             Suitability::Marginal);
+    rule.reason = QString("First load coil due at %1: it stands at %2, at most %3 away")
+                      .arg(figureText(dueFt / 2, "ft"), figureText(feet, "ft"),
+                           figureText(limit.value * dueFt, "ft"));
+    return rule;
+}
+
 RuleResult tapsBetweenCoils(const std::vector<Span> &spans)
 {
     const auto count =
@@ -84,6 +103,8 @@ void addCoilRules(std::vector<RuleResult> &rules, const LoopMakeup &makeup, cons
     const auto spans = spansBetweenCoils(makeup);
     if (const double due = spacingFt(makeup); due > 0 && !spans.empty())
         rules.push_back(spacingRule(spans, due, limits));
+    if (const double due = spacingFt(makeup); due > 0)
+        rules.push_back(officeEndRule(makeup, due, limits));
     rules.push_back(tapsBetweenCoils(spans));
     rules.push_back(atLeast("voice_end_section_min", limits.limit("rrd_end_section_min"),
                             endSectionFt(makeup), Suitability::Marginal));
@@ -113,8 +134,12 @@ VoiceBandQualification qualifyVoiceBand(const LoopMakeup &makeup, const LimitSet
     loop.slopeDb = prediction.slopeDb;
     loop.loopCurrentMa = prediction.loopCurrentMa;
 
+    LoopMakeup hot = makeup;
+    hot.temperature =
+        Temperature{std::max(limits.value("loop_hottest_f"), makeup.temperatureF()), false};
     loop.rules.push_back(atMost("voice_resistance", voiceResistanceLimit(makeup, limits),
-                                loop.dcResistanceOhm, Suitability::NotSuitable));
+                                dcResistanceOhm(hot), Suitability::NotSuitable));
+    loop.rules.back().reason += whenHot(hot.temperatureF());
     loop.rules.push_back(
         coilsByLength("voice_load_coils", makeup, limits.limit("rd_unloaded_length_max")));
     if (loop.loadCoils > 0)

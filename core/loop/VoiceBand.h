@@ -28,9 +28,10 @@ struct VoiceBandQualification
 /// older one at any length, the revised one, which allows more, from 18 kft to 24 kft with coils.
 const Limit &voiceResistanceLimit(const LoopMakeup &makeup, const LimitSet &limits);
 
-/// Not suitable over the resistance of the loop's design or if coils are wanted and missing;
-/// marginal if coils stand that are not wanted or are wrongly spaced, if a tap hangs between
-/// coils, or if the end section or the taps exceed the design.
+/// Not suitable over the resistance of the loop's design, at the hottest that the limit set
+/// foresees, or if coils are wanted and missing; marginal if coils stand that are not wanted or are
+/// wrongly spaced (the first of them half a spacing from the office), if a tap hangs between coils,
+/// or if the end section or the taps exceed the design.
 VoiceBandQualification qualifyVoiceBand(const LoopMakeup &makeup, const LimitSet &limits);
 
 } // namespace loopwright

@@ -85,6 +85,8 @@ void readHead(FieldReader &in, ServiceOrder &order)
     if (order.customer.isEmpty())
         in.say("customer", "customer_missing", "The order names no customer.", Severity::Warning);
     order.pair = in.text("pair");
+    if (!in.text("line").isEmpty())
+        order.line = in.word<LineMode>("line", LineMode::Multipoint);
     const QString nt = in.text("nt_supplied");
     order.ntSupplied = nt == "yes";
     if (nt != "yes" && nt != "no" && !(nt.isEmpty() && order.kind == LineKind::Analog))

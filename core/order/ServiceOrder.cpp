@@ -1,5 +1,7 @@
 #include "core/order/ServiceOrder.h"
 
+#include "core/identifiers/ProtocolVariant.h"
+
 #include <algorithm>
 
 namespace loopwright {
@@ -30,6 +32,13 @@ constexpr OrderText texts[] = {
     {"dial_prefix", &ServiceOrder::dialPrefix, OrderPart::Line, "Dial prefix", "may be left empty"},
     {"related_order", &ServiceOrder::relatedOrder, OrderPart::Order, "Related order",
      "may be left empty"},
+    {"head_number", &ServiceOrder::headNumber, OrderPart::Line, "Head number",
+     "of a point-to-point line"},
+    {"number_range", &ServiceOrder::numberRange, OrderPart::Line, "Number range",
+     "of a point-to-point line, e.g. 00-49"},
+    {"nt_make", &ServiceOrder::ntMake, OrderPart::Line, "Make of the NT", "may be left empty"},
+    {"nt_serial", &ServiceOrder::ntSerial, OrderPart::Line, "Serial of the NT",
+     "may be left empty"},
 };
 
 constexpr std::pair<const char *, Services ServiceOrder::*> channels[] = {
@@ -58,6 +67,8 @@ OrderFields ServiceOrder::fields() const
     put("due_date", dueDate.toString("yyyy-MM-dd"));
     put("data_rate", QString::number(dataRate));
     put("nt_supplied", ntSupplied ? "yes" : "no");
+    if (line)
+        put("line", toText(*line));
     for (const OrderedTerminal &terminal : terminals) {
         const QString n = QString::number(terminal.number);
         put("dn_" + n, terminal.dn);
@@ -99,6 +110,12 @@ const OrderedTerminal *ServiceOrder::terminal(int number) const
     return found == terminals.end() ? nullptr : &*found;
 }
 
+bool ServiceOrder::isPointToPoint() const
+{
+    const ProtocolVariant *known = findVariant(variant);
+    return line == LineMode::PointToPoint || (known && known->pointToPoint);
+}
+
 Services ServiceOrder::servicesOf(const OrderedTerminal &terminal) const
 {
     return terminal.dnServices.value_or(bServices());
@@ -117,7 +134,8 @@ const QStringList &requiredOrderColumns()
 const QStringList &optionalOrderColumns()
 {
     static const QStringList columns = [] {
-        QStringList list{"d_services", "data_rate", "dn_#", "spid_#", "tei_#", "dn_#_services"};
+        QStringList list{"d_services", "data_rate", "line",         "dn_#",
+                         "spid_#",     "tei_#",     "dn_#_services"};
         for (const OrderText &text : texts)
             list << QString::fromLatin1(text.column);
         return list;

@@ -54,6 +54,9 @@ struct ServiceOrder
     QString installer, remarks;
     QString contact, accessNotes, appointment, terminalLocation, feederPair, dialPrefix,
         relatedOrder;
+    QString headNumber, numberRange; ///< of a point-to-point line: "217-555-0140", "00-49"
+    QString ntMake, ntSerial;
+    std::optional<LineMode> line; ///< unset: as the protocol variant has it
 
     bool operator==(const ServiceOrder &) const = default;
 
@@ -68,6 +71,8 @@ struct ServiceOrder
     /// The services that calls to this number must show.
     Services servicesOf(const OrderedTerminal &terminal) const;
     bool bothChannelsOrdered() const { return b1 != Services() && b2 != Services(); }
+    /// One link for all numbers: as ordered, or as the variant is.
+    bool isPointToPoint() const;
 };
 
 /// Where a field stands on the form of an order.

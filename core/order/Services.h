@@ -45,6 +45,19 @@ struct EnumCodes<LineKind>
                                                                   {LineKind::Analog, "analog"}};
 };
 
+/// How terminals share the line.
+enum class LineMode
+{
+    Multipoint,   ///< a bus of terminals, each with a TEI
+    PointToPoint, ///< one link, TEI 0, to one exchange of the customer's
+};
+template<>
+struct EnumCodes<LineMode>
+{
+    static constexpr std::pair<LineMode, const char *> table[] = {
+        {LineMode::Multipoint, "multipoint"}, {LineMode::PointToPoint, "point_to_point"}};
+};
+
 enum class OrderType
 {
     New,

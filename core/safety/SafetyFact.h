@@ -1,9 +1,9 @@
 #pragma once
 // A fact of kind `safety`: the card that is made for a pair before the first measurement of a
-// visit, and what its readings mean. A hazard stops the work; a trouble is to be cleared; a card
-// with a reading or a confirmation missing is incomplete.
+// visit. What its readings mean: SafetyVerdict.h.
 
-#include "core/base/LimitSet.h"
+#include "core/base/Json.h"
+#include "core/base/Text.h"
 
 #include <optional>
 #include <vector>
@@ -28,7 +28,7 @@ struct EnumCodes<CardKey>
         {CardKey::WorkPosition, "work_position"}};
 };
 /// What is confirmed, as a sentence to tick.
-QString cardSentence(CardKey key);
+Text cardSentence(CardKey key);
 
 /// Between which two conductors a voltage was read.
 enum class WirePair
@@ -88,48 +88,5 @@ struct SafetyFact
     static std::span<const FactField> fields();
     bool operator==(const SafetyFact &) const = default;
 };
-
-enum class SafetyOutcome
-{
-    Clear,
-    Incomplete,
-    Hazard,
-};
-template<>
-struct EnumCodes<SafetyOutcome>
-{
-    static constexpr std::pair<SafetyOutcome, const char *> table[] = {
-        {SafetyOutcome::Clear, "clear"},
-        {SafetyOutcome::Incomplete, "incomplete"},
-        {SafetyOutcome::Hazard, "hazard"}};
-};
-
-/// One reading that is more than it should be.
-struct VoltageFinding
-{
-    WirePair pair = WirePair::TipRing;
-    bool alternating = false;
-    double volts = 0; ///< as read
-    double limit = 0;
-    QString limitKey; ///< of the limit set
-    QString reason;   ///< one sentence with the figure and the limit
-    QString toDo;     ///< what to do now
-};
-
-struct SafetyVerdict
-{
-    SafetyOutcome outcome = SafetyOutcome::Clear;
-    std::vector<VoltageFinding> hazards;  ///< stop, move away, report
-    std::vector<VoltageFinding> troubles; ///< to be cleared, not a hazard
-    QStringList missing;                  ///< readings and confirmations, in words
-
-    QString text() const; ///< one sentence for the outcome
-};
-
-/// A hazard is an alternating voltage above `hazard_ac_v`, or a direct one that the office does
-/// not explain: above `hazard_dc_v_office_disconnected`, or with the office connected above
-/// `hazard_dc_v_office_connected`. If the card does not say whether the office is connected, the
-/// lower limit holds. Magnitudes count.
-SafetyVerdict judge(const SafetyFact &fact, const LimitSet &limits);
 
 } // namespace loopwright

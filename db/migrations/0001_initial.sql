@@ -102,6 +102,7 @@ CREATE TABLE service_order (
 ) STRICT;
 CREATE INDEX service_order_circuit ON service_order (circuit, completed_rank);
 CREATE INDEX service_order_premises ON service_order (premises_key);
+CREATE INDEX service_order_pair ON service_order (pair_key) WHERE pair_key <> '';
 CREATE INDEX service_order_held ON service_order (id) WHERE held = 1;
 
 CREATE TABLE order_terminal (
@@ -323,6 +324,7 @@ CREATE TABLE order_state (
     outcome TEXT NOT NULL CHECK (outcome = 'accepted' OR outcome = 'accepted_with_exception'
         OR outcome = 'not_accepted' OR outcome = 'incomplete'),
     reason TEXT NOT NULL, -- why it is not accepted; empty where it is
+    hazard INTEGER NOT NULL CHECK (hazard IN (0, 1)), -- open on its pair or at its premises
     due_date TEXT NOT NULL,
     office TEXT NOT NULL,
     installer TEXT NOT NULL,
@@ -340,6 +342,16 @@ CREATE INDEX order_state_office ON order_state (office, due_date, order_number, 
 CREATE INDEX order_state_installer ON order_state (installer, due_date, order_number, stage);
 -- Most orders of a grown database are done; what is late is looked for among the others.
 CREATE INDEX order_state_open ON order_state (due_date, order_number) WHERE stage <> 'done';
+
+-- Orders that read a hazard, or say how one was closed, by the pair as letters and digits alone:
+-- whoever works on the pair or at the premises is told.
+CREATE TABLE hazard_order (
+    pair TEXT NOT NULL, -- empty where none is known
+    office TEXT NOT NULL,
+    service_order INTEGER NOT NULL REFERENCES service_order (id),
+    PRIMARY KEY (pair, office, service_order)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX hazard_order_order ON hazard_order (service_order);
 
 -- Drafts --------------------------------------------------------------------------------------
 

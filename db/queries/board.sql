@@ -3,32 +3,32 @@
 
 -- Of values, for the reason given in assignment.sql. No order has the id 0: the foreign key refuses it.
 -- name: put
-INSERT INTO order_state (service_order, order_number, stage, outcome, reason, due_date, office,
+INSERT INTO order_state (service_order, order_number, stage, outcome, reason, hazard, due_date, office,
                          installer, circuit_number, kind, customer, premises, facts, runs, search)
 VALUES (coalesce((SELECT id FROM service_order WHERE order_number = :order_number), 0),
-        :order_number, :stage, :outcome, :reason, :due_date, :office, :installer,
+        :order_number, :stage, :outcome, :reason, :hazard, :due_date, :office, :installer,
         :circuit_number, :kind, :customer, :premises, :facts, :runs, :search)
 ON CONFLICT (service_order) DO UPDATE SET stage = excluded.stage, outcome = excluded.outcome,
-    reason = excluded.reason, due_date = excluded.due_date, office = excluded.office,
+    reason = excluded.reason, hazard = excluded.hazard, due_date = excluded.due_date, office = excluded.office,
     installer = excluded.installer, circuit_number = excluded.circuit_number,
     kind = excluded.kind, customer = excluded.customer, premises = excluded.premises,
     facts = excluded.facts, runs = excluded.runs, search = excluded.search
 
 -- name: find
-SELECT order_number, stage, outcome, reason, facts, runs
+SELECT order_number, stage, outcome, reason, hazard, facts, runs
 FROM order_state WHERE service_order =
     (SELECT id FROM service_order WHERE order_number = :order_number)
 
 -- name: lines
 SELECT s.order_number, s.circuit_number, s.customer, s.premises, s.kind, s.office, s.stage,
-       s.outcome, s.reason, s.installer, s.due_date, s.facts, s.runs, o.status, o.held
+       s.outcome, s.reason, s.hazard, s.installer, s.due_date, s.facts, s.runs, o.status, o.held
 FROM order_state AS s
 CROSS JOIN service_order AS o ON o.id = s.service_order -- in this order: s decides which rows
 WHERE true
 
 -- name: at_premises
 SELECT s.order_number, s.circuit_number, s.customer, s.premises, s.kind, s.office, s.stage,
-       s.outcome, s.reason, s.installer, s.due_date, s.facts, s.runs, o.status, o.held
+       s.outcome, s.reason, s.hazard, s.installer, s.due_date, s.facts, s.runs, o.status, o.held
 FROM service_order AS o CROSS JOIN order_state AS s ON s.service_order = o.id
 WHERE o.premises_key = :premises_key AND o.premises_key <> '' AND o.status <> 'cancelled'
 ORDER BY s.due_date, s.order_number

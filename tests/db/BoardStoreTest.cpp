@@ -76,7 +76,7 @@ private slots:
         for (const Sample &sample : samples) {
             const ServiceOrder order = orderOf(sample);
             QVERIFY_RESULT(jobs::addOrder(m_database, order, order.number == "A-4"));
-            QVERIFY_RESULT(put(order, {sample.stage, sample.outcome, "because", 3, 1}));
+            QVERIFY_RESULT(put(order, {sample.stage, sample.outcome, "because", false, 3, 1}));
         }
     }
     void filters_data()
@@ -229,12 +229,13 @@ private slots:
         ServiceOrder order = orderOf(samples[0]);
         order.customer = "Zebra Works";
         QVERIFY_RESULT(jobs::addOrder(m_database, order));
-        QVERIFY_RESULT(put(order, {stageAt(Station::Calls), OrderOutcome::Incomplete, "", 4, 2}));
+        QVERIFY_RESULT(
+            put(order, {stageAt(Station::Calls), OrderOutcome::Incomplete, "", false, 4, 2}));
         QCOMPARE(found({.text = "zebra"}), QStringList{"A-1"});
         QCOMPARE(found({.text = "muller"}), QStringList());
-        QCOMPARE(
-            *BoardStore(m_database).stateOf("A-1"),
-            std::optional(OrderState{stageAt(Station::Calls), OrderOutcome::Incomplete, "", 4, 2}));
+        QCOMPARE(*BoardStore(m_database).stateOf("A-1"),
+                 std::optional(OrderState{stageAt(Station::Calls), OrderOutcome::Incomplete, "",
+                                          false, 4, 2}));
         QCOMPARE(*BoardStore(m_database).stateOf("A-9"), std::nullopt);
         // The text index agrees with the table that it is made of.
         QVERIFY_RESULT(m_database.connection().run(

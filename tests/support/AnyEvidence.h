@@ -60,6 +60,8 @@ public:
         const int count = below(most + 1);
         for (int i = 0; i < count; ++i)
             addFact(made);
+        if (chance(10))
+            addHazardOfOtherOrder(chance(50) ? made.pairCards : made.premisesCards);
         for (int i = 0; i < below(3); ++i)
             made.changes.push_back(
                 {one({ChangedWhat::Pair, ChangedWhat::Identifiers, ChangedWhat::LineEquipment}),
@@ -89,6 +91,8 @@ private:
         made.d = chance(20) ? Services(Service::Packet) : Services();
         made.dataRate = chance(20) ? 56000 : 64000;
         made.ntSupplied = chance(50);
+        if (chance(10))
+            made.line = one({LineMode::Multipoint, LineMode::PointToPoint});
         made.terminals.clear();
         const int terminals = 1 + below(variant.pointToPoint ? 1 : 3);
         for (int n = 1; n <= terminals; ++n) {
@@ -115,13 +119,30 @@ private:
                                   .arg(below(60), 2, 10, QChar('0')));
     }
 
+    void addHazardOfOtherOrder(std::vector<Fact> &cards)
+    {
+        SafetyFact card;
+        card.acV = Voltages{0, 120, 120};
+        cards.push_back({id(), moment(), "26-0999", "K7", {}, {}, card});
+        if (chance(50))
+            cards.push_back({id(),
+                             moment(),
+                             "26-0999",
+                             "K7",
+                             {},
+                             {},
+                             HazardClosedFact{cards.back().id, HazardSource::Power, "Dana", {}}});
+    }
+
     QJsonObject voltages()
     {
-        const double volts = chance(80) ? 0.3 : one({3.0, 12.0, 80.0, 130.0});
-        QJsonObject made;
-        for (const char *wires : {"tip_ground", "ring_ground", "tip_ring"})
-            if (chance(95))
-                made.insert(QLatin1StringView(wires), volts);
+        // Of one wire, so that they fit; now and then they do not, or one is missing.
+        const double volts = chance(80) ? 0.3 : one({3.0, 12.0, 55.0, 80.0, 130.0});
+        QJsonObject made{{"tip_ground", 0}, {"ring_ground", -volts}, {"tip_ring", volts}};
+        if (chance(5))
+            made.insert("tip_ring", 7);
+        if (chance(10))
+            made.remove(one({"tip_ground", "ring_ground", "tip_ring"}));
         return made;
     }
 

@@ -213,7 +213,7 @@ bool hasFailed(const Fact &fact, const LimitSet &limits)
     if (const auto *test = fact.as<SelfTestFact>())
         return test->outcome != SelfTestOutcome::Passed;
     if (const auto *card = fact.as<SafetyFact>())
-        return judge(*card, limits).outcome == SafetyOutcome::Hazard;
+        return judge(*card, limits).outcome >= SafetyOutcome::ForeignBattery;
     return false;
 }
 

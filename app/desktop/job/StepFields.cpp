@@ -124,10 +124,9 @@ void sayVoltage(FieldSpec &spec, const LimitSet &limits)
     const bool alternating = spec.key.startsWith(u"ac_v");
     const auto volts = [&limits](const char *key) { return QString::number(limits.value(key)); };
     spec.label = (alternating ? trField("AC") : trField("DC")) + ", " + wirePairName(wires);
-    spec.hint = alternating ? trField("V ac; above %1 V: stop").arg(volts("hazard_ac_v"))
-                            : trField("V dc; above %1 V (office connected: %2 V): stop")
-                                  .arg(volts("hazard_dc_v_office_disconnected"),
-                                       volts("hazard_dc_v_office_connected"));
+    spec.hint = alternating ? trField("V ac; above %1 V (where it is wet: %2 V): stop")
+                                  .arg(volts("hazard_ac_v"), volts("hazard_ac_wet_v"))
+                            : trField("V dc; above %1 V: stop").arg(volts("hazard_dc_v"));
     spec.newRow = wires == WirePair::TipGround;
 }
 
@@ -136,7 +135,7 @@ std::vector<FieldSpec> confirmations()
     std::vector<FieldSpec> list;
     for (const auto &[key, word] : EnumCodes<CardKey>::table)
         list.push_back({QString("confirmed.%1").arg(word),
-                        cardSentence(key),
+                        cardSentence(key).english(),
                         {},
                         Answer::YesNo,
                         {{u'Y', "true", trField("Yes, confirmed")}, {u'N', "false", trField("No")}},

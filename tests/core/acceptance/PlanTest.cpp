@@ -114,7 +114,7 @@ private:
                                                                        {"length_ft", 6000}}}}}}};
         static const QMap<QString, QJsonValue> quantities{
             {"loop_current", 32},       {"loss_1004", 6},       {"noise", 12},
-            {"power_influence", 70},    {"balance", 70},        {"slope", 3},
+            {"power_influence", 70},    {"balance", 58},        {"slope", 3},
             {"insulation", 50'000'000}, {"foreign_voltage", 0}, {"on_hook_voltage", 50},
             {"ringing_voltage", 88}};
         if (field == "outcome")
@@ -133,6 +133,8 @@ private:
     /// As assigned, or one that the network might give.
     int tei(int terminal) const
     {
+        if (m_input.order.isPointToPoint())
+            return 0;
         const ProtocolVariant *variant = findVariant(m_input.order.variant);
         const TeiCheck assigned = checkTei(*variant, m_input.order.terminal(terminal)->tei);
         if (assigned.fixed)

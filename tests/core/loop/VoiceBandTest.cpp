@@ -37,10 +37,19 @@ private slots:
             {section(24, 2250), coil(66), section(24, 4500), coil(66), section(24, 4500), coil(66),
              section(24, 4500), coil(66), section(24, 4000)},
             "suitable", "");
-        row("1400 ohm, loaded",
-            {section(26, 3000), coil(), section(26, 6000), coil(), section(24, 6000), coil(),
-             section(24, 5500)},
+        row("1400 ohm when hot, loaded",
+            {section(24, 3000), coil(), section(24, 6000), coil(), section(24, 6000), coil(),
+             section(24, 6000)},
             "suitable", "");
+        row("within 2 % of its spacing",
+            {section(22, 3120), coil(), section(22, 6120), coil(), section(22, 9000)}, "suitable",
+            "");
+        row("first coil beyond 2 %",
+            {section(22, 3121), coil(), section(22, 6000), coil(), section(22, 9000)}, "marginal",
+            "voice_office_end_section");
+        row("coils beyond 2 %",
+            {section(22, 3000), coil(), section(22, 6121), coil(), section(22, 9000)}, "marginal",
+            "voice_coil_spacing");
         row("coil on a short loop", {section(22, 3000), coil(), section(22, 6000)}, "marginal",
             "voice_load_coils");
         row("coil at the wrong place",
@@ -52,9 +61,11 @@ private slots:
              section(22, 9500)},
             "marginal", "voice_tap_between_coils");
         row("end section too short",
-            {section(22, 10000), coil(), section(22, 6000), coil(), section(22, 2900)}, "marginal",
-            "voice_end_section_min");
-        row("end section too long", {section(22, 9000), coil(), section(22, 12500)}, "marginal",
+            {section(22, 3000), coil(), section(22, 6000), coil(), section(22, 6000), coil(),
+             section(22, 6000), coil(), section(22, 2900)},
+            "marginal", "voice_end_section_min");
+        row("end section too long",
+            {section(22, 3000), coil(), section(22, 6000), coil(), section(22, 12500)}, "marginal",
             "voice_end_section_max");
         row("taps", {section(22, 9000), tap(22, 6500)}, "marginal", "voice_tap_total");
     }

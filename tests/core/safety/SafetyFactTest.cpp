@@ -5,26 +5,9 @@
 
 using namespace loopwright;
 
-namespace {
-
-Voltages all(double volts)
-{
-    return {volts, volts, volts};
-}
-
-SafetyFact card(bool officeConnected, double ac, double dc)
-{
-    return {officeConnected, all(ac), all(dc),
-            std::vector{CardKey::ForeignVoltage, CardKey::BondingGround, CardKey::Storm,
-                        CardKey::WorkPosition}};
-}
-
-} // namespace
-
 class SafetyFactTest : public QObject
 {
     Q_OBJECT
-    const LimitSet m_limits = jobs::limits();
 
 private slots:
     void readsAndWritesTheSame_data()
@@ -72,96 +55,6 @@ private slots:
         QVERIFY(readsAnything<SafetyFact>({"office_connected", "ac_v", "dc_v", "confirmed",
                                            "tip_ground", "ring_ground", "tip_ring"},
                                           allWords<CardKey>()));
-    }
-
-    // Limits of the shipped set: AC above 50 V; DC above 10 V with the office disconnected, above
-    // 56 V with it connected (common practice).
-    void judges_data()
-    {
-        QTest::addColumn<bool>("connected");
-        QTest::addColumn<double>("ac");
-        QTest::addColumn<double>("dc");
-        QTest::addColumn<QString>("outcome");
-        QTest::addColumn<int>("troubles");
-        QTest::newRow("dead and quiet") << false << 0.2 << 0.1 << "clear" << 0;
-        QTest::newRow("one volt on a dead pair") << false << 1.0 << 0.0 << "clear" << 3;
-        QTest::newRow("ten volts on a dead pair") << false << 0.0 << 10.0 << "clear" << 3;
-        QTest::newRow("more than ten") << false << 0.0 << 10.001 << "hazard" << 0;
-        QTest::newRow("fifty AC") << false << 50.0 << 0.0 << "clear" << 3;
-        QTest::newRow("more than fifty AC") << false << 50.001 << 0.0 << "hazard" << 0;
-        QTest::newRow("office battery") << true << 0.5 << -52.0 << "clear" << 0;
-        QTest::newRow("fifty-six with office") << true << 0.0 << 56.0 << "clear" << 0;
-        QTest::newRow("more than office battery") << true << 0.0 << -56.001 << "hazard" << 0;
-        QTest::newRow("induced on a working pair") << true << 9.9 << 48.0 << "clear" << 0;
-        QTest::newRow("too much of it") << true << 12.0 << 48.0 << "clear" << 3;
-        QTest::newRow("ringing") << true << 90.0 << 48.0 << "hazard" << 0;
-    }
-    void judges()
-    {
-        QFETCH(bool, connected);
-        QFETCH(double, ac);
-        QFETCH(double, dc);
-        QFETCH(QString, outcome);
-        QFETCH(int, troubles);
-        const SafetyVerdict verdict = judge(card(connected, ac, dc), m_limits);
-        QVERIFY2(toText(verdict.outcome) == outcome, qPrintable(verdict.text()));
-        QCOMPARE(int(verdict.troubles.size()), troubles);
-        QVERIFY(verdict.missing.isEmpty());
-        for (const VoltageFinding &hazard : verdict.hazards) {
-            QVERIFY(hazard.toDo.startsWith("Stop, move away, report."));
-            QVERIFY(hazard.reason.contains("more than"));
-        }
-        for (const VoltageFinding &trouble : verdict.troubles)
-            QVERIFY(trouble.reason.endsWith("not a hazard"));
-    }
-    void namesThePairOfWires()
-    {
-        SafetyFact fact = card(false, 0, 0);
-        fact.acV->ringGround = 118;
-        const SafetyVerdict verdict = judge(fact, m_limits);
-        QCOMPARE(verdict.hazards.size(), std::size_t(1));
-        QCOMPARE(verdict.hazards[0].pair, WirePair::RingGround);
-        QCOMPARE(verdict.hazards[0].limitKey, QString("hazard_ac_v"));
-        QCOMPARE(verdict.text(),
-                 QString("Hazard: 118 V AC between ring and ground is more than 50 V. Stop, move "
-                         "away, report."));
-    }
-    void namesWhatIsMissing()
-    {
-        SafetyFact fact = card(false, 0, 0);
-        fact.acV->tipRing.reset();
-        fact.dcV.reset();
-        fact.confirmed = {CardKey::ForeignVoltage, CardKey::BondingGround, CardKey::WorkPosition};
-        const SafetyVerdict verdict = judge(fact, m_limits);
-        QCOMPARE(verdict.outcome, SafetyOutcome::Incomplete);
-        QCOMPARE(verdict.missing,
-                 (QStringList{"AC voltage, tip to ring", "DC voltage, tip to ground",
-                              "DC voltage, ring to ground", "DC voltage, tip to ring",
-                              "confirmation \"storm\""}));
-        QVERIFY(verdict.text().contains("storm"));
-    }
-    void anEmptyCardIsIncomplete()
-    {
-        const SafetyVerdict verdict = judge(SafetyFact(), m_limits);
-        QCOMPARE(verdict.outcome, SafetyOutcome::Incomplete);
-        QCOMPARE(verdict.missing.size(), 11);
-        QVERIFY(verdict.missing[0].contains("office"));
-    }
-    void aHazardComesBeforeAGap()
-    {
-        SafetyFact fact;
-        fact.dcV = Voltages{{}, {}, 48.0};
-        const SafetyVerdict verdict = judge(fact, m_limits);
-        // The card does not say that the office explains it.
-        QCOMPARE(verdict.outcome, SafetyOutcome::Hazard);
-        QVERIFY(verdict.hazards[0].reason.contains("does not say"));
-        QVERIFY(!verdict.missing.isEmpty());
-    }
-    void everyCardKeyHasItsSentence()
-    {
-        for (const QString &key : allWords<CardKey>())
-            QVERIFY(cardSentence(*fromText<CardKey>(key)).endsWith('.'));
-        QCOMPARE(wirePairName(WirePair::TipGround), QString("tip to ground"));
     }
 };
 

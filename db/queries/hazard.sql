@@ -1,0 +1,27 @@
+-- Hazards by pair and premises.
+
+-- name: note
+INSERT INTO hazard_order (pair, office, service_order)
+SELECT :pair, :office, id FROM service_order WHERE order_number = :order_number
+ON CONFLICT DO NOTHING
+
+-- name: on_pair
+SELECT o.order_number FROM hazard_order AS h JOIN service_order AS o ON o.id = h.service_order
+WHERE h.pair = :pair AND h.pair <> '' AND h.office = :office AND o.order_number <> :order_number
+ORDER BY o.order_number
+
+-- name: at_premises
+SELECT o.order_number FROM service_order AS o
+WHERE o.premises_key = :premises_key AND o.premises_key <> '' AND o.order_number <> :order_number
+  AND EXISTS (SELECT 1 FROM hazard_order AS h WHERE h.service_order = o.id)
+ORDER BY o.order_number
+
+-- name: open_orders_concerned
+SELECT o.order_number FROM service_order AS o
+WHERE o.premises_key = :premises_key AND o.premises_key <> ''
+  AND o.order_number <> :order_number AND o.status = 'open'
+UNION
+SELECT o.order_number FROM service_order AS o JOIN office AS f ON f.id = o.office
+WHERE o.pair_key = :pair_key AND o.pair_key <> '' AND f.office = :office
+  AND o.order_number <> :order_number AND o.status = 'open'
+ORDER BY order_number
