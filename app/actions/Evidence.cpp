@@ -226,11 +226,17 @@ Result<void> tellStandings(Records &records, const StoredOrder &stored,
         told << fact;
         report.told.push_back({{Severity::Warning, code, reason, {}, {}, 0}, fact});
     };
+    const Evidence evidence(input, limits);
     for (const Fact &fact : input.facts)
         if (const auto *card = fact.as<SafetyFact>(); card && report.added.contains(fact.id)) {
-            const SafetyVerdict verdict = judge(*card, limits);
-            if (verdict.outcome == SafetyOutcome::Hazard)
-                tell("hazard", fact.id, verdict.text().english());
+            const SafetyVerdict read =
+                evidence.counts(fact) ? evidence.cards().verdictOf(fact) : judge(*card, limits);
+            if (read.outcome == SafetyOutcome::Hazard)
+                tell("hazard", fact.id, read.text().english());
+            else if (read.outcome == SafetyOutcome::ForeignBattery)
+                tell("foreign_battery", fact.id, read.text().english());
+            else if (!read.misfits.empty() && !read.readTwice)
+                tell("contradiction", fact.id, read.text().english());
         }
     if (stored.status != OrderStatus::Open)
         for (const QString &id : report.added)

@@ -149,17 +149,22 @@ void sayFailed(Judging &judging, const Need &need, const CallFact &call, Criteri
     const ProtocolVariant *variant = findVariant(judging.order.variant);
     const auto cause =
         call.cause && variant && usesQ850(*variant) ? causeOf(*call.cause) : std::nullopt;
-    judging.settle(
-        need, result, CriterionOutcome::NotMet,
-        cause ? Text(QT_TRANSLATE_NOOP("core", "The %1 failed, cause %2 (%3)."))
-                    .arg(need.label)
-                    .arg(cause->number)
-                    .arg(cause->name)
-              : Text(QT_TRANSLATE_NOOP("core", "The %1 failed.")).arg(need.label),
+    Text reason = cause ? Text(QT_TRANSLATE_NOOP("core", "The %1 failed, cause %2 (%3)."))
+                              .arg(need.label)
+                              .arg(cause->number)
+                              .arg(cause->name)
+                        : Text(QT_TRANSLATE_NOOP("core", "The %1 failed.")).arg(need.label);
+    Text next =
         cause && !cause->checkFirst.isEmpty()
             ? Text(QT_TRANSLATE_NOOP("core", "Check first: %1.")).arg(cause->checkFirst)
             : Text(QT_TRANSLATE_NOOP("core", "Find out why the %1 failed and try it again."))
-                  .arg(need.label));
+                  .arg(need.label);
+    if (call.causeLocation) {
+        const LocationAdvice &place = adviceOf(*call.causeLocation);
+        reason += Text(QT_TRANSLATE_NOOP("core", "The cause came %1.")).arg(place.from);
+        next += place.check;
+    }
+    judging.settle(need, result, CriterionOutcome::NotMet, reason, next);
     if (call.service == Service::Data && call.direction == CallDirection::Out &&
         judging.order.dataRate == 64000 && worksAt56(judging, call.channel) &&
         !hasPassedSelfCall(judging, call.channel))

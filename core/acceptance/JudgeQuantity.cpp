@@ -104,7 +104,6 @@ void judgeQuantity(Judging &judging, CriterionResult &result)
     const AnalogQuantityInfo &about = info(quantity);
     result.unit = QString::fromUtf8(about.unit);
     result.limitText = limitText(quantity, judging.limits);
-    result.source = limitSource(quantity, judging.limits);
     const Need &need = *judging.need(needKey(quantity));
     if (quantity == AnalogQuantity::Balance && !isBalanceNeeded(judging)) {
         judging.settle(need, result, CriterionOutcome::NotNeeded,
@@ -123,6 +122,7 @@ void judgeQuantity(Judging &judging, CriterionResult &result)
         return;
     }
     const QuantityClass grade = classify(quantity, *value, judging.limits);
+    result.source = limitSource(quantity, *value, judging.limits);
     result.grade = grade;
     result.measuredText = valueText(quantity, *value);
     if (const auto *number = std::get_if<double>(&*value)) {

@@ -28,8 +28,14 @@ void settleDown(Judging &judging, const Need &need, CriterionResult &result, con
                                   .arg(need.label)
                                   .arg(*layer->cause)
                             : Text(QT_TRANSLATE_NOOP("core", "%1 is down: %2")).arg(need.label);
-    judging.settle(need, result, CriterionOutcome::NotMet, reason.arg(check.meaning),
-                   Text::verbatim(check.check));
+    Text whole = reason.arg(check.meaning);
+    Text next = Text::verbatim(check.check);
+    if (layer->causeLocation) {
+        const LocationAdvice &place = adviceOf(*layer->causeLocation);
+        whole += Text(QT_TRANSLATE_NOOP("core", "The cause came %1.")).arg(place.from);
+        next += place.check;
+    }
+    judging.settle(need, result, CriterionOutcome::NotMet, whole, next);
 }
 
 /// The newest record of the need if it is up; else what is missing or down is said.

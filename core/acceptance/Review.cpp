@@ -2,8 +2,10 @@
 
 #include "core/acceptance/Contradiction.h"
 #include "core/acceptance/Judging.h"
+#include "core/acceptance/LoopState.h"
 #include "core/errortest/RunTotals.h"
 #include "core/identifiers/ProtocolVariant.h"
+#include "core/loop/VoiceBand.h"
 #include "core/turnup/Cause.h"
 #include "core/turnup/FirstCheck.h"
 
@@ -108,8 +110,11 @@ Findings reviewLoop(const Need &need, const QJsonObject &typed, const DecisionIn
     if (!loop.frequencyHz)
         loop.frequencyHz = numberIn(need.preset, "frequency_hz");
     addContradiction(found, contradictionIn(loop));
+    const auto makeup = analog ? loopState(input, limits).makeup : std::nullopt;
     holdAgainst(found, typed, "dc_resistance_ohm",
-                limits.limit(analog ? "rrd_long_resistance_max" : "bri_resistance_max"));
+                makeup   ? voiceResistanceLimit(*makeup, limits)
+                : analog ? limits.limit("rd_resistance_max")
+                         : limits.limit("bri_resistance_max"));
     const double limited = limits.value("bri_loss_frequency");
     if (!analog && std::abs(loop.frequencyHz.value_or(0) - limited) <= 0.01 * limited)
         holdAgainst(found, typed, "loss_db", limits.limit("bri_loss_max"));
@@ -158,8 +163,7 @@ std::optional<int> causeIn(const QJsonObject &typed)
     return cause ? std::optional(int(*cause)) : std::nullopt;
 }
 
-/// What the cause says, by the list of the order's variant.
-Findings reviewCause(std::optional<int> number, const DecisionInput &input)
+Findings reviewCauseNumber(std::optional<int> number, const DecisionInput &input)
 {
     const ProtocolVariant *variant = findVariant(input.order.variant);
     if (!number || !variant)
@@ -180,11 +184,22 @@ Findings reviewCause(std::optional<int> number, const DecisionInput &input)
                         .arg(cause->checkFirst))};
 }
 
+/// What the cause says, by the list of the order's variant, and where it came from.
+Findings reviewCause(const QJsonObject &typed, const DecisionInput &input)
+{
+    Findings found = reviewCauseNumber(causeIn(typed), input);
+    if (const auto location = fromText<CauseLocation>(typed.value("cause_location").toString())) {
+        const LocationAdvice &place = adviceOf(*location);
+        found.push_back(finding(Severity::Note, "cause_location", "cause_location", place.check));
+    }
+    return found;
+}
+
 Findings reviewLayer(const Need &need, const QJsonObject &typed, const DecisionInput &input)
 {
     if (typed.value("outcome").toString() != toText(LayerOutcome::Down))
         return {};
-    Findings found = reviewCause(causeIn(typed), input);
+    Findings found = reviewCause(typed, input);
     LayerFact layer;
     layer.layer = need.preset.value("layer").toInt(1);
     layer.interface = fromText<LineInterface>(need.preset.value("interface").toString());
@@ -234,6 +249,15 @@ Findings reviewCheck(const QJsonObject &typed, const LimitSet &limits)
                      "errors."))
                 .arg(times)
                 .arg(*seconds)));
+    if (seconds && times > 0 && *seconds < 1)
+        found.push_back(finding(
+            Severity::Error, "not_seen", "seen_errored_seconds",
+            Text(QT_TRANSLATE_NOOP("core", "Errors were sent and no second was errored: none was "
+                                           "seen."))));
+    if (typed.value("cleared").isBool() && !typed.value("cleared").toBool())
+        found.push_back(
+            finding(Severity::Error, "not_cleared", "cleared",
+                    Text(QT_TRANSLATE_NOOP("core", "The counters are cleared before the run."))));
     if (seen && *seen < sent)
         found.push_back(finding(
             Severity::Error, "not_seen", "seen_bit_errors",
@@ -293,7 +317,7 @@ Findings review(const Need &need, const QJsonObject &typed, const DecisionInput 
         return reviewLayer(need, typed, input);
     case FactKind::Call:
         return typed.value("outcome").toString() == toText(CallOutcome::Failed)
-                   ? reviewCause(causeIn(typed), input)
+                   ? reviewCause(typed, input)
                    : Findings();
     case FactKind::Detector:
         return reviewCheck(typed, limits);

@@ -12,7 +12,7 @@ namespace loopwright {
 /// ("ac_v.tip_ground" in an object "ac_v"); what is missing or no value is passed over. Each
 /// finding names its field; codes: `hazard`, `foreign_battery`, `contradiction`, `over_limit`,
 /// `poor` and `not_seen` (errors), `trouble` and `marginal` (warnings), `good`, `cause`,
-/// `first_check` (notes).
+/// `cause_location`, `first_check` (notes).
 Findings review(const Need &need, const QJsonObject &typed, const DecisionInput &input,
                 const LimitSet &limits);
 

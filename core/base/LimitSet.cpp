@@ -147,6 +147,13 @@ void checkTogether(const LimitSet &set, JsonReader &reader)
 
 } // namespace
 
+QString Limit::sourceFor(double figure) const
+{
+    if (sourceBeyond.isEmpty() || figure == value)
+        return source;
+    return source == u"common practice" ? sourceBeyond : source + " and " + sourceBeyond;
+}
+
 Result<LimitSet> LimitSet::fromJson(const QJsonObject &object, const QString &place)
 {
     JsonReader reader(object, place);
@@ -159,8 +166,10 @@ Result<LimitSet> LimitSet::fromJson(const QJsonObject &object, const QString &pl
     const QJsonArray limits = reader.array("limits", 1000);
     for (int i = 0; i < limits.size() && !reader.failed(); ++i) {
         JsonReader item = reader.item("limits", i, limits[i]);
-        const Limit limit{item.text("key", 60), item.number("value", -1e12, 1e12),
-                          item.text("unit", 20), item.text("name"), item.text("source", 400)};
+        const Limit limit{
+            item.text("key", 60),     item.number("value", -1e12, 1e12),
+            item.text("unit", 20),    item.text("name"),
+            item.text("source", 400), item.optionalText("source_beyond", 400).value_or(QString())};
         if (set.m_limits.contains(limit.key))
             item.fail("key", QString("\"%1\" stands there twice").arg(limit.key));
         checkRequired(limit, item);
@@ -176,12 +185,16 @@ Result<LimitSet> LimitSet::fromJson(const QJsonObject &object, const QString &pl
 QJsonObject LimitSet::toJson() const
 {
     QJsonArray limits;
-    for (const Limit &limit : m_limits)
-        limits << QJsonObject{{"key", limit.key},
-                              {"value", limit.value},
-                              {"unit", limit.unit},
-                              {"name", limit.name},
-                              {"source", limit.source}};
+    for (const Limit &limit : m_limits) {
+        QJsonObject object{{"key", limit.key},
+                           {"value", limit.value},
+                           {"unit", limit.unit},
+                           {"name", limit.name},
+                           {"source", limit.source}};
+        if (!limit.sourceBeyond.isEmpty())
+            object.insert("source_beyond", limit.sourceBeyond);
+        limits << object;
+    }
     return {{"version", m_version},
             {"valid_from", m_validFrom.toString("yyyy-MM-dd")},
             {"limits", limits}};

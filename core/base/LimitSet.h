@@ -16,8 +16,13 @@ struct Limit
     double value = 0;
     QString unit; ///< "s", "ohm", "dB", …; empty for a pure number
     QString name; ///< for a person, e.g. "DC resistance of the loop, at most"
-    QString
-        source; ///< a text that could be read, "common practice", or "published equipment practice"
+    /// A text that could be read, "common practice", or "published equipment practice".
+    QString source;
+    /// Further texts whose bound excludes the value itself ("below 8.5"): named for what is off it.
+    QString sourceBeyond = {};
+
+    /// Where the bound comes from that a figure is held against.
+    QString sourceFor(double figure) const;
 };
 
 class LimitSet

@@ -74,6 +74,15 @@ void checkNanp(Reading &reading, const QString &digits)
                  areaCodeFault(view.substr(0, 3)));
     readCode(reading, "dn_office_code", "Office code", digits.right(7).left(3),
              officeCodeFault(view.substr(view.size() - 7, 3)));
+    if (const char *why = view.size() == 10 ? whyNoAreaOfLines(view.substr(0, 3)) : nullptr)
+        reading.warn("dn_area_code_set_aside",
+                     QString("Area code %1 %2: confirm it with the provider")
+                         .arg(digits.left(3), QLatin1StringView(why)));
+    if (const char *why =
+            whyNoOfficeOfLines(view.substr(view.size() - 7, 3), view.substr(view.size() - 4)))
+        reading.warn("dn_office_code_set_aside",
+                     QString("Office code %1 %2: confirm it with the provider")
+                         .arg(digits.right(7).left(3), QLatin1StringView(why)));
     reading.check.number = {"1", digits};
 }
 
@@ -109,7 +118,7 @@ QString withoutInsideZero(Reading &reading, const QString &country, const QStrin
         return digits;
     reading.note("dn_trunk_zero", QString("The 0 in front is dialled inside the country only: "
                                           "stored without it, as +%1 %2")
-                                      .arg(country, inGroups(digits.mid(1))));
+                                      .arg(country, digits.mid(1)));
     return digits.mid(1);
 }
 
@@ -148,7 +157,7 @@ void readOther(Reading &reading)
         national = digits.mid(country.size());
         reading.note("dn_country_read",
                      QString("Read as +%1 %2: type the + where that is meant, else the 0 in front")
-                         .arg(country, inGroups(national)));
+                         .arg(country, national));
     } else if (country.isEmpty()) {
         reading.note("dn_country_unknown",
                      "The country is not known: type + and the country code, or the number is not "
@@ -243,12 +252,14 @@ QString DirectoryNumber::shown() const
 {
     if (isNanp() && (digits.size() == 10 || digits.size() == 7))
         return QString::fromStdString(hyphenated(digits.toStdString()));
-    return country.isEmpty() ? inGroups(digits) : international();
+    return international();
 }
 
 QString DirectoryNumber::international() const
 {
-    return country.isEmpty() ? inGroups(digits) : QString("+%1 %2").arg(country, inGroups(digits));
+    if (country.isEmpty())
+        return digits;
+    return QString("+%1 %2").arg(country, isNanp() ? inGroups(digits) : digits);
 }
 
 QString DirectoryNumber::assignmentKey() const

@@ -16,9 +16,10 @@ struct DirectoryNumber
 
     bool isNull() const { return digits.isEmpty(); }
     bool isNanp() const { return country == u"1"; }
-    /// 217-555-0143; other countries as international(); without country code grouped digits.
+    /// 217-555-0143; other countries as international(); without country code the digits.
     QString shown() const;
-    /// +1 217 555 0143, +49 301 234 567 (E.123 style: spaces only).
+    /// +1 217 555 0143, +49 301234567 (E.123 style: spaces only). Only the North American plan is
+    /// known here: a number of another country is not grouped, since wrong groups mislead.
     QString international() const;
     /// "+" country number: equal for the same number, however it was typed. Without a country code
     /// "+" and the digits: "49 30 1234567" is the same number as "+49 30 1234567", whoever left the

@@ -29,4 +29,34 @@ inline NanpFault areaCodeFault(std::string_view code)
     return fault == NanpFault::None && code[1] == '9' ? NanpFault::Held : fault;
 }
 
+/// Why a code that is well formed is on no subscriber's line; null if it may be. The codes are from
+/// memory: a warning, never an error.
+inline const char *whyNoAreaOfLines(std::string_view code)
+{
+    if (code.substr(0, 2) == "37" || code.substr(0, 2) == "96")
+        return "is set aside for an expansion of the plan";
+    if (code == "700" || code == "710" || code == "456" || code == "900")
+        return "is of no area: it belongs to special services";
+    if (code == "500" || code == "521" || code == "522" || code == "533" || code == "544" ||
+        code == "566" || code == "577" || code == "588")
+        return "is of no area: it belongs to personal numbers";
+    if (code[0] == '8' && code[1] == code[2] && code != "811")
+        return "is of no area: it is free of charge for the caller";
+    return nullptr;
+}
+
+/// `line` is the last four digits. 555-0100 to 555-0199, set aside for examples, are let pass.
+inline const char *whyNoOfficeOfLines(std::string_view code, std::string_view line)
+{
+    if (code == "958" || code == "959")
+        return "is set aside for tests of the plant";
+    if (code == "950")
+        return "is set aside for reaching carriers";
+    if (code == "976")
+        return "is set aside for announcements that are charged for";
+    if (code == "555" && line.substr(0, 2) != "01")
+        return "is set aside for information services";
+    return nullptr;
+}
+
 } // namespace loopwright

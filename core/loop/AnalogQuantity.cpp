@@ -220,16 +220,25 @@ QString limitText(AnalogQuantity quantity, const LimitSet &limits)
     return texts.join("; ");
 }
 
-QString limitSource(AnalogQuantity quantity, const LimitSet &limits)
+QString limitSource(AnalogQuantity quantity, const AnalogValue &value, const LimitSet &limits)
 {
-    if (info(quantity).yesOrNo)
+    const double *number = std::get_if<double>(&value);
+    if (info(quantity).yesOrNo || !number)
         return "common practice";
-    QStringList sources;
-    for (const Bound &bound : bounds)
-        if (bound.quantity == quantity)
-            sources << limits.limit(bound.good).source << limits.limit(bound.marginal).source;
-    sources.removeDuplicates();
-    return sources.join("; ");
+    const double figure = judged(quantity, *number);
+    const Bound *deciding = nullptr; // of the worst class; among like ones the nearest
+    for (const Bound &bound : bounds) {
+        if (bound.quantity != quantity)
+            continue;
+        const auto rank = [&](const Bound &each) {
+            return std::pair(classOf(each, figure, limits),
+                             -std::abs(figure - limits.value(each.good)));
+        };
+        if (!deciding || rank(bound) > rank(*deciding))
+            deciding = &bound;
+    }
+    const bool good = classOf(*deciding, figure, limits) == QuantityClass::Good;
+    return limits.limit(good ? deciding->good : deciding->marginal).sourceFor(figure);
 }
 
 double goodLimit(AnalogQuantity quantity, double value, const LimitSet &limits)

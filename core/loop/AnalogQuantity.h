@@ -93,8 +93,9 @@ std::optional<double> unitFactor(AnalogQuantity quantity, const QString &unit);
 QuantityClass classify(AnalogQuantity quantity, const AnalogValue &value, const LimitSet &limits);
 /// "good to 8.5 dB, marginal to 10 dB".
 QString limitText(AnalogQuantity quantity, const LimitSet &limits);
-/// Sources of the limits of a quantity, joined by "; ".
-QString limitSource(AnalogQuantity quantity, const LimitSet &limits);
+/// Where the bound comes from that decided the class of the value, if the value keeps or breaks
+/// that bound as the source has it.
+QString limitSource(AnalogQuantity quantity, const AnalogValue &value, const LimitSet &limits);
 /// Bound of good that the value is nearest to: what is printed beside it. 0 for a yes or no.
 double goodLimit(AnalogQuantity quantity, double value, const LimitSet &limits);
 /// "31.5 mA", "yes", "reversed".

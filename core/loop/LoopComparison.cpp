@@ -130,10 +130,15 @@ bool agreesAtSomeTemperature(const LoopMakeup &makeup, const MeasuredLoop &measu
     constexpr int coldest = -20, hottest = 140, step = 10;
     if (makeup.amplified)
         return true;
+    const auto agrees = [&](const LoopMakeup &loop) {
+        return std::ranges::all_of(differencesOf(loop, measured, limits), &LoopDifference::agrees);
+    };
+    if (agrees(makeup))
+        return true;
     LoopMakeup at = makeup;
     for (int fahrenheit = coldest; fahrenheit <= hottest; fahrenheit += step) {
         at.temperature = Temperature{double(fahrenheit), false};
-        if (std::ranges::all_of(differencesOf(at, measured, limits), &LoopDifference::agrees))
+        if (agrees(at))
             return true;
     }
     return false;

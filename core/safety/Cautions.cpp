@@ -52,7 +52,22 @@ constexpr Caution table[] = {
      "(oxygen 19.5 to 23.5 %, combustible gas under 10 % of the explosive limit) and ventilate. "
      "Somebody with first-aid training stays at hand where traffic, water, power cables, an "
      "explosive reading, poison or open flame make a hazard.",
-     "29 CFR 1910.268(o)(2); 8 CCR 8616(a)"},
+     "29 CFR 1910.268(o)(2); 8 CCR 8616(a); the figures: rule on confined spaces, 29 CFR "
+     "1910.146(b) "
+     "(from memory)"},
+    {"span_power", "Span power",
+     "Before work on a pair that carries power for equipment along the way have it turned off and "
+     "tagged at its source, and prove the pair dead with the meter. Restore it hands off; measure "
+     "at "
+     "guarded points.",
+     "common practice"},
+    {"eyes", "Eye protection",
+     "Wear it when you drill, cut, drive, climb or work overhead, and at batteries.",
+     "common practice; employer's rules"},
+    {"traffic", "Traffic",
+     "Set out signs, cones and a warning garment before you work beside or in a road; park between "
+     "the traffic and yourself.",
+     "common practice; local traffic rules"},
     {"alone", "Working alone",
      "Check in and out, and tell somebody where you are. Do not climb or enter alone.",
      "common practice"},

@@ -146,6 +146,40 @@ Cause unlisted(int number)
 
 } // namespace
 
+const LocationAdvice &adviceOf(CauseLocation location)
+{
+    // Locations of Q.850 as public lists have them.
+    static const LocationAdvice advice[] = {
+        {CauseLocation::User, QT_TRANSLATE_NOOP("core", "from a terminal"),
+         QT_TRANSLATE_NOOP("core", "A terminal said so, the far one or the line's own: look at its "
+                                   "settings and services.")},
+        {CauseLocation::PrivateLocal,
+         QT_TRANSLATE_NOOP("core", "from the private network at this end"),
+         QT_TRANSLATE_NOOP("core", "The customer's own exchange said so: its settings.")},
+        {CauseLocation::PublicLocal, QT_TRANSLATE_NOOP("core", "from the serving switch"),
+         QT_TRANSLATE_NOOP("core", "The serving switch said so: what the office has built.")},
+        {CauseLocation::Transit, QT_TRANSLATE_NOOP("core", "from a transit network"),
+         QT_TRANSLATE_NOOP(
+             "core", "A network on the way said so: report it to the office, this line is not "
+                     "at fault.")},
+        {CauseLocation::PublicRemote,
+         QT_TRANSLATE_NOOP("core", "from the public network at the far end"),
+         QT_TRANSLATE_NOOP("core",
+                           "The far end's switch said so: call another number, this line is "
+                           "not at fault.")},
+        {CauseLocation::PrivateRemote,
+         QT_TRANSLATE_NOOP("core", "from the private network at the far end"),
+         QT_TRANSLATE_NOOP("core", "The far end's exchange said so: call another number, this line "
+                                   "is not at fault.")},
+        {CauseLocation::International, QT_TRANSLATE_NOOP("core", "from the international network"),
+         QT_TRANSLATE_NOOP("core", "The international network said so: call a number at home.")},
+        {CauseLocation::Beyond,
+         QT_TRANSLATE_NOOP("core", "from a network beyond an interworking point"),
+         QT_TRANSLATE_NOOP("core", "A network of another kind said so: call an ISDN number at "
+                                   "home.")}};
+    return *std::ranges::find(advice, location, &LocationAdvice::location);
+}
+
 std::optional<Cause> causeOf(int number)
 {
     if (number < 1 || number > 127)

@@ -3,6 +3,7 @@
 // its own with other meanings, so its causes are never named from this one.
 
 #include "core/base/EnumCodes.h"
+#include "core/base/Text.h"
 #include "core/identifiers/ProtocolVariant.h"
 
 #include <QString>
@@ -46,6 +47,15 @@ struct EnumCodes<CauseLocation>
         {CauseLocation::International, "international"},
         {CauseLocation::Beyond, "beyond"}};
 };
+
+/// Same cause, another location: another place to look.
+struct LocationAdvice
+{
+    CauseLocation location;
+    Text from;  ///< "from the serving switch"
+    Text check; ///< where to look, one sentence
+};
+const LocationAdvice &adviceOf(CauseLocation location);
 
 /// Nothing for 0 (equipment uses it for "no error") and for anything outside 1 to 127.
 std::optional<Cause> causeOf(int number);

@@ -123,11 +123,50 @@ private slots:
     void namesASourceOfEach()
     {
         for (const AnalogQuantityInfo &each : analogQuantities()) {
-            QVERIFY(!limitSource(each.quantity, m_limits).isEmpty());
+            const AnalogValue value = each.yesOrNo
+                                          ? AnalogValue(true)
+                                          : AnalogValue(each.min + (each.max - each.min) / 3);
+            QVERIFY(!limitSource(each.quantity, value, m_limits).isEmpty());
             QVERIFY(qstrlen(each.name) > 0 && qstrlen(each.definition) > 0);
             QVERIFY(unitFactor(each.quantity, QString::fromUtf8(each.unit)).has_value());
         }
-        QVERIFY(limitSource(Quantity::Loss1004, m_limits).contains("103-663.3"));
+    }
+    // S.C. Code Regs. 103-663.3: below 8.5 dB, below 20 dBrnC, above 20 mA, below 90 dBrnC, above
+    // 60 dB; Hawaii Adm. Rules 6-80-97: 8.5 dB as designed, 10 dB and 30 dBrnC kept; 83 Ill. Adm.
+    // Code 730.525: 10.0 dB, at least 20 mA, at most 90 dBrnC, at least 40,000 ohm.
+    void namesTheSourceOfTheBoundThatDecided_data()
+    {
+        QTest::addColumn<Quantity>("quantity");
+        QTest::addColumn<double>("value");
+        QTest::addColumn<QString>("source");
+        const QString carolina = "S.C. Code Regs. 103-663.3", hawaii = "Hawaii Adm. Rules 6-80-97",
+                      illinois = "83 Ill. Adm. Code 730.525";
+        QTest::newRow("loss below") << Quantity::Loss1004 << 8.4 << hawaii + " and " + carolina;
+        QTest::newRow("loss at it") << Quantity::Loss1004 << 8.5 << hawaii;
+        QTest::newRow("loss marginal")
+            << Quantity::Loss1004 << 9.0 << hawaii + " and " + illinois + "(c)";
+        QTest::newRow("loss poor")
+            << Quantity::Loss1004 << 11.0 << hawaii + " and " + illinois + "(c)";
+        QTest::newRow("noise good") << Quantity::Noise << 19.9 << carolina;
+        QTest::newRow("noise marginal") << Quantity::Noise << 29.0 << hawaii;
+        QTest::newRow("noise poor") << Quantity::Noise << 31.0 << hawaii;
+        QTest::newRow("current good") << Quantity::LoopCurrent << 23.0 << "common practice";
+        QTest::newRow("current at the bound") << Quantity::LoopCurrent << 20.0 << illinois + "(g)";
+        QTest::newRow("current marginal")
+            << Quantity::LoopCurrent << 21.0 << illinois + "(g) and " + carolina;
+        QTest::newRow("current high")
+            << Quantity::LoopCurrent << 70.0 << "published equipment practice";
+        QTest::newRow("influence at the bound")
+            << Quantity::PowerInfluence << 90.0 << illinois + "(h)";
+        QTest::newRow("balance at the bound") << Quantity::Balance << 60.0 << "common practice";
+        QTest::newRow("balance above") << Quantity::Balance << 61.0 << carolina;
+        QTest::newRow("insulation marginal") << Quantity::Insulation << 50000.0 << illinois + "(b)";
+    }
+    void namesTheSourceOfTheBoundThatDecided()
+    {
+        QFETCH(Quantity, quantity);
+        QFETCH(double, value);
+        QTEST(limitSource(quantity, value, m_limits), "source");
     }
     void needsEightOnEveryOrder()
     {

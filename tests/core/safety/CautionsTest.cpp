@@ -35,7 +35,8 @@ private slots:
         QTest::newRow("ladder") << "ladder_roof"
                                 << "29 CFR 1910.268(g)";
         QTest::newRow("manhole") << "manhole"
-                                 << "29 CFR 1910.268(o)(2); 8 CCR 8616(a)";
+                                 << "29 CFR 1910.268(o)(2); 8 CCR 8616(a); the figures: rule "
+                                    "on confined spaces, 29 CFR 1910.146(b) (from memory)";
     }
     void namesTheSections()
     {
