@@ -34,10 +34,16 @@ QString summaryText(const ErrorSummary &summary)
                  : QString())
         .add("Losses of sync",
              QString("%1, in all %2 s").arg(summary.syncLosses).arg(summary.outOfSyncSeconds))
-        .add("Bit errors", QString("%1 in %2, ratio %3")
-                               .arg(summary.bitErrors)
-                               .arg(countText(summary.bits, "bit"))
+        .add("Bit errors", QString("%1 in %2 of available time, ratio %3")
+                               .arg(summary.availableBitErrors)
+                               .arg(countText(summary.availableBits, "bit"))
                                .arg(ratio(summary.ber)))
+        .add("In sync", summary.unavailableSeconds == 0
+                            ? QString()
+                            : QString("%1 in %2 of all time in sync, ratio %3")
+                                  .arg(summary.bitErrors)
+                                  .arg(countText(summary.bits, "bit"))
+                                  .arg(ratio(summary.berAll)))
         .add("True ratio",
              summary.berUpper95
                  ? QString("below %1 with 95 % confidence").arg(shortNumber(*summary.berUpper95))

@@ -303,6 +303,26 @@ constexpr Criterion table[] = {
      "Use a registered instrument within its calibration, or have it entered."},
 };
 
+constexpr bool isQuantity(const Criterion &row)
+{
+    return row.judge == judgeQuantity;
+}
+
+/// judgeQuantity finds its quantity by the key, and the needs of all stand with the first of them.
+constexpr bool everyQuantityHasItsRow()
+{
+    for (const auto &[quantity, code] : EnumCodes<AnalogQuantity>::table)
+        if (std::ranges::none_of(table, [&code](const Criterion &row) {
+                return isQuantity(row) && std::string_view(row.key) == code;
+            }))
+            return false;
+    return std::ranges::count_if(table, isQuantity) ==
+           std::ranges::ssize(EnumCodes<AnalogQuantity>::table);
+}
+static_assert(everyQuantityHasItsRow());
+// It is judged of what all others rest on.
+static_assert(std::string_view(std::rbegin(table)->key) == "instrument");
+
 /// What may be said at any time and is never asked for.
 void addOffers(std::vector<Need> &needs, OrderScope scope)
 {

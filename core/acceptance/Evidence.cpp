@@ -23,12 +23,31 @@ enum class Proves
 
 Proves provenBy(const Fact &fact)
 {
-    if (fact.as<SafetyFact>() || fact.as<LoopFact>() || fact.as<AnalogFact>())
+    switch (fact.kind()) { // all of them, so that a new one is not forgotten
+    case FactKind::Safety:
+    case FactKind::Loop:
+    case FactKind::Analog:
         return Proves::Pair;
-    if (const auto *layer = fact.as<LayerFact>())
-        return layer->layer == 1 ? Proves::Layer1 : Proves::Upper;
-    return fact.as<CallFact>() || fact.as<DetectorFact>() || fact.as<RunFact>() ? Proves::Upper
-                                                                                : Proves::Nothing;
+    case FactKind::Layer:
+        return fact.as<LayerFact>()->layer == 1 ? Proves::Layer1 : Proves::Upper;
+    case FactKind::Call:
+    case FactKind::Detector:
+    case FactKind::Run:
+        return Proves::Upper;
+    case FactKind::Visit:
+    case FactKind::Changed:
+    case FactKind::SelfTest:
+    case FactKind::Cleared:
+    case FactKind::HazardClosed:
+    case FactKind::Referred:
+    case FactKind::MadeWith:
+    case FactKind::Desk:
+    case FactKind::Note:
+    case FactKind::Void:
+    case FactKind::Exception:
+        break;
+    }
+    return Proves::Nothing;
 }
 
 bool retires(ChangedWhat what, Proves proof)

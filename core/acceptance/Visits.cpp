@@ -223,10 +223,30 @@ bool isEarlier(const Fact &a, const Fact &b)
 
 bool isMeasurement(const Fact &fact)
 {
-    if (const auto *loop = fact.as<LoopFact>())
-        return loop->dcResistanceOhm || loop->lossDb;
-    return fact.as<LayerFact>() || fact.as<CallFact>() || fact.as<DetectorFact>() ||
-           fact.as<RunFact>() || fact.as<AnalogFact>();
+    switch (fact.kind()) { // all of them, so that a new one is not forgotten
+    case FactKind::Loop:
+        return fact.as<LoopFact>()->dcResistanceOhm || fact.as<LoopFact>()->lossDb;
+    case FactKind::Layer:
+    case FactKind::Call:
+    case FactKind::Detector:
+    case FactKind::Run:
+    case FactKind::Analog:
+        return true;
+    case FactKind::Visit:
+    case FactKind::Safety:
+    case FactKind::Changed:
+    case FactKind::SelfTest:
+    case FactKind::Cleared:
+    case FactKind::HazardClosed:
+    case FactKind::Referred:
+    case FactKind::MadeWith:
+    case FactKind::Desk:
+    case FactKind::Note:
+    case FactKind::Void:
+    case FactKind::Exception:
+        break;
+    }
+    return false;
 }
 
 bool isMadeOnSite(const Fact &fact)

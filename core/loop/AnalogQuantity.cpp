@@ -95,6 +95,16 @@ constexpr Bound bounds[] = {
      "ringing_voltage_marginal_min"},
 };
 
+constexpr bool everyNumberHasABound()
+{
+    return std::ranges::all_of(table, [](const AnalogQuantityInfo &row) {
+        return row.yesOrNo || std::ranges::find(bounds, row.quantity, &Bound::quantity) !=
+                                  std::ranges::end(bounds);
+    });
+}
+static_assert(everyNumberHasABound());
+static_assert(table.size() == std::size(EnumCodes<AnalogQuantity>::table));
+
 /// Sign tells the side, not the size, of what is judged by size: a voltage by the hand that held
 /// the leads, a slope by which end of the band is lower.
 double judged(Quantity quantity, double value)

@@ -10,15 +10,18 @@ namespace {
 
 /// What must be there, each read and checked by a rule of its own.
 constexpr OrderText checked[] = {
-    {"order_number", &ServiceOrder::number}, {"customer", &ServiceOrder::customer},
-    {"premises", &ServiceOrder::premises},   {"circuit_number", &ServiceOrder::circuit},
-    {"office", &ServiceOrder::office},       {"protocol_variant", &ServiceOrder::variant},
-    {"pair", &ServiceOrder::pair},
+    {"order_number", &ServiceOrder::number, OrderPart::Own},
+    {"customer", &ServiceOrder::customer, OrderPart::Own},
+    {"premises", &ServiceOrder::premises, OrderPart::Own},
+    {"circuit_number", &ServiceOrder::circuit, OrderPart::Own},
+    {"office", &ServiceOrder::office, OrderPart::Own},
+    {"protocol_variant", &ServiceOrder::variant, OrderPart::Own},
+    {"pair", &ServiceOrder::pair, OrderPart::Own},
 };
 
 /// What may be left out: the columns of the contract in its order, and their places on the form.
 constexpr OrderText texts[] = {
-    {"installer", &ServiceOrder::installer},
+    {"installer", &ServiceOrder::installer, OrderPart::Own},
     {"remarks", &ServiceOrder::remarks, OrderPart::Order, "Remarks", "", true},
     {"contact", &ServiceOrder::contact, OrderPart::Customer, "Contact on site",
      "may be left empty"},

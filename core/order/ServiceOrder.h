@@ -90,7 +90,7 @@ struct OrderText
 {
     const char *column;
     QString ServiceOrder::*member;
-    OrderPart part = OrderPart::Own;
+    OrderPart part;         ///< no default: what stands on no form is lost when the form is saved
     const char *label = ""; ///< for the form
     const char *hint = "";
     bool isLong = false; ///< of several lines

@@ -42,6 +42,43 @@ private slots:
             "hazard ac_v.tip_ground");
         row("battery of a connected office", false, "safety",
             {{"office_connected", true}, {"dc_v", QJsonObject{{"tip_ring", -52}}}}, "");
+        row("foreign battery", false, "safety",
+            {{"office_connected", false}, {"dc_v", QJsonObject{{"tip_ring", 24}}}},
+            "foreign_battery dc_v.tip_ring");
+        row("a trouble on a dead pair", false, "safety",
+            {{"office_connected", false}, {"ac_v", QJsonObject{{"tip_ring", 3}}}},
+            "trouble ac_v.tip_ring");
+        row("26 V where it is wet", false, "safety",
+            {{"wet", true}, {"ac_v", QJsonObject{{"tip_ring", 26}}}}, "hazard ac_v.tip_ring");
+        row("voltages that do not fit", false, "safety",
+            {{"office_connected", true},
+             {"dc_v", QJsonObject{{"tip_ground", 0}, {"ring_ground", -48}, {"tip_ring", 2}}}},
+            "contradiction dc_v.tip_ring");
+        row("a hazard before what does not fit", false, "safety",
+            {{"office_connected", true},
+             {"ac_v", QJsonObject{{"tip_ground", 0}, {"ring_ground", 120}, {"tip_ring", 6}}}},
+            "hazard ac_v.ring_ground contradiction ac_v.tip_ring");
+        row("no resistance", false, "loop.measured", {{"dc_resistance_ohm", 0}},
+            "contradiction dc_resistance_ohm");
+        row("a pair that amplifies", false, "loop.measured", {{"loss_db", -1}},
+            "contradiction loss_db");
+        row("a telephone line that amplifies", true, "analog.loss_1004", {{"value", -1}},
+            "contradiction value");
+        row("ringing beyond belief", true, "analog.ringing_voltage", {{"value", 151}},
+            "contradiction value");
+        row("an analog resistance without coils", true, "loop.measured",
+            {{"dc_resistance_ohm", 1400}}, "over_limit dc_resistance_ohm");
+        row("a cause from the far end", false, "call.out.B1.voice",
+            {{"outcome", "failed"}, {"cause", 88}, {"cause_location", "private_remote"}},
+            "cause cause cause_location cause_location");
+        row("more errors than were sent", false, "detector.B1",
+            {{"injections", 3}, {"seen_bit_errors", 10}}, "over_limit seen_bit_errors");
+        row("more errored seconds than injections make", false, "detector.B1",
+            {{"injections", 3}, {"seen_errored_seconds", 7}}, "over_limit seen_errored_seconds");
+        row("no errored second", false, "detector.B1",
+            {{"injections", 3}, {"seen_errored_seconds", 0}}, "not_seen seen_errored_seconds");
+        row("counters left as they were", false, "detector.B1", {{"cleared", false}},
+            "not_cleared cleared");
         row("resistance too high", false, "loop.measured", {{"dc_resistance_ohm", 1301}},
             "over_limit dc_resistance_ohm");
         row("resistance at the limit", false, "loop.measured", {{"dc_resistance_ohm", 1300}}, "");
@@ -57,6 +94,13 @@ private slots:
                               {"errored_seconds", 9},
                               {"sync_losses", 0}};
         row("totals that cannot be true", false, "run.B1", run, "contradiction errored_seconds");
+        QJsonObject over = run;
+        over["bit_errors"] = 60;
+        row("a run over its limits", false, "run.B1", over, "over_limit bit_errors");
+        QJsonObject slipped = run;
+        slipped["bit_errors"] = slipped["errored_seconds"] = 0;
+        slipped["slips"] = 1;
+        row("a run with a slip", false, "run.B1", slipped, "over_limit slips");
         row("a layer up", false, "layer.1.u", {{"outcome", "up"}}, "");
         row("a failed call", false, "call.out.B1.voice", {{"outcome", "failed"}, {"cause", 17}},
             "cause cause");
@@ -82,6 +126,59 @@ private slots:
             QVERIFY(each.reason.size() > 8);
         }
         QCOMPARE(found.join(' '), codes);
+    }
+    // At the field, when it is recorded, and in the decision.
+    void saysTheSameWordsEverywhere_data()
+    {
+        QTest::addColumn<bool>("analog");
+        QTest::addColumn<QString>("need");
+        QTest::addColumn<QString>("criterion");
+        QTest::addColumn<QJsonObject>("typed");
+        QTest::newRow("no resistance") << false << "loop.measured"
+                                       << "loop" << QJsonObject{{"dc_resistance_ohm", 0}};
+        QTest::newRow("a pair that amplifies")
+            << false << "loop.measured"
+            << "loop" << QJsonObject{{"loss_db", -4}, {"frequency_hz", 40000}};
+        QTest::newRow("a line that amplifies") << true << "analog.loss_1004"
+                                               << "loss_1004" << QJsonObject{{"value", -4}};
+        QTest::newRow("ringing") << true << "analog.ringing_voltage"
+                                 << "ringing_voltage" << QJsonObject{{"value", 300}};
+        QTest::newRow("voltages")
+            << false << "safety"
+            << "safety"
+            << QJsonObject{
+                   {"office_connected", true},
+                   {"ac_v", voltages(0.2)},
+                   {"dc_v", QJsonObject{{"tip_ground", 0}, {"ring_ground", -48}, {"tip_ring", 2}}},
+                   {"confirmed",
+                    QJsonArray{"foreign_voltage", "bonding_ground", "storm", "work_position"}}};
+    }
+    void saysTheSameWordsEverywhere()
+    {
+        QFETCH(bool, analog);
+        QFETCH(QString, need);
+        QFETCH(QString, criterion);
+        QFETCH(QJsonObject, typed);
+        const OrderFields fields = analog ? analogFields() : briFields();
+        const Findings found = said(fields, need, typed);
+        QVERIFY(!found.empty());
+        QCOMPARE(found.front().code, QString("contradiction"));
+        QJsonObject body = typed;
+        const DecisionInput empty = input(fields, {});
+        for (const Need &each : needsOf(empty.order, empty.scope, m_limits))
+            if (each.key == need)
+                for (auto it = each.preset.begin(); it != each.preset.end(); ++it)
+                    if (!body.contains(it.key()) && it.key() != u"frequency_hz")
+                        body.insert(it.key(), it.value());
+        const QString kind = need == u"safety" ? "safety" : analog ? "analog" : "loop";
+        QList<QJsonObject> facts;
+        if (kind != u"safety")
+            facts << safety(1, 5);
+        facts << fact(2, kind, 10, body);
+        const Decision decision = decide(input(fields, facts), m_limits);
+        const QString sentence = found.front().reason.chopped(1); // its full stop
+        QVERIFY2(decision.criterion(criterion)->reason.english().contains(sentence),
+                 qPrintable(decision.criterion(criterion)->reason.english()));
     }
     void namesNoCauseWithoutAList()
     {

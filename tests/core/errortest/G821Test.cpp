@@ -110,6 +110,17 @@ private slots:
         QCOMPARE(summary.longestErrorFree, 10);
     }
 
+    // G.821 counts in available time: the ten bad seconds are told, and are in the ratio over
+    // everything alone.
+    void tellsOverWhichTimeTheRatioIs()
+    {
+        const ErrorSummary summary = evaluateSeconds(sequence("100*0 10*64 100*1"), 64000);
+        QCOMPARE(summary.availableBits, 200 * 64000);
+        QCOMPARE(*summary.ber, 100.0 / (200 * 64000));
+        QCOMPARE(*summary.berAll, 740.0 / (210 * 64000));
+        QCOMPARE(summary.toJson()["ber_all"].toDouble(), 740.0 / (210 * 64000));
+    }
+
     void tellsWhatIsProvisional()
     {
         G821 evaluator(64000);
@@ -198,10 +209,16 @@ private slots:
                 RC_ASSERT((marks[i].kind == SecondClass::Unavailable) == unavailable[i]);
                 expected.unavailableSeconds += unavailable[i];
                 expected.erroredSeconds += !unavailable[i] && seconds[i] != Second(0);
+                if (!unavailable[i] && seconds[i].inSync()) {
+                    expected.availableBits += 64000;
+                    expected.availableBitErrors += seconds[i].bitErrors();
+                }
             }
             const ErrorCounts counts = evaluateSeconds(seconds, 64000);
             RC_ASSERT(counts.unavailableSeconds == expected.unavailableSeconds);
             RC_ASSERT(counts.erroredSeconds == expected.erroredSeconds);
+            RC_ASSERT(counts.availableBits == expected.availableBits);
+            RC_ASSERT(counts.availableBitErrors == expected.availableBitErrors);
         }));
     }
 
