@@ -13,6 +13,8 @@
 
 #include <QUuid>
 
+#include <algorithm>
+
 namespace loopwright {
 
 Result<DecisionInput> evidenceOf(Records &records, const StoredOrder &stored)
@@ -79,8 +81,11 @@ Result<void> checkException(Records &records, const Decision &decision,
                            QString("%1 needs no exception: it is %2.")
                                .arg(criterion->name, toText(criterion->outcome).replace('_', ' ')));
     }
-    LOOPWRIGHT_ASSIGN(const auto person, PersonStore(records.database()).find(records.by()));
-    if (!person)
+    LOOPWRIGHT_ASSIGN(const auto people, PersonStore(records.database()).all());
+    const auto person = std::ranges::find_if(people, [&records](const Person &each) {
+        return each.key == records.by() || each.name == records.by();
+    });
+    if (person == people.end())
         return failure(
             ErrorCode::Refused,
             QString("\"%1\" is not in the register; a registered supervisor must make the "

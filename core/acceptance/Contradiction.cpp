@@ -100,16 +100,15 @@ std::optional<Contradiction> balanceContradiction(double balance,
                                "Read influence and noise again; the balance can be left empty."))};
 }
 
-Contradictions::Contradictions(const Evidence &evidence)
+Contradictions::Contradictions(const std::vector<const Fact *> &counting)
 {
-    for (const Fact *fact : evidence.of<LoopFact>())
-        if (const auto &makeup = fact->as<LoopFact>()->makeup)
-            m_amplified = makeup->amplified;
-    for (const Fact *fact : evidence.of<AnalogFact>()) {
+    for (const Fact *fact : counting) {
+        if (const auto *loop = fact->as<LoopFact>(); loop && loop->makeup)
+            m_amplified = loop->makeup->amplified;
         const auto *analog = fact->as<AnalogFact>();
-        if (analog->quantity == AnalogQuantity::PowerInfluence)
+        if (analog && analog->quantity == AnalogQuantity::PowerInfluence)
             m_influenceDbrnc = figureOf(*analog);
-        if (analog->quantity == AnalogQuantity::Noise)
+        if (analog && analog->quantity == AnalogQuantity::Noise)
             m_noiseDbrnc = figureOf(*analog);
     }
 }

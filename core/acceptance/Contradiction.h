@@ -4,7 +4,8 @@
 // while it is typed, when it is recorded, and in the decision. The readings of a safety card are
 // held to each other in SafetyVerdict.h and the totals of a run in RunTotals.h.
 
-#include "core/acceptance/Evidence.h"
+#include "core/acceptance/Fact.h"
+#include "core/base/Text.h"
 
 namespace loopwright {
 
@@ -33,8 +34,8 @@ std::optional<Contradiction> balanceContradiction(double balanceDb,
 class Contradictions
 {
 public:
-    /// The evidence must outlive it.
-    explicit Contradictions(const Evidence &evidence);
+    /// `counting` by time.
+    explicit Contradictions(const std::vector<const Fact *> &counting);
 
     /// None if the fact can be true.
     std::optional<Contradiction> in(const Fact &fact) const;

@@ -1,6 +1,7 @@
 #include "core/acceptance/Evidence.h"
 
 #include "core/acceptance/Contradiction.h"
+#include "core/acceptance/Proof.h"
 #include "core/order/OrderIdentifiers.h"
 
 #include <QMap>
@@ -11,60 +12,6 @@
 namespace loopwright {
 
 namespace {
-
-/// What a fact proves, by what a change makes old.
-enum class Proves
-{
-    Nothing,
-    Pair,   ///< safety, loop, analog quantities
-    Layer1, ///< synchronisation
-    Upper,  ///< layers 2 and 3, calls, detector check, run
-};
-
-Proves provenBy(const Fact &fact)
-{
-    switch (fact.kind()) { // all of them, so that a new one is not forgotten
-    case FactKind::Safety:
-    case FactKind::Loop:
-    case FactKind::Analog:
-        return Proves::Pair;
-    case FactKind::Layer:
-        return fact.as<LayerFact>()->layer == 1 ? Proves::Layer1 : Proves::Upper;
-    case FactKind::Call:
-    case FactKind::Detector:
-    case FactKind::Run:
-        return Proves::Upper;
-    case FactKind::Visit:
-    case FactKind::Changed:
-    case FactKind::SelfTest:
-    case FactKind::Cleared:
-    case FactKind::HazardClosed:
-    case FactKind::Referred:
-    case FactKind::MadeWith:
-    case FactKind::Desk:
-    case FactKind::Note:
-    case FactKind::Void:
-    case FactKind::Exception:
-        break;
-    }
-    return Proves::Nothing;
-}
-
-bool retires(ChangedWhat what, Proves proof)
-{
-    switch (what) {
-    case ChangedWhat::Pair:
-    case ChangedWhat::LineEquipment:
-        return proof != Proves::Nothing;
-    case ChangedWhat::Nt:
-        return proof == Proves::Layer1 || proof == Proves::Upper;
-    case ChangedWhat::Identifiers:
-        return proof == Proves::Upper;
-    case ChangedWhat::Feed: // needs another card, and leaves what was measured
-        break;
-    }
-    return false;
-}
 
 /// What was recorded when the order had ended decides nothing.
 bool isInTime(const DecisionInput &input, const Fact &fact)
@@ -370,14 +317,14 @@ void Evidence::discountCallsElsewhere(const ServiceOrder &order)
 /// Held only against what counts: what is out for another reason shows nothing wrong.
 void Evidence::discountContradictions()
 {
-    const Contradictions contradictions(*this);
-    std::vector<std::pair<const Fact *, Contradiction>> found;
+    std::vector<const Fact *> counting;
     for (const Fact *fact : m_facts)
         if (counts(*fact))
-            if (const auto contradiction = contradictions.in(*fact))
-                found.emplace_back(fact, *contradiction);
-    for (const auto &[fact, contradiction] : found)
-        discount(*fact, Discount::Contradiction, contradiction.sentence());
+            counting.push_back(fact);
+    const Contradictions contradictions(counting);
+    for (const Fact *fact : counting)
+        if (const auto found = contradictions.in(*fact))
+            discount(*fact, Discount::Contradiction, found->sentence());
 }
 
 const Discounted *Evidence::whyNot(const Fact &fact) const

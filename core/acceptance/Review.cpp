@@ -127,9 +127,13 @@ std::optional<Contradiction> quantityContradiction(AnalogQuantity quantity, cons
                                                    const LimitSet &limits)
 {
     const Evidence evidence(input, limits);
+    std::vector<const Fact *> counting;
+    for (const Fact *fact : evidence.facts())
+        if (evidence.counts(*fact))
+            counting.push_back(fact);
     Fact typed;
     typed.body = AnalogFact{quantity, value.toDouble(), {}};
-    return value.isDouble() ? Contradictions(evidence).in(typed) : std::nullopt;
+    return value.isDouble() ? Contradictions(counting).in(typed) : std::nullopt;
 }
 
 Findings reviewQuantity(const Need &need, const QJsonObject &typed, const DecisionInput &input,

@@ -36,6 +36,8 @@ SELECT * FROM event ORDER BY id
 SELECT * FROM chain_head ORDER BY subject
 -- name: order_state
 SELECT * FROM order_state ORDER BY service_order
+-- name: hazard_order
+SELECT * FROM hazard_order ORDER BY pair, office, service_order
 -- name: draft
 SELECT * FROM draft ORDER BY order_number, part
 -- name: tables_there
