@@ -45,7 +45,7 @@ Result<QStringList> HazardStore::openOrdersConcerned(const ServiceOrder &order) 
 {
     Statement statement(m_database, "hazard.open_orders_concerned");
     statement.bind("premises_key", premisesKey(order.premises))
-        .bind("pair_key", pairKey(order.pair))
+        .bind("pair", pairIdentity(order.pair))
         .bind("office", order.office)
         .bind("order_number", order.number);
     return orderNumbers(statement);

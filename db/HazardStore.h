@@ -20,7 +20,8 @@ public:
     Result<QStringList> ordersOnPairs(const ServiceOrder &order, const QStringList &pairs) const;
     /// Other orders at the premises that hold a hazard.
     Result<QStringList> ordersAtPremises(const ServiceOrder &order) const;
-    /// Other open orders on the pair or at the premises: those whom a hazard of this one concerns.
+    /// Other open orders on the pair, and at the premises of any order that holds a hazard of the
+    /// pair: those whom a hazard of this one concerns.
     Result<QStringList> openOrdersConcerned(const ServiceOrder &order) const;
 
     /// Notes that the order holds a hazard of these pairs.

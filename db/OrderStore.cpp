@@ -179,6 +179,7 @@ Result<void> OrderStore::put(Transaction &transaction, const ServiceOrder &order
         .bind("installer", order.installer)
         .bind("premises_key", premisesKey(order.premises))
         .bind("pair_key", pairKey(order.pair))
+        .bind("pair_identity", pairIdentity(order.pair))
         .bind("held", held)
         .bindBytes("content", content)
         .bind("digest", digest);

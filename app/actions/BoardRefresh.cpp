@@ -66,7 +66,7 @@ Result<void> noteBoardLimits(Transaction &transaction, const QString &version)
 } // namespace
 
 Result<void> refreshState(Records &records, Transaction &transaction, const QString &orderNumber,
-                          const std::vector<OrderChange> &pending)
+                          const PendingEvent &pending)
 {
     const Database &database = transaction.database();
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(orderNumber));
@@ -74,7 +74,8 @@ Result<void> refreshState(Records &records, Transaction &transaction, const QStr
     if (stored.status == OrderStatus::Open)
         LOOPWRIGHT_TRY(noteBoardLimits(transaction, limits.version()));
     LOOPWRIGHT_ASSIGN(auto input, EvidenceStore(database).of(stored, limits.version()));
-    input.changes.insert(input.changes.end(), pending.begin(), pending.end());
+    input.changes.insert(input.changes.end(), pending.changes.begin(), pending.changes.end());
+    input.bySupervisor << pending.bySupervisor;
     LOOPWRIGHT_ASSIGN(const auto certificates, CertificateStore(database).ofOrder(orderNumber));
     const Judged judged = judge(input, limits);
     const Decision &decision = judged.decision;
@@ -148,7 +149,8 @@ Result<void> refreshOrdersOnVisits(Records &records, Transaction &transaction,
 }
 
 Result<void> refreshOrdersConcerned(Records &records, Transaction &transaction,
-                                    const ServiceOrder &order, const std::vector<Fact> &facts)
+                                    const ServiceOrder &order, const std::vector<Fact> &facts,
+                                    const PendingEvent &pending)
 {
     const bool ofHazards = std::ranges::any_of(facts, [](const Fact &fact) {
         return fact.as<SafetyFact>() || fact.as<HazardClosedFact>();
@@ -163,7 +165,7 @@ Result<void> refreshOrdersConcerned(Records &records, Transaction &transaction,
                           hazards.ordersOnPairs(other.order, {pairIdentity(other.order.pair)}));
         LOOPWRIGHT_ASSIGN(const auto nearby, hazards.ordersAtPremises(other.order));
         if (!onPair.isEmpty() || !nearby.isEmpty())
-            LOOPWRIGHT_TRY(refreshState(records, transaction, number));
+            LOOPWRIGHT_TRY(refreshState(records, transaction, number, pending));
     }
     return {};
 }

@@ -8,11 +8,17 @@
 
 namespace loopwright {
 
+/// What this transaction says in its event, which is not in the records yet.
+struct PendingEvent
+{
+    std::vector<OrderChange> changes = {};
+    QStringList bySupervisor = {};
+};
+
 /// Decides the order as it stands in the transaction and keeps stage, outcome and reason for the
-/// board. `pending` is the change of the order that this transaction makes: its event is not
-/// in the records yet.
+/// board.
 Result<void> refreshState(Records &records, Transaction &transaction, const QString &orderNumber,
-                          const std::vector<OrderChange> &pending = {});
+                          const PendingEvent &pending = {});
 
 /// Something was released: every held order that waits for it alone and can have it now claims
 /// it. Returns an event for each.
@@ -30,7 +36,8 @@ Result<void> refreshOrdersOnVisits(Records &records, Transaction &transaction,
 /// Safety cards or closings of hazards among the facts: the other open orders on the pair and at
 /// the premises are decided anew if a hazard concerns them.
 Result<void> refreshOrdersConcerned(Records &records, Transaction &transaction,
-                                    const ServiceOrder &order, const std::vector<Fact> &facts);
+                                    const ServiceOrder &order, const std::vector<Fact> &facts,
+                                    const PendingEvent &pending);
 
 /// Every open order is decided anew, by the limit set `version`.
 Result<void> refreshOpenOrders(Records &records, Transaction &transaction, const QString &version);

@@ -259,10 +259,13 @@ Result<void> commitFacts(Records &records, Transaction &transaction, const Store
                          bool decides, const std::vector<Fact> &facts, const QString &kind,
                          const QJsonObject &detail)
 {
+    PendingEvent pending;
+    for (const QJsonValue &id : detail.value("by_supervisor").toArray())
+        pending.bySupervisor << id.toString();
     if (decides)
-        LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
+        LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number, pending));
     LOOPWRIGHT_TRY(refreshOrdersOnVisits(records, transaction, stored.order, facts));
-    LOOPWRIGHT_TRY(refreshOrdersConcerned(records, transaction, stored.order, facts));
+    LOOPWRIGHT_TRY(refreshOrdersConcerned(records, transaction, stored.order, facts, pending));
     return transaction.commit(orderEvent(records, stored.order, kind, detail));
 }
 

@@ -82,7 +82,18 @@ Result<void> readHazardsElsewhere(const Database &database, DecisionInput &input
         LOOPWRIGHT_ASSIGN(const auto cards, cardsOf(database, order, input));
         input.pairCards.insert(input.pairCards.end(), cards.begin(), cards.end());
     }
-    for (const QString &order : nearby) {
+    // A hazard nearby may have been closed on another order of its pair.
+    QStringList closedThere;
+    for (const QString &number : nearby) {
+        LOOPWRIGHT_ASSIGN(const auto other, OrderStore(database).get(number));
+        LOOPWRIGHT_ASSIGN(const auto more,
+                          hazards.ordersOnPairs(other.order, {pairIdentity(other.order.pair)}));
+        closedThere << more;
+    }
+    QStringList places = nearby + closedThere;
+    places.removeDuplicates();
+    places.removeAll(input.order.number);
+    for (const QString &order : std::as_const(places)) {
         if (onPair.contains(order))
             continue;
         LOOPWRIGHT_ASSIGN(const auto cards, cardsOf(database, order, input));

@@ -75,7 +75,7 @@ Result<TakenOrder> takeOrder(Records &records, Transaction &transaction, const S
             detail.insert("retires", retires);
     }
     taken.event = orderEvent(records, order, before ? "order_changed" : "order_taken", detail);
-    LOOPWRIGHT_TRY(refreshState(records, transaction, order.number, pending));
+    LOOPWRIGHT_TRY(refreshState(records, transaction, order.number, {pending, {}}));
     if (before)
         LOOPWRIGHT_TRY(refreshBothPremises(records, transaction, before->order, order));
     return taken;

@@ -6,15 +6,6 @@
 
 namespace loopwright {
 
-QString pairIdentity(const QString &pair)
-{
-    QString text;
-    for (const QChar letter : pairKey(pair))
-        if (letter.isLetterOrNumber())
-            text += letter;
-    return text;
-}
-
 bool isSamePair(const QString &a, const QString &b)
 {
     return pairIdentity(a) == pairIdentity(b);

@@ -5,8 +5,6 @@
 
 namespace loopwright {
 
-/// The name of a pair without what it is written with: letters and digits alone, in upper case.
-QString pairIdentity(const QString &pair);
 /// "C7-101" and "c7 101" are one name of a pair.
 bool isSamePair(const QString &a, const QString &b);
 

@@ -66,6 +66,15 @@ QString pairKey(const QString &pair)
     return plain.simplified().toUpper().replace(aroundSeparators, "\\1");
 }
 
+QString pairIdentity(const QString &pair)
+{
+    QString text;
+    for (const QChar letter : pairKey(pair))
+        if (letter.isLetterOrNumber())
+            text += letter;
+    return text;
+}
+
 QString premisesKey(const QString &premises)
 {
     return premises.simplified().toCaseFolded();

@@ -38,6 +38,8 @@ std::vector<Claim> claimsOf(const ServiceOrder &order);
 /// Upper case, white space, dashes and separators made one, as word processors and telephones make
 /// many of them: "101 / 22" is "101/22", "17–204" is "17-204".
 QString pairKey(const QString &pair);
+/// The name of a pair without what it is written with: letters and digits alone, in upper case.
+QString pairIdentity(const QString &pair);
 /// Folded case and white space.
 QString premisesKey(const QString &premises);
 

@@ -93,6 +93,7 @@ CREATE TABLE service_order (
     installer TEXT NOT NULL, -- as ordered; empty where none is named
     premises_key TEXT NOT NULL,
     pair_key TEXT NOT NULL,
+    pair_identity TEXT NOT NULL, -- its letters and digits alone: how readings are held against it
     status TEXT NOT NULL CHECK (status = 'open' OR status = 'completed' OR status = 'cancelled'),
     completed_rank INTEGER UNIQUE, -- rises with each completion: the circuit's last one is working
     held INTEGER NOT NULL CHECK (held IN (0, 1)),
@@ -102,7 +103,7 @@ CREATE TABLE service_order (
 ) STRICT;
 CREATE INDEX service_order_circuit ON service_order (circuit, completed_rank);
 CREATE INDEX service_order_premises ON service_order (premises_key);
-CREATE INDEX service_order_pair ON service_order (pair_key) WHERE pair_key <> '';
+CREATE INDEX service_order_pair ON service_order (pair_identity) WHERE pair_identity <> '';
 CREATE INDEX service_order_held ON service_order (id) WHERE held = 1;
 
 CREATE TABLE order_terminal (

@@ -18,10 +18,13 @@ ORDER BY o.order_number
 
 -- name: open_orders_concerned
 SELECT o.order_number FROM service_order AS o
-WHERE o.premises_key = :premises_key AND o.premises_key <> ''
-  AND o.order_number <> :order_number AND o.status = 'open'
+WHERE o.premises_key <> '' AND o.order_number <> :order_number AND o.status = 'open'
+  AND (o.premises_key = :premises_key
+       OR o.premises_key IN (SELECT p.premises_key
+                             FROM hazard_order AS h JOIN service_order AS p ON p.id = h.service_order
+                             WHERE h.pair = :pair AND h.pair <> '' AND h.office = :office))
 UNION
 SELECT o.order_number FROM service_order AS o JOIN office AS f ON f.id = o.office
-WHERE o.pair_key = :pair_key AND o.pair_key <> '' AND f.office = :office
+WHERE o.pair_identity = :pair AND o.pair_identity <> '' AND f.office = :office
   AND o.order_number <> :order_number AND o.status = 'open'
 ORDER BY order_number

@@ -31,14 +31,15 @@ SELECT count(*) AS orders FROM service_order WHERE status = 'open'
 
 -- name: put
 INSERT INTO service_order (uuid, order_number, circuit, office, order_type, due_date, installer,
-                           premises_key, pair_key, status, held, content, digest)
+                           premises_key, pair_key, pair_identity, status, held, content, digest)
 VALUES (:uuid, :order_number, (SELECT id FROM circuit WHERE circuit_number = :circuit_number),
         (SELECT id FROM office WHERE office = :office), :order_type, :due_date, :installer,
-        :premises_key, :pair_key, 'open', :held, :content, :digest)
+        :premises_key, :pair_key, :pair_identity, 'open', :held, :content, :digest)
 ON CONFLICT (order_number) DO UPDATE SET circuit = excluded.circuit, office = excluded.office,
     order_type = excluded.order_type, due_date = excluded.due_date,
     installer = excluded.installer, premises_key = excluded.premises_key,
-    pair_key = excluded.pair_key, held = excluded.held, content = excluded.content,
+    pair_key = excluded.pair_key, pair_identity = excluded.pair_identity,
+    held = excluded.held, content = excluded.content,
     digest = excluded.digest
 
 -- name: set_status

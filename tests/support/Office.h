@@ -31,6 +31,12 @@ inline QByteArray csv(const QList<OrderFields> &orders)
     return bytes;
 }
 
+/// A record file of the order.
+inline QByteArray recordBytes(const OrderFields &fields, const QList<QJsonObject> &facts)
+{
+    return canonicalJson(jobs::record(jobs::order(fields), facts));
+}
+
 inline std::unique_ptr<Records> office(const QString &path = ":memory:")
 {
     auto records = Records::open(path);

@@ -27,11 +27,6 @@ OrderFields with(OrderFields fields, const QList<std::pair<QString, QString>> &c
     return fields;
 }
 
-QByteArray recordBytes(const OrderFields &fields, const QList<QJsonObject> &facts)
-{
-    return canonicalJson(jobs::record(jobs::order(fields), facts));
-}
-
 } // namespace
 
 class ChainTest : public QObject

@@ -1,0 +1,165 @@
+// A hazard stays with its pair and its premises, whatever order it was read for and whoever looks
+// away.
+
+#include "app/actions/Acceptance.h"
+#include "app/actions/Board.h"
+#include "app/actions/Evidence.h"
+#include "app/actions/History.h"
+#include "tests/support/Office.h"
+
+#include <QTest>
+
+using namespace loopwright;
+using namespace loopwright::jobs;
+
+class HazardsTest : public QObject
+{
+    Q_OBJECT
+
+    std::unique_ptr<Records> m_records;
+
+    static OrderFields fields(const char *number, const char *circuit, const char *pair,
+                              const char *premises, const char *dn)
+    {
+        OrderFields made = analogFields();
+        made["order_number"] = number;
+        made["circuit_number"] = circuit;
+        made["pair"] = pair;
+        made["premises"] = premises;
+        made["dn_1"] = dn;
+        return made;
+    }
+    void take(const OrderFields &fields)
+    {
+        const auto report = importOrders(*m_records, csv({fields}), {"orders.csv"});
+        QVERIFY2(report && report->refused == 0, qPrintable(fields["order_number"]));
+    }
+    /// Codes of what was told.
+    QStringList record(const OrderFields &fields, const QList<QJsonObject> &facts)
+    {
+        const auto report = recordFile(*m_records, recordBytes(fields, facts), "job.json");
+        if (!report)
+            qFatal("%s", qPrintable(report.error().text()));
+        QStringList codes;
+        for (const auto &told : report->told)
+            codes << told.code;
+        return codes;
+    }
+    BoardRow row(const QString &order)
+    {
+        const auto rows = boardRows(*m_records, {});
+        for (const BoardRow &each : *rows)
+            if (each.order == order)
+                return each;
+        qFatal("no such order");
+    }
+    QString safety(const QString &order)
+    {
+        return toText(decisionNow(*m_records, order)->criterion("safety")->outcome);
+    }
+
+    const OrderFields m_first = fields("A-1", "C-1", "17-205", "3 Quay Street", "217-555-0150");
+    const OrderFields m_samePair = fields("A-2", "C-2", "17 205", "9 Hill Road", "217-555-0151");
+    const OrderFields m_samePremises =
+        fields("A-3", "C-3", "17-300", "3 Quay Street", "217-555-0152");
+    const OrderFields m_elsewhere = fields("A-4", "C-4", "17-301", "1 Far Lane", "217-555-0153");
+
+private slots:
+    void init()
+    {
+        m_records = office();
+        for (const OrderFields &each : {m_first, m_samePair, m_samePremises, m_elsewhere})
+            take(each);
+        QCOMPARE(record(m_first, {jobs::safety(1, 5, 118)}).value(0), QString("hazard"));
+    }
+
+    void standsFirstForEveryOrderThatItConcerns()
+    {
+        for (const char *order : {"A-1", "A-2", "A-3"}) {
+            QVERIFY2(row(order).hazard, order);
+            QVERIFY2(row(order).reason.contains("118 V AC"), qPrintable(row(order).reason));
+        }
+        QVERIFY(row("A-2").reason.contains("for order A-1"));
+        QVERIFY(row("A-3").reason.startsWith("On another pair at these premises"));
+        QVERIFY(!row("A-4").hazard);
+        QCOMPARE(safety("A-1"), QString("not_met"));
+        QCOMPARE(safety("A-2"), QString("not_met"));
+        QCOMPARE(safety("A-3"), QString("missing")); // another pair: told, and no more
+    }
+    void isNotVoidedAway()
+    {
+        QVERIFY(voidFact(*m_records, uuid(1), "mistyped"));
+        QCOMPARE(safety("A-1"), QString("not_met"));
+        QVERIFY(row("A-2").hazard);
+    }
+    void isNotLostByAnotherNameOfThePair()
+    {
+        OrderFields corrected = m_first;
+        corrected["pair"] = "18-900";
+        QVERIFY(
+            importOrders(*m_records, csv({corrected}), {.fileName = "orders.csv", .update = true}));
+        QCOMPARE(safety("A-1"), QString("not_met")); // the order it was read for keeps it
+        QVERIFY(row("A-2").hazard);                  // and so does the pair
+        const OrderFields there = fields("A-5", "C-5", "18-900", "2 New Road", "217-555-0154");
+        take(there);
+        QVERIFY(row("A-5").hazard); // the pair that the order is for now may be the one
+    }
+    void isClosedOnAnyOrderOfThePair()
+    {
+        record(m_samePair, {fact(11, "hazard_closed", 20,
+                                 {{"hazard", uuid(1)},
+                                  {"source", "power"},
+                                  {"by", "Lee of the power company"},
+                                  {"reference", "ticket 7"}})});
+        QVERIFY(row("A-1").hazard); // no clear card yet
+        record(m_samePair, {jobs::safety(12, 25)});
+        for (const char *order : {"A-1", "A-2", "A-3"})
+            QVERIFY2(!row(order).hazard, order);
+        QCOMPARE(safety("A-2"), QString("met"));
+    }
+    void contactWithPowerNeedsASupervisor()
+    {
+        const QJsonObject closing = fact(11, "hazard_closed", 20,
+                                         {{"hazard", uuid(1)}, {"source", "power"}, {"by", "Lee"}});
+        m_records->actAs("K7");
+        record(m_first, {closing, jobs::safety(12, 25)});
+        QCOMPARE(safety("A-1"), QString("not_met"));
+        const auto decision = decisionNow(*m_records, "A-1");
+        QVERIFY(decision->criterion("safety")->reason.english().contains("registered supervisor"));
+        m_records->actAs("S1");
+        QJsonObject again = closing;
+        again["id"] = uuid(13);
+        record(m_first, {again, jobs::safety(14, 40)});
+        QCOMPARE(safety("A-1"), QString("met"));
+        QVERIFY(!row("A-2").hazard); // by the other order's history
+    }
+    void whatIsStoredRepeats()
+    {
+        record(m_samePair, {fact(11, "hazard_closed", 20,
+                                 {{"hazard", uuid(1)}, {"source", "meter"}, {"by", "Kim"}})});
+        const auto decided = decideOrder(*m_records, "A-2");
+        QVERIFY(decided);
+        const auto again = decideAgain(*m_records, decided->id);
+        QVERIFY2(again, again ? "" : qPrintable(again.error().text()));
+    }
+    void readingsThatDoNotFitAreToldAndKept()
+    {
+        QJsonObject card = jobs::safety(21, 5);
+        card["office_connected"] = true;
+        card["dc_v"] = QJsonObject{{"tip_ground", 0}, {"ring_ground", -48}, {"tip_ring", 2}};
+        QCOMPARE(record(m_elsewhere, {card}), QStringList{"contradiction"});
+        QCOMPARE(safety("A-4"), QString("missing"));
+        card["id"] = uuid(22);
+        card["at"] = fact(0, "", 6, {})["at"];
+        QCOMPARE(record(m_elsewhere, {card}), QStringList());
+        QCOMPARE(safety("A-4"), QString("met"));
+        QJsonObject foreign = jobs::safety(23, 7);
+        foreign["dc_v"] = QJsonObject{{"tip_ground", 0}, {"ring_ground", -24}, {"tip_ring", 24}};
+        QCOMPARE(record(m_elsewhere, {foreign}), QStringList{"foreign_battery"});
+        QCOMPARE(record(m_elsewhere, {fact(24, "loop", 8, {{"dc_resistance_ohm", 700}})}),
+                 QStringList{"closed_step"});
+    }
+};
+
+QTEST_GUILESS_MAIN(HazardsTest)
+#include "HazardsTest.moc"
