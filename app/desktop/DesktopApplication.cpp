@@ -3,9 +3,18 @@
 #include "app/desktop/DeskStyle.h"
 #include "app/desktop/OpenErrorPage.h"
 
-#include <QTimer>
+#include <QCryptographicHash>
+#include <QFileInfo>
+#include <QJsonDocument>
 
 namespace loopwright {
+
+namespace {
+
+/// So long after a change a kill loses it.
+constexpr int keepAfterMs = 300;
+
+} // namespace
 
 DesktopApplication::DesktopApplication(QApplication &application, StartOptions options,
                                        QSettings &settings)
@@ -18,9 +27,16 @@ DesktopApplication::DesktopApplication(QApplication &application, StartOptions o
     m_look = fromText<Look>(look).value_or(Look::Light);
     m_percent = m_options.size ? m_options.size : m_settings.value("size", 100).toInt();
     applyTheme(m_application, m_look, m_percent);
+    m_keeping.setSingleShot(true);
+    m_keeping.setInterval(keepAfterMs);
+    connect(&m_keeping, &QTimer::timeout, this, &DesktopApplication::keepPlace);
 }
 
-DesktopApplication::~DesktopApplication() = default;
+DesktopApplication::~DesktopApplication()
+{
+    if (m_keeping.isActive())
+        keepPlace();
+}
 
 void DesktopApplication::start()
 {
@@ -41,10 +57,36 @@ void DesktopApplication::showWindow()
             [this](Look look) { applyLook(look, m_percent); });
     connect(window.get(), &MainWindow::sizeChosen, this,
             [this](int percent) { applyLook(m_look, percent); });
+    window->restore(
+        QJsonDocument::fromJson(m_settings.value(placeKey()).toString().toUtf8()).object());
+    connect(window.get(), &MainWindow::placeChanged, this, [this] {
+        if (!m_keeping.isActive())
+            m_keeping.start();
+    });
     window->show();
     if (!m_options.order.isEmpty())
         window->openOrder(m_options.order);
     m_shown = std::move(window);
+}
+
+/// Of the database that is open; two do not share it.
+QString DesktopApplication::placeKey() const
+{
+    const QFileInfo file(m_options.database);
+    const QString path = file.exists() ? file.canonicalFilePath() : file.absoluteFilePath();
+    const QByteArray digest = QCryptographicHash::hash(path.toUtf8(), QCryptographicHash::Sha256);
+    return "places/" + QString::fromLatin1(digest.toHex().left(16));
+}
+
+void DesktopApplication::keepPlace()
+{
+    m_keeping.stop();
+    if (!window())
+        return;
+    m_settings.setValue(
+        placeKey(),
+        QString::fromUtf8(QJsonDocument(window()->place()).toJson(QJsonDocument::Compact)));
+    m_settings.sync(); // a kill leaves no time for it
 }
 
 void DesktopApplication::showTrouble(const Error &error)

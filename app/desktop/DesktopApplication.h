@@ -1,6 +1,6 @@
 #pragma once
 // The running program: opens the records, shows the window or the page that says why not, and
-// keeps the chosen look and size between starts.
+// keeps the chosen look and size between starts, and for each database where one was.
 
 #include "app/desktop/MainWindow.h"
 #include "app/desktop/StartOptions.h"
@@ -8,6 +8,7 @@
 #include <QApplication>
 #include <QPointer>
 #include <QSettings>
+#include <QTimer>
 
 namespace loopwright {
 
@@ -15,7 +16,7 @@ class DesktopApplication : public QObject
 {
     Q_OBJECT
 public:
-    /// `settings` outlives it and holds "look" and "size".
+    /// `settings` outlives it and holds "look", "size", and "places/…" of each database.
     DesktopApplication(QApplication &application, StartOptions options, QSettings &settings);
     ~DesktopApplication() override;
 
@@ -29,12 +30,15 @@ private:
     void showWindow();
     void showTrouble(const Error &error);
     void applyLook(Look look, int percent);
+    QString placeKey() const;
+    void keepPlace();
 
     QApplication &m_application;
     StartOptions m_options;
     QSettings &m_settings;
     Look m_look = Look::Light;
     int m_percent = 100;
+    QTimer m_keeping;                            ///< runs while the place changed and is not kept
     std::unique_ptr<DesktopContext> m_workplace; ///< must outlive the window
     std::unique_ptr<QWidget> m_shown;
 };

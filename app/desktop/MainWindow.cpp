@@ -108,6 +108,7 @@ void MainWindow::connectScreen(Screen *screen)
     connect(screen, &Screen::editOrder, this, &MainWindow::editOrder);
     connect(screen, &Screen::said, this, &MainWindow::say);
     connect(screen, &Screen::titleChanged, this, &MainWindow::showTitle);
+    connect(screen, &Screen::placeChanged, this, &MainWindow::placeChanged);
     connect(screen, &Screen::recordsChanged, this, [this, screen] { recordsChangedBy(screen); });
 }
 
@@ -129,6 +130,44 @@ void MainWindow::showScreen(const QString &key, const QString &subject)
     next->refresh();
     next->takeFocus();
     showTitle();
+    emit placeChanged();
+}
+
+QJsonObject MainWindow::place() const
+{
+    QJsonObject screens;
+    for (const Screen *each : m_screens)
+        if (const QJsonObject place = each->place(); !place.isEmpty())
+            screens.insert(each->key(), place);
+    return {{"screen", current() ? current()->key() : QString()},
+            {"screens", screens},
+            {"window", QString::fromLatin1(saveGeometry().toBase64())}};
+}
+
+void MainWindow::restore(const QJsonObject &place)
+{
+    if (restoreGeometry(QByteArray::fromBase64(place.value("window").toString().toLatin1())))
+        keepInsideScreen();
+    const QJsonObject screens = place.value("screens").toObject();
+    for (auto it = screens.begin(); it != screens.end(); ++it)
+        if (Screen *each = screen(it.key()))
+            each->restore(it.value().toObject());
+    if (const QString key = place.value("screen").toString(); screen(key))
+        showScreen(key);
+    showTitle();
+}
+
+/// The screen may be a smaller one than the last time.
+void MainWindow::keepInsideScreen()
+{
+    if (isMaximized() || isFullScreen())
+        return;
+    const QRect room = QWidget::screen()->availableGeometry();
+    if (room.contains(frameGeometry()))
+        return;
+    resize(size().boundedTo(room.size() - QSize(em(1), em(3))));
+    move(std::clamp(x(), room.left(), std::max(room.left(), room.right() - frameSize().width())),
+         std::clamp(y(), room.top(), std::max(room.top(), room.bottom() - frameSize().height())));
 }
 
 void MainWindow::editOrder(const QString &number)
@@ -298,6 +337,20 @@ void MainWindow::resizeEvent(QResizeEvent *event)
 {
     QMainWindow::resizeEvent(event);
     m_rail->setNarrow(width() < em(roomyWidthEm));
+    emit placeChanged();
+}
+
+void MainWindow::moveEvent(QMoveEvent *event)
+{
+    QMainWindow::moveEvent(event);
+    emit placeChanged();
+}
+
+void MainWindow::changeEvent(QEvent *event)
+{
+    QMainWindow::changeEvent(event);
+    if (event->type() == QEvent::WindowStateChange)
+        emit placeChanged();
 }
 
 } // namespace loopwright

@@ -28,6 +28,10 @@ public:
     /// Null where no screen has that key.
     Screen *screen(const QString &key) const { return m_screens.value(key); }
     Screen *current() const;
+    /// Where one is: the screen, what each of them shows, size and place of the window.
+    QJsonObject place() const;
+    /// Goes back there, inside the screen that there is now.
+    void restore(const QJsonObject &place);
     /// Ticks the entries of the menu that are in force.
     void markTheme(Look look, int percent);
 
@@ -44,11 +48,15 @@ public slots:
 signals:
     void lookChosen(loopwright::Look look);
     void sizeChosen(int percent);
+    void placeChanged(); ///< place() is another one
 
 protected:
     void resizeEvent(QResizeEvent *event) override;
+    void moveEvent(QMoveEvent *event) override;
+    void changeEvent(QEvent *event) override;
 
 private:
+    void keepInsideScreen();
     void addScreens(std::span<const ScreenEntry> screens);
     void connectScreen(Screen *screen);
     void makeRecordsMenu();

@@ -5,6 +5,7 @@
 
 #include "app/desktop/DesktopContext.h"
 
+#include <QJsonObject>
 #include <QWidget>
 
 namespace loopwright {
@@ -32,6 +33,10 @@ public:
     virtual void takeFocus() { setFocus(); }
     /// Ctrl+F, and "/" where no text is being typed. False where there is nothing to search.
     virtual bool startSearch() { return false; }
+    /// What is remembered of it between starts: what it shows, what is searched for there.
+    virtual QJsonObject place() const { return {}; }
+    /// Goes back there; what is no longer there is passed over. Called before the window is shown.
+    virtual void restore(const QJsonObject &place) { Q_UNUSED(place) }
 
 signals:
     void openOrder(const QString &number);    ///< show this job
@@ -41,6 +46,7 @@ signals:
     void editOrder(const QString &number); ///< the order form; empty: a new order
     void recordsChanged();                 ///< something was written
     void titleChanged();
+    void placeChanged();                ///< place() is another one
     void said(const QString &sentence); ///< for the status line; nothing that must be answered
 
 protected:

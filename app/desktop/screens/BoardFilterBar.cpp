@@ -114,6 +114,27 @@ void BoardFilterBar::clear()
     m_installers->setCurrentIndex(m_installers->count() > 0 ? 0 : -1);
 }
 
+QJsonObject BoardFilterBar::chosen() const
+{
+    return {{"stage", m_stages->chosen()},
+            {"due", m_due->chosen()},
+            {"office", m_offices->currentData().toString()},
+            {"installer", m_installers->currentData().toString()}};
+}
+
+void BoardFilterBar::choose(const QJsonObject &chosen)
+{
+    m_stages->choose(chosen.value("stage").toString());
+    m_due->choose(chosen.value("due").toString());
+    for (const auto &[combo, key] :
+         {std::pair(m_offices, "office"), std::pair(m_installers, "installer")}) {
+        const QString value = chosen.value(QLatin1StringView(key)).toString();
+        if (!value.isEmpty() && combo->findData(value) < 0)
+            combo->addItem(value, value); // its count comes with the others
+        combo->setCurrentIndex(combo->findData(value));
+    }
+}
+
 void BoardFilterBar::setClearVisible(bool visible)
 {
     m_clear->setVisible(visible);

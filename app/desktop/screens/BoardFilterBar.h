@@ -23,6 +23,9 @@ public:
     void writeTo(BoardFilter &filter) const;
     bool isOn() const;
     void clear();
+    /// What is chosen, by the names of the filters, to be remembered; and to choose it again.
+    QJsonObject chosen() const;
+    void choose(const QJsonObject &chosen);
     void showCounts(const BoardCounts &counts);
     /// The button that lets go of everything, the search too.
     void setClearVisible(bool visible);

@@ -157,12 +157,31 @@ void BoardScreen::filterChanged()
     m_bar->writeTo(m_filter);
     m_bar->setClearVisible(isFiltered());
     m_finder.supersede();
-    find(std::max(boardRowsAtOnce, m_model->rowCount()));
+    find(std::max({boardRowsAtOnce, m_model->rowCount(), std::exchange(m_rows, 0)}));
     m_finder.ask<BoardCounts>(
         [filter = m_filter](Records &records, const Progress &) {
             return boardCounts(records, filter);
         },
         [this](const Result<BoardCounts> &counts) { showCounts(counts); });
+    emit placeChanged();
+}
+
+QJsonObject BoardScreen::place() const
+{
+    QJsonObject place = m_bar->chosen();
+    place.insert("search", m_search->text());
+    place.insert("order", m_selected);
+    place.insert("rows", m_model->rowCount());
+    return place;
+}
+
+void BoardScreen::restore(const QJsonObject &place)
+{
+    m_bar->choose(place);
+    m_search->setText(place.value("search").toString());
+    m_selected = place.value("order").toString();
+    m_rows = place.value("rows").toInt();
+    filterChanged();
 }
 
 bool BoardScreen::isFiltered() const
@@ -254,6 +273,7 @@ void BoardScreen::selectionChanged()
         return;
     m_selected = order;
     m_side->show(order);
+    emit placeChanged();
 }
 
 void BoardScreen::openSelected()

@@ -33,6 +33,8 @@ public:
     void refresh() override;
     void takeFocus() override;
     bool startSearch() override;
+    QJsonObject place() const override;
+    void restore(const QJsonObject &place) override;
 
     const BoardFilter &filter() const { return m_filter; }
 
@@ -65,6 +67,7 @@ private:
     BoardModel *m_model;
     QTimer m_typing; ///< runs until typing rests
     QString m_selected;
+    int m_rows = 0; ///< so many were there at the last start
 
     QLineEdit *m_search = nullptr;
     QLabel *m_found = nullptr;

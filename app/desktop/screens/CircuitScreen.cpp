@@ -114,6 +114,7 @@ void CircuitScreen::open(const QString &circuit)
     m_number->setText(circuit);
     m_heading->setText(title());
     emit titleChanged();
+    emit placeChanged();
     refresh();
 }
 

@@ -27,6 +27,8 @@ public:
     void open(const QString &circuit) override;
     void takeFocus() override;
     bool startSearch() override;
+    QJsonObject place() const override { return {{"circuit", m_circuit}}; }
+    void restore(const QJsonObject &place) override { open(place.value("circuit").toString()); }
 
 private:
     QWidget *makeTables();

@@ -66,6 +66,7 @@ void HandoffScreen::open(const QString &order)
     m_order = order;
     m_heading->setText(title());
     emit titleChanged();
+    emit placeChanged();
 }
 
 void HandoffScreen::refresh()

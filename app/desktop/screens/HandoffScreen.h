@@ -27,6 +27,8 @@ public:
     void refresh() override;
     void open(const QString &order) override;
     void takeFocus() override;
+    QJsonObject place() const override { return {{"order", m_order}}; }
+    void restore(const QJsonObject &place) override { open(place.value("order").toString()); }
 
 private:
     void showView(const Result<OrderView> &view);

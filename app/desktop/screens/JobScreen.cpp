@@ -35,7 +35,7 @@ JobScreen::JobScreen(DesktopContext &workplace, QWidget *parent)
     m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_scroll->setFocusPolicy(Qt::NoFocus);
     m_scroll->setObjectName("page");
-    m_empty->say(tr("No job is open"), tr("Choose one on the board, or type its number there."));
+    showNone();
     m_empty->addButton(
         makeButton(tr("To the board"), "job.board", [this] { emit openScreen("board", {}); }));
     m_faces->addWidget(m_empty);
@@ -109,6 +109,25 @@ void JobScreen::open(const QString &number)
     }
     build();
     emit titleChanged();
+    emit placeChanged();
+}
+
+void JobScreen::restore(const QJsonObject &place)
+{
+    const QString number = place.value("order").toString();
+    if (number.isEmpty())
+        return;
+    open(number);
+    if (m_desk.isOpen())
+        return;
+    m_number.clear(); // it is in these records no more
+    showNone();
+    emit titleChanged();
+}
+
+void JobScreen::showNone()
+{
+    m_empty->say(tr("No job is open"), tr("Choose one on the board, or type its number there."));
 }
 
 void JobScreen::refresh()

@@ -26,6 +26,8 @@ public:
     void refresh() override;
     void open(const QString &number) override;
     void takeFocus() override;
+    QJsonObject place() const override { return {{"order", m_number}}; }
+    void restore(const QJsonObject &place) override;
 
     StationPanel *panel(const QString &key) const;
     /// Puts the keyboard at the entry of the next step. F2.
@@ -39,6 +41,7 @@ private:
     void build();
     void showOrder();
     void showFolds();
+    void showNone();
     void showTrouble(const Error &error);
     void showFact(const QString &id);
     void follow(QWidget *now);

@@ -221,6 +221,7 @@ void OrderScreen::open(const QString &number)
     m_save->setText(m_number.isEmpty() ? tr("Take the order in   Ctrl+S")
                                        : tr("Change the order   Ctrl+S"));
     emit titleChanged();
+    emit placeChanged();
     check();
 }
 

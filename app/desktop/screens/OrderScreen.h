@@ -33,6 +33,8 @@ public:
     /// The order to change; empty: a new one.
     void open(const QString &number) override;
     void takeFocus() override;
+    QJsonObject place() const override { return {{"order", m_number}}; }
+    void restore(const QJsonObject &place) override { open(place.value("order").toString()); }
 
 protected:
     void resizeEvent(QResizeEvent *event) override;

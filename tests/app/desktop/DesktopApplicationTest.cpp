@@ -5,9 +5,62 @@
 #include "app/desktop/widgets/SignLine.h"
 #include "tests/support/DeskRecords.h"
 
+#include <QComboBox>
+#include <QLineEdit>
+#include <QProcess>
 #include <QPushButton>
+#include <QTableView>
+
+#include <csignal>
 
 using namespace loopwright;
+
+namespace {
+
+constexpr const char *victimOf = "LOOPWRIGHT_TEST_VICTIM"; ///< database|settings
+
+StartOptions optionsFor(const QString &database)
+{
+    StartOptions options;
+    options.database = database;
+    options.by = "A. Rivera";
+    options.now = DeskRecords::now();
+    return options;
+}
+
+/// Rows have been read and shown.
+bool boardShows(MainWindow &window, int rows)
+{
+    auto *table = window.findChild<QTableView *>("orders");
+    return QTest::qWaitFor([&] { return table->model()->rowCount() == rows; });
+}
+
+/// What the killed program had done: searched, filtered, chosen, opened a job, made the window
+/// another size; then the system ends it.
+void workAndDie(const QString &database, const QString &settingsFile)
+{
+    QSettings settings(settingsFile, QSettings::IniFormat);
+    DesktopApplication desk(*qApp, optionsFor(database), settings);
+    desk.start();
+    MainWindow &window = *desk.window();
+    boardShows(window, 8);
+    auto *installers = window.findChild<QComboBox *>("filter.installer");
+    if (!QTest::qWaitFor([&] { return installers->findData("rivera") >= 0; }))
+        qFatal("the filters are not shown");
+    installers->setCurrentIndex(installers->findData("rivera"));
+    emit installers->activated(installers->currentIndex());
+    window.findChild<QAbstractButton *>("chip.stage.safety")->click();
+    window.findChild<QLineEdit *>("search")->setText("mill");
+    boardShows(window, 2);
+    auto *table = window.findChild<QTableView *>("orders");
+    table->setCurrentIndex(table->model()->index(1, 0));
+    window.openOrder(table->currentIndex().data().toString());
+    window.resize(777, 666);
+    QTest::qWait(1000); // a second after the last key
+    std::raise(SIGKILL);
+}
+
+} // namespace
 
 class DesktopApplicationTest : public QObject
 {
@@ -107,6 +160,104 @@ private slots:
         QTRY_VERIFY(desk.window());
     }
 
+    void isWhereItWasAfterAKill()
+    {
+        DeskRecords records;
+        const QString file = records.path("settings.ini");
+        QProcess victim;
+        QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+        environment.insert(victimOf, records.path() + '|' + file);
+        victim.setProcessEnvironment(environment);
+        victim.start(QCoreApplication::applicationFilePath(), {});
+        QVERIFY(victim.waitForFinished(60'000));
+        QCOMPARE(victim.exitStatus(), QProcess::CrashExit);
+        QCOMPARE(victim.exitCode(), SIGKILL);
+
+        QSettings settings(file, QSettings::IniFormat);
+        DesktopApplication desk(*qApp, optionsFor(records.path()), settings);
+        desk.start();
+        MainWindow &window = *desk.window();
+        QCOMPARE(window.current()->key(), "job");
+        QCOMPARE(window.current()->title(), "Job O-1007");
+        QCOMPARE(window.size(), QSize(777, 666));
+        window.goBack();
+        QCOMPARE(window.current()->key(), "board");
+        QVERIFY(boardShows(window, 2));
+        auto *table = window.findChild<QTableView *>("orders");
+        QTRY_COMPARE(table->currentIndex().data().toString(), "O-1007");
+        QCOMPARE(window.findChild<QLineEdit *>("search")->text(), "mill");
+        QVERIFY(window.findChild<QAbstractButton *>("chip.stage.safety")->isChecked());
+        QTRY_COMPARE(window.findChild<QComboBox *>("filter.installer")->currentText(),
+                     "rivera   2");
+    }
+
+    void theCommandLineGoesBeforeWhereItWas()
+    {
+        DeskRecords records;
+        QSettings settings(records.path("settings.ini"), QSettings::IniFormat);
+        StartOptions options = optionsFor(records.path());
+        {
+            DesktopApplication desk(*qApp, options, settings);
+            desk.start();
+            desk.window()->openOrder("O-1002");
+        } // a clean end right after it keeps it too
+        {
+            DesktopApplication desk(*qApp, options, settings);
+            desk.start();
+            QCOMPARE(desk.window()->current()->title(), "Job O-1002");
+        }
+        options.order = "O-1003";
+        DesktopApplication desk(*qApp, options, settings);
+        desk.start();
+        QCOMPARE(desk.window()->current()->title(), "Job O-1003");
+    }
+
+    void anotherDatabaseHasItsOwnPlace()
+    {
+        DeskRecords first, second;
+        QSettings settings(first.path("settings.ini"), QSettings::IniFormat);
+        {
+            DesktopApplication desk(*qApp, optionsFor(first.path()), settings);
+            desk.start();
+            desk.window()->openOrder("O-1002");
+        }
+        DesktopApplication desk(*qApp, optionsFor(second.path()), settings);
+        desk.start();
+        QCOMPARE(desk.window()->current()->key(), "board");
+        QCOMPARE(desk.window()->screen("job")->title(), "Job");
+    }
+
+    void whatIsNoLongerThereIsPassedOver()
+    {
+        DeskRecords records;
+        QSettings settings(records.path("settings.ini"), QSettings::IniFormat);
+        DesktopApplication desk(*qApp, optionsFor(records.path()), settings);
+        desk.start();
+        desk.window()->restore({{"screen", "no_such"},
+                                {"screens", QJsonObject{{"job", QJsonObject{{"order", "O-9"}}},
+                                                        {"no_such", QJsonObject()}}},
+                                {"window", "no geometry"}});
+        QCOMPARE(desk.window()->current()->key(), "board");
+        QCOMPARE(desk.window()->screen("job")->title(), "Job");
+    }
+
+    void aPlaceOnALargerScreenIsBroughtInside()
+    {
+        DeskRecords records(false);
+        QSettings settings(records.path("settings.ini"), QSettings::IniFormat);
+        const StartOptions options = optionsFor(records.path());
+        {
+            DesktopApplication desk(*qApp, options, settings);
+            desk.start();
+            desk.window()->resize(9000, 7000);
+            desk.window()->move(3000, 2000);
+        }
+        DesktopApplication desk(*qApp, options, settings);
+        desk.start();
+        const QRect room = desk.window()->QWidget::screen()->availableGeometry();
+        QVERIFY(room.contains(desk.window()->frameGeometry()));
+    }
+
     void otherRecordsCanBeOpened()
     {
         DeskRecords records(false);
@@ -122,5 +273,12 @@ private slots:
     }
 };
 
-QTEST_MAIN(DesktopApplicationTest)
+int main(int argc, char *argv[])
+{
+    QApplication application(argc, argv);
+    if (const QStringList victim = qEnvironmentVariable(victimOf).split(u'|'); victim.size() == 2)
+        workAndDie(victim[0], victim[1]);
+    DesktopApplicationTest test;
+    return QTest::qExec(&test, argc, argv);
+}
 #include "DesktopApplicationTest.moc"
