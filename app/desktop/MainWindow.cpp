@@ -1,8 +1,9 @@
 #include "app/desktop/MainWindow.h"
 
+#include "app/desktop/RunNotices.h"
+#include "app/desktop/RunTeller.h"
 #include "app/desktop/ShortcutsDialog.h"
 #include "app/desktop/Sidebar.h"
-#include "app/desktop/job/RunWatch.h"
 
 #include <QActionGroup>
 #include <QFileInfo>
@@ -13,7 +14,6 @@
 #include <QScreen>
 #include <QScrollArea>
 #include <QStatusBar>
-#include <QTimer>
 
 namespace loopwright {
 
@@ -50,9 +50,21 @@ MainWindow::MainWindow(DesktopContext &workplace, std::span<const ScreenEntry> s
     m_pages = new QStackedWidget;
     m_pages->setObjectName(QStringLiteral("pages"));
     layout->addWidget(m_rail);
-    layout->addWidget(m_pages, 1);
+    auto *beside = new QVBoxLayout;
+    beside->setSpacing(0);
+    m_runs = new RunTeller(m_workplace, *m_rail, this);
+    beside->addWidget(m_pages, 1);
+    beside->addWidget(m_runs->notices()); // below: what one is about to click does not move
+    layout->addLayout(beside, 1);
     setCentralWidget(middle);
     connect(m_rail, &Sidebar::chosen, this, [this](const QString &key) { showScreen(key); });
+    connect(m_runs, &RunTeller::openWished, this, &MainWindow::openRun);
+    connect(m_runs, &RunTeller::dismissedChanged, this, &MainWindow::placeChanged);
+    // The page of the run may be closed, or its window out of sight.
+    connect(m_runs, &RunTeller::over, this, [this] {
+        QApplication::beep();
+        QApplication::alert(this);
+    });
 
     makeStatusLine();
     makeRecordsMenu();
@@ -60,7 +72,6 @@ MainWindow::MainWindow(DesktopContext &workplace, std::span<const ScreenEntry> s
     makeViewMenu();
     makeHelpMenu();
     addScreens(screens);
-    watchRuns();
 
     auto *ring = new QFocusFrame(this);
     connect(qApp, &QApplication::focusChanged, ring,
@@ -109,6 +120,7 @@ void MainWindow::connectScreen(Screen *screen)
     connect(screen, &Screen::said, this, &MainWindow::say);
     connect(screen, &Screen::titleChanged, this, &MainWindow::showTitle);
     connect(screen, &Screen::placeChanged, this, &MainWindow::placeChanged);
+    connect(screen, &Screen::runChanged, this, [this] { m_runs->look(); });
     connect(screen, &Screen::recordsChanged, this, [this, screen] { recordsChangedBy(screen); });
 }
 
@@ -141,6 +153,7 @@ QJsonObject MainWindow::place() const
             screens.insert(each->key(), place);
     return {{"screen", current() ? current()->key() : QString()},
             {"screens", screens},
+            {"dismissed", m_runs->dismissed()},
             {"window", QString::fromLatin1(saveGeometry().toBase64())}};
 }
 
@@ -148,6 +161,7 @@ void MainWindow::restore(const QJsonObject &place)
 {
     if (restoreGeometry(QByteArray::fromBase64(place.value("window").toString().toLatin1())))
         keepInsideScreen();
+    m_runs->setDismissed(place.value("dismissed").toObject());
     const QJsonObject screens = place.value("screens").toObject();
     for (auto it = screens.begin(); it != screens.end(); ++it)
         if (Screen *each = screen(it.key()))
@@ -252,6 +266,8 @@ void MainWindow::makeGoMenu(std::span<const ScreenEntry> screens)
     menu->addSeparator();
     addAction(menu, QStringLiteral("back"), tr("&Back; between board and job"),
               QKeySequence(Qt::Key_Escape), [this] { goBack(); });
+    addAction(menu, QStringLiteral("run"), tr("&Run that is over or goes on"),
+              QKeySequence(Qt::Key_F8), [this] { openRun(m_runs->toOpen()); });
     QAction *search = addAction(menu, QStringLiteral("search"), tr("&Search"), {}, [this] {
         if (!current()->startSearch()) {
             showScreen(QStringLiteral("board"));
@@ -322,15 +338,15 @@ void MainWindow::makeStatusLine()
     whenThemed(where, [this] { statusBar()->setContentsMargins(em(0.8), 0, em(0.8), 0); });
 }
 
-/// The one place that sounds: the page of the run may be closed, or its window out of sight.
-void MainWindow::watchRuns()
+void MainWindow::openRun(const QString &order)
 {
-    m_runs = new RunWatch(m_workplace, this);
-    connect(m_runs, &RunWatch::over, this, [this](const QString &order) {
-        QApplication::beep();
-        QApplication::alert(this);
-        say(tr("The run of order %1 is over.").arg(order));
-    });
+    if (order.isEmpty())
+        return say(tr("No run goes on, and none waits to be recorded."));
+    const QString number = order; // a copy: the button that asked for it goes away
+    m_runs->dismiss(number);
+    openOrder(number);
+    if (current())
+        current()->showPart(QStringLiteral("run"));
 }
 
 void MainWindow::resizeEvent(QResizeEvent *event)

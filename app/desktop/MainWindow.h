@@ -15,7 +15,7 @@ class QMenu;
 namespace loopwright {
 
 class Sidebar;
-class RunWatch;
+class RunTeller;
 
 class MainWindow : public QMainWindow
 {
@@ -42,6 +42,8 @@ public slots:
     /// The order form; an empty number is a new order.
     void editOrder(const QString &number);
     void say(const QString &sentence);
+    /// The run of that order on its job page.
+    void openRun(const QString &order);
     /// Back to where one came from; from the board to the last job.
     void goBack();
 
@@ -64,7 +66,6 @@ private:
     void makeViewMenu();
     void makeHelpMenu();
     void makeStatusLine();
-    void watchRuns();
     QAction *addAction(QMenu *menu, const QString &name, const QString &text,
                        const QKeySequence &key, std::function<void()> run);
     void recordsChangedBy(Screen *screen);
@@ -74,7 +75,7 @@ private:
     Sidebar *m_rail = nullptr;
     QStackedWidget *m_pages = nullptr;
     QLabel *m_said = nullptr;
-    RunWatch *m_runs = nullptr;
+    RunTeller *m_runs = nullptr;
     QMap<QString, Screen *> m_screens;
     QMap<QString, int> m_pageOf;    ///< its place in m_pages
     QMap<QString, QString> m_under; ///< screens that are not on the rail: whose button is marked

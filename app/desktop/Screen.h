@@ -29,6 +29,8 @@ public:
     virtual void refresh() = 0;
     /// Shows the order, or the circuit, of that number; for screens that show one at a time.
     virtual void open(const QString &number) { Q_UNUSED(number) }
+    /// Puts the keyboard at a part of what is shown, e.g. "run"; nothing where it has none.
+    virtual void showPart(const QString &part) { Q_UNUSED(part) }
     /// Puts the keyboard where the work begins. Called when the screen is shown.
     virtual void takeFocus() { setFocus(); }
     /// Ctrl+F, and "/" where no text is being typed. False where there is nothing to search.
@@ -47,6 +49,7 @@ signals:
     void recordsChanged();                 ///< something was written
     void titleChanged();
     void placeChanged();                ///< place() is another one
+    void runChanged();                  ///< a run was started, stopped or keyed to
     void said(const QString &sentence); ///< for the status line; nothing that must be answered
 
 protected:

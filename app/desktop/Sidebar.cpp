@@ -65,6 +65,65 @@ private:
     bool m_narrow = false;
 };
 
+/// A run that goes on: its order, and large what is left of it.
+class RunButton : public QToolButton
+{
+public:
+    explicit RunButton(const QString &order)
+        : m_order(order)
+    {
+        setObjectName("rail.run." + order);
+        setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    }
+
+    void setNarrow(bool narrow)
+    {
+        m_narrow = narrow;
+        updateGeometry();
+    }
+    void setLeft(const QString &left)
+    {
+        setText(left);
+        setAccessibleName(Sidebar::tr("Run of order %1: %2 left").arg(m_order, left));
+        setToolTip(accessibleName());
+        update();
+    }
+
+    QSize sizeHint() const override { return {em(m_narrow ? 3.2 : 9.5), em(m_narrow ? 2.2 : 3.8)}; }
+    QSize minimumSizeHint() const override { return sizeHint(); }
+
+protected:
+    void paintEvent(QPaintEvent *) override
+    {
+        const Colours &c = colours();
+        QPainter painter(this);
+        if (underMouse())
+            painter.fillRect(rect(), c.window);
+        painter.fillRect(0, 0, width(), std::max(1, em(0.07)), c.frame);
+        const QRect room = rect().adjusted(em(m_narrow ? 0.15 : 0.95), em(0.2), -em(0.15), 0);
+        painter.setPen(c.text);
+        QFont digits = digitsFont(m_narrow ? 0.9 : 1.6, QFont::Bold);
+        while (QFontMetrics(digits).horizontalAdvance(text()) > room.width() &&
+               digits.pixelSize() > 6)
+            digits.setPixelSize(digits.pixelSize() - 1);
+        painter.setFont(digits);
+        if (m_narrow) {
+            painter.drawText(room, Qt::AlignCenter, text());
+            return;
+        }
+        painter.drawText(room.adjusted(0, em(1.2), 0, 0), Qt::AlignVCenter | Qt::AlignLeft, text());
+        painter.setPen(c.muted);
+        painter.setFont(sized(0.85));
+        painter.drawText(room.adjusted(0, em(0.2), 0, 0), Qt::AlignTop | Qt::AlignLeft,
+                         painter.fontMetrics().elidedText(Sidebar::tr("Run, %1").arg(m_order),
+                                                          Qt::ElideRight, room.width()));
+    }
+
+private:
+    QString m_order;
+    bool m_narrow = false;
+};
+
 } // namespace
 
 Sidebar::Sidebar(std::span<const ScreenEntry> screens, QWidget *parent)
@@ -107,6 +166,34 @@ void Sidebar::dress()
     setFixedWidth(em(m_narrow ? 3.2 : 11.8));
     for (const Place &place : std::as_const(m_places))
         static_cast<RailButton *>(place.button)->setNarrow(m_narrow);
+    for (QToolButton *run : std::as_const(m_runs))
+        static_cast<RunButton *>(run)->setNarrow(m_narrow);
+}
+
+void Sidebar::showRuns(const QMap<QString, QString> &left)
+{
+    for (auto it = m_runs.begin(); it != m_runs.end();) {
+        if (left.contains(it.key())) {
+            ++it;
+            continue;
+        }
+        it.value()->hide();
+        it.value()->deleteLater(); // it may be speaking
+        it = m_runs.erase(it);
+    }
+    for (auto it = left.begin(); it != left.end(); ++it) {
+        QToolButton *&run = m_runs[it.key()];
+        if (!run) {
+            auto *button = new RunButton(it.key());
+            button->setNarrow(m_narrow);
+            connect(button, &QToolButton::clicked, this,
+                    [this, order = it.key()] { emit runChosen(order); });
+            m_layout->addWidget(button);
+            button->show();
+            run = button;
+        }
+        static_cast<RunButton *>(run)->setLeft(it.value());
+    }
 }
 
 void Sidebar::setCurrent(const QString &key)

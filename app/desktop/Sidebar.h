@@ -1,6 +1,7 @@
 #pragma once
-// The rail on the left of the window: one button a screen, the two faces (board and job) first. It
-// shrinks to signs alone when the window is narrow.
+// The rail on the left of the window: one button a screen, the two faces (board and job) first;
+// below, what is left of each run that goes on. It shrinks to signs alone when the window is
+// narrow.
 
 #include "app/desktop/Screens.h"
 
@@ -22,9 +23,12 @@ public:
     /// "Job 4711" in the place of "Job", for instance.
     void setName(const QString &key, const QString &name);
     void setNarrow(bool narrow);
+    /// What is left of each run, e.g. "12:34", by order. Buttons that stay are not touched.
+    void showRuns(const QMap<QString, QString> &left);
 
 signals:
     void chosen(const QString &key);
+    void runChosen(const QString &order);
 
 private:
     void addButton(const ScreenEntry &entry, int place);
@@ -36,6 +40,7 @@ private:
         GlyphShape glyph;
     };
     QMap<QString, Place> m_places;
+    QMap<QString, QToolButton *> m_runs; ///< by order
     QVBoxLayout *m_layout;
     bool m_narrow = false;
 };

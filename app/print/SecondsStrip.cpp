@@ -1,6 +1,7 @@
 #include "app/print/SecondsStrip.h"
 
 #include "app/print/PictureFile.h"
+#include "app/print/StripSigns.h"
 #include "core/errortest/Bounds.h"
 
 #include <QFontMetricsF>
@@ -54,6 +55,8 @@ public:
         paintBars();
         paintProvisional();
         paintTimeAxis();
+        for (const Stretch &gap : m_data.notWatched)
+            paintGap(gap);
         if (!m_whole)
             paintEnd();
         paintLegend();
@@ -160,7 +163,7 @@ private:
                 m_painter.setBrush(m_style.ground);
             m_painter.drawRect(
                 QRectF(QPointF(x, m_plot.top() + em() * 0.5), QPointF(x + width, m_plot.bottom())));
-            paintCross(x + width / 2, m_plot.top() + em() * 0.25);
+            paintCross(m_painter, m_style, em(), x + width / 2, m_plot.top() + em() * 0.25);
             return;
         }
         if (column.errors == 0)
@@ -170,29 +173,12 @@ private:
         m_painter.fillRect(QRectF(QPointF(x, top), QPointF(x + width, m_plot.bottom())),
                            severe ? m_style.bad : m_style.text);
         if (severe)
-            paintTriangle(x + width / 2, top);
+            paintTriangle(m_painter, m_style, em(), x + width / 2, top);
     }
 
     bool isSevere(const Column &column) const
     {
         return 1000 * column.errors >= m_data.bitsPerSecond;
-    }
-
-    void paintTriangle(double x, double y) const
-    {
-        const double r = em() * 0.3;
-        m_painter.setPen(Qt::NoPen);
-        m_painter.setBrush(m_style.bad);
-        m_painter.drawPolygon(
-            QPolygonF{QPointF(x - r, y - r * 1.7), QPointF(x + r, y - r * 1.7), QPointF(x, y)});
-    }
-
-    void paintCross(double x, double y) const
-    {
-        const double r = em() * 0.2;
-        m_painter.setPen(QPen(m_style.bad, em() * 0.1));
-        m_painter.drawLine(QPointF(x - r, y - r), QPointF(x + r, y + r));
-        m_painter.drawLine(QPointF(x - r, y + r), QPointF(x + r, y - r));
     }
 
     void paintBars() const
@@ -246,18 +232,29 @@ private:
         }
     }
 
-    /// A mast with a pennant that points into the time that is not run.
-    void paintMast(double x, double top, double bottom, double size) const
+    void paintEnd() const
     {
-        m_painter.setPen(QPen(m_style.text, em() * 0.12, Qt::SolidLine, Qt::FlatCap));
-        m_painter.drawLine(QPointF(x, top), QPointF(x, bottom));
-        m_painter.setPen(Qt::NoPen);
-        m_painter.setBrush(m_style.text);
-        m_painter.drawPolygon(QPolygonF{QPointF(x, top), QPointF(x + size, top + size * 0.5),
-                                        QPointF(x, top + size)});
+        paintMast(m_painter, m_style, em(), m_end, m_plot.top(), m_plot.bottom(), em() * 0.6);
     }
 
-    void paintEnd() const { paintMast(m_end, m_plot.top(), m_plot.bottom(), em() * 0.6); }
+    /// Nothing stands there, not even the base line; the words only if there is room.
+    void paintGap(const Stretch &gap) const
+    {
+        const QRectF area(QPointF(xOf(double(gap.from)), m_plot.top()),
+                          QPointF(std::max(xOf(double(gap.to)), xOf(double(gap.from)) + em() * 0.2),
+                                  m_plot.bottom() + em() * 0.1));
+        m_painter.fillRect(area, m_style.ground);
+        m_painter.setPen(gapPen(m_style, em()));
+        m_painter.drawLine(area.topLeft(), area.bottomLeft());
+        m_painter.drawLine(area.topRight(), area.bottomRight());
+        m_painter.setPen(m_style.text);
+        m_painter.setFont(m_style.font);
+        for (const QString &word : {QStringLiteral("not watched"), QStringLiteral("?")})
+            if (m_metrics.horizontalAdvance(word) < area.width()) {
+                m_painter.drawText(area, Qt::AlignCenter, word);
+                break;
+            }
+    }
 
     struct LegendEntry
     {
@@ -276,14 +273,14 @@ private:
     void signSevere(const QRectF &box) const
     {
         m_painter.fillRect(legendBar(box), m_style.bad);
-        paintTriangle(box.center().x(), legendBar(box).top());
+        paintTriangle(m_painter, m_style, em(), box.center().x(), legendBar(box).top());
     }
     void signOutOfSync(const QRectF &box) const
     {
         m_painter.setPen(QPen(m_style.bad, em() * 0.07));
         m_painter.setBrush(m_style.ground);
         m_painter.drawRect(legendBar(box));
-        paintCross(box.center().x(), box.top() + box.height() * 0.15);
+        paintCross(m_painter, m_style, em(), box.center().x(), box.top() + box.height() * 0.15);
     }
     void signUnavailable(const QRectF &box) const { hatch(box); }
     void signProvisional(const QRectF &box) const
@@ -295,7 +292,17 @@ private:
 
     void signNotRun(const QRectF &box) const
     {
-        paintMast(box.left() + box.width() * 0.25, box.top(), box.bottom(), box.height() * 0.5);
+        paintMast(m_painter, m_style, em(), box.left() + box.width() * 0.25, box.top(),
+                  box.bottom(), box.height() * 0.5);
+    }
+
+    void signNotWatched(const QRectF &box) const
+    {
+        m_painter.setPen(gapPen(m_style, em()));
+        m_painter.drawLine(box.topLeft(), box.bottomLeft());
+        m_painter.drawLine(box.topRight(), box.bottomRight());
+        m_painter.setPen(m_style.text);
+        m_painter.drawText(box, Qt::AlignCenter, QStringLiteral("?"));
     }
 
     std::vector<LegendEntry> legend() const
@@ -307,6 +314,8 @@ private:
         if (std::any_of(m_columns.begin(), m_columns.end(),
                         [](const Column &column) { return column.provisional; }))
             entries.push_back({"may yet change", &Strip::signProvisional});
+        if (!m_data.notWatched.empty())
+            entries.push_back({"not watched", &Strip::signNotWatched});
         if (!m_whole) {
             const bool toCome = m_data.running || m_data.seconds.empty();
             entries.push_back({toCome ? "not yet run" : "not run", &Strip::signNotRun});

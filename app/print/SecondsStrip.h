@@ -4,10 +4,12 @@
 // an open bar of full height, unavailable time is hatched, and while the run goes on the seconds
 // that may yet change class lie under a dotted bracket. If the plan is longer than the run, a
 // mark stands at the run's end, and after it the plot is left empty, without scale and base line.
+// Seconds that nobody watched are left empty too, between dotted lines, with a question mark.
 // All of it can be read without colour.
 
 #include "app/print/PictureStyle.h"
 #include "core/errortest/G821.h"
+#include "core/errortest/WatchedTime.h"
 
 #include <QPainter>
 
@@ -22,6 +24,7 @@ struct StripData
     qint64 bitsPerSecond = 64000;
     qint64 plannedSeconds = 0; ///< length of the axis at least; 0: as long as the run
     bool running = false; ///< the last seconds may yet change class, and planned ones will come
+    std::span<const Stretch> notWatched = {}; ///< what they hold there means nothing
 };
 
 /// With axis and legend; what only a running run or one that was cut short has, the legend names

@@ -56,6 +56,14 @@ void RunLog::toggleSync(const Moment &now)
     m_sync.push_back(secondOf(now));
 }
 
+qint64 RunLog::notWatchedSeconds() const
+{
+    qint64 sum = 0;
+    for (const Stretch &gap : gaps())
+        sum += gap.seconds();
+    return sum;
+}
+
 SecondList RunLog::seconds(const Moment &now) const
 {
     if (m_imported)

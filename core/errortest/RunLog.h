@@ -5,6 +5,7 @@
 
 #include "core/base/Moment.h"
 #include "core/errortest/Second.h"
+#include "core/errortest/WatchedTime.h"
 
 #include <QJsonObject>
 
@@ -55,7 +56,13 @@ public:
     /// Something was keyed or imported while it went on.
     bool sawAnything() const { return m_imported || !m_errors.empty() || !m_sync.empty(); }
 
-    /// One entry for each second up to now.
+    /// What no program watched of it; none of an imported one. Not kept with the log: it follows
+    /// from WatchedTime.
+    void setGaps(std::vector<Stretch> gaps) { m_gaps = std::move(gaps); }
+    std::vector<Stretch> gaps() const { return m_imported ? std::vector<Stretch>() : m_gaps; }
+    qint64 notWatchedSeconds() const;
+
+    /// One entry for each second up to now; one that nobody watched is there as a clean one.
     SecondList seconds(const Moment &now) const;
 
     QJsonObject toJson() const;
@@ -73,6 +80,7 @@ private:
     std::vector<std::pair<qint64, qint64>> m_errors; ///< second, bit errors; in the order entered
     std::vector<qint64> m_sync;                      ///< seconds of loss and regain in turn
     std::optional<SecondList> m_imported;
+    std::vector<Stretch> m_gaps;
 };
 
 } // namespace loopwright

@@ -1,5 +1,7 @@
 #include "app/desktop/job/JobSession.h"
 
+#include "core/errortest/RunLog.h"
+
 #include <QUuid>
 
 namespace loopwright {
@@ -271,6 +273,8 @@ void JobSession::storeDraft(const QString &part, const QJsonObject &content)
         m_drafts.remove(part);
     else
         m_drafts.insert(part, content);
+    if (part == runPart)
+        emit runChanged();
 }
 
 } // namespace loopwright

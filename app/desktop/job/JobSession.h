@@ -85,6 +85,7 @@ signals:
     void alarmed();                     ///< another alarm, or none any more
     void said(const QString &sentence); ///< what was done
     void troubled(const QString &sentence);   ///< what could not be done, and what was kept
+    void runChanged();                        ///< the run of the order, as it is kept
     void orderFormWished();                   ///< the order itself is to be changed
     void evidenceWished(const QString &fact); ///< show this fact on the page
     void jobWished(const QString &number);    ///< another order at the premises

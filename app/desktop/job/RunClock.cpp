@@ -45,6 +45,12 @@ void RunClock::setRate(qint64 bitsPerSecond)
     update();
 }
 
+void RunClock::setGaps(std::vector<Stretch> gaps)
+{
+    m_log.setGaps(std::move(gaps));
+    update();
+}
+
 bool RunClock::isRunning() const
 {
     return m_log.isStarted() && !m_log.isOver(m_now());
@@ -62,6 +68,10 @@ QString RunClock::clockText() const
 
 QString RunClock::sentence() const
 {
+    if (const qint64 missed = m_log.notWatchedSeconds())
+        return tr("Nobody watched %1 of it while the program was not running: what the run proves, "
+                  "only the counters of the test set say.")
+            .arg(durationText(missed));
     const ErrorSummary sum = summary();
     const QString proven = provenSentence(sum, m_rate, m_confidence);
     if (sum.bits <= 0 || m_target <= 0)
@@ -98,6 +108,8 @@ QString RunClock::countsText() const
                        .arg(sum.syncLosses);
     if (sum.unavailableSeconds > 0)
         text += tr(" · unavailable %1").arg(sum.unavailableSeconds);
+    if (const qint64 missed = m_log.notWatchedSeconds())
+        text += tr(" · not watched %1").arg(durationText(missed));
     if (isRunning() && sum.provisionalSeconds > 0)
         text += tr(" · last %1 s provisional").arg(sum.provisionalSeconds);
     return text;
@@ -222,7 +234,8 @@ void RunClock::paintSeconds(QPainter &painter, const QRectF &room) const
 {
     const SecondList seconds = m_log.seconds(m_now());
     const std::vector<SecondMark> marks = classify(seconds, m_rate);
-    paintStrip(painter, room, {seconds, marks, m_rate, m_log.plannedSeconds(), isRunning()},
+    const std::vector<Stretch> gaps = m_log.gaps();
+    paintStrip(painter, room, {seconds, marks, m_rate, m_log.plannedSeconds(), isRunning(), gaps},
                screenPictureStyle(colours().window, 0.85));
 }
 

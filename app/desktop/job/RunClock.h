@@ -25,6 +25,8 @@ public:
     const RunLog &log() const { return m_log; }
     void setLog(const RunLog &log);
     void setRate(qint64 bitsPerSecond);
+    /// What no program watched of the run.
+    void setGaps(std::vector<Stretch> gaps);
     /// Counts as they stand now.
     ErrorSummary summary() const;
     /// "12:34"; what is left.

@@ -115,8 +115,22 @@ QWidget *RunEntry::entry() const
     return log.isStarted() ? m_counts->field("bit_errors")->field() : m_counts->firstEmpty();
 }
 
+/// The program may have been dead for a while; what watches the runs says for which.
+void RunEntry::lookForGaps()
+{
+    const RunLog &log = m_clock->log();
+    if (!log.isStarted())
+        return;
+    const auto kept = drafts(m_desk.records(), m_desk.order().number);
+    const WatchedTime watched =
+        kept ? WatchedTime::fromJson(kept->value(watchedPart)) : WatchedTime();
+    if (watched.isOf(log.started()))
+        m_clock->setGaps(watched.gaps(log.elapsed(m_desk.now())));
+}
+
 void RunEntry::showState()
 {
+    lookForGaps();
     const RunLog &log = m_clock->log();
     const bool running = log.isStarted() && !log.isOver(m_desk.now());
     const bool any = log.isStarted() || log.isImported();
@@ -128,7 +142,7 @@ void RunEntry::showState()
     m_clock->setVisible(any);
     m_counts->setVisible(any ? !running : m_entering || drafted);
     m_counts->showAsked();
-    if (any && !running && !drafted && log.sawAnything())
+    if (any && !running && !drafted && log.sawAnything() && log.gaps().empty())
         fillCounts();
 }
 
@@ -153,7 +167,8 @@ void RunEntry::keepLog()
 }
 
 /// What was keyed or imported during the run stands in the counts; the test set's own counters may
-/// correct it. Nothing else fills them: nobody saw that there was no error.
+/// correct it. Nothing else fills them: nobody saw that there was no error. Nor does a run that
+/// nobody watched for a while.
 void RunEntry::fillCounts()
 {
     const ErrorSummary sum = m_clock->summary();
@@ -188,7 +203,7 @@ FactObjects RunEntry::facts(const QJsonObject &values) const
             from && log.isImported())
             fact.insert("ended", from->plusSeconds(double(log.seconds(now).size())).text());
     }
-    if ((log.isStarted() || log.isImported()) && sameAsSeen(values)) {
+    if ((log.isStarted() || log.isImported()) && log.gaps().empty() && sameAsSeen(values)) {
         QJsonArray seconds;
         for (const Second second : log.seconds(now))
             seconds << (second.inSync() ? QJsonValue(second.bitErrors()) : QJsonValue());

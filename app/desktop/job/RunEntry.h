@@ -32,6 +32,7 @@ private:
     void keepLog();
     void showState();
     void fillCounts();
+    void lookForGaps();
     void chooseFile();
     void enterTotals();
     bool confirm();

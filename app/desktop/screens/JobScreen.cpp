@@ -53,6 +53,7 @@ JobScreen::JobScreen(DesktopContext &workplace, QWidget *parent)
     });
     connect(&m_desk, &JobSession::troubled, this,
             [this](const QString &sentence) { m_head->say(Status::Failed, sentence); });
+    connect(&m_desk, &JobSession::runChanged, this, &JobScreen::runChanged);
     connect(&m_desk, &JobSession::orderFormWished, this, [this] { emit editOrder(m_number); });
     connect(&m_desk, &JobSession::evidenceWished, this, &JobScreen::showFact);
     // Later: the page that asked for it goes away.
@@ -110,6 +111,23 @@ void JobScreen::open(const QString &number)
     build();
     emit titleChanged();
     emit placeChanged();
+}
+
+void JobScreen::showPart(const QString &part)
+{
+    if (part != u"run" || !m_desk.isOpen())
+        return;
+    for (StationPanel *each : m_panels)
+        if (each->info().group == StepGroup::ErrorTest) {
+            // The channel that is being tested is chosen on the page, not by the plan.
+            const QString channel =
+                m_desk.draft(each->key() + ".setup").value("channel").toString();
+            const auto run = std::ranges::find_if(m_desk.steps(), [&](const Step &step) {
+                return step.need.kind == FactKind::Run &&
+                       (channel.isEmpty() || step.need.key == "run." + channel);
+            });
+            return go(each, run == m_desk.steps().end() ? QString() : run->need.key);
+        }
 }
 
 void JobScreen::restore(const QJsonObject &place)

@@ -26,6 +26,7 @@ public:
     void refresh() override;
     void open(const QString &number) override;
     void takeFocus() override;
+    void showPart(const QString &part) override;
     QJsonObject place() const override { return {{"order", m_number}}; }
     void restore(const QJsonObject &place) override;
 

@@ -71,6 +71,32 @@ class SecondsStripTest : public QObject
     Q_OBJECT
 
 private slots:
+    void whatNobodyWatchedIsLeftEmpty()
+    {
+        const SecondList seconds(900);
+        const std::vector<SecondMark> marks = classify(seconds, 64000);
+        const std::vector<Stretch> gaps{{300, 600}};
+        const auto draw = [&](std::span<const Stretch> notWatched) {
+            return pictures::draw(size, [&](QPainter &painter, const QRectF &rect) {
+                paintStrip(painter, rect, {seconds, marks, 64000, 900, false, notWatched},
+                           paperStyle(12));
+            });
+        };
+        const QImage with = draw(gaps), without = draw({});
+        // Grid and base line are gone in the middle third alone; the legend below is another
+        // matter.
+        const QRect plot(0, 0, size.width(), size.height() * 2 / 3);
+        const QList<int> differing = differingColumns(with.copy(plot), without.copy(plot));
+        QVERIFY(!differing.isEmpty());
+        QVERIFY(differing.front() > size.width() / 3 && differing.front() < size.width() * 2 / 5);
+        QVERIFY(differing.back() > size.width() * 3 / 5 &&
+                differing.back() < size.width() * 7 / 10);
+        StripData data{seconds, marks, 64000, 900};
+        QVERIFY(!words(data).contains("not watched"));
+        data.notWatched = gaps;
+        QCOMPARE(words(data).count("not watched"), 2); // in the plot, and in the legend
+    }
+
     void aSecondStandsAtItsTime()
     {
         const PictureStyle style = paperStyle(12);
