@@ -1,6 +1,6 @@
 #pragma once
 // Certificates as canonical content, and each file that was made of one: the first is the original,
-// every other one a copy. Only ever added.
+// every other one a copy or a further issue that was signed later. Only ever added.
 
 #include "core/base/Json.h"
 #include "db/Transaction.h"
@@ -19,7 +19,7 @@ struct StoredCertificate
 
 struct CertificateIssue
 {
-    int issue = 1; ///< from 1; a further one is a copy
+    int issue = 1; ///< from 1
     QString fileSha256;
     QString paper; ///< "a4" or "letter"
     Moment at;

@@ -17,7 +17,9 @@ struct IssueRequest
 };
 
 /// Refused for an order that is neither accepted nor accepted with exception. If a certificate
-/// was issued and the decision behind it still stands it is issued again as a copy; if the order
+/// was issued and the decision behind it still stands it is issued again, under the same number: as
+/// a copy, or, if the request bears a signature that it lacks, as a further issue that is signed
+/// from now on; what was signed before stays on every later issue. If the order
 /// was decided anew on other evidence a newer certificate follows and the earlier one is
 /// superseded.
 Result<IssuedCertificate> issueCertificate(Records &records, const IssueRequest &request);

@@ -1,7 +1,7 @@
 #pragma once
 // A certificate as it was issued or issued again.
 
-#include "core/certificate/CertificateContent.h"
+#include "app/print/CertificatePainter.h"
 
 #include <QJsonObject>
 
@@ -13,6 +13,8 @@ struct IssuedCertificate
     QString number, digest, code;
     int pages = 0;
     bool copy = false; ///< issued before: the same certificate, marked as a copy
+    IssueMark
+        mark; ///< `countersigns`: issued before, and no copy: the first that bears a signature
 
     QJsonObject toJson() const;
 };

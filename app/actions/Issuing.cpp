@@ -7,6 +7,7 @@
 #include "core/certificate/MakeCertificate.h"
 #include "db/CertificateStore.h"
 #include "db/DecisionStore.h"
+#include "db/EventStore.h"
 #include "db/MetaStore.h"
 #include "db/OfficeStore.h"
 #include "db/PersonStore.h"
@@ -64,7 +65,35 @@ Result<CertificateContent> chooseContent(Records &records, Transaction &transact
     return content;
 }
 
+const QString signedEvent = QStringLiteral("certificate_signed");
+
+/// Of those who sign now, who did not before.
+Signatures newAmong(const Signatures &now, const Signatures &inContent, const Signatures &later)
+{
+    Signatures added;
+    for (const Signature &each : now)
+        if (!signatureOf(inContent, each.role) && !signatureOf(later, each.role))
+            added.push_back(each);
+    return added;
+}
+
 } // namespace
+
+Result<Signatures> laterSignatures(const Database &database, const QString &order,
+                                   const QString &certificate)
+{
+    Signatures later;
+    LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofOrder(order));
+    for (const Event &event : events) {
+        if (event.kind != signedEvent || event.detail.value("certificate") != certificate)
+            continue;
+        LOOPWRIGHT_ASSIGN(
+            const auto signatures,
+            readSignatures(event.detail.value("signatures").toArray(), "certificate_signed"));
+        later.insert(later.end(), signatures.begin(), signatures.end());
+    }
+    return later;
+}
 
 Result<NumberGuard> guardOf(const Database &database, const QString &office)
 {
@@ -135,21 +164,33 @@ Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Ce
                       chooseContent(records, transaction, about, signatures, issued.copy));
     LOOPWRIGHT_ASSIGN(const auto issues,
                       CertificateStore(records.database()).issuesOf(content.number));
-    LOOPWRIGHT_ASSIGN(auto laidOut,
-                      certificatePaper(content, {int(issues.size()), records.now()}, paper));
+    LOOPWRIGHT_ASSIGN(
+        auto later, laterSignatures(records.database(), about.stored.order.number, content.number));
+    const Signatures added =
+        issued.copy ? newAmong(signatures, content.signatures, later) : Signatures();
+    later.insert(later.end(), added.begin(), added.end());
+    issued.mark = {int(issues.size()), records.now(), !added.empty(), std::move(later)};
+    issued.copy = issued.copy && added.empty();
+    LOOPWRIGHT_ASSIGN(auto laidOut, certificatePaper(content, issued.mark, paper));
     made.paper = std::move(laidOut);
-    LOOPWRIGHT_ASSIGN(const auto added, CertificateStore::addIssue(transaction, content.number,
-                                                                   sha256Hex(made.paper.pdf),
-                                                                   toText(paper), records.now()));
+    LOOPWRIGHT_ASSIGN(const auto stored, CertificateStore::addIssue(transaction, content.number,
+                                                                    sha256Hex(made.paper.pdf),
+                                                                    toText(paper), records.now()));
     issued.content = std::move(content);
     issued.number = issued.content.number;
     issued.digest = issued.content.digest();
     issued.code = shortCode(issued.digest);
     issued.pages = int(made.paper.sheet.pages.size());
     LOOPWRIGHT_TRY(refreshState(records, transaction, about.stored.order.number));
-    made.event = orderEvent(
-        records, about.stored.order, issued.copy ? "certificate_copied" : "certificate_issued",
-        {{"certificate", issued.number}, {"digest", issued.digest}, {"issue", added.issue}});
+    QJsonObject detail{
+        {"certificate", issued.number}, {"digest", issued.digest}, {"issue", stored.issue}};
+    if (!added.empty())
+        detail.insert("signatures", toJson(added));
+    made.event = orderEvent(records, about.stored.order,
+                            !added.empty() ? signedEvent
+                            : issued.copy  ? QString("certificate_copied")
+                                           : QString("certificate_issued"),
+                            detail);
     return made;
 }
 

@@ -32,9 +32,15 @@ Result<CertificateContent> contentNow(Records &records, const Certifying &about,
 Result<std::optional<CertificateContent>>
 standingCertificate(Records &records, const QString &order, const CertificateContent &now);
 
+/// The signatures that were given for it by further issues, after the first; oldest first.
+Result<Signatures> laterSignatures(const Database &database, const QString &order,
+                                   const QString &certificate);
+
 /// Refused, with the reason in one sentence, if the order can have no certificate now.
 Result<void> checkMayIssue(const Certifying &about);
 
+/// A certificate that stands is issued as a copy; or, if somebody signs who did not before, as a
+/// further issue that bears the signature.
 struct MadeIssue
 {
     IssuedCertificate issued;

@@ -5,6 +5,7 @@
 #include "app/actions/Board.h"
 #include "core/acceptance/Judge.h"
 #include "core/acceptance/Plan.h"
+#include "core/certificate/CertificateContent.h"
 #include "core/history/Event.h"
 
 namespace loopwright {
@@ -44,7 +45,8 @@ struct CertificateView
     QString digest;
     QString code; ///< short check code
     Moment issuedAt;
-    int copies = 0;
+    int copies = 0;             ///< issues after the first
+    Signatures signatures = {}; ///< of the content, and of further issues
 };
 
 /// Everything that the job page and `order show` need.

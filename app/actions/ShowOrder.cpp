@@ -2,6 +2,7 @@
 
 #include "app/actions/Acceptance.h"
 #include "app/actions/EvidenceStore.h"
+#include "app/actions/Issuing.h"
 #include "app/actions/LimitSets.h"
 #include "app/actions/Orders.h"
 #include "core/certificate/CertificateNumber.h"
@@ -48,8 +49,14 @@ Result<std::vector<CertificateView>> certificateViews(const Database &database,
     for (const StoredCertificate &certificate : stored) {
         LOOPWRIGHT_ASSIGN(const auto issues,
                           CertificateStore(database).issuesOf(certificate.number));
+        LOOPWRIGHT_ASSIGN(const auto later, laterSignatures(database, order, certificate.number));
+        const auto content =
+            CertificateContent::fromJson(certificate.content, "certificate " + certificate.number);
+        Signatures signatures = content ? content->signatures : Signatures();
+        signatures.insert(signatures.end(), later.begin(), later.end());
         views.push_back({certificate.number, certificate.digest, shortCode(certificate.digest),
-                         certificate.at, std::max(0, int(issues.size()) - 1)});
+                         certificate.at, std::max(0, int(issues.size()) - 1),
+                         std::move(signatures)});
     }
     return views;
 }

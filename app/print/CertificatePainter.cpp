@@ -61,8 +61,10 @@ void drawQr(SheetBuilder &sheet, const CertificateContent &content)
 void drawCopyMark(SheetBuilder &sheet, const IssueMark &mark, double baseline,
                   const CertificateStyle &style)
 {
-    const QString text =
-        QString("Copy %1, issued on %2").arg(mark.copy).arg(longDate(mark.issuedAt.localDate()));
+    const QString date = longDate(mark.issuedAt.localDate());
+    const QString text = mark.countersigns
+                             ? QString("Issue %1, signed on %2").arg(mark.copy + 1).arg(date)
+                             : QString("Copy %1, issued on %2").arg(mark.copy).arg(date);
     const TextStyle strong{Face::Strong, 84, style.ink.bad};
     const QRectF frame(sheet.left(), baseline - mm(3.9),
                        SheetBuilder::textWidth(text, strong) + mm(5), mm(5.6));
@@ -122,9 +124,12 @@ QString footText(const CertificateContent &content, const IssueMark &mark)
 {
     if (isPreview(content))
         return notIssued;
-    const QString copy = mark.copy > 0 ? QString("  ·  copy %1").arg(mark.copy) : QString();
-    return QString("Certificate %1  ·  code %2%3")
-        .arg(content.number, shortCode(content.digest()), copy);
+    const QString copy =
+        mark.copy > 0 && !mark.countersigns ? QString(", copy %1").arg(mark.copy) : QString();
+    return QString("Certificate %1  ·  code %2  ·  issue %3%4")
+        .arg(content.number, shortCode(content.digest()))
+        .arg(mark.copy + 1)
+        .arg(copy);
 }
 
 /// Number and code, or that there is none yet; below them the mark of a copy.
@@ -239,7 +244,9 @@ Sheet layOut(const CertificateContent &content, const IssueMark &mark, Paper pap
     sheet.newPage();
     drawSettings(sheet, {content.kind, content.variantName, content.settings, content.terminals},
                  style);
-    drawSignatures(sheet, content, style);
+    Signatures signatures = content.signatures;
+    signatures.insert(signatures.end(), mark.later.begin(), mark.later.end());
+    drawSignatures(sheet, signatures, style);
     if (!isPreview(content))
         drawHowToCheck(sheet, content, style);
     return sheet.finish(footText(content, mark), style.foot());

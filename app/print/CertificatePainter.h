@@ -9,12 +9,14 @@
 
 namespace loopwright {
 
-/// Which issue of a certificate a paper is. The first issue is number 0; a later one is marked as a
-/// copy with its own date.
+/// Which issue of a certificate a paper is. The first has no mark; a later one is marked with its
+/// own date, as a copy or, if it is the first that bears a signature, as a further issue.
 struct IssueMark
 {
-    int copy = 0;
+    int copy = 0;    ///< issues before it
     Moment issuedAt; ///< of this paper
+    bool countersigns = false;
+    Signatures later = {}; ///< given after the first issue: not in the content, nor in its digest
 };
 
 /// A content without a number is a preview: it says so, and has neither code nor QR code.

@@ -162,7 +162,7 @@ void drawSettings(SheetBuilder &sheet, const TerminalSettings &settings,
     sheet.rule(sheet.left(), sheet.right(), sheet.y, style.ink.line);
 }
 
-void drawSignatures(SheetBuilder &sheet, const CertificateContent &content,
+void drawSignatures(SheetBuilder &sheet, const Signatures &signatures,
                     const CertificateStyle &style)
 {
     const double fieldHeight = mm(17);
@@ -173,8 +173,8 @@ void drawSignatures(SheetBuilder &sheet, const CertificateContent &content,
     const double half = (sheet.width() - mm(10)) / 2;
     const QRectF left(sheet.left(), sheet.y, half, fieldHeight);
     const QRectF right(sheet.left() + half + mm(10), sheet.y, half, fieldHeight);
-    drawSignatureField(sheet, left, "Installer", content.signatureOf("installer"), style);
-    drawSignatureField(sheet, right, "Customer", content.signatureOf("customer"), style);
+    drawSignatureField(sheet, left, "Installer", signatureOf(signatures, "installer"), style);
+    drawSignatureField(sheet, right, "Customer", signatureOf(signatures, "customer"), style);
     sheet.y += fieldHeight + mm(6);
 }
 

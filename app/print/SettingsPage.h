@@ -18,7 +18,7 @@ struct TerminalSettings
 void drawSettings(SheetBuilder &sheet, const TerminalSettings &settings,
                   const CertificateStyle &style);
 /// Both signatures, as drawn on the screen or as lines to sign on.
-void drawSignatures(SheetBuilder &sheet, const CertificateContent &content,
+void drawSignatures(SheetBuilder &sheet, const Signatures &signatures,
                     const CertificateStyle &style);
 /// How the certificate can be checked later, with the whole digest.
 void drawHowToCheck(SheetBuilder &sheet, const CertificateContent &content,

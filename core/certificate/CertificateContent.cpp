@@ -230,6 +230,25 @@ void readEvidence(JsonReader &reader, CertificateContent &content)
 
 } // namespace
 
+const Signature *signatureOf(const Signatures &signatures, const QString &role)
+{
+    const auto found = std::ranges::find(signatures, role, &Signature::role);
+    return found == signatures.end() ? nullptr : &*found;
+}
+
+QJsonArray toJson(const Signatures &signatures)
+{
+    return list(signatures, writeSignature);
+}
+
+Result<Signatures> readSignatures(const QJsonArray &list, const QString &place)
+{
+    JsonReader reader({{"signatures", list}}, place);
+    Signatures signatures = readList(reader, "signatures", readSignature);
+    LOOPWRIGHT_TRY(reader.result());
+    return signatures;
+}
+
 QString inOneLine(const std::vector<CertificateLine> &lines)
 {
     QStringList parts;
@@ -247,13 +266,6 @@ QString CertificateContent::runsSentence() const
     const auto struckOut =
         std::count_if(runs.begin(), runs.end(), [](const auto &run) { return run.struckOut; });
     return struckOut == 0 ? made : QString("%1, %2 of them struck out").arg(made).arg(struckOut);
-}
-
-const Signature *CertificateContent::signatureOf(const QString &role) const
-{
-    const auto found = std::find_if(signatures.begin(), signatures.end(),
-                                    [&role](const Signature &s) { return s.role == role; });
-    return found == signatures.end() ? nullptr : &*found;
 }
 
 QJsonObject CertificateContent::toJson() const

@@ -24,6 +24,11 @@ struct Signature
     bool operator==(const Signature &) const = default;
 };
 using Signatures = std::vector<Signature>;
+/// Null if nobody signed in that role.
+const Signature *signatureOf(const Signatures &signatures, const QString &role);
+QJsonArray toJson(const Signatures &signatures);
+/// BadInput with its place.
+Result<Signatures> readSignatures(const QJsonArray &list, const QString &place);
 inline constexpr int signatureWidth = 4000;
 inline constexpr int signatureHeight = 1000;
 
@@ -127,7 +132,6 @@ struct CertificateContent
     /// "2 runs were made", "2 runs were made, 1 of them struck out"; empty if none is needed.
     /// The first words are the same for every number, so that they are found by searching.
     QString runsSentence() const;
-    const Signature *signatureOf(const QString &role) const;
 
     QJsonObject toJson() const;
     QByteArray record() const { return canonicalJson(toJson()); } ///< record.json

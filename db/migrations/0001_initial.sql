@@ -239,7 +239,8 @@ CREATE TABLE certificate (
 ) STRICT;
 CREATE INDEX certificate_order ON certificate (service_order);
 
--- Each file that was made of a certificate; the first is the original, the others are copies.
+-- Each file that was made of a certificate; the first is the original, the others are copies, or
+-- further issues that were signed later (the event has the signatures).
 CREATE TABLE certificate_issue (
     certificate INTEGER NOT NULL REFERENCES certificate (id),
     issue INTEGER NOT NULL CHECK (issue > 0),

@@ -36,13 +36,12 @@ CertificateEntry::CertificateEntry(JobSession &desk, const QString &panel, QWidg
     , m_part(panel)
     , m_form(makeFactForm(desk, panel, tr("Issue it and save the PDF"), asks(m_set), {}))
     , m_setLines(new SignList(panel + ".set", tr("Lines of the set")))
-    , m_installer(new SignaturePad(tr("Signature of the installer")))
-    , m_customer(new SignaturePad(tr("Signature of the customer")))
+    , m_signing(new SigningRow(panel + ".sign"))
     , m_print(makeButton(tr("Issue it and print…"), panel + ".print", [this] { print(); }))
 {
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(signing());
+    layout->addWidget(m_signing);
     layout->addWidget(m_form);
     layout->addWidget(m_print, 0, Qt::AlignLeft);
     layout->addWidget(m_setLines);
@@ -65,9 +64,12 @@ CertificateEntry::CertificateEntry(JobSession &desk, const QString &panel, QWidg
         showSet();
         showPreview();
     });
-    const QJsonObject strokes = m_desk.draft(m_part + ".strokes");
-    m_installer->setStrokes(SignaturePad::strokesOf(strokes.value("installer")));
-    m_customer->setStrokes(SignaturePad::strokesOf(strokes.value("customer")));
+    connect(m_signing, &SigningRow::edited, this, [this] {
+        m_desk.keepDraft(m_part + ".strokes", m_signing->strokes());
+        dressButtons();
+        showPreview();
+    });
+    m_signing->setStrokes(m_desk.draft(m_part + ".strokes"));
 }
 
 std::vector<FieldSpec> CertificateEntry::asks(const std::vector<SetLine> &set)
@@ -131,37 +133,35 @@ void CertificateEntry::showSet()
 
 void CertificateEntry::dressButtons()
 {
-    const bool copy = !m_desk.view().certificates.empty();
     if (allLines()) {
         m_form->button()->setText(tr("Issue the set and save it"));
         m_print->setText(tr("Issue the set and print…"));
         return;
     }
-    m_form->button()->setText(copy ? tr("Save a copy as PDF") : tr("Issue it and save the PDF"));
-    m_print->setText(copy ? tr("Print a copy…") : tr("Issue it and print…"));
+    m_form->button()->setText(!m_stands        ? tr("Issue it and save the PDF")
+                              : countersigns() ? tr("Issue it signed and save the PDF")
+                                               : tr("Save a copy as PDF"));
+    m_print->setText(!m_stands        ? tr("Issue it and print…")
+                     : countersigns() ? tr("Issue it signed and print…")
+                                      : tr("Print a copy…"));
 }
 
-/// The first that nobody signed; null if both are signed, or a copy is made of what was issued.
-SignaturePad *CertificateEntry::unsignedPad() const
+/// Somebody signs here who did not sign the certificate that stands.
+bool CertificateEntry::countersigns() const
 {
-    if (!m_desk.view().certificates.empty())
-        return nullptr;
-    for (SignaturePad *pad : {m_installer, m_customer})
-        if (pad->strokes().empty())
-            return pad;
-    return nullptr;
+    return m_stands && m_signing->isDrawn();
 }
 
 QWidget *CertificateEntry::entry() const
 {
-    SignaturePad *pad = unsignedPad();
-    return pad ? static_cast<QWidget *>(pad) : m_form->firstEmpty();
+    QWidget *pad = unsignedPad();
+    return pad ? pad : m_form->firstEmpty();
 }
 
 /// Two slips of Enter issue nothing unsigned: it is asked once, and the hand is led to the pen.
 bool CertificateEntry::mayIssue()
 {
-    SignaturePad *pad = unsignedPad();
+    QWidget *pad = m_stands ? nullptr : unsignedPad();
     if (!pad || m_askedUnsigned)
         return true;
     m_askedUnsigned = true;
@@ -187,39 +187,6 @@ bool CertificateEntry::save()
     return issue([path](const QByteArray &pdf) { return writeWholeFile(path, pdf); }).has_value();
 }
 
-QWidget *CertificateEntry::signing()
-{
-    auto *row = new QWidget;
-    auto *grid = new FieldGrid(22, row);
-    const std::pair<SignaturePad *, const char *> pads[] = {{m_installer, "installer"},
-                                                            {m_customer, "customer"}};
-    for (const auto &[pad, name] : pads) {
-        auto *cell = new QWidget;
-        auto *layout = new QVBoxLayout(cell);
-        layout->setContentsMargins(0, 0, 0, 0);
-        layout->addWidget(makeHeading(pad->accessibleName()));
-        layout->addWidget(pad);
-        layout->addStretch(1);
-        pad->setObjectName(m_part + ".sign." + name);
-        connect(pad, &SignaturePad::drawn, this, [this] {
-            keepStrokes();
-            showPreview();
-        });
-        grid->add(cell);
-    }
-    return row;
-}
-
-void CertificateEntry::keepStrokes()
-{
-    QJsonObject strokes;
-    if (!m_installer->strokes().empty())
-        strokes.insert("installer", m_installer->strokesJson());
-    if (!m_customer->strokes().empty())
-        strokes.insert("customer", m_customer->strokesJson());
-    m_desk.keepDraft(m_part + ".strokes", strokes);
-}
-
 Paper CertificateEntry::paper() const
 {
     return fromText<Paper>(m_form->typed().value("paper").toString()).value_or(localPaper());
@@ -227,15 +194,10 @@ Paper CertificateEntry::paper() const
 
 Signatures CertificateEntry::signatures() const
 {
-    Signatures list;
     const QJsonObject typed = m_form->typed();
-    const std::pair<const SignaturePad *, QString> pads[] = {{m_installer, "installer"},
-                                                             {m_customer, "customer"}};
-    for (const auto &[pad, role] : pads)
-        if (!pad->strokes().empty())
-            list.push_back(
-                {role, typed.value(role + "_name").toString(), m_desk.now(), pad->strokes()});
-    return list;
+    return m_signing->drawn({{"installer", typed.value("installer_name").toString()},
+                             {"customer", typed.value("customer_name").toString()}},
+                            m_desk.now());
 }
 
 void CertificateEntry::showOrder()
@@ -251,7 +213,13 @@ void CertificateEntry::showOrder()
          {"folder", proposedPath(QString("certificates-%1").arg(number))}});
     const auto set = linesOfSet(m_desk.records(), number);
     m_set = set.value_or(std::vector<SetLine>());
+    const auto &issued = view.certificates;
+    const auto now = issued.empty() ? Result<CertificateContent>(CertificateContent())
+                                    : previewCertificate(m_desk.records(), number, {});
+    m_stands = now && !now->number.isEmpty();
     m_form->showAsked();
+    m_signing->setSigned(m_stands ? issued.back().signatures : Signatures(),
+                         m_desk.now().localDate());
     dressButtons();
     showSet();
     showPreview();
@@ -266,9 +234,18 @@ void CertificateEntry::showPreview()
         m_form->tell(Status::Failed, content.error().text());
         return;
     }
-    // A certificate that stands is shown as the copy that would be issued.
-    const int copy = content->number.isEmpty() ? 0 : m_desk.view().certificates.back().copies + 1;
-    const Sheet sheet = certificateSheet(*content, {copy, m_desk.now()}, paper());
+    // A certificate that stands is shown as the issue that would follow.
+    IssueMark mark{0, m_desk.now()};
+    if (m_stands) {
+        const CertificateView &issued = m_desk.view().certificates.back();
+        mark = {issued.copies + 1, m_desk.now(), countersigns(), issued.signatures};
+        const Signatures drawn = signatures();
+        mark.later.insert(mark.later.end(), drawn.begin(), drawn.end());
+        std::erase_if(mark.later, [&content](const Signature &each) {
+            return signatureOf(content->signatures, each.role);
+        });
+    }
+    const Sheet sheet = certificateSheet(*content, mark, paper());
     for (std::size_t page = 0; page < std::size(m_pages); ++page)
         m_images[page] =
             page < sheet.pages.size() ? sheet.image(page, previewDotsPerInch) : QImage();
@@ -309,8 +286,12 @@ CertificateEntry::issue(const std::function<Result<void>(const QByteArray &)> &d
         m_form->tell(Status::Failed, issued.error().text());
         return std::nullopt;
     }
-    this->issued(issued->copy ? tr("A copy of certificate %1 was issued.").arg(issued->number)
-                              : tr("Certificate %1 was issued.").arg(issued->number),
+    this->issued(issued->mark.countersigns
+                     ? tr("Certificate %1 was issued again, signed: issue %2.")
+                           .arg(issued->number)
+                           .arg(issued->mark.copy + 1)
+                 : issued->copy ? tr("A copy of certificate %1 was issued.").arg(issued->number)
+                                : tr("Certificate %1 was issued.").arg(issued->number),
                  tr("Certificate %1, code %2.").arg(issued->number, issued->code));
     return *issued;
 }
@@ -343,6 +324,7 @@ CertificateEntry::issueSet(const std::function<Result<void>(const std::vector<Se
 
 void CertificateEntry::issued(const QString &sentence, const QString &told)
 {
+    m_signing->clear();
     m_desk.keepDraft(m_part + ".strokes", {});
     m_desk.keepDraft(m_part, {});
     m_desk.wasChanged(sentence);
@@ -363,9 +345,8 @@ void CertificateEntry::print()
     const auto issued = issue([](const QByteArray &) { return Result<void>(); });
     if (!issued)
         return;
-    const auto &all = m_desk.view().certificates;
-    const IssueMark mark{all.empty() ? 0 : all.back().copies, m_desk.now()};
-    if (const auto printed = certificateSheet(issued->content, mark, paper()).paint(*printer);
+    if (const auto printed =
+            certificateSheet(issued->content, issued->mark, paper()).paint(*printer);
         !printed)
         m_form->tell(Status::Failed,
                      tr("It is issued, but was not printed: %1").arg(printed.error().text()));

@@ -5,7 +5,7 @@
 #include "app/actions/CertificateSet.h"
 #include "app/actions/Certificates.h"
 #include "app/desktop/job/FactForm.h"
-#include "app/desktop/job/SignaturePad.h"
+#include "app/desktop/job/SigningRow.h"
 #include "app/print/Sheet.h"
 #include "core/certificate/CertificateContent.h"
 
@@ -25,6 +25,13 @@ public:
 
     void showOrder();
     QWidget *entry() const;
+    /// The certificate that was issued last says what would be said now: a further issue is the
+    /// same one.
+    bool stands() const { return m_stands; }
+    /// The first that nobody signed, on the paper or here; null if both did.
+    QWidget *unsignedPad() const { return m_signing->emptyPad(); }
+    /// "installer and customer": who has not signed yet; empty if both did.
+    QString whoLacks() const { return m_signing->whoLacks(); }
 
 signals:
     void recorded();
@@ -33,19 +40,17 @@ protected:
     void resizeEvent(QResizeEvent *event) override;
 
 private:
-    QWidget *signing();
+    bool countersigns() const;
     static std::vector<FieldSpec> asks(const std::vector<SetLine> &set);
     bool allLines() const;
     void showSet();
     void dressButtons();
-    SignaturePad *unsignedPad() const;
     bool mayIssue();
     bool save();
     Signatures signatures() const;
     Paper paper() const;
     void showPreview();
     void placePages();
-    void keepStrokes();
     std::optional<IssuedCertificate>
     issue(const std::function<Result<void>(const QByteArray &)> &deliver);
     std::optional<IssuedSet>
@@ -59,13 +64,12 @@ private:
     std::vector<SetLine> m_set; ///< the lines at the premises, this one first
     Form *m_form;
     SignList *m_setLines;
-    SignaturePad *m_installer;
-    SignaturePad *m_customer;
+    SigningRow *m_signing;
+    bool m_stands = false;
     QPushButton *m_print;
     bool m_askedUnsigned = false; ///< that it would be issued unsigned was said
     QLabel *m_pages[2];
     QImage m_images[2];
-    QString m_shown; ///< digest of what the preview shows
 };
 
 } // namespace loopwright

@@ -97,6 +97,61 @@ private slots:
         QVERIFY(completeOrder(*records, "A-1001"));
         QCOMPARE(verifyHistory(*records)->broken.size(), 0U);
     }
+    void signingLaterMakesAFurtherIssueOfTheSame()
+    {
+        auto records = acceptedJob();
+        QByteArray file;
+        IssueRequest request{"A-1001", Paper::A4, {}, [&file](const QByteArray &pdf) {
+                                 file = pdf;
+                                 return Result<void>();
+                             }};
+        const auto first = issueCertificate(*records, request);
+        const QByteArray unsignedFile = file;
+        const auto sign = [](const QString &role, const QString &name) {
+            return Signature{role,
+                             name,
+                             *Moment::parse(u"2026-03-04T12:30:00-06:00"),
+                             {{{100, 200}, {900, 700}}}};
+        };
+        request.signatures = {sign("installer", "Kim Carver")};
+        const auto second = issueCertificate(*records, request);
+        QVERIFY2(second, second ? "" : qPrintable(second.error().text()));
+        QVERIFY(!second->copy && second->mark.countersigns);
+        QCOMPARE(second->mark.copy, 1); // issue 2
+        QCOMPARE(second->number, first->number);
+        QCOMPARE(second->digest, first->digest);
+        QVERIFY(file != unsignedFile);
+        for (const QByteArray &each : {unsignedFile, file})
+            QCOMPARE(toText(verifyCertificateFile(*records, each)->verdict), "genuine");
+        // Who signed before does not sign again; the other one's makes a further issue.
+        request.signatures = {sign("installer", "Somebody Else"), sign("customer", "Pat Doe")};
+        const auto third = issueCertificate(*records, request);
+        QVERIFY(third && third->mark.countersigns);
+        QCOMPARE(third->mark.later.size(), 2U);
+        QCOMPARE(signatureOf(third->mark.later, "installer")->name, "Kim Carver");
+        // From now on it is a copy, which bears both.
+        const auto fourth = issueCertificate(*records, request);
+        QVERIFY(fourth && fourth->copy && !fourth->mark.countersigns);
+        QCOMPARE(fourth->mark.later, third->mark.later);
+        const auto view = showOrder(*records, "A-1001");
+        QCOMPARE(view->certificates.size(), 1U);
+        QCOMPARE(view->certificates.front().copies, 3);
+        QCOMPARE(view->certificates.front().signatures, third->mark.later);
+        QCOMPARE(view->events.back().kind, "certificate_copied");
+        QCOMPARE(std::ranges::count(view->events, QString("certificate_signed"), &Event::kind), 2);
+        QCOMPARE(verifyHistory(*records)->broken.size(), 0U);
+    }
+    void aSignatureOfTheFirstIssueStays()
+    {
+        auto records = acceptedJob();
+        IssueRequest request{"A-1001", Paper::A4, {}, {}};
+        request.signatures = {{"customer", "Pat Doe", records->now(), {{{1, 2}, {3, 4}}}}};
+        const auto first = issueCertificate(*records, request);
+        QVERIFY(first && !first->mark.countersigns);
+        QVERIFY(first->mark.later.empty()); // it is of the content
+        const auto copy = issueCertificate(*records, request);
+        QVERIFY(copy && copy->copy);
+    }
     void oneChangedByteIsAltered()
     {
         auto records = acceptedJob();

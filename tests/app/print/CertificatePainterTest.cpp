@@ -250,6 +250,23 @@ private slots:
         QCOMPARE(*read, content);
     }
 
+    void aFurtherIssueSaysWhichItIsAndBearsTheSignature()
+    {
+        const CertificateContent content = certificates::bri();
+        const Signature signature{
+            "customer", "Pat Doe", secondCopy.issuedAt, {{{100, 100}, {3000, 800}}}};
+        const IssueMark mark{1, secondCopy.issuedAt, true, {signature}};
+        const QByteArray first = print(content, firstIssue, Paper::A4)->text();
+        const QByteArray further = print(content, mark, Paper::A4)->text();
+        QVERIFY(first.contains("issue 1"));
+        QVERIFY(first.contains("Customer: name, date and signature"));
+        QVERIFY(further.contains("Issue 2, signed on 5 May 2026"));
+        QVERIFY(further.contains("issue 2"));
+        QVERIFY(further.contains("Customer: Pat Doe, 5 May 2026"));
+        QVERIFY(!further.contains("Copy"));
+        QVERIFY(further.contains(content.digest().toLatin1())); // the same certificate
+    }
+
     void aCopyIsMarked()
     {
         const CertificateContent content = certificates::bri();

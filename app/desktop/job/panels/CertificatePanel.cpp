@@ -42,15 +42,20 @@ public:
 
     QWidget *entry(const QString &) override
     {
-        return needsCertificate() && desk().view().certificates.empty() ? m_entry->entry()
-                                                                        : m_complete;
+        if (!needsCertificate() || !isAccepted())
+            return m_complete;
+        if (!m_entry->stands())
+            return m_entry->entry();
+        // The pad that is left unsigned with intent is not asked for twice in a row.
+        QWidget *pad = m_entry->unsignedPad();
+        return pad && !pad->hasFocus() && !lacks().isEmpty() ? pad : m_complete;
     }
 
     void showOrder() override
     {
-        StationPanel::showOrder();
         m_entry->setVisible(needsCertificate() && isAccepted());
-        m_entry->showOrder();
+        m_entry->showOrder(); // first: the standing follows from it
+        StationPanel::showOrder();
         m_complete->setEnabled(desk().view().status == OrderStatus::Open && isAccepted());
         std::vector<SignItem> issued;
         for (const CertificateView &each : desk().view().certificates)
@@ -58,9 +63,12 @@ public:
                 {each.number,
                  Status::Note,
                  {},
-                 tr("Certificate %1, code %2, issued %3%4")
+                 tr("Certificate %1, code %2, issued %3%4; %5")
                      .arg(each.number, each.code, each.issuedAt.text().left(10),
-                          each.copies > 0 ? tr(", %1 copies").arg(each.copies) : QString())});
+                          each.copies == 0   ? QString()
+                          : each.copies == 1 ? tr(", 1 further issue")
+                                             : tr(", %1 further issues").arg(each.copies),
+                          signersOf(each))});
         m_issued->setItems(std::move(issued));
     }
 
@@ -68,19 +76,49 @@ protected:
     std::pair<Status, QString> standing() const override
     {
         if (desk().view().status != OrderStatus::Open)
-            return {Status::Done, tr("The order is %1.").arg(statusName(desk().view().status))};
+            return {Status::Done,
+                    joined(tr("The order is %1.").arg(statusName(desk().view().status)), lacks())};
         if (!isAccepted())
             return {Status::Open, tr("It can be issued when the order is accepted.")};
         if (!needsCertificate())
             return {Status::Open, tr("This order needs no certificate; complete it.")};
-        return desk().view().certificates.empty()
-                   ? std::pair(Status::Open, tr("Let both sign, look at it, issue it."))
-                   : std::pair(Status::Done,
-                               tr("Issued. Complete the order; a further issue is a copy "
-                                  "with the same number."));
+        if (desk().view().certificates.empty())
+            return {Status::Open, tr("Let both sign, look at it, issue it.")};
+        if (!m_entry->stands())
+            return {Status::Open,
+                    tr("Issued, and the evidence is another one since: issue it anew; "
+                       "the new one takes the place of that one.")};
+        return lacks().isEmpty()
+                   ? std::pair(Status::Done, tr("Issued. Complete the order; a further issue is a "
+                                                "copy with the same number."))
+                   : std::pair(Status::Doubtful,
+                               joined(tr("Issued. Complete the order."), lacks()));
     }
 
 private:
+    static QString joined(const QString &one, const QString &other)
+    {
+        return other.isEmpty() ? one : one + ' ' + other;
+    }
+
+    static QString signersOf(const CertificateView &certificate)
+    {
+        QStringList names;
+        for (const Signature &each : certificate.signatures)
+            names << each.name;
+        return names.isEmpty() ? tr("not signed") : tr("signed by %1").arg(names.join(", "));
+    }
+
+    /// Who has not signed the certificate that stands, and what to do; empty if both did.
+    QString lacks() const
+    {
+        if (!m_entry->stands() || !isAccepted() || desk().view().status == OrderStatus::Cancelled ||
+            m_entry->whoLacks().isEmpty())
+            return {};
+        return tr("Not signed by %1: signing makes a further issue of the same certificate.")
+            .arg(m_entry->whoLacks());
+    }
+
     bool isAccepted() const
     {
         const OrderOutcome outcome = desk().decision().outcome;

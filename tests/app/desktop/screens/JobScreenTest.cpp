@@ -12,6 +12,7 @@
 
 #include <QClipboard>
 #include <QLabel>
+#include <QPushButton>
 
 using namespace loopwright;
 using namespace loopwright::jobs;
@@ -166,6 +167,11 @@ class JobScreenTest : public QObject
         AT("next");
     }
 
+    static QString standing(JobBench &bench)
+    {
+        return bench.find<StationPanel>("panel.certificate")->findChild<SignLine *>()->text();
+    }
+
 private slots:
     void basicRateByKeys()
     {
@@ -202,10 +208,52 @@ private slots:
         const auto check = verifyCertificateFile(bench.records(), file.readAll());
         QVERIFY(check);
         QCOMPARE(toText(check->verdict), "genuine");
+        // It was issued unsigned: the first pad has the keyboard, once; and the page says why.
+        next();
+        AT("certificate.sign.installer");
+        QVERIFY(standing(bench).contains("Not signed by the installer and the customer: signing "
+                                         "makes a further issue"));
         next();
         AT("certificate.complete");
         enter();
         QCOMPARE(showOrder(bench.records(), "A-1001")->status, OrderStatus::Completed);
+    }
+
+    void signingLaterMakesAFurtherIssue()
+    {
+        JobBench bench({briFields()});
+        bench.at(100);
+        take(bench.records(), briFields(), briFacts());
+        QVERIFY(issueCertificate(bench.records(), {"A-1001", Paper::A4, {}, {}}));
+        bench.window().openOrder("A-1001");
+        next();
+        AT("certificate.sign.installer");
+        auto *button = bench.find<QPushButton>("certificate.confirm");
+        QCOMPARE(button->text(), "Save a copy as PDF");
+        for (const char *role : {"installer", "customer"}) {
+            auto *pad = bench.find<QWidget>(QString("certificate.sign.%1").arg(role));
+            QTest::mousePress(pad, Qt::LeftButton, {}, QPoint(20, 20));
+            QTest::mouseMove(pad, QPoint(80, 40));
+            QTest::mouseRelease(pad, Qt::LeftButton, {}, QPoint(80, 40));
+        }
+        QCOMPARE(button->text(), "Issue it signed and save the PDF");
+        bench.go("certificate.path");
+        const QString path = QFileInfo(bench.path()).absolutePath() + "/signed.pdf";
+        JobBench::key(Qt::Key_A, Qt::ControlModifier);
+        enter(path);
+        QFile file(path);
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        QCOMPARE(toText(verifyCertificateFile(bench.records(), file.readAll())->verdict),
+                 "genuine");
+        const auto issued = showOrder(bench.records(), "A-1001")->certificates;
+        QCOMPARE(issued.size(), 1U);
+        QCOMPARE(issued.front().copies, 1);
+        QCOMPARE(issued.front().signatures.size(), 2U);
+        QVERIFY(bench.find<QWidget>("certificate.sign.installer")->isHidden());
+        QCOMPARE(button->text(), "Save a copy as PDF");
+        QVERIFY(!standing(bench).contains("Not signed"));
+        next();
+        AT("certificate.complete");
     }
 
     void analogByKeys()
