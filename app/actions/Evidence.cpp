@@ -4,7 +4,6 @@
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
 #include "app/actions/LimitSets.h"
-#include "db/DraftStore.h"
 #include "db/FactStore.h"
 #include "db/InstrumentStore.h"
 #include "db/OrderStore.h"
@@ -12,6 +11,8 @@
 
 #include <QSet>
 #include <QUuid>
+
+#include <algorithm>
 
 namespace loopwright {
 
@@ -269,23 +270,17 @@ Result<void> commitFacts(Records &records, Transaction &transaction, const Store
     return transaction.commit(orderEvent(records, stored.order, kind, detail));
 }
 
-} // namespace
-
-Result<RecordReport> recordFile(Records &records, const QByteArray &json, const QString &fileName)
+/// What a record adds, before it is committed.
+struct AddedRecord
 {
-    LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(json, fileName));
-    auto record = readJobRecord(object, fileName, [] { return QString(); });
-    if (!record)
-        return failure(record.error());
-    for (Fact &fact : record->facts)
-        if (fact.id.isEmpty())
-            fact.id = idOfContent(fact);
-    return recordFacts(records, std::move(*record), fileName);
-}
+    StoredOrder order;
+    RecordReport report;
+    QJsonObject detail; ///< of the event
+};
 
-Result<RecordReport> recordFacts(Records &records, JobRecord record, const QString &place)
+Result<AddedRecord> addRecord(Records &records, Transaction &transaction, JobRecord &record,
+                              const QString &place)
 {
-    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).find(record.order));
     if (!stored)
         return failure(ErrorCode::NotFound,
@@ -296,27 +291,101 @@ Result<RecordReport> recordFacts(Records &records, JobRecord record, const QStri
             fact.id = newId();
     LOOPWRIGHT_TRY(checkRecord(records, record, stored->order, place));
     LOOPWRIGHT_TRY(checkNamedFacts(records, record, place));
-    auto report = addFacts(transaction, record, place);
-    if (!report)
-        return report;
-    LOOPWRIGHT_TRY(tell(records, record, *report));
-    if (report->added.isEmpty())
-        return report;
-    LOOPWRIGHT_ASSIGN(const auto supervised, closedBySupervisor(records, record, *report));
-    LOOPWRIGHT_TRY(tellStandings(records, *stored, supervised, *report));
+    LOOPWRIGHT_ASSIGN(auto report, addFacts(transaction, record, place));
+    LOOPWRIGHT_TRY(tell(records, record, report));
+    if (report.added.isEmpty())
+        return AddedRecord{*stored, std::move(report), {}};
+    LOOPWRIGHT_ASSIGN(const auto supervised, closedBySupervisor(records, record, report));
+    LOOPWRIGHT_TRY(tellStandings(records, *stored, supervised, report));
     QJsonArray kinds;
     for (const Fact &fact : record.facts)
-        if (report->added.contains(fact.id))
+        if (report.added.contains(fact.id))
             kinds << toText(fact.kind());
     QJsonObject detail{{"kinds", kinds}};
-    const bool open = stored->status == OrderStatus::Open;
-    if (!open)
-        detail.insert("after_end", QJsonArray::fromStringList(report->added));
+    if (stored->status != OrderStatus::Open)
+        detail.insert("after_end", QJsonArray::fromStringList(report.added));
     if (!supervised.isEmpty())
         detail.insert("by_supervisor", QJsonArray::fromStringList(supervised));
-    LOOPWRIGHT_TRY(
-        commitFacts(records, transaction, *stored, open, record.facts, "facts_recorded", detail));
-    return report;
+    return AddedRecord{*stored, std::move(report), detail};
+}
+
+/// The fact that no longer counts.
+Result<Fact> addVoid(Records &records, Transaction &transaction, const QString &factId,
+                     const QString &because)
+{
+    const QString id = QUuid::fromString(factId).toString(QUuid::WithoutBraces);
+    LOOPWRIGHT_ASSIGN(const auto fact, FactStore(records.database()).find(id));
+    if (!fact)
+        return failure(ErrorCode::NotFound,
+                       QString("There is no fact \"%1\".").arg(factId.left(60)));
+    if (fact->as<VoidFact>())
+        return failure(ErrorCode::Refused, "A void is not voided; record the fact anew.");
+    LOOPWRIGHT_ASSIGN(const auto before, FactStore(records.database()).voidOf(id));
+    if (before)
+        return failure(ErrorCode::Refused, "The fact is void already.");
+    LOOPWRIGHT_TRY(FactStore::add(
+        transaction,
+        {newId(), records.now(), fact->order, {}, {}, {}, VoidFact{id, because, records.by()}}));
+    return *fact;
+}
+
+} // namespace
+
+Result<RecordReport> recordFile(Records &records, const QByteArray &json, const QString &fileName,
+                                const QString &corrects)
+{
+    LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(json, fileName));
+    auto record = readJobRecord(object, fileName, [] { return QString(); });
+    if (!record)
+        return failure(record.error());
+    for (Fact &fact : record->facts)
+        if (fact.id.isEmpty())
+            fact.id = idOfContent(fact);
+    return corrects.isEmpty() ? recordFacts(records, std::move(*record), fileName)
+                              : correctFact(records, corrects, std::move(*record), fileName);
+}
+
+Result<RecordReport> recordFacts(Records &records, JobRecord record, const QString &place)
+{
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    LOOPWRIGHT_ASSIGN(auto made, addRecord(records, transaction, record, place));
+    if (made.report.added.isEmpty())
+        return std::move(made.report);
+    LOOPWRIGHT_TRY(commitFacts(records, transaction, made.order,
+                               made.order.status == OrderStatus::Open, record.facts,
+                               "facts_recorded", made.detail));
+    return std::move(made.report);
+}
+
+Result<RecordReport> correctFact(Records &records, const QString &factId, JobRecord record,
+                                 const QString &place)
+{
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    // First: what is recorded is then told of as it stands without the old one.
+    LOOPWRIGHT_ASSIGN(const Fact old, addVoid(records, transaction, factId, "corrected"));
+    if (old.order != record.order)
+        return failure(ErrorCode::Refused,
+                       QString("The fact that it corrects is of order %1.").arg(old.order),
+                       place + ".order");
+    if (std::ranges::none_of(record.facts,
+                             [&old](const Fact &each) { return each.kind() == old.kind(); }))
+        return failure(
+            ErrorCode::Refused,
+            QString("The fact that it corrects is of the kind “%1”, and the record holds "
+                    "none.")
+                .arg(factName(old.kind())),
+            place + ".facts");
+    LOOPWRIGHT_ASSIGN(auto made, addRecord(records, transaction, record, place));
+    if (made.report.added.isEmpty())
+        return failure(ErrorCode::Refused,
+                       "It says what is recorded already: nothing is corrected.", place);
+    QJsonObject detail = made.detail;
+    detail.insert("fact", old.id);
+    detail.insert("kind", toText(old.kind()));
+    record.facts.push_back(old);
+    LOOPWRIGHT_TRY(commitFacts(records, transaction, made.order, true, record.facts,
+                               "fact_corrected", detail));
+    return std::move(made.report);
 }
 
 QJsonObject RecordReport::toJson() const
@@ -336,51 +405,13 @@ Result<QString> voidFact(Records &records, const QString &factId, const QString 
 {
     LOOPWRIGHT_TRY(checkReason(because, "A fact is voided with a reason."));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
-    const QString id = QUuid::fromString(factId).toString(QUuid::WithoutBraces);
-    const auto fact = FactStore(records.database()).find(id);
-    if (!fact)
-        return failure(fact.error());
-    if (!*fact)
-        return failure(ErrorCode::NotFound,
-                       QString("There is no fact \"%1\".").arg(factId.left(60)));
-    if ((*fact)->as<VoidFact>())
-        return failure(ErrorCode::Refused, "A void is not voided; record the fact anew.");
-    LOOPWRIGHT_ASSIGN(const auto before, FactStore(records.database()).voidOf(id));
-    if (before)
-        return failure(ErrorCode::Refused, "The fact is void already.");
-    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get((*fact)->order));
-    const Fact voiding{
-        newId(), records.now(), (*fact)->order, {}, {}, {}, VoidFact{id, because, records.by()}};
-    LOOPWRIGHT_TRY(FactStore::add(transaction, voiding));
+    LOOPWRIGHT_ASSIGN(const Fact fact, addVoid(records, transaction, factId, because));
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get(fact.order));
     LOOPWRIGHT_TRY(
-        commitFacts(records, transaction, stored, true, {**fact}, "fact_voided",
-                    {{"fact", id}, {"kind", toText((*fact)->kind())}, {"because", because}}));
-    return voiding.id;
-}
-
-Result<void> saveDraft(Records &records, const QString &order, const QString &part,
-                       const QJsonObject &content)
-{
-    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
-    LOOPWRIGHT_TRY(DraftStore::put(transaction, order, part, content));
-    return transaction.commitDraft();
-}
-
-Result<void> dropDraft(Records &records, const QString &order, const QString &part)
-{
-    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
-    LOOPWRIGHT_TRY(DraftStore::remove(transaction, order, part));
-    return transaction.commitDraft();
-}
-
-Result<QMap<QString, QJsonObject>> drafts(Records &records, const QString &order)
-{
-    return DraftStore(records.database()).ofOrder(order);
-}
-
-Result<QMap<QString, QJsonObject>> draftsOfPart(Records &records, const QString &part)
-{
-    return DraftStore(records.database()).ofPart(part);
+        commitFacts(records, transaction, stored, true, {fact}, "fact_voided",
+                    {{"fact", fact.id}, {"kind", toText(fact.kind())}, {"because", because}}));
+    LOOPWRIGHT_ASSIGN(const auto voiding, FactStore(records.database()).voidOf(fact.id));
+    return voiding ? voiding->id : QString();
 }
 
 } // namespace loopwright

@@ -1,6 +1,5 @@
 #pragma once
-// Evidence in: facts from a record file or from the job page, voids, and the drafts of what is
-// being typed.
+// Evidence in: facts from a record file or from the job page, corrections and voids.
 
 #include "app/actions/Records.h"
 #include "core/acceptance/Fact.h"
@@ -26,7 +25,9 @@ struct RecordReport
 /// Records the content of a record file. BadInput with its place if any fact is malformed,
 /// speaks of an unknown order, terminal or channel, lies more than a day ahead of the clock, or has
 /// the id of another fact: nothing is taken then.
-Result<RecordReport> recordFile(Records &records, const QByteArray &json, const QString &fileName);
+/// `corrects`: as correctFact(); empty: it corrects nothing.
+Result<RecordReport> recordFile(Records &records, const QByteArray &json, const QString &fileName,
+                                const QString &corrects = {});
 /// The same for facts that were entered on the job page. Missing ids are made.
 Result<RecordReport> recordFacts(Records &records, JobRecord record, const QString &place);
 
@@ -34,14 +35,10 @@ Result<RecordReport> recordFacts(Records &records, JobRecord record, const QStri
 /// reason is empty.
 Result<QString> voidFact(Records &records, const QString &factId, const QString &because);
 
-/// Drafts: what was typed in a part of the job page and not yet confirmed. Saved as each field is
-/// left.
-Result<void> saveDraft(Records &records, const QString &order, const QString &part,
-                       const QJsonObject &content);
-Result<void> dropDraft(Records &records, const QString &order, const QString &part);
-/// Part to content.
-Result<QMap<QString, QJsonObject>> drafts(Records &records, const QString &order);
-/// The drafts of one part in all orders, by order.
-Result<QMap<QString, QJsonObject>> draftsOfPart(Records &records, const QString &part);
+/// Records facts in the place of one that was entered wrongly: that one no longer counts, with the
+/// reason "corrected". Both are done or neither. Refused as voidFact() and recordFacts(), if the
+/// record holds no fact of that kind, and if it says nothing new.
+Result<RecordReport> correctFact(Records &records, const QString &factId, JobRecord record,
+                                 const QString &place);
 
 } // namespace loopwright

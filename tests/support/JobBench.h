@@ -2,6 +2,7 @@
 // The real window on a database file, driven by keys alone, with a clock that the test sets.
 
 #include "app/actions/Acceptance.h"
+#include "app/actions/Drafts.h"
 #include "app/actions/Evidence.h"
 #include "app/desktop/MainWindow.h"
 #include "app/desktop/job/StationPanel.h"

@@ -13,13 +13,16 @@ public:
     void declare(Options &options) override
     {
         options.text("file", m_file, "A job record in JSON", Given::Always);
+        options.text("--corrects", m_corrects,
+                     "Id of a fact that was recorded wrongly and that it takes the place of");
     }
 
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(const auto bytes, readFile(m_file));
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        LOOPWRIGHT_ASSIGN(const auto report, recordFile(*records, bytes, fileNameOf(m_file)));
+        LOOPWRIGHT_ASSIGN(const auto report,
+                          recordFile(*records, bytes, fileNameOf(m_file), m_corrects));
         QString text;
         for (const QString &id : report.added)
             text += id + "\n";
@@ -31,7 +34,7 @@ public:
     }
 
 private:
-    QString m_file;
+    QString m_file, m_corrects;
 };
 
 } // namespace

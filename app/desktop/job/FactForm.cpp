@@ -1,7 +1,11 @@
 #include "app/desktop/job/FactForm.h"
 
+#include "app/desktop/job/FactText.h"
+
 #include <QCoreApplication>
 #include <QRegularExpression>
+
+#include <algorithm>
 
 namespace loopwright {
 
@@ -27,7 +31,7 @@ Findings checkFacts(const JobSession &desk, const Form &form, const QJsonObject 
 {
     Findings findings = use.judge ? use.judge(values) : Findings();
     if (use.facts)
-        if (const auto read = desk.read(use.facts(values)); !read)
+        if (const auto read = desk.read(use.facts(values), form.objectName()); !read)
             findings.push_back(findingOf(form, read.error(), use));
     return findings;
 }
@@ -35,7 +39,7 @@ Findings checkFacts(const JobSession &desk, const Form &form, const QJsonObject 
 bool record(JobSession &desk, Form &form, const FactUse &use)
 {
     const FactObjects facts = use.facts(form.values());
-    if (const auto read = desk.read(facts); !read) {
+    if (const auto read = desk.read(facts, form.objectName()); !read) {
         tell(form, read.error(), use);
         return false;
     }
@@ -66,8 +70,14 @@ QString textOf(const QJsonValue &value)
                           : value.toVariant().toString();
 }
 
-} // namespace
+/// A time of today without its day.
+QString shortClock(const QString &time, const Moment &now)
+{
+    const QString clock = time.mid(11, 8);
+    return clockText(clock, now) == time ? clock : time;
+}
 
+/// What of a fact would have been typed into the form: key to text.
 QJsonObject typedOf(const Form &form, const Fact &fact)
 {
     const QJsonObject object = fact.toJson();
@@ -84,6 +94,34 @@ QJsonObject typedOf(const Form &form, const Fact &fact)
             typed.insert(field->key(), textOf(value));
     }
     return typed;
+}
+
+} // namespace
+
+QWidget *correctIn(JobSession &desk, Form &form, const Fact &fact, const QStringList &asked)
+{
+    return correctIn(desk, form, fact, asked, typedOf(form, fact));
+}
+
+QWidget *correctIn(JobSession &desk, Form &form, const Fact &fact, const QStringList &asked,
+                   const QJsonObject &typed)
+{
+    QJsonObject shown = typed;
+    for (const Field *field : form.fields())
+        if (field->spec().answer == Answer::Clock && shown.contains(field->key()))
+            shown.insert(field->key(),
+                         shortClock(shown.value(field->key()).toString(), desk.now()));
+    form.setTyped(shown);
+    desk.setCorrects(form.objectName(), fact, asked);
+    form.keep();
+    form.tell(Status::Note,
+              QCoreApplication::translate(
+                  "Form", "Filled with the entry of %1. What you record takes its place; that one "
+                          "stays on record as corrected.")
+                  .arg(timeText(fact.at, desk.now().localDate())));
+    const auto filled = std::ranges::find_if(
+        form.fields(), [](const Field *each) { return !each->typed().isEmpty(); });
+    return (filled == form.fields().end() ? form.fields().front() : *filled)->field();
 }
 
 Finding findingOf(const Form &form, const Error &error, const FactUse &use)

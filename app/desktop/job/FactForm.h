@@ -25,8 +25,12 @@ Form *makeFactForm(JobSession &desk, const QString &part, const QString &confirm
                    const std::vector<FieldSpec> &fields, FactUse use,
                    FormShape shape = FormShape::Block, double columnEm = 13);
 
-/// What of a fact would have been typed into the form: key to text.
-QJsonObject typedOf(const Form &form, const Fact &fact);
+/// Fills the form with a recorded fact, and tells so: what the form records next takes its place,
+/// and keeps what is not `asked` for (keys of a fact). Returns what takes the keyboard.
+QWidget *correctIn(JobSession &desk, Form &form, const Fact &fact, const QStringList &asked);
+/// Likewise, with what is to stand in the form.
+QWidget *correctIn(JobSession &desk, Form &form, const Fact &fact, const QStringList &asked,
+                   const QJsonObject &typed);
 
 /// An error of reading or recording facts as a finding at its field; of the whole where its place
 /// belongs to none.

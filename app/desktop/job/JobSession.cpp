@@ -9,7 +9,9 @@ namespace loopwright {
 namespace {
 
 const QString contextPart = QStringLiteral("context");
-const QString correctsKey = QStringLiteral("corrects"); ///< in a draft, beside the fields
+/// In a draft, beside the fields: the fact that is corrected, and what stays of it.
+const QString correctsKey = QStringLiteral("corrects");
+const QString keptKey = QStringLiteral("kept");
 const QString instrumentKey = QStringLiteral("instrument");
 
 /// The draft, of no order, in which the instrument of a person is remembered.
@@ -160,18 +162,18 @@ QString JobSession::orderFor(const FactObjects &facts) const
                                                              : order().number;
 }
 
-QJsonObject JobSession::recordOf(const FactObjects &facts) const
+QJsonObject JobSession::recordOf(const FactObjects &facts, bool corrects) const
 {
     QJsonArray list;
     const auto open = visit();
     for (QJsonObject fact : facts) {
-        if (open && isLeaving(fact))
+        if (open && !corrects && isLeaving(fact))
             fact.insert("arrived", open->arrived.text());
         if (!fact.contains("at"))
             fact.insert("at", now().text());
         list.append(fact);
     }
-    const QString number = orderFor(facts);
+    const QString number = corrects ? order().number : orderFor(facts);
     QJsonObject record{{"order", number}, {"facts", list}};
     if (number == order().number && !order().pair.isEmpty())
         record.insert("pair", order().pair);
@@ -182,9 +184,15 @@ QJsonObject JobSession::recordOf(const FactObjects &facts) const
     return record;
 }
 
-Result<JobRecord> JobSession::read(const FactObjects &facts) const
+Result<JobRecord> JobSession::read(const FactObjects &facts, const QString &part) const
 {
-    auto record = readJobRecord(recordOf(facts), {}, newId);
+    LOOPWRIGHT_ASSIGN(const FactObjects whole, withKept(part, facts));
+    return readRecord(recordOf(whole, !corrects(part).isEmpty()));
+}
+
+Result<JobRecord> JobSession::readRecord(const QJsonObject &object) const
+{
+    auto record = readJobRecord(object, {}, newId);
     if (!record)
         return record;
     for (std::size_t i = 0; i < record->facts.size(); ++i)
@@ -194,19 +202,17 @@ Result<JobRecord> JobSession::read(const FactObjects &facts) const
 
 Result<RecordReport> JobSession::record(const QString &part, const FactObjects &facts)
 {
-    LOOPWRIGHT_ASSIGN(auto read, this->read(facts));
+    const QString old = corrects(part);
+    LOOPWRIGHT_ASSIGN(auto read, this->read(facts, part));
     const QString recordedIn = read.order;
-    auto report = recordFacts(records(), std::move(read), tr("the page"));
+    const QString place = tr("the page");
+    auto report = old.isEmpty() ? recordFacts(records(), std::move(read), place)
+                                : correctFact(records(), old, std::move(read), place);
     if (!report)
         return report;
     QStringList sentences;
-    if (const QString old = corrects(part); !old.isEmpty()) {
-        if (const auto voided = loopwright::voidFact(records(), old, tr("corrected")); voided)
-            sentences << tr("It takes the place of the entry that it corrects.");
-        else
-            emit troubled(tr("It is recorded, but the entry that it corrects counts still: %1")
-                              .arg(voided.error().text()));
-    }
+    if (!old.isEmpty())
+        sentences << tr("It takes the place of the entry that it corrects.");
     keepDraft(part, {});
     if (recordedIn != order().number)
         sentences << tr("It stands with order %1, where the visit began.").arg(recordedIn);
@@ -239,21 +245,43 @@ QString JobSession::corrects(const QString &part) const
     return m_drafts.value(part).value(correctsKey).toString();
 }
 
-void JobSession::setCorrects(const QString &part, const QString &fact)
+void JobSession::setCorrects(const QString &part, const Fact &fact, const QStringList &asked)
 {
+    QJsonObject kept = fact.toJson();
+    for (const char *key : {"installer", "instrument", "pair"}) // also that none was said
+        kept.insert(key, kept.value(key).toString());
+    for (const QString &key : QStringList{"id", "order"} + asked)
+        kept.remove(key);
     QJsonObject content = m_drafts.value(part);
-    if (fact.isEmpty())
-        content.remove(correctsKey);
-    else
-        content.insert(correctsKey, fact);
+    content.insert(correctsKey, fact.id);
+    content.insert(keptKey, kept);
     storeDraft(part, content);
+}
+
+/// The entry that corrects, with what it keeps of the old one; the others as they are.
+Result<FactObjects> JobSession::withKept(const QString &part, FactObjects facts) const
+{
+    if (corrects(part).isEmpty() || facts.empty())
+        return facts;
+    const QJsonObject kept = m_drafts.value(part).value(keptKey).toObject();
+    const auto same = std::ranges::find_if(facts, [&kept](const QJsonObject &each) {
+        return each.value("kind") == kept.value("kind") &&
+               each.value("quantity") == kept.value("quantity");
+    });
+    if (same == facts.end())
+        return failure(ErrorCode::Refused,
+                       tr("What corrects the recorded entry is empty; the old one stays."));
+    for (auto it = kept.begin(); it != kept.end(); ++it)
+        same->insert(it.key(), it.value());
+    return facts;
 }
 
 void JobSession::keepDraft(const QString &part, const QJsonObject &content)
 {
     QJsonObject whole = content;
     if (const QString old = corrects(part); !old.isEmpty() && !content.isEmpty())
-        whole.insert(correctsKey, old);
+        for (const QString &key : {correctsKey, keptKey})
+            whole.insert(key, m_drafts.value(part).value(key));
     storeDraft(part, whole);
 }
 

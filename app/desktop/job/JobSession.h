@@ -4,6 +4,7 @@
 // the one way from the page to the actions. Panels hand in the facts as the objects of a job
 // record, which go through the same codec as a record file, so that page and file cannot differ.
 
+#include "app/actions/Drafts.h"
 #include "app/actions/Evidence.h"
 #include "app/actions/LimitSets.h"
 #include "app/actions/Orders.h"
@@ -58,15 +59,17 @@ public:
     /// The visit that is going on, for whichever line at the premises it was recorded.
     std::optional<Visit> visit() const;
 
-    /// Reads facts as a record file is read, and records nothing. The error's place begins with
-    /// "facts[i]".
-    Result<JobRecord> read(const FactObjects &facts) const;
-    /// Records them (what the part corrects is voided; what ends a visit that was begun in another
-    /// order, in that order) and drops the draft of the part; then everything is read anew.
+    /// Reads facts as a record file is read, with what the part keeps of an entry that it corrects,
+    /// and records nothing. The error's place begins with "facts[i]".
+    Result<JobRecord> read(const FactObjects &facts, const QString &part = {}) const;
+    /// Records them (in the place of what the part corrects; what ends a visit that was begun in
+    /// another order, in that order) and drops the draft of the part; then everything is read anew.
     Result<RecordReport> record(const QString &part, const FactObjects &facts);
-    /// What `part` records next takes the place of that fact, which is voided as "corrected". Kept
-    /// with the part's draft; empty: of none.
-    void setCorrects(const QString &part, const QString &fact);
+    /// What `part` records next takes the place of that fact, which is voided as "corrected". What
+    /// the part does not ask for stays as it was recorded: time, person, instrument, pair, and
+    /// every key but those `asked` for. Kept with the part's draft until it is recorded or emptied.
+    void setCorrects(const QString &part, const Fact &fact, const QStringList &asked);
+    /// Id of that fact; empty if the part corrects none.
     QString corrects(const QString &part) const;
     Result<void> voidFact(const QString &id, const QString &because);
     /// A dangerous voltage stands in a field and is not recorded yet: what to do; empty: none does.
@@ -96,7 +99,9 @@ private:
     QString rememberedInstrument() const;
     void makePlan();
     QString orderFor(const FactObjects &facts) const;
-    QJsonObject recordOf(const FactObjects &facts) const;
+    QJsonObject recordOf(const FactObjects &facts, bool corrects = false) const;
+    Result<FactObjects> withKept(const QString &part, FactObjects facts) const;
+    Result<JobRecord> readRecord(const QJsonObject &record) const;
 
     DesktopContext &m_workplace;
     std::optional<OrderView> m_view;

@@ -278,6 +278,11 @@ QWidget *MakeupTable::firstEmpty() const
     return m_rows.back().what;
 }
 
+QWidget *MakeupTable::firstField() const
+{
+    return m_rows.front().what;
+}
+
 void MakeupTable::goOnFrom(QObject *editor)
 {
     for (std::size_t i = 0; i < m_rows.size(); ++i) {

@@ -39,6 +39,7 @@ public:
     bool mark(const QString &place, const QString &reason);
     void clearMark();
     QWidget *firstEmpty() const;
+    QWidget *firstField() const;
 
 signals:
     void edited();

@@ -6,6 +6,7 @@
 #include "app/desktop/widgets/PageElements.h"
 #include "core/acceptance/Review.h"
 #include "core/errortest/Bounds.h"
+#include "core/errortest/RunEvaluation.h"
 #include "core/errortest/SecondsFile.h"
 
 #include <QFileDialog>
@@ -121,6 +122,8 @@ void RunEntry::lookForGaps()
     const RunLog &log = m_clock->log();
     if (!log.isStarted())
         return;
+    if (log.isOver(m_desk.now()))
+        emit m_desk.runChanged(); // it says up to which second, before that is read
     const auto kept = drafts(m_desk.records(), m_desk.order().number);
     const WatchedTime watched =
         kept ? WatchedTime::fromJson(kept->value(watchedPart)) : WatchedTime();
@@ -138,7 +141,8 @@ void RunEntry::showState()
     const bool drafted = !m_desk.draft(m_counts->objectName()).isEmpty();
     m_start->setVisible(!any);
     m_totals->setVisible(!any);
-    m_file->setVisible(!running); // its seconds would take the place of those still to come
+    m_file->setVisible(!running &&
+                       !corrected()); // its seconds would take the place of those still to come
     m_clock->setVisible(any);
     m_counts->setVisible(any ? !running : m_entering || drafted);
     m_counts->showAsked();
@@ -186,8 +190,61 @@ bool RunEntry::sameAsSeen(const QJsonObject &values) const
     });
 }
 
+/// The recorded run that is being corrected; null if none is.
+const Fact *RunEntry::corrected() const
+{
+    const QString id = m_desk.corrects(m_counts->objectName());
+    const auto &facts = m_desk.view().facts;
+    const auto found =
+        std::ranges::find_if(facts, [&id](const FactView &each) { return each.fact.id == id; });
+    return id.isEmpty() || found == facts.end() ? nullptr : &found->fact;
+}
+
+QWidget *RunEntry::refill(const Fact &fact)
+{
+    if (m_clock->log().isStarted() || m_clock->log().isImported()) {
+        emit m_desk.troubled(tr("A run is counting or waits to be recorded: record it first."));
+        return entry();
+    }
+    const RunFact &run = *fact.as<RunFact>();
+    const RunEvaluation seen = evaluateRun(run, usualConfidence);
+    QJsonObject typed{{"started", run.started.text()}, {"ended", run.ended.text()}};
+    for (const auto &[key, member] : totals)
+        if (!seen.notRecorded.contains(key))
+            typed.insert(key, QString::number(seen.summary.*member));
+    QStringList asked{"started", "ended", "seconds"};
+    for (const auto &[key, member] : totals)
+        asked << key;
+    m_entering = true;
+    QWidget *place = correctIn(m_desk, *m_counts, fact, asked, typed);
+    showState();
+    return place;
+}
+
+/// What the corrected run says of itself. Its seconds stay if the counts are still theirs.
+QJsonObject RunEntry::correction(const QJsonObject &values) const
+{
+    QJsonObject fact{
+        {"kind", "run"}, {"started", values.value("started")}, {"ended", values.value("ended")}};
+    const RunFact &old = *corrected()->as<RunFact>();
+    const ErrorSummary sum = evaluateRun(old, usualConfidence).summary;
+    const bool same = old.seconds && fact.value("started") == old.started.text() &&
+                      fact.value("ended") == old.ended.text() &&
+                      std::ranges::all_of(totals, [&](const auto &total) {
+                          return values.value(total.first).toInteger(-1) == sum.*total.second;
+                      });
+    if (same)
+        fact.insert("seconds", corrected()->toJson().value("seconds"));
+    for (const auto &[key, member] : totals)
+        if (!same && values.contains(key))
+            fact.insert(key, values.value(key));
+    return fact;
+}
+
 FactObjects RunEntry::facts(const QJsonObject &values) const
 {
+    if (corrected())
+        return {correction(values)};
     const RunLog &log = m_clock->log();
     const Moment now = m_desk.now();
     QJsonObject fact = m_head;
@@ -221,17 +278,18 @@ bool RunEntry::confirm()
     if (!m_counts->check())
         return false;
     for (const Field *field : m_counts->fields())
-        if (field->isAsked() && field->typed().isEmpty()) {
+        if (field->isAsked() && field->typed().isEmpty() && !corrected()) {
             m_counts->tell(
                 {Severity::Error, "empty", tr("Read it from the test set."), {}, field->key(), 0});
             return false;
         }
     const FactObjects made = facts(m_counts->values());
+    const QString part = corrected() ? m_counts->objectName() : runPart;
     const QJsonObject typed = m_counts->typed();
     const RunLog log = m_clock->log();
     m_clock->setLog({});
     m_counts->clear();
-    if (const auto report = m_desk.record(runPart, made); !report) {
+    if (const auto report = m_desk.record(part, made); !report) {
         m_clock->setLog(log);
         m_counts->setTyped(typed);
         m_counts->keep();

@@ -23,6 +23,9 @@ public:
     /// Reads errors per second from a test set's export; false, with the reason told, where the
     /// file is no such thing.
     bool takeFile(const QString &path);
+    /// Fills the counts with a recorded run, whose place is taken by what is recorded next; while a
+    /// run of its own goes on or waits to be recorded it tells so. Returns what takes the keyboard.
+    QWidget *refill(const Fact &fact);
 
 signals:
     void recorded();
@@ -37,6 +40,8 @@ private:
     void enterTotals();
     bool confirm();
     FactObjects facts(const QJsonObject &values) const;
+    const Fact *corrected() const;
+    QJsonObject correction(const QJsonObject &values) const;
     bool sameAsSeen(const QJsonObject &values) const;
     std::vector<FieldSpec> asks() const;
 

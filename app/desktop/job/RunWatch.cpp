@@ -1,6 +1,6 @@
 #include "app/desktop/job/RunWatch.h"
 
-#include "app/actions/Evidence.h"
+#include "app/actions/Drafts.h"
 
 namespace loopwright {
 

@@ -2,7 +2,6 @@
 
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/AttemptList.h"
-#include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/FactText.h"
 #include "app/desktop/job/PanelTitle.h"
 #include "app/desktop/widgets/PageElements.h"
@@ -115,7 +114,7 @@ void StationPanel::showAttempts()
                             timeText(it->fact.at, m_desk.now().localDate()) + "  " +
                                 factText(it->fact, m_desk.order().kind) +
                                 (words.isEmpty() ? QString() : " — " + words),
-                            mayVoid, mayVoid && formOf(it->fact)});
+                            mayVoid, mayVoid && corrects(it->fact)});
     }
     m_attempts->show(std::move(attempts));
 }
@@ -125,19 +124,11 @@ void StationPanel::correct(const QString &id)
     const auto &facts = m_desk.view().facts;
     const auto found =
         std::ranges::find_if(facts, [&id](const FactView &view) { return view.fact.id == id; });
-    Form *form = found == facts.end() ? nullptr : formOf(found->fact);
-    if (!form)
+    if (found == facts.end() || !corrects(found->fact))
         return;
-    form->setTyped(typedOf(*form, found->fact));
-    m_desk.setCorrects(form->objectName(), id);
-    form->keep();
-    form->tell(Status::Note,
-               tr("Filled with the entry of %1. What you record takes its place; that one stays on "
-                  "record as corrected.")
-                   .arg(timeText(found->fact.at, m_desk.now().localDate())));
-    const auto filled = std::ranges::find_if(
-        form->fields(), [](const Field *each) { return !each->typed().isEmpty(); });
-    (filled == form->fields().end() ? form->fields().front() : *filled)->goTo();
+    const Fact fact = found->fact; // a copy: the page may be read anew while it is filled
+    if (QWidget *place = refill(fact))
+        place->setFocus(Qt::OtherFocusReason);
 }
 
 Status signOf(const CriterionResult &criterion)

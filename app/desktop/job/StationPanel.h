@@ -13,7 +13,6 @@ class QVBoxLayout;
 namespace loopwright {
 
 class AttemptList;
-class Form;
 class PanelTitle;
 class StationPanel;
 class StepEditor;
@@ -71,8 +70,10 @@ protected:
     QVBoxLayout *body() const { return m_body; }
     /// How the part stands, in one line.
     virtual std::pair<Status, QString> standing() const = 0;
-    /// The form in which an entry can be corrected; null if there is none.
-    virtual Form *formOf(const Fact &) const { return nullptr; }
+    /// Whether a recorded entry can be corrected here.
+    virtual bool corrects(const Fact &) const { return false; }
+    /// Fills the entry with it; returns what takes the keyboard.
+    virtual QWidget *refill(const Fact &) { return nullptr; }
     virtual bool lists(const Fact &fact) const;
 
 private:

@@ -9,8 +9,6 @@
 
 namespace loopwright {
 
-class Form;
-
 class StepEditor : public QWidget
 {
     Q_OBJECT
@@ -34,8 +32,11 @@ public:
     {
         return needs().contains(need);
     }
-    /// The form in which a recorded fact can be corrected; null if it is none of this editor.
-    virtual Form *formOf(const Fact &) const { return nullptr; }
+    /// Whether a recorded fact can be corrected here.
+    virtual bool corrects(const Fact &) const { return false; }
+    /// Fills the entry with a recorded fact, whose place is taken by what is recorded next. Returns
+    /// what takes the keyboard.
+    virtual QWidget *refill(const Fact &) { return nullptr; }
 
 signals:
     void recorded(const QString &need);

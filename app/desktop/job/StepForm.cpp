@@ -173,9 +173,17 @@ void StepForm::setNeed(const QString &key)
     showSteps();
 }
 
-Form *StepForm::formOf(const Fact &fact) const
+bool StepForm::corrects(const Fact &fact) const
 {
-    return step() && step()->need.matches(fact) ? m_form : nullptr;
+    return step() && step()->need.kind == fact.kind() && step()->need.matches(fact);
+}
+
+QWidget *StepForm::refill(const Fact &fact)
+{
+    QStringList asked;
+    for (const QString &key : step()->need.fields)
+        asked << key.section('.', 0, 0);
+    return correctIn(desk(), *m_form, fact, asked);
 }
 
 void StepForm::showSteps()
@@ -183,8 +191,9 @@ void StepForm::showSteps()
     const Step *now = step();
     if (!now)
         return;
-    setVisible(!(now->state == StepState::NotNeeded && isAskedOnlyIfOpen(now->need)));
-    m_form->setEnabled(now->closedBy.isEmpty());
+    const bool corrects = !desk().corrects(m_form->objectName()).isEmpty();
+    setVisible(corrects || !(now->state == StepState::NotNeeded && isAskedOnlyIfOpen(now->need)));
+    m_form->setEnabled(corrects || now->closedBy.isEmpty());
     m_form->button()->parentWidget()->setVisible(!isOneKey(*m_form));
     auto [sign, text] = standingOf(*now, desk().now());
     if (m_isRow) {
@@ -288,7 +297,7 @@ void JointForm::showSteps()
             ->setHint(untouched ? sentence(step->need.hint) : text,
                       untouched && !step->isToDo() ? Status::None : sign);
     }
-    m_form->setEnabled(!closed);
+    m_form->setEnabled(!closed || !desk().corrects(m_form->objectName()).isEmpty());
 }
 
 QWidget *JointForm::entry(const QString &need)
@@ -305,9 +314,15 @@ bool JointForm::enters(const QString &need, const QWidget *widget) const
     return field && (!atField || field->isAncestorOf(widget));
 }
 
-Form *JointForm::formOf(const Fact &fact) const
+bool JointForm::corrects(const Fact &fact) const
 {
-    return fact.as<AnalogFact>() ? m_form : nullptr;
+    const auto *analog = fact.as<AnalogFact>();
+    return analog && m_form->field(toText(analog->quantity));
+}
+
+QWidget *JointForm::refill(const Fact &fact)
+{
+    return correctIn(desk(), *m_form, fact, {"value"});
 }
 
 } // namespace loopwright

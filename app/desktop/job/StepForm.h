@@ -30,7 +30,8 @@ public:
     QStringList needs() const override { return {m_need}; }
     void showSteps() override;
     QWidget *entry(const QString &) override { return m_form->firstEmpty(); }
-    Form *formOf(const Fact &fact) const override;
+    bool corrects(const Fact &fact) const override;
+    QWidget *refill(const Fact &fact) override;
     bool isShort() const override { return m_isShort; }
     Form *form() const { return m_form; }
     /// Another need of the same kind: the check of another channel.
@@ -60,7 +61,8 @@ public:
     void showSteps() override;
     QWidget *entry(const QString &need) override;
     bool enters(const QString &need, const QWidget *widget) const override;
-    Form *formOf(const Fact &fact) const override;
+    bool corrects(const Fact &fact) const override;
+    QWidget *refill(const Fact &fact) override;
 
 private:
     QStringList given(const QJsonObject &values) const;

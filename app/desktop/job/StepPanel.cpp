@@ -137,12 +137,25 @@ std::pair<Status, QString> StepPanel::standing() const
             because.isEmpty() ? word : QString("%1: %2").arg(word, because)};
 }
 
-Form *StepPanel::formOf(const Fact &fact) const
+/// Null if it can be corrected in none.
+StepEditor *StepPanel::editorFor(const Fact &fact) const
 {
-    for (const StepEditor *editor : m_editors)
-        if (Form *form = editor->formOf(fact))
-            return form;
-    return nullptr;
+    const auto found = std::ranges::find_if(
+        m_editors, [&fact](const StepEditor *each) { return each->corrects(fact); });
+    return found == m_editors.end() ? nullptr : *found;
+}
+
+bool StepPanel::corrects(const Fact &fact) const
+{
+    return editorFor(fact);
+}
+
+QWidget *StepPanel::refill(const Fact &fact)
+{
+    StepEditor *editor = editorFor(fact);
+    QWidget *place = editor ? editor->refill(fact) : nullptr;
+    showOrder(); // what is closed to a new entry is open to a correction
+    return place;
 }
 
 bool StepPanel::lists(const Fact &fact) const

@@ -19,12 +19,15 @@ public:
 
 protected:
     std::pair<Status, QString> standing() const override;
-    Form *formOf(const Fact &fact) const override;
+    bool corrects(const Fact &fact) const override;
+    QWidget *refill(const Fact &fact) override;
     bool lists(const Fact &fact) const override;
 
 private:
     /// Of its group, as they stand now, in the order of the work.
     std::vector<const Step *> steps() const;
+
+    StepEditor *editorFor(const Fact &fact) const;
 
     std::vector<StepEditor *> m_editors;
 };

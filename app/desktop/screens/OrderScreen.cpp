@@ -1,6 +1,6 @@
 #include "app/desktop/screens/OrderScreen.h"
 
-#include "app/actions/Evidence.h"
+#include "app/actions/Drafts.h"
 #include "app/actions/Register.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/PageElements.h"

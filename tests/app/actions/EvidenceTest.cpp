@@ -3,6 +3,7 @@
 #include "app/actions/Evidence.h"
 
 #include "app/actions/History.h"
+#include "app/actions/Orders.h"
 #include "tests/support/Office.h"
 
 #include <QTest>
@@ -46,6 +47,68 @@ private slots:
         const auto refused = recordFile(*records, recordBytes(other), "job.json");
         QVERIFY(!refused);
         QCOMPARE(refused.error().place, "job.json.facts[2].id");
+    }
+    void aCorrectionIsRecordedAndTheOldOneVoided()
+    {
+        auto records = officeWithOrder();
+        QVERIFY(recordFile(*records, recordBytes(briFacts()), "job.json"));
+        const qint64 events = verifyHistory(*records)->events;
+        QJsonObject right = briFacts()[2];
+        right["id"] = uuid(90);
+        right["loss_db"] = 27.5;
+        const auto report = recordFile(*records, recordBytes({right}), "right.json", uuid(3));
+        QVERIFY2(report, report ? "" : qPrintable(report.error().text()));
+        QCOMPARE(report->added, QStringList(uuid(90)));
+        QVERIFY(report->told.empty());                         // the new one counts
+        QCOMPARE(verifyHistory(*records)->events, events + 1); // one event says both
+        QCOMPARE(verifyHistory(*records)->broken.size(), 0U);
+        const auto view = showOrder(*records, "A-1001");
+        QCOMPARE(view->events.back().kind, "fact_corrected");
+        QCOMPARE(view->events.back().detail.value("fact").toString(), uuid(3));
+        const auto old = std::ranges::find(view->facts, uuid(3),
+                                           [](const FactView &each) { return each.fact.id; });
+        QVERIFY(old->voided);
+        QCOMPARE(old->voidedBecause, "corrected");
+        QCOMPARE(toText(view->decision.outcome), "accepted");
+        QVERIFY(view->decision.criterion("loop")->evidence.contains(uuid(90)));
+    }
+    void aCorrectionThatFailsLeavesNothing_data()
+    {
+        QTest::addColumn<QString>("corrects");
+        QTest::addColumn<QJsonObject>("fact");
+        QJsonObject right = briFacts()[2];
+        right["id"] = uuid(90);
+        const auto with = [&right](const char *key, const QJsonValue &value) {
+            QJsonObject other = right;
+            other[key] = value;
+            return other;
+        };
+        // The old one is voided first: each of these fails after that.
+        QTest::newRow("far ahead of the clock") << uuid(3) << with("at", "2031-01-01T00:00:00Z");
+        QTest::newRow("the id of another fact") << uuid(3) << with("id", uuid(5));
+        QTest::newRow("no terminal of that number")
+            << uuid(5) << fact(90, "layer", 9, {{"layer", 2}, {"terminal", 8}, {"outcome", "up"}});
+        QTest::newRow("another kind") << uuid(5) << right;
+        QTest::newRow("the same again") << uuid(3) << briFacts()[2];
+        // And these before it.
+        QTest::newRow("no such fact") << uuid(99) << right;
+        QTest::newRow("no id at all") << "the third" << right;
+    }
+    void aCorrectionThatFailsLeavesNothing()
+    {
+        QFETCH(const QString, corrects);
+        QFETCH(const QJsonObject, fact);
+        auto records = officeWithOrder();
+        QVERIFY(recordFile(*records, recordBytes(briFacts()), "job.json"));
+        const qint64 events = verifyHistory(*records)->events;
+        const QByteArray before = canonicalJson(showOrder(*records, "A-1001")->toJson());
+        const auto report = recordFile(*records, recordBytes({fact}), "wrong.json", corrects);
+        QVERIFY(!report);
+        QCOMPARE(canonicalJson(showOrder(*records, "A-1001")->toJson()), before);
+        QCOMPARE(verifyHistory(*records)->events, events);
+        QVERIFY(voidFact(*records, uuid(3), "can still be voided"));
+        const auto twice = recordFile(*records, recordBytes({fact}), "wrong.json", uuid(3));
+        QVERIFY(!twice); // void already
     }
     void theSameRecordWithoutIdsAddsNothingEither()
     {

@@ -123,9 +123,12 @@ public:
                asked->need.preset == shown->need.preset;
     }
 
-    Form *formOf(const Fact &fact) const override
+    bool corrects(const Fact &fact) const override { return stepOf(fact); }
+
+    QWidget *refill(const Fact &fact) override
     {
-        return fact.as<DetectorFact>() ? m_check->form() : nullptr;
+        choose(stepOf(fact)->need.key.section('.', 1));
+        return fact.as<RunFact>() ? m_run->refill(fact) : m_check->refill(fact);
     }
 
     void showSteps() override
@@ -141,6 +144,16 @@ public:
     }
 
 private:
+    /// The check, or the run, of a channel of the order.
+    const Step *stepOf(const Fact &fact) const
+    {
+        for (const QString &key : m_needs)
+            if (const Step *step = desk().step(key);
+                step && step->need.kind == fact.kind() && step->need.matches(fact))
+                return step;
+        return nullptr;
+    }
+
     QString checkKey() const { return "detector." + m_channel; }
     QString runKey() const { return "run." + m_channel; }
     const Step *runStep() const { return desk().step(runKey()); }

@@ -49,15 +49,20 @@ private:
         }
         // What was recorded without one, before the plan forgets which those were.
         const Step *now = desk().step(needs().front());
-        const bool mends = now && now->need.preset.contains("facts");
+        const bool corrects = !desk().corrects(form.objectName()).isEmpty();
+        const bool mends = corrects || (now && now->need.preset.contains("facts"));
         const FactObjects facts =
             mends ? factsOf(now->need, {{"instrument", key}}, desk().now()) : FactObjects();
+        const QJsonObject typed = form.typed();
         form.clear();
-        form.keep();
-        desk().setInstrument(key);
+        if (!corrects) {
+            form.keep();
+            desk().setInstrument(key);
+        }
         if (facts.empty())
             return true;
         if (const auto report = desk().record(form.objectName(), facts); !report) {
+            form.setTyped(typed);
             form.tell(Status::Failed, report.error().text());
             return false;
         }

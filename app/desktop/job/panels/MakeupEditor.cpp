@@ -49,10 +49,12 @@ public:
         , m_picture(new LoopPicture(desk.limits(), desk.order().kind == LineKind::Bri))
         , m_verdict(new SignLine)
         , m_mend(new SignLine)
+        , m_corrects(new SignLine)
     {
         auto *beside = new FieldGridRow(m_table, m_picture);
         auto *column = new QVBoxLayout(this);
         column->setContentsMargins(0, 0, 0, 0);
+        column->addWidget(m_corrects);
         column->addWidget(beside);
         column->addWidget(m_verdict);
         column->addWidget(m_mend);
@@ -81,6 +83,21 @@ public:
 
     QStringList needs() const override { return {"loop.makeup"}; }
     QWidget *entry(const QString &) override { return m_table->firstEmpty(); }
+
+    /// What was measured in the same record is kept.
+    bool corrects(const Fact &fact) const override
+    {
+        return fact.as<LoopFact>() && fact.as<LoopFact>()->makeup;
+    }
+
+    QWidget *refill(const Fact &fact) override
+    {
+        m_table->setMakeup(fact.as<LoopFact>()->makeup->toJson());
+        desk().setCorrects(m_part, fact, {"makeup"});
+        keep();
+        showTyped();
+        return m_table->firstField();
+    }
 
     void showSteps() override
     {
@@ -128,6 +145,11 @@ private:
         if (!typed.isEmpty())
             shown = readable(typed, whole);
         m_picture->setMakeup(shown);
+        const bool corrects = !desk().corrects(m_part).isEmpty();
+        m_corrects->show(Status::Note,
+                         tr("Filled with what was recorded. What you record takes its "
+                            "place; that one stays on record as corrected."));
+        m_corrects->setVisible(corrects);
         m_verdict->setVisible(shown.has_value());
         m_mend->hide();
         if (shown && !whole)
@@ -255,6 +277,7 @@ private:
     LoopPicture *m_picture;
     SignLine *m_verdict;
     SignLine *m_mend;
+    SignLine *m_corrects;
     QPushButton *m_button = nullptr;
     std::optional<LoopMakeup> m_recorded;
 };
