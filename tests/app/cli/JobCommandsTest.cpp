@@ -232,6 +232,27 @@ private slots:
         COMPARE_STATUS(at({"void", "none", "--because", "x"}), ExitStatus::BadInput);
     }
 
+    void aCorrectionTakesThePlaceOfAFact()
+    {
+        const auto note = [this](const char *text) {
+            const QJsonObject fact{
+                {"kind", "note"}, {"at", "2026-03-12T09:00:00-06:00"}, {"text", text}};
+            return file("note.json", QJsonDocument(QJsonObject{{"order", "26-0007"},
+                                                               {"facts", QJsonArray{fact}}})
+                                         .toJson());
+        };
+        const QString wrong =
+            at({"record", note("dog")}).object()["added"].toArray().first().toString();
+        const Answered right = at({"record", note("no dog"), "--corrects", wrong});
+        COMPARE_STATUS(right, ExitStatus::Yes);
+        QCOMPARE(right.object()["added"].toArray().size(), 1);
+        const QJsonArray facts = at({"order", "show", "26-0007"}).object()["facts"].toArray();
+        QCOMPARE(facts.size(), 3); // both notes, and the void
+        COMPARE_STATUS(at({"record", note("cat"), "--corrects", wrong}), ExitStatus::No);
+        COMPARE_STATUS(at({"record", note("cat"), "--corrects", "none"}), ExitStatus::BadInput);
+        QCOMPARE(at({"order", "show", "26-0007"}).object()["facts"].toArray(), facts);
+    }
+
     void theCertificate()
     {
         const QString pdf = path("c.pdf");
