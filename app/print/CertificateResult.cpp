@@ -191,12 +191,12 @@ private:
     double m_indent;
 };
 
-StationState runMark(const QString &result)
+StationState runMark(RunOutcome outcome)
 {
     StationState state;
-    state.mark = result.endsWith(u"failed") ? StationMark::Failed
-                 : result == u"counted"     ? StationMark::Done
-                                            : StationMark::NotNeeded;
+    state.mark = outcome == RunOutcome::Failed    ? StationMark::Failed
+                 : outcome == RunOutcome::Counted ? StationMark::Done
+                                                  : StationMark::NotNeeded;
     return state;
 }
 
@@ -243,7 +243,7 @@ void drawRuns(SheetBuilder &sheet, const CertificateContent &content, const Cert
     if (content.runNeeded)
         section.add(content.runsSentence() + '.', style.strong());
     for (const CertificateRun &run : content.runs)
-        section.add(run.text + " – " + run.result, style.body(), runMark(run.result));
+        section.add(run.text + " – " + run.result, style.body(), runMark(run.outcome));
     const QString proves =
         content.proves.isEmpty() ? QString() : QString(capitalised(content.proves) + '.');
     section.add(QString(proves + ' ' + content.provesPlainly).trimmed(), style.body());

@@ -92,13 +92,29 @@ struct StruckOut
     QString sentence() const;
 };
 
+/// What became of a run, by its kind; RunMade::result says it in words.
+enum class RunOutcome
+{
+    Counted, ///< a channel's run that passed and decides
+    Failed,  ///< over the limits
+    Other    ///< decides nothing
+};
+template<>
+struct EnumCodes<RunOutcome>
+{
+    static constexpr std::pair<RunOutcome, const char *> table[] = {
+        {RunOutcome::Counted, "counted"},
+        {RunOutcome::Failed, "failed"},
+        {RunOutcome::Other, "other"}};
+};
+
 /// A run as the certificate lists it: "N runs were made", and which failed.
 struct RunMade
 {
     QString fact;
-    QString text;         ///< one line for a person: when, path, channels, length, errors
-    QString result;       ///< "counted", "failed", "stopped early", "broken", "for diagnosis", …
-    bool counted = false; ///< a channel's run that passed and decides
+    QString text;   ///< one line for a person: when, path, channels, length, errors
+    QString result; ///< "counted", "failed", "stopped early", "broken", "for diagnosis", …
+    RunOutcome outcome = RunOutcome::Other;
     std::optional<StruckOut> struckOut = {};
 
     /// The result, and of a run that was struck out why and by whom.

@@ -17,25 +17,25 @@ bool isOverByFigures(const Judging &judging, const RunFact &run)
     return !overLimits(run, evaluation, judging.limits).isEmpty();
 }
 
-/// The result in words, and whether it counts.
-std::pair<QString, bool> whatBecame(const Judging &judging, const Fact &fact)
+/// The result in words, and its kind.
+std::pair<QString, RunOutcome> whatBecame(const Judging &judging, const Fact &fact)
 {
     for (const ChannelRuns &channel : judging.runs)
         for (const JudgedRun &judged : channel.runs)
             if (judged.fact == &fact)
                 switch (judged.standing) {
                 case RunStanding::Passed:
-                    return {channel.deciding() == &judged ? "counted" : "passed",
-                            channel.deciding() == &judged};
+                    return channel.deciding() == &judged ? std::pair("counted", RunOutcome::Counted)
+                                                         : std::pair("passed", RunOutcome::Other);
                 case RunStanding::Failed:
-                    return {"failed", false};
+                    return {"failed", RunOutcome::Failed};
                 case RunStanding::Blocked:
                 case RunStanding::Unchecked:
-                    return {"does not count: " + judged.why.english(), false};
+                    return {"does not count: " + judged.why.english(), RunOutcome::Other};
                 case RunStanding::Contradictory:
-                    return {"totals contradict each other", false};
+                    return {"totals contradict each other", RunOutcome::Other};
                 case RunStanding::NoResult:
-                    return {judged.unresolved, false};
+                    return {judged.unresolved, RunOutcome::Other};
                 }
     const auto *run = fact.as<RunFact>();
     QString became;
@@ -47,7 +47,9 @@ std::pair<QString, bool> whatBecame(const Judging &judging, const Fact &fact)
         became = QString("at %1 bit/s, not the ordered rate").arg(run->bitsPerSecond());
     else
         became = "on a channel that carries no data";
-    return {isOverByFigures(judging, *run) ? QString(became + ", failed") : became, false};
+    if (isOverByFigures(judging, *run))
+        return {became + ", failed", RunOutcome::Failed};
+    return {became, RunOutcome::Other};
 }
 
 RunMade runMade(const Judging &judging, const Fact &fact)
@@ -86,7 +88,7 @@ std::vector<RunMade> runsMade(const Judging &judging)
     for (const Fact *fact : judging.evidence.all<RunFact>()) {
         made.emplace_back(fact, runMade(judging, *fact));
         RunMade &run = made.back().second;
-        std::tie(run.result, run.counted) = whatBecame(judging, *fact);
+        std::tie(run.result, run.outcome) = whatBecame(judging, *fact);
     }
     for (const Fact *fact : struckOutRunFacts(judging)) {
         made.emplace_back(fact, runMade(judging, *fact));

@@ -108,13 +108,16 @@ CertificateCriterion readCriterion(JsonReader &reader)
 
 QJsonObject writeRun(const CertificateRun &run)
 {
-    return {{"text", run.text}, {"result", run.result}, {"struck_out", run.struckOut}};
+    return {{"text", run.text},
+            {"result", run.result},
+            {"struck_out", run.struckOut},
+            {"outcome", toText(run.outcome)}};
 }
 
 CertificateRun readRun(JsonReader &reader)
 {
     return {reader.text("text", longText), reader.text("result", longText),
-            reader.boolean("struck_out")};
+            reader.boolean("struck_out"), reader.word<RunOutcome>("outcome")};
 }
 
 QJsonObject writeInstrument(const CertificateInstrument &instrument)

@@ -86,6 +86,7 @@ struct CertificateRun
     QString text;
     QString result;
     bool struckOut = false; ///< voided; the result says why and by whom
+    RunOutcome outcome = RunOutcome::Other;
 
     bool operator==(const CertificateRun &) const = default;
 };

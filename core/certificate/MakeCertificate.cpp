@@ -152,7 +152,8 @@ CertificateRun runLine(const RunMade &made, const CertificateSources &sources,
     RunMade told = made;
     if (made.struckOut)
         told.struckOut = covered(*made.struckOut, sources, guard);
-    return {guard.cover(told.text), guard.cover(told.resultInWords()), told.struckOut.has_value()};
+    return {guard.cover(told.text), guard.cover(told.resultInWords()), told.struckOut.has_value(),
+            told.outcome};
 }
 
 QString reasonLine(const CriterionResult &criterion, const CertificateSources &sources,

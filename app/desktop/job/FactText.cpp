@@ -239,7 +239,7 @@ std::pair<Status, QString> standingOf(const FactView &entry, const OrderView &vi
     const auto run = std::ranges::find(view.decision.runs, fact.id, &RunMade::fact);
     if (run != view.decision.runs.end()) {
         words = run->resultInWords();
-        failed = failed || run->result == u"failed"; // a word of the record, in no language
+        failed = failed || run->outcome == RunOutcome::Failed;
     }
     return {failed ? Status::Failed : counts ? Status::Done : Status::Note, words};
 }

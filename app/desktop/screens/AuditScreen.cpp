@@ -16,7 +16,7 @@ namespace loopwright {
 namespace {
 
 /// More circuits than these are told by number only.
-constexpr int circuitsShown = 12;
+constexpr std::size_t circuitsShown = 12;
 
 } // namespace
 
@@ -33,7 +33,6 @@ AuditScreen::AuditScreen(DesktopContext &workplace, QWidget *parent)
     , m_table(new Table(QStringLiteral("audit.findings"), tr("Findings of the audit")))
     , m_reason(new SignLine)
     , m_circuits(new QWidget)
-    , m_circuitRow(new FlowLayout(m_circuits))
 {
     m_progress->setObjectName(QStringLiteral("audit.progress"));
     m_progress->setAccessibleName(tr("Progress of the audit"));
@@ -61,9 +60,15 @@ AuditScreen::AuditScreen(DesktopContext &workplace, QWidget *parent)
     layout->addWidget(m_reason);
     layout->addWidget(m_circuits);
     layout->addStretch(0);
-    whenThemed(m_circuits, [this] {
-        m_circuitRow->setContentsMargins(0, 0, 0, 0);
-        m_circuitRow->setSpacing(em(0.5));
+    auto *row = new FlowLayout(m_circuits);
+    row->setContentsMargins(0, 0, 0, 0);
+    for (std::size_t i = 0; i < circuitsShown; ++i) {
+        m_circuitButtons.push_back(makeButton({}, QString("audit.circuit.%1").arg(i),
+                                              [this, i] { openCircuitAt(qsizetype(i)); }));
+        row->addWidget(m_circuitButtons.back());
+    }
+    whenThemed(m_circuits, [this, row] {
+        row->setSpacing(em(0.5));
         m_start->setMinimumHeight(em(2.3));
     });
     m_reason->setObjectName(QStringLiteral("audit.reason"));
@@ -153,21 +158,33 @@ void AuditScreen::showFindings(const Result<std::vector<AuditFinding>> &findings
     showCircuits(m_table->currentIndex().row());
 }
 
+/// Of the finding in that row; none if there is no such row.
+QStringList AuditScreen::circuitsOf(int row) const
+{
+    return row >= 0 && row < int(m_findings.size()) ? m_findings[std::size_t(row)].circuits
+                                                    : QStringList();
+}
+
+void AuditScreen::openCircuitAt(qsizetype place)
+{
+    const QStringList circuits = circuitsOf(m_table->currentIndex().row());
+    if (place < circuits.size())
+        emit openCircuit(circuits[place]);
+}
+
 void AuditScreen::showCircuits(int row)
 {
-    clearLayout(m_circuitRow);
     const bool any = row >= 0 && row < int(m_findings.size());
     m_circuits->setVisible(any);
     m_reason->setVisible(any);
-    if (!any)
-        return;
-    m_reason->show(Status::Failed, m_findings[std::size_t(row)].reason);
-    const QStringList &circuits = m_findings[std::size_t(row)].circuits;
-    for (const QString &circuit :
-         circuits.first(std::min(circuits.size(), qsizetype(circuitsShown))))
-        m_circuitRow->addWidget(makeButton(tr("Circuit %1").arg(circuit),
-                                           "audit.circuit." + circuit,
-                                           [this, circuit] { emit openCircuit(circuit); }));
+    if (any)
+        m_reason->show(Status::Failed, m_findings[std::size_t(row)].reason);
+    const QStringList circuits = circuitsOf(row);
+    for (std::size_t i = 0; i < m_circuitButtons.size(); ++i) {
+        const QString circuit = circuits.value(qsizetype(i));
+        m_circuitButtons[i]->setText(tr("Circuit %1").arg(circuit));
+        m_circuitButtons[i]->setVisible(!circuit.isEmpty());
+    }
 }
 
 } // namespace loopwright

@@ -12,7 +12,6 @@ class QPushButton;
 
 namespace loopwright {
 
-class FlowLayout;
 class SignLine;
 class Table;
 class TextTable;
@@ -35,6 +34,8 @@ private:
     void setRunning(bool running);
     void showFindings(const Result<std::vector<AuditFinding>> &findings);
     void showCircuits(int row);
+    QStringList circuitsOf(int row) const;
+    void openCircuitAt(qsizetype place);
 
     Asker m_worker;
     std::vector<AuditFinding> m_findings;
@@ -46,7 +47,7 @@ private:
     Table *m_table;
     SignLine *m_reason; ///< of the finding that is chosen, whole where its column is too narrow
     QWidget *m_circuits;
-    FlowLayout *m_circuitRow;
+    std::vector<QPushButton *> m_circuitButtons; ///< the first ones of the finding
 };
 
 } // namespace loopwright

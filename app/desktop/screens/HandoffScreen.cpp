@@ -6,8 +6,9 @@
 #include "app/desktop/widgets/SheetView.h"
 #include "app/print/WorkSheets.h"
 
-#include <QScrollArea>
 #include <QSplitter>
+#include <QTextBrowser>
+#include <QVBoxLayout>
 
 namespace loopwright {
 
@@ -15,24 +16,18 @@ HandoffScreen::HandoffScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
     , m_worker(workplace.questions())
     , m_heading(makeHeading({}, 1.5))
-    , m_words(nullptr)
+    , m_words(new QTextBrowser)
     , m_print(makeButton(tr("Print…"), QStringLiteral("handoff.print"), [this] { print(); }))
     , m_save(makeButton(tr("Save as PDF…"), QStringLiteral("handoff.save"), [this] { save(); }))
     , m_view(new SheetView)
 {
-    auto *content = new QWidget;
-    content->setAutoFillBackground(true);
-    content->setBackgroundRole(QPalette::Base);
-    m_words = new QVBoxLayout(content);
-    auto *area = new QScrollArea;
-    area->setObjectName(QStringLiteral("handoff.words"));
-    area->setAccessibleName(tr("To read aloud"));
-    area->setWidget(content);
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_words->setObjectName(QStringLiteral("handoff.words"));
+    m_words->setAccessibleName(tr("To read aloud"));
+    m_words->setFrameShape(QFrame::NoFrame);
+    m_words->setOpenLinks(false);
+    m_words->setTabChangesFocus(true);
     auto *splitter = new QSplitter;
-    splitter->addWidget(area);
+    splitter->addWidget(m_words);
     splitter->addWidget(m_view);
     splitter->setStretchFactor(0, 3);
     splitter->setStretchFactor(1, 2);
@@ -48,11 +43,11 @@ HandoffScreen::HandoffScreen(DesktopContext &workplace, QWidget *parent)
     layout->addWidget(m_heading);
     layout->addWidget(buttons);
     layout->addWidget(splitter, 1);
-    whenThemed(buttons, [this, area] {
-        m_words->setContentsMargins(em(1.4), em(1.1), em(1.4), em(1.1));
-        m_words->setSpacing(em(0.4));
-        area->setMinimumWidth(em(18));
+    whenThemed(buttons, [this] {
+        m_words->document()->setDocumentMargin(em(1.2));
+        m_words->setMinimumWidth(em(18));
         m_view->setMinimumWidth(em(14));
+        showWords();
     });
 }
 
@@ -81,20 +76,19 @@ void HandoffScreen::refresh()
 
 void HandoffScreen::showView(const Result<OrderView> &view)
 {
-    clearLayout(m_words);
     m_sheet = {};
+    m_said.clear();
     const auto handoff = view ? makeHandoff(view->input, view->decision,
                                             stepsOf(*view, {view->now, {}}), view->office.name)
                               : std::optional<Handoff>();
     if (handoff) {
         m_sheet = handoffPage(*handoff, localPaper());
-        showWords(*handoff);
+        sayHandoff(*handoff);
     } else {
-        m_words->addWidget(makeText(view ? tr("Nothing is open on this job: there is nothing to "
-                                              "hand on.")
-                                         : view.error().text()));
+        addWords({}, view ? tr("Nothing is open on this job: there is nothing to hand on.")
+                          : view.error().text());
     }
-    m_words->addStretch(1);
+    showWords();
     m_view->show(m_sheet, handoff ? handoff->reason : QString());
     m_print->setEnabled(handoff.has_value());
     m_save->setEnabled(handoff.has_value());
@@ -102,16 +96,26 @@ void HandoffScreen::showView(const Result<OrderView> &view)
 
 void HandoffScreen::addWords(const QString &head, const QString &text)
 {
-    if (text.isEmpty())
-        return;
-    m_words->addWidget(makeMuted(head));
-    QLabel *words = makeText(text);
-    whenThemed(words, [words] { words->setFont(sized(1.25)); });
-    m_words->addWidget(words);
-    m_words->addSpacing(em(0.6));
+    if (!text.isEmpty())
+        m_said.push_back({head, text});
 }
 
-void HandoffScreen::showWords(const Handoff &handoff)
+void HandoffScreen::showWords()
+{
+    QString page;
+    for (const auto &[head, text] : m_said)
+        page += QString("<p style=\"margin:0; color:%1; font-size:%2px\">%3</p>"
+                        "<p style=\"margin:0 0 %4px 0; font-size:%5px\">%6</p>")
+                    .arg(colours().muted.name())
+                    .arg(QFontInfo(sized(0.95)).pixelSize())
+                    .arg(head.toHtmlEscaped())
+                    .arg(em(0.9))
+                    .arg(QFontInfo(sized(1.25)).pixelSize())
+                    .arg(text.toHtmlEscaped().replace(u'\n', QStringLiteral("<br>")));
+    m_words->setHtml(page);
+}
+
+void HandoffScreen::sayHandoff(const Handoff &handoff)
 {
     addWords(tr("Call"), handoff.call);
     addWords(tr("Whose part"), handoff.part);

@@ -10,7 +10,7 @@
 
 class QLabel;
 class QPushButton;
-class QVBoxLayout;
+class QTextBrowser;
 
 namespace loopwright {
 
@@ -32,7 +32,8 @@ public:
 
 private:
     void showView(const Result<OrderView> &view);
-    void showWords(const Handoff &handoff);
+    void sayHandoff(const Handoff &handoff);
+    void showWords();
     void addWords(const QString &head, const QString &text);
     void print();
     void save();
@@ -41,7 +42,8 @@ private:
     QString m_order;
     Sheet m_sheet;
     QLabel *m_heading;
-    QVBoxLayout *m_words;
+    std::vector<std::pair<QString, QString>> m_said; ///< heads, and what stands below them
+    QTextBrowser *m_words;
     QPushButton *m_print;
     QPushButton *m_save;
     SheetView *m_view;

@@ -26,6 +26,16 @@ void FieldGrid::add(QWidget *widget, int span, bool newRow)
     m_places.back().newRow = newRow;
 }
 
+void FieldGrid::change(const QWidget *widget, int span, bool newRow)
+{
+    for (Place &place : m_places)
+        if (place.item->widget() == widget) {
+            place.span = span;
+            place.newRow = newRow;
+            invalidate();
+        }
+}
+
 void FieldGrid::addItem(QLayoutItem *item)
 {
     m_places.push_back({item});

@@ -19,6 +19,8 @@ public:
     /// `span`: over how many columns, or more where the widget needs them; 0: a row of its own.
     /// `newRow`: begins a row.
     void add(QWidget *widget, int span = 1, bool newRow = false);
+    /// Another place for one that is there.
+    void change(const QWidget *widget, int span, bool newRow);
 
     void addItem(QLayoutItem *item) override;
     int count() const override { return int(m_places.size()); }

@@ -81,19 +81,6 @@ void setPageMargins(QLayout *layout, QWidget *owner)
     });
 }
 
-void clearLayout(QLayout *layout)
-{
-    while (QLayoutItem *item = layout->takeAt(0)) {
-        if (item->layout())
-            clearLayout(item->layout());
-        if (QWidget *widget = item->widget()) {
-            widget->hide();
-            widget->deleteLater();
-        }
-        delete item;
-    }
-}
-
 EmptyState::EmptyState(QWidget *parent)
     : QWidget(parent)
     , m_title(makeHeading({}, 1.35))

@@ -28,8 +28,6 @@ QFrame *makeCard();
 void outlineWhereFlat(QFrame *frame);
 /// The margins of a page, following the size.
 void setPageMargins(QLayout *layout, QWidget *owner);
-/// Removes and deletes everything in a layout.
-void clearLayout(QLayout *layout);
 
 /// What stands in the place of an empty list: what is missing, and what to do first.
 class EmptyState : public QWidget

@@ -132,6 +132,8 @@ QVariant SignModel::data(const QModelIndex &index, int role) const
         return item.text;
     case Qt::AccessibleTextRole:
         return item.title.isEmpty() ? item.text : tr("%1: %2").arg(item.title, item.text);
+    case Qt::ToolTipRole:
+        return item.tip;
     case KeyRole:
         return item.key;
     case StatusRole:

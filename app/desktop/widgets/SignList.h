@@ -18,6 +18,7 @@ struct SignItem
     Status status = Status::None;
     QString title; ///< in bold above the text; may be empty
     QString text;
+    QString tip = {}; ///< shown under the mouse
 
     bool operator==(const SignItem &) const = default;
 };

@@ -4,6 +4,7 @@
 #include "app/actions/Acceptance.h"
 #include "app/actions/Board.h"
 #include "app/actions/Certificates.h"
+#include "app/actions/Drafts.h"
 #include "app/actions/Evidence.h"
 #include "app/actions/History.h"
 #include "app/actions/Orders.h"

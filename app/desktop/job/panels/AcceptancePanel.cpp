@@ -6,10 +6,9 @@
 #include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "app/desktop/widgets/PageElements.h"
+#include "app/desktop/widgets/SignList.h"
 
-#include <QHBoxLayout>
 #include <QRegularExpression>
-#include <QToolButton>
 
 namespace loopwright {
 
@@ -39,12 +38,25 @@ class AcceptancePanel : public StationPanel
 public:
     AcceptancePanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
-        , m_list(new QVBoxLayout)
+        , m_list(new SignList(key() + ".criteria", tr("Criteria")))
+        , m_evidence(makeButton(tr("Show its evidence (Enter)"), key() + ".evidence",
+                                [this] { showEvidence(m_list->chosen()); }))
+        , m_notes(makeMuted({}))
+        , m_proves(makeText({}))
         , m_decide(makeButton(tr("Decide, and keep the decision"), key() + ".decide",
                               [this] { decide(); }))
         , m_exception(new QWidget)
     {
-        body()->addLayout(m_list);
+        body()->addWidget(m_list);
+        body()->addWidget(m_evidence, 0, Qt::AlignLeft);
+        body()->addWidget(m_notes);
+        body()->addWidget(m_proves);
+        connect(m_list, &SignList::opened, this, [this](const QString &key) { showEvidence(key); });
+        connect(m_list, &SignList::chosenChanged, this, [this] {
+            const CriterionResult *chosen = this->desk().decision().criterion(m_list->chosen());
+            m_evidence->setVisible(chosen && !chosen->evidence.isEmpty());
+        });
+        m_evidence->hide();
         body()->addWidget(m_decide, 0, Qt::AlignLeft);
         m_decide->setAutoDefault(true);
         whenThemed(m_decide, [this] {
@@ -76,18 +88,18 @@ public:
     void showOrder() override
     {
         StationPanel::showOrder();
-        clearLayout(m_list);
-        int number = 0;
+        const Decision &decision = desk().decision();
+        std::vector<SignItem> items;
         bool open = false;
-        for (const CriterionResult &criterion : desk().decision().criteria) {
-            addCriterion(++number, criterion);
+        for (const CriterionResult &criterion : decision.criteria) {
+            items.push_back(itemOf(int(items.size()) + 1, criterion));
             open = open || criterion.open();
         }
-        for (const QString &note : desk().decision().notes)
-            m_list->addWidget(makeMuted(note));
-        if (!desk().decision().proves.isEmpty())
-            m_list->addWidget(
-                makeText(tr("What the run proves: %1").arg(desk().decision().proves)));
+        m_list->setItems(std::move(items));
+        m_notes->setText(decision.notes.join(u'\n'));
+        m_notes->setVisible(!decision.notes.isEmpty());
+        m_proves->setText(tr("What the run proves: %1").arg(decision.proves));
+        m_proves->setVisible(!decision.proves.isEmpty());
         m_exception->setVisible(open);
     }
 
@@ -108,37 +120,27 @@ protected:
     }
 
 private:
-    void addCriterion(int number, const CriterionResult &criterion)
+    static SignItem itemOf(int number, const CriterionResult &criterion)
     {
-        auto *row = new QWidget;
-        auto *layout = new QHBoxLayout(row);
-        layout->setContentsMargins(0, 0, 0, 0);
-        auto *line = new SignLine;
-        QString text = tr("%1  %2: %3").arg(number).arg(criterion.name, wordOf(criterion));
+        QString title = tr("%1  %2: %3").arg(number).arg(criterion.name, wordOf(criterion));
         if (!criterion.measuredText.isEmpty())
-            text += tr(" — %1").arg(criterion.measuredText);
+            title += tr(" — %1").arg(criterion.measuredText);
         if (!criterion.limitText.isEmpty() && criterion.outcome != CriterionOutcome::NotNeeded)
-            text += tr(" (limit: %1)").arg(criterion.limitText);
-        text += u'\n' + criterion.reason.english();
+            title += tr(" (limit: %1)").arg(criterion.limitText);
+        QString text = criterion.reason.english();
         if (criterion.excepted)
             text +=
                 u'\n' +
                 tr("Excepted by %1: %2").arg(criterion.excepted->by, criterion.excepted->because);
-        line->show(loopwright::signOf(criterion), text);
-        line->setObjectName(key() + '.' + criterion.key);
-        line->setToolTip(tr("Source of the limit: %1").arg(criterion.source));
-        layout->addWidget(line, 1);
-        for (const QString &fact : criterion.evidence.mid(0, 1)) {
-            auto *link = new QToolButton;
-            link->setText(tr("Evidence (%1)").arg(criterion.evidence.size()));
-            link->setObjectName(key() + '.' + criterion.key + ".evidence");
-            link->setAccessibleName(tr("Evidence for %1").arg(criterion.name));
-            whenThemed(link, [link] { link->setMinimumHeight(em(2)); });
-            connect(link, &QToolButton::clicked, this,
-                    [this, fact] { emit desk().evidenceWished(fact); });
-            layout->addWidget(link, 0, Qt::AlignTop);
-        }
-        m_list->addWidget(row);
+        return {criterion.key, loopwright::signOf(criterion), title, text,
+                tr("Source of the limit: %1").arg(criterion.source)};
+    }
+
+    void showEvidence(const QString &criterion)
+    {
+        if (const CriterionResult *shown = desk().decision().criterion(criterion);
+            shown && !shown->evidence.isEmpty())
+            emit desk().evidenceWished(shown->evidence.front());
     }
 
     void decide()
@@ -188,7 +190,10 @@ private:
         return true;
     }
 
-    QVBoxLayout *m_list;
+    SignList *m_list;
+    QPushButton *m_evidence; ///< of the criterion that is chosen
+    QLabel *m_notes;
+    QLabel *m_proves;
     QPushButton *m_decide;
     QWidget *m_exception;
     Form *m_form = nullptr;

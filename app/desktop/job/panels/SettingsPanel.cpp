@@ -33,14 +33,84 @@ bool isNumber(const QString &value)
            std::ranges::none_of(value, [](QChar each) { return each.isLetter(); });
 }
 
+/// Names and values, numbers in large digits. The cells that there are show what is new.
+class SettingsGrid : public QWidget
+{
+public:
+    explicit SettingsGrid(double columnEm)
+        : m_grid(new FieldGrid(columnEm, this))
+        , m_head(makeHeading({}))
+    {
+        m_grid->add(m_head, 0);
+        m_head->hide();
+        whenThemed(this, [this] {
+            for (const Cell &cell : m_cells)
+                dress(cell);
+        });
+    }
+
+    void show(const std::vector<TerminalSetting> &settings, const QString &head = {})
+    {
+        static const QString rowHead = QStringLiteral("Directory number");
+        m_head->setText(head);
+        m_head->setVisible(!head.isEmpty());
+        while (m_cells.size() < settings.size())
+            addCell();
+        for (std::size_t i = 0; i < m_cells.size(); ++i) {
+            const Cell &cell = m_cells[i];
+            cell.holder->setVisible(i < settings.size());
+            if (i >= settings.size())
+                continue;
+            const auto &[name, value] = std::tie(settings[i].name, settings[i].value);
+            cell.name->setText(name);
+            cell.value->setText(value);
+            dress(cell);
+            // Each terminal in a row of its own: its number never stands beside another's SPID.
+            const bool number = isNumber(value);
+            m_grid->change(cell.holder, number && value.size() > 14 ? 2 : 1,
+                           number && name.startsWith(rowHead));
+        }
+    }
+
+private:
+    struct Cell
+    {
+        QWidget *holder;
+        QLabel *name, *value;
+    };
+
+    void addCell()
+    {
+        const Cell cell{new QWidget, makeMuted({}), makeText({})};
+        auto *layout = new QVBoxLayout(cell.holder);
+        layout->setContentsMargins(0, 0, 0, 0);
+        layout->setSpacing(0);
+        layout->addWidget(cell.name);
+        layout->addWidget(cell.value);
+        layout->addStretch(1);
+        m_grid->add(cell.holder);
+        m_cells.push_back(cell);
+    }
+
+    static void dress(const Cell &cell)
+    {
+        cell.value->setFont(isNumber(cell.value->text()) ? digitsFont(1.7, QFont::Bold)
+                                                         : sized(1.15, QFont::DemiBold));
+    }
+
+    FieldGrid *m_grid;
+    QLabel *m_head;
+    std::vector<Cell> m_cells;
+};
+
 class SettingsPanel : public StationPanel
 {
 public:
     SettingsPanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
         , m_findings(new SignList(key() + ".findings", tr("What is wrong with the settings")))
-        , m_list(new QWidget)
-        , m_testLines(new QWidget)
+        , m_list(new SettingsGrid(15))
+        , m_testLines(new SettingsGrid(15))
     {
         body()->addWidget(m_findings);
         m_findings->setStill();
@@ -72,13 +142,13 @@ public:
     {
         StationPanel::showOrder();
         showFindings();
-        fill(m_list, settingsOf(desk().order()), 15);
+        m_list->show(settingsOf(desk().order()));
         std::vector<TerminalSetting> lines;
         for (const TestLine &line : desk().view().testLines)
             lines.push_back({line.label, line.number.forInstallersOnly()});
-        fill(m_testLines, lines, 15,
-             tr("Test lines of %1. For installers only: never on a customer's paper.")
-                 .arg(desk().view().office.name));
+        m_testLines->show(lines,
+                          tr("Test lines of %1. For installers only: never on a customer's paper.")
+                              .arg(desk().view().office.name));
         m_testLines->setVisible(!lines.empty());
     }
 
@@ -113,37 +183,6 @@ private:
         for (const Conflict &conflict : desk().view().input.conflicts)
             add(Status::Failed, conflict.reason());
         m_findings->setItems(std::move(items));
-    }
-
-    static void fill(QWidget *holder, const std::vector<TerminalSetting> &settings, double columnEm,
-                     const QString &head = {})
-    {
-        static const QString rowHead = QStringLiteral("Directory number");
-        if (QLayout *old = holder->layout()) {
-            clearLayout(old);
-            delete old;
-        }
-        auto *grid = new FieldGrid(columnEm, holder);
-        if (!head.isEmpty())
-            grid->add(makeHeading(head), 0);
-        for (const TerminalSetting &setting : settings) {
-            auto *cell = new QWidget;
-            auto *layout = new QVBoxLayout(cell);
-            layout->setContentsMargins(0, 0, 0, 0);
-            layout->setSpacing(0);
-            layout->addWidget(makeMuted(setting.name));
-            auto *value = makeText(setting.value);
-            const bool number = isNumber(setting.value);
-            whenThemed(value, [value, number] {
-                value->setFont(number ? digitsFont(1.7, QFont::Bold)
-                                      : sized(1.15, QFont::DemiBold));
-            });
-            layout->addWidget(value);
-            layout->addStretch(1);
-            // Each terminal in a row of its own: its number never stands beside another's SPID.
-            grid->add(cell, number && setting.value.size() > 14 ? 2 : 1,
-                      number && setting.name.startsWith(rowHead));
-        }
     }
 
     Sheet card() const
@@ -183,8 +222,8 @@ private:
     }
 
     SignList *m_findings;
-    QWidget *m_list;
-    QWidget *m_testLines;
+    SettingsGrid *m_list;
+    SettingsGrid *m_testLines;
     QPushButton *m_copy;
     QPushButton *m_edit;
     SignLine *m_told;

@@ -35,6 +35,12 @@ private slots:
         QCOMPARE(screen.findChild<SignLine *>("audit.reason")->text(),
                  table->model()->index(held, 4).data().toString());
         QSignalSpy opened(&screen, &Screen::openCircuit);
+        auto *first = screen.findChild<QPushButton *>("audit.circuit.0");
+        QVERIFY(first->isVisible());
+        first->click();
+        QCOMPARE(opened.count(), 1);
+        QVERIFY(first->text().endsWith(opened.takeFirst().first().toString()));
+        QVERIFY(!screen.findChild<QPushButton *>("audit.circuit.11")->isVisible());
         table->setCurrentIndex(table->model()->index(held, 0));
         QTest::keyClick(table, Qt::Key_Return);
         QCOMPARE(opened.count(), 1);

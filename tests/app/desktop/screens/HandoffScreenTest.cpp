@@ -4,9 +4,8 @@
 #include "app/desktop/widgets/SheetView.h"
 #include "tests/support/DeskRecords.h"
 
-#include <QLabel>
 #include <QPushButton>
-#include <QScrollArea>
+#include <QTextBrowser>
 
 using namespace loopwright;
 
@@ -17,12 +16,7 @@ class HandoffScreenTest : public QObject
 private:
     QString words(const HandoffScreen &screen) const
     {
-        QStringList texts;
-        for (const QLabel *label :
-             screen.findChild<QScrollArea *>("handoff.words")->findChildren<QLabel *>())
-            if (label->isVisible())
-                texts << label->text();
-        return texts.join('\n');
+        return screen.findChild<QTextBrowser *>("handoff.words")->toPlainText();
     }
 
 private slots:

@@ -7,6 +7,7 @@
 #include "app/actions/Orders.h"
 #include "app/actions/VerifyCertificate.h"
 #include "app/desktop/job/StationPanel.h"
+#include "app/desktop/widgets/SignList.h"
 #include "tests/support/JobBench.h"
 #include "tests/support/Premises.h"
 
@@ -217,6 +218,55 @@ private slots:
         AT("certificate.complete");
         enter();
         QCOMPARE(showOrder(bench.records(), "A-1001")->status, OrderStatus::Completed);
+    }
+
+    void aCriterionLeadsToItsEvidence()
+    {
+        JobBench bench({briFields()});
+        bench.at(100);
+        take(bench.records(), briFields(), briFacts());
+        bench.window().openOrder("A-1001");
+        bench.go("acceptance.criteria");
+        auto *list = bench.find<SignList>("acceptance.criteria");
+        QCOMPARE(list->items().size(),
+                 showOrder(bench.records(), "A-1001")->decision.criteria.size());
+        QVERIFY(list->choose("identifiers")); // shown by no fact
+        QVERIFY(!bench.find<QPushButton>("acceptance.evidence")->isVisible());
+        QVERIFY(list->choose("loop"));
+        QVERIFY(bench.find<QPushButton>("acceptance.evidence")->isVisible());
+        enter();
+        AT("pair.recorded");
+        // What is shown changes in its place.
+        const auto before = list->items();
+        QVERIFY(voidFact(bench.records(), uuid(3), "wrong pair"));
+        bench.window().current()->refresh();
+        QVERIFY(list->items() != before);
+        QCOMPARE(list->chosen(), "loop");
+    }
+
+    void theSettingsShowWhatTheOrderSaysNow()
+    {
+        JobBench bench({briFields()});
+        bench.window().openOrder("A-1001");
+        bench.go("settings.copy");
+        const auto shown = [&bench] {
+            QStringList texts;
+            for (const QLabel *label :
+                 bench.find<StationPanel>("panel.settings")->findChildren<QLabel *>())
+                if (label->isVisible())
+                    texts << label->text();
+            return texts;
+        };
+        const qsizetype many = shown().size();
+        QVERIFY(shown().contains("21755501440101"));
+        OrderFields fields = briFields();
+        for (const char *column : {"dn_2", "spid_2", "tei_2"})
+            fields[column].clear();
+        QVERIFY(importOrders(bench.records(), csv({fields}), {"orders.csv", false, true}));
+        bench.window().current()->refresh();
+        bench.go("settings.copy");
+        QTRY_VERIFY(!shown().contains("21755501440101"));
+        QVERIFY(shown().size() < many);
     }
 
     void signingLaterMakesAFurtherIssue()
