@@ -4,6 +4,7 @@
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
 #include "app/actions/LimitSets.h"
+#include "app/actions/RecordCheck.h"
 #include "db/FactStore.h"
 #include "db/InstrumentStore.h"
 #include "db/OrderStore.h"
@@ -18,8 +19,6 @@ namespace loopwright {
 
 namespace {
 
-constexpr double secondsOfADay = 86400;
-
 QString newId()
 {
     return QUuid::createUuid().toString(QUuid::WithoutBraces);
@@ -30,21 +29,6 @@ QString idOfContent(const Fact &fact)
 {
     static const QUuid space("{8f1c9d0e-6f0b-5b52-9c0e-3d2a7b1e4c55}");
     return QUuid::createUuidV5(space, fact.digest()).toString(QUuid::WithoutBraces);
-}
-
-/// The moments that a fact states, each with its key.
-QList<std::pair<QString, Moment>> momentsOf(const Fact &fact)
-{
-    QList<std::pair<QString, Moment>> moments{{"at", fact.at}};
-    if (const auto *run = fact.as<RunFact>())
-        moments << std::pair("started", run->started) << std::pair("ended", run->ended);
-    if (const auto *visit = fact.as<VisitFact>()) {
-        if (visit->arrived)
-            moments << std::pair("arrived", *visit->arrived);
-        if (visit->left)
-            moments << std::pair("left", *visit->left);
-    }
-    return moments;
 }
 
 /// Reports each key that the register lacks, once.
@@ -63,75 +47,6 @@ Result<void> tellUnregistered(const Store &store, const QSet<QString> &keys, con
                                     {},
                                     what,
                                     0}});
-    }
-    return {};
-}
-
-QString placeOf(const QString &record, std::size_t fact)
-{
-    return QString("%1.facts[%2]").arg(record, QString::number(fact));
-}
-
-Result<void> checkRecord(Records &records, const JobRecord &record, const ServiceOrder &order,
-                         const QString &place)
-{
-    for (std::size_t i = 0; i < record.facts.size(); ++i) {
-        const Fact &fact = record.facts[i];
-        const QString where = placeOf(place, i);
-        LOOPWRIGHT_TRY(checkFits(fact, order, where));
-        for (const auto &[key, moment] : momentsOf(fact))
-            if (records.now().secondsUntil(moment) > secondsOfADay)
-                return failure(ErrorCode::BadInput,
-                               QString("lies more than a day ahead of the clock, which shows %1")
-                                   .arg(records.now().text()),
-                               where + '.' + key);
-    }
-    return {};
-}
-
-/// The fact of that id in the record itself or, if it has none, in the records; null if neither
-/// has.
-Result<std::optional<Fact>> findNamed(Records &records, const JobRecord &record, const QString &id)
-{
-    for (const Fact &fact : record.facts)
-        if (fact.id == id)
-            return std::optional(fact);
-    return FactStore(records.database()).find(id);
-}
-
-Result<void> checkHazard(Records &records, const JobRecord &record, const QString &id,
-                         const QString &place)
-{
-    // The hazard is the pair's, so the card may be of another order.
-    LOOPWRIGHT_ASSIGN(const auto card, findNamed(records, record, id));
-    if (!card || !card->as<SafetyFact>())
-        return failure(ErrorCode::BadInput, "names no safety card of these records",
-                       place + ".hazard");
-    return {};
-}
-
-Result<void> checkReadings(Records &records, const JobRecord &record, const QStringList &ids,
-                           const QString &place)
-{
-    for (qsizetype i = 0; i < ids.size(); ++i) {
-        LOOPWRIGHT_ASSIGN(const auto reading, findNamed(records, record, ids[i]));
-        if (!reading || reading->order != record.order)
-            return failure(ErrorCode::BadInput,
-                           QString("names no fact of order %1").arg(record.order),
-                           QString("%1.facts[%2]").arg(place).arg(i));
-    }
-    return {};
-}
-
-/// A fact that speaks of another one must name one that is there.
-Result<void> checkNamedFacts(Records &records, const JobRecord &record, const QString &place)
-{
-    for (std::size_t i = 0; i < record.facts.size(); ++i) {
-        const Fact &fact = record.facts[i];
-        if (const auto *closed = fact.as<HazardClosedFact>())
-            LOOPWRIGHT_TRY(checkHazard(records, record, closed->hazard, placeOf(place, i)));
-        if (const auto *made = fact.as<MadeWithFact>())
-            LOOPWRIGHT_TRY(checkReadings(records, record, made->facts, placeOf(place, i)));
     }
     return {};
 }
@@ -290,7 +205,6 @@ Result<AddedRecord> addRecord(Records &records, Transaction &transaction, JobRec
         if (fact.id.isEmpty())
             fact.id = newId();
     LOOPWRIGHT_TRY(checkRecord(records, record, stored->order, place));
-    LOOPWRIGHT_TRY(checkNamedFacts(records, record, place));
     LOOPWRIGHT_ASSIGN(auto report, addFacts(transaction, record, place));
     LOOPWRIGHT_TRY(tell(records, record, report));
     if (report.added.isEmpty())

@@ -37,11 +37,13 @@ CertificateEntry::CertificateEntry(JobSession &desk, const QString &panel, QWidg
     , m_form(makeFactForm(desk, panel, tr("Issue it and save the PDF"), asks(m_set), {}))
     , m_setLines(new SignList(panel + ".set", tr("Lines of the set")))
     , m_signing(new SigningRow(panel + ".sign"))
+    , m_lacks(new SignLine)
     , m_print(makeButton(tr("Issue it and print…"), panel + ".print", [this] { print(); }))
 {
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_signing);
+    layout->addWidget(m_lacks);
     layout->addWidget(m_form);
     layout->addWidget(m_print, 0, Qt::AlignLeft);
     layout->addWidget(m_setLines);
@@ -146,6 +148,15 @@ void CertificateEntry::dressButtons()
                                       : tr("Print a copy…"));
 }
 
+QString CertificateEntry::lacks() const
+{
+    const QString who = m_signing->whoLacks();
+    return m_stands && !who.isEmpty()
+               ? tr("Not signed by %1: signing makes a further issue of the same certificate.")
+                     .arg(who)
+               : QString();
+}
+
 /// Somebody signs here who did not sign the certificate that stands.
 bool CertificateEntry::countersigns() const
 {
@@ -220,6 +231,8 @@ void CertificateEntry::showOrder()
     m_form->showAsked();
     m_signing->setSigned(m_stands ? issued.back().signatures : Signatures(),
                          m_desk.now().localDate());
+    m_lacks->show(Status::Doubtful, lacks());
+    m_lacks->setVisible(!lacks().isEmpty());
     dressButtons();
     showSet();
     showPreview();

@@ -30,8 +30,9 @@ public:
     bool stands() const { return m_stands; }
     /// The first that nobody signed, on the paper or here; null if both did.
     QWidget *unsignedPad() const { return m_signing->emptyPad(); }
-    /// "installer and customer": who has not signed yet; empty if both did.
-    QString whoLacks() const { return m_signing->whoLacks(); }
+    /// Who has not signed the one that stands, and what signing does; empty if none stands or both
+    /// signed.
+    QString lacks() const;
 
 signals:
     void recorded();
@@ -65,6 +66,7 @@ private:
     Form *m_form;
     SignList *m_setLines;
     SigningRow *m_signing;
+    SignLine *m_lacks; ///< who has not signed what stands
     bool m_stands = false;
     QPushButton *m_print;
     bool m_askedUnsigned = false; ///< that it would be issued unsigned was said

@@ -30,7 +30,7 @@ QString typeName(OrderType type)
 JobHead::JobHead(JobSession &desk, QWidget *parent)
     : QFrame(parent)
     , m_desk(desk)
-    , m_order(new QLabel)
+    , m_order(new OneLine("head.order"))
     , m_where(new OneLine("head.where"))
     , m_remarks(new OneLine("head.remarks"))
     , m_alsoHere(new OneLine("head.also_here"))
@@ -46,7 +46,7 @@ JobHead::JobHead(JobSession &desk, QWidget *parent)
     setObjectName("head");
     setAutoFillBackground(true);
     setBackgroundRole(QPalette::ToolTipBase);
-    m_order->setObjectName("head.order");
+    m_order->setForegroundRole(QPalette::WindowText); // no wider than there is room for
     m_sentence->setObjectName("head.sentence");
     m_outcome->setWrapping(false);
     m_circuit->setToolTip(tr("The circuit of this order with its whole history"));

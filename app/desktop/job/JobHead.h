@@ -46,7 +46,7 @@ private:
     void showLines();
 
     JobSession &m_desk;
-    QLabel *m_order;
+    OneLine *m_order;
     OneLine *m_where;
     OneLine *m_remarks;
     OneLine *m_alsoHere;

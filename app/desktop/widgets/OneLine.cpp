@@ -12,6 +12,7 @@ OneLine::OneLine(const QString &objectName, QWidget *parent)
     setObjectName(objectName);
     setTextFormat(Qt::PlainText);
     setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    setForegroundRole(QPalette::PlaceholderText);
     whenThemed(this, [this] { setFont(sized(0.95)); });
 }
 
@@ -30,7 +31,7 @@ void OneLine::setText(const QString &text)
 void OneLine::paintEvent(QPaintEvent *)
 {
     QPainter painter(this);
-    painter.setPen(colours().muted);
+    painter.setPen(palette().color(foregroundRole()));
     painter.drawText(rect(), Qt::AlignLeft | Qt::AlignVCenter,
                      fontMetrics().elidedText(text().simplified(), Qt::ElideRight, width()));
 }

@@ -1,5 +1,6 @@
 #pragma once
-// Muted text in one line, shortened at its end where there is no room; whole in the tool tip.
+// Text in one line, shortened at its end where there is no room; whole in the tool tip. Muted and
+// small unless its font and its role are set.
 
 #include <QLabel>
 

@@ -112,11 +112,7 @@ private:
     /// Who has not signed the certificate that stands, and what to do; empty if both did.
     QString lacks() const
     {
-        if (!m_entry->stands() || !isAccepted() || desk().view().status == OrderStatus::Cancelled ||
-            m_entry->whoLacks().isEmpty())
-            return {};
-        return tr("Not signed by %1: signing makes a further issue of the same certificate.")
-            .arg(m_entry->whoLacks());
+        return desk().view().status == OrderStatus::Cancelled ? QString() : m_entry->lacks();
     }
 
     bool isAccepted() const
