@@ -132,7 +132,10 @@ StepForm::StepForm(JobSession &desk, const QString &part, const Need &need, Step
         use.adapt(specs);
     m_isRow = askedAtOnce(specs) <= 2;
     m_isShort = m_isRow && askedAtOnce(specs) == 1 && specs.front().span == 1;
-    if (m_isRow)
+    if (m_isRow && specs.front().answer == Answer::Number) // a figure bears its name and unit too
+        specs.front().label =
+            QString("%1: %2, %3").arg(headOf(need), specs.front().label, specs.front().hint);
+    else if (m_isRow)
         specs.front().label = headOf(need);
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);

@@ -379,7 +379,7 @@ void JobScreen::scrollTo(QWidget *now)
     // The whole field with its label and its hint, not only the editor.
     QWidget *shown = now->parentWidget() && now->height() < em(4) ? now->parentWidget() : now;
     m_scroll->ensureWidgetVisible(shown->height() < m_scroll->viewport()->height() ? shown : now, 0,
-                                  em(2));
+                                  em(3)); // with the name above it
 }
 
 } // namespace loopwright

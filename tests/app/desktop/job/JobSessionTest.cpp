@@ -87,7 +87,7 @@ private slots:
         bench.at(47);
         QTRY_COMPARE(JobBench::focus(), QString("error_test.counts.bit_errors"));
         QVERIFY(!bench.find<QWidget>("error_test.file")->isHidden());
-        for (const char *count : {"4", "4", "0", "1"}) // half a minute was not watched
+        for (const char *count : {"4", "32", "31", "1"}) // half a minute was not watched
             JobBench::enter(count);
         const auto view = showOrder(bench.records(), "A-1001");
         const auto *run = view->facts.back().fact.as<RunFact>();
