@@ -24,6 +24,7 @@ constexpr KeyRow keyRows[] = {
     {"Enter", QT_TRANSLATE_NOOP("Keys", "Open the selected job")},
     {"F2", QT_TRANSLATE_NOOP("Keys", "In a job: to the entry of the next step")},
     {"F7", QT_TRANSLATE_NOOP("Keys", "In a job: to the next line at the same premises")},
+    {"F8", QT_TRANSLATE_NOOP("Keys", "To the run that is over, or goes on")},
     {"Ctrl+N", QT_TRANSLATE_NOOP("Keys", "A new order")},
     {"Ctrl+I", QT_TRANSLATE_NOOP("Keys", "Import a file")},
     {"Ctrl+R", QT_TRANSLATE_NOOP("Keys", "Take the repair that is offered at a field")},

@@ -333,6 +333,8 @@ void JobScreen::goTo(Station station)
     for (const Step &step : m_desk.steps())
         if (step.need.station == station && step.isToDo())
             return go(panelOf(step), step.need.key);
+    if (StationPanel *own = panel(toText(station))) // not the instrument, which has no station
+        return go(own, {});
     for (StationPanel *each : m_panels)
         if (each->info().station == station)
             return go(each, {});

@@ -226,6 +226,8 @@ private slots:
         bench.at(100);
         take(bench.records(), briFields(), briFacts());
         bench.window().openOrder("A-1001");
+        JobBench::key(Qt::Key_8, Qt::AltModifier); // the station of the job line
+        AT("acceptance.decide");
         bench.go("acceptance.criteria");
         auto *list = bench.find<SignList>("acceptance.criteria");
         QCOMPARE(list->items().size(),
