@@ -57,6 +57,7 @@ private:
     QPushButton *m_next;
     SignLine *m_said;
     ContextLine *m_context;
+    bool m_warned = false; ///< of a hazard at the premises
     bool m_stopped = false;
 };
 
