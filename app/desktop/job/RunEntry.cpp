@@ -275,8 +275,6 @@ FactObjects RunEntry::facts(const QJsonObject &values) const
 
 bool RunEntry::confirm()
 {
-    if (!m_counts->check())
-        return false;
     for (const Field *field : m_counts->fields())
         if (field->isAsked() && field->typed().isEmpty() && !corrected()) {
             m_counts->tell(
@@ -285,6 +283,17 @@ bool RunEntry::confirm()
         }
     const FactObjects made = facts(m_counts->values());
     const QString part = corrected() ? m_counts->objectName() : runPart;
+    if (const auto read = m_desk.read(made, part); !read) {
+        tell(*m_counts, read.error());
+        return false;
+    }
+    // A run over its limits is a result; totals that contradict each other are a slip of the hand.
+    const Findings found = review(m_need, made.front(), m_desk.view().input, m_desk.limits());
+    if (const auto slip = std::ranges::find(found, "contradiction", &Finding::code);
+        slip != found.end()) {
+        m_counts->tell(*slip);
+        return false;
+    }
     const QJsonObject typed = m_counts->typed();
     const RunLog log = m_clock->log();
     m_clock->setLog({});

@@ -132,9 +132,8 @@ StepForm::StepForm(JobSession &desk, const QString &part, const Need &need, Step
         use.adapt(specs);
     m_isRow = askedAtOnce(specs) <= 2;
     m_isShort = m_isRow && askedAtOnce(specs) == 1 && specs.front().span == 1;
-    if (m_isRow && specs.front().answer == Answer::Number) // a figure bears its name and unit too
-        specs.front().label =
-            QString("%1: %2, %3").arg(headOf(need), specs.front().label, specs.front().hint);
+    if (m_isRow && specs.front().answer == Answer::Number) // its standing takes the unit's place
+        specs.front().label = QString("%1, %2").arg(specs.front().label, specs.front().hint);
     else if (m_isRow)
         specs.front().label = headOf(need);
     auto *column = new QVBoxLayout(this);

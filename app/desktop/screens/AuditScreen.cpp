@@ -63,7 +63,7 @@ AuditScreen::AuditScreen(DesktopContext &workplace, QWidget *parent)
     auto *row = new FlowLayout(m_circuits);
     row->setContentsMargins(0, 0, 0, 0);
     for (std::size_t i = 0; i < circuitsShown; ++i) {
-        m_circuitButtons.push_back(makeButton({}, QString("audit.circuit.%1").arg(i),
+        m_circuitButtons.push_back(makeButton(tr("Circuit"), QString("audit.circuit.%1").arg(i),
                                               [this, i] { openCircuitAt(qsizetype(i)); }));
         row->addWidget(m_circuitButtons.back());
     }

@@ -333,7 +333,8 @@ void JobScreen::goTo(Station station)
     for (const Step &step : m_desk.steps())
         if (step.need.station == station && step.isToDo())
             return go(panelOf(step), step.need.key);
-    if (StationPanel *own = panel(toText(station))) // not the instrument, which has no station
+    // Not the instrument, which stands under acceptance too.
+    if (StationPanel *own = panel(toText(station)); own && !own->info().group)
         return go(own, {});
     for (StationPanel *each : m_panels)
         if (each->info().station == station)

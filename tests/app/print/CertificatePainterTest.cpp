@@ -1,3 +1,4 @@
+// Longer than 400 lines: one paper, read back in every way that it has.
 #include "app/print/CertificatePainter.h"
 
 #include "app/print/PdfFile.h"

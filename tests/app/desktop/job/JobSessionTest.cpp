@@ -77,6 +77,7 @@ private slots:
             bench.find<QWidget>("instrument.instrument")->accessibleDescription().contains("TS-4"));
 
         auto *clock = bench.find<RunClock>("error_test.clock");
+        QCOMPARE(clock->log().gaps(), (std::vector<Stretch>{{270, 300}}));
         QVERIFY(!clock->isHidden());
         QCOMPARE(clock->clockText(), "10:00"); // started at 8:32, now 8:37
         QVERIFY(bench.find<QWidget>("error_test.file")->isHidden());
@@ -87,7 +88,7 @@ private slots:
         bench.at(47);
         QTRY_COMPARE(JobBench::focus(), QString("error_test.counts.bit_errors"));
         QVERIFY(!bench.find<QWidget>("error_test.file")->isHidden());
-        for (const char *count : {"4", "32", "31", "1"}) // half a minute was not watched
+        for (const char *count : {"4", "2", "1", "1"}) // half a minute was not watched
             JobBench::enter(count);
         const auto view = showOrder(bench.records(), "A-1001");
         const auto *run = view->facts.back().fact.as<RunFact>();

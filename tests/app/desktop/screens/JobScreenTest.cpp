@@ -7,13 +7,11 @@
 #include "app/actions/Orders.h"
 #include "app/actions/VerifyCertificate.h"
 #include "app/desktop/job/StationPanel.h"
-#include "app/desktop/widgets/SignList.h"
 #include "tests/support/JobBench.h"
 #include "tests/support/Premises.h"
 
 #include <QClipboard>
 #include <QLabel>
-#include <QPushButton>
 
 using namespace loopwright;
 using namespace loopwright::jobs;
@@ -220,94 +218,6 @@ private slots:
         QCOMPARE(showOrder(bench.records(), "A-1001")->status, OrderStatus::Completed);
     }
 
-    void aCriterionLeadsToItsEvidence()
-    {
-        JobBench bench({briFields()});
-        bench.at(100);
-        take(bench.records(), briFields(), briFacts());
-        bench.window().openOrder("A-1001");
-        JobBench::key(Qt::Key_8, Qt::AltModifier); // the station of the job line
-        AT("acceptance.decide");
-        bench.go("acceptance.criteria");
-        auto *list = bench.find<SignList>("acceptance.criteria");
-        QCOMPARE(list->items().size(),
-                 showOrder(bench.records(), "A-1001")->decision.criteria.size());
-        QVERIFY(list->choose("identifiers")); // shown by no fact
-        QVERIFY(!bench.find<QPushButton>("acceptance.evidence")->isVisible());
-        QVERIFY(list->choose("loop"));
-        QVERIFY(bench.find<QPushButton>("acceptance.evidence")->isVisible());
-        enter();
-        AT("pair.recorded");
-        // What is shown changes in its place.
-        const auto before = list->items();
-        QVERIFY(voidFact(bench.records(), uuid(3), "wrong pair"));
-        bench.window().current()->refresh();
-        QVERIFY(list->items() != before);
-        QCOMPARE(list->chosen(), "loop");
-    }
-
-    void theSettingsShowWhatTheOrderSaysNow()
-    {
-        JobBench bench({briFields()});
-        bench.window().openOrder("A-1001");
-        bench.go("settings.copy");
-        const auto shown = [&bench] {
-            QStringList texts;
-            for (const QLabel *label :
-                 bench.find<StationPanel>("panel.settings")->findChildren<QLabel *>())
-                if (label->isVisible())
-                    texts << label->text();
-            return texts;
-        };
-        const qsizetype many = shown().size();
-        QVERIFY(shown().contains("217 555 0144 01 01"));
-        OrderFields fields = briFields();
-        for (const char *column : {"dn_2", "spid_2", "tei_2"})
-            fields[column].clear();
-        QVERIFY(importOrders(bench.records(), csv({fields}), {"orders.csv", false, true}));
-        bench.window().current()->refresh();
-        bench.go("settings.copy");
-        QTRY_VERIFY(!shown().contains("217 555 0144 01 01"));
-        QVERIFY(shown().size() < many);
-    }
-
-    void signingLaterMakesAFurtherIssue()
-    {
-        JobBench bench({briFields()});
-        bench.at(100);
-        take(bench.records(), briFields(), briFacts());
-        QVERIFY(issueCertificate(bench.records(), {"A-1001", Paper::A4, {}, {}}));
-        bench.window().openOrder("A-1001");
-        next();
-        AT("certificate.sign.installer");
-        auto *button = bench.find<QPushButton>("certificate.confirm");
-        QCOMPARE(button->text(), "Save a copy as PDF");
-        for (const char *role : {"installer", "customer"}) {
-            auto *pad = bench.find<QWidget>(QString("certificate.sign.%1").arg(role));
-            QTest::mousePress(pad, Qt::LeftButton, {}, QPoint(20, 20));
-            QTest::mouseMove(pad, QPoint(80, 40));
-            QTest::mouseRelease(pad, Qt::LeftButton, {}, QPoint(80, 40));
-        }
-        QCOMPARE(button->text(), "Issue it signed and save the PDF");
-        bench.go("certificate.path");
-        const QString path = QFileInfo(bench.path()).absolutePath() + "/signed.pdf";
-        JobBench::key(Qt::Key_A, Qt::ControlModifier);
-        enter(path);
-        QFile file(path);
-        QVERIFY(file.open(QIODevice::ReadOnly));
-        QCOMPARE(toText(verifyCertificateFile(bench.records(), file.readAll())->verdict),
-                 "genuine");
-        const auto issued = showOrder(bench.records(), "A-1001")->certificates;
-        QCOMPARE(issued.size(), 1U);
-        QCOMPARE(issued.front().copies, 1);
-        QCOMPARE(issued.front().signatures.size(), 2U);
-        QVERIFY(bench.find<QWidget>("certificate.sign.installer")->isHidden());
-        QCOMPARE(button->text(), "Save a copy as PDF");
-        QVERIFY(!standing(bench).contains("Not signed"));
-        next();
-        AT("certificate.complete");
-    }
-
     void analogByKeys()
     {
         JobBench bench({analogFields()});
@@ -438,7 +348,7 @@ private slots:
         const std::pair<Qt::Key, const char *> keys[] = {
             {Qt::Key_1, "visit."},     {Qt::Key_3, "makeup."}, {Qt::Key_4, "safety."},
             {Qt::Key_5, "pair."},      {Qt::Key_6, "calls."},  {Qt::Key_7, "error_test."},
-            {Qt::Key_8, "instrument."}};
+            {Qt::Key_8, "acceptance."}};
         for (const auto &[key, begins] : keys) {
             JobBench::key(key, Qt::AltModifier);
             QVERIFY2(JobBench::focus().startsWith(begins), qPrintable(JobBench::focus()));

@@ -1,0 +1,122 @@
+// The last parts of the job page: what was decided and why, the certificate that is signed later;
+// and the first one, which follows the order.
+
+#include "app/actions/Certificates.h"
+#include "app/actions/Orders.h"
+#include "app/actions/VerifyCertificate.h"
+#include "app/desktop/job/StationPanel.h"
+#include "app/desktop/widgets/SignList.h"
+#include "tests/support/JobBench.h"
+#include "tests/support/Premises.h"
+
+#include <QLabel>
+#include <QPushButton>
+
+using namespace loopwright;
+using namespace loopwright::jobs;
+
+#define AT(name) QCOMPARE(JobBench::focus(), QString(name))
+
+class JobEndTest : public QObject
+{
+    Q_OBJECT
+
+    static void enter(const QString &text = {}) { JobBench::enter(text); }
+    static void next() { JobBench::key(Qt::Key_F2); }
+    static QString standing(JobBench &bench)
+    {
+        return bench.find<StationPanel>("panel.certificate")->findChild<SignLine *>()->text();
+    }
+
+private slots:
+    void aCriterionLeadsToItsEvidence()
+    {
+        JobBench bench({briFields()});
+        bench.at(100);
+        take(bench.records(), briFields(), briFacts());
+        bench.window().openOrder("A-1001");
+        JobBench::key(Qt::Key_8, Qt::AltModifier); // the station of the job line
+        AT("acceptance.decide");
+        bench.go("acceptance.criteria");
+        auto *list = bench.find<SignList>("acceptance.criteria");
+        QCOMPARE(list->items().size(),
+                 showOrder(bench.records(), "A-1001")->decision.criteria.size());
+        QVERIFY(list->choose("identifiers")); // shown by no fact
+        QVERIFY(!bench.find<QPushButton>("acceptance.evidence")->isVisible());
+        QVERIFY(list->choose("loop"));
+        QVERIFY(bench.find<QPushButton>("acceptance.evidence")->isVisible());
+        enter();
+        AT("pair.recorded");
+        // What is shown changes in its place.
+        const auto before = list->items();
+        QVERIFY(voidFact(bench.records(), uuid(3), "wrong pair"));
+        bench.window().current()->refresh();
+        QVERIFY(list->items() != before);
+        QCOMPARE(list->chosen(), "loop");
+    }
+
+    void theSettingsShowWhatTheOrderSaysNow()
+    {
+        JobBench bench({briFields()});
+        bench.window().openOrder("A-1001");
+        bench.go("settings.copy");
+        const auto shown = [&bench] {
+            QStringList texts;
+            for (const QLabel *label :
+                 bench.find<StationPanel>("panel.settings")->findChildren<QLabel *>())
+                if (label->isVisible())
+                    texts << label->text();
+            return texts;
+        };
+        const qsizetype many = shown().size();
+        QVERIFY(shown().contains("217 555 0144 01 01"));
+        OrderFields fields = briFields();
+        for (const char *column : {"dn_2", "spid_2", "tei_2"})
+            fields[column].clear();
+        QVERIFY(importOrders(bench.records(), csv({fields}), {"orders.csv", false, true}));
+        bench.window().current()->refresh();
+        bench.go("settings.copy");
+        QTRY_VERIFY(!shown().contains("217 555 0144 01 01"));
+        QVERIFY(shown().size() < many);
+    }
+
+    void signingLaterMakesAFurtherIssue()
+    {
+        JobBench bench({briFields()});
+        bench.at(100);
+        take(bench.records(), briFields(), briFacts());
+        QVERIFY(issueCertificate(bench.records(), {"A-1001", Paper::A4, {}, {}}));
+        bench.window().openOrder("A-1001");
+        next();
+        AT("certificate.sign.installer");
+        auto *button = bench.find<QPushButton>("certificate.confirm");
+        QCOMPARE(button->text(), "Save a copy as PDF");
+        for (const char *role : {"installer", "customer"}) {
+            auto *pad = bench.find<QWidget>(QString("certificate.sign.%1").arg(role));
+            QTest::mousePress(pad, Qt::LeftButton, {}, QPoint(20, 20));
+            QTest::mouseMove(pad, QPoint(80, 40));
+            QTest::mouseRelease(pad, Qt::LeftButton, {}, QPoint(80, 40));
+        }
+        QCOMPARE(button->text(), "Issue it signed and save the PDF");
+        bench.go("certificate.path");
+        const QString path = QFileInfo(bench.path()).absolutePath() + "/signed.pdf";
+        JobBench::key(Qt::Key_A, Qt::ControlModifier);
+        enter(path);
+        QFile file(path);
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        QCOMPARE(toText(verifyCertificateFile(bench.records(), file.readAll())->verdict),
+                 "genuine");
+        const auto issued = showOrder(bench.records(), "A-1001")->certificates;
+        QCOMPARE(issued.size(), 1U);
+        QCOMPARE(issued.front().copies, 1);
+        QCOMPARE(issued.front().signatures.size(), 2U);
+        QVERIFY(bench.find<QWidget>("certificate.sign.installer")->isHidden());
+        QCOMPARE(button->text(), "Save a copy as PDF");
+        QVERIFY(!standing(bench).contains("Not signed"));
+        next();
+        AT("certificate.complete");
+    }
+};
+
+QTEST_MAIN(JobEndTest)
+#include "JobEndTest.moc"
