@@ -303,6 +303,18 @@ Findings reviewRun(const Need &need, const QJsonObject &typed, const LimitSet &l
                         .arg(contradiction->what))};
 }
 
+/// Who may say so.
+Findings reviewClosing(const QJsonObject &typed)
+{
+    if (typed.value("source").toString() != toText(HazardSource::Power) ||
+        !typed.value("reference").toString().trimmed().isEmpty())
+        return {};
+    return {finding(Severity::Warning, "supervisor", "reference",
+                    Text(QT_TRANSLATE_NOOP(
+                        "core", "A contact with power is closed with the utility's reference; "
+                                "without one, by a registered supervisor alone.")))};
+}
+
 } // namespace
 
 Findings review(const Need &need, const QJsonObject &typed, const DecisionInput &input,
@@ -313,6 +325,8 @@ Findings review(const Need &need, const QJsonObject &typed, const DecisionInput 
     switch (*need.kind) {
     case FactKind::Safety:
         return reviewCard(typed, input, limits);
+    case FactKind::HazardClosed:
+        return reviewClosing(typed);
     case FactKind::Loop:
         return reviewLoop(need, typed, input, limits);
     case FactKind::Analog:

@@ -79,6 +79,10 @@ private slots:
             {{"injections", 3}, {"seen_errored_seconds", 0}}, "not_seen seen_errored_seconds");
         row("counters left as they were", false, "detector.B1", {{"cleared", false}},
             "not_cleared cleared");
+        row("who closes a contact with power", false, "hazard_closed",
+            {{"source", "power"}, {"by", "Lee"}}, "supervisor reference");
+        row("with the utility's reference", false, "hazard_closed",
+            {{"source", "power"}, {"by", "Lee"}, {"reference", "7"}}, "");
         row("resistance too high", false, "loop.measured", {{"dc_resistance_ohm", 1301}},
             "over_limit dc_resistance_ohm");
         row("resistance at the limit", false, "loop.measured", {{"dc_resistance_ohm", 1300}}, "");

@@ -285,7 +285,13 @@ private slots:
         JobBench::keys("p");
         AT("safety.hazard_closed.by");
         enter("Lee at the power desk");
-        enter();
+        enter(); // without the utility's reference a contact with power stays open
+        AT("safety.hazard_closed.source");
+        JobBench::keys("p");
+        AT("safety.hazard_closed.by");
+        enter("Lee at the power desk");
+        AT("safety.hazard_closed.reference");
+        enter("ticket 7");
         safetyCard();
         QVERIFY(bench.find<QWidget>("turnup.layer.1.u.outcome")->isEnabled());
         QVERIFY(page->panel("turnup"));
