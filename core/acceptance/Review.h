@@ -11,8 +11,8 @@ namespace loopwright {
 /// `typed` holds what can be read of the entry so far, under the keys of the need's fields
 /// ("ac_v.tip_ground" in an object "ac_v"); what is missing or no value is passed over. Each
 /// finding names its field; codes: `hazard`, `foreign_battery`, `contradiction`, `over_limit`,
-/// `poor` and `not_seen` (errors), `trouble`, `supervisor` and `marginal` (warnings), `good`, `cause`,
-/// `cause_location`, `first_check` (notes).
+/// `poor` and `not_seen` (errors), `trouble`, `supervisor` and `marginal` (warnings), `good`,
+/// `cause`, `cause_location`, `first_check` (notes).
 Findings review(const Need &need, const QJsonObject &typed, const DecisionInput &input,
                 const LimitSet &limits);
 

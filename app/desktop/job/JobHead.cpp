@@ -46,7 +46,9 @@ JobHead::JobHead(JobSession &desk, QWidget *parent)
     setObjectName("head");
     setAutoFillBackground(true);
     setBackgroundRole(QPalette::ToolTipBase);
-    m_order->setForegroundRole(QPalette::WindowText); // no wider than there is room for
+    m_order->setForegroundRole(QPalette::WindowText);
+    // As wide as it needs if there is room, and no wider.
+    m_order->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     m_sentence->setObjectName("head.sentence");
     m_outcome->setWrapping(false);
     m_circuit->setToolTip(tr("The circuit of this order with its whole history"));
