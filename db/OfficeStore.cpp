@@ -8,7 +8,14 @@ namespace {
 
 ServingOffice readOffice(const Statement &row)
 {
-    return {row.text("office"), row.text("name"), row.text("protocol_variant")};
+    return {row.text("office"),  row.text("name"),      row.text("protocol_variant"),
+            row.text("address"), row.text("telephone"), row.text("trouble_telephone")};
+}
+
+Issuer readIssuer(const Statement &row)
+{
+    return {row.text("name"), row.text("address"), row.text("telephone"),
+            row.text("trouble_telephone"), row.text("trouble_hours")};
 }
 
 } // namespace
@@ -41,13 +48,14 @@ Result<QList<TestLine>> OfficeStore::testLines(const QString &key) const
 Result<void> OfficeStore::put(Transaction &transaction, const ServingOffice &office,
                               const QList<TestLine> &testLines)
 {
-    const QString digest = digestOf(QJsonObject{{"office", office.key},
-                                                {"name", office.name},
-                                                {"protocol_variant", office.protocolVariant}});
+    const QString digest = digestOf(office.toJson());
     Statement put(transaction, "office.put");
     put.bind("office", office.key)
         .bind("name", office.name)
         .bind("protocol_variant", office.protocolVariant)
+        .bind("address", office.address)
+        .bind("telephone", office.telephone)
+        .bind("trouble_telephone", office.troubleTelephone)
         .bind("digest", digest);
     LOOPWRIGHT_TRY(put.run());
     Statement remove(transaction, "office.remove_test_lines");
@@ -60,6 +68,27 @@ Result<void> OfficeStore::put(Transaction &transaction, const ServingOffice &off
         LOOPWRIGHT_TRY(add.run());
     }
     transaction.seal(registerSubject(), {"office", office.key, digest});
+    return {};
+}
+
+Result<std::optional<Issuer>> OfficeStore::issuer() const
+{
+    Statement statement(m_database, "office.issuer");
+    return firstRow(statement, readIssuer);
+}
+
+Result<void> OfficeStore::putIssuer(Transaction &transaction, const Issuer &issuer)
+{
+    const QString digest = digestOf(issuer.toJson());
+    Statement put(transaction, "office.put_issuer");
+    put.bind("name", issuer.name)
+        .bind("address", issuer.address)
+        .bind("telephone", issuer.telephone)
+        .bind("trouble_telephone", issuer.troubleTelephone)
+        .bind("trouble_hours", issuer.troubleHours)
+        .bind("digest", digest);
+    LOOPWRIGHT_TRY(put.run());
+    transaction.seal(registerSubject(), {"issuer", "issuer", digest});
     return {};
 }
 

@@ -39,6 +39,9 @@ Result<ImportReport> importOrders(Records &records, const QByteArray &csv,
                                   const ImportOptions &options);
 Result<ImportReport> importOffices(Records &records, const QByteArray &csv,
                                    const ImportOptions &options);
+/// Who issues the certificates: one row.
+Result<ImportReport> importIssuer(Records &records, const QByteArray &csv,
+                                  const ImportOptions &options);
 Result<ImportReport> importInstallers(Records &records, const QByteArray &csv,
                                       const ImportOptions &options);
 Result<ImportReport> importInstruments(Records &records, const QByteArray &csv,

@@ -39,8 +39,10 @@ QString keyTrouble(const QString &key)
 Result<RowOutcome> takeOffice(Records &records, const ImportOptions &options,
                               Transaction &transaction, const CsvTable &table, const CsvRow &row)
 {
-    const ServingOffice office{table.value(row, "office"), table.value(row, "name"),
-                               table.value(row, "protocol_variant")};
+    const ServingOffice office{
+        table.value(row, "office"),           table.value(row, "name"),
+        table.value(row, "protocol_variant"), table.value(row, "address"),
+        table.value(row, "telephone"),        table.value(row, "trouble_telephone")};
     if (const QString trouble = keyTrouble(office.key); !trouble.isEmpty())
         return RowOutcome::refused("office_malformed", "office", trouble);
     if (!findVariant(office.protocolVariant))
@@ -70,12 +72,29 @@ Result<RowOutcome> takeOffice(Records &records, const ImportOptions &options,
         if (const auto outcome = compareWithStored(*before, office, options, "office", office.key))
             return *outcome;
     LOOPWRIGHT_TRY(OfficeStore::put(transaction, office, *lines));
-    return RowOutcome{RowOutcome::Accepted,
-                      {},
-                      {registerEvent(records, *before ? "office_changed" : "office_added",
-                                     {{"office", office.key},
-                                      {"name", office.name},
-                                      {"protocol_variant", office.protocolVariant}})}};
+    return RowOutcome{
+        RowOutcome::Accepted,
+        {},
+        {registerEvent(records, *before ? "office_changed" : "office_added", office.toJson())}};
+}
+
+Result<RowOutcome> takeIssuer(Records &records, const ImportOptions &options,
+                              Transaction &transaction, const CsvTable &table, const CsvRow &row)
+{
+    const Issuer issuer{table.value(row, "name"), table.value(row, "address"),
+                        table.value(row, "telephone"), table.value(row, "trouble_telephone"),
+                        table.value(row, "trouble_hours")};
+    if (issuer.name.isEmpty())
+        return RowOutcome::refused("issuer_malformed", "name", "is empty");
+    LOOPWRIGHT_ASSIGN(const auto before, OfficeStore(transaction.database()).issuer());
+    if (const auto outcome =
+            compareWithStored(before, issuer, options, "issuer", QString("The issuer")))
+        return *outcome;
+    LOOPWRIGHT_TRY(OfficeStore::putIssuer(transaction, issuer));
+    return RowOutcome{
+        RowOutcome::Accepted,
+        {},
+        {registerEvent(records, before ? "issuer_changed" : "issuer_added", issuer.toJson())}};
 }
 
 Result<RowOutcome> takePerson(Records &records, const ImportOptions &options,
@@ -201,7 +220,18 @@ Result<ImportReport> importOffices(Records &records, const QByteArray &csv,
                                    const ImportOptions &options)
 {
     return importWith(records, csv, options,
-                      {{"office", "name", "protocol_variant"}, {"test_lines"}, {}}, takeOffice);
+                      {{"office", "name", "protocol_variant"},
+                       {"test_lines", "address", "telephone", "trouble_telephone"},
+                       {}},
+                      takeOffice);
+}
+
+Result<ImportReport> importIssuer(Records &records, const QByteArray &csv,
+                                  const ImportOptions &options)
+{
+    return importWith(
+        records, csv, options,
+        {{"name", "address", "telephone", "trouble_telephone"}, {"trouble_hours"}, {}}, takeIssuer);
 }
 
 Result<ImportReport> importInstallers(Records &records, const QByteArray &csv,

@@ -29,6 +29,22 @@ std::optional<QList<TestLine>> testLinesFromText(const QString &text)
     return lines;
 }
 
+QJsonObject ServingOffice::toJson() const
+{
+    return {
+        {"office", key},      {"name", name},           {"protocol_variant", protocolVariant},
+        {"address", address}, {"telephone", telephone}, {"trouble_telephone", troubleTelephone}};
+}
+
+QJsonObject Issuer::toJson() const
+{
+    return {{"name", name},
+            {"address", address},
+            {"telephone", telephone},
+            {"trouble_telephone", troubleTelephone},
+            {"trouble_hours", troubleHours}};
+}
+
 bool Instrument::calibratedOn(QDate day) const
 {
     return std::any_of(calibrations.begin(), calibrations.end(),

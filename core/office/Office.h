@@ -16,8 +16,26 @@ struct ServingOffice
     QString key; ///< as in orders.csv
     QString name;
     QString protocolVariant; ///< habit of its switch; an order may name another
+    QString address = {};
+    QString telephone = {};
+    QString troubleTelephone = {}; ///< whom a customer calls if a line of it fails
+
+    QJsonObject toJson() const; ///< what its digest is taken over
 
     bool operator==(const ServingOffice &) const = default;
+};
+
+/// Who issues the certificates: stands on every paper for a customer.
+struct Issuer
+{
+    QString name;
+    QString address = {};
+    QString telephone = {};
+    QString troubleTelephone = {};
+    QString troubleHours = {}; ///< "Monday to Friday, 8:00 to 17:00"
+
+    QJsonObject toJson() const;
+    bool operator==(const Issuer &) const = default;
 };
 
 /// A number that is kept for installers and is never shown to a customer. There is no implicit way

@@ -42,6 +42,8 @@ constexpr OrderText texts[] = {
     {"nt_make", &ServiceOrder::ntMake, OrderPart::Line, "Make of the NT", "may be left empty"},
     {"nt_serial", &ServiceOrder::ntSerial, OrderPart::Line, "Serial of the NT",
      "may be left empty"},
+    {"nt_power", &ServiceOrder::ntPower, OrderPart::Line, "What feeds the NT",
+     "e.g. mains socket in the hall, no battery"},
 };
 
 constexpr std::pair<const char *, Services ServiceOrder::*> channels[] = {

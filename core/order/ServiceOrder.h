@@ -56,6 +56,7 @@ struct ServiceOrder
         relatedOrder;
     QString headNumber, numberRange; ///< of a point-to-point line: "217-555-0140", "00-49"
     QString ntMake, ntSerial;
+    QString ntPower;              ///< what feeds the NT, in words
     std::optional<LineMode> line; ///< unset: as the protocol variant has it
 
     bool operator==(const ServiceOrder &) const = default;

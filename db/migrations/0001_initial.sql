@@ -31,6 +31,20 @@ CREATE TABLE office (
     office TEXT NOT NULL UNIQUE CHECK (office <> ''),
     name TEXT NOT NULL,
     protocol_variant TEXT NOT NULL,
+    address TEXT NOT NULL,
+    telephone TEXT NOT NULL,
+    trouble_telephone TEXT NOT NULL, -- whom a customer calls if a line fails
+    digest TEXT NOT NULL CHECK (length(digest) = 64)
+) STRICT;
+
+-- Who issues the certificates: one row, or none until it is said.
+CREATE TABLE issuer (
+    id INTEGER PRIMARY KEY CHECK (id = 1),
+    name TEXT NOT NULL CHECK (name <> ''),
+    address TEXT NOT NULL,
+    telephone TEXT NOT NULL,
+    trouble_telephone TEXT NOT NULL,
+    trouble_hours TEXT NOT NULL,
     digest TEXT NOT NULL CHECK (length(digest) = 64)
 ) STRICT;
 
@@ -285,6 +299,7 @@ CREATE TABLE chain_head (
 -- held to its newest seal. `at_utc` where the row has a time of its own, that of the event.
 CREATE VIEW sealed_row (row, id, digest, subject, at_utc) AS
     SELECT 'office', office, digest, 'register', NULL FROM office
+    UNION ALL SELECT 'issuer', 'issuer', digest, 'register', NULL FROM issuer
     UNION ALL SELECT 'installer', installer, digest, 'register', NULL FROM installer
     UNION ALL SELECT 'instrument', instrument, digest, 'register', NULL FROM instrument
     UNION ALL SELECT 'calibration', digest, digest, 'register', NULL FROM calibration

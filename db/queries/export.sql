@@ -4,6 +4,8 @@
 SELECT * FROM meta ORDER BY key
 -- name: office
 SELECT * FROM office ORDER BY id
+-- name: issuer
+SELECT * FROM issuer
 -- name: office_test_line
 SELECT * FROM office_test_line ORDER BY office, label
 -- name: installer

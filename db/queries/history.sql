@@ -69,8 +69,14 @@ FROM service_order AS o JOIN circuit AS c ON c.id = o.circuit JOIN office AS f O
 
 -- name: register
 SELECT 'office' AS row, office AS id, digest, 1 AS agrees,
-       json_object('name', name, 'office', office, 'protocol_variant', protocol_variant) AS content
+       json_object('address', address, 'name', name, 'office', office,
+                   'protocol_variant', protocol_variant, 'telephone', telephone,
+                   'trouble_telephone', trouble_telephone) AS content
 FROM office
+UNION ALL SELECT 'issuer', 'issuer', digest, 1,
+       json_object('address', address, 'name', name, 'telephone', telephone,
+                   'trouble_hours', trouble_hours, 'trouble_telephone', trouble_telephone)
+FROM issuer
 UNION ALL SELECT 'installer', installer, digest, 1,
        json_object('installer', installer, 'name', name, 'role', role)
 FROM installer

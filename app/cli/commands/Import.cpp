@@ -84,6 +84,11 @@ std::unique_ptr<Command> makeOfficeImport()
     return std::make_unique<ImportFile>(importOffices);
 }
 
+std::unique_ptr<Command> makeIssuerImport()
+{
+    return std::make_unique<ImportFile>(importIssuer);
+}
+
 std::unique_ptr<Command> makeInstallerImport()
 {
     return std::make_unique<ImportFile>(importInstallers);

@@ -8,6 +8,7 @@ namespace loopwright {
 
 std::unique_ptr<Command> makeOrderImport();
 std::unique_ptr<Command> makeOfficeImport();
+std::unique_ptr<Command> makeIssuerImport();
 std::unique_ptr<Command> makeInstallerImport();
 std::unique_ptr<Command> makeInstrumentImport();
 

@@ -57,14 +57,11 @@ const Calibration *latest(const Instrument &instrument)
 
 const ListForm<ServingOffice> officeForm{
     offices,
-    {"office", "name", "variant"},
+    {"office", "name", "variant", "trouble desk"},
+    [](const ServingOffice &office) { return office.toJson(); },
     [](const ServingOffice &office) {
-        return QJsonObject{{"office", office.key},
-                           {"name", office.name},
-                           {"protocol_variant", office.protocolVariant}};
-    },
-    [](const ServingOffice &office) {
-        return QStringList{office.key, office.name, office.protocolVariant};
+        return QStringList{office.key, office.name, office.protocolVariant,
+                           office.troubleTelephone};
     }};
 
 const ListForm<Person> personForm{
