@@ -1,6 +1,7 @@
 #include "core/acceptance/Handoff.h"
 
 #include "core/acceptance/Criteria.h"
+#include "core/acceptance/Evidence.h"
 #include "core/turnup/Cause.h"
 
 #include <algorithm>
@@ -61,8 +62,54 @@ QString causeText(const DecisionInput &input, std::optional<int> number)
     return cause ? QString("%1, %2").arg(*number).arg(cause->name) : QString::number(*number);
 }
 
-void setPart(Handoff &handoff, std::optional<LinePart> part)
+QString locationText(std::optional<CauseLocation> location)
 {
+    if (!location)
+        return {};
+    switch (*location) {
+    case CauseLocation::User:
+        return "the user's own equipment";
+    case CauseLocation::PrivateLocal:
+        return "the private network here";
+    case CauseLocation::PublicLocal:
+        return "the serving office";
+    case CauseLocation::Transit:
+        return "a transit network";
+    case CauseLocation::PublicRemote:
+        return "the office of the other side";
+    case CauseLocation::PrivateRemote:
+        return "the private network of the other side";
+    case CauseLocation::International:
+        return "an international network";
+    case CauseLocation::Beyond:
+        return "a network beyond an interworking point";
+    }
+    return {};
+}
+
+QString handoffName(const QList<Person> &people, const QString &key)
+{
+    for (const Person &person : people)
+        if (person.key == key && !person.name.isEmpty())
+            return person.name;
+    return key;
+}
+
+/// The desk of a part as far as the register knows one.
+QString deskTelephone(std::optional<LinePart> part, const HandoffSources &sources)
+{
+    const Issuer issuer = sources.issuer.value_or(Issuer());
+    const ServingOffice &office = sources.office;
+    if (part == LinePart::ServingOffice)
+        return office.troubleTelephone.isEmpty() ? office.telephone : office.troubleTelephone;
+    if (part == LinePart::Loop)
+        return issuer.troubleTelephone.isEmpty() ? issuer.telephone : issuer.troubleTelephone;
+    return part ? QString() : issuer.telephone;
+}
+
+void setPart(Handoff &handoff, std::optional<LinePart> part, const HandoffSources &sources)
+{
+    handoff.telephone = deskTelephone(part, sources);
     if (!part) {
         handoff.part = "the installer's own work";
         handoff.call = "the dispatcher, to be sent again";
@@ -76,18 +123,23 @@ void setPart(Handoff &handoff, std::optional<LinePart> part)
         handoff.call += ", " + handoff.office;
 }
 
-void explainLayer(Handoff &handoff, const DecisionInput &input, const LayerFact &layer)
+QString layerPlace(const LayerFact &layer)
+{
+    if (layer.layer == 1)
+        return QString("layer 1 at %1")
+            .arg(layer.interfaceOrU() == LineInterface::U ? QString("U") : QString("S/T"));
+    return QString("layer %1, terminal %2").arg(layer.layer).arg(layer.terminalOrFirst());
+}
+
+void explainLayer(Handoff &handoff, const HandoffSources &sources, const LayerFact &layer)
 {
     const FirstCheck check = firstCheck(layer);
-    handoff.where =
-        layer.layer == 1
-            ? QString("layer 1 at %1")
-                  .arg(layer.interfaceOrU() == LineInterface::U ? QString("U") : QString("S/T"))
-            : QString("layer %1, terminal %2").arg(layer.layer).arg(layer.terminalOrFirst());
-    handoff.cause = causeText(input, layer.cause);
+    handoff.where = layerPlace(layer);
+    handoff.causeWhere = locationText(layer.causeLocation);
+    handoff.cause = causeText(sources.input, layer.cause);
     handoff.meaning = check.meaning;
     handoff.check = QStringList{check.check, check.then};
-    setPart(handoff, check.part);
+    setPart(handoff, check.part, sources);
 }
 
 void explainCall(Handoff &handoff, const DecisionInput &input, const CallFact &call)
@@ -95,6 +147,7 @@ void explainCall(Handoff &handoff, const DecisionInput &input, const CallFact &c
     handoff.where = QString("%1, %2, %3")
                         .arg(toText(call.channel), toText(call.service), toText(call.direction));
     handoff.cause = causeText(input, call.cause);
+    handoff.causeWhere = locationText(call.causeLocation);
     const ProtocolVariant *variant = findVariant(input.order.variant);
     const auto cause =
         call.cause && variant && usesQ850(*variant) ? causeOf(*call.cause) : std::nullopt;
@@ -102,15 +155,16 @@ void explainCall(Handoff &handoff, const DecisionInput &input, const CallFact &c
         handoff.check.prepend(cause->checkFirst);
 }
 
-void explain(Handoff &handoff, const DecisionInput &input, const CriterionResult &criterion)
+void explain(Handoff &handoff, const HandoffSources &sources, const CriterionResult &criterion)
 {
+    const DecisionInput &input = sources.input;
     if (const Criterion *row = findCriterion(criterion.key)) {
-        setPart(handoff, row->part);
+        setPart(handoff, row->part, sources);
         handoff.check << QString::fromLatin1(row->check);
     }
     // What was not even tried is nobody's fault yet.
     if (criterion.outcome == CriterionOutcome::Missing) {
-        setPart(handoff, {});
+        setPart(handoff, {}, sources);
         const Text &what = criterion.next.isEmpty() ? criterion.reason : criterion.next;
         handoff.check = QStringList{what.english()};
         return;
@@ -119,7 +173,7 @@ void explain(Handoff &handoff, const DecisionInput &input, const CriterionResult
     if (!failure)
         return;
     if (const auto *layer = failure->as<LayerFact>())
-        explainLayer(handoff, input, *layer);
+        explainLayer(handoff, sources, *layer);
     else if (const auto *call = failure->as<CallFact>())
         explainCall(handoff, input, *call);
 }
@@ -128,13 +182,84 @@ void addReadings(Handoff &handoff, const Decision &decision)
 {
     for (const CriterionResult &criterion : decision.criteria) {
         if (criterion.open() && criterion.key != handoff.criterion)
-            handoff.alsoOpen << criterion.sentence();
+            (criterion.outcome == CriterionOutcome::NotMet ? handoff.alsoFailed : handoff.notTried)
+                << criterion.sentence();
         if (criterion.outcome != CriterionOutcome::NotNeeded && !criterion.measuredText.isEmpty())
             handoff.readings.push_back(
                 {criterion.name, criterion.measuredText, criterion.limitText, criterion.outcome});
     }
     for (const RunMade &run : decision.runs)
         handoff.done << "Run: " + run.text + " (" + run.resultInWords() + ')';
+}
+
+void addLayers(Handoff &handoff, const HandoffSources &sources)
+{
+    for (const Fact *fact : standingFacts(sources.input.facts)) {
+        const auto *layer = fact->as<LayerFact>();
+        if (!layer)
+            continue;
+        QStringList cause{causeText(sources.input, layer->cause),
+                          locationText(layer->causeLocation)};
+        if (!cause[1].isEmpty())
+            cause[1].prepend("from ");
+        cause.removeAll(QString());
+        const QString place = layerPlace(*layer);
+        std::erase_if(handoff.layers,
+                      [&place](const HandoffLayer &each) { return each.where == place; });
+        handoff.layers.push_back(
+            {place,
+             layer->tei ? QString("%1, TEI %2").arg(toText(layer->outcome)).arg(*layer->tei)
+                        : toText(layer->outcome),
+             cause.join(", "), fact->at});
+    }
+    std::ranges::sort(handoff.layers, {}, &HandoffLayer::where);
+}
+
+void addHazards(Handoff &handoff, const HandoffSources &sources)
+{
+    const Evidence evidence(sources.input, sources.limits);
+    for (const Hazard &hazard : evidence.cards().open()) {
+        const auto *card = hazard.card->as<SafetyFact>();
+        if (!card)
+            continue;
+        HandoffHazard told;
+        for (const VoltageFinding &finding : hazard.verdict.hazards)
+            told.volts << QString("%1 V %2, %3 (stop above %4 V)")
+                              .arg(QString::number(finding.volts),
+                                   finding.alternating ? QString("AC") : QString("DC"),
+                                   wirePairName(finding.pair), QString::number(finding.limit));
+        told.place = card->place.value_or(QString());
+        told.wet = card->wet ? (*card->wet ? "wet" : "dry") : "not said whether wet or dry";
+        told.at = hazard.card->at;
+        told.readBy = handoffName(sources.people, hazard.card->installer);
+        if (const auto &named = card->namedByOffice)
+            told.namedByOffice =
+                QString("%1, by word of %2%3; not thereby safe to touch")
+                    .arg(named->what, named->by,
+                         named->volts ? QString(", %1 V").arg(*named->volts) : QString());
+        const Fact &read = *hazard.card;
+        told.pair = !read.pair.isEmpty() ? read.pair
+                    : hazard.isOfPair    ? sources.input.order.pair
+                                         : QString("another pair at the premises");
+        told.order = read.order == sources.input.order.number ? QString() : read.order;
+        told.state =
+            hazard.closing ? "It was said how it was closed; a clear card is still to come."
+            : hazard.refused
+                ? "A closing was recorded that does not count: contact with power is closed by a "
+                  "registered supervisor, or with the utility's reference."
+                : "Nobody has said yet that it is closed.";
+        handoff.hazards.push_back(told);
+    }
+}
+
+void addReferral(Handoff &handoff, const HandoffSources &sources)
+{
+    for (const Fact *fact : standingFacts(sources.input.facts))
+        if (const auto *referred = fact->as<ReferredFact>())
+            handoff.referred = HandoffReferral{
+                referred->to, referred->reference.value_or(QString()),
+                referred->waitingOn ? toText(*referred->waitingOn).replace(u'_', u' ') : QString(),
+                handoffName(sources.people, fact->installer), fact->at};
 }
 
 void addChanges(Handoff &handoff, const DecisionInput &input)
@@ -163,7 +288,7 @@ void addChanges(Handoff &handoff, const DecisionInput &input)
 
 QString HandoffReading::word() const
 {
-    return toText(outcome).replace('_', ' ');
+    return outcome ? toText(*outcome).replace('_', ' ') : QString();
 }
 
 QString Handoff::whatFailed() const
@@ -173,31 +298,40 @@ QString Handoff::whatFailed() const
     return where.isEmpty() ? failed : failed + ", " + where;
 }
 
-std::optional<Handoff> makeHandoff(const DecisionInput &input, const Decision &decision,
-                                   const std::vector<Step> &steps, const QString &officeName)
+Handoff makeHandoff(const HandoffSources &sources)
 {
-    const CriterionResult *criterion = subjectOf(decision);
-    if (!criterion)
-        return std::nullopt;
-    const ServiceOrder &order = input.order;
+    const ServiceOrder &order = sources.input.order;
     Handoff handoff;
     handoff.order = order.number;
     handoff.customer = order.customer;
     handoff.contact = order.contact;
     handoff.premises = order.premises;
     handoff.circuit = order.circuit;
-    handoff.office = officeName;
+    handoff.office = sources.office.name;
     handoff.pair = order.pair;
+    QStringList numbers, access{order.accessNotes, order.terminalLocation};
+    for (const OrderedTerminal &terminal : order.terminals)
+        if (!terminal.dn.isEmpty() && !numbers.contains(terminal.dn))
+            numbers << terminal.dn;
+    handoff.numbers = numbers.join(", ");
+    access.removeAll(QString());
+    handoff.access = access.join("; ");
     const ProtocolVariant *variant = findVariant(order.variant);
     handoff.variant = variant ? variant->name : order.variant;
-    handoff.criterion = criterion->key;
-    handoff.failed = criterion->name;
-    handoff.reason = criterion->reason.english();
-    explain(handoff, input, *criterion);
-    if (const Step *step = nextStep(steps))
+    addHazards(handoff, sources);
+    if (const CriterionResult *criterion = subjectOf(sources.decision)) {
+        handoff.criterion = criterion->key;
+        handoff.failed = criterion->name;
+        handoff.reason = criterion->reason.english();
+        explain(handoff, sources, *criterion);
+    }
+    if (const Step *step = nextStep(sources.steps))
         handoff.next = (step->next.isEmpty() ? step->because : step->next).english();
-    addReadings(handoff, decision);
-    addChanges(handoff, input);
+    addReadings(handoff, sources.decision);
+    addLayers(handoff, sources);
+    addChanges(handoff, sources.input);
+    handoff.recordedBy = handoffName(sources.people, handoff.recordedBy);
+    addReferral(handoff, sources);
     return handoff;
 }
 

@@ -1,7 +1,5 @@
 #include "core/certificate/CertificateContent.h"
 
-#include <algorithm>
-
 namespace loopwright {
 
 namespace {
@@ -57,18 +55,49 @@ CertificateLine readLine(JsonReader &reader)
 
 QJsonObject writeTerminal(const CertificateTerminal &terminal)
 {
-    return {{"terminal", terminal.number},          {"dn", terminal.dn},
-            {"dn_grouped", terminal.dnGrouped},     {"spid", terminal.spid},
-            {"spid_grouped", terminal.spidGrouped}, {"tei", terminal.tei},
+    return {{"terminal", terminal.number},
+            {"dn", terminal.dn},
+            {"dn_grouped", terminal.dnGrouped},
+            {"to_key", terminal.toKey},
+            {"spid", terminal.spid},
+            {"spid_grouped", terminal.spidGrouped},
+            {"tei", terminal.tei},
             {"services", terminal.services}};
 }
 
 CertificateTerminal readTerminal(JsonReader &reader)
 {
     return {int(reader.integer("terminal", 1, 8)), reader.text("dn", longText),
-            reader.text("dn_grouped", longText),   reader.text("spid", longText),
-            reader.text("spid_grouped", longText), reader.text("tei", longText),
-            reader.text("services", longText)};
+            reader.text("dn_grouped", longText),   reader.text("to_key", longText),
+            reader.text("spid", longText),         reader.text("spid_grouped", longText),
+            reader.text("tei", longText),          reader.text("services", longText)};
+}
+
+QJsonObject writeReading(const CertificateReading &reading)
+{
+    return {{"what", reading.what},
+            {"value", reading.value},
+            {"limit", reading.limit},
+            {"instrument", reading.instrument},
+            {"sure", reading.sure}};
+}
+
+CertificateReading readReading(JsonReader &reader)
+{
+    return {reader.text("what", longText), reader.text("value", longText),
+            reader.text("limit", longText), reader.text("instrument", longText),
+            reader.text("sure", longText)};
+}
+
+QJsonObject writeDelivery(const CertificateDelivery &row)
+{
+    return {{"name", row.name}, {"ordered", row.ordered}, {"delivered", row.delivered}};
+}
+
+CertificateDelivery readDelivery(JsonReader &reader)
+{
+    return {reader.text("name", longText), reader.text("ordered", longText),
+            reader.text("delivered", longText)};
 }
 
 QJsonObject writeCriterion(const CertificateCriterion &criterion)
@@ -81,7 +110,9 @@ QJsonObject writeCriterion(const CertificateCriterion &criterion)
                        {"limit", criterion.limit},
                        {"source", criterion.source},
                        {"meaning", criterion.meaning},
-                       {"reason", criterion.reason}};
+                       {"reason", criterion.reason},
+                       {"class", criterion.grade},
+                       {"readings", list(criterion.readings, writeReading)}};
     if (criterion.excepted)
         object.insert("excepted", QJsonObject{{"by", criterion.excepted->by},
                                               {"because", criterion.excepted->because},
@@ -91,12 +122,18 @@ QJsonObject writeCriterion(const CertificateCriterion &criterion)
 
 CertificateCriterion readCriterion(JsonReader &reader)
 {
-    CertificateCriterion criterion{
-        reader.text("key", longText),      reader.text("name", longText),
-        reader.word<Station>("station"),   reader.word<CriterionOutcome>("outcome"),
-        reader.text("measured", longText), reader.text("limit", longText),
-        reader.text("source", longText),   reader.text("meaning", longText),
-        reader.text("reason", longText),   {}};
+    CertificateCriterion criterion;
+    criterion.key = reader.text("key", longText);
+    criterion.name = reader.text("name", longText);
+    criterion.station = reader.word<Station>("station");
+    criterion.outcome = reader.word<CriterionOutcome>("outcome");
+    criterion.measured = reader.text("measured", longText);
+    criterion.limit = reader.text("limit", longText);
+    criterion.source = reader.text("source", longText);
+    criterion.meaning = reader.text("meaning", longText);
+    criterion.reason = reader.text("reason", longText);
+    criterion.grade = reader.text("class", longText);
+    criterion.readings = readList(reader, "readings", readReading);
     if (reader.has("excepted")) {
         JsonReader child = reader.child("excepted");
         criterion.excepted = CertificateException{
@@ -108,7 +145,9 @@ CertificateCriterion readCriterion(JsonReader &reader)
 
 QJsonObject writeRun(const CertificateRun &run)
 {
-    return {{"text", run.text},
+    return {{"when", run.when},
+            {"text", run.text},
+            {"counts", run.counts},
             {"result", run.result},
             {"struck_out", run.struckOut},
             {"outcome", toText(run.outcome)}};
@@ -116,8 +155,9 @@ QJsonObject writeRun(const CertificateRun &run)
 
 CertificateRun readRun(JsonReader &reader)
 {
-    return {reader.text("text", longText), reader.text("result", longText),
-            reader.boolean("struck_out"), reader.word<RunOutcome>("outcome")};
+    return {reader.text("when", longText),   reader.text("text", longText),
+            reader.text("counts", longText), reader.text("result", longText),
+            reader.boolean("struck_out"),    reader.word<RunOutcome>("outcome")};
 }
 
 QJsonObject writeInstrument(const CertificateInstrument &instrument)
@@ -191,6 +231,7 @@ QJsonObject writeOrder(const CertificateContent &content)
             {"order_type", content.orderType},
             {"customer", content.customer},
             {"premises", content.premises},
+            {"contact", content.contact},
             {"circuit_number", content.circuit},
             {"office", content.office},
             {"kind", toText(content.kind)},
@@ -204,6 +245,7 @@ void readOrder(JsonReader reader, CertificateContent &content)
     content.orderType = reader.text("order_type", longText);
     content.customer = reader.text("customer", longText);
     content.premises = reader.text("premises", longText);
+    content.contact = reader.text("contact", longText);
     content.circuit = reader.text("circuit_number", longText);
     content.office = reader.text("office", longText);
     content.kind = reader.word<LineKind>("kind");
@@ -212,11 +254,42 @@ void readOrder(JsonReader reader, CertificateContent &content)
     reader.done();
 }
 
+QJsonObject writeCall(const CertificateCall &call)
+{
+    return {{"telephone", call.telephone}, {"hours", call.hours}, {"name", call.name}};
+}
+
+CertificateCall readCall(JsonReader reader)
+{
+    CertificateCall call{reader.text("telephone", longText), reader.text("hours", longText),
+                         reader.text("name", longText)};
+    reader.done();
+    return call;
+}
+
+Issuer readIssuer(JsonReader reader)
+{
+    Issuer issuer{reader.text("name", longText), reader.text("address", longText),
+                  reader.text("telephone", longText), reader.text("trouble_telephone", longText),
+                  reader.text("trouble_hours", longText)};
+    reader.done();
+    return issuer;
+}
+
+CertificateReplaced readReplaced(JsonReader reader)
+{
+    CertificateReplaced replaced{reader.text("certificate", longText), reader.moment("issued_at"),
+                                 readTexts(reader, "because")};
+    reader.done();
+    return replaced;
+}
+
 void readEvidence(JsonReader &reader, CertificateContent &content)
 {
     content.criteria = readList(reader, "criteria", readCriterion);
     content.runNeeded = reader.boolean("run_needed");
     content.runs = readList(reader, "runs", readRun);
+    content.decisionRule = reader.text("decision_rule", longText);
     content.proves = reader.text("proves", longText);
     content.provesPlainly = reader.text("proves_plainly", longText);
     const QJsonValue proven = reader.raw("proven");
@@ -224,6 +297,10 @@ void readEvidence(JsonReader &reader, CertificateContent &content)
         reader.fail("proven", "must be an object");
     content.proven = proven.toObject();
     content.notes = readTexts(reader, "notes");
+    content.hazards = readTexts(reader, "hazards");
+    content.late = readTexts(reader, "late");
+    content.notCovered = readTexts(reader, "not_covered");
+    content.mustKnow = readTexts(reader, "must_know");
     content.testedFrom = reader.text("tested_from", longText);
     content.testedTo = reader.text("tested_to", longText);
     content.installers = readTexts(reader, "installers");
@@ -232,12 +309,6 @@ void readEvidence(JsonReader &reader, CertificateContent &content)
 }
 
 } // namespace
-
-const Signature *signatureOf(const Signatures &signatures, const QString &role)
-{
-    const auto found = std::ranges::find(signatures, role, &Signature::role);
-    return found == signatures.end() ? nullptr : &*found;
-}
 
 QJsonArray toJson(const Signatures &signatures)
 {
@@ -252,49 +323,44 @@ Result<Signatures> readSignatures(const QJsonArray &list, const QString &place)
     return signatures;
 }
 
-QString inOneLine(const std::vector<CertificateLine> &lines)
-{
-    QStringList parts;
-    for (const CertificateLine &line : lines)
-        parts << line.name + ": " + line.value;
-    return parts.join("; ");
-}
-
-QString CertificateContent::runsSentence() const
-{
-    if (!runNeeded)
-        return {};
-    const QString made = runs.size() == 1 ? QString("1 run was made")
-                                          : QString("%1 runs were made").arg(runs.size());
-    const auto struckOut =
-        std::count_if(runs.begin(), runs.end(), [](const auto &run) { return run.struckOut; });
-    return struckOut == 0 ? made : QString("%1, %2 of them struck out").arg(made).arg(struckOut);
-}
-
 QJsonObject CertificateContent::toJson() const
 {
-    return {{"format", format},
-            {"certificate", number},
-            {"issued_at", issuedAt.text()},
-            {"outcome", toText(outcome)},
-            {"decision", decision},
-            {"limit_set", limitSet},
-            {"order", writeOrder(*this)},
-            {"service", list(service, writeLine)},
-            {"terminals", list(terminals, writeTerminal)},
-            {"settings", list(settings, writeLine)},
-            {"criteria", list(criteria, writeCriterion)},
-            {"run_needed", runNeeded},
-            {"runs", list(runs, writeRun)},
-            {"proves", proves},
-            {"proves_plainly", provesPlainly},
-            {"proven", proven},
-            {"notes", QJsonArray::fromStringList(notes)},
-            {"tested_from", testedFrom},
-            {"tested_to", testedTo},
-            {"installers", QJsonArray::fromStringList(installers)},
-            {"instruments", list(instruments, writeInstrument)},
-            {"signatures", list(signatures, writeSignature)}};
+    QJsonObject object{{"format", format},
+                       {"certificate", number},
+                       {"issued_at", issuedAt.text()},
+                       {"outcome", toText(outcome)},
+                       {"decision", decision},
+                       {"limit_set", limitSet},
+                       {"order", writeOrder(*this)},
+                       {"service", list(service, writeLine)},
+                       {"terminals", list(terminals, writeTerminal)},
+                       {"settings", list(settings, writeLine)},
+                       {"criteria", list(criteria, writeCriterion)},
+                       {"run_needed", runNeeded},
+                       {"runs", list(runs, writeRun)},
+                       {"proves", proves},
+                       {"proves_plainly", provesPlainly},
+                       {"proven", proven},
+                       {"notes", QJsonArray::fromStringList(notes)},
+                       {"hazards", QJsonArray::fromStringList(hazards)},
+                       {"late", QJsonArray::fromStringList(late)},
+                       {"not_covered", QJsonArray::fromStringList(notCovered)},
+                       {"must_know", QJsonArray::fromStringList(mustKnow)},
+                       {"issuer", issuer.toJson()},
+                       {"call", writeCall(call)},
+                       {"delivery", list(delivery, writeDelivery)},
+                       {"decision_rule", decisionRule},
+                       {"tested_from", testedFrom},
+                       {"tested_to", testedTo},
+                       {"installers", QJsonArray::fromStringList(installers)},
+                       {"instruments", list(instruments, writeInstrument)},
+                       {"signatures", loopwright::toJson(signatures)}};
+    if (replaces)
+        object.insert("replaces",
+                      QJsonObject{{"certificate", replaces->number},
+                                  {"issued_at", replaces->issuedAt.text()},
+                                  {"because", QJsonArray::fromStringList(replaces->because)}});
+    return object;
 }
 
 Result<CertificateContent> CertificateContent::fromJson(const QJsonObject &object,
@@ -313,6 +379,11 @@ Result<CertificateContent> CertificateContent::fromJson(const QJsonObject &objec
     content.service = readList(reader, "service", readLine);
     content.terminals = readList(reader, "terminals", readTerminal);
     content.settings = readList(reader, "settings", readLine);
+    content.delivery = readList(reader, "delivery", readDelivery);
+    content.issuer = readIssuer(reader.child("issuer"));
+    content.call = readCall(reader.child("call"));
+    if (reader.has("replaces"))
+        content.replaces = readReplaced(reader.child("replaces"));
     readEvidence(reader, content);
     reader.done();
     LOOPWRIGHT_TRY(reader.result());

@@ -47,7 +47,8 @@ struct CertificateTerminal
 {
     int number = 1;
     QString dn;          ///< for a person, e.g. "217-555-0143"
-    QString dnGrouped;   ///< for reading aloud, e.g. "217 555 0143"
+    QString dnGrouped;   ///< for reading aloud, by the plan of its country; else without groups
+    QString toKey;       ///< what is keyed in, without gaps
     QString spid;        ///< digits; empty if the line has none
     QString spidGrouped; ///< "217 555 0143 01 01"
     QString tei;         ///< "automatic", a number, or empty if there is no layer 2
@@ -65,6 +66,18 @@ struct CertificateException
     bool operator==(const CertificateException &) const = default;
 };
 
+/// One figure as it was read.
+struct CertificateReading
+{
+    QString what;       ///< "DC resistance"
+    QString value;      ///< with its unit
+    QString limit;      ///< empty if there is none
+    QString instrument; ///< key
+    QString sure;       ///< "± 0.2 dB", "as read", "predicted"
+
+    bool operator==(const CertificateReading &) const = default;
+};
+
 struct CertificateCriterion
 {
     QString key;
@@ -76,6 +89,8 @@ struct CertificateCriterion
     QString source;   ///< of the limit
     QString meaning;  ///< in plain words
     QString reason;   ///< in the trade's words
+    QString grade;    ///< "good", "marginal", "poor"; empty of what has no classes
+    std::vector<CertificateReading> readings;
     std::optional<CertificateException> excepted;
 
     bool operator==(const CertificateCriterion &) const = default;
@@ -83,12 +98,42 @@ struct CertificateCriterion
 
 struct CertificateRun
 {
-    QString text;
-    QString result;
+    QString when;           ///< from and to, with the zone
+    QString text;           ///< path, length, rate
+    QString counts;         ///< errors, seconds, unavailable time, losses of synchronisation, slips
+    QString result;         ///< what became of it, and why
     bool struckOut = false; ///< voided; the result says why and by whom
     RunOutcome outcome = RunOutcome::Other;
 
     bool operator==(const CertificateRun &) const = default;
+};
+
+/// What was ordered, and beside it what was delivered.
+struct CertificateDelivery
+{
+    QString name, ordered, delivered;
+
+    bool operator==(const CertificateDelivery &) const = default;
+};
+
+/// The certificate that this one takes the place of, and why.
+struct CertificateReplaced
+{
+    QString number;
+    Moment issuedAt;
+    QStringList because;
+
+    bool operator==(const CertificateReplaced &) const = default;
+};
+
+/// Whom the customer calls if the line fails.
+struct CertificateCall
+{
+    QString telephone; ///< empty if the register names none
+    QString hours;
+    QString name; ///< what to name: the circuit
+
+    bool operator==(const CertificateCall &) const = default;
 };
 
 struct CertificateInstrument
@@ -109,21 +154,31 @@ struct CertificateContent
     QString decision; ///< id of the decision that it attests
     QString limitSet; ///< version
 
-    QString order, orderType, customer, premises, circuit, office;
+    std::optional<CertificateReplaced> replaces;
+    Issuer issuer; ///< without a name if none is registered
+    CertificateCall call;
+
+    QString order, orderType, customer, premises, contact, circuit, office;
     LineKind kind = LineKind::Bri;
     QString variant;                      ///< key
     QString variantName;                  ///< for a person
     std::vector<CertificateLine> service; ///< "B1": "voice, data at 64 kbit/s", …
     std::vector<CertificateTerminal> terminals;
     std::vector<CertificateLine> settings; ///< what every terminal is programmed with
+    std::vector<CertificateDelivery> delivery;
 
     std::vector<CertificateCriterion> criteria;
     bool runNeeded = false; ///< an error-rate run is needed: "N runs were made"
     std::vector<CertificateRun> runs;
-    QString proves;        ///< what the counted run proves, in the trade's words
-    QString provesPlainly; ///< the same for the customer
-    QJsonObject proven;    ///< figures behind it
-    QStringList notes;     ///< what the path covers, where the run was made
+    QString decisionRule;   ///< one sentence: when a figure is met
+    QString proves;         ///< what the counted run proves, in the trade's words
+    QString provesPlainly;  ///< the same for the customer
+    QJsonObject proven;     ///< figures behind it
+    QStringList notes;      ///< what the path covers, where the run was made
+    QStringList hazards;    ///< dangerous voltages that were read, and how each was closed
+    QStringList late;       ///< what was recorded more than a day after it was done
+    QStringList notCovered; ///< by the tests
+    QStringList mustKnow;   ///< by the customer: power, emergency calls
 
     QString testedFrom, testedTo; ///< days of the counted evidence, YYYY-MM-DD; empty without
     QStringList installers;       ///< names of those who recorded it
@@ -133,6 +188,10 @@ struct CertificateContent
     /// "2 runs were made", "2 runs were made, 1 of them struck out"; empty if none is needed.
     /// The first words are the same for every number, so that they are found by searching.
     QString runsSentence() const;
+    /// "Accepted", "Accepted by exception".
+    QString verdict() const;
+    /// One plain sentence that agrees with every criterion.
+    QString verdictSentence() const;
 
     QJsonObject toJson() const;
     QByteArray record() const { return canonicalJson(toJson()); } ///< record.json

@@ -1,8 +1,7 @@
 #include "core/certificate/MakeCertificate.h"
 
+#include "core/certificate/ContentParts.h"
 #include "core/certificate/PlainWords.h"
-#include "core/identifiers/Tei.h"
-#include "core/order/OrderIdentifiers.h"
 
 #include <algorithm>
 
@@ -31,54 +30,6 @@ QString typeName(OrderType type)
     return {};
 }
 
-QString servicesInWords(Services services)
-{
-    QStringList words;
-    for (const Service service : each(services))
-        words << toText(service);
-    return words.join(", ");
-}
-
-QString channelText(const ServiceOrder &order, Services services)
-{
-    if (!services)
-        return "not ordered";
-    QString text = servicesInWords(services);
-    if (services.testFlag(Service::Data))
-        text += QString(" at %1 kbit/s").arg(order.dataRate / 1000);
-    return text;
-}
-
-CertificateTerminal terminalLine(const ServiceOrder &order, const ProtocolVariant *variant,
-                                 const OrderedTerminal &terminal)
-{
-    CertificateTerminal line{terminal.number,
-                             terminal.dn,
-                             terminal.dn,
-                             terminal.spid,
-                             terminal.spid,
-                             terminal.tei,
-                             servicesInWords(order.servicesOf(terminal))};
-    if (!variant)
-        return line;
-    const NumberHome home = homeOf(*variant, identifiersOf(order));
-    const DirectoryNumber number = checkDirectoryNumber(*variant, terminal.dn, home).number;
-    if (!number.isNull()) {
-        line.dn = number.shown();
-        line.dnGrouped = number.shown().replace(u'-', u' ');
-    }
-    const SpidCheck spid = checkSpid(*variant, terminal.spid, terminal.dn);
-    if (!spid.digits.isEmpty()) {
-        line.spid = spid.digits;
-        line.spidGrouped = spid.grouped();
-    }
-    if (!variant->hasLayer2())
-        line.tei.clear();
-    else if (isAutomaticTei(terminal.tei))
-        line.tei = "automatic";
-    return line;
-}
-
 /// Facts that the decision counts, oldest first.
 std::vector<const Fact *> countedFacts(const CertificateSources &sources)
 {
@@ -87,20 +38,12 @@ std::vector<const Fact *> countedFacts(const CertificateSources &sources)
         for (const QString &id : criterion.evidence)
             ids.insert(id);
     std::vector<const Fact *> counted;
-    for (const Fact &fact : sources.facts)
+    for (const Fact &fact : sources.input.facts)
         if (ids.contains(fact.id))
             counted.push_back(&fact);
     std::stable_sort(counted.begin(), counted.end(),
                      [](const Fact *a, const Fact *b) { return a->at < b->at; });
     return counted;
-}
-
-QString personName(const QList<Person> &people, const QString &key)
-{
-    for (const Person &person : people)
-        if (person.key == key && !person.name.isEmpty())
-            return person.name;
-    return key;
 }
 
 /// With the calibration that held on the day it was used last.
@@ -128,7 +71,7 @@ void addEvidence(CertificateContent &content, const CertificateSources &sources)
         if (content.testedFrom.isEmpty())
             content.testedFrom = day.toString(dayFormat);
         content.testedTo = day.toString(dayFormat);
-        const QString installer = personName(sources.people, fact->installer);
+        const QString installer = nameOf(sources.people, fact->installer);
         if (!installer.isEmpty() && !content.installers.contains(installer))
             content.installers << installer;
         if (!fact->instrument.isEmpty())
@@ -142,18 +85,8 @@ void addEvidence(CertificateContent &content, const CertificateSources &sources)
 StruckOut covered(const StruckOut &struckOut, const CertificateSources &sources,
                   const NumberGuard &guard)
 {
-    return {struckOut.began, personName(sources.people, struckOut.by),
+    return {struckOut.began, nameOf(sources.people, struckOut.by),
             guard.coverTyped(struckOut.because)};
-}
-
-CertificateRun runLine(const RunMade &made, const CertificateSources &sources,
-                       const NumberGuard &guard)
-{
-    RunMade told = made;
-    if (made.struckOut)
-        told.struckOut = covered(*made.struckOut, sources, guard);
-    return {guard.cover(told.text), guard.cover(told.resultInWords()), told.struckOut.has_value(),
-            told.outcome};
 }
 
 QString reasonLine(const CriterionResult &criterion, const CertificateSources &sources,
@@ -167,6 +100,17 @@ QString reasonLine(const CriterionResult &criterion, const CertificateSources &s
     return guard.cover(reason);
 }
 
+/// What the criterion means; of a pair on which a hazard was read and closed, that too.
+QString meaningOf(const CriterionResult &criterion, const CertificateSources &sources)
+{
+    if (criterion.key == u"safety" && criterion.outcome == CriterionOutcome::Met &&
+        !hazardLines(sources, {}).isEmpty())
+        return "A dangerous voltage was read on the pair. How it was closed is stated above; after "
+               "that "
+               "no reading was above the stop limits.";
+    return plainMeaning(criterion);
+}
+
 CertificateCriterion criterionLine(const CriterionResult &criterion,
                                    const CertificateSources &sources, const NumberGuard &guard)
 {
@@ -177,11 +121,13 @@ CertificateCriterion criterionLine(const CriterionResult &criterion,
                               guard.cover(criterion.measuredText),
                               criterion.limitText,
                               criterion.source,
-                              guard.cover(plainMeaning(criterion)),
+                              guard.cover(meaningOf(criterion, sources)),
                               reasonLine(criterion, sources, guard),
+                              criterion.grade ? toText(*criterion.grade) : QString(),
+                              readingsOf(criterion, sources),
                               {}};
     if (criterion.excepted)
-        line.excepted = CertificateException{personName(sources.people, criterion.excepted->by),
+        line.excepted = CertificateException{nameOf(sources.people, criterion.excepted->by),
                                              guard.coverTyped(criterion.excepted->because),
                                              criterion.excepted->at};
     return line;
@@ -198,25 +144,28 @@ void addDecision(CertificateContent &content, const CertificateSources &sources,
         content.criteria.push_back(criterionLine(criterion, sources, guard));
     const CriterionResult *run = decision.criterion("run");
     content.runNeeded = run && run->outcome != CriterionOutcome::NotNeeded;
-    for (const RunMade &made : decision.runs)
-        content.runs.push_back(runLine(made, sources, guard));
+    content.runs = runLines(sources, guard);
+    content.decisionRule =
+        "A figure is met when it is within the limit as read; the uncertainty of "
+        "the instrument is stated where it is known and is not added to it.";
     content.proves = guard.cover(decision.proves);
     content.provesPlainly = plainProof(decision.proven);
     content.proven = decision.proven;
     for (const QString &note : decision.notes)
-        content.notes << guard.cover(note);
+        content.notes << inPlainWords(note);
 }
 
 void addOrder(CertificateContent &content, const CertificateSources &sources,
               const NumberGuard &guard)
 {
-    const ServiceOrder &order = sources.order;
+    const ServiceOrder &order = sources.input.order;
     content.order = order.number;
     content.orderType = typeName(order.type);
-    content.customer = guard.cover(order.customer);
-    content.premises = guard.cover(order.premises);
+    content.customer = guard.coverTyped(order.customer);
+    content.premises = guard.coverTyped(order.premises);
+    content.contact = guard.coverTyped(order.contact);
     content.circuit = order.circuit;
-    content.office = guard.cover(sources.office.name);
+    content.office = sources.office.name;
     content.kind = order.kind;
     content.variant = order.variant;
     const ProtocolVariant *variant = findVariant(order.variant);
@@ -225,43 +174,58 @@ void addOrder(CertificateContent &content, const CertificateSources &sources,
     content.terminals = terminalLines(order);
     for (const CertificateLine &line : terminalSettings(order))
         content.settings.push_back({line.name, guard.coverTyped(line.value)});
+    content.delivery = deliveryOf(sources);
+    content.issuer = sources.issuer.value_or(Issuer());
+    content.call = callOf(order, sources.office, sources.issuer);
+}
+
+void addNotes(CertificateContent &content, const CertificateSources &sources,
+              const NumberGuard &guard)
+{
+    ServiceOrder safe = sources.input.order;
+    safe.premises = guard.coverTyped(safe.premises);
+    safe.ntPower = guard.coverTyped(safe.ntPower);
+    content.hazards = hazardLines(sources, guard);
+    content.late = lateLines(sources);
+    content.notCovered = notCoveredLines(safe);
+    content.mustKnow = mustKnowLines(safe);
+    for (Signature signature : sources.signatures) {
+        signature.name = guard.coverTyped(signature.name);
+        content.signatures.push_back(signature);
+    }
+    if (!sources.replaces)
+        return;
+    CertificateReplaced replaced{sources.replaces->number, sources.replaces->issuedAt,
+                                 sources.replacedBecause};
+    replaced.because += changesBetween(*sources.replaces, content);
+    for (QString &reason : replaced.because)
+        reason = guard.coverTyped(reason);
+    content.replaces = replaced;
+}
+
+/// Every text covered: whatever was joined to make one, no unpublished number is left in it.
+QJsonValue coveredValue(const QJsonValue &value, const NumberGuard &guard)
+{
+    if (value.isString())
+        return guard.cover(value.toString());
+    if (value.isArray()) {
+        QJsonArray array;
+        for (const QJsonValue &each : value.toArray())
+            array << coveredValue(each, guard);
+        return array;
+    }
+    if (!value.isObject())
+        return value;
+    // The program's own, which may hold any digits.
+    static const QStringList own{"certificate", "decision", "issued_at", "at"};
+    QJsonObject object = value.toObject();
+    for (auto it = object.begin(); it != object.end(); ++it)
+        if (!own.contains(it.key()))
+            *it = coveredValue(*it, guard);
+    return object;
 }
 
 } // namespace
-
-std::vector<CertificateLine> serviceLines(const ServiceOrder &order)
-{
-    if (order.kind == LineKind::Analog)
-        return {{"Line", channelText(order, order.bServices())}};
-    std::vector<CertificateLine> lines{{"B1", channelText(order, order.b1)},
-                                       {"B2", channelText(order, order.b2)}};
-    if (order.d)
-        lines.push_back({"D", channelText(order, order.d)});
-    lines.push_back({"NT", order.ntSupplied ? "supplied with the line" : "customer's own"});
-    return lines;
-}
-
-std::vector<CertificateTerminal> terminalLines(const ServiceOrder &order)
-{
-    const ProtocolVariant *variant = findVariant(order.variant);
-    std::vector<CertificateTerminal> lines;
-    for (const OrderedTerminal &terminal : order.terminals)
-        lines.push_back(terminalLine(order, variant, terminal));
-    return lines;
-}
-
-std::vector<CertificateLine> terminalSettings(const ServiceOrder &order)
-{
-    std::vector<CertificateLine> lines;
-    if (const ProtocolVariant *variant = findVariant(order.variant))
-        for (const TerminalSetting &setting : variant->settings)
-            lines.push_back({setting.name, setting.value});
-    if (order.bServices().testFlag(Service::Data))
-        lines.push_back({"Data rate", QString("%1 kbit/s").arg(order.dataRate / 1000)});
-    if (!order.dialPrefix.isEmpty())
-        lines.push_back({"Prefix to dial", order.dialPrefix});
-    return lines;
-}
 
 Result<CertificateContent> makeCertificate(const CertificateSources &sources,
                                            const NumberGuard &guard)
@@ -270,15 +234,43 @@ Result<CertificateContent> makeCertificate(const CertificateSources &sources,
     if (outcome != OrderOutcome::Accepted && outcome != OrderOutcome::AcceptedWithException)
         return failure(ErrorCode::Refused,
                        QString("order %1 is %2: a certificate is issued for an accepted order")
-                           .arg(sources.order.number, toText(outcome).replace(u'_', u' ')));
+                           .arg(sources.input.order.number, toText(outcome).replace(u'_', u' ')));
+    const std::vector<const Fact *> counted = countedFacts(sources);
+    const bool installed =
+        std::ranges::any_of(counted, [](const Fact *fact) { return !fact->installer.isEmpty(); });
+    LOOPWRIGHT_TRY(checkForPaper(sources.input.order, installed));
     CertificateContent content;
     content.number = sources.number;
     content.issuedAt = sources.issuedAt;
     addOrder(content, sources, guard);
     addDecision(content, sources, guard);
     addEvidence(content, sources);
-    content.signatures = sources.signatures;
-    return content;
+    addNotes(content, sources, guard);
+    return CertificateContent::fromJson(coveredValue(content.toJson(), guard).toObject(),
+                                        "certificate");
+}
+
+QStringList lacksForPaper(const ServiceOrder &order, bool installed)
+{
+    QStringList lacks;
+    if (order.customer.isEmpty())
+        lacks << "customer";
+    if (order.premises.isEmpty())
+        lacks << "premises";
+    if (order.installer.isEmpty() && !installed)
+        lacks << "installer";
+    return lacks;
+}
+
+Result<void> checkForPaper(const ServiceOrder &order, bool installed)
+{
+    const QStringList lacks = lacksForPaper(order, installed);
+    if (lacks.isEmpty())
+        return {};
+    return failure(ErrorCode::Refused,
+                   QString("order %1 names no %2: a paper for a customer names customer, premises "
+                           "and installer")
+                       .arg(order.number, lacks.join(" and no ")));
 }
 
 } // namespace loopwright

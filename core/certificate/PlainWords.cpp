@@ -57,7 +57,7 @@ QString plainProof(const QJsonObject &proven)
     const double rounded = std::floor(one / unit) * unit;
     const QString count = rounded >= 1e6 ? QString("%1 million").arg(rounded / 1e6)
                                          : QLocale(QLocale::English).toString(qint64(rounded));
-    return QString("With %1 % confidence, at most one bit in %2 arrives wrong.")
+    return QString("With %1 % confidence, at most one bit in %2 arrived wrong in this run.")
         .arg(QString::number(confidence * 100, 'g', 6), count);
 }
 

@@ -10,8 +10,8 @@ namespace loopwright {
 QString plainMeaning(const CriterionResult &criterion);
 /// "met", "not met", "not shown", "not needed".
 QString plainOutcome(CriterionOutcome outcome);
-/// "With 95 % confidence, at most one bit in 12 million arrives wrong." of the figures behind a
-/// counted run, at the confidence of the limit set; empty if they bound nothing.
+/// "With 95 % confidence, at most one bit in 12 million arrived wrong in this run." of the figures
+/// behind a counted run, at the confidence of the limit set; empty if they bound nothing.
 QString plainProof(const QJsonObject &proven);
 
 } // namespace loopwright

@@ -9,14 +9,19 @@ using namespace loopwright;
 
 namespace {
 
-std::optional<Handoff> handoffOf(const OrderFields &fields, const QList<QJsonObject> &facts)
+Handoff handoffOf(const OrderFields &fields, const QList<QJsonObject> &facts)
 {
     const DecisionInput input = jobs::input(fields, facts);
     const LimitSet limits = jobs::limits();
     const Judged judged = judge(input, limits);
     const Moment now = *Moment::parse(u"2026-03-04T15:00:00-06:00");
-    return makeHandoff(input, judged.decision, plan(input, limits, judged, {now, "K7"}),
-                       "North Hill");
+    return makeHandoff({input,
+                        judged.decision,
+                        limits,
+                        plan(input, limits, judged, {now, "K7"}),
+                        {"NORTH", "North Hill", "ni2", {}, "217-555-0170", "217-555-0171"},
+                        Issuer{"Prairie", {}, "217-555-0172", "217-555-0173"},
+                        {{"K7", "Pat Example", Role::Installer}}});
 }
 
 QList<QJsonObject> with(int index, const QJsonObject &fact)
@@ -33,7 +38,15 @@ class HandoffTest : public QObject
     Q_OBJECT
 
 private slots:
-    void nothingToHandOn() { QVERIFY(!handoffOf(jobs::briFields(), jobs::briFacts())); }
+    /// A handoff is never refused: what is known of the line stands on it all the same.
+    void nothingIsOpen()
+    {
+        const Handoff handoff = handoffOf(jobs::briFields(), jobs::briFacts());
+        QVERIFY(handoff.criterion.isEmpty());
+        QVERIFY(handoff.alsoFailed.isEmpty() && handoff.notTried.isEmpty());
+        QCOMPARE(handoff.circuit, "C-77");
+        QCOMPARE(handoff.layers.size(), 6u);
+    }
 
     void saysTheNextStep()
     {
@@ -41,9 +54,8 @@ private slots:
             handoffOf(jobs::briFields(),
                       with(3, jobs::fact(4, "layer", 15,
                                          {{"layer", 1}, {"interface", "u"}, {"outcome", "down"}})));
-        QVERIFY(handoff);
-        QVERIFY(!handoff->next.isEmpty());
-        QVERIFY(handoff->check.contains(handoff->next)); // the layer's first check
+        QVERIFY(!handoff.next.isEmpty());
+        QVERIFY(handoff.check.contains(handoff.next)); // the layer's first check
     }
 
     void aLayerThatIsDown_data()
@@ -83,14 +95,13 @@ private slots:
         QFETCH(QList<QJsonObject>, facts);
         QFETCH(QString, call);
         const auto handoff = handoffOf(jobs::briFields(), facts);
-        QVERIFY(handoff);
-        QTEST(handoff->where, "where");
-        QCOMPARE(handoff->whatFailed().count("layer", Qt::CaseInsensitive), 1);
-        QTEST(handoff->cause, "cause");
-        QTEST(handoff->part, "part");
-        QVERIFY2(handoff->call.contains(call), qPrintable(handoff->call));
-        QVERIFY(!handoff->meaning.isEmpty());
-        QCOMPARE(handoff->check.size(), 2);
+        QTEST(handoff.where, "where");
+        QCOMPARE(handoff.whatFailed().count("layer", Qt::CaseInsensitive), 1);
+        QTEST(handoff.cause, "cause");
+        QTEST(handoff.part, "part");
+        QVERIFY2(handoff.call.contains(call), qPrintable(handoff.call));
+        QVERIFY(!handoff.meaning.isEmpty());
+        QCOMPARE(handoff.check.size(), 2);
     }
 
     void aCallThatFailed()
@@ -100,13 +111,12 @@ private slots:
         QList<QJsonObject> facts = with(12, call);
         facts.removeLast(); // the self-call is a data call too
         const auto handoff = handoffOf(jobs::briFields(), facts);
-        QVERIFY(handoff);
-        QCOMPARE(handoff->criterion, "calls");
-        QCOMPARE(handoff->where, "B2, data, out");
-        QCOMPARE(handoff->whatFailed(), "Calls, B2, data, out");
-        QVERIFY(handoff->cause.startsWith("65, "));
-        QCOMPARE(handoff->part, "serving office");
-        QVERIFY(!handoff->alsoOpen.isEmpty());
+        QCOMPARE(handoff.criterion, "calls");
+        QCOMPARE(handoff.where, "B2, data, out");
+        QCOMPARE(handoff.whatFailed(), "Calls, B2, data, out");
+        QVERIFY(handoff.cause.startsWith("65, "));
+        QCOMPARE(handoff.part, "serving office");
+        QVERIFY(!handoff.notTried.isEmpty());
     }
 
     void aFailedRun()
@@ -115,27 +125,24 @@ private slots:
         facts << jobs::fact(16, "changed", 60, {{"what", "nt"}, {"text", "spare NT fitted"}})
               << jobs::fact(17, "note", 61, {{"text", "drop re-terminated"}});
         const auto handoff = handoffOf(jobs::briFields(), with(14, jobs::run(15, 32, 900, 120)));
-        QVERIFY(handoff);
-        QCOMPARE(handoff->criterion, "run");
-        QCOMPARE(handoff->part, "loop and outside plant");
-        QVERIFY(handoff->done.join('\n').contains("failed"));
+        QCOMPARE(handoff.criterion, "run");
+        QCOMPARE(handoff.part, "loop and outside plant");
+        QVERIFY(handoff.done.join('\n').contains("failed"));
 
         const auto later = handoffOf(jobs::briFields(), facts);
-        QVERIFY(later);
-        QVERIFY(later->done.join('\n').contains("spare NT fitted"));
-        QVERIFY(later->done.join('\n').contains("drop re-terminated"));
-        QCOMPARE(later->recordedBy, "K7");
-        QCOMPARE(later->lastFact->text(), "2026-03-04T09:01:00-06:00");
+        QVERIFY(later.done.join('\n').contains("spare NT fitted"));
+        QVERIFY(later.done.join('\n').contains("drop re-terminated"));
+        QCOMPARE(later.recordedBy, "Pat Example");
+        QCOMPARE(later.lastFact->text(), "2026-03-04T09:01:00-06:00");
     }
 
     /// What was not tried is nobody's fault.
     void missingEvidenceIsTheInstallersOwn()
     {
         const auto handoff = handoffOf(jobs::briFields(), jobs::briFacts().first(3));
-        QVERIFY(handoff);
-        QCOMPARE(handoff->criterion, "layer1");
-        QCOMPARE(handoff->part, "the installer's own work");
-        QCOMPARE(handoff->check.size(), 1);
+        QCOMPARE(handoff.criterion, "layer1");
+        QCOMPARE(handoff.part, "the installer's own work");
+        QCOMPARE(handoff.check.size(), 1);
     }
 
     void whatFailedGoesBeforeWhatIsMissing()
@@ -144,9 +151,9 @@ private slots:
             jobs::safety(1, 5),
             jobs::fact(8, "layer", 19, {{"layer", 3}, {"terminal", 1}, {"outcome", "down"}})};
         const auto handoff = handoffOf(jobs::briFields(), facts);
-        QVERIFY(handoff);
-        QCOMPARE(handoff->criterion, "layer3");
-        QVERIFY(handoff->alsoOpen.size() >= 3);
+        QCOMPARE(handoff.criterion, "layer3");
+        QVERIFY(handoff.notTried.size() >= 3);
+        QVERIFY(handoff.alsoFailed.isEmpty());
     }
 
     void everyCriterionHasAPart_data()
@@ -165,12 +172,81 @@ private slots:
             Decision decision;
             decision.criteria = {criterion};
             decision.criteria.front().outcome = CriterionOutcome::NotMet;
-            const auto handoff = makeHandoff(input, decision, {}, "North Hill");
-            QVERIFY(handoff);
-            QVERIFY2(!handoff->part.isEmpty() && !handoff->call.isEmpty() &&
-                         !handoff->check.isEmpty(),
+            const auto handoff = makeHandoff({input, decision, jobs::limits()});
+            QVERIFY2(!handoff.part.isEmpty() && !handoff.call.isEmpty() && !handoff.check.isEmpty(),
                      qPrintable(criterion.key));
         }
+    }
+
+    void aHazardStandsFirst()
+    {
+        QJsonObject card = jobs::safety(1, 5, 214);
+        card["place"] = "terminal 4";
+        card["wet"] = true;
+        const Handoff handoff = handoffOf(jobs::briFields(), {card});
+        QCOMPARE(handoff.criterion, "safety");
+        QCOMPARE(handoff.hazards.size(), 1u);
+        const HandoffHazard &hazard = handoff.hazards.front();
+        QCOMPARE(hazard.volts.size(), 3);
+        QCOMPARE(hazard.volts.first(), "214 V AC, tip to ground (stop above 25 V)");
+        QCOMPARE(hazard.place, "terminal 4");
+        QCOMPARE(hazard.wet, "wet");
+        QCOMPARE(hazard.pair, "17-204");
+        QCOMPARE(hazard.readBy, "Pat Example");
+        QCOMPARE(hazard.at.text(), "2026-03-04T08:05:00-06:00");
+    }
+
+    void aClosedHazardStandsThereNoMore()
+    {
+        const Handoff handoff =
+            handoffOf(jobs::briFields(),
+                      {jobs::safety(1, 5, 214),
+                       jobs::fact(2, "hazard_closed", 20,
+                                  {{"hazard", jobs::uuid(1)}, {"source", "meter"}, {"by", "Lee"}}),
+                       jobs::safety(3, 30)});
+        QVERIFY(handoff.hazards.empty());
+    }
+
+    void layersWithCauseAndLocation()
+    {
+        const Handoff handoff =
+            handoffOf(jobs::briFields(), with(8, jobs::fact(9, "layer", 20,
+                                                            {{"layer", 3},
+                                                             {"terminal", 2},
+                                                             {"outcome", "down"},
+                                                             {"cause", 27},
+                                                             {"cause_location", "public_local"}})));
+        QCOMPARE(handoff.causeWhere, "the serving office");
+        QCOMPARE(handoff.layers.back().where, "layer 3, terminal 2");
+        QCOMPARE(handoff.layers.back().state, "down");
+        QVERIFY(handoff.layers.back().cause.endsWith("from the serving office"));
+        QCOMPARE(handoff.layers.front().state, "up");
+    }
+
+    void whomItWasReferredTo()
+    {
+        QList<QJsonObject> facts = jobs::briFacts().first(3);
+        QVERIFY(!handoffOf(jobs::briFields(), facts).referred);
+        facts << jobs::fact(20, "referred", 50,
+                            {{"to", "cable desk"}, {"reference", "T-7"}, {"waiting_on", "plant"}});
+        const auto referred = handoffOf(jobs::briFields(), facts).referred;
+        QVERIFY(referred);
+        QCOMPARE(referred->to, "cable desk");
+        QCOMPARE(referred->reference, "T-7");
+        QCOMPARE(referred->waitingOn, "plant");
+        QCOMPARE(referred->by, "Pat Example");
+    }
+
+    /// The telephone of that part's desk; none is made up for a part that has no desk.
+    void telephoneOfThePart()
+    {
+        const auto down = [](QJsonObject body, int n) {
+            body.insert("outcome", "down");
+            return handoffOf(jobs::briFields(), with(n - 1, jobs::fact(n, "layer", 10 + n, body)));
+        };
+        QCOMPARE(down({{"layer", 1}, {"interface", "u"}}, 4).telephone, "217-555-0173");
+        QCOMPARE(down({{"layer", 2}, {"terminal", 2}}, 7).telephone, "");
+        QCOMPARE(down({{"layer", 3}, {"terminal", 1}, {"cause", 57}}, 8).telephone, "217-555-0171");
     }
 
     void saysWhichLine()
@@ -178,13 +254,12 @@ private slots:
         OrderFields fields = jobs::briFields();
         fields["contact"] = "Kim, 217-555-0190";
         const auto handoff = handoffOf(fields, {});
-        QVERIFY(handoff);
-        QCOMPARE(handoff->order, "A-1001");
-        QCOMPARE(handoff->circuit, "C-77");
-        QCOMPARE(handoff->pair, "17-204");
-        QCOMPARE(handoff->contact, "Kim, 217-555-0190");
-        QCOMPARE(handoff->office, "North Hill");
-        QVERIFY(!handoff->lastFact);
+        QCOMPARE(handoff.order, "A-1001");
+        QCOMPARE(handoff.circuit, "C-77");
+        QCOMPARE(handoff.pair, "17-204");
+        QCOMPARE(handoff.contact, "Kim, 217-555-0190");
+        QCOMPARE(handoff.office, "North Hill");
+        QVERIFY(!handoff.lastFact);
     }
 };
 

@@ -39,6 +39,17 @@ private slots:
         QTest::newRow("one digit more") << ten << "21755501990" << false;
         QTest::newRow("seven digits") << "loopback=555-0199"
                                       << "dial 217 555 0199" << true;
+        QTest::newRow("another area code") << ten << "call 309-555-0199" << false;
+        QTest::newRow("full width") << ten << QString::fromUtf8("２１７－５５５－０１９９") << true;
+        QTest::newRow("Arabic digits") << ten << QString::fromUtf8("٢١٧ ٥٥٥ ٠١٩٩") << true;
+        QTest::newRow("mathematical digits") << ten << QString::fromUtf8("𝟐𝟏𝟕𝟓𝟓𝟓𝟎𝟏𝟗𝟗") << true;
+        QTest::newRow("letter O for zero") << ten << "217-555-O199" << true;
+        QTest::newRow("letter l for one") << ten << "2l7 555 0l99" << true;
+        QTest::newRow("a letter behind") << ten << "217-555-0199I" << true;
+        QTest::newRow("an unseen character between") << ten << QString("217555\u200b0199") << true;
+        QTest::newRow("letters alone") << "x=555-0111"
+                                       << "dial 555-OIll" << true;
+        QTest::newRow("ordinary words") << ten << "Oil Lamp Cooperative, 217 Ill Road" << false;
         QTest::newRow("with letters") << "loopback=LOOP-NORTH"
                                       << "ask for loop-north" << true;
         QTest::newRow("figures") << "loopback=5760000"
@@ -65,6 +76,9 @@ private slots:
         QTest::newRow("with gaps") << "looped at 1-0-2" << true;
         QTest::newRow("within a figure") << "1024 errors" << false;
         QTest::newRow("behind a figure") << "5102" << false;
+        QTest::newRow("letter O for zero") << "looped at 1O2" << true;
+        QTest::newRow("full width") << QString::fromUtf8("１０２") << true;
+        QTest::newRow("ordinary words") << "Io 2 Ill" << false;
     }
     void shortNumbersAreCoveredInTypedText()
     {

@@ -52,7 +52,8 @@ private slots:
         QTest::addColumn<QString>("sentence");
         // 1 / 5.2009e-8 = 19,227,420: bits that 900 s at 64 kbit/s without an error prove
         // (-ln 0.05 / N; computed with mpmath, reference table of bounds).
-        const QString text = "With 95 % confidence, at most one bit in %1 arrives wrong.";
+        const QString text =
+            "With 95 % confidence, at most one bit in %1 arrived wrong in this run.";
         QTest::newRow("900 s at 64k") << 5.200924086031232e-8 << text.arg("19 million");
         QTest::newRow("900 s at 56k") << 5.943913e-8 << text.arg("16 million");
         QTest::newRow("exactly") << 1e-7 << text.arg("10 million");
@@ -73,7 +74,7 @@ private slots:
         QCOMPARE(plainProof({{"ber_upper_95", 5.200924086031232e-8},
                              {"ber_upper", 7.995e-8},
                              {"confidence", 0.99}}),
-                 "With 99 % confidence, at most one bit in 12 million arrives wrong.");
+                 "With 99 % confidence, at most one bit in 12 million arrived wrong in this run.");
     }
     void proofOfNothing() { QCOMPARE(plainProof({}), QString()); }
 

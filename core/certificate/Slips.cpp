@@ -1,0 +1,172 @@
+#include "core/certificate/Slips.h"
+
+#include "core/acceptance/Evidence.h"
+#include "core/base/PaperTime.h"
+#include "core/certificate/CertificateNumber.h"
+#include "core/certificate/ContentParts.h"
+#include "core/certificate/MakeCertificate.h"
+#include "core/certificate/PlainWords.h"
+
+namespace loopwright {
+
+namespace {
+
+/// Days of the facts made on site, and the names of who made them.
+QString workText(const CertificateSources &sources)
+{
+    QDate first, last;
+    QStringList names;
+    for (const Fact *fact : standingFacts(sources.input.facts)) {
+        if (!isMadeOnSite(*fact) && !fact->as<VisitFact>())
+            continue;
+        last = timeOf(*fact).localDate();
+        first = first.isValid() ? first : last;
+        const QString name = nameOf(sources.people, fact->installer);
+        if (!name.isEmpty() && !names.contains(name))
+            names << name;
+    }
+    if (!last.isValid())
+        return {};
+    return names.isEmpty() ? paperDays(first, last)
+                           : paperDays(first, last) + ", by " + names.join(", ");
+}
+
+QString waitingInWords(WaitingOn what)
+{
+    switch (what) {
+    case WaitingOn::Office:
+        return "the serving office";
+    case WaitingOn::Plant:
+        return "the cable crew";
+    case WaitingOn::Customer:
+        return "you";
+    case WaitingOn::Installer:
+        return "an installer";
+    case WaitingOn::PowerUtility:
+        return "the power company";
+    case WaitingOn::Weather:
+        return "better weather";
+    case WaitingOn::Permit:
+        return "a permit";
+    case WaitingOn::Other:
+        break;
+    }
+    return "something else";
+}
+
+Result<void> checkSlip(const CertificateSources &sources)
+{
+    const bool installed = std::ranges::any_of(
+        sources.input.facts, [](const Fact &fact) { return !fact.installer.isEmpty(); });
+    return checkForPaper(sources.input.order, installed);
+}
+
+bool isAccepted(const Decision &decision)
+{
+    return decision.outcome == OrderOutcome::Accepted ||
+           decision.outcome == OrderOutcome::AcceptedWithException;
+}
+
+QStringList whatIsNext(const CertificateSources &sources, const NumberGuard &guard)
+{
+    const ServiceOrder &order = sources.input.order;
+    QStringList next;
+    const Evidence evidence(sources.input, sources.limits);
+    for (const Hazard &hazard : evidence.cards().hazards())
+        if (!hazard.isClosed()) {
+            next << "A dangerous voltage was read on the pair of wires. Leave the jack, the NT and "
+                    "the wires alone until you are told that it is gone.";
+            break;
+        }
+    const Fact *referral = nullptr;
+    for (const Fact *fact : standingFacts(sources.input.facts))
+        if (fact->as<ReferredFact>())
+            referral = fact;
+    if (referral) {
+        const auto *referred = referral->as<ReferredFact>();
+        QString text = QString("On %1 your order was handed on to: %2")
+                           .arg(paperTime(referral->at), guard.coverTyped(referred->to));
+        if (referred->reference)
+            text += QString(", reference %1").arg(guard.coverTyped(*referred->reference));
+        if (referred->waitingOn)
+            text += "; it waits for " + waitingInWords(*referred->waitingOn);
+        next << text + '.';
+    }
+    if (order.dueDate.isValid() && order.dueDate > sources.issuedAt.localDate())
+        next << QString("The line is due on %1%2.")
+                    .arg(paperDay(order.dueDate), order.appointment.isEmpty()
+                                                      ? QString()
+                                                      : ", " + guard.coverTyped(order.appointment));
+    else
+        next << "No day is fixed yet for the next visit.";
+    return next;
+}
+
+} // namespace
+
+Result<LeaveBehindSlip> leaveBehindSlip(const CertificateSources &sources, const NumberGuard &guard)
+{
+    const ServiceOrder &order = sources.input.order;
+    LOOPWRIGHT_TRY(checkSlip(sources));
+    if (isAccepted(sources.decision))
+        return failure(ErrorCode::Refused,
+                       QString("order %1 is accepted: it gets a certificate").arg(order.number));
+    LeaveBehindSlip slip;
+    slip.order = order.number;
+    slip.customer = guard.coverTyped(order.customer);
+    slip.premises = guard.coverTyped(order.premises);
+    slip.circuit = order.circuit;
+    slip.visited = workText(sources);
+    for (const CriterionResult &criterion : sources.decision.criteria) {
+        if (criterion.outcome == CriterionOutcome::Met)
+            slip.done << guard.cover(plainMeaning(criterion));
+        else if (criterion.outcome != CriterionOutcome::NotNeeded)
+            slip.missing << guard.cover(plainMeaning(criterion));
+    }
+    slip.next = whatIsNext(sources, guard);
+    slip.call = callOf(order, sources.office, sources.issuer);
+    slip.call.name = QString("order %1").arg(order.number);
+    slip.issuer = sources.issuer.value_or(Issuer());
+    return slip;
+}
+
+Result<CloseOutSlip> closeOutSlip(const CertificateSources &sources, const NumberGuard &guard)
+{
+    const ServiceOrder &order = sources.input.order;
+    LOOPWRIGHT_TRY(checkSlip(sources));
+    if (!isAccepted(sources.decision)) {
+        const CriterionResult *open = sources.decision.firstOpen();
+        return failure(ErrorCode::Refused,
+                       QString("order %1 is not accepted%2")
+                           .arg(order.number, open ? ": " + open->sentence() : QString()));
+    }
+    CloseOutSlip slip;
+    slip.order = order.number;
+    slip.customer = guard.coverTyped(order.customer);
+    slip.premises = guard.coverTyped(order.premises);
+    slip.circuit = order.circuit;
+    slip.office = sources.office.name;
+    slip.completionNumber = completionNumber(sources.decision);
+    slip.outcome =
+        sources.decision.outcome == OrderOutcome::Accepted ? "Accepted" : "Accepted by exception";
+    slip.tested = workText(sources);
+    slip.desk = sources.office.telephone;
+    for (const CriterionResult &criterion : sources.decision.criteria)
+        for (CertificateReading &reading : readingsOf(criterion, sources)) {
+            reading.value = guard.cover(reading.value);
+            slip.readings.emplace_back(criterion.name, reading);
+        }
+    slip.delivery = deliveryOf(sources);
+    slip.terminals = terminalLines(order);
+    return slip;
+}
+
+QString completionNumber(const Decision &decision)
+{
+    const quint64 value = decision.digest().left(12).toULongLong(nullptr, 16) % 100'000'000;
+    const QString digits = QString("%1").arg(value, 8, 10, QChar('0'));
+    return QString("%1 %2 %3")
+        .arg(digits.left(4), digits.mid(4), mod97CheckDigits(digits).value_or(QString()));
+}
+
+} // namespace loopwright
