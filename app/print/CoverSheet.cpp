@@ -1,12 +1,14 @@
 #include "app/print/CoverSheet.h"
 
-#include "app/print/CertificateStyle.h"
-#include "app/print/JobLinePainter.h"
+#include "app/print/Document.h"
 #include "app/print/PdfFile.h"
+#include "core/base/PaperTime.h"
 
 #include <algorithm>
 
 namespace loopwright {
+
+using namespace doc;
 
 namespace {
 
@@ -42,30 +44,6 @@ QString countText(const CoverContent &content)
         .arg(content.lines.size());
 }
 
-void drawCoverFact(SheetBuilder &sheet, const QString &name, const QString &value,
-                   const CertificateStyle &style)
-{
-    if (value.isEmpty())
-        return;
-    const double indent = mm(28);
-    sheet.row({{sheet.left(), indent - mm(3), name, style.label()},
-               {sheet.left() + indent, sheet.width() - indent, value, style.body()}});
-    sheet.y += mm(1.4);
-}
-
-/// The columns of a line: its mark, the line, its outcome.
-struct CoverColumns
-{
-    explicit CoverColumns(const SheetBuilder &sheet)
-        : line(sheet.left() + mm(7))
-        , outcome(sheet.left() + sheet.width() * 0.58)
-        , lineWidth(outcome - line - mm(4))
-        , outcomeWidth(sheet.right() - outcome)
-    {
-    }
-    double line, outcome, lineWidth, outcomeWidth;
-};
-
 /// Left and right text, line by line.
 std::vector<std::pair<QString, QString>> lineTexts(const CoverLine &line)
 {
@@ -90,63 +68,59 @@ std::vector<std::pair<QString, QString>> lineTexts(const CoverLine &line)
     return texts;
 }
 
-void drawCoverLine(SheetBuilder &sheet, const CoverLine &line, const CertificateStyle &style)
+Blocks coverLineBlocks(const CoverLine &line)
 {
-    const CoverColumns columns(sheet);
-    std::vector<std::vector<Cell>> rows{
-        {{columns.line, columns.lineWidth, line.kind, style.strong()},
-         {columns.outcome, columns.outcomeWidth, outcomeName(line.outcome), style.strong()}}};
+    Table table{{0.56, 0.44},
+                {},
+                {{{{line.kind, Tone::Strong}, {outcomeName(line.outcome), Tone::Strong}},
+                  outcomeMark(line.outcome)}},
+                mm(0.7),
+                mm(7)};
     for (const auto &[left, right] : lineTexts(line))
-        rows.push_back({{columns.line, columns.lineWidth, left, style.body()},
-                        {columns.outcome, columns.outcomeWidth, right, style.body()}});
-    const double reasonWidth = sheet.right() - columns.line;
-    double height = mm(5) + SheetBuilder::paragraphHeight(line.reason, style.body(), reasonWidth);
-    for (const auto &cells : rows)
-        height += SheetBuilder::rowHeight(cells) + mm(0.8);
-    sheet.ensure(height);
-    sheet.rule(sheet.left(), sheet.right(), sheet.y, style.ink.line);
-    sheet.y += mm(2.2);
-    const StationState state = outcomeMark(line.outcome);
-    const QPointF centre(sheet.left() + mm(2.2), sheet.y + mm(1.6));
-    sheet.draw([centre, state, ink = style.ink](QPainter &painter) {
-        paintStationMark(painter, centre, mm(1.9), state, ink);
-    });
-    for (const auto &cells : rows) {
-        sheet.row(cells);
-        sheet.y += mm(0.8);
-    }
+        table.rows.push_back({{{left}, {right}}, {}, false});
     if (!line.reason.isEmpty())
-        sheet.paragraph(line.reason, style.body(), columns.line - sheet.left(), reasonWidth);
-    sheet.y += mm(2);
+        table.rows.push_back({{{line.reason, Tone::Body, Align::Left, 2}}, {}, false});
+    return {std::move(table), Gap{mm(1.5)}};
+}
+
+Document coverDocument(const CoverContent &content)
+{
+    Document document;
+    document.title = "Cover, " + content.premises;
+    document.continued = "Lines at one premises, continued";
+    document.foot = "A list of the set; it is no certificate";
+    document.end = "End of cover";
+    std::vector<CertificateLine> facts{{"Customer", content.customer},
+                                       {"Premises", content.premises}};
+    for (std::size_t i = 0; i < std::size_t(content.visits.size()); ++i)
+        facts.push_back({i > 0                        ? QString()
+                         : content.visits.size() == 1 ? QString("Visit")
+                                                      : QString("Visits"),
+                         content.visits[qsizetype(i)]});
+    facts.push_back({"Set made", paperTime(content.made)});
+    document.blocks = {Paragraph{"Lines at one premises", Tone::Title, mm(2)},
+                       Paragraph{countText(content) +
+                                     " Each certificate stands for itself and is checked by its "
+                                     "own number and code.",
+                                 Tone::Body, mm(3)},
+                       Facts{std::move(facts), 1, mm(28)}, Gap{mm(3)}};
+    // Each line is kept on one page, and the last one with the one before it, so that none stands
+    // on a page alone.
+    for (std::size_t i = 0; i < content.lines.size(); ++i) {
+        Together together{coverLineBlocks(content.lines[i])};
+        if (i + 2 == content.lines.size())
+            append(together.inside, coverLineBlocks(content.lines[++i]));
+        document.blocks.push_back(std::move(together));
+    }
+    document.blocks.push_back(Rule{});
+    return document;
 }
 
 } // namespace
 
 Sheet coverSheet(const CoverContent &content, Paper paper)
 {
-    const CertificateStyle style;
-    const QString title = "Lines at one premises";
-    SheetBuilder sheet(paper, "Cover, " + content.premises);
-    sheet.textAt(sheet.left(), sheet.top() + mm(7), title, style.title());
-    sheet.y = sheet.top() + mm(12);
-    sheet.paragraph(countText(content), style.body());
-    sheet.y += mm(4);
-    drawCoverFact(sheet, "Customer", content.customer, style);
-    drawCoverFact(sheet, "Premises", content.premises, style);
-    drawCoverFact(sheet, "Visit", content.visit, style);
-    drawCoverFact(sheet, "Set made", longDate(content.made.localDate()), style);
-    sheet.y += mm(3);
-    sheet.setOnNewPage([title, style](SheetBuilder &next) {
-        next.textAt(next.left(), next.top() + mm(3), title, style.strong());
-        next.y = next.top() + mm(7);
-    });
-    for (const CoverLine &line : content.lines)
-        drawCoverLine(sheet, line, style);
-    sheet.rule(sheet.left(), sheet.right(), sheet.y, style.ink.line);
-    sheet.y += mm(4);
-    sheet.paragraph("Each certificate stands for itself and is checked by its own number and code.",
-                    style.small());
-    return sheet.finish("A list of the set; it is no certificate", style.foot());
+    return layOut(coverDocument(content), paper);
 }
 
 Result<QByteArray> coverPdf(const Sheet &cover, const Moment &made)

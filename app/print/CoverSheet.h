@@ -27,7 +27,9 @@ struct CoverLine
 struct CoverContent
 {
     QString customer, premises;
-    QString visit; ///< "4 March 2026, 08:02 to 09:40, Kim Carver"; empty if nobody was there
+    /// Each as it was: "4 March 2026, 08:02 to 09:40 (UTC-06:00), Kim Carver: worked"; none if
+    /// nobody was there.
+    QStringList visits;
     Moment made;
     std::vector<CoverLine> lines;
 };

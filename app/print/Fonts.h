@@ -4,6 +4,7 @@
 // PDF would then lack the word "Certificate": a letter spacing of 100.01 % keeps the letters apart.
 
 #include <QFont>
+#include <QStringList>
 
 namespace loopwright {
 
@@ -19,7 +20,12 @@ enum class Face
 /// `size` in units of the painter: on a Sheet these are tenths of a point.
 QFont printFont(Face face, int size);
 
-/// Whether the fonts are there; without any, every letter would be printed as a box.
-bool fontsAreThere();
+/// The characters that no font at hand has, each once, in their order: they would be printed as
+/// boxes or not at all. All of them if there is no font.
+QStringList missingCharacters(const QString &text);
+/// The Debian package whose fonts have such a character.
+QString fontPackageFor(char32_t character);
+/// "東 (U+6771)"; a character that cannot be shown on a terminal by its number alone.
+QString characterName(const QString &character);
 
 } // namespace loopwright

@@ -40,7 +40,10 @@ public:
         , m_style(style)
         , m_metrics(style.font)
     {
-        m_plot = rect.adjusted(m_metrics.horizontalAdvance("100 dB "), em() * 1.5,
+        m_head = rect;
+        m_plot = rect.adjusted(m_metrics.horizontalAdvance("100 dB "),
+                               em() * 1.5 +
+                                   pictureHeadHeight(rect.width(), data.title, data.verdict, style),
                                -m_metrics.horizontalAdvance("1 MHz") * 0.6, -em() * 1.6);
         double most = std::max(data.pointDb, data.limitDb) * 1.15;
         for (const QPointF &point : data.predicted)
@@ -56,6 +59,7 @@ public:
     {
         if (m_plot.width() < 4 || m_plot.height() < 4)
             return; // no room for anything that could be read
+        paintPictureHead(m_painter, m_head, m_data.title, m_data.verdict, m_style);
         paintGrid();
         paintLimit();
         paintCurveLine();
@@ -154,8 +158,10 @@ private:
     {
         int line = 1;
         for (const QPointF &point : m_data.measured) {
-            const QPointF at(xOf(std::clamp(point.x(), fromHz, toHz)), yOf(point.y()));
             const double r = em() * 0.5;
+            QPointF at(xOf(std::clamp(point.x(), fromHz, toHz)), yOf(point.y()));
+            at.setX(std::clamp(at.x(), m_plot.left() + r, m_plot.right() - r));
+            at.setY(std::clamp(at.y(), m_plot.top() + r, m_plot.bottom() - r));
             m_painter.setPen(QPen(m_style.text, em() * 0.11));
             m_painter.setBrush(Qt::NoBrush);
             m_painter.drawPolygon(QPolygonF{at + QPointF(0, -r), at + QPointF(r, 0),
@@ -185,6 +191,7 @@ private:
     const PictureStyle &m_style;
     QFontMetricsF m_metrics;
     QRectF m_plot;
+    QRectF m_head;
     double m_most = 60;
     double m_step = 10;
 };

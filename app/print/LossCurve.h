@@ -18,6 +18,8 @@ struct CurveData
     double pointDb = 0;             ///< predicted there
     double limitDb = 42;
     std::vector<QPointF> measured; ///< Hz, dB; readings to show beside the curve
+    QString title = {};            ///< above the plot: order, date; empty: no room is taken
+    QString verdict = {};          ///< below the title
 };
 
 /// Of a make-up between the terminations and at the frequency of the limits.

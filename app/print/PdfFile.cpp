@@ -62,6 +62,73 @@ QByteArray dateString(const Moment &moment)
     return "D:" + utc.toString("yyyyMMddhhmmss").toLatin1() + "Z";
 }
 
+/// The same for catalogues and archives (ISO 16684-1): what stands in /Info, and the author.
+QByteArray xmpOf(const PdfInfo &info)
+{
+    const QString when = QDateTime::fromMSecsSinceEpoch(info.created.msUtc, Qt::UTC)
+                             .toString("yyyy-MM-ddThh:mm:ssZ");
+    const auto one = [](const char *element, const QString &value) {
+        return value.isEmpty() ? QString()
+                               : QString("<%1>%2</%1>\n").arg(QLatin1StringView(element), value);
+    };
+    const auto alternative = [](const QString &text) {
+        return QString("<rdf:Alt><rdf:li xml:lang=\"x-default\">%1</rdf:li></rdf:Alt>")
+            .arg(text.toHtmlEscaped());
+    };
+    QString xmp = "<?xpacket begin=\"\uFEFF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n"
+                  "<x:xmpmeta xmlns:x=\"adobe:ns:meta/\">"
+                  "<rdf:RDF xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">"
+                  "<rdf:Description rdf:about=\"\" xmlns:dc=\"http://purl.org/dc/elements/1.1/\" "
+                  "xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\" "
+                  "xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\">\n";
+    xmp += one("dc:format", "application/pdf") + one("dc:title", alternative(info.title));
+    if (!info.subject.isEmpty())
+        xmp += one("dc:description", alternative(info.subject));
+    if (!info.author.isEmpty())
+        xmp += QString("<dc:creator><rdf:Seq><rdf:li>%1</rdf:li></rdf:Seq></dc:creator>\n")
+                   .arg(info.author.toHtmlEscaped());
+    xmp += QString("<dc:language><rdf:Bag><rdf:li>%1</rdf:li></rdf:Bag></dc:language>\n")
+               .arg(info.language.toHtmlEscaped());
+    xmp += one("xmp:CreateDate", when) + one("xmp:CreatorTool", "Loopwright " LOOPWRIGHT_VERSION) +
+           one("pdf:Producer", QString("Qt ") + qVersion());
+    xmp += "</rdf:Description></rdf:RDF></x:xmpmeta>\n<?xpacket end=\"r\"?>";
+    return xmp.toUtf8();
+}
+
+void setMetadata(qpdf_data file, const PdfInfo &info)
+{
+    const QByteArray xmp = xmpOf(info);
+    const qpdf_oh stream = qpdf_oh_new_stream(file);
+    const qpdf_oh dictionary = qpdf_oh_get_dict(file, stream);
+    qpdf_oh_replace_key(file, dictionary, "/Type", qpdf_oh_new_name(file, "/Metadata"));
+    qpdf_oh_replace_key(file, dictionary, "/Subtype", qpdf_oh_new_name(file, "/XML"));
+    qpdf_oh_replace_stream_data(
+        file, stream, reinterpret_cast<const unsigned char *>(xmp.constData()),
+        std::size_t(xmp.size()), qpdf_oh_new_null(file), qpdf_oh_new_null(file));
+    qpdf_oh_replace_key(file, qpdf_get_root(file), "/Metadata", stream);
+}
+
+/// Says of each attached file that it is the data behind the document.
+void setRelationships(qpdf_data file)
+{
+    const qpdf_oh root = qpdf_get_root(file);
+    const qpdf_oh names = qpdf_oh_get_key_if_dict(
+        file,
+        qpdf_oh_get_key_if_dict(file, qpdf_oh_get_key_if_dict(file, root, "/Names"),
+                                "/EmbeddedFiles"),
+        "/Names");
+    if (!qpdf_oh_is_array(file, names))
+        return;
+    const qpdf_oh all = qpdf_oh_new_array(file);
+    // Name and file in turn.
+    for (int i = 1; i < qpdf_oh_get_array_n_items(file, names); i += 2) {
+        const qpdf_oh attached = qpdf_oh_get_array_item(file, names, i);
+        qpdf_oh_replace_key(file, attached, "/AFRelationship", qpdf_oh_new_name(file, "/Data"));
+        qpdf_oh_append_item(file, all, attached);
+    }
+    qpdf_oh_replace_key(file, root, "/AF", all);
+}
+
 void setInfo(qpdf_data file, const PdfInfo &info)
 {
     const qpdf_oh catalog = qpdf_get_root(file);
@@ -82,6 +149,10 @@ void setInfo(qpdf_data file, const PdfInfo &info)
     qpdf_oh_replace_key(file, trailer, "/Info", qpdf_make_indirect_object(file, about));
     qpdf_oh_remove_key(file, trailer,
                        "/ID"); // Qt's is random; the new one from what is written
+    if (!info.author.isEmpty())
+        qpdf_oh_replace_key(file, about, "/Author", textObject(file, info.author));
+    setMetadata(file, info);
+    setRelationships(file);
 }
 
 /// Empty if it could not be written.

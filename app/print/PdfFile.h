@@ -2,6 +2,11 @@
 // A sheet as PDF bytes, and what can be read from a PDF that somebody hands in. Qt 6.4 writes no
 // document language and takes its date and its identifier from the clock and at random, so libqpdf
 // sets them in the file that Qt made. The same sheet gives the same bytes.
+//
+// Of what an archive or a screen reader asks for, this is there: title, language, text in reading
+// order with embedded fonts, XMP metadata, and each attachment with its relationship to the page
+// (/AFRelationship /Data). What is not: tags. Qt 6.4 writes no structure tree, so a screen reader
+// is led by the order of the text alone, and the file claims neither PDF/UA nor PDF/A.
 
 #include "app/print/Sheet.h"
 #include "core/base/Moment.h"
@@ -22,6 +27,7 @@ struct PdfInfo
     Moment created;
     QString language = "en"; ///< BCP 47
     std::vector<PdfAttachment> attachments = {};
+    QString author = {};
 };
 
 /// Fonts embedded as subsets; text can be taken out. DiskTrouble if Qt's writer fails.

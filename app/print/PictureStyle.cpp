@@ -2,9 +2,11 @@
 
 #include "app/print/Fonts.h"
 
+#include <QFontMetricsF>
 #include <QPainter>
 
 #include <algorithm>
+#include <cmath>
 
 namespace loopwright {
 
@@ -25,6 +27,30 @@ void hatch(QPainter &painter, const QRectF &area, const PictureStyle &style, dou
         painter.drawLine(QPointF(from, area.bottom() - (from - x)),
                          QPointF(to, area.bottom() - (to - x)));
     }
+}
+
+double pictureHeadHeight(double width, const QString &title, const QString &verdict,
+                         const PictureStyle &style)
+{
+    const QFontMetricsF metrics(style.font);
+    const double lines =
+        std::ceil(metrics.horizontalAdvance(verdict) * 1.05 / std::max(1.0, width));
+    return metrics.height() * ((title.isEmpty() ? 0 : 1.35) + 1.2 * std::min(2.0, lines));
+}
+
+void paintPictureHead(QPainter &painter, const QRectF &rect, const QString &title,
+                      const QString &verdict, const PictureStyle &style)
+{
+    const QFontMetricsF metrics(style.font);
+    QFont strong = style.font;
+    strong.setWeight(QFont::Bold);
+    painter.setPen(style.text);
+    painter.setFont(strong);
+    painter.drawText(rect.topLeft() + QPointF(0, metrics.ascent()), title);
+    painter.setFont(style.font);
+    const double y = rect.top() + (title.isEmpty() ? 0 : metrics.height() * 1.35);
+    painter.drawText(QRectF(rect.left(), y, rect.width(), metrics.height() * 2.4), Qt::TextWordWrap,
+                     verdict);
 }
 
 } // namespace loopwright

@@ -28,4 +28,11 @@ PictureStyle paperStyle(int size);
 /// writes knows no clipping.
 void hatch(QPainter &painter, const QRectF &area, const PictureStyle &style, double em);
 
+/// Room that a title and a verdict take above a picture; 0 without either. A long verdict has two
+/// lines.
+double pictureHeadHeight(double width, const QString &title, const QString &verdict,
+                         const PictureStyle &style);
+void paintPictureHead(QPainter &painter, const QRectF &rect, const QString &title,
+                      const QString &verdict, const PictureStyle &style);
+
 } // namespace loopwright

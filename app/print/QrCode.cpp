@@ -7,12 +7,6 @@
 
 namespace loopwright {
 
-namespace {
-
-constexpr int quietZone = 4; ///< modules (ISO/IEC 18004)
-
-} // namespace
-
 QPainterPath QrCode::in(const QRectF &square) const
 {
     const double side = std::min(square.width(), square.height()) / modules;
@@ -30,7 +24,7 @@ Result<QrCode> qrCode(const QString &text)
         return failure(ErrorCode::BadInput,
                        QString("a text of %1 bytes does not fit into a QR code").arg(bytes.size()));
     QrCode result;
-    result.modules = code->width + 2 * quietZone;
+    result.modules = code->width + 2 * quietZoneModules;
     // Runs of dark modules are merged, so that no hairline shows between neighbours.
     for (int y = 0; y < code->width; ++y) {
         for (int x = 0; x < code->width; ++x) {
@@ -38,7 +32,7 @@ Result<QrCode> qrCode(const QString &text)
             while (x < code->width && (code->data[y * code->width + x] & 1))
                 ++x;
             if (x > from)
-                result.dark.addRect(quietZone + from, quietZone + y, x - from, 1);
+                result.dark.addRect(quietZoneModules + from, quietZoneModules + y, x - from, 1);
         }
     }
     return result;

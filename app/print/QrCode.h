@@ -8,6 +8,8 @@
 
 namespace loopwright {
 
+inline constexpr int quietZoneModules = 4; ///< on each side (ISO/IEC 18004)
+
 struct QrCode
 {
     QPainterPath dark; ///< dark modules in module units, quiet zone included

@@ -1,3 +1,5 @@
+// Longer than 400 lines: one picture, whose parts share its scale.
+
 #include "app/print/SecondsStrip.h"
 
 #include "app/print/PictureFile.h"
@@ -36,8 +38,11 @@ public:
         , m_seconds(std::max<qint64>({qint64(data.seconds.size()), data.plannedSeconds, 1}))
     {
         const double left = m_metrics.horizontalAdvance("64 000 ");
+        m_head = rect;
         m_plot =
-            rect.adjusted(left, m_metrics.height() * 1.3,
+            rect.adjusted(left,
+                          m_metrics.height() * 1.3 +
+                              pictureHeadHeight(rect.width(), data.title, data.verdict, style),
                           -m_metrics.horizontalAdvance("00:00") * 0.55, -m_metrics.height() * 3.4);
         const qint64 run = qint64(std::min(data.seconds.size(), data.marks.size()));
         m_whole = run >= m_seconds || m_data.plannedSeconds == 0;
@@ -50,6 +55,7 @@ public:
         if (m_plot.width() < 4 || m_plot.height() < 4)
             return; // no room for anything that could be read
         gather();
+        paintPictureHead(m_painter, m_head, m_data.title, m_data.verdict, m_style);
         paintUnavailable();
         paintGrid();
         paintBars();
@@ -75,11 +81,28 @@ private:
         return m_plot.bottom() - m_plot.height() * std::min(share, 1.0);
     }
 
+    /// One second if each has a bar of its own, else whole bins whose bars can be told apart.
+    qint64 binSeconds() const
+    {
+        const double thinnest = std::max(0.5, em() * 0.1); // of a single second
+        if (double(m_seconds) * thinnest <= m_plot.width())
+            return 1;
+        // A little more than there is room for: thin bars still; hours: bars that can be told
+        // apart.
+        const bool hours = double(m_seconds) * thinnest > 4 * m_plot.width();
+        const double bar = hours ? em() * 0.4 : thinnest;
+        static constexpr std::array<qint64, 14> bins{2,   5,   10,  15,  20,   30,   60,
+                                                     120, 180, 300, 600, 1200, 1800, 3600};
+        for (const qint64 bin : bins)
+            if (m_plot.width() * double(bin) / double(m_seconds) >= bar)
+                return bin;
+        return qint64(std::ceil(double(m_seconds) * bar / m_plot.width()));
+    }
+
     void gather()
     {
-        // At least a bar's width of 1.2 units, or what the font makes of a pixel.
-        const double most = std::max(1.0, m_plot.width() / std::max(0.5, em() * 0.1));
-        m_perColumn = std::max<qint64>(1, qint64(std::ceil(double(m_seconds) / most)));
+        m_perColumn = binSeconds();
+        m_binText = QString("worst of %1 s each").arg(m_perColumn).toLatin1();
         const std::size_t count = std::min(m_data.seconds.size(), m_data.marks.size());
         for (std::size_t i = 0; i < count; ++i) {
             if (qint64(i) % m_perColumn == 0)
@@ -172,8 +195,9 @@ private:
         const double top = yOf(double(column.errors));
         m_painter.fillRect(QRectF(QPointF(x, top), QPointF(x + width, m_plot.bottom())),
                            severe ? m_style.bad : m_style.text);
-        if (severe)
-            paintTriangle(m_painter, m_style, em(), x + width / 2, top);
+        if (severe) // a mark of the plot stays within it
+            paintTriangle(m_painter, m_style, em(), x + width / 2,
+                          std::max(top, m_plot.top() + em() * 0.51));
     }
 
     bool isSevere(const Column &column) const
@@ -290,6 +314,13 @@ private:
         m_painter.drawRect(box);
     }
 
+    void signBin(const QRectF &box) const
+    {
+        m_painter.setPen(QPen(m_style.muted, em() * 0.07));
+        m_painter.setBrush(Qt::NoBrush);
+        m_painter.drawRect(legendBar(box));
+    }
+
     void signNotRun(const QRectF &box) const
     {
         paintMast(m_painter, m_style, em(), box.left() + box.width() * 0.25, box.top(),
@@ -314,6 +345,8 @@ private:
         if (std::any_of(m_columns.begin(), m_columns.end(),
                         [](const Column &column) { return column.provisional; }))
             entries.push_back({"may yet change", &Strip::signProvisional});
+        if (m_perColumn > 1)
+            entries.push_back({m_binText.constData(), &Strip::signBin});
         if (!m_data.notWatched.empty())
             entries.push_back({"not watched", &Strip::signNotWatched});
         if (!m_whole) {
@@ -356,6 +389,8 @@ private:
     double m_end = 0;    ///< where the seconds that were run end
     double m_decades = 1;
     qint64 m_perColumn = 1;
+    QByteArray m_binText; ///< for the legend
+    QRectF m_head;
     std::vector<Column> m_columns;
 };
 

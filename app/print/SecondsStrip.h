@@ -25,11 +25,13 @@ struct StripData
     qint64 plannedSeconds = 0; ///< length of the axis at least; 0: as long as the run
     bool running = false; ///< the last seconds may yet change class, and planned ones will come
     std::span<const Stretch> notWatched = {}; ///< what they hold there means nothing
+    QString title = {};   ///< above the plot: order, date; empty: no room is taken
+    QString verdict = {}; ///< below the title
 };
 
 /// With axis and legend; what only a running run or one that was cut short has, the legend names
-/// only if it is drawn. If there are more seconds than room, neighbours share a bar that shows the
-/// worst of them.
+/// only if it is drawn. If there are more seconds than room, whole bins of them (2 s, 5 s, … 10
+/// min) share a bar that shows the worst, and the legend says how many. No mark leaves the plot.
 void paintStrip(QPainter &painter, const QRectF &rect, const StripData &data,
                 const PictureStyle &style);
 

@@ -64,4 +64,27 @@ Result<void> Sheet::paint(QPagedPaintDevice &device) const
     return {};
 }
 
+Result<void> checkCharacters(const Sheet &sheet)
+{
+    const QStringList missing = missingCharacters(sheet.texts.join(u' '));
+    if (missing.isEmpty())
+        return {};
+    constexpr qsizetype mostNamed = 12;
+    QStringList names, packages;
+    for (const QString &character : missing) {
+        const QString package = fontPackageFor(character.toUcs4().value(0));
+        if (!packages.contains(package))
+            packages << package;
+        if (names.size() < mostNamed)
+            names << characterName(character);
+    }
+    if (missing.size() > mostNamed)
+        names << QString("and %1 more").arg(missing.size() - mostNamed);
+    return failure(
+        ErrorCode::Refused,
+        QString("no font here has %1; the Debian package %2 has %3")
+            .arg(names.join(", "), packages.join(" and "), missing.size() == 1 ? "it" : "them"),
+        "fonts");
+}
+
 } // namespace loopwright

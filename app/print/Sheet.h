@@ -11,6 +11,7 @@
 #include <QImage>
 #include <QPagedPaintDevice>
 #include <QPainter>
+#include <QStringList>
 
 #include <functional>
 #include <vector>
@@ -47,6 +48,7 @@ struct Sheet
     Paper paper = Paper::A4;
     QString title;
     std::vector<SheetPage> pages;
+    QStringList texts; ///< all that is written on it
 
     /// Paints one page with a painter that stands at the page's corner and whose unit is a tenth of
     /// a point.
@@ -57,5 +59,9 @@ struct Sheet
     /// cannot be painted on.
     Result<void> paint(QPagedPaintDevice &device) const;
 };
+
+/// Refused, naming the characters of the sheet that no font at hand has and the package that would
+/// help.
+Result<void> checkCharacters(const Sheet &sheet);
 
 } // namespace loopwright

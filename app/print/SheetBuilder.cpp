@@ -19,8 +19,6 @@ double aligned(double x, double width, double textWidth, Align align)
         break;
     case Align::Right:
         return x + width - textWidth;
-    case Align::Centre:
-        return x + (width - textWidth) / 2;
     }
     return x;
 }
@@ -55,24 +53,11 @@ QStringList wrapped(const QString &text, const QFont &font, double width)
     return lines;
 }
 
-QString longDate(QDate date)
-{
-    return QLocale(QLocale::English).toString(date, "d MMMM yyyy");
-}
-
-QString longDates(const QString &from, const QString &to)
-{
-    const QDate first = QDate::fromString(from, Qt::ISODate);
-    const QDate last = QDate::fromString(to, Qt::ISODate);
-    if (first == last || !first.isValid())
-        return longDate(last);
-    const QString format = first.year() == last.year() ? "d MMMM" : "d MMMM yyyy";
-    return QLocale(QLocale::English).toString(first, format) + " to " + longDate(last);
-}
-
 SheetBuilder::SheetBuilder(Paper paper, const QString &title)
     : m_size(paperSize(paper))
     , m_margins(Margins::of(paper))
+    , m_left(m_margins.left)
+    , m_right(m_size.width() - m_margins.right)
 {
     m_sheet.paper = paper;
     m_sheet.title = title;
@@ -83,21 +68,46 @@ void SheetBuilder::newPage()
 {
     m_sheet.pages.push_back({});
     y = m_margins.top;
-    if (m_onNewPage)
+    if (m_onNewPage && !m_endless) {
+        const double left = m_left, right = m_right;
+        setFrame(m_margins.left, m_size.width() - m_margins.right);
         m_onNewPage(*this);
+        setFrame(left, right);
+    }
+    m_contentTop = y;
 }
 
 bool SheetBuilder::ensure(double height)
 {
-    if (y + height <= bottom())
+    if (m_endless || y + height <= bottom())
         return false;
     newPage();
     return true;
 }
 
+SheetBuilder SheetBuilder::endless() const
+{
+    SheetBuilder builder = *this;
+    builder.m_sheet.pages = {{}};
+    builder.m_endless = true;
+    return builder;
+}
+
+void SheetBuilder::clearFold(double height)
+{
+    for (const double fold : m_folds)
+        if (!m_endless && y < fold && y + height > fold)
+            y = fold;
+}
+
 void SheetBuilder::draw(SheetMark mark)
 {
-    m_sheet.pages.back().marks.push_back(std::move(mark));
+    drawOn(m_sheet.pages.size() - 1, std::move(mark));
+}
+
+void SheetBuilder::drawOn(std::size_t page, SheetMark mark)
+{
+    m_sheet.pages.at(page).marks.push_back(std::move(mark));
 }
 
 void SheetBuilder::textAt(double x, double baseline, const QString &text, const TextStyle &style,
@@ -106,6 +116,7 @@ void SheetBuilder::textAt(double x, double baseline, const QString &text, const 
     if (text.isEmpty())
         return;
     const double from = aligned(x, 0, textWidth(text, style), align);
+    m_sheet.texts << text;
     draw([=](QPainter &painter) {
         painter.setFont(style.font());
         painter.setPen(style.colour);
@@ -129,14 +140,6 @@ double SheetBuilder::lineHeight(const TextStyle &style)
 double SheetBuilder::textWidth(const QString &text, const TextStyle &style)
 {
     return QFontMetricsF(style.font()).horizontalAdvance(text);
-}
-
-TextStyle SheetBuilder::fitted(TextStyle style, const QString &text, double width)
-{
-    const double needed = textWidth(text, style);
-    if (needed > width)
-        style.size = std::max(1, int(style.size * width / needed));
-    return style;
 }
 
 double SheetBuilder::paragraphHeight(const QString &text, const TextStyle &style, double width)
@@ -177,20 +180,25 @@ void SheetBuilder::paragraph(const QString &text, const TextStyle &style, double
     row({Cell{left() + indent, width.value_or(this->width() - indent), text, style}});
 }
 
-Sheet SheetBuilder::finish(const QString &foot, const TextStyle &style)
+Sheet SheetBuilder::finish(const QString &foot, const QString &end, const TextStyle &style)
 {
     const std::size_t count = m_sheet.pages.size();
     const double baseline = m_size.height() - m_margins.bottom + mm(8);
+    const double left = m_margins.left, right = m_size.width() - m_margins.right;
     for (std::size_t i = 0; i < count; ++i) {
         const QString page = QString("Page %1 of %2").arg(i + 1).arg(count);
-        const double x = right() - textWidth(page, style);
-        m_sheet.pages[i].marks.push_back([=, leftX = left()](QPainter &painter) {
+        QStringList words{foot, i + 1 == count ? end : QString()};
+        words.removeAll(QString());
+        const QString text = words.join("  ·  ");
+        const double x = right - textWidth(page, style);
+        drawOn(i, [=](QPainter &painter) {
             painter.setFont(style.font());
             painter.setPen(style.colour);
-            painter.drawText(QPointF(leftX, baseline), foot);
+            painter.drawText(QPointF(left, baseline), text);
             painter.drawText(QPointF(x, baseline), page);
         });
     }
+    m_sheet.texts << foot << end;
     return m_sheet;
 }
 

@@ -1,216 +1,260 @@
 #include "app/print/WorkSheets.h"
 
-#include "app/print/JobLinePainter.h"
-#include "app/print/SettingsPage.h"
-#include "core/identifiers/ProtocolVariant.h"
+#include "app/print/HandoffDocument.h"
+#include "app/print/SettingsDocument.h"
+#include "core/base/PaperTime.h"
+
+#include <algorithm>
 
 namespace loopwright {
 
+using namespace doc;
+
 namespace {
 
-/// Title, and what it is about, on the first page; the title alone on further ones.
-void drawTitle(SheetBuilder &sheet, const QString &title, const QString &subtitle,
-               const CertificateStyle &style)
+QString joined(QStringList parts, const QString &separator = ", ")
 {
-    sheet.textAt(sheet.left(), sheet.top() + mm(7), title, style.title());
-    sheet.y = sheet.top() + mm(10.5);
-    sheet.paragraph(subtitle, style.body());
-    sheet.y += mm(4);
-    sheet.setOnNewPage([title, style](SheetBuilder &next) {
-        next.textAt(next.left(), next.top() + mm(3), title, style.strong());
-        next.y = next.top() + mm(7);
-    });
+    parts.removeAll(QString());
+    return parts.join(separator);
 }
 
-/// A label with its text, below a hairline; nothing for an empty text.
-void drawLine(SheetBuilder &sheet, const QString &name, const QString &value, const TextStyle &text,
-              const CertificateStyle &style)
+QString dueText(const DayJob &job, QDate day)
 {
-    if (value.isEmpty())
-        return;
-    const double indent = mm(36);
-    const double width = sheet.width() - indent;
-    sheet.ensure(SheetBuilder::paragraphHeight(value, text, width) + mm(2.4));
-    sheet.rule(sheet.left(), sheet.right(), sheet.y, style.ink.line);
-    sheet.y += mm(1.3);
-    sheet.row({{sheet.left(), indent - mm(3), name, style.label()},
-               {sheet.left() + indent, width, value, text}});
-    sheet.y += mm(1.1);
+    if (!job.due.isValid())
+        return {};
+    if (job.due < day)
+        return "LATE, due " + paperDay(job.due);
+    return job.due == day ? QString("due today") : "due " + paperDay(job.due);
 }
 
-void drawHeading(SheetBuilder &sheet, const QString &text, const CertificateStyle &style)
+bool isSamePlace(const DayJob &one, const DayJob &other)
 {
-    sheet.y += mm(4);
-    sheet.ensure(mm(14));
-    sheet.paragraph(text, style.heading());
-    sheet.y += mm(1.2);
+    return one.premises == other.premises && one.appointment == other.appointment &&
+           one.customer == other.customer;
 }
 
-QString joined(const QStringList &parts, const QString &separator = ", ")
+/// What is said once of all lines at one place.
+Blocks placeBlocks(const DayJob &job, std::size_t lines)
 {
-    QStringList present;
-    for (const QString &part : parts)
-        if (!part.isEmpty())
-            present << part;
-    return present.join(separator);
+    return {Gap{mm(1)}, Rule{},
+            Table{{0.2, 0.65, 0.15},
+                  {},
+                  {{{{job.appointment.isEmpty() ? "any time" : job.appointment, Tone::Large},
+                     {joined({job.premises, job.customer}, "  ·  "), Tone::Large},
+                     {lines == 1 ? QString() : QString("%1 lines").arg(lines), Tone::Strong,
+                      Align::Right}},
+                    {},
+                    false}},
+                  mm(0.6)},
+            Facts{{{"Contact", job.contact}, {"Access", job.accessNotes}}, 1, mm(24)}};
 }
 
-constexpr double jobLineHeight = mm(11);
-
-double dayJobHeight(const SheetBuilder &sheet, const DayJob &job, const CertificateStyle &style)
+Blocks lineBlocks(const DayJob &job, QDate day)
 {
-    double height = mm(11) + jobLineHeight;
-    const double width = sheet.width() - mm(36);
-    for (const QString &text :
-         {job.premises, job.contact, job.circuit, job.service, job.accessNotes, job.remarks})
-        if (!text.isEmpty())
-            height += SheetBuilder::paragraphHeight(text, style.body(), width) + mm(2.4);
-    return height + SheetBuilder::paragraphHeight(job.next, style.strong(), sheet.width());
+    const bool late = job.due.isValid() && job.due < day;
+    Blocks blocks{
+        Table{{0.5, 0.5},
+              {},
+              {{{{QString("Order %1, circuit %2").arg(job.order, job.circuit), Tone::Strong},
+                 {dueText(job, day), late ? Tone::Bad : Tone::Strong, Align::Right}},
+                {},
+                false}},
+              mm(0.4)}};
+    if (job.hazard)
+        blocks.push_back(Paragraph{"HAZARD open on this pair: see its handoff first.", Tone::Bad});
+    blocks.push_back(Facts{{{"Line", joined({job.service, job.office, "pair " + job.pair})},
+                            {"Numbers", job.numbers.join('\n')},
+                            {"Place", job.terminalLocation},
+                            {"Remarks", job.remarks},
+                            {"Next", job.next}},
+                           1,
+                           mm(24),
+                           false,
+                           Tone::Small});
+    blocks.push_back(Gap{mm(1.2)});
+    return blocks;
 }
 
-void drawDayJob(SheetBuilder &sheet, const DayJob &job, const CertificateStyle &style)
+void addVisits(Document &document, const std::vector<DayJob> &jobs, QDate day)
 {
-    sheet.ensure(dayJobHeight(sheet, job, style));
-    sheet.rule(sheet.left(), sheet.right(), sheet.y, style.ink.text, 9);
-    sheet.y += mm(1.6);
-    const double when = mm(36);
-    sheet.row({{sheet.left(),
-                when - mm(3),
-                job.appointment.isEmpty() ? "any time" : job.appointment,
-                {Face::Strong, 108, style.ink.accent}},
-               {sheet.left() + when,
-                sheet.width() - when - mm(34),
-                job.customer,
-                {Face::Strong, 108, style.ink.text}},
-               {sheet.right() - mm(34), mm(34), job.order, style.digits(90), Align::Right}});
-    sheet.y += mm(1.4);
-    drawLine(sheet, "Premises", joined({job.premises, job.terminalLocation}, "; "), style.body(),
-             style);
-    drawLine(sheet, "Contact", job.contact, style.body(), style);
-    drawLine(sheet, "Circuit", joined({job.circuit, job.office, job.pair}), style.body(), style);
-    drawLine(sheet, "Service", job.service, style.body(), style);
-    drawLine(sheet, "Access", job.accessNotes, style.body(), style);
-    drawLine(sheet, "Remarks", job.remarks, style.body(), style);
-    sheet.y += mm(2.5);
-    const QRectF rect(sheet.left(), sheet.y, sheet.width(), jobLineHeight);
-    sheet.draw([rect, line = job.line, ink = paperStyle(64)](QPainter &painter) {
-        paintJobLine(painter, rect, line, ink);
-    });
-    sheet.y += jobLineHeight;
-    sheet.paragraph(job.next, style.strong());
-    sheet.y += mm(6);
-}
-
-void drawReadings(SheetBuilder &sheet, const Handoff &handoff, const CertificateStyle &style)
-{
-    if (handoff.readings.empty())
-        return;
-    drawHeading(sheet, "Readings", style);
-    const double measured = sheet.left() + sheet.width() * 0.24;
-    const double limit = sheet.left() + sheet.width() * 0.56;
-    const double word = sheet.left() + sheet.width() * 0.88;
-    for (const HandoffReading &reading : handoff.readings) {
-        const TextStyle text =
-            reading.outcome == CriterionOutcome::Met ? style.body() : style.strong();
-        const std::vector<Cell> cells{
-            {sheet.left(), measured - sheet.left() - mm(3), reading.name, text},
-            {measured, limit - measured - mm(3), reading.value, text},
-            {limit, word - limit - mm(3), reading.limit, style.body()},
-            {word, sheet.right() - word, reading.word(), text, Align::Right}};
-        sheet.ensure(SheetBuilder::rowHeight(cells) + mm(2));
-        sheet.rule(sheet.left(), sheet.right(), sheet.y, style.ink.line);
-        sheet.y += mm(1);
-        sheet.row(cells);
-        sheet.y += mm(1);
+    for (std::size_t i = 0; i < jobs.size();) {
+        std::size_t end = i + 1;
+        while (end < jobs.size() && isSamePlace(jobs[i], jobs[end]))
+            ++end;
+        for (std::size_t k = i; k < end; ++k) {
+            Together together;
+            if (k == i)
+                together.inside = placeBlocks(jobs[i], end - i);
+            append(together.inside, lineBlocks(jobs[k], day));
+            document.blocks.push_back(std::move(together));
+        }
+        i = end;
     }
 }
 
-void drawList(SheetBuilder &sheet, const QString &heading, const QStringList &lines,
-              const CertificateStyle &style)
+QString countedText(qsizetype count, const char *one, const char *many)
 {
-    if (lines.isEmpty())
-        return;
-    drawHeading(sheet, heading, style);
-    for (const QString &line : lines) {
-        sheet.ensure(SheetBuilder::paragraphHeight(line, style.body(), sheet.width()) + mm(1));
-        sheet.paragraph(line, style.body());
-        sheet.y += mm(1);
-    }
+    return QString("%1 %2").arg(count).arg(QLatin1StringView(count == 1 ? one : many));
+}
+
+Blocks listBlocks(const QStringList &texts)
+{
+    Blocks blocks;
+    for (const QString &text : texts)
+        blocks.push_back(Paragraph{text, Tone::Body, mm(1)});
+    return blocks;
+}
+
+Blocks issuerBlocks(const Issuer &issuer)
+{
+    if (issuer.name.isEmpty())
+        return {};
+    return {Paragraph{joined({issuer.name, issuer.address, issuer.telephone}), Tone::Muted}};
 }
 
 } // namespace
 
-Sheet settingsCard(const ServiceOrder &order, const QString &officeName, Paper paper)
+Document settingsCard(const CardContent &card)
 {
-    const CertificateStyle style;
-    SheetBuilder sheet(paper, "Settings " + order.circuit);
-    const ProtocolVariant *variant = findVariant(order.variant);
-    drawSettings(sheet,
-                 {order.kind, variant ? variant->name : order.variant, terminalSettings(order),
-                  terminalLines(order)},
-                 style);
-    sheet.y += mm(8);
-    drawLine(sheet, "Customer", order.customer, style.body(), style);
-    drawLine(sheet, "Premises", joined({order.premises, order.terminalLocation}, "; "),
-             style.body(), style);
-    drawLine(sheet, "Circuit", order.circuit, style.body(), style);
-    drawLine(sheet, "Serving office", officeName, style.body(), style);
-    drawLine(sheet, "Service", inOneLine(serviceLines(order)), style.body(), style);
-    return sheet.finish("Keep this card with the terminal equipment.", style.foot());
+    Document document;
+    document.title = "Settings " + card.circuit;
+    document.continued = "Settings for your equipment, continued";
+    document.foot = "Keep this card with the terminal equipment.";
+    document.end = "End of card";
+    document.blocks = settingsBlocks({card.kind,
+                                      card.variantName,
+                                      card.settings,
+                                      card.terminals,
+                                      {{"Circuit", card.circuit},
+                                       {"Order", card.order},
+                                       {"Date", paperTime(card.made)},
+                                       {"Issue", "card, no certificate"}}});
+    append(document.blocks, {Gap{mm(4)}, Facts{{{"Customer", card.customer},
+                                                {"Premises", card.premises},
+                                                {"Serving office", card.office},
+                                                {"Service", card.service}},
+                                               1,
+                                               mm(40),
+                                               true}});
+    return document;
 }
 
-Sheet dayList(const QString &installer, QDate day, const std::vector<DayJob> &jobs, Paper paper)
+Document dayList(const QString &installer, QDate day, const std::vector<DayJob> &jobs)
 {
-    const CertificateStyle style;
-    const QString title = "Jobs of " + longDate(day);
-    SheetBuilder sheet(paper, title);
-    drawTitle(sheet, title,
-              QString("%1, %2 job%3")
-                  .arg(installer.isEmpty() ? QString("All installers") : installer,
-                       QString::number(jobs.size()), jobs.size() == 1 ? QString() : QString("s")),
-              style);
+    std::vector<DayJob> visits, paper;
     for (const DayJob &job : jobs)
-        drawDayJob(sheet, job, style);
+        (job.needsVisit ? visits : paper).push_back(job);
+    Document document;
+    document.title = "Jobs of " + paperDay(day);
+    document.continued = document.title + ", continued";
+    document.foot = "For installers; not for customers.";
+    document.end = "End of list";
+    Blocks &blocks = document.blocks;
+    append(
+        blocks,
+        {Paragraph{document.title, Tone::Title, mm(1)},
+         Paragraph{QString("%1: %2 to visit, %3 that need only paper.")
+                       .arg(installer.isEmpty() ? QString("All installers") : installer,
+                            countedText(qsizetype(visits.size()), "line", "lines"),
+                            countedText(qsizetype(paper.size()), "order", "orders"))},
+         Paragraph{"At each pair: prove the meter, measure to ground and across before you touch "
+                   "it, and treat it as live whatever it read. Thunder near: stop.",
+                   Tone::Strong, mm(2)}});
     if (jobs.empty())
-        sheet.paragraph("No job is due on this day.", style.body());
-    return sheet.finish("For installers; not for customers.", style.foot());
+        blocks.push_back(Paragraph{"No job is due on this day."});
+    addVisits(document, visits, day);
+    if (!paper.empty()) {
+        Table table{{0.15, 0.29, 0.16, 0.4}, {}, {}, mm(0.7)};
+        for (const DayJob &job : paper)
+            table.rows.push_back({{{job.order, Tone::Small},
+                                   {job.customer, Tone::Small},
+                                   {dueText(job, day), Tone::Small},
+                                   {job.next, Tone::Small}}});
+        append(blocks, section("Only paper is left", {std::move(table)}));
+    }
+    spellMissingCharacters(document);
+    return document;
 }
 
-Sheet handoffPage(const Handoff &handoff, Paper paper)
+Document leaveBehindDocument(const LeaveBehindSlip &slip)
 {
-    const CertificateStyle style;
-    SheetBuilder sheet(paper, "Handoff " + handoff.order);
-    drawTitle(sheet, "Handoff",
-              QString("Order %1 is not accepted. To read aloud, or to hand on.").arg(handoff.order),
-              style);
-    const TextStyle large{Face::Strong, 108, style.ink.text};
-    drawLine(sheet, "What failed", handoff.whatFailed(), large, style);
-    drawLine(sheet, "Cause", handoff.cause, large, style);
-    drawLine(sheet, "Whose part", handoff.part, large, style);
-    drawLine(sheet, "Call", handoff.call, large, style);
-    drawLine(sheet, "Reason", handoff.reason, style.body(), style);
-    if (!handoff.reason.contains(handoff.meaning))
-        drawLine(sheet, "What it means", handoff.meaning, style.body(), style);
-    for (const QString &check : handoff.check)
-        drawLine(sheet, check == handoff.check.front() ? "Check first" : "Then", check,
-                 style.body(), style);
-    drawLine(sheet, "Next", handoff.next, style.body(), style);
-    drawHeading(sheet, "The line", style);
-    drawLine(sheet, "Circuit", joined({handoff.circuit, handoff.pair}), style.body(), style);
-    drawLine(sheet, "Serving office", handoff.office, style.body(), style);
-    drawLine(sheet, "Protocol variant", handoff.variant, style.body(), style);
-    drawLine(sheet, "Customer", joined({handoff.customer, handoff.contact}), style.body(), style);
-    drawLine(sheet, "Premises", handoff.premises, style.body(), style);
-    drawReadings(sheet, handoff, style);
-    drawList(sheet, "Done so far", handoff.done, style);
-    drawList(sheet, "Also open", handoff.alsoOpen, style);
-    const QString last =
-        handoff.lastFact
-            ? QString("Last entry %1%2")
-                  .arg(handoff.lastFact->text().left(16).replace(u'T', u' '),
-                       handoff.recordedBy.isEmpty() ? QString() : " by " + handoff.recordedBy)
-            : QString("Nothing was recorded yet");
-    return sheet.finish(last, style.foot());
+    Document document;
+    document.title = "Your line, order " + slip.order;
+    document.continued = document.title + ", continued";
+    document.foot = "This is no certificate.";
+    document.end = "End of slip";
+    Blocks &blocks = document.blocks;
+    append(blocks, {Paragraph{"Your line is not ready yet", Tone::Title, mm(2)},
+                    Facts{{{"Customer", slip.customer},
+                           {"Premises", slip.premises},
+                           {"Circuit", slip.circuit},
+                           {"Order", slip.order},
+                           {"We were there", slip.visited}},
+                          1,
+                          mm(30)}});
+    const QString call =
+        slip.call.telephone.isEmpty()
+            ? QString("Call whoever supplies your line, and name %1.").arg(slip.call.name)
+            : QString("Call %1%2, and name %3.")
+                  .arg(slip.call.telephone,
+                       slip.call.hours.isEmpty() ? QString() : " (" + slip.call.hours + ")",
+                       slip.call.name);
+    append(blocks, section("What is missing", listBlocks(slip.missing)));
+    append(blocks, section("What happens next", listBlocks(slip.next)));
+    append(blocks, section("Whom to call", {Paragraph{call, Tone::Large}}));
+    append(blocks, section("What was done", listBlocks(slip.done)));
+    append(blocks, {Gap{mm(3)}});
+    append(blocks, issuerBlocks(slip.issuer));
+    return document;
+}
+
+Document closeOutDocument(const CloseOutSlip &slip)
+{
+    Document document;
+    document.title = "Close-out, order " + slip.order;
+    document.continued = document.title + ", continued";
+    document.foot = "For the desk; not for customers.";
+    document.end = "End of slip";
+    Blocks &blocks = document.blocks;
+    append(blocks, {Paragraph{"Close-out", Tone::Title, mm(2)},
+                    Paragraph{"Completion number, to read back to the desk", Tone::Muted, mm(0.5)},
+                    Paragraph{slip.completionNumber, Tone::BigDigits, mm(2)},
+                    Facts{{{"Order", slip.order},
+                           {"Result", slip.outcome},
+                           {"Circuit", slip.circuit},
+                           {"Serving office", joined({slip.office, slip.desk})},
+                           {"Customer", slip.customer},
+                           {"Premises", slip.premises},
+                           {"Tested", slip.tested}},
+                          2}});
+    Table numbers{{0.2, 0.4, 0.4},
+                  {{"", Tone::Muted}, {"Ordered", Tone::Muted}, {"As tested", Tone::Muted}},
+                  {},
+                  mm(0.8)};
+    for (const CertificateDelivery &row : slip.delivery)
+        numbers.rows.push_back({{{row.name, Tone::Muted}, {row.ordered}, {row.delivered}}});
+    append(blocks, section("Numbers and line, as tested", {std::move(numbers)}));
+    Table readings{{0.2, 0.24, 0.3, 0.26},
+                   {{"Point", Tone::Muted},
+                    {"Figure", Tone::Muted},
+                    {"Read", Tone::Muted},
+                    {"Limit", Tone::Muted}},
+                   {},
+                   mm(0.5)};
+    QString before;
+    for (const auto &[name, reading] : slip.readings) {
+        readings.rows.push_back({{{name == before ? QString() : name, Tone::Small},
+                                  {reading.what, Tone::Small},
+                                  {reading.value, Tone::Small},
+                                  {reading.limit, Tone::Small}},
+                                 {},
+                                 name != before});
+        before = name;
+    }
+    append(blocks, section("Readings", {std::move(readings)}));
+    append(blocks, section("At the desk", {FillIn{"Spoken to"}, FillIn{"Their reference"},
+                                           FillIn{"Date and time"}}));
+    return document;
 }
 
 } // namespace loopwright

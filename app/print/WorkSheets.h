@@ -1,16 +1,24 @@
 #pragma once
 // The papers of daily work: the settings card that stays with the terminal equipment, the
-// installer's list of a day's jobs, and the page that hands on a job that is not accepted.
+// installer's list of a day's jobs, and the slips that stay behind.
 
-#include "app/print/Sheet.h"
-#include "core/acceptance/Handoff.h"
-#include "core/acceptance/JobLine.h"
-#include "core/certificate/MakeCertificate.h"
+#include "app/print/Document.h"
+#include "core/certificate/Slips.h"
 
 namespace loopwright {
 
+/// What the card says; texts that a person typed are covered already.
+struct CardContent
+{
+    QString order, customer, premises, circuit, office, service;
+    LineKind kind = LineKind::Bri;
+    QString variantName;
+    std::vector<CertificateLine> settings;
+    std::vector<CertificateTerminal> terminals;
+    Moment made;
+};
 /// Variant, numbers and identifiers in large digits, for the customer.
-Sheet settingsCard(const ServiceOrder &order, const QString &officeName, Paper paper);
+doc::Document settingsCard(const CardContent &card);
 
 /// One job of the list; for installers, not for customers.
 struct DayJob
@@ -18,12 +26,20 @@ struct DayJob
     QString appointment; ///< "09:00-11:00"; may be empty
     QString order, customer, premises, contact, circuit, office, pair;
     QString accessNotes, terminalLocation, remarks;
-    QString service; ///< in words
-    std::vector<StationState> line;
-    QString next; ///< nextSentence()
+    QString service;     ///< in words
+    QStringList numbers; ///< "1: 217-555-0143, SPID 21755501430101, TEI automatic"
+    QDate due;
+    bool hazard = false;    ///< one is open on its pair
+    bool needsVisit = true; ///< else only paper is left
+    QString next;           ///< nextSentence()
 };
-Sheet dayList(const QString &installer, QDate day, const std::vector<DayJob> &jobs, Paper paper);
+/// Only what needs a visit, by premises and appointment; what needs paper alone stands in one block
+/// at the end. A character that no font has stands as its number.
+doc::Document dayList(const QString &installer, QDate day, const std::vector<DayJob> &jobs);
 
-Sheet handoffPage(const Handoff &handoff, Paper paper);
+/// For the customer of a line that was not accepted.
+doc::Document leaveBehindDocument(const LeaveBehindSlip &slip);
+/// For the desk that an accepted order is closed with.
+doc::Document closeOutDocument(const CloseOutSlip &slip);
 
 } // namespace loopwright

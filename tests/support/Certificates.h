@@ -4,6 +4,7 @@
 #include "core/acceptance/Judge.h"
 #include "core/certificate/CertificateNumber.h"
 #include "core/certificate/MakeCertificate.h"
+#include "core/certificate/SettingsLines.h"
 #include "tests/support/Jobs.h"
 
 #include <QProcess>
@@ -15,16 +16,23 @@ inline Moment moment(const char *text)
     return *Moment::parse(QString::fromLatin1(text));
 }
 
+inline Issuer issuer()
+{
+    return {"Prairie Telephone Cooperative", "4 North Hill, Prairie, IL 62700", "217-555-0170",
+            "217-555-0172", "every day, 7:00 to 22:00"};
+}
+
 inline CertificateSources sources(const OrderFields &fields, const QList<QJsonObject> &facts)
 {
     const DecisionInput input = jobs::input(fields, facts);
     CertificateSources sources;
     sources.number = CertificateNumber{2026, 7, 42}.text();
     sources.issuedAt = moment("2026-03-04T15:20:00-06:00");
-    sources.order = input.order;
-    sources.office = {"NORTH", "North Hill", "ni2"};
+    sources.input = input;
+    sources.limits = jobs::limits();
+    sources.issuer = issuer();
+    sources.office = {"NORTH", "North Hill", "ni2", "4 North Hill", "217-555-0170", "217-555-0171"};
     sources.decision = decide(input, jobs::limits());
-    sources.facts = input.facts;
     sources.instruments = {jobs::instrument()};
     sources.people = {{"K7", "Pat Example", Role::Installer},
                       {"S1", "Robin Sample", Role::Supervisor}};

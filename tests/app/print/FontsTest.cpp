@@ -25,12 +25,33 @@ private slots:
     void theFamiliesAreThere()
     {
         QFETCH(int, face);
-        QVERIFY(fontsAreThere());
         const QFontInfo info(printFont(Face(face), 90));
         QTEST(info.family(), "family");
         QCOMPARE(info.pixelSize(), 90);
         const bool strong = Face(face) == Face::Strong || Face(face) == Face::StrongDigits;
         QCOMPARE(info.bold(), strong);
+    }
+
+    void charactersThatNoFontHas()
+    {
+        // Cuneiform: no font of the packages that are named has it.
+        const QString cuneiform = QString::fromUcs4(U"\U00012000\U00012001");
+        const QString text = "Łódź Ελλάδα مخبز " + cuneiform + cuneiform + "\n\t\u200b";
+        QCOMPARE(missingCharacters(text), (QStringList{cuneiform.left(2), cuneiform.right(2)}));
+        QCOMPARE(missingCharacters("Bright Bakery – 12 °C"), QStringList());
+        QCOMPARE(characterName(cuneiform.left(2)), cuneiform.left(2) + " (U+12000)");
+        QCOMPARE(characterName("A"), "A (U+0041)");
+    }
+
+    void packagesThatHelp()
+    {
+        QCOMPARE(fontPackageFor(U'東'), "fonts-noto-cjk");
+        QCOMPARE(fontPackageFor(U'ひ'), "fonts-noto-cjk");
+        QCOMPARE(fontPackageFor(U'한'), "fonts-noto-cjk");
+        QCOMPARE(fontPackageFor(0xFF11), "fonts-noto-cjk"); // a full-width digit
+        QCOMPARE(fontPackageFor(U'ท'), "fonts-noto-core");
+        QCOMPARE(fontPackageFor(U'م'), "fonts-noto-core");
+        QCOMPARE(fontPackageFor(0x1F600), "fonts-symbola");
     }
 
     void digitsHaveOneWidth()

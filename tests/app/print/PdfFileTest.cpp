@@ -19,7 +19,7 @@ Sheet sheet()
     builder.paragraph("Some words", {Face::Text, 90, Qt::black});
     builder.newPage();
     builder.paragraph("More words", {Face::Digits, 90, Qt::black});
-    return builder.finish("foot", {Face::Text, 70, Qt::black});
+    return builder.finish("foot", {}, {Face::Text, 70, Qt::black});
 }
 
 PdfInfo info()
@@ -28,7 +28,8 @@ PdfInfo info()
             "Subject",
             certificates::moment("2026-03-04T23:30:00-06:00"),
             "en",
-            {{"record.json", "{\"a\":1}", "application/json"}, {"b.txt", "b", "text/plain"}}};
+            {{"record.json", "{\"a\":1}", "application/json"}, {"b.txt", "b", "text/plain"}},
+            "Prairie & Sons <Telephone>"};
 }
 
 } // namespace
@@ -54,6 +55,28 @@ private slots:
         QVERIFY(text.contains("Title (with) brackets \\ and Łódź"));
         QVERIFY(text.contains("CreationDate:    Thu Mar  5 05:30:00 2026 UTC"));
         QVERIFY(run("pdfdetach", {"-list", path}).text.contains("2 embedded files"));
+    }
+
+    /// XMP says the same as the information that readers show, and each attachment says what it is.
+    void metadataAndRelationships()
+    {
+        const auto pdf = sheetPdf(sheet(), info());
+        QVERIFY(pdf);
+        QTemporaryDir folder;
+        const QString path = folder.filePath("a.pdf");
+        QFile file(path);
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write(*pdf);
+        file.close();
+        const QString xmp = QString::fromUtf8(run("pdfinfo", {"-meta", path}).text);
+        QVERIFY2(xmp.contains("Title (with) brackets \\ and Łódź"), qPrintable(xmp));
+        QVERIFY(xmp.contains("<rdf:li>Prairie &amp; Sons &lt;Telephone&gt;</rdf:li>"));
+        QVERIFY(xmp.contains("<xmp:CreateDate>2026-03-05T05:30:00Z</xmp:CreateDate>"));
+        QVERIFY(xmp.contains("<rdf:li>en</rdf:li>"));
+        QVERIFY(QString::fromUtf8(run("pdfinfo", {path}).text)
+                    .contains("Author:          Prairie & Sons <Telephone>"));
+        QCOMPARE(pdf->count("/AFRelationship /Data"), 2);
+        QVERIFY(pdf->contains("/AF ["));
     }
 
     /// The clock leaves no trace in the file; what differs from run to run is the order of fonts.

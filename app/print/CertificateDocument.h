@@ -1,11 +1,9 @@
 #pragma once
-// The certificate as pages: first the customer's result, then the settings to program into the
-// terminal equipment with both signatures. What does not fit is set closer, and then continues on a
-// further page; nothing is cut.
+// The certificate: first what the customer's line is worth, with exceptions below the verdict; then
+// results, runs, what they do not cover and whom to call; both declarations; the settings of the
+// terminal equipment.
 
-#include "app/print/Sheet.h"
-#include "core/acceptance/JobLine.h"
-#include "core/certificate/CertificateContent.h"
+#include "app/print/Document.h"
 
 namespace loopwright {
 
@@ -20,6 +18,8 @@ struct IssueMark
 };
 
 /// A content without a number is a preview: it says so, and has neither code nor QR code.
+doc::Document certificateDocument(const CertificateContent &content, const IssueMark &mark,
+                                  Paper paper);
 Sheet certificateSheet(const CertificateContent &content, const IssueMark &mark, Paper paper);
 
 /// The sheet, and the PDF of it with the canonical content attached as record.json.
@@ -28,7 +28,7 @@ struct CertificatePaper
     Sheet sheet;
     QByteArray pdf;
 };
-/// BadInput if the fonts are not installed.
+/// Refused if no font at hand has one of its characters.
 Result<CertificatePaper> certificatePaper(const CertificateContent &content, const IssueMark &mark,
                                           Paper paper);
 
