@@ -1,8 +1,8 @@
 #include "app/actions/CertificateSetCover.h"
 
 #include "app/actions/EvidenceStore.h"
-#include "app/print/SheetBuilder.h"
 #include "core/acceptance/JobLine.h"
+#include "core/base/PaperTime.h"
 #include "core/certificate/NumberGuard.h"
 #include "core/certificate/PlainWords.h"
 #include "core/order/OrderIdentifiers.h"
@@ -29,34 +29,42 @@ QString numbersOf(const ServiceOrder &order)
     return numbers.join(", ");
 }
 
-/// "08:02 to 09:40", of the last visit of that installer on that day; empty if none is recorded.
-QString hoursText(const std::vector<Visit> &visits, const LastWork &last)
+/// "4 March 2026, 08:02 to 09:40 (UTC-06:00), Kim Carver: no access"
+Result<QString> visitText(Records &records, const Visit &visit)
 {
-    QString hours;
-    for (const Visit &visit : visits)
-        if (LastWork{visit.installer, visit.arrived.localDate()} == last)
-            hours =
-                visit.left
-                    ? QString("%1 to %2").arg(visit.arrived.localClock(), visit.left->localClock())
-                    : QString("from %1").arg(visit.arrived.localClock());
-    return hours;
+    LOOPWRIGHT_ASSIGN(const auto person, PersonStore(records.database()).find(visit.installer));
+    QString text =
+        (visit.left ? paperTimes(visit.arrived, *visit.left) : "from " + paperTime(visit.arrived)) +
+        ", " + (person ? person->name : visit.installer);
+    if (visit.result)
+        text += ": " + toText(*visit.result).replace(u'_', u' ');
+    return text;
 }
 
-/// "4 March 2026, 08:02 to 09:40, Kim Carver"
-Result<QString> visitText(Records &records, const Certifying &about)
+/// Every visit to the premises that is recorded; of a day of work without one, the day.
+Result<QStringList> visitTexts(Records &records, const Certifying &about)
 {
+    QStringList texts;
     const auto work = workOn(about.input.facts);
-    if (work.empty())
-        return QString();
-    const LastWork &last = work.back();
-    LOOPWRIGHT_ASSIGN(const auto visits,
-                      EvidenceStore(records.database())
-                          .visitsTo(about.stored.order, about.input.facts, last.day));
-    LOOPWRIGHT_ASSIGN(const auto person, PersonStore(records.database()).find(last.installer));
-    QStringList parts{longDate(last.day), hoursText(visits, last),
-                      person ? person->name : last.installer};
-    parts.removeAll(QString());
-    return parts.join(", ");
+    for (const LastWork &day : work) {
+        LOOPWRIGHT_ASSIGN(const auto visits,
+                          EvidenceStore(records.database())
+                              .visitsTo(about.stored.order, about.input.facts, day.day));
+        bool told = false;
+        for (const Visit &visit : visits) {
+            LOOPWRIGHT_ASSIGN(const auto text, visitText(records, visit));
+            told |= LastWork{visit.installer, visit.arrived.localDate()} == day;
+            if (!texts.contains(text))
+                texts << text;
+        }
+        if (told)
+            continue;
+        LOOPWRIGHT_ASSIGN(const auto person, PersonStore(records.database()).find(day.installer));
+        const QString text = paperDay(day.day) + ", " + (person ? person->name : day.installer);
+        if (!texts.contains(text))
+            texts << text;
+    }
+    return texts;
 }
 
 } // namespace
@@ -65,10 +73,10 @@ Result<void> putHead(Records &records, const Certifying &about, CoverContent &co
 {
     const ServiceOrder &order = about.stored.order;
     LOOPWRIGHT_ASSIGN(const auto guard, guardOf(records.database(), order.office));
-    LOOPWRIGHT_ASSIGN(auto visit, visitText(records, about));
-    cover.customer = guard.cover(order.customer);
-    cover.premises = guard.cover(order.premises);
-    cover.visit = std::move(visit);
+    LOOPWRIGHT_ASSIGN(auto visits, visitTexts(records, about));
+    cover.customer = guard.coverTyped(order.customer);
+    cover.premises = guard.coverTyped(order.premises);
+    cover.visits = std::move(visits);
     return {};
 }
 
@@ -88,7 +96,8 @@ Result<CoverLine> coverLine(Records &records, const SetLine &line, const Certify
         cover.code = issued.code;
         cover.pages = issued.pages;
         cover.copy = issued.copy;
-        cover.tested = longDates(issued.content.testedFrom, issued.content.testedTo);
+        cover.tested = paperDays(QDate::fromString(issued.content.testedFrom, Qt::ISODate),
+                                 QDate::fromString(issued.content.testedTo, Qt::ISODate));
     } else {
         cover.stage = stageName(line.stage);
         // In the customer's words: the trade's may name the circuit of somebody else.

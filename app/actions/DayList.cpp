@@ -1,13 +1,38 @@
 #include "app/actions/DayList.h"
 
 #include "app/actions/Orders.h"
+#include "core/certificate/SettingsLines.h"
+#include "core/order/Claims.h"
 #include "db/PersonStore.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace loopwright {
 
 namespace {
+
+/// Somebody must go there: a criterion that is shown at the premises is open.
+bool needsVisit(const OrderView &view)
+{
+    if (view.input.scope == OrderScope::Nothing || view.input.scope == OrderScope::RecordOnly)
+        return false;
+    return std::ranges::any_of(view.decision.criteria, [](const CriterionResult &criterion) {
+        const Station station = criterion.station;
+        return criterion.open() && (station == Station::Loop || station == Station::Safety ||
+                                    station == Station::TurnUp || station == Station::Calls ||
+                                    station == Station::ErrorTest);
+    });
+}
+
+QString numberText(const CertificateTerminal &terminal)
+{
+    QStringList parts{terminal.dn, terminal.spid.isEmpty() ? QString() : "SPID " + terminal.spid,
+                      terminal.tei.isEmpty() ? QString() : "TEI " + terminal.tei,
+                      terminal.services};
+    parts.removeAll(QString());
+    return QString("%1: %2").arg(terminal.number).arg(parts.join(", "));
+}
 
 DayJob dayJobOf(const OrderView &view)
 {
@@ -25,8 +50,17 @@ DayJob dayJobOf(const OrderView &view)
     job.terminalLocation = order.terminalLocation;
     job.remarks = order.remarks;
     job.service = inOneLine(serviceLines(order));
-    job.line = jobLine(view.decision, view.stage);
+    for (const CertificateTerminal &terminal : terminalLines(order))
+        job.numbers << numberText(terminal);
+    job.due = order.dueDate;
+    const CriterionResult *safety = view.decision.criterion("safety");
+    job.hazard = safety && safety->outcome == CriterionOutcome::NotMet;
+    job.needsVisit = needsVisit(view);
     job.next = nextSentence(view.decision, view.stage);
+    if (const QString label = "Next: "; job.next.startsWith(label)) { // stands in a row named so
+        job.next.remove(0, label.size());
+        job.next[0] = job.next[0].toUpper();
+    }
     return job;
 }
 
@@ -44,9 +78,10 @@ Result<std::vector<DayJob>> jobsOfDay(Records &records, const QString &installer
         LOOPWRIGHT_ASSIGN(const auto view, showOrder(records, row.order));
         jobs.push_back(dayJobOf(view));
     }
-    // "09:00-11:00" sorts as text; who comes at any time comes when there is time.
+    // "09:00-11:00" sorts as text; who comes at any time comes when there is time. The lines at one
+    // place stand together.
     std::ranges::stable_sort(jobs, {}, [](const DayJob &job) {
-        return std::pair(job.appointment.isEmpty(), job.appointment);
+        return std::tuple(job.appointment.isEmpty(), job.appointment, premisesKey(job.premises));
     });
     return jobs;
 }
@@ -62,7 +97,7 @@ Result<DaySheet> daySheet(Records &records, const QString &installer, QDate day,
         name = person->name;
     }
     LOOPWRIGHT_ASSIGN(const auto jobs, jobsOfDay(records, installer, day));
-    DaySheet made{dayList(name, day, jobs, paper), {}};
+    DaySheet made{layOut(dayList(name, day, jobs), paper), {}};
     for (const DayJob &job : jobs)
         made.orders << job.order;
     return made;

@@ -7,8 +7,8 @@
 
 namespace loopwright {
 
-/// Open orders due on `day` or before it, by appointment, then due date and number. `installer`: a
-/// code; empty: of all, also of orders without an installer.
+/// Open orders due on `day` or before it, by appointment and premises, then due date and number.
+/// `installer`: a code; empty: of all, also of orders without an installer.
 Result<std::vector<DayJob>> jobsOfDay(Records &records, const QString &installer, QDate day);
 
 /// The same as a sheet, headed with the installer's name, and the orders on it. NotFound for a code

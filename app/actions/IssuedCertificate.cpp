@@ -5,7 +5,8 @@ namespace loopwright {
 QJsonObject IssuedCertificate::toJson() const
 {
     return {{"certificate", number}, {"digest", digest}, {"code", code},
-            {"pages", pages},        {"copy", copy},     {"order", content.order}};
+            {"pages", pages},        {"copy", copy},     {"countersigned", mark.countersigns},
+            {"order", content.order}};
 }
 
 } // namespace loopwright

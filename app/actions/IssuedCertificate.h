@@ -1,7 +1,7 @@
 #pragma once
 // A certificate as it was issued or issued again.
 
-#include "app/print/CertificatePainter.h"
+#include "app/print/CertificateDocument.h"
 
 #include <QJsonObject>
 

@@ -3,21 +3,25 @@
 #include "app/actions/Acceptance.h"
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
+#include "app/actions/LimitSets.h"
 #include "core/certificate/CertificateNumber.h"
 #include "core/certificate/MakeCertificate.h"
 #include "db/CertificateStore.h"
 #include "db/DecisionStore.h"
 #include "db/EventStore.h"
+#include "db/FactStore.h"
 #include "db/MetaStore.h"
 #include "db/OfficeStore.h"
 #include "db/PersonStore.h"
+
+#include <algorithm>
 
 namespace loopwright {
 
 namespace {
 
-/// Whether a certificate still says what would be said now; number, date, decision and signatures
-/// are its own.
+/// Whether a certificate still says what would be said now. Its own are number, date, decision,
+/// signatures and what it took the place of; whom to call may change without a new certificate.
 bool saysTheSame(const QJsonObject &issued, CertificateContent now)
 {
     const auto before = CertificateContent::fromJson(issued, "certificate");
@@ -27,6 +31,9 @@ bool saysTheSame(const QJsonObject &issued, CertificateContent now)
     now.issuedAt = before->issuedAt;
     now.decision = before->decision;
     now.signatures = before->signatures;
+    now.replaces = before->replaces;
+    now.issuer = before->issuer;
+    now.call = before->call;
     return now.toJson() == before->toJson();
 }
 
@@ -104,27 +111,64 @@ Result<NumberGuard> guardOf(const Database &database, const QString &office)
 Result<CertificateContent> contentNow(Records &records, const Certifying &about,
                                       const Signatures &signatures)
 {
+    LOOPWRIGHT_ASSIGN(auto sources, sourcesOf(records, about));
+    LOOPWRIGHT_ASSIGN(const auto guard, guardOf(records.database(), about.stored.order.office));
+    sources.signatures = signatures;
+    return makeCertificate(sources, guard);
+}
+
+namespace {
+
+/// When each fact of the order was recorded, by the clock of the machine.
+Result<QHash<QString, Moment>> recordedTimes(const Database &database, const QString &order)
+{
+    LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofOrder(order));
+    QHash<QString, Moment> times;
+    for (const Event &event : events)
+        for (const Seal &seal : event.seals())
+            if (seal.row == u"fact")
+                times.insert(seal.id, event.recordedAt);
+    return times;
+}
+
+/// Why facts that an earlier certificate may have counted are void.
+Result<QStringList> voidedSince(const Database &database, const QString &order, const Moment &since)
+{
+    LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database).ofOrder(order));
+    QStringList reasons;
+    for (const Fact &fact : facts)
+        if (const auto *voiding = fact.as<VoidFact>(); voiding && since <= fact.at)
+            reasons << QString("evidence was struck out: %1").arg(voiding->because);
+    return reasons;
+}
+
+} // namespace
+
+Result<CertificateSources> sourcesOf(Records &records, const Certifying &about)
+{
     const auto &[stored, input, decision] = about;
     const Database &database = records.database();
-    const auto office = OfficeStore(database).find(stored.order.office);
-    const auto guard = guardOf(database, stored.order.office);
-    const auto people = PersonStore(database).all();
-    if (!office)
-        return failure(office.error());
-    if (!guard)
-        return failure(guard.error());
-    if (!people)
-        return failure(people.error());
     CertificateSources sources;
+    LOOPWRIGHT_ASSIGN(const auto office, OfficeStore(database).find(stored.order.office));
+    LOOPWRIGHT_ASSIGN(sources.issuer, OfficeStore(database).issuer());
+    LOOPWRIGHT_ASSIGN(const auto people, PersonStore(database).all());
+    LOOPWRIGHT_ASSIGN(sources.limits, limitSet(records, input.limitSet));
+    LOOPWRIGHT_ASSIGN(sources.recordedAt, recordedTimes(database, stored.order.number));
+    LOOPWRIGHT_ASSIGN(const auto earlier, CertificateStore(database).ofOrder(stored.order.number));
     sources.issuedAt = records.now();
-    sources.order = stored.order;
-    sources.office = office->value_or(ServingOffice{stored.order.office, {}, {}});
+    sources.input = input;
+    sources.office = office.value_or(ServingOffice{stored.order.office, {}, {}});
     sources.decision = decision;
-    sources.facts = input.facts;
     sources.instruments = input.instruments;
-    sources.people = QList<Person>(people->begin(), people->end());
-    sources.signatures = signatures;
-    return makeCertificate(sources, *guard);
+    sources.people = QList<Person>(people.begin(), people.end());
+    if (earlier.empty())
+        return sources;
+    // What it can no longer be read from is only not told of.
+    if (auto before = CertificateContent::fromJson(earlier.back().content, "certificate"))
+        sources.replaces = std::move(*before);
+    LOOPWRIGHT_ASSIGN(sources.replacedBecause,
+                      voidedSince(database, stored.order.number, earlier.back().at));
+    return sources;
 }
 
 Result<Certifying> certifying(Records &records, const QString &order)
@@ -145,8 +189,11 @@ Result<void> checkMayIssue(const Certifying &about)
         return failure(ErrorCode::Refused, QString("A %1 order is completed without a certificate.")
                                                .arg(toText(stored.order.type).replace('_', '-')));
     if (decision.outcome == OrderOutcome::Accepted ||
-        decision.outcome == OrderOutcome::AcceptedWithException)
-        return {};
+        decision.outcome == OrderOutcome::AcceptedWithException) {
+        const bool installed = std::ranges::any_of(
+            input.facts, [](const Fact &fact) { return !fact.installer.isEmpty(); });
+        return checkForPaper(stored.order, installed);
+    }
     const CriterionResult *open = decision.firstOpen();
     return failure(ErrorCode::Refused,
                    QString("Order %1 is %2%3")
@@ -164,10 +211,12 @@ Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Ce
                       chooseContent(records, transaction, about, signatures, issued.copy));
     LOOPWRIGHT_ASSIGN(const auto issues,
                       CertificateStore(records.database()).issuesOf(content.number));
+    LOOPWRIGHT_ASSIGN(const auto guard, guardOf(records.database(), about.stored.order.office));
     LOOPWRIGHT_ASSIGN(
         auto later, laterSignatures(records.database(), about.stored.order.number, content.number));
-    const Signatures added =
-        issued.copy ? newAmong(signatures, content.signatures, later) : Signatures();
+    Signatures added = issued.copy ? newAmong(signatures, content.signatures, later) : Signatures();
+    for (Signature &signature : added)
+        signature.name = guard.coverTyped(signature.name);
     later.insert(later.end(), added.begin(), added.end());
     issued.mark = {int(issues.size()), records.now(), !added.empty(), std::move(later)};
     issued.copy = issued.copy && added.empty();

@@ -4,9 +4,9 @@
 
 #include "app/actions/IssuedCertificate.h"
 #include "app/actions/Records.h"
-#include "app/print/CertificatePainter.h"
+#include "app/print/CertificateDocument.h"
 #include "core/acceptance/Judge.h"
-#include "core/certificate/NumberGuard.h"
+#include "core/certificate/MakeCertificate.h"
 #include "core/history/Event.h"
 #include "db/OrderStore.h"
 
@@ -23,6 +23,10 @@ Result<Certifying> certifying(Records &records, const QString &order);
 
 /// Keeps the unpublished numbers of the serving office out of what goes to a customer.
 Result<NumberGuard> guardOf(const Database &database, const QString &office);
+
+/// What papers for a customer are made from: the order with its decision, the register, when each
+/// fact was recorded.
+Result<CertificateSources> sourcesOf(Records &records, const Certifying &about);
 
 /// What the certificate says now, without its number.
 Result<CertificateContent> contentNow(Records &records, const Certifying &about,

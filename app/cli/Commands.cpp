@@ -55,6 +55,7 @@ constexpr CommandEntry commands[] = {
     {"limits add", "Add a limit set of the office's own", Effect::Changes, makeLimitsAdd},
     // the register
     {"office import", "Take serving offices in from CSV", Effect::Changes, makeOfficeImport},
+    {"issuer import", "Say from CSV who issues the certificates", Effect::Changes, makeIssuerImport},
     {"office list", "List the serving offices", Effect::Reads, makeOfficeList},
     {"installer import", "Take people in from CSV", Effect::Changes, makeInstallerImport},
     {"installer list", "List the people", Effect::Reads, makeInstallerList},
@@ -74,9 +75,9 @@ constexpr CommandEntry commands[] = {
     {"void", "Record that a fact no longer counts", Effect::Changes, makeVoid},
     {"decide", "Decide an order criterion by criterion", Effect::Changes, makeDecide},
     {"accept", "Accept an order with exception", Effect::Changes, makeAccept},
-    {"handoff", "Make the page that hands on a job", Effect::Paints, makeHandoffCommand},
+    {"handoff", "Hand a job on: the page, and the record of to whom", Effect::ChangesAndPaints, makeHandoffCommand},
     {"day", "Make the list of an installer's jobs of a day", Effect::Paints, makeDay},
-    {"card", "Print the settings for the terminal equipment", Effect::Paints, makeCard},
+    {"card", "Print the settings card, or the slip that stays behind", Effect::Paints, makeCard},
     {"certificate issue", "Issue the certificate of an order", Effect::ChangesAndPaints, makeCertificateIssue},
     {"certificate verify", "Say whether a certificate is genuine", Effect::Reads, makeCertificateVerify},
     // keeping the records
@@ -95,6 +96,7 @@ constexpr std::pair<const char *, const char *> groups[] = {
     {"loop", "Look at loops"},
     {"limits", "The limits by which is decided"},
     {"office", "Serving offices"},
+    {"issuer", "Who issues the certificates"},
     {"installer", "Installers, dispatchers and supervisors"},
     {"instrument", "Test sets and meters"},
     {"order", "Orders, from the file to completion"},

@@ -1,9 +1,8 @@
 #include "app/cli/commands/Card.h"
 
-#include "app/actions/Orders.h"
+#include "app/actions/Cards.h"
 #include "app/cli/Files.h"
 #include "app/print/PdfFile.h"
-#include "app/print/WorkSheets.h"
 
 namespace loopwright {
 
@@ -16,24 +15,28 @@ public:
     {
         options.text("number", m_number, "The order", Given::Always);
         options.text("--out", m_out, "The PDF", Given::Always);
+        options.word("--kind", m_kind, allWords<CardKind>(),
+                     "settings (else): for the terminal equipment; leave_behind: for the customer "
+                     "of a line that was not accepted; close_out: for the desk");
         options.word("--paper", m_paper, allWords<Paper>(), "a4 (else) or letter");
     }
 
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        LOOPWRIGHT_ASSIGN(const auto view, showOrder(*records, m_number));
-        const Sheet sheet = settingsCard(view.order, view.office.name,
-                                         fromText<Paper>(m_paper).value_or(Paper::A4));
+        const CardKind kind = fromText<CardKind>(m_kind).value_or(CardKind::Settings);
+        LOOPWRIGHT_ASSIGN(const auto sheet, cardOf(*records, m_number, kind,
+                                                   fromText<Paper>(m_paper).value_or(Paper::A4)));
         const auto pdf = sheetPdf(sheet, {sheet.title, {}, records->now()});
         if (!pdf)
             return failure(pdf.error());
         LOOPWRIGHT_TRY(writeFile(m_out, *pdf));
-        return Answer::of(QJsonObject{{"order", m_number}, {"card", m_out}}, m_out + "\n");
+        return Answer::of(QJsonObject{{"order", m_number}, {"kind", toText(kind)}, {"card", m_out}},
+                          m_out + "\n");
     }
 
 private:
-    QString m_number, m_out, m_paper;
+    QString m_number, m_out, m_kind, m_paper;
 };
 
 } // namespace

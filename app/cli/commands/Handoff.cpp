@@ -1,10 +1,11 @@
 #include "app/cli/commands/Handoff.h"
 
-#include "app/actions/Orders.h"
+#include "app/actions/HandOn.h"
 #include "app/cli/Files.h"
 #include "app/cli/Layout.h"
+#include "app/print/HandoffDocument.h"
 #include "app/print/PdfFile.h"
-#include "app/print/WorkSheets.h"
+#include "core/base/PaperTime.h"
 
 namespace loopwright {
 
@@ -18,7 +19,31 @@ QJsonObject json(const Handoff &handoff)
                                     {"value", reading.value},
                                     {"limit", reading.limit},
                                     {"outcome", reading.word()}});
+    QJsonArray hazards, layers;
+    for (const HandoffHazard &hazard : handoff.hazards)
+        hazards.append(QJsonObject{{"volts", QJsonArray::fromStringList(hazard.volts)},
+                                   {"place", hazard.place},
+                                   {"wet", hazard.wet},
+                                   {"at", hazard.at.text()},
+                                   {"state", hazard.state}});
+    for (const HandoffLayer &layer : handoff.layers)
+        layers.append(QJsonObject{{"where", layer.where},
+                                  {"state", layer.state},
+                                  {"cause", layer.cause},
+                                  {"at", layer.at.text()}});
+    QJsonValue referred;
+    if (handoff.referred)
+        referred = QJsonObject{{"to", handoff.referred->to},
+                               {"reference", handoff.referred->reference},
+                               {"waiting_on", handoff.referred->waitingOn},
+                               {"by", handoff.referred->by},
+                               {"at", handoff.referred->at.text()}};
     return {{"order", handoff.order},
+            {"hazards", hazards},
+            {"layers", layers},
+            {"referred", referred},
+            {"cause_location", handoff.causeWhere},
+            {"telephone", handoff.telephone},
             {"circuit", handoff.circuit},
             {"criterion", handoff.criterion},
             {"where", handoff.where},
@@ -31,12 +56,15 @@ QJsonObject json(const Handoff &handoff)
             {"next", handoff.next},
             {"readings", readings},
             {"done", QJsonArray::fromStringList(handoff.done)},
-            {"also_open", QJsonArray::fromStringList(handoff.alsoOpen)}};
+            {"also_failed", QJsonArray::fromStringList(handoff.alsoFailed)},
+            {"not_tried", QJsonArray::fromStringList(handoff.notTried)}};
 }
 
 QString text(const Handoff &handoff)
 {
     LabelledLines lines;
+    for (const HandoffHazard &hazard : handoff.hazards)
+        lines.add("HAZARD", hazard.volts.join("; ") + ", " + paperTime(hazard.at));
     lines.add("Customer", handoff.customer)
         .add("Contact", handoff.contact)
         .add("Premises", handoff.premises)
@@ -47,16 +75,24 @@ QString text(const Handoff &handoff)
         .add("Failed", handoff.whatFailed())
         .add("Reason", handoff.reason)
         .add("Cause", handoff.cause)
+        .add("Cause from", handoff.causeWhere)
         .add("It means", handoff.meaning)
         .add("Whose part", handoff.part)
-        .add("Call", handoff.call);
+        .add("Call", handoff.call)
+        .add("Telephone", handoff.telephone);
     for (const QString &check : handoff.check)
         lines.add("Check", check);
     lines.add("Next", handoff.next);
     for (const QString &done : handoff.done)
         lines.add("Done already", done);
-    for (const QString &open : handoff.alsoOpen)
-        lines.add("Also open", open);
+    for (const QString &failed : handoff.alsoFailed)
+        lines.add("Failed too", failed);
+    for (const QString &open : handoff.notTried)
+        lines.add("Not tried", open);
+    if (handoff.referred)
+        lines.add("Handed on to", handoff.referred->to)
+            .add("Reference", handoff.referred->reference)
+            .add("Waiting on", handoff.referred->waitingOn);
     ColumnLayout table({"reading", "value", "limit", "outcome"});
     for (const HandoffReading &reading : handoff.readings)
         table.add({reading.name, reading.value, reading.limit, reading.word()});
@@ -69,24 +105,31 @@ class HandOn : public Command
 public:
     void declare(Options &options) override
     {
-        options.text("number", m_number, "An order that is not accepted", Given::Always);
+        options.text("number", m_number, "The order", Given::Always);
         options.text("--out", m_out, "The page as PDF");
         options.word("--paper", m_paper, allWords<Paper>(), "a4 (else) or letter");
+        options.text("--to", m_to, "Records that it is handed on, and to whom");
+        options.text("--reference", m_reference, "With --to: the number that they gave it");
+        options.word("--waiting-on", m_waitingOn, allWords<WaitingOn>(),
+                     "With --to: what the order waits for");
     }
 
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        LOOPWRIGHT_ASSIGN(const auto view, showOrder(*records, m_number));
-        const auto handoff =
-            makeHandoff(view.input, view.decision, stepsOf(view, {view.now, {}}), view.office.name);
-        if (!handoff)
-            return failure(
-                ErrorCode::Refused,
-                QString("order %1 has nothing to hand on: no criterion is open").arg(m_number));
+        if (m_to.isEmpty() && !(m_reference.isEmpty() && m_waitingOn.isEmpty()))
+            return failure(ErrorCode::Usage, "stands with --to",
+                           m_reference.isEmpty() ? "--waiting-on" : "--reference");
+        if (!m_to.isEmpty()) {
+            ReferredFact referred{m_to, {}, fromText<WaitingOn>(m_waitingOn)};
+            if (!m_reference.isEmpty())
+                referred.reference = m_reference;
+            LOOPWRIGHT_TRY(refer(*records, m_number, referred));
+        }
+        LOOPWRIGHT_ASSIGN(const auto handoff, handoffOf(*records, m_number));
         if (!m_out.isEmpty())
-            LOOPWRIGHT_TRY(print(*handoff, records->now()));
-        return Answer::of(json(*handoff), text(*handoff));
+            LOOPWRIGHT_TRY(print(handoff, records->now()));
+        return Answer::of(json(handoff), text(handoff));
     }
 
 private:
@@ -99,6 +142,7 @@ private:
         return writeFile(m_out, *pdf);
     }
 
+    QString m_to, m_reference, m_waitingOn;
     QString m_number, m_out, m_paper;
 };
 

@@ -5,6 +5,7 @@
 #include "app/cli/LoopFile.h"
 #include "app/cli/Picture.h"
 #include "app/print/LossCurve.h"
+#include "core/base/PaperTime.h"
 
 namespace loopwright {
 
@@ -21,17 +22,18 @@ public:
         options.integer("--points", m_points, 2, 10000, "How many frequencies (else 25)");
         options.text("--ohms", m_ohms, "Between which resistances: R, or SOURCE,LOAD (else 135)");
         options.text("--out", m_out, "Draws the curve with its limit: F.svg or F.png");
+        options.text("--order", m_order, "With --out: the order that stands in the title");
         options.text("--limits", m_limits,
                      "Draws the limit of the set in this file (else of the program's newest)");
     }
 
-    Result<Answer> run(CommandContext &) override
+    Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(const auto between, terminationsFromText(m_ohms));
         if (m_toHz <= m_fromHz)
             return failure(ErrorCode::Usage, "--to must be above --from");
         LOOPWRIGHT_ASSIGN(const auto makeup, readLoopFile(m_file));
-        LOOPWRIGHT_TRY(draw(makeup));
+        LOOPWRIGHT_TRY(draw(makeup, context.common().now.value_or(Records::realNow())));
         const auto curve = loopCurve(makeup, m_fromHz, m_toHz, int(m_points), between);
         QJsonArray json;
         ColumnLayout table({">frequency Hz", ">loss dB", ">delay us"});
@@ -48,17 +50,26 @@ public:
     }
 
 private:
-    Result<void> draw(const LoopMakeup &makeup) const
+    Result<void> draw(const LoopMakeup &makeup, const Moment &now) const
     {
         if (m_out.isEmpty())
             return {};
         LOOPWRIGHT_ASSIGN(const auto limits, limitsToJudgeBy(m_limits));
-        const CurveData data = curveData(makeup, limits);
+        CurveData data = curveData(makeup, limits);
+        data.title = QString("Loss of the loop%1, made %2")
+                         .arg(m_order.isEmpty() ? QString() : ", order " + m_order,
+                              paperDay(now.localDate()));
+        data.verdict = QString("Predicted %1 dB at %2 kHz: %3 the limit of %4 dB")
+                           .arg(QString::number(data.pointDb, 'f', 1))
+                           .arg(data.pointHz / 1000)
+                           .arg(data.pointDb <= data.limitDb ? "predicted to be within"
+                                                             : "predicted to be above")
+                           .arg(data.limitDb);
         return writePicture(
             m_out, {[&data] { return curvePng(data); }, [&data] { return curveSvg(data); }});
     }
 
-    QString m_file, m_ohms, m_out, m_limits;
+    QString m_file, m_ohms, m_out, m_limits, m_order;
     double m_fromHz = 200;
     double m_toHz = 1e6;
     qint64 m_points = 25;

@@ -7,7 +7,7 @@
 #include "app/desktop/widgets/FieldGrid.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignList.h"
-#include "app/print/CertificatePainter.h"
+#include "app/print/CertificateDocument.h"
 
 #include <QDir>
 #include <QHBoxLayout>

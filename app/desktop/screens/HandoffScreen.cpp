@@ -1,10 +1,12 @@
 #include "app/desktop/screens/HandoffScreen.h"
 
+#include "app/actions/HandOn.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SheetView.h"
-#include "app/print/WorkSheets.h"
+#include "app/print/HandoffDocument.h"
+#include "core/base/PaperTime.h"
 
 #include <QSplitter>
 #include <QTextBrowser>
@@ -69,24 +71,20 @@ void HandoffScreen::refresh()
     if (m_order.isEmpty())
         return;
     m_worker.supersede();
-    m_worker.ask<OrderView>(
-        [order = m_order](Records &records, const Progress &) { return showOrder(records, order); },
-        [this](const Result<OrderView> &view) { showView(view); });
+    m_worker.ask<Handoff>(
+        [order = m_order](Records &records, const Progress &) { return handoffOf(records, order); },
+        [this](const Result<Handoff> &handoff) { showHandoff(handoff); });
 }
 
-void HandoffScreen::showView(const Result<OrderView> &view)
+void HandoffScreen::showHandoff(const Result<Handoff> &handoff)
 {
     m_sheet = {};
     m_said.clear();
-    const auto handoff = view ? makeHandoff(view->input, view->decision,
-                                            stepsOf(*view, {view->now, {}}), view->office.name)
-                              : std::optional<Handoff>();
     if (handoff) {
         m_sheet = handoffPage(*handoff, localPaper());
         sayHandoff(*handoff);
     } else {
-        addWords({}, view ? tr("Nothing is open on this job: there is nothing to hand on.")
-                          : view.error().text());
+        addWords({}, handoff.error().text());
     }
     showWords();
     m_view->show(m_sheet, handoff ? handoff->reason : QString());
@@ -117,11 +115,18 @@ void HandoffScreen::showWords()
 
 void HandoffScreen::sayHandoff(const Handoff &handoff)
 {
+    for (const HandoffHazard &hazard : handoff.hazards)
+        addWords(tr("HAZARD: do not touch the pair"),
+                 hazard.volts.join(u'\n') + u'\n' + paperTime(hazard.at));
+    if (handoff.criterion.isEmpty())
+        addWords(tr("State"), tr("By these records nothing is open on this order."));
     addWords(tr("Call"), handoff.call);
+    addWords(tr("Telephone"), handoff.telephone);
     addWords(tr("Whose part"), handoff.part);
     addWords(tr("What failed"), handoff.whatFailed());
     addWords(tr("What was seen"), handoff.reason);
     addWords(tr("Cause"), handoff.cause);
+    addWords(tr("Cause from"), handoff.causeWhere);
     addWords(tr("What it means"), handoff.meaning);
     addWords(tr("Check, first things first"), handoff.check.join(u'\n'));
     addWords(tr("Next on this job"), handoff.next);
@@ -132,7 +137,8 @@ void HandoffScreen::sayHandoff(const Handoff &handoff)
                         reading.word();
     addWords(tr("Readings"), readings.join(u'\n'));
     addWords(tr("Done already"), handoff.done.join(u'\n'));
-    addWords(tr("Also open"), handoff.alsoOpen.join(u'\n'));
+    addWords(tr("Failed too"), handoff.alsoFailed.join(u'\n'));
+    addWords(tr("Only not tried yet"), handoff.notTried.join(u'\n'));
     addWords(tr("The line"), tr("Order %1, circuit %2, pair %3, %4, %5")
                                  .arg(handoff.order, handoff.circuit, handoff.pair, handoff.office,
                                       handoff.variant));

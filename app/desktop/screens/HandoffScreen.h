@@ -2,7 +2,6 @@
 // A job that is not accepted, handed on: which part failed and how, whose part it is and whom to
 // call, in large letters to read aloud, and as a page to print or to save.
 
-#include "app/actions/Orders.h"
 #include "app/desktop/Lanes.h"
 #include "app/desktop/Screen.h"
 #include "app/print/Sheet.h"
@@ -31,7 +30,7 @@ public:
     void restore(const QJsonObject &place) override { open(place.value("order").toString()); }
 
 private:
-    void showView(const Result<OrderView> &view);
+    void showHandoff(const Result<Handoff> &handoff);
     void sayHandoff(const Handoff &handoff);
     void showWords();
     void addWords(const QString &head, const QString &text);

@@ -339,8 +339,57 @@ private slots:
         QVERIFY(contentOf(path("h.pdf")).startsWith("%PDF"));
         COMPARE_STATUS(at({"card", "26-0006", "--out", path("k.pdf")}), ExitStatus::Yes);
         QVERIFY(contentOf(path("k.pdf")).startsWith("%PDF"));
+        record("26-0007"); // accepted: a handoff is never refused
+        const Answered nothing = at({"handoff", "26-0007"});
+        COMPARE_STATUS(nothing, ExitStatus::Yes);
+        QCOMPARE(nothing.object()["criterion"].toString(), QString());
+    }
+
+    void handedOnIsRecorded()
+    {
+        record("26-0006");
+        const Answered handed = at({"handoff", "26-0006", "--to", "cable desk", "--reference",
+                                    "T-44", "--waiting-on", "plant", "--out", path("h.pdf")});
+        COMPARE_STATUS(handed, ExitStatus::Yes);
+        for (const QJsonObject &answer : {handed.object(), at({"handoff", "26-0006"}).object()}) {
+            const QJsonObject referred = answer["referred"].toObject();
+            QCOMPARE(referred["to"].toString(), QString("cable desk"));
+            QCOMPARE(referred["reference"].toString(), QString("T-44"));
+            QCOMPARE(referred["waiting_on"].toString(), QString("plant"));
+        }
+        COMPARE_STATUS(at({"handoff", "26-0006", "--reference", "T-44"}), ExitStatus::Usage);
+        COMPARE_STATUS(at({"handoff", "26-0006", "--to", "x", "--waiting-on", "luck"}),
+                       ExitStatus::Usage);
+    }
+
+    void slips()
+    {
+        record("26-0006");
+        COMPARE_STATUS(at({"card", "26-0006", "--kind", "leave_behind", "--out", path("l.pdf")}),
+                       ExitStatus::Yes);
+        QVERIFY(contentOf(path("l.pdf")).startsWith("%PDF"));
+        COMPARE_STATUS(at({"card", "26-0006", "--kind", "close_out", "--out", path("c.pdf")}),
+                       ExitStatus::No);
+        QVERIFY(!QFile::exists(path("c.pdf")));
         record("26-0007");
-        COMPARE_STATUS(at({"handoff", "26-0007"}), ExitStatus::No);
+        COMPARE_STATUS(at({"card", "26-0007", "--kind", "close_out", "--out", path("c.pdf")}),
+                       ExitStatus::Yes);
+        QVERIFY(contentOf(path("c.pdf")).startsWith("%PDF"));
+    }
+
+    void whoIssues()
+    {
+        const QString once = file("issuer.csv", "name,address,telephone,trouble_telephone\n"
+                                                "Prairie,1 Road,309-555-0198,309-555-0199\n");
+        COMPARE_STATUS(at({"issuer", "import", once}), ExitStatus::Yes);
+        QCOMPARE(at({"issuer", "import", once}).object()["unchanged"].toInt(), 1);
+        const QString other = file("other.csv", "name,address,telephone,trouble_telephone\n"
+                                                "Other,1 Road,309-555-0198,309-555-0199\n");
+        COMPARE_STATUS(at({"issuer", "import", other}), ExitStatus::No);
+        COMPARE_STATUS(at({"issuer", "import", other, "--update"}), ExitStatus::Yes);
+        COMPARE_STATUS(at({"issuer", "import", file("b.csv", "name,fax\nPrairie,1\n")}),
+                       ExitStatus::BadInput);
+        COMPARE_STATUS(at({"history", "verify"}), ExitStatus::Yes);
     }
 
     void listOfADay()

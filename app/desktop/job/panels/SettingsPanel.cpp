@@ -1,13 +1,13 @@
 // The settings to program into test set and terminal, in large digits for reading aloud; a key that
 // copies them, a card to print. Below, for the installer alone, the office's test lines.
 
+#include "app/actions/Cards.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "app/desktop/widgets/FieldGrid.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignList.h"
-#include "app/print/WorkSheets.h"
 #include "core/order/OrderIdentifiers.h"
 
 #include <QApplication>
@@ -185,9 +185,9 @@ private:
         m_findings->setItems(std::move(items));
     }
 
-    Sheet card() const
+    Result<Sheet> card() const
     {
-        return settingsCard(desk().order(), desk().view().office.name, localPaper());
+        return cardOf(desk().records(), desk().order().number, CardKind::Settings, localPaper());
     }
 
     void tell(Status sign, const QString &text)
@@ -207,14 +207,20 @@ private:
 
     void print()
     {
-        if (const auto printed = printSheet(this, card()); !printed)
+        const auto sheet = card();
+        if (!sheet)
+            return tell(Status::Failed, sheet.error().text());
+        if (const auto printed = printSheet(this, *sheet); !printed)
             tell(Status::Failed, printed.error().text());
     }
 
     void save()
     {
+        const auto sheet = card();
+        if (!sheet)
+            return tell(Status::Failed, sheet.error().text());
         const auto path = saveSheet(
-            this, card(), QString("settings-%1.pdf").arg(desk().order().number), desk().now());
+            this, *sheet, QString("settings-%1.pdf").arg(desk().order().number), desk().now());
         if (!path)
             tell(Status::Failed, path.error().text());
         else if (!path->isEmpty())

@@ -1,0 +1,56 @@
+#include "app/actions/HandOn.h"
+
+#include "app/actions/Evidence.h"
+#include "app/actions/Orders.h"
+#include "core/certificate/ContentParts.h"
+#include "db/OfficeStore.h"
+#include "db/PersonStore.h"
+
+namespace loopwright {
+
+namespace {
+
+/// Below each criterion the figures that were read for it, as the certificate prints them.
+std::vector<HandoffReading> withFigures(const std::vector<HandoffReading> &readings,
+                                        const OrderView &view)
+{
+    CertificateSources sources;
+    sources.input = view.input;
+    sources.decision = view.decision;
+    sources.limits = view.limits;
+    std::vector<HandoffReading> whole;
+    for (const HandoffReading &reading : readings) {
+        whole.push_back(reading);
+        for (const CriterionResult &criterion : view.decision.criteria)
+            if (criterion.name == reading.name)
+                for (const CertificateReading &figure : readingsOf(criterion, sources))
+                    if (!figure.what.isEmpty())
+                        whole.push_back({figure.what, figure.value, figure.limit, {}});
+    }
+    return whole;
+}
+
+} // namespace
+
+Result<Handoff> handoffOf(Records &records, const QString &order)
+{
+    LOOPWRIGHT_ASSIGN(const auto view, showOrder(records, order));
+    LOOPWRIGHT_ASSIGN(const auto issuer, OfficeStore(records.database()).issuer());
+    LOOPWRIGHT_ASSIGN(const auto people, PersonStore(records.database()).all());
+    Handoff handoff =
+        makeHandoff({view.input, view.decision, view.limits, stepsOf(view, {view.now, {}}),
+                     view.office, issuer, QList<Person>(people.begin(), people.end())});
+    handoff.readings = withFigures(handoff.readings, view);
+    return handoff;
+}
+
+Result<void> refer(Records &records, const QString &order, const ReferredFact &referred)
+{
+    if (referred.to.trimmed().isEmpty())
+        return failure(ErrorCode::Usage, "say to whom the job is handed on", "--to");
+    const Fact fact{{}, records.now(), order, records.by(), {}, {}, referred};
+    LOOPWRIGHT_TRY(recordFacts(records, {order, {fact}}, "handoff"));
+    return {};
+}
+
+} // namespace loopwright

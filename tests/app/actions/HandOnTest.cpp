@@ -1,0 +1,68 @@
+#include "app/actions/HandOn.h"
+
+#include "app/actions/Evidence.h"
+#include "app/actions/Orders.h"
+#include "tests/support/Office.h"
+
+#include <QTest>
+
+using namespace loopwright;
+using namespace loopwright::jobs;
+
+class HandOnTest : public QObject
+{
+    Q_OBJECT
+
+private slots:
+    void neverRefused()
+    {
+        auto records = office();
+        OrderFields fields = briFields();
+        fields["customer"] = fields["premises"] = "";
+        QVERIFY(importOrders(*records, csv({fields}), {"orders.csv"}));
+        const auto handoff = handoffOf(*records, "A-1001");
+        QVERIFY(handoff);
+        QVERIFY(!handoff->criterion.isEmpty());
+        QCOMPARE(handoffOf(*records, "A-9").error().code, ErrorCode::NotFound);
+    }
+
+    void theRecordKeepsToWhom()
+    {
+        auto records = office();
+        QVERIFY(importOrders(*records, csv({briFields()}), {"orders.csv"}));
+        records->actAs("K7");
+        QVERIFY(refer(*records, "A-1001", {"cable desk", "T-44", WaitingOn::Plant}));
+        const auto handoff = handoffOf(*records, "A-1001");
+        QVERIFY(handoff && handoff->referred);
+        QCOMPARE(handoff->referred->to, "cable desk");
+        QCOMPARE(handoff->referred->reference, "T-44");
+        QCOMPARE(handoff->referred->waitingOn, "plant");
+        QCOMPARE(handoff->referred->by, "Kim Carver");
+        const auto view = showOrder(*records, "A-1001");
+        QCOMPARE(view->facts.size(), 1u);
+        QCOMPARE(view->facts.front().fact.kind(), FactKind::Referred);
+        QCOMPARE(refer(*records, "A-1001", {" ", {}, {}}).error().code, ErrorCode::Usage);
+    }
+
+    /// Below each criterion the figures that were read for it.
+    void figuresWithLimits()
+    {
+        auto records = office();
+        QVERIFY(importOrders(*records, csv({briFields()}), {"orders.csv"}));
+        QVERIFY(recordFile(*records, canonicalJson(record(order(briFields()), briFacts().first(5))),
+                           "job.json"));
+        QStringList told;
+        const auto handoff = handoffOf(*records, "A-1001");
+        for (const HandoffReading &reading : handoff->readings)
+            told << QString("%1|%2|%3|%4")
+                        .arg(reading.name, reading.value, reading.limit, reading.word());
+        QVERIFY2(told.contains("DC resistance|612 ohm|at most 1300 ohm|"),
+                 qPrintable(told.join('\n')));
+        QVERIFY(
+            told.contains("AC voltage|tip to ground 0.2 V, ring to ground 0.2 V, tip to ring 0.2 "
+                          "V|stop above 50 V|"));
+    }
+};
+
+QTEST_GUILESS_MAIN(HandOnTest)
+#include "HandOnTest.moc"
