@@ -6,8 +6,8 @@
 
 #include "app/desktop/DeskStyle.h"
 #include "app/desktop/screens/JobScreen.h"
-#include "app/desktop/widgets/SignList.h"
 #include "app/desktop/widgets/OneLine.h"
+#include "app/desktop/widgets/SignList.h"
 #include "tests/support/JobBench.h"
 
 #include <QAbstractButton>
