@@ -322,6 +322,41 @@ private slots:
     }
     void judgesAnalog() { check(analogFields(), analogFacts()); }
 
+    void tellsACurrentThatTheVoltageCannotDrive()
+    {
+        const auto notes = [this](double milliamperes, double volts) {
+            QList<QJsonObject> facts = analogFacts();
+            set(facts, 3, "value", milliamperes);
+            facts << analog(31, 14, "on_hook_voltage", volts, "V");
+            return decided(analogFields(), facts).notes.filter("on-hook");
+        };
+        // 700 ohm: 50 V drive 71.4 mA.
+        QCOMPARE(notes(71, 50), QStringList());
+        QCOMPARE(
+            notes(72, 50),
+            QStringList{"72 mA through 700 ohm take 50.4 V, more than the 50 V measured on-hook: "
+                        "one of the three readings is wrong, or the feed rises with the load."});
+        QCOMPARE(notes(72, -50).size(), 1); // by size: the leads may be the other way round
+    }
+    void tellsVisitsThatOverlap()
+    {
+        const auto visit = [](int n, const char *arrived, const char *left, const char *who) {
+            return fact(n, "visit", 1,
+                        {{"arrived", QString("2026-03-04T%1:00-06:00").arg(arrived)},
+                         {"left", QString("2026-03-04T%1:00-06:00").arg(left)},
+                         {"installer", who}});
+        };
+        const auto notes = [&](const QList<QJsonObject> &visits) {
+            return decided(briFields(), briFacts() + visits).notes.filter("overlap");
+        };
+        QCOMPARE(notes({visit(31, "07:00", "09:00", "K7"), visit(32, "08:30", "10:00", "K7")}),
+                 QStringList{"The visits of K7 from 2026-03-04 07:00 and from 2026-03-04 08:30 "
+                             "overlap."});
+        QCOMPARE(notes({visit(31, "07:00", "09:00", "K7"), visit(32, "09:00", "10:00", "K7")}),
+                 QStringList());
+        QCOMPARE(notes({visit(31, "07:00", "09:00", "K7"), visit(32, "08:30", "10:00", "K8")}),
+                 QStringList());
+    }
     void numbersOfOneTerminalShareItsTei()
     {
         OrderFields fields = briFields();
