@@ -59,7 +59,8 @@ QString causeText(const DecisionInput &input, std::optional<int> number)
         return {};
     const ProtocolVariant *variant = findVariant(input.order.variant);
     const auto cause = variant && usesQ850(*variant) ? causeOf(*number) : std::nullopt;
-    return cause ? QString("%1, %2").arg(*number).arg(cause->name) : QString::number(*number);
+    return cause ? QString("%1, %2").arg(*number).arg(cause->name.english())
+                 : QString::number(*number);
 }
 
 QString locationText(std::optional<CauseLocation> location)
@@ -115,7 +116,7 @@ void setPart(Handoff &handoff, std::optional<LinePart> part, const HandoffSource
         handoff.call = "the dispatcher, to be sent again";
         return;
     }
-    handoff.part = partName(*part);
+    handoff.part = partName(*part).english();
     for (const WhomToCall &row : whomToCall)
         if (row.part == *part)
             handoff.call = QString::fromLatin1(row.call);
@@ -137,8 +138,8 @@ void explainLayer(Handoff &handoff, const HandoffSources &sources, const LayerFa
     handoff.where = layerPlace(layer);
     handoff.causeWhere = locationText(layer.causeLocation);
     handoff.cause = causeText(sources.input, layer.cause);
-    handoff.meaning = check.meaning;
-    handoff.check = QStringList{check.check, check.then};
+    handoff.meaning = check.meaning.english();
+    handoff.check = QStringList{check.check.english(), check.then.english()};
     setPart(handoff, check.part, sources);
 }
 
@@ -152,7 +153,7 @@ void explainCall(Handoff &handoff, const DecisionInput &input, const CallFact &c
     const auto cause =
         call.cause && variant && usesQ850(*variant) ? causeOf(*call.cause) : std::nullopt;
     if (cause && !cause->checkFirst.isEmpty())
-        handoff.check.prepend(cause->checkFirst);
+        handoff.check.prepend(cause->checkFirst.english());
 }
 
 void explain(Handoff &handoff, const HandoffSources &sources, const CriterionResult &criterion)

@@ -29,7 +29,7 @@ void settleDown(Judging &judging, const Need &need, CriterionResult &result, con
                                   .arg(*layer->cause)
                             : Text(QT_TRANSLATE_NOOP("core", "%1 is down: %2")).arg(need.label);
     Text whole = reason.arg(check.meaning);
-    Text next = Text::verbatim(check.check);
+    Text next = check.check;
     if (layer->causeLocation) {
         const LocationAdvice &place = adviceOf(*layer->causeLocation);
         whole += Text(QT_TRANSLATE_NOOP("core", "The cause came %1.")).arg(place.from);

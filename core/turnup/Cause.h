@@ -6,8 +6,6 @@
 #include "core/base/Text.h"
 #include "core/identifiers/ProtocolVariant.h"
 
-#include <QString>
-
 #include <optional>
 #include <span>
 
@@ -15,10 +13,10 @@ namespace loopwright {
 
 struct Cause
 {
-    int number = 0;     ///< 1 to 127
-    QString name;       ///< "User busy"; "not in the Q.850 list" if it is not
-    QString classText;  ///< by number div 16: "normal event", …
-    QString checkFirst; ///< one line for the installer
+    int number = 0;  ///< 1 to 127
+    Text name;       ///< "User busy"; "not in the Q.850 list" if it is not
+    Text classText;  ///< by number div 16: "normal event", …
+    Text checkFirst; ///< one line for the installer
     bool inList = false;
 };
 
@@ -65,6 +63,6 @@ std::span<const Cause> allCauses();
 /// True if causeOf() speaks for this variant: everything but 1TR6 and analog lines.
 bool usesQ850(const ProtocolVariant &variant);
 /// Why no name is given on such a variant; empty if usesQ850().
-QString whyNoCauseNames(const ProtocolVariant &variant);
+Text whyNoCauseNames(const ProtocolVariant &variant);
 
 } // namespace loopwright

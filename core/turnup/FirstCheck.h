@@ -1,6 +1,7 @@
 #pragma once
 // Which thing to check first when a layer does not come up, and whose part it is.
 
+#include "core/base/Text.h"
 #include "core/turnup/LayerFact.h"
 
 namespace loopwright {
@@ -22,13 +23,13 @@ struct EnumCodes<LinePart>
         {LinePart::ServingOffice, "serving_office"}};
 };
 /// "premises wiring", "terminal equipment", "loop and outside plant", "serving office".
-QString partName(LinePart part);
+Text partName(LinePart part);
 
 struct FirstCheck
 {
-    QString meaning;                ///< what the failed layer says
-    QString check;                  ///< the first thing to check
-    QString then;                   ///< what to check if that is in order
+    Text meaning;                   ///< what the failed layer says
+    Text check;                     ///< the first thing to check
+    Text then;                      ///< what to check if that is in order
     LinePart part = LinePart::Loop; ///< whose part `check` is
 };
 

@@ -19,13 +19,13 @@ public:
     {
         const Cause cause = known();
         const QJsonObject json{{"cause", cause.number},
-                               {"name", cause.name},
-                               {"class", cause.classText},
-                               {"check_first", cause.checkFirst}};
+                               {"name", cause.name.english()},
+                               {"class", cause.classText.english()},
+                               {"check_first", cause.checkFirst.english()}};
         const QString text = LabelledLines()
-                                 .add(QString("Cause %1").arg(cause.number), cause.name)
-                                 .add("Class", cause.classText)
-                                 .add("Check first", cause.checkFirst)
+                                 .add(QString("Cause %1").arg(cause.number), cause.name.english())
+                                 .add("Class", cause.classText.english())
+                                 .add("Check first", cause.checkFirst.english())
                                  .text();
         return Answer::of(json, text, cause.inList);
     }

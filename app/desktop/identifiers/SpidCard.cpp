@@ -150,9 +150,10 @@ void CauseCard::lookUp()
     else
         m_name->show(cause->inList ? Status::Note : Status::Doubtful,
                      QStringLiteral("%1 — %2 (%3)")
-                         .arg(QString::number(cause->number), cause->name, cause->classText));
+                         .arg(QString::number(cause->number), cause->name.english(),
+                              cause->classText.english()));
     if (cause)
-        m_first->show(Status::None, tr("Check first: %1").arg(cause->checkFirst));
+        m_first->show(Status::None, tr("Check first: %1").arg(cause->checkFirst.english()));
 }
 
 } // namespace loopwright

@@ -37,8 +37,8 @@ private slots:
         const auto cause = causeOf(number);
         QVERIFY(cause);
         QCOMPARE(cause->number, number);
-        QTEST(cause->name, "name");
-        QTEST(cause->classText, "classText");
+        QTEST(cause->name.english(), "name");
+        QTEST(cause->classText.english(), "classText");
         QTEST(cause->inList, "inList");
         QVERIFY(!cause->checkFirst.isEmpty());
     }
