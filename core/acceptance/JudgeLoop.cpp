@@ -113,9 +113,8 @@ QuantityClass gradeOf(Suitability verdict)
 /// A rule of the make-up that a figure was computed by.
 void judgeRule(Judging &judging, CriterionResult &result, const RuleResult &rule, bool predicted)
 {
-    const Text reason = predicted
-                            ? Text(QT_TRANSLATE_NOOP("core", "Predicted: %1")).arg(rule.reason)
-                            : Text::verbatim(rule.reason);
+    const Text reason =
+        predicted ? Text(QT_TRANSLATE_NOOP("core", "Predicted: %1")).arg(rule.reason) : rule.reason;
     mergeGrade(result, gradeOf(rule.verdict));
     if (rule.verdict == Suitability::NotSuitable)
         judging.settle(makeupNeed(judging), result, CriterionOutcome::NotMet, reason,
@@ -139,9 +138,10 @@ void judgeMakeup(Judging &judging, const PairFigures &figures, CriterionResult &
     }
     if (!figures.lossDb) {
         result.measured = roundForRecord(qualification.hotLossDb);
-        result.measuredText =
-            QString("%1 dB predicted%2")
-                .arg(figure(qualification.hotLossDb), whenHot(qualification.hottestF));
+        result.measuredText = whenHot(Text(QT_TRANSLATE_NOOP("core", "%1 dB predicted"))
+                                          .arg(figure(qualification.hotLossDb)),
+                                      qualification.hottestF)
+                                  .english();
     }
 }
 

@@ -103,7 +103,7 @@ void judgeQuantity(Judging &judging, CriterionResult &result)
     const AnalogQuantity quantity = *fromText<AnalogQuantity>(result.key);
     const AnalogQuantityInfo &about = info(quantity);
     result.unit = QString::fromUtf8(about.unit);
-    result.limitText = limitText(quantity, judging.limits);
+    result.limitText = limitText(quantity, judging.limits).english();
     const Need &need = *judging.need(needKey(quantity));
     if (quantity == AnalogQuantity::Balance && !isBalanceNeeded(judging)) {
         judging.settle(need, result, CriterionOutcome::NotNeeded,
@@ -113,7 +113,7 @@ void judgeQuantity(Judging &judging, CriterionResult &result)
         return;
     }
     const auto value = valueOf(judging, quantity, result);
-    const QString name = QString::fromUtf8(about.name);
+    const Text name(about.name);
     if (!value) {
         judging.settle(
             need, result, about.always ? CriterionOutcome::Missing : CriterionOutcome::NotNeeded,
@@ -124,7 +124,8 @@ void judgeQuantity(Judging &judging, CriterionResult &result)
     const QuantityClass grade = classify(quantity, *value, judging.limits);
     result.source = limitSource(quantity, *value, judging.limits);
     result.grade = grade;
-    result.measuredText = valueText(quantity, *value);
+    const Text shown = valueText(quantity, *value);
+    result.measuredText = shown.english();
     if (const auto *number = std::get_if<double>(&*value)) {
         result.measured = *number;
         result.limit = goodLimit(quantity, *number, judging.limits);
@@ -140,7 +141,7 @@ void judgeQuantity(Judging &judging, CriterionResult &result)
              ? Text(QT_TRANSLATE_NOOP("core", "The %1 is %3 (%2)."))
              : Text(QT_TRANSLATE_NOOP("core", "The %1 of %2 is %3.")))
             .arg(name)
-            .arg(result.measuredText)
+            .arg(shown)
             .arg(toText(grade)),
         poor ? Text(QT_TRANSLATE_NOOP("core", "Clear the trouble and record the %1 again."))
                    .arg(name)

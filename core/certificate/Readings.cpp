@@ -128,8 +128,8 @@ private:
         // Balance rests on two readings, which are printed where they belong.
         if (toText(analog.quantity) != m_criterion.key)
             return;
-        add(what, valueText(analog.quantity, analog.value()), limitText(analog.quantity, m_limits),
-            toText(analog.quantity));
+        add(what, valueText(analog.quantity, analog.value()).english(),
+            limitText(analog.quantity, m_limits).english(), toText(analog.quantity));
     }
 
     void readLayer(const LayerFact &layer)

@@ -11,36 +11,48 @@ namespace {
 using Quantity = AnalogQuantity;
 
 constexpr std::array<AnalogQuantityInfo, 13> table{{
-    {Quantity::LoopCurrent, "loop current", "mA", false, true,
-     "direct current through the pair, off-hook", 0, 1000},
-    {Quantity::Loss1004, "circuit loss at 1004 Hz", "dB", false, true,
-     "off-hook, against the office's milliwatt at 1004 Hz", -30, 100},
-    {Quantity::Noise, "circuit noise", "dBrnC", false, true,
-     "between the wires, C-message weighted, off-hook towards the office's quiet termination", -30,
-     150},
-    {Quantity::PowerInfluence, "power influence", "dBrnC", false, true,
-     "from both wires to ground, C-message weighted, off-hook towards the quiet termination", -30,
-     200},
-    {Quantity::Balance, "balance", "dB", false, true,
-     "power influence less circuit noise: the installer's subtraction, not a bridge measurement",
+    {Quantity::LoopCurrent, QT_TRANSLATE_NOOP("core", "loop current"), "mA", false, true,
+     QT_TRANSLATE_NOOP("core", "direct current through the pair, off-hook"), 0, 1000},
+    {Quantity::Loss1004, QT_TRANSLATE_NOOP("core", "circuit loss at 1004 Hz"), "dB", false, true,
+     QT_TRANSLATE_NOOP("core", "off-hook, against the office's milliwatt at 1004 Hz"), -30, 100},
+    {Quantity::Noise, QT_TRANSLATE_NOOP("core", "circuit noise"), "dBrnC", false, true,
+     QT_TRANSLATE_NOOP(
+         "core",
+         "between the wires, C-message weighted, off-hook towards the office's quiet termination"),
+     -30, 150},
+    {Quantity::PowerInfluence, QT_TRANSLATE_NOOP("core", "power influence"), "dBrnC", false, true,
+     QT_TRANSLATE_NOOP(
+         "core",
+         "from both wires to ground, C-message weighted, off-hook towards the quiet termination"),
+     -30, 200},
+    {Quantity::Balance, QT_TRANSLATE_NOOP("core", "balance"), "dB", false, true,
+     QT_TRANSLATE_NOOP("core", "power influence less circuit noise: the installer's subtraction, "
+                               "not a bridge measurement"),
      -150, 200},
-    {Quantity::Polarity, "polarity", "", true, true, "tip positive to ring, on-hook", 0, 0},
-    {Quantity::DialTone, "dial tone", "", true, true, "heard off-hook, and broken by a digit", 0,
-     0},
-    {Quantity::Ringing, "ringing", "", true, true, "a call in rings the line", 0, 0},
-    {Quantity::Slope, "slope", "dB", false, false,
-     "the larger of the differences of the losses at 404 and 2804 Hz from that at 1004 Hz", -30,
-     100},
-    {Quantity::Insulation, "insulation", "ohm", false, false,
-     "the least of each wire to ground and wire to wire, on a dead pair disconnected at both ends",
+    {Quantity::Polarity, QT_TRANSLATE_NOOP("core", "polarity"), "", true, true,
+     QT_TRANSLATE_NOOP("core", "tip positive to ring, on-hook"), 0, 0},
+    {Quantity::DialTone, QT_TRANSLATE_NOOP("core", "dial tone"), "", true, true,
+     QT_TRANSLATE_NOOP("core", "heard off-hook, and broken by a digit"), 0, 0},
+    {Quantity::Ringing, QT_TRANSLATE_NOOP("core", "ringing"), "", true, true,
+     QT_TRANSLATE_NOOP("core", "a call in rings the line"), 0, 0},
+    {Quantity::Slope, QT_TRANSLATE_NOOP("core", "slope"), "dB", false, false,
+     QT_TRANSLATE_NOOP(
+         "core",
+         "the larger of the differences of the losses at 404 and 2804 Hz from that at 1004 Hz"),
+     -30, 100},
+    {Quantity::Insulation, QT_TRANSLATE_NOOP("core", "insulation"), "ohm", false, false,
+     QT_TRANSLATE_NOOP("core", "the least of each wire to ground and wire to wire, on a dead pair "
+                               "disconnected at both ends"),
      0, 1e15},
-    {Quantity::ForeignVoltage, "foreign voltage", "V", false, false,
-     "the largest on any two of tip, ring and ground, on a dead pair disconnected at both ends",
+    {Quantity::ForeignVoltage, QT_TRANSLATE_NOOP("core", "foreign voltage"), "V", false, false,
+     QT_TRANSLATE_NOOP("core", "the largest on any two of tip, ring and ground, on a dead pair "
+                               "disconnected at both ends"),
      -20000, 20000},
-    {Quantity::OnHookVoltage, "on-hook voltage", "V", false, false,
-     "direct voltage between the wires, on-hook", -1000, 1000},
-    {Quantity::RingingVoltage, "ringing voltage", "V", false, false,
-     "alternating voltage at 20 Hz between the wires while it rings", 0, 1000},
+    {Quantity::OnHookVoltage, QT_TRANSLATE_NOOP("core", "on-hook voltage"), "V", false, false,
+     QT_TRANSLATE_NOOP("core", "direct voltage between the wires, on-hook"), -1000, 1000},
+    {Quantity::RingingVoltage, QT_TRANSLATE_NOOP("core", "ringing voltage"), "V", false, false,
+     QT_TRANSLATE_NOOP("core", "alternating voltage at 20 Hz between the wires while it rings"), 0,
+     1000},
 }};
 
 // The rows stand in the order of the enumeration, so that info() is a look-up.
@@ -142,15 +154,18 @@ QString withUnit(double value, const char *unit)
     return QString("%1 %2").arg(QString::number(value, 'g', 6), QString::fromUtf8(unit));
 }
 
-QString boundText(const Bound &bound, const char *unit, const LimitSet &limits)
+Text boundText(const Bound &bound, const char *unit, const LimitSet &limits)
 {
-    const QString word = bound.atMost ? (bound.strict ? "below" : "to") : "from";
-    QString text = QString("good %1 %2").arg(word, withUnit(limits.value(bound.good), unit));
-    if (limits.value(bound.good) != limits.value(bound.marginal))
-        text += QString(", marginal %1 %2")
-                    .arg(bound.atMost ? QString("to") : QString("from"),
-                         withUnit(limits.value(bound.marginal), unit));
-    return text;
+    const Text good = Text(!bound.atMost  ? QT_TRANSLATE_NOOP("core", "good from %1")
+                           : bound.strict ? QT_TRANSLATE_NOOP("core", "good below %1")
+                                          : QT_TRANSLATE_NOOP("core", "good to %1"))
+                          .arg(withUnit(limits.value(bound.good), unit));
+    if (limits.value(bound.good) == limits.value(bound.marginal))
+        return good;
+    return Text(bound.atMost ? QT_TRANSLATE_NOOP("core", "%1, marginal to %2")
+                             : QT_TRANSLATE_NOOP("core", "%1, marginal from %2"))
+        .arg(good)
+        .arg(withUnit(limits.value(bound.marginal), unit));
 }
 
 struct YesNoWords
@@ -161,9 +176,12 @@ struct YesNoWords
     const char *limit;
 };
 constexpr YesNoWords yesNoWords[] = {
-    {Quantity::Polarity, "tip positive to ring", "reversed", "tip positive to ring"},
-    {Quantity::DialTone, "heard", "not heard", "heard"},
-    {Quantity::Ringing, "rings", "does not ring", "rings"},
+    {Quantity::Polarity, QT_TRANSLATE_NOOP("core", "tip positive to ring"),
+     QT_TRANSLATE_NOOP("core", "reversed"), QT_TRANSLATE_NOOP("core", "tip positive to ring")},
+    {Quantity::DialTone, QT_TRANSLATE_NOOP("core", "heard"), QT_TRANSLATE_NOOP("core", "not heard"),
+     QT_TRANSLATE_NOOP("core", "heard")},
+    {Quantity::Ringing, QT_TRANSLATE_NOOP("core", "rings"),
+     QT_TRANSLATE_NOOP("core", "does not ring"), QT_TRANSLATE_NOOP("core", "rings")},
 };
 
 const YesNoWords &yesNo(Quantity quantity)
@@ -219,15 +237,15 @@ QuantityClass classify(AnalogQuantity quantity, const AnalogValue &value, const 
     return worst;
 }
 
-QString limitText(AnalogQuantity quantity, const LimitSet &limits)
+Text limitText(AnalogQuantity quantity, const LimitSet &limits)
 {
     if (info(quantity).yesOrNo)
-        return QString::fromUtf8(yesNo(quantity).limit);
-    QStringList texts;
+        return yesNo(quantity).limit;
+    std::vector<Text> texts;
     for (const Bound &bound : bounds)
         if (bound.quantity == quantity)
-            texts << boundText(bound, info(quantity).unit, limits);
-    return texts.join("; ");
+            texts.push_back(boundText(bound, info(quantity).unit, limits));
+    return Text::joined(texts, "; ");
 }
 
 QString limitSource(AnalogQuantity quantity, const AnalogValue &value, const LimitSet &limits)
@@ -267,14 +285,14 @@ double goodLimit(AnalogQuantity quantity, double value, const LimitSet &limits)
     return nearest;
 }
 
-QString valueText(AnalogQuantity quantity, const AnalogValue &value)
+Text valueText(AnalogQuantity quantity, const AnalogValue &value)
 {
     if (const bool *answer = std::get_if<bool>(&value)) {
         if (!info(quantity).yesOrNo)
-            return *answer ? "yes" : "no";
-        return QString::fromUtf8(*answer ? yesNo(quantity).yes : yesNo(quantity).no);
+            return *answer ? QT_TRANSLATE_NOOP("core", "yes") : QT_TRANSLATE_NOOP("core", "no");
+        return *answer ? yesNo(quantity).yes : yesNo(quantity).no;
     }
-    return withUnit(std::get<double>(value), info(quantity).unit);
+    return Text::verbatim(withUnit(std::get<double>(value), info(quantity).unit));
 }
 
 double balanceDb(double powerInfluenceDbrnc, double noiseDbrnc)

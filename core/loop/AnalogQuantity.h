@@ -7,6 +7,7 @@
 
 #include "core/base/FactField.h"
 #include "core/base/LimitSet.h"
+#include "core/base/Text.h"
 #include "core/loop/LoopLoss.h"
 
 #include <variant>
@@ -92,14 +93,14 @@ std::optional<double> unitFactor(AnalogQuantity quantity, const QString &unit);
 /// Voltages count by magnitude.
 QuantityClass classify(AnalogQuantity quantity, const AnalogValue &value, const LimitSet &limits);
 /// "good to 8.5 dB, marginal to 10 dB".
-QString limitText(AnalogQuantity quantity, const LimitSet &limits);
+Text limitText(AnalogQuantity quantity, const LimitSet &limits);
 /// Where the bound comes from that decided the class of the value, if the value keeps or breaks
 /// that bound as the source has it.
 QString limitSource(AnalogQuantity quantity, const AnalogValue &value, const LimitSet &limits);
 /// Bound of good that the value is nearest to: what is printed beside it. 0 for a yes or no.
 double goodLimit(AnalogQuantity quantity, double value, const LimitSet &limits);
 /// "31.5 mA", "yes", "reversed".
-QString valueText(AnalogQuantity quantity, const AnalogValue &value);
+Text valueText(AnalogQuantity quantity, const AnalogValue &value);
 
 /// Power influence less noise, dB. Not a longitudinal balance by a bridge; below an influence of
 /// about 60 dBrnC it means nothing (common practice). Free of the last digit's noise, so that 80.1

@@ -11,7 +11,9 @@ RuleResult coilRule(const LimitSet &limits, int coils)
     RuleResult rule = atMost("bri_load_coils", limits.limit("bri_load_coils_max"), coils,
                              Suitability::NotSuitable);
     if (rule.verdict != Suitability::Suitable)
-        rule.reason = QString("Load coils: %1; a load coil stops basic rate altogether").arg(coils);
+        rule.reason = Text(QT_TRANSLATE_NOOP(
+                               "core", "Load coils: %1; a load coil stops basic rate altogether"))
+                          .arg(coils);
     return rule;
 }
 
@@ -19,7 +21,7 @@ RuleResult resistanceRule(const LoopQualification &loop, const LimitSet &limits)
 {
     RuleResult rule = atMost("bri_resistance", limits.limit("bri_resistance_max"),
                              loop.hotDcResistanceOhm, Suitability::NotSuitable);
-    rule.reason += whenHot(loop.hottestF);
+    rule.reason = whenHot(rule.reason, loop.hottestF);
     return rule;
 }
 
@@ -32,11 +34,13 @@ RuleResult lossRule(const LoopQualification &loop, const LimitSet &limits)
                    : loss <= limit.value - loop.marginDb ? Suitability::Suitable
                                                          : Suitability::Marginal;
     const QString margin = figureText(loop.marginDb, limit.unit);
-    if (rule.verdict == Suitability::Marginal)
-        rule.reason += QString(" by less than the error of the prediction (%1)").arg(margin);
-    else
-        rule.reason += QString(" by more than the error of the prediction (%1)").arg(margin);
-    rule.reason += whenHot(loop.hottestF);
+    const Text told =
+        Text(rule.verdict == Suitability::Marginal
+                 ? QT_TRANSLATE_NOOP("core", "%1 by less than the error of the prediction (%2)")
+                 : QT_TRANSLATE_NOOP("core", "%1 by more than the error of the prediction (%2)"))
+            .arg(rule.reason)
+            .arg(margin);
+    rule.reason = whenHot(told, loop.hottestF);
     return rule;
 }
 
@@ -89,7 +93,7 @@ QJsonObject LoopQualification::toJson() const
     for (const RuleSet &design : designs)
         sets << design.toJson();
     return {{"verdict", toText(verdict)},
-            {"reasons", QJsonArray::fromStringList(reasons)},
+            {"reasons", englishJson(reasons)},
             {"insertion_loss_db", insertionLossDb},
             {"frequency_hz", frequencyHz},
             {"source_ohm", between.sourceOhm},

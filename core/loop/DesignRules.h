@@ -13,7 +13,7 @@ namespace loopwright {
 struct LoopQualification
 {
     Suitability verdict = Suitability::Suitable;
-    QStringList reasons; ///< every rule that is not met, or one sentence that all are
+    std::vector<Text> reasons; ///< every rule that is not met, or one sentence that all are
     std::vector<RuleResult> rules;
     double insertionLossDb = 0; ///< at `frequencyHz` between `between`
     double frequencyHz = 0;

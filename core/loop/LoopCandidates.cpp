@@ -73,7 +73,7 @@ public:
     std::vector<LoopCandidate> take() { return std::move(m_best); }
 
 private:
-    void offer(LoopCause cause, LoopMakeup makeup, const QString &text, double stretch)
+    void offer(LoopCause cause, LoopMakeup makeup, const Text &text, double stretch)
     {
         LoopCandidate candidate{cause, std::move(makeup), text, 0, stretch, {}};
         candidate.misfit = misfit(candidate.makeup);
@@ -93,8 +93,7 @@ private:
     void offerCoil(const LoopPlace &place, double millihenry);
     void tryHiddenCoilWithin(std::size_t section);
     void tryLoadedLoop();
-    void tryOtherWires(const std::vector<std::size_t> &sections, const QString &what,
-                       double stretch);
+    void tryOtherWires(const std::vector<std::size_t> &sections, const Text &what, double stretch);
 
     const LoopMakeup &m_makeup;
     const MeasuredLoop &m_measured;
@@ -110,6 +109,11 @@ double square(double value)
 double lengthStretchOf(double share)
 {
     return lengthStretch + square(std::log(share) * lengthStretchPerShare);
+}
+
+Text hiddenText(const LoopMakeup &makeup, std::size_t position)
+{
+    return Text(QT_TRANSLATE_NOOP("core", "there is a %1")).arg(makeup.textAt(position));
 }
 
 LoopMakeup Fitter::stretched(double share) const
@@ -134,11 +138,14 @@ void Fitter::tryLength()
         });
     const double recorded = m_makeup.workingLengthFt() * (metric ? 0.3048 : 1);
     offer(LoopCause::Length, stretched(share),
-          QString("the pair is about %1 %5 long, %2 % %3 than the %4 %5 on record")
-              .arg(share * recorded, 0, 'f', 0)
-              .arg(100 * std::abs(share - 1), 0, 'f', 0)
-              .arg(share > 1 ? QString("longer") : QString("shorter"))
-              .arg(recorded, 0, 'f', 0)
+          Text(share > 1
+                   ? QT_TRANSLATE_NOOP("core", "the pair is about %1 %4 long, %2 % longer than "
+                                               "the %3 %4 on record")
+                   : QT_TRANSLATE_NOOP("core", "the pair is about %1 %4 long, %2 % shorter than "
+                                               "the %3 %4 on record"))
+              .arg(QString::number(share * recorded, 'f', 0))
+              .arg(QString::number(100 * std::abs(share - 1), 'f', 0))
+              .arg(QString::number(recorded, 'f', 0))
               .arg(metric ? QString("m") : QString("ft")),
           lengthStretchOf(share));
 }
@@ -157,9 +164,9 @@ void Fitter::tryTemperature()
     const double fahrenheit =
         leastBetween(-20, 140, [&](double f) { return misfit(at(f)) + stretch(f); });
     offer(LoopCause::Temperature, at(fahrenheit),
-          QString("the cable is at about %1 °F, not %2 °F")
-              .arg(fahrenheit, 0, 'f', 0)
-              .arg(recorded, 0, 'f', 0),
+          Text(QT_TRANSLATE_NOOP("core", "the cable is at about %1 °F, not %2 °F"))
+              .arg(QString::number(fahrenheit, 'f', 0))
+              .arg(QString::number(recorded, 'f', 0)),
           stretch(fahrenheit));
 }
 
@@ -182,7 +189,7 @@ void Fitter::tryHiddenTaps()
         const double feet =
             leastBetween(50, 8000, [&](double f) { return misfit(tapped(f).first) + stretch(f); });
         const auto [makeup, position] = tapped(10 * std::round(feet / 10));
-        offer(LoopCause::HiddenTap, makeup, "there is a " + makeup.textAt(position), stretch(feet));
+        offer(LoopCause::HiddenTap, makeup, hiddenText(makeup, position), stretch(feet));
     }
 }
 
@@ -196,7 +203,7 @@ std::pair<LoopMakeup, std::size_t> Fitter::withCoil(const LoopPlace &place, doub
 void Fitter::offerCoil(const LoopPlace &place, double millihenry)
 {
     const auto [makeup, position] = withCoil(place, millihenry);
-    offer(LoopCause::HiddenCoil, makeup, "there is a " + makeup.textAt(position), coilStretch);
+    offer(LoopCause::HiddenCoil, makeup, hiddenText(makeup, position), coilStretch);
 }
 
 /// A coil anywhere within a section, of each usual inductance.
@@ -236,8 +243,10 @@ void Fitter::tryLoadedLoop()
     }
     if (coils > 1)
         offer(LoopCause::HiddenCoil, loaded,
-              QString("the pair is loaded: %1 coils of 88 mH, the first 3000 ft from the office, "
-                      "then each 6000 ft")
+              Text(QT_TRANSLATE_NOOP(
+                       "core",
+                       "the pair is loaded: %1 coils of 88 mH, the first 3000 ft from the office, "
+                       "then each 6000 ft"))
                   .arg(coils),
               coilStretch + 0.5);
 }
@@ -272,16 +281,19 @@ void Fitter::tryGone(ElementType type, LoopCause cause, double stretch)
             continue;
         all.push_back(i);
         offer(cause, m_makeup.without({i}),
-              QString("the %1, on record is not there").arg(m_makeup.textAt(i)), stretch);
+              Text(QT_TRANSLATE_NOOP("core", "the %1, on record is not there"))
+                  .arg(m_makeup.textAt(i)),
+              stretch);
     }
     if (all.size() > 1)
         offer(cause, m_makeup.without(all),
-              type == ElementType::LoadCoil ? "none of the load coils on record is there"
-                                            : "none of the bridged taps on record is there",
+              type == ElementType::LoadCoil
+                  ? QT_TRANSLATE_NOOP("core", "none of the load coils on record is there")
+                  : QT_TRANSLATE_NOOP("core", "none of the bridged taps on record is there"),
               stretch + 0.5);
 }
 
-void Fitter::tryOtherWires(const std::vector<std::size_t> &sections, const QString &what,
+void Fitter::tryOtherWires(const std::vector<std::size_t> &sections, const Text &what,
                            double stretch)
 {
     const Wire recorded = m_makeup.elements[sections.front()].wire;
@@ -292,7 +304,8 @@ void Fitter::tryOtherWires(const std::vector<std::size_t> &sections, const QStri
         for (const std::size_t section : sections)
             makeup.elements[section].wire = wire;
         const int steps = std::abs(wireNumber(wire) - wireNumber(recorded));
-        offer(LoopCause::Gauge, makeup, QString("%1 is of %2").arg(what, wire.text()),
+        offer(LoopCause::Gauge, makeup,
+              Text(QT_TRANSLATE_NOOP("core", "%1 is of %2")).arg(what).arg(wire.text()),
               stretch + (steps - 1) * gaugeStretchPerStep);
     };
     if (recorded.gaugeAwg != 0)
@@ -313,14 +326,15 @@ void Fitter::tryGauges()
             continue;
         sections[std::size_t(wireNumber(m_makeup.elements[i].wire))].push_back(i);
         if (++tried <= mostLoopPlaces)
-            tryOtherWires({i}, QString("the %1,").arg(m_makeup.textAt(i)), gaugeStretch);
+            tryOtherWires({i}, Text(QT_TRANSLATE_NOOP("core", "the %1,")).arg(m_makeup.textAt(i)),
+                          gaugeStretch);
     }
     for (const auto &same : sections)
         if (same.size() > 1)
-            tryOtherWires(
-                same,
-                QString("every section of %1").arg(m_makeup.elements[same.front()].wire.text()),
-                gaugeStretch + 0.5);
+            tryOtherWires(same,
+                          Text(QT_TRANSLATE_NOOP("core", "every section of %1"))
+                              .arg(m_makeup.elements[same.front()].wire.text()),
+                          gaugeStretch + 0.5);
 }
 
 } // namespace

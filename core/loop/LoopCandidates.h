@@ -38,10 +38,10 @@ struct LoopCandidate
 {
     LoopCause cause = LoopCause::AsRecorded;
     LoopMakeup makeup;  ///< the record as this candidate would have it
-    QString text;       ///< what is supposed, e.g. "a bridged tap of 24 AWG, 1500 ft, at …"
+    Text text;          ///< what is supposed, e.g. "a bridged tap of 24 AWG, 1500 ft, at …"
     double misfit = 0;  ///< sum of squared differences, in tolerances, that it leaves
     double stretch = 0; ///< how unlikely it is of itself
-    QString forecast;   ///< what it would give at each measured figure
+    Text forecast;      ///< what it would give at each measured figure
 
     double score() const { return misfit + stretch; }
 };

@@ -19,17 +19,24 @@ QString hertz(double frequency)
         .arg(kilo ? QString("kHz") : QString("Hz"));
 }
 
-LoopDifference difference(const QString &name, const QString &unit, double measured,
-                          double predicted, double tolerance)
+LoopDifference difference(const Text &name, const QString &unit, double measured, double predicted,
+                          double tolerance)
 {
     LoopDifference result{name,      unit,      measured,
                           predicted, tolerance, std::abs(measured - predicted) <= tolerance,
                           {}};
     const double off = std::abs(measured - predicted);
-    result.reason = QString("%1: measured %2, predicted %3; %4 by %5, where %6 is within the error")
-                        .arg(name, figureText(measured, unit), figureText(predicted, unit),
-                             measured >= predicted ? QString("more") : QString("less"),
-                             figureText(off, unit), figureText(tolerance, unit));
+    result.reason =
+        Text(measured >= predicted
+                 ? QT_TRANSLATE_NOOP("core", "%1: measured %2, predicted %3; more by %4, where %5 "
+                                             "is within the error")
+                 : QT_TRANSLATE_NOOP("core", "%1: measured %2, predicted %3; less by %4, where %5 "
+                                             "is within the error"))
+            .arg(name)
+            .arg(figureText(measured, unit))
+            .arg(figureText(predicted, unit))
+            .arg(figureText(off, unit))
+            .arg(figureText(tolerance, unit));
     return result;
 }
 
@@ -39,26 +46,28 @@ std::vector<LoopDifference> differencesOf(const LoopMakeup &makeup, const Measur
     std::vector<LoopDifference> differences;
     if (measured.dcResistanceOhm) {
         const double predicted = dcResistanceOhm(makeup);
-        differences.push_back(difference("DC resistance", "ohm", *measured.dcResistanceOhm,
-                                         predicted, resistanceTolerance(predicted, limits)));
+        differences.push_back(difference(QT_TRANSLATE_NOOP("core", "DC resistance"), "ohm",
+                                         *measured.dcResistanceOhm, predicted,
+                                         resistanceTolerance(predicted, limits)));
     }
     for (const LossReading &reading : measured.losses) {
         const double predicted = insertionLossDb(makeup, reading.frequencyHz, reading.between);
-        differences.push_back(difference("loss at " + hertz(reading.frequencyHz), "dB",
-                                         reading.lossDb, predicted,
-                                         lossMarginDb(predicted, limits)));
+        differences.push_back(difference(
+            Text(QT_TRANSLATE_NOOP("core", "loss at %1")).arg(hertz(reading.frequencyHz)), "dB",
+            reading.lossDb, predicted, lossMarginDb(predicted, limits)));
     }
     return differences;
 }
 
-QString forecastOf(const LoopMakeup &makeup, const MeasuredLoop &measured, const LimitSet &limits)
+Text forecastOf(const LoopMakeup &makeup, const MeasuredLoop &measured, const LimitSet &limits)
 {
-    QStringList figures;
+    std::vector<Text> figures;
     for (const LoopDifference &each : differencesOf(makeup, measured, limits))
-        figures << QString("%1 %2 (measured %3)")
-                       .arg(each.name, figureText(each.predicted, each.unit),
-                            figureText(each.measured, each.unit));
-    return figures.join(", ");
+        figures.push_back(Text(QT_TRANSLATE_NOOP("core", "%1 %2 (measured %3)"))
+                              .arg(each.name)
+                              .arg(figureText(each.predicted, each.unit))
+                              .arg(figureText(each.measured, each.unit)));
+    return Text::joined(figures, ", ");
 }
 
 bool explainsAll(const LoopCandidate &candidate, const MeasuredLoop &measured,
@@ -75,50 +84,62 @@ struct CauseWords
     const char *sign; ///< by what it is known
 };
 constexpr CauseWords causeWords[] = {
-    {LoopCause::Length, "resistance and loss go together with length"},
-    {LoopCause::HiddenTap, "a tap adds loss and no resistance"},
-    {LoopCause::TapGone, "without the tap there is less loss and the same resistance"},
+    {LoopCause::Length, QT_TRANSLATE_NOOP("core", "resistance and loss go together with length")},
+    {LoopCause::HiddenTap, QT_TRANSLATE_NOOP("core", "a tap adds loss and no resistance")},
+    {LoopCause::TapGone,
+     QT_TRANSLATE_NOOP("core", "without the tap there is less loss and the same resistance")},
     {LoopCause::HiddenCoil,
-     "a coil changes the loss far more than the resistance, up at high frequencies and down in "
-     "the voice band"},
+     QT_TRANSLATE_NOOP("core", "a coil changes the loss far more than the resistance, up at high "
+                               "frequencies and down in the voice band")},
     {LoopCause::CoilGone,
-     "without the coil the loss changes far more than the resistance, down at high frequencies "
-     "and up in the voice band"},
-    {LoopCause::Gauge, "another gauge changes resistance and loss, the resistance more"},
-    {LoopCause::Temperature, "warmth raises resistance and loss by a few hundredths"},
+     QT_TRANSLATE_NOOP("core", "without the coil the loss changes far more than the resistance, "
+                               "down at high frequencies and up in the voice band")},
+    {LoopCause::Gauge,
+     QT_TRANSLATE_NOOP("core", "another gauge changes resistance and loss, the resistance more")},
+    {LoopCause::Temperature,
+     QT_TRANSLATE_NOOP("core", "warmth raises resistance and loss by a few hundredths")},
 };
 
-QString signOf(LoopCause cause)
+Text signOf(LoopCause cause)
 {
     for (const CauseWords &row : causeWords)
         if (row.cause == cause)
-            return QString::fromUtf8(row.sign);
+            return row.sign;
     return {};
 }
 
-QString whyOf(const LoopComparison &comparison, const MeasuredLoop &measured,
-              const LimitSet &limits)
+/// One more to choose from.
+void addChoice(Text &choices, const Text &next)
+{
+    choices = choices.isEmpty()
+                  ? next
+                  : Text(QT_TRANSLATE_NOOP("core", "%1; or %2")).arg(choices).arg(next);
+}
+
+Text whyOf(const LoopComparison &comparison, const MeasuredLoop &measured, const LimitSet &limits)
 {
     const LoopCandidate &first = comparison.candidates.front();
-    QString why = QString("Most likely %1: %2. It would give %3.")
-                      .arg(first.text, signOf(first.cause), first.forecast);
-    QStringList near, possible;
+    Text why = Text(QT_TRANSLATE_NOOP("core", "Most likely %1: %2. It would give %3."))
+                   .arg(first.text)
+                   .arg(signOf(first.cause))
+                   .arg(first.forecast);
+    Text near, possible;
     for (std::size_t i = 1; i < comparison.candidates.size(); ++i) {
         const LoopCandidate &other = comparison.candidates[i];
         if (other.score() < first.score() + clearLead)
-            near << other.text;
+            addChoice(near, other.text);
         else if (other.score() < first.score() + possibleLead &&
                  explainsAll(other, measured, limits))
-            possible << other.text;
+            addChoice(possible, other.text);
     }
     if (!near.isEmpty())
-        why += QString(" Nearly as likely: %1.").arg(near.join("; or "));
+        why += Text(QT_TRANSLATE_NOOP("core", "Nearly as likely: %1.")).arg(near);
     if (!possible.isEmpty())
-        why += QString(" Possible too: %1.").arg(possible.join("; or "));
+        why += Text(QT_TRANSLATE_NOOP("core", "Possible too: %1.")).arg(possible);
     if (!measured.dcResistanceOhm)
-        why += " A measured resistance would tell length from taps.";
+        why += QT_TRANSLATE_NOOP("core", "A measured resistance would tell length from taps.");
     else if (measured.losses.empty())
-        why += " A measured loss would tell more.";
+        why += QT_TRANSLATE_NOOP("core", "A measured loss would tell more.");
     return why;
 }
 
@@ -152,9 +173,10 @@ LoopComparison compareLoop(const LoopMakeup &makeup, const MeasuredLoop &measure
     comparison.agrees = std::all_of(comparison.differences.begin(), comparison.differences.end(),
                                     [](const LoopDifference &each) { return each.agrees; });
     if (comparison.agrees) {
-        comparison.why = comparison.differences.empty()
-                             ? "Nothing was measured that could be compared."
-                             : "What was measured agrees with the record.";
+        comparison.why =
+            comparison.differences.empty()
+                ? QT_TRANSLATE_NOOP("core", "Nothing was measured that could be compared.")
+                : QT_TRANSLATE_NOOP("core", "What was measured agrees with the record.");
         return comparison;
     }
     comparison.candidates = loopCandidates(makeup, measured, limits);
@@ -170,8 +192,9 @@ LoopComparison compareLoop(const LoopMakeup &makeup, const MeasuredLoop &measure
     if (comparison.candidates.empty() ||
         !explainsAll(comparison.candidates.front(), measured, limits)) {
         comparison.mostLikely = LoopCause::Unexplained;
-        comparison.why = "No single error of the record explains what was measured: measure again, "
-                         "then look for a bad joint, the wrong pair, or several errors together.";
+        comparison.why = QT_TRANSLATE_NOOP(
+            "core", "No single error of the record explains what was measured: measure again, "
+                    "then look for a bad joint, the wrong pair, or several errors together.");
         return comparison;
     }
     comparison.mostLikely = comparison.candidates.front().cause;
@@ -183,18 +206,21 @@ QJsonObject LoopComparison::toJson() const
 {
     QJsonArray figures;
     for (const LoopDifference &each : differences)
-        figures << QJsonObject{{"name", each.name},           {"unit", each.unit},
-                               {"measured", each.measured},   {"predicted", each.predicted},
-                               {"tolerance", each.tolerance}, {"agrees", each.agrees},
-                               {"reason", each.reason}};
+        figures << QJsonObject{{"name", each.name.english()},    {"unit", each.unit},
+                               {"measured", each.measured},      {"predicted", each.predicted},
+                               {"tolerance", each.tolerance},    {"agrees", each.agrees},
+                               {"reason", each.reason.english()}};
     QJsonArray list;
     for (const LoopCandidate &each : candidates)
-        list << QJsonObject{{"cause", toText(each.cause)}, {"text", each.text},
-                            {"forecast", each.forecast},   {"misfit", each.misfit},
-                            {"stretch", each.stretch},     {"makeup", each.makeup.toJson()}};
+        list << QJsonObject{{"cause", toText(each.cause)},
+                            {"text", each.text.english()},
+                            {"forecast", each.forecast.english()},
+                            {"misfit", each.misfit},
+                            {"stretch", each.stretch},
+                            {"makeup", each.makeup.toJson()}};
     return {{"agrees", agrees},
             {"most_likely", toText(mostLikely)},
-            {"why", why},
+            {"why", why.english()},
             {"differences", figures},
             {"candidates", list}};
 }

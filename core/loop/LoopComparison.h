@@ -10,13 +10,13 @@ namespace loopwright {
 /// One figure beside its prediction.
 struct LoopDifference
 {
-    QString name; ///< "DC resistance", "loss at 40000 Hz"
+    Text name; ///< "DC resistance", "loss at 40000 Hz"
     QString unit;
     double measured = 0;
     double predicted = 0;
     double tolerance = 0; ///< difference that the model and the meter explain
     bool agrees = true;
-    QString reason;
+    Text reason;
 };
 
 struct LoopComparison
@@ -26,7 +26,7 @@ struct LoopComparison
     std::vector<LoopCandidate> candidates; ///< best of each cause, most likely first; empty if
                                            ///< all agrees
     LoopCause mostLikely = LoopCause::AsRecorded;
-    QString why; ///< one or two sentences for a person
+    Text why; ///< one or two sentences for a person
 
     QJsonObject toJson() const;
 };

@@ -189,17 +189,21 @@ LoopElement LoopElement::coil(double millihenry, std::optional<double> ohms)
     return element;
 }
 
-QString LoopElement::text() const
+Text LoopElement::text() const
 {
     switch (type) {
     case ElementType::Section:
-        return QString("section of %1, %2").arg(wire.text(), length.text());
+        return Text(QT_TRANSLATE_NOOP("core", "section of %1, %2"))
+            .arg(wire.text())
+            .arg(length.text());
     case ElementType::BridgedTap:
-        return QString("bridged tap of %1, %2").arg(wire.text(), length.text());
+        return Text(QT_TRANSLATE_NOOP("core", "bridged tap of %1, %2"))
+            .arg(wire.text())
+            .arg(length.text());
     case ElementType::LoadCoil:
         break;
     }
-    return QString("load coil of %1 mH").arg(plain(millihenry));
+    return Text(QT_TRANSLATE_NOOP("core", "load coil of %1 mH")).arg(plain(millihenry));
 }
 
 double LoopMakeup::workingLengthFt() const
@@ -227,7 +231,7 @@ int LoopMakeup::loadCoils() const
     }));
 }
 
-QString LoopMakeup::textAt(std::size_t index) const
+Text LoopMakeup::textAt(std::size_t index) const
 {
     double feet = 0;
     bool metric = false;
@@ -241,9 +245,12 @@ QString LoopMakeup::textAt(std::size_t index) const
                                  : QString("%1 ft").arg(feet, 0, 'f', 0);
     const bool isSection = elements[index].type == ElementType::Section;
     if (isSection && feet == 0)
-        return elements[index].text() + ", beginning at the office";
-    return QString("%1, %2 %3 from the office")
-        .arg(elements[index].text(), isSection ? QString("beginning") : QString("at"), where);
+        return Text(QT_TRANSLATE_NOOP("core", "%1, beginning at the office"))
+            .arg(elements[index].text());
+    return Text(isSection ? QT_TRANSLATE_NOOP("core", "%1, beginning %2 from the office")
+                          : QT_TRANSLATE_NOOP("core", "%1, at %2 from the office"))
+        .arg(elements[index].text())
+        .arg(where);
 }
 
 LoopMakeup LoopMakeup::without(const std::vector<std::size_t> &positions) const

@@ -6,6 +6,7 @@
 
 #include "core/base/Csv.h"
 #include "core/base/Json.h"
+#include "core/base/Text.h"
 #include "core/loop/Wire.h"
 
 #include <optional>
@@ -81,7 +82,7 @@ struct LoopElement
     /// and between and beyond them the straight line through the two (convention of this program).
     static double usualCoilOhms(double millihenry) { return 1 + millihenry / 11; }
     double coilOhms() const { return ohms ? *ohms : usualCoilOhms(millihenry); }
-    QString text() const; ///< "section of 26 AWG, 9000 ft"
+    Text text() const; ///< "section of 26 AWG, 9000 ft"
     bool operator==(const LoopElement &) const = default;
 };
 
@@ -101,7 +102,7 @@ struct LoopMakeup
     int loadCoils() const;
     /// "bridged tap of 24 AWG, 1500 ft, at 4500 ft from the office", "section of 26 AWG, 9000 ft,
     /// beginning at the office".
-    QString textAt(std::size_t index) const;
+    Text textAt(std::size_t index) const;
     /// The same make-up without the elements at these positions.
     LoopMakeup without(const std::vector<std::size_t> &positions) const;
 

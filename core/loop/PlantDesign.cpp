@@ -11,8 +11,9 @@ namespace {
 
 RuleResult noCoils(const QString &key, int coils, const QString &source)
 {
-    const Limit none{{}, 0, {}, "Load coils, at most", source};
-    return atMost(key, none, coils, Suitability::NotSuitable);
+    const Limit none{{}, 0, {}, {}, source};
+    return atMost(key, none, coils, Suitability::NotSuitable,
+                  QT_TRANSLATE_NOOP("core", "Load coils"));
 }
 
 enum class Coarseness
@@ -70,13 +71,13 @@ RuleResult servingAreaLength(const LoopMakeup &makeup, const GaugeSummary &gauge
     Limit limit = limits.limit("csa_length_24_max");
     const double fine = limits.value("csa_length_26_max");
     const double taps = makeup.bridgedTapFt();
-    limit.name = "Serving-area length with taps for its gauges, at most";
     if (gauges.fineFt > 0) {
         const double room = fine - taps;
         limit.value = room > 0 ? limit.value - (limit.value - fine) * gauges.fineFt / room : 0;
         limit.value = std::max(limit.value, 0.0);
     }
-    return atMost("csa_length", limit, makeup.workingLengthFt() + taps, Suitability::NotSuitable);
+    return atMost("csa_length", limit, makeup.workingLengthFt() + taps, Suitability::NotSuitable,
+                  QT_TRANSLATE_NOOP("core", "Serving-area length with taps for its gauges"));
 }
 
 } // namespace
@@ -86,17 +87,26 @@ RuleResult coilsByLength(const QString &key, const LoopMakeup &makeup, const Lim
     const int coils = makeup.loadCoils();
     const double feet = makeup.workingLengthFt();
     const bool due = feet > length.value + 1e-6;
-    RuleResult rule{key,          "Load coils", Suitability::Suitable, double(coils),
-                    length.value, length.unit,  length.source,         {}};
+    RuleResult rule{key,
+                    QT_TRANSLATE_NOOP("core", "Load coils"),
+                    Suitability::Suitable,
+                    double(coils),
+                    length.value,
+                    length.unit,
+                    length.source,
+                    {}};
     if (due == (coils > 0))
-        rule.reason = due ? QString("Load coils: %1 on %2, as the rule asks beyond %3")
-                          : QString("Load coils: %1 on %2, as the rule asks up to %3");
+        rule.reason =
+            due ? QT_TRANSLATE_NOOP("core", "Load coils: %1 on %2, as the rule asks beyond %3")
+                : QT_TRANSLATE_NOOP("core", "Load coils: %1 on %2, as the rule asks up to %3");
     else
-        rule.reason = due ? QString("Load coils: %1 on %2; the rule asks for some beyond %3")
-                          : QString("Load coils: %1 on %2; the rule asks for none up to %3");
-    rule.reason = rule.reason.arg(coils).arg(due ? figureApart(feet, length.value, "ft")
-                                                 : figureText(feet, "ft"),
-                                             figureText(length.value, length.unit));
+        rule.reason = due ? QT_TRANSLATE_NOOP(
+                                "core", "Load coils: %1 on %2; the rule asks for some beyond %3")
+                          : QT_TRANSLATE_NOOP(
+                                "core", "Load coils: %1 on %2; the rule asks for none up to %3");
+    rule.reason = rule.reason.arg(coils)
+                      .arg(due ? figureApart(feet, length.value, "ft") : figureText(feet, "ft"))
+                      .arg(figureText(length.value, length.unit));
     if (due != (coils > 0))
         rule.verdict = due ? Suitability::NotSuitable : Suitability::Marginal;
     return rule;
@@ -116,7 +126,7 @@ double endSectionFt(const LoopMakeup &makeup)
 RuleSet resistanceDesign(const LoopMakeup &makeup, const LimitSet &limits)
 {
     return {"resistance_design",
-            "Resistance design",
+            QT_TRANSLATE_NOOP("core", "Resistance design"),
             {atMost("rd_resistance", limits.limit("rd_resistance_max"), dcResistanceOhm(makeup),
                     Suitability::NotSuitable),
              coilsByLength("rd_load_coils", makeup, limits.limit("rd_unloaded_length_max"))}};
@@ -127,7 +137,8 @@ RuleSet revisedResistanceDesign(const LoopMakeup &makeup, const LimitSet &limits
     const double feet = makeup.workingLengthFt();
     const double ohms = dcResistanceOhm(makeup);
     const Limit &unloaded = limits.limit("rrd_unloaded_length_max");
-    RuleSet set{"revised_resistance_design", "Revised resistance design", {}};
+    RuleSet set{
+        "revised_resistance_design", QT_TRANSLATE_NOOP("core", "Revised resistance design"), {}};
     set.rules.push_back(
         atMost("rrd_length", limits.limit("rrd_long_length_max"), feet, Suitability::NotSuitable));
     set.rules.push_back(coilsByLength("rrd_load_coils", makeup, unloaded));
@@ -155,7 +166,7 @@ RuleSet carrierServingArea(const LoopMakeup &makeup, const LimitSet &limits)
     const Suitability no = Suitability::NotSuitable;
     RuleSet set{
         "carrier_serving_area",
-        "Carrier serving area",
+        QT_TRANSLATE_NOOP("core", "Carrier serving area"),
         {noCoils("csa_load_coils", makeup.loadCoils(), limits.limit("csa_length_24_max").source),
          servingAreaLength(makeup, gauges, limits),
          atMost("csa_tap_total", limits.limit("csa_tap_total_max"), makeup.bridgedTapFt(), no),
@@ -163,10 +174,12 @@ RuleSet carrierServingArea(const LoopMakeup &makeup, const LimitSet &limits)
          atMost("csa_gauge_changes", limits.limit("csa_gauge_changes_max"), gauges.changes, no)}};
     if (gauges.hasFiner)
         set.rules.push_back(
-            {"csa_finest_wire", "Finest wire", Suitability::Marginal, gauges.finestMm, 0.4, "mm",
-             "convention",
-             QString("Finest wire: %1 mm; the rule has no figure for wire finer than 26 AWG")
-                 .arg(gauges.finestMm, 0, 'f', 2)});
+            {"csa_finest_wire", QT_TRANSLATE_NOOP("core", "Finest wire"), Suitability::Marginal,
+             gauges.finestMm, 0.4, "mm", "convention",
+             Text(QT_TRANSLATE_NOOP(
+                      "core",
+                      "Finest wire: %1 mm; the rule has no figure for wire finer than 26 AWG"))
+                 .arg(QString::number(gauges.finestMm, 'f', 2))});
     return set;
 }
 

@@ -52,12 +52,16 @@ std::vector<Positions> choices(const LoopMakeup &makeup)
     return all;
 }
 
-QString mendText(const LoopMakeup &makeup, const Positions &remove)
+Text mendText(const LoopMakeup &makeup, const Positions &remove)
 {
-    QStringList parts;
-    for (const std::size_t position : remove)
-        parts << "the " + makeup.textAt(position);
-    return QString("Take out %1").arg(parts.join("; and "));
+    Text parts;
+    for (const std::size_t position : remove) {
+        const Text part = Text(QT_TRANSLATE_NOOP("core", "the %1")).arg(makeup.textAt(position));
+        parts = parts.isEmpty()
+                    ? part
+                    : Text(QT_TRANSLATE_NOOP("core", "%1; and %2")).arg(parts).arg(part);
+    }
+    return Text(QT_TRANSLATE_NOOP("core", "Take out %1")).arg(parts);
 }
 
 bool isPartOf(const Positions &small, const Positions &large)
@@ -109,7 +113,7 @@ QJsonObject Remedy::toJson() const
     for (const std::size_t position : remove)
         positions << qint64(position);
     return {{"remove", positions},
-            {"text", text},
+            {"text", text.english()},
             {"loss_after_db", lossAfterDb},
             {"loss_gain_db", lossGainDb},
             {"dc_resistance_after_ohm", dcResistanceAfterOhm},

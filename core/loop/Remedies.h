@@ -11,7 +11,7 @@ namespace loopwright {
 struct Remedy
 {
     std::vector<std::size_t> remove; ///< positions in the make-up
-    QString text;                    ///< "Take out the load coil of 88 mH, at 3000 ft from …"
+    Text text;                       ///< "Take out the load coil of 88 mH, at 3000 ft from …"
     double lossAfterDb = 0;
     double lossGainDb = 0; ///< loss now less loss afterwards
     double dcResistanceAfterOhm = 0;

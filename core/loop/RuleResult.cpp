@@ -25,9 +25,11 @@ QString withDecimals(double value, const QString &unit, int decimals)
 }
 
 RuleResult compared(const QString &key, const Limit &limit, double measured, bool isMet,
-                    Suitability otherwise, const char *met, const char *notMet)
+                    Suitability otherwise, const char *met, const char *notMet,
+                    const Text &given = {})
 {
-    const QString name = limit.name.section(", at ", 0, 0);
+    // What a limit is named is data of its set.
+    const Text name = given.isEmpty() ? Text::verbatim(limit.name.section(", at ", 0, 0)) : given;
     return {key,
             name,
             isMet ? Suitability::Suitable : otherwise,
@@ -35,12 +37,11 @@ RuleResult compared(const QString &key, const Limit &limit, double measured, boo
             limit.value,
             limit.unit,
             limit.source,
-            QString("%1: %2, %3 %4")
-                .arg(name,
-                     isMet ? figureText(measured, limit.unit)
-                           : figureApart(measured, limit.value, limit.unit),
-                     QString::fromLatin1(isMet ? met : notMet),
-                     figureText(limit.value, limit.unit))};
+            Text(isMet ? met : notMet)
+                .arg(name)
+                .arg(isMet ? figureText(measured, limit.unit)
+                           : figureApart(measured, limit.value, limit.unit))
+                .arg(figureText(limit.value, limit.unit))};
 }
 
 } // namespace
@@ -61,21 +62,24 @@ QString figureApart(double value, double limit, const QString &unit)
     return figureText(value, unit);
 }
 
-RuleResult atMost(const QString &key, const Limit &limit, double measured, Suitability beyond)
+RuleResult atMost(const QString &key, const Limit &limit, double measured, Suitability beyond,
+                  const Text &name)
 {
     return compared(key, limit, measured, measured <= limit.value + slack(limit.value), beyond,
-                    "within", "over");
+                    QT_TRANSLATE_NOOP("core", "%1: %2, within %3"),
+                    QT_TRANSLATE_NOOP("core", "%1: %2, over %3"), name);
 }
 
 RuleResult atLeast(const QString &key, const Limit &limit, double measured, Suitability below)
 {
     return compared(key, limit, measured, measured >= limit.value - slack(limit.value), below,
-                    "not under", "under");
+                    QT_TRANSLATE_NOOP("core", "%1: %2, not under %3"),
+                    QT_TRANSLATE_NOOP("core", "%1: %2, under %3"));
 }
 
-QString whenHot(double fahrenheit)
+Text whenHot(const Text &said, double fahrenheit)
 {
-    return QString(", with the cable at %1 °F").arg(fahrenheit);
+    return Text(QT_TRANSLATE_NOOP("core", "%1, with the cable at %2 °F")).arg(said).arg(fahrenheit);
 }
 
 Suitability worstOf(const std::vector<RuleResult> &rules)
@@ -86,32 +90,42 @@ Suitability worstOf(const std::vector<RuleResult> &rules)
     return worst;
 }
 
-QStringList reasonsOf(const std::vector<RuleResult> &rules)
+std::vector<Text> reasonsOf(const std::vector<RuleResult> &rules)
 {
-    QStringList reasons;
+    std::vector<Text> reasons;
     for (const RuleResult &rule : rules)
         if (rule.verdict != Suitability::Suitable)
-            reasons << rule.reason;
-    if (reasons.isEmpty())
-        reasons << "Every rule is met";
+            reasons.push_back(rule.reason);
+    if (reasons.empty())
+        reasons.push_back(QT_TRANSLATE_NOOP("core", "Every rule is met"));
     return reasons;
+}
+
+QJsonArray englishJson(const std::vector<Text> &sentences)
+{
+    QJsonArray list;
+    for (const Text &sentence : sentences)
+        list << sentence.english();
+    return list;
 }
 
 QJsonArray rulesJson(const std::vector<RuleResult> &rules)
 {
     QJsonArray list;
     for (const RuleResult &rule : rules)
-        list << QJsonObject{{"key", rule.key},           {"name", rule.name},
+        list << QJsonObject{{"key", rule.key},           {"name", rule.name.english()},
                             {"limit", rule.limit},       {"verdict", toText(rule.verdict)},
                             {"measured", rule.measured}, {"unit", rule.unit},
-                            {"source", rule.source},     {"reason", rule.reason}};
+                            {"source", rule.source},     {"reason", rule.reason.english()}};
     return list;
 }
 
 QJsonObject RuleSet::toJson() const
 {
-    return {
-        {"key", key}, {"name", name}, {"verdict", toText(verdict())}, {"rules", rulesJson(rules)}};
+    return {{"key", key},
+            {"name", name.english()},
+            {"verdict", toText(verdict())},
+            {"rules", rulesJson(rules)}};
 }
 
 } // namespace loopwright

@@ -63,10 +63,12 @@ RuleResult spacingRule(const std::vector<Span> &spans, double dueFt, const Limit
     for (const Span &span : spans)
         worst = std::max(worst, std::abs(span.feet / dueFt - 1));
     RuleResult rule = atMost("voice_coil_spacing", limit, worst, Suitability::Marginal);
-    rule.reason = QString("Load coils due every %1: the farthest off is %2 % away, at most %3 %")
-                      .arg(figureText(dueFt, "ft"))
-                      .arg(100 * worst, 0, 'f', 1)
-                      .arg(100 * limit.value, 0, 'f', 1);
+    rule.reason =
+        Text(QT_TRANSLATE_NOOP(
+                 "core", "Load coils due every %1: the farthest off is %2 % away, at most %3 %"))
+            .arg(figureText(dueFt, "ft"))
+            .arg(QString::number(100 * worst, 'f', 1))
+            .arg(QString::number(100 * limit.value, 'f', 1));
     return rule;
 }
 
@@ -83,9 +85,11 @@ RuleResult officeEndRule(const LoopMakeup &makeup, double dueFt, const LimitSet 
     }
     RuleResult rule = atMost("voice_office_end_section", limit, std::abs(feet - dueFt / 2) / dueFt,
                              Suitability::Marginal);
-    rule.reason = QString("First load coil due at %1: it stands at %2, at most %3 away")
-                      .arg(figureText(dueFt / 2, "ft"), figureText(feet, "ft"),
-                           figureText(limit.value * dueFt, "ft"));
+    rule.reason = Text(QT_TRANSLATE_NOOP(
+                           "core", "First load coil due at %1: it stands at %2, at most %3 away"))
+                      .arg(figureText(dueFt / 2, "ft"))
+                      .arg(figureText(feet, "ft"))
+                      .arg(figureText(limit.value * dueFt, "ft"));
     return rule;
 }
 
@@ -93,9 +97,9 @@ RuleResult tapsBetweenCoils(const std::vector<Span> &spans)
 {
     const auto count =
         std::count_if(spans.begin(), spans.end(), [](const Span &span) { return span.hasTap; });
-    const Limit none{
-        {}, 0, {}, "Spans between load coils with a bridged tap, at most", "common practice"};
-    return atMost("voice_tap_between_coils", none, double(count), Suitability::Marginal);
+    const Limit none{{}, 0, {}, {}, "common practice"};
+    return atMost("voice_tap_between_coils", none, double(count), Suitability::Marginal,
+                  QT_TRANSLATE_NOOP("core", "Spans between load coils with a bridged tap"));
 }
 
 void addCoilRules(std::vector<RuleResult> &rules, const LoopMakeup &makeup, const LimitSet &limits)
@@ -139,7 +143,7 @@ VoiceBandQualification qualifyVoiceBand(const LoopMakeup &makeup, const LimitSet
         Temperature{std::max(limits.value("loop_hottest_f"), makeup.temperatureF()), false};
     loop.rules.push_back(atMost("voice_resistance", voiceResistanceLimit(makeup, limits),
                                 dcResistanceOhm(hot), Suitability::NotSuitable));
-    loop.rules.back().reason += whenHot(hot.temperatureF());
+    loop.rules.back().reason = whenHot(loop.rules.back().reason, hot.temperatureF());
     loop.rules.push_back(
         coilsByLength("voice_load_coils", makeup, limits.limit("rd_unloaded_length_max")));
     if (loop.loadCoils > 0)
@@ -154,12 +158,11 @@ VoiceBandQualification qualifyVoiceBand(const LoopMakeup &makeup, const LimitSet
 
 QJsonObject VoiceBandQualification::toJson() const
 {
-    return {
-        {"verdict", toText(verdict)},           {"reasons", QJsonArray::fromStringList(reasons)},
-        {"dc_resistance_ohm", dcResistanceOhm}, {"working_length_ft", workingLengthFt},
-        {"bridged_tap_ft", bridgedTapFt},       {"load_coils", loadCoils},
-        {"loss_1004_db", loss1004Db},           {"slope_db", slopeDb},
-        {"loop_current_ma", loopCurrentMa},     {"rules", rulesJson(rules)}};
+    return {{"verdict", toText(verdict)},           {"reasons", englishJson(reasons)},
+            {"dc_resistance_ohm", dcResistanceOhm}, {"working_length_ft", workingLengthFt},
+            {"bridged_tap_ft", bridgedTapFt},       {"load_coils", loadCoils},
+            {"loss_1004_db", loss1004Db},           {"slope_db", slopeDb},
+            {"loop_current_ma", loopCurrentMa},     {"rules", rulesJson(rules)}};
 }
 
 } // namespace loopwright

@@ -10,7 +10,7 @@ namespace loopwright {
 struct VoiceBandQualification
 {
     Suitability verdict = Suitability::Suitable;
-    QStringList reasons;
+    std::vector<Text> reasons;
     std::vector<RuleResult> rules;
     double dcResistanceOhm = 0;
     double workingLengthFt = 0;

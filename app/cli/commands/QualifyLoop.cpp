@@ -16,7 +16,7 @@ QJsonArray mendsJson(const std::vector<Remedy> &mends)
 {
     QJsonArray array;
     for (const Remedy &mend : mends)
-        array.append(QJsonObject{{"text", mend.text},
+        array.append(QJsonObject{{"text", mend.text.english()},
                                  {"loss_after_db", mend.lossAfterDb},
                                  {"loss_gain_db", mend.lossGainDb},
                                  {"dc_resistance_after_ohm", mend.dcResistanceAfterOhm},
@@ -66,7 +66,7 @@ public:
             seen.dcResistanceOhm || !seen.losses.empty()) {
             const LoopComparison comparison = compareLoop(makeup, seen, limits);
             json.insert("comparison", comparison.toJson());
-            against = comparison.why;
+            against = comparison.why.english();
         }
         return Answer::of(json, text(judged, asked, between, better, against, limits.version()),
                           judged.verdict != Suitability::NotSuitable);
@@ -97,11 +97,11 @@ private:
             .add("Working length", QString("%1 ft").arg(judged.workingLengthFt, 0, 'f', 0))
             .add("Bridged taps", QString("%1 ft").arg(judged.bridgedTapFt, 0, 'f', 0))
             .add("Load coils", QString::number(judged.loadCoils));
-        for (const QString &reason : judged.reasons)
-            lines.add("Reason", reason);
+        for (const Text &reason : judged.reasons)
+            lines.add("Reason", reason.english());
         for (const Remedy &mend : mends)
             lines.add("Would help", QString("%1: then %2 dB, %3")
-                                        .arg(mend.text)
+                                        .arg(mend.text.english())
                                         .arg(mend.lossAfterDb, 0, 'f', 2)
                                         .arg(toText(mend.verdictAfter).replace('_', ' ')));
         lines.add("Against the make-up", against).add("Judged by", "limit set " + limitSet);

@@ -147,7 +147,7 @@ struct Teller
     QString operator()(const AnalogFact &analog) const
     {
         return QString("%1: %2").arg(QString::fromUtf8(info(analog.quantity).name),
-                                     valueText(analog.quantity, analog.value()));
+                                     valueText(analog.quantity, analog.value()).english());
     }
 
     QString operator()(const ClearedFact &cleared) const

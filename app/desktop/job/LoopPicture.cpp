@@ -24,7 +24,7 @@ void LoopPicture::setMakeup(std::optional<LoopMakeup> makeup)
     m_makeup = std::move(makeup);
     QStringList words;
     for (std::size_t i = 0; m_makeup && i < m_makeup->elements.size(); ++i)
-        words << m_makeup->textAt(i);
+        words << m_makeup->textAt(i).english();
     setAccessibleDescription(words.join("; "));
     update();
 }

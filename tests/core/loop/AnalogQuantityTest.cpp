@@ -118,7 +118,7 @@ private slots:
     {
         QFETCH(Quantity, quantity);
         QFETCH(QString, text);
-        QCOMPARE(limitText(quantity, m_limits), text);
+        QCOMPARE(limitText(quantity, m_limits).english(), text);
     }
     void namesASourceOfEach()
     {
@@ -186,10 +186,10 @@ private slots:
     }
     void printsValues()
     {
-        QCOMPARE(valueText(Quantity::LoopCurrent, 31.5), QString("31.5 mA"));
-        QCOMPARE(valueText(Quantity::Insulation, 2.5e6), QString("2.5 Mohm"));
-        QCOMPARE(valueText(Quantity::Polarity, false), QString("reversed"));
-        QCOMPARE(valueText(Quantity::DialTone, true), QString("heard"));
+        QCOMPARE(valueText(Quantity::LoopCurrent, 31.5).english(), QString("31.5 mA"));
+        QCOMPARE(valueText(Quantity::Insulation, 2.5e6).english(), QString("2.5 Mohm"));
+        QCOMPARE(valueText(Quantity::Polarity, false).english(), QString("reversed"));
+        QCOMPARE(valueText(Quantity::DialTone, true).english(), QString("heard"));
     }
 
     void balanceAtTheLimitIsGood()

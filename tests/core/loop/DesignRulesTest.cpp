@@ -85,7 +85,7 @@ private slots:
                 keys << rule.key;
         QCOMPARE(keys, notMet);
         QCOMPARE(toText(found.verdict), verdict);
-        QCOMPARE(found.reasons.size(), std::max<qsizetype>(1, notMet.size()));
+        QCOMPARE(qsizetype(found.reasons.size()), std::max<qsizetype>(1, notMet.size()));
         for (const RuleResult &rule : found.rules)
             QVERIFY(!rule.source.isEmpty() && !rule.reason.isEmpty() && !rule.name.isEmpty());
     }

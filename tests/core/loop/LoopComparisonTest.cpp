@@ -73,7 +73,7 @@ private slots:
         QFETCH(LoopMakeup, truth);
         QFETCH(QString, cause);
         const LoopComparison found = compareLoop(record, measuredOn(truth), m_limits);
-        QVERIFY2(toText(found.mostLikely) == cause, qPrintable(found.why));
+        QVERIFY2(toText(found.mostLikely) == cause, qPrintable(found.why.english()));
         QCOMPARE(found.agrees, cause == "as_recorded");
         QVERIFY(!found.why.isEmpty());
         QCOMPARE(found.differences.size(), std::size_t(2));
@@ -92,10 +92,10 @@ private slots:
             measuredOn(makeup({section(26, 3790), section(22, 2400), section(22, 2430)})),
             m_limits);
         QCOMPARE(found.mostLikely, LoopCause::Length);
-        QVERIFY2(found.why.contains("Possible too:"), qPrintable(found.why));
+        QVERIFY2(found.why.contains("Possible too:"), qPrintable(found.why.english()));
         QVERIFY2(found.why.contains("or the section of 24 AWG, 2400 ft, beginning 3790 ft from the "
                                     "office, is of 22 AWG."),
-                 qPrintable(found.why));
+                 qPrintable(found.why.english()));
     }
     void tellsLengthInTheUnitOfTheRecord()
     {
@@ -105,7 +105,7 @@ private slots:
         };
         const LoopComparison found = compareLoop(metric(2000), measuredOn(metric(2600)), m_limits);
         QCOMPARE(found.mostLikely, LoopCause::Length);
-        QVERIFY2(found.why.contains("than the 2000 m on record"), qPrintable(found.why));
+        QVERIFY2(found.why.contains("than the 2000 m on record"), qPrintable(found.why.english()));
     }
 
     // Neither at a joint nor in the middle of a section; read at four frequencies.
@@ -120,7 +120,7 @@ private slots:
                                        insertionLossDb(truth, frequency, voiceBandTerminations),
                                        voiceBandTerminations});
         const LoopComparison found = compareLoop(record, measured, m_limits);
-        QVERIFY2(found.mostLikely == LoopCause::HiddenCoil, qPrintable(found.why));
+        QVERIFY2(found.mostLikely == LoopCause::HiddenCoil, qPrintable(found.why.english()));
         QVERIFY(found.candidates[0].misfit < 0.1);
     }
 
@@ -134,7 +134,7 @@ private slots:
         QVERIFY(!found.agrees);
         const bool likely = found.mostLikely == LoopCause::Temperature;
         const bool named = found.why.contains("the cable is at about");
-        QVERIFY2(likely || named, qPrintable(found.why));
+        QVERIFY2(likely || named, qPrintable(found.why.english()));
     }
     void aLossAloneAsksForAResistance()
     {

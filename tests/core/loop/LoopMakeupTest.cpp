@@ -230,12 +230,14 @@ private slots:
         QCOMPARE(makeup.workingLengthFt(), 4000.0);
         QCOMPARE(makeup.bridgedTapFt(), 600.0);
         QCOMPARE(makeup.loadCoils(), 1);
-        QCOMPARE(makeup.textAt(1), QString("bridged tap of 24 AWG, 500 ft, at 3000 ft from the "
-                                           "office"));
-        QCOMPARE(makeup.textAt(4),
+        QCOMPARE(makeup.textAt(1).english(),
+                 QString("bridged tap of 24 AWG, 500 ft, at 3000 ft from the "
+                         "office"));
+        QCOMPARE(makeup.textAt(4).english(),
                  QString("bridged tap of 24 AWG, 30.48 m, at 1219 m from the office"));
-        QCOMPARE(makeup.textAt(0), QString("section of 26 AWG, 3000 ft, beginning at the office"));
-        QCOMPARE(makeup.textAt(3),
+        QCOMPARE(makeup.textAt(0).english(),
+                 QString("section of 26 AWG, 3000 ft, beginning at the office"));
+        QCOMPARE(makeup.textAt(3).english(),
                  QString("section of 24 AWG, 304.8 m, beginning 3000 ft from the office"));
         QCOMPARE(makeup.without({1, 2}).elements.size(), std::size_t(3));
         QCOMPARE(makeup.without({1, 2}).bridgedTapFt(), 100.0);

@@ -27,7 +27,7 @@ private slots:
         QVERIFY(!found.empty());
         QCOMPARE(found[0].remove, std::vector<std::size_t>{1});
         QCOMPARE(found[0].verdictAfter, Suitability::Suitable);
-        QCOMPARE(found[0].text,
+        QCOMPARE(found[0].text.english(),
                  QString("Take out the load coil of 88 mH, at 3000 ft from the office"));
         const double after =
             insertionLossDb(makeup({section(22, 3000), section(22, 6000), tap(22, 800)}), 40000);

@@ -88,7 +88,7 @@ QWidget *pairCompared(JobSession &desk, const QString &)
             return {Status::None, {}};
         const LoopComparison compared = compareLoop(*loop.makeup, loop.measured, desk.limits());
         return {compared.agrees ? Status::Done : Status::Doubtful,
-                StationPanel::tr("Against the make-up on record: %1").arg(compared.why)};
+                StationPanel::tr("Against the make-up on record: %1").arg(compared.why.english())};
     });
 }
 

@@ -34,9 +34,9 @@ QString words(Suitability verdict)
 }
 
 /// The reasons of a prediction bear no full stop of their own.
-QString sentences(const QStringList &reasons)
+QString sentences(const std::vector<Text> &reasons)
 {
-    return reasons.isEmpty() ? QString() : reasons.join(". ") + '.';
+    return reasons.empty() ? QString() : Text::joined(reasons, ". ").english() + '.';
 }
 
 class MakeupEditor : public StepEditor
@@ -193,7 +193,7 @@ private:
         if (ways.empty())
             return;
         m_mend->show(Status::Note, tr("What would mend it: %1 — then %2 dB, %3.")
-                                       .arg(ways.front().text)
+                                       .arg(ways.front().text.english())
                                        .arg(ways.front().lossAfterDb, 0, 'f', 2)
                                        .arg(words(ways.front().verdictAfter)));
         m_mend->setVisible(true);
