@@ -311,9 +311,9 @@ constexpr bool isQuantity(const Criterion &row)
 /// judgeQuantity finds its quantity by the key, and the needs of all stand with the first of them.
 constexpr bool everyQuantityHasItsRow()
 {
-    for (const auto &[quantity, code] : EnumCodes<AnalogQuantity>::table)
-        if (std::ranges::none_of(table, [&code](const Criterion &row) {
-                return isQuantity(row) && std::string_view(row.key) == code;
+    for (const auto &entry : EnumCodes<AnalogQuantity>::table)
+        if (std::ranges::none_of(table, [&entry](const Criterion &row) {
+                return isQuantity(row) && std::string_view(row.key) == entry.second;
             }))
             return false;
     return std::ranges::count_if(table, isQuantity) ==
