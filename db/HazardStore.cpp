@@ -34,6 +34,16 @@ Result<QStringList> HazardStore::ordersOnPairs(const ServiceOrder &order,
     return numbers;
 }
 
+Result<QStringList> HazardStore::pairsOf(const QString &order) const
+{
+    Statement statement(m_database, "hazard.pairs");
+    statement.bind("order_number", order);
+    const auto pairs = rows(statement, [](const Statement &row) { return row.text("pair"); });
+    if (!pairs)
+        return failure(pairs.error());
+    return QStringList(pairs->begin(), pairs->end());
+}
+
 Result<QStringList> HazardStore::ordersAtPremises(const ServiceOrder &order) const
 {
     Statement statement(m_database, "hazard.at_premises");

@@ -18,6 +18,8 @@ public:
 
     /// Other orders of the office that hold a hazard of one of these pairs (pairIdentity()).
     Result<QStringList> ordersOnPairs(const ServiceOrder &order, const QStringList &pairs) const;
+    /// The pairs of which the order holds a hazard.
+    Result<QStringList> pairsOf(const QString &order) const;
     /// Other orders at the premises that hold a hazard.
     Result<QStringList> ordersAtPremises(const ServiceOrder &order) const;
     /// Other open orders on the pair, and at the premises of any order that holds a hazard of the

@@ -53,8 +53,7 @@ DayJob dayJobOf(const OrderView &view)
     for (const CertificateTerminal &terminal : terminalLines(order))
         job.numbers << numberText(terminal);
     job.due = order.dueDate;
-    const CriterionResult *safety = view.decision.criterion("safety");
-    job.hazard = safety && safety->outcome == CriterionOutcome::NotMet;
+    job.hazard = !view.judged.hazards.empty();
     job.needsVisit = needsVisit(view);
     job.next = nextSentence(view.decision, view.stage);
     if (const QString label = "Next: "; job.next.startsWith(label)) { // stands in a row named so
@@ -81,7 +80,8 @@ Result<std::vector<DayJob>> jobsOfDay(Records &records, const QString &installer
     // "09:00-11:00" sorts as text; who comes at any time comes when there is time. The lines at one
     // place stand together.
     std::ranges::stable_sort(jobs, {}, [](const DayJob &job) {
-        return std::tuple(job.appointment.isEmpty(), job.appointment, premisesKey(job.premises));
+        return std::tuple(!job.hazard, job.appointment.isEmpty(), job.appointment,
+                          premisesKey(job.premises));
     });
     return jobs;
 }

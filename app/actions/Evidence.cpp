@@ -154,6 +154,9 @@ Result<void> tellStandings(Records &records, const StoredOrder &stored,
             else if (!read.misfits.empty() && !read.readTwice)
                 tell("contradiction", fact.id, read.text().english());
         }
+    for (const Hazard &hazard : evidence.cards().open())
+        if (hazard.refused && report.added.contains(hazard.refused->id))
+            tell("closed_step", hazard.refused->id, Text(closingRefused).english());
     if (stored.status != OrderStatus::Open)
         for (const QString &id : report.added)
             tell("order_not_open", id,

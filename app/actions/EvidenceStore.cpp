@@ -52,11 +52,14 @@ Result<std::vector<Fact>> cardsOf(const Database &database, const QString &order
                                   DecisionInput &input)
 {
     LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database).ofOrder(order));
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(order));
     std::vector<Fact> cards;
     QSet<QString> ids;
     for (const Fact &fact : facts)
         if (fact.as<SafetyFact>() || fact.as<HazardClosedFact>()) {
             cards.push_back(fact);
+            if (fact.pair.isEmpty()) // on the pair of its own order, which nobody asks later
+                cards.back().pair = stored.order.pair;
             ids.insert(fact.id);
         }
     for (const Fact &fact : facts)
@@ -76,7 +79,9 @@ Result<void> readHazardsElsewhere(const Database &database, DecisionInput &input
     QStringList pairs;
     for (const QString &name : pairInForce(input, standingFacts(input.facts)))
         pairs << pairIdentity(name);
-    LOOPWRIGHT_ASSIGN(const auto onPair, hazards.ordersOnPairs(input.order, pairs));
+    // Its own hazards may have been closed on the pair that it had before.
+    LOOPWRIGHT_ASSIGN(const auto noted, hazards.pairsOf(input.order.number));
+    LOOPWRIGHT_ASSIGN(const auto onPair, hazards.ordersOnPairs(input.order, pairs + noted));
     LOOPWRIGHT_ASSIGN(const auto nearby, hazards.ordersAtPremises(input.order));
     for (const QString &order : onPair) {
         LOOPWRIGHT_ASSIGN(const auto cards, cardsOf(database, order, input));

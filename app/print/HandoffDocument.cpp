@@ -28,8 +28,9 @@ Blocks hazardBlocks(const Handoff &handoff)
             mm(26),
             false,
             Tone::Large});
-        inside.push_back(
-            FillIn{"Who was told", handoff.referred ? handoff.referred->to : QString()});
+        // Only who was told after it was read can have been told of it.
+        const bool told = handoff.referred && handoff.referred->at >= hazard.at;
+        inside.push_back(FillIn{"Who was told", told ? handoff.referred->to : QString()});
         inside.push_back(FillIn{"Who was kept away"});
         blocks.push_back(Box{std::move(inside), true});
     }

@@ -79,6 +79,19 @@ std::optional<Contradiction> contradictionIn(const AnalogFact &analog, bool ampl
     return std::nullopt;
 }
 
+std::optional<Contradiction> contradictionIn(const DetectorFact &check)
+{
+    if (!check.seenBitErrors || !check.seenErroredSeconds ||
+        *check.seenErroredSeconds <= *check.seenBitErrors)
+        return std::nullopt;
+    return Contradiction{
+        "seen_errored_seconds",
+        Text(QT_TRANSLATE_NOOP("core", "%1 bit errors cannot make %2 errored seconds."))
+            .arg(*check.seenBitErrors)
+            .arg(*check.seenErroredSeconds),
+        Text(QT_TRANSLATE_NOOP("core", "Read the test set again."))};
+}
+
 std::optional<Contradiction> balanceContradiction(double balance,
                                                   std::optional<double> influenceDbrnc,
                                                   std::optional<double> noiseDbrnc)
@@ -117,6 +130,8 @@ std::optional<Contradiction> Contradictions::in(const Fact &fact) const
 {
     if (const auto *loop = fact.as<LoopFact>())
         return contradictionIn(*loop);
+    if (const auto *check = fact.as<DetectorFact>())
+        return contradictionIn(*check);
     const auto *analog = fact.as<AnalogFact>();
     if (!analog)
         return std::nullopt;

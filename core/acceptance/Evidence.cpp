@@ -33,8 +33,17 @@ std::vector<Change> changesOf(const DecisionInput &input, const std::vector<cons
     for (const Fact *fact : facts)
         if (const auto *changed = fact->as<ChangedFact>(); changed && isInTime(input, *fact))
             list.push_back({changed->what, fact->at, changed->to.has_value()});
+    // The office enters the pair that was reported from the site: it was that pair already.
+    const auto isEntered = [&](const OrderChange &change) {
+        return change.what == ChangedWhat::Pair &&
+               std::ranges::any_of(facts, [&](const Fact *fact) {
+                   const auto *changed = fact->as<ChangedFact>();
+                   return changed && changed->what == ChangedWhat::Pair && changed->to &&
+                          fact->at <= change.at && isSamePair(*changed->to, input.order.pair);
+               });
+    };
     for (const OrderChange &change : input.changes)
-        if (change.what)
+        if (change.what && !isEntered(change))
             list.push_back({*change.what, change.at, *change.what == ChangedWhat::Pair});
     return list;
 }

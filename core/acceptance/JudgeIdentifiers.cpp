@@ -105,12 +105,7 @@ void judgeHazards(Judging &judging, CriterionResult &result)
                     "core", "Stop, move away, and report the foreign voltage. When its source "
                             "is found and cleared, record how, and make a new card.")));
             if (hazard.refused)
-                judging.settle(
-                    closing, result, CriterionOutcome::NotMet,
-                    Text(QT_TRANSLATE_NOOP(
-                        "core", "A contact with power is closed by a registered supervisor, "
-                                "or with the utility's reference: neither stands with what "
-                                "was said.")));
+                judging.settle(closing, result, CriterionOutcome::NotMet, Text(closingRefused));
             continue;
         }
         result.evidence << hazard.closing->id;

@@ -173,7 +173,9 @@ void judgeWithoutMakeup(Judging &judging, const PairFigures &figures, CriterionR
 {
     const Need &need = measuredNeed(judging);
     const QString frequency = lossFrequency(judging);
-    if (figures.lossDb)
+    if (figures.lossDb && figures.recordIsWrong)
+        judging.settle(need, result, CriterionOutcome::Met, {}); // said already
+    else if (figures.lossDb)
         judging.settle(need, result, CriterionOutcome::Met,
                        Text(QT_TRANSLATE_NOOP(
                            "core", "The make-up is not known; the measured loss decides.")));

@@ -131,6 +131,22 @@ private:
         }
     }
 
+    /// On the pair and at the place where the hazard was read.
+    static void askForClearCard(Step &card, const Fact &read, const Text &make)
+    {
+        Text because = Text(QT_TRANSLATE_NOOP(
+            "core", "The hazard is said to be closed; no clear card was made since."));
+        if (!read.pair.isEmpty()) {
+            card.need.preset.insert("pair", read.pair);
+            because += Text(QT_TRANSLATE_NOOP("core", "It was read on pair %1.")).arg(read.pair);
+        }
+        if (const auto place = read.as<SafetyFact>()->place; place && !place->trimmed().isEmpty()) {
+            card.need.preset.insert("place", *place);
+            because += Text(QT_TRANSLATE_NOOP("core", "It was read at: %1.")).arg(*place);
+        }
+        set(card, StepState::Open, because, make);
+    }
+
     void askForCard()
     {
         Step *card = step("safety"), *closing = step("hazard_closed");
@@ -150,10 +166,7 @@ private:
         if (cards.isClearAt(m_situation.now, m_visit))
             set(*card, StepState::Done, holding->verdict.text(holding->fact->at.localClock()));
         else if (cards.awaitingCard())
-            set(*card, StepState::Open,
-                Text(QT_TRANSLATE_NOOP(
-                    "core", "The hazard is said to be closed; no clear card was made since.")),
-                make);
+            askForClearCard(*card, *cards.awaitingCard()->card, make);
         else if (holding)
             set(*card, StepState::Open, holding->verdict.text(),
                 holding->verdict.batteries.empty()

@@ -1,5 +1,7 @@
 #include "core/acceptance/SafetyCards.h"
 
+#include "core/acceptance/PairInForce.h"
+
 #include <algorithm>
 
 namespace loopwright {
@@ -11,7 +13,31 @@ bool mayClose(const DecisionInput &input, const Fact &fact)
 {
     const auto *closed = fact.as<HazardClosedFact>();
     return closed->source != HazardSource::Power || input.bySupervisor.contains(fact.id) ||
-           !closed->reference.value_or(QString()).trimmed().isEmpty();
+           std::ranges::any_of(closed->reference.value_or(QString()),
+                               [](QChar letter) { return letter.isLetterOrNumber(); });
+}
+
+bool isOneOf(const QStringList &pairs, const QString &pair)
+{
+    return std::ranges::any_of(pairs,
+                               [&pair](const QString &each) { return isSamePair(each, pair); });
+}
+
+/// A clear card shows the place and the pair on which it was made. A card of the order that names
+/// no pair is of the pair in force when it was made, which may have been another one than today's.
+bool isOfSamePlace(const DecisionInput &input, const Fact &hazard, const Fact &clear)
+{
+    const QString at = hazard.as<SafetyFact>()->place.value_or(QString()).trimmed();
+    if (!at.isEmpty() && at.compare(clear.as<SafetyFact>()->place.value_or(QString()).trimmed(),
+                                    Qt::CaseInsensitive) != 0)
+        return false;
+    const QStringList own = pairInForce(input, standingFacts(input.facts));
+    if (!hazard.pair.isEmpty() && !clear.pair.isEmpty())
+        return isSamePair(hazard.pair, clear.pair) ||
+               (isOneOf(own, hazard.pair) && isOneOf(own, clear.pair));
+    if (hazard.pair.isEmpty())
+        return clear.pair.isEmpty() || clear.order != hazard.order || isOneOf(own, clear.pair);
+    return isOneOf(own, hazard.pair);
 }
 
 void sortByTime(std::vector<const Fact *> &facts)
@@ -91,7 +117,8 @@ std::optional<Hazard> SafetyCards::hazardOf(const DecisionInput &input, const Fa
     for (const Fact *fact : standing)
         if (const auto *later = fact->as<SafetyFact>();
             later && hazard.closing && !hazard.clear && fact != &card &&
-            fact->at >= hazard.closing->at && judge(*later, limits).outcome == SafetyOutcome::Clear)
+            fact->at >= hazard.closing->at && isOfSamePlace(input, card, *fact) &&
+            judge(*later, limits).outcome == SafetyOutcome::Clear)
             hazard.clear = fact;
     return hazard;
 }
@@ -105,6 +132,10 @@ std::vector<Hazard> SafetyCards::open() const
                 list.push_back(hazard);
     return list;
 }
+
+const char *const closingRefused = QT_TRANSLATE_NOOP(
+    "core", "A contact with power is closed by a registered supervisor, or with the "
+            "utility's reference: neither stands with what was said.");
 
 Text hazardText(const Hazard &hazard, const QString &thisOrder)
 {

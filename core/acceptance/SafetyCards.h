@@ -28,6 +28,9 @@ struct Hazard
     }
 };
 
+/// Why a closing does not count: one sentence.
+extern const char *const closingRefused;
+
 /// "Hazard: … Stop, move away, report. Read 2026-03-04 09:15." and for which order, if for another
 /// one than this.
 Text hazardText(const Hazard &hazard, const QString &thisOrder);

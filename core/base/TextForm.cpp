@@ -8,7 +8,10 @@ namespace {
 
 bool isControl(QChar c)
 {
-    return (c.unicode() < 0x20 && c != '\n' && c != '\t') || c.unicode() == 0x7f;
+    // With those that turn the direction of writing a paper shows another text than was typed.
+    const bool turns = (c.unicode() >= 0x202a && c.unicode() <= 0x202e) ||
+                       (c.unicode() >= 0x2066 && c.unicode() <= 0x2069);
+    return (c.unicode() < 0x20 && c != '\n' && c != '\t') || c.unicode() == 0x7f || turns;
 }
 
 } // namespace

@@ -20,6 +20,10 @@ public:
         QStringList counted;
         for (const CriterionResult &criterion : sources.decision.criteria)
             counted << criterion.evidence;
+        // A run that failed is evidence of its failure, and delivers nothing.
+        for (const RunMade &run : sources.decision.runs)
+            if (run.outcome == RunOutcome::Failed)
+                counted.removeAll(run.fact);
         for (const Fact &fact : sources.input.facts)
             if (counted.contains(fact.id))
                 m_facts.push_back(&fact);

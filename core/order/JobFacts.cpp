@@ -2,6 +2,8 @@
 
 #include "core/base/FieldCodec.h"
 
+#include <algorithm>
+
 namespace loopwright {
 
 namespace {
@@ -69,6 +71,18 @@ std::span<const FactField> SelfTestFact::fields()
     return rows;
 }
 
+namespace {
+
+/// A word holds a letter or a figure.
+qsizetype countWords(const QString &text)
+{
+    return std::ranges::count_if(text.simplified().split(u' '), [](const QString &word) {
+        return std::ranges::any_of(word, [](QChar each) { return each.isLetterOrNumber(); });
+    });
+}
+
+} // namespace
+
 ClearedFact ClearedFact::read(JsonReader &reader)
 {
     ClearedFact fact;
@@ -77,7 +91,7 @@ ClearedFact ClearedFact::read(JsonReader &reader)
         return fact;
     if (!fact.text)
         reader.fail("text", "is required and missing");
-    else if (!fact.text->simplified().contains(u' '))
+    else if (countWords(*fact.text) < 2)
         reader.fail("text", "must say in at least two words what was done");
     return fact;
 }

@@ -272,8 +272,8 @@ SafetyVerdict judge(const SafetyFact &fact, const LimitSet &limits, const Safety
     judgeVoltages(verdict, fact, limits, false, before);
     for (const auto &[key, word] : EnumCodes<CardKey>::table)
         if (!fact.isConfirmed(key))
-            verdict.missing.push_back(
-                Text(QT_TRANSLATE_NOOP("core", "confirmation \"%1\"")).arg(QString(word)));
+            verdict.missing.push_back(Text(QT_TRANSLATE_NOOP("core", "the confirmation of %1"))
+                                          .arg(QString(word).replace('_', ' ')));
     verdict.meterUnproved = fact.meterProved == false;
     const bool incomplete =
         !verdict.missing.empty() || (!verdict.misfits.empty() && !verdict.readTwice);

@@ -10,6 +10,10 @@ SELECT o.order_number FROM hazard_order AS h JOIN service_order AS o ON o.id = h
 WHERE h.pair = :pair AND h.pair <> '' AND h.office = :office AND o.order_number <> :order_number
 ORDER BY o.order_number
 
+-- name: pairs
+SELECT h.pair FROM service_order AS o JOIN hazard_order AS h ON h.service_order = o.id
+WHERE o.order_number = :order_number ORDER BY h.pair
+
 -- name: at_premises
 SELECT o.order_number FROM service_order AS o
 WHERE o.premises_key = :premises_key AND o.premises_key <> '' AND o.order_number <> :order_number

@@ -217,6 +217,23 @@ bool hasFailed(const Fact &fact, const LimitSet &limits)
     return false;
 }
 
+namespace {
+
+/// Why a card or a closing that stands does not open the work; empty if it does.
+Text whyNotClear(const Fact &fact, const OrderView &view)
+{
+    const Evidence evidence(view.input, view.limits);
+    for (const Card &card : evidence.cards().cards())
+        if (card.fact->id == fact.id && card.verdict.outcome != SafetyOutcome::Clear)
+            return card.verdict.text();
+    for (const Hazard &hazard : evidence.cards().open())
+        if (hazard.refused && hazard.refused->id == fact.id)
+            return Text(closingRefused);
+    return {};
+}
+
+} // namespace
+
 std::pair<Status, QString> standingOf(const FactView &entry, const OrderView &view)
 {
     const Fact &fact = entry.fact;
@@ -234,6 +251,9 @@ std::pair<Status, QString> standingOf(const FactView &entry, const OrderView &vi
             if (each.fact->id == fact.id && words.isEmpty())
                 words = each.sentence.english();
     }
+    // A card that does not clear the pair, and a closing that closes nothing, stand as they are.
+    if (const Text why = whyNotClear(fact, view); !why.isEmpty())
+        return {failed ? Status::Failed : Status::Doubtful, why.english()};
     if (counts)
         words = QCoreApplication::translate("FactText", "counts");
     const auto run = std::ranges::find(view.decision.runs, fact.id, &RunMade::fact);

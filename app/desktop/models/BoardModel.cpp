@@ -30,6 +30,8 @@ QString outcomeText(const BoardRow &row)
 {
     if (row.status == OrderStatus::Cancelled)
         return BoardModel::tr("Cancelled");
+    if (row.hazard)
+        return BoardModel::tr("Hazard");
     return row.held ? BoardModel::tr("Held") : outcomeName(row.outcome);
 }
 
@@ -37,6 +39,8 @@ Status outcomeSignOf(const BoardRow &row)
 {
     if (row.status == OrderStatus::Cancelled)
         return Status::NotNeeded;
+    if (row.hazard)
+        return Status::Failed;
     return row.held ? Status::Doubtful : outcomeSign(row.outcome);
 }
 

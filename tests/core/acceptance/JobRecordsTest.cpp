@@ -350,10 +350,33 @@ void JobRecordsTest::notAccepted()
     });
     bad("a detector check on a line that makes errors", bri, "detector",
         [](Job &job) { job.set(14, "seen_bit_errors", 10); });
-    bad("a check with more errored seconds than injections make", bri, "detector",
-        [](Job &job) { job.set(14, "seen_errored_seconds", 7); });
-    bad("a check that saw less than was sent", bri, "detector",
-        [](Job &job) { job.set(14, "seen_bit_errors", 2); });
+    bad("a check with more errored seconds than injections make", bri, "detector", [](Job &job) {
+        job.set(14, "seen_errored_seconds", 7);
+        job.set(14, "seen_bit_errors", 9);
+    });
+    open("a check with more errored seconds than errors", bri, "detector",
+         [](Job &job) { job.set(14, "seen_errored_seconds", 6); });
+    bad("a hazard, closed, and a clear card of another pair", bri, "safety", [](Job &job) {
+        job.facts.prepend(safety(31, 1, 118));
+        job.facts << closing(32, 3, 31, "induced");
+        job.set(1, "pair", "ZZ-9");
+        job.facts << safety(33, 70, 60);
+    });
+    open("a hazard, closed, and a clear card of another place", bri, "safety", [](Job &job) {
+        QJsonObject hazard = safety(31, 1, 118);
+        hazard["place"] = "premises terminal";
+        job.facts.prepend(hazard);
+        job.facts << closing(32, 3, 31, "induced");
+        job.set(1, "place", "cross-box");
+    });
+    bad("a contact with power, and a dash for its reference", bri, "safety", [](Job &job) {
+        job.facts.prepend(safety(31, 1, 118));
+        job.facts << closing(32, 3, 31, "power", "-");
+    });
+    bad("a check that saw less than was sent", bri, "detector", [](Job &job) {
+        job.set(14, "seen_bit_errors", 2);
+        job.set(14, "seen_errored_seconds", 2);
+    });
     open("a run on an idle pattern", bri, "run",
          [](Job &job) { job.set(15, "pattern", "all_ones"); });
     open("a clean run one second short", bri, "run",

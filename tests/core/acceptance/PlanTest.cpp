@@ -183,9 +183,13 @@ private:
         // As record tells it.
         const Evidence evidence(m_input, m_limits);
         const Discounted *why = evidence.whyNot(m_input.facts.back());
+        // A card of the pair on which a hazard was read closes it, and is none of the order's pair.
+        const bool forHazard = why && why->why == Discount::OtherPair &&
+                               step.need.kind == FactKind::Safety &&
+                               step.need.preset.contains("pair");
         if (why && why->why == Discount::SelfTest)
             other();
-        else if (why)
+        else if (why && !forHazard)
             return why->sentence.english();
         return {};
     }

@@ -119,7 +119,7 @@ private slots:
         QCOMPARE(verdict.outcome, SafetyOutcome::Incomplete);
         QCOMPARE(sentences(verdict.missing),
                  QString("AC voltage, tip to ring; DC voltage, tip to ground; DC voltage, ring to "
-                         "ground; DC voltage, tip to ring; confirmation \"storm\""));
+                         "ground; DC voltage, tip to ring; the confirmation of storm"));
         QVERIFY(verdict.text().english().contains("storm"));
     }
     void anEmptyCardIsIncomplete()

@@ -1,6 +1,7 @@
 // The safety card of the visit: six voltages, four confirmations. The readings are judged while
 // they are typed, so that a hazard stops the hand before anything is recorded; and one that is
-// confirmed is recorded at once, whatever else is empty.
+// confirmed is recorded at once, whatever else is empty. What does not fit is recorded when the
+// card is complete, and asked again.
 
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/StepForm.h"
@@ -46,10 +47,18 @@ public:
     }
 
 private:
-    Findings hazards() const
+    Findings judged() const
     {
         const Step *card = desk().step(needs().front());
         return review(card->need, form()->values(), desk().view().input, desk().limits());
+    }
+
+    /// What stops the work; what does not fit or is to be cleared is told at its field.
+    Findings hazards() const
+    {
+        Findings found = judged();
+        std::erase_if(found, [](const Finding &each) { return each.code != u"hazard"; });
+        return found;
     }
 
     /// Called while the form is made, before there is a card: it is asked only later.
