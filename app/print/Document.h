@@ -89,7 +89,7 @@ struct Box
 struct Together
 {
     Blocks inside;
-    Blocks ifLater = {};
+    Blocks ifLater;
 };
 
 /// Two columns side by side, from one height. The left one may begin at a height of the page.
