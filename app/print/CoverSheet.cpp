@@ -107,7 +107,7 @@ Document coverDocument(const CoverContent &content)
     // Each line is kept on one page, and the last one with the one before it, so that none stands
     // on a page alone.
     for (std::size_t i = 0; i < content.lines.size(); ++i) {
-        Together together{coverLineBlocks(content.lines[i])};
+        Together together{coverLineBlocks(content.lines[i]), {}};
         if (i + 2 == content.lines.size())
             append(together.inside, coverLineBlocks(content.lines[++i]));
         document.blocks.push_back(std::move(together));

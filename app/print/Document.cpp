@@ -67,7 +67,7 @@ Blocks section(const QString &heading, Blocks blocks)
     if (blocks.empty())
         return {};
     // The heading stays with what it heads.
-    Together first{{Gap{mm(2.5)}, Paragraph{heading, Tone::Heading, mm(1)}}};
+    Together first{{Gap{mm(2.5)}, Paragraph{heading, Tone::Heading, mm(1)}}, {}};
     first.inside.push_back(std::move(blocks.front()));
     const bool longTable = std::holds_alternative<Table>(first.inside.back().body);
     Blocks whole;
