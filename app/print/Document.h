@@ -144,8 +144,8 @@ struct Block
     Body body;
 
     template<class T>
-    requires(!std::is_same_v<std::remove_cvref_t<T>, Block>) Block(T &&part)
-        : body(std::forward<T>(part))
+    requires(!std::is_same_v<T, Block>) Block(T part)
+        : body(std::move(part))
     {
     }
 };
