@@ -303,9 +303,10 @@ constexpr Criterion table[] = {
      "Use a registered instrument within its calibration, or have it entered."},
 };
 
+/// Nothing but the quantities is of analog lines alone.
 constexpr bool isQuantity(const Criterion &row)
 {
-    return row.judge == judgeQuantity;
+    return row.lines == LinesWith::Analog;
 }
 
 /// judgeQuantity finds its quantity by the key, and the needs of all stand with the first of them.
