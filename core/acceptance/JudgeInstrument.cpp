@@ -36,7 +36,6 @@ void needInstrument(std::vector<Need> &needs, const ServiceOrder &, OrderScope, 
     Need need{"instrument", "instrument", StepGroup::Instrument, Station::Acceptance,
               FactKind::MadeWith};
     need.fields = {"instrument"};
-    need.after = {"hazard_closed"}; // with a hazard open nobody measures
     need.label = Text(QT_TRANSLATE_NOOP("core", "Instrument that the readings are made with"));
     need.hint = Text(QT_TRANSLATE_NOOP("core", "as it stands in the register"));
     need.matches = [](const Fact &fact) { return fact.as<MadeWithFact>() != nullptr; };

@@ -72,7 +72,7 @@ private slots:
         row("safety card", safety(90, 5), "safety", "safety.place", "NT", "place", "NT", {});
         row("closed hazard",
             fact(90, "hazard_closed", 20,
-                 {{"hazard", uuid(1)}, {"source", "power"}, {"by", "Lea"}}),
+                 {{"hazard", uuid(1)}, {"source", "meter"}, {"by", "Lea"}}),
             "safety", "safety.hazard_closed.by", "Lee", "by", "Lee", {safety(1, 5, 61)});
         row("instrument said afterwards",
             fact(90, "made_with", 20, {{"facts", QJsonArray{uuid(1)}}, {"instrument", "TS-9"}}),
