@@ -10,13 +10,6 @@ constexpr double leastLossDb = -1;       // the accuracy of a loss set below not
 constexpr double mostRingingV = 150;     // rms
 constexpr double balanceToleranceDb = 3; // both figures are read, one after the other
 
-std::optional<double> figureOf(const AnalogFact &analog)
-{
-    const AnalogValue value = analog.value();
-    const auto *number = std::get_if<double>(&value);
-    return number ? std::optional(*number) : std::nullopt;
-}
-
 Contradiction amplifies(const QString &field, double lossDb)
 {
     return {field,
@@ -61,7 +54,7 @@ std::optional<Contradiction> contradictionIn(const LoopFact &loop)
 
 std::optional<Contradiction> contradictionIn(const AnalogFact &analog, bool amplified)
 {
-    const auto value = figureOf(analog);
+    const auto value = analog.number();
     if (!value)
         return std::nullopt;
     if (analog.quantity == AnalogQuantity::Loss1004 && *value <= leastLossDb && !amplified)
@@ -81,8 +74,8 @@ std::optional<Contradiction> contradictionIn(const AnalogFact &analog, bool ampl
 
 std::optional<Contradiction> contradictionIn(const DetectorFact &check)
 {
-    if (!check.seenBitErrors || !check.seenErroredSeconds ||
-        *check.seenErroredSeconds <= *check.seenBitErrors)
+    // One that missed an error has failed, whatever else it says.
+    if (!check.everyInjectionSeen() || *check.seenErroredSeconds <= *check.seenBitErrors)
         return std::nullopt;
     return Contradiction{
         "seen_errored_seconds",
@@ -120,9 +113,9 @@ Contradictions::Contradictions(const std::vector<const Fact *> &counting)
             m_amplified = loop->makeup->amplified;
         const auto *analog = fact->as<AnalogFact>();
         if (analog && analog->quantity == AnalogQuantity::PowerInfluence)
-            m_influenceDbrnc = figureOf(*analog);
+            m_influenceDbrnc = analog->number();
         if (analog && analog->quantity == AnalogQuantity::Noise)
-            m_noiseDbrnc = figureOf(*analog);
+            m_noiseDbrnc = analog->number();
     }
 }
 
@@ -137,7 +130,7 @@ std::optional<Contradiction> Contradictions::in(const Fact &fact) const
         return std::nullopt;
     if (const auto found = contradictionIn(*analog, m_amplified))
         return found;
-    const auto value = figureOf(*analog);
+    const auto value = analog->number();
     return analog->quantity == AnalogQuantity::Balance && value
                ? balanceContradiction(*value, m_influenceDbrnc, m_noiseDbrnc)
                : std::nullopt;

@@ -21,7 +21,7 @@ struct Contradiction
 /// A measured resistance is above nothing; wires do not amplify (a loss is above -1 dB); a loss
 /// belongs to a frequency.
 std::optional<Contradiction> contradictionIn(const LoopFact &loop);
-/// Each errored second has an error.
+/// Each errored second of a check that saw every error has an error.
 std::optional<Contradiction> contradictionIn(const DetectorFact &check);
 /// `amplified`: a repeater or carrier stands in the make-up. Ringing is at most 150 V (common
 /// practice).

@@ -244,15 +244,17 @@ void judgeRun(Judging &judging, CriterionResult &result)
             .arg(std::floor(judging.limits.value("run_esr_max") * seconds * (1 + 1e-12)))
             .arg(judging.limits.value("run_ses_max"));
     result.source = ber.source + "; evaluated by the G.821 method";
-    double worstBer = -1;
+    double worst = -1;
     for (const ChannelRuns &channel : judging.runs) {
         judgeChannelRun(judging, channel, result);
         const JudgedRun *run = channel.deciding();
-        if (run && run->evaluation.summary.ber.value_or(1) > worstBer) {
-            worstBer = run->evaluation.summary.ber.value_or(1);
-            result.measured = worstBer;
-            result.measuredText = countsText(run->evaluation.summary);
-        }
+        if (!run || run->evaluation.summary.berAll.value_or(1) <= worst)
+            continue;
+        const ErrorSummary &sum = run->evaluation.summary;
+        worst = sum.berAll.value_or(1);
+        // Without any available time there is no ratio; the counts say what was seen.
+        result.measured = sum.ber ? QJsonValue(*sum.ber) : QJsonValue();
+        result.measuredText = countsText(sum);
     }
     judgeCleared(judging);
     result.evidence.removeDuplicates();

@@ -19,6 +19,13 @@ AnalogValue AnalogFact::value() const
     return written;
 }
 
+std::optional<double> AnalogFact::number() const
+{
+    const AnalogValue read = value();
+    const auto *number = std::get_if<double>(&read);
+    return number ? std::optional(*number) : std::nullopt;
+}
+
 AnalogFact AnalogFact::read(JsonReader &reader)
 {
     AnalogFact fact;

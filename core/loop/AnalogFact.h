@@ -14,6 +14,8 @@ struct AnalogFact
 
     /// In the unit of the quantity.
     AnalogValue value() const;
+    /// The same if it is a number; none of a yes or no.
+    std::optional<double> number() const;
 
     /// Reads its own keys; the caller reads the header of the fact and calls done().
     static AnalogFact read(JsonReader &reader);
