@@ -161,14 +161,6 @@ Block deliveryTable(const CertificateContent &content)
     return table;
 }
 
-Blocks paragraphs(const QStringList &texts, Tone role = Tone::Body)
-{
-    Blocks blocks;
-    for (const QString &text : texts)
-        blocks.push_back(Paragraph{text, role});
-    return blocks;
-}
-
 Block callBlock(const CertificateContent &content)
 {
     const CertificateCall &call = content.call;

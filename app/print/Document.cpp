@@ -62,6 +62,14 @@ void append(Blocks &to, Blocks more)
     to.insert(to.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
 }
 
+Blocks paragraphs(const QStringList &texts, Tone role)
+{
+    Blocks blocks;
+    for (const QString &text : texts)
+        blocks.push_back(Paragraph{text, role});
+    return blocks;
+}
+
 Blocks section(const QString &heading, Blocks blocks)
 {
     if (blocks.empty())

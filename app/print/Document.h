@@ -163,6 +163,8 @@ struct Document
 /// A heading with what belongs to it.
 Blocks section(const QString &heading, Blocks blocks);
 void append(Blocks &to, Blocks more);
+/// A paragraph for each.
+Blocks paragraphs(const QStringList &texts, Tone role = Tone::Body);
 
 /// Every text of the document, to be read or changed.
 void eachText(Document &document, const std::function<void(QString &)> &visit);

@@ -124,14 +124,6 @@ Blocks layerBlocks(const Handoff &handoff)
     return {std::move(table)};
 }
 
-Blocks lines(const QStringList &texts)
-{
-    Blocks blocks;
-    for (const QString &text : texts)
-        blocks.push_back(Paragraph{text, Tone::Body, mm(1)});
-    return blocks;
-}
-
 /// What the record holds stands there already; the rest is a line to write on.
 Blocks handedOnBlocks(const Handoff &handoff)
 {
@@ -168,13 +160,13 @@ Sheet handoffPage(const Handoff &handoff, Paper paper)
                     Paragraph{headline(handoff), Tone::Body, mm(3)}});
     append(blocks, hazardBlocks(handoff));
     append(blocks, subjectBlocks(handoff));
-    append(blocks, section("Failed too", lines(handoff.alsoFailed)));
-    append(blocks, section("Only not tried yet", lines(handoff.notTried)));
+    append(blocks, section("Failed too", paragraphs(handoff.alsoFailed)));
+    append(blocks, section("Only not tried yet", paragraphs(handoff.notTried)));
     append(blocks, section("Handed on", handedOnBlocks(handoff)));
     append(blocks, section("The line", lineBlocks(handoff)));
     append(blocks, section("Layers", layerBlocks(handoff)));
     append(blocks, section("Readings", readingBlocks(handoff)));
-    append(blocks, section("Done so far", lines(handoff.done)));
+    append(blocks, section("Done so far", paragraphs(handoff.done)));
     spellMissingCharacters(document);
     return layOut(document, paper);
 }

@@ -97,12 +97,14 @@ QString countedText(qsizetype count, const char *one, const char *many)
     return QString("%1 %2").arg(count).arg(QLatin1StringView(count == 1 ? one : many));
 }
 
-Blocks listBlocks(const QStringList &texts)
+Document emptySlip(const QString &title, const QString &foot)
 {
-    Blocks blocks;
-    for (const QString &text : texts)
-        blocks.push_back(Paragraph{text, Tone::Body, mm(1)});
-    return blocks;
+    Document document;
+    document.title = title;
+    document.continued = title + ", continued";
+    document.foot = foot;
+    document.end = "End of slip";
+    return document;
 }
 
 Blocks issuerBlocks(const Issuer &issuer)
@@ -178,11 +180,7 @@ Document dayList(const QString &installer, QDate day, const std::vector<DayJob> 
 
 Document leaveBehindDocument(const LeaveBehindSlip &slip)
 {
-    Document document;
-    document.title = "Your line, order " + slip.order;
-    document.continued = document.title + ", continued";
-    document.foot = "This is no certificate.";
-    document.end = "End of slip";
+    Document document = emptySlip("Your line, order " + slip.order, "This is no certificate.");
     Blocks &blocks = document.blocks;
     append(blocks, {Paragraph{"Your line is not ready yet", Tone::Title, mm(2)},
                     Facts{{{"Customer", slip.customer},
@@ -199,10 +197,10 @@ Document leaveBehindDocument(const LeaveBehindSlip &slip)
                   .arg(slip.call.telephone,
                        slip.call.hours.isEmpty() ? QString() : " (" + slip.call.hours + ")",
                        slip.call.name);
-    append(blocks, section("What is missing", listBlocks(slip.missing)));
-    append(blocks, section("What happens next", listBlocks(slip.next)));
+    append(blocks, section("What is missing", paragraphs(slip.missing)));
+    append(blocks, section("What happens next", paragraphs(slip.next)));
     append(blocks, section("Whom to call", {Paragraph{call, Tone::Large}}));
-    append(blocks, section("What was done", listBlocks(slip.done)));
+    append(blocks, section("What was done", paragraphs(slip.done)));
     append(blocks, {Gap{mm(3)}});
     append(blocks, issuerBlocks(slip.issuer));
     return document;
@@ -210,11 +208,8 @@ Document leaveBehindDocument(const LeaveBehindSlip &slip)
 
 Document closeOutDocument(const CloseOutSlip &slip)
 {
-    Document document;
-    document.title = "Close-out, order " + slip.order;
-    document.continued = document.title + ", continued";
-    document.foot = "For the desk; not for customers.";
-    document.end = "End of slip";
+    Document document =
+        emptySlip("Close-out, order " + slip.order, "For the desk; not for customers.");
     Blocks &blocks = document.blocks;
     append(blocks, {Paragraph{"Close-out", Tone::Title, mm(2)},
                     Paragraph{"Completion number, to read back to the desk", Tone::Muted, mm(0.5)},

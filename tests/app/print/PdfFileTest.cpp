@@ -32,6 +32,15 @@ PdfInfo info()
             "Prairie & Sons <Telephone>"};
 }
 
+/// The path of the PDF in the folder.
+QString written(const QTemporaryDir &folder, const QByteArray &pdf)
+{
+    QFile file(folder.filePath("a.pdf"));
+    if (!file.open(QIODevice::WriteOnly) || file.write(pdf) != pdf.size())
+        qFatal("the temporary folder cannot be written");
+    return file.fileName();
+}
+
 } // namespace
 
 class PdfFileTest : public QObject
@@ -44,11 +53,7 @@ private slots:
         const auto pdf = sheetPdf(sheet(), info());
         QVERIFY(pdf);
         QTemporaryDir folder;
-        const QString path = folder.filePath("a.pdf");
-        QFile file(path);
-        QVERIFY(file.open(QIODevice::WriteOnly));
-        file.write(*pdf);
-        file.close();
+        const QString path = written(folder, *pdf);
         const auto check = run("qpdf", {"--check", path});
         QVERIFY2(check.status == 0, check.text);
         const QString text = QString::fromUtf8(run("pdfinfo", {path}).text);
@@ -63,11 +68,7 @@ private slots:
         const auto pdf = sheetPdf(sheet(), info());
         QVERIFY(pdf);
         QTemporaryDir folder;
-        const QString path = folder.filePath("a.pdf");
-        QFile file(path);
-        QVERIFY(file.open(QIODevice::WriteOnly));
-        file.write(*pdf);
-        file.close();
+        const QString path = written(folder, *pdf);
         const QString xmp = QString::fromUtf8(run("pdfinfo", {"-meta", path}).text);
         QVERIFY2(xmp.contains("Title (with) brackets \\ and Łódź"), qPrintable(xmp));
         QVERIFY(xmp.contains("<rdf:li>Prairie &amp; Sons &lt;Telephone&gt;</rdf:li>"));

@@ -1,7 +1,6 @@
 #include "core/acceptance/Handoff.h"
 
-#include "core/acceptance/Judge.h"
-#include "tests/support/Jobs.h"
+#include "tests/support/Handoffs.h"
 
 #include <QTest>
 
@@ -11,17 +10,7 @@ namespace {
 
 Handoff handoffOf(const OrderFields &fields, const QList<QJsonObject> &facts)
 {
-    const DecisionInput input = jobs::input(fields, facts);
-    const LimitSet limits = jobs::limits();
-    const Judged judged = judge(input, limits);
-    const Moment now = *Moment::parse(u"2026-03-04T15:00:00-06:00");
-    return makeHandoff({input,
-                        judged.decision,
-                        limits,
-                        plan(input, limits, judged, {now, "K7"}),
-                        {"NORTH", "North Hill", "ni2", {}, "217-555-0170", "217-555-0171"},
-                        Issuer{"Prairie", {}, "217-555-0172", "217-555-0173"},
-                        {{"K7", "Pat Example", Role::Installer}}});
+    return jobs::handoffOf(fields, facts, {"Prairie", {}, "217-555-0172", "217-555-0173"});
 }
 
 QList<QJsonObject> with(int index, const QJsonObject &fact)
