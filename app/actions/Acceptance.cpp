@@ -4,16 +4,14 @@
 #include "app/actions/Events.h"
 #include "app/actions/EvidenceStore.h"
 #include "app/actions/LimitSets.h"
+#include "app/actions/Register.h"
 #include "core/acceptance/Judging.h"
 #include "db/DecisionStore.h"
 #include "db/FactStore.h"
 #include "db/LimitSetStore.h"
 #include "db/OrderStore.h"
-#include "db/PersonStore.h"
 
 #include <QUuid>
-
-#include <algorithm>
 
 namespace loopwright {
 
@@ -81,11 +79,8 @@ Result<void> checkException(Records &records, const Decision &decision,
                            QString("%1 needs no exception: it is %2.")
                                .arg(criterion->name, toText(criterion->outcome).replace('_', ' ')));
     }
-    LOOPWRIGHT_ASSIGN(const auto people, PersonStore(records.database()).all());
-    const auto person = std::ranges::find_if(people, [&records](const Person &each) {
-        return each.key == records.by() || each.name == records.by();
-    });
-    if (person == people.end())
+    LOOPWRIGHT_ASSIGN(const auto person, actingPerson(records));
+    if (!person)
         return failure(
             ErrorCode::Refused,
             QString("\"%1\" is not in the register; a registered supervisor must make the "

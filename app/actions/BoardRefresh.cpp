@@ -5,7 +5,6 @@
 #include "app/actions/LimitSets.h"
 #include "core/acceptance/PairInForce.h"
 #include "core/order/Claims.h"
-#include "core/safety/SafetyVerdict.h"
 #include "db/AssignmentStore.h"
 #include "db/BoardStore.h"
 #include "db/CertificateStore.h"
@@ -21,18 +20,21 @@ namespace {
 
 /// The names of the pair under which others must find the hazards that this order read or closed;
 /// none if it did neither.
-QStringList pairsOfHazards(const DecisionInput &input, const LimitSet &limits)
+QStringList pairsOfHazards(const DecisionInput &input, const SafetyCards &cards)
 {
+    QStringList named; // with each of its hazards and closings
+    for (const Hazard &hazard : cards.hazards())
+        if (hazard.card->order == input.order.number)
+            named << hazard.card->pair;
+    for (const Fact &fact : input.facts)
+        if (fact.as<HazardClosedFact>())
+            named << fact.pair;
+    if (named.isEmpty())
+        return {};
     QStringList pairs;
-    for (const Fact &fact : input.facts) {
-        const auto *card = fact.as<SafetyFact>();
-        const bool isHazard = card && judge(*card, limits).outcome == SafetyOutcome::Hazard;
-        if (!isHazard && !fact.as<HazardClosedFact>())
-            continue;
-        for (const QString &name : pairInForce(input, standingFacts(input.facts)))
-            pairs << pairIdentity(name);
-        pairs << pairIdentity(input.order.pair) << pairIdentity(fact.pair);
-    }
+    for (const QString &name :
+         pairInForce(input, standingFacts(input.facts)) + named + QStringList{input.order.pair})
+        pairs << pairIdentity(name);
     pairs.removeDuplicates();
     if (pairs.size() > 1)
         pairs.removeAll(QString());
@@ -41,12 +43,12 @@ QStringList pairsOfHazards(const DecisionInput &input, const LimitSet &limits)
 
 /// Why an order is not accepted, for the board: a hazard before everything else, then the first
 /// open criterion, what is not met before what is missing.
-QString whyNot(const Judged &judged)
+QString whyNot(const Decision &decision, const std::vector<Hazard> &hazards)
 {
-    if (!judged.hazards.empty())
-        return hazardText(judged.hazards.front(), judged.decision.order).english();
+    if (!hazards.empty())
+        return hazardText(hazards.front(), decision.order).english();
     for (const CriterionOutcome outcome : {CriterionOutcome::NotMet, CriterionOutcome::Missing})
-        for (const CriterionResult &result : judged.decision.criteria)
+        for (const CriterionResult &result : decision.criteria)
             if (result.open() && result.outcome == outcome)
                 return result.sentence();
     return {};
@@ -79,14 +81,15 @@ Result<void> refreshState(Records &records, Transaction &transaction, const QStr
     LOOPWRIGHT_ASSIGN(const auto certificates, CertificateStore(database).ofOrder(orderNumber));
     const Judged judged = judge(input, limits);
     const Decision &decision = judged.decision;
-    if (const QStringList pairs = pairsOfHazards(input, limits); !pairs.isEmpty())
+    if (const QStringList pairs = pairsOfHazards(input, judged.cards); !pairs.isEmpty())
         LOOPWRIGHT_TRY(HazardStore::note(transaction, stored.order, pairs));
     const bool finished = stored.status != OrderStatus::Open || !certificates.empty();
+    const std::vector<Hazard> hazards = judged.cards.open();
     OrderState state;
     state.stage = stageOf(decision, input, finished);
     state.outcome = decision.outcome;
-    state.reason = whyNot(judged);
-    state.hazard = !judged.hazards.empty();
+    state.reason = whyNot(decision, hazards);
+    state.hazard = !hazards.empty();
     state.facts = int(input.facts.size());
     state.runs = int(decision.runs.size());
     return BoardStore::put(transaction, stored.order, state);

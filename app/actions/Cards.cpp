@@ -3,8 +3,6 @@
 #include "app/actions/Issuing.h"
 #include "core/certificate/SettingsLines.h"
 
-#include <algorithm>
-
 namespace loopwright {
 
 namespace {
@@ -12,9 +10,7 @@ namespace {
 Result<doc::Document> settingsDocument(const CertificateSources &sources, const NumberGuard &guard)
 {
     const ServiceOrder &order = sources.input.order;
-    const bool installed = std::ranges::any_of(
-        sources.input.facts, [](const Fact &fact) { return !fact.installer.isEmpty(); });
-    LOOPWRIGHT_TRY(checkForPaper(order, installed));
+    LOOPWRIGHT_TRY(checkForPaper(sources.input));
     CardContent card;
     card.order = order.number;
     card.customer = order.customer;

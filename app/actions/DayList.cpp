@@ -53,7 +53,7 @@ DayJob dayJobOf(const OrderView &view)
     for (const CertificateTerminal &terminal : terminalLines(order))
         job.numbers << numberText(terminal);
     job.due = order.dueDate;
-    job.hazard = !view.judged.hazards.empty();
+    job.hazard = !view.judged.cards.open().empty();
     job.needsVisit = needsVisit(view);
     job.next = nextSentence(view.decision, view.stage);
     if (const QString label = "Next: "; job.next.startsWith(label)) { // stands in a row named so

@@ -3,8 +3,10 @@
 #include "app/actions/Acceptance.h"
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
+#include "app/actions/EvidenceStore.h"
 #include "app/actions/LimitSets.h"
 #include "app/actions/RecordCheck.h"
+#include "app/actions/Register.h"
 #include "db/FactStore.h"
 #include "db/InstrumentStore.h"
 #include "db/OrderStore.h"
@@ -117,7 +119,7 @@ Result<QStringList> closedBySupervisor(Records &records, const JobRecord &record
                                        const RecordReport &report)
 {
     QStringList ids;
-    LOOPWRIGHT_ASSIGN(const auto actor, PersonStore(records.database()).find(records.by()));
+    LOOPWRIGHT_ASSIGN(const auto actor, actingPerson(records));
     for (const Fact &fact : record.facts)
         if (actor && actor->role == Role::Supervisor && fact.as<HazardClosedFact>() &&
             report.added.contains(fact.id))
@@ -142,11 +144,10 @@ Result<void> tellStandings(Records &records, const StoredOrder &stored,
         told << fact;
         report.told.push_back({{Severity::Warning, code, reason, {}, {}, 0}, fact});
     };
-    const Evidence evidence(input, limits);
     for (const Fact &fact : input.facts)
         if (const auto *card = fact.as<SafetyFact>(); card && report.added.contains(fact.id)) {
-            const SafetyVerdict read =
-                evidence.counts(fact) ? evidence.cards().verdictOf(fact) : judge(*card, limits);
+            const Card *counts = judged.cards.cardOf(fact);
+            const SafetyVerdict read = counts ? counts->verdict : judge(*card, limits);
             if (read.outcome == SafetyOutcome::Hazard)
                 tell("hazard", fact.id, read.text().english());
             else if (read.outcome == SafetyOutcome::ForeignBattery)
@@ -154,7 +155,7 @@ Result<void> tellStandings(Records &records, const StoredOrder &stored,
             else if (!read.misfits.empty() && !read.readTwice)
                 tell("contradiction", fact.id, read.text().english());
         }
-    for (const Hazard &hazard : evidence.cards().open())
+    for (const Hazard &hazard : judged.cards.open())
         if (hazard.refused && report.added.contains(hazard.refused->id))
             tell("closed_step", hazard.refused->id, Text(closingRefused).english());
     if (stored.status != OrderStatus::Open)
@@ -167,7 +168,7 @@ Result<void> tellStandings(Records &records, const StoredOrder &stored,
             if (const auto code = codeOf(each.why); code && report.added.contains(each.fact->id))
                 tell(*code, each.fact->id,
                      QString("%1 of %2 is kept and does not count: %3")
-                         .arg(factName(each.fact->kind()), minuteText(timeOf(*each.fact)),
+                         .arg(factName(each.fact->kind()), timeOf(*each.fact).localMinute(),
                               each.sentence.english()));
     return {};
 }
@@ -179,8 +180,7 @@ Result<void> commitFacts(Records &records, Transaction &transaction, const Store
                          const QJsonObject &detail)
 {
     PendingEvent pending;
-    for (const QJsonValue &id : detail.value("by_supervisor").toArray())
-        pending.bySupervisor << id.toString();
+    pending.bySupervisor = supervisedIn(detail);
     if (decides)
         LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number, pending));
     LOOPWRIGHT_TRY(refreshOrdersOnVisits(records, transaction, stored.order, facts));

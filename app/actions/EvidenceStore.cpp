@@ -14,6 +14,14 @@
 
 namespace loopwright {
 
+QStringList supervisedIn(const QJsonObject &detail)
+{
+    QStringList ids;
+    for (const QJsonValue &id : detail.value("by_supervisor").toArray())
+        ids << id.toString();
+    return ids;
+}
+
 namespace {
 
 /// The order by which the circuit worked before this one.
@@ -41,8 +49,7 @@ Result<void> readHistory(const Database &database, DecisionInput &input)
             input.changes.push_back({std::nullopt, event.at, name});
         for (const QJsonValue &id : event.detail.value("after_end").toArray())
             input.afterEnd << id.toString();
-        for (const QJsonValue &id : event.detail.value("by_supervisor").toArray())
-            input.bySupervisor << id.toString();
+        input.bySupervisor << supervisedIn(event.detail);
     }
     return {};
 }
@@ -67,8 +74,7 @@ Result<std::vector<Fact>> cardsOf(const Database &database, const QString &order
             cards.push_back(fact);
     LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofOrder(order));
     for (const Event &event : events)
-        for (const QJsonValue &id : event.detail.value("by_supervisor").toArray())
-            input.bySupervisor << id.toString();
+        input.bySupervisor << supervisedIn(event.detail);
     return cards;
 }
 

@@ -7,6 +7,9 @@
 
 namespace loopwright {
 
+/// Ids of the closings that a registered supervisor recorded, by the detail of the event.
+QStringList supervisedIn(const QJsonObject &detail);
+
 class EvidenceStore
 {
 public:

@@ -188,12 +188,8 @@ Result<void> checkMayIssue(const Certifying &about)
     if (input.scope == OrderScope::Nothing || input.scope == OrderScope::RecordOnly)
         return failure(ErrorCode::Refused, QString("A %1 order is completed without a certificate.")
                                                .arg(toText(stored.order.type).replace('_', '-')));
-    if (decision.outcome == OrderOutcome::Accepted ||
-        decision.outcome == OrderOutcome::AcceptedWithException) {
-        const bool installed = std::ranges::any_of(
-            input.facts, [](const Fact &fact) { return !fact.installer.isEmpty(); });
-        return checkForPaper(stored.order, installed);
-    }
+    if (isAccepted(decision.outcome))
+        return checkForPaper(input);
     const CriterionResult *open = decision.firstOpen();
     return failure(ErrorCode::Refused,
                    QString("Order %1 is %2%3")

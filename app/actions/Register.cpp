@@ -8,6 +8,8 @@
 #include "db/OrderStore.h"
 #include "db/PersonStore.h"
 
+#include <algorithm>
+
 namespace loopwright {
 
 namespace {
@@ -50,6 +52,15 @@ Result<QList<TestLine>> testLinesOf(Records &records, const QString &office)
 Result<QList<Person>> people(Records &records)
 {
     return asList(PersonStore(records.database()).all());
+}
+
+Result<std::optional<Person>> actingPerson(Records &records)
+{
+    LOOPWRIGHT_ASSIGN(const auto registered, PersonStore(records.database()).all());
+    const auto found = std::ranges::find_if(registered, [&records](const Person &each) {
+        return each.key == records.by() || each.name == records.by();
+    });
+    return found == registered.end() ? std::nullopt : std::optional(*found);
 }
 
 Result<QList<Instrument>> instruments(Records &records)

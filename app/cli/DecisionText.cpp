@@ -87,9 +87,7 @@ QString decisionText(const Decision &decision)
 
 Answer answerOf(const Decision &decision)
 {
-    return Answer::of(decision.toJson(), decisionText(decision),
-                      decision.outcome == OrderOutcome::Accepted ||
-                          decision.outcome == OrderOutcome::AcceptedWithException);
+    return Answer::of(decision.toJson(), decisionText(decision), isAccepted(decision.outcome));
 }
 
 QString eventsText(const std::vector<Event> &events)

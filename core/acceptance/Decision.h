@@ -44,6 +44,11 @@ struct EnumCodes<OrderOutcome>
         {OrderOutcome::NotAccepted, "not_accepted"},
         {OrderOutcome::Incomplete, "incomplete"}};
 };
+/// As it is, or by exception.
+inline bool isAccepted(OrderOutcome outcome)
+{
+    return outcome == OrderOutcome::Accepted || outcome == OrderOutcome::AcceptedWithException;
+}
 
 struct Excepted
 {

@@ -92,11 +92,6 @@ bool isAnsweredElsewhere(int cause)
 
 } // namespace
 
-QString minuteText(const Moment &moment)
-{
-    return moment.localDate().toString(Qt::ISODate) + ' ' + moment.localClock();
-}
-
 Evidence::Evidence(const DecisionInput &input, const LimitSet &limits)
     : m_input(input)
     , m_facts(standingFacts(input.facts))
@@ -140,7 +135,7 @@ Evidence::Evidence(const DecisionInput &input, const LimitSet &limits)
     std::vector<std::pair<const Fact *, QString>> counting;
     for (const Fact *card : of<SafetyFact>())
         counting.emplace_back(card, visitOf(*card));
-    m_cards = SafetyCards(input, counting, m_facts, limits);
+    m_cards = SafetyCards(input, m_pairs, counting, m_facts, limits);
     discountWithoutCard();
     discountBySelfTests();
     discountByLayers();
@@ -184,7 +179,7 @@ void Evidence::discountByChanges(const DecisionInput &input)
                 discount(*fact, Discount::Retired,
                          Text(QT_TRANSLATE_NOOP("core", "made before %1, %2"))
                              .arg(Text(changeName(change.what)))
-                             .arg(minuteText(change.at)));
+                             .arg(change.at.localMinute()));
 }
 
 bool Evidence::needsCard(const QString &visit) const
@@ -219,7 +214,7 @@ void Evidence::discountWithoutCard()
         if (m_cards.openAt(time))
             discount(*fact, Discount::Hazard,
                      Text(QT_TRANSLATE_NOOP("core", "made while a hazard was open, read at %1"))
-                         .arg(minuteText(m_cards.openAt(time)->card->at)));
+                         .arg(m_cards.openAt(time)->card->at.localMinute()));
         else if (!card)
             discount(
                 *fact, Discount::NoCard,
@@ -326,14 +321,19 @@ void Evidence::discountCallsElsewhere(const ServiceOrder &order)
 /// Held only against what counts: what is out for another reason shows nothing wrong.
 void Evidence::discountContradictions()
 {
-    std::vector<const Fact *> counting;
-    for (const Fact *fact : m_facts)
-        if (counts(*fact))
-            counting.push_back(fact);
-    const Contradictions contradictions(counting);
-    for (const Fact *fact : counting)
+    const std::vector<const Fact *> held = counting();
+    const Contradictions contradictions(held);
+    for (const Fact *fact : held)
         if (const auto found = contradictions.in(*fact))
             discount(*fact, Discount::Contradiction, found->sentence());
+}
+
+std::vector<const Fact *> Evidence::counting() const
+{
+    std::vector<const Fact *> list;
+    std::ranges::copy_if(m_facts, std::back_inserter(list),
+                         [this](const Fact *fact) { return counts(*fact); });
+    return list;
 }
 
 const Discounted *Evidence::whyNot(const Fact &fact) const

@@ -80,6 +80,9 @@ public:
     const std::vector<Discounted> &struckOut() const { return m_struckOut; }
     const VoidFact &voidOf(const Fact &fact) const { return *m_voids.value(&fact); }
 
+    /// Those of them that count.
+    std::vector<const Fact *> counting() const;
+
     bool counts(const Fact &fact) const { return !whyNot(fact); }
     /// Nothing if the fact counts.
     const Discounted *whyNot(const Fact &fact) const;
@@ -121,8 +124,5 @@ private:
     SafetyCards m_cards;
     QHash<const Fact *, Discounted> m_discounts;
 };
-
-/// "2026-03-04 09:15", by the writer's clock.
-QString minuteText(const Moment &moment);
 
 } // namespace loopwright

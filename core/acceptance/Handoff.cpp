@@ -88,14 +88,6 @@ QString locationText(std::optional<CauseLocation> location)
     return {};
 }
 
-QString handoffName(const QList<Person> &people, const QString &key)
-{
-    for (const Person &person : people)
-        if (person.key == key && !person.name.isEmpty())
-            return person.name;
-    return key;
-}
-
 /// The desk of a part as far as the register knows one.
 QString deskTelephone(std::optional<LinePart> part, const HandoffSources &sources)
 {
@@ -232,7 +224,7 @@ void addHazards(Handoff &handoff, const HandoffSources &sources)
         told.place = card->place.value_or(QString());
         told.wet = card->wet ? (*card->wet ? "wet" : "dry") : "not said whether wet or dry";
         told.at = hazard.card->at;
-        told.readBy = handoffName(sources.people, hazard.card->installer);
+        told.readBy = nameOf(sources.people, hazard.card->installer);
         if (const auto &named = card->namedByOffice)
             told.namedByOffice =
                 QString("%1, by word of %2%3; not thereby safe to touch")
@@ -260,7 +252,7 @@ void addReferral(Handoff &handoff, const HandoffSources &sources)
             handoff.referred = HandoffReferral{
                 referred->to, referred->reference.value_or(QString()),
                 referred->waitingOn ? toText(*referred->waitingOn).replace(u'_', u' ') : QString(),
-                handoffName(sources.people, fact->installer), fact->at};
+                nameOf(sources.people, fact->installer), fact->at};
 }
 
 void addChanges(Handoff &handoff, const DecisionInput &input)
@@ -331,7 +323,7 @@ Handoff makeHandoff(const HandoffSources &sources)
     addReadings(handoff, sources.decision);
     addLayers(handoff, sources);
     addChanges(handoff, sources.input);
-    handoff.recordedBy = handoffName(sources.people, handoff.recordedBy);
+    handoff.recordedBy = nameOf(sources.people, handoff.recordedBy);
     addReferral(handoff, sources);
     return handoff;
 }

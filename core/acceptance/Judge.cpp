@@ -163,8 +163,8 @@ void sayInterruptions(const Judging &judging, Decision &decision)
                 note(decision,
                      Text(QT_TRANSLATE_NOOP("core", "%1 was down at %2 and up again at %3."))
                          .arg(need.label)
-                         .arg(minuteText(down->at))
-                         .arg(minuteText(fact->at)));
+                         .arg(down->at.localMinute())
+                         .arg(fact->at.localMinute()));
             if (up)
                 down = nullptr;
             else if (wasUp && !down)
@@ -174,16 +174,14 @@ void sayInterruptions(const Judging &judging, Decision &decision)
     }
 }
 
+/// By its size: the leads may be held the other way round.
 std::optional<double> newestFigure(const Judging &judging, AnalogQuantity quantity)
 {
     std::optional<double> figure;
-    for (const Fact *fact : judging.evidence.of<AnalogFact>()) {
-        const auto *analog = fact->as<AnalogFact>();
-        const AnalogValue value = analog->value();
-        if (const auto *number = std::get_if<double>(&value);
-            number && analog->quantity == quantity)
-            figure = std::abs(*number);
-    }
+    for (const Fact *fact : judging.evidence.of<AnalogFact>())
+        if (const auto *analog = fact->as<AnalogFact>(); analog->quantity == quantity)
+            if (const auto number = analog->number())
+                figure = std::abs(*number);
     return figure;
 }
 
@@ -224,8 +222,8 @@ void sayOverlappingVisits(const Judging &judging, Decision &decision)
                 note(decision, Text(QT_TRANSLATE_NOOP(
                                         "core", "The visits of %1 from %2 and from %3 overlap."))
                                    .arg(a->installer)
-                                   .arg(minuteText(*first->arrived))
-                                   .arg(minuteText(*second->arrived)));
+                                   .arg(first->arrived->localMinute())
+                                   .arg(second->arrived->localMinute()));
         }
 }
 
@@ -237,7 +235,7 @@ void sayDiscounted(const Judging &judging, Decision &decision)
     for (const Discounted &each : judging.evidence.discounted())
         note(decision, Text(QT_TRANSLATE_NOOP("core", "%1 of %2 does not count: %3."))
                            .arg(Text(factName(each.fact->kind())))
-                           .arg(minuteText(timeOf(*each.fact)))
+                           .arg(timeOf(*each.fact).localMinute())
                            .arg(each.sentence));
     if (!takenIn)
         return;
@@ -248,7 +246,7 @@ void sayDiscounted(const Judging &judging, Decision &decision)
                           "core",
                           "%1 of %2 was made more than 30 days before the order was taken in."))
                      .arg(Text(factName(fact->kind())))
-                     .arg(minuteText(timeOf(*fact))));
+                     .arg(timeOf(*fact).localMinute()));
 }
 
 QString decisionId(const DecisionInput &input)
@@ -266,6 +264,7 @@ void waitForReadings(Judging &judging, CriterionResult &result)
         const Standing &standing = judging.standings[need->key];
         const auto doubtful =
             std::ranges::find(standing.before, Discount::Contradiction, &Discounted::why);
+        // A run whose totals contradict each other is told of by its own criterion.
         if (doubtful == standing.before.end() || doubtful->fact->as<RunFact>() ||
             (standing.counts && isEarlier(*doubtful->fact, *standing.counts)))
             continue;
@@ -317,7 +316,7 @@ Judged judge(const DecisionInput &input, const LimitSet &limits)
     sayOverlappingVisits(judging, decision);
     sayDiscounted(judging, decision);
     judged.pair = judging.evidence.pair();
-    judged.hazards = judging.evidence.cards().open();
+    judged.cards = judging.evidence.cards();
     judged.standings = judging.standings;
     judged.needs = judging.needs;
     return judged;

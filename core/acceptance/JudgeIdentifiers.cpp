@@ -96,7 +96,7 @@ void judgeHazards(Judging &judging, CriterionResult &result)
 {
     const Need &closing = *judging.need("hazard_closed"), &card = *judging.need("safety");
     for (const Hazard &hazard : judging.evidence.cards().hazards()) {
-        const QString when = minuteText(hazard.card->at);
+        const QString when = hazard.card->at.localMinute();
         result.evidence << hazard.card->id;
         if (!hazard.closing) {
             judging.settle(
@@ -154,7 +154,7 @@ void judgeCards(Judging &judging, CriterionResult &result)
             Text(QT_TRANSLATE_NOOP("core", "Make the safety card before the pair is touched.")));
         return;
     }
-    const SafetyVerdict verdict = judging.evidence.cards().verdictOf(*newest);
+    const SafetyVerdict &verdict = judging.evidence.cards().cardOf(*newest)->verdict;
     result.evidence << newest->id;
     if (verdict.outcome == SafetyOutcome::Clear)
         judging.settle(need, result, CriterionOutcome::Met, verdict.text(newest->at.localClock()));

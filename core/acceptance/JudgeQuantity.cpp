@@ -19,11 +19,7 @@ QString capital(QString text)
 
 std::optional<double> numberOf(const Fact *fact)
 {
-    if (!fact)
-        return std::nullopt;
-    const AnalogValue value = fact->as<AnalogFact>()->value();
-    const auto *number = std::get_if<double>(&value);
-    return number ? std::optional(*number) : std::nullopt;
+    return fact ? fact->as<AnalogFact>()->number() : std::nullopt;
 }
 
 /// The recorded value, or for balance the subtraction if both sides were recorded.

@@ -40,9 +40,9 @@ struct Standing
 struct Judged
 {
     Decision decision;
-    QString pair;                ///< the pair in force: what is measured now is measured on it
-    std::vector<Hazard> hazards; ///< open ones, of the pair and then of other pairs at the premises
-    std::vector<Need> needs;     ///< in the order of the work
+    QString pair;            ///< the pair in force: what is measured now is measured on it
+    SafetyCards cards;       ///< what they read, and the hazards; points into the input
+    std::vector<Need> needs; ///< in the order of the work
     QMap<QString, Standing> standings; ///< by key of the need; point into the input
 };
 

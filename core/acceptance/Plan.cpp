@@ -45,9 +45,7 @@ public:
         }
         takeExceptions();
         askForInstruments();
-        const bool accepted = m_decision.outcome == OrderOutcome::Accepted ||
-                              m_decision.outcome == OrderOutcome::AcceptedWithException;
-        if (!accepted) {
+        if (!isAccepted(m_decision.outcome)) {
             doubtReadings();
             askForCard();
             askForChecks();

@@ -127,13 +127,9 @@ std::optional<Contradiction> quantityContradiction(AnalogQuantity quantity, cons
                                                    const LimitSet &limits)
 {
     const Evidence evidence(input, limits);
-    std::vector<const Fact *> counting;
-    for (const Fact *fact : evidence.facts())
-        if (evidence.counts(*fact))
-            counting.push_back(fact);
     Fact typed;
     typed.body = AnalogFact{quantity, value.toDouble(), {}};
-    return value.isDouble() ? Contradictions(counting).in(typed) : std::nullopt;
+    return value.isDouble() ? Contradictions(evidence.counting()).in(typed) : std::nullopt;
 }
 
 Findings reviewQuantity(const Need &need, const QJsonObject &typed, const DecisionInput &input,
@@ -307,7 +303,7 @@ Findings reviewRun(const Need &need, const QJsonObject &typed, const LimitSet &l
 Findings reviewClosing(const QJsonObject &typed)
 {
     if (typed.value("source").toString() != toText(HazardSource::Power) ||
-        !typed.value("reference").toString().trimmed().isEmpty())
+        namesReference(typed.value("reference").toString()))
         return {};
     return {finding(Severity::Warning, "supervisor", "reference",
                     Text(QT_TRANSLATE_NOOP(

@@ -13,8 +13,7 @@ bool mayClose(const DecisionInput &input, const Fact &fact)
 {
     const auto *closed = fact.as<HazardClosedFact>();
     return closed->source != HazardSource::Power || input.bySupervisor.contains(fact.id) ||
-           std::ranges::any_of(closed->reference.value_or(QString()),
-                               [](QChar letter) { return letter.isLetterOrNumber(); });
+           namesReference(closed->reference.value_or(QString()));
 }
 
 bool isOneOf(const QStringList &pairs, const QString &pair)
@@ -25,13 +24,12 @@ bool isOneOf(const QStringList &pairs, const QString &pair)
 
 /// A clear card shows the place and the pair on which it was made. A card of the order that names
 /// no pair is of the pair in force when it was made, which may have been another one than today's.
-bool isOfSamePlace(const DecisionInput &input, const Fact &hazard, const Fact &clear)
+bool isOfSamePlace(const QStringList &own, const Fact &hazard, const Fact &clear)
 {
     const QString at = hazard.as<SafetyFact>()->place.value_or(QString()).trimmed();
     if (!at.isEmpty() && at.compare(clear.as<SafetyFact>()->place.value_or(QString()).trimmed(),
                                     Qt::CaseInsensitive) != 0)
         return false;
-    const QStringList own = pairInForce(input, standingFacts(input.facts));
     if (!hazard.pair.isEmpty() && !clear.pair.isEmpty())
         return isSamePair(hazard.pair, clear.pair) ||
                (isOneOf(own, hazard.pair) && isOneOf(own, clear.pair));
@@ -68,7 +66,7 @@ std::vector<const Fact *> standingWith(std::vector<const Fact *> standing,
 
 } // namespace
 
-SafetyCards::SafetyCards(const DecisionInput &input,
+SafetyCards::SafetyCards(const DecisionInput &input, const QStringList &pairs,
                          const std::vector<std::pair<const Fact *, QString>> &counting,
                          const std::vector<const Fact *> &standing, const LimitSet &limits)
 {
@@ -79,11 +77,11 @@ SafetyCards::SafetyCards(const DecisionInput &input,
             m_feedChanges.push_back(fact->at);
     const auto ofPair = standingWith(standing, input.pairCards);
     for (const Fact *card : cardsIn({&input.facts, &input.pairCards}))
-        if (auto hazard = hazardOf(input, *card, limits, ofPair))
+        if (auto hazard = hazardOf(input, pairs, *card, limits, ofPair))
             m_hazards.push_back(*hazard);
     const auto nearby = standingWith(standing, input.premisesCards);
     for (const Fact *card : cardsIn({&input.premisesCards}))
-        if (auto hazard = hazardOf(input, *card, limits, nearby)) {
+        if (auto hazard = hazardOf(input, pairs, *card, limits, nearby)) {
             hazard->isOfPair = false;
             m_nearby.push_back(*hazard);
         }
@@ -103,8 +101,8 @@ void SafetyCards::addCards(const std::vector<std::pair<const Fact *, QString>> &
     }
 }
 
-std::optional<Hazard> SafetyCards::hazardOf(const DecisionInput &input, const Fact &card,
-                                            const LimitSet &limits,
+std::optional<Hazard> SafetyCards::hazardOf(const DecisionInput &input, const QStringList &pairs,
+                                            const Fact &card, const LimitSet &limits,
                                             const std::vector<const Fact *> &standing)
 {
     Hazard hazard{&card, judge(*card.as<SafetyFact>(), limits)};
@@ -117,7 +115,7 @@ std::optional<Hazard> SafetyCards::hazardOf(const DecisionInput &input, const Fa
     for (const Fact *fact : standing)
         if (const auto *later = fact->as<SafetyFact>();
             later && hazard.closing && !hazard.clear && fact != &card &&
-            fact->at >= hazard.closing->at && isOfSamePlace(input, card, *fact) &&
+            fact->at >= hazard.closing->at && isOfSamePlace(pairs, card, *fact) &&
             judge(*later, limits).outcome == SafetyOutcome::Clear)
             hazard.clear = fact;
     return hazard;
@@ -139,8 +137,7 @@ const char *const closingRefused = QT_TRANSLATE_NOOP(
 
 Text hazardText(const Hazard &hazard, const QString &thisOrder)
 {
-    const Moment &at = hazard.card->at;
-    const QString when = at.localDate().toString(Qt::ISODate) + ' ' + at.localClock();
+    const QString when = hazard.card->at.localMinute();
     if (!hazard.isOfPair)
         return Text(QT_TRANSLATE_NOOP("core", "On another pair at these premises: %1 Read %2 for "
                                               "order %3."))
@@ -194,10 +191,10 @@ const Card *SafetyCards::holdingAt(const Moment &moment, const QString &visit) c
     return switched ? nullptr : holding;
 }
 
-SafetyVerdict SafetyCards::verdictOf(const Fact &card) const
+const Card *SafetyCards::cardOf(const Fact &fact) const
 {
-    const auto found = std::ranges::find(m_cards, &card, &Card::fact);
-    return found == m_cards.end() ? SafetyVerdict() : found->verdict;
+    const auto found = std::ranges::find(m_cards, &fact, &Card::fact);
+    return found == m_cards.end() ? nullptr : &*found;
 }
 
 bool SafetyCards::isClearAt(const Moment &moment, const QString &visit) const

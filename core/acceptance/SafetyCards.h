@@ -35,7 +35,7 @@ extern const char *const closingRefused;
 /// one than this.
 Text hazardText(const Hazard &hazard, const QString &thisOrder);
 
-/// A card that counts, with what it reads.
+/// A card that counts, with what it reads in the light of the one before it.
 struct Card
 {
     const Fact *fact = nullptr;
@@ -47,9 +47,10 @@ class SafetyCards
 {
 public:
     SafetyCards() = default;
-    /// `counting` are the order's cards that count, by time, with the names of their visits;
-    /// `standing` its facts that are not struck out. The input must outlive it.
-    SafetyCards(const DecisionInput &input,
+    /// `pairs` are the names of the pair in force, `counting` are the order's cards that count, by
+    /// time, with the names of their visits; `standing` its facts that are not struck out. The
+    /// input must outlive it.
+    SafetyCards(const DecisionInput &input, const QStringList &pairs,
                 const std::vector<std::pair<const Fact *, QString>> &counting,
                 const std::vector<const Fact *> &standing, const LimitSet &limits);
 
@@ -67,16 +68,16 @@ public:
     bool hasCardUpTo(const Moment &moment, const QString &visit) const;
     /// The newest card of the visit up to the moment, unless the feed was switched since.
     const Card *holdingAt(const Moment &moment, const QString &visit) const;
-    /// What a card that counts reads, in the light of the one before it.
-    SafetyVerdict verdictOf(const Fact &card) const;
+    /// The card that this fact is; null if it does not count.
+    const Card *cardOf(const Fact &fact) const;
     /// A clear card holds.
     bool isClearAt(const Moment &moment, const QString &visit) const;
 
 private:
     void addCards(const std::vector<std::pair<const Fact *, QString>> &counting,
                   const LimitSet &limits);
-    static std::optional<Hazard> hazardOf(const DecisionInput &input, const Fact &card,
-                                          const LimitSet &limits,
+    static std::optional<Hazard> hazardOf(const DecisionInput &input, const QStringList &pairs,
+                                          const Fact &card, const LimitSet &limits,
                                           const std::vector<const Fact *> &standing);
 
     std::vector<Card> m_cards; ///< by time

@@ -1,5 +1,7 @@
 #include "core/acceptance/Visits.h"
 
+#include "core/acceptance/Proof.h"
+
 #include <QMap>
 #include <QSet>
 
@@ -223,30 +225,9 @@ bool isEarlier(const Fact &a, const Fact &b)
 
 bool isMeasurement(const Fact &fact)
 {
-    switch (fact.kind()) { // all of them, so that a new one is not forgotten
-    case FactKind::Loop:
-        return fact.as<LoopFact>()->dcResistanceOhm || fact.as<LoopFact>()->lossDb;
-    case FactKind::Layer:
-    case FactKind::Call:
-    case FactKind::Detector:
-    case FactKind::Run:
-    case FactKind::Analog:
-        return true;
-    case FactKind::Visit:
-    case FactKind::Safety:
-    case FactKind::Changed:
-    case FactKind::SelfTest:
-    case FactKind::Cleared:
-    case FactKind::HazardClosed:
-    case FactKind::Referred:
-    case FactKind::MadeWith:
-    case FactKind::Desk:
-    case FactKind::Note:
-    case FactKind::Void:
-    case FactKind::Exception:
-        break;
-    }
-    return false;
+    if (const auto *loop = fact.as<LoopFact>()) // a make-up is on record
+        return loop->dcResistanceOhm || loop->lossDb;
+    return provenBy(fact) != Proves::Nothing && !fact.as<SafetyFact>();
 }
 
 bool isMadeOnSite(const Fact &fact)

@@ -27,8 +27,6 @@ CertificateCall callOf(const ServiceOrder &order, const ServingOffice &office,
 /// What is different from an earlier certificate of the order, in words.
 QStringList changesBetween(const CertificateContent &before, const CertificateContent &now);
 
-/// The person's name; the key of one that is not registered.
-QString nameOf(const QList<Person> &people, const QString &key);
 /// "call from channel B1 to channel B2 of this line", "call to a test line".
 QString pathInWords(const RunFact &run);
 /// The trade's words that a decision uses, in the customer's.

@@ -72,14 +72,6 @@ QString inPlainWords(QString text)
     return text;
 }
 
-QString nameOf(const QList<Person> &people, const QString &key)
-{
-    for (const Person &person : people)
-        if (person.key == key && !person.name.isEmpty())
-            return person.name;
-    return key;
-}
-
 QStringList hazardLines(const CertificateSources &sources, const NumberGuard &guard)
 {
     const Evidence evidence(sources.input, sources.limits);

@@ -231,7 +231,7 @@ Result<CertificateContent> makeCertificate(const CertificateSources &sources,
                                            const NumberGuard &guard)
 {
     const OrderOutcome outcome = sources.decision.outcome;
-    if (outcome != OrderOutcome::Accepted && outcome != OrderOutcome::AcceptedWithException)
+    if (!isAccepted(outcome))
         return failure(ErrorCode::Refused,
                        QString("order %1 is %2: a certificate is issued for an accepted order")
                            .arg(sources.input.order.number, toText(outcome).replace(u'_', u' ')));
@@ -271,6 +271,13 @@ Result<void> checkForPaper(const ServiceOrder &order, bool installed)
                    QString("order %1 names no %2: a paper for a customer names customer, premises "
                            "and installer")
                        .arg(order.number, lacks.join(" and no ")));
+}
+
+Result<void> checkForPaper(const DecisionInput &input)
+{
+    return checkForPaper(input.order, std::ranges::any_of(input.facts, [](const Fact &fact) {
+                             return !fact.installer.isEmpty();
+                         }));
 }
 
 } // namespace loopwright

@@ -15,5 +15,7 @@ Result<CertificateContent> makeCertificate(const CertificateSources &sources,
 QStringList lacksForPaper(const ServiceOrder &order, bool installed);
 /// Refused, naming what lacks.
 Result<void> checkForPaper(const ServiceOrder &order, bool installed);
+/// The same; whoever recorded a fact has worked on it.
+Result<void> checkForPaper(const DecisionInput &input);
 
 } // namespace loopwright

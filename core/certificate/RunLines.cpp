@@ -46,20 +46,13 @@ QString resultOf(const RunMade &made, const RunFact &run, const CertificateSourc
 {
     if (made.outcome == RunOutcome::Counted)
         return "It counts for this certificate";
-    if (made.result == u"passed")
-        return "Passed";
     QString result = inPlainWords(made.resultInWords());
     if (!result.isEmpty())
         result[0] = result[0].toUpper();
-    if (made.result.contains(u"failed")) {
-        const QString over =
-            overLimits(run, evaluateRun(run, sources.limits.value("run_confidence")),
-                       sources.limits)
-                .english();
-        if (!over.isEmpty())
-            result += ": " + groupedNumbers(over);
-    }
-    return result;
+    const QString over =
+        overLimits(run, evaluateRun(run, sources.limits.value("run_confidence")), sources.limits)
+            .english();
+    return over.isEmpty() ? result : result + ": " + groupedNumbers(over);
 }
 
 } // namespace

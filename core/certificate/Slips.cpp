@@ -54,19 +54,6 @@ QString waitingInWords(WaitingOn what)
     return "something else";
 }
 
-Result<void> checkSlip(const CertificateSources &sources)
-{
-    const bool installed = std::ranges::any_of(
-        sources.input.facts, [](const Fact &fact) { return !fact.installer.isEmpty(); });
-    return checkForPaper(sources.input.order, installed);
-}
-
-bool isAccepted(const Decision &decision)
-{
-    return decision.outcome == OrderOutcome::Accepted ||
-           decision.outcome == OrderOutcome::AcceptedWithException;
-}
-
 QStringList whatIsNext(const CertificateSources &sources, const NumberGuard &guard)
 {
     const ServiceOrder &order = sources.input.order;
@@ -107,8 +94,8 @@ QStringList whatIsNext(const CertificateSources &sources, const NumberGuard &gua
 Result<LeaveBehindSlip> leaveBehindSlip(const CertificateSources &sources, const NumberGuard &guard)
 {
     const ServiceOrder &order = sources.input.order;
-    LOOPWRIGHT_TRY(checkSlip(sources));
-    if (isAccepted(sources.decision))
+    LOOPWRIGHT_TRY(checkForPaper(sources.input));
+    if (isAccepted(sources.decision.outcome))
         return failure(ErrorCode::Refused,
                        QString("order %1 is accepted: it gets a certificate").arg(order.number));
     LeaveBehindSlip slip;
@@ -133,8 +120,8 @@ Result<LeaveBehindSlip> leaveBehindSlip(const CertificateSources &sources, const
 Result<CloseOutSlip> closeOutSlip(const CertificateSources &sources, const NumberGuard &guard)
 {
     const ServiceOrder &order = sources.input.order;
-    LOOPWRIGHT_TRY(checkSlip(sources));
-    if (!isAccepted(sources.decision)) {
+    LOOPWRIGHT_TRY(checkForPaper(sources.input));
+    if (!isAccepted(sources.decision.outcome)) {
         const CriterionResult *open = sources.decision.firstOpen();
         return failure(ErrorCode::Refused,
                        QString("order %1 is not accepted%2")

@@ -86,4 +86,12 @@ Instrument Instrument::read(JsonReader &reader)
     return instrument;
 }
 
+QString nameOf(const QList<Person> &people, const QString &key)
+{
+    for (const Person &person : people)
+        if (person.key == key && !person.name.isEmpty())
+            return person.name;
+    return key;
+}
+
 } // namespace loopwright

@@ -91,6 +91,9 @@ struct Person
     bool operator==(const Person &) const = default;
 };
 
+/// The person's name; the key of one that is not registered.
+QString nameOf(const QList<Person> &people, const QString &key);
+
 struct Calibration
 {
     QDate on;                 ///< day of calibration; may be invalid if none is required

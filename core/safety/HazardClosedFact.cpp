@@ -2,6 +2,8 @@
 
 #include "core/base/FieldCodec.h"
 
+#include <algorithm>
+
 namespace loopwright {
 
 namespace {
@@ -11,6 +13,11 @@ constexpr auto hazardClosedFields = std::tuple{
     bound("by", &HazardClosedFact::by, 200), bound("reference", &HazardClosedFact::reference, 200)};
 
 } // namespace
+
+bool namesReference(const QString &reference)
+{
+    return std::ranges::any_of(reference, [](QChar letter) { return letter.isLetterOrNumber(); });
+}
 
 HazardClosedFact HazardClosedFact::read(JsonReader &reader)
 {

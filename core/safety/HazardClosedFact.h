@@ -26,6 +26,9 @@ struct EnumCodes<HazardSource>
         {HazardSource::Mistyped, "mistyped"}};
 };
 
+/// A reference names something: it holds a letter or a figure.
+bool namesReference(const QString &reference);
+
 struct HazardClosedFact
 {
     QString hazard; ///< id of the card that read it

@@ -222,11 +222,10 @@ namespace {
 /// Why a card or a closing that stands does not open the work; empty if it does.
 Text whyNotClear(const Fact &fact, const OrderView &view)
 {
-    const Evidence evidence(view.input, view.limits);
-    for (const Card &card : evidence.cards().cards())
+    for (const Card &card : view.judged.cards.cards())
         if (card.fact->id == fact.id && card.verdict.outcome != SafetyOutcome::Clear)
             return card.verdict.text();
-    for (const Hazard &hazard : evidence.cards().open())
+    for (const Hazard &hazard : view.judged.cards.open())
         if (hazard.refused && hazard.refused->id == fact.id)
             return Text(closingRefused);
     return {};

@@ -157,12 +157,12 @@ void JobHead::showNext()
     else if (m_desk.isStopped())
         say(Status::Failed,
             QString("%1 %2").arg(closing->because.english(), closing->next.english()));
-    else if (const auto &hazards = m_desk.view().judged.hazards; !hazards.empty())
+    else if (const auto hazards = m_desk.view().judged.cards.open(); !hazards.empty())
         // Of another pair at the premises: it stops nobody here, and everybody is told.
         say(Status::Failed, hazardText(hazards.front(), m_desk.order().number).english());
     else if (m_stopped || m_warned)
         say(Status::None, {});
-    m_warned = !m_desk.view().judged.hazards.empty();
+    m_warned = !m_desk.view().judged.cards.open().empty();
     m_stopped = stop;
 }
 

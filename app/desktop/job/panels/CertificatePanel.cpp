@@ -115,11 +115,7 @@ private:
         return desk().view().status == OrderStatus::Cancelled ? QString() : m_entry->lacks();
     }
 
-    bool isAccepted() const
-    {
-        const OrderOutcome outcome = desk().decision().outcome;
-        return outcome == OrderOutcome::Accepted || outcome == OrderOutcome::AcceptedWithException;
-    }
+    bool isAccepted() const { return loopwright::isAccepted(desk().decision().outcome); }
 
     bool needsCertificate() const
     {
