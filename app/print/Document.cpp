@@ -15,6 +15,7 @@ struct TextVisitor
     void operator()(Paragraph &part) const { visit(part.text); }
     void operator()(Table &part) const
     {
+        visit(part.heading);
         for (Words &words : part.head)
             visit(words.text);
         for (TableRow &row : part.rows)
@@ -74,19 +75,15 @@ Blocks section(const QString &heading, Blocks blocks)
 {
     if (blocks.empty())
         return {};
-    // The heading stays with what it heads.
-    Together first{{Gap{mm(2.5)}, Paragraph{heading, Tone::Heading, mm(1)}}, {}};
-    first.inside.push_back(std::move(blocks.front()));
-    const bool longTable = std::holds_alternative<Table>(first.inside.back().body);
+    // The heading stays with what it heads; of a table that may be long with its first rows.
     Blocks whole;
-    if (longTable) {
-        Block table = std::move(first.inside.back());
-        first.inside.pop_back();
-        first.inside.push_back(Gap{0});
-        whole.push_back(std::move(first));
-        whole.push_back(std::move(table));
+    if (auto *table = std::get_if<Table>(&blocks.front().body)) {
+        table->heading = heading;
+        whole.push_back(std::move(blocks.front()));
     } else {
-        whole.push_back(std::move(first));
+        whole.push_back(Together{
+            {Gap{mm(2.5)}, Paragraph{heading, Tone::Heading, mm(1)}, std::move(blocks.front())},
+            {}});
     }
     whole.insert(whole.end(), std::make_move_iterator(blocks.begin() + 1),
                  std::make_move_iterator(blocks.end()));

@@ -66,6 +66,7 @@ struct Table
     std::vector<TableRow> rows = {};
     double gap = mm(1.1); ///< above and below a row
     double markWidth = 0; ///< room for marks in front of the first column
+    QString heading = {}; ///< above it, on the page of its first rows
 };
 
 /// Labels and what stands beside them, `across` pairs in a row.

@@ -111,6 +111,8 @@ private:
     std::vector<Cell> cellsOf(const Table &table, const std::vector<Words> &words) const;
     void drawHead(const Table &table);
     double heightOf(const Table &table, const TableRow &row) const;
+    /// Of the row and all that stay on its page.
+    double heightOfGroup(const Table &table, std::size_t first) const;
 
     SheetBuilder &m_sheet;
 };
@@ -170,23 +172,32 @@ double Layout::heightOf(const Table &table, const TableRow &row) const
     return SheetBuilder::rowHeight(cellsOf(table, row.cells)) + (row.rule ? 2 : 1) * table.gap;
 }
 
+double Layout::heightOfGroup(const Table &table, std::size_t first) const
+{
+    double height = heightOf(table, table.rows[first]);
+    for (std::size_t i = first; table.rows[i].withNext && i + 1 < table.rows.size(); ++i)
+        height += heightOf(table, table.rows[i + 1]);
+    return height;
+}
+
 void Layout::operator()(const Table &part)
 {
+    Blocks heading;
+    if (!part.heading.isEmpty())
+        heading = {Gap{mm(2.5)}, Paragraph{part.heading, Tone::Heading, mm(1)}};
     if (!part.rows.empty()) {
-        double needed = 2 * part.gap + heightOf(part, part.rows.front());
+        double needed = heightOf(heading) + 2 * part.gap + heightOfGroup(part, 0);
         if (!part.head.empty())
             needed += SheetBuilder::rowHeight(cellsOf(part, part.head));
         m_sheet.ensure(needed);
     }
+    draw(heading);
     drawHead(part);
     bool held = false; // by the row above
     for (std::size_t i = 0; i < part.rows.size(); ++i) {
         const TableRow &row = part.rows[i];
         if (!held) {
-            double group = heightOf(part, row);
-            for (std::size_t j = i; part.rows[j].withNext && j + 1 < part.rows.size(); ++j)
-                group += heightOf(part, part.rows[j + 1]);
-            if (m_sheet.ensure(group))
+            if (m_sheet.ensure(heightOfGroup(part, i)))
                 drawHead(part);
         } else if (m_sheet.ensure(heightOf(part, row))) {
             drawHead(part);

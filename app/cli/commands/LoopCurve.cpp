@@ -1,5 +1,6 @@
 #include "app/cli/commands/LoopCurve.h"
 
+#include "app/cli/Files.h"
 #include "app/cli/Layout.h"
 #include "app/cli/LimitsFile.h"
 #include "app/cli/LoopFile.h"
@@ -56,8 +57,11 @@ private:
             return {};
         LOOPWRIGHT_ASSIGN(const auto limits, limitsToJudgeBy(m_limits));
         CurveData data = curveData(makeup, limits);
-        data.title = QString("Loss of the loop%1, made %2")
-                         .arg(m_order.isEmpty() ? QString() : ", order " + m_order,
+        // A file does not say whose it is: who gives the order does.
+        data.title = QString("Loss of the loop, make-up of %1%2, made %3")
+                         .arg(fileNameOf(m_file),
+                              m_order.isEmpty() ? QString()
+                                                : QString(", order %1 as given").arg(m_order),
                               paperDay(now.localDate()));
         data.verdict = QString("Predicted %1 dB at %2 kHz: %3 the limit of %4 dB")
                            .arg(QString::number(data.pointDb, 'f', 1))
