@@ -71,13 +71,15 @@ Result<void> checkException(Records &records, const Decision &decision,
                            QString("\"%1\" is not a criterion of this order.").arg(key.left(60)),
                            "except");
         if (const Criterion *row = findCriterion(key); row && !row->mayBeExcepted)
-            return failure(ErrorCode::Refused,
-                           QString("The %1 cannot be excepted.").arg(criterion->name.toLower()));
+            return failure(
+                ErrorCode::Refused,
+                QString("The %1 cannot be excepted.").arg(criterion->name.english().toLower()));
         if (criterion->outcome == CriterionOutcome::Met ||
             criterion->outcome == CriterionOutcome::NotNeeded)
-            return failure(ErrorCode::Refused,
-                           QString("%1 needs no exception: it is %2.")
-                               .arg(criterion->name, toText(criterion->outcome).replace('_', ' ')));
+            return failure(
+                ErrorCode::Refused,
+                QString("%1 needs no exception: it is %2.")
+                    .arg(criterion->name.english(), toText(criterion->outcome).replace('_', ' ')));
     }
     LOOPWRIGHT_ASSIGN(const auto person, actingPerson(records));
     if (!person)

@@ -50,7 +50,7 @@ QString whyNot(const Decision &decision, const std::vector<Hazard> &hazards)
     for (const CriterionOutcome outcome : {CriterionOutcome::NotMet, CriterionOutcome::Missing})
         for (const CriterionResult &result : decision.criteria)
             if (result.open() && result.outcome == outcome)
-                return result.sentence();
+                return result.sentence().english();
     return {};
 }
 

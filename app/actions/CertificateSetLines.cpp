@@ -27,7 +27,7 @@ Result<SetMember> memberOf(Records &records, const QString &order)
             return failure(may.error());
         const CriterionResult *open = member.about.decision.firstOpen();
         member.line.mayHave = false;
-        member.line.why = open ? open->sentence() : may.error().message;
+        member.line.why = open ? open->sentence().english() : may.error().message;
     }
     member.line.stage = stageOf(member.about.decision, member.about.input,
                                 member.about.stored.status != OrderStatus::Open);

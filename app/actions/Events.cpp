@@ -37,8 +37,8 @@ Result<void> checkReason(const QString &because, const QString &needed)
     constexpr int longest = 2000; // as a fact takes it
     if (because.trimmed().isEmpty())
         return failure(ErrorCode::Usage, needed, "because");
-    if (const QString trouble = textTrouble(because, longest); !trouble.isEmpty())
-        return failure(ErrorCode::Usage, trouble, "because");
+    if (const Text trouble = textTrouble(because, longest); !trouble.isEmpty())
+        return failure(ErrorCode::Usage, trouble.english(), "because");
     return {};
 }
 

@@ -45,7 +45,9 @@ Result<void> tellUnregistered(const Store &store, const QSet<QString> &keys, con
         if (!found)
             report.told.push_back({{Severity::Warning,
                                     what + "_not_registered",
-                                    QString("The %1 %2 is not registered.").arg(what, key),
+                                    Text(QT_TRANSLATE_NOOP("core", "The %1 %2 is not registered."))
+                                        .arg(Text::verbatim(what))
+                                        .arg(key),
                                     {},
                                     what,
                                     0}});
@@ -138,7 +140,7 @@ Result<void> tellStandings(Records &records, const StoredOrder &stored,
     LOOPWRIGHT_ASSIGN(const auto limits, limitSet(records, input.limitSet));
     const Judged judged = judge(input, limits);
     QStringList told;
-    const auto tell = [&](const QString &code, const QString &fact, const QString &reason) {
+    const auto tell = [&](const QString &code, const QString &fact, const Text &reason) {
         if (told.contains(fact))
             return;
         told << fact;
@@ -149,27 +151,29 @@ Result<void> tellStandings(Records &records, const StoredOrder &stored,
             const Card *counts = judged.cards.cardOf(fact);
             const SafetyVerdict read = counts ? counts->verdict : judge(*card, limits);
             if (read.outcome == SafetyOutcome::Hazard)
-                tell("hazard", fact.id, read.text().english());
+                tell("hazard", fact.id, read.text());
             else if (read.outcome == SafetyOutcome::ForeignBattery)
-                tell("foreign_battery", fact.id, read.text().english());
+                tell("foreign_battery", fact.id, read.text());
             else if (!read.misfits.empty() && !read.readTwice)
-                tell("contradiction", fact.id, read.text().english());
+                tell("contradiction", fact.id, read.text());
         }
     for (const Hazard &hazard : judged.cards.open())
         if (hazard.refused && report.added.contains(hazard.refused->id))
-            tell("closed_step", hazard.refused->id, Text(closingRefused).english());
+            tell("closed_step", hazard.refused->id, Text(closingRefused));
     if (stored.status != OrderStatus::Open)
         for (const QString &id : report.added)
             tell("order_not_open", id,
-                 QString("Order %1 is no longer open: it is kept and decides nothing.")
+                 Text(QT_TRANSLATE_NOOP(
+                          "core", "Order %1 is no longer open: it is kept and decides nothing."))
                      .arg(stored.order.number));
     for (const Need &need : judged.needs)
         for (const Discounted &each : judged.standings.value(need.key).before)
             if (const auto code = codeOf(each.why); code && report.added.contains(each.fact->id))
                 tell(*code, each.fact->id,
-                     QString("%1 of %2 is kept and does not count: %3")
-                         .arg(factName(each.fact->kind()), timeOf(*each.fact).localMinute(),
-                              each.sentence.english()));
+                     Text(QT_TRANSLATE_NOOP("core", "%1 of %2 is kept and does not count: %3"))
+                         .arg(Text(factName(each.fact->kind())))
+                         .arg(timeOf(*each.fact).localMinute())
+                         .arg(each.sentence));
     return {};
 }
 
@@ -311,7 +315,7 @@ QJsonObject RecordReport::toJson() const
     for (const RecordFinding &finding : told)
         list << QJsonObject{{"code", finding.code},
                             {"severity", severityName(finding.severity)},
-                            {"reason", finding.reason},
+                            {"reason", finding.reason.english()},
                             {"fact", finding.fact.isEmpty() ? QJsonValue() : finding.fact}};
     return {{"added", QJsonArray::fromStringList(added)},
             {"already_there", QJsonArray::fromStringList(alreadyThere)},

@@ -22,7 +22,7 @@ std::vector<HandoffReading> withFigures(const std::vector<HandoffReading> &readi
     for (const HandoffReading &reading : readings) {
         whole.push_back(reading);
         for (const CriterionResult &criterion : view.decision.criteria)
-            if (criterion.name == reading.name)
+            if (criterion.name.english() == reading.name)
                 for (const CertificateReading &figure : readingsOf(criterion, sources))
                     if (!figure.what.isEmpty())
                         whole.push_back({figure.what, figure.value, figure.limit, {}});

@@ -48,7 +48,7 @@ public:
         if (before) {
             if (before->order == reading.order)
                 return RowOutcome{RowOutcome::Unchanged, {}, {}};
-            if (const QString why = whyNotChanged(*before); !why.isEmpty()) {
+            if (const Text why = whyNotChanged(*before); !why.isEmpty()) {
                 outcome.findings.push_back(
                     {Severity::Error, "order_differs", why, {}, "order_number", 0});
                 return outcome;
@@ -80,7 +80,7 @@ private:
         for (Finding &finding : report.findings)
             if (finding.row == row && finding.severity == Severity::Error) {
                 finding.severity = Severity::Note;
-                finding.reason += " A later row released it.";
+                finding.reason += QT_TRANSLATE_NOOP("core", "A later row released it.");
             }
     }
     OrderFields fieldsOf(const CsvTable &table, const CsvRow &row) const
@@ -92,13 +92,15 @@ private:
                 fields.insert(column, value);
         return fields;
     }
-    QString whyNotChanged(const StoredOrder &before) const
+    Text whyNotChanged(const StoredOrder &before) const
     {
         if (!m_options.update)
-            return QString("Order %1 is there with other values.").arg(before.order.number);
+            return Text(QT_TRANSLATE_NOOP("core", "Order %1 is there with other values."))
+                .arg(before.order.number);
         if (before.status != OrderStatus::Open)
-            return QString("Order %1 is %2 and cannot be changed.")
-                .arg(before.order.number, toText(before.status));
+            return Text(QT_TRANSLATE_NOOP("core", "Order %1 is %2 and cannot be changed."))
+                .arg(before.order.number)
+                .arg(toText(before.status));
         return {};
     }
     Result<RowOutcome> takeIn(Transaction &transaction, const ServiceOrder &order,
@@ -115,7 +117,8 @@ private:
             outcome.findings.push_back(
                 {Severity::Warning,
                  "installer_not_registered",
-                 QString("Installer %1 is not registered.").arg(order.installer),
+                 Text(QT_TRANSLATE_NOOP("core", "Installer %1 is not registered."))
+                     .arg(order.installer),
                  {},
                  "installer",
                  0});

@@ -24,16 +24,18 @@ std::optional<RowOutcome> compareWithStored(const std::optional<T> &before, cons
     if (*before == now)
         return RowOutcome{RowOutcome::Unchanged, {}, {}};
     if (!options.update)
-        return RowOutcome::refused(column + "_differs", column,
-                                   QString("%1 is there with other values.").arg(key));
+        return RowOutcome::refused(
+            column + "_differs", column,
+            Text(QT_TRANSLATE_NOOP("core", "%1 is there with other values.")).arg(key));
     return std::nullopt;
 }
 
-QString keyTrouble(const QString &key)
+Text keyTrouble(const QString &key)
 {
     if (key.isEmpty())
-        return "is empty";
-    return key.size() > 60 ? QString("is longer than 60 characters") : QString();
+        return QT_TRANSLATE_NOOP("core", "is empty");
+    return key.size() > 60 ? Text(QT_TRANSLATE_NOOP("core", "is longer than 60 characters"))
+                           : Text();
 }
 
 Result<RowOutcome> takeOffice(Records &records, const ImportOptions &options,
@@ -43,16 +45,18 @@ Result<RowOutcome> takeOffice(Records &records, const ImportOptions &options,
         table.value(row, "office"),           table.value(row, "name"),
         table.value(row, "protocol_variant"), table.value(row, "address"),
         table.value(row, "telephone"),        table.value(row, "trouble_telephone")};
-    if (const QString trouble = keyTrouble(office.key); !trouble.isEmpty())
+    if (const Text trouble = keyTrouble(office.key); !trouble.isEmpty())
         return RowOutcome::refused("office_malformed", "office", trouble);
     if (!findVariant(office.protocolVariant))
         return RowOutcome::refused(
             "variant_unknown", "protocol_variant",
-            QString("\"%1\" is not a protocol variant.").arg(office.protocolVariant.left(40)));
+            Text(QT_TRANSLATE_NOOP("core", "\"%1\" is not a protocol variant."))
+                .arg(office.protocolVariant.left(40)));
     const auto lines = testLinesFromText(table.value(row, "test_lines"));
     if (!lines)
-        return RowOutcome::refused("test_lines_malformed", "test_lines",
-                                   "must be label=number joined by ; with each label once");
+        return RowOutcome::refused(
+            "test_lines_malformed", "test_lines",
+            QT_TRANSLATE_NOOP("core", "must be label=number joined by ; with each label once"));
     const auto before = OfficeStore(transaction.database()).find(office.key);
     const auto linesBefore = OfficeStore(transaction.database()).testLines(office.key);
     if (!before)
@@ -66,8 +70,9 @@ Result<RowOutcome> takeOffice(Records &records, const ImportOptions &options,
     };
     const bool sameLines = sorted(*lines) == sorted(*linesBefore);
     if (*before && **before == office && !sameLines && !options.update)
-        return RowOutcome::refused("office_differs", "test_lines",
-                                   QString("%1 is there with other values.").arg(office.key));
+        return RowOutcome::refused(
+            "office_differs", "test_lines",
+            Text(QT_TRANSLATE_NOOP("core", "%1 is there with other values.")).arg(office.key));
     if (!(*before && **before == office && !sameLines))
         if (const auto outcome = compareWithStored(*before, office, options, "office", office.key))
             return *outcome;
@@ -85,7 +90,8 @@ Result<RowOutcome> takeIssuer(Records &records, const ImportOptions &options,
                         table.value(row, "telephone"), table.value(row, "trouble_telephone"),
                         table.value(row, "trouble_hours")};
     if (issuer.name.isEmpty())
-        return RowOutcome::refused("issuer_malformed", "name", "is empty");
+        return RowOutcome::refused("issuer_malformed", "name",
+                                   QT_TRANSLATE_NOOP("core", "is empty"));
     LOOPWRIGHT_ASSIGN(const auto before, OfficeStore(transaction.database()).issuer());
     if (const auto outcome =
             compareWithStored(before, issuer, options, "issuer", QString("The issuer")))
@@ -104,12 +110,13 @@ Result<RowOutcome> takePerson(Records &records, const ImportOptions &options,
     const auto known = role.isEmpty() ? std::optional(Role::Installer) : fromText<Role>(role);
     const Person person{table.value(row, "installer"), table.value(row, "name"),
                         known.value_or(Role::Installer)};
-    if (const QString trouble = keyTrouble(person.key); !trouble.isEmpty())
+    if (const Text trouble = keyTrouble(person.key); !trouble.isEmpty())
         return RowOutcome::refused("installer_malformed", "installer", trouble);
     if (!known)
-        return RowOutcome::refused(
-            "role_unknown", "role",
-            QString("\"%1\" is not one of %2").arg(role.left(40), allWords<Role>().join(", ")));
+        return RowOutcome::refused("role_unknown", "role",
+                                   Text(QT_TRANSLATE_NOOP("core", "\"%1\" is not one of %2"))
+                                       .arg(role.left(40))
+                                       .arg(allWords<Role>().join(", ")));
     LOOPWRIGHT_ASSIGN(const auto before, PersonStore(transaction.database()).find(person.key));
     if (const auto outcome = compareWithStored(before, person, options, "installer", person.key))
         return *outcome;
@@ -136,18 +143,21 @@ std::optional<Calibration> readCalibration(const CsvTable &table, const CsvRow &
     } else if (!calibration.due->isValid()) {
         outcome = RowOutcome::refused(
             "date_malformed", "calibration_due",
-            QString("\"%1\" is neither a day as YYYY-MM-DD nor not_required").arg(due.left(20)));
+            Text(
+                QT_TRANSLATE_NOOP("core", "\"%1\" is neither a day as YYYY-MM-DD nor not_required"))
+                .arg(due.left(20)));
         return std::nullopt;
     }
     if (!calibration.on.isValid()) {
-        outcome =
-            RowOutcome::refused("date_malformed", "calibrated_on",
-                                QString("\"%1\" is not a day as YYYY-MM-DD").arg(on.left(20)));
+        outcome = RowOutcome::refused(
+            "date_malformed", "calibrated_on",
+            Text(QT_TRANSLATE_NOOP("core", "\"%1\" is not a day as YYYY-MM-DD")).arg(on.left(20)));
         return std::nullopt;
     }
     if (calibration.due && *calibration.due < calibration.on) {
-        outcome = RowOutcome::refused("dates_turned_round", "calibration_due",
-                                      "lies before the day of calibration");
+        outcome =
+            RowOutcome::refused("dates_turned_round", "calibration_due",
+                                QT_TRANSLATE_NOOP("core", "lies before the day of calibration"));
         return std::nullopt;
     }
     return calibration;
@@ -159,7 +169,7 @@ Result<RowOutcome> takeInstrument(Records &records, const ImportOptions &options
 {
     Instrument instrument{
         table.value(row, "instrument"), table.value(row, "serial"), table.value(row, "kind"), {}};
-    if (const QString trouble = keyTrouble(instrument.key); !trouble.isEmpty())
+    if (const Text trouble = keyTrouble(instrument.key); !trouble.isEmpty())
         return RowOutcome::refused("instrument_malformed", "instrument", trouble);
     RowOutcome outcome;
     const auto calibration = readCalibration(table, row, outcome);
@@ -187,7 +197,7 @@ std::optional<RowOutcome> checkTexts(const CsvTable &table, const CsvRow &row)
 {
     constexpr int longest = 200, longestList = 2000;
     for (const QString &column : table.header) {
-        const QString trouble =
+        const Text trouble =
             textTrouble(table.value(row, column), column == "test_lines" ? longestList : longest);
         if (!trouble.isEmpty())
             return RowOutcome::refused("text_malformed", column, trouble);

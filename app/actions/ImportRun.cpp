@@ -14,8 +14,9 @@ void keepReject(ImportReport &report, const CsvTable &table, const CsvRow &row,
     QStringList reasons;
     for (const Finding &finding : findings)
         if (finding.severity == Severity::Error)
-            reasons << (finding.field.isEmpty() ? finding.reason
-                                                : QString(finding.field + ": " + finding.reason));
+            reasons << (finding.field.isEmpty()
+                            ? finding.reason.english()
+                            : QString(finding.field + ": " + finding.reason.english()));
     QStringList fields = row.fields;
     while (fields.size() < table.header.size())
         fields << QString();
@@ -38,11 +39,13 @@ Result<bool> ImportRun::walk(Transaction &transaction, const CsvTable &table,
     bool changed = false;
     qint64 done = 0;
     for (const CsvRow &row : table.rows) {
-        LOOPWRIGHT_ASSIGN(auto outcome,
-                          row.trouble.isEmpty()
-                              ? take(transaction, table, row)
-                              : Result<RowOutcome>(RowOutcome::refused(
-                                    "row_malformed", {}, "The row " + row.trouble + ".")));
+        LOOPWRIGHT_ASSIGN(
+            auto outcome,
+            row.trouble.isEmpty()
+                ? take(transaction, table, row)
+                : Result<RowOutcome>(RowOutcome::refused(
+                      "row_malformed", {},
+                      Text(QT_TRANSLATE_NOOP("core", "The row %1.")).arg(row.trouble))));
         for (Finding &finding : outcome.findings) {
             finding.row = row.line;
             report.findings.push_back(finding);

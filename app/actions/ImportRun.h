@@ -22,7 +22,7 @@ struct RowOutcome
     Findings findings;
     std::vector<Event> events;
 
-    static RowOutcome refused(const QString &code, const QString &column, const QString &reason)
+    static RowOutcome refused(const QString &code, const QString &column, const Text &reason)
     {
         return {Refused, {{Severity::Error, code, reason, {}, column, 0}}, {}};
     }

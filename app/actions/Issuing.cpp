@@ -194,7 +194,7 @@ Result<void> checkMayIssue(const Certifying &about)
     return failure(ErrorCode::Refused,
                    QString("Order %1 is %2%3")
                        .arg(stored.order.number, toText(decision.outcome).replace('_', ' '),
-                            open ? ": " + open->sentence() : QString(".")));
+                            open ? ": " + open->sentence().english() : QString(".")));
 }
 
 Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Certifying &about,

@@ -44,7 +44,7 @@ Error malformedError(const Findings &findings)
 {
     for (const Finding &finding : findings)
         if (finding.severity == Severity::Error)
-            return {ErrorCode::Refused, finding.reason, finding.field};
+            return {ErrorCode::Refused, finding.reason.english(), finding.field};
     return {ErrorCode::Refused, "The order is malformed.", {}};
 }
 
@@ -135,7 +135,7 @@ Result<void> completeOrder(Records &records, const QString &number)
         const CriterionResult *open = decision.firstOpen();
         return failure(ErrorCode::Refused,
                        QString("Order %1 is not accepted%2")
-                           .arg(number, open ? ": " + open->sentence() : QString(".")));
+                           .arg(number, open ? ": " + open->sentence().english() : QString(".")));
     }
     return endOrder(
         records, stored, OrderStatus::Completed, "order_completed",

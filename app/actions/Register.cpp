@@ -107,7 +107,7 @@ Result<std::vector<AuditFinding>> auditIdentifiers(Records &records, const Progr
             for (const Finding &finding : checkOrderIdentifiers(stored.order))
                 if (finding.severity == Severity::Error)
                     findings.push_back({"identifier_error",
-                                        finding.field + ": " + finding.reason,
+                                        finding.field + ": " + finding.reason.english(),
                                         stored.order.fields().value(finding.field),
                                         {stored.order.circuit},
                                         {stored.order.number}});

@@ -70,7 +70,7 @@ QString findingLine(const Finding &finding, const QString &fileName)
         line << fileName;
     if (!place.isEmpty())
         line << place.join(u", ");
-    QString reason = finding.reason;
+    QString reason = finding.reason.english();
     if (!finding.repair.isEmpty())
         reason += u" (repair: " + finding.repair + u")";
     const QString weight =

@@ -11,10 +11,10 @@ QString criteriaText(const Decision &decision)
     ColumnLayout table({"criterion", "outcome", "measured, and its limit"});
     for (const CriterionResult &criterion : decision.criteria) {
         const QString limit =
-            criterion.limitText.isEmpty() ? QString() : "limit: " + criterion.limitText;
-        QStringList figures{criterion.measuredText, limit};
+            criterion.limitText.isEmpty() ? QString() : "limit: " + criterion.limitText.english();
+        QStringList figures{criterion.measuredText.english(), limit};
         figures.removeAll(QString());
-        table.add({criterion.name,
+        table.add({criterion.name.english(),
                    plainWord(toText(criterion.outcome)) + (criterion.excepted ? " (excepted)" : ""),
                    figures.join("; ")});
     }
@@ -27,12 +27,12 @@ QString reasonsText(const Decision &decision)
     LabelledLines lines;
     for (const CriterionResult &criterion : decision.criteria) {
         if (criterion.excepted)
-            lines.add(criterion.name,
+            lines.add(criterion.name.english(),
                       QString("excepted by %1 at %2: %3")
                           .arg(criterion.excepted->by, criterion.excepted->at.text(),
                                criterion.excepted->because));
         else if (criterion.open())
-            lines.add(criterion.name, criterion.reason.english());
+            lines.add(criterion.name.english(), criterion.reason.english());
     }
     return lines.text();
 }
@@ -77,8 +77,8 @@ QString decisionText(const Decision &decision)
     if (const QString runs = runsText(decision); !runs.isEmpty())
         text += "\nRuns made\n" + runs;
     if (!decision.proves.isEmpty())
-        text += wrapped(decision.proves) + "\n";
-    for (const QString &note : decision.notes)
+        text += wrapped(decision.proves.english()) + "\n";
+    for (const QString &note : decision.notesInEnglish())
         text += wrapped(note) + "\n";
     if (const CriterionResult *open = decision.firstOpen(); open && !open->next.isEmpty())
         text += "\n" + wrapped("Next: " + open->next.english()) + "\n";

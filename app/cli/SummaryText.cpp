@@ -2,6 +2,7 @@
 
 #include "app/cli/Layout.h"
 #include "core/errortest/Bounds.h"
+#include "core/errortest/CountText.h"
 
 namespace loopwright {
 
@@ -26,8 +27,9 @@ QString summaryText(const ErrorSummary &summary)
              QString("%1, ratio %2").arg(summary.severelyErroredSeconds).arg(ratio(summary.sesr)))
         .add("Error-free", QString::number(summary.errorFreeSeconds))
         .add("Longest error-free", durationText(summary.longestErrorFree))
-        .add("Worst second",
-             summary.bits > 0 ? countText(summary.worstSecond, "bit error") : QString())
+        .add("Worst second", summary.bits > 0
+                                 ? countText(summary.worstSecond, Counted::BitError).english()
+                                 : QString())
         .add("Errors together",
              summary.errorsPerErroredSecond
                  ? shortNumber(*summary.errorsPerErroredSecond) + " in a second with bit errors"
@@ -36,13 +38,13 @@ QString summaryText(const ErrorSummary &summary)
              QString("%1, in all %2 s").arg(summary.syncLosses).arg(summary.outOfSyncSeconds))
         .add("Bit errors", QString("%1 in %2 of available time, ratio %3")
                                .arg(summary.availableBitErrors)
-                               .arg(countText(summary.availableBits, "bit"))
+                               .arg(countText(summary.availableBits, Counted::Bit).english())
                                .arg(ratio(summary.ber)))
         .add("In sync", summary.unavailableSeconds == 0
                             ? QString()
                             : QString("%1 in %2 of all time in sync, ratio %3")
                                   .arg(summary.bitErrors)
-                                  .arg(countText(summary.bits, "bit"))
+                                  .arg(countText(summary.bits, Counted::Bit).english())
                                   .arg(ratio(summary.berAll)))
         .add("True ratio",
              summary.berUpper95

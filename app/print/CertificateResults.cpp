@@ -25,7 +25,8 @@ void addCriterion(Table &table, const CertificateCriterion &criterion)
 {
     const bool good = criterion.outcome == CriterionOutcome::Met;
     TableRow row{{{criterion.name, Tone::Strong},
-                  {criterion.meaning, Tone::Body, Align::Left, 3},
+                  {criterion.meaning, Tone::Body, Align::Left, 2},
+                  {criterion.grade, Tone::Small},
                   {resultText(criterion), good ? Tone::Body : Tone::Bad, Align::Right, 2}},
                  criterionMark(criterion.outcome, criterion.excepted.has_value())};
     row.withNext = !criterion.readings.empty();
@@ -37,7 +38,7 @@ void addCriterion(Table &table, const CertificateCriterion &criterion)
         TableRow figures{{{same ? QString() : reading.what, Tone::Muted},
                           {reading.value, Tone::Small},
                           {reading.limit, Tone::Small},
-                          {i == 0 ? criterion.grade : QString(), Tone::Small},
+                          {},
                           {reading.instrument, Tone::Small},
                           {reading.sure, Tone::Small}},
                          {},
@@ -91,6 +92,15 @@ QString sourcesText(const CertificateContent &content)
     return text.trimmed();
 }
 
+/// " (9.4 mA; the limit: at least 20 mA)"; empty of what has no figure.
+QString figuresText(const CertificateCriterion &criterion)
+{
+    QStringList parts{criterion.measured,
+                      criterion.limit.isEmpty() ? QString() : "the limit: " + criterion.limit};
+    parts.removeAll(QString());
+    return parts.isEmpty() ? QString() : " (" + parts.join("; ") + ')';
+}
+
 StationState runMark(const CertificateRun &run)
 {
     StationState state;
@@ -107,6 +117,10 @@ QString calibrationText(const CertificateInstrument &instrument)
     const auto &[on, due] = *instrument.calibration;
     if (!due)
         return "needs no calibration";
+    if (!instrument.held)
+        return QString(
+                   "calibrated on %1, was due on %2: not within its calibration when it was used")
+            .arg(paperDay(on), paperDay(*due));
     return QString("calibrated on %1, next due on %2").arg(paperDay(on), paperDay(*due));
 }
 
@@ -145,10 +159,11 @@ Blocks exceptionBlocks(const CertificateContent &content)
     Blocks blocks{Paragraph{"Exceptions", Tone::Heading}};
     for (const auto &[exception, criteria] : groups) {
         for (const CertificateCriterion *criterion : criteria)
-            blocks.push_back(Paragraph{
-                QString("%1, %2: %3")
-                    .arg(criterion->name, plainOutcome(criterion->outcome), criterion->meaning),
-                Tone::Body, mm(0.8), 0, criterionMark(criterion->outcome, true)});
+            blocks.push_back(Paragraph{QString("%1, %2: %3%4")
+                                           .arg(criterion->name, plainOutcome(criterion->outcome),
+                                                criterion->meaning, figuresText(*criterion)),
+                                       Tone::Body, mm(0.8), 0,
+                                       criterionMark(criterion->outcome, true)});
         blocks.push_back(
             Paragraph{QString("Accepted by %1 on %2: “%3”")
                           .arg(exception.by, paperTime(exception.at), exception.because),

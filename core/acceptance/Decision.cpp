@@ -9,13 +9,13 @@ namespace {
 QJsonObject criterionJson(const CriterionResult &result)
 {
     QJsonObject object{{"key", result.key},
-                       {"name", result.name},
+                       {"name", result.name.english()},
                        {"station", toText(result.station)},
                        {"outcome", toText(result.outcome)},
                        {"measured", result.measured},
-                       {"measured_text", result.measuredText},
+                       {"measured_text", result.measuredText.english()},
                        {"limit", result.limit},
-                       {"limit_text", result.limitText},
+                       {"limit_text", result.limitText.english()},
                        {"unit", result.unit},
                        {"source", result.source},
                        {"reason", result.reason.english()},
@@ -77,6 +77,14 @@ const CriterionResult *Decision::firstOpen() const
     return first;
 }
 
+QStringList Decision::notesInEnglish() const
+{
+    QStringList said;
+    for (const Text &note : notes)
+        said << note.english();
+    return said;
+}
+
 QJsonObject Decision::toJson() const
 {
     QJsonArray list, made;
@@ -84,10 +92,15 @@ QJsonObject Decision::toJson() const
         list << criterionJson(result);
     for (const RunMade &run : runs)
         made << runJson(run);
-    return {
-        {"decision", id},        {"order", order},   {"outcome", toText(outcome)},
-        {"limit_set", limitSet}, {"criteria", list}, {"runs", made},
-        {"proves", proves},      {"proven", proven}, {"notes", QJsonArray::fromStringList(notes)}};
+    return {{"decision", id},
+            {"order", order},
+            {"outcome", toText(outcome)},
+            {"limit_set", limitSet},
+            {"criteria", list},
+            {"runs", made},
+            {"proves", proves.english()},
+            {"proven", proven},
+            {"notes", QJsonArray::fromStringList(notesInEnglish())}};
 }
 
 } // namespace loopwright

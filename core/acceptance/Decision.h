@@ -59,14 +59,14 @@ struct Excepted
 
 struct CriterionResult
 {
-    QString key;  ///< "safety", "loop", "loop_current", …
-    QString name; ///< for a person
+    QString key; ///< "safety", "loop", "loop_current", …
+    Text name;   ///< for a person
     Station station = Station::Acceptance;
     CriterionOutcome outcome = CriterionOutcome::Missing;
-    QJsonValue measured;  ///< number or text as measured; null if there is none
-    QString measuredText; ///< the same for a person, with its unit
-    QJsonValue limit;     ///< number or text; null if there is none
-    QString limitText;    ///< the limit for a person
+    QJsonValue measured; ///< number or text as measured; null if there is none
+    Text measuredText;   ///< the same for a person, with its unit
+    QJsonValue limit;    ///< number or text; null if there is none
+    Text limitText;      ///< the limit for a person
     QString unit;
     QString source;                          ///< of the limit
     Text reason;                             ///< one sentence: why this outcome
@@ -75,13 +75,22 @@ struct CriterionResult
     QStringList evidence;                    ///< ids of the facts that count for it
     std::optional<Excepted> excepted;
 
+    /// Of a figure that is words: the record keeps the English.
+    void setMeasured(const Text &words)
+    {
+        measuredText = words;
+        measured = words.english();
+    }
     bool open() const
     {
         return (outcome == CriterionOutcome::NotMet || outcome == CriterionOutcome::Missing) &&
                !excepted;
     }
     /// "Safety card: No safety card was made for this pair."
-    QString sentence() const { return name + ": " + reason.english(); }
+    Text sentence() const
+    {
+        return Text(QT_TRANSLATE_NOOP("core", "%1: %2")).arg(name).arg(reason);
+    }
 };
 
 /// A run was voided: it counts for nothing, and is listed all the same.
@@ -134,12 +143,14 @@ struct Decision
     QString limitSet;
     std::vector<CriterionResult> criteria;
     std::vector<RunMade> runs;
-    QString proves;     ///< what the counted run proves, in plain words; empty without one
+    Text proves;        ///< what the counted run proves, in plain words; empty without one
     QJsonObject proven; ///< figures behind it: bits, bit_errors, ber_upper_95, …; ber_upper at the
                         ///< limit set's confidence if that is another
-    QStringList notes; ///< what else must be said: what the path covers, where the run was made
+    std::vector<Text>
+        notes; ///< what else must be said: what the path covers, where the run was made
 
     const CriterionResult *criterion(const QString &key) const;
+    QStringList notesInEnglish() const;
     QJsonObject toJson() const;
     QString digest() const { return digestOf(toJson()); }
     /// The first criterion that is open, in the order of the job.

@@ -6,12 +6,15 @@
 
 namespace loopwright {
 
-QString Conflict::reason() const
+Text Conflict::reason() const
 {
-    const QString what = kind == ClaimKind::Dn     ? "Number"
-                         : kind == ClaimKind::Spid ? "SPID"
-                                                   : "Pair";
-    return QString("%1 %2 is in use on circuit %3.").arg(what, value, circuit);
+    const char *what = kind == ClaimKind::Dn     ? QT_TRANSLATE_NOOP("core", "Number")
+                       : kind == ClaimKind::Spid ? "SPID"
+                                                 : QT_TRANSLATE_NOOP("core", "Pair");
+    return Text(QT_TRANSLATE_NOOP("core", "%1 %2 is in use on circuit %3."))
+        .arg(Text(what))
+        .arg(value)
+        .arg(circuit);
 }
 
 Findings checkOrderIdentifiers(const ServiceOrder &order)

@@ -105,12 +105,24 @@ void checkChannel(Result<void> &result, const ServiceOrder &order, Channel chann
 const char *factName(FactKind kind)
 {
     // In the order of the kinds.
-    constexpr const char *names[] = {"Visit",     "Safety card",     "Change",
-                                     "Self-test", "Loop reading",    "Layer record",
-                                     "Call",      "Detector check",  "Run",
-                                     "Reading",   "Cleared trouble", "Closed hazard",
-                                     "Referral",  "Instrument said", "Desk entry",
-                                     "Note",      "Strike-out",      "Exception"};
+    constexpr const char *names[] = {QT_TRANSLATE_NOOP("core", "Visit"),
+                                     QT_TRANSLATE_NOOP("core", "Safety card"),
+                                     QT_TRANSLATE_NOOP("core", "Change"),
+                                     QT_TRANSLATE_NOOP("core", "Self-test"),
+                                     QT_TRANSLATE_NOOP("core", "Loop reading"),
+                                     QT_TRANSLATE_NOOP("core", "Layer record"),
+                                     QT_TRANSLATE_NOOP("core", "Call"),
+                                     QT_TRANSLATE_NOOP("core", "Detector check"),
+                                     QT_TRANSLATE_NOOP("core", "Run"),
+                                     QT_TRANSLATE_NOOP("core", "Reading"),
+                                     QT_TRANSLATE_NOOP("core", "Cleared trouble"),
+                                     QT_TRANSLATE_NOOP("core", "Closed hazard"),
+                                     QT_TRANSLATE_NOOP("core", "Referral"),
+                                     QT_TRANSLATE_NOOP("core", "Instrument said"),
+                                     QT_TRANSLATE_NOOP("core", "Desk entry"),
+                                     QT_TRANSLATE_NOOP("core", "Note"),
+                                     QT_TRANSLATE_NOOP("core", "Strike-out"),
+                                     QT_TRANSLATE_NOOP("core", "Exception")};
     static_assert(std::size(names) == std::variant_size_v<FactBody>);
     return names[std::size_t(kind)];
 }

@@ -2,6 +2,7 @@
 
 #include "core/acceptance/Criteria.h"
 #include "core/acceptance/Evidence.h"
+#include "core/order/OrderIdentifiers.h"
 #include "core/turnup/Cause.h"
 
 #include <algorithm>
@@ -63,27 +64,27 @@ QString causeText(const DecisionInput &input, std::optional<int> number)
                  : QString::number(*number);
 }
 
-QString locationText(std::optional<CauseLocation> location)
+Text locationText(std::optional<CauseLocation> location)
 {
     if (!location)
         return {};
     switch (*location) {
     case CauseLocation::User:
-        return "the user's own equipment";
+        return QT_TRANSLATE_NOOP("core", "the user's own equipment");
     case CauseLocation::PrivateLocal:
-        return "the private network here";
+        return QT_TRANSLATE_NOOP("core", "the private network here");
     case CauseLocation::PublicLocal:
-        return "the serving office";
+        return QT_TRANSLATE_NOOP("core", "the serving office");
     case CauseLocation::Transit:
-        return "a transit network";
+        return QT_TRANSLATE_NOOP("core", "a transit network");
     case CauseLocation::PublicRemote:
-        return "the office of the other side";
+        return QT_TRANSLATE_NOOP("core", "the office of the other side");
     case CauseLocation::PrivateRemote:
-        return "the private network of the other side";
+        return QT_TRANSLATE_NOOP("core", "the private network of the other side");
     case CauseLocation::International:
-        return "an international network";
+        return QT_TRANSLATE_NOOP("core", "an international network");
     case CauseLocation::Beyond:
-        return "a network beyond an interworking point";
+        return QT_TRANSLATE_NOOP("core", "a network beyond an interworking point");
     }
     return {};
 }
@@ -116,19 +117,21 @@ void setPart(Handoff &handoff, std::optional<LinePart> part, const HandoffSource
         handoff.call += ", " + handoff.office;
 }
 
-QString layerPlace(const LayerFact &layer)
+Text layerPlace(const LayerFact &layer)
 {
     if (layer.layer == 1)
-        return QString("layer 1 at %1")
+        return Text(QT_TRANSLATE_NOOP("core", "layer 1 at %1"))
             .arg(layer.interfaceOrU() == LineInterface::U ? QString("U") : QString("S/T"));
-    return QString("layer %1, terminal %2").arg(layer.layer).arg(layer.terminalOrFirst());
+    return Text(QT_TRANSLATE_NOOP("core", "layer %1, terminal %2"))
+        .arg(layer.layer)
+        .arg(layer.terminalOrFirst());
 }
 
 void explainLayer(Handoff &handoff, const HandoffSources &sources, const LayerFact &layer)
 {
     const FirstCheck check = firstCheck(layer);
-    handoff.where = layerPlace(layer);
-    handoff.causeWhere = locationText(layer.causeLocation);
+    handoff.where = layerPlace(layer).english();
+    handoff.causeWhere = locationText(layer.causeLocation).english();
     handoff.cause = causeText(sources.input, layer.cause);
     handoff.meaning = check.meaning.english();
     handoff.check = QStringList{check.check.english(), check.then.english()};
@@ -140,7 +143,7 @@ void explainCall(Handoff &handoff, const DecisionInput &input, const CallFact &c
     handoff.where = QString("%1, %2, %3")
                         .arg(toText(call.channel), toText(call.service), toText(call.direction));
     handoff.cause = causeText(input, call.cause);
-    handoff.causeWhere = locationText(call.causeLocation);
+    handoff.causeWhere = locationText(call.causeLocation).english();
     const ProtocolVariant *variant = findVariant(input.order.variant);
     const auto cause =
         call.cause && variant && usesQ850(*variant) ? causeOf(*call.cause) : std::nullopt;
@@ -176,10 +179,10 @@ void addReadings(Handoff &handoff, const Decision &decision)
     for (const CriterionResult &criterion : decision.criteria) {
         if (criterion.open() && criterion.key != handoff.criterion)
             (criterion.outcome == CriterionOutcome::NotMet ? handoff.alsoFailed : handoff.notTried)
-                << criterion.sentence();
+                << criterion.sentence().english();
         if (criterion.outcome != CriterionOutcome::NotNeeded && !criterion.measuredText.isEmpty())
-            handoff.readings.push_back(
-                {criterion.name, criterion.measuredText, criterion.limitText, criterion.outcome});
+            handoff.readings.push_back({criterion.name.english(), criterion.measuredText.english(),
+                                        criterion.limitText.english(), criterion.outcome});
     }
     for (const RunMade &run : decision.runs)
         handoff.done << "Run: " + run.text + " (" + run.resultInWords() + ')';
@@ -192,11 +195,11 @@ void addLayers(Handoff &handoff, const HandoffSources &sources)
         if (!layer)
             continue;
         QStringList cause{causeText(sources.input, layer->cause),
-                          locationText(layer->causeLocation)};
+                          locationText(layer->causeLocation).english()};
         if (!cause[1].isEmpty())
             cause[1].prepend("from ");
         cause.removeAll(QString());
-        const QString place = layerPlace(*layer);
+        const QString place = layerPlace(*layer).english();
         std::erase_if(handoff.layers,
                       [&place](const HandoffLayer &each) { return each.where == place; });
         handoff.layers.push_back(
@@ -303,9 +306,10 @@ Handoff makeHandoff(const HandoffSources &sources)
     handoff.office = sources.office.name;
     handoff.pair = order.pair;
     QStringList numbers, access{order.accessNotes, order.terminalLocation};
+    const NumberKey key(order);
     for (const OrderedTerminal &terminal : order.terminals)
-        if (!terminal.dn.isEmpty() && !numbers.contains(terminal.dn))
-            numbers << terminal.dn;
+        if (const QString dn = key.shown(terminal.dn); !dn.isEmpty() && !numbers.contains(dn))
+            numbers << dn;
     handoff.numbers = numbers.join(", ");
     access.removeAll(QString());
     handoff.access = access.join("; ");
@@ -314,7 +318,7 @@ Handoff makeHandoff(const HandoffSources &sources)
     addHazards(handoff, sources);
     if (const CriterionResult *criterion = subjectOf(sources.decision)) {
         handoff.criterion = criterion->key;
-        handoff.failed = criterion->name;
+        handoff.failed = criterion->name.english();
         handoff.reason = criterion->reason.english();
         explain(handoff, sources, *criterion);
     }

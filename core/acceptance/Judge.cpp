@@ -56,9 +56,8 @@ OrderOutcome overall(const std::vector<CriterionResult> &results)
 
 void note(Decision &decision, const Text &sentence)
 {
-    const QString said = sentence.english();
-    if (!said.isEmpty() && !decision.notes.contains(said))
-        decision.notes << said;
+    if (!sentence.isEmpty() && std::ranges::find(decision.notes, sentence) == decision.notes.end())
+        decision.notes.push_back(sentence);
 }
 
 void sayPath(const RunFact &run, const ServiceOrder &order, Decision &decision)
@@ -278,7 +277,7 @@ CriterionResult resultOf(Judging &judging, const Criterion &criterion)
 {
     CriterionResult result;
     result.key = QString::fromLatin1(criterion.key);
-    result.name = QString::fromLatin1(criterion.name);
+    result.name = Text(criterion.name);
     result.station = criterion.station;
     result.outcome = CriterionOutcome::NotNeeded;
     if (isNeeded(criterion, judging.order, judging.input.scope)) {

@@ -205,8 +205,10 @@ void judgeCalls(Judging &judging, CriterionResult &result)
     result.measured = made;
     result.limit = needed;
     result.unit = "calls";
-    result.measuredText = QString("%1 of %2 calls made").arg(made).arg(needed);
-    result.limitText = "each service out on each channel, each number called in";
+    result.measuredText =
+        Text(QT_TRANSLATE_NOOP("core", "%1 of %2 calls made")).arg(made).arg(needed);
+    result.limitText =
+        QT_TRANSLATE_NOOP("core", "each service out on each channel, each number called in");
     result.source = "the order";
     if (needed == 0)
         mergeOutcome(
@@ -314,10 +316,10 @@ void judgeReadback(Judging &judging, CriterionResult &result)
         if (!announced.contains(*call->announcedDn))
             announced << *call->announcedDn;
     }
-    result.limitText = "the announced number is the order's";
+    result.limitText = QT_TRANSLATE_NOOP("core", "the announced number is the order's");
     result.source = "common practice";
-    result.measured = announced.isEmpty() ? QJsonValue() : QJsonValue(announced.join(", "));
-    result.measuredText = announced.join(", ");
+    if (!announced.isEmpty())
+        result.setMeasured(Text::verbatim(announced.join(", ")));
 }
 
 } // namespace loopwright

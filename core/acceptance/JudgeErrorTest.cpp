@@ -236,8 +236,10 @@ void judgeRun(Judging &judging, CriterionResult &result)
     const double seconds = judging.limits.value("run_seconds_min");
     result.limit = ber.value;
     result.limitText =
-        QString("%1 s unbroken, BER at most %2 (%3 bit errors), at most %4 errored seconds, %5 "
-                "severely errored")
+        Text(QT_TRANSLATE_NOOP(
+                 "core",
+                 "%1 s unbroken, BER at most %2 (%3 bit errors), at most %4 errored seconds, %5 "
+                 "severely errored"))
             .arg(seconds)
             .arg(ratioText(ber.value))
             .arg(std::floor(ber.value * seconds * judging.order.dataRate * (1 + 1e-12)))
@@ -364,15 +366,17 @@ void judgeChannelCheck(Judging &judging, const ChannelRuns &channel, CriterionRe
 
 void judgeDetector(Judging &judging, CriterionResult &result)
 {
-    result.limitText = QString("%1 quiet seconds, then every error sent is seen, then counters "
-                               "cleared, before the run")
-                           .arg(judging.limits.value("detector_quiet_seconds_min"));
+    result.limitText =
+        Text(QT_TRANSLATE_NOOP("core",
+                               "%1 quiet seconds, then every error sent is seen, then counters "
+                               "cleared, before the run"))
+            .arg(judging.limits.value("detector_quiet_seconds_min"));
     result.source = judging.limits.limit("detector_quiet_seconds_min").source;
     for (const ChannelRuns &channel : judging.runs)
         judgeChannelCheck(judging, channel, result);
     result.evidence.removeDuplicates();
     if (result.outcome == CriterionOutcome::Met)
-        result.measured = result.measuredText = "every error sent was seen";
+        result.setMeasured(QT_TRANSLATE_NOOP("core", "every error sent was seen"));
 }
 
 } // namespace loopwright

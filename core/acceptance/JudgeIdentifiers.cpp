@@ -39,16 +39,17 @@ void judgeIdentifiers(Judging &judging, CriterionResult &result)
     }
     for (const Conflict &conflict : judging.input.conflicts)
         judging.settle(
-            need, result, CriterionOutcome::NotMet, Text::verbatim(conflict.reason()),
+            need, result, CriterionOutcome::NotMet, conflict.reason(),
             Text(QT_TRANSLATE_NOOP(
                 "core", "Have the office assign another, or release the one that is in use.")));
     result.grade = errors > 0 || !judging.input.conflicts.empty() ? QuantityClass::Poor
                    : warnings > 0                                 ? QuantityClass::Marginal
                                                                   : QuantityClass::Good;
     result.measured = errors + int(judging.input.conflicts.size());
-    result.measuredText = QString("%1 in error").arg(errors + judging.input.conflicts.size());
+    result.measuredText = Text(QT_TRANSLATE_NOOP("core", "%1 in error"))
+                              .arg(errors + int(judging.input.conflicts.size()));
     result.limit = 0;
-    result.limitText = "none in error or in use elsewhere";
+    result.limitText = QT_TRANSLATE_NOOP("core", "none in error or in use elsewhere");
     result.source = "rules of the protocol variant";
     judging.settle(
         need, result, CriterionOutcome::Met,
@@ -186,12 +187,14 @@ void judgeSafety(Judging &judging, CriterionResult &result)
                 "core", "A change of numbers alone needs a card only if somebody goes there.")));
         return;
     }
-    result.limitText = "a complete card before each measurement that counts, no hazard open";
+    result.limitText = QT_TRANSLATE_NOOP(
+        "core", "a complete card before each measurement that counts, no hazard open");
     result.source = "common practice; local codes and licensed practice prevail";
     judgeHazards(judging, result);
     judgeCards(judging, result);
     result.measured = result.outcome == CriterionOutcome::Met ? QJsonValue("clear") : QJsonValue();
-    result.measuredText = result.outcome == CriterionOutcome::Met ? "clear" : "";
+    if (result.outcome == CriterionOutcome::Met)
+        result.measuredText = QT_TRANSLATE_NOOP("core", "clear");
 }
 
 } // namespace loopwright

@@ -60,7 +60,8 @@ bool isReadingOpen(const Judging &judging)
 void judgeInstrument(Judging &judging, CriterionResult &result)
 {
     const Need &need = *judging.need("instrument");
-    result.limitText = "registered, within its calibration on the day, no failed self-test";
+    result.limitText = QT_TRANSLATE_NOOP(
+        "core", "registered, within its calibration on the day, no failed self-test");
     result.source = "common practice";
     QStringList used;
     bool measured = false;
@@ -105,9 +106,8 @@ void judgeInstrument(Judging &judging, CriterionResult &result)
     else if (!measured)
         mergeOutcome(result, CriterionOutcome::NotNeeded,
                      Text(QT_TRANSLATE_NOOP("core", "Nothing was measured with an instrument.")));
-    result.measured = result.measuredText = used.join(", ");
-    if (used.isEmpty())
-        result.measured = QJsonValue();
+    if (!used.isEmpty())
+        result.setMeasured(Text::verbatim(used.join(", ")));
 }
 
 } // namespace loopwright

@@ -73,10 +73,10 @@ const Need &makeupNeed(const Judging &judging)
     return *judging.need("loop.makeup");
 }
 
-constexpr const char *haveItMended =
-    "Have the pair mended or another assigned, then record that it was changed.";
+constexpr const char *haveItMended = QT_TRANSLATE_NOOP(
+    "core", "Have the pair mended or another assigned, then record that it was changed.");
 
-void judgeFigure(Judging &judging, CriterionResult &result, const QString &what, double measured,
+void judgeFigure(Judging &judging, CriterionResult &result, const Text &what, double measured,
                  const Limit &limit)
 {
     const bool within = measured <= limit.value;
@@ -138,10 +138,9 @@ void judgeMakeup(Judging &judging, const PairFigures &figures, CriterionResult &
     }
     if (!figures.lossDb) {
         result.measured = roundForRecord(qualification.hotLossDb);
-        result.measuredText = whenHot(Text(QT_TRANSLATE_NOOP("core", "%1 dB predicted"))
-                                          .arg(figure(qualification.hotLossDb)),
-                                      qualification.hottestF)
-                                  .english();
+        result.measuredText = whenHot(
+            Text(QT_TRANSLATE_NOOP("core", "%1 dB predicted")).arg(figure(qualification.hotLossDb)),
+            qualification.hottestF);
     }
 }
 
@@ -209,26 +208,32 @@ void judgeBasicRate(Judging &judging, const PairFigures &figures, CriterionResul
     const Limit &loss = judging.limits.limit("bri_loss_max");
     result.limit = loss.value;
     result.unit = loss.unit;
-    result.limitText = QString("at most %1 dB at %2 and %3 ohm, no load coil")
-                           .arg(figure(loss.value), lossFrequency(judging),
-                                figure(judging.limits.value("bri_resistance_max")));
+    result.limitText =
+        Text(QT_TRANSLATE_NOOP("core", "at most %1 dB at %2 and %3 ohm, no load coil"))
+            .arg(figure(loss.value))
+            .arg(lossFrequency(judging))
+            .arg(figure(judging.limits.value("bri_resistance_max")));
     result.source = loss.source;
     if (figures.lossDb) {
-        judgeFigure(judging, result, "The measured loss at " + lossFrequency(judging),
-                    *figures.lossDb, loss);
+        judgeFigure(
+            judging, result,
+            Text(QT_TRANSLATE_NOOP("core", "The measured loss at %1")).arg(lossFrequency(judging)),
+            *figures.lossDb, loss);
         result.measured = *figures.lossDb;
-        result.measuredText = QString("%1 dB measured").arg(figure(*figures.lossDb));
+        result.measuredText =
+            Text(QT_TRANSLATE_NOOP("core", "%1 dB measured")).arg(figure(*figures.lossDb));
     }
     if (figures.resistanceOhm)
-        judgeFigure(judging, result, "The measured resistance", *figures.resistanceOhm,
-                    judging.limits.limit("bri_resistance_max"));
+        judgeFigure(judging, result, QT_TRANSLATE_NOOP("core", "The measured resistance"),
+                    *figures.resistanceOhm, judging.limits.limit("bri_resistance_max"));
     if (figures.makeup)
         judgeMakeup(judging, figures, result);
     else
         judgeWithoutMakeup(judging, figures, result);
     if (result.measured.isNull() && figures.resistanceOhm) {
         result.measured = *figures.resistanceOhm;
-        result.measuredText = QString("%1 ohm measured").arg(figure(*figures.resistanceOhm));
+        result.measuredText =
+            Text(QT_TRANSLATE_NOOP("core", "%1 ohm measured")).arg(figure(*figures.resistanceOhm));
         result.limit = judging.limits.value("bri_resistance_max");
         result.unit = "ohm";
     }
@@ -240,13 +245,17 @@ void judgeAnalogLoop(Judging &judging, const PairFigures &figures, CriterionResu
                                         : judging.limits.limit("rd_resistance_max");
     result.limit = limit.value;
     result.unit = limit.unit;
-    result.limitText = QString("at most %1 ohm, load coils where the design rule wants them")
-                           .arg(figure(limit.value));
+    result.limitText =
+        Text(QT_TRANSLATE_NOOP("core",
+                               "at most %1 ohm, load coils where the design rule wants them"))
+            .arg(figure(limit.value));
     result.source = limit.source;
     if (figures.resistanceOhm) {
-        judgeFigure(judging, result, "The measured resistance", *figures.resistanceOhm, limit);
+        judgeFigure(judging, result, QT_TRANSLATE_NOOP("core", "The measured resistance"),
+                    *figures.resistanceOhm, limit);
         result.measured = *figures.resistanceOhm;
-        result.measuredText = QString("%1 ohm measured").arg(figure(*figures.resistanceOhm));
+        result.measuredText =
+            Text(QT_TRANSLATE_NOOP("core", "%1 ohm measured")).arg(figure(*figures.resistanceOhm));
     }
     if (!figures.makeup) {
         if (!figures.resistanceOhm)
@@ -263,8 +272,8 @@ void judgeAnalogLoop(Judging &judging, const PairFigures &figures, CriterionResu
             judgeRule(judging, result, rule, false);
     if (!figures.resistanceOhm) {
         result.measured = roundForRecord(qualification.dcResistanceOhm);
-        result.measuredText =
-            QString("%1 ohm predicted").arg(figure(qualification.dcResistanceOhm));
+        result.measuredText = Text(QT_TRANSLATE_NOOP("core", "%1 ohm predicted"))
+                                  .arg(figure(qualification.dcResistanceOhm));
     }
 }
 

@@ -99,7 +99,7 @@ void judgeQuantity(Judging &judging, CriterionResult &result)
     const AnalogQuantity quantity = *fromText<AnalogQuantity>(result.key);
     const AnalogQuantityInfo &about = info(quantity);
     result.unit = QString::fromUtf8(about.unit);
-    result.limitText = limitText(quantity, judging.limits).english();
+    result.limitText = limitText(quantity, judging.limits);
     const Need &need = *judging.need(needKey(quantity));
     if (quantity == AnalogQuantity::Balance && !isBalanceNeeded(judging)) {
         judging.settle(need, result, CriterionOutcome::NotNeeded,
@@ -121,7 +121,7 @@ void judgeQuantity(Judging &judging, CriterionResult &result)
     result.source = limitSource(quantity, *value, judging.limits);
     result.grade = grade;
     const Text shown = valueText(quantity, *value);
-    result.measuredText = shown.english();
+    result.measuredText = shown;
     if (const auto *number = std::get_if<double>(&*value)) {
         result.measured = *number;
         result.limit = goodLimit(quantity, *number, judging.limits);

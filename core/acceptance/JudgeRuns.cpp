@@ -2,6 +2,7 @@
 
 #include "core/acceptance/Judging.h"
 #include "core/acceptance/RunWords.h"
+#include "core/errortest/CountText.h"
 #include "core/errortest/Pattern.h"
 #include "core/errortest/RunTotals.h"
 #include "core/order/OrderIdentifiers.h"
@@ -24,11 +25,11 @@ Text overLimits(const RunFact &run, const RunEvaluation &evaluation, const Limit
     const double mostErrored = std::floor(limits.value("run_esr_max") * available * (1 + 1e-12));
     if (double(sum.bitErrors) > mostErrors)
         over.push_back(Text(QT_TRANSLATE_NOOP("core", "%1 where %2 are the most"))
-                           .arg(countText(sum.bitErrors, "bit error"))
+                           .arg(countText(sum.bitErrors, Counted::BitError))
                            .arg(mostErrors));
     if (double(sum.erroredSeconds) > mostErrored)
         over.push_back(Text(QT_TRANSLATE_NOOP("core", "%1 where %2 are the most"))
-                           .arg(countText(sum.erroredSeconds, "errored second"))
+                           .arg(countText(sum.erroredSeconds, Counted::ErroredSecond))
                            .arg(mostErrored));
     if (severe > limits.value("run_ses_max"))
         over.push_back(
@@ -38,12 +39,11 @@ Text overLimits(const RunFact &run, const RunEvaluation &evaluation, const Limit
                 .arg(limits.value("run_ses_max")));
     if (double(sum.syncLosses) > limits.value("run_sync_losses_max"))
         over.push_back(Text(QT_TRANSLATE_NOOP("core", "%1 where %2 are the most"))
-                           .arg(Text::counted("%n loss of synchronisation",
-                                              "%n losses of synchronisation", sum.syncLosses))
+                           .arg(countText(sum.syncLosses, Counted::LossOfSync))
                            .arg(limits.value("run_sync_losses_max")));
     if (double(run.slips.value_or(0)) > limits.value("run_slips_max"))
         over.push_back(Text(QT_TRANSLATE_NOOP("core", "%1 where %2 are the most"))
-                           .arg(countText(*run.slips, "slip"))
+                           .arg(countText(*run.slips, Counted::Slip))
                            .arg(limits.value("run_slips_max")));
     return Text::joined(over, "; ");
 }

@@ -88,12 +88,13 @@ std::span<const OrderedTerminal> linksOf(const ServiceOrder &order)
     return order.isPointToPoint() ? all.first(std::min<std::size_t>(all.size(), 1)) : all;
 }
 
-QString terminalName(const ServiceOrder &order, const OrderedTerminal &terminal)
+Text terminalName(const ServiceOrder &order, const OrderedTerminal &terminal)
 {
     if (order.isPointToPoint())
-        return "the link";
-    return order.terminals.size() == 1 ? QString("the terminal")
-                                       : QString("terminal %1").arg(terminal.number);
+        return QT_TRANSLATE_NOOP("core", "the link");
+    return order.terminals.size() == 1
+               ? Text(QT_TRANSLATE_NOOP("core", "the terminal"))
+               : Text(QT_TRANSLATE_NOOP("core", "terminal %1")).arg(terminal.number);
 }
 
 void judgeTei(Judging &judging, const Need &need, CriterionResult &result,
@@ -107,7 +108,7 @@ void judgeTei(Judging &judging, const Need &need, CriterionResult &result,
     const bool zeroToo = variant && variant->tei == TeiRule::AutomaticOrFixedZero;
     const bool fits =
         fixed >= 0 ? tei == fixed : (tei >= 64 && tei <= 126) || (zeroToo && tei == 0);
-    const QString who = terminalName(judging.order, terminal);
+    const Text who = terminalName(judging.order, terminal);
     if (fits)
         judging.settle(need, result, CriterionOutcome::Met,
                        Text(QT_TRANSLATE_NOOP("core", "TEI %1 at %2.")).arg(tei).arg(who));
@@ -175,7 +176,9 @@ void needLayer3(std::vector<Need> &needs, const ServiceOrder &order, OrderScope,
 
 void judgeLayer1(Judging &judging, CriterionResult &result)
 {
-    result.limitText = judging.order.ntSupplied ? "in sync at U and at S/T" : "in sync at U";
+    result.limitText = judging.order.ntSupplied
+                           ? QT_TRANSLATE_NOOP("core", "in sync at U and at S/T")
+                           : QT_TRANSLATE_NOOP("core", "in sync at U");
     result.source = "common practice";
     for (const Need *need : judging.needsFor(result.key))
         if (upOf(judging, *need, result,
@@ -183,12 +186,12 @@ void judgeLayer1(Judging &judging, CriterionResult &result)
             judging.settle(*need, result, CriterionOutcome::Met,
                            Text(QT_TRANSLATE_NOOP("core", "%1 is in sync.")).arg(need->label));
     if (result.outcome == CriterionOutcome::Met)
-        result.measured = result.measuredText = "in sync";
+        result.setMeasured(QT_TRANSLATE_NOOP("core", "in sync"));
 }
 
 void judgeLayer2(Judging &judging, CriterionResult &result)
 {
-    result.limitText = "each terminal has a TEI of its assignment";
+    result.limitText = QT_TRANSLATE_NOOP("core", "each terminal has a TEI of its assignment");
     result.source = "TEI ranges of Q.921";
     QMap<int, const OrderedTerminal *> holders;
     QStringList teis;
@@ -223,14 +226,13 @@ void judgeLayer2(Judging &judging, CriterionResult &result)
                         "core", "Set the terminals to automatic TEI and start them one by one.")));
         holders.insert(*tei, &terminal);
     }
-    result.measuredText = teis.isEmpty() ? QString() : "TEI " + teis.join(", ");
     if (!teis.isEmpty())
-        result.measured = result.measuredText;
+        result.setMeasured(Text::verbatim("TEI " + teis.join(", ")));
 }
 
 void judgeLayer3(Judging &judging, CriterionResult &result)
 {
-    result.limitText = "each SPID accepted by the switch";
+    result.limitText = QT_TRANSLATE_NOOP("core", "each SPID accepted by the switch");
     result.source = "common practice";
     int accepted = 0;
     for (const OrderedTerminal &terminal : judging.order.terminals) {
@@ -246,7 +248,7 @@ void judgeLayer3(Judging &judging, CriterionResult &result)
                        Text(QT_TRANSLATE_NOOP("core", "SPID %1 accepted.")).arg(terminal.spid));
     }
     result.measured = accepted;
-    result.measuredText = QString("%1 SPID accepted").arg(accepted);
+    result.measuredText = Text(QT_TRANSLATE_NOOP("core", "%1 SPID accepted")).arg(accepted);
 }
 
 } // namespace loopwright

@@ -17,7 +17,7 @@ namespace {
 
 Finding finding(Severity severity, const char *code, const QString &field, const Text &sentence)
 {
-    return {severity, QString::fromLatin1(code), sentence.english(), {}, field, 0};
+    return {severity, QString::fromLatin1(code), sentence, {}, field, 0};
 }
 
 std::optional<double> numberIn(const QJsonObject &typed, const QString &key)

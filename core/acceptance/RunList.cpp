@@ -61,7 +61,7 @@ RunMade runMade(const Judging &judging, const Fact &fact)
                 .arg(run->started.text().left(16).replace('T', ' '), pathText(run->path),
                      channelsText(run->channels))
                 .arg(std::floor(evaluation.durationSeconds))
-                .arg(countsText(evaluation.summary)),
+                .arg(countsText(evaluation.summary).english()),
             {}};
 }
 

@@ -1,6 +1,7 @@
 #include "core/acceptance/RunWords.h"
 
 #include "core/errortest/Bounds.h"
+#include "core/errortest/CountText.h"
 
 #include <QStringList>
 
@@ -30,12 +31,12 @@ QString pathText(Path path)
     return {};
 }
 
-QString countsText(const ErrorSummary &summary)
+Text countsText(const ErrorSummary &summary)
 {
-    return QStringList{countText(summary.bitErrors, "bit error"),
-                       countText(summary.erroredSeconds, "errored second"),
-                       countText(summary.severelyErroredSeconds, "severely errored second")}
-        .join(", ");
+    return Text::joined({countText(summary.bitErrors, Counted::BitError),
+                         countText(summary.erroredSeconds, Counted::ErroredSecond),
+                         countText(summary.severelyErroredSeconds, Counted::SeverelyErroredSecond)},
+                        ", ");
 }
 
 } // namespace loopwright

@@ -15,6 +15,6 @@ QString channelsText(const QList<Channel> &channels);
 /// "self-call"
 QString pathText(Path path);
 /// "1 bit error, 1 errored second, 0 severely errored seconds"
-QString countsText(const ErrorSummary &summary);
+Text countsText(const ErrorSummary &summary);
 
 } // namespace loopwright

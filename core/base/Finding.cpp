@@ -14,7 +14,7 @@ QJsonArray findingsJson(const Findings &findings)
                            {"column", finding.field},
                            {"code", finding.code},
                            {"severity", severityName(finding.severity)},
-                           {"reason", finding.reason}};
+                           {"reason", finding.reason.english()}};
         if (!finding.repair.isEmpty())
             object.insert("repair", finding.repair);
         list << object;

@@ -3,8 +3,9 @@
 // sentence, and the repair if only one is possible. Findings are collected, never thrown, and
 // never stop the others.
 
+#include "core/base/Text.h"
+
 #include <QJsonArray>
-#include <QString>
 
 #include <vector>
 
@@ -21,7 +22,7 @@ struct Finding
 {
     Severity severity = Severity::Error;
     QString code;   ///< stable, snake_case, e.g. "spid_length"
-    QString reason; ///< one sentence for a person; the same on the desktop and on the command line
+    Text reason;    ///< one sentence for a person; the same on the desktop and on the command line
     QString repair; ///< the whole repaired value, only if exactly one repair is possible
     QString field;  ///< the column or field it belongs to, e.g. "spid_1"; empty for the whole row
     int row = 0;    ///< line of the file, the header being 1; 0 if there is no file

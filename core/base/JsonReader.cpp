@@ -59,8 +59,8 @@ const QJsonValue JsonReader::take(const QString &key, QJsonValue::Type type, con
 QString JsonReader::text(const QString &key, int maxLength)
 {
     const QString found = take(key, QJsonValue::String, "a text").toString();
-    if (const QString trouble = textTrouble(found, maxLength); !trouble.isEmpty())
-        fail(key, trouble);
+    if (const Text trouble = textTrouble(found, maxLength); !trouble.isEmpty())
+        fail(key, trouble.english());
     return failed() ? QString() : found;
 }
 

@@ -16,13 +16,13 @@ bool isControl(QChar c)
 
 } // namespace
 
-QString textTrouble(QStringView text, qsizetype longest)
+Text textTrouble(QStringView text, qsizetype longest)
 {
     if (text.size() > longest)
-        return QString("is longer than %1 characters").arg(longest);
+        return Text(QT_TRANSLATE_NOOP("core", "is longer than %1 characters")).arg(longest);
     if (std::any_of(text.begin(), text.end(), isControl))
-        return "holds a control character";
-    return text.isValidUtf16() ? QString() : QString("holds half a character");
+        return QT_TRANSLATE_NOOP("core", "holds a control character");
+    return text.isValidUtf16() ? Text() : Text(QT_TRANSLATE_NOOP("core", "holds half a character"));
 }
 
 } // namespace loopwright

@@ -166,6 +166,7 @@ QJsonObject writeInstrument(const CertificateInstrument &instrument)
         {"instrument", instrument.key}, {"kind", instrument.kind}, {"serial", instrument.serial}};
     if (instrument.calibration)
         object.insert("calibration", instrument.calibration->toJson());
+    object.insert("held", instrument.held);
     return object;
 }
 
@@ -174,7 +175,8 @@ CertificateInstrument readInstrument(JsonReader &reader)
     CertificateInstrument instrument{reader.text("instrument", longText),
                                      reader.text("kind", longText),
                                      reader.text("serial", longText),
-                                     {}};
+                                     {},
+                                     reader.boolean("held")};
     if (reader.has("calibration")) {
         JsonReader child = reader.child("calibration");
         instrument.calibration = Calibration::read(child);

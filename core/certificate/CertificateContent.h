@@ -141,7 +141,10 @@ struct CertificateInstrument
     QString key;
     QString kind;
     QString serial;
-    std::optional<Calibration> calibration; ///< that held when it was used last; none: not known
+    /// That held when it was used last, else the newest before; none: it is not registered, or was
+    /// never calibrated before.
+    std::optional<Calibration> calibration = {};
+    bool held = false; ///< on the day of its last use
 
     bool operator==(const CertificateInstrument &) const = default;
 };

@@ -14,13 +14,15 @@ std::vector<CertificateReading> readingsOf(const CriterionResult &criterion,
 std::vector<CertificateRun> runLines(const CertificateSources &sources, const NumberGuard &guard);
 /// Services, numbers, TEIs, pair, place and NT: as ordered, and as the evidence shows them.
 std::vector<CertificateDelivery> deliveryOf(const CertificateSources &sources);
+/// Null if the facts do not hold it.
+const Fact *factOf(const CertificateSources &sources, const QString &id);
 /// Dangerous voltages that were read, with volts, time and how each was closed.
 QStringList hazardLines(const CertificateSources &sources, const NumberGuard &guard);
 /// Facts whose own time and the time of their recording are more than a day apart.
 QStringList lateLines(const CertificateSources &sources);
 /// The stop limit that a card of this place is held to: "stop above 50 V".
 QString stopLimit(const LimitSet &limits, const SafetyFact &card, bool alternating);
-QStringList notCoveredLines(const ServiceOrder &order);
+QStringList notCoveredLines(const CertificateSources &sources);
 QStringList mustKnowLines(const ServiceOrder &order);
 CertificateCall callOf(const ServiceOrder &order, const ServingOffice &office,
                        const std::optional<Issuer> &issuer);

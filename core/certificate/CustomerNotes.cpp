@@ -47,6 +47,17 @@ bool isNorthAmerican(const ServiceOrder &order)
            !order.terminals.front().dn.startsWith(u'0');
 }
 
+/// A run that counts was made at U, where the NT is not part of it.
+bool isRunBeforeNt(const CertificateSources &sources)
+{
+    return std::ranges::any_of(sources.decision.runs, [&sources](const RunMade &made) {
+        const Fact *fact = factOf(sources, made.fact);
+        const auto *run = fact ? fact->as<RunFact>() : nullptr;
+        return run && made.outcome == RunOutcome::Counted &&
+               run->interface.value_or(LineInterface::St) == LineInterface::U;
+    });
+}
+
 QStringList namesOf(const std::vector<CertificateCriterion> &criteria, const QStringList &keys)
 {
     QStringList names;
@@ -121,14 +132,18 @@ QStringList lateLines(const CertificateSources &sources)
     return lines;
 }
 
-QStringList notCoveredLines(const ServiceOrder &order)
+QStringList notCoveredLines(const CertificateSources &sources)
 {
+    const ServiceOrder &order = sources.input.order;
     const QString point = order.kind == LineKind::Bri
                               ? QString("the network termination (NT)")
                               : QString("the jack or terminal where the line ends");
-    return {
+    QStringList lines{
         QString("Wiring and equipment on your side of %1: the point of demarcation.").arg(point),
         "What lies beyond the serving switch: other networks, and the lines of those you call."};
+    if (order.ntSupplied && isRunBeforeNt(sources))
+        lines << "The network termination (NT) in the error test: it was made on the pair itself.";
+    return lines;
 }
 
 QStringList mustKnowLines(const ServiceOrder &order)

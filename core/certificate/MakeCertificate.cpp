@@ -46,19 +46,23 @@ std::vector<const Fact *> countedFacts(const CertificateSources &sources)
     return counted;
 }
 
-/// With the calibration that held on the day it was used last.
+/// With the calibration that held on the day it was used last, else with the newest before that.
 CertificateInstrument instrumentLine(const QList<Instrument> &registered, const QString &key,
                                      QDate day)
 {
-    CertificateInstrument line{key, {}, {}, {}};
+    CertificateInstrument line{key, {}, {}};
     for (const Instrument &instrument : registered) {
         if (instrument.key != key)
             continue;
         line.kind = instrument.kind;
         line.serial = instrument.serial;
-        for (const Calibration &calibration : instrument.calibrations)
-            if (calibration.holdsOn(day))
+        for (const Calibration &calibration : instrument.calibrations) {
+            const bool holds = calibration.holdsOn(day);
+            const bool newer = !line.calibration || calibration.on > line.calibration->on;
+            if (holds ? !line.held || newer : !line.held && newer && calibration.on <= day)
                 line.calibration = calibration;
+            line.held = line.held || holds;
+        }
     }
     return line;
 }
@@ -115,11 +119,11 @@ CertificateCriterion criterionLine(const CriterionResult &criterion,
                                    const CertificateSources &sources, const NumberGuard &guard)
 {
     CertificateCriterion line{criterion.key,
-                              criterion.name,
+                              criterion.name.english(),
                               criterion.station,
                               criterion.outcome,
-                              guard.cover(criterion.measuredText),
-                              criterion.limitText,
+                              guard.cover(criterion.measuredText.english()),
+                              criterion.limitText.english(),
                               criterion.source,
                               guard.cover(meaningOf(criterion, sources)),
                               reasonLine(criterion, sources, guard),
@@ -148,10 +152,10 @@ void addDecision(CertificateContent &content, const CertificateSources &sources,
     content.decisionRule =
         "A figure is met when it is within the limit as read; the uncertainty of "
         "the instrument is stated where it is known and is not added to it.";
-    content.proves = guard.cover(decision.proves);
+    content.proves = guard.cover(decision.proves.english());
     content.provesPlainly = plainProof(decision.proven);
     content.proven = decision.proven;
-    for (const QString &note : decision.notes)
+    for (const QString &note : decision.notesInEnglish())
         content.notes << inPlainWords(note);
 }
 
@@ -187,7 +191,7 @@ void addNotes(CertificateContent &content, const CertificateSources &sources,
     safe.ntPower = guard.coverTyped(safe.ntPower);
     content.hazards = hazardLines(sources, guard);
     content.late = lateLines(sources);
-    content.notCovered = notCoveredLines(safe);
+    content.notCovered = notCoveredLines(sources);
     content.mustKnow = mustKnowLines(safe);
     for (Signature signature : sources.signatures) {
         signature.name = guard.coverTyped(signature.name);

@@ -2,6 +2,7 @@
 
 #include "core/base/PaperTime.h"
 #include "core/certificate/ContentParts.h"
+#include "core/errortest/CountText.h"
 #include "core/errortest/RunEvaluation.h"
 #include "core/order/OrderIdentifiers.h"
 
@@ -31,7 +32,7 @@ public:
     void read(const Fact &fact)
     {
         m_instrument = fact.instrument;
-        m_when = m_severalCards ? ", " + fact.at.localClock() : QString();
+        m_when = whenOf(fact.at);
         // Both rest on what other criteria print.
         if (m_criterion.key == u"instrument" || m_criterion.key == u"calls")
             return;
@@ -50,10 +51,23 @@ public:
     }
 
     /// More than one card: each says when.
-    void tellTimes() { m_severalCards = true; }
+    enum class Times
+    {
+        None,
+        Clock,
+        Day ///< with the clock
+    };
+    void tellTimes(Times times) { m_times = times; }
     std::vector<CertificateReading> take() { return std::move(m_readings); }
 
 private:
+    QString whenOf(const Moment &at) const
+    {
+        if (m_times == Times::None)
+            return {};
+        const QString clock = ", " + at.localClock();
+        return m_times == Times::Clock ? clock : ", " + paperDay(at.localDate()) + clock;
+    }
     void add(const QString &what, const QString &value, const QString &limit = {},
              const QString &uncertainty = {})
     {
@@ -102,7 +116,7 @@ private:
         if (loop.dcResistanceOhm)
             add("DC resistance", number(*loop.dcResistanceOhm) + " ohm",
                 bri                          ? atMost("bri_resistance_max")
-                : m_criterion.unit == u"ohm" ? m_criterion.limitText
+                : m_criterion.unit == u"ohm" ? m_criterion.limitText.english()
                                              : QString(),
                 "resistance");
         if (loop.lossDb && loop.frequencyHz)
@@ -113,10 +127,10 @@ private:
                     : QString(),
                 "loss");
         if (loop.makeup && !m_criterion.measuredText.isEmpty() &&
-            m_criterion.measuredText.contains(u"predicted"))
+            m_criterion.measuredText.english().contains(u"predicted"))
             m_readings.push_back({"From the make-up on record",
-                                  m_criterion.measuredText,
-                                  m_criterion.limitText,
+                                  m_criterion.measuredText.english(),
+                                  m_criterion.limitText.english(),
                                   {},
                                   "predicted"});
     }
@@ -153,7 +167,7 @@ private:
             add("Quiet before it",
                 QString("%1 s, %2")
                     .arg(*check.quietSeconds)
-                    .arg(countText(check.quietBitErrors.value_or(0), "bit error")),
+                    .arg(countText(check.quietBitErrors.value_or(0), Counted::BitError).english()),
                 QString("at least %1 s without an error")
                     .arg(number(m_limits.value("detector_quiet_seconds_min"))));
         add("Errors sent on purpose",
@@ -200,7 +214,7 @@ private:
     const LimitSet &m_limits;
     const ServiceOrder &m_order;
     QString m_instrument, m_when;
-    bool m_severalCards = false;
+    Times m_times = Times::None;
     std::vector<CertificateReading> m_readings;
 };
 
@@ -223,19 +237,24 @@ std::vector<CertificateReading> readingsOf(const CriterionResult &criterion,
         if (criterion.evidence.contains(fact.id))
             facts.push_back(&fact);
     std::ranges::stable_sort(facts, {}, [](const Fact *fact) { return timeOf(*fact).msUtc; });
-    if (std::ranges::count_if(facts, [](const Fact *fact) { return fact->as<SafetyFact>(); }) > 1)
-        reader.tellTimes();
+    std::vector<QDate> days;
+    for (const Fact *fact : facts)
+        if (fact->as<SafetyFact>())
+            days.push_back(fact->at.localDate());
+    if (days.size() > 1)
+        reader.tellTimes(days.front() == days.back() ? Reader::Times::Clock : Reader::Times::Day);
     for (const Fact *fact : facts)
         reader.read(*fact);
     std::vector<CertificateReading> readings = reader.take();
     if (readings.empty() && !criterion.measuredText.isEmpty())
-        readings.push_back({{},
-                            criterion.key == u"readback"
-                                ? NumberKey(sources.input.order).shown(criterion.measuredText)
-                                : inPlainWords(criterion.measuredText),
-                            criterion.limitText,
-                            {},
-                            {}});
+        readings.push_back(
+            {{},
+             criterion.key == u"readback"
+                 ? NumberKey(sources.input.order).shown(criterion.measuredText.english())
+                 : inPlainWords(criterion.measuredText.english()),
+             criterion.limitText.english(),
+             {},
+             {}});
     return readings;
 }
 

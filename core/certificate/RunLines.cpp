@@ -3,8 +3,11 @@
 #include "core/acceptance/Judging.h"
 #include "core/base/PaperTime.h"
 #include "core/certificate/ContentParts.h"
+#include "core/errortest/CountText.h"
 
 #include <QRegularExpression>
+
+#include <algorithm>
 
 namespace loopwright {
 
@@ -13,8 +16,9 @@ namespace {
 QString lengthText(double seconds)
 {
     const auto whole = qint64(seconds);
-    return whole % 60 == 0 && whole > 0 ? countText(whole / 60, "minute")
-                                        : countText(whole, "second");
+    return (whole % 60 == 0 && whole > 0 ? countText(whole / 60, Counted::Minute)
+                                         : countText(whole, Counted::Second))
+        .english();
 }
 
 QString groupedNumbers(QString text)
@@ -30,14 +34,15 @@ QString groupedNumbers(QString text)
 QString countsOf(const RunFact &run, const RunEvaluation &evaluation)
 {
     const ErrorSummary &sum = evaluation.summary;
-    QStringList parts{groupedNumbers(countText(sum.bitErrors, "bit error")),
-                      countText(sum.erroredSeconds, "errored second"),
-                      countText(sum.severelyErroredSeconds, "severely errored second")};
+    QStringList parts{
+        groupedNumbers(countText(sum.bitErrors, Counted::BitError).english()),
+        countText(sum.erroredSeconds, Counted::ErroredSecond).english(),
+        countText(sum.severelyErroredSeconds, Counted::SeverelyErroredSecond).english()};
     if (evaluation.fromSeconds || sum.unavailableSeconds > 0)
-        parts << countText(sum.unavailableSeconds, "unavailable second");
-    parts << (sum.syncLosses == 1 ? QString("1 loss of synchronisation")
-                                  : QString("%1 losses of synchronisation").arg(sum.syncLosses))
-          << (run.slips ? countText(*run.slips, "slip") : QString("slips not told"));
+        parts << countText(sum.unavailableSeconds, Counted::UnavailableSecond).english();
+    parts << countText(sum.syncLosses, Counted::LossOfSync).english()
+          << (run.slips ? countText(*run.slips, Counted::Slip).english()
+                        : QString("slips not told"));
     return parts.join(", ");
 }
 
@@ -55,7 +60,55 @@ QString resultOf(const RunMade &made, const RunFact &run, const CertificateSourc
     return over.isEmpty() ? result : result + ": " + groupedNumbers(over);
 }
 
+QString clearedInWords(ClearedWhat what)
+{
+    switch (what) {
+    case ClearedWhat::Contact:
+        return "a contact was mended";
+    case ClearedWhat::Wiring:
+        return "wiring was mended";
+    case ClearedWhat::Pair:
+        return "the pair was mended or changed";
+    case ClearedWhat::Terminal:
+        return "the terminal was mended or changed";
+    case ClearedWhat::Setting:
+        return "a setting was corrected";
+    case ClearedWhat::Nt:
+        return "the NT was changed";
+    case ClearedWhat::Other:
+        return "something else was mended";
+    case ClearedWhat::NothingFound:
+        break;
+    }
+    return "nothing was found";
+}
+
+/// " Then, 4 March 2026, 10:20 (UTC-06:00): wiring was mended."; empty if nothing was recorded
+/// before the next run. What the installer wrote of it stays in the records.
+QString doneAfter(const RunFact &failed, const CertificateSources &sources)
+{
+    std::optional<Moment> next;
+    for (const Fact &fact : sources.input.facts)
+        if (const auto *run = fact.as<RunFact>(); run && failed.ended <= run->started)
+            if (!next || run->started < *next)
+                next = run->started;
+    QString text;
+    for (const Fact *fact : standingFacts(sources.input.facts)) {
+        const auto *cleared = fact->as<ClearedFact>();
+        if (!cleared || fact->at < failed.ended || (next && *next < fact->at))
+            continue;
+        text += QString(". Then, %1: %2").arg(paperTime(fact->at), clearedInWords(cleared->what));
+    }
+    return text;
+}
+
 } // namespace
+
+const Fact *factOf(const CertificateSources &sources, const QString &id)
+{
+    const auto found = std::ranges::find(sources.input.facts, id, &Fact::id);
+    return found == sources.input.facts.end() ? nullptr : &*found;
+}
 
 QString pathInWords(const RunFact &run)
 {
@@ -91,10 +144,8 @@ std::vector<CertificateRun> runLines(const CertificateSources &sources, const Nu
         CertificateRun line;
         line.outcome = made.outcome;
         line.struckOut = made.struckOut.has_value();
-        const RunFact *run = nullptr;
-        for (const Fact &fact : sources.input.facts)
-            if (fact.id == made.fact)
-                run = fact.as<RunFact>();
+        const Fact *fact = factOf(sources, made.fact);
+        const auto *run = fact ? fact->as<RunFact>() : nullptr;
         if (!run) { // the decision tells of a run that its facts do not hold
             line.text = guard.cover(inPlainWords(made.text));
             line.result = guard.cover(inPlainWords(told.resultInWords()));
@@ -108,6 +159,8 @@ std::vector<CertificateRun> runLines(const CertificateSources &sources, const Nu
                         .arg(double(run->bitsPerSecond()) / 1000);
         line.counts = countsOf(*run, evaluation);
         line.result = guard.cover(resultOf(told, *run, sources));
+        if (made.outcome == RunOutcome::Failed)
+            line.result += doneAfter(*run, sources);
         lines.push_back(line);
     }
     return lines;

@@ -1,5 +1,7 @@
 #include "core/errortest/Bounds.h"
 
+#include "core/errortest/CountText.h"
+
 #include <QStringList>
 
 #include <algorithm>
@@ -165,15 +167,17 @@ double secondsNeeded(double target, double bitsPerSecond, double confidence, qin
     return poissonMeanUpper(errors, confidence) / (target * bitsPerSecond);
 }
 
-QString proofSentence(qint64 errors, qint64 bits, qint64 seconds, double confidence)
+Text proofSentence(qint64 errors, qint64 bits, qint64 seconds, double confidence)
 {
     if (bits <= 0)
-        return "nothing compared yet";
-    const QString count = errors == 0 ? QString("no error") : countText(errors, "error");
-    return QString("%1 in %2: BER below %3 with %4 % confidence")
-        .arg(count, durationText(seconds),
-             roundedUp(std::min(1.0, poissonUpper({errors, bits, confidence})), 2),
-             percentText(confidence));
+        return QT_TRANSLATE_NOOP("core", "nothing compared yet");
+    const Text count = errors == 0 ? Text(QT_TRANSLATE_NOOP("core", "no error"))
+                                   : countText(errors, Counted::Error);
+    return Text(QT_TRANSLATE_NOOP("core", "%1 in %2: BER below %3 with %4 % confidence"))
+        .arg(count)
+        .arg(durationText(seconds))
+        .arg(roundedUp(std::min(1.0, poissonUpper({errors, bits, confidence})), 2))
+        .arg(percentText(confidence));
 }
 
 QString percentText(double confidence)
@@ -195,11 +199,6 @@ QString durationText(qint64 seconds)
     if (minutes < 60)
         return QString("%1:%2").arg(minutes).arg(two(seconds % 60));
     return QString("%1:%2:%3").arg(minutes / 60).arg(two(minutes % 60), two(seconds % 60));
-}
-
-QString countText(qint64 count, const QString &noun)
-{
-    return QString::number(count) + ' ' + noun + (count == 1 ? "" : "s");
 }
 
 } // namespace loopwright

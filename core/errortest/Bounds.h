@@ -9,6 +9,7 @@
 
 #include "core/base/EnumCodes.h"
 #include "core/base/Result.h"
+#include "core/base/Text.h"
 
 #include <QJsonObject>
 
@@ -85,15 +86,12 @@ double secondsNeeded(double target, double bitsPerSecond, double confidence, qin
 /// "no error in 9:40: BER below 8.1e-8 with 95 % confidence", or "3 errors in 15:00: …". The bound
 /// is rounded up, so that the sentence is never more than what is proved. "nothing compared yet"
 /// if there are no bits.
-QString proofSentence(qint64 errors, qint64 bits, qint64 seconds, double confidence);
+Text proofSentence(qint64 errors, qint64 bits, qint64 seconds, double confidence);
 
 /// "95", "99.9999999": a confidence in percent, with as many digits as tell it from 100.
 QString percentText(double confidence);
 
 /// "9:40", "1:18:00"; minutes at least.
 QString durationText(qint64 seconds);
-
-/// "1 bit error", "2 bit errors": `noun` is given in the singular and takes an s.
-QString countText(qint64 count, const QString &noun);
 
 } // namespace loopwright

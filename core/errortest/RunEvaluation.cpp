@@ -68,14 +68,15 @@ RunEvaluation evaluateRun(const RunFact &run, double confidence)
     return evaluation;
 }
 
-QString provenSentence(const ErrorSummary &summary, qint64 bitsPerSecond, double confidence)
+Text provenSentence(const ErrorSummary &summary, qint64 bitsPerSecond, double confidence)
 {
-    QString sentence =
+    const Text proof =
         proofSentence(summary.bitErrors, summary.bits, summary.bits / bitsPerSecond, confidence);
-    if (summary.outOfSyncSeconds > 0)
-        sentence +=
-            QString("; %1 s out of synchronisation are left out").arg(summary.outOfSyncSeconds);
-    return sentence;
+    if (summary.outOfSyncSeconds == 0)
+        return proof;
+    return Text(QT_TRANSLATE_NOOP("core", "%1; %2 s out of synchronisation are left out"))
+        .arg(proof)
+        .arg(summary.outOfSyncSeconds);
 }
 
 } // namespace loopwright

@@ -25,12 +25,12 @@ struct RunEvaluation
 
     double confidence = usualConfidence;
     std::optional<double> berUpper; ///< Poisson, at that confidence, at most 1; none without bits
-    QString sentence;               ///< what the run proves, in words
+    Text sentence;                  ///< what the run proves, in words
 };
 
 /// `confidence` between 0 and 1, both excluded.
 RunEvaluation evaluateRun(const RunFact &run, double confidence);
 /// What these counts prove, in words: the time is that of the bits that were compared.
-QString provenSentence(const ErrorSummary &summary, qint64 bitsPerSecond, double confidence);
+Text provenSentence(const ErrorSummary &summary, qint64 bitsPerSecond, double confidence);
 
 } // namespace loopwright

@@ -1,5 +1,6 @@
 #include "core/errortest/RunTotals.h"
 
+#include "core/errortest/CountText.h"
 #include "core/errortest/G821.h"
 
 #include <algorithm>
@@ -9,21 +10,17 @@ namespace loopwright {
 
 namespace {
 
-QString many(qint64 count, const char *one)
-{
-    return QString("%1 %2%3").arg(count).arg(one, count == 1 ? "" : "s");
-}
-
 /// Too many of a kind of second for the bit errors: each takes `each` of them if
 /// synchronisation was never lost.
-std::optional<TotalsContradiction> tooMany(const RunFact &run, const char *key, const char *kind,
+std::optional<TotalsContradiction> tooMany(const RunFact &run, const char *key, Counted kind,
                                            std::optional<qint64> seconds, qint64 each)
 {
     if (!run.bitErrors || !seconds || run.syncLosses != 0 || *seconds <= *run.bitErrors / each)
         return {};
-    return TotalsContradiction{key,
-                               QString("%1 cannot make %2 without a loss of synchronisation")
-                                   .arg(many(*run.bitErrors, "bit error"), many(*seconds, kind))};
+    return TotalsContradiction{
+        key, Text(QT_TRANSLATE_NOOP("core", "%1 cannot make %2 without a loss of synchronisation"))
+                 .arg(countText(*run.bitErrors, Counted::BitError))
+                 .arg(countText(*seconds, kind))};
 }
 
 /// Bit errors that lie in no second. Those of unavailable time are in none that is counted, but it
@@ -41,21 +38,23 @@ std::optional<TotalsContradiction> contradictionIn(const RunFact &run)
 {
     if (run.seconds)
         return {};
-    const auto errored = tooMany(run, "errored_seconds", "errored second", run.erroredSeconds, 1);
+    const auto errored =
+        tooMany(run, "errored_seconds", Counted::ErroredSecond, run.erroredSeconds, 1);
     if (errored)
         return errored;
     if (liesInNoSecond(run))
-        return TotalsContradiction{"errored_seconds",
-                                   QString("%1 cannot come without an errored second")
-                                       .arg(many(*run.bitErrors, "bit error"))};
+        return TotalsContradiction{
+            "errored_seconds",
+            Text(QT_TRANSLATE_NOOP("core", "%1 cannot come without an errored second"))
+                .arg(countText(*run.bitErrors, Counted::BitError))};
     if (run.erroredSeconds && run.severelyErroredSeconds.value_or(0) > *run.erroredSeconds)
         return TotalsContradiction{
             "severely_errored_seconds",
-            QString("%1 cannot be among %2")
-                .arg(many(*run.severelyErroredSeconds, "severely errored second"),
-                     many(*run.erroredSeconds, "errored second"))};
+            Text(QT_TRANSLATE_NOOP("core", "%1 cannot be among %2"))
+                .arg(countText(*run.severelyErroredSeconds, Counted::SeverelyErroredSecond))
+                .arg(countText(*run.erroredSeconds, Counted::ErroredSecond))};
     const auto severe =
-        tooMany(run, "severely_errored_seconds", "severely errored second",
+        tooMany(run, "severely_errored_seconds", Counted::SeverelyErroredSecond,
                 run.severelyErroredSeconds, severelyErroredFrom(run.bitsPerSecond()));
     if (severe)
         return severe;
@@ -63,8 +62,9 @@ std::optional<TotalsContradiction> contradictionIn(const RunFact &run)
     const qint64 seconds = std::max<qint64>(1, qint64(std::ceil(run.durationSeconds())));
     if (run.bitErrors.value_or(0) > seconds * run.bitsPerSecond())
         return TotalsContradiction{
-            "bit_errors", QString("%1 cannot lie in %2 of %3 bit/s")
-                              .arg(many(*run.bitErrors, "bit error"), many(seconds, "second"))
+            "bit_errors", Text(QT_TRANSLATE_NOOP("core", "%1 cannot lie in %2 of %3 bit/s"))
+                              .arg(countText(*run.bitErrors, Counted::BitError))
+                              .arg(countText(seconds, Counted::Second))
                               .arg(run.bitsPerSecond())};
     return {};
 }

@@ -10,7 +10,7 @@ struct TotalsContradiction
 {
     const char *key; ///< of the total that the others do not allow: "errored_seconds", …
     /// "2 bit errors cannot make 9 errored seconds without a loss of synchronisation"
-    QString what;
+    Text what;
 };
 
 /// The first contradiction among the totals that were recorded; none if the run has a list of

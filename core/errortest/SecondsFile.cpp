@@ -2,6 +2,7 @@
 
 #include "core/base/Csv.h"
 #include "core/errortest/Bounds.h"
+#include "core/errortest/CountText.h"
 #include "core/errortest/SecondStamp.h"
 #include "core/errortest/SecondsRows.h"
 
@@ -78,13 +79,15 @@ std::optional<qint64> countOf(const QString &text)
 }
 
 /// Why a text is no second.
-QString stampTrouble(const QString &text)
+Text stampTrouble(const QString &text)
 {
     static const QRegularExpression dayFirst(R"(\A(?:1[3-9]|2\d|3[01])/(?:0?[1-9]|1[0-2])/\d{4})");
     if (dayFirst.match(text).hasMatch())
-        return shown(text) + " is no date: with strokes the month stands first (12/31/2026); "
-                             "or write 2026-12-31";
-    return shown(text) + " is neither a count of seconds nor a time";
+        return Text(QT_TRANSLATE_NOOP("core", "%1 is no date: with strokes the month stands first "
+                                              "(12/31/2026); or write 2026-12-31"))
+            .arg(shown(text));
+    return Text(QT_TRANSLATE_NOOP("core", "%1 is neither a count of seconds nor a time"))
+        .arg(shown(text));
 }
 
 QString placeOf(const Finding &finding)
@@ -112,7 +115,7 @@ private:
     std::optional<Second> errorsOf(int row, const QStringList &fields);
     std::optional<bool> lostOf(int row, const QStringList &fields);
     QString field(const QStringList &fields, Column column) const;
-    void odd(int row, const char *code, Column column, const QString &reason);
+    void odd(int row, const char *code, Column column, const Text &reason);
 
     QString m_fileName;
     qint64 m_bitsPerSecond;
@@ -126,7 +129,7 @@ private:
     qint64 m_lastSecond = -1;
 };
 
-void Reader::odd(int row, const char *code, Column column, const QString &reason)
+void Reader::odd(int row, const char *code, Column column, const Text &reason)
 {
     if (m_file.findings.size() < maxFindings)
         m_file.findings.push_back(
@@ -181,7 +184,9 @@ bool Reader::follows(int row, const QString &text)
     const auto stamp = SecondStamp::parse(text);
     if (!stamp || stamp->kind != m_kind.value_or(stamp->kind)) {
         odd(row, "second", SecondColumn,
-            stamp ? shown(text) + " is another kind of time than in the rows before"
+            stamp ? Text(QT_TRANSLATE_NOOP("core",
+                                           "%1 is another kind of time than in the rows before"))
+                        .arg(shown(text))
                   : stampTrouble(text));
         ++m_lastSecond; // taken for the one it should be
         m_lastMs += 1000;
@@ -206,15 +211,16 @@ bool Reader::follows(int row, const QString &text)
     }
     if (second <= m_lastSecond) {
         odd(row, second == m_lastSecond ? "doubled" : "back", SecondColumn,
-            "second " + shown(text) +
-                (second == m_lastSecond ? " is there twice" : " goes back in time"));
+            Text(second == m_lastSecond ? QT_TRANSLATE_NOOP("core", "second %1 is there twice")
+                                        : QT_TRANSLATE_NOOP("core", "second %1 goes back in time"))
+                .arg(shown(text)));
         return false;
     }
     const qint64 missing = second - m_lastSecond - 1;
     odd(row, "gap", SecondColumn,
-        QString(missing == 1 ? "%1 s is missing before " : "%1 s are missing before ")
-                .arg(missing) +
-            shown(text));
+        Text::counted(QT_TRANSLATE_NOOP("core", "%n s is missing before %1"),
+                      QT_TRANSLATE_NOOP("core", "%n s are missing before %1"), missing)
+            .arg(shown(text)));
     m_lastSecond = second;
     m_lastMs = ms;
     return false;
@@ -227,7 +233,8 @@ std::optional<bool> Reader::lostOf(int row, const QStringList &fields)
         return false;
     if (yesWords.contains(text))
         return true;
-    odd(row, "sync_lost", LostColumn, shown(text) + " is neither yes nor no");
+    odd(row, "sync_lost", LostColumn,
+        Text(QT_TRANSLATE_NOOP("core", "%1 is neither yes nor no")).arg(shown(text)));
     return std::nullopt;
 }
 
@@ -241,13 +248,15 @@ std::optional<Second> Reader::errorsOf(int row, const QStringList &fields)
     if (lostWords.contains(text.toLower()) || (*lost && text.isEmpty()))
         return Second(std::nullopt);
     if (!errors || *errors < 0) {
-        odd(row, "bit_errors", ErrorsColumn, shown(text) + " is not a number of bit errors");
+        odd(row, "bit_errors", ErrorsColumn,
+            Text(QT_TRANSLATE_NOOP("core", "%1 is not a number of bit errors")).arg(shown(text)));
         return std::nullopt;
     }
     if (*errors > m_bitsPerSecond) {
         odd(row, "too_many", ErrorsColumn,
-            QString("%1 in a second of %2")
-                .arg(countText(*errors, "bit error"), countText(m_bitsPerSecond, "bit")));
+            Text(QT_TRANSLATE_NOOP("core", "%1 in a second of %2"))
+                .arg(countText(*errors, Counted::BitError))
+                .arg(countText(m_bitsPerSecond, Counted::Bit)));
         return std::nullopt;
     }
     return *lost ? Second(std::nullopt) : Second(*errors);
@@ -262,11 +271,13 @@ void Reader::readRow(const SecondsRows &rows)
         fields.size() <= std::max(m_at[SecondColumn], m_at[ErrorsColumn])) {
         odd(rows.row(), "columns", SecondColumn,
             rows.trouble().isEmpty()
-                ? QString(fields.size() == 1 ? "has %1 column" : "has %1 columns")
-                          .arg(fields.size()) +
-                      QString(m_width == 1 ? ", and %1 is wanted" : ", and %1 are wanted")
-                          .arg(m_width)
-                : rows.trouble());
+                ? Text(QT_TRANSLATE_NOOP("core", "%1, and %2"))
+                      .arg(Text::counted(QT_TRANSLATE_NOOP("core", "has %n column"),
+                                         QT_TRANSLATE_NOOP("core", "has %n columns"),
+                                         fields.size()))
+                      .arg(Text::counted(QT_TRANSLATE_NOOP("core", "%n is wanted"),
+                                         QT_TRANSLATE_NOOP("core", "%n are wanted"), m_width))
+                : Text::verbatim(rows.trouble()));
         ++m_lastSecond;
         m_lastMs += 1000;
         return;
@@ -315,7 +326,7 @@ Result<SecondList> SecondsFile::accepted(const QString &fileName) const
     if (findings.empty())
         return seconds;
     const Finding &first = findings.front();
-    QString message = first.reason;
+    QString message = first.reason.english();
     if (const qint64 more = qint64(findings.size()) - 1 + furtherFindings; more > 0)
         message += QString(" (and %1 more)").arg(more);
     return failure(ErrorCode::BadInput, message, fileName + ": " + placeOf(first));
@@ -325,7 +336,7 @@ QStringList SecondsFile::findingLines(std::size_t most) const
 {
     QStringList lines;
     for (const Finding &finding : std::span(findings).first(std::min(most, findings.size())))
-        lines << placeOf(finding) + ": " + finding.reason;
+        lines << placeOf(finding) + ": " + finding.reason.english();
     const qint64 more = qint64(findings.size()) + furtherFindings - lines.size();
     if (more > 0)
         lines << (more == 1 ? QString("1 more is odd") : QString("%1 more are odd").arg(more));

@@ -90,15 +90,29 @@ std::vector<OddCharacter> oddCharacters(QStringView typed)
     return odd;
 }
 
-QString characterInWords(char32_t c)
+Text characterInWords(char32_t c)
 {
     const QString hex = QString::number(uint(c), 16).toUpper().rightJustified(4, '0');
     if (!QChar::isPrint(c) || isInvisibleOrDash(c))
-        return QString("the unusual space or mark U+%1").arg(hex);
+        return Text(QT_TRANSLATE_NOOP("core", "the unusual space or mark U+%1")).arg(hex);
     const QString shown = QString::fromUcs4(&c, 1);
     if (QChar::category(c) == QChar::Number_DecimalDigit)
-        return QString("%1, a digit of another script").arg(shown);
-    return QString(QChar::isLetter(c) ? "the letter %1" : "the character %1").arg(shown);
+        return Text(QT_TRANSLATE_NOOP("core", "%1, a digit of another script")).arg(shown);
+    return Text(QChar::isLetter(c) ? QT_TRANSLATE_NOOP("core", "the letter %1")
+                                   : QT_TRANSLATE_NOOP("core", "the character %1"))
+        .arg(shown);
+}
+
+Text oddCharacterText(const OddCharacter &odd, const char *onlyDigits)
+{
+    const Text remedy =
+        odd.meant ? Text(QT_TRANSLATE_NOOP("core", "type the digit %1"))
+                        .arg(QString(QChar::fromLatin1(*odd.meant)))
+                  : Text(odd.droppable ? QT_TRANSLATE_NOOP("core", "leave it out") : onlyDigits);
+    return Text(QT_TRANSLATE_NOOP("core", "Character %1 is %2: %3"))
+        .arg(odd.place)
+        .arg(characterInWords(odd.character))
+        .arg(remedy);
 }
 
 std::optional<std::string> respelt(QStringView typed)

@@ -4,8 +4,9 @@
 // to 9 is refused, never converted. Works on UTF-8 without allocating, because lists of a million
 // rows go through it.
 
+#include "core/base/Text.h"
+
 #include <QList>
-#include <QString>
 
 #include <algorithm>
 #include <array>
@@ -44,7 +45,10 @@ struct OddCharacter
 
 std::vector<OddCharacter> oddCharacters(QStringView typed);
 /// "the letter O", "the character #", "the unprintable character U+0007".
-QString characterInWords(char32_t character);
+Text characterInWords(char32_t character);
+/// "Character 1 is the letter O: type the digit 0"; `onlyDigits` if it can be neither typed nor
+/// left out, e.g. "a SPID has digits only".
+Text oddCharacterText(const OddCharacter &odd, const char *onlyDigits);
 /// The digits that were meant, if every odd character has exactly one meaning.
 std::optional<std::string> respelt(QStringView typed);
 

@@ -12,7 +12,7 @@ namespace {
 constexpr int shortest = 3;
 constexpr int longest = 15; // E.164 6.1, with the country code
 
-Finding finding(Severity severity, const char *code, const QString &reason)
+Finding finding(Severity severity, const char *code, const Text &reason)
 {
     return {severity, QString::fromLatin1(code), reason, QString(), "dn", 0};
 }
@@ -37,32 +37,41 @@ struct Reading
     QString digits;
     DirectoryNumberCheck check{};
 
-    void note(const char *code, const QString &reason)
+    void note(const char *code, const Text &reason)
     {
         check.findings.push_back(finding(Severity::Note, code, reason));
     }
-    void warn(const char *code, const QString &reason)
+    void warn(const char *code, const Text &reason)
     {
         check.findings.push_back(finding(Severity::Warning, code, reason));
     }
-    void refuse(const char *code, const QString &reason)
+    void refuse(const char *code, const Text &reason)
     {
         check.findings.push_back(finding(Severity::Error, code, reason));
     }
 };
 
-void readCode(Reading &reading, const char *code, const QString &name, const QString &digits,
+void readCode(Reading &reading, const char *code, const Text &name, const QString &digits,
               NanpFault fault)
 {
-    const QString what = QString("%1 %2").arg(name, digits);
     if (fault == NanpFault::FirstDigit)
-        reading.refuse(code, what + " cannot be, it begins with 2 to 9");
+        reading.refuse(code,
+                       Text(QT_TRANSLATE_NOOP("core", "%1 %2 cannot be, it begins with 2 to 9"))
+                           .arg(name)
+                           .arg(digits));
     else if (fault == NanpFault::ServiceCode)
-        reading.refuse(code, what + " cannot be, it is a service number");
+        reading.refuse(code,
+                       Text(QT_TRANSLATE_NOOP("core", "%1 %2 cannot be, it is a service number"))
+                           .arg(name)
+                           .arg(digits));
     else if (fault == NanpFault::Held)
-        reading.warn("dn_area_code_held",
-                     what +
-                         " is held for expansion and not given out: confirm it with the provider");
+        reading.warn(
+            "dn_area_code_held",
+            Text(QT_TRANSLATE_NOOP(
+                     "core",
+                     "%1 %2 is held for expansion and not given out: confirm it with the provider"))
+                .arg(name)
+                .arg(digits));
 }
 
 void checkNanp(Reading &reading, const QString &digits)
@@ -70,19 +79,23 @@ void checkNanp(Reading &reading, const QString &digits)
     const std::string text = digits.toStdString();
     const std::string_view view = text;
     if (view.size() == 10)
-        readCode(reading, "dn_area_code", "Area code", digits.left(3),
+        readCode(reading, "dn_area_code", QT_TRANSLATE_NOOP("core", "Area code"), digits.left(3),
                  areaCodeFault(view.substr(0, 3)));
-    readCode(reading, "dn_office_code", "Office code", digits.right(7).left(3),
-             officeCodeFault(view.substr(view.size() - 7, 3)));
+    readCode(reading, "dn_office_code", QT_TRANSLATE_NOOP("core", "Office code"),
+             digits.right(7).left(3), officeCodeFault(view.substr(view.size() - 7, 3)));
     if (const char *why = view.size() == 10 ? whyNoAreaOfLines(view.substr(0, 3)) : nullptr)
-        reading.warn("dn_area_code_set_aside",
-                     QString("Area code %1 %2: confirm it with the provider")
-                         .arg(digits.left(3), QLatin1StringView(why)));
+        reading.warn(
+            "dn_area_code_set_aside",
+            Text(QT_TRANSLATE_NOOP("core", "Area code %1 %2: confirm it with the provider"))
+                .arg(digits.left(3))
+                .arg(Text(why)));
     if (const char *why =
             whyNoOfficeOfLines(view.substr(view.size() - 7, 3), view.substr(view.size() - 4)))
-        reading.warn("dn_office_code_set_aside",
-                     QString("Office code %1 %2: confirm it with the provider")
-                         .arg(digits.right(7).left(3), QLatin1StringView(why)));
+        reading.warn(
+            "dn_office_code_set_aside",
+            Text(QT_TRANSLATE_NOOP("core", "Office code %1 %2: confirm it with the provider"))
+                .arg(digits.right(7).left(3))
+                .arg(Text(why)));
     reading.check.number = {"1", digits};
 }
 
@@ -90,7 +103,9 @@ void readNanp(Reading &reading)
 {
     QString digits = reading.digits;
     if (reading.plus && !digits.startsWith(u'1')) {
-        reading.refuse("dn_country", "A line of North America has a number of country code 1");
+        reading.refuse(
+            "dn_country",
+            QT_TRANSLATE_NOOP("core", "A line of North America has a number of country code 1"));
         return;
     }
     if (reading.plus || (digits.size() == 11 && digits.startsWith(u'1')))
@@ -98,15 +113,21 @@ void readNanp(Reading &reading)
     if (digits.size() == 7 && !reading.plus) {
         if (reading.home.areaCode.size() == 3) {
             digits.prepend(reading.home.areaCode);
-            reading.note("dn_completed", "Completed with the line's area code to " +
-                                             DirectoryNumber{"1", digits}.shown());
+            reading.note(
+                "dn_completed",
+                Text(QT_TRANSLATE_NOOP("core", "Completed with the line's area code to %1"))
+                    .arg(DirectoryNumber{"1", digits}.shown()));
         } else {
-            reading.warn("dn_area_code_missing", "7 digits without area code: type all 10 digits");
+            reading.warn(
+                "dn_area_code_missing",
+                QT_TRANSLATE_NOOP("core", "7 digits without area code: type all 10 digits"));
         }
     } else if (digits.size() != 10) {
-        reading.refuse("dn_length",
-                       QString("%1 digits: a North American number has 10, the area code first")
-                           .arg(digits.size()));
+        reading.refuse(
+            "dn_length",
+            Text(QT_TRANSLATE_NOOP(
+                     "core", "%1 digits: a North American number has 10, the area code first"))
+                .arg(digits.size()));
         return;
     }
     checkNanp(reading, digits);
@@ -116,9 +137,12 @@ QString withoutInsideZero(Reading &reading, const QString &country, const QStrin
 {
     if (!digits.startsWith(u'0') || digits.size() < 2 || !dialsZeroInside(country))
         return digits;
-    reading.note("dn_trunk_zero", QString("The 0 in front is dialled inside the country only: "
-                                          "stored without it, as +%1 %2")
-                                      .arg(country, digits.mid(1)));
+    reading.note(
+        "dn_trunk_zero",
+        Text(QT_TRANSLATE_NOOP("core", "The 0 in front is dialled inside the country only: "
+                                       "stored without it, as +%1 %2"))
+            .arg(country)
+            .arg(digits.mid(1)));
     return digits.mid(1);
 }
 
@@ -136,10 +160,11 @@ void readOther(Reading &reading)
 {
     const QString &digits = reading.digits;
     if (digits.size() < shortest || digits.size() > longest) {
-        reading.refuse("dn_length", QString("%1 digits: a directory number has %2 to %3")
-                                        .arg(digits.size())
-                                        .arg(shortest)
-                                        .arg(longest));
+        reading.refuse("dn_length",
+                       Text(QT_TRANSLATE_NOOP("core", "%1 digits: a directory number has %2 to %3"))
+                           .arg(digits.size())
+                           .arg(shortest)
+                           .arg(longest));
         return;
     }
     QString country =
@@ -148,20 +173,28 @@ void readOther(Reading &reading)
     if (reading.plus) {
         const int length = countryCodeLength(digits);
         if (length == 0 || length == digits.size()) {
-            reading.refuse("dn_country", "Behind the + a country code and a number are needed");
+            reading.refuse(
+                "dn_country",
+                QT_TRANSLATE_NOOP("core", "Behind the + a country code and a number are needed"));
             return;
         }
         country = digits.left(length);
         national = digits.mid(length);
     } else if (hasCountryInFront(reading, country)) {
         national = digits.mid(country.size());
-        reading.note("dn_country_read",
-                     QString("Read as +%1 %2: type the + where that is meant, else the 0 in front")
-                         .arg(country, national));
+        reading.note(
+            "dn_country_read",
+            Text(QT_TRANSLATE_NOOP(
+                     "core", "Read as +%1 %2: type the + where that is meant, else the 0 in front"))
+                .arg(country)
+                .arg(national));
     } else if (country.isEmpty()) {
-        reading.note("dn_country_unknown",
-                     "The country is not known: type + and the country code, or the number is not "
-                     "recognised where it is typed otherwise");
+        reading.note(
+            "dn_country_unknown",
+            QT_TRANSLATE_NOOP(
+                "core",
+                "The country is not known: type + and the country code, or the number is not "
+                "recognised where it is typed otherwise"));
     }
     reading.check.number = {country, withoutInsideZero(reading, country, national)};
 }
@@ -179,7 +212,9 @@ void takeInternationalPrefix(Reading &reading)
     reading.digits = behind;
     reading.plus = true;
     reading.note("dn_international_prefix",
-                 QString("%1 in front is only dialled: stored as +%2").arg(prefix, reading.digits));
+                 Text(QT_TRANSLATE_NOOP("core", "%1 in front is only dialled: stored as +%2"))
+                     .arg(prefix)
+                     .arg(reading.digits));
 }
 
 bool takesNanp(Reading &reading)
@@ -194,8 +229,10 @@ bool takesNanp(Reading &reading)
         return reading.home.country == u"1";
     if (!reading.digits.startsWith(u'0'))
         return true;
-    reading.warn("dn_outside", "No North American number begins with 0: for another country type + "
-                               "and the country code");
+    reading.warn("dn_outside",
+                 QT_TRANSLATE_NOOP(
+                     "core", "No North American number begins with 0: for another country type + "
+                             "and the country code"));
     return false;
 }
 
@@ -231,13 +268,9 @@ void refuseCharacters(DirectoryNumberCheck &check, const ProtocolVariant &varian
         return;
     const auto odd = oddCharacters(typed);
     const OddCharacter &first = odd.front();
-    QString reason =
-        QString("Character %1 is %2: ").arg(first.place).arg(characterInWords(first.character));
-    if (first.meant)
-        reason += QString("type the digit %1").arg(QChar::fromLatin1(*first.meant));
-    else
-        reason += first.droppable ? "leave it out" : "a directory number has digits only";
-    check.findings.push_back(finding(Severity::Error, "dn_character", reason));
+    check.findings.push_back(finding(
+        Severity::Error, "dn_character",
+        oddCharacterText(first, QT_TRANSLATE_NOOP("core", "a directory number has digits only"))));
     const auto meant = respelt(typed);
     if (!meant)
         return;
@@ -282,7 +315,7 @@ DirectoryNumberCheck checkDirectoryNumber(const ProtocolVariant &variant, const 
     const DigitText text = stripSeparators(utf8);
     Reading reading{variant, home, text.plus, {}};
     if (text.isBlank()) {
-        reading.refuse("dn_missing", "The directory number is missing");
+        reading.refuse("dn_missing", QT_TRANSLATE_NOOP("core", "The directory number is missing"));
         return reading.check;
     }
     if (!text.onlyDigits) {
@@ -292,7 +325,9 @@ DirectoryNumberCheck checkDirectoryNumber(const ProtocolVariant &variant, const 
     if (text.count > DigitText::capacity) {
         reading.refuse(
             "dn_length",
-            QString("%1 digits: a directory number has at most %2").arg(text.count).arg(longest));
+            Text(QT_TRANSLATE_NOOP("core", "%1 digits: a directory number has at most %2"))
+                .arg(text.count)
+                .arg(longest));
         return reading.check;
     }
     reading.digits = QString::fromLatin1(text.view().data(), qsizetype(text.view().size()));

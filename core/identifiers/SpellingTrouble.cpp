@@ -19,7 +19,7 @@ qsizetype digitsAt(QStringView text, qsizetype from)
     return end - from;
 }
 
-SpellingTrouble trouble(SpellingTroubleKind kind, const char *code, const QString &reason,
+SpellingTrouble trouble(SpellingTroubleKind kind, const char *code, const Text &reason,
                         const QString &restored = {})
 {
     return {kind, QString::fromLatin1(code), reason, restored};
@@ -43,12 +43,16 @@ std::optional<SpellingTrouble> scientific(QStringView text)
         return std::nullopt;
     const bool complete = point && text.sliced(at).toInt() == decimals && text[at - 1] != u'-';
     if (complete)
-        return trouble(SpellingTroubleKind::Scientific, "scientific",
-                       "A spreadsheet made a quantity of the number: format the column as text",
-                       text.first(whole).toString() + text.sliced(whole + 1, decimals));
+        return trouble(
+            SpellingTroubleKind::Scientific, "scientific",
+            QT_TRANSLATE_NOOP(
+                "core", "A spreadsheet made a quantity of the number: format the column as text"),
+            text.first(whole).toString() + text.sliced(whole + 1, decimals));
     return trouble(SpellingTroubleKind::Scientific, "scientific",
-                   "A spreadsheet made a quantity of the number and its last digits are lost: "
-                   "take it from the provider's order");
+                   QT_TRANSLATE_NOOP(
+                       "core",
+                       "A spreadsheet made a quantity of the number and its last digits are lost: "
+                       "take it from the provider's order"));
 }
 
 std::optional<SpellingTrouble> decimal(QStringView text)
@@ -59,10 +63,11 @@ std::optional<SpellingTrouble> decimal(QStringView text)
     const QStringView tail = text.sliced(whole + 1);
     if (tail != u"0" && tail != u"00")
         return std::nullopt;
-    return trouble(SpellingTroubleKind::Decimal, "decimal",
-                   QString("It ends in %1, which a spreadsheet adds: leave that out")
-                       .arg(text.sliced(whole).toString()),
-                   text.first(whole).toString());
+    return trouble(
+        SpellingTroubleKind::Decimal, "decimal",
+        Text(QT_TRANSLATE_NOOP("core", "It ends in %1, which a spreadsheet adds: leave that out"))
+            .arg(text.sliced(whole).toString()),
+        text.first(whole).toString());
 }
 
 std::optional<SpellingTrouble> rounded(QStringView text)
@@ -72,8 +77,10 @@ std::optional<SpellingTrouble> rounded(QStringView text)
     for (const QChar c : text.sliced(spreadsheetDigits))
         if (c != u'0')
             return std::nullopt;
-    return trouble(SpellingTroubleKind::Rounded, "rounded",
-                   "Nothing but 0 behind the 15th digit: a spreadsheet may have rounded it");
+    return trouble(
+        SpellingTroubleKind::Rounded, "rounded",
+        QT_TRANSLATE_NOOP(
+            "core", "Nothing but 0 behind the 15th digit: a spreadsheet may have rounded it"));
 }
 
 } // namespace
@@ -85,9 +92,12 @@ std::optional<SpellingTrouble> spellingTroubleOf(QStringView typed)
         const QStringView rest = text.sliced(1);
         if (rest.isEmpty() || digitsAt(rest, 0) != rest.size())
             return std::nullopt;
-        return trouble(SpellingTroubleKind::Apostrophe, "apostrophe",
-                       "An apostrophe stands in front, a spreadsheet's mark of text: leave it out",
-                       rest.toString());
+        return trouble(
+            SpellingTroubleKind::Apostrophe, "apostrophe",
+            QT_TRANSLATE_NOOP(
+                "core",
+                "An apostrophe stands in front, a spreadsheet's mark of text: leave it out"),
+            rest.toString());
     }
     for (const auto look : {scientific, decimal, rounded})
         if (auto found = look(text))

@@ -22,7 +22,7 @@ struct SpellingTrouble
 {
     SpellingTroubleKind kind = SpellingTroubleKind::Decimal;
     QString code;     ///< "scientific", "decimal", "apostrophe", "rounded"; prefixed by the field
-    QString reason;   ///< one sentence
+    Text reason;      ///< one sentence
     QString restored; ///< the digits that were meant; empty if they are lost
 };
 

@@ -106,12 +106,10 @@ SpidCheck checkSpid(const ProtocolVariant &variant, const QString &spid, const Q
     check.parts = partsOf(check.digits, judge);
     const SpidDiagnosis diagnosis = diagnose(judge);
     for (const SpidFaultFound &fault : diagnosis.faults) {
-        std::string reason;
-        appendReason(reason, judge, fault);
         const std::string_view code = codeOf(fault.what);
         check.findings.push_back({fault.severity,
                                   QString::fromLatin1(code.data(), qsizetype(code.size())),
-                                  QString::fromStdString(reason), QString(), "spid", 0});
+                                  reasonOf(judge, fault), QString(), "spid", 0});
     }
     if (!check.findings.empty())
         check.findings.front().repair = QString::fromStdString(diagnosis.repair);

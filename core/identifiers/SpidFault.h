@@ -55,11 +55,18 @@ struct SpidFaultFound
 Severity severityOf(SpidFault fault);
 /// e.g. "spid_terminal_id".
 std::string_view codeOf(SpidFault fault);
-/// What is wrong and what to do (UTF-8, no full stop), with places for what was found: %d number of
-/// digits, %m the fewest and %M the most that the variant has, %p the digits spoken of, %r where
-/// they stand, %v the variant's name, %s the number inside the SPID, %n the DN, %a and %b their
-/// area codes, %c the odd characters, %t the trouble of the spelling, %e the variant's sole ending,
-/// %h a hint at the variant whose shape it has.
-std::string_view sentenceOf(SpidFault fault);
+
+/// What is wrong and what to do (no full stop), with places %1, %2, ... for what was found.
+struct SpidSentence
+{
+    const char *source; ///< marked for translation
+    /// A letter for each place: d number of digits, m the fewest and M the most that the variant
+    /// has, p the digits spoken of, r where they stand, v the variant's name, s the number inside
+    /// the SPID, n the DN, a and b their area codes, c the odd characters, t the trouble of the
+    /// spelling, e the variant's sole ending, h a hint at the variant whose shape it has.
+    std::string_view pieces;
+};
+
+SpidSentence sentenceOf(SpidFault fault);
 
 } // namespace loopwright

@@ -6,49 +6,78 @@ namespace loopwright {
 
 namespace {
 
-std::string_view shapeHint(const SpidJudge &judge)
+const char *shapeHint(const SpidJudge &judge)
 {
     if (!judge.spid().onlyDigits)
-        return {};
+        return "";
     switch (
         shapeOf(judge.spid().count > DigitText::capacity ? std::string_view() : judge.digits())) {
     case SpidShape::Generic:
-        return "; it has the generic format of National ISDN, check the protocol variant";
+        return QT_TRANSLATE_NOOP("core", "; it has the generic format of National ISDN, check the "
+                                         "protocol variant");
     case SpidShape::FiveEss:
-        return "; it has the NI-1 shape of a 5ESS, check the protocol variant";
+        return QT_TRANSLATE_NOOP("core",
+                                 "; it has the NI-1 shape of a 5ESS, check the protocol variant");
     case SpidShape::FiveEssCustom:
-        return "; it has the custom multipoint shape of a 5ESS, check the protocol variant";
+        return QT_TRANSLATE_NOOP("core", "; it has the custom multipoint shape of a 5ESS, check "
+                                         "the protocol variant");
     case SpidShape::None:
         break;
+    }
+    return "";
+}
+
+Text placeText(const SpidFaultFound &fault)
+{
+    const int first = fault.from + 1;
+    if (fault.length == 1)
+        return Text(QT_TRANSLATE_NOOP("core", "digit %1")).arg(first);
+    return Text(QT_TRANSLATE_NOOP("core", "digits %1-%2"))
+        .arg(first)
+        .arg(fault.from + fault.length);
+}
+
+// "Character 1 is the letter O: type the digit 0 (2 more are not digits)".
+Text oddCharactersText(const QString &typed)
+{
+    const auto odd = oddCharacters(typed);
+    if (odd.empty())
+        return {};
+    const Text first =
+        oddCharacterText(odd.front(), QT_TRANSLATE_NOOP("core", "a SPID has digits only"));
+    if (odd.size() == 1)
+        return first;
+    return Text(QT_TRANSLATE_NOOP("core", "%1 (%2 more are not digits)"))
+        .arg(first)
+        .arg(qint64(odd.size()) - 1);
+}
+
+Text spellingText(const QString &typed)
+{
+    const auto trouble = spellingTroubleOf(typed);
+    return trouble ? trouble->reason : Text();
+}
+
+/// A piece that is words; nothing if it is a figure or a name.
+std::optional<Text> wordsOf(char piece, const SpidJudge &judge, const SpidFaultFound &fault)
+{
+    const auto typed = [&judge] {
+        return QString::fromUtf8(judge.typed().data(), qsizetype(judge.typed().size()));
+    };
+    switch (piece) {
+    case 'r':
+        return placeText(fault);
+    case 'c':
+        return oddCharactersText(typed());
+    case 't':
+        return spellingText(typed());
+    case 'h':
+        return Text(shapeHint(judge));
     }
     return {};
 }
 
-void appendPlace(std::string &text, const SpidFaultFound &fault)
-{
-    const std::string first = std::to_string(fault.from + 1);
-    text += fault.length == 1 ? "digit " + first
-                              : "digits " + first + '-' + std::to_string(fault.from + fault.length);
-}
-
-// "Character 1 is the letter O: type the digit 0 (2 more are wrong)".
-void appendOddCharacters(std::string &text, std::string_view typed)
-{
-    const auto odd = oddCharacters(QString::fromUtf8(typed.data(), qsizetype(typed.size())));
-    if (odd.empty())
-        return;
-    const OddCharacter &first = odd.front();
-    text += "Character " + std::to_string(first.place) + " is " +
-            characterInWords(first.character).toStdString() + ": ";
-    if (first.meant)
-        text += std::string("type the digit ") + *first.meant;
-    else
-        text += first.droppable ? "leave it out" : "a SPID has digits only";
-    if (odd.size() > 1)
-        text += " (" + std::to_string(odd.size() - 1) + " more are not digits)";
-}
-
-/// What the variant says.
+/// A figure of the variant, or its name.
 void appendVariantPiece(std::string &text, char piece, const ProtocolVariant &variant)
 {
     switch (piece) {
@@ -77,9 +106,6 @@ void appendPiece(std::string &text, char piece, const SpidJudge &judge, const Sp
     case 'p':
         text += judge.digits().substr(std::size_t(fault.from), std::size_t(fault.length));
         break;
-    case 'r':
-        appendPlace(text, fault);
-        break;
     case 's':
         text += hyphenated(judge.embedded());
         break;
@@ -92,17 +118,6 @@ void appendPiece(std::string &text, char piece, const SpidJudge &judge, const Sp
     case 'b':
         text += dn.substr(0, 3);
         break;
-    case 'c':
-        appendOddCharacters(text, judge.typed());
-        break;
-    case 't':
-        if (const auto trouble = spellingTroubleOf(
-                QString::fromUtf8(judge.typed().data(), qsizetype(judge.typed().size()))))
-            text += trouble->reason.toStdString();
-        break;
-    case 'h':
-        text += shapeHint(judge);
-        break;
     default:
         appendVariantPiece(text, piece, judge.variant());
     }
@@ -110,14 +125,35 @@ void appendPiece(std::string &text, char piece, const SpidJudge &judge, const Sp
 
 } // namespace
 
+Text reasonOf(const SpidJudge &judge, const SpidFaultFound &fault)
+{
+    const SpidSentence sentence = sentenceOf(fault.what);
+    Text text(sentence.source);
+    for (const char piece : sentence.pieces) {
+        if (const auto words = wordsOf(piece, judge, fault)) {
+            text = text.arg(*words);
+        } else {
+            std::string figure;
+            appendPiece(figure, piece, judge, fault);
+            text = text.arg(QString::fromStdString(figure));
+        }
+    }
+    return text;
+}
+
 void appendReason(std::string &text, const SpidJudge &judge, const SpidFaultFound &fault)
 {
-    const std::string_view sentence = sentenceOf(fault.what);
-    for (std::size_t i = 0; i < sentence.size(); ++i) {
-        if (sentence[i] == '%')
-            appendPiece(text, sentence[++i], judge, fault);
+    const auto [source, pieces] = sentenceOf(fault.what);
+    for (const char *c = source; *c; ++c) {
+        if (*c != '%') {
+            text += *c;
+            continue;
+        }
+        const char piece = pieces[std::size_t(*++c - '1')];
+        if (const auto words = wordsOf(piece, judge, fault))
+            text += words->english().toStdString();
         else
-            text += sentence[i];
+            appendPiece(text, piece, judge, fault);
     }
 }
 

@@ -7,7 +7,9 @@
 
 namespace loopwright {
 
-/// Appends the sentence (UTF-8, no full stop) that says what is wrong and what to do.
+/// What is wrong and what to do, no full stop.
+Text reasonOf(const SpidJudge &judge, const SpidFaultFound &fault);
+/// Appends the same sentence in English (UTF-8): a long list makes no Text of each row.
 void appendReason(std::string &text, const SpidJudge &judge, const SpidFaultFound &fault);
 
 } // namespace loopwright

@@ -19,7 +19,7 @@ struct Entry
 
 using Entries = std::vector<Entry>;
 
-Finding lineFinding(Severity severity, const char *code, const QString &reason)
+Finding lineFinding(Severity severity, const char *code, const Text &reason)
 {
     return {severity, QString::fromLatin1(code), reason, QString(), QString(), 0};
 }
@@ -77,18 +77,24 @@ void compareNumbers(const ProtocolVariant &variant, Entries &entries)
 {
     for (std::size_t i = 1; i < entries.size(); ++i) {
         if (variant.isAnalog)
-            entries[i].dn.findings.push_back(lineFinding(
-                Severity::Error, "dn_count", "An analog line has one directory number"));
+            entries[i].dn.findings.push_back(
+                lineFinding(Severity::Error, "dn_count",
+                            QT_TRANSLATE_NOOP("core", "An analog line has one directory number")));
         for (std::size_t j = 0; j < i; ++j) {
             if (entries[i].dn.number.isNull() ||
                 entries[i].dn.number.assignmentKey() != entries[j].dn.number.assignmentKey())
                 continue;
-            const QString same =
-                QString("The same number as terminal %1").arg(entries[j].terminal.number);
+            const int other = entries[j].terminal.number;
             entries[i].dn.findings.push_back(
-                variant.pointToPoint ? lineFinding(Severity::Warning, "dn_repeated",
-                                                   same + ": a point-to-point line needs it once")
-                                     : lineFinding(Severity::Note, "dn_shared", same));
+                variant.pointToPoint
+                    ? lineFinding(
+                          Severity::Warning, "dn_repeated",
+                          Text(QT_TRANSLATE_NOOP("core", "The same number as terminal %1: a "
+                                                         "point-to-point line needs it once"))
+                              .arg(other))
+                    : lineFinding(Severity::Note, "dn_shared",
+                                  Text(QT_TRANSLATE_NOOP("core", "The same number as terminal %1"))
+                                      .arg(other)));
             break;
         }
     }
@@ -102,11 +108,12 @@ void compareTeis(const ProtocolVariant &variant, Entries &entries)
         for (std::size_t j = 0; j < i; ++j) {
             if (!entries[i].tei.fixed || entries[i].tei.fixed != entries[j].tei.fixed)
                 continue;
-            entries[i].tei.findings.push_back(
-                lineFinding(Severity::Error, "tei_duplicate",
-                            QString("TEI %1 is fixed in terminal %2 too: give each its own")
-                                .arg(*entries[i].tei.fixed)
-                                .arg(entries[j].terminal.number)));
+            entries[i].tei.findings.push_back(lineFinding(
+                Severity::Error, "tei_duplicate",
+                Text(QT_TRANSLATE_NOOP("core",
+                                       "TEI %1 is fixed in terminal %2 too: give each its own"))
+                    .arg(*entries[i].tei.fixed)
+                    .arg(entries[j].terminal.number)));
             break;
         }
 }
@@ -119,10 +126,11 @@ void compareSpids(Entries &entries)
             if (entries[i].spid.digits.isEmpty() ||
                 entries[i].spid.digits != entries[j].spid.digits)
                 continue;
-            entries[i].spid.findings.push_back(
-                lineFinding(Severity::Error, "spid_duplicate",
-                            QString("The same SPID as terminal %1: each terminal has its own")
-                                .arg(entries[j].terminal.number)));
+            entries[i].spid.findings.push_back(lineFinding(
+                Severity::Error, "spid_duplicate",
+                Text(QT_TRANSLATE_NOOP("core",
+                                       "The same SPID as terminal %1: each terminal has its own"))
+                    .arg(entries[j].terminal.number)));
             break;
         }
 }
@@ -141,20 +149,25 @@ void countSpids(const ProtocolVariant &variant, Entries &entries, bool bothChann
         return;
     Findings &findings = last->spid.findings;
     if (count > variant.maxSpids)
-        findings.push_back(lineFinding(
-            Severity::Error, "spid_count",
-            QString("%1 SPIDs: a line has at most %2 terminals").arg(count).arg(variant.maxSpids)));
+        findings.push_back(
+            lineFinding(Severity::Error, "spid_count",
+                        Text(QT_TRANSLATE_NOOP("core", "%1 SPIDs: a line has at most %2 terminals"))
+                            .arg(count)
+                            .arg(variant.maxSpids)));
     else if (count > variant.doubtfulAboveSpids)
         findings.push_back(
             lineFinding(Severity::Warning, "spid_count",
-                        QString("%1 SPIDs, where %2 has %3: confirm it with the provider")
+                        Text(QT_TRANSLATE_NOOP(
+                                 "core", "%1 SPIDs, where %2 has %3: confirm it with the provider"))
                             .arg(count)
                             .arg(variant.name)
                             .arg(variant.doubtfulAboveSpids)));
     else if (count < 2 && variant.spidPerChannel && bothChannelsOrdered)
         findings.push_back(lineFinding(
             Severity::Warning, "spid_count",
-            "One SPID, and both B channels are ordered: ask the provider for the second"));
+            QT_TRANSLATE_NOOP(
+                "core",
+                "One SPID, and both B channels are ordered: ask the provider for the second")));
 }
 
 // A terminal that shares its profile takes its id in turn, so the first has 01.
@@ -170,8 +183,10 @@ void askForFirstTerminal(Entries &entries)
         if (!there)
             entry.spid.findings.push_back(lineFinding(
                 Severity::Warning, "spid_first_terminal_missing",
-                QString("Terminal id %1, but no terminal of this number and sharing id has "
-                        "01: confirm it with the provider")
+                Text(QT_TRANSLATE_NOOP(
+                         "core",
+                         "Terminal id %1, but no terminal of this number and sharing id has "
+                         "01: confirm it with the provider"))
                     .arg(entry.spid.digits.right(2))));
     }
 }
@@ -182,8 +197,10 @@ void findSwapped(const ProtocolVariant &variant, Entries &entries)
     const auto take = [](Entry &entry, const Entry &other) {
         Finding swapped = lineFinding(
             Severity::Warning, "spid_swapped",
-            QString("It holds the number of terminal %1, whose SPID holds this one's: swap "
-                    "the two")
+            Text(QT_TRANSLATE_NOOP(
+                     "core",
+                     "It holds the number of terminal %1, whose SPID holds this one's: swap "
+                     "the two"))
                 .arg(other.terminal.number));
         swapped.repair = other.spid.digits;
         std::erase_if(entry.spid.findings,

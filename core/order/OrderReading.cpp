@@ -21,12 +21,12 @@ public:
     }
 
     QString text(const QString &column) const { return m_fields.value(column).trimmed(); }
-    void say(const QString &column, const QString &code, const QString &reason,
+    void say(const QString &column, const QString &code, const Text &reason,
              Severity severity = Severity::Error)
     {
         m_reading.malformed.push_back({severity, code, reason, {}, column, 0});
     }
-    QString needed(const QString &column, const QString &code, const QString &reason)
+    QString needed(const QString &column, const QString &code, const Text &reason)
     {
         const QString found = text(column);
         if (found.isEmpty())
@@ -40,9 +40,11 @@ public:
         if (const auto value = fromText<E>(found))
             return *value;
         say(column, column + "_unknown",
-            found.isEmpty()
-                ? QString("is empty; it must be one of %1").arg(allWords<E>().join(", "))
-                : QString("\"%1\" is not one of %2").arg(found.left(40), allWords<E>().join(", ")));
+            found.isEmpty() ? Text(QT_TRANSLATE_NOOP("core", "is empty; it must be one of %1"))
+                                  .arg(allWords<E>().join(", "))
+                            : Text(QT_TRANSLATE_NOOP("core", "\"%1\" is not one of %2"))
+                                  .arg(found.left(40))
+                                  .arg(allWords<E>().join(", ")));
         return fallback;
     }
     Services services(const QString &column, Services allowed)
@@ -51,12 +53,14 @@ public:
         const auto value = servicesFromText(found);
         if (!value)
             say(column, "services_unknown",
-                QString("\"%1\" is not made of voice, data and packet joined by +")
+                Text(QT_TRANSLATE_NOOP("core",
+                                       "\"%1\" is not made of voice, data and packet joined by +"))
                     .arg(found.left(40)));
         else if (*value & ~allowed)
             say(column, "services_impossible",
-                QString("%1 cannot carry %2")
-                    .arg(column.section('_', 0, 0).toUpper(), servicesText(*value & ~allowed)));
+                Text(QT_TRANSLATE_NOOP("core", "%1 cannot carry %2"))
+                    .arg(column.section('_', 0, 0).toUpper())
+                    .arg(servicesText(*value & ~allowed)));
         else
             return *value;
         return {};
@@ -69,21 +73,26 @@ private:
 
 void readHead(FieldReader &in, ServiceOrder &order)
 {
-    order.number = in.needed("order_number", "order_number_missing", "The order has no number.");
+    order.number = in.needed("order_number", "order_number_missing",
+                             QT_TRANSLATE_NOOP("core", "The order has no number."));
     order.type = in.word<OrderType>("order_type", OrderType::New);
     order.kind = in.word<LineKind>("kind", LineKind::Bri);
     const QString due = in.text("due_date");
     order.dueDate = QDate::fromString(due, "yyyy-MM-dd");
     if (due.isEmpty())
-        in.say("due_date", "date_missing", "The order has no due date (YYYY-MM-DD).");
+        in.say("due_date", "date_missing",
+               QT_TRANSLATE_NOOP("core", "The order has no due date (YYYY-MM-DD)."));
     else if (!order.dueDate.isValid())
         in.say("due_date", "date_malformed",
-               QString("\"%1\" is not a day of the calendar as YYYY-MM-DD").arg(due.left(20)));
-    order.circuit = in.needed("circuit_number", "circuit_missing", "The order names no circuit.");
+               Text(QT_TRANSLATE_NOOP("core", "\"%1\" is not a day of the calendar as YYYY-MM-DD"))
+                   .arg(due.left(20)));
+    order.circuit = in.needed("circuit_number", "circuit_missing",
+                              QT_TRANSLATE_NOOP("core", "The order names no circuit."));
     order.customer = in.text("customer");
     order.premises = in.text("premises");
     if (order.customer.isEmpty())
-        in.say("customer", "customer_missing", "The order names no customer.", Severity::Warning);
+        in.say("customer", "customer_missing",
+               QT_TRANSLATE_NOOP("core", "The order names no customer."), Severity::Warning);
     order.pair = in.text("pair");
     if (!in.text("line").isEmpty())
         order.line = in.word<LineMode>("line", LineMode::Multipoint);
@@ -91,18 +100,20 @@ void readHead(FieldReader &in, ServiceOrder &order)
     order.ntSupplied = nt == "yes";
     if (nt != "yes" && nt != "no" && !(nt.isEmpty() && order.kind == LineKind::Analog))
         in.say("nt_supplied", "nt_supplied_unknown",
-               QString("\"%1\" is neither yes nor no").arg(nt.left(20)));
+               Text(QT_TRANSLATE_NOOP("core", "\"%1\" is neither yes nor no")).arg(nt.left(20)));
 }
 
 void readOffice(FieldReader &in, ServiceOrder &order,
                 const std::function<std::optional<QString>(const QString &)> &officeVariant)
 {
-    order.office = in.needed("office", "office_missing", "The order names no serving office.");
+    order.office = in.needed("office", "office_missing",
+                             QT_TRANSLATE_NOOP("core", "The order names no serving office."));
     const auto habit = officeVariant(order.office);
     if (!order.office.isEmpty() && !habit)
-        in.say("office", "office_unknown",
-               QString("There is no serving office \"%1\"; import it first.")
-                   .arg(order.office.left(40)));
+        in.say(
+            "office", "office_unknown",
+            Text(QT_TRANSLATE_NOOP("core", "There is no serving office \"%1\"; import it first."))
+                .arg(order.office.left(40)));
     order.variant = in.text("protocol_variant");
     if (order.kind == LineKind::Analog) {
         order.variant = "analog"; // whatever the switch speaks on its digital lines
@@ -114,8 +125,10 @@ void readOffice(FieldReader &in, ServiceOrder &order,
     if (!variant || variant->isAnalog)
         in.say("protocol_variant", "variant_unknown",
                order.variant.isEmpty()
-                   ? QString("No protocol variant is given and the office has none.")
-                   : QString("\"%1\" is not a protocol variant of a basic-rate line.")
+                   ? Text(QT_TRANSLATE_NOOP(
+                         "core", "No protocol variant is given and the office has none."))
+                   : Text(QT_TRANSLATE_NOOP(
+                              "core", "\"%1\" is not a protocol variant of a basic-rate line."))
                          .arg(order.variant.left(40)));
 }
 
@@ -131,7 +144,8 @@ void readServices(FieldReader &in, ServiceOrder &order)
     order.dataRate = rate.isEmpty() ? 64000 : rate.toInt();
     if (order.dataRate != 64000 && order.dataRate != 56000)
         in.say("data_rate", "data_rate_unknown",
-               QString("\"%1\" is neither 64000 nor 56000").arg(rate.left(20)));
+               Text(QT_TRANSLATE_NOOP("core", "\"%1\" is neither 64000 nor 56000"))
+                   .arg(rate.left(20)));
 }
 
 void readTerminals(FieldReader &in, ServiceOrder &order)
@@ -168,7 +182,7 @@ OrderReading readOrder(const OrderFields &fields,
     for (auto it = fields.begin(); it != fields.end(); ++it) {
         const bool isName = it.key() == "order_number" || it.key() == "circuit_number";
         const int longest = isName ? longestOrderName : longestOrderText;
-        if (const QString trouble = textTrouble(*it, longest); !trouble.isEmpty())
+        if (const Text trouble = textTrouble(*it, longest); !trouble.isEmpty())
             in.say(it.key(), it->size() > longest ? "text_too_long" : "control_character", trouble);
     }
     return reading;

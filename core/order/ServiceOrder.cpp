@@ -103,7 +103,8 @@ Result<ServiceOrder> ServiceOrder::fromJson(const QJsonObject &object, const QSt
     OrderReading reading = readOrder(map, anyOffice);
     for (const Finding &finding : reading.malformed)
         if (finding.severity == Severity::Error)
-            return failure(ErrorCode::BadInput, finding.reason, place + "." + finding.field);
+            return failure(ErrorCode::BadInput, finding.reason.english(),
+                           place + "." + finding.field);
     return reading.order;
 }
 

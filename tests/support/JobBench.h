@@ -145,9 +145,9 @@ public:
         for (const CriterionResult &each : decision.criteria)
             criteria.insert(each.key, QJsonObject{{"outcome", toText(each.outcome)},
                                                   {"measured", each.measured},
-                                                  {"measured_text", each.measuredText},
+                                                  {"measured_text", each.measuredText.english()},
                                                   {"limit", each.limit},
-                                                  {"limit_text", each.limitText}});
+                                                  {"limit_text", each.limitText.english()}});
         return {{"outcome", toText(decision.outcome)}, {"criteria", criteria}};
     }
 

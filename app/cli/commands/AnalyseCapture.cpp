@@ -4,6 +4,7 @@
 #include "app/cli/SummaryText.h"
 #include "core/errortest/Bounds.h"
 #include "core/errortest/Capture.h"
+#include "core/errortest/CountText.h"
 
 #include <QFile>
 #include <QFileInfo>
@@ -95,7 +96,7 @@ private:
         for (const Slip &slip : result.slips)
             text += QString("Slip in second %1: %2 %3\n")
                         .arg(slip.second)
-                        .arg(countText(std::abs(slip.bits), "bit"))
+                        .arg(countText(std::abs(slip.bits), Counted::Bit).english())
                         .arg(slip.bits > 0 ? "lost" : "put in");
         if (!result.slips.empty())
             text += "A slip is told apart: it makes no bit error and no errored second above.\n";
@@ -111,7 +112,7 @@ private:
             return {};
         return wrapped(QString("The file is shorter than one second: %1, and a second has %2. Only "
                                "whole seconds are counted.")
-                           .arg(countText(octets, "octet"))
+                           .arg(countText(octets, Counted::Octet).english())
                            .arg(octetsOfSecond)) +
                "\n";
     }

@@ -46,7 +46,7 @@ private:
     {
         QStringList reasons;
         for (const Finding &finding : check.findings)
-            reasons << finding.reason;
+            reasons << finding.reason.english();
         return QJsonObject{
             {"variant", m_variant},
             {"spid", m_spid},
@@ -67,7 +67,7 @@ private:
             .add("Taken apart", check.inWords())
             .add("To read aloud", check.grouped());
         for (const Finding &finding : check.findings)
-            lines.add(severityName(finding.severity), finding.reason);
+            lines.add(severityName(finding.severity), finding.reason.english());
         return lines.add("Repair", check.repair()).text();
     }
 

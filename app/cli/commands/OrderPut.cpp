@@ -50,7 +50,7 @@ private:
             findings.append(QJsonObject{{"column", finding.field},
                                         {"code", finding.code},
                                         {"severity", severityName(finding.severity)},
-                                        {"reason", finding.reason},
+                                        {"reason", finding.reason.english()},
                                         {"repair", finding.repair}});
         const QString state = verdict.malformed ? "malformed" : verdict.held ? "held" : "in order";
         Answer answer = Answer::of(QJsonObject{{"malformed", verdict.malformed},

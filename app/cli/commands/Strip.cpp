@@ -51,8 +51,10 @@ public:
 private:
     QString title(qint64 seconds) const
     {
-        QStringList parts{m_order.isEmpty() ? QString("Error test")
-                                            : "Error test, order " + m_order};
+        // A file does not say whose it is: who gives the order does.
+        QStringList parts{"Error test, data of " + fileNameOf(m_file)};
+        if (!m_order.isEmpty())
+            parts << QString("order %1 as given").arg(m_order);
         if (m_started)
             parts << paperTimes(*m_started, m_started->plusSeconds(double(seconds)));
         return parts.join(", ");
@@ -72,7 +74,7 @@ private:
         if (double(seconds.size()) < limits.value("run_seconds_min"))
             return QString("Within its error limits so far; a run lasts at least %1 s")
                 .arg(limits.value("run_seconds_min"));
-        return "Within its error limits: " + countsText(evaluation.summary);
+        return "Within its error limits: " + countsText(evaluation.summary).english();
     }
 
     QString m_file, m_out, m_order, m_limits;

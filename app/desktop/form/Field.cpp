@@ -34,7 +34,7 @@ Field::Field(const FieldSpec &spec, const Editor &editor, QWidget *parent)
 
 void Field::mark(const QString &reason)
 {
-    setFindings({{Severity::Error, "entry", reason, {}, key(), 0}});
+    setFindings({{Severity::Error, "entry", Text::verbatim(reason), {}, key(), 0}});
 }
 
 void Field::goTo()

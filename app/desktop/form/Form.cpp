@@ -306,7 +306,7 @@ void Form::tell(const Finding &finding)
 {
     Field *wrong = field(finding.field);
     if (!wrong || !wrong->isAsked()) {
-        tell(signOf(finding.severity), finding.reason);
+        tell(signOf(finding.severity), finding.reason.english());
         return;
     }
     wrong->field()->setFocus(); // first: the field that is left is checked anew

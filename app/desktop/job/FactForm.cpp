@@ -130,7 +130,7 @@ Finding findingOf(const Form &form, const Error &error, const FactUse &use)
     const bool shown = field && field->isAsked();
     return {Severity::Error,
             "entry",
-            shown || error.place.isEmpty() ? error.message : error.text(),
+            Text::verbatim(shown || error.place.isEmpty() ? error.message : error.text()),
             {},
             shown ? field->key() : QString(),
             0};

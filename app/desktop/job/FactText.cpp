@@ -1,5 +1,6 @@
 #include "app/desktop/job/FactText.h"
 
+#include "core/errortest/CountText.h"
 #include "core/errortest/RunEvaluation.h"
 
 #include <QCoreApplication>
@@ -127,7 +128,7 @@ struct Teller
         return QString("Detector check on %1: %2 s quiet with %3, %4 sent, %5 seen, %6")
             .arg(channelText(detector.channels))
             .arg(detector.quietSeconds.value_or(0))
-            .arg(countText(detector.quietBitErrors.value_or(0), "error"))
+            .arg(countText(detector.quietBitErrors.value_or(0), Counted::Error).english())
             .arg(detector.injections.value_or(0))
             .arg(detector.seenBitErrors.value_or(0))
             .arg(detector.cleared.value_or(false) ? "counters cleared" : "counters not cleared");
@@ -139,8 +140,8 @@ struct Teller
         return QString("Run on %1, %2%3: %4, %5, %6 severely errored")
             .arg(channelText(run.channels), durationText(qint64(run.durationSeconds())),
                  run.wasStoppedEarly() ? ", stopped early" : "")
-            .arg(countText(evaluation.summary.bitErrors, "bit error"),
-                 countText(evaluation.summary.erroredSeconds, "errored second"))
+            .arg(countText(evaluation.summary.bitErrors, Counted::BitError).english(),
+                 countText(evaluation.summary.erroredSeconds, Counted::ErroredSecond).english())
             .arg(evaluation.summary.severelyErroredSeconds);
     }
 
@@ -172,7 +173,9 @@ struct Teller
     QString operator()(const MadeWithFact &made) const
     {
         return QString("%1 made with instrument %2")
-            .arg(countText(made.facts.size(), "reading"), instrument);
+            .arg(made.facts.size() == 1 ? QString("1 reading")
+                                        : QString("%1 readings").arg(made.facts.size()),
+                 instrument);
     }
 
     QString operator()(const DeskFact &desk) const

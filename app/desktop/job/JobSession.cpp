@@ -217,7 +217,7 @@ Result<RecordReport> JobSession::record(const QString &part, const FactObjects &
     if (recordedIn != order().number)
         sentences << tr("It stands with order %1, where the visit began.").arg(recordedIn);
     for (const Finding &finding : report->told)
-        sentences << finding.reason;
+        sentences << finding.reason.english();
     wasChanged(sentences.isEmpty() ? tr("Recorded.") : tr("Recorded. %1").arg(sentences.join(' ')));
     return report;
 }

@@ -73,7 +73,7 @@ QString RunClock::sentence() const
                   "only the counters of the test set say.")
             .arg(durationText(missed));
     const ErrorSummary sum = summary();
-    const QString proven = provenSentence(sum, m_rate, m_confidence);
+    const QString proven = provenSentence(sum, m_rate, m_confidence).english();
     if (sum.bits <= 0 || m_target <= 0)
         return proven;
     return proven + "; " +

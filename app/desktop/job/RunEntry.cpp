@@ -277,8 +277,12 @@ bool RunEntry::confirm()
 {
     for (const Field *field : m_counts->fields())
         if (field->isAsked() && field->typed().isEmpty() && !corrected()) {
-            m_counts->tell(
-                {Severity::Error, "empty", tr("Read it from the test set."), {}, field->key(), 0});
+            m_counts->tell({Severity::Error,
+                            "empty",
+                            Text::verbatim(tr("Read it from the test set.")),
+                            {},
+                            field->key(),
+                            0});
             return false;
         }
     const FactObjects made = facts(m_counts->values());

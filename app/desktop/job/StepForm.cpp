@@ -218,7 +218,7 @@ void StepForm::sayReview()
     if (now)
         for (const Finding &finding : reviewOf(desk(), now->need, m_form->values()))
             if (standsBelow(finding))
-                said << finding.reason;
+                said << finding.reason.english();
     m_form->tell(said.isEmpty() ? Status::None : Status::Doubtful, said.join(u' '));
     m_form->button()->parentWidget()->setVisible(!isOneKey(*m_form));
 }

@@ -165,8 +165,10 @@ void BoardSide::fillReasons(const OrderView &view)
     std::vector<SignItem> items;
     for (std::size_t i = 0; i < std::min(open.size(), reasonsShown); ++i) {
         const bool failed = open[i]->outcome == CriterionOutcome::NotMet;
-        items.push_back(
-            {open[i]->key, failed ? Status::Failed : Status::Open, {}, open[i]->sentence()});
+        items.push_back({open[i]->key,
+                         failed ? Status::Failed : Status::Open,
+                         {},
+                         open[i]->sentence().english()});
     }
     if (open.size() > reasonsShown)
         items.push_back(

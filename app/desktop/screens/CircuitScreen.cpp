@@ -137,7 +137,7 @@ void CircuitScreen::showView(const Result<CircuitView> &view)
     if (!view) {
         m_mark->setFindings({{.severity = Severity::Error,
                               .code = "circuit",
-                              .reason = view.error().message,
+                              .reason = Text::verbatim(view.error().message),
                               .repair = {},
                               .field = {}}});
         return;

@@ -58,12 +58,12 @@ std::vector<TextRow> rowsOf(const Findings &findings)
     std::vector<TextRow> rows;
     rows.reserve(findings.size());
     for (const Finding &finding : findings)
-        rows.push_back(
-            {{finding.row > 0 ? QString::number(finding.row) : QString(), finding.field,
-              severityName(finding.severity), finding.code, finding.reason, finding.repair},
-             signOf(finding.severity),
-             {},
-             false});
+        rows.push_back({{finding.row > 0 ? QString::number(finding.row) : QString(), finding.field,
+                         severityName(finding.severity), finding.code, finding.reason.english(),
+                         finding.repair},
+                        signOf(finding.severity),
+                        {},
+                        false});
     return rows;
 }
 

@@ -323,7 +323,7 @@ void OrderScreen::showTodo(const Findings &findings, bool malformed)
             break;
         const bool missing = malformed && finding.severity == Severity::Error;
         items.push_back({finding.field, missing ? Status::Open : signOf(finding.severity),
-                         nameOfColumn(*m_form, finding.field), finding.reason});
+                         nameOfColumn(*m_form, finding.field), finding.reason.english()});
     }
     m_todoMore->setText(tr("and %1 more").arg(qlonglong(listed.size() - items.size())));
     m_todoMore->setVisible(listed.size() > items.size());

@@ -639,8 +639,8 @@ private slots:
     {
         const QString number = "217-555-0199";
         CertificateSources sources = certificates::sources(jobs::briFields(), jobs::briFacts());
-        sources.decision.notes << "through " + number;
-        sources.decision.criteria.front().reason += " 2175550199";
+        sources.decision.notes.push_back(Text::verbatim("through " + number));
+        sources.decision.criteria.front().reason += "2175550199";
         const NumberGuard guard(*testLinesFromText("loopback=" + number));
         const auto printed =
             print(certificates::content(sources, guard), firstIssue, Paper::Letter);

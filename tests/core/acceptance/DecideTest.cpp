@@ -328,7 +328,7 @@ private slots:
             QList<QJsonObject> facts = analogFacts();
             set(facts, 3, "value", milliamperes);
             facts << analog(31, 14, "on_hook_voltage", volts, "V");
-            return decided(analogFields(), facts).notes.filter("on-hook");
+            return decided(analogFields(), facts).notesInEnglish().filter("on-hook");
         };
         // 700 ohm: 50 V drive 71.4 mA.
         QCOMPARE(notes(71, 50), QStringList());
@@ -347,7 +347,7 @@ private slots:
                          {"installer", who}});
         };
         const auto notes = [&](const QList<QJsonObject> &visits) {
-            return decided(briFields(), briFacts() + visits).notes.filter("overlap");
+            return decided(briFields(), briFacts() + visits).notesInEnglish().filter("overlap");
         };
         QCOMPARE(notes({visit(31, "07:00", "09:00", "K7"), visit(32, "08:30", "10:00", "K7")}),
                  QStringList{"The visits of K7 from 2026-03-04 07:00 and from 2026-03-04 08:30 "
@@ -589,7 +589,7 @@ private slots:
         const Decision decision = decided(fields, {});
         QCOMPARE(toText(decision.criterion("run")->outcome), "not_needed");
         QCOMPARE(toText(decision.criterion("detector")->outcome), "not_needed");
-        QVERIFY(decision.notes.join(' ').contains("no error-rate run is needed"));
+        QVERIFY(decision.notesInEnglish().join(' ').contains("no error-rate run is needed"));
     }
     void aFigureIsShownOnItsSideOfTheLimit()
     {
@@ -610,7 +610,8 @@ private slots:
         QCOMPARE(at96.criterion("loop")->limitText,
                  "at most 42 dB at 96 kHz and 1300 ohm, no load coil");
         const Decision at99 = decide(in, limitsWith("run_confidence", 0.99));
-        QVERIFY2(at99.proves.contains("99 % confidence"), qPrintable(at99.proves));
+        QVERIFY2(at99.proves.english().contains("99 % confidence"),
+                 qPrintable(at99.proves.english()));
         // -ln 0.01 over the bits of a run without errors
         const double bits = at99.proven["bits"].toDouble();
         QVERIFY(std::abs(at99.proven["ber_upper"].toDouble() * bits + std::log(0.01)) < 1e-4);

@@ -109,7 +109,7 @@ class EvidenceTest : public QObject
         Job job;
         change(job);
         const Decision decision = decide(inputOf(job), m_limits);
-        QStringList told = decision.notes;
+        QStringList told = decision.notesInEnglish();
         for (const CriterionResult &result : decision.criteria)
             told << result.key + ' ' + toText(result.outcome) + ": " + result.reason.english();
         for (const QString &each : expected.split(' ')) {
@@ -439,7 +439,7 @@ private slots:
     }
     void aSelfCallOverTwoChannelsIsOneCall()
     {
-        const QString notes = decide(inputOf({}), m_limits).notes.join('\n');
+        const QString notes = decide(inputOf({}), m_limits).notesInEnglish().join('\n');
         QVERIFY2(!notes.contains("two calls"), qPrintable(notes));
     }
 
@@ -607,7 +607,7 @@ private slots:
         job.then = [](DecisionInput &input) {
             input.takenIn = *Moment::parse(u"2026-04-03T08:05:00-06:00");
         };
-        const QString notes = decide(inputOf(job), m_limits).notes.join('\n');
+        const QString notes = decide(inputOf(job), m_limits).notesInEnglish().join('\n');
         QVERIFY2(!notes.contains("30 days"), qPrintable(notes));
     }
 
@@ -694,7 +694,8 @@ private slots:
         const Decision decision = decide(inputOf(job), m_limits);
         QCOMPARE(toText(decision.criterion(quantity)->outcome), connected ? "not_needed" : "met");
         QCOMPARE(toText(decision.criterion("loop_current")->outcome), "met");
-        QCOMPARE(decision.notes.join('\n').contains("the office was connected"), connected);
+        QCOMPARE(decision.notesInEnglish().join('\n').contains("the office was connected"),
+                 connected);
     }
 
     void hazards_data()

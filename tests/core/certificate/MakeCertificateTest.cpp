@@ -68,13 +68,14 @@ private slots:
         for (std::size_t i = 0; i < content.criteria.size(); ++i) {
             QCOMPARE(content.criteria[i].key, from.decision.criteria[i].key);
             QCOMPARE(content.criteria[i].outcome, from.decision.criteria[i].outcome);
-            QCOMPARE(content.criteria[i].measured, from.decision.criteria[i].measuredText);
-            QCOMPARE(content.criteria[i].limit, from.decision.criteria[i].limitText);
+            QCOMPARE(content.criteria[i].measured,
+                     from.decision.criteria[i].measuredText.english());
+            QCOMPARE(content.criteria[i].limit, from.decision.criteria[i].limitText.english());
         }
         QCOMPARE(content.runsSentence(), "1 run was made");
-        QCOMPARE(content.proves, from.decision.proves);
+        QCOMPARE(content.proves, from.decision.proves.english());
         QVERIFY(content.provesPlainly.contains("19 million"));
-        QCOMPARE(content.notes.size(), from.decision.notes.size());
+        QCOMPARE(std::size_t(content.notes.size()), from.decision.notes.size());
         QVERIFY(!content.notes.join(' ').contains("self-call"));
     }
 
@@ -87,7 +88,7 @@ private slots:
         QCOMPARE(content.installers, QStringList{"Pat Example"});
         const std::vector<CertificateInstrument> used{
             {"TS-4", "basic-rate test set", "S-1021",
-             Calibration{QDate(2025, 9, 1), QDate(2026, 9, 1)}}};
+             Calibration{QDate(2025, 9, 1), QDate(2026, 9, 1)}, true}};
         QCOMPARE(content.instruments, used);
 
         // A later calibration does not hold on the day; one that needs none says so.
@@ -97,6 +98,19 @@ private slots:
         QCOMPARE(certificates::content(from).instruments.front().calibration->due, std::nullopt);
         from.people.clear();
         QCOMPARE(certificates::content(from).installers, QStringList{"K7"});
+    }
+
+    void aTestSetOutOfItsCalibrationSaysSo()
+    {
+        CertificateSources from = sources(jobs::briFields(), jobs::briFacts());
+        const Calibration old{QDate(2024, 2, 1), QDate(2025, 2, 1)};
+        from.instruments.front().calibrations = {
+            {QDate(2022, 2, 1), QDate(2023, 2, 1)}, old, {QDate(2026, 4, 1), QDate(2027, 4, 1)}};
+        CertificateInstrument told = certificates::content(from).instruments.front();
+        QVERIFY(!told.held);
+        QCOMPARE(told.calibration, std::optional(old)); // the newest before it was used
+        from.instruments.front().calibrations = {{QDate(2026, 4, 1), QDate(2027, 4, 1)}};
+        QCOMPARE(certificates::content(from).instruments.front().calibration, std::nullopt);
     }
 
     void failedRunsAreListed()
@@ -112,7 +126,26 @@ private slots:
         QVERIFY2(content.runs.front().result.startsWith("Failed: 900 bit errors where 5"),
                  qPrintable(content.runs.front().result));
         QCOMPARE(content.runs.back().outcome, RunOutcome::Counted);
+        QVERIFY2(content.runs.front().result.endsWith(
+                     ". Then, 4 March 2026, 08:50 (UTC-06:00): wiring was mended"),
+                 qPrintable(content.runs.front().result));
         QVERIFY(!content.record().contains("re-spliced"));
+    }
+
+    void aRunBeforeTheNtDoesNotCoverIt()
+    {
+        const auto covers = [](const char *interface, const char *supplied) {
+            OrderFields fields = jobs::briFields();
+            fields["nt_supplied"] = QString::fromLatin1(supplied);
+            QList<QJsonObject> facts = jobs::briFacts();
+            facts.last().insert("interface", QString::fromLatin1(interface));
+            return !certificates::content(sources(fields, facts))
+                        .notCovered.join(' ')
+                        .contains("in the error test");
+        };
+        QVERIFY(covers("st", "yes"));
+        QVERIFY(!covers("u", "yes"));
+        QVERIFY(covers("u", "no")); // the customer's NT is on his side
     }
 
     void aRunThatWasStruckOutIsTold()
@@ -194,10 +227,10 @@ private slots:
             42, input, {"loop"}, "loop back at 1 (217) 555 0199, or 555-0199"));
         CertificateSources from = sources(fields, facts);
         from.decision = decide(input, jobs::limits());
-        from.decision.notes << "by way of " + sentinel;
+        from.decision.notes.push_back(Text::verbatim("by way of " + sentinel));
         from.decision.runs.front().text += ", to 9 " + sentinel;
-        from.decision.criteria.front().measuredText += " 2175550199";
-        from.decision.criteria.front().reason += " 217.555.0199";
+        from.decision.criteria.front().measuredText += "2175550199";
+        from.decision.criteria.front().reason += "217.555.0199";
 
         QVERIFY(holdsSentinel(certificates::content(from).record())); // the test would notice
         const NumberGuard guard(*testLinesFromText("loopback=" + sentinel + ";milliwatt=102"));

@@ -1,6 +1,7 @@
 #include "core/errortest/Bounds.h"
 
 #include "core/base/Csv.h"
+#include "core/errortest/CountText.h"
 
 #include <QFile>
 #include <QTest>
@@ -231,7 +232,7 @@ private slots:
         QFETCH(qint64, seconds);
         QFETCH(double, confidence);
         QFETCH(QString, sentence);
-        QCOMPARE(proofSentence(errors, seconds * 64000, seconds, confidence), sentence);
+        QCOMPARE(proofSentence(errors, seconds * 64000, seconds, confidence).english(), sentence);
     }
 
     void noConfidenceIsAHundredPercent()
@@ -245,9 +246,11 @@ private slots:
 
     void countsWithTheirNoun()
     {
-        QCOMPARE(countText(0, "bit"), QString("0 bits"));
-        QCOMPARE(countText(1, "bit error"), QString("1 bit error"));
-        QCOMPARE(countText(2, "bit error"), QString("2 bit errors"));
+        QCOMPARE(countText(0, Counted::Bit).english(), QString("0 bits"));
+        QCOMPARE(countText(1, Counted::BitError).english(), QString("1 bit error"));
+        QCOMPARE(countText(2, Counted::LossOfSync).english(),
+                 QString("2 losses of synchronisation"));
+        QCOMPARE(countText(3, Counted::Slip).english(), QString("3 slips"));
     }
 
     void refusesWhatMakesNoSense()

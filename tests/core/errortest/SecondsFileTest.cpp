@@ -69,7 +69,7 @@ private slots:
         const auto file = readSecondsFile(bytes, "f.csv", rate);
         QVERIFY2(file, file ? "" : qPrintable(file.error().text()));
         QVERIFY2(file->findings.empty(),
-                 file->findings.empty() ? "" : qPrintable(file->findings[0].reason));
+                 file->findings.empty() ? "" : qPrintable(file->findings[0].reason.english()));
         QCOMPARE(codes(file->seconds), seconds);
         QCOMPARE(codes(*file->accepted("f.csv")), seconds);
     }

@@ -144,7 +144,7 @@ private slots:
         QCOMPARE(check.verdict(), QString("ok"));
         QCOMPARE(check.number.assignmentKey(), QString("+12175550143"));
         QCOMPARE(check.findings.front().code, QString("dn_completed"));
-        QCOMPARE(check.findings.front().reason,
+        QCOMPARE(check.findings.front().reason.english(),
                  QString("Completed with the line's area code to 217-555-0143"));
     }
 

@@ -152,7 +152,7 @@ private slots:
                 checkSpid(*findVariant(text(row.variant)), text(row.spid), text(row.dn));
             QStringList reasons;
             for (const Finding &finding : check.findings)
-                reasons << finding.reason;
+                reasons << finding.reason.english();
             QCOMPARE(text(row.reason), reasons.join("; "));
         });
         QVERIFY(count);

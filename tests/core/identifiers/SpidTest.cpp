@@ -169,7 +169,8 @@ private slots:
             QVERIFY(check.findings.empty());
         for (const Finding &finding : check.findings) {
             QVERIFY(!finding.reason.isEmpty());
-            QVERIFY(!finding.reason.contains('%') && !finding.reason.endsWith('.'));
+            QVERIFY(!finding.reason.english().contains('%') &&
+                    !finding.reason.english().endsWith('.'));
         }
     }
 

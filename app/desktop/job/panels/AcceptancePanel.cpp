@@ -96,9 +96,9 @@ public:
             open = open || criterion.open();
         }
         m_list->setItems(std::move(items));
-        m_notes->setText(decision.notes.join(u'\n'));
-        m_notes->setVisible(!decision.notes.isEmpty());
-        m_proves->setText(tr("What the run proves: %1").arg(decision.proves));
+        m_notes->setText(Text::joined(decision.notes, "\n").english());
+        m_notes->setVisible(!decision.notes.empty());
+        m_proves->setText(tr("What the run proves: %1").arg(decision.proves.english()));
         m_proves->setVisible(!decision.proves.isEmpty());
         m_exception->setVisible(open);
     }
@@ -122,11 +122,12 @@ protected:
 private:
     static SignItem itemOf(int number, const CriterionResult &criterion)
     {
-        QString title = tr("%1  %2: %3").arg(number).arg(criterion.name, wordOf(criterion));
+        QString title =
+            tr("%1  %2: %3").arg(number).arg(criterion.name.english(), wordOf(criterion));
         if (!criterion.measuredText.isEmpty())
-            title += tr(" — %1").arg(criterion.measuredText);
+            title += tr(" — %1").arg(criterion.measuredText.english());
         if (!criterion.limitText.isEmpty() && criterion.outcome != CriterionOutcome::NotNeeded)
-            title += tr(" (limit: %1)").arg(criterion.limitText);
+            title += tr(" (limit: %1)").arg(criterion.limitText.english());
         QString text = criterion.reason.english();
         if (criterion.excepted)
             text +=

@@ -179,7 +179,7 @@ private:
             desk().setPath(*path); // the plan is made anew, and shown
         const Findings wrong = selfCall();
         m_setup->tell(wrong.empty() ? Status::None : Status::Failed,
-                      wrong.empty() ? QString() : wrong.front().reason);
+                      wrong.empty() ? QString() : wrong.front().reason.english());
         takeHead();
     }
 
@@ -213,7 +213,7 @@ private:
         const Text trouble = selfCallTrouble(run, desk().order());
         if (trouble.isEmpty())
             return {};
-        return {{Severity::Error, "self_call", trouble.english(), {}, "to_dn", 0}};
+        return {{Severity::Error, "self_call", trouble, {}, "to_dn", 0}};
     }
 
     QStringList m_needs;

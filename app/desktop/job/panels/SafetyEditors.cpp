@@ -81,7 +81,8 @@ private:
             if (field->isAsked() && !field->spec().optional && field->typed().isEmpty())
                 return Finding{Severity::Error,
                                "empty",
-                               tr("is needed before the card is recorded; what is typed is kept"),
+                               Text::verbatim(tr(
+                                   "is needed before the card is recorded; what is typed is kept")),
                                {},
                                field->key(),
                                0};
@@ -103,7 +104,7 @@ private:
     {
         QStringList alarms;
         for (const Finding &hazard : hazards())
-            alarms << tr("HAZARD. %1").arg(hazard.reason);
+            alarms << tr("HAZARD. %1").arg(hazard.reason.english());
         alarms.removeDuplicates();
         m_alarm->setText(alarms.join(u'\n'));
         m_alarm->setAccessibleName(m_alarm->text());

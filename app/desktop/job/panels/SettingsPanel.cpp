@@ -178,10 +178,10 @@ private:
         };
         for (const Finding &finding : checkOrderIdentifiers(desk().order()))
             add(loopwright::signOf(finding.severity),
-                finding.reason +
+                finding.reason.english() +
                     (finding.repair.isEmpty() ? QString() : tr(" Repair: %1").arg(finding.repair)));
         for (const Conflict &conflict : desk().view().input.conflicts)
-            add(Status::Failed, conflict.reason());
+            add(Status::Failed, conflict.reason().english());
         m_findings->setItems(std::move(items));
     }
 

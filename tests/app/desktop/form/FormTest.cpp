@@ -57,7 +57,7 @@ class FormTest : public QObject
     QString reason(const QString &field) const
     {
         const Findings &all = m_form->field(field)->findings();
-        return all.empty() ? QString() : all.front().reason;
+        return all.empty() ? QString() : all.front().reason.english();
     }
 
 private slots:
