@@ -54,17 +54,26 @@ QString waitingInWords(WaitingOn what)
     return "something else";
 }
 
+bool isHazardOpen(const CertificateSources &sources)
+{
+    const Evidence evidence(sources.input, sources.limits);
+    return std::ranges::any_of(evidence.cards().hazards(),
+                               [](const Hazard &hazard) { return !hazard.isClosed(); });
+}
+
+/// Rests on the pair itself, and not on numbers, papers or test sets.
+bool isOfThePair(const CriterionResult &criterion)
+{
+    return criterion.key != u"identifiers" && criterion.key != u"instrument";
+}
+
 QStringList whatIsNext(const CertificateSources &sources, const NumberGuard &guard)
 {
     const ServiceOrder &order = sources.input.order;
     QStringList next;
-    const Evidence evidence(sources.input, sources.limits);
-    for (const Hazard &hazard : evidence.cards().hazards())
-        if (!hazard.isClosed()) {
-            next << "A dangerous voltage was read on the pair of wires. Leave the jack, the NT and "
-                    "the wires alone until you are told that it is gone.";
-            break;
-        }
+    if (isHazardOpen(sources))
+        next << "A dangerous voltage was read on the pair of wires. Leave the jack, the NT and "
+                "the wires alone until you are told that it is gone.";
     const Fact *referral = nullptr;
     for (const Fact *fact : standingFacts(sources.input.facts))
         if (fact->as<ReferredFact>())
@@ -75,7 +84,9 @@ QStringList whatIsNext(const CertificateSources &sources, const NumberGuard &gua
                            .arg(paperTime(referral->at), guard.coverTyped(referred->to));
         if (referred->reference)
             text += QString(", reference %1").arg(guard.coverTyped(*referred->reference));
-        if (referred->waitingOn)
+        if (referred->waitingOn == WaitingOn::Customer)
+            text += "; it waits for you: please call the number below";
+        else if (referred->waitingOn)
             text += "; it waits for " + waitingInWords(*referred->waitingOn);
         next << text + '.';
     }
@@ -104,7 +115,11 @@ Result<LeaveBehindSlip> leaveBehindSlip(const CertificateSources &sources, const
     slip.premises = guard.coverTyped(order.premises);
     slip.circuit = order.circuit;
     slip.visited = workText(sources);
+    const bool isHeld = isHazardOpen(sources);
     for (const CriterionResult &criterion : sources.decision.criteria) {
+        // Of wires that nobody may touch no slip says that they are fit.
+        if (isHeld && criterion.outcome == CriterionOutcome::Met && isOfThePair(criterion))
+            continue;
         if (criterion.outcome == CriterionOutcome::Met)
             slip.done << guard.cover(plainMeaning(criterion));
         else if (criterion.outcome != CriterionOutcome::NotNeeded)
@@ -123,9 +138,10 @@ Result<CloseOutSlip> closeOutSlip(const CertificateSources &sources, const Numbe
     LOOPWRIGHT_TRY(checkForPaper(sources.input));
     if (!isAccepted(sources.decision.outcome)) {
         const CriterionResult *open = sources.decision.firstOpen();
-        return failure(ErrorCode::Refused,
-                       QString("order %1 is not accepted%2")
-                           .arg(order.number, open ? ": " + open->sentence() : QString()));
+        return failure(
+            ErrorCode::Refused,
+            QString("order %1 is not accepted%2")
+                .arg(order.number, open ? ": " + open->sentence().english() : QString()));
     }
     CloseOutSlip slip;
     slip.order = order.number;
@@ -141,7 +157,7 @@ Result<CloseOutSlip> closeOutSlip(const CertificateSources &sources, const Numbe
     for (const CriterionResult &criterion : sources.decision.criteria)
         for (CertificateReading &reading : readingsOf(criterion, sources)) {
             reading.value = guard.cover(reading.value);
-            slip.readings.emplace_back(criterion.name, reading);
+            slip.readings.emplace_back(criterion.name.english(), reading);
         }
     slip.delivery = deliveryOf(sources);
     slip.terminals = terminalLines(order);
