@@ -2,6 +2,7 @@
 
 #include "app/actions/Evidence.h"
 #include "app/actions/Orders.h"
+#include "core/acceptance/Proof.h"
 #include "core/certificate/ContentParts.h"
 #include "db/OfficeStore.h"
 #include "db/PersonStore.h"
@@ -30,6 +31,19 @@ std::vector<HandoffReading> withFigures(const std::vector<HandoffReading> &readi
     return whole;
 }
 
+/// The newest referral says the same, and nothing was done on the line since.
+bool standsAlready(const DecisionInput &input, const ReferredFact &referred)
+{
+    bool stands = false;
+    for (const Fact *fact : standingFacts(input.facts)) {
+        if (const auto *before = fact->as<ReferredFact>())
+            stands = *before == referred;
+        else if (provenBy(*fact) != Proves::Nothing || fact->as<VisitFact>())
+            stands = false;
+    }
+    return stands;
+}
+
 } // namespace
 
 Result<Handoff> handoffOf(Records &records, const QString &order)
@@ -48,6 +62,9 @@ Result<void> refer(Records &records, const QString &order, const ReferredFact &r
 {
     if (referred.to.trimmed().isEmpty())
         return failure(ErrorCode::Usage, "say to whom the job is handed on", "--to");
+    LOOPWRIGHT_ASSIGN(const auto view, showOrder(records, order));
+    if (standsAlready(view.input, referred))
+        return {};
     const Fact fact{{}, records.now(), order, records.by(), {}, {}, referred};
     LOOPWRIGHT_TRY(recordFacts(records, {order, {fact}}, "handoff"));
     return {};

@@ -54,8 +54,8 @@ void Options::text(const char *name, QString &target, const char *help, Given gi
         // The next option was meant, and the value forgotten.
         if (value.startsWith(u"--"))
             return QString("needs a value");
-        return given == Given::Always && value.trimmed().isEmpty() ? QString("must not be empty")
-                                                                   : QString();
+        return given != Given::IfWanted && value.trimmed().isEmpty() ? QString("must not be empty")
+                                                                     : QString();
     });
 }
 

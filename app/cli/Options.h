@@ -20,7 +20,8 @@ namespace loopwright {
 enum class Given
 {
     IfWanted,
-    Always
+    Always,
+    NeverEmpty ///< if wanted, and then with a value
 };
 
 /// Whether one word may hold several values.

@@ -106,10 +106,11 @@ public:
     void declare(Options &options) override
     {
         options.text("number", m_number, "The order", Given::Always);
-        options.text("--out", m_out, "The page as PDF");
+        options.text("--out", m_out, "The page as PDF", Given::NeverEmpty);
         options.word("--paper", m_paper, allWords<Paper>(), "a4 (else) or letter");
-        options.text("--to", m_to, "Records that it is handed on, and to whom");
-        options.text("--reference", m_reference, "With --to: the number that they gave it");
+        options.text("--to", m_to, "Records that it is handed on, and to whom", Given::NeverEmpty);
+        options.text("--reference", m_reference, "With --to: the number that they gave it",
+                     Given::NeverEmpty);
         options.word("--waiting-on", m_waitingOn, allWords<WaitingOn>(),
                      "With --to: what the order waits for");
     }
@@ -120,6 +121,7 @@ public:
         if (m_to.isEmpty() && !(m_reference.isEmpty() && m_waitingOn.isEmpty()))
             return failure(ErrorCode::Usage, "stands with --to",
                            m_reference.isEmpty() ? "--waiting-on" : "--reference");
+        LOOPWRIGHT_TRY(checkWritable(m_out)); // before a record stands whose page cannot be made
         if (!m_to.isEmpty()) {
             ReferredFact referred{m_to, {}, fromText<WaitingOn>(m_waitingOn)};
             if (!m_reference.isEmpty())
@@ -127,14 +129,21 @@ public:
             LOOPWRIGHT_TRY(refer(*records, m_number, referred));
         }
         LOOPWRIGHT_ASSIGN(const auto handoff, handoffOf(*records, m_number));
-        if (!m_out.isEmpty())
-            LOOPWRIGHT_TRY(print(handoff, records->now()));
+        if (const auto printed = print(handoff, records->now()); !printed)
+            return failure(printed.error().code,
+                           m_to.isEmpty() ? printed.error().message
+                                          : "the referral is recorded and stands, and only its "
+                                            "page is missing: repeat the command; " +
+                                                printed.error().message,
+                           printed.error().place);
         return Answer::of(json(handoff), text(handoff));
     }
 
 private:
     Result<void> print(const Handoff &handoff, const Moment &now) const
     {
+        if (m_out.isEmpty())
+            return {};
         const Sheet sheet = handoffPage(handoff, fromText<Paper>(m_paper).value_or(Paper::A4));
         const auto pdf = sheetPdf(sheet, {sheet.title, {}, now});
         if (!pdf)

@@ -44,6 +44,41 @@ private slots:
         QCOMPARE(refer(*records, "A-1001", {" ", {}, {}}).error().code, ErrorCode::Usage);
     }
 
+    void aRepeatRecordsNoSecondReferral()
+    {
+        auto records = office();
+        QVERIFY(importOrders(*records, csv({briFields()}), {"orders.csv"}));
+        records->actAs("K7");
+        const auto referrals = [&records] {
+            const auto view = showOrder(*records, "A-1001");
+            return std::ranges::count_if(view->facts, [](const auto &each) {
+                return each.fact.kind() == FactKind::Referred;
+            });
+        };
+        int minute = 0;
+        const auto later = [&] {
+            records->setNow(
+                Moment::parse(u"2026-11-04T09:00:00-06:00")->plusSeconds(60 * ++minute));
+        };
+        later();
+        const ReferredFact first{"cable desk", "T-44", WaitingOn::Plant};
+        QVERIFY(refer(*records, "A-1001", first));
+        QVERIFY(refer(*records, "A-1001", first));
+        QCOMPARE(referrals(), 1);
+        later();
+        QVERIFY(refer(*records, "A-1001", {"cable desk", "T-45", WaitingOn::Plant}));
+        QCOMPARE(referrals(), 2);
+        later();
+        QVERIFY(refer(*records, "A-1001", first)); // said otherwise since: it is said anew
+        QCOMPARE(referrals(), 3);
+        later();
+        const Fact visit{{}, records->now(), "A-1001", "K7", {}, {}, VisitFact{}};
+        QVERIFY(recordFacts(*records, {"A-1001", {visit}}, "visit"));
+        later();
+        QVERIFY(refer(*records, "A-1001", first)); // after another visit
+        QCOMPARE(referrals(), 4);
+    }
+
     /// Below each criterion the figures that were read for it.
     void figuresWithLimits()
     {

@@ -362,6 +362,30 @@ private slots:
                        ExitStatus::Usage);
     }
 
+    void aPageThatCannotBeWrittenRefersNothing()
+    {
+        record("26-0006");
+        const Answered nowhere =
+            at({"handoff", "26-0006", "--to", "cable desk", "--out", path("no/such/folder/h.pdf")});
+        COMPARE_STATUS(nowhere, ExitStatus::DiskTrouble);
+        QVERIFY(at({"handoff", "26-0006"}).object()["referred"].isNull());
+        // The place could be opened and the disk refuses the page: the referral stands and says so.
+        const QStringList full{"handoff", "26-0006", "--to", "cable desk", "--out", "/dev/full"};
+        for (int time = 0; time < 2; ++time) {
+            const Answered refused = at(full);
+            COMPARE_STATUS(refused, ExitStatus::DiskTrouble);
+            QVERIFY2(refused.error()["message"].toString().contains("repeat the command"),
+                     refused.all().constData());
+        }
+        int referrals = 0;
+        for (const QJsonValue &fact : at({"order", "show", "26-0006"}).object()["facts"].toArray())
+            referrals += fact["kind"] == "referred";
+        QCOMPARE(referrals, 1);
+        for (const char *option : {"--to", "--out"})
+            for (const char *nothing : {"", " "})
+                COMPARE_STATUS(at({"handoff", "26-0006", option, nothing}), ExitStatus::Usage);
+    }
+
     void slips()
     {
         record("26-0006");
