@@ -1,7 +1,6 @@
 #include "core/errortest/RunFact.h"
 
 #include "core/errortest/FactKeys.h"
-#include "core/errortest/G821.h"
 
 #include <cmath>
 
@@ -17,14 +16,11 @@ struct TotalKey
 {
     const char *key;
     std::optional<qint64> RunFact::*typed;
-    qint64 ErrorCounts::*counted;
 };
 
-constexpr TotalKey bitErrorsKey = {"bit_errors", &RunFact::bitErrors, &ErrorCounts::bitErrors};
 constexpr TotalKey secondsKeys[] = {
-    {"errored_seconds", &RunFact::erroredSeconds, &ErrorCounts::erroredSeconds},
-    {"severely_errored_seconds", &RunFact::severelyErroredSeconds,
-     &ErrorCounts::severelyErroredSeconds},
+    {"errored_seconds", &RunFact::erroredSeconds},
+    {"severely_errored_seconds", &RunFact::severelyErroredSeconds},
 };
 
 constexpr auto runFields = std::tuple{bound("path", &RunFact::path),
@@ -37,7 +33,7 @@ constexpr auto runFields = std::tuple{bound("path", &RunFact::path),
                                       bound("started", &RunFact::started),
                                       bound("ended", &RunFact::ended),
                                       bound("stopped_early", &RunFact::stoppedEarly),
-                                      countField(bitErrorsKey.key, bitErrorsKey.typed),
+                                      countField("bit_errors", &RunFact::bitErrors),
                                       countField(secondsKeys[0].key, secondsKeys[0].typed, "s"),
                                       countField(secondsKeys[1].key, secondsKeys[1].typed, "s"),
                                       countField("sync_losses", &RunFact::syncLosses),
@@ -95,34 +91,6 @@ void checkTotals(JsonReader &reader, const RunFact &run)
     atMost("bit_errors", run.bitErrors, seconds * run.bitsPerSecond());
     for (const TotalKey &total : secondsKeys)
         atMost(total.key, run.*total.typed, seconds);
-    if (run.erroredSeconds && run.severelyErroredSeconds &&
-        *run.severelyErroredSeconds > *run.erroredSeconds)
-        reader.fail("severely_errored_seconds", "is more than errored_seconds");
-}
-
-/// Totals typed beside the seconds must be what the seconds give.
-void checkAgreement(JsonReader &reader, const RunFact &run)
-{
-    G821 evaluator(run.bitsPerSecond());
-    evaluator.push(*run.seconds);
-    const ErrorCounts counts = evaluator.counts();
-    const auto check = [&](const TotalKey &total) {
-        const auto typed = run.*total.typed;
-        if (typed && *typed != counts.*total.counted)
-            reader.fail(
-                total.key,
-                QString("is %1, and the seconds give %2").arg(*typed).arg(counts.*total.counted));
-    };
-    check(bitErrorsKey);
-    for (const TotalKey &total : secondsKeys)
-        check(total);
-    // Synchronisation may be lost more than once in a second, but not without a second that says
-    // so.
-    if (run.syncLosses &&
-        (*run.syncLosses < counts.syncLosses || (*run.syncLosses > 0 && counts.syncLosses == 0)))
-        reader.fail(
-            "sync_losses",
-            QString("is %1, and the seconds show %2").arg(*run.syncLosses).arg(counts.syncLosses));
 }
 
 } // namespace
@@ -140,8 +108,6 @@ RunFact RunFact::read(JsonReader &reader)
         reader.fail("bit_errors", "is required where the run has no seconds");
     if (!reader.failed())
         checkTotals(reader, run);
-    if (!reader.failed() && run.seconds)
-        checkAgreement(reader, run);
     return run;
 }
 

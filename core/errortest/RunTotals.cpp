@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace loopwright {
 
@@ -32,12 +33,42 @@ bool liesInNoSecond(const RunFact &run)
            run.bitErrors.value_or(0) > 0 && *run.bitErrors < unavailableFrom;
 }
 
+/// Totals typed beside the seconds must be what the seconds give.
+std::optional<TotalsContradiction> besideSeconds(const RunFact &run)
+{
+    G821 evaluator(run.bitsPerSecond());
+    evaluator.push(*run.seconds);
+    const ErrorCounts counted = evaluator.counts();
+    const std::tuple<const char *, Counted, std::optional<qint64>, qint64> totals[] = {
+        {"bit_errors", Counted::BitError, run.bitErrors, counted.bitErrors},
+        {"errored_seconds", Counted::ErroredSecond, run.erroredSeconds, counted.erroredSeconds},
+        {"severely_errored_seconds", Counted::SeverelyErroredSecond, run.severelyErroredSeconds,
+         counted.severelyErroredSeconds}};
+    for (const auto &[key, one, typed, count] : totals)
+        if (typed && *typed != count)
+            return TotalsContradiction{
+                key, Text(QT_TRANSLATE_NOOP("core", "%1 recorded, and the seconds give %2"))
+                         .arg(countText(*typed, one))
+                         .arg(count)};
+    // Synchronisation may be lost more than once in a second, but not without a second that says
+    // so.
+    if (run.syncLosses &&
+        (*run.syncLosses < counted.syncLosses || (*run.syncLosses > 0 && counted.syncLosses == 0)))
+        return TotalsContradiction{
+            "sync_losses",
+            Text(QT_TRANSLATE_NOOP("core", "%1 losses of synchronisation recorded, and the seconds "
+                                           "show %2"))
+                .arg(*run.syncLosses)
+                .arg(counted.syncLosses)};
+    return {};
+}
+
 } // namespace
 
 std::optional<TotalsContradiction> contradictionIn(const RunFact &run)
 {
     if (run.seconds)
-        return {};
+        return besideSeconds(run);
     const auto errored =
         tooMany(run, "errored_seconds", Counted::ErroredSecond, run.erroredSeconds, 1);
     if (errored)

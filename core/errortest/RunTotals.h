@@ -13,8 +13,8 @@ struct TotalsContradiction
     Text what;
 };
 
-/// The first contradiction among the totals that were recorded; none if the run has a list of
-/// seconds, which RunFact::read compares with the totals.
+/// The first contradiction among the totals that were recorded or, if the run has a list of
+/// seconds, between them and what the seconds give.
 std::optional<TotalsContradiction> contradictionIn(const RunFact &run);
 
 } // namespace loopwright
