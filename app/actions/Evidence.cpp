@@ -7,6 +7,7 @@
 #include "app/actions/LimitSets.h"
 #include "app/actions/RecordCheck.h"
 #include "app/actions/Register.h"
+#include "core/acceptance/Doubt.h"
 #include "db/FactStore.h"
 #include "db/InstrumentStore.h"
 #include "db/OrderStore.h"
@@ -129,6 +130,15 @@ Result<QStringList> closedBySupervisor(Records &records, const JobRecord &record
     return ids;
 }
 
+/// A card that is recorded late stands before what was recorded already.
+bool isOnAddedCard(const Fact &fact, const Evidence &evidence, const RecordReport &report)
+{
+    if (!showsOffice(fact.body))
+        return false;
+    const Card *card = evidence.cards().holdingAt(timeOf(fact), evidence.visitOf(fact));
+    return card && report.added.contains(card->fact->id);
+}
+
 /// Says of each added fact what a decision makes of it: it is kept in any case.
 Result<void> tellStandings(Records &records, const StoredOrder &stored,
                            const QStringList &supervised, RecordReport &report)
@@ -174,6 +184,11 @@ Result<void> tellStandings(Records &records, const StoredOrder &stored,
                          .arg(Text(factName(each.fact->kind())))
                          .arg(timeOf(*each.fact).localMinute())
                          .arg(each.sentence));
+    const Evidence evidence(input, limits);
+    for (const Fact *fact : evidence.facts())
+        if (report.added.contains(fact->id) || isOnAddedCard(*fact, evidence, report))
+            if (const auto doubt = doubtIn(*fact, evidence))
+                tell(doubt->code, (doubt->of ? doubt->of : fact)->id, doubt->sentence);
     return {};
 }
 

@@ -56,8 +56,11 @@ Result<void> checkHazard(Records &records, const JobRecord &record, const QStrin
     // The hazard is the pair's, so the card may be of another order.
     LOOPWRIGHT_ASSIGN(const auto card, findNamed(records, record, id));
     if (!card || !card->as<SafetyFact>())
-        return failure(ErrorCode::BadInput, "names no safety card of these records",
-                       place + ".hazard");
+        return failure(
+            ErrorCode::BadInput,
+            "names no safety card of these records; the id of the card that read the hazard "
+            "is expected",
+            place + ".hazard");
     return {};
 }
 

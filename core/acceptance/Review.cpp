@@ -1,15 +1,16 @@
 #include "core/acceptance/Review.h"
 
 #include "core/acceptance/Contradiction.h"
+#include "core/acceptance/Doubt.h"
 #include "core/acceptance/Judging.h"
 #include "core/acceptance/LoopState.h"
-#include "core/errortest/RunTotals.h"
 #include "core/identifiers/ProtocolVariant.h"
 #include "core/loop/VoiceBand.h"
 #include "core/turnup/Cause.h"
 #include "core/turnup/FirstCheck.h"
 
 #include <cmath>
+#include <limits>
 
 namespace loopwright {
 
@@ -132,6 +133,22 @@ std::optional<Contradiction> quantityContradiction(AnalogQuantity quantity, cons
     return value.isDouble() ? Contradictions(evidence.counting()).in(typed) : std::nullopt;
 }
 
+/// What is typed shows that the office feeds the pair, and the newest card says otherwise.
+void addOfficeDoubt(Findings &found, const FactBody &body, const char *field,
+                    const DecisionInput &input, const LimitSet &limits)
+{
+    if (!showsOffice(body))
+        return;
+    const Evidence evidence(input, limits);
+    const auto &cards = evidence.cards().cards();
+    if (cards.empty())
+        return;
+    const Moment last{std::numeric_limits<qint64>::max(), 0};
+    const Card *holding = evidence.cards().holdingAt(last, cards.back().visit);
+    if (const auto doubt = officeDoubt(body, holding))
+        found.push_back(finding(Severity::Warning, doubt->code, field, doubt->sentence));
+}
+
 Findings reviewQuantity(const Need &need, const QJsonObject &typed, const DecisionInput &input,
                         const LimitSet &limits)
 {
@@ -150,11 +167,13 @@ Findings reviewQuantity(const Need &need, const QJsonObject &typed, const Decisi
     const Severity severity = grade == QuantityClass::Poor       ? Severity::Error
                               : grade == QuantityClass::Marginal ? Severity::Warning
                                                                  : Severity::Note;
-    return {finding(severity, toText(grade).toLatin1().constData(), "value",
-                    Text(QT_TRANSLATE_NOOP("core", "%1: %2; %3."))
-                        .arg(valueText(*quantity, read))
-                        .arg(toText(grade))
-                        .arg(limitText(*quantity, limits)))};
+    Findings found{finding(severity, toText(grade).toLatin1().constData(), "value",
+                           Text(QT_TRANSLATE_NOOP("core", "%1: %2; %3."))
+                               .arg(valueText(*quantity, read))
+                               .arg(toText(grade))
+                               .arg(limitText(*quantity, limits)))};
+    addOfficeDoubt(found, AnalogFact{*quantity, read, {}}, "value", input, limits);
+    return found;
 }
 
 std::optional<int> causeIn(const QJsonObject &typed)
@@ -192,26 +211,6 @@ Findings reviewCause(const QJsonObject &typed, const DecisionInput &input)
         const LocationAdvice &place = adviceOf(*location);
         found.push_back(finding(Severity::Note, "cause_location", "cause_location", place.check));
     }
-    return found;
-}
-
-Findings reviewLayer(const Need &need, const QJsonObject &typed, const DecisionInput &input)
-{
-    if (typed.value("outcome").toString() != toText(LayerOutcome::Down))
-        return {};
-    Findings found = reviewCause(typed, input);
-    LayerFact layer;
-    layer.layer = need.preset.value("layer").toInt(1);
-    layer.interface = fromText<LineInterface>(need.preset.value("interface").toString());
-    layer.outcome = LayerOutcome::Down;
-    layer.cause = causeIn(typed);
-    const FirstCheck check = firstCheck(layer);
-    found.push_back(finding(Severity::Note, "first_check", "outcome",
-                            Text(QT_TRANSLATE_NOOP("core", "%1 Check first (%2): %3 Then: %4"))
-                                .arg(check.meaning)
-                                .arg(partName(check.part))
-                                .arg(check.check)
-                                .arg(check.then)));
     return found;
 }
 
@@ -285,18 +284,13 @@ Findings reviewRun(const Need &need, const QJsonObject &typed, const LimitSet &l
     const RunFact run = RunFact::read(reader);
     if (reader.failed())
         return {};
-    const auto contradiction = contradictionIn(run);
+    if (const auto doubt = doubtIn(run))
+        return {finding(Severity::Error, doubt->code, doubt->field, doubt->sentence)};
     const Text over = overLimits(run, evaluateRun(run, limits.value("run_confidence")), limits);
-    if (!contradiction && !over.isEmpty())
-        return {
-            finding(Severity::Error, "over_limit", overKey(run),
-                    Text(QT_TRANSLATE_NOOP("core", "The run is over its limits: %1.")).arg(over))};
-    if (!contradiction)
+    if (over.isEmpty())
         return {};
-    return {finding(Severity::Error, "contradiction", contradiction->key,
-                    Text(QT_TRANSLATE_NOOP("core", "The totals contradict each other: %1; read the "
-                                                   "test set again."))
-                        .arg(contradiction->what))};
+    return {finding(Severity::Error, "over_limit", overKey(run),
+                    Text(QT_TRANSLATE_NOOP("core", "The run is over its limits: %1.")).arg(over))};
 }
 
 /// Who may say so.
@@ -309,6 +303,55 @@ Findings reviewClosing(const QJsonObject &typed)
                     Text(QT_TRANSLATE_NOOP(
                         "core", "A contact with power is closed with the utility's reference; "
                                 "without one, by a registered supervisor alone.")))};
+}
+
+Findings reviewCleared(const QJsonObject &typed)
+{
+    ClearedFact cleared;
+    const auto what = fromText<ClearedWhat>(typed.value("what").toString());
+    cleared.text = typed.value("text").toString().trimmed();
+    if (what != ClearedWhat::NothingFound)
+        return {};
+    const auto doubt = doubtIn(cleared);
+    return doubt ? Findings{finding(Severity::Warning, doubt->code, doubt->field, doubt->sentence)}
+                 : Findings();
+}
+
+Findings reviewLayer(const Need &need, const QJsonObject &typed, const DecisionInput &input,
+                     const LimitSet &limits)
+{
+    const auto outcome = fromText<LayerOutcome>(typed.value("outcome").toString());
+    Findings found;
+    LayerFact up;
+    up.outcome = LayerOutcome::Up;
+    if (outcome == LayerOutcome::Up)
+        addOfficeDoubt(found, up, "outcome", input, limits);
+    if (outcome != LayerOutcome::Down)
+        return found;
+    found = reviewCause(typed, input);
+    LayerFact layer;
+    layer.layer = need.preset.value("layer").toInt(1);
+    layer.interface = fromText<LineInterface>(need.preset.value("interface").toString());
+    layer.outcome = LayerOutcome::Down;
+    layer.cause = causeIn(typed);
+    const FirstCheck check = firstCheck(layer);
+    found.push_back(finding(Severity::Note, "first_check", "outcome",
+                            Text(QT_TRANSLATE_NOOP("core", "%1 Check first (%2): %3 Then: %4"))
+                                .arg(check.meaning)
+                                .arg(partName(check.part))
+                                .arg(check.check)
+                                .arg(check.then)));
+    return found;
+}
+
+Findings reviewCall(const QJsonObject &typed, const DecisionInput &input, const LimitSet &limits)
+{
+    const auto outcome = fromText<CallOutcome>(typed.value("outcome").toString());
+    Findings found = outcome == CallOutcome::Failed ? reviewCause(typed, input) : Findings();
+    CallFact call;
+    call.outcome = outcome.value_or(CallOutcome::Failed);
+    addOfficeDoubt(found, call, "outcome", input, limits);
+    return found;
 }
 
 } // namespace
@@ -328,11 +371,11 @@ Findings review(const Need &need, const QJsonObject &typed, const DecisionInput 
     case FactKind::Analog:
         return reviewQuantity(need, typed, input, limits);
     case FactKind::Layer:
-        return reviewLayer(need, typed, input);
+        return reviewLayer(need, typed, input, limits);
     case FactKind::Call:
-        return typed.value("outcome").toString() == toText(CallOutcome::Failed)
-                   ? reviewCause(typed, input)
-                   : Findings();
+        return reviewCall(typed, input, limits);
+    case FactKind::Cleared:
+        return reviewCleared(typed);
     case FactKind::Detector:
         return reviewCheck(typed, limits);
     case FactKind::Run:

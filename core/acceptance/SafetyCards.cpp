@@ -77,11 +77,11 @@ SafetyCards::SafetyCards(const DecisionInput &input, const QStringList &pairs,
             m_feedChanges.push_back(fact->at);
     const auto ofPair = standingWith(standing, input.pairCards);
     for (const Fact *card : cardsIn({&input.facts, &input.pairCards}))
-        if (auto hazard = hazardOf(input, pairs, *card, limits, ofPair))
+        if (auto hazard = readHazard(input, pairs, *card, limits, ofPair))
             m_hazards.push_back(*hazard);
     const auto nearby = standingWith(standing, input.premisesCards);
     for (const Fact *card : cardsIn({&input.premisesCards}))
-        if (auto hazard = hazardOf(input, pairs, *card, limits, nearby)) {
+        if (auto hazard = readHazard(input, pairs, *card, limits, nearby)) {
             hazard->isOfPair = false;
             m_nearby.push_back(*hazard);
         }
@@ -101,9 +101,9 @@ void SafetyCards::addCards(const std::vector<std::pair<const Fact *, QString>> &
     }
 }
 
-std::optional<Hazard> SafetyCards::hazardOf(const DecisionInput &input, const QStringList &pairs,
-                                            const Fact &card, const LimitSet &limits,
-                                            const std::vector<const Fact *> &standing)
+std::optional<Hazard> SafetyCards::readHazard(const DecisionInput &input, const QStringList &pairs,
+                                              const Fact &card, const LimitSet &limits,
+                                              const std::vector<const Fact *> &standing)
 {
     Hazard hazard{&card, judge(*card.as<SafetyFact>(), limits)};
     if (hazard.verdict.outcome != SafetyOutcome::Hazard)
@@ -129,6 +129,15 @@ std::vector<Hazard> SafetyCards::open() const
             if (!hazard.isClosed())
                 list.push_back(hazard);
     return list;
+}
+
+const Hazard *SafetyCards::hazardOf(const QString &card) const
+{
+    for (const auto *hazards : {&m_hazards, &m_nearby})
+        for (const Hazard &hazard : *hazards)
+            if (hazard.card->id == card)
+                return &hazard;
+    return nullptr;
 }
 
 const char *const closingRefused = QT_TRANSLATE_NOOP(

@@ -59,6 +59,8 @@ public:
     const std::vector<Hazard> &hazards() const { return m_hazards; }
     /// Those that nobody closed, of the pair and then of the premises: they stand before all else.
     std::vector<Hazard> open() const;
+    /// The hazard that the card of that id read, of the pair or the premises; null if it read none.
+    const Hazard *hazardOf(const QString &card) const;
     /// The first hazard that is not closed at the moment; none if there is none.
     const Hazard *openAt(const Moment &moment) const;
     /// The first hazard of which nobody said how it was closed, and the first that waits for a
@@ -76,9 +78,9 @@ public:
 private:
     void addCards(const std::vector<std::pair<const Fact *, QString>> &counting,
                   const LimitSet &limits);
-    static std::optional<Hazard> hazardOf(const DecisionInput &input, const QStringList &pairs,
-                                          const Fact &card, const LimitSet &limits,
-                                          const std::vector<const Fact *> &standing);
+    static std::optional<Hazard> readHazard(const DecisionInput &input, const QStringList &pairs,
+                                            const Fact &card, const LimitSet &limits,
+                                            const std::vector<const Fact *> &standing);
 
     std::vector<Card> m_cards; ///< by time
     std::vector<Hazard> m_hazards;

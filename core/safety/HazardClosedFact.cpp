@@ -22,6 +22,9 @@ bool namesReference(const QString &reference)
 HazardClosedFact HazardClosedFact::read(JsonReader &reader)
 {
     HazardClosedFact fact;
+    if (!reader.has("hazard"))
+        reader.fail("hazard",
+                    "is required and missing: the id of the safety card that read the hazard");
     readFields(reader, fact, hazardClosedFields);
     return fact;
 }

@@ -5,6 +5,7 @@
 #include "app/actions/History.h"
 #include "app/actions/Orders.h"
 #include "tests/support/Office.h"
+#include "tests/support/Records.h"
 
 #include <QTest>
 
@@ -163,7 +164,8 @@ private slots:
             return fact(71, "made_with", 51,
                         {{"facts", QJsonArray{uuid(first), uuid(second)}}, {"instrument", "TS-4"}});
         };
-        const QString noCard = "job.json.facts[0].hazard: names no safety card of these records";
+        const QString noCard = "job.json.facts[0].hazard: names no safety card of these records; "
+                               "the id of the card that read the hazard is expected";
         QTest::newRow("a card on record") << QList<QJsonObject>{closed(1)} << QString();
         QTest::newRow("no card on record") << QList<QJsonObject>{closed(99)} << noCard;
         QTest::newRow("no card") << QList<QJsonObject>{closed(3)} << noCard;
@@ -192,6 +194,81 @@ private slots:
         QCOMPARE(done ? QString() : done.error().text(), error);
         if (!done)
             QCOMPARE(done.error().code, ErrorCode::BadInput);
+    }
+    void severeSecondsBeyondTheErroredOnesAreKeptAndTold()
+    {
+        auto records = officeWithOrder();
+        QList<QJsonObject> facts = briFacts();
+        for (const auto &[key, value] : {std::pair("bit_errors", 1),
+                                         {"errored_seconds", 0},
+                                         {"severely_errored_seconds", 1},
+                                         {"sync_losses", 1}})
+            facts.last()[key] = value;
+        facts.last().remove("seconds");
+        const auto report = recordFile(*records, recordBytes(facts), "job.json");
+        QVERIFY_RESULT(report);
+        QCOMPARE(report->added.size(), facts.size());
+        QCOMPARE(report->told.back().code, "contradiction");
+        QCOMPARE(report->told.back().fact, uuid(15));
+        const auto view = showOrder(*records, "A-1001"); // over its limits: it has failed as well
+        QCOMPARE(toText(view->decision.criterion("run")->outcome), "not_met");
+    }
+
+    void nothingFoundBesideWhatWasDoneIsTold()
+    {
+        auto records = officeWithOrder();
+        const QJsonObject both =
+            fact(31, "cleared", 60, {{"what", "nothing_found"}, {"text", "joint remade"}});
+        const QJsonObject right = fact(32, "cleared", 61, {{"what", "nothing_found"}});
+        const auto report = recordFile(*records, recordBytes({both, right}), "job.json");
+        QVERIFY_RESULT(report);
+        QCOMPARE(report->added.size(), 2);
+        QCOMPARE(report->told.size(), 1U);
+        QCOMPARE(report->told.front().code, "nothing_found");
+        QCOMPARE(report->told.front().fact, uuid(31));
+        // A later card does not tell it again.
+        QCOMPARE(recordFile(*records, recordBytes({safety(33, 62)}), "card.json")->told.size(), 0U);
+    }
+
+    void aCardThatSaysDisconnectedBesideALayerThatIsUpIsTold()
+    {
+        auto records = officeWithOrder();
+        QJsonObject card = safety(1, 5);
+        card["office_connected"] = false;
+        card["dc_v"] = voltages(0.1);
+        const QJsonObject up = briFacts()[3];
+        const auto told = [&](const QList<QJsonObject> &facts) {
+            QStringList codes;
+            const auto report = recordFile(*records, recordBytes(facts), "job.json");
+            for (const auto &each : report->told)
+                codes << each.code + ' ' + each.fact;
+            return codes.join(' ');
+        };
+        QCOMPARE(told({card, up, briFacts()[4]}), "office_connected " + uuid(1)); // once
+        const Decision decision = showOrder(*records, "A-1001")->decision;        // stays as it is
+        QVERIFY(decision.criterion("layer1")->evidence.contains(uuid(4)));
+        // The card may come in after what it stands before.
+        records = officeWithOrder();
+        QCOMPARE(told({up}), "closed_step " + uuid(4));
+        QCOMPARE(told({card}), "office_connected " + uuid(1));
+        // Who says that the feed was switched is asked for a card, and no more.
+        records = officeWithOrder();
+        QCOMPARE(
+            told({card, fact(40, "changed", 6, {{"what", "feed"}, {"text", "fed again"}}), up}),
+            "closed_step " + uuid(4));
+    }
+
+    void aClosingNamesTheCardThatItCloses()
+    {
+        auto records = officeWithOrder();
+        const QJsonObject none =
+            fact(90, "hazard_closed", 60, {{"source", "meter"}, {"by", "Lee"}});
+        const auto refused = recordFile(*records, recordBytes({none}), "job.json");
+        QVERIFY(!refused);
+        QCOMPARE(
+            refused.error().text(),
+            "job.json.facts[0].hazard: is required and missing: the id of the safety card that "
+            "read the hazard");
     }
 };
 

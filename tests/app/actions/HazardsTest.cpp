@@ -73,6 +73,26 @@ private slots:
         QCOMPARE(record(m_first, {jobs::safety(1, 5, 118)}).value(0), QString("hazard"));
     }
 
+    void aClosingThatClosesNothingIsTold()
+    {
+        const auto closing = [](int n, int minute, const QString &card) {
+            return fact(n, "hazard_closed", minute,
+                        {{"hazard", card}, {"source", "meter"}, {"by", "Lee"}});
+        };
+        // Dated before the hazard was read: it stays open, also after a clear card.
+        QCOMPARE(record(m_first, {closing(30, 1, uuid(1))}), QStringList("closes_nothing"));
+        record(m_first, {jobs::safety(31, 20)});
+        QVERIFY(row("A-1").hazard);
+        // A card that read no hazard.
+        QCOMPARE(record(m_first, {closing(32, 30, uuid(31))}), QStringList("closes_nothing"));
+        // The hazard of a line elsewhere is not closed from here.
+        QCOMPARE(record(m_elsewhere, {closing(33, 31, uuid(1))}), QStringList("closes_nothing"));
+        QVERIFY(row("A-1").hazard);
+        QCOMPARE(record(m_samePair, {closing(34, 32, uuid(1))}), QStringList());
+        record(m_first, {jobs::safety(35, 40)});
+        QVERIFY(!row("A-1").hazard);
+    }
+
     void standsFirstForEveryOrderThatItConcerns()
     {
         for (const char *order : {"A-1", "A-2", "A-3"}) {

@@ -1,7 +1,7 @@
 #include "core/acceptance/Review.h"
 
 #include "core/acceptance/Criteria.h"
-#include "tests/support/Jobs.h"
+#include "tests/support/Job.h"
 
 #include <QTest>
 
@@ -116,6 +116,10 @@ private slots:
         row("good current", true, "analog.loop_current", {{"value", 32}}, "good value");
         row("poor noise", true, "analog.noise", {{"value", 40}}, "poor value");
         row("no dial tone", true, "analog.dial_tone", {{"value", false}}, "poor value");
+        row("nothing found, and what was done", false, "cleared",
+            {{"what", "nothing_found"}, {"text", "joint remade"}}, "nothing_found text");
+        row("nothing found", false, "cleared", {{"what", "nothing_found"}}, "");
+        row("what was done", false, "cleared", {{"what", "contact"}, {"text", "joint remade"}}, "");
         row("no value", true, "analog.noise", {{"value", "1x"}}, "");
     }
     void says()
@@ -131,6 +135,49 @@ private slots:
         }
         QCOMPARE(found.join(' '), codes);
     }
+    void theCardSaysThatTheOfficeIsDisconnected_data()
+    {
+        QTest::addColumn<bool>("analog");
+        QTest::addColumn<QString>("need");
+        QTest::addColumn<QJsonObject>("typed");
+        QTest::addColumn<bool>("told");
+        const QJsonObject up{{"outcome", "up"}}, ok{{"outcome", "ok"}};
+        QTest::newRow("a layer up") << false << "layer.1.u" << up << true;
+        QTest::newRow("a layer down")
+            << false << "layer.1.u" << QJsonObject{{"outcome", "down"}} << false;
+        QTest::newRow("a call") << false << "call.out.B1.voice" << ok << true;
+        QTest::newRow("a failed call")
+            << false << "call.out.B1.voice" << QJsonObject{{"outcome", "failed"}} << false;
+        QTest::newRow("current") << true << "analog.loop_current" << QJsonObject{{"value", 32}}
+                                 << true;
+        QTest::newRow("no current")
+            << true << "analog.loop_current" << QJsonObject{{"value", 0}} << false;
+        QTest::newRow("dial tone")
+            << true << "analog.dial_tone" << QJsonObject{{"value", true}} << true;
+        QTest::newRow("noise") << true << "analog.noise" << QJsonObject{{"value", 12}} << false;
+    }
+    void theCardSaysThatTheOfficeIsDisconnected()
+    {
+        QFETCH(bool, analog);
+        QFETCH(QString, need);
+        QFETCH(QJsonObject, typed);
+        QFETCH(bool, told);
+        const QJsonObject feed = changed(2, 6, "feed");
+        for (const QJsonValue &connected : {QJsonValue(false), QJsonValue(true), QJsonValue()}) {
+            QJsonObject card = safety(1, 5);
+            card["office_connected"] = connected.isNull() ? QJsonValue(false) : connected;
+            card["dc_v"] = voltages(0.1);
+            const auto in = input(analog ? analogFields() : briFields(),
+                                  connected.isNull() ? QList{card, feed} : QList{card});
+            bool doubted = false;
+            for (const Need &each : needsOf(in.order, in.scope, m_limits))
+                if (each.key == need)
+                    for (const Finding &found : review(each, typed, in, m_limits))
+                        doubted = doubted || found.code == "office_connected";
+            QCOMPARE(doubted, told && connected == QJsonValue(false));
+        }
+    }
+
     // At the field, when it is recorded, and in the decision.
     void saysTheSameWordsEverywhere_data()
     {
