@@ -21,6 +21,8 @@ Result<void> bringShippedLimits(Records &records)
 
 Result<bool> addLimitSet(Records &records, const LimitSet &set)
 {
+    LOOPWRIGHT_ASSIGN(const auto shipped, shippedLimits());
+    LOOPWRIGHT_TRY(set.checkSources(shipped));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     const auto added = LimitSetStore::add(transaction, set);
     if (!added || !*added)

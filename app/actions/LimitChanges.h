@@ -12,7 +12,8 @@ namespace loopwright {
 /// those of a newer program. Both faces do it when they start. A set is never edited.
 Result<void> bringShippedLimits(Records &records);
 /// Adds a set, the office's own or a shipped one; false if the same one is there. BadInput
-/// if its version is there with other limits, or a limit is not valid. If it is in force
+/// if its version is there with other limits, a limit is not valid, or one has another value than
+/// the newest shipped set and still names the published text that this one names. If it is in force
 /// today, every open order is decided anew for the board; decisions made before keep theirs.
 Result<bool> addLimitSet(Records &records, const LimitSet &set);
 /// A set comes into force by its date, when nobody acts: decides every open order anew for the

@@ -7,6 +7,8 @@ namespace loopwright {
 
 namespace {
 
+const QString commonPractice = QStringLiteral("common practice");
+
 /// What every set has, in its unit.
 struct RequiredLimit
 {
@@ -151,7 +153,36 @@ QString Limit::sourceFor(double figure) const
 {
     if (sourceBeyond.isEmpty() || figure == value)
         return source;
-    return source == u"common practice" ? sourceBeyond : source + " and " + sourceBeyond;
+    return source.isEmpty() || source == commonPractice ? sourceBeyond
+                                                        : source + " and " + sourceBeyond;
+}
+
+bool Limit::namesPublished() const
+{
+    return !sourceBeyond.isEmpty() || (!source.isEmpty() && !source.startsWith(commonPractice));
+}
+
+Result<void> LimitSet::checkSources(const LimitSet &published) const
+{
+    for (const Limit &limit : m_limits) {
+        const auto found = published.m_limits.constFind(limit.key);
+        if (found == published.m_limits.constEnd() || found->value == limit.value ||
+            !found->namesPublished())
+            continue;
+        const bool same = limit.source == found->source && limit.namesPublished();
+        const bool beyond =
+            !limit.sourceBeyond.isEmpty() && limit.sourceBeyond == found->sourceBeyond;
+        if (same || beyond)
+            return failure(ErrorCode::BadInput,
+                           QString("is %1 and still names \"%2\", which has %3: name the source of "
+                                   "%1 as its \"%4\", or leave it empty")
+                               .arg(limit.value)
+                               .arg(beyond ? limit.sourceBeyond : limit.source)
+                               .arg(found->value)
+                               .arg(beyond ? "source_beyond" : "source"),
+                           limit.key);
+    }
+    return {};
 }
 
 Result<LimitSet> LimitSet::fromJson(const QJsonObject &object, const QString &place)

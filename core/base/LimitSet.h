@@ -23,6 +23,8 @@ struct Limit
 
     /// Where the bound comes from that a figure is held against.
     QString sourceFor(double figure) const;
+    /// It names a text that was published, in the place of common practice or nothing.
+    bool namesPublished() const;
 };
 
 class LimitSet
@@ -40,6 +42,9 @@ public:
     const Limit &limit(const QString &key) const;
     double value(const QString &key) const { return limit(key).value; }
     QList<Limit> all() const { return m_limits.values(); }
+    /// A limit of another value than in `published` must not go on naming the published text that
+    /// has that one: BadInput naming the limit. It names another source, or none.
+    Result<void> checkSources(const LimitSet &published) const;
 
 private:
     QString m_version;

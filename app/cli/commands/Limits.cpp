@@ -52,7 +52,10 @@ public:
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         const auto added = addLimitSet(*records, *set);
         if (!added)
-            return failure(added.error());
+            return failure(added.error().code, added.error().message,
+                           added.error().place.isEmpty()
+                               ? m_file
+                               : QString("%1: limit \"%2\"").arg(m_file, added.error().place));
         const QString day = set->validFrom().toString(Qt::ISODate);
         return Answer::of(
             QJsonObject{{"version", set->version()}, {"valid_from", day}, {"added", *added}},

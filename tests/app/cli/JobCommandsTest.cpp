@@ -485,6 +485,38 @@ private slots:
                        ExitStatus::BadInput);
     }
 
+    void aChangedLimitDoesNotKeepItsPublishedSource()
+    {
+        QJsonObject set = at({"limits", "show"}).object();
+        set["version"] = "own-1";
+        const auto with = [&](const char *key, const QJsonObject &changes) {
+            QJsonArray limits = set["limits"].toArray();
+            for (QJsonValueRef each : limits)
+                if (QJsonObject limit = each.toObject(); limit["key"] == key) {
+                    for (auto it = changes.begin(); it != changes.end(); ++it)
+                        limit[it.key()] = it.value();
+                    each = limit;
+                }
+            QJsonObject other = set;
+            other["limits"] = limits;
+            return at({"limits", "add", file("own.json", QJsonDocument(other).toJson())});
+        };
+        const Answered kept = with("csa_length_26_max", {{"value", 9500}});
+        COMPARE_STATUS(kept, ExitStatus::BadInput);
+        QVERIFY2(kept.errorPlace().contains("csa_length_26_max"), kept.all().constData());
+        // It holds by common practice, and beyond its value by a text.
+        COMPARE_STATUS(with("balance_good_min", {{"value", 59}}), ExitStatus::BadInput);
+        COMPARE_STATUS(at({"limits", "show", "--set", "own-1"}), ExitStatus::BadInput);
+        COMPARE_STATUS(with("csa_length_26_max", {{"value", 9500}, {"source", ""}}),
+                       ExitStatus::Yes);
+        set["version"] = "own-2";
+        COMPARE_STATUS(
+            with("csa_length_26_max", {{"value", 9500}, {"source", "practice of this office"}}),
+            ExitStatus::Yes);
+        set["version"] = "own-3";
+        COMPARE_STATUS(with("run_seconds_min", {{"value", 800}}), ExitStatus::Yes); // practice
+    }
+
     void completingAndCancelling()
     {
         COMPARE_STATUS(at({"order", "complete", "26-0007"}), ExitStatus::No);
