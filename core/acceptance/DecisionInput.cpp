@@ -2,6 +2,7 @@
 
 #include "core/acceptance/DecisionInput.h"
 
+#include "core/order/NumberRange.h"
 #include "core/order/OrderIdentifiers.h"
 
 namespace loopwright {
@@ -27,7 +28,10 @@ Findings checkOrderIdentifiers(const ServiceOrder &order)
         asOrdered.pointToPoint = true;
         asOrdered.tei = TeiRule::FixedZero;
     }
-    return checkTerminals(asOrdered, identifiersOf(order), order.bothChannelsOrdered());
+    Findings found = checkTerminals(asOrdered, identifiersOf(order), order.bothChannelsOrdered());
+    for (Finding &each : checkNumberRange(order))
+        found.push_back(std::move(each));
+    return found;
 }
 
 namespace {

@@ -17,9 +17,14 @@ NumberKey::NumberKey(const ServiceOrder &order)
         m_home = homeOf(*m_variant, identifiersOf(order));
 }
 
+DirectoryNumberCheck NumberKey::check(const QString &typed) const
+{
+    return m_variant ? checkDirectoryNumber(*m_variant, typed, m_home) : DirectoryNumberCheck();
+}
+
 DirectoryNumber NumberKey::numberOf(const QString &typed) const
 {
-    return m_variant ? checkDirectoryNumber(*m_variant, typed, m_home).number : DirectoryNumber();
+    return check(typed).number;
 }
 
 QString NumberKey::operator()(const QString &typed) const

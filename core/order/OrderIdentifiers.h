@@ -21,6 +21,8 @@ public:
     QString shown(const QString &typed) const;
     /// Null for what is no number by the order's variant.
     DirectoryNumber numberOf(const QString &typed) const;
+    /// Without findings if the variant is not known.
+    DirectoryNumberCheck check(const QString &typed) const;
 
 private:
     const ProtocolVariant *m_variant;
