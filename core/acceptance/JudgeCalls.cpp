@@ -288,12 +288,49 @@ void judgeAnnounced(Judging &judging, const Need &need, const CallFact &call, bo
             Text(QT_TRANSLATE_NOOP("core", "The network announced %1.")).arg(*call.announcedDn));
 }
 
+/// A stranger's number that was heard for none of the order's own speaks of the pair, until a later
+/// one on the pair is the order's.
+void passOverRefutedStrangers(Judging &judging, const std::vector<const Need *> &needs)
+{
+    const NumberKey key(judging.order);
+    QStringList own;
+    for (const QString &number : ownNumbers(judging.order))
+        own << key(number);
+    const Fact *right = nullptr; // the newest
+    for (const Fact *fact : judging.evidence.of<CallFact>())
+        if (const auto *call = fact->as<CallFact>();
+            call->announcedDn && own.contains(key(*call->announcedDn)))
+            right = fact;
+    const auto isRefuted = [&](const Fact &fact) {
+        const auto *call = fact.as<CallFact>();
+        return right && isEarlier(fact, *right) && !own.contains(key(*call->announcedDn)) &&
+               !(call->dn && own.contains(key(*call->dn)));
+    };
+    for (const Need *need : needs) {
+        Standing &standing = judging.standings[need->key];
+        if (!standing.counts || !isRefuted(*standing.counts))
+            continue;
+        standing.before.insert(
+            standing.before.begin(),
+            {standing.counts, Discount::Newer,
+             Text(QT_TRANSLATE_NOOP("core",
+                                    "a number of the order was announced on the pair since"))});
+        const auto next = std::ranges::find_if(standing.before, [&](const Discounted &each) {
+            return each.why == Discount::Newer && !isRefuted(*each.fact);
+        });
+        standing.counts = next == standing.before.end() ? nullptr : next->fact;
+        if (standing.counts)
+            standing.before.erase(next);
+    }
+}
+
 } // namespace
 
 void judgeReadback(Judging &judging, CriterionResult &result)
 {
     const NumberKey key(judging.order);
     const auto needs = judging.needsFor(result.key);
+    passOverRefutedStrangers(judging, needs);
     const bool any = std::ranges::any_of(
         needs, [&judging](const Need *need) { return judging.newest(*need) != nullptr; });
     const bool asked = judging.limits.value("readback_required") != 0 && !any;

@@ -203,6 +203,23 @@ private slots:
             f << call(31, 60, "B1", "out", "voice", "2175550143");
             f.last()["announced_dn"] = "2175550143";
         });
+        const auto stranger = [](F &f) {
+            at(f, 10).remove("dn"); // or the far number that was called
+            set(f, 10, "announced_dn", "2175550199");
+        };
+        row("a stranger's number", "readback", "not_met", "not_accepted", stranger);
+        row("a stranger's number, then one of the order", "readback", "met", "accepted",
+            [stranger](F &f) {
+                stranger(f);
+                f << call(31, 60, "B1", "out", "voice", "3095550100");
+                f.last()["announced_dn"] = "2175550143";
+            });
+        row("a stranger's number after one of the order", "readback", "not_met", "not_accepted",
+            [stranger](F &f) {
+                stranger(f);
+                f << call(31, 7, "B1", "out", "voice", "3095550100");
+                f.last()["announced_dn"] = "2175550143";
+            });
         row("none announced", "readback", "not_needed", "accepted", [](F &) {});
         row("no check", "detector", "missing", "incomplete", [](F &f) { drop(f, 14); });
         row("check after the run", "run", "missing", "incomplete",
