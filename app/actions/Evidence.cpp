@@ -324,6 +324,19 @@ Result<RecordReport> correctFact(Records &records, const QString &factId, JobRec
     return std::move(made.report);
 }
 
+Result<QStringList> unregisteredInstallers(Records &records, const QString &order)
+{
+    LOOPWRIGHT_ASSIGN(const auto facts, FactStore(records.database()).ofOrder(order));
+    LOOPWRIGHT_ASSIGN(const auto people, PersonStore(records.database()).all());
+    const QList<Person> known(people.begin(), people.end());
+    QStringList keys;
+    for (const Fact &fact : facts)
+        if (!fact.installer.isEmpty() && !keys.contains(fact.installer) &&
+            !isRegistered(known, fact.installer))
+            keys << fact.installer;
+    return keys;
+}
+
 QJsonObject RecordReport::toJson() const
 {
     QJsonArray list;

@@ -31,6 +31,9 @@ Result<RecordReport> recordFile(Records &records, const QByteArray &json, const 
 /// The same for facts that were entered on the job page. Missing ids are made.
 Result<RecordReport> recordFacts(Records &records, JobRecord record, const QString &place);
 
+/// Keys of those who recorded facts of the order and are not in the register.
+Result<QStringList> unregisteredInstallers(Records &records, const QString &order);
+
 /// Records that a fact no longer counts. Refused if it is void already, is a void itself, or the
 /// reason is empty.
 Result<QString> voidFact(Records &records, const QString &factId, const QString &because);

@@ -62,6 +62,7 @@ struct OrderView
     ServingOffice office;
     QList<TestLine> testLines; ///< for the installer's page only, never for a customer
     QString installerName;
+    QList<Person> people; ///< the registered ones
     DecisionInput input;
     LimitSet limits;   ///< by which it is judged
     Judged judged;     ///< points into `input`

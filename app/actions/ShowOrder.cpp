@@ -82,8 +82,9 @@ Result<void> addRegister(const Database &database, OrderView &view)
     view.office = office.value_or(ServingOffice{view.order.office, {}, {}});
     LOOPWRIGHT_ASSIGN(auto lines, OfficeStore(database).testLines(view.order.office));
     view.testLines = std::move(lines);
-    LOOPWRIGHT_ASSIGN(const auto installer, PersonStore(database).find(view.order.installer));
-    view.installerName = installer ? installer->name : view.order.installer;
+    LOOPWRIGHT_ASSIGN(const auto people, PersonStore(database).all());
+    view.people = QList<Person>(people.begin(), people.end());
+    view.installerName = nameOf(view.people, view.order.installer);
     return {};
 }
 
@@ -205,9 +206,11 @@ QJsonArray planJson(const OrderView &view)
     return list;
 }
 
-QJsonObject factJson(const FactView &fact)
+QJsonObject factJson(const FactView &fact, const QList<Person> &people)
 {
     QJsonObject object = fact.fact.toJson();
+    if (!fact.fact.installer.isEmpty())
+        object.insert("installer_registered", isRegistered(people, fact.fact.installer));
     object.insert("voided", fact.voided);
     if (fact.voided) {
         object.insert("voided_by", fact.voidedBy);
@@ -232,7 +235,7 @@ QJsonObject OrderView::toJson() const
     for (const Visit &visit : visits)
         visited << visit.toJson();
     for (const FactView &fact : facts)
-        evidence << factJson(fact);
+        evidence << factJson(fact, people);
     for (const Event &event : events)
         happened << eventJson(event);
     for (const CertificateView &certificate : certificates)

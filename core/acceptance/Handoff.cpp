@@ -227,7 +227,7 @@ void addHazards(Handoff &handoff, const HandoffSources &sources)
         told.place = card->place.value_or(QString());
         told.wet = card->wet ? (*card->wet ? "wet" : "dry") : "not said whether wet or dry";
         told.at = hazard.card->at;
-        told.readBy = nameOf(sources.people, hazard.card->installer);
+        told.readBy = markedNameOf(sources.people, hazard.card->installer);
         if (const auto &named = card->namedByOffice)
             told.namedByOffice =
                 QString("%1, by word of %2%3; not thereby safe to touch")
@@ -255,7 +255,7 @@ void addReferral(Handoff &handoff, const HandoffSources &sources)
             handoff.referred = HandoffReferral{
                 referred->to, referred->reference.value_or(QString()),
                 referred->waitingOn ? toText(*referred->waitingOn).replace(u'_', u' ') : QString(),
-                nameOf(sources.people, fact->installer), fact->at};
+                markedNameOf(sources.people, fact->installer), fact->at};
 }
 
 void addChanges(Handoff &handoff, const DecisionInput &input)
@@ -327,7 +327,7 @@ Handoff makeHandoff(const HandoffSources &sources)
     addReadings(handoff, sources.decision);
     addLayers(handoff, sources);
     addChanges(handoff, sources.input);
-    handoff.recordedBy = nameOf(sources.people, handoff.recordedBy);
+    handoff.recordedBy = markedNameOf(sources.people, handoff.recordedBy);
     addReferral(handoff, sources);
     return handoff;
 }

@@ -94,4 +94,15 @@ QString nameOf(const QList<Person> &people, const QString &key)
     return key;
 }
 
+bool isRegistered(const QList<Person> &people, const QString &key)
+{
+    return std::ranges::any_of(people, [&key](const Person &each) { return each.key == key; });
+}
+
+QString markedNameOf(const QList<Person> &people, const QString &key)
+{
+    return key.isEmpty() || isRegistered(people, key) ? nameOf(people, key)
+                                                      : key + " (not registered)";
+}
+
 } // namespace loopwright

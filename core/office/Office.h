@@ -93,6 +93,9 @@ struct Person
 
 /// The person's name; the key of one that is not registered.
 QString nameOf(const QList<Person> &people, const QString &key);
+bool isRegistered(const QList<Person> &people, const QString &key);
+/// nameOf() with "(not registered)" behind it if that is so: for what is read as evidence.
+QString markedNameOf(const QList<Person> &people, const QString &key);
 
 struct Calibration
 {

@@ -8,7 +8,13 @@ namespace loopwright {
 
 namespace {
 
-QString visitText(const Visit &visit)
+/// The key, as the record has it.
+QString keyOrMark(const QList<Person> &people, const QString &key)
+{
+    return isRegistered(people, key) ? key : markedNameOf(people, key);
+}
+
+QString visitText(const Visit &visit, const QList<Person> &people)
 {
     QStringList parts;
     if (visit.left)
@@ -16,7 +22,7 @@ QString visitText(const Visit &visit)
     else
         parts << "since " + visit.arrived.text();
     if (!visit.installer.isEmpty())
-        parts << "by " + visit.installer;
+        parts << "by " + keyOrMark(people, visit.installer);
     if (visit.result)
         parts << plainWord(toText(*visit.result));
     parts << "recorded in " + visit.orders.join(" and ");
@@ -44,7 +50,7 @@ QString headText(const OrderView &view)
         .add("Data rate", order.bServices().testFlag(Service::Data)
                               ? QString("%1 bit/s").arg(order.dataRate)
                               : QString())
-        .add("Installer", view.installerName.isEmpty() ? order.installer : view.installerName)
+        .add("Installer", markedNameOf(view.people, order.installer))
         .add("Remarks", order.remarks);
     for (const BoardRow &row : view.alsoHere)
         lines.add("Also here",
@@ -52,7 +58,7 @@ QString headText(const OrderView &view)
                       .arg(row.order, row.kind == LineKind::Bri ? "basic rate" : "analog",
                            row.due.toString(Qt::ISODate), plainWord(toText(row.stage))));
     for (const Visit &visit : view.visits)
-        lines.add("Visit", visitText(visit));
+        lines.add("Visit", visitText(visit, view.people));
     return heading("Order " + order.number) + lines.text();
 }
 
@@ -64,15 +70,15 @@ QString terminalsText(const ServiceOrder &order)
     return table.isEmpty() ? QString() : "\n" + table.text();
 }
 
-QString factsText(const std::vector<FactView> &facts)
+QString factsText(const std::vector<FactView> &facts, const QList<Person> &people)
 {
     if (facts.empty())
         return "\nNothing was recorded yet.\n";
     ColumnLayout table({"recorded", "kind", "installer", "instrument", "fact", "counts"});
     for (const FactView &view : facts)
         table.add(
-            {view.fact.at.text(), plainWord(toText(view.fact.kind())), view.fact.installer,
-             view.fact.instrument, view.fact.id,
+            {view.fact.at.text(), plainWord(toText(view.fact.kind())),
+             keyOrMark(people, view.fact.installer), view.fact.instrument, view.fact.id,
              view.voided ? "voided by " + view.voidedBy + ": " + view.voidedBecause : QString()});
     return "\n" + table.text();
 }
@@ -100,10 +106,11 @@ public:
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         LOOPWRIGHT_ASSIGN(const auto view, showOrder(*records, m_number));
-        return Answer::of(view.toJson(),
-                          headText(view) + terminalsText(view.order) + factsText(view.facts) +
-                              "\n" + decisionText(view.decision) +
-                              certificatesText(view.certificates) + "\n" + eventsText(view.events));
+        return Answer::of(view.toJson(), headText(view) + terminalsText(view.order) +
+                                             factsText(view.facts, view.people) + "\n" +
+                                             decisionText(view.decision) +
+                                             certificatesText(view.certificates) + "\n" +
+                                             eventsText(view.events));
     }
 
 private:

@@ -26,7 +26,7 @@ QString whereText(const OrderView &view)
                       variant ? variant->name : view.order.variant,
                       BoardSide::tr("due %1").arg(dayText(view.order.dueDate))};
     if (!view.order.installer.isEmpty())
-        parts << (view.installerName.isEmpty() ? view.order.installer : view.installerName);
+        parts << markedNameOf(view.people, view.order.installer);
     return parts.join(QStringLiteral(" · "));
 }
 

@@ -42,6 +42,10 @@ private slots:
         QCOMPARE(view->facts.size(), 1u);
         QCOMPARE(view->facts.front().fact.kind(), FactKind::Referred);
         QCOMPARE(refer(*records, "A-1001", {" ", {}, {}}).error().code, ErrorCode::Usage);
+        records->actAs("K99");
+        records->setNow(records->now().plusSeconds(60));
+        QVERIFY(refer(*records, "A-1001", {"the frame", {}, {}}));
+        QCOMPARE(handoffOf(*records, "A-1001")->referred->by, "K99 (not registered)");
     }
 
     void aRepeatRecordsNoSecondReferral()

@@ -362,6 +362,28 @@ private slots:
                        ExitStatus::Usage);
     }
 
+    void whoIsNotRegisteredIsMarked()
+    {
+        const QJsonObject stranger{
+            {"order", "26-0006"},
+            {"installer", "K99"},
+            {"facts",
+             QJsonArray{QJsonObject{
+                 {"kind", "note"}, {"text", "seen"}, {"at", "2026-03-04T09:15:00-06:00"}}}}};
+        COMPARE_STATUS(at({"record", file("k99.json", QJsonDocument(stranger).toJson())}),
+                       ExitStatus::Yes);
+        const Answered shown = text({"order", "show", "26-0006"});
+        QVERIFY2(shown.out.contains("K99 (not registered)"), shown.all().constData());
+        bool marked = false;
+        for (const QJsonValue &fact : at({"order", "show", "26-0006"}).object()["facts"].toArray())
+            marked =
+                marked || (fact["installer"] == "K99" && fact["installer_registered"] == false);
+        QVERIFY(marked);
+        const Answered decided = text({"decide", "26-0006"});
+        QVERIFY2(decided.messages.contains("K99") && decided.messages.contains("not registered"),
+                 decided.all().constData());
+    }
+
     void aPageThatCannotBeWrittenRefersNothing()
     {
         record("26-0006");
