@@ -82,8 +82,20 @@ void sayHazard(VoltageFinding &finding, const SafetyFact &card)
     finding.toDo = hazardToDo(card, finding.alternating);
 }
 
-void sayBattery(VoltageFinding &finding)
+void sayBattery(VoltageFinding &finding, const SafetyFact &card)
 {
+    if (card.namedByOffice) { // no cross to look for
+        finding.reason =
+            Text(QT_TRANSLATE_NOOP("core",
+                                   "%1 although the office is disconnected: %2 names it (%3)"))
+                .arg(readingText(finding))
+                .arg(card.namedByOffice->by)
+                .arg(card.namedByOffice->what);
+        finding.toDo = Text(QT_TRANSLATE_NOOP(
+            "core",
+            "Have it turned off and tagged and prove the pair dead, then make a new card."));
+        return;
+    }
     finding.reason =
         Text(QT_TRANSLATE_NOOP("core", "%1 although the office is disconnected: battery of another "
                                        "line"))
@@ -121,7 +133,7 @@ void judgeReading(SafetyVerdict &verdict, const SafetyFact &card, const LimitSet
         sayHazard(verdict.hazards.back(), card);
     } else if (!bounds.battery.isEmpty() && size >= limits.value(bounds.battery)) {
         verdict.batteries.push_back(finding(bounds.battery));
-        sayBattery(verdict.batteries.back());
+        sayBattery(verdict.batteries.back(), card);
     } else if (!bounds.trouble.isEmpty() && size >= limits.value(bounds.trouble)) {
         verdict.troubles.push_back(finding(bounds.trouble));
         sayTrouble(verdict.troubles.back());

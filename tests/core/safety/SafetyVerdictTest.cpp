@@ -110,6 +110,21 @@ private slots:
                      toDo.contains("prove the pair dead"),
                  qPrintable(toDo));
     }
+    void aBatteryThatTheOfficeNamesIsNoOtherLine()
+    {
+        SafetyFact fact = card(false, {0, 0, 0}, {0, -24, 24});
+        const QString other = judge(fact, m_limits).text().english();
+        QVERIFY2(other.contains("battery of another line"), qPrintable(other));
+        fact.namedByOffice = NamedVoltage{"the frame", "test battery", -24};
+        const SafetyVerdict verdict = judge(fact, m_limits);
+        QCOMPARE(verdict.outcome, SafetyOutcome::ForeignBattery); // named is not dead
+        QCOMPARE(verdict.text().english(),
+                 QString("Foreign battery: 24 V DC between ring and ground although the office is "
+                         "disconnected: the frame names it (test battery); 24 V DC between tip and "
+                         "ring although the office is disconnected: the frame names it (test "
+                         "battery)."));
+        QVERIFY(verdict.batteries[0].toDo.english().contains("prove the pair dead"));
+    }
     void namesWhatIsMissing()
     {
         SafetyFact fact = card(false, {0, 0, {}}, {0, 0, 0});
