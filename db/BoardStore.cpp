@@ -27,6 +27,8 @@ public:
             parts.push_back("board.not_done");
         if (query.open)
             parts.push_back("board.open");
+        if (query.hazard)
+            parts.push_back("board.hazard");
         const SearchTerms terms = searchTerms(query.text);
         text("match", terms.match);
         if (terms.shortWords != u"[]")
@@ -107,7 +109,29 @@ TallyKind kindOf(BoardStore::Tally of)
 Result<std::vector<BoardRow>> BoardStore::lines(const BoardQuery &query, int limit,
                                                 const BoardRow *after) const
 {
+    const bool hazardsShown = after && !(after->hazard && after->stage != Stage::Done);
+    std::vector<BoardRow> found;
+    if (!hazardsShown) {
+        LOOPWRIGHT_ASSIGN(found, linesOf(query, true, limit, after));
+        after = nullptr;
+    }
+    const int left = limit < 0 ? limit : limit - int(found.size());
+    if (query.hazard || left == 0)
+        return found;
+    LOOPWRIGHT_ASSIGN(auto others, linesOf(query, false, left, after));
+    found.insert(found.end(), std::make_move_iterator(others.begin()),
+                 std::make_move_iterator(others.end()));
+    return found;
+}
+
+Result<std::vector<BoardRow>> BoardStore::linesOf(const BoardQuery &query, bool hazards, int limit,
+                                                  const BoardRow *after) const
+{
     Filter filter(query);
+    if (!hazards)
+        filter.parts.push_back("board.no_hazard");
+    else if (!query.hazard)
+        filter.parts.push_back("board.hazard");
     if (after)
         filter.parts.push_back("board.after");
     filter.parts.push_back("board.sorted");

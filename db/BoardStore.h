@@ -33,6 +33,7 @@ struct BoardQuery
     QDate dueFrom{}, dueBefore{};  ///< invalid: any; from inclusive, before exclusive
     bool notDone = false;          ///< any stage but Done
     bool open = false;             ///< neither completed nor cancelled
+    bool hazard = false;           ///< a hazard is open and the order is not done
     QString text{};                ///< words that must all be found, any part of a number or name
 };
 
@@ -51,14 +52,16 @@ public:
     {
     }
 
-    /// By due date, then number. `limit` -1: all. `after` is the last line of the page before.
+    /// Those with an open hazard that are not done, then the others; by due date, then number.
+    /// `limit` -1: all. `after` is the last line of the page before.
     Result<std::vector<BoardRow>> lines(const BoardQuery &query, int limit = -1,
                                         const BoardRow *after = nullptr) const;
     Result<qint64> count(const BoardQuery &query) const;
     /// How many orders each value of one filter would show, with the other filters as they are.
     Result<QMap<QString, qint64>> tally(BoardQuery query, Tally of) const;
 
-    /// For a list of a million rows: the sorted row ids at once, the lines page by page.
+    /// For a list of a million rows: the row ids by due date and number at once, the lines page by
+    /// page.
     Result<std::vector<qint64>> ids(const BoardQuery &query) const;
     /// The line of a row id from ids(); nothing if it is gone.
     Result<std::optional<BoardRow>> line(qint64 id) const;
@@ -73,6 +76,9 @@ public:
                             const OrderState &state);
 
 private:
+    Result<std::vector<BoardRow>> linesOf(const BoardQuery &query, bool hazards, int limit,
+                                          const BoardRow *after) const;
+
     const Database &m_database;
 };
 

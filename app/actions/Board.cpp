@@ -27,6 +27,7 @@ BoardQuery queryOf(const BoardFilter &filter, QDate today)
     query.text = filter.text;
     query.dueBefore = filter.dueBefore;
     query.open = filter.open;
+    query.hazard = filter.hazard;
     const QDate monday = today.addDays(1 - today.dayOfWeek());
     switch (filter.due) {
     case DueFilter::Any:
@@ -94,6 +95,10 @@ Result<BoardCounts> boardCounts(Records &records, const BoardFilter &filter)
         LOOPWRIGHT_ASSIGN(const auto found, store.count(queryOf(other, today)));
         counts.due.insert(due, int(found));
     }
+    BoardQuery hazardous = query;
+    hazardous.hazard = true;
+    LOOPWRIGHT_ASSIGN(const auto hazards, store.count(hazardous));
+    counts.hazards = int(hazards);
     LOOPWRIGHT_ASSIGN(const auto total, store.count(query));
     counts.total = int(total);
     return counts;

@@ -35,14 +35,16 @@ struct BoardFilter
     DueFilter due = DueFilter::Any; ///< late: before today and not done
     QDate dueBefore;                ///< invalid: any; exclusive
     bool open = false;              ///< neither completed nor cancelled
+    bool hazard = false;            ///< a hazard is open and the order is not done
     QString text;   ///< any part of a number or name; several words must all be found
     int limit = -1; ///< rows at most; -1: all
 };
 
-/// Sorted by due date, then number.
+/// Those with an open hazard first, unless they are done; by due date, then number.
 Result<std::vector<BoardRow>> boardRows(Records &records, const BoardFilter &filter);
 
-/// Every order at the premises that was not cancelled, sorted likewise. None for no premises.
+/// Every order at the premises that was not cancelled, by due date, then number. None for no
+/// premises.
 Result<std::vector<BoardRow>> rowsAtPremises(Records &records, const QString &premises);
 
 /// For each value of each filter, the number of rows that choosing it would show with the other
@@ -52,6 +54,7 @@ struct BoardCounts
     QMap<Stage, int> stages;
     QMap<DueFilter, int> due;
     QMap<QString, int> offices, installers;
+    int hazards = 0;
     int total = 0; ///< rows that the filter as it is shows
 };
 Result<BoardCounts> boardCounts(Records &records, const BoardFilter &filter);

@@ -2,7 +2,7 @@
 
 #include "app/actions/Evidence.h"
 #include "app/actions/Orders.h"
-#include "core/acceptance/Proof.h"
+#include "core/acceptance/Referral.h"
 #include "core/certificate/ContentParts.h"
 #include "db/OfficeStore.h"
 #include "db/PersonStore.h"
@@ -31,19 +31,6 @@ std::vector<HandoffReading> withFigures(const std::vector<HandoffReading> &readi
     return whole;
 }
 
-/// The newest referral says the same, and nothing was done on the line since.
-bool standsAlready(const DecisionInput &input, const ReferredFact &referred)
-{
-    bool stands = false;
-    for (const Fact *fact : standingFacts(input.facts)) {
-        if (const auto *before = fact->as<ReferredFact>())
-            stands = *before == referred;
-        else if (provenBy(*fact) != Proves::Nothing || fact->as<VisitFact>())
-            stands = false;
-    }
-    return stands;
-}
-
 } // namespace
 
 Result<Handoff> handoffOf(Records &records, const QString &order)
@@ -63,7 +50,8 @@ Result<void> refer(Records &records, const QString &order, const ReferredFact &r
     if (referred.to.trimmed().isEmpty())
         return failure(ErrorCode::Usage, "say to whom the job is handed on", "--to");
     LOOPWRIGHT_ASSIGN(const auto view, showOrder(records, order));
-    if (standsAlready(view.input, referred))
+    const Fact *before = standingReferral(view.input.facts);
+    if (before && *before->as<ReferredFact>() == referred)
         return {};
     const Fact fact{{}, records.now(), order, records.by(), {}, {}, referred};
     LOOPWRIGHT_TRY(recordFacts(records, {order, {fact}}, "handoff"));

@@ -11,9 +11,9 @@ namespace loopwright {
 /// order.
 Result<Handoff> handoffOf(Records &records, const QString &order);
 
-/// Records that the order was handed on. What the order's newest referral says already, with no work
-/// done since, is not recorded again: a command whose page could not be written is repeated. Usage
-/// without `to`.
+/// Records that the order was handed on. What the order's newest referral says already, with no
+/// work done since, is not recorded again: a command whose page could not be written is repeated.
+/// Usage without `to`.
 Result<void> refer(Records &records, const QString &order, const ReferredFact &referred);
 
 } // namespace loopwright

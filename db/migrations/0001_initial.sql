@@ -359,6 +359,9 @@ CREATE INDEX order_state_office ON order_state (office, due_date, order_number, 
 CREATE INDEX order_state_installer ON order_state (installer, due_date, order_number, stage);
 -- Most orders of a grown database are done; what is late is looked for among the others.
 CREATE INDEX order_state_open ON order_state (due_date, order_number) WHERE stage <> 'done';
+-- Open hazards stand before everything else.
+CREATE INDEX order_state_hazard ON order_state (due_date, order_number)
+    WHERE hazard = 1 AND stage <> 'done';
 
 -- Orders that read a hazard, or say how one was closed, by the pair as letters and digits alone:
 -- whoever works on the pair or at the premises is told.

@@ -62,6 +62,10 @@ AND s.outcome = :outcome
 AND s.due_date >= :due_from
 -- part: due_before
 AND s.due_date < :due_before
+-- part: hazard
+AND s.hazard = 1 AND s.stage <> 'done'
+-- part: no_hazard
+AND NOT (s.hazard = 1 AND s.stage <> 'done')
 -- part: not_done
 AND s.stage <> 'done'
 -- part: open

@@ -79,6 +79,38 @@ private slots:
             QVERIFY_RESULT(put(order, {sample.stage, sample.outcome, "because", false, 3, 1}));
         }
     }
+    /// Whatever is due before, but not of what is done.
+    void openHazardsStandFirst()
+    {
+        for (const Sample &sample : samples) {
+            const QString number = sample.number;
+            if (number == u"A-2" || number == u"A-3" || number == u"A-5")
+                QVERIFY_RESULT(
+                    put(orderOf(sample), {sample.stage, sample.outcome, "because", true, 3, 1}));
+        }
+        const BoardStore store(m_database);
+        QStringList all = found({});
+        QCOMPARE(all.value(0), "A-2"); // are done, and stand where they are due
+        const QStringList whole = all;
+        QCOMPARE(all.size(), 5);
+        all.removeFirst();
+        QCOMPARE(all, (QStringList{"A-5", "A-4", "A-1", "A-3"}));
+        // Page by page.
+        QStringList paged;
+        std::optional<BoardRow> last;
+        for (int page = 0; page < 5; ++page) {
+            const auto lines = store.lines({}, 1, last ? &*last : nullptr);
+            QVERIFY_RESULT(lines);
+            QCOMPARE(lines->size(), 1U);
+            last = lines->front();
+            paged << last->order;
+        }
+        QCOMPARE(paged, whole);
+        BoardQuery hazards;
+        hazards.hazard = true;
+        QCOMPARE(found(hazards), QStringList("A-2"));
+        QCOMPARE(*store.count(hazards), 1);
+    }
     void filters_data()
     {
         QTest::addColumn<BoardQuery>("query");

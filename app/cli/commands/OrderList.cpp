@@ -9,6 +9,8 @@ namespace loopwright {
 
 namespace {
 
+const QString hazardWord = QStringLiteral("hazard");
+
 class ListOrders : public Command
 {
 public:
@@ -18,8 +20,8 @@ public:
                      "Only orders that stand at this station");
         options.text("--office", m_filter.office, "Only orders of this serving office");
         options.text("--installer", m_filter.installer, "Only orders of this installer");
-        options.word("--outcome", m_outcome, allWords<OrderOutcome>(),
-                     "Only orders of which decide says this");
+        options.word("--outcome", m_outcome, allWords<OrderOutcome>() << hazardWord,
+                     "Only orders of which decide says this; hazard: one is open on them");
         options.date("--due-before", m_filter.dueBefore,
                      "Only orders that are due before this day");
         options.text("--text", m_filter.text, "Only orders with these words in a number or name");
@@ -32,6 +34,7 @@ public:
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         m_filter.stage = fromText<Stage>(m_stage);
         m_filter.outcome = fromText<OrderOutcome>(m_outcome);
+        m_filter.hazard = m_outcome == hazardWord;
         m_filter.limit = int(m_limit);
         LOOPWRIGHT_ASSIGN(auto found, boardRows(*records, m_filter));
         const auto rows = std::make_shared<std::vector<BoardRow>>(std::move(found));

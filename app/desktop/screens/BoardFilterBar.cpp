@@ -13,6 +13,8 @@ namespace loopwright {
 
 namespace {
 
+const QString hazardKey = QStringLiteral("hazard");
+
 struct DueName
 {
     DueFilter filter;
@@ -54,12 +56,14 @@ QMap<QString, int> byCode(const QMap<E, int> &counts)
 BoardFilterBar::BoardFilterBar(QWidget *parent)
     : QWidget(parent)
     , m_stages(new ChipRow(QStringLiteral("stage"), tr("Stage"), stageChips()))
+    , m_outcome(new ChipRow(QStringLiteral("outcome"), tr("Outcome"), {{hazardKey, tr("Hazard")}}))
     , m_due(new ChipRow(QStringLiteral("due"), tr("Due"), dueChips()))
     , m_offices(makeCombo(QStringLiteral("office"), tr("Serving office")))
     , m_installers(makeCombo(QStringLiteral("installer"), tr("Installer")))
     , m_clear(makeButton(tr("Clear all"), QStringLiteral("clear"), [this] { emit clearWanted(); }))
 {
     connect(m_stages, &ChipRow::changed, this, &BoardFilterBar::changed);
+    connect(m_outcome, &ChipRow::changed, this, &BoardFilterBar::changed);
     connect(m_due, &ChipRow::changed, this, &BoardFilterBar::changed);
 
     auto *column = new QVBoxLayout(this);
@@ -69,7 +73,7 @@ BoardFilterBar::BoardFilterBar(QWidget *parent)
     auto *row = new FlowLayout(second);
     row->setContentsMargins(0, 0, 0, 0);
     for (QWidget *widget :
-         std::initializer_list<QWidget *>{m_due, m_offices, m_installers, m_clear})
+         std::initializer_list<QWidget *>{m_outcome, m_due, m_offices, m_installers, m_clear})
         row->addWidget(widget);
     whenThemed(second, [this, row, column] {
         m_clear->setFixedHeight(em(1.9)); // the table below does not move when it comes
@@ -94,6 +98,7 @@ QComboBox *BoardFilterBar::makeCombo(const QString &name, const QString &spoken)
 void BoardFilterBar::writeTo(BoardFilter &filter) const
 {
     filter.stage = fromText<Stage>(m_stages->chosen());
+    filter.hazard = !m_outcome->chosen().isEmpty();
     filter.due = fromText<DueFilter>(m_due->chosen()).value_or(DueFilter::Any);
     filter.office = m_offices->currentData().toString();
     filter.installer = m_installers->currentData().toString();
@@ -101,14 +106,15 @@ void BoardFilterBar::writeTo(BoardFilter &filter) const
 
 bool BoardFilterBar::isOn() const
 {
-    return !m_stages->chosen().isEmpty() || !m_due->chosen().isEmpty() ||
-           !m_offices->currentData().toString().isEmpty() ||
+    return !m_stages->chosen().isEmpty() || !m_outcome->chosen().isEmpty() ||
+           !m_due->chosen().isEmpty() || !m_offices->currentData().toString().isEmpty() ||
            !m_installers->currentData().toString().isEmpty();
 }
 
 void BoardFilterBar::clear()
 {
     m_stages->choose({});
+    m_outcome->choose({});
     m_due->choose({});
     m_offices->setCurrentIndex(m_offices->count() > 0 ? 0 : -1);
     m_installers->setCurrentIndex(m_installers->count() > 0 ? 0 : -1);
@@ -117,6 +123,7 @@ void BoardFilterBar::clear()
 QJsonObject BoardFilterBar::chosen() const
 {
     return {{"stage", m_stages->chosen()},
+            {"outcome", m_outcome->chosen()},
             {"due", m_due->chosen()},
             {"office", m_offices->currentData().toString()},
             {"installer", m_installers->currentData().toString()}};
@@ -125,6 +132,7 @@ QJsonObject BoardFilterBar::chosen() const
 void BoardFilterBar::choose(const QJsonObject &chosen)
 {
     m_stages->choose(chosen.value("stage").toString());
+    m_outcome->choose(chosen.value("outcome").toString());
     m_due->choose(chosen.value("due").toString());
     for (const auto &[combo, key] :
          {std::pair(m_offices, "office"), std::pair(m_installers, "installer")}) {
@@ -143,6 +151,7 @@ void BoardFilterBar::setClearVisible(bool visible)
 void BoardFilterBar::showCounts(const BoardCounts &counts)
 {
     m_stages->setCounts(byCode(counts.stages));
+    m_outcome->setCounts({{hazardKey, counts.hazards}});
     m_due->setCounts(byCode(counts.due));
     showCombo(m_offices, tr("Every office"), counts.offices);
     showCombo(m_installers, tr("Every installer"), counts.installers);

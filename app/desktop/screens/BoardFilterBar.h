@@ -39,6 +39,7 @@ private:
     void showCombo(QComboBox *combo, const QString &all, const QMap<QString, int> &counts);
 
     ChipRow *m_stages;
+    ChipRow *m_outcome;
     ChipRow *m_due;
     QComboBox *m_offices;
     QComboBox *m_installers;

@@ -6,6 +6,7 @@
 #include "app/desktop/widgets/JobLineView.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignList.h"
+#include "core/acceptance/Referral.h"
 #include "core/identifiers/ProtocolVariant.h"
 
 #include <algorithm>
@@ -17,6 +18,26 @@ namespace {
 constexpr int selectionRestMs = 60;
 constexpr std::size_t reasonsShown = 6;
 constexpr std::size_t eventsShown = 6;
+
+/// "Handed on to the cable desk, reference T-44 · waits on plant · 2026-03-04 09:15 by Kim Carver".
+QString referralText(const OrderView &view)
+{
+    const Fact *referral = standingReferral(view.input.facts);
+    if (!referral)
+        return {};
+    const auto *referred = referral->as<ReferredFact>();
+    QStringList parts{BoardSide::tr("Handed on to %1").arg(referred->to)};
+    if (referred->reference)
+        parts.last() += BoardSide::tr(", reference %1").arg(*referred->reference);
+    if (referred->waitingOn)
+        parts << BoardSide::tr("waits on %1").arg(toText(*referred->waitingOn).replace(u'_', u' '));
+    parts << (referral->installer.isEmpty()
+                  ? referral->at.localMinute()
+                  : BoardSide::tr("%1 by %2")
+                        .arg(referral->at.localMinute(),
+                             markedNameOf(view.people, referral->installer)));
+    return parts.join(QStringLiteral(" · "));
+}
 
 QString whereText(const OrderView &view)
 {
@@ -40,6 +61,7 @@ BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     , m_customer(makeText({}))
     , m_where(makeMuted({}))
     , m_outcome(new SignLine)
+    , m_referred(new SignLine)
     , m_line(new JobLineView)
     , m_next(makeText({}))
     , m_reasonsHead(makeHeading(tr("Why it is not accepted yet")))
@@ -55,6 +77,7 @@ BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     setFocusPolicy(Qt::NoFocus);
     m_content->setAutoFillBackground(true);
     m_content->setBackgroundRole(QPalette::Base);
+    m_referred->setObjectName(QStringLiteral("side.referred"));
     m_number->setObjectName(QStringLiteral("side.number"));
     m_next->setObjectName(QStringLiteral("side.next"));
     m_line->setBackgroundRole(QPalette::Base);
@@ -62,6 +85,7 @@ BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     auto *column = new QVBoxLayout(m_content);
     column->addWidget(m_number);
     column->addWidget(m_outcome);
+    column->addWidget(m_referred);
     column->addWidget(m_customer);
     column->addWidget(m_where);
     column->addWidget(m_line);
@@ -141,6 +165,9 @@ void BoardSide::fill(const Result<OrderView> &view)
         m_outcome->show(Status::Doubtful, tr("Held: its identifiers are in error or taken"));
     else
         m_outcome->show(outcomeSign(outcome), outcomeName(outcome));
+    const QString referred = view->status == OrderStatus::Open ? referralText(*view) : QString();
+    m_referred->show(Status::Doubtful, referred);
+    m_referred->setVisible(!referred.isEmpty());
     m_customer->setText(view->order.customer + "\n" + view->order.premises);
     m_where->setText(whereText(*view));
     m_line->setLine(jobLine(view->decision, view->stage));

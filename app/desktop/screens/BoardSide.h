@@ -49,6 +49,7 @@ private:
     QWidget *m_content;
     QLabel *m_number, *m_customer, *m_where;
     SignLine *m_outcome;
+    SignLine *m_referred; ///< who was handed the job, and on whom it waits
     JobLineView *m_line;
     QLabel *m_next;
     QLabel *m_reasonsHead;
