@@ -36,9 +36,48 @@ Findings checkFacts(const JobSession &desk, const Form &form, const QJsonObject 
     return findings;
 }
 
+void leaveOut(QJsonObject &values, const QString &key)
+{
+    const qsizetype dot = key.indexOf(u'.');
+    if (dot < 0) {
+        values.remove(key);
+        return;
+    }
+    QJsonObject inner = values.value(key.left(dot)).toObject();
+    inner.remove(key.mid(dot + 1));
+    values.insert(key.left(dot), inner);
+}
+
+/// The values without those that cannot be read, as long as they stay urgent; `left` takes what was
+/// left out, in words.
+QJsonObject readableOf(const JobSession &desk, const Form &form, const FactUse &use,
+                       QStringList &left)
+{
+    QJsonObject values = form.values();
+    if (!use.isUrgent || !use.isUrgent(values))
+        return values;
+    for (std::size_t i = 0; i < form.fields().size(); ++i) {
+        const auto read = desk.read(use.facts(values), form.objectName());
+        if (read)
+            return values;
+        const Field *field = form.field(findingOf(form, read.error(), use).field);
+        if (!field)
+            break;
+        leaveOut(values, field->key());
+        left << QString("%1 (%2)").arg(field->spec().spoken.isEmpty() ? field->spec().label
+                                                                      : field->spec().spoken,
+                                       field->typed());
+        if (!use.isUrgent(values)) // it is the hazard itself that cannot be recorded
+            break;
+    }
+    left.clear();
+    return form.values();
+}
+
 bool record(JobSession &desk, Form &form, const FactUse &use)
 {
-    const FactObjects facts = use.facts(form.values());
+    QStringList left;
+    const FactObjects facts = use.facts(readableOf(desk, form, use, left));
     if (const auto read = desk.read(facts, form.objectName()); !read) {
         tell(form, read.error(), use);
         return false;
@@ -60,6 +99,11 @@ bool record(JobSession &desk, Form &form, const FactUse &use)
         tell(form, report.error(), use);
         return false;
     }
+    if (!left.isEmpty())
+        form.tell(Status::Doubtful,
+                  QCoreApplication::translate(
+                      "Form", "Recorded without what could not be read: %1. Do not go back for it.")
+                      .arg(left.join(QStringLiteral(", "))));
     return true;
 }
 

@@ -16,6 +16,9 @@ struct FactUse
     std::function<QString(int fact, const QString &place)> fieldOf = {};
     /// What is wrong with the values beside what the codec says, at once.
     std::function<Findings(const QJsonObject &values)> judge = {};
+    /// Whether what can be read of the values is recorded without the rest: a hazard waits for no
+    /// slip in another field. Empty: never.
+    std::function<bool(const QJsonObject &values)> isUrgent = {};
     /// Why the values are not recorded although facts could be made of them.
     std::function<std::optional<Finding>(const QJsonObject &values)> refusal = {};
 };

@@ -153,6 +153,7 @@ StepForm::StepForm(JobSession &desk, const QString &part, const Need &need, Step
         return found;
     };
     factUse.refusal = use.refusal;
+    factUse.isUrgent = use.isUrgent;
     m_form = makeFactForm(desk, part, use.button.isEmpty() ? tr("Record") : use.button, specs,
                           factUse, m_isRow ? FormShape::Line : FormShape::Block, m_isRow ? 17 : 13);
     m_form->setAnswerConfirms(m_isRow || need.kind == FactKind::Detector);

@@ -17,6 +17,8 @@ struct StepFormUse
     /// Does what the form is for in the place of recording the fact; false where it was refused.
     std::function<bool(Form &form)> confirm = {};
     QString button = {}; ///< "Record" if empty
+    /// FactUse::isUrgent
+    std::function<bool(const QJsonObject &values)> isUrgent = {};
 };
 
 class StepForm : public StepEditor

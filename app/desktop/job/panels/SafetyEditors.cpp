@@ -25,7 +25,8 @@ public:
                    {[this](const QJsonObject &) { return refusal(); },
                     [this](std::vector<FieldSpec> &specs) { stopAtHazards(this, specs); },
                     {},
-                    tr("Record the card")})
+                    tr("Record the card"),
+                    [this](const QJsonObject &values) { return !hazardsIn(values).empty(); }})
         , m_alarm(new QLabel)
     {
         static_cast<QVBoxLayout *>(layout())->insertWidget(0, m_alarm);
@@ -47,19 +48,15 @@ public:
     }
 
 private:
-    Findings judged() const
+    /// What stops the work; what does not fit or is to be cleared is told at its field.
+    Findings hazardsIn(const QJsonObject &values) const
     {
         const Step *card = desk().step(needs().front());
-        return review(card->need, form()->values(), desk().view().input, desk().limits());
-    }
-
-    /// What stops the work; what does not fit or is to be cleared is told at its field.
-    Findings hazards() const
-    {
-        Findings found = judged();
+        Findings found = review(card->need, values, desk().view().input, desk().limits());
         std::erase_if(found, [](const Finding &each) { return each.code != u"hazard"; });
         return found;
     }
+    Findings hazards() const { return hazardsIn(form()->values()); }
 
     /// Called while the form is made, before there is a card: it is asked only later.
     static void stopAtHazards(const CardForm *card, std::vector<FieldSpec> &specs)

@@ -89,6 +89,28 @@ private slots:
         QVERIFY2(!field->isInError(), "the mark stays after the reading was put right");
     }
 
+    void aHazardIsRecordedBesideASlip()
+    {
+        JobBench bench({briFields()});
+        bench.at(5);
+        bench.openJob("A-1001");
+        bench.go("safety.office_connected");
+        JobBench::keys("n");
+        enter("x"); // tip to ground
+        enter("61");
+        const auto view = showOrder(bench.records(), "A-1001");
+        QCOMPARE(view->facts.size(), 1U);
+        const auto *card = view->facts.front().fact.as<SafetyFact>();
+        QVERIFY(card && card->acV);
+        QCOMPARE(card->acV->ringGround, 61.0);
+        QVERIFY(!card->acV->tipGround);
+        QCOMPARE(view->judged.cards.open().size(), 1U);
+        bool told = false;
+        for (const QLabel *label : bench.window().findChildren<QLabel *>())
+            told = told || label->text().contains("Recorded without what could not be read");
+        QVERIFY(told);
+    }
+
     void aHazardIsTheNextSentence()
     {
         JobBench bench({briFields()});
