@@ -3,6 +3,7 @@
 #include "app/actions/HandOn.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
+#include "app/desktop/form/Form.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SheetView.h"
 #include "app/print/HandoffDocument.h"
@@ -14,10 +15,36 @@
 
 namespace loopwright {
 
+namespace {
+
+QString referralText(const HandoffReferral &referred)
+{
+    QStringList parts{HandoffScreen::tr("to %1").arg(referred.to)};
+    if (!referred.reference.isEmpty())
+        parts << HandoffScreen::tr("reference %1").arg(referred.reference);
+    if (!referred.waitingOn.isEmpty())
+        parts << HandoffScreen::tr("waits on %1").arg(referred.waitingOn);
+    parts << paperTime(referred.at);
+    if (!referred.by.isEmpty())
+        parts << HandoffScreen::tr("by %1").arg(referred.by);
+    return parts.join(QStringLiteral(", "));
+}
+
+std::vector<KeyedOption> waitingOptions()
+{
+    std::vector<KeyedOption> options{{}};
+    for (const auto &[word, code] : EnumCodes<WaitingOn>::table)
+        options.push_back({{}, QString::fromLatin1(code), QString(code).replace(u'_', u' ')});
+    return options;
+}
+
+} // namespace
+
 HandoffScreen::HandoffScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
     , m_worker(workplace.questions())
     , m_heading(makeHeading({}, 1.5))
+    , m_referral(makeReferral())
     , m_words(new QTextBrowser)
     , m_print(makeButton(tr("Print…"), QStringLiteral("handoff.print"), [this] { print(); }))
     , m_save(makeButton(tr("Save as PDF…"), QStringLiteral("handoff.save"), [this] { save(); }))
@@ -44,6 +71,7 @@ HandoffScreen::HandoffScreen(DesktopContext &workplace, QWidget *parent)
     setPageMargins(layout, this);
     layout->addWidget(m_heading);
     layout->addWidget(buttons);
+    layout->addWidget(m_referral);
     layout->addWidget(splitter, 1);
     whenThemed(buttons, [this] {
         m_words->document()->setDocumentMargin(em(1.2));
@@ -53,6 +81,55 @@ HandoffScreen::HandoffScreen(DesktopContext &workplace, QWidget *parent)
     });
 }
 
+/// The same fields that the command line has.
+Form *HandoffScreen::makeReferral()
+{
+    FieldSpec to{QStringLiteral("to"), tr("Handed on to")};
+    to.answer = Answer::Text;
+    to.hint = tr("whoever takes it over");
+    FieldSpec reference{QStringLiteral("reference"), tr("Reference")};
+    reference.answer = Answer::Text;
+    reference.hint = tr("the number that they gave it");
+    reference.optional = true;
+    FieldSpec waiting{QStringLiteral("waiting_on"), tr("Waits on")};
+    waiting.answer = Answer::List;
+    waiting.options = waitingOptions();
+    waiting.hint = tr("may be left empty");
+    waiting.optional = true;
+    FormUse use;
+    use.now = [this] { return records().now(); };
+    use.confirm = [this] { return recordReferral(); };
+    return new Form(QStringLiteral("handoff.refer"), tr("Record that it is handed on"),
+                    {{{}, {to, reference, waiting}}}, use, FormShape::Line, 12);
+}
+
+bool HandoffScreen::recordReferral()
+{
+    const QJsonObject values = m_referral->values();
+    ReferredFact referred{values.value("to").toString().trimmed(), {}, {}};
+    if (const QString reference = values.value("reference").toString().trimmed();
+        !reference.isEmpty())
+        referred.reference = reference;
+    referred.waitingOn = fromText<WaitingOn>(values.value("waiting_on").toString());
+    if (referred.to.isEmpty()) {
+        m_referral->tell({Severity::Error,
+                          "empty",
+                          tr("say to whom the job is handed on"),
+                          {},
+                          QStringLiteral("to"),
+                          0});
+        return false;
+    }
+    if (const auto done = refer(records(), m_order, referred); !done) {
+        m_referral->tell(Status::Failed, done.error().text());
+        return false;
+    }
+    m_referral->clear();
+    emit said(tr("Recorded: handed on to %1.").arg(referred.to));
+    refresh();
+    return true;
+}
+
 QString HandoffScreen::title() const
 {
     return m_order.isEmpty() ? tr("Hand on") : tr("Hand on order %1").arg(m_order);
@@ -60,6 +137,8 @@ QString HandoffScreen::title() const
 
 void HandoffScreen::open(const QString &order)
 {
+    if (m_order != order)
+        m_referral->clear();
     m_order = order;
     m_heading->setText(title());
     emit titleChanged();
@@ -88,6 +167,7 @@ void HandoffScreen::showHandoff(const Result<Handoff> &handoff)
     }
     showWords();
     m_view->show(m_sheet, handoff ? handoff->reason : QString());
+    m_referral->setEnabled(handoff.has_value());
     m_print->setEnabled(handoff.has_value());
     m_save->setEnabled(handoff.has_value());
 }
@@ -101,23 +181,31 @@ void HandoffScreen::addWords(const QString &head, const QString &text)
 void HandoffScreen::showWords()
 {
     QString page;
-    for (const auto &[head, text] : m_said)
-        page += QString("<p style=\"margin:0; color:%1; font-size:%2px\">%3</p>"
-                        "<p style=\"margin:0 0 %4px 0; font-size:%5px\">%6</p>")
-                    .arg(colours().muted.name())
-                    .arg(QFontInfo(sized(0.95)).pixelSize())
-                    .arg(head.toHtmlEscaped())
+    for (const Words &each : m_said) {
+        const QColor ink = each.isHazard ? colours().bad : palette().color(QPalette::Text);
+        page += QString("<div style=\"%7\"><p style=\"margin:0; color:%1; font-size:%2px\">%3</p>"
+                        "<p style=\"margin:0 0 %4px 0; color:%8; font-size:%5px\">%6</p></div>")
+                    .arg((each.isHazard ? ink : colours().muted).name())
+                    .arg(QFontInfo(sized(each.isHazard ? 1.4 : 0.95)).pixelSize())
+                    .arg(each.head.toHtmlEscaped())
                     .arg(em(0.9))
-                    .arg(QFontInfo(sized(1.25)).pixelSize())
-                    .arg(text.toHtmlEscaped().replace(u'\n', QStringLiteral("<br>")));
+                    .arg(QFontInfo(sized(each.isHazard ? 2 : 1.25)).pixelSize())
+                    .arg(each.text.toHtmlEscaped().replace(u'\n', QStringLiteral("<br>")),
+                         each.isHazard ? QString("font-weight:700; background-color:%1")
+                                             .arg(colours().badGround.name())
+                                       : QString(),
+                         ink.name());
+    }
     m_words->setHtml(page);
 }
 
 void HandoffScreen::sayHandoff(const Handoff &handoff)
 {
     for (const HandoffHazard &hazard : handoff.hazards)
-        addWords(tr("HAZARD: do not touch the pair"),
-                 hazard.volts.join(u'\n') + u'\n' + paperTime(hazard.at));
+        m_said.push_back({tr("HAZARD: do not touch the pair"),
+                          hazard.volts.join(u'\n') + u'\n' + paperTime(hazard.at), true});
+    if (const auto &referred = handoff.referred)
+        addWords(tr("Handed on"), referralText(*referred));
     if (handoff.criterion.isEmpty())
         addWords(tr("State"), tr("By these records nothing is open on this order."));
     addWords(tr("Call"), handoff.call);

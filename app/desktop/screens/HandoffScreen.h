@@ -1,6 +1,7 @@
 #pragma once
 // A job that is not accepted, handed on: which part failed and how, whose part it is and whom to
-// call, in large letters to read aloud, and as a page to print or to save.
+// call, in large letters to read aloud, and as a page to print or to save. That it was handed on,
+// and to whom, is recorded here.
 
 #include "app/desktop/Lanes.h"
 #include "app/desktop/Screen.h"
@@ -13,6 +14,7 @@ class QTextBrowser;
 
 namespace loopwright {
 
+class Form;
 class SheetView;
 
 class HandoffScreen : public Screen
@@ -34,6 +36,8 @@ private:
     void sayHandoff(const Handoff &handoff);
     void showWords();
     void addWords(const QString &head, const QString &text);
+    Form *makeReferral();
+    bool recordReferral();
     void print();
     void save();
 
@@ -41,7 +45,13 @@ private:
     QString m_order;
     Sheet m_sheet;
     QLabel *m_heading;
-    std::vector<std::pair<QString, QString>> m_said; ///< heads, and what stands below them
+    struct Words
+    {
+        QString head, text;
+        bool isHazard = false;
+    };
+    std::vector<Words> m_said;
+    Form *m_referral;
     QTextBrowser *m_words;
     QPushButton *m_print;
     QPushButton *m_save;

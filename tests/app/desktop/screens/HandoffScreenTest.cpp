@@ -1,6 +1,8 @@
 #include "app/desktop/screens/HandoffScreen.h"
 
+#include "app/actions/HandOn.h"
 #include "app/desktop/Theme.h"
+#include "app/desktop/form/Form.h"
 #include "app/desktop/widgets/SheetView.h"
 #include "tests/support/DeskRecords.h"
 
@@ -36,6 +38,28 @@ private slots:
         QVERIFY(screen.findChild<QPushButton *>("handoff.print")->isEnabled());
         // The page is handed on, to the office: but the unpublished numbers stay in the register.
         QVERIFY(!said.contains("555-0198"));
+    }
+
+    void toWhomItIsHandedOnIsRecorded()
+    {
+        DeskRecords records;
+        HandoffScreen screen(records.workplace());
+        screen.resize(em(100), em(60));
+        screen.show();
+        screen.open("O-1002");
+        screen.refresh();
+        QTRY_VERIFY(words(screen).contains("C-502"));
+        auto *form = screen.findChild<Form *>("handoff.refer");
+        QVERIFY(!form->confirm()); // to nobody
+        QTRY_VERIFY(form->isEnabled());
+        form->setTyped({{"to", "cable desk"}, {"reference", "T-44"}, {"waiting_on", "plant"}});
+        QVERIFY(form->confirm());
+        QTRY_VERIFY2(words(screen).contains("cable desk") && words(screen).contains("T-44") &&
+                         words(screen).contains("waits on plant"),
+                     qPrintable(words(screen)));
+        QCOMPARE(form->typed(), QJsonObject());
+        const auto handoff = handoffOf(records.records(), "O-1002");
+        QCOMPARE(handoff->referred->waitingOn, "plant");
     }
 
     void nothingOpenIsSaid()
