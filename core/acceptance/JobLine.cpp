@@ -1,5 +1,7 @@
 #include "core/acceptance/JobLine.h"
 
+#include "core/acceptance/Criteria.h"
+
 #include <algorithm>
 
 namespace loopwright {
@@ -12,12 +14,23 @@ bool isOnSite(Station station)
     return station >= Station::Loop && station <= Station::ErrorTest;
 }
 
+Station usualStation(const CriterionResult &criterion)
+{
+    const Criterion *row = findCriterion(criterion.key);
+    return row ? row->station : criterion.station;
+}
+
 StationState stateOf(const Decision &decision, Station station)
 {
     StationState state{station, StationMark::NotNeeded, false, false};
     for (const CriterionResult &criterion : decision.criteria) {
-        if (criterion.station != station || criterion.outcome == CriterionOutcome::NotNeeded)
+        if (criterion.outcome == CriterionOutcome::NotNeeded)
             continue;
+        // The loop without a make-up is measured at turn-up, and is needed all the same.
+        const bool isMoved = criterion.station != station && usualStation(criterion) == station;
+        if (criterion.station != station && !isMoved)
+            continue;
+        state.onSite |= isMoved;
         if (criterion.open() && criterion.outcome == CriterionOutcome::NotMet)
             state.mark = StationMark::Failed;
         else if (criterion.open() && state.mark != StationMark::Failed)
@@ -69,6 +82,8 @@ QString StationState::name() const
 
 QString StationState::word() const
 {
+    if (onSite && mark == StationMark::Open)
+        return "on site";
     return excepted && mark == StationMark::Done ? QString("excepted") : toText(mark);
 }
 

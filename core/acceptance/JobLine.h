@@ -29,9 +29,10 @@ struct StationState
     StationMark mark = StationMark::Open;
     bool excepted = false; ///< done only because a supervisor excepted a criterion of it
     bool next = false;     ///< the station at which the job stands
+    bool onSite = false;   ///< open, and shown at a later station: the desk cannot show it
 
     QString name() const; ///< "Turn-up", "Error test", …
-    QString word() const; ///< "done", "excepted", "failed", "open", "not needed"
+    QString word() const; ///< "done", "excepted", "failed", "open", "on site", "not needed"
     bool operator==(const StationState &) const = default;
 };
 

@@ -80,8 +80,9 @@ private slots:
         const DecisionInput input = jobs::input(jobs::briFields(), {});
         const Decision decision = decide(input, jobs::limits());
         const std::vector<StationState> line = jobLine(decision, stageOf(decision, input, false));
-        // Nobody knows the make-up: the desk's station is passed over.
-        QCOMPARE(line[std::size_t(Station::Loop)].mark, StationMark::NotNeeded);
+        // Nobody knows the make-up: the desk's station is passed over, and needed all the same.
+        QCOMPARE(line[std::size_t(Station::Loop)].mark, StationMark::Open);
+        QCOMPARE(line[std::size_t(Station::Loop)].word(), "on site");
         QCOMPARE(line[std::size_t(Station::Safety)].mark, StationMark::Open);
         QVERIFY(line[std::size_t(Station::Safety)].next);
         QCOMPARE(line[std::size_t(Station::Acceptance)].mark, StationMark::Open);
