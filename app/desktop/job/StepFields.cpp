@@ -40,7 +40,8 @@ constexpr FieldWords fieldWords[] = {
     {FactKind::HazardClosed, "source", WORDS("What the voltage came from")},
     {FactKind::HazardClosed, "by", WORDS("Who says that it is cleared")},
     {FactKind::HazardClosed, "reference", WORDS("Reference"),
-     WORDS("the utility's, of a contact with power; else may be empty")},
+     WORDS("ticket of the utility or the office; a contact with power needs the utility's, or a "
+           "supervisor")},
     {FactKind::Changed, "to", WORDS("New pair")},
     {FactKind::Changed, "text", WORDS("What was done"), WORDS("may be empty")},
     {FactKind::Cleared, "text", WORDS("In a few words"), WORDS("at least two")},
