@@ -87,7 +87,6 @@ void JobHead::showOrder()
     const ServiceOrder &order = view.order;
     m_order->setText(tr("%1 · %2 · %3").arg(order.number, order.customer, typeName(order.type)));
     m_where->setText(whereText());
-    m_remarks->setText(remarksText());
     m_alsoHere->setText(alsoHereText(view));
     const OrderOutcome outcome = view.decision.outcome;
     m_outcome->show(outcomeSign(outcome),
@@ -106,23 +105,28 @@ QString JobHead::whereText() const
     const OrderView &view = m_desk.view();
     const ServiceOrder &order = view.order;
     const ProtocolVariant *variant = findVariant(order.variant);
-    QStringList where{order.premises,
-                      tr("circuit %1").arg(order.circuit),
-                      view.office.name.isEmpty() ? order.office : view.office.name,
-                      variant ? variant->name : order.variant,
-                      tr("pair %1").arg(order.pair),
-                      tr("due %1").arg(dayText(order.dueDate))};
+    QString due = tr("due %1").arg(dayText(order.dueDate));
     const QString late =
         dueWords(order.dueDate, m_desk.now().localDate(), view.stage == Stage::Done);
     if (!late.isEmpty())
-        where.last() += tr(" (%1)").arg(late);
-    return where.join(QStringLiteral(" · "));
+        due += tr(" (%1)").arg(late);
+    // What there is no room for goes from the end.
+    return QStringList{tr("pair %1").arg(order.pair),
+                       order.premises,
+                       due,
+                       tr("circuit %1").arg(order.circuit),
+                       view.office.name.isEmpty() ? order.office : view.office.name,
+                       variant ? variant->name : order.variant}
+        .join(QStringLiteral(" · "));
 }
 
-QString JobHead::remarksText() const
+/// On a low screen it is the only line below the first: pair and premises stand before all else.
+QString JobHead::remarksText(bool low) const
 {
     const ServiceOrder &order = m_desk.order();
     QStringList said;
+    if (low)
+        said << tr("pair %1").arg(order.pair) << order.premises;
     for (const auto &[name, text] : {std::pair(tr("Appointment: %1"), order.appointment),
                                      std::pair(tr("Contact: %1"), order.contact),
                                      std::pair(tr("Access: %1"), order.accessNotes),
@@ -172,10 +176,12 @@ void JobHead::say(Status sign, const QString &sentence)
     m_said->setVisible(!sentence.isEmpty());
 }
 
-/// On a low screen the place goes first; it stands on the paper too. Whom to meet stays.
+/// On a low screen pair, premises and whom to meet stay.
 void JobHead::showLines()
 {
     const bool low = window()->height() < em(52);
+    if (m_desk.isOpen())
+        m_remarks->setText(remarksText(low));
     m_where->setVisible(!low);
     m_remarks->setVisible(!m_remarks->text().isEmpty());
     m_alsoHere->setVisible(!m_alsoHere->text().isEmpty() && !low);

@@ -42,7 +42,7 @@ protected:
 private:
     QString sentence() const;
     QString whereText() const;
-    QString remarksText() const;
+    QString remarksText(bool low) const;
     void showLines();
 
     JobSession &m_desk;

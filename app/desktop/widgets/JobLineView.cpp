@@ -16,7 +16,7 @@ namespace {
 
 constexpr double besideEm = 5.4; ///< a station needs so much where all names stand in one row
 constexpr double rowHeightEm = 4.6;
-constexpr double lowHeightEm = 3.3;
+constexpr double lowHeightEm = 4.1;
 constexpr double staggeredHeightEm = 7.8;
 
 bool hasRoomBeside(int width, std::size_t stations)
@@ -107,7 +107,7 @@ void JobLineView::paintEvent(QPaintEvent *)
     painter.setRenderHint(QPainter::Antialiasing);
     if (hasRoomBeside(width(), m_line.size()))
         paintJobLine(painter, room(), m_line,
-                     screenPictureStyle(palette().color(backgroundRole()), 0.92), !m_low);
+                     screenPictureStyle(palette().color(backgroundRole()), m_low ? 0.85 : 0.92));
     else
         paintStaggered(painter);
     if (m_pointed >= 0 && hasFocus()) {

@@ -277,7 +277,11 @@ private slots:
         bench.window().openOrder("A-2001");
         auto *head = bench.find<QWidget>("head");
         QTRY_VERIFY2(head->height() * 4 <= 600, qPrintable(QString::number(head->height())));
-        QVERIFY(bench.find<QLabel>("head.remarks")->isVisible());
+        const auto *line = bench.find<QLabel>("head.remarks");
+        QVERIFY(line->isVisible());
+        QVERIFY2(line->text().startsWith("pair 17-205 · " + fields["premises"]),
+                 qPrintable(line->text()));
+        QVERIFY(line->text().contains("dog in the yard"));
     }
 
     void noNamesOfTheJobLineRunIntoOneAnother()
