@@ -1,9 +1,13 @@
 #include "app/actions/DayList.h"
 
 #include "app/actions/Orders.h"
+#include "core/acceptance/Referral.h"
+#include "core/base/PaperTime.h"
 #include "core/certificate/SettingsLines.h"
 #include "core/order/Claims.h"
 #include "db/PersonStore.h"
+
+#include <QRegularExpression>
 
 #include <algorithm>
 #include <tuple>
@@ -12,17 +16,50 @@ namespace loopwright {
 
 namespace {
 
-/// Somebody must go there: a criterion that is shown at the premises is open.
+/// Somebody must go there: a criterion that is shown at the premises is open, or the instrument of
+/// a reading that decides is not good, so that it is measured again.
 bool needsVisit(const OrderView &view)
 {
     if (view.input.scope == OrderScope::Nothing || view.input.scope == OrderScope::RecordOnly)
         return false;
     return std::ranges::any_of(view.decision.criteria, [](const CriterionResult &criterion) {
         const Station station = criterion.station;
-        return criterion.open() && (station == Station::Loop || station == Station::Safety ||
-                                    station == Station::TurnUp || station == Station::Calls ||
-                                    station == Station::ErrorTest);
+        const bool again = station == Station::Acceptance && // of the instrument
+                           criterion.outcome == CriterionOutcome::NotMet;
+        return criterion.open() && (again || station == Station::Loop ||
+                                    station == Station::Safety || station == Station::TurnUp ||
+                                    station == Station::Calls || station == Station::ErrorTest);
     });
+}
+
+/// Street, house number, and the rest: "3 Quay Street" stands before "12 Quay Street".
+std::tuple<QString, int, QString> houseOrderOf(const QString &premises)
+{
+    static const QRegularExpression houseNumber(QStringLiteral("\\b(\\d{1,6})[a-z]?\\b"));
+    const QString whole = premisesKey(premises);
+    const auto match = houseNumber.match(whole);
+    QString street = whole;
+    if (match.hasMatch())
+        street = street.remove(match.capturedStart(), match.capturedLength()).simplified();
+    return {street, match.captured(1).toInt(), whole};
+}
+
+/// Of an order that was handed on, and on which nothing was done since.
+QString waitingText(const OrderView &view)
+{
+    const Fact *referral = standingReferral(view.input.facts);
+    if (!referral)
+        return {};
+    const auto *referred = referral->as<ReferredFact>();
+    QString text = "Handed on to " + referred->to;
+    if (referred->reference)
+        text += ", reference " + *referred->reference;
+    if (referred->waitingOn)
+        text =
+            QString("WAITS on %1. %2").arg(toText(*referred->waitingOn).replace(u'_', u' '), text);
+    else
+        text = "WAITS. " + text;
+    return text + ", " + paperTime(referral->at) + '.';
 }
 
 QString numberText(const CertificateTerminal &terminal)
@@ -60,6 +97,8 @@ DayJob dayJobOf(const OrderView &view)
         job.next.remove(0, label.size());
         job.next[0] = job.next[0].toUpper();
     }
+    if (const QString waiting = waitingText(view); !waiting.isEmpty())
+        job.next = waiting + ' ' + job.next;
     return job;
 }
 
@@ -72,18 +111,27 @@ Result<std::vector<DayJob>> jobsOfDay(Records &records, const QString &installer
     filter.dueBefore = day.addDays(1);
     filter.open = true;
     LOOPWRIGHT_ASSIGN(const auto rows, boardRows(records, filter));
-    std::vector<DayJob> jobs;
+    struct Sorted
+    {
+        bool waits = false;
+        DayJob job;
+    };
+    std::vector<Sorted> jobs;
     for (const BoardRow &row : rows) {
         LOOPWRIGHT_ASSIGN(const auto view, showOrder(records, row.order));
-        jobs.push_back(dayJobOf(view));
+        jobs.push_back({standingReferral(view.input.facts) != nullptr, dayJobOf(view)});
     }
-    // "09:00-11:00" sorts as text; who comes at any time comes when there is time. The lines at one
-    // place stand together.
-    std::ranges::stable_sort(jobs, {}, [](const DayJob &job) {
-        return std::tuple(!job.hazard, job.appointment.isEmpty(), job.appointment,
-                          premisesKey(job.premises));
+    // What waits on others stands apart, last. "09:00-11:00" sorts as text; who comes at any time
+    // comes when there is time. The lines at one place stand together.
+    std::ranges::stable_sort(jobs, {}, [](const Sorted &each) {
+        const DayJob &job = each.job;
+        return std::tuple(!job.hazard, each.waits, job.appointment.isEmpty(), job.appointment,
+                          houseOrderOf(job.premises));
     });
-    return jobs;
+    std::vector<DayJob> sorted;
+    for (Sorted &each : jobs)
+        sorted.push_back(std::move(each.job));
+    return sorted;
 }
 
 Result<DaySheet> daySheet(Records &records, const QString &installer, QDate day, Paper paper)

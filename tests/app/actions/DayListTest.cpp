@@ -1,6 +1,7 @@
 #include "app/actions/DayList.h"
 
 #include "app/actions/Evidence.h"
+#include "app/actions/HandOn.h"
 #include "app/actions/Orders.h"
 #include "tests/support/Papers.h"
 #include "tests/support/Premises.h"
@@ -38,6 +39,50 @@ private slots:
         QCOMPARE(visits, (QStringList{"A-3001", "A-2001"})); // by appointment
         paper.sort();
         QCOMPARE(paper, (QStringList{"A-1001", "A-4001"}));
+    }
+
+    void byHouseNumberAndWhatWaitsLast()
+    {
+        auto records = office();
+        QList<OrderFields> orders;
+        const char *places[] = {"12 Quay Street", "3 Quay Street", "3 Alder Road", "Quay Street 7",
+                                "1 Alder Road"};
+        for (int i = 0; i < 5; ++i) {
+            OrderFields fields = analogFields();
+            fields["order_number"] = QString("A-%1").arg(i + 1);
+            fields["circuit_number"] = QString("C-%1").arg(i + 1);
+            fields["pair"] = QString("18-%1").arg(i + 1);
+            fields["dn_1"] = QString("217-555-010%1").arg(i);
+            fields["premises"] = places[i];
+            orders << fields;
+        }
+        QVERIFY(importOrders(*records, csv(orders), {"orders.csv"}));
+        records->actAs("K7");
+        QVERIFY(refer(*records, "A-3", {"cable desk", "T-44", WaitingOn::Plant}));
+        const auto jobs = jobsOfDay(*records, {}, QDate(2026, 3, 9));
+        QVERIFY(jobs);
+        QStringList numbers;
+        for (const DayJob &job : *jobs)
+            numbers << job.order;
+        QCOMPARE(numbers, (QStringList{"A-5", "A-2", "A-4", "A-1", "A-3"}));
+        QVERIFY2(
+            jobs->back().next.startsWith("WAITS on plant. Handed on to cable desk, reference T-44"),
+            qPrintable(jobs->back().next));
+    }
+
+    /// An instrument that was out of its calibration is mended by reading again.
+    void measuringAgainNeedsAVisit()
+    {
+        auto records = office();
+        QVERIFY(importOrders(*records, csv({briFields()}), {"orders.csv"}));
+        QList<QJsonObject> facts = briFacts();
+        for (QJsonObject &fact : facts)
+            fact["instrument"] = "TS-9";
+        take(*records, briFields(), facts);
+        const auto jobs = jobsOfDay(*records, {}, QDate(2026, 3, 9));
+        QVERIFY(jobs && jobs->size() == 1);
+        QVERIFY(jobs->front().next.startsWith("Measure again"));
+        QVERIFY(jobs->front().needsVisit);
     }
 
     void numbersAndHazards()
