@@ -1,11 +1,17 @@
 #include "db/Backup.h"
 
+#include "db/EventStore.h"
+#include "db/FirstBytes.h"
 #include "db/HistoryCheck.h"
+#include "db/MetaStore.h"
+#include "db/SchemaCheck.h"
 #include "db/SqliteConnection.h"
+#include "db/Transaction.h"
 
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
+#include <QtEndian>
 
 #include <unistd.h>
 
@@ -29,16 +35,40 @@ Result<void> readThrough(const Database &database, const QString &named)
     return {};
 }
 
-/// Copies into a file that is not in its place yet, and reads the copy through. Opened for writing,
-/// a copy of an older form is brought up to date first.
-Result<void> copyAndRead(SqliteConnection &source, const QString &unfinished, const QString &named,
-                         Database::Access access, const CopyProgress &progress)
+/// Opens a copy that is not in its place yet, and reads it through. Opened for writing, a copy of
+/// an older form is brought up to date first.
+Result<Database> openCopy(const QString &unfinished, const QString &named, Database::Access access)
 {
-    LOOPWRIGHT_TRY(copyDatabase(source, unfinished, progress));
-    const auto copy = Database::open(unfinished, access);
+    auto copy = Database::open(unfinished, access);
     if (!copy)
         return failure(Error{copy.error().code, copy.error().message, named});
-    return readThrough(*copy, named);
+    LOOPWRIGHT_TRY(readThrough(*copy, named));
+    return copy;
+}
+
+/// Only a backup is replaced: not the records of another station, and nothing of another program.
+Result<void> checkReplaced(const QString &path)
+{
+    constexpr int markAt = 68; // of the header of an SQLite file: application_id, big-endian
+    const auto start = firstBytes(path, markAt + 4);
+    if (start && start->size() == markAt + 4 &&
+        qFromBigEndian<quint32>(start->constData() + markAt) == backupApplicationId)
+        return {};
+    return failure(ErrorCode::Usage, "is there already, and is not a backup; it was left as it is",
+                   path);
+}
+
+/// What is restored becomes a station of its own: the one that it was copied from may still work.
+Result<void> startStation(Database &database, Event event)
+{
+    LOOPWRIGHT_ASSIGN(const auto before, EventStore(database).logHead());
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(database));
+    LOOPWRIGHT_TRY(MetaStore::drawStation(transaction));
+    LOOPWRIGHT_ASSIGN(const auto station, MetaStore(database).station());
+    event.subject = registerSubject();
+    event.kind = "restored";
+    event.detail = {{"head", before.toJson()}, {"station", station}};
+    return transaction.commit(event);
 }
 
 /// A file of no bytes is a database to SQLite, and would be brought up to date as records that hold
@@ -49,6 +79,21 @@ Result<void> refuseEmpty(SqliteConnection &source)
     if (tables == 0)
         return failure(ErrorCode::DatabaseTrouble, "is empty, and no backup of any records",
                        source.path());
+    return {};
+}
+
+/// A trigger that is not ours would run in every later work with the records.
+Result<void> refuseForeign(SqliteConnection &source)
+{
+    LOOPWRIGHT_ASSIGN(const auto application, source.number("PRAGMA application_id"));
+    if (application != applicationId && application != backupApplicationId)
+        return failure(ErrorCode::DatabaseTrouble, "is a database of another program",
+                       source.path());
+    LOOPWRIGHT_ASSIGN(const auto migrator, Migrator::embedded());
+    LOOPWRIGHT_ASSIGN(const auto faults, schemaFaults(source, migrator));
+    if (!faults.isEmpty())
+        return failure(ErrorCode::DatabaseTrouble,
+                       "was changed by another program (" + faults.front() + ")", source.path());
     return {};
 }
 
@@ -125,19 +170,22 @@ Result<void> backUp(const Database &database, const QString &path, const CopyPro
         return failure(ErrorCode::DiskTrouble, "the folder does not exist", path);
     if (info.exists() && info == QFileInfo(database.path()))
         return failure(ErrorCode::Usage, "is the database itself", path);
+    if (info.exists())
+        LOOPWRIGHT_TRY(checkReplaced(path));
     const Unfinished unfinished(path);
-    if (auto done = copyAndRead(database.connection(), unfinished.path(), path,
-                                Database::Access::ReadOnly, progress);
+    if (auto done =
+            copyDatabase(database.connection(), unfinished.path(), backupApplicationId, progress);
         !done) {
         Error error = done.error();
         if (error.place == unfinished.path())
             error.place = path;
         return failure(error);
     }
+    LOOPWRIGHT_TRY(openCopy(unfinished.path(), path, Database::Access::ReadOnly));
     return putInPlace(unfinished.path(), path, PutMode::Replace);
 }
 
-Result<QString> restore(const QString &backupPath, const QString &databasePath,
+Result<QString> restore(const QString &backupPath, const QString &databasePath, const Event &event,
                         const CopyProgress &progress)
 {
     if (!QFileInfo::exists(backupPath))
@@ -150,8 +198,13 @@ Result<QString> restore(const QString &backupPath, const QString &databasePath,
     LOOPWRIGHT_ASSIGN(const auto source,
                       SqliteConnection::open(backupPath, SqliteConnection::Mode::ReadOnly));
     LOOPWRIGHT_TRY(refuseEmpty(*source));
-    LOOPWRIGHT_TRY(
-        copyAndRead(*source, unfinished.path(), backupPath, Database::Access::ReadWrite, progress));
+    LOOPWRIGHT_TRY(refuseForeign(*source));
+    LOOPWRIGHT_TRY(copyDatabase(*source, unfinished.path(), applicationId, progress));
+    {
+        LOOPWRIGHT_ASSIGN(auto copy,
+                          openCopy(unfinished.path(), backupPath, Database::Access::ReadWrite));
+        LOOPWRIGHT_TRY(startStation(copy, event));
+    }
     if (!QFileInfo::exists(databasePath)) {
         LOOPWRIGHT_TRY(putInPlace(unfinished.path(), databasePath, PutMode::Replace));
         return QString();

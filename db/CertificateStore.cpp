@@ -35,10 +35,10 @@ Result<std::vector<StoredCertificate>> CertificateStore::ofOrder(const QString &
     return rows(statement, readCertificate);
 }
 
-Result<int> CertificateStore::nextSequence(int year, const QString &station) const
+Result<int> CertificateStore::nextSequence(int year, const QString &series) const
 {
     // The form of a number is that of CertificateNumber: 26-007-00042-18.
-    const QString begin = QString("%1-%2-").arg(year % 100, 2, 10, QChar('0')).arg(station);
+    const QString begin = QString("%1-%2-").arg(year % 100, 2, 10, QChar('0')).arg(series);
     Statement statement(m_database, "certificate.newest_like");
     statement.bind("begin", begin);
     const auto newest =

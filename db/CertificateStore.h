@@ -35,8 +35,8 @@ public:
 
     Result<std::optional<StoredCertificate>> find(const QString &number) const;
     Result<std::vector<StoredCertificate>> ofOrder(const QString &order) const; ///< oldest first
-    /// The next free sequence number of a year and station, from 1 (CertificateNumber).
-    Result<int> nextSequence(int year, const QString &station) const;
+    /// The next free sequence number of a year and series, from 1 (CertificateNumber).
+    Result<int> nextSequence(int year, const QString &series) const;
     Result<std::vector<CertificateIssue>> issuesOf(const QString &number) const;
     /// The certificate that a file with this SHA-256 was made of.
     Result<std::optional<QString>> numberOfFile(const QString &fileSha256) const;

@@ -125,8 +125,11 @@ Result<void> checkHeader(SqliteConnection &connection, Access access)
     if (!tables || !application)
         return failure(tables ? application.error() : tables.error());
     const bool empty = *tables == 0 && *application == 0;
-    if (*application != applicationId && !empty)
+    const bool backup = *application == backupApplicationId;
+    if (*application != applicationId && !backup && !empty)
         return trouble(connection.path(), "is a database of another program");
+    if (backup && access == Access::ReadWrite)
+        return trouble(connection.path(), "is a backup and is not worked in; restore it");
     if (empty && access == Access::ReadOnly && connection.path() != memoryPath)
         return trouble(connection.path(), "is an empty database");
     if (access == Access::ReadWrite && sqlite3_db_readonly(connection.handle(), "main") == 1)
@@ -148,7 +151,7 @@ Result<Outcome> bringUpToDate(SqliteConnection &connection, Access access, const
             const QString copy =
                 connection.path() + QString(".before-%1").arg(number, 4, 10, QChar('0'));
             const QString unfinished = unfinishedName(copy);
-            auto copied = copyDatabase(connection, unfinished);
+            auto copied = copyDatabase(connection, unfinished, applicationId);
             return copied ? putInPlace(unfinished, copy, PutMode::Replace) : copied;
         });
     if (*found == Outcome::Older)
@@ -213,16 +216,25 @@ Result<Database> Database::open(const QString &path, Access access, const Migrat
     return Database(std::move(connection), access, created ? Outcome::Created : outcome);
 }
 
+Result<QStringList> Database::damage() const
+{
+    LOOPWRIGHT_ASSIGN(auto found, m_connection->texts("PRAGMA integrity_check(20)"));
+    if (found == QStringList{"ok"})
+        found.clear();
+    LOOPWRIGHT_ASSIGN(
+        const auto broken,
+        m_connection->texts("SELECT DISTINCT \"table\" FROM pragma_foreign_key_check LIMIT 20"));
+    for (const QString &table : broken)
+        found << "rows of " + table + " refer to something that is not there";
+    return found;
+}
+
 Result<void> Database::checkIntegrity() const
 {
-    LOOPWRIGHT_ASSIGN(const auto found, m_connection->text("PRAGMA integrity_check(1)"));
-    if (found != "ok")
-        return trouble(path(), "the database is damaged (" + found.simplified() +
+    LOOPWRIGHT_ASSIGN(const auto found, damage());
+    if (!found.isEmpty())
+        return trouble(path(), "the database is damaged (" + found.front().simplified() +
                                    "); restore it from a backup");
-    LOOPWRIGHT_ASSIGN(const auto broken,
-                      m_connection->text("SELECT \"table\" FROM pragma_foreign_key_check LIMIT 1"));
-    if (!broken.isEmpty())
-        return trouble(path(), "rows of " + broken + " refer to something that is not there");
     return {};
 }
 

@@ -11,6 +11,7 @@
 #include "db/Migrator.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <memory>
 
@@ -24,7 +25,7 @@ public:
     enum class Access
     {
         ReadWrite, ///< made if it is missing, with its folder, and brought to the newest form
-        ReadOnly   ///< must be there in a form that this program can read
+        ReadOnly   ///< must be there in a form that this program can read; a backup may be it
     };
 
     /// `path` is a file, or ":memory:". Before the first migration of a database that has contents
@@ -40,8 +41,9 @@ public:
     /// What opening found or did.
     Migrator::Outcome outcome() const { return m_outcome; }
 
-    /// Reads the whole file (a few seconds for a gigabyte). DatabaseTrouble naming the first
-    /// damage.
+    /// Reads the whole file (a few seconds for a gigabyte), and tells each damage, up to twenty.
+    Result<QStringList> damage() const;
+    /// DatabaseTrouble naming the first damage.
     Result<void> checkIntegrity() const;
 
     /// From any thread: breaks off the statement that runs, and every later one as it starts, with

@@ -1,5 +1,6 @@
 #include "db/EventStore.h"
 
+#include "db/MetaStore.h"
 #include "db/Statement.h"
 
 namespace loopwright {
@@ -17,6 +18,8 @@ Event EventStore::read(const Statement &row)
     event.sequence = row.integer("sequence");
     event.previous = row.text("previous");
     event.digest = row.text("digest");
+    event.logPosition = row.integer("log_position");
+    event.logDigest = row.text("log_digest");
     return event;
 }
 
@@ -42,6 +45,19 @@ Result<qint64> EventStore::count() const
     if (!found)
         return failure(found.error());
     return found->value_or(0);
+}
+
+Result<LogHead> EventStore::logHead() const
+{
+    LOOPWRIGHT_ASSIGN(const auto station, MetaStore(m_database).station());
+    Statement statement(m_database, "event.log_head");
+    const auto found = firstRow(statement, [&station](const Statement &row) {
+        return LogHead{station, row.integer("log_position"), row.text("log_digest"),
+                       row.moment("recorded")};
+    });
+    if (!found)
+        return failure(found.error());
+    return found->value_or(LogHead{station, 0, {}, {}});
 }
 
 Result<HistoryChain> EventStore::chainOf(const QString &subject) const

@@ -3,6 +3,7 @@
 // the records is checkHistory's question (HistoryCheck.h).
 
 #include "core/history/HistoryChain.h"
+#include "core/history/StationLog.h"
 #include "db/Database.h"
 
 namespace loopwright {
@@ -21,6 +22,9 @@ public:
     Result<std::vector<Event>> ofOrder(const QString &order) const;
     Result<std::vector<Event>> ofCircuit(const QString &circuit) const;
     Result<qint64> count() const;
+    /// Where the log of the station ends; its position is 0 if nothing was recorded yet. The
+    /// station is the one that records now.
+    Result<LogHead> logHead() const;
     /// Length and last digest of a chain; an empty chain if there is none.
     Result<HistoryChain> chainOf(const QString &subject) const;
 

@@ -1,173 +1,233 @@
 #include "db/HistoryCheck.h"
 
 #include "core/base/Json.h"
+#include "core/history/Event.h"
 #include "db/EventStore.h"
-#include "db/SqliteConnection.h"
+#include "db/LogWalk.h"
+#include "db/MetaStore.h"
+#include "db/RowSeals.h"
+#include "db/SchemaCheck.h"
+#include "db/SealedRows.h"
+#include "db/SqlCatalog.h"
 #include "db/Statement.h"
-
-#include <QSet>
 
 namespace loopwright {
 
 namespace {
 
-/// Rows whose stored bytes are what the digest was taken over.
-constexpr std::string_view storedContents[] = {"history.facts",      "history.decision_inputs",
-                                               "history.decisions",  "history.certificates",
-                                               "history.limit_sets", "history.orders"};
+QString wordFor(const QByteArray &table)
+{
+    return table == "service_order" ? "order" : QString::fromUtf8(table);
+}
+
+QString sentenceFor(SealedRows::Fault::What what)
+{
+    switch (what) {
+    case SealedRows::Fault::Changed:
+        return "was changed after it was recorded";
+    case SealedRows::Fault::Unsealed:
+        return "is in the records, but no event tells of it";
+    case SealedRows::Fault::Gone:
+        break;
+    }
+    return "is gone from the records";
+}
 
 class Check
 {
 public:
-    Check(const Database &database, const CheckProgress &progress)
+    Check(const Database &database, const std::vector<LogHead> &heads)
         : m_database(database)
-        , m_progress(progress)
+        , m_heads(heads)
+        , m_rows(database.connection())
     {
     }
 
-    Result<HistoryFindings> run()
+    Result<HistoryFindings> run(const CheckProgress &progress)
     {
-        LOOPWRIGHT_TRY(followChains());
-        LOOPWRIGHT_TRY(findHeadsWithoutEvents());
-        for (const std::string_view label : storedContents)
-            LOOPWRIGHT_TRY(compareContents(label));
-        LOOPWRIGHT_TRY(compareContents("history.register"));
-        LOOPWRIGHT_TRY(compareSeals());
+        LOOPWRIGHT_TRY(told("database", checkPages()));
+        LOOPWRIGHT_TRY(told("schema", checkSchema()));
+        LogWalk walk(m_database.connection(), m_rows, [this](const HistoryFault &fault) {
+            add(fault.subject, fault.event, fault.what);
+        });
+        LOOPWRIGHT_TRY(told("log", walk.run(progress)));
+        m_findings.events = walk.events();
+        LOOPWRIGHT_TRY(told("log", checkStation()));
+        for (const QByteArray &table : sealedTables())
+            if (table != "meta" || walk.events() > 0) // the first event seals what it is made with
+                LOOPWRIGHT_TRY(told("database", compareRows(table)));
+        for (const LogHead &head : m_heads)
+            LOOPWRIGHT_TRY(told("log", compareHead(head)));
         return m_findings;
     }
 
 private:
-    bool full() const { return m_findings.faults.size() >= HistoryFindings::maxFaults; }
     void add(const QString &subject, qint64 event, const QString &what)
     {
-        if (!full())
+        if (m_findings.faults.size() < HistoryFindings::maxFaults)
             m_findings.faults.push_back({subject, event, what});
     }
-    /// Only the first fault of a chain is named: what follows a broken link says little.
-    void addLink(const QString &subject, qint64 event, const QString &what)
+    /// What cannot be read is a finding, and the other questions are asked all the same.
+    Result<void> told(const QString &subject, const Result<void> &done)
     {
-        if (m_brokenChain != subject)
-            add(subject, event, what);
-        m_brokenChain = subject;
+        if (done || done.error().code == ErrorCode::Refused)
+            return done;
+        add(subject, 0, "cannot be read: " + done.error().message.simplified());
+        return {};
     }
 
-    Result<void> followChains();
-    Result<void> endChain(const HistoryChain &chain);
-    Result<void> findHeadsWithoutEvents();
-    Result<void> compareContents(std::string_view label);
-    Result<void> addRow(const QString &row, const QString &id, const QString &what);
-    Result<void> compareSeals();
+    Result<void> checkPages();
+    Result<void> checkSchema();
+    Result<void> checkStation();
+    std::vector<QByteArray> sealedTables() const;
+    Result<void> compareRows(const QByteArray &table);
+    Result<void> addRow(const SealedRows::Fault &fault);
+    Result<QString> nameOf(const QByteArray &table, qint64 id) const;
+    Result<QString> nameOfGone(const SealedRows::Fault &fault, const Event &by,
+                               const QByteArray &sealed) const;
+    Result<void> compareHead(const LogHead &head);
 
     const Database &m_database;
-    const CheckProgress &m_progress;
+    const std::vector<LogHead> &m_heads;
+    SealedRows m_rows;
     HistoryFindings m_findings;
-    QString m_brokenChain;
-    QSet<QString> m_namedRows; ///< "row id"
 };
 
-Result<void> Check::followChains()
+Result<void> Check::checkPages()
 {
-    LOOPWRIGHT_ASSIGN(const auto all, EventStore(m_database).count());
-    Statement statement(m_database, "event.all");
-    std::optional<HistoryChain> chain;
-    for (;;) {
-        LOOPWRIGHT_ASSIGN(const auto more, statement.next());
-        if (!more)
-            break;
-        const Event event = EventStore::read(statement);
-        if (!chain || chain->subject() != event.subject) {
-            if (chain)
-                LOOPWRIGHT_TRY(endChain(*chain));
-            chain.emplace(event.subject);
-        }
-        const auto wrong = chain->follow(event);
-        if (statement.takeTrouble())
-            addLink(event.subject, event.sequence, "event cannot be read");
-        else if (wrong)
-            addLink(event.subject, event.sequence, "event " + *wrong);
-        const qint64 done = ++m_findings.events;
-        if (m_progress && done % 4096 == 0 && !m_progress(done, all))
-            return failure(ErrorCode::Refused, "was cancelled");
-    }
-    return chain ? endChain(*chain) : Result<void>();
-}
-
-Result<void> Check::endChain(const HistoryChain &chain)
-{
-    LOOPWRIGHT_ASSIGN(const auto head, EventStore(m_database).chainOf(chain.subject()));
-    if (head.head() != chain.head() || head.length() != chain.length())
-        addLink(chain.subject(), chain.length(),
-                QString("the chain should end with event %1, and ends with this one otherwise")
-                    .arg(head.length()));
+    LOOPWRIGHT_ASSIGN(const auto damage, m_database.damage());
+    for (const QString &each : damage)
+        add("database", 0, each);
     return {};
 }
 
-Result<void> Check::findHeadsWithoutEvents()
+Result<void> Check::checkSchema()
 {
-    Statement statement(m_database, "history.heads_without_events");
-    const auto subjects = rows(statement, [](const Statement &row) { return row.text("subject"); });
-    if (!subjects)
-        return failure(subjects.error());
-    for (const QString &subject : *subjects)
-        add(subject, 0, "all events of the chain are missing");
+    LOOPWRIGHT_ASSIGN(const auto migrator, Migrator::embedded());
+    LOOPWRIGHT_ASSIGN(const auto faults, schemaFaults(m_database.connection(), migrator));
+    for (const QString &fault : faults)
+        add("schema", 0, fault);
     return {};
 }
 
-Result<void> Check::compareContents(std::string_view label)
+Result<void> Check::checkStation()
 {
-    const bool isDocument = label == "history.register"; // not stored, so not canonical yet
-    Statement statement(m_database, label);
-    while (!full()) {
-        LOOPWRIGHT_ASSIGN(const auto more, statement.next());
-        if (!more)
-            return {};
-        const QString digest = isDocument ? digestOf(statement.json("content"))
-                                          : sha256Hex(statement.bytes("content"));
-        if (digest != statement.text("digest") || !statement.boolean("agrees"))
-            LOOPWRIGHT_TRY(addRow(statement.text("row"), statement.text("id"),
-                                  "was changed after it was recorded"));
-    }
+    LOOPWRIGHT_ASSIGN(const auto head, EventStore(m_database).logHead());
+    if (head.position == 0)
+        return {};
+    Statement statement(m_database, "event.in_log");
+    statement.bind("log_position", head.position);
+    const auto recorded =
+        firstRow(statement, [](const Statement &row) { return row.text("station"); });
+    if (!recorded)
+        return failure(recorded.error());
+    if (*recorded != head.station)
+        add("log", 0,
+            QString("the records call themselves station %1, and the log ends with station %2")
+                .arg(head.station, recorded->value_or(QString())));
     return {};
 }
 
-Result<void> Check::addRow(const QString &row, const QString &id, const QString &what)
+/// By what the program knows, not by what the file says that it has.
+std::vector<QByteArray> Check::sealedTables() const
+{
+    static const std::string prefix = "history.name_";
+    std::vector<QByteArray> tables;
+    for (const std::string &label : SqlCatalog::embedded().statementLabels())
+        if (label.starts_with(prefix))
+            tables.push_back(QByteArray::fromStdString(label.substr(prefix.size())));
+    return tables;
+}
+
+Result<void> Check::compareRows(const QByteArray &table)
+{
+    LOOPWRIGHT_ASSIGN(const auto faults, m_rows.compare(table, HistoryFindings::maxFaults));
+    for (const SealedRows::Fault &fault : faults)
+        LOOPWRIGHT_TRY(addRow(fault));
+    return {};
+}
+
+Result<void> Check::addRow(const SealedRows::Fault &fault)
 {
     Statement statement(m_database, "history.sealed_by");
-    statement.bind("row", row).bind("id", id);
-    const auto seal = firstRow(statement, [](const Statement &found) {
-        return std::pair(found.text("subject"), found.integer("sequence"));
+    statement.bind("log_position", fault.position);
+    Event by;
+    QByteArray sealed;
+    const auto found = firstRow(statement, [&](const Statement &row) {
+        by.subject = row.text("subject");
+        by.sequence = row.integer("sequence");
+        by.detail = row.json("detail");
+        sealed = row.bytes("sealed");
+        return true;
     });
-    if (!seal)
-        return failure(seal.error());
-    const auto [subject, sequence] = seal->value_or(std::pair(QString(), qint64(0)));
-    m_namedRows.insert(row + ' ' + id);
-    add(subject, sequence, QString("%1 %2 %3").arg(row, id, what));
+    if (!found)
+        return failure(found.error());
+    LOOPWRIGHT_ASSIGN(const auto name, fault.what == SealedRows::Fault::Gone
+                                           ? nameOfGone(fault, by, sealed)
+                                           : nameOf(fault.table, fault.id));
+    add(by.subject, by.sequence,
+        QString("%1 %2 %3")
+            .arg(wordFor(fault.table), name.isEmpty() ? QString("row %1").arg(fault.id) : name,
+                 sentenceFor(fault.what)));
     return {};
 }
 
-Result<void> Check::compareSeals()
+Result<QString> Check::nameOf(const QByteArray &table, qint64 id) const
 {
-    Statement statement(m_database, "history.disagreements");
-    while (!full()) {
-        LOOPWRIGHT_ASSIGN(const auto more, statement.next());
-        if (!more)
-            return {};
-        const QString row = statement.text("row");
-        const QString id = statement.text("id");
-        if (!m_namedRows.contains(row + ' ' + id))
-            add(statement.text("subject"), statement.integer("sequence"),
-                QString("%1 %2 %3").arg(row, id, statement.text("what")));
+    Statement statement(m_database, "history.name_" + table.toStdString());
+    statement.bind("id", id);
+    const auto name = firstRow(statement, [](const Statement &row) { return row.text("name"); });
+    if (!name)
+        return failure(name.error());
+    return name->value_or(QString());
+}
+
+/// The event names what it sealed; of these, the one that is not called by another of its rows.
+Result<QString> Check::nameOfGone(const SealedRows::Fault &fault, const Event &by,
+                                  const QByteArray &sealed) const
+{
+    QStringList names;
+    for (const Seal &seal : by.seals())
+        if (seal.row == wordFor(fault.table))
+            names << seal.id;
+    for (const QByteArray &line : sealed.split('\n')) {
+        const QList<QByteArray> parts = line.split(' ');
+        if (parts.front() != fault.table || parts.size() < 2)
+            continue;
+        LOOPWRIGHT_ASSIGN(const auto name, nameOf(fault.table, parts[1].toLongLong()));
+        names.removeAll(name);
     }
+    return names.join(" or ");
+}
+
+Result<void> Check::compareHead(const LogHead &head)
+{
+    if (head.position == 0)
+        return {};
+    Statement statement(m_database, "event.in_log");
+    statement.bind("log_position", head.position);
+    const auto found = firstRow(statement, [](const Statement &row) {
+        return std::pair(row.text("station"), row.text("log_digest"));
+    });
+    if (!found)
+        return failure(found.error());
+    const QString told = QString("event %1 of the log of %2").arg(head.position).arg(head.station);
+    if (!*found)
+        add("log", 0,
+            QString("%1 was recorded, and is not in it: the log is shorter now").arg(told));
+    else if (**found != std::pair(head.station, head.digest))
+        add("log", 0, QString("%1 was another than the one that stands there now").arg(told));
     return {};
 }
 
 } // namespace
 
-Result<HistoryFindings> checkHistory(const Database &database, const CheckProgress &progress)
+Result<HistoryFindings> checkHistory(const Database &database, const CheckProgress &progress,
+                                     const std::vector<LogHead> &heads)
 {
     const ReadSnapshot snapshot(database.connection());
     LOOPWRIGHT_TRY(snapshot.result());
-    return Check(database, progress).run();
+    return Check(database, heads).run(progress);
 }
 
 } // namespace loopwright

@@ -1,8 +1,9 @@
 #pragma once
-// Whether the records still say what the history says: every chain is computed anew, every sealed
-// row is compared with its content and with the event that sealed it, and rows without event and
-// events without row are named. Finds what was edited with another program, triggers dropped.
+// Whether the records still say what was recorded: the pages of the file, the schema, every chain,
+// the log of the station, and every row against its seal, all over the stored bytes. Finds what was
+// edited with another program. What is derived from the records is the audit's question.
 
+#include "core/history/StationLog.h"
 #include "db/Database.h"
 
 #include <functional>
@@ -12,7 +13,8 @@ namespace loopwright {
 
 struct HistoryFault
 {
-    QString subject;  ///< chain: "circuit:…" or "register"; empty if no event says
+    QString subject;  ///< chain: "circuit:…" or "register"; "database", "schema" or "log" of the
+                      ///< whole; empty if no event tells of a row
     qint64 event = 0; ///< place in the chain, from 1; 0 if there is none to name
     QString what;     ///< one sentence
 
@@ -31,6 +33,8 @@ struct HistoryFindings
 /// Called with how many of all events were read; returns false to stop, which is Refused.
 using CheckProgress = std::function<bool(qint64 done, qint64 all)>;
 
-Result<HistoryFindings> checkHistory(const Database &database, const CheckProgress &progress = {});
+/// The log must contain each of the heads.
+Result<HistoryFindings> checkHistory(const Database &database, const CheckProgress &progress = {},
+                                     const std::vector<LogHead> &heads = {});
 
 } // namespace loopwright

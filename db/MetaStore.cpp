@@ -33,6 +33,18 @@ Result<QString> MetaStore::station() const
     return value("station");
 }
 
+Result<QString> MetaStore::series() const
+{
+    return value("series");
+}
+
+Result<void> MetaStore::drawStation(Transaction &transaction)
+{
+    Statement draw(transaction, "meta.draw_station");
+    const auto done = draw.run();
+    return done ? Result<void>() : failure(done.error());
+}
+
 Result<std::optional<QString>> MetaStore::boardLimits() const
 {
     Statement statement(m_database, "meta.value");

@@ -80,6 +80,11 @@ Result<Migrator> Migrator::of(std::vector<Migration> migrations)
     return migrator;
 }
 
+Result<Migrator> Migrator::upTo(int number) const
+{
+    return of({m_migrations.begin(), m_migrations.begin() + number});
+}
+
 Result<Migrator::Outcome> Migrator::look(SqliteConnection &connection) const
 {
     LOOPWRIGHT_ASSIGN(const auto version, connection.number("PRAGMA user_version"));

@@ -40,6 +40,9 @@ public:
     static Result<Migrator> embedded();
     static Result<Migrator> of(std::vector<Migration> migrations);
 
+    /// The first ones alone.
+    Result<Migrator> upTo(int number) const;
+
     int newest() const { return int(m_migrations.size()); }
     /// What would have to be done; changes nothing. Created means: would be created, and so on.
     Result<Outcome> look(SqliteConnection &connection) const;
@@ -57,5 +60,7 @@ private:
 
 /// Stands in the header of every database of this program (PRAGMA application_id).
 constexpr qint64 applicationId = 0x4c705772; // "LpWr"
+/// In its place in the header of a backup, which nobody works in.
+constexpr qint64 backupApplicationId = 0x4c705762; // "LpWb"
 
 } // namespace loopwright

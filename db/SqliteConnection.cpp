@@ -95,18 +95,27 @@ Result<void> SqliteConnection::run(const QByteArray &sql, const QString &doing)
     return {};
 }
 
-Result<QString> SqliteConnection::text(const QByteArray &sql)
+Result<QStringList> SqliteConnection::texts(const QByteArray &sql)
 {
     sqlite3_stmt *handle = nullptr;
     if (sqlite3_prepare_v2(m_handle, sql.constData(), -1, &handle, nullptr) != SQLITE_OK)
         return failure(lastError(QString::fromUtf8(sql)));
     const PreparedStatement statement(handle, {});
-    const int code = sqlite3_step(handle);
-    if (code != SQLITE_ROW && code != SQLITE_DONE)
-        return failure(lastError(QString::fromUtf8(sql)));
-    return code == SQLITE_DONE
-               ? QString()
-               : QString::fromUtf8(reinterpret_cast<const char *>(sqlite3_column_text(handle, 0)));
+    QStringList found;
+    for (;;) {
+        const int code = sqlite3_step(handle);
+        if (code == SQLITE_DONE)
+            return found;
+        if (code != SQLITE_ROW)
+            return failure(lastError(QString::fromUtf8(sql)));
+        found << QString::fromUtf8(reinterpret_cast<const char *>(sqlite3_column_text(handle, 0)));
+    }
+}
+
+Result<QString> SqliteConnection::text(const QByteArray &sql)
+{
+    LOOPWRIGHT_ASSIGN(const auto found, texts(sql));
+    return found.value(0);
 }
 
 Result<qint64> SqliteConnection::number(const QByteArray &sql)

@@ -6,6 +6,7 @@
 #include "core/base/Result.h"
 
 #include <QSqlDatabase>
+#include <QStringList>
 
 #include <atomic>
 #include <map>
@@ -57,7 +58,8 @@ public:
 
     /// Runs one or several statements that give no rows.
     Result<void> run(const QByteArray &sql, const QString &doing);
-    /// First column of the first row as a number or text; for PRAGMAs.
+    /// First column of every row as text, of the first row as a number or text; for PRAGMAs.
+    Result<QStringList> texts(const QByteArray &sql);
     Result<qint64> number(const QByteArray &sql);
     Result<QString> text(const QByteArray &sql);
 

@@ -61,21 +61,23 @@ Result<void> copyPages(SqliteConnection &source, SqliteConnection &target,
     return {};
 }
 
-Result<void> copyInto(SqliteConnection &source, const QString &toPath, const CopyProgress &progress)
+Result<void> copyInto(SqliteConnection &source, const QString &toPath, qint64 mark,
+                      const CopyProgress &progress)
 {
     const ReadSnapshot snapshot(source);
     LOOPWRIGHT_TRY(snapshot.result());
     LOOPWRIGHT_ASSIGN(const auto target,
                       SqliteConnection::open(toPath, SqliteConnection::Mode::ReadWrite));
-    return copyPages(source, *target, progress);
+    LOOPWRIGHT_TRY(copyPages(source, *target, progress));
+    return target->run("PRAGMA application_id = " + QByteArray::number(mark), "copy");
 }
 
 } // namespace
 
-Result<void> copyDatabase(SqliteConnection &source, const QString &toPath,
+Result<void> copyDatabase(SqliteConnection &source, const QString &toPath, qint64 mark,
                           const CopyProgress &progress)
 {
-    auto done = copyInto(source, toPath, progress);
+    auto done = copyInto(source, toPath, mark, progress);
     if (done)
         done = waitForDisk(toPath);
     if (!done)

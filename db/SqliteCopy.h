@@ -13,8 +13,9 @@ using CopyProgress = std::function<bool(qint64 done, qint64 all)>;
 
 /// Copies the state at this moment into a new file, which is one file without a journal beside it
 /// and is on the disk when this returns. Other programs may go on writing. Refused if the
-/// progress said stop; on any failure the new file is gone.
-Result<void> copyDatabase(SqliteConnection &source, const QString &toPath,
+/// progress said stop; on any failure the new file is gone. The copy bears `mark` as its
+/// application_id.
+Result<void> copyDatabase(SqliteConnection &source, const QString &toPath, qint64 mark,
                           const CopyProgress &progress = {});
 
 enum class PutMode

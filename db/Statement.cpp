@@ -169,10 +169,7 @@ Statement &Statement::bindBytes(const char *name, const QByteArray &utf8)
 
 Statement &Statement::bindMoment(const QByteArray &name, const Moment &value)
 {
-    QString utc = value.utcText();
-    if (!utc.contains('.'))
-        utc.insert(utc.size() - 1, ".000"); // so that they sort as text
-    bind(QByteArray(name + "_utc").constData(), utc);
+    bind(QByteArray(name + "_utc").constData(), value.storedText());
     return bind(QByteArray(name + "_offset").constData(), value.offsetSeconds);
 }
 

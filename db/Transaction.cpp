@@ -1,5 +1,6 @@
 #include "db/Transaction.h"
 
+#include "core/base/Json.h"
 #include "core/history/HistoryChain.h"
 #include "db/EventStore.h"
 #include "db/SqliteConnection.h"
@@ -31,6 +32,7 @@ tl::unexpected<Error> misuse(const QString &message)
 Transaction::Transaction(WriteLock lock)
     : WriteLock(std::move(lock))
     , m_changesBefore(sqlite3_total_changes64(connection().handle()))
+    , m_rows(std::make_unique<RowWatch>(connection()))
 {
 }
 
@@ -60,6 +62,8 @@ Result<void> Transaction::commit(const std::vector<Event> &events)
         LOOPWRIGHT_TRY(append(event));
     if (!m_seals.empty())
         return misuse("rows of " + m_seals.begin()->first + " were written without an event");
+    if (!m_rows->isEmpty())
+        return misuse("rows of " + m_rows->someTable() + " were written without an event");
     return keep();
 }
 
@@ -86,6 +90,7 @@ Result<void> Transaction::append(Event event)
     LOOPWRIGHT_ASSIGN(const auto known, EventStore(database()).chainOf(event.subject));
     HistoryChain chain = known;
     event = chain.append(event);
+    LOOPWRIGHT_ASSIGN(const auto sealed, appendToLog(event));
     Statement add(*this, "event.add");
     add.bind("subject", event.subject)
         .bind("sequence", event.sequence)
@@ -96,7 +101,11 @@ Result<void> Transaction::append(Event event)
         .bind("kind", event.kind)
         .bindJson("detail", event.detail)
         .bind("previous", event.previous)
-        .bind("digest", event.digest);
+        .bind("digest", event.digest)
+        .bind("log_position", event.logPosition)
+        .bind("station", m_head->station)
+        .bindBytes("sealed", sealed)
+        .bind("log_digest", event.logDigest);
     LOOPWRIGHT_TRY(add.insert());
     Statement setHead(*this, "event.set_head");
     setHead.bind("subject", chain.subject())
@@ -104,6 +113,27 @@ Result<void> Transaction::append(Event event)
         .bind("digest", chain.head());
     LOOPWRIGHT_TRY(setHead.run());
     return {};
+}
+
+Result<void> Transaction::readHead()
+{
+    LOOPWRIGHT_ASSIGN(m_head, EventStore(database()).logHead());
+    return m_head->position > 0 ? Result<void>() : m_rows->noteAll("meta");
+}
+
+Result<QByteArray> Transaction::appendToLog(Event &event)
+{
+    if (!m_head)
+        LOOPWRIGHT_TRY(readHead());
+    LOOPWRIGHT_ASSIGN(const auto sealed, m_rows->takeLines());
+    event.logPosition = m_head->position + 1;
+    QByteArray bytes;
+    LogLink{m_head->station.toUtf8(), m_head->digest.toLatin1(), event.digest.toLatin1(), sealed,
+            event.logPosition}
+        .appendTo(bytes);
+    event.logDigest = sha256Hex(bytes);
+    m_head = LogHead{m_head->station, event.logPosition, event.logDigest, event.recordedAt};
+    return sealed;
 }
 
 Result<void> Transaction::commitDraft()

@@ -3,10 +3,14 @@
 // until it ends, and it rolls back unless a commit worked. A commit needs the event that says what
 // was done; event and change are in the records together or not at all.
 //
-// The stores tell the transaction which rows they wrote (`seal`); the commit puts these seals into
-// the event of the same subject, and refuses if a subject has rows and no event.
+// The stores tell the transaction which rows they wrote that have a digest of their own (`seal`);
+// the commit puts these seals into the event of the same subject, and refuses if a subject has rows
+// and no event. Every row that was written, in whatever table, is also sealed in the log of the
+// station (RowSeals.h), with the first event that comes after it.
 
 #include "core/history/Event.h"
+#include "core/history/StationLog.h"
+#include "db/RowSeals.h"
 #include "db/WriteLock.h"
 
 #include <map>
@@ -39,12 +43,18 @@ public:
 private:
     explicit Transaction(WriteLock lock);
     Result<void> append(Event event);
+    /// The head of the log as it stands in the transaction.
+    Result<void> readHead();
+    /// Gives the event its place in the log; the rows that it seals there.
+    Result<QByteArray> appendToLog(Event &event);
 
     bool m_hasEvents = false;           ///< recorded before the commit
     std::optional<Moment> m_recordedAt; ///< one for all events of the transaction
     qint64 m_changesBefore;
     qint64 m_draftChanges = 0;
     std::map<QString, std::vector<Seal>> m_seals; ///< by subject
+    std::unique_ptr<RowWatch> m_rows;
+    std::optional<LogHead> m_head;
 };
 
 } // namespace loopwright

@@ -39,15 +39,15 @@ bool saysTheSame(const QJsonObject &issued, CertificateContent now)
 
 Result<QString> nextNumber(Records &records)
 {
-    LOOPWRIGHT_ASSIGN(const auto station, MetaStore(records.database()).station());
+    LOOPWRIGHT_ASSIGN(const auto series, MetaStore(records.database()).series());
     const int year = records.now().localDate().year();
     LOOPWRIGHT_ASSIGN(const auto sequence,
-                      CertificateStore(records.database()).nextSequence(year, station));
+                      CertificateStore(records.database()).nextSequence(year, series));
     if (sequence > CertificateNumber::mostSequence)
         return failure(ErrorCode::Refused,
                        QString("The %1 certificate numbers of this year are used up.")
                            .arg(CertificateNumber::mostSequence));
-    return CertificateNumber{year, station.toInt(), sequence}.text();
+    return CertificateNumber{year, series.toInt(), sequence}.text();
 }
 
 /// The certificate to issue: the one that stands, or a new one.

@@ -17,9 +17,12 @@ Result<void> backupTo(Records &records, const QString &path, const Progress &pro
 }
 
 Result<QString> restoreFrom(const QString &backupPath, const QString &databasePath,
-                            const Progress &progress)
+                            const QString &by, const Progress &progress)
 {
-    return restore(backupPath, databasePath, progress);
+    Event event;
+    event.by = by;
+    event.at = Records::realNow();
+    return restore(backupPath, databasePath, event, progress);
 }
 
 namespace {

@@ -10,9 +10,10 @@ namespace loopwright {
 Result<void> backupTo(Records &records, const QString &path, const Progress &progress = {});
 /// Puts a backup in the place of the database at `databasePath`; the present one is kept beside it.
 /// The backup is verified first. No Records may be open on it. Returns where the present one is
-/// kept, empty if there was none.
+/// kept, empty if there was none. The restored records say that `by` did it, and have a station tag
+/// of their own.
 Result<QString> restoreFrom(const QString &backupPath, const QString &databasePath,
-                            const Progress &progress = {});
+                            const QString &by, const Progress &progress = {});
 
 /// Every table as RFC 4180 CSV, spreadsheet-safe; the unpublished numbers only with `internal`.
 Result<QStringList> exportTables(Records &records, const QString &directory, bool internal,

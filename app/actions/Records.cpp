@@ -6,18 +6,6 @@
 
 namespace loopwright {
 
-namespace {
-
-QString loginName()
-{
-    for (const char *variable : {"LOGNAME", "USER"})
-        if (const QString name = qEnvironmentVariable(variable); !name.isEmpty())
-            return name;
-    return QDir::home().dirName().isEmpty() ? QString("unknown") : QDir::home().dirName();
-}
-
-} // namespace
-
 Records::Records(Database database)
     : m_database(std::move(database))
     , m_by(loginName())
@@ -56,6 +44,14 @@ Moment Records::realNow()
 {
     const QDateTime now = QDateTime::currentDateTime();
     return Moment{now.toMSecsSinceEpoch(), now.offsetFromUtc()};
+}
+
+QString loginName()
+{
+    for (const char *variable : {"LOGNAME", "USER"})
+        if (const QString name = qEnvironmentVariable(variable); !name.isEmpty())
+            return name;
+    return QDir::home().dirName().isEmpty() ? QString("unknown") : QDir::home().dirName();
 }
 
 QString defaultDatabasePath()

@@ -88,13 +88,6 @@ Result<void> addRegister(const Database &database, OrderView &view)
     return {};
 }
 
-QJsonObject eventJson(const Event &event)
-{
-    QJsonObject object = event.content();
-    object.insert("digest", event.digest);
-    return object;
-}
-
 } // namespace
 
 Result<OrderView> showOrder(Records &records, const QString &number)
@@ -237,7 +230,7 @@ QJsonObject OrderView::toJson() const
     for (const FactView &fact : facts)
         evidence << factJson(fact, people);
     for (const Event &event : events)
-        happened << eventJson(event);
+        happened << event.toJson();
     for (const CertificateView &certificate : certificates)
         issued << QJsonObject{{"certificate", certificate.number},
                               {"digest", certificate.digest},

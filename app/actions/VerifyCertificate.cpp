@@ -164,7 +164,7 @@ QJsonObject CertificateCheck::toJson() const
 {
     QJsonArray events;
     for (const Event &event : later)
-        events << event.content();
+        events << event.toJson();
     return {{"verdict", toText(verdict)},
             {"certificate", certificate},
             {"order", order},

@@ -21,6 +21,11 @@ QString CommandContext::databasePath() const
     return fromEnvironment.isEmpty() ? defaultDatabasePath() : fromEnvironment;
 }
 
+QString CommandContext::by() const
+{
+    return m_common.by.isEmpty() ? loginName() : m_common.by;
+}
+
 Result<Records *> CommandContext::records()
 {
     if (!m_records) {

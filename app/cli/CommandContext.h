@@ -24,6 +24,8 @@ public:
 
     const CommonOptions &common() const { return m_common; }
     QString databasePath() const;
+    /// Who acts, also where no records are open.
+    QString by() const;
     /// The open records; the same ones on every call.
     Result<Records *> records();
     /// Shows on a terminal how much of `what` is done, at most ten times a second.

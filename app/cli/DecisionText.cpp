@@ -98,11 +98,4 @@ QString eventsText(const std::vector<Event> &events)
     return table.text();
 }
 
-QJsonObject eventJson(const Event &event)
-{
-    QJsonObject object = event.content();
-    object.insert("digest", event.digest);
-    return object;
-}
-
 } // namespace loopwright

@@ -18,7 +18,5 @@ Answer answerOf(const Decision &decision);
 
 QString eventsText(const std::vector<Event> &events);
 
-/// Contract fields of an event.
-QJsonObject eventJson(const Event &event);
 
 } // namespace loopwright

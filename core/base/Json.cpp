@@ -39,22 +39,16 @@ qsizetype loneSurrogate(const QByteArray &json)
 }
 
 // RFC 8785 3.2.2.2: control characters as the short escapes or \u00xx, all else as it is, in UTF-8.
-void appendText(QByteArray &out, const QString &text)
+void appendEscaped(QByteArray &out, char c)
 {
     static constexpr std::pair<char, char> shortEscapes[] = {
         {'"', '"'}, {'\\', '\\'}, {'\b', 'b'}, {'\f', 'f'}, {'\n', 'n'}, {'\r', 'r'}, {'\t', 't'}};
-    out += '"';
-    for (const char c : text.toUtf8()) {
-        const auto escape = std::find_if(std::begin(shortEscapes), std::end(shortEscapes),
-                                         [c](const auto &pair) { return pair.first == c; });
-        if (escape != std::end(shortEscapes))
-            (out += '\\') += escape->second;
-        else if (uchar(c) < 0x20)
-            out += "\\u00" + QByteArray::number(uchar(c), 16).rightJustified(2, '0');
-        else
-            out += c;
-    }
-    out += '"';
+    const auto escape = std::find_if(std::begin(shortEscapes), std::end(shortEscapes),
+                                     [c](const auto &pair) { return pair.first == c; });
+    if (escape != std::end(shortEscapes))
+        (out += '\\') += escape->second;
+    else
+        out += "\\u00" + QByteArray::number(uchar(c), 16).rightJustified(2, '0');
 }
 
 // RFC 8785 3.2.2.3: ECMAScript's Number::toString, i.e. the shortest digits that round-trip.
@@ -109,7 +103,7 @@ void appendObject(QByteArray &out, const QJsonObject &object)
     for (qsizetype i = 0; i < keys.size(); ++i) {
         if (i > 0)
             out += ',';
-        appendText(out, keys[i]);
+        appendCanonicalText(out, keys[i].toUtf8());
         out += ':';
         append(out, object.value(keys[i]));
     }
@@ -126,7 +120,7 @@ void append(QByteArray &out, const QJsonValue &value)
         appendNumber(out, value.toDouble());
         break;
     case QJsonValue::String:
-        appendText(out, value.toString());
+        appendCanonicalText(out, value.toString().toUtf8());
         break;
     case QJsonValue::Array:
         appendArray(out, value.toArray());
@@ -181,6 +175,20 @@ QByteArray canonicalJson(const QJsonValue &value)
     QByteArray out;
     append(out, value);
     return out;
+}
+
+void appendCanonicalText(QByteArray &out, QByteArrayView utf8)
+{
+    out += '"';
+    auto from = utf8.begin();
+    for (auto at = utf8.begin(); at != utf8.end(); ++at)
+        if (uchar(*at) < 0x20 || *at == '"' || *at == '\\') {
+            out.append(from, at - from);
+            appendEscaped(out, *at);
+            from = at + 1;
+        }
+    out.append(from, utf8.end() - from);
+    out += '"';
 }
 
 QString sha256Hex(const QByteArray &bytes)

@@ -26,6 +26,8 @@ Result<QJsonObject> parseJsonObject(const QByteArray &bytes, const QString &file
 
 /// RFC 8785: keys sorted by UTF-16 code unit, shortest round-trip numbers, no white space.
 QByteArray canonicalJson(const QJsonValue &value);
+/// Appends a text as canonical JSON, from UTF-8 as it is stored.
+void appendCanonicalText(QByteArray &out, QByteArrayView utf8);
 /// SHA-256 in lower-case hexadecimal.
 QString sha256Hex(const QByteArray &bytes);
 /// sha256Hex(canonicalJson(value)).

@@ -72,6 +72,11 @@ QString Moment::localClock() const
     return text().mid(11, 5);
 }
 
+QString Moment::storedText() const
+{
+    return QDateTime::fromMSecsSinceEpoch(msUtc, Qt::UTC).toString("yyyy-MM-ddTHH:mm:ss.zzz") + 'Z';
+}
+
 Moment Moment::plusSeconds(double seconds) const
 {
     return Moment{msUtc + std::llround(seconds * 1000), offsetSeconds};

@@ -2,18 +2,69 @@
 
 #include "core/base/Json.h"
 
+#include <charconv>
+
 namespace loopwright {
 
-QJsonObject Event::content() const
+QJsonObject Event::toJson() const
 {
-    return {{"subject", subject}, {"order", order},       {"by", by},
-            {"at", at.text()},    {"kind", kind},         {"recorded_at", recordedAt.text()},
-            {"detail", detail},   {"sequence", sequence}, {"previous", previous}};
+    return {{"subject", subject},
+            {"order", order},
+            {"by", by},
+            {"at", at.text()},
+            {"kind", kind},
+            {"recorded_at", recordedAt.text()},
+            {"detail", detail},
+            {"sequence", sequence},
+            {"previous", previous},
+            {"digest", digest},
+            {"log_digest", logDigest},
+            {"log_position", logPosition}};
 }
 
 QString Event::computedDigest() const
 {
-    return digestOf(content());
+    const QByteArray texts[] = {subject.toUtf8(),
+                                order.toUtf8(),
+                                by.toUtf8(),
+                                at.storedText().toUtf8(),
+                                recordedAt.storedText().toUtf8(),
+                                kind.toUtf8(),
+                                canonicalJson(detail),
+                                previous.toUtf8()};
+    QByteArray bytes;
+    EventBytes{texts[0], texts[1], texts[2], texts[3],         texts[4],
+               texts[5], texts[6], texts[7], at.offsetSeconds, recordedAt.offsetSeconds,
+               sequence}
+        .appendTo(bytes);
+    return sha256Hex(bytes);
+}
+
+void EventBytes::appendTo(QByteArray &bytes) const
+{
+    const auto text = [&bytes](const char *key, QByteArrayView value) {
+        bytes += key;
+        appendCanonicalText(bytes, value);
+    };
+    const auto number = [&bytes](const char *key, qint64 value) {
+        char digits[24];
+        const auto end = std::to_chars(digits, digits + sizeof digits, value).ptr;
+        bytes += key;
+        bytes.append(digits, end - digits);
+    };
+    text("{\"at\":", atUtc);
+    number(",\"at_offset\":", atOffset);
+    text(",\"by\":", by);
+    bytes += ",\"detail\":";
+    bytes += detail;
+    text(",\"kind\":", kind);
+    text(",\"order\":", order);
+    text(",\"previous\":", previous);
+    text(",\"recorded_at\":", recordedUtc);
+    number(",\"recorded_offset\":", recordedOffset);
+    number(",\"sequence\":", sequence);
+    text(",\"subject\":", subject);
+    bytes += '}';
 }
 
 void Event::addSeals(const std::vector<Seal> &seals)

@@ -41,15 +41,31 @@ struct Event
     // The place in the chain, given when the event is committed (HistoryChain).
     qint64 sequence = 0; ///< 1 for the first event of a subject, then without gaps
     QString previous;    ///< digest of the event before; empty for the first
-    QString digest;      ///< SHA-256 over canonical JSON (RFC 8785) of all the above
+    QString digest;      ///< SHA-256 over EventBytes: all the above as it is stored
 
-    /// Everything but the digest itself: what the digest is taken over.
-    QJsonObject content() const;
+    // The place in the log of the station, likewise (StationLog.h). No part of the digest.
+    qint64 logPosition = 0; ///< 1 for the first event of a station, then without gaps
+    QString logDigest;
+
+    /// For people and programs that read the history; times are in the writer's offset.
+    QJsonObject toJson() const;
     QString computedDigest() const;
 
     /// The seals stand in the detail under "seals".
     void addSeals(const std::vector<Seal> &seals);
     std::vector<Seal> seals() const;
+};
+
+/// An event as the records store it, text by text in UTF-8: what its digest is taken over. So the
+/// digest can be computed anew over what is stored, with no reading in between.
+struct EventBytes
+{
+    QByteArrayView subject, order, by, atUtc, recordedUtc, kind, detail, previous;
+    qint64 atOffset = 0, recordedOffset = 0, sequence = 0;
+
+    /// Appends the canonical JSON (RFC 8785) of {"at", "at_offset", "by", "detail", "kind",
+    /// "order", "previous", "recorded_at", "recorded_offset", "sequence", "subject"}.
+    void appendTo(QByteArray &bytes) const;
 };
 
 /// The chain of one circuit; an order's history is a view of its circuit's chain.

@@ -3,26 +3,33 @@
 --
 -- Groups: register, plans, facts, verdicts, history, derived, drafts. Facts, verdicts and history
 -- are only ever added to; triggers refuse the rest. A column `digest` is the SHA-256 over what the
--- row says; the event that wrote the row names it again, and so shows what got round a trigger.
+-- row says, in words that are the same in every database. An event also seals each row that was
+-- written with it, all its columns as they are stored (`event.sealed`), and so shows what got round
+-- a trigger. For that every table has an `id` of its own but those that seal themselves.
 -- A list of words is checked by comparisons where rows come by the hundred thousand: for
 -- `x IN (three or more)` SQLite makes a temporary table at each insertion, which costs more than it.
 -- Times are two columns: x_utc (ISO 8601 with milliseconds, ending in Z, so that they sort as text)
 -- and x_offset (seconds east of UTC, the writer's). Codes are text.
 
--- What is said of the database itself: 'database' (a UUID), 'station' (three digits, stands in the
--- numbers that this database gives out, so that two databases do not give out the same),
--- 'readable_from' (kept by the migrator).
+-- What is said of the database itself: 'database' (a UUID), 'station' (the tag of this set of
+-- records: letters and digits that are not taken for one another), 'series' (three digits, stands in
+-- the numbers that this database gives out, so that two databases do not give out the same),
+-- 'board_limits', 'readable_from' (kept by the migrator).
 CREATE TABLE meta (
-    key TEXT PRIMARY KEY,
+    id INTEGER PRIMARY KEY,
+    key TEXT NOT NULL UNIQUE,
     value TEXT NOT NULL
-) STRICT, WITHOUT ROWID;
+) STRICT;
 
 INSERT INTO meta (key, value)
 SELECT 'database',
        substr(h, 1, 8) || '-' || substr(h, 9, 4) || '-4' || substr(h, 14, 3) || '-'
            || substr('89ab', 1 + (abs(random()) % 4), 1) || substr(h, 18, 3) || '-' || substr(h, 21, 12)
 FROM (SELECT lower(hex(randomblob(16))) AS h);
-INSERT INTO meta (key, value) VALUES ('station', printf('%03d', 1 + abs(random() % 999)));
+INSERT INTO meta (key, value)
+SELECT 'station', group_concat(substr('ABCDEFGHJKMNPQRSTUVWXYZ23456789', 1 + abs(random() % 31), 1), '')
+FROM (VALUES (1), (2), (3), (4), (5), (6));
+INSERT INTO meta (key, value) VALUES ('series', printf('%03d', 1 + abs(random() % 999)));
 
 -- Register ------------------------------------------------------------------------------------
 
@@ -51,11 +58,12 @@ CREATE TABLE issuer (
 -- Unpublished numbers of an office's test lines. Apart from the office, so that nothing that reads
 -- offices for a customer document can carry one along.
 CREATE TABLE office_test_line (
+    id INTEGER PRIMARY KEY,
     office INTEGER NOT NULL REFERENCES office (id),
     label TEXT NOT NULL CHECK (label <> ''),
     number TEXT NOT NULL CHECK (number <> ''),
-    PRIMARY KEY (office, label)
-) STRICT, WITHOUT ROWID;
+    UNIQUE (office, label)
+) STRICT;
 
 CREATE TABLE installer (
     id INTEGER PRIMARY KEY,
@@ -121,14 +129,15 @@ CREATE INDEX service_order_pair ON service_order (pair_identity) WHERE pair_iden
 CREATE INDEX service_order_held ON service_order (id) WHERE held = 1;
 
 CREATE TABLE order_terminal (
+    id INTEGER PRIMARY KEY,
     service_order INTEGER NOT NULL REFERENCES service_order (id),
     number INTEGER NOT NULL CHECK (number BETWEEN 1 AND 8),
     dn TEXT NOT NULL,
     dn_key TEXT NOT NULL, -- equal for the same number however it was typed
     spid TEXT NOT NULL,   -- digits
     tei TEXT NOT NULL,
-    PRIMARY KEY (service_order, number)
-) STRICT, WITHOUT ROWID;
+    UNIQUE (service_order, number)
+) STRICT;
 CREATE INDEX order_terminal_dn ON order_terminal (dn_key) WHERE dn_key <> '';
 CREATE INDEX order_terminal_spid ON order_terminal (spid) WHERE spid <> '';
 
@@ -256,6 +265,7 @@ CREATE INDEX certificate_order ON certificate (service_order);
 -- Each file that was made of a certificate; the first is the original, the others are copies, or
 -- further issues that were signed later (the event has the signatures).
 CREATE TABLE certificate_issue (
+    id INTEGER PRIMARY KEY,
     certificate INTEGER NOT NULL REFERENCES certificate (id),
     issue INTEGER NOT NULL CHECK (issue > 0),
     file_sha256 TEXT NOT NULL CHECK (length(file_sha256) = 64),
@@ -263,15 +273,17 @@ CREATE TABLE certificate_issue (
     copy INTEGER NOT NULL CHECK (copy = (issue > 1)),
     at_utc TEXT NOT NULL,
     at_offset INTEGER NOT NULL,
-    PRIMARY KEY (certificate, issue)
-) STRICT, WITHOUT ROWID;
+    UNIQUE (certificate, issue)
+) STRICT;
 CREATE INDEX certificate_issue_file ON certificate_issue (file_sha256);
 
 -- History -------------------------------------------------------------------------------------
 
--- One chain per subject; each event holds the digest of the one before.
+-- One chain per subject; each event holds the digest of the one before. Over all of them runs the log
+-- of the station, in the order in which they were recorded: `log_digest` is taken over the event's
+-- place in the log, the station, the log_digest before, the event's digest and the rows that it sealed.
 CREATE TABLE event (
-    id INTEGER PRIMARY KEY,
+    log_position INTEGER PRIMARY KEY CHECK (log_position > 0),
     subject TEXT NOT NULL CHECK (subject = 'register' OR subject GLOB 'circuit:?*'),
     sequence INTEGER NOT NULL CHECK (sequence > 0),
     order_number TEXT NOT NULL, -- empty where no single order is meant
@@ -284,6 +296,9 @@ CREATE TABLE event (
     detail TEXT NOT NULL CHECK (json_valid(detail)),
     previous TEXT NOT NULL,
     digest TEXT NOT NULL CHECK (length(digest) = 64),
+    station TEXT NOT NULL CHECK (length(station) = 6),
+    sealed TEXT NOT NULL, -- a line for each row: table, id, digest of its columns or '-' if it went
+    log_digest TEXT NOT NULL CHECK (length(log_digest) = 64),
     UNIQUE (subject, sequence)
 ) STRICT;
 CREATE INDEX event_order ON event (order_number) WHERE order_number <> '';
@@ -294,38 +309,6 @@ CREATE TABLE chain_head (
     events INTEGER NOT NULL CHECK (events > 0),
     digest TEXT NOT NULL CHECK (length(digest) = 64)
 ) STRICT, WITHOUT ROWID;
-
--- Every row that an event seals, with the kind and id under which it does. A row that may change is
--- held to its newest seal. `at_utc` where the row has a time of its own, that of the event.
-CREATE VIEW sealed_row (row, id, digest, subject, at_utc) AS
-    SELECT 'office', office, digest, 'register', NULL FROM office
-    UNION ALL SELECT 'issuer', 'issuer', digest, 'register', NULL FROM issuer
-    UNION ALL SELECT 'installer', installer, digest, 'register', NULL FROM installer
-    UNION ALL SELECT 'instrument', instrument, digest, 'register', NULL FROM instrument
-    UNION ALL SELECT 'calibration', digest, digest, 'register', NULL FROM calibration
-    UNION ALL SELECT 'limit_set', version, digest, 'register', NULL FROM limit_set
-    UNION ALL SELECT 'order', o.order_number, o.digest, 'circuit:' || c.circuit_number, NULL
-        FROM service_order AS o JOIN circuit AS c ON c.id = o.circuit
-    UNION ALL SELECT 'fact', f.uuid, f.digest, 'circuit:' || c.circuit_number, NULL
-        FROM fact AS f JOIN service_order AS o ON o.id = f.service_order
-        JOIN circuit AS c ON c.id = o.circuit
-    UNION ALL SELECT 'decision', d.decision, d.digest, 'circuit:' || c.circuit_number,
-            d.at_utc
-        FROM decision AS d JOIN service_order AS o ON o.id = d.service_order
-        JOIN circuit AS c ON c.id = o.circuit
-    UNION ALL SELECT 'decision_input', d.decision, d.input_digest,
-            'circuit:' || c.circuit_number, NULL
-        FROM decision AS d JOIN service_order AS o ON o.id = d.service_order
-        JOIN circuit AS c ON c.id = o.circuit
-    UNION ALL SELECT 'certificate', t.number, t.digest, 'circuit:' || c.circuit_number,
-            t.at_utc
-        FROM certificate AS t JOIN service_order AS o ON o.id = t.service_order
-        JOIN circuit AS c ON c.id = o.circuit
-    UNION ALL SELECT 'certificate_issue', t.number || '/' || i.issue, i.file_sha256,
-            'circuit:' || c.circuit_number, i.at_utc
-        FROM certificate_issue AS i JOIN certificate AS t ON t.id = i.certificate
-        JOIN service_order AS o ON o.id = t.service_order
-        JOIN circuit AS c ON c.id = o.circuit;
 
 -- Derived -------------------------------------------------------------------------------------
 
@@ -366,11 +349,12 @@ CREATE INDEX order_state_hazard ON order_state (due_date, order_number)
 -- Orders that read a hazard, or say how one was closed, by the pair as letters and digits alone:
 -- whoever works on the pair or at the premises is told.
 CREATE TABLE hazard_order (
+    id INTEGER PRIMARY KEY,
     pair TEXT NOT NULL, -- empty where none is known
     office TEXT NOT NULL,
     service_order INTEGER NOT NULL REFERENCES service_order (id),
-    PRIMARY KEY (pair, office, service_order)
-) STRICT, WITHOUT ROWID;
+    UNIQUE (pair, office, service_order)
+) STRICT;
 CREATE INDEX hazard_order_order ON hazard_order (service_order);
 
 -- Drafts --------------------------------------------------------------------------------------

@@ -9,24 +9,42 @@ ON CONFLICT (subject) DO UPDATE SET events = excluded.events, digest = excluded.
 
 -- name: add
 INSERT INTO event (subject, sequence, order_number, actor, at_utc, at_offset, recorded_utc,
-                   recorded_offset, kind, detail, previous, digest)
+                   recorded_offset, kind, detail, previous, digest, log_position, station, sealed,
+                   log_digest)
 VALUES (:subject, :sequence, :order_number, :by, :at_utc, :at_offset, :recorded_utc,
-        :recorded_offset, :kind, :detail, :previous, :digest)
+        :recorded_offset, :kind, :detail, :previous, :digest, :log_position, :station, :sealed,
+        :log_digest)
 
 -- name: of_order
 SELECT subject, sequence, order_number, actor, at_utc, at_offset, recorded_utc, recorded_offset,
-       kind, detail, previous, digest
-FROM event WHERE order_number = :order_number AND order_number <> '' ORDER BY id
+       kind, detail, previous, digest, log_position, log_digest
+FROM event WHERE order_number = :order_number AND order_number <> ''
+ORDER BY log_position
 
 -- name: of_subject
 SELECT subject, sequence, order_number, actor, at_utc, at_offset, recorded_utc, recorded_offset,
-       kind, detail, previous, digest
+       kind, detail, previous, digest, log_position, log_digest
 FROM event WHERE subject = :subject ORDER BY sequence
 
--- name: all
-SELECT subject, sequence, order_number, actor, at_utc, at_offset, recorded_utc, recorded_offset,
-       kind, detail, previous, digest
-FROM event ORDER BY subject, sequence
+-- All events in the order of the log, for LogWalk, which reads the columns by their place.
+-- name: log
+SELECT log_position, subject, order_number, actor, at_utc, recorded_utc, kind, detail, previous,
+       at_offset, recorded_offset, sequence, digest, station, sealed, log_digest
+FROM event NOT INDEXED ORDER BY log_position
+
+-- name: heads
+SELECT subject, events, digest FROM chain_head
+
+-- name: log_head
+SELECT log_position, log_digest, recorded_utc, recorded_offset
+FROM event WHERE log_position = (SELECT max(log_position) FROM event)
+
+-- name: in_log
+SELECT station, log_digest FROM event WHERE log_position = :log_position
+
+-- The place in its chain of an event of the log.
+-- name: place
+SELECT subject, sequence, detail FROM event WHERE log_position = :log_position
 
 -- name: count
 SELECT count(*) AS events FROM event

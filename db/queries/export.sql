@@ -33,7 +33,7 @@ SELECT * FROM certificate ORDER BY id
 -- name: certificate_issue
 SELECT * FROM certificate_issue ORDER BY certificate, issue
 -- name: event
-SELECT * FROM event ORDER BY id
+SELECT * FROM event ORDER BY log_position
 -- name: chain_head
 SELECT * FROM chain_head ORDER BY subject
 -- name: order_state

@@ -1,9 +1,12 @@
 #include "db/Backup.h"
 
+#include "db/EventStore.h"
 #include "db/HistoryCheck.h"
+#include "db/MetaStore.h"
 #include "db/SqliteConnection.h"
 #include "tests/support/SmallDisk.h"
 #include "tests/support/StoredJobs.h"
+#include "tests/support/Tamper.h"
 
 #include <QDir>
 #include <QTemporaryDir>
@@ -83,14 +86,16 @@ private slots:
     }
     void aCancelledBackupLeavesTheEarlierOne()
     {
-        write(m_backup, "the earlier one");
         auto database = Database::open(m_records);
         QVERIFY_RESULT(database);
+        QVERIFY_RESULT(backUp(*database, m_backup));
+        const QByteArray earlier = read(m_backup);
+        addSecondOrder(*database);
         const auto done = backUp(*database, m_backup, [](qint64, qint64) { return false; });
         if (done) // so small that it was done in the first step
             return;
         QCOMPARE(done.error().code, ErrorCode::Refused);
-        QCOMPARE(read(m_backup), QByteArray("the earlier one"));
+        QCOMPARE(read(m_backup), earlier);
         QCOMPARE(files().filter("unfinished"), QStringList());
     }
     void aBrokenHistoryIsNotBackedUpOverAGoodOne()
@@ -99,10 +104,7 @@ private slots:
         QVERIFY_RESULT(database);
         QVERIFY_RESULT(backUp(*database, m_backup));
         const QByteArray good = read(m_backup);
-        QVERIFY_RESULT(
-            database->connection().run("DROP TRIGGER fact_no_update;"
-                                       "UPDATE fact SET content = replace(content, '28.4', '18.4')",
-                                       "test"));
+        tamper(m_records, "UPDATE fact SET content = replace(content, '28.4', '18.4')");
         const auto done = backUp(*database, m_backup);
         QVERIFY(!done);
         QCOMPARE(done.error().code, ErrorCode::DatabaseTrouble);
@@ -118,6 +120,41 @@ private slots:
         QCOMPARE(backUp(*database, m_records).error().code, ErrorCode::Usage);
         QCOMPARE(backUp(*database, m_folder->filePath("no/such/b.sqlite")).error().code,
                  ErrorCode::DiskTrouble);
+    }
+    void onlyABackupIsReplaced_data()
+    {
+        QTest::addColumn<QString>("there");
+        for (const char *there : {"empty", "text", "records", "database"})
+            QTest::newRow(there) << there;
+    }
+    void onlyABackupIsReplaced()
+    {
+        QFETCH(QString, there);
+        auto database = Database::open(m_records);
+        QVERIFY_RESULT(database);
+        if (there == "records")
+            QVERIFY_RESULT(Database::open(m_backup));
+        else if (there == "database")
+            ForeignProgram(m_backup).run("CREATE TABLE t (x)");
+        else
+            write(m_backup, there == "empty" ? "" : "my notes");
+        const QByteArray before = read(m_backup);
+        const auto done = backUp(*database, m_backup);
+        QVERIFY(!done);
+        QCOMPARE(errorName(done.error().code), errorName(ErrorCode::Usage));
+        QCOMPARE(read(m_backup), before);
+        QVERIFY(QFile::remove(m_backup));
+        QVERIFY_RESULT(backUp(*database, m_backup));
+        QVERIFY_RESULT(backUp(*database, m_backup));
+    }
+    void nobodyWorksInABackup()
+    {
+        auto database = Database::open(m_records);
+        QVERIFY_RESULT(database);
+        QVERIFY_RESULT(backUp(*database, m_backup));
+        const auto opened = Database::open(m_backup);
+        QVERIFY(!opened);
+        QVERIFY(opened.error().message.contains("is a backup"));
     }
     void aFullDiskLeavesNothing()
     {
@@ -141,16 +178,73 @@ private slots:
             addSecondOrder(*database);
         }
         QCOMPARE(orders(m_records), 2);
-        const auto kept = restore(m_backup, m_records);
+        const auto kept = restore(m_backup, m_records, sampleEvent());
         QVERIFY_RESULT(kept);
         QCOMPARE(*kept, m_records + ".before-restore");
         QCOMPARE(orders(m_records), 1);
         QCOMPARE(orders(*kept), 2);
-        QCOMPARE(*restore(m_backup, m_records), m_records + ".before-restore-2");
+        QCOMPARE(*restore(m_backup, m_records, sampleEvent()), m_records + ".before-restore-2");
         QCOMPARE(files(),
                  (QStringList{"backup.sqlite", "records.sqlite", "records.sqlite.before-restore",
                               "records.sqlite.before-restore-2"}));
         QVERIFY_RESULT(Database::open(m_records));
+    }
+    void theRestoredRecordsAreAStationOfTheirOwn()
+    {
+        LogHead head;
+        QString series;
+        {
+            auto database = Database::open(m_records);
+            QVERIFY_RESULT(database);
+            head = *EventStore(*database).logHead();
+            series = *MetaStore(*database).series();
+            QVERIFY_RESULT(backUp(*database, m_backup));
+        }
+        QVERIFY_RESULT(restore(m_backup, m_records, sampleEvent()));
+        auto restored = Database::open(m_records);
+        QVERIFY_RESULT(restored);
+        const LogHead now = *EventStore(*restored).logHead();
+        QVERIFY(now.station != head.station);
+        QVERIFY(*MetaStore(*restored).series() != series);
+        QCOMPARE(now.position, head.position + 1);
+        const auto findings = checkHistory(*restored, {}, {head}); // witnessed before
+        QVERIFY_RESULT(findings);
+        QCOMPARE(findings->faults, std::vector<HistoryFault>());
+        const QString told = *restored->connection().text(
+            "SELECT kind || ' ' || actor || ' ' || (detail ->> '$.head.station') || ' ' ||"
+            " (detail ->> '$.station') FROM event ORDER BY log_position DESC LIMIT 1");
+        QCOMPARE(told, QString("restored A. Rivera %1 %2").arg(head.station, now.station));
+        // Both go on: their heads are not taken for each other's.
+        QVERIFY_RESULT(jobs::addOffice(*restored, "WEST"));
+        QVERIFY(checkHistory(*restored)->faults.empty());
+    }
+    void aPoisonedBackupIsNotRestored_data()
+    {
+        QTest::addColumn<QByteArray>("sql");
+        for (const char *sql :
+             {"CREATE TRIGGER poison AFTER INSERT ON fact BEGIN DELETE FROM draft; END",
+              "DROP TRIGGER fact_no_delete", "DROP INDEX fact_order",
+              "CREATE VIEW extra AS SELECT * FROM fact", "CREATE TABLE extra (x)",
+              "DROP TRIGGER fact_no_update; CREATE TRIGGER fact_no_update BEFORE UPDATE ON fact"
+              " BEGIN SELECT 1; END"})
+            QTest::newRow(sql) << QByteArray(sql);
+    }
+    void aPoisonedBackupIsNotRestored()
+    {
+        QFETCH(QByteArray, sql);
+        {
+            auto database = Database::open(m_records);
+            QVERIFY_RESULT(database);
+            QVERIFY_RESULT(backUp(*database, m_backup));
+        }
+        ForeignProgram(m_backup).run(sql);
+        const QByteArray before = read(m_records);
+        const auto done = restore(m_backup, m_records, sampleEvent());
+        QVERIFY(!done);
+        QVERIFY2(done.error().message.contains("was changed by another program"),
+                 qPrintable(done.error().text()));
+        QCOMPARE(read(m_records), before);
+        QCOMPARE(files().filter("unfinished"), QStringList());
     }
     void restoresWhereThereIsNothing()
     {
@@ -160,7 +254,7 @@ private slots:
             QVERIFY_RESULT(backUp(*database, m_backup));
         }
         const QString place = m_folder->filePath("new/place.sqlite");
-        QCOMPARE(*restore(m_backup, place), QString());
+        QCOMPARE(*restore(m_backup, place, sampleEvent()), QString());
         QCOMPARE(orders(place), 1);
     }
     void restoresOverADamagedOne()
@@ -174,7 +268,7 @@ private slots:
         QVERIFY(QFile::remove(m_records));
         write(m_records, damaged);
         write(m_records + "-wal", "left behind");
-        const auto kept = restore(m_backup, m_records);
+        const auto kept = restore(m_backup, m_records, sampleEvent());
         QVERIFY_RESULT(kept);
         QVERIFY(!QFile::exists(m_records + "-wal"));
         QCOMPARE(orders(m_records), 1);
@@ -186,7 +280,7 @@ private slots:
         QVERIFY_RESULT(database);
         QVERIFY_RESULT(backUp(*database, m_backup));
         addSecondOrder(*database);
-        const auto done = restore(m_backup, m_records);
+        const auto done = restore(m_backup, m_records, sampleEvent());
         QVERIFY(!done);
         QVERIFY2(done.error().message.contains("open in a program"),
                  qPrintable(done.error().text()));
@@ -211,11 +305,7 @@ private slots:
         }
         const QByteArray good = read(m_backup);
         if (damage == "history") {
-            auto copy = Database::open(m_backup);
-            QVERIFY_RESULT(copy);
-            QVERIFY_RESULT(copy->connection().run("DROP TRIGGER event_no_delete;"
-                                                  "DELETE FROM event WHERE id = 2",
-                                                  "test"));
+            tamper(m_backup, "DELETE FROM event WHERE log_position = 2");
         } else {
             QVERIFY(QFile::remove(m_backup));
             const QMap<QString, QByteArray> left{
@@ -224,7 +314,7 @@ private slots:
                 write(m_backup, left[damage]);
         }
         const QByteArray before = read(m_records);
-        const auto done = restore(m_backup, m_records);
+        const auto done = restore(m_backup, m_records, sampleEvent());
         QVERIFY(!done);
         QVERIFY(done.error().code == ErrorCode::DatabaseTrouble || damage == "missing");
         QCOMPARE(read(m_records), before);

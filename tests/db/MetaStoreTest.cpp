@@ -11,10 +11,18 @@ using namespace loopwright;
 class MetaStoreTest : public QObject
 {
     Q_OBJECT
+    /// A tag that nobody misreads.
+    static QString stationOf(const Database &database)
+    {
+        static const QRegularExpression tag("\\A[A-HJKMNP-Z2-9]{6}\\z");
+        const auto station = MetaStore(database).station();
+        return station && tag.match(*station).hasMatch() ? *station : QString("none");
+    }
+
 private slots:
     void everyDatabaseHasItsOwnName()
     {
-        QSet<QString> ids;
+        QSet<QString> ids, stations;
         for (int i = 0; i < 20; ++i) {
             const Database database = recordsInMemory();
             const auto id = MetaStore(database).databaseId();
@@ -23,13 +31,30 @@ private slots:
             QCOMPARE(uuid.version(), QUuid::Random);
             QCOMPARE(uuid.variant(), QUuid::DCE);
             ids << *id;
-            const auto station = MetaStore(database).station();
-            QVERIFY_RESULT(station);
-            QVERIFY2(QRegularExpression("\\A\\d{3}\\z").match(*station).hasMatch(),
-                     qPrintable(*station));
-            QVERIFY(*station != "000");
+            const auto series = MetaStore(database).series();
+            QVERIFY_RESULT(series);
+            QVERIFY2(QRegularExpression("\\A\\d{3}\\z").match(*series).hasMatch(),
+                     qPrintable(*series));
+            QVERIFY(*series != "000");
+            stations << stationOf(database);
         }
         QCOMPARE(ids.size(), 20);
+        QCOMPARE(stations.size(), 20);
+    }
+    void aRestoredStationIsAnother()
+    {
+        Database database = recordsInMemory();
+        for (int i = 0; i < 50; ++i) {
+            const QString station = stationOf(database);
+            const QString series = *MetaStore(database).series();
+            auto transaction = Transaction::begin(database);
+            QVERIFY_RESULT(transaction);
+            QVERIFY_RESULT(MetaStore::drawStation(*transaction));
+            QVERIFY_RESULT(transaction->commit(sampleEvent(registerSubject(), "restored")));
+            QVERIFY(stationOf(database) != station);
+            QVERIFY(*MetaStore(database).series() != series);
+            QVERIFY(MetaStore(database).series()->toInt() > 0);
+        }
     }
     void aMissingValueIsTrouble()
     {

@@ -24,7 +24,7 @@ private slots:
             rows << row;
             return Result<void>();
         }));
-        QCOMPARE(rows.front(), (QStringList{"key", "value"}));
+        QCOMPARE(rows.front(), (QStringList{"id", "key", "value"}));
         QVERIFY(rows.size() > 2);
     }
     void leavesTheUnpublishedOutUnlessInternal()

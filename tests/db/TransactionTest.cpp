@@ -85,7 +85,7 @@ private slots:
         QVERIFY_RESULT(transaction->commit({sampleEvent(), sampleEvent(circuitSubject("C-1")),
                                             sampleEvent(circuitSubject("C-1"))}));
         QCOMPARE(*database.connection().text("SELECT group_concat(subject || sequence, ' ') FROM "
-                                             "(SELECT * FROM event ORDER BY id)"),
+                                             "(SELECT * FROM event ORDER BY log_position)"),
                  "circuit:C-11 circuit:C-12 circuit:C-13 register1 circuit:C-14 circuit:C-15");
         QCOMPARE(*database.connection().number(
                      "SELECT count(*) FROM event AS e JOIN event AS b ON b.subject = e.subject "

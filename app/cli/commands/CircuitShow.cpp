@@ -29,7 +29,7 @@ public:
         }
         QJsonArray events;
         for (const Event &event : view.events)
-            events.append(eventJson(event));
+            events.append(event.toJson());
         return Answer::of(
             QJsonObject{{"circuit", view.circuit}, {"orders", orders}, {"events", events}},
             heading("Circuit " + view.circuit) + table.text() + "\n" + eventsText(view.events));

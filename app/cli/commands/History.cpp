@@ -29,7 +29,7 @@ private:
         LOOPWRIGHT_ASSIGN(const auto events, orderHistory(records, m_number));
         QJsonArray json;
         for (const Event &event : events)
-            json.append(eventJson(event));
+            json.append(event.toJson());
         return Answer::of(json, eventsText(events));
     }
 

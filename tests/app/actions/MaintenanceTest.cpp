@@ -108,7 +108,7 @@ private slots:
             QVERIFY2(done, done ? "" : qPrintable(done.error().text()));
             QVERIFY(importOrders(*records, csv({analogFields()}), {"orders.csv"}));
         }
-        const auto restored = restoreFrom(backup, path);
+        const auto restored = restoreFrom(backup, path, "A. Rivera");
         QVERIFY2(restored, restored ? "" : qPrintable(restored.error().text()));
         QCOMPARE(*restored, path + ".before-restore");
         auto records = Records::open(path);

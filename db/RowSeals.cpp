@@ -1,0 +1,93 @@
+#include "db/RowSeals.h"
+
+#include "db/RawStatement.h"
+
+#include <QCryptographicHash>
+
+#include <algorithm>
+#include <sqlite3.h>
+
+namespace loopwright {
+
+namespace {
+
+constexpr std::string_view unsealedTables[] = {"event", "chain_head", "draft"};
+constexpr std::string_view searchTables = "order_search";
+
+/// The statement is the same for each table, so it stands in no file.
+Result<RawStatement> rowOf(SqliteConnection &connection, const std::string &table)
+{
+    return RawStatement::of(connection, "row." + table,
+                            "SELECT * FROM \"" + table + "\" WHERE rowid = ?1");
+}
+
+} // namespace
+
+bool isSealedTable(std::string_view table)
+{
+    return std::ranges::find(unsealedTables, table) == std::end(unsealedTables) &&
+           !table.starts_with(searchTables) && !table.starts_with("sqlite_");
+}
+
+RowWatch::RowWatch(SqliteConnection &connection)
+    : m_connection(connection)
+{
+    sqlite3_update_hook(
+        connection.handle(),
+        [](void *self, int, const char *, const char *table, sqlite3_int64 id) {
+            static_cast<RowWatch *>(self)->note(table, id);
+        },
+        this);
+}
+
+RowWatch::~RowWatch()
+{
+    sqlite3_update_hook(m_connection.handle(), nullptr, nullptr);
+}
+
+void RowWatch::note(const char *table, qint64 id)
+{
+    if (const auto known = m_written.find(std::string_view(table)); known != m_written.end())
+        known->second.insert(id);
+    else if (isSealedTable(table))
+        m_written[table].insert(id);
+}
+
+QString RowWatch::someTable() const
+{
+    return m_written.empty() ? QString() : QString::fromStdString(m_written.begin()->first);
+}
+
+Result<void> RowWatch::noteAll(const QByteArray &table)
+{
+    LOOPWRIGHT_ASSIGN(const auto last,
+                      m_connection.number("SELECT coalesce(max(rowid), 0) FROM " + table));
+    for (qint64 id = 1; id <= last; ++id)
+        note(table.constData(), id);
+    return {};
+}
+
+Result<QByteArray> RowWatch::takeLines()
+{
+    QByteArray lines, bytes;
+    for (const auto &[table, ids] : m_written) {
+        LOOPWRIGHT_ASSIGN(auto statement, rowOf(m_connection, table));
+        for (const qint64 id : ids) {
+            statement.restart(id);
+            LOOPWRIGHT_ASSIGN(const auto there, statement.next());
+            lines += QByteArray::fromStdString(table) + ' ' + QByteArray::number(id) + ' ';
+            if (!there) {
+                lines += removedRow;
+            } else {
+                bytes.clear();
+                statement.appendColumns(bytes, 0);
+                lines += QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex();
+            }
+            lines += '\n';
+        }
+    }
+    m_written.clear();
+    return lines;
+}
+
+} // namespace loopwright

@@ -1,0 +1,50 @@
+#pragma once
+// The seals of rows: whatever is written to a table under a transaction is noted, and the event
+// that it is committed with keeps a digest of each row over all its columns as they are stored. So
+// a row that was edited past this program is found, whichever of its columns it was. Drafts are no
+// records, events seal themselves (StationLog.h), and the search index is held against its texts by
+// the audit.
+
+#include "core/base/Result.h"
+
+#include <QByteArray>
+
+#include <map>
+#include <set>
+#include <string>
+#include <string_view>
+
+namespace loopwright {
+
+class SqliteConnection;
+
+/// Notes which rows of which sealed tables are written, from when it is made until it goes away.
+class RowWatch
+{
+public:
+    explicit RowWatch(SqliteConnection &connection);
+    ~RowWatch();
+    RowWatch(const RowWatch &) = delete;
+    RowWatch &operator=(const RowWatch &) = delete;
+
+    bool isEmpty() const { return m_written.empty(); }
+    /// Some table that was written to.
+    QString someTable() const;
+    /// Notes every row that is there: for the first event of a database, which is made with some.
+    Result<void> noteAll(const QByteArray &table);
+    /// A line for each row that was written since it was last asked, as event.sealed holds it.
+    Result<QByteArray> takeLines();
+
+private:
+    void note(const char *table, qint64 id);
+
+    SqliteConnection &m_connection;
+    std::map<std::string, std::set<qint64>, std::less<>> m_written;
+};
+
+bool isSealedTable(std::string_view table);
+
+/// What stands for the digest of a row that was removed.
+constexpr char removedRow = '-';
+
+} // namespace loopwright
