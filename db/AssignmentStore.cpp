@@ -122,6 +122,11 @@ Result<std::vector<ValueUse>> AssignmentStore::unassigned() const
     return uses("assignment.unassigned");
 }
 
+Result<std::vector<ValueUse>> AssignmentStore::unwanted() const
+{
+    return uses("assignment.unwanted");
+}
+
 Result<std::vector<ValueUse>> AssignmentStore::uses(const char *label) const
 {
     Statement statement(m_database, label);

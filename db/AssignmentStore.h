@@ -68,6 +68,8 @@ public:
     /// Likewise every value of an order that is not held which the assignments do not give to its
     /// circuit. Only a change past this program makes one.
     Result<std::vector<ValueUse>> unassigned() const;
+    /// Values that are held for an order which does not ask for them.
+    Result<std::vector<ValueUse>> unwanted() const;
 
     /// Plans every claim of a stored order, and releases what it had planned before and claims no
     /// longer, or claims for another circuit now. If another circuit holds one of them nothing

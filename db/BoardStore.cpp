@@ -211,26 +211,55 @@ Result<std::optional<OrderState>> BoardStore::stateOf(const QString &order) cons
     });
 }
 
+QMap<QString, QString> BoardStore::columnsFor(const ServiceOrder &order, const OrderState &state)
+{
+    const auto flag = [](bool value) { return QString(value ? "1" : "0"); };
+    return {{"order_number", order.number},
+            {"stage", toText(state.stage)},
+            {"outcome", toText(state.outcome)},
+            {"reason", state.reason},
+            {"hazard", flag(state.hazard)},
+            {"due_date", order.dueDate.toString(dayFormat)},
+            {"office", order.office},
+            {"installer", order.installer},
+            {"circuit_number", order.circuit},
+            {"kind", toText(order.kind)},
+            {"customer", order.customer},
+            {"premises", order.premises},
+            {"facts", QString::number(state.facts)},
+            {"runs", QString::number(state.runs)},
+            {"search", searchTextOf(order)}};
+}
+
+Result<QMap<QString, QString>> BoardStore::columnsOf(const QString &order) const
+{
+    QMap<QString, QString> columns;
+    Statement statement(m_database, "board.columns");
+    statement.bind("order_number", order);
+    const auto read = firstRow(statement, [&columns](const Statement &row) {
+        for (const QString &column : row.columnNames())
+            columns.insert(column, row.text(column.toLatin1().constData()));
+        return true;
+    });
+    return read ? Result<QMap<QString, QString>>(columns) : failure(read.error());
+}
+
+Result<void> BoardStore::checkSearch(Transaction &transaction)
+{
+    Statement check(transaction, "board.check_search");
+    const auto done = check.run();
+    return done ? Result<void>()
+                : failure(ErrorCode::BadInput, "the search index does not say what the rows say");
+}
+
 Result<void> BoardStore::put(Transaction &transaction, const ServiceOrder &order,
                              const OrderState &state)
 {
     LOOPWRIGHT_TRY(OrderStore(transaction.database()).subjectOf(order.number)); // it is there
     Statement put(transaction, "board.put");
-    put.bind("order_number", order.number)
-        .bind("stage", state.stage)
-        .bind("outcome", state.outcome)
-        .bind("reason", state.reason)
-        .bind("hazard", state.hazard)
-        .bind("due_date", order.dueDate.toString(dayFormat))
-        .bind("office", order.office)
-        .bind("installer", order.installer)
-        .bind("circuit_number", order.circuit)
-        .bind("kind", order.kind)
-        .bind("customer", order.customer)
-        .bind("premises", order.premises)
-        .bind("facts", state.facts)
-        .bind("runs", state.runs)
-        .bind("search", searchTextOf(order));
+    const QMap<QString, QString> columns = columnsFor(order, state);
+    for (auto column = columns.begin(); column != columns.end(); ++column)
+        put.bind(column.key().toLatin1().constData(), column.value());
     LOOPWRIGHT_TRY(put.run());
     return {};
 }

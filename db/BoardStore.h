@@ -72,6 +72,12 @@ public:
     Result<std::optional<OrderState>> stateOf(const QString &order) const;
 
     /// Adds or replaces the state of a stored order. NotFound if there is no such order.
+    /// The row of an order as it is stored, by column, and as it follows from order and state.
+    Result<QMap<QString, QString>> columnsOf(const QString &order) const;
+    static QMap<QString, QString> columnsFor(const ServiceOrder &order, const OrderState &state);
+    /// BadInput if the search index does not say what the rows say.
+    static Result<void> checkSearch(Transaction &transaction);
+
     static Result<void> put(Transaction &transaction, const ServiceOrder &order,
                             const OrderState &state);
 

@@ -23,8 +23,7 @@ StoredOrder readStoredOrder(const Statement &row)
     return stored;
 }
 
-/// Over {"content","held","status"}, put together from the content's canonical bytes; the check of
-/// the history does the same (history.orders).
+/// Over {"content","held","status"}, put together from the content's canonical bytes.
 QString digestOf(const QByteArray &content, bool held, OrderStatus status)
 {
     return sha256Hex(QByteArray("{\"content\":") + content +
@@ -137,7 +136,18 @@ Result<qint64> OrderStore::countOf(const char *label) const
 Result<void>
 OrderStore::eachOpen(const std::function<Result<void>(const StoredOrder &)> &visit) const
 {
-    Statement statement(m_database, "order.open");
+    return eachOf("order.open", visit);
+}
+
+Result<void> OrderStore::each(const std::function<Result<void>(const StoredOrder &)> &visit) const
+{
+    return eachOf("order.all", visit);
+}
+
+Result<void> OrderStore::eachOf(const char *label,
+                                const std::function<Result<void>(const StoredOrder &)> &visit) const
+{
+    Statement statement(m_database, label);
     for (;;) {
         LOOPWRIGHT_ASSIGN(const auto order, firstRow(statement, readStoredOrder));
         if (!order)
@@ -157,6 +167,67 @@ Result<QString> OrderStore::subjectOf(const QString &number) const
     if (!*circuit)
         return failure(ErrorCode::NotFound, "there is no order " + number);
     return circuitSubject(**circuit);
+}
+
+namespace {
+
+void addTerminalColumns(OrderColumns &columns, int number, const QString &dn, const QString &dnKey,
+                        const QString &spid, const QString &tei)
+{
+    const QString of = QString(" of terminal %1").arg(number);
+    columns.insert("dn" + of, dn);
+    columns.insert("dn_key" + of, dnKey);
+    columns.insert("spid" + of, spid);
+    columns.insert("tei" + of, tei);
+}
+
+} // namespace
+
+OrderColumns OrderStore::columnsFor(const ServiceOrder &order)
+{
+    OrderColumns columns{
+        {"circuit", order.circuit},         {"office", order.office},
+        {"order_type", toText(order.type)}, {"due_date", order.dueDate.toString("yyyy-MM-dd")},
+        {"installer", order.installer},     {"premises_key", premisesKey(order.premises)},
+        {"pair_key", pairKey(order.pair)},  {"pair_identity", pairIdentity(order.pair)}};
+    const std::vector<Claim> claims = claimsOf(order);
+    for (const OrderedTerminal &terminal : order.terminals) {
+        const QString n = QString::number(terminal.number);
+        addTerminalColumns(columns, terminal.number, terminal.dn, valueOf(claims, "dn_" + n),
+                           valueOf(claims, "spid_" + n), terminal.tei);
+    }
+    return columns;
+}
+
+Result<OrderColumns> OrderStore::columnsOf(const QString &number) const
+{
+    OrderColumns columns;
+    Statement statement(m_database, "order.columns");
+    statement.bind("order_number", number);
+    const auto read = firstRow(statement, [&columns](const Statement &row) {
+        for (const QString &column : row.columnNames())
+            columns.insert(column, row.text(column.toLatin1().constData()));
+        return true;
+    });
+    if (!read)
+        return failure(read.error());
+    Statement terminals(m_database, "order.terminals");
+    terminals.bind("order_number", number);
+    const auto all = rows(terminals, [&columns](const Statement &row) {
+        addTerminalColumns(columns, int(row.integer("number")), row.text("dn"), row.text("dn_key"),
+                           row.text("spid"), row.text("tei"));
+        return true;
+    });
+    return all ? Result<OrderColumns>(columns) : failure(all.error());
+}
+
+Result<QStringList> OrderStore::wrongRanks() const
+{
+    Statement statement(m_database, "order.wrong_ranks");
+    const auto numbers =
+        rows(statement, [](const Statement &row) { return row.text("order_number"); });
+    return numbers ? Result<QStringList>(QStringList(numbers->begin(), numbers->end()))
+                   : failure(numbers.error());
 }
 
 Result<void> OrderStore::put(Transaction &transaction, const ServiceOrder &order, bool held)

@@ -14,6 +14,9 @@ struct StoredOrder
     QString uuid;      ///< the name under which it travels
 };
 
+/// By name, e.g. "pair_key" or "dn_key of terminal 2".
+using OrderColumns = QMap<QString, QString>;
+
 class OrderStore
 {
 public:
@@ -39,6 +42,14 @@ public:
     /// One after the other, oldest first, for work over every open order; the first failure of
     /// `visit` ends it.
     Result<void> eachOpen(const std::function<Result<void>(const StoredOrder &)> &visit) const;
+    /// Likewise over every order.
+    Result<void> each(const std::function<Result<void>(const StoredOrder &)> &visit) const;
+    /// What stands beside an order's content for keys and indexes, by what it is called: as it is
+    /// stored, and as it follows from the order.
+    Result<OrderColumns> columnsOf(const QString &number) const;
+    static OrderColumns columnsFor(const ServiceOrder &order);
+    /// Completed orders that were completed before one of a lower rank.
+    Result<QStringList> wrongRanks() const;
     /// The subject of the history that an order belongs to; NotFound if there is no such order.
     Result<QString> subjectOf(const QString &number) const;
 
@@ -50,6 +61,8 @@ public:
                                   OrderStatus status);
 
 private:
+    Result<void> eachOf(const char *label,
+                        const std::function<Result<void>(const StoredOrder &)> &visit) const;
     Result<qint64> countOf(const char *label) const;
 
     const Database &m_database;

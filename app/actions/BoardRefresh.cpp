@@ -67,6 +67,30 @@ Result<void> noteBoardLimits(Transaction &transaction, const QString &version)
 
 } // namespace
 
+Result<DerivedState> derivedState(const Database &database, const StoredOrder &stored,
+                                  const LimitSet &limits, const PendingEvent &pending)
+{
+    LOOPWRIGHT_ASSIGN(auto input, EvidenceStore(database).of(stored, limits.version()));
+    input.changes.insert(input.changes.end(), pending.changes.begin(), pending.changes.end());
+    input.bySupervisor << pending.bySupervisor;
+    LOOPWRIGHT_ASSIGN(const auto certificates,
+                      CertificateStore(database).ofOrder(stored.order.number));
+    const Judged judged = judge(input, limits);
+    const Decision &decision = judged.decision;
+    const bool finished = stored.status != OrderStatus::Open || !certificates.empty();
+    const std::vector<Hazard> hazards = judged.cards.open();
+    DerivedState derived;
+    derived.hazardPairs = pairsOfHazards(input, judged.cards);
+    OrderState &state = derived.state;
+    state.stage = stageOf(decision, input, finished);
+    state.outcome = decision.outcome;
+    state.reason = whyNot(decision, hazards);
+    state.hazard = !hazards.empty();
+    state.facts = int(input.facts.size());
+    state.runs = int(decision.runs.size());
+    return derived;
+}
+
 Result<void> refreshState(Records &records, Transaction &transaction, const QString &orderNumber,
                           const PendingEvent &pending)
 {
@@ -75,24 +99,9 @@ Result<void> refreshState(Records &records, Transaction &transaction, const QStr
     LOOPWRIGHT_ASSIGN(const auto limits, limitsFor(records, stored));
     if (stored.status == OrderStatus::Open)
         LOOPWRIGHT_TRY(noteBoardLimits(transaction, limits.version()));
-    LOOPWRIGHT_ASSIGN(auto input, EvidenceStore(database).of(stored, limits.version()));
-    input.changes.insert(input.changes.end(), pending.changes.begin(), pending.changes.end());
-    input.bySupervisor << pending.bySupervisor;
-    LOOPWRIGHT_ASSIGN(const auto certificates, CertificateStore(database).ofOrder(orderNumber));
-    const Judged judged = judge(input, limits);
-    const Decision &decision = judged.decision;
-    if (const QStringList pairs = pairsOfHazards(input, judged.cards); !pairs.isEmpty())
-        LOOPWRIGHT_TRY(HazardStore::note(transaction, stored.order, pairs));
-    const bool finished = stored.status != OrderStatus::Open || !certificates.empty();
-    const std::vector<Hazard> hazards = judged.cards.open();
-    OrderState state;
-    state.stage = stageOf(decision, input, finished);
-    state.outcome = decision.outcome;
-    state.reason = whyNot(decision, hazards);
-    state.hazard = !hazards.empty();
-    state.facts = int(input.facts.size());
-    state.runs = int(decision.runs.size());
-    return BoardStore::put(transaction, stored.order, state);
+    LOOPWRIGHT_ASSIGN(const auto derived, derivedState(database, stored, limits, pending));
+    LOOPWRIGHT_TRY(HazardStore::note(transaction, stored.order, derived.hazardPairs));
+    return BoardStore::put(transaction, stored.order, derived.state);
 }
 
 Result<std::vector<Event>> claimForHeldOrders(Records &records, Transaction &transaction)

@@ -4,6 +4,7 @@
 #include "app/actions/Records.h"
 #include "core/acceptance/Judge.h"
 #include "core/history/Event.h"
+#include "db/BoardStore.h"
 #include "db/OrderStore.h"
 
 namespace loopwright {
@@ -14,6 +15,15 @@ struct PendingEvent
     std::vector<OrderChange> changes = {};
     QStringList bySupervisor = {};
 };
+
+/// What the board shows of an order, and under which pairs others must find its hazards.
+struct DerivedState
+{
+    OrderState state;
+    QStringList hazardPairs;
+};
+Result<DerivedState> derivedState(const Database &database, const StoredOrder &stored,
+                                  const LimitSet &limits, const PendingEvent &pending = {});
 
 /// Decides the order as it stands in the transaction and keeps stage, outcome and reason for the
 /// board.

@@ -69,7 +69,7 @@ constexpr CommandEntry commands[] = {
     {"order complete", "Complete an accepted order", Effect::Changes, makeOrderComplete},
     {"order cancel", "Cancel an order", Effect::Changes, makeOrderCancel},
     {"circuit show", "Show all orders of a circuit and its events", Effect::Reads, makeCircuitShow},
-    {"audit", "Look for identifiers in error or held twice", Effect::Reads, makeAudit},
+    {"audit", "Compute anew what is derived; look for identifiers in error or held twice", Effect::Reads, makeAudit},
     // evidence and acceptance
     {"record", "Record the facts of a job", Effect::Changes, makeRecord},
     {"void", "Record that a fact no longer counts", Effect::Changes, makeVoid},

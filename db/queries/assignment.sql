@@ -71,3 +71,12 @@ WHERE w.held = 0 AND NOT EXISTS (
     WHERE a.kind = w.kind AND a.scope = w.scope AND a.value = w.value AND a.circuit = w.circuit
       AND a.state <> 'released')
 ORDER BY w.kind, w.scope, w.value, c.circuit_number, o.order_number
+
+-- Every row that holds a value which its order does not ask for, or no longer.
+-- name: unwanted
+SELECT a.kind, a.scope, a.value, coalesce(c.circuit_number, '') AS circuit_number,
+       coalesce(o.order_number, '') AS order_number
+FROM (SELECT kind, scope, value, circuit, service_order FROM assignment WHERE state <> 'released'
+      EXCEPT SELECT kind, scope, value, circuit, service_order FROM wanted_value) AS a
+LEFT JOIN circuit AS c ON c.id = a.circuit LEFT JOIN service_order AS o ON o.id = a.service_order
+ORDER BY a.kind, a.scope, a.value, order_number

@@ -19,6 +19,15 @@ SELECT order_number, stage, outcome, reason, hazard, facts, runs
 FROM order_state WHERE service_order =
     (SELECT id FROM service_order WHERE order_number = :order_number)
 
+-- name: columns
+SELECT order_number, stage, outcome, reason, hazard, due_date, office, installer, circuit_number,
+       kind, customer, premises, facts, runs, search
+FROM order_state WHERE service_order =
+    (SELECT id FROM service_order WHERE order_number = :order_number)
+
+-- name: check_search
+INSERT INTO order_search (order_search, rank) VALUES ('integrity-check', 1)
+
 -- name: lines
 SELECT s.order_number, s.circuit_number, s.customer, s.premises, s.kind, s.office, s.stage,
        s.outcome, s.reason, s.hazard, s.installer, s.due_date, s.facts, s.runs, o.status, o.held

@@ -60,3 +60,31 @@ VALUES ((SELECT id FROM service_order WHERE order_number = :order_number), :numb
 
 -- name: held
 SELECT uuid, content, status, held FROM service_order WHERE held = 1 AND status = 'open' ORDER BY id
+
+-- name: all
+SELECT uuid, content, status, held FROM service_order ORDER BY id
+
+-- An office or circuit that is not there gives an empty text.
+-- name: columns
+SELECT coalesce(c.circuit_number, '') AS circuit, coalesce(f.office, '') AS office, o.order_type,
+       o.due_date, o.installer, o.premises_key, o.pair_key, o.pair_identity
+FROM service_order AS o LEFT JOIN circuit AS c ON c.id = o.circuit
+LEFT JOIN office AS f ON f.id = o.office
+WHERE o.order_number = :order_number
+
+-- name: terminals
+SELECT t.number, t.dn, t.dn_key, t.spid, t.tei
+FROM order_terminal AS t JOIN service_order AS o ON o.id = t.service_order
+WHERE o.order_number = :order_number ORDER BY t.number
+
+-- name: wrong_ranks
+WITH done AS (
+    SELECT o.order_number, o.completed_rank AS rank,
+           (SELECT min(e.log_position) FROM event AS e
+            WHERE e.order_number = o.order_number AND e.order_number <> ''
+              AND e.kind = 'order_completed') AS place
+    FROM service_order AS o WHERE o.completed_rank IS NOT NULL
+)
+SELECT order_number
+FROM (SELECT order_number, place, max(place) OVER (ORDER BY rank) AS last FROM done)
+WHERE place < last ORDER BY order_number

@@ -51,16 +51,18 @@ private slots:
         // The audit, the export and the check of the history read everything, the board's parts
         // are added to a statement without any, the register is small, held orders have an index
         // of their own.
-        const QStringList walks{"assignment.doubles", "assignment.unassigned",
-                                "board.count",        "board.ids",
-                                "board.installers",   "board.lines",
-                                "board.offices",      "board.stages",
-                                "event.heads",        "event.log",
-                                "event.count",        "instrument.all",
-                                "limits.all",         "office.all",
-                                "office.issuer",      "order.open",
-                                "order.count_open",   "order.count",
-                                "order.held",         "person.all",
+        const QStringList walks{"assignment.doubles",  "assignment.unassigned",
+                                "assignment.unwanted", "order.all",
+                                "order.wrong_ranks",   "board.count",
+                                "board.ids",           "board.installers",
+                                "board.lines",         "board.offices",
+                                "board.stages",        "event.heads",
+                                "event.log",           "event.count",
+                                "instrument.all",      "limits.all",
+                                "office.all",          "office.issuer",
+                                "order.open",          "order.count_open",
+                                "order.count",         "order.held",
+                                "meta.draw_station",   "person.all",
                                 "schema.all"};
         for (const std::string &label : SqlCatalog::embedded().statementLabels()) {
             const QString name = QString::fromStdString(label);

@@ -7,6 +7,7 @@
 // What runs on records finds fresh ones at each START and at each multiple of 64: begin there to
 // repeat one execution.
 
+#include "app/actions/Audit.h"
 #include "app/actions/Certificates.h"
 #include "app/actions/Evidence.h"
 #include "app/actions/History.h"
@@ -243,7 +244,11 @@ struct Desk
         number = issued->number;
         code = issued->code;
     }
-    ~Desk() { promise(verifyHistory(*records)->broken.empty(), "the history is whole"); }
+    ~Desk()
+    {
+        promise(verifyHistory(*records)->broken.empty(), "the history is whole");
+        promise(auditDerived(*records)->empty(), "what is derived follows from the records");
+    }
 };
 
 std::unique_ptr<Desk> g_desk;

@@ -1,5 +1,6 @@
 #include "app/cli/commands/Audit.h"
 
+#include "app/actions/Audit.h"
 #include "app/actions/Register.h"
 #include "app/cli/Layout.h"
 
@@ -7,7 +8,7 @@ namespace loopwright {
 
 namespace {
 
-class AuditIdentifiers : public Command
+class AuditRecords : public Command
 {
 public:
     void declare(Options &) override {}
@@ -17,8 +18,13 @@ public:
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         LOOPWRIGHT_ASSIGN(const auto findings,
                           auditIdentifiers(*records, context.progress("auditing")));
-        QJsonArray json;
+        LOOPWRIGHT_ASSIGN(const auto broken, auditDerived(*records, context.progress("computing")));
+        QJsonArray json, faults;
         QString text;
+        for (const DerivedFault &fault : broken) {
+            faults.append(fault.toJson());
+            text += wrapped(fault.subject + ": " + fault.what, 4) + "\n";
+        }
         for (const AuditFinding &finding : findings) {
             json.append(finding.toJson());
             text += wrapped(finding.value + ": " + finding.reason + " (circuits " +
@@ -26,9 +32,10 @@ public:
                             4) +
                     "\n";
         }
-        if (findings.empty())
-            text = "no identifier is in error, and none is held twice\n";
-        return Answer::of(json, text, findings.empty());
+        const bool clean = findings.empty() && broken.empty();
+        if (clean)
+            text = "no identifier is in error, none is held twice, and all that is derived is so\n";
+        return Answer::of(QJsonObject{{"findings", json}, {"broken", faults}}, text, clean);
     }
 };
 
@@ -36,7 +43,7 @@ public:
 
 std::unique_ptr<Command> makeAudit()
 {
-    return std::make_unique<AuditIdentifiers>();
+    return std::make_unique<AuditRecords>();
 }
 
 } // namespace loopwright
