@@ -5,6 +5,7 @@
 #include "core/base/PaperTime.h"
 #include "core/certificate/SettingsLines.h"
 #include "core/order/Claims.h"
+#include "db/EventStore.h"
 #include "db/PersonStore.h"
 
 #include <QRegularExpression>
@@ -145,7 +146,8 @@ Result<DaySheet> daySheet(Records &records, const QString &installer, QDate day,
         name = person->name;
     }
     LOOPWRIGHT_ASSIGN(const auto jobs, jobsOfDay(records, installer, day));
-    DaySheet made{layOut(dayList(name, day, jobs), paper), {}};
+    LOOPWRIGHT_ASSIGN(const auto head, EventStore(records.database()).logHead());
+    DaySheet made{layOut(dayList(name, day, jobs, head.paperText()), paper), {}};
     for (const DayJob &job : jobs)
         made.orders << job.order;
     return made;

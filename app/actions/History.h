@@ -3,6 +3,7 @@
 
 #include "app/actions/Records.h"
 #include "core/history/Event.h"
+#include "core/history/StationLog.h"
 
 #include <QJsonObject>
 
@@ -26,6 +27,14 @@ struct HistoryVerdict
 
     QJsonObject toJson() const; ///< {"verdict":"whole|broken","events","broken":[…]}
 };
-Result<HistoryVerdict> verifyHistory(Records &records, const Progress &progress = {});
+/// The log must contain each of `heads`.
+Result<HistoryVerdict> verifyHistory(Records &records, const Progress &progress = {},
+                                     const std::vector<LogHead> &heads = {});
+
+/// Where the log of the station ends now. Its canonical text is what is signed.
+Result<LogHead> logHead(Records &records);
+/// The heads that a file holds: one or a list as `logHead` tells them, or a certificate. BadInput
+/// if it holds none.
+Result<std::vector<LogHead>> headsIn(const QByteArray &file, const QString &name);
 
 } // namespace loopwright

@@ -214,7 +214,8 @@ Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Ce
     for (Signature &signature : added)
         signature.name = guard.coverTyped(signature.name);
     later.insert(later.end(), added.begin(), added.end());
-    issued.mark = {int(issues.size()), records.now(), !added.empty(), std::move(later)};
+    LOOPWRIGHT_ASSIGN(const auto head, EventStore(records.database()).logHead());
+    issued.mark = {int(issues.size()), records.now(), !added.empty(), std::move(later), head};
     issued.copy = issued.copy && added.empty();
     LOOPWRIGHT_ASSIGN(auto laidOut, certificatePaper(content, issued.mark, paper));
     made.paper = std::move(laidOut);
@@ -227,8 +228,10 @@ Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Ce
     issued.code = shortCode(issued.digest);
     issued.pages = int(made.paper.sheet.pages.size());
     LOOPWRIGHT_TRY(refreshState(records, transaction, about.stored.order.number));
-    QJsonObject detail{
-        {"certificate", issued.number}, {"digest", issued.digest}, {"issue", stored.issue}};
+    QJsonObject detail{{"certificate", issued.number},
+                       {"digest", issued.digest},
+                       {"issue", stored.issue},
+                       {"log_position", head.position}}; // with it the file can be made again
     if (!added.empty())
         detail.insert("signatures", toJson(added));
     made.event = orderEvent(records, about.stored.order,

@@ -81,7 +81,7 @@ constexpr CommandEntry commands[] = {
     {"certificate issue", "Issue the certificate of an order", Effect::ChangesAndPaints, makeCertificateIssue},
     {"certificate verify", "Say whether a certificate is genuine", Effect::Reads, makeCertificateVerify},
     // keeping the records
-    {"history", "Show what was done, or verify every chain", Effect::Reads, makeHistory},
+    {"history", "Show what was done, verify all that is stored, or tell the head of the log", Effect::Reads, makeHistory},
     {"backup", "Copy the records and verify the copy", Effect::Reads, makeBackup},
     {"restore", "Put a backup in the place of the records", Effect::Changes, makeRestore},
     {"export", "Write every table as CSV", Effect::Reads, makeExport},

@@ -224,18 +224,22 @@ Block signatureBlock(const CertificateContent &content, const IssueMark &mark)
     return block;
 }
 
-Blocks howToCheck(const CertificateContent &content)
+Blocks howToCheck(const CertificateContent &content, const IssueMark &mark)
 {
     if (isPreview(content))
         return {};
-    return {Paragraph{QString("Keep this certificate. Whoever issued it can tell at any time "
-                              "whether it is genuine and still stands: give the number %1 and the "
-                              "code %2, or have the square on page 1 read. The file of this "
-                              "certificate holds its record; the code is the beginning of the "
-                              "record's SHA-256:")
-                          .arg(content.number, shortCode(content.digest())),
-                      Tone::Muted, mm(0.6)},
-            Paragraph{content.digest(), Tone::Muted}};
+    Blocks blocks{
+        Paragraph{QString("Keep this certificate. Whoever issued it can tell at any time "
+                          "whether it is genuine and still stands: give the number %1 and the "
+                          "code %2, or have the square on page 1 read. The file of this "
+                          "certificate holds its record; the code is the beginning of the "
+                          "record's SHA-256:")
+                      .arg(content.number, shortCode(content.digest())),
+                  Tone::Muted, mm(0.6)},
+        Paragraph{content.digest(), Tone::Muted}};
+    if (mark.head)
+        blocks.push_back(Paragraph{mark.head->paperText(), Tone::Muted, mm(0.6)});
+    return blocks;
 }
 
 } // namespace
@@ -266,7 +270,7 @@ Document certificateDocument(const CertificateContent &content, const IssueMark 
     append(blocks, section("When the line fails", {callBlock(content)}));
     append(blocks, section("Issued by", {issuerBlock(content)}));
     blocks.push_back(signatureBlock(content, mark));
-    append(blocks, section("To check this certificate", howToCheck(content)));
+    append(blocks, section("To check this certificate", howToCheck(content, mark)));
     blocks.push_back(NewPage{});
     append(blocks,
            settingsBlocks({content.kind,
@@ -302,6 +306,9 @@ Result<CertificatePaper> certificatePaper(const CertificateContent &content, con
                  "en",
                  {{"record.json", content.record(), "application/json"}}};
     info.author = content.issuer.name;
+    if (mark.head)
+        info.attachments.push_back(
+            {"head.json", canonicalJson(mark.head->toJson()), "application/json"});
     Sheet sheet = certificateSheet(content, mark, paper);
     LOOPWRIGHT_TRY(checkCharacters(sheet));
     LOOPWRIGHT_ASSIGN(auto pdf, sheetPdf(sheet, info));

@@ -4,6 +4,7 @@
 // terminal equipment.
 
 #include "app/print/Document.h"
+#include "core/history/StationLog.h"
 
 namespace loopwright {
 
@@ -15,6 +16,7 @@ struct IssueMark
     Moment issuedAt; ///< of this paper
     bool countersigns = false;
     Signatures later = {}; ///< given after the first issue: not in the content, nor in its digest
+    std::optional<LogHead> head = {}; ///< of the log when it was issued; in head.json of the PDF
 };
 
 /// A content without a number is a preview: it says so, and has neither code nor QR code.

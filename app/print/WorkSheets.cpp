@@ -141,7 +141,8 @@ Document settingsCard(const CardContent &card)
     return document;
 }
 
-Document dayList(const QString &installer, QDate day, const std::vector<DayJob> &jobs)
+Document dayList(const QString &installer, QDate day, const std::vector<DayJob> &jobs,
+                 const QString &log)
 {
     std::vector<DayJob> visits, paper;
     for (const DayJob &job : jobs)
@@ -174,6 +175,8 @@ Document dayList(const QString &installer, QDate day, const std::vector<DayJob> 
                                    {job.next, Tone::Small}}});
         append(blocks, section("Only paper is left", {std::move(table)}));
     }
+    if (!log.isEmpty())
+        append(blocks, {Gap{mm(2)}, Paragraph{log, Tone::Muted}});
     spellMissingCharacters(document);
     return document;
 }

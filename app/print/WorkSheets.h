@@ -34,8 +34,10 @@ struct DayJob
     QString next;           ///< nextSentence()
 };
 /// Only what needs a visit, by premises and appointment; what needs paper alone stands in one block
-/// at the end. A character that no font has stands as its number.
-doc::Document dayList(const QString &installer, QDate day, const std::vector<DayJob> &jobs);
+/// at the end. A character that no font has stands as its number. `log`: where the log stands,
+/// which whoever holds the list witnesses; may be empty.
+doc::Document dayList(const QString &installer, QDate day, const std::vector<DayJob> &jobs,
+                      const QString &log = {});
 
 /// For the customer of a line that was not accepted.
 doc::Document leaveBehindDocument(const LeaveBehindSlip &slip);

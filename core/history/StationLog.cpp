@@ -9,7 +9,6 @@ namespace loopwright {
 namespace {
 
 constexpr int digestLength = 64;
-constexpr int shownDigits = 12;
 
 } // namespace
 
@@ -20,9 +19,10 @@ QByteArray LogHead::text() const
         .toUtf8();
 }
 
-QString LogHead::shortText() const
+QString LogHead::paperText() const
 {
-    return QString("%1 %2 %3").arg(station).arg(position).arg(digest.left(shownDigits));
+    return QString("Log of station %1 at event %2: %3")
+        .arg(station, QString::number(position), digest);
 }
 
 QJsonObject LogHead::toJson() const

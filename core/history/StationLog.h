@@ -24,8 +24,8 @@ struct LogHead
 
     /// What is signed: a line for each value, which a person can read.
     QByteArray text() const;
-    /// "ABC234 1042 3f9a…": station, position and the first twelve digits, for papers.
-    QString shortText() const;
+    /// "Log of station ABC234 at event 1042: 3f9a…", whole, for papers.
+    QString paperText() const;
     QJsonObject toJson() const; ///< {"digest","position","station","time"}
     static Result<LogHead> fromJson(const QJsonObject &object, const QString &place);
 };

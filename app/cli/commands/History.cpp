@@ -2,6 +2,7 @@
 
 #include "app/actions/History.h"
 #include "app/cli/DecisionText.h"
+#include "app/cli/Files.h"
 #include "app/cli/Layout.h"
 
 namespace loopwright {
@@ -13,14 +14,25 @@ class ShowHistory : public Command
 public:
     void declare(Options &options) override
     {
-        options.text("number", m_number, "An order, or the word verify: recompute every chain",
+        options.text("number", m_number,
+                     "An order; or verify: hold all that is stored against the log; or head: "
+                     "where the log stands",
                      Given::Always);
+        options.text("--head", m_head,
+                     "With verify: a file of heads or a certificate, which the log must contain");
+        options.text("--out", m_out, "With head: where it is written, as JSON");
     }
 
     Result<Answer> run(CommandContext &context) override
     {
+        if (!m_head.isEmpty() && m_number != "verify")
+            return failure(ErrorCode::Usage, "goes with history verify", "--head");
+        if (!m_out.isEmpty() && m_number != "head")
+            return failure(ErrorCode::Usage, "goes with history head", "--out");
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        return m_number == "verify" ? verify(*records, context) : show(*records);
+        return m_number == "verify" ? verify(*records, context)
+               : m_number == "head" ? head(*records)
+                                    : show(*records);
     }
 
 private:
@@ -33,10 +45,23 @@ private:
         return Answer::of(json, eventsText(events));
     }
 
-    static Result<Answer> verify(Records &records, CommandContext &context)
+    Result<Answer> head(Records &records) const
     {
+        LOOPWRIGHT_ASSIGN(const auto head, logHead(records));
+        if (!m_out.isEmpty())
+            LOOPWRIGHT_TRY(writeFile(m_out, canonicalJson(head.toJson()) + '\n'));
+        return Answer::of(head.toJson(), QString::fromUtf8(head.text()));
+    }
+
+    Result<Answer> verify(Records &records, CommandContext &context) const
+    {
+        std::vector<LogHead> heads;
+        if (!m_head.isEmpty()) {
+            LOOPWRIGHT_ASSIGN(const auto file, readFile(m_head));
+            LOOPWRIGHT_ASSIGN(heads, headsIn(file, fileNameOf(m_head)));
+        }
         LOOPWRIGHT_ASSIGN(const auto verdict,
-                          verifyHistory(records, context.progress("verifying")));
+                          verifyHistory(records, context.progress("verifying"), heads));
         QString text = QString("%1 events: %2\n")
                            .arg(verdict.events)
                            .arg(verdict.broken.empty() ? "whole" : "broken");
@@ -49,7 +74,7 @@ private:
         return Answer::of(verdict.toJson(), text, verdict.broken.empty());
     }
 
-    QString m_number;
+    QString m_number, m_head, m_out;
 };
 
 } // namespace
