@@ -225,6 +225,8 @@ Result<void> Check::compareHead(const LogHead &head)
 Result<HistoryFindings> checkHistory(const Database &database, const CheckProgress &progress,
                                      const std::vector<LogHead> &heads)
 {
+    // What is asked is what lies in the file, not what this program remembers of it.
+    LOOPWRIGHT_TRY(database.connection().run("PRAGMA shrink_memory", "check"));
     const ReadSnapshot snapshot(database.connection());
     LOOPWRIGHT_TRY(snapshot.result());
     return Check(database, heads).run(progress);

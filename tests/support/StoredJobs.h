@@ -7,6 +7,7 @@
 #include "db/CertificateStore.h"
 #include "db/DecisionStore.h"
 #include "db/FactStore.h"
+#include "db/HazardStore.h"
 #include "db/InstrumentStore.h"
 #include "db/LimitSetStore.h"
 #include "db/OfficeStore.h"
@@ -112,6 +113,22 @@ inline Result<void> addWholeJob(Database &database)
         LOOPWRIGHT_TRY(
             CertificateStore::addIssue(transaction, "26-007-00001-99", QString(64, 'a'), "a4", at));
         return {};
+    });
+}
+
+/// After addWholeJob: what it leaves out, so that every table has rows.
+inline Result<void> addMoreRows(Database &database)
+{
+    const ServiceOrder order = jobs::order(briFields());
+    LOOPWRIGHT_TRY(inTransaction(database, circuitSubject(order.circuit),
+                                 [&](Transaction &transaction) -> Result<void> {
+                                     LOOPWRIGHT_TRY(AssignmentStore::claim(transaction, order));
+                                     LOOPWRIGHT_TRY(HazardStore::note(transaction, order, {"7"}));
+                                     return BoardStore::put(transaction, order, {});
+                                 }));
+    return inTransaction(database, registerSubject(), [](Transaction &transaction) {
+        return OfficeStore::putIssuer(
+            transaction, {"Example Line Company", "1 Main Street", "217-555-0100", {}, {}});
     });
 }
 

@@ -1,0 +1,189 @@
+#include "app/actions/Audit.h"
+
+#include "app/actions/Acceptance.h"
+#include "app/actions/Certificates.h"
+#include "app/actions/Events.h"
+#include "app/actions/Evidence.h"
+#include "app/actions/History.h"
+#include "app/actions/Orders.h"
+#include "db/OrderStore.h"
+#include "tests/support/Office.h"
+#include "tests/support/Tamper.h"
+
+#include <QGuiApplication>
+#include <QTemporaryDir>
+#include <QTest>
+
+using namespace loopwright;
+using namespace loopwright::jobs;
+
+class AuditTest : public QObject
+{
+    Q_OBJECT
+    QTemporaryDir m_folder;
+    QString m_path;
+    QByteArray m_certificate;
+
+    static QString told(Records &records)
+    {
+        const auto faults = auditDerived(records);
+        if (!faults)
+            return faults.error().text();
+        QStringList said;
+        for (const DerivedFault &fault : *faults)
+            said << fault.subject + ": " + fault.what;
+        return said.join("; ");
+    }
+
+private slots:
+    void initTestCase()
+    {
+        auto records = office(m_folder.filePath("original.sqlite"));
+        OrderFields other = analogFields();
+        OrderFields closed = briFields();
+        closed["order_number"] = "A-0999";
+        closed["circuit_number"] = "C-66";
+        closed["pair"] = "9";
+        closed["dn_1"] = "217-555-0181";
+        closed["dn_2"] = "217-555-0182";
+        closed["spid_1"] = "21755501810101";
+        closed["spid_2"] = "21755501820101";
+        const auto imported = importOrders(*records, csv({briFields(), other, closed}), {"o.csv"});
+        QVERIFY(imported && imported->held == 0 && imported->refused == 0);
+        QVERIFY(recordFile(*records, recordBytes(briFields(), briFacts()), "job.json"));
+        QVERIFY(decideOrder(*records, "A-1001"));
+        QVERIFY(issueCertificate(*records, {"A-1001", Paper::A4, {}, [this](const QByteArray &pdf) {
+                                                m_certificate = pdf;
+                                                return Result<void>();
+                                            }}));
+        QVERIFY(completeOrder(*records, "A-1001"));
+        QCOMPARE(told(*records), QString());
+        QCOMPARE(verifyHistory(*records)->broken.size(), 0u);
+    }
+    void init()
+    {
+        m_path = m_folder.filePath("r.sqlite");
+        QFile::remove(m_path);
+        QVERIFY(QFile::copy(m_folder.filePath("original.sqlite"), m_path));
+    }
+    void whatIsDerivedIsComputedAnew_data()
+    {
+        QTest::addColumn<QByteArray>("sql");
+        QTest::addColumn<QString>("what");
+        const auto row = [](const char *sql, const QByteArray &what) {
+            QTest::newRow(sql) << QByteArray(sql) << QString::fromUtf8(what);
+        };
+        const char *open = "circuit:C-66: order A-0999: the board shows it otherwise than computed"
+                           " anew (";
+        const QByteArray shown(open);
+        row("UPDATE order_state SET outcome = 'accepted' WHERE order_number = 'A-0999'",
+            shown + "outcome)");
+        row("UPDATE order_state SET stage = 'done', hazard = 1 WHERE order_number = 'A-0999'",
+            shown + "hazard, stage)");
+        row("UPDATE order_state SET search = 'x' WHERE order_number = 'A-0999'", shown + "search)");
+        row("UPDATE order_state SET facts = 3, runs = 1, reason = '' WHERE order_number = 'A-0999'",
+            shown + "facts, reason, runs)");
+        row("UPDATE order_state SET customer = 'nobody' WHERE order_number = 'A-1001'",
+            "order A-1001: the board shows it otherwise than computed anew (customer)");
+        row("DELETE FROM order_state WHERE order_number = 'A-0999'",
+            "order A-0999 is not on the board");
+        row("DELETE FROM order_state", "order A-1001 is not on the board");
+        row("UPDATE order_state SET search = 'x' WHERE order_number = 'A-0999'",
+            "search: the search index does not say what the rows say");
+        row("UPDATE service_order SET premises_key = 'x' WHERE order_number = 'A-0999'",
+            "order A-0999: its keys stand otherwise than computed anew (premises_key)");
+        row("UPDATE service_order SET pair_key = 'x', pair_identity = 'X'"
+            " WHERE order_number = 'A-0999'",
+            "(pair_identity, pair_key)");
+        row("UPDATE service_order SET office = 9999 WHERE order_number = 'A-0999'", "(office)");
+        row("UPDATE service_order SET circuit = 9999 WHERE order_number = 'A-0999'", "(circuit)");
+        row("UPDATE order_terminal SET dn_key = 'x', spid = '1' WHERE number = 2",
+            "(dn_key of terminal 2, spid of terminal 2)");
+        row("DELETE FROM order_terminal WHERE number = 2", "spid of terminal 2");
+        row("UPDATE assignment SET value = 'x' WHERE kind = 'pair'", "which does not ask for it");
+        row("UPDATE assignment SET state = 'released' WHERE kind = 'pair'",
+            "pair 9 of order A-0999 is not assigned");
+        row("DELETE FROM assignment WHERE kind = 'spid'", "is not assigned");
+        row("UPDATE meta SET value = '1999-1' WHERE key = 'board_limits'",
+            "meta: the board is said to be decided by limit set 1999-1, which is not there");
+    }
+    void whatIsDerivedIsComputedAnew()
+    {
+        QFETCH(QByteArray, sql);
+        QFETCH(QString, what);
+        tamper(m_path, sql);
+        const auto records = Records::open(m_path);
+        QVERIFY2(records, records ? "" : qPrintable(records.error().text()));
+        const QString said = told(**records);
+        QVERIFY2(said.contains(what), qPrintable(said));
+        QVERIFY(!verifyHistory(**records)->broken.empty()); // the row is sealed besides
+    }
+    void aRankIsHeldAgainstTheHistory()
+    {
+        {
+            auto records = office(m_path);
+            const auto stored = OrderStore(records->database()).get("A-2001");
+            QVERIFY(stored);
+            auto transaction = Transaction::begin(records->database());
+            QVERIFY(transaction);
+            QVERIFY(OrderStore::setStatus(*transaction, "A-2001", OrderStatus::Completed));
+            QVERIFY(
+                transaction->commit(orderEvent(*records, stored->order, "order_completed", {})));
+            QCOMPARE(told(*records), QString());
+        }
+        tamper(m_path, "UPDATE service_order SET completed_rank = 3 - completed_rank + 10"
+                       " WHERE completed_rank IS NOT NULL");
+        const auto records = Records::open(m_path);
+        QVERIFY(records);
+        QVERIFY2(told(**records).contains("was not completed in the order of its rank"),
+                 qPrintable(told(**records)));
+    }
+    void aCertificateBearsTheHeadOfItsTime()
+    {
+        const auto heads = headsIn(m_certificate, "c.pdf");
+        QVERIFY2(heads, heads ? "" : qPrintable(heads.error().text()));
+        QCOMPARE(heads->size(), 1u);
+        auto records = Records::open(m_path);
+        QVERIFY(records);
+        QVERIFY(heads->front().position < logHead(**records)->position);
+        QCOMPARE(verifyHistory(**records, {}, *heads)->broken.size(), 0u);
+        // All that came since is cut off, and more: only the certificate can tell.
+        records->reset();
+        tamper(m_path, QByteArray("DELETE FROM event WHERE log_position >= ") +
+                           QByteArray::number(heads->front().position));
+        records = Records::open(m_path);
+        bool named = false;
+        for (const BrokenLink &link : verifyHistory(**records, {}, *heads)->broken)
+            named = named || link.what.contains("the log is shorter now");
+        QVERIFY(named);
+    }
+    void filesThatHoldNoHead_data()
+    {
+        QTest::addColumn<QByteArray>("file");
+        for (const char *file : {"", "[]", "{}", "hello", "[{\"station\":\"ABCDEF\"}]", "%PDF-1.4",
+                                 "{\"station\":\"ABCDEF\",\"position\":3,\"digest\":\"ab\","
+                                 "\"time\":\"2026-03-05T12:00:00Z\"}"})
+            QTest::newRow(file) << QByteArray(file);
+    }
+    void filesThatHoldNoHead()
+    {
+        QFETCH(QByteArray, file);
+        const auto heads = headsIn(file, "f");
+        QVERIFY(!heads);
+        QCOMPARE(heads.error().code, ErrorCode::BadInput);
+    }
+    void severalHeadsInOneFile()
+    {
+        auto records = Records::open(m_path);
+        QVERIFY(records);
+        const auto head = logHead(**records);
+        QVERIFY(head);
+        const QByteArray file = canonicalJson(QJsonArray{head->toJson(), head->toJson()});
+        QCOMPARE(*headsIn(file, "f"), (std::vector<LogHead>{*head, *head}));
+        QVERIFY(head->text().startsWith("Loopwright log\nstation "));
+        QVERIFY(head->text().contains(head->digest.toUtf8()));
+    }
+};
+
+QTEST_MAIN(AuditTest)
+#include "AuditTest.moc"
