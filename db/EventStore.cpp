@@ -1,6 +1,5 @@
 #include "db/EventStore.h"
 
-#include "db/MetaStore.h"
 #include "db/Statement.h"
 
 namespace loopwright {
@@ -49,15 +48,20 @@ Result<qint64> EventStore::count() const
 
 Result<LogHead> EventStore::logHead() const
 {
-    LOOPWRIGHT_ASSIGN(const auto station, MetaStore(m_database).station());
     Statement statement(m_database, "event.log_head");
-    const auto found = firstRow(statement, [&station](const Statement &row) {
-        return LogHead{station, row.integer("log_position"), row.text("log_digest"),
-                       row.moment("recorded")};
+    const auto found = firstRow(statement, [](const Statement &row) {
+        LogHead head{row.text("station"), 0, {}, {}};
+        if (!row.isNull("log_position"))
+            head = {head.station, row.integer("log_position"), row.text("log_digest"),
+                    row.moment("recorded")};
+        return head;
     });
     if (!found)
         return failure(found.error());
-    return found->value_or(LogHead{station, 0, {}, {}});
+    if (!*found)
+        return failure(ErrorCode::DatabaseTrouble, "the database does not say its station",
+                       m_database.path());
+    return **found;
 }
 
 Result<HistoryChain> EventStore::chainOf(const QString &subject) const

@@ -5,21 +5,11 @@
 
 #include "core/history/StationLog.h"
 #include "db/Database.h"
+#include "db/HistoryFault.h"
 
-#include <functional>
 #include <vector>
 
 namespace loopwright {
-
-struct HistoryFault
-{
-    QString subject;  ///< chain: "circuit:…" or "register"; "database", "schema" or "log" of the
-                      ///< whole; empty if no event tells of a row
-    qint64 event = 0; ///< place in the chain, from 1; 0 if there is none to name
-    QString what;     ///< one sentence
-
-    bool operator==(const HistoryFault &) const = default;
-};
 
 struct HistoryFindings
 {
@@ -29,9 +19,6 @@ struct HistoryFindings
 
     static constexpr std::size_t maxFaults = 1000;
 };
-
-/// Called with how many of all events were read; returns false to stop, which is Refused.
-using CheckProgress = std::function<bool(qint64 done, qint64 all)>;
 
 /// The log must contain each of the heads.
 Result<HistoryFindings> checkHistory(const Database &database, const CheckProgress &progress = {},

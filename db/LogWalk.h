@@ -3,7 +3,7 @@
 // anew over the stored bytes.
 
 #include "core/base/Sha256.h"
-#include "db/HistoryCheck.h"
+#include "db/HistoryFault.h"
 #include "db/RawStatement.h"
 #include "db/SealedRows.h"
 

@@ -36,8 +36,9 @@ FROM event NOT INDEXED ORDER BY log_position
 SELECT subject, events, digest FROM chain_head
 
 -- name: log_head
-SELECT log_position, log_digest, recorded_utc, recorded_offset
-FROM event WHERE log_position = (SELECT max(log_position) FROM event)
+SELECT m.value AS station, e.log_position, e.log_digest, e.recorded_utc, e.recorded_offset
+FROM meta AS m LEFT JOIN event AS e ON e.log_position = (SELECT max(log_position) FROM event)
+WHERE m.key = 'station'
 
 -- name: in_log
 SELECT station, log_digest FROM event WHERE log_position = :log_position

@@ -1,3 +1,5 @@
+// Longer than 400 lines: one edit for each column and table, and what finds it.
+
 #include "db/HistoryCheck.h"
 
 #include "db/EventStore.h"
