@@ -89,8 +89,7 @@ Result<void> refuseForeign(SqliteConnection &source)
     if (application != applicationId && application != backupApplicationId)
         return failure(ErrorCode::DatabaseTrouble, "is a database of another program",
                        source.path());
-    LOOPWRIGHT_ASSIGN(const auto migrator, Migrator::embedded());
-    LOOPWRIGHT_ASSIGN(const auto faults, schemaFaults(source, migrator));
+    LOOPWRIGHT_ASSIGN(const auto faults, schemaFaults(source));
     if (!faults.isEmpty())
         return failure(ErrorCode::DatabaseTrouble,
                        "was changed by another program (" + faults.front() + ")", source.path());

@@ -103,8 +103,7 @@ Result<void> Check::checkPages()
 
 Result<void> Check::checkSchema()
 {
-    LOOPWRIGHT_ASSIGN(const auto migrator, Migrator::embedded());
-    LOOPWRIGHT_ASSIGN(const auto faults, schemaFaults(m_database.connection(), migrator));
+    LOOPWRIGHT_ASSIGN(const auto faults, schemaFaults(m_database.connection()));
     for (const QString &fault : faults)
         add("schema", 0, fault);
     return {};

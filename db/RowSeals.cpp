@@ -45,12 +45,12 @@ RowWatch::~RowWatch()
     sqlite3_update_hook(m_connection.handle(), nullptr, nullptr);
 }
 
-void RowWatch::note(const char *table, qint64 id)
+void RowWatch::note(std::string_view table, qint64 id)
 {
-    if (const auto known = m_written.find(std::string_view(table)); known != m_written.end())
+    if (const auto known = m_written.find(table); known != m_written.end())
         known->second.insert(id);
     else if (isSealedTable(table))
-        m_written[table].insert(id);
+        m_written[std::string(table)].insert(id);
 }
 
 QString RowWatch::someTable() const

@@ -32,12 +32,12 @@ public:
     QString someTable() const;
     /// Notes every row that is there: for the first event of a database, which is made with some.
     Result<void> noteAll(const QByteArray &table);
+    /// As if the row had been written.
+    void note(std::string_view table, qint64 id);
     /// A line for each row that was written since it was last asked, as event.sealed holds it.
     Result<QByteArray> takeLines();
 
 private:
-    void note(const char *table, qint64 id);
-
     SqliteConnection &m_connection;
     std::map<std::string, std::set<qint64>, std::less<>> m_written;
 };

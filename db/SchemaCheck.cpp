@@ -5,6 +5,7 @@
 #include "db/SqlCatalog.h"
 
 #include <QMap>
+#include <QMutex>
 
 namespace loopwright {
 
@@ -27,23 +28,32 @@ Result<Schema> schemaOf(SqliteConnection &connection)
     }
 }
 
-Result<Schema> schemaMadeBy(const Migrator &migrator)
+/// What the first migrations make of an empty database. Made once for each form.
+Result<Schema> schemaMadeBy(const Migrator &migrator, int version)
 {
+    static QMutex mutex;
+    static QMap<int, Schema> made;
+    const QMutexLocker locker(&mutex);
+    if (const auto known = made.constFind(version); known != made.constEnd())
+        return *known;
+    LOOPWRIGHT_ASSIGN(const auto first, migrator.upTo(version));
     LOOPWRIGHT_ASSIGN(const auto fresh,
                       SqliteConnection::open(":memory:", SqliteConnection::Mode::ReadWrite));
-    LOOPWRIGHT_TRY(migrator.apply(*fresh, [](int) { return Result<void>(); }));
-    return schemaOf(*fresh);
+    LOOPWRIGHT_TRY(first.apply(*fresh, [](int) { return Result<void>(); }));
+    LOOPWRIGHT_ASSIGN(const auto schema, schemaOf(*fresh));
+    made.insert(version, schema);
+    return schema;
 }
 
 } // namespace
 
-Result<QStringList> schemaFaults(SqliteConnection &connection, const Migrator &migrator)
+Result<QStringList> schemaFaults(SqliteConnection &connection)
 {
+    LOOPWRIGHT_ASSIGN(const auto migrator, Migrator::embedded());
     LOOPWRIGHT_ASSIGN(const auto version, connection.number("PRAGMA user_version"));
     if (version < 1 || version > migrator.newest())
         return QStringList{QString("the form of the records is told as %1").arg(version)};
-    LOOPWRIGHT_ASSIGN(const auto own, migrator.upTo(int(version)));
-    LOOPWRIGHT_ASSIGN(const auto wanted, schemaMadeBy(own));
+    LOOPWRIGHT_ASSIGN(const auto wanted, schemaMadeBy(migrator, int(version)));
     LOOPWRIGHT_ASSIGN(const auto there, schemaOf(connection));
     QStringList faults;
     for (auto it = wanted.begin(); it != wanted.end(); ++it)

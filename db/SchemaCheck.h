@@ -10,10 +10,9 @@
 namespace loopwright {
 
 class SqliteConnection;
-class Migrator;
 
 /// Each difference in one sentence, e.g. "the trigger fact_no_update is missing". A database of an
 /// older form is held against its own form.
-Result<QStringList> schemaFaults(SqliteConnection &connection, const Migrator &migrator);
+Result<QStringList> schemaFaults(SqliteConnection &connection);
 
 } // namespace loopwright

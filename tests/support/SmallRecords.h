@@ -1,0 +1,47 @@
+#pragma once
+// Records with something in every table that a day of work fills: an order that was accepted,
+// certified and completed, and two that are open.
+
+#include "app/actions/Acceptance.h"
+#include "app/actions/Certificates.h"
+#include "app/actions/Evidence.h"
+#include "app/actions/Orders.h"
+#include "tests/support/Office.h"
+
+namespace loopwright::jobs {
+
+/// A second basic-rate order: A-0999 on circuit C-66.
+inline OrderFields otherFields()
+{
+    OrderFields fields = briFields();
+    fields["order_number"] = "A-0999";
+    fields["circuit_number"] = "C-66";
+    fields["pair"] = "9";
+    fields["dn_1"] = "217-555-0181";
+    fields["dn_2"] = "217-555-0182";
+    fields["spid_1"] = "21755501810101";
+    fields["spid_2"] = "21755501820101";
+    return fields;
+}
+
+/// Returns the certificate, a PDF.
+inline QByteArray makeSmallRecords(const QString &path)
+{
+    const auto good = [](const auto &done) {
+        if (!done)
+            qFatal("%s", qPrintable(done.error().text()));
+    };
+    QByteArray certificate;
+    auto records = office(path);
+    good(importOrders(*records, csv({briFields(), analogFields(), otherFields()}), {"o.csv"}));
+    good(recordFile(*records, recordBytes(briFields(), briFacts()), "job.json"));
+    good(decideOrder(*records, "A-1001"));
+    good(issueCertificate(*records, {"A-1001", Paper::A4, {}, [&](const QByteArray &pdf) {
+                                         certificate = pdf;
+                                         return Result<void>();
+                                     }}));
+    good(completeOrder(*records, "A-1001"));
+    return certificate;
+}
+
+} // namespace loopwright::jobs
