@@ -2,8 +2,6 @@
 
 #include "db/RawStatement.h"
 
-#include <QCryptographicHash>
-
 #include <algorithm>
 #include <sqlite3.h>
 
@@ -81,7 +79,7 @@ Result<QByteArray> RowWatch::takeLines()
             } else {
                 bytes.clear();
                 statement.appendColumns(bytes, 0);
-                lines += QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex();
+                lines += view(m_sha.hexOf(bytes));
             }
             lines += '\n';
         }

@@ -6,6 +6,7 @@
 // the audit.
 
 #include "core/base/Result.h"
+#include "db/Sha256.h"
 
 #include <QByteArray>
 
@@ -39,6 +40,7 @@ public:
 
 private:
     SqliteConnection &m_connection;
+    Sha256 m_sha;
     std::map<std::string, std::set<qint64>, std::less<>> m_written;
 };
 

@@ -67,7 +67,7 @@ INSERT INTO service_order
                                || substr(o.content ->> '$.spid_2', 7)),
            o.digest
     FROM copy AS p CROSS JOIN service_order AS o WHERE o.id <= %2;
-INSERT INTO order_terminal
+INSERT INTO order_terminal (service_order, number, dn, dn_key, spid, tei)
     SELECT t.service_order + p.shift, t.number, substr(t.dn, 1, 3) || p.code || substr(t.dn, 7),
            substr(t.dn_key, 1, 5) || p.code || substr(t.dn_key, 9),
            CASE t.spid WHEN '' THEN '' ELSE substr(t.spid, 1, 3) || p.code || substr(t.spid, 7) END,
@@ -88,10 +88,12 @@ INSERT INTO fact (uuid, service_order, kind, at_utc, at_offset, installer, instr
                         '$.order', printf('T%08d', f.service_order + p.shift)), f.digest
     FROM copy AS p CROSS JOIN fact AS f WHERE f.service_order <= %2;
 INSERT INTO event (subject, sequence, order_number, actor, at_utc, at_offset, recorded_utc,
-                   recorded_offset, kind, detail, previous, digest)
+                   recorded_offset, kind, detail, previous, digest, log_position, station,
+                   sealed, log_digest)
     SELECT substr(e.subject, 1, 11) || printf('%07d', substr(e.subject, 12) + p.shift), e.sequence,
            printf('T%08d', substr(e.order_number, 2) + p.shift), e.actor, e.at_utc, e.at_offset,
-           e.recorded_utc, e.recorded_offset, e.kind, e.detail, e.previous, e.digest
+           e.recorded_utc, e.recorded_offset, e.kind, e.detail, e.previous, e.digest,
+           (SELECT max(log_position) FROM event) + row_number() OVER (), e.station, '', e.log_digest
     FROM copy AS p CROSS JOIN (SELECT * FROM event WHERE subject GLOB 'circuit:*') AS e;
 INSERT INTO chain_head
     SELECT substr(h.subject, 1, 11) || printf('%07d', substr(h.subject, 12) + p.shift), h.events,
@@ -99,7 +101,7 @@ INSERT INTO chain_head
     FROM copy AS p CROSS JOIN (SELECT * FROM chain_head WHERE subject GLOB 'circuit:*') AS h;
 INSERT INTO order_state
     SELECT s.service_order + p.shift, printf('T%08d', s.service_order + p.shift), s.stage,
-           s.outcome, s.reason, s.due_date, s.office, s.installer,
+           s.outcome, s.reason, s.hazard, s.due_date, s.office, s.installer,
            substr(s.circuit_number, 1, 3) || printf('%07d', s.service_order + p.shift), s.kind,
            s.customer, s.premises, s.facts, s.runs, s.search
     FROM copy AS p CROSS JOIN order_state AS s WHERE s.service_order <= %2;

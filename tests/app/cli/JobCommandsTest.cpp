@@ -560,12 +560,36 @@ private slots:
         QVERIFY(at({"history", "26-0003"}).array().size() >= 2);
         COMPARE_STATUS(at({"history", "none"}), ExitStatus::BadInput);
 
+        const Answered head = at({"history", "head", "--out", path("head.json")});
+        COMPARE_STATUS(head, ExitStatus::Yes);
+        QCOMPARE(head.object()["position"], whole.object()["events"]);
+        QCOMPARE(QJsonDocument::fromJson(contentOf(path("head.json"))).object(), head.object());
+        COMPARE_STATUS(at({"history", "verify", "--head", path("head.json")}), ExitStatus::Yes);
+        QJsonObject other = head.object();
+        other["position"] = other["position"].toInt() + 1;
+        const Answered shorter =
+            at({"history", "verify", "--head", file("later.json", canonicalJson(other))});
+        COMPARE_STATUS(shorter, ExitStatus::No);
+        QCOMPARE(shorter.object()["verdict"].toString(), QString("broken"));
+        QVERIFY(hasKeys(shorter.object()["broken"][0].toObject(), {"subject", "event", "what"}));
+        COMPARE_STATUS(at({"history", "verify", "--head", file("none.json", "{}")}),
+                       ExitStatus::BadInput);
+        COMPARE_STATUS(at({"history", "26-0003", "--head", path("head.json")}), ExitStatus::Usage);
+        COMPARE_STATUS(at({"history", "verify", "--out", path("x.json")}), ExitStatus::Usage);
+        const Answered audit = at({"audit"});
+        QVERIFY(hasKeys(audit.object(), {"findings", "broken"}));
+        QCOMPARE(audit.object()["broken"].toArray(), QJsonArray());
+
         COMPARE_STATUS(at({"backup", path("b.sqlite")}), ExitStatus::Yes);
+        COMPARE_STATUS(at({"backup", path("head.json")}), ExitStatus::Usage);
         const QByteArray before = at({"order", "show", "26-0003"}).out;
         record("26-0007");
         COMPARE_STATUS(at({"restore", path("b.sqlite")}), ExitStatus::Yes);
         QCOMPARE(at({"order", "show", "26-0003"}).out, before);
         QCOMPARE(outcome("26-0007"), QString("incomplete"));
+        const Answered restored = at({"history", "head"});
+        QVERIFY(restored.object()["station"] != head.object()["station"]);
+        COMPARE_STATUS(at({"history", "verify", "--head", path("head.json")}), ExitStatus::Yes);
         COMPARE_STATUS(at({"restore", file("no.sqlite", "no database")}),
                        ExitStatus::DatabaseTrouble);
         QCOMPARE(at({"order", "show", "26-0003"}).out, before);

@@ -1,6 +1,8 @@
-#include "core/base/Sha256.h"
+#include "db/Sha256.h"
 
-#include <algorithm>
+#include <QtGlobal>
+
+#include <openssl/evp.h>
 
 namespace loopwright {
 
@@ -13,13 +15,31 @@ int hexDigit(char c)
 
 } // namespace
 
+void Sha256::Free::operator()(evp_md_ctx_st *context) const
+{
+    EVP_MD_CTX_free(context);
+}
+
+void Sha256::Free::operator()(evp_md_st *algorithm) const
+{
+    EVP_MD_free(algorithm);
+}
+
+Sha256::Sha256()
+    : m_algorithm(EVP_MD_fetch(nullptr, "SHA256", nullptr))
+    , m_context(EVP_MD_CTX_new())
+{
+    Q_ASSERT_X(m_algorithm && m_context, "Sha256", "libcrypto has no SHA-256");
+}
+
 Sha256::Digest Sha256::of(QByteArrayView bytes)
 {
-    Digest digest;
-    m_hash.reset();
-    m_hash.addData(bytes);
-    const QByteArrayView result = m_hash.resultView();
-    std::copy(result.begin(), result.end(), reinterpret_cast<char *>(digest.data()));
+    Digest digest{};
+    const bool done = EVP_DigestInit_ex2(m_context.get(), m_algorithm.get(), nullptr) == 1 &&
+                      EVP_DigestUpdate(m_context.get(), bytes.data(), size_t(bytes.size())) == 1 &&
+                      EVP_DigestFinal_ex(m_context.get(), digest.data(), nullptr) == 1;
+    if (!done)
+        qFatal("libcrypto takes no SHA-256"); // a digest that is none must not be stored
     return digest;
 }
 
