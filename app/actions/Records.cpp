@@ -12,9 +12,9 @@ Records::Records(Database database)
 {
 }
 
-Result<std::unique_ptr<Records>> Records::open(const QString &path)
+Result<std::unique_ptr<Records>> Records::open(const QString &path, Database::Access access)
 {
-    LOOPWRIGHT_ASSIGN(auto database, Database::open(path));
+    LOOPWRIGHT_ASSIGN(auto database, Database::open(path, access));
     return std::make_unique<Records>(std::move(database));
 }
 

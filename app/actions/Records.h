@@ -19,7 +19,8 @@ public:
     /// limit sets yet (bringShippedLimits()).
     /// DatabaseTrouble if it cannot be opened, is locked, damaged, or of a newer version;
     /// DiskTrouble if the disk refuses a write.
-    static Result<std::unique_ptr<Records>> open(const QString &path);
+    static Result<std::unique_ptr<Records>>
+    open(const QString &path, Database::Access access = Database::Access::ReadWrite);
 
     Database &database() { return m_database; }
 

@@ -29,11 +29,22 @@ QString CommandContext::by() const
 Result<Records *> CommandContext::records()
 {
     if (!m_records) {
-        LOOPWRIGHT_ASSIGN(auto opened, Records::open(databasePath()));
+        LOOPWRIGHT_TRY(recordsAsTheyAre(Database::Access::ReadWrite));
+        if (const auto brought = bringShippedLimits(*m_records); !brought) {
+            m_records.reset();
+            return failure(brought.error());
+        }
+    }
+    return m_records.get();
+}
+
+Result<Records *> CommandContext::recordsAsTheyAre(Database::Access access)
+{
+    if (!m_records) {
+        LOOPWRIGHT_ASSIGN(auto opened, Records::open(databasePath(), access));
         if (!m_common.by.isEmpty())
             opened->actAs(m_common.by);
         opened->setNow(m_common.now);
-        LOOPWRIGHT_TRY(bringShippedLimits(*opened));
         m_records = std::move(opened);
     }
     return m_records.get();

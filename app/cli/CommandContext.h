@@ -28,6 +28,8 @@ public:
     QString by() const;
     /// The open records; the same ones on every call.
     Result<Records *> records();
+    /// Likewise, but nothing is brought into them on the way: for commands that ask what is stored.
+    Result<Records *> recordsAsTheyAre(Database::Access access = Database::Access::ReadOnly);
     /// Shows on a terminal how much of `what` is done, at most ten times a second.
     Progress progress(const QString &what);
 

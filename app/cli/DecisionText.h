@@ -18,5 +18,4 @@ Answer answerOf(const Decision &decision);
 
 QString eventsText(const std::vector<Event> &events);
 
-
 } // namespace loopwright

@@ -15,7 +15,8 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_ASSIGN(const auto records,
+                          context.recordsAsTheyAre(Database::Access::ReadWrite));
         LOOPWRIGHT_ASSIGN(const auto findings,
                           auditIdentifiers(*records, context.progress("auditing")));
         LOOPWRIGHT_ASSIGN(const auto broken, auditDerived(*records, context.progress("computing")));

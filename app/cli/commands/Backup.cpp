@@ -16,7 +16,7 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_ASSIGN(const auto records, context.recordsAsTheyAre());
         LOOPWRIGHT_TRY(backupTo(*records, m_file, context.progress("copying")));
         return Answer::of(QJsonObject{{"backup", m_file}},
                           QString("backed up to %1 and verified\n").arg(m_file));

@@ -29,7 +29,7 @@ public:
             return failure(ErrorCode::Usage, "goes with history verify", "--head");
         if (!m_out.isEmpty() && m_number != "head")
             return failure(ErrorCode::Usage, "goes with history head", "--out");
-        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_ASSIGN(const auto records, context.recordsAsTheyAre());
         return m_number == "verify" ? verify(*records, context)
                : m_number == "head" ? head(*records)
                                     : show(*records);
