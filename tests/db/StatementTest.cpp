@@ -112,7 +112,7 @@ private slots:
         first.bind("key", "station");
         second.bind("key", "database");
         QVERIFY(*first.next() && *second.next());
-        QCOMPARE(first.text("value").size(), 3);
+        QCOMPARE(first.text("value").size(), 6);
         QCOMPARE(second.text("value").size(), 36);
     }
 };
