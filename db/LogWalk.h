@@ -2,10 +2,10 @@
 // Walks over all events in the order of the log, and computes the chain of each subject and the log
 // anew over the stored bytes.
 
-#include "db/Sha256.h"
 #include "db/HistoryFault.h"
 #include "db/RawStatement.h"
 #include "db/SealedRows.h"
+#include "db/Sha256.h"
 
 #include <QHash>
 #include <QSet>

@@ -2,8 +2,8 @@
 // Holds the rows as they are stored against the seals of the log: what was edited, put in, or is
 // gone is named with the event that sealed it last.
 
-#include "db/Sha256.h"
 #include "db/RawStatement.h"
+#include "db/Sha256.h"
 
 #include <QHash>
 

@@ -1,7 +1,6 @@
 #include "app/actions/Audit.h"
 
 #include "app/actions/BoardRefresh.h"
-#include "app/actions/LimitSets.h"
 #include "core/history/Event.h"
 #include "db/AssignmentStore.h"
 #include "db/HazardStore.h"
@@ -20,8 +19,7 @@ class DerivedAudit
 {
 public:
     explicit DerivedAudit(Records &records)
-        : m_records(records)
-        , m_database(records.database())
+        : m_database(records.database())
     {
     }
 
@@ -43,7 +41,6 @@ private:
     Result<void> compareRanks();
     Result<void> compareSearch();
 
-    Records &m_records;
     Database &m_database;
     std::vector<LimitSet> m_limits; ///< by which the board may have been decided
     std::vector<DerivedFault> m_faults;
