@@ -1,3 +1,5 @@
+// Longer than 400 lines: one class, and a short function for each kind of block.
+//
 // Lays a document out: one function for each kind of block, which draws it at the cursor. What must
 // be known before it is drawn, how high it is, is asked of the same functions on a page without
 // end.

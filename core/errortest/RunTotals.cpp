@@ -55,11 +55,9 @@ std::optional<TotalsContradiction> besideSeconds(const RunFact &run)
     if (run.syncLosses &&
         (*run.syncLosses < counted.syncLosses || (*run.syncLosses > 0 && counted.syncLosses == 0)))
         return TotalsContradiction{
-            "sync_losses",
-            Text(QT_TRANSLATE_NOOP("core", "%1 losses of synchronisation recorded, and the seconds "
-                                           "show %2"))
-                .arg(*run.syncLosses)
-                .arg(counted.syncLosses)};
+            "sync_losses", Text(QT_TRANSLATE_NOOP("core", "%1 recorded, and the seconds give %2"))
+                               .arg(countText(*run.syncLosses, Counted::LossOfSync))
+                               .arg(counted.syncLosses)};
     return {};
 }
 

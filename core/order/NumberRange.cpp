@@ -8,10 +8,9 @@ namespace loopwright {
 
 namespace {
 
-Finding rangeFinding(Severity severity, const char *code, const QString &field,
-                     const QString &reason)
+Finding rangeFinding(Severity severity, const char *code, const QString &field, Text reason)
 {
-    return {severity, QString::fromLatin1(code), reason, {}, field, 0};
+    return {severity, QString::fromLatin1(code), std::move(reason), {}, field, 0};
 }
 
 struct Extensions
@@ -64,9 +63,10 @@ Findings checkHead(const ServiceOrder &order, const NumberKey &key)
 {
     Findings found;
     if (order.headNumber.isEmpty()) {
-        found.push_back(
-            rangeFinding(Severity::Warning, "head_number_missing", "head_number",
-                         "The range belongs to a head number, and the order has none."));
+        found.push_back(rangeFinding(
+            Severity::Warning, "head_number_missing", "head_number",
+            Text(QT_TRANSLATE_NOOP(
+                "core", "The range belongs to a head number, and the order has none."))));
         return found;
     }
     for (Finding each : key.check(order.headNumber).findings) {
@@ -90,7 +90,8 @@ Findings checkNumberRange(const ServiceOrder &order)
         return {rangeFinding(
             Severity::Warning, "not_point_to_point",
             order.headNumber.isEmpty() ? "number_range" : "head_number",
-            "Head number and range are of a point-to-point line, and this order is for another.")};
+            Text(QT_TRANSLATE_NOOP("core", "Head number and range are of a point-to-point line, "
+                                           "and this order is for another.")))};
     const NumberKey key(order);
     Findings found = checkHead(order, key);
     if (order.numberRange.isEmpty())
@@ -100,24 +101,30 @@ Findings checkNumberRange(const ServiceOrder &order)
     if (!range || (!head.isNull() && range->first.size() >= head.digits.size())) {
         found.push_back(rangeFinding(
             Severity::Error, "number_range_malformed", "number_range",
-            QString("\"%1\" is no range: two groups of digits of one length, the lower first, "
-                    "shorter than the head number, e.g. 00-49.")
+            Text(QT_TRANSLATE_NOOP(
+                     "core",
+                     "\"%1\" is no range: two groups of digits of one length, the lower first, "
+                     "shorter than the head number, e.g. 00-49."))
                 .arg(order.numberRange.left(40))));
         return found;
     }
     if (head.isNull())
         return found;
     if (!holdsHead(head, *range))
-        found.push_back(rangeFinding(Severity::Warning, "head_number_outside", "head_number",
-                                     QString("The range %1 does not hold the head number %2.")
-                                         .arg(order.numberRange, head.shown())));
+        found.push_back(rangeFinding(
+            Severity::Warning, "head_number_outside", "head_number",
+            Text(QT_TRANSLATE_NOOP("core", "The range %1 does not hold the head number %2."))
+                .arg(order.numberRange)
+                .arg(head.shown())));
     for (const OrderedTerminal &terminal : order.terminals) {
         const DirectoryNumber number = key.numberOf(terminal.dn);
         if (!number.isNull() && number != head && !isWithin(number, head, *range))
             found.push_back(rangeFinding(
                 Severity::Warning, "dn_outside_range", QString("dn_%1").arg(terminal.number),
-                QString("%1 does not lie in the range %2 of %3.")
-                    .arg(number.shown(), order.numberRange, head.shown())));
+                Text(QT_TRANSLATE_NOOP("core", "%1 does not lie in the range %2 of %3."))
+                    .arg(number.shown())
+                    .arg(order.numberRange)
+                    .arg(head.shown())));
     }
     return found;
 }

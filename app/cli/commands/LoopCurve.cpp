@@ -58,11 +58,11 @@ private:
         LOOPWRIGHT_ASSIGN(const auto limits, limitsToJudgeBy(m_limits));
         CurveData data = curveData(makeup, limits);
         // A file does not say whose it is: who gives the order does.
-        data.title = QString("Loss of the loop, make-up of %1%2, made %3")
-                         .arg(fileNameOf(m_file),
-                              m_order.isEmpty() ? QString()
-                                                : QString(", order %1 as given").arg(m_order),
-                              paperDay(now.localDate()));
+        data.title =
+            QString("Loss of the loop, make-up of %1%2, made %3")
+                .arg(fileNameOf(m_file),
+                     m_order.isEmpty() ? QString() : QString(", order %1 as given").arg(m_order),
+                     paperDay(now.localDate()));
         data.verdict = QString("Predicted %1 dB at %2 kHz: %3 the limit of %4 dB")
                            .arg(QString::number(data.pointDb, 'f', 1))
                            .arg(data.pointHz / 1000)

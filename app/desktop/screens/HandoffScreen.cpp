@@ -114,7 +114,7 @@ bool HandoffScreen::recordReferral()
     if (referred.to.isEmpty()) {
         m_referral->tell({Severity::Error,
                           "empty",
-                          tr("say to whom the job is handed on"),
+                          Text::verbatim(tr("say to whom the job is handed on")),
                           {},
                           QStringLiteral("to"),
                           0});

@@ -55,9 +55,9 @@ private slots:
         row("other errored seconds", listed(totalsOf({}, 1, {}, {}), {0, 1, 2}), "errored_seconds",
             "1 errored second recorded, and the seconds give 2");
         row("a loss that was not counted", listed(totalsOf({}, {}, {}, 0), {0, std::nullopt}),
-            "sync_losses", "0 losses of synchronisation recorded, and the seconds show 1");
+            "sync_losses", "0 losses of synchronisation recorded, and the seconds give 1");
         row("a loss in no second", listed(totalsOf({}, {}, {}, 1), {0, 0}), "sync_losses",
-            "1 losses of synchronisation recorded, and the seconds show 0");
+            "1 loss of synchronisation recorded, and the seconds give 0");
         row("clean", totalsOf(0, 0, 0, 0), "");
         row("each error in a second of its own", totalsOf(5, 5, 0, 0), "");
         row("errored seconds without an error", totalsOf(0, 9, 0, 0), "errored_seconds",
