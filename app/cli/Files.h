@@ -1,12 +1,11 @@
 #pragma once
-// Files in and out. A file that is written takes the place of the old one only when it is whole.
+// Files that are read; those that are written go out through app/actions/OutFile.h.
 
 #include "core/base/Result.h"
 
 #include <QByteArray>
 #include <QFile>
 
-#include <functional>
 #include <memory>
 
 namespace loopwright {
@@ -29,15 +28,6 @@ private:
     QByteArray m_read; ///< if it cannot be mapped: a pipe, an empty file
     QByteArrayView m_bytes;
 };
-
-/// `write` is handed the device; what it reports leaves the old file as it was. DiskTrouble if
-/// the disk refuses.
-Result<void> writeFile(const QString &path, const std::function<Result<void>(QIODevice &)> &write);
-Result<void> writeFile(const QString &path, const QByteArray &bytes);
-
-/// Whether the file could be written as things stand, before work is done whose result it is to
-/// hold. An empty path is none.
-Result<void> checkWritable(const QString &path);
 
 /// The last part of a path, for messages.
 QString fileNameOf(const QString &path);

@@ -3,7 +3,6 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QMimeData>
-#include <QSaveFile>
 #include <QUrl>
 
 namespace loopwright {
@@ -29,17 +28,6 @@ Result<QByteArray> readWholeFile(const QString &path)
         return failure(ErrorCode::BadInput,
                        QStringLiteral("cannot be read: %1").arg(file.errorString()), path);
     return bytes;
-}
-
-Result<void> writeWholeFile(const QString &path, const QByteArray &bytes)
-{
-    QSaveFile file(path);
-    // commit() alone forgets what the disk said.
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.flush() ||
-        !file.commit())
-        return failure(ErrorCode::DiskTrouble,
-                       QStringLiteral("cannot be written: %1").arg(file.errorString()), path);
-    return {};
 }
 
 QString droppedFile(const QMimeData *data)

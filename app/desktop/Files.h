@@ -1,5 +1,5 @@
 #pragma once
-// Files that a person chooses, read and written whole.
+// Files that a person chooses, read whole.
 
 #include "core/base/Result.h"
 
@@ -11,8 +11,6 @@ namespace loopwright {
 
 /// BadInput where it cannot be read, or is longer than 2 GiB.
 Result<QByteArray> readWholeFile(const QString &path);
-/// Takes the place of a file only when whole. DiskTrouble where the disk refuses.
-Result<void> writeWholeFile(const QString &path, const QByteArray &bytes);
 /// The one local file of a drop; empty where there is none, or more than one.
 QString droppedFile(const QMimeData *data);
 

@@ -1,5 +1,6 @@
 #include "app/desktop/PrintDialogs.h"
 
+#include "app/actions/OutFile.h"
 #include "app/desktop/Files.h"
 #include "app/print/PdfFile.h"
 
@@ -42,7 +43,7 @@ Result<QString> saveSheet(QWidget *parent, const Sheet &sheet, const QString &su
     const auto pdf = sheetPdf(sheet, {sheet.title, {}, created});
     if (!pdf)
         return failure(pdf.error());
-    LOOPWRIGHT_TRY(writeWholeFile(path, *pdf));
+    LOOPWRIGHT_TRY(writeOut(path, FileKind::Pdf, *pdf));
     return path;
 }
 

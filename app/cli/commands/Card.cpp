@@ -1,7 +1,7 @@
 #include "app/cli/commands/Card.h"
 
 #include "app/actions/Cards.h"
-#include "app/cli/Files.h"
+#include "app/actions/OutFile.h"
 #include "app/print/PdfFile.h"
 
 namespace loopwright {
@@ -30,7 +30,7 @@ public:
         const auto pdf = sheetPdf(sheet, {sheet.title, {}, records->now()});
         if (!pdf)
             return failure(pdf.error());
-        LOOPWRIGHT_TRY(writeFile(m_out, *pdf));
+        LOOPWRIGHT_TRY(writeOut(m_out, FileKind::Pdf, *pdf));
         return Answer::of(QJsonObject{{"order", m_number}, {"kind", toText(kind)}, {"card", m_out}},
                           m_out + "\n");
     }

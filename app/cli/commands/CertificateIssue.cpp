@@ -2,8 +2,8 @@
 
 #include "app/actions/CertificateSet.h"
 #include "app/actions/Certificates.h"
+#include "app/actions/OutFile.h"
 #include "app/cli/DecisionText.h"
-#include "app/cli/Files.h"
 #include "app/cli/Layout.h"
 
 namespace loopwright {
@@ -55,7 +55,9 @@ private:
         IssueRequest request;
         request.order = m_order;
         request.paper = fromText<Paper>(m_paper).value_or(Paper::A4);
-        request.deliver = [this](const QByteArray &pdf) { return writeFile(m_out, pdf); };
+        request.deliver = [this](const QByteArray &pdf) {
+            return writeOut(m_out, FileKind::Pdf, pdf);
+        };
         LOOPWRIGHT_ASSIGN(const auto issued, issueCertificate(records, request));
         const QString text = LabelledLines()
                                  .add("Certificate", issued.number)

@@ -1,5 +1,6 @@
 #include "app/cli/commands/CheckIdentifiers.h"
 
+#include "app/actions/OutFile.h"
 #include "app/cli/Files.h"
 #include "app/cli/Layout.h"
 #include "core/identifiers/IdentifierList.h"
@@ -62,20 +63,12 @@ public:
 private:
     Result<Answer> toFile(const MappedFile &file) const
     {
-        IdentifierListCount count;
-        LOOPWRIGHT_TRY(writeFile(m_out, [&](QIODevice &out) -> Result<void> {
-            auto counted = checkIdentifierList(
-                file.bytes(), fileNameOf(m_in), [&out, this](QByteArrayView piece) -> Result<void> {
-                    if (out.write(piece.data(), piece.size()) == piece.size())
-                        return {};
-                    return failure(ErrorCode::DiskTrouble,
-                                   "cannot be written: " + out.errorString(), m_out);
-                });
-            if (!counted)
-                return failure(std::move(counted).error());
-            count = *counted;
-            return {};
-        }));
+        LOOPWRIGHT_ASSIGN(auto out, OutFile::open(m_out, FileKind::Csv));
+        LOOPWRIGHT_ASSIGN(const auto count, checkIdentifierList(file.bytes(), fileNameOf(m_in),
+                                                                [&out](QByteArrayView piece) {
+                                                                    return out.write(piece);
+                                                                }));
+        LOOPWRIGHT_TRY(out.commit());
         return Answer::of(countsJson(count), countsText(count), count.errors == 0);
     }
 

@@ -1,7 +1,7 @@
 #include "app/cli/commands/Day.h"
 
 #include "app/actions/DayList.h"
-#include "app/cli/Files.h"
+#include "app/actions/OutFile.h"
 #include "app/print/PdfFile.h"
 
 namespace loopwright {
@@ -28,7 +28,7 @@ public:
         const auto pdf = sheetPdf(list.sheet, {list.sheet.title, {}, records->now()});
         if (!pdf)
             return failure(pdf.error());
-        LOOPWRIGHT_TRY(writeFile(m_out, *pdf));
+        LOOPWRIGHT_TRY(writeOut(m_out, FileKind::Pdf, *pdf));
         return Answer::of(QJsonObject{{"installer", m_installer},
                                       {"day", day.toString(Qt::ISODate)},
                                       {"orders", QJsonArray::fromStringList(list.orders)},

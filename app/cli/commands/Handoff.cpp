@@ -1,7 +1,7 @@
 #include "app/cli/commands/Handoff.h"
 
 #include "app/actions/HandOn.h"
-#include "app/cli/Files.h"
+#include "app/actions/OutFile.h"
 #include "app/cli/Layout.h"
 #include "app/print/HandoffDocument.h"
 #include "app/print/PdfFile.h"
@@ -121,7 +121,8 @@ public:
         if (m_to.isEmpty() && !(m_reference.isEmpty() && m_waitingOn.isEmpty()))
             return failure(ErrorCode::Usage, "stands with --to",
                            m_reference.isEmpty() ? "--waiting-on" : "--reference");
-        LOOPWRIGHT_TRY(checkWritable(m_out)); // before a record stands whose page cannot be made
+        LOOPWRIGHT_TRY(
+            checkOut(m_out, FileKind::Pdf)); // before a record stands whose page cannot be made
         if (!m_to.isEmpty()) {
             ReferredFact referred{m_to, {}, fromText<WaitingOn>(m_waitingOn)};
             if (!m_reference.isEmpty())
@@ -148,7 +149,7 @@ private:
         const auto pdf = sheetPdf(sheet, {sheet.title, {}, now});
         if (!pdf)
             return failure(pdf.error());
-        return writeFile(m_out, *pdf);
+        return writeOut(m_out, FileKind::Pdf, *pdf);
     }
 
     QString m_to, m_reference, m_waitingOn;

@@ -1,6 +1,7 @@
 #include "app/cli/commands/History.h"
 
 #include "app/actions/History.h"
+#include "app/actions/OutFile.h"
 #include "app/cli/DecisionText.h"
 #include "app/cli/Files.h"
 #include "app/cli/Layout.h"
@@ -49,7 +50,7 @@ private:
     {
         LOOPWRIGHT_ASSIGN(const auto head, logHead(records));
         if (!m_out.isEmpty())
-            LOOPWRIGHT_TRY(writeFile(m_out, canonicalJson(head.toJson()) + '\n'));
+            LOOPWRIGHT_TRY(writeOut(m_out, FileKind::Json, canonicalJson(head.toJson()) + '\n'));
         return Answer::of(head.toJson(), QString::fromUtf8(head.text()));
     }
 

@@ -1,6 +1,7 @@
 #include "app/cli/commands/Import.h"
 
 #include "app/actions/Import.h"
+#include "app/actions/OutFile.h"
 #include "app/cli/Files.h"
 
 namespace loopwright {
@@ -32,7 +33,7 @@ public:
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(const auto bytes, readFile(m_file));
-        LOOPWRIGHT_TRY(checkWritable(m_rejects));
+        LOOPWRIGHT_TRY(checkOut(m_rejects, FileKind::Csv));
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         m_options.fileName = fileNameOf(m_file);
         m_options.progress = context.progress("importing");
@@ -51,7 +52,7 @@ private:
     {
         if (m_rejects.isEmpty())
             return;
-        if (const auto written = writeFile(m_rejects, report.rejects); !written) {
+        if (const auto written = writeOut(m_rejects, FileKind::Csv, report.rejects); !written) {
             answer.yes = false;
             answer.told << "the refused rows could not be kept: " + written.error().text();
         }

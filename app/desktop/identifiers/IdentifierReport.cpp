@@ -1,9 +1,9 @@
 #include "app/desktop/identifiers/IdentifierReport.h"
 
+#include "app/actions/OutFile.h"
 #include "core/base/Csv.h"
 
 #include <QList>
-#include <QSaveFile>
 
 #include <algorithm>
 
@@ -76,24 +76,13 @@ Result<IdentifierReport> checkIdentifiers(const IdentifierInput &input, const QS
 
 Result<qint64> saveVerdicts(const IdentifierInput &input, const QString &name, const QString &path)
 {
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly))
-        return failure(ErrorCode::DiskTrouble, file.errorString(), path);
-    const auto refused = [&file, &path]() -> Result<void> {
-        return failure(ErrorCode::DiskTrouble,
-                       QStringLiteral("cannot be written: %1").arg(file.errorString()), path);
-    };
-    const auto counted =
-        checkIdentifierList(input.csv, name, [&](QByteArrayView piece) -> Result<void> {
-            if (file.write(piece.data(), piece.size()) != piece.size())
-                return refused();
-            return {};
-        });
-    if (!counted)
-        return failure(counted.error());
-    if (!file.commit())
-        return failure(refused().error());
-    return counted->rows;
+    LOOPWRIGHT_ASSIGN(auto file, OutFile::open(path, FileKind::Csv));
+    LOOPWRIGHT_ASSIGN(const auto counted,
+                      checkIdentifierList(input.csv, name, [&file](QByteArrayView piece) {
+                          return file.write(piece);
+                      }));
+    LOOPWRIGHT_TRY(file.commit());
+    return counted.rows;
 }
 
 } // namespace loopwright

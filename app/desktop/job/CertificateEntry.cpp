@@ -1,5 +1,6 @@
 #include "app/desktop/job/CertificateEntry.h"
 
+#include "app/actions/OutFile.h"
 #include "app/desktop/Files.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/PrintDialogs.h"
@@ -195,7 +196,8 @@ bool CertificateEntry::save()
             .has_value();
     }
     const QString path = m_form->typed().value("path").toString();
-    return issue([path](const QByteArray &pdf) { return writeWholeFile(path, pdf); }).has_value();
+    return issue([path](const QByteArray &pdf) { return writeOut(path, FileKind::Pdf, pdf); })
+        .has_value();
 }
 
 Paper CertificateEntry::paper() const

@@ -1,5 +1,6 @@
 #include "app/desktop/screens/ImportScreen.h"
 
+#include "app/actions/OutFile.h"
 #include "app/desktop/Files.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/TextTable.h"
@@ -311,7 +312,7 @@ void ImportScreen::saveRejects()
         tr("CSV files (*.csv)"));
     if (path.isEmpty())
         return;
-    if (const auto saved = writeWholeFile(path, m_rejects); !saved)
+    if (const auto saved = writeOut(path, FileKind::Csv, m_rejects); !saved)
         emit said(saved.error().text());
     else
         emit said(tr("The refused rows are in %1.").arg(path));

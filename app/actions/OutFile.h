@@ -1,0 +1,48 @@
+#pragma once
+// Every file that the program writes for somebody goes out here. It takes the place of the old one
+// only when it is whole, and never that of a database, a device, or a file of another kind: a wrong
+// path costs nobody his records.
+
+#include "core/base/Result.h"
+
+#include <QFile>
+
+#include <memory>
+
+namespace loopwright {
+
+enum class FileKind
+{
+    Pdf,
+    Png,
+    Svg,
+    Csv,
+    Json,
+};
+
+class OutFile
+{
+public:
+    /// Usage if something stands there that must not be replaced, DiskTrouble if the disk or a
+    /// right refuses. `secret`: for its owner's eyes only (mode 0600), whatever the umask.
+    static Result<OutFile> open(const QString &path, FileKind kind, bool secret = false);
+
+    Result<void> write(QByteArrayView bytes);
+    /// From now on it is there.
+    Result<void> commit();
+    QString path() const { return m_path; }
+
+private:
+    QString m_path;
+    /// What is written so far, beside its place; removed unless it is committed. What a killed
+    /// process left there goes when the same file is written the next time.
+    std::unique_ptr<QFile, void (*)(QFile *)> m_part{nullptr, giveUp};
+    static void giveUp(QFile *part);
+};
+
+Result<void> writeOut(const QString &path, FileKind kind, const QByteArray &bytes);
+/// Whether it could be written as things stand, before work is done whose result it is to hold. An
+/// empty path is none.
+Result<void> checkOut(const QString &path, FileKind kind);
+
+} // namespace loopwright

@@ -1,0 +1,184 @@
+#include "app/actions/OutFile.h"
+
+#include "tests/support/Records.h"
+
+#include <QProcess>
+#include <QTemporaryDir>
+
+#include <csignal>
+#include <sys/stat.h>
+#include <unistd.h>
+
+using namespace loopwright;
+
+namespace {
+
+constexpr const char *pdf = "%PDF-1.6\nsomething\n";
+
+QByteArray contentOf(const QString &path)
+{
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray("unreadable");
+}
+
+void put(const QString &path, const QByteArray &bytes)
+{
+    QFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size())
+        qFatal("cannot write %s", qPrintable(path));
+}
+
+} // namespace
+
+class OutFileTest : public QObject
+{
+    Q_OBJECT
+
+private:
+    QTemporaryDir m_folder;
+    QString path(const QString &name) const { return m_folder.filePath(name); }
+    QStringList there() const
+    {
+        return QDir(m_folder.path()).entryList(QDir::Files | QDir::Hidden | QDir::System);
+    }
+
+private slots:
+    void cleanup()
+    {
+        for (const QString &name : there())
+            QFile::remove(path(name));
+    }
+
+    /// What stands there, and whether a PDF may take its place.
+    void replaces_data()
+    {
+        QTest::addColumn<QByteArray>("before");
+        QTest::addColumn<bool>("may");
+        const auto row = [](const char *name, const QByteArray &before, bool may) {
+            QTest::newRow(name) << before << may;
+        };
+        row("a PDF", "%PDF-1.4\nold", true);
+        row("an empty file", "", true);
+        row("a database", QByteArray("SQLite format 3\0rest", 20), false);
+        row("a letter", "Dear Madam,\n", false);
+        row("a program",
+            QByteArray("\x7f"
+                       "ELF\2\1",
+                       6),
+            false);
+        row("a picture", "\x89PNG\r\n", false);
+        row("JSON", "{\"a\":1}", false);
+    }
+    void replaces()
+    {
+        QFETCH(QByteArray, before);
+        QFETCH(bool, may);
+        put(path("f.pdf"), before);
+        const auto written = writeOut(path("f.pdf"), FileKind::Pdf, pdf);
+        QCOMPARE(bool(written), may);
+        QCOMPARE(bool(checkOut(path("f.pdf"), FileKind::Pdf)), may || bool(written));
+        QCOMPARE(contentOf(path("f.pdf")), may ? QByteArray(pdf) : before);
+        if (!may)
+            QCOMPARE(written.error().code, ErrorCode::Usage);
+        QCOMPARE(there(), QStringList{"f.pdf"});
+    }
+
+    void eachKindTakesItsOwnPlace_data()
+    {
+        QTest::addColumn<int>("kind");
+        QTest::addColumn<QByteArray>("bytes");
+        QTest::newRow("png") << int(FileKind::Png) << QByteArray("\x89PNG\r\n");
+        QTest::newRow("svg") << int(FileKind::Svg) << QByteArray("<?xml version='1.0'?>\n<svg/>");
+        QTest::newRow("csv") << int(FileKind::Csv) << QByteArray("a,b\r\n1,2\r\n");
+        QTest::newRow("json") << int(FileKind::Json) << QByteArray("{\"a\":1}");
+    }
+    void eachKindTakesItsOwnPlace()
+    {
+        QFETCH(int, kind);
+        QFETCH(QByteArray, bytes);
+        QVERIFY_RESULT(writeOut(path("f"), FileKind(kind), bytes));
+        QVERIFY_RESULT(writeOut(path("f"), FileKind(kind), bytes));
+        QVERIFY(!writeOut(path("f"), FileKind::Pdf, pdf));
+        put(path("g"), pdf);
+        QVERIFY(!writeOut(path("g"), FileKind(kind), bytes));
+    }
+
+    void whatSqliteKeepsBesideADatabase()
+    {
+        put(path("r.sqlite"), QByteArray("SQLite format 3\0rest", 20));
+        for (const char *end : {"-wal", "-shm", "-journal"}) {
+            QVERIFY(!writeOut(path("r.sqlite") + end, FileKind::Pdf, pdf)); // not there yet
+            QVERIFY(!QFile::exists(path("r.sqlite") + end));
+        }
+        QVERIFY_RESULT(writeOut(path("other-wal"), FileKind::Pdf, pdf));
+    }
+
+    void noPipeAndNoFolder()
+    {
+        QCOMPARE(mkfifo(QFile::encodeName(path("pipe")).constData(), 0600), 0);
+        const auto onto = writeOut(path("pipe"), FileKind::Pdf, pdf);
+        QVERIFY(!onto);
+        QCOMPARE(onto.error().code, ErrorCode::Usage);
+        QVERIFY2(onto.error().message.contains("device or a pipe"),
+                 qPrintable(onto.error().text()));
+        QCOMPARE(writeOut(m_folder.path(), FileKind::Pdf, pdf).error().code,
+                 ErrorCode::DiskTrouble);
+        QCOMPARE(writeOut(path("no/f.pdf"), FileKind::Pdf, pdf).error().code,
+                 ErrorCode::DiskTrouble);
+    }
+
+    void aLinkStaysALink()
+    {
+        put(path("real.pdf"), "%PDF-1.4\nold");
+        QVERIFY(QFile::link(path("real.pdf"), path("link.pdf")));
+        QVERIFY_RESULT(writeOut(path("link.pdf"), FileKind::Pdf, pdf));
+        QVERIFY(QFileInfo(path("link.pdf")).isSymLink());
+        QCOMPARE(contentOf(path("real.pdf")), QByteArray(pdf));
+    }
+
+    void halfWrittenIsGivenUp()
+    {
+        put(path("f.pdf"), "%PDF-1.4\nold");
+        {
+            auto out = OutFile::open(path("f.pdf"), FileKind::Pdf);
+            QVERIFY(out);
+            QVERIFY(out->write("%PDF-half"));
+            QCOMPARE(there().size(), 2);
+        }
+        QCOMPARE(there(), QStringList{"f.pdf"});
+        QCOMPARE(contentOf(path("f.pdf")), QByteArray("%PDF-1.4\nold"));
+    }
+
+    /// What a killed process left goes; what a running one has begun stays.
+    void leftOvers()
+    {
+        QProcess gone;
+        gone.start("true", QStringList());
+        const qint64 dead = gone.processId();
+        QVERIFY(gone.waitForFinished());
+        QVERIFY(kill(pid_t(dead), 0) != 0);
+        put(path(QString(".f.pdf.loopwright-part-%1-1").arg(dead)), "half");
+        put(path(QString(".f.pdf.loopwright-part-%1-9").arg(getppid())), "at work");
+        put(path(QString(".g.pdf.loopwright-part-%1-1").arg(dead)), "another file's");
+        QVERIFY_RESULT(writeOut(path("f.pdf"), FileKind::Pdf, pdf));
+        QCOMPARE(there(), (QStringList{QString(".f.pdf.loopwright-part-%1-9").arg(getppid()),
+                                       QString(".g.pdf.loopwright-part-%1-1").arg(dead), "f.pdf"}));
+    }
+
+    void modes()
+    {
+        const mode_t before = umask(022);
+        QVERIFY_RESULT(writeOut(path("f.pdf"), FileKind::Pdf, pdf));
+        auto secret = OutFile::open(path("s.csv"), FileKind::Csv, true);
+        QVERIFY(secret && secret->write("a,b\n") && secret->commit());
+        umask(before);
+        struct stat paper, kept;
+        QCOMPARE(stat(QFile::encodeName(path("f.pdf")).constData(), &paper), 0);
+        QCOMPARE(stat(QFile::encodeName(path("s.csv")).constData(), &kept), 0);
+        QCOMPARE(paper.st_mode & 0777, 0644u);
+        QCOMPARE(kept.st_mode & 0777, 0600u);
+    }
+};
+
+QTEST_APPLESS_MAIN(OutFileTest)
+#include "OutFileTest.moc"
