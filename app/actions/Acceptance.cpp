@@ -1,10 +1,10 @@
 #include "app/actions/Acceptance.h"
 
+#include "app/actions/Acting.h"
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
 #include "app/actions/EvidenceStore.h"
 #include "app/actions/LimitSets.h"
-#include "app/actions/Register.h"
 #include "core/acceptance/Judging.h"
 #include "db/DecisionStore.h"
 #include "db/FactStore.h"
@@ -55,13 +55,10 @@ QJsonObject decisionDetail(const Decision &decision)
     return {{"decision", decision.id}, {"outcome", toText(decision.outcome)}};
 }
 
-Result<void> checkException(Records &records, const Decision &decision,
-                            const QStringList &criteriaKeys, const QString &because)
+Result<void> checkException(const Decision &decision, const QStringList &criteriaKeys,
+                            const QString &because)
 {
     LOOPWRIGHT_TRY(checkReason(because, "An exception needs a reason."));
-    if (records.by().trimmed().isEmpty())
-        return failure(ErrorCode::Usage,
-                       "An exception needs the name of the supervisor who makes it.", "by");
     if (criteriaKeys.isEmpty())
         return failure(ErrorCode::Usage, "Name the criteria that are excepted.", "except");
     for (const QString &key : criteriaKeys) {
@@ -81,17 +78,6 @@ Result<void> checkException(Records &records, const Decision &decision,
                 QString("%1 needs no exception: it is %2.")
                     .arg(criterion->name.english(), toText(criterion->outcome).replace('_', ' ')));
     }
-    LOOPWRIGHT_ASSIGN(const auto person, actingPerson(records));
-    if (!person)
-        return failure(
-            ErrorCode::Refused,
-            QString("\"%1\" is not in the register; a registered supervisor must make the "
-                    "exception.")
-                .arg(records.by().left(60)));
-    if (person->role != Role::Supervisor)
-        return failure(ErrorCode::Refused,
-                       QString("%1 is registered as %2; a supervisor must make the exception.")
-                           .arg(person->name, toText(person->role)));
     return {};
 }
 
@@ -131,10 +117,11 @@ Result<Decision> decideAgain(Records &records, const QString &decisionId)
 Result<Decision> acceptWithException(Records &records, const QString &orderNumber,
                                      const QStringList &criteriaKeys, const QString &because)
 {
+    LOOPWRIGHT_TRY(allow(records, Act::Except, orderNumber));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get(orderNumber));
     LOOPWRIGHT_ASSIGN(const auto before, decisionNow(records, orderNumber));
-    LOOPWRIGHT_TRY(checkException(records, before, criteriaKeys, because));
+    LOOPWRIGHT_TRY(checkException(before, criteriaKeys, because));
     LOOPWRIGHT_ASSIGN(const auto facts, FactStore(records.database()).ofOrder(orderNumber));
     QStringList known;
     for (const Fact &fact : facts)

@@ -1,10 +1,11 @@
 #include "app/actions/CertificateSet.h"
 
+#include "app/actions/Acting.h"
 #include "app/actions/CertificateSetCover.h"
+#include "app/actions/OutFile.h"
 
 #include <QDir>
 #include <QRegularExpression>
-#include <QSaveFile>
 
 #include <algorithm>
 #include <memory>
@@ -128,6 +129,7 @@ Result<void> checkAnyMay(const std::vector<SetMember> &members)
 
 Result<IssuedSet> issueCertificateSet(Records &records, const SetRequest &request)
 {
+    LOOPWRIGHT_TRY(allow(records, Act::IssueCertificate, request.order));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(auto members, membersOfSet(records, request.order));
     LOOPWRIGHT_TRY(checkAnyMay(members));
@@ -154,23 +156,17 @@ Result<void> writeSet(const QString &folder, const std::vector<SetFile> &files)
 {
     if (!QDir().mkpath(folder))
         return failure(ErrorCode::DiskTrouble, "cannot be made", folder);
-    std::vector<std::unique_ptr<QSaveFile>> open;
-    const auto refused = [](const QSaveFile &file) {
-        return failure(ErrorCode::DiskTrouble, "cannot be written: " + file.errorString(),
-                       file.fileName());
-    };
+    std::vector<OutFile> open;
     for (const SetFile &file : files) {
-        open.push_back(std::make_unique<QSaveFile>(QDir(folder).filePath(file.name)));
-        QSaveFile &out = *open.back();
-        if (!out.open(QIODevice::WriteOnly) || out.write(file.pdf) != file.pdf.size() ||
-            !out.flush())
-            return refused(out); // those that are open are given up with it
+        LOOPWRIGHT_ASSIGN(auto out, OutFile::open(QDir(folder).filePath(file.name), FileKind::Pdf));
+        LOOPWRIGHT_TRY(out.write(file.pdf)); // those that are open are given up with it
+        open.push_back(std::move(out));
     }
     for (std::size_t i = 0; i < open.size(); ++i)
-        if (!open[i]->commit()) {
+        if (const auto there = open[i].commit(); !there) {
             for (std::size_t done = 0; done < i; ++done)
-                QFile::remove(open[done]->fileName());
-            return refused(*open[i]);
+                QFile::remove(open[done].path());
+            return there;
         }
     return {};
 }

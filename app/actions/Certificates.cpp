@@ -1,11 +1,13 @@
 #include "app/actions/Certificates.h"
 
+#include "app/actions/Acting.h"
 #include "app/actions/Issuing.h"
 
 namespace loopwright {
 
 Result<IssuedCertificate> issueCertificate(Records &records, const IssueRequest &request)
 {
+    LOOPWRIGHT_TRY(allow(records, Act::IssueCertificate, request.order));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(const auto about, certifying(records, request.order));
     LOOPWRIGHT_ASSIGN(auto made,

@@ -1,13 +1,14 @@
 #include "app/actions/Evidence.h"
 
 #include "app/actions/Acceptance.h"
+#include "app/actions/Acting.h"
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
 #include "app/actions/EvidenceStore.h"
 #include "app/actions/LimitSets.h"
 #include "app/actions/RecordCheck.h"
-#include "app/actions/Register.h"
 #include "core/acceptance/Doubt.h"
+#include "db/EventStore.h"
 #include "db/FactStore.h"
 #include "db/InstrumentStore.h"
 #include "db/OrderStore.h"
@@ -122,9 +123,9 @@ Result<QStringList> closedBySupervisor(Records &records, const JobRecord &record
                                        const RecordReport &report)
 {
     QStringList ids;
-    LOOPWRIGHT_ASSIGN(const auto actor, actingPerson(records));
+    LOOPWRIGHT_ASSIGN(const auto actor, actorOf(records));
     for (const Fact &fact : record.facts)
-        if (actor && actor->role == Role::Supervisor && fact.as<HazardClosedFact>() &&
+        if (actor.person && actor.person->role == Role::Supervisor && fact.as<HazardClosedFact>() &&
             report.added.contains(fact.id))
             ids << fact.id;
     return ids;
@@ -265,6 +266,51 @@ Result<Fact> addVoid(Records &records, Transaction &transaction, const QString &
     return *fact;
 }
 
+/// A supervisor who closes a hazard answers for it himself, with his PIN if he has one.
+Result<void> allowRecord(Records &records, const JobRecord &record)
+{
+    LOOPWRIGHT_TRY(allow(records, Act::RecordFacts, record.order));
+    const bool closes = std::ranges::any_of(
+        record.facts, [](const Fact &fact) { return fact.as<HazardClosedFact>() != nullptr; });
+    LOOPWRIGHT_ASSIGN(const auto actor, actorOf(records));
+    if (closes && actor.person && actor.person->role == Role::Supervisor)
+        return allow(records, Act::VoidAnothersFact, record.order);
+    return {};
+}
+
+/// Whether who acts recorded the fact, and the visit or the day on which he did is not over.
+Result<bool> isOwnStill(Records &records, const Fact &fact)
+{
+    LOOPWRIGHT_ASSIGN(const auto events, EventStore(records.database()).ofOrder(fact.order));
+    const auto recorded = std::ranges::find_if(events, [&fact](const Event &event) {
+        return std::ranges::any_of(event.seals(), [&fact](const Seal &seal) {
+            return seal.row == u"fact" && seal.id == fact.id;
+        });
+    });
+    if (recorded == events.end() || recorded->by != records.by() ||
+        records.now().localDate() != fact.at.localDate())
+        return false;
+    LOOPWRIGHT_ASSIGN(const auto facts, FactStore(records.database()).ofOrder(fact.order));
+    return std::ranges::none_of(standingFacts(facts), [&](const Fact *each) {
+        const auto *visit = each->as<VisitFact>();
+        return visit && visit->left && fact.at <= *visit->left && *visit->left <= records.now();
+    });
+}
+
+/// What was never there is refused later, with its reason.
+Result<void> allowVoid(Records &records, const QString &factId)
+{
+    const QString id = QUuid::fromString(factId).toString(QUuid::WithoutBraces);
+    LOOPWRIGHT_ASSIGN(const auto fact, FactStore(records.database()).find(id));
+    if (!fact)
+        return {};
+    LOOPWRIGHT_ASSIGN(const auto limits, limitsInForce(records));
+    const auto *card = fact->as<SafetyFact>();
+    const bool isHazard = card && judge(*card, limits).outcome == SafetyOutcome::Hazard;
+    LOOPWRIGHT_ASSIGN(const auto own, isOwnStill(records, *fact));
+    return allow(records, own && !isHazard ? Act::VoidOwnFact : Act::VoidAnothersFact, fact->order);
+}
+
 } // namespace
 
 Result<RecordReport> recordFile(Records &records, const QByteArray &json, const QString &fileName,
@@ -283,6 +329,7 @@ Result<RecordReport> recordFile(Records &records, const QByteArray &json, const 
 
 Result<RecordReport> recordFacts(Records &records, JobRecord record, const QString &place)
 {
+    LOOPWRIGHT_TRY(allowRecord(records, record));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(auto made, addRecord(records, transaction, record, place));
     if (made.report.added.isEmpty())
@@ -296,6 +343,8 @@ Result<RecordReport> recordFacts(Records &records, JobRecord record, const QStri
 Result<RecordReport> correctFact(Records &records, const QString &factId, JobRecord record,
                                  const QString &place)
 {
+    LOOPWRIGHT_TRY(allowRecord(records, record));
+    LOOPWRIGHT_TRY(allowVoid(records, factId));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     // First: what is recorded is then told of as it stands without the old one.
     LOOPWRIGHT_ASSIGN(const Fact old, addVoid(records, transaction, factId, "corrected"));
@@ -353,6 +402,7 @@ QJsonObject RecordReport::toJson() const
 Result<QString> voidFact(Records &records, const QString &factId, const QString &because)
 {
     LOOPWRIGHT_TRY(checkReason(because, "A fact is voided with a reason."));
+    LOOPWRIGHT_TRY(allowVoid(records, factId));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(const Fact fact, addVoid(records, transaction, factId, because));
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get(fact.order));

@@ -1,5 +1,6 @@
 #include "app/actions/HandOn.h"
 
+#include "app/actions/Acting.h"
 #include "app/actions/Evidence.h"
 #include "app/actions/Orders.h"
 #include "core/acceptance/Referral.h"
@@ -49,6 +50,7 @@ Result<void> refer(Records &records, const QString &order, const ReferredFact &r
 {
     if (referred.to.trimmed().isEmpty())
         return failure(ErrorCode::Usage, "say to whom the job is handed on", "--to");
+    LOOPWRIGHT_TRY(allow(records, Act::HandOn, order));
     LOOPWRIGHT_ASSIGN(const auto view, showOrder(records, order));
     const Fact *before = standingReferral(view.input.facts);
     if (before && *before->as<ReferredFact>() == referred)

@@ -1,5 +1,6 @@
 // Orders from a file.
 
+#include "app/actions/Acting.h"
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/ImportRun.h"
 #include "app/actions/OrderIntake.h"
@@ -139,6 +140,7 @@ private:
 Result<ImportReport> importOrders(Records &records, const QByteArray &csv,
                                   const ImportOptions &options)
 {
+    LOOPWRIGHT_TRY(allow(records, Act::KeepOrders));
     OrderImport import(records, options);
     LOOPWRIGHT_TRY(import.prepare());
     const ImportRun run{

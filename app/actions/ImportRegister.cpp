@@ -1,5 +1,6 @@
 // Offices, people and instruments from files.
 
+#include "app/actions/Acting.h"
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
 #include "app/actions/ImportRun.h"
@@ -103,13 +104,38 @@ Result<RowOutcome> takeIssuer(Records &records, const ImportOptions &options,
         {registerEvent(records, before ? "issuer_changed" : "issuer_added", issuer.toJson())}};
 }
 
+/// A login says who acts, so it is one person's; and somebody must be left who may change people.
+std::optional<RowOutcome> checkPerson(const std::vector<Person> &people, const Person &person)
+{
+    bool wasLast = false, isOther = false;
+    for (const Person &each : people) {
+        if (each.key == person.key) {
+            wasLast = each.role == Role::Supervisor && person.role != Role::Supervisor;
+            continue;
+        }
+        isOther = isOther || each.role == Role::Supervisor;
+        if (!person.login.isEmpty() && each.login == person.login)
+            return RowOutcome::refused(
+                "login_taken", "login",
+                Text(QT_TRANSLATE_NOOP("core", "%1 has the login %2 already"))
+                    .arg(each.key)
+                    .arg(person.login));
+    }
+    if (wasLast && !isOther)
+        return RowOutcome::refused(
+            "last_supervisor", "role",
+            Text(QT_TRANSLATE_NOOP("core", "%1 is the last supervisor: register another one first"))
+                .arg(person.key));
+    return std::nullopt;
+}
+
 Result<RowOutcome> takePerson(Records &records, const ImportOptions &options,
                               Transaction &transaction, const CsvTable &table, const CsvRow &row)
 {
     const QString role = table.value(row, "role");
     const auto known = role.isEmpty() ? std::optional(Role::Installer) : fromText<Role>(role);
     const Person person{table.value(row, "installer"), table.value(row, "name"),
-                        known.value_or(Role::Installer)};
+                        known.value_or(Role::Installer), table.value(row, "login")};
     if (const Text trouble = keyTrouble(person.key); !trouble.isEmpty())
         return RowOutcome::refused("installer_malformed", "installer", trouble);
     if (!known)
@@ -120,13 +146,17 @@ Result<RowOutcome> takePerson(Records &records, const ImportOptions &options,
     LOOPWRIGHT_ASSIGN(const auto before, PersonStore(transaction.database()).find(person.key));
     if (const auto outcome = compareWithStored(before, person, options, "installer", person.key))
         return *outcome;
+    LOOPWRIGHT_ASSIGN(const auto people, PersonStore(transaction.database()).all());
+    if (const auto refused = checkPerson(people, person))
+        return *refused;
     LOOPWRIGHT_TRY(PersonStore::put(transaction, person));
-    return RowOutcome{
-        RowOutcome::Accepted,
-        {},
-        {registerEvent(
-            records, before ? "person_changed" : "person_added",
-            {{"installer", person.key}, {"name", person.name}, {"role", toText(person.role)}})}};
+    return RowOutcome{RowOutcome::Accepted,
+                      {},
+                      {registerEvent(records, before ? "person_changed" : "person_added",
+                                     {{"installer", person.key},
+                                      {"name", person.name},
+                                      {"role", toText(person.role)},
+                                      {"login", person.login}})}};
 }
 
 /// Nothing if the dates are malformed; then `outcome` says why.
@@ -229,6 +259,7 @@ Result<ImportReport> importWith(Records &records, const QByteArray &csv,
 Result<ImportReport> importOffices(Records &records, const QByteArray &csv,
                                    const ImportOptions &options)
 {
+    LOOPWRIGHT_TRY(allow(records, Act::KeepRegister));
     return importWith(records, csv, options,
                       {{"office", "name", "protocol_variant"},
                        {"test_lines", "address", "telephone", "trouble_telephone"},
@@ -239,6 +270,7 @@ Result<ImportReport> importOffices(Records &records, const QByteArray &csv,
 Result<ImportReport> importIssuer(Records &records, const QByteArray &csv,
                                   const ImportOptions &options)
 {
+    LOOPWRIGHT_TRY(allow(records, Act::KeepIssuer));
     return importWith(
         records, csv, options,
         {{"name", "address", "telephone", "trouble_telephone"}, {"trouble_hours"}, {}}, takeIssuer);
@@ -247,12 +279,15 @@ Result<ImportReport> importIssuer(Records &records, const QByteArray &csv,
 Result<ImportReport> importInstallers(Records &records, const QByteArray &csv,
                                       const ImportOptions &options)
 {
-    return importWith(records, csv, options, {{"installer", "name"}, {"role"}, {}}, takePerson);
+    LOOPWRIGHT_TRY(allow(records, Act::KeepPeople));
+    return importWith(records, csv, options, {{"installer", "name"}, {"role", "login"}, {}},
+                      takePerson);
 }
 
 Result<ImportReport> importInstruments(Records &records, const QByteArray &csv,
                                        const ImportOptions &options)
 {
+    LOOPWRIGHT_TRY(allow(records, Act::KeepRegister));
     return importWith(
         records, csv, options,
         {{"instrument", "serial", "kind", "calibrated_on", "calibration_due"}, {}, {}},

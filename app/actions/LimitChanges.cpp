@@ -1,5 +1,6 @@
 #include "app/actions/LimitChanges.h"
 
+#include "app/actions/Acting.h"
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
 #include "app/actions/LimitSets.h"
@@ -7,19 +8,9 @@
 
 namespace loopwright {
 
-Result<void> bringShippedLimits(Records &records)
-{
-    LOOPWRIGHT_ASSIGN(const auto sets, shippedLimitSets());
-    for (const LimitSet &set : sets) {
-        LOOPWRIGHT_ASSIGN(const auto there, LimitSetStore(records.database()).find(set.version()));
-        if (there)
-            continue;
-        LOOPWRIGHT_TRY(addLimitSet(records, set));
-    }
-    return {};
-}
+namespace {
 
-Result<bool> addLimitSet(Records &records, const LimitSet &set)
+Result<bool> takeLimitSet(Records &records, const LimitSet &set)
 {
     LOOPWRIGHT_ASSIGN(const auto shipped, shippedLimits());
     LOOPWRIGHT_TRY(set.checkSources(shipped));
@@ -34,6 +25,26 @@ Result<bool> addLimitSet(Records &records, const LimitSet &set)
     LOOPWRIGHT_TRY(transaction.commit(
         registerEvent(records, "limit_set_added", {{"version", set.version()}})));
     return true;
+}
+
+} // namespace
+
+Result<void> bringShippedLimits(Records &records)
+{
+    LOOPWRIGHT_ASSIGN(const auto sets, shippedLimitSets());
+    for (const LimitSet &set : sets) {
+        LOOPWRIGHT_ASSIGN(const auto there, LimitSetStore(records.database()).find(set.version()));
+        if (there)
+            continue;
+        LOOPWRIGHT_TRY(takeLimitSet(records, set));
+    }
+    return {};
+}
+
+Result<bool> addLimitSet(Records &records, const LimitSet &set)
+{
+    LOOPWRIGHT_TRY(allow(records, Act::KeepLimits));
+    return takeLimitSet(records, set);
 }
 
 Result<void> followLimits(Records &records)

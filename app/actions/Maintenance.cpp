@@ -1,5 +1,7 @@
 #include "app/actions/Maintenance.h"
 
+#include "app/actions/Acting.h"
+#include "app/actions/OutFile.h"
 #include "core/base/Csv.h"
 #include "core/certificate/NumberGuard.h"
 #include "db/Backup.h"
@@ -7,7 +9,6 @@
 #include "db/TableExport.h"
 
 #include <QDir>
-#include <QSaveFile>
 
 namespace loopwright {
 
@@ -16,9 +17,35 @@ Result<void> backupTo(Records &records, const QString &path, const Progress &pro
     return backUp(records.database(), path, progress);
 }
 
-Result<QString> restoreFrom(const QString &backupPath, const QString &databasePath,
-                            const QString &by, const Progress &progress)
+namespace {
+
+/// The records that are there say who may replace them; if they can no longer be read, the register
+/// of the backup does.
+Result<QString> whoRestores(const QString &backupPath, const QString &databasePath,
+                            const Restorer &restorer)
 {
+    for (const QString &path : {databasePath, backupPath}) {
+        if (!QFile::exists(path))
+            continue;
+        const auto access =
+            path == databasePath ? Database::Access::ReadWrite : Database::Access::ReadOnly;
+        const auto records = Records::open(path, access);
+        if (!records)
+            continue;
+        LOOPWRIGHT_TRY(actFor(**records, restorer.by));
+        (*records)->setPinSource(restorer.pin);
+        LOOPWRIGHT_TRY(allow(**records, Act::Restore));
+        return (*records)->by();
+    }
+    return restorer.by.isEmpty() ? Records::loginName() : restorer.by;
+}
+
+} // namespace
+
+Result<QString> restoreFrom(const QString &backupPath, const QString &databasePath,
+                            const Restorer &restorer, const Progress &progress)
+{
+    LOOPWRIGHT_ASSIGN(const auto by, whoRestores(backupPath, databasePath, restorer));
     Event event;
     event.by = by;
     event.at = Records::realNow();
@@ -26,11 +53,6 @@ Result<QString> restoreFrom(const QString &backupPath, const QString &databasePa
 }
 
 namespace {
-
-Error diskError(const QSaveFile &file)
-{
-    return {ErrorCode::DiskTrouble, "cannot be written: " + file.errorString(), file.fileName()};
-}
 
 /// Knows the test lines of every office: calls to them stand in facts, and in all that is made of
 /// facts and remarks.
@@ -47,24 +69,17 @@ Result<NumberGuard> guardOfAllOffices(Records &records)
 }
 
 Result<void> exportOne(Records &records, const NumberGuard &guard, const QString &table,
-                       const QString &path)
+                       const QString &path, bool internal)
 {
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly))
-        return failure(diskError(file));
+    LOOPWRIGHT_ASSIGN(auto file, OutFile::open(path, FileKind::Csv, internal));
     LOOPWRIGHT_TRY(
         exportTable(records.database(), table, [&](const QStringList &row) -> Result<void> {
             QStringList safe;
             for (const QString &field : row)
                 safe << spreadsheetSafe(guard.coverStored(field));
-            const QByteArray record = csvRecord(safe);
-            if (file.write(record) != record.size())
-                return failure(diskError(file));
-            return {};
+            return file.write(csvRecord(safe));
         }));
-    if (!file.flush() || !file.commit()) // commit() alone forgets what the disk said
-        return failure(diskError(file));
-    return {};
+    return file.commit();
 }
 
 } // namespace
@@ -72,6 +87,8 @@ Result<void> exportOne(Records &records, const NumberGuard &guard, const QString
 Result<QStringList> exportTables(Records &records, const QString &directory, bool internal,
                                  const Progress &progress)
 {
+    if (internal)
+        LOOPWRIGHT_TRY(allow(records, Act::ExportInternal));
     if (!QDir().mkpath(directory))
         return failure(ErrorCode::DiskTrouble, "the folder cannot be made", directory);
     LOOPWRIGHT_ASSIGN(const auto guard,
@@ -83,7 +100,7 @@ Result<QStringList> exportTables(Records &records, const QString &directory, boo
             return failure(ErrorCode::Refused,
                            "The export was stopped; the files written so far are whole.");
         const QString path = QDir(directory).filePath(table + ".csv");
-        LOOPWRIGHT_TRY(exportOne(records, guard, table, path));
+        LOOPWRIGHT_TRY(exportOne(records, guard, table, path, internal));
         written << path;
     }
     return written;

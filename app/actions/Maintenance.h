@@ -5,6 +5,13 @@
 
 namespace loopwright {
 
+/// Who restores, as on the command line: a key or nothing, and where his PIN comes from.
+struct Restorer
+{
+    QString by;
+    Records::PinSource pin = {};
+};
+
 /// Online; the copy is verified (integrity and history) before it is called done, and takes `path`
 /// only when whole.
 Result<void> backupTo(Records &records, const QString &path, const Progress &progress = {});
@@ -13,7 +20,7 @@ Result<void> backupTo(Records &records, const QString &path, const Progress &pro
 /// kept, empty if there was none. The restored records say that `by` did it, and have a station tag
 /// of their own.
 Result<QString> restoreFrom(const QString &backupPath, const QString &databasePath,
-                            const QString &by, const Progress &progress = {});
+                            const Restorer &restorer, const Progress &progress = {});
 
 /// Every table as RFC 4180 CSV, spreadsheet-safe; the unpublished numbers only with `internal`.
 Result<QStringList> exportTables(Records &records, const QString &directory, bool internal,

@@ -1,6 +1,7 @@
 #include "app/actions/Orders.h"
 
 #include "app/actions/Acceptance.h"
+#include "app/actions/Acting.h"
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
 #include "app/actions/OrderIntake.h"
@@ -67,6 +68,7 @@ Result<OrderVerdict> checkOrder(Records &records, const OrderFields &fields)
 Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool update,
                               bool sameWires)
 {
+    LOOPWRIGHT_TRY(allow(records, update ? Act::KeepOrders : Act::TakeOrderOnSite));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(const auto reading, readFields(records, fields));
     auto verdict = judge(records, reading);
@@ -125,6 +127,7 @@ Result<StoredOrder> openOrder(Records &records, const QString &number)
 
 Result<void> completeOrder(Records &records, const QString &number)
 {
+    LOOPWRIGHT_TRY(allow(records, Act::KeepOrders, number));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(const auto stored, openOrder(records, number));
     // Kept with the order: it is judged by the limits of this day from now on.
@@ -146,6 +149,7 @@ Result<void> completeOrder(Records &records, const QString &number)
 
 Result<void> cancelOrder(Records &records, const QString &number, const QString &because)
 {
+    LOOPWRIGHT_TRY(allow(records, Act::KeepOrders, number));
     LOOPWRIGHT_TRY(checkReason(because, "A cancelled order needs a reason."));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(const auto stored, openOrder(records, number));

@@ -1,8 +1,10 @@
 #include "app/actions/Records.h"
 
 #include <QDateTime>
-#include <QDir>
 #include <QStandardPaths>
+
+#include <pwd.h>
+#include <unistd.h>
 
 namespace loopwright {
 
@@ -10,6 +12,12 @@ Records::Records(Database database)
     : m_database(std::move(database))
     , m_by(loginName())
 {
+}
+
+QString Records::loginName()
+{
+    const passwd *user = getpwuid(getuid());
+    return user ? QString::fromLocal8Bit(user->pw_name) : QString("user %1").arg(getuid());
 }
 
 Result<std::unique_ptr<Records>> Records::open(const QString &path, Database::Access access)

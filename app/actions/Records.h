@@ -4,6 +4,7 @@
 
 #include "core/base/Moment.h"
 #include "core/base/Result.h"
+#include "core/office/Office.h"
 #include "db/LimitSetStore.h"
 
 #include <chrono>
@@ -24,9 +25,19 @@ public:
 
     Database &database() { return m_database; }
 
-    /// Who acts; goes into the history. The login name unless set.
+    /// Who acts; goes into the history. The login name unless set (actFor()).
     QString by() const { return m_by; }
     void actAs(const QString &name) { m_by = name; }
+    /// Of the process's user; no environment variable gives rights.
+    static QString loginName();
+
+    /// Where the PIN of a person comes from if an act needs one; nothing: it was not given.
+    using PinSource = std::function<std::optional<QString>(const Person &)>;
+    void setPinSource(PinSource source) { m_pinSource = std::move(source); }
+    std::optional<QString> askPin(const Person &person) const
+    {
+        return m_pinSource ? m_pinSource(person) : std::nullopt;
+    }
 
     /// The time that counts: the given one if it was set (late entry, tests), else the clock.
     Moment now() const;
@@ -45,6 +56,7 @@ public:
 private:
     Database m_database;
     QString m_by;
+    PinSource m_pinSource;
     std::optional<Moment> m_given;
     ReadLimitSet m_lastLimits;
     std::optional<std::chrono::steady_clock::time_point> m_runningSince; ///< of the given time

@@ -54,15 +54,6 @@ Result<QList<Person>> people(Records &records)
     return asList(PersonStore(records.database()).all());
 }
 
-Result<std::optional<Person>> actingPerson(Records &records)
-{
-    LOOPWRIGHT_ASSIGN(const auto registered, PersonStore(records.database()).all());
-    const auto found = std::ranges::find_if(registered, [&records](const Person &each) {
-        return each.key == records.by() || each.name == records.by();
-    });
-    return found == registered.end() ? std::nullopt : std::optional(*found);
-}
-
 Result<QList<Instrument>> instruments(Records &records)
 {
     return asList(InstrumentStore(records.database()).all());

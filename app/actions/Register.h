@@ -15,8 +15,6 @@ Result<QList<ServingOffice>> offices(Records &records);
 Result<QList<TestLine>> testLinesOf(Records &records, const QString &office);
 Result<QList<Person>> people(Records &records);
 Result<QList<Instrument>> instruments(Records &records);
-/// The registered person who acts, by key or name; nothing if the register has none of either.
-Result<std::optional<Person>> actingPerson(Records &records);
 
 /// One thing that the audit found, with the circuits that it concerns.
 struct AuditFinding

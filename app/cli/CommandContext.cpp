@@ -1,6 +1,8 @@
 #include "app/cli/CommandContext.h"
 
+#include "app/actions/Acting.h"
 #include "app/actions/LimitChanges.h"
+#include "app/cli/PinInput.h"
 
 #include <QElapsedTimer>
 
@@ -21,11 +23,6 @@ QString CommandContext::databasePath() const
     return fromEnvironment.isEmpty() ? defaultDatabasePath() : fromEnvironment;
 }
 
-QString CommandContext::by() const
-{
-    return m_common.by.isEmpty() ? loginName() : m_common.by;
-}
-
 Result<Records *> CommandContext::records()
 {
     if (!m_records) {
@@ -42,12 +39,22 @@ Result<Records *> CommandContext::recordsAsTheyAre(Database::Access access)
 {
     if (!m_records) {
         LOOPWRIGHT_ASSIGN(auto opened, Records::open(databasePath(), access));
-        if (!m_common.by.isEmpty())
-            opened->actAs(m_common.by);
+        LOOPWRIGHT_TRY(actFor(*opened, m_common.by));
+        opened->setPinSource(pinSource());
         opened->setNow(m_common.now);
         m_records = std::move(opened);
     }
     return m_records.get();
+}
+
+Records::PinSource CommandContext::pinSource() const
+{
+    return [this](const Person &person) -> std::optional<QString> {
+        if (m_common.pinFile.isEmpty())
+            return pinFromTerminal(QString("PIN of %1:").arg(person.name));
+        const auto pin = pinFromFile(m_common.pinFile);
+        return pin ? std::optional(*pin) : std::nullopt;
+    };
 }
 
 Progress CommandContext::progress(const QString &what)

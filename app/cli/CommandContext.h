@@ -12,7 +12,8 @@ struct CommonOptions
 {
     QString database; ///< as given; empty: LOOPWRIGHT_DB, else the usual place
     bool json = false;
-    QString by; ///< empty: the login name
+    QString by;      ///< empty: the person whose login it is, else the login name
+    QString pinFile; ///< empty: asked on the terminal
     std::optional<Moment> now;
 };
 
@@ -24,12 +25,12 @@ public:
 
     const CommonOptions &common() const { return m_common; }
     QString databasePath() const;
-    /// Who acts, also where no records are open.
-    QString by() const;
     /// The open records; the same ones on every call.
     Result<Records *> records();
     /// Likewise, but nothing is brought into them on the way: for commands that ask what is stored.
     Result<Records *> recordsAsTheyAre(Database::Access access = Database::Access::ReadOnly);
+    /// From --pin-file, else from the terminal.
+    Records::PinSource pinSource() const;
     /// Shows on a terminal how much of `what` is done, at most ten times a second.
     Progress progress(const QString &what);
 

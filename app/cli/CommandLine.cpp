@@ -79,7 +79,10 @@ void CommandLine::Reading::declareCommon()
     options.text("--db", common.database,
                  "The database (else LOOPWRIGHT_DB, else records.sqlite in the data directory)");
     options.flag("--json", common.json, "One JSON document on standard output");
-    options.text("--by", common.by, "Who acts; goes into the history (else the login name)");
+    options.text("--by", common.by,
+                 "Who acts, by key of the register; goes into the history (else by the login)");
+    options.text("--pin-file", common.pinFile,
+                 "Holds in its first line the PIN of who acts, if one is needed");
     options.moment("--now", common.now, "Takes the place of the clock (ISO 8601)");
     app.require_subcommand(1);
     app.fallthrough();
@@ -101,7 +104,7 @@ CLI::App *CommandLine::Reading::find(const QStringList &words)
             next->fallthrough();
             next->group(""); // the list below the options names them all
             next->footer(group ? commandList(words[i] + " ")
-                               : "--db, --json, --by and --now may stand anywhere; see "
+                               : "--db, --json, --by, --pin-file and --now may stand anywhere; see "
                                  "loopwright-cli --help.");
             if (group)
                 next->require_subcommand(1);

@@ -27,6 +27,7 @@
 #include "app/cli/commands/OrderList.h"
 #include "app/cli/commands/OrderPut.h"
 #include "app/cli/commands/OrderShow.h"
+#include "app/cli/commands/PersonPin.h"
 #include "app/cli/commands/QualifyLoop.h"
 #include "app/cli/commands/Record.h"
 #include "app/cli/commands/RegisterLists.h"
@@ -59,6 +60,7 @@ constexpr CommandEntry commands[] = {
     {"office list", "List the serving offices", Effect::Reads, makeOfficeList},
     {"installer import", "Take people in from CSV", Effect::Changes, makeInstallerImport},
     {"installer list", "List the people", Effect::Reads, makeInstallerList},
+    {"person pin", "Set, change or remove the PIN of a person", Effect::Changes, makePersonPin},
     {"instrument import", "Take instruments and calibrations in from CSV", Effect::Changes, makeInstrumentImport},
     {"instrument list", "List the instruments", Effect::Reads, makeInstrumentList},
     // orders

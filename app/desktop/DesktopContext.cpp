@@ -1,5 +1,6 @@
 #include "app/desktop/DesktopContext.h"
 
+#include "app/actions/Acting.h"
 #include "app/actions/LimitChanges.h"
 
 namespace loopwright {
@@ -12,8 +13,7 @@ Result<std::unique_ptr<Records>> openRecords(const QString &path, const QString 
     auto records = Records::open(path);
     if (!records)
         return failure(records.error());
-    if (!by.isEmpty())
-        (*records)->actAs(by);
+    LOOPWRIGHT_TRY(actFor(**records, by));
     (*records)->setNow(given);
     return records;
 }
@@ -26,9 +26,40 @@ DesktopContext::DesktopContext(std::unique_ptr<Records> records, QString databas
     , m_databasePath(std::move(databasePath))
     , m_by(std::move(by))
     , m_given(given)
-    , m_questions([this] { return another(); })
-    , m_longWork([this] { return another(); })
+    , m_questions([this] { return another(); },
+                  [this](Records &records) { records.actAs(this->by()); })
+    , m_longWork([this] { return another(); },
+                 [this](Records &records) { records.actAs(this->by()); })
 {
+    m_by = m_records->by();
+    m_records->setPinSource([this](const Person &person) { return pinOf(person); });
+}
+
+QString DesktopContext::by() const
+{
+    const QMutexLocker lock(&m_whoMutex);
+    return m_by;
+}
+
+void DesktopContext::actAs(const QString &key)
+{
+    {
+        const QMutexLocker lock(&m_whoMutex);
+        m_by = key;
+    }
+    m_records->actAs(key);
+}
+
+std::optional<QString> DesktopContext::pinOf(const Person &person)
+{
+    if (!m_askPin)
+        return std::nullopt;
+    if (m_window.thread() == QThread::currentThread())
+        return m_askPin(person);
+    std::optional<QString> pin;
+    QMetaObject::invokeMethod(
+        &m_window, [&] { pin = m_askPin(person); }, Qt::BlockingQueuedConnection);
+    return pin;
 }
 
 Result<std::unique_ptr<DesktopContext>>
@@ -39,9 +70,11 @@ DesktopContext::open(const QString &databasePath, const QString &by, std::option
     return std::make_unique<DesktopContext>(std::move(records), databasePath, by, given);
 }
 
-Result<std::unique_ptr<Records>> DesktopContext::another() const
+Result<std::unique_ptr<Records>> DesktopContext::another()
 {
-    auto records = openRecords(m_databasePath, m_by, m_given);
+    auto records = openRecords(m_databasePath, by(), m_given);
+    if (records)
+        (*records)->setPinSource([this](const Person &person) { return pinOf(person); });
     if (records && m_clockRuns)
         (*records)->startClock(m_records->now());
     return records;

@@ -5,6 +5,8 @@
 #include "app/desktop/Lanes.h"
 
 #include <QDate>
+#include <QMutex>
+#include <QObject>
 
 namespace loopwright {
 
@@ -22,7 +24,7 @@ public:
     Records &records() const { return *m_records; }
     /// A further connection to the same database, acting for the same person at the same time. Call
     /// it in the thread that will use it, and let it go there.
-    Result<std::unique_ptr<Records>> another() const;
+    Result<std::unique_ptr<Records>> another();
 
     /// What is asked while one looks on: searches, an order's view.
     Lane &questions() { return m_questions; }
@@ -32,14 +34,25 @@ public:
     /// Lets the given time go on; nothing where the clock counts anyway.
     void letClockRun();
 
+    /// The person with this key works from now on, in the lanes too.
+    void actAs(const QString &key);
+    /// Called in the window's thread when an act needs a PIN.
+    void setPinDialog(Records::PinSource ask) { m_askPin = std::move(ask); }
+
     QString databasePath() const { return m_databasePath; }
     QDate today() const { return m_records->now().localDate(); }
 
 private:
+    QString by() const;
+    std::optional<QString> pinOf(const Person &person);
+
     std::unique_ptr<Records> m_records;
     QString m_databasePath;
+    mutable QMutex m_whoMutex; ///< of the one below, which the lanes read
     QString m_by;
     std::optional<Moment> m_given;
+    QObject m_window; ///< lives in the window's thread
+    Records::PinSource m_askPin;
     std::atomic<bool> m_clockRuns = false;
     Lane m_questions; ///< last: what runs in them uses the others
     Lane m_longWork;

@@ -8,8 +8,9 @@ constexpr qint64 reportEveryMs = 50;
 
 } // namespace
 
-Lane::Lane(OpenRecords open)
+Lane::Lane(OpenRecords open, std::function<void(Records &)> prepare)
     : m_open(std::move(open))
+    , m_prepare(std::move(prepare))
     , m_thread(*this)
 {
     m_thread.setObjectName("lane");
@@ -69,6 +70,8 @@ void Lane::work()
     m_sinceReport.start();
     while (auto job = take()) {
         const auto records = openedRecords();
+        if (records && m_prepare)
+            m_prepare(**records);
         if (!job->ticket->superseded)
             deliver(job->ticket, job->task(records));
     }

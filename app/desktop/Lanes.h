@@ -36,7 +36,8 @@ public:
     using Task = std::function<Answer(Result<Records *>)>;
 
     /// The thread starts, and `open` is called in it, when the first task comes.
-    explicit Lane(OpenRecords open);
+    /// `prepare` is called in it before each task.
+    explicit Lane(OpenRecords open, std::function<void(Records &)> prepare = {});
     /// Interrupts what runs and waits for it; no answer comes any more.
     ~Lane();
     Lane(const Lane &) = delete;
@@ -73,6 +74,7 @@ private:
     void deliver(const TicketPtr &ticket, Answer answer);
 
     OpenRecords m_open;
+    std::function<void(Records &)> m_prepare;
     QMutex m_mutex; ///< of the five below
     QWaitCondition m_wake;
     std::deque<Job> m_waiting;

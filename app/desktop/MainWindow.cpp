@@ -4,6 +4,7 @@
 #include "app/desktop/RunTeller.h"
 #include "app/desktop/ShortcutsDialog.h"
 #include "app/desktop/Sidebar.h"
+#include "app/desktop/WhoWorks.h"
 
 #include <QActionGroup>
 #include <QFileInfo>
@@ -247,6 +248,8 @@ void MainWindow::makeRecordsMenu()
               QKeySequence(Qt::CTRL | Qt::Key_N), [this] { editOrder({}); });
     addAction(menu, QStringLiteral("import"), tr("&Import a file"),
               QKeySequence(Qt::CTRL | Qt::Key_I), [this] { showScreen(QStringLiteral("import")); });
+    addAction(menu, QStringLiteral("who"), tr("&Who works"), QKeySequence(Qt::CTRL | Qt::Key_W),
+              [this] { m_who->showMenu(); });
     menu->addSeparator();
     addAction(menu, QStringLiteral("quit"), tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q),
               [this] { close(); });
@@ -326,15 +329,19 @@ void MainWindow::makeStatusLine()
     auto *where = new QLabel;
     where->setObjectName(QStringLiteral("records"));
     where->setForegroundRole(QPalette::PlaceholderText);
-    where->setText(
-        tr("%1 · acting as %2")
-            .arg(QFileInfo(m_workplace.databasePath()).fileName(), m_workplace.records().by()));
-    where->setAccessibleName(
-        tr("Records %1, acting as %2").arg(m_workplace.databasePath(), m_workplace.records().by()));
+    where->setText(QFileInfo(m_workplace.databasePath()).fileName());
+    where->setAccessibleName(tr("Records %1").arg(m_workplace.databasePath()));
+    m_who = new WhoWorks(m_workplace);
+    connect(m_who, &WhoWorks::changed, this, [this](const QString &name) {
+        say(tr("%1 works from now on.").arg(name));
+        recordsChangedBy(nullptr);
+    });
+    m_workplace.setPinDialog([this](const Person &person) { return askForPin(person, this); });
     where->setToolTip(m_workplace.databasePath());
     statusBar()->setSizeGripEnabled(false);
     statusBar()->addWidget(m_said, 1);
     statusBar()->addPermanentWidget(where);
+    statusBar()->addPermanentWidget(m_who);
     whenThemed(where, [this] { statusBar()->setContentsMargins(em(0.8), 0, em(0.8), 0); });
 }
 

@@ -16,6 +16,7 @@ namespace loopwright {
 
 class Sidebar;
 class RunTeller;
+class WhoWorks;
 
 class MainWindow : public QMainWindow
 {
@@ -75,6 +76,7 @@ private:
     Sidebar *m_rail = nullptr;
     QStackedWidget *m_pages = nullptr;
     QLabel *m_said = nullptr;
+    WhoWorks *m_who = nullptr;
     RunTeller *m_runs = nullptr;
     QMap<QString, Screen *> m_screens;
     QMap<QString, int> m_pageOf;    ///< its place in m_pages

@@ -87,6 +87,7 @@ struct Person
     QString key;
     QString name;
     Role role = Role::Installer;
+    QString login = {}; ///< of the machines' users; empty: he says who he is
 
     bool operator==(const Person &) const = default;
 };

@@ -70,8 +70,12 @@ CREATE TABLE installer (
     installer TEXT NOT NULL UNIQUE CHECK (installer <> ''),
     name TEXT NOT NULL,
     role TEXT NOT NULL CHECK (role IN ('installer', 'dispatcher', 'supervisor')),
+    login TEXT NOT NULL, -- empty where none is said
+    pin TEXT NOT NULL,   -- argon2id with its salt; empty where none is set
     digest TEXT NOT NULL CHECK (length(digest) = 64)
 ) STRICT;
+
+CREATE UNIQUE INDEX installer_login ON installer (login) WHERE login <> '';
 
 CREATE TABLE instrument (
     id INTEGER PRIMARY KEY,

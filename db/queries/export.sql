@@ -9,7 +9,7 @@ SELECT * FROM issuer
 -- name: office_test_line
 SELECT * FROM office_test_line ORDER BY office, label
 -- name: installer
-SELECT * FROM installer ORDER BY id
+SELECT id, installer, name, role, login, digest FROM installer ORDER BY id -- no PIN leaves
 -- name: instrument
 SELECT * FROM instrument ORDER BY id
 -- name: calibration

@@ -1,12 +1,16 @@
 -- Installers, dispatchers, supervisors.
 
 -- name: find
-SELECT installer, name, role FROM installer WHERE installer = :installer
+SELECT installer, name, role, login FROM installer WHERE installer = :installer
 
 -- name: all
-SELECT installer, name, role FROM installer ORDER BY installer
+SELECT installer, name, role, login FROM installer ORDER BY installer
+
+-- name: pin
+SELECT pin FROM installer WHERE installer = :installer
 
 -- name: put
-INSERT INTO installer (installer, name, role, digest) VALUES (:installer, :name, :role, :digest)
+INSERT INTO installer (installer, name, role, login, pin, digest)
+VALUES (:installer, :name, :role, :login, :pin, :digest)
 ON CONFLICT (installer) DO UPDATE SET name = excluded.name, role = excluded.role,
-    digest = excluded.digest
+    login = excluded.login, pin = excluded.pin, digest = excluded.digest

@@ -71,7 +71,7 @@ public:
     /// `filled`: with all of the above; else empty records.
     explicit DeskRecords(bool filled = true)
     {
-        auto opened = DesktopContext::open(path(), QStringLiteral("S. Lind"), now());
+        auto opened = DesktopContext::open(path(), QStringLiteral("lind"), now());
         if (!opened)
             qFatal("%s", qPrintable(opened.error().text()));
         m_workplace = std::move(*opened);

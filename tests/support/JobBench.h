@@ -42,7 +42,7 @@ public:
     /// Starts the program on the file.
     void open()
     {
-        auto workplace = DesktopContext::open(path(), "Kim Carver", m_now);
+        auto workplace = DesktopContext::open(path(), "K7", m_now);
         if (!workplace)
             qFatal("%s", qPrintable(workplace.error().text()));
         m_workplace = std::move(*workplace);

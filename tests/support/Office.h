@@ -56,7 +56,8 @@ inline std::unique_ptr<Records> office(const QString &path = ":memory:")
                    sentinel.toUtf8() + "\n"),
         {"offices.csv"}));
     good(importInstallers(**records,
-                          "installer,name,role\nK7,Kim Carver,installer\nS1,Sam Holt,supervisor\n",
+                          "installer,name,role\nK7,Kim Carver,installer\nS1,Sam Holt,supervisor\n"
+                          "D4,Lee Ward,dispatcher\nDana,Dana Sample,supervisor\n",
                           {"installers.csv"}));
     good(importInstruments(**records,
                            "instrument,serial,kind,calibrated_on,calibration_due\n"

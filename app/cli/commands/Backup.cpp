@@ -37,8 +37,8 @@ public:
     Result<Answer> run(CommandContext &context) override
     {
         const QString database = context.databasePath();
-        const auto kept =
-            restoreFrom(m_file, database, context.by(), context.progress("restoring"));
+        const auto kept = restoreFrom(m_file, database, {context.common().by, context.pinSource()},
+                                      context.progress("restoring"));
         if (!kept)
             return failure(kept.error());
         QString text = QString("%1 holds the records of %2 again\n").arg(database, m_file);

@@ -27,8 +27,7 @@ QString usualInstaller(const OrderView &view, Records &records)
         return view.order.installer;
     if (const auto known = people(records))
         for (const Person &person : *known)
-            if (person.role == Role::Installer &&
-                (person.name == records.by() || person.key == records.by()))
+            if (person.role == Role::Installer && person.key == records.by())
                 return person.key;
     return {};
 }

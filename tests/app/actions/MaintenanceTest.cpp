@@ -108,7 +108,19 @@ private slots:
             QVERIFY2(done, done ? "" : qPrintable(done.error().text()));
             QVERIFY(importOrders(*records, csv({analogFields()}), {"orders.csv"}));
         }
-        const auto restored = restoreFrom(backup, path, "A. Rivera");
+        // What is there says who may put something else in its place; a file that can be read no
+        // more leaves it to the backup's register.
+        const auto notHe = restoreFrom(backup, path, {"K7"});
+        QVERIFY(!notHe);
+        QCOMPARE(notHe.error().code, ErrorCode::Refused);
+        const QString damaged = folder.filePath("damaged.sqlite");
+        QVERIFY(QFile::copy(path, damaged));
+        QFile file(damaged);
+        QVERIFY(file.open(QIODevice::ReadWrite) && file.write(QByteArray(4096, 'x')) == 4096);
+        file.close();
+        QVERIFY(!restoreFrom(backup, damaged, {"K7"}));
+        QVERIFY(restoreFrom(backup, damaged, {"S1"}));
+        const auto restored = restoreFrom(backup, path, {"S1"});
         QVERIFY2(restored, restored ? "" : qPrintable(restored.error().text()));
         QCOMPARE(*restored, path + ".before-restore");
         auto records = Records::open(path);

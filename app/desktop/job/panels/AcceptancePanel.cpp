@@ -2,6 +2,7 @@
 // and the way to its evidence. Below, the exception that a supervisor may grant.
 
 #include "app/actions/Acceptance.h"
+#include "app/actions/Register.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/panels/Panels.h"
@@ -32,6 +33,16 @@ private:
     Records &m_records;
     QString m_before;
 };
+
+/// Of a person by key or name; what was typed if the register has neither.
+QString keyOf(Records &records, const QString &typed)
+{
+    if (const auto known = people(records))
+        for (const Person &person : *known)
+            if (person.key == typed || person.name == typed)
+                return person.key;
+    return typed;
+}
 
 class AcceptancePanel : public StationPanel
 {
@@ -176,7 +187,7 @@ private:
             m_form->field("by")->field()->setFocus();
             return false;
         }
-        const ActingAs acting(desk().records(), by);
+        const ActingAs acting(desk().records(), keyOf(desk().records(), by));
         const auto decision = acceptWithException(desk().records(), desk().order().number,
                                                   chosenKeys(typed.value("criteria").toString()),
                                                   typed.value("because").toString());

@@ -184,8 +184,8 @@ private slots:
     void pageAndFileSayTheSame()
     {
         JobBench bench({briFields()});
-        auto other = DesktopContext::open(bench.path(), "Kim Carver",
-                                          Moment::parse(u"2026-03-04T08:00:00-06:00"));
+        auto other =
+            DesktopContext::open(bench.path(), "K7", Moment::parse(u"2026-03-04T08:00:00-06:00"));
         QVERIFY(other);
         JobSession desk(**other);
         QVERIFY(desk.open("A-1001"));

@@ -309,7 +309,7 @@ private slots:
     {
         JobBench bench({briFields()});
         bench.close();
-        auto workplace = DesktopContext::open(bench.path(), "Kim Carver", {});
+        auto workplace = DesktopContext::open(bench.path(), "K7", {});
         QVERIFY(workplace);
         MainWindow window(**workplace);
         window.show();

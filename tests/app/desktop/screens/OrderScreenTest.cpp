@@ -195,7 +195,7 @@ private slots:
         QTest::qWait(Form::keepAfterMs + 200);
         // Nothing is closed in good order here, and the field is not left.
         DeskRecords other(false);
-        auto again = DesktopContext::open(m_records->path(), "S. Lind", DeskRecords::now());
+        auto again = DesktopContext::open(m_records->path(), "lind", DeskRecords::now());
         QVERIFY(again);
         OrderScreen second(**again);
         QCOMPARE(second.findChild<QLineEdit *>("order.customer")->text(), "Half Written");

@@ -1,0 +1,111 @@
+#include "app/actions/Acting.h"
+
+#include "app/actions/Events.h"
+#include "app/trust/Pin.h"
+#include "db/OrderStore.h"
+#include "db/PersonStore.h"
+#include "db/Transaction.h"
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+bool isSupervisor(const Person &person)
+{
+    return person.role == Role::Supervisor;
+}
+
+/// Keeps a refusal; if that cannot be written, it is a refusal all the same.
+Error refused(Records &records, Act act, const QString &order, const QString &why)
+{
+    const Error error{ErrorCode::Refused, why, {}};
+    auto transaction = Transaction::begin(records.database());
+    if (!transaction)
+        return error;
+    const QJsonObject detail{{"act", toText(act)}, {"because", why}};
+    const auto stored = order.isEmpty() ? Result<std::optional<StoredOrder>>(std::nullopt)
+                                        : OrderStore(records.database()).find(order);
+    const Event event = stored && *stored ? orderEvent(records, (*stored)->order, "refused", detail)
+                                          : registerEvent(records, "refused", detail);
+    if (const auto kept = transaction->commit(event); !kept)
+        return error;
+    return error;
+}
+
+/// Why his PIN does not let him; empty if it does, or none is asked.
+Result<QString> pinTrouble(Records &records, const Person &person)
+{
+    if (!person.login.isEmpty() && person.login == Records::loginName())
+        return QString();
+    LOOPWRIGHT_ASSIGN(const auto hash, PersonStore(records.database()).pinOf(person.key));
+    if (hash.isEmpty())
+        return QString();
+    const std::optional<QString> pin = records.askPin(person);
+    if (!pin)
+        return QString("This needs the PIN of %1.").arg(person.name);
+    return pinMatches(hash, *pin) ? QString()
+                                  : QString("This is not the PIN of %1.").arg(person.name);
+}
+
+} // namespace
+
+Result<void> actFor(Records &records, const QString &by)
+{
+    if (!by.isEmpty()) {
+        records.actAs(by);
+        return {};
+    }
+    LOOPWRIGHT_ASSIGN(const auto people, PersonStore(records.database()).all());
+    const auto found = std::ranges::find(people, Records::loginName(), &Person::login);
+    records.actAs(found == people.end() ? Records::loginName() : found->key);
+    return {};
+}
+
+Result<Actor> actorOf(Records &records)
+{
+    LOOPWRIGHT_ASSIGN(const auto people, PersonStore(records.database()).all());
+    Actor actor{records.by(), {}, std::ranges::any_of(people, isSupervisor)};
+    const auto found = std::ranges::find(people, records.by(), &Person::key);
+    if (found != people.end())
+        actor.person = *found;
+    return actor;
+}
+
+Result<void> allow(Records &records, Act act, const QString &order)
+{
+    LOOPWRIGHT_ASSIGN(const auto actor, actorOf(records));
+    QString why = whyNot(actor, act).english();
+    if (why.isEmpty() && actor.person && leastRoleFor(act) == Role::Supervisor) {
+        LOOPWRIGHT_ASSIGN(const auto trouble, pinTrouble(records, *actor.person));
+        why = trouble;
+    }
+    if (!why.isEmpty())
+        return failure(refused(records, act, order, why));
+    return {};
+}
+
+Result<void> setPin(Records &records, const QString &key, const QString &pin)
+{
+    LOOPWRIGHT_ASSIGN(const auto person, PersonStore(records.database()).find(key));
+    if (!person)
+        return failure(ErrorCode::NotFound,
+                       QString("\"%1\" is not in the register.").arg(key.left(60)));
+    LOOPWRIGHT_ASSIGN(const auto actor, actorOf(records));
+    const bool own = actor.person && actor.person->key == key;
+    if (own) {
+        LOOPWRIGHT_ASSIGN(const auto trouble, pinTrouble(records, *person));
+        if (!trouble.isEmpty())
+            return failure(refused(records, Act::KeepPeople, {}, trouble));
+    } else {
+        LOOPWRIGHT_TRY(allow(records, Act::KeepPeople));
+    }
+    LOOPWRIGHT_ASSIGN(const auto hash, pin.isEmpty() ? Result<QString>(QString()) : pinHash(pin));
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    LOOPWRIGHT_TRY(PersonStore::setPin(transaction, *person, hash));
+    return transaction.commit(registerEvent(records, hash.isEmpty() ? "pin_removed" : "pin_set",
+                                            {{"installer", person->key}}));
+}
+
+} // namespace loopwright
