@@ -48,7 +48,8 @@ const QList<Reach> reaches{
     {"core", {}},
     {"db", {"core"}},
     {"app/print", {"core"}},
-    {"app/actions", {"core", "db", "app/print"}},
+    {"app/trust", {"core"}},
+    {"app/actions", {"core", "db", "app/print", "app/trust"}},
     {"app/cli", {"core", "app/actions", "app/print"}},
     {"app/desktop", {"core", "app/actions", "app/print"}},
 };

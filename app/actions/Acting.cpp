@@ -75,6 +75,11 @@ Result<Actor> actorOf(Records &records)
 
 Result<void> allow(Records &records, Act act, const QString &order)
 {
+    if (!order.isEmpty()) {
+        LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).find(order));
+        if (!stored)
+            return {}; // the act itself says that there is none
+    }
     LOOPWRIGHT_ASSIGN(const auto actor, actorOf(records));
     QString why = whyNot(actor, act).english();
     if (why.isEmpty() && actor.person && leastRoleFor(act) == Role::Supervisor) {

@@ -7,8 +7,8 @@
 #include "app/actions/EvidenceStore.h"
 #include "app/actions/LimitSets.h"
 #include "app/actions/RecordCheck.h"
+#include "app/actions/VoidRights.h"
 #include "core/acceptance/Doubt.h"
-#include "db/EventStore.h"
 #include "db/FactStore.h"
 #include "db/InstrumentStore.h"
 #include "db/OrderStore.h"
@@ -278,39 +278,6 @@ Result<void> allowRecord(Records &records, const JobRecord &record)
     return {};
 }
 
-/// Whether who acts recorded the fact, and the visit or the day on which he did is not over.
-Result<bool> isOwnStill(Records &records, const Fact &fact)
-{
-    LOOPWRIGHT_ASSIGN(const auto events, EventStore(records.database()).ofOrder(fact.order));
-    const auto recorded = std::ranges::find_if(events, [&fact](const Event &event) {
-        return std::ranges::any_of(event.seals(), [&fact](const Seal &seal) {
-            return seal.row == u"fact" && seal.id == fact.id;
-        });
-    });
-    if (recorded == events.end() || recorded->by != records.by() ||
-        records.now().localDate() != fact.at.localDate())
-        return false;
-    LOOPWRIGHT_ASSIGN(const auto facts, FactStore(records.database()).ofOrder(fact.order));
-    return std::ranges::none_of(standingFacts(facts), [&](const Fact *each) {
-        const auto *visit = each->as<VisitFact>();
-        return visit && visit->left && fact.at <= *visit->left && *visit->left <= records.now();
-    });
-}
-
-/// What was never there is refused later, with its reason.
-Result<void> allowVoid(Records &records, const QString &factId)
-{
-    const QString id = QUuid::fromString(factId).toString(QUuid::WithoutBraces);
-    LOOPWRIGHT_ASSIGN(const auto fact, FactStore(records.database()).find(id));
-    if (!fact)
-        return {};
-    LOOPWRIGHT_ASSIGN(const auto limits, limitsInForce(records));
-    const auto *card = fact->as<SafetyFact>();
-    const bool isHazard = card && judge(*card, limits).outcome == SafetyOutcome::Hazard;
-    LOOPWRIGHT_ASSIGN(const auto own, isOwnStill(records, *fact));
-    return allow(records, own && !isHazard ? Act::VoidOwnFact : Act::VoidAnothersFact, fact->order);
-}
-
 } // namespace
 
 Result<RecordReport> recordFile(Records &records, const QByteArray &json, const QString &fileName,
@@ -344,7 +311,7 @@ Result<RecordReport> correctFact(Records &records, const QString &factId, JobRec
                                  const QString &place)
 {
     LOOPWRIGHT_TRY(allowRecord(records, record));
-    LOOPWRIGHT_TRY(allowVoid(records, factId));
+    LOOPWRIGHT_TRY(allowVoid(records, factId, true));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     // First: what is recorded is then told of as it stands without the old one.
     LOOPWRIGHT_ASSIGN(const Fact old, addVoid(records, transaction, factId, "corrected"));
@@ -402,7 +369,7 @@ QJsonObject RecordReport::toJson() const
 Result<QString> voidFact(Records &records, const QString &factId, const QString &because)
 {
     LOOPWRIGHT_TRY(checkReason(because, "A fact is voided with a reason."));
-    LOOPWRIGHT_TRY(allowVoid(records, factId));
+    LOOPWRIGHT_TRY(allowVoid(records, factId, false));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(const Fact fact, addVoid(records, transaction, factId, because));
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get(fact.order));

@@ -90,6 +90,7 @@ struct CircuitView
     QString circuit;
     std::vector<ServiceOrder> orders;
     std::vector<Event> events;
+    QList<Person> people; ///< of the register: events name who acted by key
 };
 Result<CircuitView> showCircuit(Records &records, const QString &circuit);
 

@@ -39,7 +39,7 @@ const char *nameOf(FileKind kind)
     return "a JSON file";
 }
 
-bool isOfKind(const QByteArray &beginning, FileKind kind)
+bool isOfKind(const QByteArray &beginning, const QString &path, FileKind kind)
 {
     const QByteArray text = beginning.trimmed();
     switch (kind) {
@@ -49,10 +49,12 @@ bool isOfKind(const QByteArray &beginning, FileKind kind)
         return beginning.startsWith("\x89PNG");
     case FileKind::Svg:
         return text.startsWith("<svg") || (text.startsWith("<?xml") && text.contains("<svg"));
-    case FileKind::Csv: // any text whose first line has a comma, and is nothing else that is text
-        return !beginning.contains('\0') && text.left(text.indexOf('\n')).contains(',') &&
-               !text.startsWith('{') && !text.startsWith('<') && !text.startsWith('%') &&
-               !text.startsWith('#');
+    case FileKind::Csv: // it has no mark: text that its name calls so, or whose first line has a
+                        // comma
+        return !beginning.contains('\0') && !text.startsWith('{') && !text.startsWith('<') &&
+               !text.startsWith('%') && !text.startsWith('#') &&
+               (path.endsWith(".csv", Qt::CaseInsensitive) ||
+                text.left(text.indexOf('\n')).contains(','));
     case FileKind::Json:
         return text.startsWith('{') || text.startsWith('[');
     }
@@ -81,7 +83,7 @@ Result<void> checkPlace(const QString &path, FileKind kind)
     if (beginning.startsWith("SQLite format 3") || isBesideDatabase(there.canonicalFilePath()) ||
         isBesideDatabase(there.absoluteFilePath()))
         return failure(ErrorCode::Usage, "belongs to a database and is not replaced", path);
-    if (there.size() > 0 && !isOfKind(beginning, kind))
+    if (there.size() > 0 && !isOfKind(beginning, path, kind))
         return failure(ErrorCode::Usage,
                        QString("is there and is not %1: it is not replaced; give another name")
                            .arg(QLatin1StringView(nameOf(kind))),

@@ -122,11 +122,13 @@ Result<CircuitView> showCircuit(Records &records, const QString &circuit)
     if (orders.empty())
         return failure(ErrorCode::NotFound,
                        QString("There is no circuit \"%1\".").arg(circuit.left(60)));
-    CircuitView view{circuit, {}, {}};
+    CircuitView view{circuit, {}, {}, {}};
     for (const StoredOrder &stored : orders)
         view.orders.push_back(stored.order);
     LOOPWRIGHT_ASSIGN(auto events, EventStore(records.database()).ofCircuit(circuit));
     view.events = std::move(events);
+    LOOPWRIGHT_ASSIGN(const auto people, PersonStore(records.database()).all());
+    view.people = QList<Person>(people.begin(), people.end());
     return view;
 }
 

@@ -100,6 +100,7 @@ constexpr std::pair<const char *, const char *> groups[] = {
     {"office", "Serving offices"},
     {"issuer", "Who issues the certificates"},
     {"installer", "Installers, dispatchers and supervisors"},
+    {"person", "Keep what a person needs to act"},
     {"instrument", "Test sets and meters"},
     {"order", "Orders, from the file to completion"},
     {"circuit", "Circuits"},

@@ -31,6 +31,8 @@ DesktopContext::DesktopContext(std::unique_ptr<Records> records, QString databas
     , m_longWork([this] { return another(); },
                  [this](Records &records) { records.actAs(this->by()); })
 {
+    if (!m_records)
+        return; // of a window that shows why they cannot be opened
     m_by = m_records->by();
     m_records->setPinSource([this](const Person &person) { return pinOf(person); });
 }

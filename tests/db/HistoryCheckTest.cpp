@@ -429,7 +429,8 @@ private slots:
     {
         QVERIFY_RESULT(m_database.connection().run(
             "WITH RECURSIVE n (i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < 3000)"
-            " INSERT INTO installer SELECT NULL, 'X' || i, '', 'installer', hex(zeroblob(32))"
+            " INSERT INTO installer SELECT NULL, 'X' || i, '', 'installer', '', '', "
+            "hex(zeroblob(32))"
             " FROM n",
             "test"));
         QCOMPARE(checkHistory(m_database)->faults.size(), HistoryFindings::maxFaults);

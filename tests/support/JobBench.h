@@ -61,6 +61,8 @@ public:
 
     MainWindow &window() { return *m_window; }
     Records &records() { return m_workplace->records(); }
+    /// From now on; Kim Carver, the installer, is at the window first.
+    void actAs(const QString &key) { m_workplace->actAs(key); }
 
     /// `minute` counts from 08:00 on the day of the visit.
     void at(double minute)

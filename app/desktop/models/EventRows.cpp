@@ -74,12 +74,12 @@ QString momentText(const Moment &moment)
     return moment.text().left(16).replace(u'T', u' ');
 }
 
-std::vector<TextRow> eventRows(const std::vector<Event> &events)
+std::vector<TextRow> eventRows(const std::vector<Event> &events, const QList<Person> &people)
 {
     std::vector<TextRow> rows;
     for (auto event = events.rbegin(); event != events.rend(); ++event)
-        rows.push_back({{momentText(event->at), eventName(event->kind), event->order, event->by,
-                         eventDetail(event->detail)},
+        rows.push_back({{momentText(event->at), eventName(event->kind), event->order,
+                         nameOf(people, event->by), eventDetail(event->detail)},
                         Status::None,
                         event->order,
                         false});

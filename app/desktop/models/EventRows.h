@@ -3,13 +3,14 @@
 
 #include "app/desktop/models/TextTable.h"
 #include "core/history/Event.h"
+#include "core/office/Office.h"
 
 namespace loopwright {
 
 QStringList eventHeader();
 std::vector<double> eventColumnEms();
 /// Newest first.
-std::vector<TextRow> eventRows(const std::vector<Event> &events);
+std::vector<TextRow> eventRows(const std::vector<Event> &events, const QList<Person> &people);
 /// "due_date: 2026-03-04, customer: …"; without the seals, which are for the machine.
 QString eventDetail(const QJsonObject &detail);
 /// "2026-03-04 09:15" on the writer's clock.

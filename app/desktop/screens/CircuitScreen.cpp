@@ -146,7 +146,7 @@ void CircuitScreen::showView(const Result<CircuitView> &view)
     for (auto order = view->orders.rbegin(); order != view->orders.rend(); ++order)
         orders.push_back(orderRow(*order));
     m_orders->show(std::move(orders));
-    m_events->show(eventRows(view->events));
+    m_events->show(eventRows(view->events, view->people));
     if (m_orders->rowCount() > 0)
         m_orderTable->setCurrentIndex(m_orders->index(0, 0));
 }

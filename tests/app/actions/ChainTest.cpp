@@ -256,7 +256,12 @@ private slots:
         record["installer"] = "X";
         const auto report = recordFile(*records, canonicalJson(record), "job.json");
         QVERIFY(report);
-        QCOMPARE(report->told.size(), 2U);
+        QStringList codes;
+        for (const RecordFinding &told : report->told)
+            codes << told.code;
+        // The last of the card that says disconnected, and of the layers that came up all the same.
+        QCOMPARE(codes, (QStringList{"installer_not_registered", "instrument_not_registered",
+                                     "office_connected"}));
         QCOMPARE(toText(decideOrder(*records, "A-1001")->outcome), "not_accepted");
         // Registering it afterwards is enough.
         QVERIFY(importInstruments(
@@ -364,10 +369,10 @@ private slots:
                  ErrorCode::Refused);
         QCOMPARE(acceptWithException(*records, "A-1001", {"layer2"}, "x").error().code,
                  ErrorCode::Refused);
-        records->actAs("Kim Carver");
+        records->actAs("K7");
         QCOMPARE(acceptWithException(*records, "A-1001", {"layer1"}, "x").error().code,
                  ErrorCode::Refused);
-        records->actAs("Sam Holt");
+        records->actAs("S1");
         const auto decision =
             acceptWithException(*records, "A-1001", {"layer1"}, "the NT follows next week");
         QVERIFY2(decision, decision ? "" : qPrintable(decision.error().text()));

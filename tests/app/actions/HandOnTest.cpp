@@ -42,9 +42,15 @@ private slots:
         QCOMPARE(view->facts.size(), 1u);
         QCOMPARE(view->facts.front().fact.kind(), FactKind::Referred);
         QCOMPARE(refer(*records, "A-1001", {" ", {}, {}}).error().code, ErrorCode::Usage);
+        // A stranger may not; of one who recorded it for him the paper says what he is.
         records->actAs("K99");
-        records->setNow(records->now().plusSeconds(60));
-        QVERIFY(refer(*records, "A-1001", {"the frame", {}, {}}));
+        QCOMPARE(refer(*records, "A-1001", {"the frame", {}, {}}).error().code, ErrorCode::Refused);
+        records->actAs("K7");
+        QJsonObject later = fact(70, "referred", 0, {{"to", "the frame"}});
+        later["at"] = records->now().plusSeconds(60).text();
+        QJsonObject file = record(order(briFields()), {later});
+        file["installer"] = "K99";
+        QVERIFY(recordFile(*records, canonicalJson(file), "job.json"));
         QCOMPARE(handoffOf(*records, "A-1001")->referred->by, "K99 (not registered)");
     }
 

@@ -90,10 +90,12 @@ class PlanCommandsTest : public QObject
     Moment m_now;
 
     QString path(const QString &name) const { return m_folder->filePath(name); }
+    QString m_by = "moss"; ///< who acts
+
     Answered at(const QStringList &words) const
     {
         return call(words + QStringList{"--json", "--db", path("records.sqlite"), "--now",
-                                        m_now.text(), "--by", "moss"});
+                                        m_now.text(), "--by", m_by});
     }
     void setNow(const char *text) { m_now = *Moment::parse(QString::fromLatin1(text)); }
     /// Each fact a minute after the other, the last of them now.
@@ -156,6 +158,7 @@ class PlanCommandsTest : public QObject
 private slots:
     void init()
     {
+        m_by = "moss";
         m_folder = std::make_unique<QTemporaryDir>();
         setNow("2026-03-12T09:00:00-06:00");
         COMPARE_STATUS(at({"office", "import", scenario + "offices.csv"}), ExitStatus::Yes);
@@ -308,6 +311,8 @@ private slots:
             record("26-0001", {{{"kind", "loop"}, {"dc_resistance_ohm", 600}, {"loss_db", 25}}});
         COMPARE_STATUS(measured, ExitStatus::Yes);
         QCOMPARE(codes(measured), QStringList{"closed_step"});
+        COMPARE_STATUS(at({"void", id, "--because", "typing error"}), ExitStatus::No);
+        m_by = "hale"; // a hazard is a supervisor's
         COMPARE_STATUS(at({"void", id, "--because", "typing error"}), ExitStatus::Yes);
         QCOMPARE(step("26-0001", "hazard_closed")["state"].toString(), "open");
     }
@@ -429,7 +434,8 @@ private slots:
     }
     void theProgramItself()
     {
-        const QStringList common{"--json", "--db", path("records.sqlite"), "--now", m_now.text()};
+        const QStringList common{"--json", "--db", path("records.sqlite"), "--now", m_now.text(),
+                                 "--by",   "moss"};
         const QString file =
             written(path("early.json"),
                     R"({"order":"26-0001","instrument":"set-1","facts":[{"kind":"loop",)"

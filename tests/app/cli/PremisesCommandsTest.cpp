@@ -18,10 +18,10 @@ class PremisesCommandsTest : public QObject
     QString path(const QString &name) const { return m_folder->filePath(name); }
     Answered at(const QStringList &words, bool json = true) const
     {
-        return call(
-            words +
-            QStringList{"--db", path("records.sqlite"), "--now", "2026-03-05T12:00:00-06:00"} +
-            (json ? QStringList{"--json"} : QStringList()));
+        return call(words +
+                    QStringList{"--db", path("records.sqlite"), "--now",
+                                "2026-03-05T12:00:00-06:00", "--by", "Dana"} +
+                    (json ? QStringList{"--json"} : QStringList()));
     }
     Answered issue(const QString &order, const QString &folder) const
     {

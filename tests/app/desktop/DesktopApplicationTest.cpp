@@ -10,6 +10,7 @@
 #include <QProcess>
 #include <QPushButton>
 #include <QTableView>
+#include <QToolButton>
 
 #include <csignal>
 
@@ -79,13 +80,13 @@ private slots:
         QSettings settings(records.path("settings.ini"), QSettings::IniFormat);
         StartOptions options;
         options.database = records.path();
-        options.by = "A. Rivera";
+        options.by = "rivera";
         options.now = DeskRecords::now();
         DesktopApplication desk(*qApp, options, settings);
         desk.start();
         QVERIFY(desk.window());
         QCOMPARE(desk.window()->current()->key(), "board");
-        QVERIFY(desk.window()->findChild<QLabel *>("records")->text().contains("A. Rivera"));
+        QCOMPARE(desk.window()->findChild<QToolButton *>("who")->text(), "A. Rivera works");
     }
 
     void aGivenTimeGoesOn()

@@ -215,7 +215,7 @@ private slots:
                                "Identifiers",
                                "Loop",
                                "is fit for this service",
-                               "DC resistance 612 ohm at most 1300 ohm good TS-4 as read",
+                               "DC resistance 612 ohm at most 1300 ohm TS-4 as read",
                                "Loss at 40 kHz 28.4 dB at most 42 dB TS-4 as read",
                                "AC voltage tip to ground 0.2 V",
                                "Layer 1",

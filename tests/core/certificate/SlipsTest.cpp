@@ -45,7 +45,7 @@ private slots:
     {
         const LeaveBehindSlip slip = slipOf(begun(0.2));
         QVERIFY(slip.done.join(' ').contains("is fit for this service"));
-        QVERIFY(slip.missing.join(' ').contains("error test"));
+        QVERIFY(slip.missing.join(' ').contains("how many errors the line makes"));
         QCOMPARE(slip.visited, "4 March 2026, by Pat Example");
         QCOMPARE(slip.call.name, "order A-1001");
         QCOMPARE(slip.next, QStringList{"The line is due on 6 March 2026."});

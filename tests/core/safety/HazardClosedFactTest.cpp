@@ -21,8 +21,10 @@ private slots:
     }
     void refuses()
     {
-        QCOMPARE(refusal<HazardClosedFact>(R"({"source":"power","by":"Lee"})"),
-                 "facts[0].hazard: is required and missing");
+        QCOMPARE(
+            refusal<HazardClosedFact>(R"({"source":"power","by":"Lee"})"),
+            "facts[0].hazard: is required and missing: the id of the safety card that read the "
+            "hazard");
         QCOMPARE(refusal<HazardClosedFact>(R"({"hazard":"7","source":"power","by":"Lee"})"),
                  "facts[0].hazard: is not a UUID");
         QCOMPARE(

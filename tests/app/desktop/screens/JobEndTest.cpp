@@ -73,6 +73,7 @@ private slots:
         OrderFields fields = briFields();
         for (const char *column : {"dn_2", "spid_2", "tei_2"})
             fields[column].clear();
+        bench.actAs("D4");
         QVERIFY(importOrders(bench.records(), csv({fields}), {"orders.csv", false, true}));
         bench.window().current()->refresh();
         bench.go("settings.copy");

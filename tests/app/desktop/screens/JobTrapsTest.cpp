@@ -238,6 +238,7 @@ private slots:
         JobBench bench({briFields()});
         bench.at(100);
         take(bench.records(), briFields(), briFacts());
+        bench.actAs("D4"); // the desk changes orders
         bench.window().editOrder("A-1001");
         auto *tick = bench.find<QCheckBox>("order.same_wires");
         QVERIFY(!tick->isVisible());

@@ -11,7 +11,11 @@ namespace {
 
 Finding finding(Severity severity, const QString &reason, const QString &repair = {})
 {
-    return {.severity = severity, .code = "test", .reason = reason, .repair = repair, .field = {}};
+    return {.severity = severity,
+            .code = "test",
+            .reason = Text::verbatim(reason),
+            .repair = repair,
+            .field = {}};
 }
 
 } // namespace
