@@ -49,6 +49,15 @@ Result<Database> openCopy(const QString &unfinished, const QString &named, Datab
 /// Only a backup is replaced: not the records of another station, and nothing of another program.
 Result<void> checkReplaced(const QString &path)
 {
+    // What SQLite keeps beside a database: it would take the backup for that, and remove it.
+    for (const char *end : {"-wal", "-shm", "-journal"})
+        if (path.endsWith(QLatin1StringView(end)))
+            return failure(ErrorCode::Usage,
+                           "is a name that a database gives to what it keeps beside it", path);
+    if (!QFileInfo::exists(path))
+        return {};
+    if (!QFileInfo(path).isFile())
+        return failure(ErrorCode::Usage, "is no file, and nothing is written onto it", path);
     constexpr int markAt = 68; // of the header of an SQLite file: application_id, big-endian
     const auto start = firstBytes(path, markAt + 4);
     if (start && start->size() == markAt + 4 &&
@@ -169,8 +178,7 @@ Result<void> backUp(const Database &database, const QString &path, const CopyPro
         return failure(ErrorCode::DiskTrouble, "the folder does not exist", path);
     if (info.exists() && info == QFileInfo(database.path()))
         return failure(ErrorCode::Usage, "is the database itself", path);
-    if (info.exists())
-        LOOPWRIGHT_TRY(checkReplaced(path));
+    LOOPWRIGHT_TRY(checkReplaced(path));
     const Unfinished unfinished(path);
     if (auto done =
             copyDatabase(database.connection(), unfinished.path(), backupApplicationId, progress);

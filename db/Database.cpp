@@ -45,8 +45,13 @@ Result<void> useWriteAheadLog(SqliteConnection &connection)
 /// and two programs that do it at the same time end with one.
 Result<void> create(const QString &path, const Migrator &migrator)
 {
-    if (!QDir().mkpath(QFileInfo(path).absolutePath()))
+    const QString folder = QFileInfo(path).absolutePath();
+    const bool isThere = QFileInfo::exists(folder);
+    if (!QDir().mkpath(folder))
         return trouble(path, "the folder of the database cannot be made");
+    if (!isThere)
+        QFile::setPermissions(folder, QFileDevice::ReadOwner | QFileDevice::WriteOwner |
+                                          QFileDevice::ExeOwner);
     const QString unfinished = unfinishedName(path);
     const auto made = [&]() -> Result<void> {
         LOOPWRIGHT_ASSIGN(const auto connection,

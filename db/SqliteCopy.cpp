@@ -87,6 +87,8 @@ Result<void> copyDatabase(SqliteConnection &source, const QString &toPath, qint6
 
 Result<void> putInPlace(const QString &finished, const QString &place, PutMode mode)
 {
+    // Records and their copies are for their owner's eyes only, whatever the umask.
+    QFile::setPermissions(finished, QFileDevice::ReadOwner | QFileDevice::WriteOwner);
     const QByteArray from = QFile::encodeName(finished);
     const QByteArray to = QFile::encodeName(place);
     const unsigned flags = mode == PutMode::KeepOther ? RENAME_NOREPLACE : 0;

@@ -154,8 +154,7 @@ Result<IssuedSet> issueCertificateSet(Records &records, const SetRequest &reques
 
 Result<void> writeSet(const QString &folder, const std::vector<SetFile> &files)
 {
-    if (!QDir().mkpath(folder))
-        return failure(ErrorCode::DiskTrouble, "cannot be made", folder);
+    LOOPWRIGHT_TRY(makeFolder(folder));
     std::vector<OutFile> open;
     for (const SetFile &file : files) {
         LOOPWRIGHT_ASSIGN(auto out, OutFile::open(QDir(folder).filePath(file.name), FileKind::Pdf));

@@ -35,6 +35,8 @@ Text keyTrouble(const QString &key)
 {
     if (key.isEmpty())
         return QT_TRANSLATE_NOOP("core", "is empty");
+    if (const Text trouble = identifierTrouble(key); !trouble.isEmpty())
+        return trouble;
     return key.size() > 60 ? Text(QT_TRANSLATE_NOOP("core", "is longer than 60 characters"))
                            : Text();
 }

@@ -9,6 +9,7 @@
 #include "db/TableExport.h"
 
 #include <QDir>
+#include <QFileInfo>
 
 namespace loopwright {
 
@@ -45,6 +46,8 @@ Result<QString> whoRestores(const QString &backupPath, const QString &databasePa
 Result<QString> restoreFrom(const QString &backupPath, const QString &databasePath,
                             const Restorer &restorer, const Progress &progress)
 {
+    if (QFileInfo::exists(backupPath) && !QFileInfo(backupPath).isFile())
+        return failure(ErrorCode::BadInput, "is no file", backupPath);
     LOOPWRIGHT_ASSIGN(const auto by, whoRestores(backupPath, databasePath, restorer));
     Event event;
     event.by = by;
@@ -89,8 +92,7 @@ Result<QStringList> exportTables(Records &records, const QString &directory, boo
 {
     if (internal)
         LOOPWRIGHT_TRY(allow(records, Act::ExportInternal));
-    if (!QDir().mkpath(directory))
-        return failure(ErrorCode::DiskTrouble, "the folder cannot be made", directory);
+    LOOPWRIGHT_TRY(makeFolder(directory));
     LOOPWRIGHT_ASSIGN(const auto guard,
                       internal ? Result<NumberGuard>(NumberGuard()) : guardOfAllOffices(records));
     QStringList written;

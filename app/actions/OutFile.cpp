@@ -74,6 +74,8 @@ bool isBesideDatabase(const QString &path)
 Result<void> checkPlace(const QString &path, FileKind kind)
 {
     const QFileInfo there(path);
+    if (there.isSymLink() && !there.exists())
+        return failure(ErrorCode::Usage, "is a link to something that is not there", path);
     if (there.isDir())
         return failure(ErrorCode::DiskTrouble, "is a folder; give the name of a file", path);
     if (there.exists() && !there.isFile())
@@ -182,6 +184,16 @@ Result<void> writeOut(const QString &path, FileKind kind, const QByteArray &byte
     LOOPWRIGHT_ASSIGN(auto out, OutFile::open(path, kind));
     LOOPWRIGHT_TRY(out.write(bytes));
     return out.commit();
+}
+
+Result<void> makeFolder(const QString &path)
+{
+    const QString clean = QDir::cleanPath(QFileInfo(path).absoluteFilePath());
+    if (isBesideDatabase(clean))
+        return failure(ErrorCode::Usage, "is a name that a database keeps for itself", path);
+    if (!QDir().mkpath(path))
+        return failure(ErrorCode::DiskTrouble, "the folder cannot be made", path);
+    return {};
 }
 
 Result<void> checkOut(const QString &path, FileKind kind)

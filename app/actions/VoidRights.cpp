@@ -24,7 +24,9 @@ Result<bool> isOwnStill(Records &records, const Fact &fact)
         });
     });
     if (recorded == events.end() || recorded->by != records.by() ||
-        records.now().localDate() != fact.at.localDate())
+        records.now().localDate() != fact.at.localDate() ||
+        // Whatever time is given.
+        Records::realNow().localDate() != recorded->recordedAt.localDate())
         return false;
     LOOPWRIGHT_ASSIGN(const auto facts, FactStore(records.database()).ofOrder(fact.order));
     return std::ranges::none_of(standingFacts(facts), [&](const Fact *each) {

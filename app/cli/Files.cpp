@@ -2,6 +2,8 @@
 
 #include <QFileInfo>
 
+#include <sys/stat.h>
+
 namespace loopwright {
 
 namespace {
@@ -10,6 +12,12 @@ Result<void> openToRead(QFile &file)
 {
     if (QFileInfo(file.fileName()).isDir())
         return failure(ErrorCode::BadInput, "is a folder, not a file", file.fileName());
+    // A named pipe without a writer would be waited for without end.
+    struct stat what;
+    if (stat(QFile::encodeName(file.fileName()).constData(), &what) == 0 &&
+        S_ISFIFO(what.st_mode) && !file.fileName().startsWith("/dev/fd/") &&
+        !file.fileName().startsWith("/proc/"))
+        return failure(ErrorCode::BadInput, "is a pipe, not a file", file.fileName());
     if (!file.open(QIODevice::ReadOnly))
         return failure(ErrorCode::BadInput, "cannot be read: " + file.errorString(),
                        file.fileName());
@@ -52,6 +60,14 @@ Result<MappedFile> MappedFile::open(const QString &path)
     mapped.m_read = std::move(read);
     mapped.m_bytes = mapped.m_read;
     return mapped;
+}
+
+Result<void> checkNotInput(const QString &out, const QString &in)
+{
+    const QString read = QFileInfo(in).canonicalFilePath();
+    if (!out.isEmpty() && !read.isEmpty() && read == QFileInfo(out).canonicalFilePath())
+        return failure(ErrorCode::Usage, "is the file that is read", out);
+    return {};
 }
 
 QString fileNameOf(const QString &path)

@@ -29,6 +29,9 @@ private:
     QByteArrayView m_bytes;
 };
 
+/// Usage if both name the same file, by whatever way: what is read must not be written over.
+Result<void> checkNotInput(const QString &out, const QString &in);
+
 /// The last part of a path, for messages.
 QString fileNameOf(const QString &path);
 

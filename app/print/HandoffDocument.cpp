@@ -46,7 +46,7 @@ Blocks subjectBlocks(const Handoff &handoff)
         cause += (cause.isEmpty() ? QString() : QString(" – ")) + "from " + handoff.causeWhere;
     QStringList call{handoff.call, handoff.telephone};
     call.removeAll(QString());
-    return {Facts{{{"What failed", handoff.whatFailed()},
+    return {Facts{{{handoff.isMissing ? "What is missing" : "What failed", handoff.whatFailed()},
                    {"Cause", cause},
                    {"Whose part", handoff.part},
                    {"Call", call.join(", ")}},

@@ -319,6 +319,7 @@ Handoff makeHandoff(const HandoffSources &sources)
     if (const CriterionResult *criterion = subjectOf(sources.decision)) {
         handoff.criterion = criterion->key;
         handoff.failed = criterion->name.english();
+        handoff.isMissing = criterion->outcome == CriterionOutcome::Missing;
         handoff.reason = criterion->reason.english();
         explain(handoff, sources, *criterion);
     }

@@ -86,6 +86,7 @@ struct Handoff
 
     /// "Layer 3, terminal 2": the place says the name again if it begins with it.
     QString whatFailed() const;
+    bool isMissing = false; ///< nothing failed: it was not shown yet
 };
 
 /// What a handoff is made from.

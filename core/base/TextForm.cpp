@@ -1,6 +1,7 @@
 #include "core/base/TextForm.h"
 
 #include <algorithm>
+#include <optional>
 
 namespace loopwright {
 
@@ -23,6 +24,27 @@ Text textTrouble(QStringView text, qsizetype longest)
     if (std::any_of(text.begin(), text.end(), isControl))
         return QT_TRANSLATE_NOOP("core", "holds a control character");
     return text.isValidUtf16() ? Text() : Text(QT_TRANSLATE_NOOP("core", "holds half a character"));
+}
+
+Text identifierTrouble(const QString &text)
+{
+    std::optional<QChar::Script> script;
+    for (const char32_t c : text.toUcs4()) {
+        const QChar::Category category = QChar::category(c);
+        if (category >= QChar::Other_Control && category <= QChar::Other_NotAssigned)
+            return QT_TRANSLATE_NOOP("core", "holds a character that is not seen");
+        if (category == QChar::Separator_Line || category == QChar::Separator_Paragraph)
+            return QT_TRANSLATE_NOOP("core", "holds a line break");
+        const QChar::Script of = QChar::script(c);
+        if (of == QChar::Script_Common || of == QChar::Script_Inherited)
+            continue;
+        if (script && *script != of)
+            return QT_TRANSLATE_NOOP("core", "mixes letters of two scripts that look alike");
+        script = of;
+    }
+    if (text.normalized(QString::NormalizationForm_KC) != text)
+        return QT_TRANSLATE_NOOP("core", "is written with characters that stand for others");
+    return {};
 }
 
 } // namespace loopwright

@@ -11,4 +11,9 @@ namespace loopwright {
 /// hold). Lengths in UTF-16 code units.
 Text textTrouble(QStringView text, qsizetype longest);
 
+/// Of a name by which records are told apart: empty, or why another could be taken for it:
+/// invisible or private characters, line breaks, a form that is written in two ways (Unicode NFKC,
+/// so that a full-width letter is none), letters of two scripts (a Cyrillic one among Latin ones).
+Text identifierTrouble(const QString &text);
+
 } // namespace loopwright

@@ -122,6 +122,8 @@ Result<LeaveBehindSlip> leaveBehindSlip(const CertificateSources &sources, const
             continue;
         if (criterion.outcome == CriterionOutcome::Met)
             slip.done << guard.cover(plainMeaning(criterion));
+        else if (isHeld && criterion.key == u"safety")
+            slip.missing.prepend(guard.cover(plainMeaning(criterion)));
         else if (criterion.outcome != CriterionOutcome::NotNeeded)
             slip.missing << guard.cover(plainMeaning(criterion));
     }

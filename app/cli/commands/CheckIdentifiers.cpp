@@ -63,6 +63,7 @@ public:
 private:
     Result<Answer> toFile(const MappedFile &file) const
     {
+        LOOPWRIGHT_TRY(checkNotInput(m_out, m_in));
         LOOPWRIGHT_ASSIGN(auto out, OutFile::open(m_out, FileKind::Csv));
         LOOPWRIGHT_ASSIGN(const auto count, checkIdentifierList(file.bytes(), fileNameOf(m_in),
                                                                 [&out](QByteArrayView piece) {

@@ -33,6 +33,7 @@ public:
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(const auto bytes, readFile(m_file));
+        LOOPWRIGHT_TRY(checkNotInput(m_rejects, m_file));
         LOOPWRIGHT_TRY(checkOut(m_rejects, FileKind::Csv));
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         m_options.fileName = fileNameOf(m_file);

@@ -211,7 +211,7 @@ void HandoffScreen::sayHandoff(const Handoff &handoff)
     addWords(tr("Call"), handoff.call);
     addWords(tr("Telephone"), handoff.telephone);
     addWords(tr("Whose part"), handoff.part);
-    addWords(tr("What failed"), handoff.whatFailed());
+    addWords(handoff.isMissing ? tr("What is missing") : tr("What failed"), handoff.whatFailed());
     addWords(tr("What was seen"), handoff.reason);
     addWords(tr("Cause"), handoff.cause);
     addWords(tr("Cause from"), handoff.causeWhere);

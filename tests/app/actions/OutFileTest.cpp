@@ -111,6 +111,9 @@ private slots:
             QVERIFY(!QFile::exists(path("r.sqlite") + end));
         }
         QVERIFY_RESULT(writeOut(path("other-wal"), FileKind::Pdf, pdf));
+        QVERIFY(!makeFolder(path("r.sqlite-journal")));
+        QVERIFY(!makeFolder(path("./r.sqlite-wal/")));
+        QVERIFY(!QFileInfo::exists(path("r.sqlite-journal")));
     }
 
     void noPipeAndNoFolder()
@@ -133,6 +136,8 @@ private slots:
         QVERIFY(QFile::link(path("real.pdf"), path("link.pdf")));
         QVERIFY_RESULT(writeOut(path("link.pdf"), FileKind::Pdf, pdf));
         QVERIFY(QFileInfo(path("link.pdf")).isSymLink());
+        QVERIFY(QFile::link(path("nowhere"), path("dangling.pdf")));
+        QCOMPARE(writeOut(path("dangling.pdf"), FileKind::Pdf, pdf).error().code, ErrorCode::Usage);
         QCOMPARE(contentOf(path("real.pdf")), QByteArray(pdf));
     }
 

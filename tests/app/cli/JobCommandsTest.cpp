@@ -564,6 +564,7 @@ private slots:
 
     void historyBackupAndRestore()
     {
+        m_by = "hale";
         record("26-0003");
         const Answered whole = at({"history", "verify"});
         COMPARE_STATUS(whole, ExitStatus::Yes);

@@ -35,6 +35,31 @@ private slots:
         QFETCH(QString, trouble);
         QCOMPARE(textTrouble(text, 7).english(), trouble);
     }
+
+    void namesThatCouldBeTakenForOthers_data()
+    {
+        QTest::addColumn<QString>("name");
+        QTest::addColumn<QString>("trouble");
+        const auto row = [](const char *what, const char16_t *name, const char *trouble) {
+            QTest::newRow(what) << QString::fromUtf16(name) << QString(trouble);
+        };
+        row("latin", u"hale-2", "");
+        row("accents", u"M\u00fcller", "");
+        row("cyrillic alone", u"\u0418\u0432\u0430\u043d", "");
+        row("japanese", u"\u6771\u4eac", "");
+        row("cyrillic a among latin", u"h\u0430le", "mixes letters of two scripts that look alike");
+        row("zero width space", u"ha\u200ble", "holds a character that is not seen");
+        row("private use", u"ha\ue000le", "holds a character that is not seen");
+        row("control", u"ha\u0007le", "holds a character that is not seen");
+        row("line separator", u"ha\u2028le", "holds a line break");
+        row("full width", u"\uff48ale", "is written with characters that stand for others");
+        row("accent apart", u"Mu\u0308ller", "is written with characters that stand for others");
+    }
+    void namesThatCouldBeTakenForOthers()
+    {
+        QFETCH(QString, name);
+        QTEST(identifierTrouble(name).english(), "trouble");
+    }
 };
 
 QTEST_APPLESS_MAIN(TextFormTest)
