@@ -54,14 +54,6 @@ Moment Records::realNow()
     return Moment{now.toMSecsSinceEpoch(), now.offsetFromUtc()};
 }
 
-QString loginName()
-{
-    for (const char *variable : {"LOGNAME", "USER"})
-        if (const QString name = qEnvironmentVariable(variable); !name.isEmpty())
-            return name;
-    return QDir::home().dirName().isEmpty() ? QString("unknown") : QDir::home().dirName();
-}
-
 QString defaultDatabasePath()
 {
     return QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +

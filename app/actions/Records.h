@@ -62,9 +62,6 @@ private:
     std::optional<std::chrono::steady_clock::time_point> m_runningSince; ///< of the given time
 };
 
-/// Who acts unless somebody else is named.
-QString loginName();
-
 /// `records.sqlite` in the XDG data directory of the program.
 QString defaultDatabasePath();
 

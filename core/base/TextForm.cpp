@@ -1,5 +1,7 @@
 #include "core/base/TextForm.h"
 
+#include <QList>
+
 #include <algorithm>
 #include <optional>
 
