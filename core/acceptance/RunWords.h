@@ -1,6 +1,7 @@
 #pragma once
 // Words that criteria and the list of runs have in common.
 
+#include "core/base/Text.h"
 #include "core/errortest/G821.h"
 #include "core/errortest/Path.h"
 #include "core/order/Channel.h"
