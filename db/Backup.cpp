@@ -4,6 +4,7 @@
 #include "db/FirstBytes.h"
 #include "db/HistoryCheck.h"
 #include "db/MetaStore.h"
+#include "db/PrivateFiles.h"
 #include "db/SchemaCheck.h"
 #include "db/SqliteConnection.h"
 #include "db/Transaction.h"
@@ -21,10 +22,13 @@ namespace {
 
 Result<void> readThrough(const Database &database, const QString &named)
 {
-    LOOPWRIGHT_TRY(database.checkIntegrity());
-    LOOPWRIGHT_ASSIGN(const auto findings, checkHistory(database));
+    LOOPWRIGHT_ASSIGN(const auto findings, checkHistory(database)); // of the pages too
     if (!findings.faults.empty()) {
         const HistoryFault &first = findings.faults.front();
+        if (first.subject == "database")
+            return failure(ErrorCode::DatabaseTrouble,
+                           QString("the database is damaged (%1)").arg(first.what.simplified()),
+                           named);
         return failure(ErrorCode::DatabaseTrouble,
                        QString("the history is broken (%1 event %2: %3)")
                            .arg(first.subject)
@@ -50,18 +54,14 @@ Result<Database> openCopy(const QString &unfinished, const QString &named, Datab
 Result<void> checkReplaced(const QString &path)
 {
     // What SQLite keeps beside a database: it would take the backup for that, and remove it.
-    for (const char *end : {"-wal", "-shm", "-journal"})
-        if (path.endsWith(QLatin1StringView(end)))
-            return failure(ErrorCode::Usage,
-                           "is a name that a database gives to what it keeps beside it", path);
+    if (databaseBeside(path))
+        return failure(ErrorCode::Usage,
+                       "is a name that a database gives to what it keeps beside it", path);
     if (!QFileInfo::exists(path))
         return {};
     if (!QFileInfo(path).isFile())
         return failure(ErrorCode::Usage, "is no file, and nothing is written onto it", path);
-    constexpr int markAt = 68; // of the header of an SQLite file: application_id, big-endian
-    const auto start = firstBytes(path, markAt + 4);
-    if (start && start->size() == markAt + 4 &&
-        qFromBigEndian<quint32>(start->constData() + markAt) == backupApplicationId)
+    if (isBackup(path))
         return {};
     return failure(ErrorCode::Usage, "is there already, and is not a backup; it was left as it is",
                    path);
@@ -78,6 +78,17 @@ Result<void> startStation(Database &database, Event event)
     event.kind = "restored";
     event.detail = {{"head", before.toJson()}, {"station", station}};
     return transaction.commit(event);
+}
+
+/// Only the file itself is put in its place. Closing writes the log into it too, but does not tell
+/// if the disk refuses that.
+Result<void> intoOneFile(SqliteConnection &copy)
+{
+    LOOPWRIGHT_ASSIGN(const auto mode, copy.text("PRAGMA journal_mode = DELETE"));
+    if (mode != "delete")
+        return failure(ErrorCode::DatabaseTrouble, "its log cannot be written into it",
+                       copy.path());
+    return {};
 }
 
 /// A file of no bytes is a database to SQLite, and would be brought up to date as records that hold
@@ -110,7 +121,7 @@ class Unfinished
 {
 public:
     explicit Unfinished(const QString &place)
-        : m_path(unfinishedName(place))
+        : m_path(beginUnfinished(place))
     {
     }
     ~Unfinished()
@@ -166,10 +177,21 @@ Result<QString> keepPresent(const QString &path)
     if (::link(from.constData(), to.constData()) != 0 && !QFile::rename(path, kept))
         return failure(ErrorCode::DiskTrouble, "the present database cannot be kept", path);
     QFile::remove(path + "-shm");
+    closeToOthers(kept);
     return kept;
 }
 
 } // namespace
+
+bool isBackup(const QString &path)
+{
+    constexpr int markAt = 68; // of the header of an SQLite file: application_id, big-endian
+    if (!QFileInfo(path).isFile())
+        return false;
+    const auto start = firstBytes(path, markAt + 4);
+    return start && start->size() == markAt + 4 && start->startsWith("SQLite format 3") &&
+           qFromBigEndian<quint32>(start->constData() + markAt) == backupApplicationId;
+}
 
 Result<void> backUp(const Database &database, const QString &path, const CopyProgress &progress)
 {
@@ -179,13 +201,21 @@ Result<void> backUp(const Database &database, const QString &path, const CopyPro
     if (info.exists() && info == QFileInfo(database.path()))
         return failure(ErrorCode::Usage, "is the database itself", path);
     LOOPWRIGHT_TRY(checkReplaced(path));
+    if (!QFileInfo(info.absolutePath()).isWritable())
+        return failure(ErrorCode::DiskTrouble,
+                       "the folder cannot be written, and no backup was made; name another place",
+                       path);
     const Unfinished unfinished(path);
     if (auto done =
             copyDatabase(database.connection(), unfinished.path(), backupApplicationId, progress);
         !done) {
         Error error = done.error();
-        if (error.place == unfinished.path())
+        if (error.place == unfinished.path()) {
             error.place = path;
+            if (error.code == ErrorCode::DatabaseTrouble) // not that of the records
+                error = {ErrorCode::DiskTrouble,
+                         "the backup cannot be written there: " + error.message, path};
+        }
         return failure(error);
     }
     LOOPWRIGHT_TRY(openCopy(unfinished.path(), path, Database::Access::ReadOnly));
@@ -199,7 +229,7 @@ Result<QString> restore(const QString &backupPath, const QString &databasePath, 
         return failure(ErrorCode::BadInput, "there is no such file", backupPath);
     if (QFileInfo(backupPath) == QFileInfo(databasePath))
         return failure(ErrorCode::Usage, "is the database itself", backupPath);
-    if (!QDir().mkpath(QFileInfo(databasePath).absolutePath()))
+    if (!makePrivateFolder(QFileInfo(databasePath).absolutePath()))
         return failure(ErrorCode::DiskTrouble, "the folder cannot be made", databasePath);
     const Unfinished unfinished(databasePath);
     LOOPWRIGHT_ASSIGN(const auto source,
@@ -211,6 +241,7 @@ Result<QString> restore(const QString &backupPath, const QString &databasePath, 
         LOOPWRIGHT_ASSIGN(auto copy,
                           openCopy(unfinished.path(), backupPath, Database::Access::ReadWrite));
         LOOPWRIGHT_TRY(startStation(copy, event));
+        LOOPWRIGHT_TRY(intoOneFile(copy.connection()));
     }
     if (!QFileInfo::exists(databasePath)) {
         LOOPWRIGHT_TRY(putInPlace(unfinished.path(), databasePath, PutMode::Replace));

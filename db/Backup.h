@@ -15,10 +15,13 @@ namespace loopwright {
 Result<void> backUp(const Database &database, const QString &path,
                     const CopyProgress &progress = {});
 
+/// Whether a file is there that bears the mark of a backup.
+bool isBackup(const QString &path);
+
 /// Puts a backup in the place of the database at `databasePath`, and returns where the present one
 /// is kept: `databasePath`.before-restore, with a number appended if that is taken; empty if
 /// there was none. A backup of an older form is brought up to date on the way. The restored records
-/// are a station of their own, with a new tag and series; `event` (by and at) is recorded in them
+/// are a station of their own, with a new tag; `event` (by and at) is recorded in them
 /// and says so. DatabaseTrouble if the backup is not whole, or has tables, indexes or triggers that
 /// are not ours, or the present database is open in any program; a damaged present database is no
 /// hindrance.

@@ -1,8 +1,8 @@
 #pragma once
 // The board: the derived state of every order, kept by whatever action changes what it comes from,
-// and asked for by filters. A filter is put together from labelled parts of board.sql; what was
-// typed is only ever bound.
+// and asked for by filters (BoardStatement.h).
 
+#include "core/acceptance/BoardQuery.h"
 #include "core/acceptance/BoardRow.h"
 #include "core/order/ServiceOrder.h"
 #include "db/OrderStore.h"
@@ -15,75 +15,92 @@ namespace loopwright {
 /// What is derived for one order.
 struct OrderState
 {
+    OrderStatus status = OrderStatus::Open;
     Stage stage = stageAt(Station::Identifiers);
     OrderOutcome outcome = OrderOutcome::Incomplete;
-    QString reason;      ///< why it is not accepted; empty if it is
-    bool hazard = false; ///< one is open on its pair or at its premises
+    QString criterion = {}; ///< key of the first open one; empty if none is
+    QString reason = {};    ///< why it is not accepted; empty if it is
+    QString waitingOn = {}; ///< of a hold, or the referral that stands
+    bool paper = false;     ///< accepted, and its certificate is not issued
+    bool hazard = false;    ///< one is open on its pair or at its premises
     int facts = 0;
     int runs = 0;
-
-    bool operator==(const OrderState &) const = default;
 };
 
-struct BoardQuery
+/// So many orders agree in all that the board filters by.
+struct BoardCombination
 {
-    std::optional<Stage> stage{};
-    std::optional<OrderOutcome> outcome{};
-    QString office{}, installer{}; ///< empty: any
-    QDate dueFrom{}, dueBefore{};  ///< invalid: any; from inclusive, before exclusive
-    bool notDone = false;          ///< any stage but Done
-    bool open = false;             ///< neither completed nor cancelled
-    bool hazard = false;           ///< a hazard is open and the order is not done
-    QString text{};                ///< words that must all be found, any part of a number or name
+    QMap<BoardFacet, QString> values; ///< "1" or "0" of those that are on or off
+    bool pending = false;
+    bool past = false, today = false, soon = false, thisWeek = false; ///< of grouped() alone
+    qint64 orders = 0;
 };
+
+struct BoardKeyParts;
+struct BoardSortRow;
+enum class TextBy;
 
 class BoardStore
 {
 public:
-    enum class Tally
-    {
-        Stage,
-        Office,
-        Installer
-    };
-
     explicit BoardStore(const Database &database)
         : m_database(database)
     {
     }
 
-    /// Those with an open hazard that are not done, then the others; by due date, then number.
     /// `limit` -1: all. `after` is the last line of the page before.
     Result<std::vector<BoardRow>> lines(const BoardQuery &query, int limit = -1,
                                         const BoardRow *after = nullptr) const;
+    /// The lines from a place on, from 0, which need not follow any that is known: the walk to it
+    /// reads an index alone.
+    Result<std::vector<BoardRow>> linesAt(const BoardQuery &query, qint64 place, int limit) const;
     Result<qint64> count(const BoardQuery &query) const;
-    /// How many orders each value of one filter would show, with the other filters as they are.
-    Result<QMap<QString, qint64>> tally(BoardQuery query, Tally of) const;
+    /// Whether more orders have the words of a search than are looked at: the newest mostFound
+    /// (BoardStatement.h). Rows and counts are then of those alone.
+    Result<bool> findsMore(const QString &text) const;
 
-    /// For a list of a million rows: the row ids by due date and number at once, the lines page by
-    /// page.
-    Result<std::vector<qint64>> ids(const BoardQuery &query) const;
-    /// The line of a row id from ids(); nothing if it is gone.
-    Result<std::optional<BoardRow>> line(qint64 id) const;
+    /// Out of the tally, every combination under the filters of a query, whatever its orders are
+    /// due and called.
+    Result<std::vector<BoardCombination>> tallied(const BoardQuery &query = {}) const;
+    /// Those of the orders that the query finds; the week begins on Monday, soon is
+    /// from today to the end of riskWorkingDays.
+    Result<std::vector<BoardCombination>> grouped(const BoardQuery &query, QDate today) const;
+
+    /// Nothing if there is no such order.
+    Result<std::optional<BoardRow>> row(const QString &order) const;
 
     /// Every order at the premises that was not cancelled; by due date, then number.
     Result<std::vector<BoardRow>> atPremises(const QString &premises) const;
 
-    Result<std::optional<OrderState>> stateOf(const QString &order) const;
+    /// Of other circuits of the office whose pair, planned or working, lies in the cable: those
+    /// that are not accepted, in repair, or have an open hazard; by pair.
+    Result<std::vector<BoardRow>> inTroubleInCable(const QString &office, const QString &cable,
+                                                   const QString &butCircuit) const;
 
-    /// Adds or replaces the state of a stored order. NotFound if there is no such order.
     /// The row of an order as it is stored, by column, and as it follows from order and state.
     Result<QMap<QString, QString>> columnsOf(const QString &order) const;
     static QMap<QString, QString> columnsFor(const ServiceOrder &order, const OrderState &state);
     /// BadInput if the search index does not say what the rows say.
     static Result<void> checkSearch(Transaction &transaction);
+    /// The number of combinations that the tally counts otherwise than the rows do.
+    Result<qint64> wrongTallies() const;
 
+    /// Adds or replaces the state of a stored order. NotFound if there is no such order.
     static Result<void> put(Transaction &transaction, const ServiceOrder &order,
                             const OrderState &state);
 
 private:
-    Result<std::vector<BoardRow>> linesOf(const BoardQuery &query, bool hazards, int limit,
-                                          const BoardRow *after) const;
+    Result<std::vector<BoardRow>> linesOf(const BoardQuery &query, const BoardKeyParts &parts,
+                                          int limit, const BoardRow *after) const;
+    Result<std::vector<BoardRow>> valueByValue(const BoardQuery &query, const BoardSortRow &sort,
+                                               int limit, const BoardRow *after) const;
+    Result<std::optional<BoardRow>> lineAt(const BoardQuery &query, const BoardKeyParts &parts,
+                                           qint64 place) const;
+    Result<QStringList> valuesInOrder(const BoardQuery &query, const BoardSortRow &sort,
+                                      const BoardRow *after) const;
+    Result<std::vector<BoardRow>> foundByRank(const BoardQuery &query, TextBy how,
+                                              const BoardSortRow &sort, const QStringList &values,
+                                              int limit, const BoardRow *after) const;
 
     const Database &m_database;
 };

@@ -9,8 +9,8 @@ namespace {
 
 StoredCertificate readCertificate(const Statement &row)
 {
-    return {row.text("number"), row.text("order_number"), row.text("decision"),
-            row.moment("at"),   row.json("content"),      row.text("digest")};
+    return {row.text("number"),  row.text("order_number"), row.text("decision"), row.moment("at"),
+            row.json("content"), row.text("digest"),       row.bytes("claims")};
 }
 
 CertificateIssue readIssue(const Statement &row)
@@ -35,10 +35,10 @@ Result<std::vector<StoredCertificate>> CertificateStore::ofOrder(const QString &
     return rows(statement, readCertificate);
 }
 
-Result<int> CertificateStore::nextSequence(int year, const QString &series) const
+Result<int> CertificateStore::nextSequence(int year, const QString &station) const
 {
-    // The form of a number is that of CertificateNumber: 26-007-00042-18.
-    const QString begin = QString("%1-%2-").arg(year % 100, 2, 10, QChar('0')).arg(series);
+    // The form of a number is that of CertificateNumber: 26-K7M4QP-00042-18.
+    const QString begin = QString("%1-%2-").arg(year % 100, 2, 10, QChar('0')).arg(station);
     Statement statement(m_database, "certificate.newest_like");
     statement.bind("begin", begin);
     const auto newest =
@@ -79,7 +79,8 @@ Result<void> CertificateStore::add(Transaction &transaction, const StoredCertifi
         .bind("decision", certificate.decision)
         .bindMoment("at", certificate.at)
         .bindBytes("content", content)
-        .bind("digest", digest);
+        .bind("digest", digest)
+        .bindBytes("claims", certificate.claims);
     LOOPWRIGHT_TRY(add.insert());
     transaction.seal(subject, {"certificate", certificate.number, digest});
     return {};
@@ -107,6 +108,29 @@ Result<CertificateIssue> CertificateStore::addIssue(Transaction &transaction, co
     transaction.seal(
         subject, {"certificate_issue", QString("%1/%2").arg(number).arg(issue.issue), fileSha256});
     return issue;
+}
+
+Result<void> CertificateStore::setDue(Transaction &transaction, const QString &number, int issue)
+{
+    Statement set(transaction, "certificate.set_due");
+    LOOPWRIGHT_ASSIGN(const auto changed, set.bind("number", number).bind("issue", issue).run());
+    transaction.countDraftChanges(changed);
+    return {};
+}
+
+Result<void> CertificateStore::clearDue(Transaction &transaction, const QString &number)
+{
+    Statement clear(transaction, "certificate.clear_due");
+    LOOPWRIGHT_ASSIGN(const auto changed, clear.bind("number", number).run());
+    transaction.countDraftChanges(changed);
+    return {};
+}
+
+Result<std::optional<CertificateIssue>> CertificateStore::dueOf(const QString &number) const
+{
+    Statement statement(m_database, "certificate.due");
+    statement.bind("number", number);
+    return firstRow(statement, readIssue);
 }
 
 } // namespace loopwright

@@ -14,7 +14,8 @@ struct StoredCertificate
     QString decision; ///< id of the decision behind it
     Moment at;
     QJsonObject content;
-    QString digest; ///< SHA-256 of the canonical content
+    QString digest;    ///< SHA-256 of the canonical content
+    QByteArray claims; ///< SignedClaims::text()
 };
 
 struct CertificateIssue
@@ -35,8 +36,8 @@ public:
 
     Result<std::optional<StoredCertificate>> find(const QString &number) const;
     Result<std::vector<StoredCertificate>> ofOrder(const QString &order) const; ///< oldest first
-    /// The next free sequence number of a year and series, from 1 (CertificateNumber).
-    Result<int> nextSequence(int year, const QString &series) const;
+    /// The next free sequence number of a year and station, from 1 (CertificateNumber).
+    Result<int> nextSequence(int year, const QString &station) const;
     Result<std::vector<CertificateIssue>> issuesOf(const QString &number) const;
     /// The certificate that a file with this SHA-256 was made of.
     Result<std::optional<QString>> numberOfFile(const QString &fileSha256) const;
@@ -47,6 +48,12 @@ public:
     static Result<CertificateIssue> addIssue(Transaction &transaction, const QString &number,
                                              const QString &fileSha256, const QString &paper,
                                              const Moment &at);
+
+    // The paper of an issue is written after the issue is recorded: until then it is due. These
+    // notes have no history.
+    static Result<void> setDue(Transaction &transaction, const QString &number, int issue);
+    static Result<void> clearDue(Transaction &transaction, const QString &number);
+    Result<std::optional<CertificateIssue>> dueOf(const QString &number) const;
 
 private:
     const Database &m_database;

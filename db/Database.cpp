@@ -1,10 +1,10 @@
 #include "db/Database.h"
 
 #include "db/FirstBytes.h"
+#include "db/PrivateFiles.h"
 #include "db/SqliteConnection.h"
 #include "db/SqliteCopy.h"
 
-#include <QDir>
 #include <QFileInfo>
 
 #include <sqlite3.h>
@@ -45,14 +45,9 @@ Result<void> useWriteAheadLog(SqliteConnection &connection)
 /// and two programs that do it at the same time end with one.
 Result<void> create(const QString &path, const Migrator &migrator)
 {
-    const QString folder = QFileInfo(path).absolutePath();
-    const bool isThere = QFileInfo::exists(folder);
-    if (!QDir().mkpath(folder))
+    if (!makePrivateFolder(QFileInfo(path).absolutePath()))
         return trouble(path, "the folder of the database cannot be made");
-    if (!isThere)
-        QFile::setPermissions(folder, QFileDevice::ReadOwner | QFileDevice::WriteOwner |
-                                          QFileDevice::ExeOwner);
-    const QString unfinished = unfinishedName(path);
+    const QString unfinished = beginUnfinished(path);
     const auto made = [&]() -> Result<void> {
         LOOPWRIGHT_ASSIGN(const auto connection,
                           SqliteConnection::open(unfinished, SqliteConnection::Mode::ReadWrite));
@@ -83,20 +78,45 @@ Result<void> checkFirstBytes(const QString &path)
     return {};
 }
 
+/// The files beside it are made by SQLite with the rights of the database.
+bool closeDatabaseToOthers(const QString &path)
+{
+    bool any = false;
+    for (const char *ending : {"", "-wal", "-shm"})
+        any = closeToOthers(path + QLatin1StringView(ending)) || any;
+    return any;
+}
+
 bool folderCanBeWritten(const QString &path)
 {
     return QFileInfo(QFileInfo(path).absolutePath()).isWritable();
 }
 
-/// Opens the file. In a folder that cannot be written there is no room for the files through which
-/// readers and writers see each other; if no log is there either, nobody has it open.
-Result<Connection> connect(const QString &path, Access access)
+/// Nothing stands in it that the database does not hold, and nobody is about to write.
+bool logIsEmpty(const QString &path)
+{
+    return QFileInfo(path + "-wal").size() == 0; // also if it is not there
+}
+
+/// Opens the file to be read. In a folder that cannot be written, and on a full disk, there is no
+/// room for the files through which readers and writers see each other.
+Result<Connection> connectToRead(const QString &path)
 {
     using Mode = SqliteConnection::Mode;
-    if (access == Access::ReadWrite)
-        return SqliteConnection::open(path, Mode::ReadWrite);
-    const bool alone = !folderCanBeWritten(path) && !QFileInfo::exists(path + "-wal");
-    return SqliteConnection::open(path, alone ? Mode::Immutable : Mode::ReadOnly);
+    if (!folderCanBeWritten(path) && !QFileInfo::exists(path + "-wal"))
+        return SqliteConnection::open(path, Mode::Immutable);
+    LOOPWRIGHT_ASSIGN(auto connection, SqliteConnection::open(path, Mode::ReadOnly));
+    const auto schema = connection->number("PRAGMA schema_version");
+    if (!schema && schema.error().code == ErrorCode::DiskTrouble && logIsEmpty(path))
+        return SqliteConnection::open(path, Mode::Immutable);
+    return connection;
+}
+
+Result<Connection> connect(const QString &path, Access access)
+{
+    return access == Access::ReadOnly
+               ? connectToRead(path)
+               : SqliteConnection::open(path, SqliteConnection::Mode::ReadWrite);
 }
 
 /// Files up to this size are read through when they are opened; larger ones by checkIntegrity
@@ -155,7 +175,7 @@ Result<Outcome> bringUpToDate(SqliteConnection &connection, Access access, const
         return migrator.apply(connection, [&](int number) {
             const QString copy =
                 connection.path() + QString(".before-%1").arg(number, 4, 10, QChar('0'));
-            const QString unfinished = unfinishedName(copy);
+            const QString unfinished = beginUnfinished(copy);
             auto copied = copyDatabase(connection, unfinished, applicationId);
             return copied ? putInPlace(unfinished, copy, PutMode::Replace) : copied;
         });
@@ -184,6 +204,11 @@ QString Database::path() const
     return m_connection->path();
 }
 
+void Database::setPatience(int ms)
+{
+    sqlite3_busy_timeout(m_connection->handle(), ms);
+}
+
 void Database::interrupt()
 {
     m_connection->interrupt();
@@ -200,9 +225,12 @@ Result<Database> Database::open(const QString &path, Access access)
     return open(path, access, migrator);
 }
 
-Result<Database> Database::open(const QString &path, Access access, const Migrator &migrator)
+Result<Database> Database::open(const QString &given, Access access, const Migrator &migrator)
 {
-    bool created = false;
+    // The log lies beside what a link points at, not beside the link.
+    const QFileInfo info(given);
+    const QString path = info.isSymLink() && info.exists() ? info.canonicalFilePath() : given;
+    bool created = false, closed = false;
     if (path != memoryPath) {
         if (!QFileInfo::exists(path)) {
             if (access == Access::ReadOnly)
@@ -211,6 +239,7 @@ Result<Database> Database::open(const QString &path, Access access, const Migrat
             created = true;
         }
         LOOPWRIGHT_TRY(checkFirstBytes(path));
+        closed = access == Access::ReadWrite && closeDatabaseToOthers(path);
     }
     LOOPWRIGHT_ASSIGN(auto connection, connect(path, access));
     LOOPWRIGHT_TRY(checkHeader(*connection, access));
@@ -218,7 +247,22 @@ Result<Database> Database::open(const QString &path, Access access, const Migrat
     LOOPWRIGHT_ASSIGN(const auto outcome, bringUpToDate(*connection, access, migrator));
     if (access == Access::ReadWrite)
         LOOPWRIGHT_TRY(useWriteAheadLog(*connection));
-    return Database(std::move(connection), access, created ? Outcome::Created : outcome);
+    Database database(std::move(connection), access, created ? Outcome::Created : outcome);
+    database.m_closed = closed;
+    return database;
+}
+
+Result<qint64> Database::dataVersion() const
+{
+    return m_connection->number("PRAGMA data_version");
+}
+
+Result<void> Database::keepStatistics(Statistics which)
+{
+    if (m_access == Access::ReadOnly)
+        return {};
+    const QByteArray count = which == Statistics::All ? "ANALYZE" : "PRAGMA optimize";
+    return m_connection->run("PRAGMA analysis_limit = 1000; " + count, "statistics");
 }
 
 Result<QStringList> Database::damage() const

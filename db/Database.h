@@ -41,15 +41,35 @@ public:
     /// What opening found or did.
     Migrator::Outcome outcome() const { return m_outcome; }
 
+    /// Others had rights to the file until it was opened for writing; it took them away.
+    bool wasOpenToOthers() const { return m_closed; }
+
     /// Reads the whole file (a few seconds for a gigabyte), and tells each damage, up to twenty.
     Result<QStringList> damage() const;
     /// DatabaseTrouble naming the first damage.
     Result<void> checkIntegrity() const;
 
+    /// Which statistics SQLite's choice of an index goes by are counted anew.
+    enum class Statistics
+    {
+        Outgrown, ///< of tables that have grown to many times what they were: seldom any
+        All
+    };
+    /// Reads no more than some pages of each index, however large it is. Nothing where it is open
+    /// for reading alone.
+    Result<void> keepStatistics(Statistics which = Statistics::Outgrown);
+
+    /// For how long a change waits for another program's lock, in milliseconds.
+    void setPatience(int ms);
+
     /// From any thread: breaks off the statement that runs, and every later one as it starts, with
     /// Refused, until resume(). An open transaction can still be rolled back.
     void interrupt();
     void resume();
+
+    /// Another number than before if another connection, of this program or another one, has
+    /// changed the file since. Costs no read of it.
+    Result<qint64> dataVersion() const;
 
     SqliteConnection &connection() const { return *m_connection; }
 
@@ -60,6 +80,7 @@ private:
     std::unique_ptr<SqliteConnection> m_connection;
     Access m_access;
     Migrator::Outcome m_outcome;
+    bool m_closed = false;
 };
 
 } // namespace loopwright

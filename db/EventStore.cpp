@@ -64,6 +64,16 @@ Result<LogHead> EventStore::logHead() const
     return **found;
 }
 
+Result<std::optional<LogHead>> EventStore::headAt(qint64 position) const
+{
+    Statement statement(m_database, "event.in_log");
+    statement.bind("log_position", position);
+    return firstRow(statement, [position](const Statement &row) {
+        return LogHead{row.text("station"), position, row.text("log_digest"),
+                       row.moment("recorded")};
+    });
+}
+
 Result<HistoryChain> EventStore::chainOf(const QString &subject) const
 {
     Statement statement(m_database, "event.head");

@@ -25,6 +25,8 @@ public:
     /// Where the log of the station ends; its position is 0 if nothing was recorded yet. The
     /// station is the one that records now.
     Result<LogHead> logHead() const;
+    /// The head of the log as it was when it ended with this event; nothing if it never did.
+    Result<std::optional<LogHead>> headAt(qint64 position) const;
     /// Length and last digest of a chain; an empty chain if there is none.
     Result<HistoryChain> chainOf(const QString &subject) const;
 

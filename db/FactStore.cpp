@@ -22,12 +22,16 @@ QString dayText(QDate day)
     return day.toString(Qt::ISODate);
 }
 
+void bindDays(Statement &statement, const FactStore::Span &days)
+{
+    statement.bind("from_utc", dayText(days.first.addDays(-1)))
+        .bind("before_utc", dayText(days.last.addDays(2)));
+}
+
 void bindPlaceAndDays(Statement &statement, const ServiceOrder &order, const FactStore::Span &days)
 {
-    statement.bind("premises_key", premisesKey(order.premises))
-        .bind("order_number", order.number)
-        .bind("from_utc", dayText(days.first.addDays(-1)))
-        .bind("before_utc", dayText(days.last.addDays(2)));
+    bindDays(statement, days);
+    statement.bind("premises_key", premisesKey(order.premises)).bind("order_number", order.number);
 }
 
 } // namespace
@@ -68,6 +72,14 @@ Result<std::vector<Fact>> FactStore::visitsAtPremises(const ServiceOrder &order,
 {
     Statement statement(m_database, "fact.visits_of_all_at_premises");
     bindPlaceAndDays(statement, order, days);
+    return rows(statement, readStoredFact);
+}
+
+Result<std::vector<Fact>> FactStore::visitsOf(const QString &installer, const Span &days) const
+{
+    Statement statement(m_database, "fact.visits_of_installer");
+    bindDays(statement, days);
+    statement.bind("installer", installer);
     return rows(statement, readStoredFact);
 }
 

@@ -31,6 +31,9 @@ public:
                                                const Span &days) const;
     /// What anybody said of visits there in other orders.
     Result<std::vector<Fact>> visitsAtPremises(const ServiceOrder &order, const Span &days) const;
+    /// What the installer said of visits and self-tests in any order, oldest first, without what
+    /// was voided.
+    Result<std::vector<Fact>> visitsOf(const QString &installer, const Span &days) const;
     /// Numbers of the other orders at the premises that have facts of those days.
     Result<QStringList> otherOrdersAtPremises(const ServiceOrder &order, const Span &days) const;
 

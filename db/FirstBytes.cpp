@@ -26,8 +26,9 @@ public:
         , m_file(reinterpret_cast<sqlite3_file *>(m_memory.get()))
     {
         QByteArray full(m_vfs->mxPathname + 1, '\0');
-        if (m_vfs->xFullPathname(m_vfs, QFile::encodeName(path).constData(), int(full.size()),
-                                 full.data()) > SQLITE_WARNING)
+        const int found = m_vfs->xFullPathname(m_vfs, QFile::encodeName(path).constData(),
+                                               int(full.size()), full.data());
+        if (found != SQLITE_OK && found != SQLITE_OK_SYMLINK)
             return;
         m_name.reset(sqlite3_create_filename(full.constData(), "", "", 0, nullptr));
         m_isOpen = m_name &&

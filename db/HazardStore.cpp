@@ -18,6 +18,12 @@ Result<QStringList> orderNumbers(Statement &statement)
 
 } // namespace
 
+Result<QStringList> HazardStore::orders() const
+{
+    Statement statement(m_database, "hazard.orders");
+    return orderNumbers(statement);
+}
+
 Result<QStringList> HazardStore::ordersOnPairs(const ServiceOrder &order,
                                                const QStringList &pairs) const
 {

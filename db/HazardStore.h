@@ -16,6 +16,8 @@ public:
     {
     }
 
+    /// Every order that holds a hazard.
+    Result<QStringList> orders() const;
     /// Other orders of the office that hold a hazard of one of these pairs (pairIdentity()).
     Result<QStringList> ordersOnPairs(const ServiceOrder &order, const QStringList &pairs) const;
     /// The pairs of which the order holds a hazard.

@@ -5,11 +5,14 @@
 #include "db/EventStore.h"
 #include "db/LogWalk.h"
 #include "db/MetaStore.h"
+#include "db/PageCheck.h"
 #include "db/RowSeals.h"
 #include "db/SchemaCheck.h"
 #include "db/SealedRows.h"
 #include "db/SqlCatalog.h"
 #include "db/Statement.h"
+
+#include <utility>
 
 namespace loopwright {
 
@@ -45,7 +48,7 @@ public:
 
     Result<HistoryFindings> run(const CheckProgress &progress)
     {
-        LOOPWRIGHT_TRY(told("database", checkPages()));
+        PageCheck pages(m_database);
         LOOPWRIGHT_TRY(told("schema", checkSchema()));
         LogWalk walk(m_database.connection(), m_rows, [this](const HistoryFault &fault) {
             add(fault.subject, fault.event, fault.what);
@@ -58,6 +61,7 @@ public:
                 LOOPWRIGHT_TRY(told("database", compareRows(table)));
         for (const LogHead &head : m_heads)
             LOOPWRIGHT_TRY(told("log", compareHead(head)));
+        LOOPWRIGHT_TRY(tellFirst(pages.take()));
         return m_findings;
     }
 
@@ -76,7 +80,7 @@ private:
         return {};
     }
 
-    Result<void> checkPages();
+    Result<void> tellFirst(const Result<QStringList> &damage);
     Result<void> checkSchema();
     Result<void> checkStation();
     std::vector<QByteArray> sealedTables() const;
@@ -93,11 +97,15 @@ private:
     HistoryFindings m_findings;
 };
 
-Result<void> Check::checkPages()
+/// Damage of the pages may be what else was found comes from: it stands before that.
+Result<void> Check::tellFirst(const Result<QStringList> &damage)
 {
-    LOOPWRIGHT_ASSIGN(const auto damage, m_database.damage());
-    for (const QString &each : damage)
+    const auto others = std::exchange(m_findings.faults, {});
+    LOOPWRIGHT_TRY(told("database", damage ? Result<void>() : failure(damage.error())));
+    for (const QString &each : damage.value_or(QStringList()))
         add("database", 0, each);
+    for (const HistoryFault &fault : others)
+        add(fault.subject, fault.event, fault.what);
     return {};
 }
 
@@ -114,16 +122,12 @@ Result<void> Check::checkStation()
     LOOPWRIGHT_ASSIGN(const auto head, EventStore(m_database).logHead());
     if (head.position == 0)
         return {};
-    Statement statement(m_database, "event.in_log");
-    statement.bind("log_position", head.position);
-    const auto recorded =
-        firstRow(statement, [](const Statement &row) { return row.text("station"); });
-    if (!recorded)
-        return failure(recorded.error());
-    if (*recorded != head.station)
+    LOOPWRIGHT_ASSIGN(const auto last, EventStore(m_database).headAt(head.position));
+    const QString recorded = last ? last->station : QString();
+    if (recorded != head.station)
         add("log", 0,
             QString("the records call themselves station %1, and the log ends with station %2")
-                .arg(head.station, recorded->value_or(QString())));
+                .arg(head.station, recorded));
     return {};
 }
 
@@ -203,19 +207,17 @@ Result<void> Check::compareHead(const LogHead &head)
 {
     if (head.position == 0)
         return {};
-    Statement statement(m_database, "event.in_log");
-    statement.bind("log_position", head.position);
-    const auto found = firstRow(statement, [](const Statement &row) {
-        return std::pair(row.text("station"), row.text("log_digest"));
-    });
-    if (!found)
-        return failure(found.error());
+    LOOPWRIGHT_ASSIGN(const auto found, EventStore(m_database).headAt(head.position));
     const QString told = QString("event %1 of the log of %2").arg(head.position).arg(head.station);
-    if (!*found)
+    if (!found)
         add("log", 0,
             QString("%1 was recorded, and is not in it: the log is shorter now").arg(told));
-    else if (**found != std::pair(head.station, head.digest))
+    else if (found->station != head.station || found->digest != head.digest)
         add("log", 0, QString("%1 was another than the one that stands there now").arg(told));
+    else if (found->at.msUtc != head.at.msUtc)
+        add("log", 0,
+            QString("%1 was recorded at %2, and not at %3")
+                .arg(told, found->at.storedText(), head.at.storedText()));
     return {};
 }
 

@@ -2,7 +2,6 @@
 
 #include "core/history/Event.h"
 #include "core/history/StationLog.h"
-#include "db/SqlCatalog.h"
 
 #include <algorithm>
 
@@ -10,12 +9,13 @@ namespace loopwright {
 
 namespace {
 
-constexpr qint64 eventsBetweenReports = 4096;
-
-Result<RawStatement> catalogued(SqliteConnection &connection, const std::string &label)
+/// Restored records become a station of their own; so do those whose key was lost.
+bool mayStartStation(QByteArrayView kind)
 {
-    return RawStatement::of(connection, label, *SqlCatalog::embedded().statement(label));
+    return kind == QByteArrayView("restored") || kind == QByteArrayView("keys_renewed");
 }
+
+constexpr qint64 eventsBetweenReports = 4096;
 
 } // namespace
 
@@ -42,7 +42,7 @@ struct LogWalk::Row
 Result<void> LogWalk::run(const CheckProgress &progress)
 {
     LOOPWRIGHT_ASSIGN(const auto all, m_connection.number("SELECT count(*) FROM event"));
-    LOOPWRIGHT_ASSIGN(auto statement, catalogued(m_connection, "event.log"));
+    LOOPWRIGHT_ASSIGN(auto statement, RawStatement::of(m_connection, "event.log"));
     for (;;) {
         LOOPWRIGHT_ASSIGN(const auto more, statement.next());
         if (!more)
@@ -87,7 +87,7 @@ QString LogWalk::wrongInChain(const Row &row)
     std::copy_n(row.digest.begin(), std::min<qsizetype>(row.digest.size(), 64),
                 link.digest.begin());
     if (event.sequence != expected)
-        return QString("event event %1 was expected here").arg(expected);
+        return QString("event %1 was expected here").arg(expected);
     if (!intact)
         return "event was changed after it was recorded";
     return linked ? QString() : "event does not follow the event before it";
@@ -100,7 +100,7 @@ QString LogWalk::wrongInLog(const Row &row)
     const bool linked = view(m_sha.hexOf(m_bytes)) == row.logDigest;
     const qint64 expected = m_position + 1;
     const bool sameStation =
-        row.station == m_station || expected == 1 || row.content.kind == QByteArrayView("restored");
+        row.station == m_station || expected == 1 || mayStartStation(row.content.kind);
     m_position = row.position;
     m_station.resize(0); // keeps the memory
     m_station += row.station;
@@ -124,7 +124,7 @@ void LogWalk::reportLink(QByteArrayView subject, qint64 event, const QString &wh
 
 Result<void> LogWalk::compareHeads()
 {
-    LOOPWRIGHT_ASSIGN(auto heads, catalogued(m_connection, "event.heads"));
+    LOOPWRIGHT_ASSIGN(auto heads, RawStatement::of(m_connection, "event.heads"));
     for (;;) {
         LOOPWRIGHT_ASSIGN(const auto more, heads.next());
         if (!more)

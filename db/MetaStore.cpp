@@ -33,11 +33,6 @@ Result<QString> MetaStore::station() const
     return value("station");
 }
 
-Result<QString> MetaStore::series() const
-{
-    return value("series");
-}
-
 Result<void> MetaStore::drawStation(Transaction &transaction)
 {
     Statement draw(transaction, "meta.draw_station");

@@ -16,10 +16,8 @@ public:
     /// A UUID that was made with the database; a copy and a restored backup keep it.
     Result<QString> databaseId() const;
     /// The tag of this set of records: six letters and digits, drawn with the database. A restored
-    /// backup draws a new one.
+    /// backup draws a new one. It stands in the numbers that are given out.
     Result<QString> station() const;
-    /// Three digits, drawn likewise: stand in the numbers that it gives out.
-    Result<QString> series() const;
     static Result<void> drawStation(Transaction &transaction);
     /// Version of the limit set that the board's open orders were last decided by; empty if it
     /// was none alone, nothing if none was decided yet.

@@ -113,6 +113,12 @@ Result<std::vector<StoredOrder>> OrderStore::held() const
     return rows(statement, readStoredOrder);
 }
 
+Result<std::vector<StoredOrder>> OrderStore::repairs() const
+{
+    Statement statement(m_database, "order.repairs");
+    return rows(statement, readStoredOrder);
+}
+
 Result<qint64> OrderStore::count() const
 {
     return countOf("order.count");
@@ -201,16 +207,9 @@ OrderColumns OrderStore::columnsFor(const ServiceOrder &order)
 
 Result<OrderColumns> OrderStore::columnsOf(const QString &number) const
 {
-    OrderColumns columns;
     Statement statement(m_database, "order.columns");
     statement.bind("order_number", number);
-    const auto read = firstRow(statement, [&columns](const Statement &row) {
-        for (const QString &column : row.columnNames())
-            columns.insert(column, row.text(column.toLatin1().constData()));
-        return true;
-    });
-    if (!read)
-        return failure(read.error());
+    LOOPWRIGHT_ASSIGN(OrderColumns columns, firstRowAsTexts(statement));
     Statement terminals(m_database, "order.terminals");
     terminals.bind("order_number", number);
     const auto all = rows(terminals, [&columns](const Statement &row) {

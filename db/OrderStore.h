@@ -39,6 +39,8 @@ public:
     Result<qint64> countOpen() const;
     /// Open orders that hold nothing until their identifiers are mended or free; oldest first.
     Result<std::vector<StoredOrder>> held() const;
+    /// Troubles: orders to repair, oldest first.
+    Result<std::vector<StoredOrder>> repairs() const;
     /// One after the other, oldest first, for work over every open order; the first failure of
     /// `visit` ends it.
     Result<void> eachOpen(const std::function<Result<void>(const StoredOrder &)> &visit) const;

@@ -1,5 +1,7 @@
 #include "db/RawStatement.h"
 
+#include "db/SqlCatalog.h"
+
 #include <sqlite3.h>
 #include <utility>
 
@@ -34,6 +36,11 @@ Result<RawStatement> RawStatement::of(SqliteConnection &connection, const std::s
     LOOPWRIGHT_ASSIGN(auto prepared, connection.lend(label, sql));
     LOOPWRIGHT_TRY(connection.mayStart());
     return RawStatement(connection, std::move(prepared));
+}
+
+Result<RawStatement> RawStatement::of(SqliteConnection &connection, const std::string &label)
+{
+    return of(connection, label, *SqlCatalog::embedded().statement(label));
 }
 
 void RawStatement::restart(qint64 first)

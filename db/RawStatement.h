@@ -17,6 +17,8 @@ class RawStatement
 public:
     static Result<RawStatement> of(SqliteConnection &connection, const std::string &label,
                                    const std::string &sql);
+    /// The statement of SqlCatalog with this label.
+    static Result<RawStatement> of(SqliteConnection &connection, const std::string &label);
     ~RawStatement();
     RawStatement(RawStatement &&other) noexcept = default;
     RawStatement &operator=(RawStatement &&) = delete;

@@ -9,7 +9,8 @@ namespace loopwright {
 
 namespace {
 
-constexpr std::string_view unsealedTables[] = {"event", "chain_head", "draft"};
+constexpr std::string_view unsealedTables[] = {"event", "chain_head", "draft", "paper_due",
+                                               "board_tally"};
 constexpr std::string_view searchTables = "order_search";
 
 /// The statement is the same for each table, so it stands in no file.

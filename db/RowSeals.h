@@ -2,8 +2,8 @@
 // The seals of rows: whatever is written to a table under a transaction is noted, and the event
 // that it is committed with keeps a digest of each row over all its columns as they are stored. So
 // a row that was edited past this program is found, whichever of its columns it was. Drafts are no
-// records, events seal themselves (StationLog.h), and the search index is held against its texts by
-// the audit.
+// records, events seal themselves (StationLog.h), and what the board counts and its search index
+// are held against its rows by the audit.
 
 #include "core/base/Result.h"
 #include "db/Sha256.h"

@@ -2,7 +2,6 @@
 
 #include "db/Migrator.h"
 #include "db/RawStatement.h"
-#include "db/SqlCatalog.h"
 
 #include <QMap>
 #include <QMutex>
@@ -16,9 +15,7 @@ using Schema = QMap<QString, QByteArray>;
 
 Result<Schema> schemaOf(SqliteConnection &connection)
 {
-    const std::string label = "schema.all";
-    LOOPWRIGHT_ASSIGN(auto statement, RawStatement::of(connection, label,
-                                                       *SqlCatalog::embedded().statement(label)));
+    LOOPWRIGHT_ASSIGN(auto statement, RawStatement::of(connection, "schema.all"));
     Schema schema;
     for (;;) {
         LOOPWRIGHT_ASSIGN(const auto more, statement.next());

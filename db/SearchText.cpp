@@ -4,6 +4,8 @@
 #include <QJsonDocument>
 #include <QRegularExpression>
 
+#include <algorithm>
+
 namespace loopwright {
 
 namespace {
@@ -77,6 +79,16 @@ SearchTerms searchTerms(const QString &typed)
     }
     return {matches.join(" AND "),
             QString::fromUtf8(QJsonDocument(shortWords).toJson(QJsonDocument::Compact))};
+}
+
+QString wholeNumber(const QString &typed)
+{
+    constexpr int fewestDigits = 10;
+    const QString folded = foldForSearch(typed);
+    const bool bare = !folded.isEmpty() &&
+                      std::ranges::all_of(folded, [](QChar c) { return c >= u'0' && c <= u'9'; });
+    const QString digits = bare ? folded : bareDigits(folded);
+    return digits.size() < fewestDigits ? QString() : digits;
 }
 
 } // namespace loopwright

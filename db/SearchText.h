@@ -23,4 +23,8 @@ struct SearchTerms
 };
 SearchTerms searchTerms(const QString &typed);
 
+/// The digits of a text that is one number of ten or more, as directory numbers and SPIDs have;
+/// empty for any other.
+QString wholeNumber(const QString &typed);
+
 } // namespace loopwright

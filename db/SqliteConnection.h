@@ -42,7 +42,7 @@ public:
         ReadOnly,
         Immutable, ///< read-only, in a folder that cannot be written: no locks, no journal
     };
-    /// How long a statement waits for another program's lock.
+    /// How long a statement waits for another program's lock, unless Database::setPatience.
     static constexpr int busyTimeoutMs = 2500;
 
     /// Opens the file; nothing is read from it yet. ":memory:" is a database that is gone at the

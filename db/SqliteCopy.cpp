@@ -1,10 +1,11 @@
 #include "db/SqliteCopy.h"
 
+#include "db/LeftOvers.h"
+#include "db/PrivateFiles.h"
 #include "db/SqliteError.h"
 
 #include <QFile>
 #include <QFileInfo>
-#include <QUuid>
 
 #include <cerrno>
 #include <cstdio>
@@ -18,6 +19,8 @@ namespace loopwright {
 namespace {
 
 constexpr int pagesPerStep = 2048;
+/// What SQLite puts behind the name of a database for what it keeps beside it.
+constexpr const char *besideEndings[] = {"-wal", "-shm", "-journal"};
 
 /// Waits until what was written under this name is on the disk. A folder, too, so that a rename
 /// stays.
@@ -87,8 +90,6 @@ Result<void> copyDatabase(SqliteConnection &source, const QString &toPath, qint6
 
 Result<void> putInPlace(const QString &finished, const QString &place, PutMode mode)
 {
-    // Records and their copies are for their owner's eyes only, whatever the umask.
-    QFile::setPermissions(finished, QFileDevice::ReadOwner | QFileDevice::WriteOwner);
     const QByteArray from = QFile::encodeName(finished);
     const QByteArray to = QFile::encodeName(place);
     const unsigned flags = mode == PutMode::KeepOther ? RENAME_NOREPLACE : 0;
@@ -105,14 +106,27 @@ Result<void> putInPlace(const QString &finished, const QString &place, PutMode m
     return waitForDisk(QFileInfo(place).absolutePath());
 }
 
-QString unfinishedName(const QString &path)
+QString beginUnfinished(const QString &path)
 {
-    return path + ".unfinished-" + QUuid::createUuid().toString(QUuid::WithoutBraces).left(8);
+    const QString stem = path + ".unfinished-";
+    removeLeftOvers(stem);
+    const QString name = nameInTheMaking(stem);
+    makePrivateFile(name); // else SQLite says why it cannot
+    return name;
+}
+
+std::optional<QString> databaseBeside(const QString &path)
+{
+    for (const char *ending : besideEndings)
+        if (path.endsWith(QLatin1StringView(ending)))
+            return path.chopped(qsizetype(std::strlen(ending)));
+    return std::nullopt;
 }
 
 void removeDatabaseFiles(const QString &path)
 {
-    for (const char *ending : {"", "-wal", "-shm", "-journal"})
+    QFile::remove(path);
+    for (const char *ending : besideEndings)
         QFile::remove(path + ending);
 }
 

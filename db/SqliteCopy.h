@@ -5,6 +5,7 @@
 #include "db/SqliteConnection.h"
 
 #include <functional>
+#include <optional>
 
 namespace loopwright {
 
@@ -26,9 +27,13 @@ enum class PutMode
 /// Renames a finished file of the same folder into its place and waits for the disk.
 Result<void> putInPlace(const QString &finished, const QString &place, PutMode mode);
 
-/// A name beside `path` for a file that is being made.
-QString unfinishedName(const QString &path);
-/// Removes a database file with the journal files that belong to it.
+/// A private file beside `path`, empty, for what is being made; what killed processes left of one
+/// is removed.
+QString beginUnfinished(const QString &path);
+/// The database beside which SQLite keeps a file of this name (its write-ahead log, the index of
+/// it, its journal); nothing if the name is none of those. It is lost with them.
+std::optional<QString> databaseBeside(const QString &path);
+/// Removes a database file with the files that SQLite keeps beside it.
 void removeDatabaseFiles(const QString &path);
 
 } // namespace loopwright

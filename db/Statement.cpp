@@ -287,4 +287,15 @@ std::optional<qint64> Statement::optionalInteger(const char *name) const
     return isNull(name) ? std::nullopt : std::optional(integer(name));
 }
 
+Result<QMap<QString, QString>> firstRowAsTexts(Statement &statement)
+{
+    QMap<QString, QString> texts;
+    LOOPWRIGHT_TRY(firstRow(statement, [&texts](const Statement &row) {
+        for (const QString &column : row.columnNames())
+            texts.insert(column, row.text(column.toLatin1().constData()));
+        return true;
+    }));
+    return texts;
+}
+
 } // namespace loopwright

@@ -16,6 +16,7 @@
 
 #include <QByteArray>
 #include <QJsonObject>
+#include <QMap>
 #include <QStringList>
 
 #include <concepts>
@@ -150,5 +151,8 @@ auto firstRow(Statement &statement, Map map)
         return failure(*statement.trouble());
     return value;
 }
+
+/// Every column of the first row by its name, as text; empty if there is no row.
+Result<QMap<QString, QString>> firstRowAsTexts(Statement &statement);
 
 } // namespace loopwright

@@ -7,11 +7,30 @@ namespace loopwright {
 
 namespace {
 
-constexpr const char *tables[] = {
-    "meta",        "office",       "issuer",        "office_test_line",  "installer",  "instrument",
-    "calibration", "circuit",      "service_order", "order_terminal",    "assignment", "fact",
-    "limit_set",   "decision",     "certificate",   "certificate_issue", "event",      "chain_head",
-    "order_state", "hazard_order", "draft"};
+constexpr const char *tables[] = {"meta",
+                                  "office",
+                                  "issuer",
+                                  "office_test_line",
+                                  "installer",
+                                  "instrument",
+                                  "calibration",
+                                  "public_key",
+                                  "circuit",
+                                  "service_order",
+                                  "order_terminal",
+                                  "assignment",
+                                  "fact",
+                                  "limit_set",
+                                  "decision",
+                                  "certificate",
+                                  "certificate_issue",
+                                  "event",
+                                  "chain_head",
+                                  "order_state",
+                                  "board_tally",
+                                  "hazard_order",
+                                  "draft",
+                                  "paper_due"};
 constexpr const char *unpublished = "office_test_line";
 
 } // namespace

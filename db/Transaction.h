@@ -25,7 +25,8 @@ public:
     static Result<Transaction> begin(Database &database);
 
     /// Puts the event at the end of its subject's chain and commits. The event needs subject, by,
-    /// kind and at; its place in the chain and the time of recording are filled in.
+    /// kind and at; its place in the chain and the time of recording are filled in. DiskTrouble
+    /// says in words whether nothing was changed or that cannot be told.
     Result<void> commit(const Event &event);
     /// Several events, for a change that concerns several circuits; at least one, unless some were
     /// recorded.

@@ -2,6 +2,7 @@
 
 #include "db/SqliteConnection.h"
 
+#include <sqlite3.h>
 #include <utility>
 
 namespace loopwright {
@@ -35,9 +36,16 @@ Result<WriteLock> WriteLock::take(Database &database)
 
 Result<void> WriteLock::keep()
 {
-    LOOPWRIGHT_TRY(connection().run("COMMIT", "commit"));
-    m_open = false;
-    return {};
+    const auto kept = connection().run("COMMIT", "commit");
+    m_open = !kept;
+    // It may stand whole in the write-ahead log, and only not be synced: then who opens the records
+    // after this process finds it there.
+    if (!kept && (sqlite3_errcode(connection().handle()) & 0xff) == SQLITE_IOERR)
+        return failure(ErrorCode::DiskTrouble,
+                       "the disk failed at the last step, and the change may have been kept or "
+                       "not: look whether it is there before it is entered again",
+                       m_database->path());
+    return kept;
 }
 
 } // namespace loopwright

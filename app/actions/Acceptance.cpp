@@ -5,13 +5,12 @@
 #include "app/actions/Events.h"
 #include "app/actions/EvidenceStore.h"
 #include "app/actions/LimitSets.h"
+#include "app/actions/RecordCheck.h"
 #include "core/acceptance/Judging.h"
 #include "db/DecisionStore.h"
 #include "db/FactStore.h"
 #include "db/LimitSetStore.h"
 #include "db/OrderStore.h"
-
-#include <QUuid>
 
 namespace loopwright {
 
@@ -126,7 +125,7 @@ Result<Decision> acceptWithException(Records &records, const QString &orderNumbe
     QStringList known;
     for (const Fact &fact : facts)
         known << fact.id;
-    const Fact exception{QUuid::createUuid().toString(QUuid::WithoutBraces),
+    const Fact exception{newFactId(),
                          records.now(),
                          orderNumber,
                          {},

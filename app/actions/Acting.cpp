@@ -18,20 +18,13 @@ bool isSupervisor(const Person &person)
 }
 
 /// Keeps a refusal; if that cannot be written, it is a refusal all the same.
-Error refused(Records &records, Act act, const QString &order, const QString &why)
+Error refused(Records &records, Act act, const std::optional<StoredOrder> &of, const QString &why)
 {
-    const Error error{ErrorCode::Refused, why, {}};
-    auto transaction = Transaction::begin(records.database());
-    if (!transaction)
-        return error;
     const QJsonObject detail{{"act", toText(act)}, {"because", why}};
-    const auto stored = order.isEmpty() ? Result<std::optional<StoredOrder>>(std::nullopt)
-                                        : OrderStore(records.database()).find(order);
-    const Event event = stored && *stored ? orderEvent(records, (*stored)->order, "refused", detail)
-                                          : registerEvent(records, "refused", detail);
-    if (const auto kept = transaction->commit(event); !kept)
-        return error;
-    return error;
+    if (auto transaction = Transaction::begin(records.database()))
+        (void)transaction->commit(of ? orderEvent(records, of->order, "refused", detail)
+                                     : registerEvent(records, "refused", detail));
+    return {ErrorCode::Refused, why, {}};
 }
 
 /// Why his PIN does not let him; empty if it does, or none is asked.
@@ -75,8 +68,9 @@ Result<Actor> actorOf(Records &records)
 
 Result<void> allow(Records &records, Act act, const QString &order)
 {
+    std::optional<StoredOrder> stored;
     if (!order.isEmpty()) {
-        LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).find(order));
+        LOOPWRIGHT_ASSIGN(stored, OrderStore(records.database()).find(order));
         if (!stored)
             return {}; // the act itself says that there is none
     }
@@ -87,7 +81,7 @@ Result<void> allow(Records &records, Act act, const QString &order)
         why = trouble;
     }
     if (!why.isEmpty())
-        return failure(refused(records, act, order, why));
+        return failure(refused(records, act, stored, why));
     return {};
 }
 

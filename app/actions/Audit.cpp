@@ -39,6 +39,7 @@ private:
     void compareClosed(const StoredOrder &stored, Columns shown);
     Result<void> compareAssignments();
     Result<void> compareRanks();
+    Result<void> compareTally();
     Result<void> compareSearch();
 
     Database &m_database;
@@ -77,6 +78,7 @@ Result<void> DerivedAudit::compareAll(const Progress &progress)
         return compareOrder(stored);
     }));
     LOOPWRIGHT_TRY(compareAssignments());
+    LOOPWRIGHT_TRY(compareTally());
     return compareRanks();
 }
 
@@ -119,11 +121,11 @@ Result<void> DerivedAudit::compareOrder(const StoredOrder &stored)
 
 Result<void> DerivedAudit::compareOpen(const StoredOrder &stored, const Columns &shown)
 {
+    LOOPWRIGHT_ASSIGN(const auto noted, HazardStore(m_database).pairsOf(stored.order.number));
     QStringList names, missing;
     for (const LimitSet &limits : m_limits) {
         LOOPWRIGHT_ASSIGN(const auto derived, derivedState(m_database, stored, limits));
         names = differing(shown, BoardStore::columnsFor(stored.order, derived.state));
-        LOOPWRIGHT_ASSIGN(const auto noted, HazardStore(m_database).pairsOf(stored.order.number));
         missing = derived.hazardPairs;
         for (const QString &pair : noted)
             missing.removeAll(pair);
@@ -141,8 +143,9 @@ Result<void> DerivedAudit::compareOpen(const StoredOrder &stored, const Columns 
 
 void DerivedAudit::compareClosed(const StoredOrder &stored, Columns shown)
 {
-    Columns wanted = BoardStore::columnsFor(stored.order, {});
-    for (const char *judged : {"stage", "outcome", "reason", "hazard", "facts", "runs"}) {
+    Columns wanted = BoardStore::columnsFor(stored.order, {.status = stored.status});
+    for (const char *judged : {"stage", "outcome", "criterion", "reason", "waiting_on", "paper",
+                               "hazard", "facts", "runs"}) {
         shown.remove(judged);
         wanted.remove(judged);
     }
@@ -174,6 +177,14 @@ Result<void> DerivedAudit::compareRanks()
         add(circuitSubject(stored.order.circuit),
             QString("order %1 was not completed in the order of its rank").arg(number));
     }
+    return {};
+}
+
+Result<void> DerivedAudit::compareTally()
+{
+    LOOPWRIGHT_ASSIGN(const auto wrong, BoardStore(m_database).wrongTallies());
+    if (wrong > 0)
+        add("board", QString("%1 counts of the board are not those of its orders").arg(wrong));
     return {};
 }
 

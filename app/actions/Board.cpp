@@ -1,6 +1,7 @@
 #include "app/actions/Board.h"
 
 #include "app/actions/LimitChanges.h"
+#include "app/actions/Register.h"
 #include "db/BoardStore.h"
 
 #include <algorithm>
@@ -19,22 +20,18 @@ void limitDue(BoardQuery &query, QDate from, QDate before)
 
 BoardQuery queryOf(const BoardFilter &filter, QDate today)
 {
-    BoardQuery query;
-    query.stage = filter.stage;
-    query.office = filter.office;
-    query.installer = filter.installer;
-    query.outcome = filter.outcome;
-    query.text = filter.text;
-    query.dueBefore = filter.dueBefore;
-    query.open = filter.open;
-    query.hazard = filter.hazard;
-    const QDate monday = today.addDays(1 - today.dayOfWeek());
+    BoardQuery query = filter;
+    const QDate monday = mondayOf(today);
     switch (filter.due) {
     case DueFilter::Any:
         break;
     case DueFilter::Late:
         limitDue(query, {}, today);
-        query.notDone = true;
+        query.pending = true;
+        break;
+    case DueFilter::AtRisk:
+        limitDue(query, today, workingDaysAfter(today, riskWorkingDays).addDays(1));
+        query.pending = true;
         break;
     case DueFilter::Today:
         limitDue(query, today, today.addDays(1));
@@ -46,14 +43,92 @@ BoardQuery queryOf(const BoardFilter &filter, QDate today)
     return query;
 }
 
-Result<QMap<QString, int>> tally(const BoardStore &store, const BoardQuery &query,
-                                 BoardStore::Tally of)
+bool isDue(const BoardCombination &orders, DueFilter due)
 {
-    LOOPWRIGHT_ASSIGN(const auto found, store.tally(query, of));
-    QMap<QString, int> counts;
-    for (auto it = found.begin(); it != found.end(); ++it)
-        counts.insert(it.key(), int(it.value()));
-    return counts;
+    switch (due) {
+    case DueFilter::Late:
+        return orders.past && orders.pending;
+    case DueFilter::AtRisk:
+        return orders.soon && orders.pending;
+    case DueFilter::Today:
+        return orders.today;
+    case DueFilter::ThisWeek:
+        return orders.thisWeek;
+    case DueFilter::Any:
+        break;
+    }
+    return true;
+}
+
+/// The filters that the orders do not pass.
+QList<BoardFacet> failedBy(const BoardCombination &orders, const BoardQuery &query)
+{
+    QList<BoardFacet> failed;
+    for (auto it = query.facets.begin(); it != query.facets.end(); ++it)
+        if (orders.values.value(it.key()) != it.value())
+            failed << it.key();
+    return failed;
+}
+
+/// Orders that pass all filters count everywhere; those that fail one alone are what another value
+/// of it would show.
+void countFacets(BoardCounts &counts, const BoardCombination &orders, const BoardQuery &query)
+{
+    const QList<BoardFacet> failed = failedBy(orders, query);
+    if (failed.isEmpty())
+        counts.total += int(orders.orders);
+    if (failed.size() > 1)
+        return;
+    for (auto it = orders.values.begin(); it != orders.values.end(); ++it)
+        if (failed.isEmpty() || failed.front() == it.key())
+            counts.facets[it.key()][it.value()] += int(orders.orders);
+}
+
+/// What only says which orders are looked at: text and given days, and "open" where it is chosen,
+/// because that filter is only on or off.
+BoardQuery groundOf(const BoardQuery &query)
+{
+    BoardQuery ground = query;
+    ground.facets.clear();
+    if (const auto open = query.facets.constFind(BoardFacet::Open); open != query.facets.constEnd())
+        ground.facets.insert(BoardFacet::Open, *open);
+    return ground;
+}
+
+/// Under a search one walk over what it finds counts everything.
+Result<void> countFound(BoardCounts &counts, const BoardStore &store, const BoardFilter &filter,
+                        QDate today)
+{
+    LOOPWRIGHT_ASSIGN(const auto found, store.grouped(groundOf(filter), today));
+    for (const BoardCombination &orders : found) {
+        if (isDue(orders, filter.due))
+            countFacets(counts, orders, filter);
+        if (!failedBy(orders, filter).isEmpty())
+            continue;
+        for (const auto &[due, code] : EnumCodes<DueFilter>::table)
+            if (isDue(orders, due))
+                counts.due[due] += int(orders.orders);
+    }
+    return {};
+}
+
+/// Without one the tally has all but what depends on the day.
+Result<void> countTallied(BoardCounts &counts, const BoardStore &store, const BoardFilter &filter,
+                          QDate today)
+{
+    const BoardQuery query = queryOf(filter, today);
+    const bool anyDay = !query.dueFrom.isValid() && !query.dueBefore.isValid();
+    LOOPWRIGHT_ASSIGN(const auto found,
+                      anyDay ? store.tallied() : store.grouped(groundOf(query), today));
+    for (const BoardCombination &orders : found)
+        countFacets(counts, orders, query);
+    for (const auto &[due, code] : EnumCodes<DueFilter>::table) {
+        BoardFilter other = filter;
+        other.due = due;
+        LOOPWRIGHT_ASSIGN(const auto orders, store.count(queryOf(other, today)));
+        counts.due.insert(due, int(orders));
+    }
+    return {};
 }
 
 } // namespace
@@ -61,8 +136,15 @@ Result<QMap<QString, int>> tally(const BoardStore &store, const BoardQuery &quer
 Result<std::vector<BoardRow>> boardRows(Records &records, const BoardFilter &filter)
 {
     LOOPWRIGHT_TRY(followLimits(records));
-    return BoardStore(records.database())
-        .lines(queryOf(filter, records.now().localDate()), filter.limit);
+    const BoardStore store(records.database());
+    const BoardQuery query = queryOf(filter, records.now().localDate());
+    if (filter.after.isEmpty())
+        return store.linesAt(query, filter.place, filter.limit);
+    LOOPWRIGHT_ASSIGN(const auto last, store.row(filter.after));
+    if (!last)
+        return failure(ErrorCode::NotFound,
+                       QString("There is no order \"%1\".").arg(filter.after.left(60)));
+    return store.lines(query, filter.limit, &*last);
 }
 
 Result<std::vector<BoardRow>> rowsAtPremises(Records &records, const QString &premises)
@@ -76,31 +158,15 @@ Result<BoardCounts> boardCounts(Records &records, const BoardFilter &filter)
     LOOPWRIGHT_TRY(followLimits(records));
     const BoardStore store(records.database());
     const QDate today = records.now().localDate();
-    const BoardQuery query = queryOf(filter, today);
     BoardCounts counts;
-    LOOPWRIGHT_ASSIGN(const auto stages, tally(store, query, BoardStore::Tally::Stage));
-    for (auto it = stages.begin(); it != stages.end(); ++it)
-        if (const auto stage = fromText<Stage>(it.key()))
-            counts.stages.insert(*stage, it.value());
-    const std::pair<BoardStore::Tally, QMap<QString, int> *> tallies[] = {
-        {BoardStore::Tally::Office, &counts.offices},
-        {BoardStore::Tally::Installer, &counts.installers}};
-    for (const auto &[of, into] : tallies) {
-        LOOPWRIGHT_ASSIGN(auto found, tally(store, query, of));
-        *into = std::move(found);
-    }
-    for (const auto &[due, code] : EnumCodes<DueFilter>::table) {
-        BoardFilter other = filter;
-        other.due = due;
-        LOOPWRIGHT_ASSIGN(const auto found, store.count(queryOf(other, today)));
-        counts.due.insert(due, int(found));
-    }
-    BoardQuery hazardous = query;
-    hazardous.hazard = true;
-    LOOPWRIGHT_ASSIGN(const auto hazards, store.count(hazardous));
-    counts.hazards = int(hazards);
-    LOOPWRIGHT_ASSIGN(const auto total, store.count(query));
-    counts.total = int(total);
+    LOOPWRIGHT_TRY(filter.text.trimmed().isEmpty() ? countTallied(counts, store, filter, today)
+                                                   : countFound(counts, store, filter, today));
+    LOOPWRIGHT_ASSIGN(counts.more, store.findsMore(filter.text));
+    LOOPWRIGHT_ASSIGN(const auto registered, people(records));
+    for (const Person &person : registered)
+        counts.installerNames.insert(person.key, person.name);
+    LOOPWRIGHT_ASSIGN(const auto all, store.count({}));
+    counts.all = int(all);
     return counts;
 }
 

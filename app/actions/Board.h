@@ -3,10 +3,10 @@
 // counted.
 
 #include "app/actions/Records.h"
+#include "core/acceptance/BoardQuery.h"
 #include "core/acceptance/BoardRow.h"
 
 #include <QDate>
-#include <QJsonObject>
 #include <QMap>
 
 #include <vector>
@@ -17,6 +17,7 @@ enum class DueFilter
 {
     Any,
     Late,
+    AtRisk,
     Today,
     ThisWeek
 };
@@ -24,23 +25,21 @@ template<>
 struct EnumCodes<DueFilter>
 {
     static constexpr std::pair<DueFilter, const char *> table[] = {
-        {DueFilter::Late, "late"}, {DueFilter::Today, "today"}, {DueFilter::ThisWeek, "this_week"}};
+        {DueFilter::Late, "late"},
+        {DueFilter::AtRisk, "at_risk"},
+        {DueFilter::Today, "today"},
+        {DueFilter::ThisWeek, "this_week"}};
 };
 
-struct BoardFilter
+struct BoardFilter : BoardQuery
 {
-    std::optional<Stage> stage;
-    std::optional<OrderOutcome> outcome;
-    QString office, installer;      ///< empty: any
-    DueFilter due = DueFilter::Any; ///< late: before today and not done
-    QDate dueBefore;                ///< invalid: any; exclusive
-    bool open = false;              ///< neither completed nor cancelled
-    bool hazard = false;            ///< a hazard is open and the order is not done
-    QString text;   ///< any part of a number or name; several words must all be found
-    int limit = -1; ///< rows at most; -1: all
+    DueFilter due = DueFilter::Any; ///< late, at risk: as of BoardRow
+    QString after;                  ///< number of the last order of the page before
+    qint64 place = 0;               ///< of the first row, if `after` is not given
+    int limit = -1;                 ///< rows at most; -1: all
 };
 
-/// Those with an open hazard first, unless they are done; by due date, then number.
+/// NotFound if the order of `after` is not there.
 Result<std::vector<BoardRow>> boardRows(Records &records, const BoardFilter &filter);
 
 /// Every order at the premises that was not cancelled, by due date, then number. None for no
@@ -51,11 +50,13 @@ Result<std::vector<BoardRow>> rowsAtPremises(Records &records, const QString &pr
 /// filters as they are.
 struct BoardCounts
 {
-    QMap<Stage, int> stages;
+    QMap<BoardFacet, QMap<QString, int>> facets; ///< a value that is not there counts 0
     QMap<DueFilter, int> due;
-    QMap<QString, int> offices, installers;
-    int hazards = 0;
-    int total = 0; ///< rows that the filter as it is shows
+    QMap<QString, QString> installerNames; ///< of the registered keys
+    int total = 0;                         ///< rows that the filter as it is shows
+    /// There are more with the words of the search; these are of the newest with them.
+    bool more = false;
+    int all = 0; ///< orders in the records
 };
 Result<BoardCounts> boardCounts(Records &records, const BoardFilter &filter);
 

@@ -4,6 +4,7 @@
 #include "app/actions/EvidenceStore.h"
 #include "app/actions/LimitSets.h"
 #include "core/acceptance/PairInForce.h"
+#include "core/acceptance/Referral.h"
 #include "core/order/Claims.h"
 #include "db/AssignmentStore.h"
 #include "db/BoardStore.h"
@@ -41,17 +42,25 @@ QStringList pairsOfHazards(const DecisionInput &input, const SafetyCards &cards)
     return pairs;
 }
 
-/// Why an order is not accepted, for the board: a hazard before everything else, then the first
-/// open criterion, what is not met before what is missing.
-QString whyNot(const Decision &decision, const std::vector<Hazard> &hazards)
+/// The first open criterion in the order of the decision, what is not met before what is missing;
+/// null if none is open.
+const CriterionResult *firstFailing(const Decision &decision)
 {
-    if (!hazards.empty())
-        return hazardText(hazards.front(), decision.order).english();
     for (const CriterionOutcome outcome : {CriterionOutcome::NotMet, CriterionOutcome::Missing})
         for (const CriterionResult &result : decision.criteria)
             if (result.open() && result.outcome == outcome)
-                return result.sentence().english();
-    return {};
+                return &result;
+    return nullptr;
+}
+
+/// Who must move first: as the desk holds the order, else of the referral that stands.
+QString waitingOnOf(const ServiceOrder &order, const std::vector<Fact> &facts)
+{
+    if (order.isOnHold())
+        return order.waitingOn;
+    const Fact *referral = standingReferral(facts);
+    const auto *referred = referral ? referral->as<ReferredFact>() : nullptr;
+    return referred && referred->waitingOn ? toText(*referred->waitingOn) : QString();
 }
 
 /// An order of the board was decided by this set: the board is of that set alone only if all
@@ -73,18 +82,32 @@ Result<DerivedState> derivedState(const Database &database, const StoredOrder &s
     LOOPWRIGHT_ASSIGN(auto input, EvidenceStore(database).of(stored, limits.version()));
     input.changes.insert(input.changes.end(), pending.changes.begin(), pending.changes.end());
     input.bySupervisor << pending.bySupervisor;
+    return derivedState(database, stored, input, judge(input, limits));
+}
+
+Result<DerivedState> derivedState(const Database &database, const StoredOrder &stored,
+                                  const DecisionInput &input, const Judged &judged)
+{
     LOOPWRIGHT_ASSIGN(const auto certificates,
                       CertificateStore(database).ofOrder(stored.order.number));
-    const Judged judged = judge(input, limits);
     const Decision &decision = judged.decision;
     const bool finished = stored.status != OrderStatus::Open || !certificates.empty();
     const std::vector<Hazard> hazards = judged.cards.open();
     DerivedState derived;
     derived.hazardPairs = pairsOfHazards(input, judged.cards);
     OrderState &state = derived.state;
+    state.status = stored.status;
     state.stage = stageOf(decision, input, finished);
     state.outcome = decision.outcome;
-    state.reason = whyNot(decision, hazards);
+    if (const CriterionResult *failing = firstFailing(decision)) {
+        state.criterion = failing->key;
+        state.reason = failing->sentence().english();
+    }
+    if (!hazards.empty()) // before everything else
+        state.reason = hazardText(hazards.front(), decision.order).english();
+    state.waitingOn = waitingOnOf(stored.order, input.facts);
+    state.paper = stored.status != OrderStatus::Cancelled && isAccepted(decision.outcome) &&
+                  getsCertificate(input.scope) && certificates.empty();
     state.hazard = !hazards.empty();
     state.facts = int(input.facts.size());
     state.runs = int(decision.runs.size());

@@ -24,6 +24,9 @@ struct DerivedState
 };
 Result<DerivedState> derivedState(const Database &database, const StoredOrder &stored,
                                   const LimitSet &limits, const PendingEvent &pending = {});
+/// The same of an order that was judged already.
+Result<DerivedState> derivedState(const Database &database, const StoredOrder &stored,
+                                  const DecisionInput &input, const Judged &judged);
 
 /// Decides the order as it stands in the transaction and keeps stage, outcome and reason for the
 /// board.

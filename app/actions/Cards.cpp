@@ -26,6 +26,7 @@ Result<doc::Document> settingsDocument(const CertificateSources &sources, const 
     card.settings = terminalSettings(order);
     card.terminals = terminalLines(order);
     card.made = sources.issuedAt;
+    card.certificate = sources.replaces ? sources.replaces->number : QString();
     doc::Document document = settingsCard(card);
     eachText(document, [&guard](QString &text) { text = guard.coverTyped(text); });
     return document;

@@ -38,16 +38,16 @@ struct Making
     const SetRequest &request;
     std::vector<SetMember> members;
     std::vector<std::optional<MadeIssue>> made; ///< by member
-    std::vector<SetFile> files;
+    SetPapers papers;
     IssuedSet set;
 
     QString add(const char *what, const QString &order, QByteArray pdf)
     {
         QStringList taken;
-        for (const SetFile &file : files)
+        for (const SetFile &file : papers.files)
             taken << file.name;
-        files.push_back({freeName(fileName(what, order), taken), std::move(pdf)});
-        return files.back().name;
+        papers.files.push_back({freeName(fileName(what, order), taken), std::move(pdf)});
+        return papers.files.back().name;
     }
 };
 
@@ -107,8 +107,8 @@ Result<void> addCover(Making &making, const QString &customer)
     Sheet sheet = coverSheet(cover, making.request.paper);
     LOOPWRIGHT_ASSIGN(auto pdf, coverPdf(sheet, cover.made));
     making.set.covers << making.add("cover", first, std::move(pdf));
-    making.set.sheets.push_back(std::move(sheet));
-    std::move(certificates.begin(), certificates.end(), std::back_inserter(making.set.sheets));
+    making.papers.sheets.push_back(std::move(sheet));
+    std::move(certificates.begin(), certificates.end(), std::back_inserter(making.papers.sheets));
     return {};
 }
 
@@ -123,6 +123,30 @@ Result<void> checkAnyMay(const std::vector<SetMember> &members)
     return failure(
         ErrorCode::Refused,
         QString("No line at these premises can have a certificate. %1").arg(reasons.join(' ')));
+}
+
+} // namespace
+
+namespace {
+
+Result<void> recordThenDeliver(const Making &making)
+{
+    const auto &[mayDeliver, deliver] = std::tie(making.request.mayDeliver, making.request.deliver);
+    std::vector<const MadeIssue *> issues;
+    QStringList numbers;
+    for (const auto &made : making.made)
+        if (made) {
+            issues.push_back(&*made);
+            numbers << made->issued.number;
+        }
+    if (mayDeliver)
+        LOOPWRIGHT_TRY(mayDeliver(making.papers));
+    LOOPWRIGHT_TRY(commitIssues(making.records, std::move(making.transaction), issues));
+    if (deliver)
+        if (const auto done = deliver(making.papers); !done)
+            return failure(paperMissing(numbers, done.error()));
+    papersWritten(making.records, issues);
+    return {};
 }
 
 } // namespace
@@ -142,13 +166,7 @@ Result<IssuedSet> issueCertificateSet(Records &records, const SetRequest &reques
             customers << customerKey(member.line);
     for (const QString &customer : customers)
         LOOPWRIGHT_TRY(addCover(making, customer));
-    if (request.deliver)
-        LOOPWRIGHT_TRY(request.deliver(making.files));
-    std::vector<Event> events;
-    for (const auto &made : making.made)
-        if (made)
-            events.push_back(made->event);
-    LOOPWRIGHT_TRY(transaction.commit(events));
+    LOOPWRIGHT_TRY(recordThenDeliver(making));
     return std::move(making.set);
 }
 
@@ -161,12 +179,16 @@ Result<void> writeSet(const QString &folder, const std::vector<SetFile> &files)
         LOOPWRIGHT_TRY(out.write(file.pdf)); // those that are open are given up with it
         open.push_back(std::move(out));
     }
-    for (std::size_t i = 0; i < open.size(); ++i)
-        if (const auto there = open[i].commit(); !there) {
-            for (std::size_t done = 0; done < i; ++done)
-                QFile::remove(open[done].path());
-            return there;
-        }
+    for (OutFile &out : open)
+        LOOPWRIGHT_TRY(out.commit()); // those that are there are true, and stay
+    return {};
+}
+
+Result<void> checkSet(const QString &folder, const std::vector<SetFile> &files)
+{
+    LOOPWRIGHT_TRY(makeFolder(folder));
+    for (const SetFile &file : files)
+        LOOPWRIGHT_TRY(checkOut(QDir(folder).filePath(file.name), FileKind::Pdf));
     return {};
 }
 

@@ -15,6 +15,12 @@ struct SetFile
     QByteArray pdf;
 };
 
+struct SetPapers
+{
+    std::vector<SetFile> files;
+    std::vector<Sheet> sheets; ///< for a printer: each cover before its certificates
+};
+
 struct SetRequest
 {
     QString order; ///< any order at the premises
@@ -22,8 +28,10 @@ struct SetRequest
     /// Drawn on screen. Each new certificate gets the installer's; that of the customer goes on the
     /// lines of the order's customer alone.
     Signatures signatures = {};
-    /// Puts the files where the user wants them; its failure undoes every issue.
-    std::function<Result<void>(const std::vector<SetFile> &files)> deliver;
+    /// Puts the papers where the user wants them, after the issues are recorded.
+    std::function<Result<void>(const SetPapers &papers)> deliver = {};
+    /// Asked before anything is recorded.
+    std::function<Result<void>(const SetPapers &papers)> mayDeliver = {};
 };
 
 struct SetCertificate
@@ -38,16 +46,18 @@ struct IssuedSet
     std::vector<SetCertificate> certificates;
     std::vector<SetLine> without; ///< lines that have none, with the reason
     QStringList covers;           ///< files; one for each customer, who need not know of each other
-    std::vector<Sheet> sheets;    ///< for a printer: each cover before its certificates
 
     QJsonObject toJson() const;
 };
 
-/// In one transaction. Refused, with what each line lacks, if no line may have a certificate.
+/// In one transaction. Refused, with what each line lacks, if no line may have a certificate;
+/// DiskTrouble if only the papers are missing, as of one certificate.
 Result<IssuedSet> issueCertificateSet(Records &records, const SetRequest &request);
 
 /// Writes the files into the folder, which is made if it is not there; DiskTrouble if one
-/// cannot be written: none is left then.
+/// cannot be written. Those that were written before it stay: they are issued.
 Result<void> writeSet(const QString &folder, const std::vector<SetFile> &files);
+/// Whether writeSet() could, as things stand.
+Result<void> checkSet(const QString &folder, const std::vector<SetFile> &files);
 
 } // namespace loopwright

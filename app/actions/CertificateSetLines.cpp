@@ -76,6 +76,8 @@ Result<std::vector<SetMember>> membersOfSet(Records &records, const QString &ord
         if (!together)
             continue;
         LOOPWRIGHT_ASSIGN(auto member, memberOf(records, row.order));
+        if (member.about.stored.order.type == OrderType::Repair)
+            continue; // the line has its certificate
         members.push_back(std::move(member));
     }
     return members;

@@ -12,9 +12,13 @@ Result<IssuedCertificate> issueCertificate(Records &records, const IssueRequest 
     LOOPWRIGHT_ASSIGN(const auto about, certifying(records, request.order));
     LOOPWRIGHT_ASSIGN(auto made,
                       makeIssue(records, transaction, about, request.paper, request.signatures));
+    if (request.mayDeliver)
+        LOOPWRIGHT_TRY(request.mayDeliver());
+    LOOPWRIGHT_TRY(commitIssues(records, std::move(transaction), {&made}));
     if (request.deliver)
-        LOOPWRIGHT_TRY(request.deliver(made.paper.pdf));
-    LOOPWRIGHT_TRY(transaction.commit(made.event));
+        if (const auto done = request.deliver(made.paper); !done)
+            return failure(paperMissing({made.issued.number}, done.error()));
+    papersWritten(records, {&made});
     return std::move(made.issued);
 }
 

@@ -1,6 +1,7 @@
 #include "app/actions/DayList.h"
 
 #include "app/actions/Orders.h"
+#include "core/acceptance/JobLine.h"
 #include "core/acceptance/Referral.h"
 #include "core/base/PaperTime.h"
 #include "core/certificate/SettingsLines.h"
@@ -45,13 +46,9 @@ std::tuple<QString, int, QString> houseOrderOf(const QString &premises)
     return {street, match.captured(1).toInt(), whole};
 }
 
-/// Of an order that was handed on, and on which nothing was done since.
-QString waitingText(const OrderView &view)
+QString waitingText(const Fact &referral)
 {
-    const Fact *referral = standingReferral(view.input.facts);
-    if (!referral)
-        return {};
-    const auto *referred = referral->as<ReferredFact>();
+    const auto *referred = referral.as<ReferredFact>();
     QString text = "Handed on to " + referred->to;
     if (referred->reference)
         text += ", reference " + *referred->reference;
@@ -60,7 +57,7 @@ QString waitingText(const OrderView &view)
             QString("WAITS on %1. %2").arg(toText(*referred->waitingOn).replace(u'_', u' '), text);
     else
         text = "WAITS. " + text;
-    return text + ", " + paperTime(referral->at) + '.';
+    return text + ", " + paperTime(referral.at) + '.';
 }
 
 QString numberText(const CertificateTerminal &terminal)
@@ -70,6 +67,34 @@ QString numberText(const CertificateTerminal &terminal)
                       terminal.services};
     parts.removeAll(QString());
     return QString("%1: %2").arg(terminal.number).arg(parts.join(", "));
+}
+
+/// Which pair, and how many volts: "HAZARD open on this pair: 72 V AC, tip to ground; …".
+QString hazardMark(const Hazard &hazard)
+{
+    const QString where =
+        hazard.isOfPair ? QString("this pair")
+        : hazard.card->pair.isEmpty()
+            ? QString("another pair at these premises (order %1)").arg(hazard.card->order)
+            : QString("pair %1 at these premises (order %2)")
+                  .arg(hazard.card->pair, hazard.card->order);
+    return QString("HAZARD open on %1: %2; see its handoff first.")
+        .arg(where, hazardVolts(hazard).join("; "));
+}
+
+/// What the plan asks for first, and what the decision waits for after it. The row is named "Next".
+QString whatIsNext(const OrderView &view)
+{
+    const QString label = "Next: ";
+    QString first = nextSentenceOf(view), then = nextSentence(view.decision, view.stage);
+    if (!first.startsWith(label))
+        return first;
+    then.remove(0, label.size());
+    first.remove(0, label.size());
+    if (then != first)
+        first += " Then: " + then;
+    first[0] = first[0].toUpper();
+    return first;
 }
 
 DayJob dayJobOf(const OrderView &view)
@@ -86,20 +111,26 @@ DayJob dayJobOf(const OrderView &view)
     job.pair = order.pair;
     job.accessNotes = order.accessNotes;
     job.terminalLocation = order.terminalLocation;
+    job.trouble = order.deskTest.isEmpty() ? order.symptom
+                                           : order.symptom + "; from the desk: " + order.deskTest;
     job.remarks = order.remarks;
     job.service = inOneLine(serviceLines(order));
     for (const CertificateTerminal &terminal : terminalLines(order))
         job.numbers << numberText(terminal);
     job.due = order.dueDate;
-    job.hazard = !view.judged.cards.open().empty();
+    for (const Hazard &hazard : view.judged.cards.open())
+        job.hazards << hazardMark(hazard);
     job.needsVisit = needsVisit(view);
-    job.next = nextSentence(view.decision, view.stage);
-    if (const QString label = "Next: "; job.next.startsWith(label)) { // stands in a row named so
-        job.next.remove(0, label.size());
-        job.next[0] = job.next[0].toUpper();
+    job.next = whatIsNext(view);
+    if (order.isOnHold()) {
+        job.waits = true;
+        job.next =
+            QString("WAITS on %1: %2. %3")
+                .arg(QString(order.waitingOn).replace(u'_', u' '), order.waitingBecause, job.next);
+    } else if (const Fact *referral = standingReferral(view.input.facts)) {
+        job.waits = true;
+        job.next = waitingText(*referral) + ' ' + job.next;
     }
-    if (const QString waiting = waitingText(view); !waiting.isEmpty())
-        job.next = waiting + ' ' + job.next;
     return job;
 }
 
@@ -108,31 +139,23 @@ DayJob dayJobOf(const OrderView &view)
 Result<std::vector<DayJob>> jobsOfDay(Records &records, const QString &installer, QDate day)
 {
     BoardFilter filter;
-    filter.installer = installer;
+    filter.facets.insert(BoardFacet::Open, QStringLiteral("1"));
+    if (!installer.isEmpty())
+        filter.facets.insert(BoardFacet::Installer, installer);
     filter.dueBefore = day.addDays(1);
-    filter.open = true;
     LOOPWRIGHT_ASSIGN(const auto rows, boardRows(records, filter));
-    struct Sorted
-    {
-        bool waits = false;
-        DayJob job;
-    };
-    std::vector<Sorted> jobs;
+    std::vector<DayJob> jobs;
     for (const BoardRow &row : rows) {
         LOOPWRIGHT_ASSIGN(const auto view, showOrder(records, row.order));
-        jobs.push_back({standingReferral(view.input.facts) != nullptr, dayJobOf(view)});
+        jobs.push_back(dayJobOf(view));
     }
     // What waits on others stands apart, last. "09:00-11:00" sorts as text; who comes at any time
     // comes when there is time. The lines at one place stand together.
-    std::ranges::stable_sort(jobs, {}, [](const Sorted &each) {
-        const DayJob &job = each.job;
-        return std::tuple(!job.hazard, each.waits, job.appointment.isEmpty(), job.appointment,
-                          houseOrderOf(job.premises));
+    std::ranges::stable_sort(jobs, {}, [](const DayJob &job) {
+        return std::tuple(job.hazards.isEmpty(), job.waits, job.appointment.isEmpty(),
+                          job.appointment, houseOrderOf(job.premises));
     });
-    std::vector<DayJob> sorted;
-    for (Sorted &each : jobs)
-        sorted.push_back(std::move(each.job));
-    return sorted;
+    return jobs;
 }
 
 Result<DaySheet> daySheet(Records &records, const QString &installer, QDate day, Paper paper)

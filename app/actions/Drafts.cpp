@@ -1,22 +1,99 @@
 #include "app/actions/Drafts.h"
 
+#include "app/actions/InFile.h"
+#include "app/actions/OutFile.h"
+#include "core/base/Json.h"
 #include "db/DraftStore.h"
+#include "db/LeftOvers.h"
+
+#include <QFileInfo>
+#include <QJsonArray>
+
+#include <unistd.h>
 
 namespace loopwright {
 
-Result<void> saveDraft(Records &records, const QString &order, const QString &part,
-                       const QJsonObject &content)
+namespace {
+
+constexpr qint64 longestAside = 50'000'000; // bytes
+
+/// What another waiter would have waited is put back as it goes.
+class Patience
 {
+public:
+    Patience(Database &database, int ms)
+        : m_database(database)
+    {
+        m_database.setPatience(ms);
+    }
+    ~Patience() { m_database.setPatience(SqliteConnection::busyTimeoutMs); }
+    Patience(const Patience &) = delete;
+    Patience &operator=(const Patience &) = delete;
+
+private:
+    Database &m_database;
+};
+
+QString stemOfAside(const QString &databasePath)
+{
+    return databasePath + ".drafts-";
+}
+
+std::vector<Draft> draftsIn(const QString &path)
+{
+    std::vector<Draft> drafts;
+    const auto bytes = readFile(path, longestAside);
+    const auto list = bytes ? parseJson(*bytes, path) : failure(bytes.error());
+    if (!list)
+        return drafts;
+    const QJsonArray all = list->toArray();
+    for (const QJsonValue &each : all)
+        drafts.push_back(
+            {each["order"].toString(), each["part"].toString(), each["content"].toObject()});
+    return drafts;
+}
+
+} // namespace
+
+Result<void> saveDrafts(Records &records, const std::vector<Draft> &drafts, int patienceMs)
+{
+    const Patience patience(records.database(), patienceMs);
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
-    LOOPWRIGHT_TRY(DraftStore::put(transaction, order, part, content));
+    for (const Draft &each : drafts)
+        LOOPWRIGHT_TRY(each.content.isEmpty()
+                           ? DraftStore::remove(transaction, each.order, each.part)
+                           : DraftStore::put(transaction, each.order, each.part, each.content));
     return transaction.commitDraft();
 }
 
-Result<void> dropDraft(Records &records, const QString &order, const QString &part)
+Result<void> setDraftsAside(const QString &databasePath, const std::vector<Draft> &drafts)
 {
-    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
-    LOOPWRIGHT_TRY(DraftStore::remove(transaction, order, part));
-    return transaction.commitDraft();
+    const QString path = stemOfAside(databasePath) + QString::number(getpid());
+    if (drafts.empty()) {
+        QFile::remove(path);
+        return {};
+    }
+    QJsonArray list;
+    for (const Draft &each : drafts)
+        list << QJsonObject{{"order", each.order}, {"part", each.part}, {"content", each.content}};
+    LOOPWRIGHT_ASSIGN(auto out, OutFile::open(path, FileKind::Json, true));
+    LOOPWRIGHT_TRY(out.write(canonicalJson(list)));
+    return out.commit();
+}
+
+std::vector<Draft> takeDraftsSetAside(const QString &databasePath)
+{
+    const QString stem = stemOfAside(databasePath);
+    const QStringList others = leftOvers(stem);
+    std::vector<Draft> drafts = draftsIn(stem + QString::number(getpid()));
+    for (const QString &path : others) {
+        const auto some = draftsIn(path);
+        drafts.insert(drafts.end(), some.begin(), some.end());
+    }
+    if (!others.isEmpty() && setDraftsAside(databasePath, drafts))
+        for (const QString &path : others)
+            QFile::remove(path);
+    return drafts;
 }
 
 Result<QMap<QString, QJsonObject>> drafts(Records &records, const QString &order)

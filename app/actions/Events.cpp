@@ -32,13 +32,13 @@ Event orderEvent(const Records &records, const ServiceOrder &order, const QStrin
     return eventOf(records, circuitSubject(order.circuit), order.number, kind, detail);
 }
 
-Result<void> checkReason(const QString &because, const QString &needed)
+Result<void> checkReason(const QString &because, const QString &needed, const QString &place)
 {
     constexpr int longest = 2000; // as a fact takes it
     if (because.trimmed().isEmpty())
-        return failure(ErrorCode::Usage, needed, "because");
+        return failure(ErrorCode::Usage, needed, place);
     if (const Text trouble = textTrouble(because, longest); !trouble.isEmpty())
-        return failure(ErrorCode::Usage, trouble.english(), "because");
+        return failure(ErrorCode::Usage, trouble.english(), place);
     return {};
 }
 

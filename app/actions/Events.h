@@ -12,8 +12,9 @@ Event registerEvent(const Records &records, const QString &kind, const QJsonObje
 Event orderEvent(const Records &records, const ServiceOrder &order, const QString &kind,
                  const QJsonObject &detail);
 
-/// Usage if a reason that somebody gives is empty (then `needed` says so) or is not fit to be
-/// recorded.
-Result<void> checkReason(const QString &because, const QString &needed);
+/// Usage, at `place`, if a reason that somebody gives is empty (then `needed` says so) or is not
+/// fit to be recorded.
+Result<void> checkReason(const QString &because, const QString &needed,
+                         const QString &place = QStringLiteral("because"));
 
 } // namespace loopwright

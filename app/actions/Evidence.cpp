@@ -7,8 +7,11 @@
 #include "app/actions/EvidenceStore.h"
 #include "app/actions/LimitSets.h"
 #include "app/actions/RecordCheck.h"
+#include "app/actions/Register.h"
+#include "app/actions/VisitOverlaps.h"
 #include "app/actions/VoidRights.h"
 #include "core/acceptance/Doubt.h"
+#include "core/base/PaperTime.h"
 #include "db/FactStore.h"
 #include "db/InstrumentStore.h"
 #include "db/OrderStore.h"
@@ -22,11 +25,6 @@
 namespace loopwright {
 
 namespace {
-
-QString newId()
-{
-    return QUuid::createUuid().toString(QUuid::WithoutBraces);
-}
 
 /// The same content has the same id: a record without ids that is handed in twice adds nothing.
 QString idOfContent(const Fact &fact)
@@ -118,15 +116,24 @@ std::optional<QString> codeOf(Discount why)
     return std::nullopt;
 }
 
+/// Whether it closes a hazard and a registered supervisor records it: his word closes it.
+Result<bool> closesAsSupervisor(Records &records, const JobRecord &record)
+{
+    if (std::ranges::none_of(
+            record.facts, [](const Fact &fact) { return fact.as<HazardClosedFact>() != nullptr; }))
+        return false;
+    LOOPWRIGHT_ASSIGN(const auto actor, actorOf(records));
+    return actor.person && actor.person->role == Role::Supervisor;
+}
+
 /// The closings of hazards among what was added, if a registered supervisor records them.
 Result<QStringList> closedBySupervisor(Records &records, const JobRecord &record,
                                        const RecordReport &report)
 {
     QStringList ids;
-    LOOPWRIGHT_ASSIGN(const auto actor, actorOf(records));
+    LOOPWRIGHT_ASSIGN(const bool supervised, closesAsSupervisor(records, record));
     for (const Fact &fact : record.facts)
-        if (actor.person && actor.person->role == Role::Supervisor && fact.as<HazardClosedFact>() &&
-            report.added.contains(fact.id))
+        if (supervised && fact.as<HazardClosedFact>() && report.added.contains(fact.id))
             ids << fact.id;
     return ids;
 }
@@ -183,8 +190,18 @@ Result<void> tellStandings(Records &records, const StoredOrder &stored,
                 tell(*code, each.fact->id,
                      Text(QT_TRANSLATE_NOOP("core", "%1 of %2 is kept and does not count: %3"))
                          .arg(Text(factName(each.fact->kind())))
-                         .arg(timeOf(*each.fact).localMinute())
+                         .arg(paperTime(timeOf(*each.fact)))
                          .arg(each.sentence));
+    for (const CriterionResult &criterion : judged.decision.criteria) {
+        Text remarks;
+        for (const Remark &remark : criterion.remarks)
+            remarks += remark.trade;
+        const auto shown = std::ranges::find_if(report.added, [&criterion](const QString &id) {
+            return criterion.evidence.contains(id);
+        });
+        if (!remarks.isEmpty() && shown != report.added.end())
+            tell("to_mend", *shown, remarks);
+    }
     const Evidence evidence(input, limits);
     for (const Fact *fact : evidence.facts())
         if (report.added.contains(fact->id) || isOnAddedCard(*fact, evidence, report))
@@ -226,7 +243,7 @@ Result<AddedRecord> addRecord(Records &records, Transaction &transaction, JobRec
                        place + ".order");
     for (Fact &fact : record.facts)
         if (fact.id.isEmpty())
-            fact.id = newId();
+            fact.id = newFactId();
     LOOPWRIGHT_TRY(checkRecord(records, record, stored->order, place));
     LOOPWRIGHT_ASSIGN(auto report, addFacts(transaction, record, place));
     LOOPWRIGHT_TRY(tell(records, record, report));
@@ -234,6 +251,7 @@ Result<AddedRecord> addRecord(Records &records, Transaction &transaction, JobRec
         return AddedRecord{*stored, std::move(report), {}};
     LOOPWRIGHT_ASSIGN(const auto supervised, closedBySupervisor(records, record, report));
     LOOPWRIGHT_TRY(tellStandings(records, *stored, supervised, report));
+    LOOPWRIGHT_TRY(tellOverlaps(records.database(), *stored, report));
     QJsonArray kinds;
     for (const Fact &fact : record.facts)
         if (report.added.contains(fact.id))
@@ -260,9 +278,13 @@ Result<Fact> addVoid(Records &records, Transaction &transaction, const QString &
     LOOPWRIGHT_ASSIGN(const auto before, FactStore(records.database()).voidOf(id));
     if (before)
         return failure(ErrorCode::Refused, "The fact is void already.");
-    LOOPWRIGHT_TRY(FactStore::add(
-        transaction,
-        {newId(), records.now(), fact->order, {}, {}, {}, VoidFact{id, because, records.by()}}));
+    LOOPWRIGHT_TRY(FactStore::add(transaction, {newFactId(),
+                                                records.now(),
+                                                fact->order,
+                                                {},
+                                                {},
+                                                {},
+                                                VoidFact{id, because, records.by()}}));
     return *fact;
 }
 
@@ -270,12 +292,8 @@ Result<Fact> addVoid(Records &records, Transaction &transaction, const QString &
 Result<void> allowRecord(Records &records, const JobRecord &record)
 {
     LOOPWRIGHT_TRY(allow(records, Act::RecordFacts, record.order));
-    const bool closes = std::ranges::any_of(
-        record.facts, [](const Fact &fact) { return fact.as<HazardClosedFact>() != nullptr; });
-    LOOPWRIGHT_ASSIGN(const auto actor, actorOf(records));
-    if (closes && actor.person && actor.person->role == Role::Supervisor)
-        return allow(records, Act::VoidAnothersFact, record.order);
-    return {};
+    LOOPWRIGHT_ASSIGN(const bool supervised, closesAsSupervisor(records, record));
+    return supervised ? allow(records, Act::VoidAnothersFact, record.order) : Result<void>();
 }
 
 } // namespace
@@ -343,27 +361,13 @@ Result<RecordReport> correctFact(Records &records, const QString &factId, JobRec
 Result<QStringList> unregisteredInstallers(Records &records, const QString &order)
 {
     LOOPWRIGHT_ASSIGN(const auto facts, FactStore(records.database()).ofOrder(order));
-    LOOPWRIGHT_ASSIGN(const auto people, PersonStore(records.database()).all());
-    const QList<Person> known(people.begin(), people.end());
+    LOOPWRIGHT_ASSIGN(const auto known, people(records));
     QStringList keys;
     for (const Fact &fact : facts)
         if (!fact.installer.isEmpty() && !keys.contains(fact.installer) &&
             !isRegistered(known, fact.installer))
             keys << fact.installer;
     return keys;
-}
-
-QJsonObject RecordReport::toJson() const
-{
-    QJsonArray list;
-    for (const RecordFinding &finding : told)
-        list << QJsonObject{{"code", finding.code},
-                            {"severity", severityName(finding.severity)},
-                            {"reason", finding.reason.english()},
-                            {"fact", finding.fact.isEmpty() ? QJsonValue() : finding.fact}};
-    return {{"added", QJsonArray::fromStringList(added)},
-            {"already_there", QJsonArray::fromStringList(alreadyThere)},
-            {"findings", list}};
 }
 
 Result<QString> voidFact(Records &records, const QString &factId, const QString &because)

@@ -1,26 +1,11 @@
 #pragma once
 // Evidence in: facts from a record file or from the job page, corrections and voids.
 
+#include "app/actions/RecordReport.h"
 #include "app/actions/Records.h"
 #include "core/acceptance/Fact.h"
 
 namespace loopwright {
-
-/// What is said of a fact, or of the whole record.
-struct RecordFinding : Finding
-{
-    QString fact = {}; ///< id; empty of the whole record
-};
-
-struct RecordReport
-{
-    QStringList added;        ///< ids
-    QStringList alreadyThere; ///< ids that were recorded before with the same content
-    /// A hazard that was read, what was recorded and does not count, who or what is not registered.
-    std::vector<RecordFinding> told;
-
-    QJsonObject toJson() const; ///< {"added","already_there","findings"}
-};
 
 /// Records the content of a record file. BadInput with its place if any fact is malformed,
 /// speaks of an unknown order, terminal or channel, lies more than a day ahead of the clock, or has

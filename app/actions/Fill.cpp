@@ -1,165 +1,337 @@
-// Invented records of realistic shape for trials. The same seed gives the same records. Numbers are
-// of the block that is kept free for fiction (555-0100 to 555-0199) as far as it reaches; a trial
-// of many circuits needs more numbers than there are, and goes on in offices that no numbering plan
-// has (area codes beginning with N9, which are not given out).
+// Puts invented records (Invented.h) into an empty database. What is open goes the way of any
+// order. What is finished is written by the same stores, judged, digested and sealed by the same
+// functions, and comes to the board once, when it is finished, instead of at each step.
 
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
+#include "app/actions/EvidenceStore.h"
+#include "app/actions/Invented.h"
+#include "app/actions/IssuePaper.h"
+#include "app/actions/Issuing.h"
+#include "app/actions/LimitSets.h"
 #include "app/actions/Maintenance.h"
 #include "app/actions/OrderIntake.h"
+#include "core/certificate/CertificateNumber.h"
+#include "core/certificate/MakeCertificate.h"
 #include "db/AssignmentStore.h"
+#include "db/BulkLoad.h"
+#include "db/CertificateStore.h"
+#include "db/DecisionStore.h"
+#include "db/EventStore.h"
 #include "db/FactStore.h"
+#include "db/HazardStore.h"
+#include "db/InstrumentStore.h"
+#include "db/MetaStore.h"
 #include "db/OfficeStore.h"
-#include "db/OrderStore.h"
 #include "db/PersonStore.h"
 
-#include <QUuid>
-
-#include <random>
+#include <QTemporaryDir>
 
 namespace loopwright {
 
 namespace {
 
-constexpr int officeCount = 12;
-constexpr int personCount = 40;
 constexpr int circuitsBetweenReports = 500;
 
-const QStringList firstNames{"Ada",  "Ben",  "Cleo", "Dov",  "Edda", "Finn",
-                             "Gita", "Hugo", "Ines", "Jona", "Kaja", "Levi"};
-const QStringList lastNames{"Amber", "Birch",  "Cobalt", "Dune",  "Elder",
-                            "Fern",  "Garnet", "Heath",  "Ivory", "Juniper"};
-const QStringList trades{"Bakery",  "Clinic", "Print Works", "Law Office", "Garage",
-                         "Library", "Studio", "Pharmacy",    "School"};
-const QStringList streets{"Mill Lane",   "Quay Street",  "Orchard Road",
-                          "Foundry Row", "Station Hill", "Meadow Way"};
+QJsonArray kindsOf(const std::vector<Fact> &facts)
+{
+    QJsonArray kinds;
+    for (const Fact &fact : facts)
+        kinds << toText(fact.kind());
+    return kinds;
+}
 
-class Inventor
+/// Years before the sets that the program ships were in force: the same limits.
+Result<LimitSet> earlierLimits(const LimitSet &limits)
+{
+    QJsonObject set = limits.toJson();
+    set.insert("version", "2010-1");
+    set.insert("valid_from", "2010-01-01");
+    return LimitSet::fromJson(set, "limits");
+}
+
+/// The keys that sign the certificates come to the folder of keys when all else is done, so that
+/// nothing is left there if the filling is stopped.
+class FillingKeys
 {
 public:
-    explicit Inventor(quint64 seed)
-        : m_random(seed)
+    explicit FillingKeys(Records &records)
+        : m_records(records)
+        , m_usual(records.keys())
+        , m_own(m_folder.path())
     {
     }
+    ~FillingKeys() { m_records.setKeys(m_usual); }
+    FillingKeys(const FillingKeys &) = delete;
+    FillingKeys &operator=(const FillingKeys &) = delete;
 
-    int below(int limit) { return int(m_random() % quint64(limit)); }
-    QString one(const QStringList &list) { return list[below(int(list.size()))]; }
-    /// A different number for every count.
-    static QString number(qint64 count)
+    Result<Signer> make(Transaction &transaction)
     {
-        // 100 numbers in each of 720 area codes that are given out, then office codes under N9X
-        // area codes.
-        if (count < 72000) {
-            const qint64 area = count / 100; // 0 to 719: 200 to 289, 300 to 389, …
-            const qint64 code = (2 + area / 90) * 100 + area % 90;
-            // A code of the form N11 is a service code; its place is taken by one of the range that
-            // is not used above.
-            const qint64 given = code % 100 == 11 ? code + 80 : code;
-            return QString::number(given) + "555" +
-                   QString::number(count % 100 + 100).rightJustified(4, '0');
+        LOOPWRIGHT_ASSIGN(auto there, signerAtHand(m_records));
+        if (there)
+            return std::move(*there);
+        m_records.setKeys(m_own);
+        LOOPWRIGHT_ASSIGN(auto made, signer(m_records, transaction));
+        m_made = {made.key, made.issuer};
+        return made;
+    }
+    Result<void> keep() const
+    {
+        for (const PublicKey &key : m_made) {
+            LOOPWRIGHT_ASSIGN(const auto secret, m_own.find(key.fingerprint()));
+            if (secret) // the issuer's may have been there
+                LOOPWRIGHT_TRY(m_usual.put(*secret, key.holder));
         }
-        const qint64 rest = count - 72000;
-        const qint64 code = 200 + rest / 10000 % 700; // the same care for N11 among office codes
-        return QString::number(290 + rest / 7'000'000) +
-               QString::number(code % 100 == 11 ? 900 + code / 100 : code) +
-               QString::number(rest % 10000).rightJustified(4, '0');
-    }
-
-    ServiceOrder order(qint64 circuit)
-    {
-        ServiceOrder order;
-        const int office = below(officeCount);
-        order.number = QString("T%1").arg(circuit + 1, 8, 10, QChar('0'));
-        order.circuit = QString("%1-%2").arg(office + 10).arg(circuit + 1, 7, 10, QChar('0'));
-        order.office = QString("OFFICE%1").arg(office + 1, 2, 10, QChar('0'));
-        order.type = OrderType::New;
-        order.dueDate = QDate(2026, 1, 5).addDays(below(360));
-        order.customer = one(lastNames) + ' ' + one(trades);
-        order.premises = QString("%1 %2").arg(1 + below(240)).arg(one(streets));
-        order.kind = below(10) < 7 ? LineKind::Bri : LineKind::Analog;
-        order.variant = order.kind == LineKind::Bri ? "ni2" : "analog";
-        order.pair = QString("%1-%2").arg(circuit / 1200 + 1).arg(circuit % 1200 + 1);
-        order.b1 =
-            order.kind == LineKind::Bri ? Service::Voice | Service::Data : Services(Service::Voice);
-        order.b2 = order.kind == LineKind::Bri ? Services(Service::Data) : Services();
-        order.installer = QString("P%1").arg(below(personCount) + 1, 2, 10, QChar('0'));
-        for (int n = 1; n <= (order.kind == LineKind::Bri ? 2 : 1); ++n) {
-            const QString dn = number(circuit * 2 + n - 1);
-            order.terminals.push_back(
-                {n, dn, order.kind == LineKind::Bri ? dn + "0101" : QString(), {}, {}});
-        }
-        return order;
-    }
-
-    /// What has been recorded of the job so far: from nothing to a layer that does not come up.
-    std::vector<Fact> facts(const ServiceOrder &order)
-    {
-        std::vector<Fact> list;
-        const Moment start{
-            QDateTime(order.dueDate, QTime(8 + below(8), below(60)), Qt::UTC).toMSecsSinceEpoch(),
-            0};
-        const auto add = [&](int minutes, FactBody body) {
-            list.push_back({id(),
-                            start.plusSeconds(minutes * 60.0),
-                            order.number,
-                            order.installer,
-                            {},
-                            order.pair,
-                            std::move(body)});
-        };
-        const int reached = below(4);
-        if (reached >= 1)
-            add(0, LoopFact{double(200 + below(1000)), {}, {}, {}});
-        if (order.kind == LineKind::Bri && reached >= 2)
-            add(10, LayerFact{1,
-                              LineInterface::U,
-                              {},
-                              below(8) ? LayerOutcome::Up : LayerOutcome::Down,
-                              {},
-                              {}});
-        return list;
+        return {};
     }
 
 private:
-    QString id()
-    {
-        quint64 words[2] = {m_random(), m_random()};
-        return QUuid::fromRfc4122(QByteArrayView(reinterpret_cast<const char *>(words), 16))
-            .toString(QUuid::WithoutBraces);
-    }
-
-    std::mt19937_64 m_random;
+    Records &m_records;
+    QTemporaryDir m_folder;
+    KeyFolder m_usual, m_own;
+    std::vector<PublicKey> m_made;
 };
 
-Result<void> fillRegister(Records &records, Transaction &transaction, Inventor &inventor)
+class Filling
 {
-    for (int i = 1; i <= officeCount; ++i) {
-        const ServingOffice office{QString("OFFICE%1").arg(i, 2, 10, QChar('0')),
-                                   inventor.one(streets) + " office", "ni2"};
-        LOOPWRIGHT_TRY(OfficeStore::put(transaction, office, {}));
+public:
+    Filling(Records &records, Transaction &transaction, Inventor &inventor)
+        : m_records(records)
+        , m_transaction(transaction)
+        , m_database(records.database())
+        , m_inventor(inventor)
+    {
     }
-    for (int i = 1; i <= personCount; ++i)
-        LOOPWRIGHT_TRY(
-            PersonStore::put(transaction, {QString("P%1").arg(i, 2, 10, QChar('0')),
-                                           inventor.one(firstNames) + ' ' + inventor.one(lastNames),
-                                           i % 20 ? Role::Installer : Role::Supervisor}));
-    return transaction.record(registerEvent(records, "register_invented",
-                                            {{"offices", officeCount}, {"people", personCount}}));
+
+    Result<void> begin(FillingKeys &keys);
+    Result<void> add(const InventedCircuit &circuit);
+
+private:
+    Result<void> addRegister();
+    Result<void> addOpen(const ServiceOrder &order, const Moment &takenIn,
+                         const std::vector<Fact> &facts);
+    Result<void> addFinished(const InventedCircuit &circuit);
+    Result<void> addCancelled(const InventedCircuit &circuit);
+    Result<void> addDisconnect(const ServiceOrder &order, const Moment &takenIn);
+    Result<void> takeIn(const ServiceOrder &order, const Moment &at);
+    Result<void> addFacts(const ServiceOrder &order, const std::vector<Fact> &facts,
+                          const QJsonObject &detail = {});
+    Result<void> addRetests(const ServiceOrder &order, const std::vector<Fact> &facts);
+    Result<void> certify(const Certifying &about, const Moment &at);
+    Result<void> complete(const ServiceOrder &order, const Moment &at, bool certified);
+    Result<void> show(const ServiceOrder &order, OrderStatus status, const DecisionInput &input,
+                      const Judged &judged);
+    Result<void> record(const ServiceOrder &order, const QString &kind, const Moment &at,
+                        const QJsonObject &detail);
+    const LimitSet &limitsOn(const Moment &at) const
+    {
+        return at.localDate() < m_limits.validFrom() ? m_earlier : m_limits;
+    }
+
+    Records &m_records;
+    Transaction &m_transaction;
+    const Database &m_database;
+    Inventor &m_inventor;
+    LimitSet m_limits, m_earlier;
+    std::optional<Signer> m_signer;
+    QString m_station;
+    QMap<int, int> m_certificates; ///< by year: how many were issued
+};
+
+Result<void> Filling::begin(FillingKeys &keys)
+{
+    LOOPWRIGHT_ASSIGN(m_limits, limitsInForce(m_records));
+    LOOPWRIGHT_ASSIGN(m_earlier, earlierLimits(m_limits));
+    LOOPWRIGHT_ASSIGN(m_station, MetaStore(m_database).station());
+    LOOPWRIGHT_ASSIGN(m_signer, keys.make(m_transaction));
+    return addRegister();
 }
 
-Result<void> fillCircuit(Records &records, Transaction &transaction, Inventor &inventor,
-                         qint64 circuit)
+Result<void> Filling::addRegister()
 {
-    const ServiceOrder order = inventor.order(circuit);
-    LOOPWRIGHT_ASSIGN(const auto taken, takeOrder(records, transaction, order, std::nullopt));
-    LOOPWRIGHT_TRY(transaction.record(taken.event));
-    const std::vector<Fact> facts = inventor.facts(order);
-    for (const Fact &fact : facts)
-        LOOPWRIGHT_TRY(FactStore::add(transaction, fact));
+    LOOPWRIGHT_TRY(LimitSetStore::add(m_transaction, m_earlier));
+    for (const ServingOffice &office : m_inventor.offices())
+        LOOPWRIGHT_TRY(OfficeStore::put(m_transaction, office, {}));
+    for (const Person &person : m_inventor.people())
+        LOOPWRIGHT_TRY(PersonStore::put(m_transaction, person));
+    for (const Instrument &instrument : m_inventor.instruments())
+        LOOPWRIGHT_TRY(InstrumentStore::put(m_transaction, instrument));
+    return m_transaction.record(registerEvent(
+        m_records, "register_invented",
+        {{"offices", m_inventor.offices().size()}, {"people", m_inventor.people().size()}}));
+}
+
+Result<void> Filling::record(const ServiceOrder &order, const QString &kind, const Moment &at,
+                             const QJsonObject &detail)
+{
+    Event event = orderEvent(m_records, order, kind, detail);
+    event.at = at;
+    return m_transaction.record(event);
+}
+
+Result<void> Filling::takeIn(const ServiceOrder &order, const Moment &at)
+{
+    LOOPWRIGHT_TRY(OrderStore::put(m_transaction, order, false));
+    LOOPWRIGHT_ASSIGN(const auto conflicts, AssignmentStore::claim(m_transaction, order));
+    if (!conflicts.empty())
+        return failure(ErrorCode::Refused, conflicts.front().reason().english(), order.number);
+    return record(order, "order_taken", at, {{"held", false}});
+}
+
+Result<void> Filling::addFacts(const ServiceOrder &order, const std::vector<Fact> &facts,
+                               const QJsonObject &detail)
+{
     if (facts.empty())
         return {};
-    LOOPWRIGHT_TRY(refreshState(records, transaction, order.number));
-    return transaction.record(orderEvent(records, order, "facts_recorded", {{"invented", true}}));
+    for (const Fact &fact : facts)
+        LOOPWRIGHT_TRY(FactStore::add(m_transaction, fact));
+    QJsonObject said = detail;
+    said.insert("kinds", kindsOf(facts));
+    return record(order, "facts_recorded", facts.back().at, said);
+}
+
+Result<void> Filling::show(const ServiceOrder &order, OrderStatus status,
+                           const DecisionInput &input, const Judged &judged)
+{
+    StoredOrder stored;
+    stored.order = order;
+    stored.status = status;
+    LOOPWRIGHT_ASSIGN(const auto derived, derivedState(m_database, stored, input, judged));
+    LOOPWRIGHT_TRY(HazardStore::note(m_transaction, order, derived.hazardPairs));
+    return BoardStore::put(m_transaction, order, derived.state);
+}
+
+/// As the program takes orders in and records facts.
+Result<void> Filling::addOpen(const ServiceOrder &order, const Moment &takenIn,
+                              const std::vector<Fact> &facts)
+{
+    LOOPWRIGHT_ASSIGN(auto taken, takeOrder(m_records, m_transaction, order, std::nullopt));
+    taken.event.at = takenIn;
+    LOOPWRIGHT_TRY(m_transaction.record(taken.event));
+    if (facts.empty())
+        return {};
+    for (const Fact &fact : facts)
+        LOOPWRIGHT_TRY(FactStore::add(m_transaction, fact));
+    LOOPWRIGHT_TRY(refreshState(m_records, m_transaction, order.number));
+    LOOPWRIGHT_TRY(refreshOrdersOnVisits(m_records, m_transaction, order, facts));
+    LOOPWRIGHT_TRY(refreshOrdersConcerned(m_records, m_transaction, order, facts, {}));
+    return record(order, "facts_recorded", facts.back().at, {{"kinds", kindsOf(facts)}});
+}
+
+Result<void> Filling::addCancelled(const InventedCircuit &circuit)
+{
+    const ServiceOrder &order = circuit.order;
+    LOOPWRIGHT_TRY(takeIn(order, circuit.takenIn));
+    LOOPWRIGHT_TRY(AssignmentStore::releasePlanned(m_transaction, order.number));
+    LOOPWRIGHT_TRY(OrderStore::setStatus(m_transaction, order.number, OrderStatus::Cancelled));
+    StoredOrder stored;
+    stored.order = order;
+    stored.status = OrderStatus::Cancelled;
+    LOOPWRIGHT_ASSIGN(const auto input, EvidenceStore(m_database).of(stored, m_limits.version()));
+    LOOPWRIGHT_TRY(show(order, OrderStatus::Cancelled, input, judge(input, m_limits)));
+    return record(order, "order_cancelled", circuit.ended,
+                  {{"because", "the customer withdrew the order"}});
+}
+
+/// Like makeIssue(), but no paper is painted, for that takes longer than all else of a circuit: the
+/// digest that stands for the file is that of the content.
+Result<void> Filling::certify(const Certifying &about, const Moment &at)
+{
+    const QString &order = about.stored.order.number;
+    const int year = at.localDate().year();
+    const int sequence = ++m_certificates[year];
+    if (sequence > CertificateNumber::mostSequence)
+        return {};
+    LOOPWRIGHT_ASSIGN(auto sources, sourcesOf(m_records, about));
+    sources.issuedAt = at;
+    LOOPWRIGHT_ASSIGN(const auto guard, guardOf(m_database, about.stored.order.office));
+    LOOPWRIGHT_ASSIGN(auto content, makeCertificate(sources, guard));
+    content.number = CertificateNumber{year, m_station, sequence}.text();
+    const QString digest = content.digest();
+    LOOPWRIGHT_TRY(CertificateStore::add(m_transaction, {content.number, order, about.decision.id,
+                                                         at, content.toJson(), digest,
+                                                         signedClaims(content, *m_signer).text()}));
+    LOOPWRIGHT_ASSIGN(const auto issue, CertificateStore::addIssue(m_transaction, content.number,
+                                                                   digest, "letter", at));
+    LOOPWRIGHT_ASSIGN(const auto head, EventStore(m_database).logHead());
+    return record(about.stored.order, "certificate_issued", at,
+                  issueDetail(content.number, digest, issue.issue, head));
+}
+
+Result<void> Filling::complete(const ServiceOrder &order, const Moment &at, bool certified)
+{
+    const LimitSet &limits = limitsOn(at);
+    Certifying about;
+    about.stored.order = order;
+    LOOPWRIGHT_ASSIGN(about.input, EvidenceStore(m_database).of(about.stored, limits.version()));
+    const Judged judged = judge(about.input, limits);
+    about.decision = judged.decision;
+    if (!isAccepted(about.decision.outcome)) {
+        const CriterionResult *open = about.decision.firstOpen();
+        return failure(ErrorCode::Refused,
+                       open ? open->sentence().english() : QString("is not accepted"),
+                       order.number);
+    }
+    LOOPWRIGHT_TRY(DecisionStore::add(m_transaction, about.decision, about.input, at));
+    if (certified)
+        LOOPWRIGHT_TRY(certify(about, at));
+    LOOPWRIGHT_TRY(AssignmentStore::startWorking(m_transaction, order.number));
+    LOOPWRIGHT_TRY(OrderStore::setStatus(m_transaction, order.number, OrderStatus::Completed));
+    LOOPWRIGHT_TRY(show(order, OrderStatus::Completed, about.input, judged));
+    return record(order, "order_completed", at,
+                  {{"decision", about.decision.id}, {"outcome", toText(about.decision.outcome)}});
+}
+
+/// What is recorded of an order that is no longer open decides nothing.
+Result<void> Filling::addRetests(const ServiceOrder &order, const std::vector<Fact> &facts)
+{
+    QStringList ids;
+    for (const Fact &fact : facts)
+        ids << fact.id;
+    return addFacts(order, facts, {{"after_end", QJsonArray::fromStringList(ids)}});
+}
+
+Result<void> Filling::addFinished(const InventedCircuit &circuit)
+{
+    const ServiceOrder &order = circuit.order;
+    LOOPWRIGHT_TRY(takeIn(order, circuit.takenIn));
+    LOOPWRIGHT_TRY(addFacts(order, circuit.facts));
+    LOOPWRIGHT_TRY(complete(order, circuit.ended, circuit.life == InventedLife::TurnedUp));
+    LOOPWRIGHT_TRY(addRetests(order, circuit.retests));
+    if (!circuit.later)
+        return {};
+    return circuit.later->type == OrderType::Disconnect
+               ? addDisconnect(*circuit.later, circuit.laterTakenIn)
+               : addOpen(*circuit.later, circuit.laterTakenIn, {});
+}
+
+Result<void> Filling::addDisconnect(const ServiceOrder &order, const Moment &takenIn)
+{
+    LOOPWRIGHT_TRY(takeIn(order, takenIn));
+    return complete(order, inventedMoment(order.dueDate, 16 * 60), false);
+}
+
+Result<void> Filling::add(const InventedCircuit &circuit)
+{
+    switch (circuit.life) {
+    case InventedLife::Open:
+        return addOpen(circuit.order, circuit.takenIn, circuit.facts);
+    case InventedLife::Cancelled:
+        return addCancelled(circuit);
+    case InventedLife::TakenOver:
+    case InventedLife::TurnedUp:
+        break;
+    }
+    return addFinished(circuit);
+}
+
+Result<void> checkEmpty(const Database &database)
+{
+    LOOPWRIGHT_ASSIGN(const auto orders, OrderStore(database).count());
+    LOOPWRIGHT_ASSIGN(const auto offices, OfficeStore(database).all());
+    if (orders > 0 || !offices.empty())
+        return failure(ErrorCode::Refused, "Invented records go into an empty database only.");
+    return {};
 }
 
 } // namespace
@@ -167,23 +339,25 @@ Result<void> fillCircuit(Records &records, Transaction &transaction, Inventor &i
 Result<void> fillWithInvented(Records &records, int circuits, quint64 seed,
                               const Progress &progress)
 {
+    LOOPWRIGHT_TRY(checkEmpty(records.database()));
+    const BulkLoad load(records.database());
+    LOOPWRIGHT_TRY(load.result());
+    FillingKeys keys(records);
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
-    const auto there = OrderStore(records.database()).count();
-    const auto offices = OfficeStore(records.database()).all();
-    if (!there)
-        return failure(there.error());
-    if (!offices)
-        return failure(offices.error());
-    if (*there > 0 || !offices->empty())
-        return failure(ErrorCode::Refused, "Invented records go into an empty database only.");
-    Inventor inventor(seed);
-    LOOPWRIGHT_TRY(fillRegister(records, transaction, inventor));
+    LOOPWRIGHT_TRY(checkEmpty(records.database())); // nobody came before
+    Inventor inventor(seed, records.now().localDate(), circuits);
+    Filling filling(records, transaction, inventor);
+    LOOPWRIGHT_TRY(filling.begin(keys));
     for (qint64 circuit = 0; circuit < circuits; ++circuit) {
-        LOOPWRIGHT_TRY(fillCircuit(records, transaction, inventor, circuit));
         if (circuit % circuitsBetweenReports == 0 && progress && !progress(circuit, circuits))
             return failure(ErrorCode::Refused, "The filling was stopped; nothing was changed.");
+        LOOPWRIGHT_TRY(filling.add(inventor.next()));
     }
-    return transaction.commit(std::vector<Event>());
+    LOOPWRIGHT_TRY(keys.keep());
+    LOOPWRIGHT_TRY(transaction.commit(std::vector<Event>()));
+    if (progress)
+        progress(circuits, circuits);
+    return records.database().keepStatistics(Database::Statistics::All);
 }
 
 } // namespace loopwright

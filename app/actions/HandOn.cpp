@@ -6,13 +6,13 @@
 #include "core/acceptance/Referral.h"
 #include "core/certificate/ContentParts.h"
 #include "db/OfficeStore.h"
-#include "db/PersonStore.h"
 
 namespace loopwright {
 
 namespace {
 
-/// Below each criterion the figures that were read for it, as the certificate prints them.
+/// Below each criterion the figures that were read for it, as the certificate prints them; what
+/// they say is not said again beside its name.
 std::vector<HandoffReading> withFigures(const std::vector<HandoffReading> &readings,
                                         const OrderView &view)
 {
@@ -23,11 +23,14 @@ std::vector<HandoffReading> withFigures(const std::vector<HandoffReading> &readi
     std::vector<HandoffReading> whole;
     for (const HandoffReading &reading : readings) {
         whole.push_back(reading);
+        const std::size_t at = whole.size() - 1;
         for (const CriterionResult &criterion : view.decision.criteria)
             if (criterion.name.english() == reading.name)
                 for (const CertificateReading &figure : readingsOf(criterion, sources))
                     if (!figure.what.isEmpty())
                         whole.push_back({figure.what, figure.value, figure.limit, {}});
+        if (whole.size() > at + 1)
+            whole[at].value = whole[at].limit = QString();
     }
     return whole;
 }
@@ -38,10 +41,9 @@ Result<Handoff> handoffOf(Records &records, const QString &order)
 {
     LOOPWRIGHT_ASSIGN(const auto view, showOrder(records, order));
     LOOPWRIGHT_ASSIGN(const auto issuer, OfficeStore(records.database()).issuer());
-    LOOPWRIGHT_ASSIGN(const auto people, PersonStore(records.database()).all());
     Handoff handoff =
         makeHandoff({view.input, view.decision, view.limits, stepsOf(view, {view.now, {}}),
-                     view.office, issuer, QList<Person>(people.begin(), people.end())});
+                     view.office, issuer, view.people});
     handoff.readings = withFigures(handoff.readings, view);
     return handoff;
 }

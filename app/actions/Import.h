@@ -47,4 +47,9 @@ Result<ImportReport> importInstallers(Records &records, const QByteArray &csv,
 Result<ImportReport> importInstruments(Records &records, const QByteArray &csv,
                                        const ImportOptions &options);
 
+/// `order_number,column,value`: a row changes one column of an order (app/actions/Plans.h); an
+/// empty value clears it.
+Result<ImportReport> importPlans(Records &records, const QByteArray &csv,
+                                 const ImportOptions &options);
+
 } // namespace loopwright

@@ -1,7 +1,6 @@
 // Orders from a file.
 
 #include "app/actions/Acting.h"
-#include "app/actions/BoardRefresh.h"
 #include "app/actions/ImportRun.h"
 #include "app/actions/OrderIntake.h"
 #include "core/order/ServiceOrder.h"
@@ -47,6 +46,7 @@ public:
         LOOPWRIGHT_ASSIGN(const auto before,
                           OrderStore(transaction.database()).find(reading.order.number));
         if (before) {
+            reading.order.keepPlan(before->order);
             if (before->order == reading.order)
                 return RowOutcome{RowOutcome::Unchanged, {}, {}};
             if (const Text why = whyNotChanged(*before); !why.isEmpty()) {
@@ -55,35 +55,26 @@ public:
                 return outcome;
             }
         }
+        LOOPWRIGHT_ASSIGN(const auto trouble,
+                          repairTrouble(transaction.database(), reading.order, before));
+        if (!trouble.isEmpty()) {
+            outcome.findings.push_back(
+                {Severity::Error, "no_repair", trouble, {}, "order_type", 0});
+            return outcome;
+        }
         auto taken = takeIn(transaction, reading.order, before, std::move(outcome));
         if (taken && taken->kind == RowOutcome::Held)
-            m_heldRows.insert(reading.order.number, row.line);
+            m_held.note(reading.order.number, row.line);
         return taken;
     }
 
-    /// What a later row released, an earlier one may have waited for.
     Result<std::vector<Event>> finish(Transaction &transaction, ImportReport &report)
     {
-        if (!m_changed)
-            return std::vector<Event>();
-        auto events = claimForHeldOrders(m_records, transaction);
-        if (events)
-            for (const Event &event : *events)
-                if (const auto row = m_heldRows.constFind(event.order); row != m_heldRows.end())
-                    noLongerHeld(report, *row);
-        return events;
+        return m_changed ? m_held.release(m_records, transaction, report)
+                         : Result<std::vector<Event>>(std::vector<Event>());
     }
 
 private:
-    static void noLongerHeld(ImportReport &report, int row)
-    {
-        --report.held;
-        for (Finding &finding : report.findings)
-            if (finding.row == row && finding.severity == Severity::Error) {
-                finding.severity = Severity::Note;
-                finding.reason += QT_TRANSLATE_NOOP("core", "A later row released it.");
-            }
-    }
     OrderFields fieldsOf(const CsvTable &table, const CsvRow &row) const
     {
         OrderFields fields;
@@ -131,8 +122,8 @@ private:
     const ImportOptions &m_options;
     QHash<QString, QString> m_officeVariant;
     QSet<QString> m_people;
-    QHash<QString, int> m_heldRows; ///< order to the row that was held
-    bool m_changed = false;         ///< an order was changed: something may have been released
+    HeldRows m_held;
+    bool m_changed = false; ///< an order was changed: something may have been released
 };
 
 } // namespace

@@ -1,5 +1,7 @@
 #include "app/actions/ImportRun.h"
 
+#include "app/actions/BoardRefresh.h"
+
 namespace loopwright {
 
 namespace {
@@ -23,6 +25,16 @@ void keepReject(ImportReport &report, const CsvTable &table, const CsvRow &row,
     report.rejects += csvRecord(fields + QStringList{reasons.join("; ")});
 }
 
+void noLongerHeld(ImportReport &report, int row)
+{
+    --report.held;
+    for (Finding &finding : report.findings)
+        if (finding.row == row && finding.severity == Severity::Error) {
+            finding.severity = Severity::Note;
+            finding.reason += QT_TRANSLATE_NOOP("core", "A later row released it.");
+        }
+}
+
 void count(ImportReport &report, RowOutcome::Kind kind)
 {
     report.accepted += kind == RowOutcome::Accepted || kind == RowOutcome::Held;
@@ -32,6 +44,16 @@ void count(ImportReport &report, RowOutcome::Kind kind)
 }
 
 } // namespace
+
+Result<std::vector<Event>> HeldRows::release(Records &records, Transaction &transaction,
+                                             ImportReport &report) const
+{
+    LOOPWRIGHT_ASSIGN(auto events, claimForHeldOrders(records, transaction));
+    for (const Event &event : events)
+        if (const auto line = m_lines.constFind(event.order); line != m_lines.end())
+            noLongerHeld(report, *line);
+    return events;
+}
 
 Result<bool> ImportRun::walk(Transaction &transaction, const CsvTable &table,
                              ImportReport &report) const
@@ -80,6 +102,8 @@ Result<ImportReport> ImportRun::run(const QByteArray &csv) const
         return report;
     LOOPWRIGHT_ASSIGN(const auto more, finish ? finish(transaction, report) : std::vector<Event>());
     LOOPWRIGHT_TRY(transaction.commit(more));
+    // What is in the records counts, not how fast they are asked the next time.
+    [[maybe_unused]] const auto counted = records.database().keepStatistics();
     return report;
 }
 

@@ -7,6 +7,8 @@
 #include "core/history/Event.h"
 #include "db/Transaction.h"
 
+#include <QHash>
+
 namespace loopwright {
 
 /// What became of one row.
@@ -26,6 +28,21 @@ struct RowOutcome
     {
         return {Refused, {{Severity::Error, code, reason, {}, column, 0}}, {}};
     }
+};
+
+/// The orders that rows of this file leave held. What a later row released, an earlier one may have
+/// waited for: so they are asked again after the last.
+class HeldRows
+{
+public:
+    void note(const QString &order, int line) { m_lines.insert(order, line); }
+    /// Claims for every held order that can have its identifiers now, with its event; a row that is
+    /// held no longer is told as such.
+    Result<std::vector<Event>> release(Records &records, Transaction &transaction,
+                                       ImportReport &report) const;
+
+private:
+    QHash<QString, int> m_lines; ///< by order
 };
 
 /// `take` gets each row that has the form of the header. Its failure ends the import and changes

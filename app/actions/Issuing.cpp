@@ -3,7 +3,10 @@
 #include "app/actions/Acceptance.h"
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
+#include "app/actions/IssuePaper.h"
+#include "app/actions/KeptHead.h"
 #include "app/actions/LimitSets.h"
+#include "app/actions/Register.h"
 #include "core/certificate/CertificateNumber.h"
 #include "core/certificate/MakeCertificate.h"
 #include "db/CertificateStore.h"
@@ -12,7 +15,6 @@
 #include "db/FactStore.h"
 #include "db/MetaStore.h"
 #include "db/OfficeStore.h"
-#include "db/PersonStore.h"
 
 #include <algorithm>
 
@@ -39,40 +41,46 @@ bool saysTheSame(const QJsonObject &issued, CertificateContent now)
 
 Result<QString> nextNumber(Records &records)
 {
-    LOOPWRIGHT_ASSIGN(const auto series, MetaStore(records.database()).series());
+    LOOPWRIGHT_ASSIGN(const auto station, MetaStore(records.database()).station());
     const int year = records.now().localDate().year();
     LOOPWRIGHT_ASSIGN(const auto sequence,
-                      CertificateStore(records.database()).nextSequence(year, series));
+                      CertificateStore(records.database()).nextSequence(year, station));
     if (sequence > CertificateNumber::mostSequence)
         return failure(ErrorCode::Refused,
                        QString("The %1 certificate numbers of this year are used up.")
                            .arg(CertificateNumber::mostSequence));
-    return CertificateNumber{year, series.toInt(), sequence}.text();
+    return CertificateNumber{year, station, sequence}.text();
 }
 
-/// The certificate to issue: the one that stands, or a new one.
-Result<CertificateContent> chooseContent(Records &records, Transaction &transaction,
-                                         const Certifying &about, const Signatures &signatures,
-                                         bool &copy)
+/// The certificate to issue, and whether it was there.
+struct Chosen
 {
-    auto content = contentNow(records, about, signatures);
-    if (!content)
-        return content;
-    const QString &order = about.stored.order.number;
-    LOOPWRIGHT_ASSIGN(auto stands, standingCertificate(records, order, *content));
-    copy = stands.has_value();
-    if (copy)
-        return std::move(*stands);
-    LOOPWRIGHT_ASSIGN(const auto number, nextNumber(records));
-    content->number = number;
-    LOOPWRIGHT_TRY(DecisionStore::add(transaction, about.decision, about.input, records.now()));
-    LOOPWRIGHT_TRY(
-        CertificateStore::add(transaction, {content->number, order, about.decision.id,
-                                            records.now(), content->toJson(), content->digest()}));
-    return content;
-}
+    CertificateContent content;
+    SignedClaims claims;
+    bool copy = false;
+};
 
-const QString signedEvent = QStringLiteral("certificate_signed");
+/// The one that stands, or a new one.
+Result<Chosen> choose(Records &records, Transaction &transaction, const Certifying &about,
+                      const Signatures &signatures, const Signer &signer)
+{
+    LOOPWRIGHT_ASSIGN(auto content, contentNow(records, about, signatures));
+    const QString &order = about.stored.order.number;
+    LOOPWRIGHT_ASSIGN(auto stands, standingCertificate(records, order, content));
+    if (stands) {
+        LOOPWRIGHT_ASSIGN(const auto stored,
+                          CertificateStore(records.database()).find(stands->number));
+        LOOPWRIGHT_ASSIGN(auto claims, SignedClaims::parse(stored->claims, stored->number));
+        return Chosen{std::move(*stands), std::move(claims), true};
+    }
+    LOOPWRIGHT_ASSIGN(content.number, nextNumber(records));
+    Chosen chosen{content, signedClaims(content, signer), false};
+    LOOPWRIGHT_TRY(DecisionStore::add(transaction, about.decision, about.input, records.now()));
+    LOOPWRIGHT_TRY(CertificateStore::add(transaction, {content.number, order, about.decision.id,
+                                                       records.now(), content.toJson(),
+                                                       content.digest(), chosen.claims.text()}));
+    return chosen;
+}
 
 /// Of those who sign now, who did not before.
 Signatures newAmong(const Signatures &now, const Signatures &inContent, const Signatures &later)
@@ -85,22 +93,6 @@ Signatures newAmong(const Signatures &now, const Signatures &inContent, const Si
 }
 
 } // namespace
-
-Result<Signatures> laterSignatures(const Database &database, const QString &order,
-                                   const QString &certificate)
-{
-    Signatures later;
-    LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofOrder(order));
-    for (const Event &event : events) {
-        if (event.kind != signedEvent || event.detail.value("certificate") != certificate)
-            continue;
-        LOOPWRIGHT_ASSIGN(
-            const auto signatures,
-            readSignatures(event.detail.value("signatures").toArray(), "certificate_signed"));
-        later.insert(later.end(), signatures.begin(), signatures.end());
-    }
-    return later;
-}
 
 Result<NumberGuard> guardOf(const Database &database, const QString &office)
 {
@@ -138,7 +130,9 @@ Result<QStringList> voidedSince(const Database &database, const QString &order, 
     QStringList reasons;
     for (const Fact &fact : facts)
         if (const auto *voiding = fact.as<VoidFact>(); voiding && since <= fact.at)
-            reasons << QString("evidence was struck out: %1").arg(voiding->because);
+            reasons << QString("evidence was struck out: %1")
+                           .arg(voiding->because.endsWith(u'.') ? voiding->because.chopped(1)
+                                                                : voiding->because);
     return reasons;
 }
 
@@ -151,7 +145,7 @@ Result<CertificateSources> sourcesOf(Records &records, const Certifying &about)
     CertificateSources sources;
     LOOPWRIGHT_ASSIGN(const auto office, OfficeStore(database).find(stored.order.office));
     LOOPWRIGHT_ASSIGN(sources.issuer, OfficeStore(database).issuer());
-    LOOPWRIGHT_ASSIGN(const auto people, PersonStore(database).all());
+    LOOPWRIGHT_ASSIGN(sources.people, people(records));
     LOOPWRIGHT_ASSIGN(sources.limits, limitSet(records, input.limitSet));
     LOOPWRIGHT_ASSIGN(sources.recordedAt, recordedTimes(database, stored.order.number));
     LOOPWRIGHT_ASSIGN(const auto earlier, CertificateStore(database).ofOrder(stored.order.number));
@@ -160,7 +154,6 @@ Result<CertificateSources> sourcesOf(Records &records, const Certifying &about)
     sources.office = office.value_or(ServingOffice{stored.order.office, {}, {}});
     sources.decision = decision;
     sources.instruments = input.instruments;
-    sources.people = QList<Person>(people.begin(), people.end());
     if (earlier.empty())
         return sources;
     // What it can no longer be read from is only not told of.
@@ -185,7 +178,7 @@ Result<void> checkMayIssue(const Certifying &about)
     if (stored.status == OrderStatus::Cancelled)
         return failure(ErrorCode::Refused,
                        QString("Order %1 was cancelled.").arg(stored.order.number));
-    if (input.scope == OrderScope::Nothing || input.scope == OrderScope::RecordOnly)
+    if (!getsCertificate(input.scope))
         return failure(ErrorCode::Refused, QString("A %1 order is completed without a certificate.")
                                                .arg(toText(stored.order.type).replace('_', '-')));
     if (isAccepted(decision.outcome))
@@ -197,49 +190,136 @@ Result<void> checkMayIssue(const Certifying &about)
                             open ? ": " + open->sentence().english() : QString(".")));
 }
 
-Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Certifying &about,
-                            Paper paper, const Signatures &signatures)
+namespace {
+
+void fillIn(MadeIssue &made, CertificateContent content)
 {
-    LOOPWRIGHT_TRY(checkMayIssue(about));
-    MadeIssue made;
     IssuedCertificate &issued = made.issued;
-    LOOPWRIGHT_ASSIGN(auto content,
-                      chooseContent(records, transaction, about, signatures, issued.copy));
-    LOOPWRIGHT_ASSIGN(const auto issues,
-                      CertificateStore(records.database()).issuesOf(content.number));
-    LOOPWRIGHT_ASSIGN(const auto guard, guardOf(records.database(), about.stored.order.office));
-    LOOPWRIGHT_ASSIGN(
-        auto later, laterSignatures(records.database(), about.stored.order.number, content.number));
-    Signatures added = issued.copy ? newAmong(signatures, content.signatures, later) : Signatures();
-    for (Signature &signature : added)
-        signature.name = guard.coverTyped(signature.name);
-    later.insert(later.end(), added.begin(), added.end());
-    LOOPWRIGHT_ASSIGN(const auto head, EventStore(records.database()).logHead());
-    issued.mark = {int(issues.size()), records.now(), !added.empty(), std::move(later), head};
-    issued.copy = issued.copy && added.empty();
-    LOOPWRIGHT_ASSIGN(auto laidOut, certificatePaper(content, issued.mark, paper));
-    made.paper = std::move(laidOut);
-    LOOPWRIGHT_ASSIGN(const auto stored, CertificateStore::addIssue(transaction, content.number,
-                                                                    sha256Hex(made.paper.pdf),
-                                                                    toText(paper), records.now()));
     issued.content = std::move(content);
     issued.number = issued.content.number;
     issued.digest = issued.content.digest();
     issued.code = shortCode(issued.digest);
     issued.pages = int(made.paper.sheet.pages.size());
-    LOOPWRIGHT_TRY(refreshState(records, transaction, about.stored.order.number));
-    QJsonObject detail{{"certificate", issued.number},
-                       {"digest", issued.digest},
-                       {"issue", stored.issue},
-                       {"log_position", head.position}}; // with it the file can be made again
+}
+
+/// The issue whose paper was not written, made again byte for byte. Nothing if none is due, or the
+/// paper asked for is another, or this version of the program paints it otherwise.
+Result<std::optional<MadeIssue>> dueIssue(Records &records, const Chosen &chosen, Paper paper,
+                                          const Signer &signer)
+{
+    const CertificateStore store(records.database());
+    LOOPWRIGHT_ASSIGN(const auto due, store.dueOf(chosen.content.number));
+    if (!due || due->paper != toText(paper))
+        return std::optional<MadeIssue>();
+    LOOPWRIGHT_ASSIGN(const auto stored, store.find(chosen.content.number));
+    MadeIssue made;
+    LOOPWRIGHT_ASSIGN(made.issued.mark, issueMark(records.database(), *stored, *due, signer));
+    LOOPWRIGHT_ASSIGN(made.paper, sealedPaper(chosen.content, made.issued.mark, paper, signer));
+    if (sha256Hex(made.paper.pdf) != due->fileSha256)
+        return std::optional<MadeIssue>();
+    made.issued.copy = due->issue > 1 && !made.issued.mark.countersigns;
+    fillIn(made, chosen.content);
+    return made;
+}
+
+Result<IssueMark> newMark(Records &records, const Chosen &chosen, Signatures later,
+                          const Signatures &added, const Signer &signer)
+{
+    LOOPWRIGHT_ASSIGN(const auto issues,
+                      CertificateStore(records.database()).issuesOf(chosen.content.number));
+    later.insert(later.end(), added.begin(), added.end());
+    LOOPWRIGHT_ASSIGN(const auto head, EventStore(records.database()).logHead());
+    LOOPWRIGHT_ASSIGN(auto proof, proofOf(records.database(), chosen.claims, head, signer));
+    return IssueMark{int(issues.size()), records.now(), !added.empty(), std::move(later),
+                     std::move(proof)};
+}
+
+} // namespace
+
+Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Certifying &about,
+                            Paper paper, const Signatures &signatures)
+{
+    LOOPWRIGHT_TRY(checkMayIssue(about));
+    LOOPWRIGHT_TRY(checkNotOlder(records));
+    const ServiceOrder &order = about.stored.order;
+    LOOPWRIGHT_ASSIGN(const auto signer, loopwright::signer(records, transaction));
+    LOOPWRIGHT_ASSIGN(auto chosen, choose(records, transaction, about, signatures, signer));
+    LOOPWRIGHT_ASSIGN(auto later,
+                      laterSignatures(records.database(), order.number, chosen.content.number));
+    LOOPWRIGHT_ASSIGN(const auto guard, guardOf(records.database(), order.office));
+    Signatures added =
+        chosen.copy ? newAmong(signatures, chosen.content.signatures, later) : Signatures();
+    for (Signature &signature : added)
+        signature.name = guard.coverTyped(signature.name);
+    if (chosen.copy && added.empty()) {
+        LOOPWRIGHT_ASSIGN(auto due, dueIssue(records, chosen, paper, signer));
+        if (due)
+            return std::move(*due);
+    }
+    MadeIssue made;
+    LOOPWRIGHT_ASSIGN(made.issued.mark, newMark(records, chosen, std::move(later), added, signer));
+    made.issued.copy = chosen.copy && added.empty();
+    LOOPWRIGHT_ASSIGN(made.paper, sealedPaper(chosen.content, made.issued.mark, paper, signer));
+    fillIn(made, std::move(chosen.content));
+    const QString &number = made.issued.number;
+    LOOPWRIGHT_ASSIGN(const auto stored,
+                      CertificateStore::addIssue(transaction, number, sha256Hex(made.paper.pdf),
+                                                 toText(paper), records.now()));
+    LOOPWRIGHT_TRY(refreshState(records, transaction, order.number));
+    QJsonObject detail =
+        issueDetail(number, made.issued.digest, stored.issue, made.issued.mark.proof->head.head);
     if (!added.empty())
         detail.insert("signatures", toJson(added));
-    made.event = orderEvent(records, about.stored.order,
-                            !added.empty() ? signedEvent
-                            : issued.copy  ? QString("certificate_copied")
-                                           : QString("certificate_issued"),
+    made.event = orderEvent(records, order,
+                            !added.empty()     ? signedEvent
+                            : made.issued.copy ? QString("certificate_copied")
+                                               : QString("certificate_issued"),
                             detail);
     return made;
+}
+
+Result<void> commitIssues(Records &records, Transaction transaction,
+                          const std::vector<const MadeIssue *> &issues)
+{
+    std::vector<Event> events;
+    QStringList numbers;
+    for (const MadeIssue *made : issues) {
+        if (!made->event)
+            continue; // its paper is due, and all else was recorded
+        events.push_back(*made->event);
+        numbers << made->issued.number;
+        LOOPWRIGHT_TRY(CertificateStore::clearDue(transaction, made->issued.number));
+        LOOPWRIGHT_TRY(
+            CertificateStore::setDue(transaction, made->issued.number, made->issued.mark.copy + 1));
+    }
+    if (events.empty())
+        return {};
+    LOOPWRIGHT_TRY(transaction.commit(events));
+    // Before a paper is out: an older copy of the records must not give its number again.
+    if (const auto kept = keepHead(records); !kept)
+        return failure(paperMissing(numbers, kept.error()));
+    return {};
+}
+
+void papersWritten(Records &records, const std::vector<const MadeIssue *> &issues)
+{
+    auto transaction = Transaction::begin(records.database());
+    if (!transaction)
+        return;
+    for (const MadeIssue *made : issues)
+        if (!CertificateStore::clearDue(*transaction, made->issued.number))
+            return;
+    // If it cannot be kept, who asks again is given the same paper once more instead of a copy.
+    [[maybe_unused]] const auto kept = transaction->commitDraft();
+}
+
+Error paperMissing(const QStringList &numbers, const Error &why)
+{
+    return {ErrorCode::DiskTrouble,
+            QString("Certificate %1 is in the records, but the paper could not be written: %2 "
+                    "Issue it again when there is a place for it; it will be the same.")
+                .arg(numbers.join(", "), why.message),
+            why.place};
 }
 
 Result<std::optional<CertificateContent>>

@@ -36,22 +36,31 @@ Result<CertificateContent> contentNow(Records &records, const Certifying &about,
 Result<std::optional<CertificateContent>>
 standingCertificate(Records &records, const QString &order, const CertificateContent &now);
 
-/// The signatures that were given for it by further issues, after the first; oldest first.
-Result<Signatures> laterSignatures(const Database &database, const QString &order,
-                                   const QString &certificate);
-
 /// Refused, with the reason in one sentence, if the order can have no certificate now.
 Result<void> checkMayIssue(const Certifying &about);
 
 /// A certificate that stands is issued as a copy; or, if somebody signs who did not before, as a
-/// further issue that bears the signature.
+/// further issue that bears the signature; or, if the paper of its newest issue is due and the same
+/// is asked for, that one is made again byte for byte.
 struct MadeIssue
 {
     IssuedCertificate issued;
     CertificatePaper paper;
-    Event event; ///< to be committed
+    std::optional<Event> event; ///< to be committed; none where only the paper is made again
 };
 Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Certifying &about,
                             Paper paper, const Signatures &signatures);
+
+// First the records, then the paper: what a full disk or a killed program costs is a paper, which
+// can be made again, and never a number that is on paper and nowhere else.
+
+/// Ends the transaction. The papers are due from then on; nothing is to be recorded if no issue is
+/// new.
+Result<void> commitIssues(Records &records, Transaction transaction,
+                          const std::vector<const MadeIssue *> &issues);
+/// They are no longer due.
+void papersWritten(Records &records, const std::vector<const MadeIssue *> &issues);
+/// DiskTrouble: only the paper is missing.
+Error paperMissing(const QStringList &numbers, const Error &why);
 
 } // namespace loopwright

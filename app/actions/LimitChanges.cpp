@@ -47,20 +47,41 @@ Result<bool> addLimitSet(Records &records, const LimitSet &set)
     return takeLimitSet(records, set);
 }
 
+namespace {
+
+/// The board's open orders were decided by the limits in force.
+Result<bool> boardFollows(Records &records, const QString &inForce)
+{
+    LOOPWRIGHT_ASSIGN(const auto noted, MetaStore(records.database()).boardLimits());
+    return !noted || *noted == inForce;
+}
+
+} // namespace
+
+Result<bool> limitsAreCurrent(Records &records)
+{
+    LOOPWRIGHT_ASSIGN(const auto sets, shippedLimitSets());
+    for (const LimitSet &set : sets) {
+        LOOPWRIGHT_ASSIGN(const auto there, LimitSetStore(records.database()).find(set.version()));
+        if (!there)
+            return false;
+    }
+    LOOPWRIGHT_ASSIGN(const auto limits, limitsInForce(records));
+    return boardFollows(records, limits.version());
+}
+
 Result<void> followLimits(Records &records)
 {
+    if (records.database().access() == Database::Access::ReadOnly)
+        return {};
     LOOPWRIGHT_ASSIGN(const auto limits, limitsInForce(records));
-    const auto isCurrent = [&]() -> Result<bool> {
-        LOOPWRIGHT_ASSIGN(const auto noted, MetaStore(records.database()).boardLimits());
-        return !noted || *noted == limits.version();
-    };
-    const auto current = isCurrent();
-    if (!current || *current)
-        return current ? Result<void>() : failure(current.error());
+    LOOPWRIGHT_ASSIGN(const bool current, boardFollows(records, limits.version()));
+    if (current)
+        return {};
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
-    const auto still = isCurrent(); // another program may have been first
-    if (!still || *still)
-        return still ? Result<void>() : failure(still.error());
+    LOOPWRIGHT_ASSIGN(const bool still, boardFollows(records, limits.version()));
+    if (still) // another program was first
+        return {};
     LOOPWRIGHT_TRY(refreshOpenOrders(records, transaction, limits.version()));
     return transaction.commit(
         registerEvent(records, "limit_set_followed", {{"version", limits.version()}}));

@@ -16,8 +16,12 @@ Result<void> bringShippedLimits(Records &records);
 /// the newest shipped set and still names the published text that this one names. If it is in force
 /// today, every open order is decided anew for the board; decisions made before keep theirs.
 Result<bool> addLimitSet(Records &records, const LimitSet &set);
+/// Whether nothing is to be done by the two others: every shipped set is there, and the board was
+/// decided by the one in force.
+Result<bool> limitsAreCurrent(Records &records);
 /// A set comes into force by its date, when nobody acts: decides every open order anew for the
-/// board if it was decided by another set.
+/// board if it was decided by another set. Records that are open for reading alone stay as they
+/// were decided.
 Result<void> followLimits(Records &records);
 
 } // namespace loopwright

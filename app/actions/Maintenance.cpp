@@ -1,10 +1,13 @@
 #include "app/actions/Maintenance.h"
 
 #include "app/actions/Acting.h"
+#include "app/actions/Keys.h"
 #include "app/actions/OutFile.h"
 #include "core/base/Csv.h"
+#include "core/base/Json.h"
 #include "core/certificate/NumberGuard.h"
 #include "db/Backup.h"
+#include "db/EventStore.h"
 #include "db/OfficeStore.h"
 #include "db/TableExport.h"
 
@@ -13,9 +16,36 @@
 
 namespace loopwright {
 
+namespace {
+
+/// Of the copy, not of the records: these may have grown meanwhile.
+Result<SignedHead> headOfBackup(Records &records, const QString &path)
+{
+    LOOPWRIGHT_ASSIGN(const auto copy, Database::open(path, Database::Access::ReadOnly));
+    LOOPWRIGHT_ASSIGN(const auto head, EventStore(copy).logHead());
+    const auto signer = signerAtHand(records); // a key that cannot be used hinders no backup
+    return signer && *signer ? signedHead(head, **signer) : SignedHead{head, {}, {}};
+}
+
+} // namespace
+
 Result<void> backupTo(Records &records, const QString &path, const Progress &progress)
 {
-    return backUp(records.database(), path, progress);
+    LOOPWRIGHT_TRY(backUp(records.database(), path, progress));
+    LOOPWRIGHT_ASSIGN(const auto head, headOfBackup(records, path));
+    const auto written =
+        writeOut(headBesideBackup(path), FileKind::Json, canonicalJson(head.toJson()) + '\n');
+    if (!written)
+        return failure(written.error().code,
+                       "the backup is made, and the signed head of its log is not: " +
+                           written.error().message,
+                       written.error().place);
+    return {};
+}
+
+QString headBesideBackup(const QString &backupPath)
+{
+    return backupPath + ".head";
 }
 
 namespace {

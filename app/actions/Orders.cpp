@@ -4,26 +4,23 @@
 #include "app/actions/Acting.h"
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
+#include "app/actions/OrderEnd.h"
 #include "app/actions/OrderIntake.h"
 #include "db/AssignmentStore.h"
-#include "db/OfficeStore.h"
 #include "db/OrderStore.h"
 
 namespace loopwright {
 
 namespace {
 
-Result<OrderReading> readFields(Records &records, const OrderFields &fields)
+/// What the desk planned stays, unless the fields say it.
+Result<OrderReading> readKeepingPlan(Records &records, const OrderFields &fields)
 {
-    const auto offices = OfficeStore(records.database()).all();
-    if (!offices)
-        return failure(offices.error());
-    return readOrder(fields, [&offices](const QString &key) -> std::optional<QString> {
-        for (const ServingOffice &office : *offices)
-            if (office.key == key)
-                return office.protocolVariant;
-        return std::nullopt;
-    });
+    LOOPWRIGHT_ASSIGN(auto reading, readFields(records, fields));
+    LOOPWRIGHT_ASSIGN(const auto before, OrderStore(records.database()).find(reading.order.number));
+    if (before)
+        reading.order.keepPlan(before->order);
+    return reading;
 }
 
 /// Everything but the conflicts.
@@ -53,7 +50,7 @@ Error malformedError(const Findings &findings)
 
 Result<OrderVerdict> checkOrder(Records &records, const OrderFields &fields)
 {
-    LOOPWRIGHT_ASSIGN(const auto reading, readFields(records, fields));
+    LOOPWRIGHT_ASSIGN(const auto reading, readKeepingPlan(records, fields));
     auto verdict = judge(records, reading);
     if (!verdict)
         return verdict;
@@ -70,7 +67,7 @@ Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool 
 {
     LOOPWRIGHT_TRY(allow(records, update ? Act::KeepOrders : Act::TakeOrderOnSite));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
-    LOOPWRIGHT_ASSIGN(const auto reading, readFields(records, fields));
+    LOOPWRIGHT_ASSIGN(const auto reading, readKeepingPlan(records, fields));
     auto verdict = judge(records, reading);
     if (!verdict || verdict->unchanged)
         return verdict;
@@ -89,6 +86,9 @@ Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool 
     LOOPWRIGHT_ASSIGN(const auto taken,
                       takeOrder(records, transaction, reading.order, before, sameWires));
     verdict->held = taken.held;
+    if (const QJsonObject said = taken.event.detail;
+        !said.contains("retires") && !said.contains("also_named"))
+        verdict->changes = taken.changes;
     verdict->findings.insert(verdict->findings.end(), taken.findings.begin(), taken.findings.end());
     LOOPWRIGHT_ASSIGN(auto events, before ? claimForHeldOrders(records, transaction)
                                           : Result<std::vector<Event>>(std::vector<Event>()));
@@ -97,44 +97,20 @@ Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool 
     return verdict;
 }
 
-namespace {
-
-/// Ends an order in one transaction: `change` does what its end means, then the board and the held
-/// orders follow.
-Result<void> endOrder(Records &records, const StoredOrder &stored, OrderStatus status,
-                      const QString &kind, const QJsonObject &detail,
-                      const std::function<Result<void>(Transaction &)> &change,
-                      Transaction &transaction)
-{
-    LOOPWRIGHT_TRY(change(transaction));
-    LOOPWRIGHT_TRY(OrderStore::setStatus(transaction, stored.order.number, status));
-    LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
-    LOOPWRIGHT_ASSIGN(auto events, claimForHeldOrders(records, transaction));
-    events.insert(events.begin(), orderEvent(records, stored.order, kind, detail));
-    return transaction.commit(events);
-}
-
-Result<StoredOrder> openOrder(Records &records, const QString &number)
-{
-    auto stored = OrderStore(records.database()).get(number);
-    if (stored && stored->status != OrderStatus::Open)
-        return failure(ErrorCode::Refused,
-                       QString("Order %1 is %2 already.").arg(number, toText(stored->status)));
-    return stored;
-}
-
-} // namespace
-
 Result<void> completeOrder(Records &records, const QString &number)
 {
     LOOPWRIGHT_TRY(allow(records, Act::KeepOrders, number));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(const auto stored, openOrder(records, number));
+    if (stored.order.type == OrderType::Repair)
+        return failure(ErrorCode::Refused,
+                       QString("Order %1 is a repair: close its trouble with what was found, what "
+                               "cleared it, and the cause.")
+                           .arg(number));
     // Kept with the order: it is judged by the limits of this day from now on.
     Decision decision;
     LOOPWRIGHT_TRY(storeDecision(records, transaction, number, decision));
-    if (decision.outcome != OrderOutcome::Accepted &&
-        decision.outcome != OrderOutcome::AcceptedWithException) {
+    if (!isAccepted(decision.outcome)) {
         const CriterionResult *open = decision.firstOpen();
         return failure(ErrorCode::Refused,
                        QString("Order %1 is not accepted%2")

@@ -3,12 +3,15 @@
 // see all of it.
 
 #include "app/actions/Board.h"
+#include "app/actions/OrderIntake.h"
 #include "core/acceptance/Judge.h"
 #include "core/acceptance/Plan.h"
 #include "core/certificate/CertificateContent.h"
 #include "core/history/Event.h"
 
 namespace loopwright {
+
+struct StoredOrder;
 
 struct OrderVerdict
 {
@@ -17,6 +20,8 @@ struct OrderVerdict
     bool held = false;      ///< can be, but its identifiers are in error or taken
     bool exists = false;    ///< an order of this number is there
     bool unchanged = false; ///< and has these very values
+    /// What was changed, if it made no evidence old: what undoPlan() takes back.
+    ColumnChanges changes = {};
 };
 
 /// What would be said of these fields; changes nothing. For the form, as one types.
@@ -81,17 +86,13 @@ struct OrderView
 /// The steps of the order as they stand in a situation; they point into the view.
 std::vector<Step> stepsOf(const OrderView &view, Situation situation);
 
+/// What is next on the order, one sentence, by the plan as it stands now.
+QString nextSentenceOf(const OrderView &view);
+
 /// NotFound if there is no such order.
 Result<OrderView> showOrder(Records &records, const QString &number);
-
-/// All orders of a circuit, oldest first, and the circuit's events.
-struct CircuitView
-{
-    QString circuit;
-    std::vector<ServiceOrder> orders;
-    std::vector<Event> events;
-    QList<Person> people; ///< of the register: events name who acted by key
-};
-Result<CircuitView> showCircuit(Records &records, const QString &circuit);
+/// The same of an order that was read already, without register, premises and visits: what a
+/// circuit keeps of it.
+Result<OrderView> judgedOrder(Records &records, const StoredOrder &stored);
 
 } // namespace loopwright

@@ -1,25 +1,28 @@
 #include "app/actions/OutFile.h"
 
+#include "app/actions/InFile.h"
+#include "db/FirstBytes.h"
+#include "db/LeftOvers.h"
+#include "db/SqliteCopy.h"
+
 #include <QDir>
 #include <QFileInfo>
 
-#include <atomic>
 #include <cerrno>
-#include <csignal>
 #include <cstdio>
-#include <sys/stat.h>
 #include <unistd.h>
 
 namespace loopwright {
 
 namespace {
 
-constexpr qint64 firstBytes = 512;
+constexpr int bytesThatTell = 512; // what kind of file it is
 
 QByteArray beginningOf(const QString &path)
 {
-    QFile file(path);
-    return file.open(QIODevice::ReadOnly) ? file.read(firstBytes) : QByteArray();
+    // Only what is a file: a pipe would be waited for.
+    return QFileInfo(path).isFile() ? firstBytes(path, bytesThatTell).value_or(QByteArray())
+                                    : QByteArray();
 }
 
 const char *nameOf(FileKind kind)
@@ -34,9 +37,11 @@ const char *nameOf(FileKind kind)
     case FileKind::Csv:
         return "a CSV table";
     case FileKind::Json:
+        return "a JSON file";
+    case FileKind::PublicKeys:
         break;
     }
-    return "a JSON file";
+    return "a file of public keys";
 }
 
 bool isOfKind(const QByteArray &beginning, const QString &path, FileKind kind)
@@ -57,6 +62,8 @@ bool isOfKind(const QByteArray &beginning, const QString &path, FileKind kind)
                 text.left(text.indexOf('\n')).contains(','));
     case FileKind::Json:
         return text.startsWith('{') || text.startsWith('[');
+    case FileKind::PublicKeys:
+        return text.startsWith("issuer ") || text.startsWith("station ");
     }
     return false;
 }
@@ -64,11 +71,8 @@ bool isOfKind(const QByteArray &beginning, const QString &path, FileKind kind)
 /// One of the files that SQLite keeps beside a database: it is lost with them.
 bool isBesideDatabase(const QString &path)
 {
-    for (const char *end : {"-wal", "-shm", "-journal"})
-        if (path.endsWith(QLatin1StringView(end)) &&
-            beginningOf(path.chopped(qsizetype(qstrlen(end)))).startsWith("SQLite format 3"))
-            return true;
-    return false;
+    const auto database = databaseBeside(path);
+    return database && beginningOf(*database).startsWith("SQLite format 3");
 }
 
 Result<void> checkPlace(const QString &path, FileKind kind)
@@ -98,32 +102,19 @@ tl::unexpected<Error> refusedBy(const QFile &part, const QString &path)
     return failure(ErrorCode::DiskTrouble, "cannot be written: " + part.errorString(), path);
 }
 
-constexpr const char *partMark = ".loopwright-part-"; // then the process
-
-/// What killed processes left of this file; that of one that still runs is its own.
-void removeLeftOvers(const QFileInfo &target)
+Result<void> toStandardOutput(const QByteArray &bytes)
 {
-    const QString pattern = '.' + target.fileName() + QLatin1StringView(partMark);
-    const QStringList parts = target.dir().entryList({"*" + QString::fromLatin1(partMark) + "*"},
-                                                     QDir::Files | QDir::Hidden | QDir::NoSymLinks);
-    for (const QString &name : parts) {
-        bool isNumber = false;
-        const int process = name.startsWith(pattern)
-                                ? name.sliced(pattern.size()).section('-', 0, 0).toInt(&isNumber)
-                                : 0;
-        if (isNumber && process > 0 && kill(process, 0) != 0 && errno == ESRCH)
-            QFile::remove(target.dir().filePath(name));
-    }
+    QFile out;
+    if (!out.open(stdout, QIODevice::WriteOnly) || out.write(bytes) != bytes.size() || !out.flush())
+        return failure(ErrorCode::DiskTrouble, "cannot be written: " + out.errorString(),
+                       "standard output");
+    return {};
 }
 
-/// A name of its own for each file that this process writes.
-QString partOf(const QFileInfo &target)
+/// Beside its target, before the process.
+QString stemOf(const QFileInfo &target)
 {
-    static std::atomic<int> count = 0;
-    return target.dir().filePath(QString(".%1%2%3-%4")
-                                     .arg(target.fileName(), QLatin1StringView(partMark))
-                                     .arg(getpid())
-                                     .arg(++count));
+    return target.dir().filePath('.' + target.fileName() + ".loopwright-part-");
 }
 
 } // namespace
@@ -137,19 +128,22 @@ void OutFile::giveUp(QFile *part)
 
 Result<OutFile> OutFile::open(const QString &path, FileKind kind, bool secret)
 {
+    if (path == standardStream) {
+        OutFile out;
+        out.m_path = path;
+        return out;
+    }
     LOOPWRIGHT_TRY(checkPlace(path, kind));
     // A link stays one: what it points at is replaced.
     const QFileInfo given(path);
     const QFileInfo target(given.isSymLink() ? given.canonicalFilePath() : path);
-    removeLeftOvers(target);
+    removeLeftOvers(stemOf(target));
     OutFile out;
     out.m_path = target.filePath();
-    out.m_part.reset(new QFile(partOf(target)));
-    const mode_t before = secret ? umask(077) : 0;
-    const bool isOpen = out.m_part->open(QIODevice::WriteOnly | QIODevice::NewOnly);
-    if (secret)
-        umask(before);
-    if (!isOpen) {
+    out.m_part.reset(new QFile(nameInTheMaking(stemOf(target))));
+    constexpr auto mode = QIODevice::WriteOnly | QIODevice::NewOnly;
+    constexpr auto ownersAlone = QFileDevice::ReadOwner | QFileDevice::WriteOwner;
+    if (!(secret ? out.m_part->open(mode, ownersAlone) : out.m_part->open(mode))) {
         const auto refused = refusedBy(*out.m_part, path);
         out.m_part->setFileName({}); // not ours
         return refused;
@@ -159,13 +153,24 @@ Result<OutFile> OutFile::open(const QString &path, FileKind kind, bool secret)
 
 Result<void> OutFile::write(QByteArrayView bytes)
 {
-    if (m_part->write(bytes.data(), bytes.size()) != bytes.size())
-        return refusedBy(*m_part, m_path);
+    if (m_path == standardStream) {
+        m_forStandardOutput += bytes;
+        return {};
+    }
+    // A disk that fills up takes a part without a word; it says why when it is given the rest.
+    while (!bytes.isEmpty()) {
+        const qint64 taken = m_part->write(bytes.data(), bytes.size());
+        if (taken <= 0)
+            return refusedBy(*m_part, m_path);
+        bytes = bytes.sliced(taken);
+    }
     return {};
 }
 
 Result<void> OutFile::commit()
 {
+    if (m_path == standardStream)
+        return toStandardOutput(m_forStandardOutput);
     // On the disk before it bears the name: a power cut leaves the old file or the new one.
     if (!m_part->flush() || fsync(m_part->handle()) != 0)
         return refusedBy(*m_part, m_path);

@@ -18,8 +18,10 @@ enum class FileKind
     Svg,
     Csv,
     Json,
+    PublicKeys, ///< readPublicKeys()
 };
 
+/// `-` is standard output: it gets the bytes when they are committed, and none before.
 class OutFile
 {
 public:
@@ -34,6 +36,7 @@ public:
 
 private:
     QString m_path;
+    QByteArray m_forStandardOutput; ///< if m_path is `-`
     /// What is written so far, beside its place; removed unless it is committed. What a killed
     /// process left there goes when the same file is written the next time.
     std::unique_ptr<QFile, void (*)(QFile *)> m_part{nullptr, giveUp};

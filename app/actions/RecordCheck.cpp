@@ -2,6 +2,8 @@
 
 #include "db/FactStore.h"
 
+#include <QUuid>
+
 namespace loopwright {
 
 namespace {
@@ -91,6 +93,11 @@ Result<void> checkNamedFacts(Records &records, const JobRecord &record, const QS
 }
 
 } // namespace
+
+QString newFactId()
+{
+    return QUuid::createUuid().toString(QUuid::WithoutBraces);
+}
 
 QString placeOf(const QString &record, std::size_t fact)
 {

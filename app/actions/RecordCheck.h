@@ -11,6 +11,9 @@ namespace loopwright {
 Result<void> checkRecord(Records &records, const JobRecord &record, const ServiceOrder &order,
                          const QString &place);
 
+/// The name of a fact that has none yet: a UUID of its own.
+QString newFactId();
+
 /// "job.json.facts[3]"
 QString placeOf(const QString &record, std::size_t fact);
 

@@ -2,6 +2,7 @@
 // The open records: one database, a clock, and who acts. Both faces make one and hand it to every
 // action.
 
+#include "app/trust/KeyFolder.h"
 #include "core/base/Moment.h"
 #include "core/base/Result.h"
 #include "core/office/Office.h"
@@ -39,6 +40,10 @@ public:
         return m_pinSource ? m_pinSource(person) : std::nullopt;
     }
 
+    /// Where the secret keys lie. The usual place unless set.
+    const KeyFolder &keys() const { return m_keys; }
+    void setKeys(KeyFolder keys) { m_keys = std::move(keys); }
+
     /// The time that counts: the given one if it was set (late entry, tests), else the clock.
     Moment now() const;
     void setNow(std::optional<Moment> moment);
@@ -57,6 +62,7 @@ private:
     Database m_database;
     QString m_by;
     PinSource m_pinSource;
+    KeyFolder m_keys{KeyFolder::defaultPath()};
     std::optional<Moment> m_given;
     ReadLimitSet m_lastLimits;
     std::optional<std::chrono::steady_clock::time_point> m_runningSince; ///< of the given time

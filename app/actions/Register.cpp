@@ -54,6 +54,15 @@ Result<QList<Person>> people(Records &records)
     return asList(PersonStore(records.database()).all());
 }
 
+Result<Person> registeredPerson(Records &records, const QString &key)
+{
+    LOOPWRIGHT_ASSIGN(const auto person, PersonStore(records.database()).find(key));
+    if (!person)
+        return failure(ErrorCode::NotFound,
+                       QString("There is no person \"%1\" in the register.").arg(key.left(60)));
+    return *person;
+}
+
 Result<QList<Instrument>> instruments(Records &records)
 {
     return asList(InstrumentStore(records.database()).all());

@@ -15,6 +15,8 @@ Result<QList<ServingOffice>> offices(Records &records);
 Result<QList<TestLine>> testLinesOf(Records &records, const QString &office);
 Result<QList<Person>> people(Records &records);
 Result<QList<Instrument>> instruments(Records &records);
+/// NotFound, in a sentence, if the register has no person of this key.
+Result<Person> registeredPerson(Records &records, const QString &key);
 
 /// One thing that the audit found, with the circuits that it concerns.
 struct AuditFinding

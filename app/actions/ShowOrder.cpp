@@ -1,16 +1,19 @@
-// All of an order, and all of a circuit.
+// All of an order.
 
 #include "app/actions/Acceptance.h"
 #include "app/actions/EvidenceStore.h"
+#include "app/actions/IssuePaper.h"
 #include "app/actions/Issuing.h"
 #include "app/actions/LimitSets.h"
 #include "app/actions/Orders.h"
+#include "app/actions/Register.h"
+#include "core/acceptance/JobLine.h"
 #include "core/certificate/CertificateNumber.h"
+#include "core/certificate/Slips.h"
 #include "db/CertificateStore.h"
 #include "db/EventStore.h"
 #include "db/OfficeStore.h"
 #include "db/OrderStore.h"
-#include "db/PersonStore.h"
 
 #include <QHash>
 
@@ -76,29 +79,27 @@ Result<void> addPremises(Records &records, OrderView &view)
     return {};
 }
 
-Result<void> addRegister(const Database &database, OrderView &view)
+Result<void> addRegister(Records &records, OrderView &view)
 {
+    const Database &database = records.database();
     LOOPWRIGHT_ASSIGN(const auto office, OfficeStore(database).find(view.order.office));
     view.office = office.value_or(ServingOffice{view.order.office, {}, {}});
     LOOPWRIGHT_ASSIGN(auto lines, OfficeStore(database).testLines(view.order.office));
     view.testLines = std::move(lines);
-    LOOPWRIGHT_ASSIGN(const auto people, PersonStore(database).all());
-    view.people = QList<Person>(people.begin(), people.end());
+    LOOPWRIGHT_ASSIGN(view.people, people(records));
     view.installerName = nameOf(view.people, view.order.installer);
     return {};
 }
 
 } // namespace
 
-Result<OrderView> showOrder(Records &records, const QString &number)
+Result<OrderView> judgedOrder(Records &records, const StoredOrder &stored)
 {
     const Database &database = records.database();
-    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(number));
     OrderView view;
     view.order = stored.order;
     view.status = stored.status;
     view.held = stored.held;
-    LOOPWRIGHT_TRY(addRegister(database, view));
     LOOPWRIGHT_ASSIGN(auto input, evidenceOf(records, stored));
     view.input = std::move(input);
     LOOPWRIGHT_ASSIGN(view.limits, limitSet(records, view.input.limitSet));
@@ -106,29 +107,21 @@ Result<OrderView> showOrder(Records &records, const QString &number)
     view.decision = view.judged.decision;
     view.now = records.now();
     view.facts = factViews(view.input.facts);
-    LOOPWRIGHT_ASSIGN(auto events, EventStore(database).ofOrder(number));
+    LOOPWRIGHT_ASSIGN(auto events, EventStore(database).ofOrder(stored.order.number));
     view.events = std::move(events);
-    LOOPWRIGHT_ASSIGN(auto certificates, certificateViews(database, number));
+    LOOPWRIGHT_ASSIGN(auto certificates, certificateViews(database, stored.order.number));
     view.certificates = std::move(certificates);
-    LOOPWRIGHT_TRY(addPremises(records, view));
     const bool finished = stored.status != OrderStatus::Open || !view.certificates.empty();
     view.stage = stageOf(view.decision, view.input, finished);
     return view;
 }
 
-Result<CircuitView> showCircuit(Records &records, const QString &circuit)
+Result<OrderView> showOrder(Records &records, const QString &number)
 {
-    LOOPWRIGHT_ASSIGN(const auto orders, OrderStore(records.database()).ofCircuit(circuit));
-    if (orders.empty())
-        return failure(ErrorCode::NotFound,
-                       QString("There is no circuit \"%1\".").arg(circuit.left(60)));
-    CircuitView view{circuit, {}, {}, {}};
-    for (const StoredOrder &stored : orders)
-        view.orders.push_back(stored.order);
-    LOOPWRIGHT_ASSIGN(auto events, EventStore(records.database()).ofCircuit(circuit));
-    view.events = std::move(events);
-    LOOPWRIGHT_ASSIGN(const auto people, PersonStore(records.database()).all());
-    view.people = QList<Person>(people.begin(), people.end());
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get(number));
+    LOOPWRIGHT_ASSIGN(auto view, judgedOrder(records, stored));
+    LOOPWRIGHT_TRY(addRegister(records, view));
+    LOOPWRIGHT_TRY(addPremises(records, view));
     return view;
 }
 
@@ -222,11 +215,16 @@ std::vector<Step> stepsOf(const OrderView &view, Situation situation)
     return plan(view.input, view.limits, view.judged, situation);
 }
 
+QString nextSentenceOf(const OrderView &view)
+{
+    return nextSentence(stepsOf(view, {view.now, {}}), view.decision, view.stage);
+}
+
 QJsonObject OrderView::toJson() const
 {
     QJsonArray evidence, happened, issued, here, visited;
     for (const BoardRow &row : alsoHere)
-        here << row.toJson();
+        here << row.toJson(now.localDate());
     for (const Visit &visit : visits)
         visited << visit.toJson();
     for (const FactView &fact : facts)
@@ -241,6 +239,8 @@ QJsonObject OrderView::toJson() const
                               {"copies", certificate.copies}};
     return {{"order", order.toJson()},
             {"order_number", order.number},
+            {"completion_number",
+             isAccepted(decision.outcome) ? QJsonValue(completionNumber(decision)) : QJsonValue()},
             {"status", toText(status)},
             {"held", held},
             {"stage", toText(stage)},

@@ -1,8 +1,12 @@
 #pragma once
-// Whether a certificate that somebody hands in is the one that was issued, and still stands.
+// Whether a certificate that somebody hands in is the one that was issued (the verdict), and
+// whether what it says still holds (does it stand): two questions, and a true paper may stand no
+// longer.
 
-#include "app/actions/Records.h"
+#include "app/actions/Troubles.h"
+#include "core/certificate/CertificateClaims.h"
 #include "core/history/Event.h"
+#include "core/history/PublicKey.h"
 
 #include <QJsonObject>
 
@@ -12,7 +16,7 @@ enum class CertificateVerdict
 {
     Genuine,
     Altered,
-    Superseded,
+    Superseded, ///< by a newer certificate for the order
     Unknown
 };
 template<>
@@ -25,20 +29,50 @@ struct EnumCodes<CertificateVerdict>
         {CertificateVerdict::Unknown, "unknown"}};
 };
 
+/// The record within a file: it may be true though the pages around it were changed.
+enum class RecordVerdict
+{
+    Genuine,
+    Altered,
+    Missing
+};
+template<>
+struct EnumCodes<RecordVerdict>
+{
+    static constexpr std::pair<RecordVerdict, const char *> table[] = {
+        {RecordVerdict::Genuine, "genuine"},
+        {RecordVerdict::Altered, "altered"},
+        {RecordVerdict::Missing, "missing"}};
+};
+
 struct CertificateCheck
 {
     CertificateVerdict verdict = CertificateVerdict::Unknown;
     QString certificate;
     QString order;
-    QString reason;           ///< one sentence
-    std::vector<Event> later; ///< what was recorded on the circuit afterwards; changes nothing
+    QString reason; ///< for the verdict, one sentence
+    std::optional<bool> stands = {};
+    QString because = {}; ///< it stands no longer, or cannot be told; one sentence
+    RecordVerdict record = RecordVerdict::Missing;
+    /// What was certified, from what is signed, not from the paper; for comparison.
+    std::optional<CertificateClaims> claims = {};
+    QString signedBy = {};         ///< "station K7M4QP, key 3f2a …"; empty if nobody known signed
+    std::vector<Event> later = {}; ///< what was recorded on the circuit afterwards
+    /// Of the circuit, opened afterwards: they stand beside it and unmake nothing.
+    std::vector<Trouble> troubles = {};
 
+    static CertificateCheck unknown(const QString &reason);
+    /// Genuine, and not known to stand no longer.
+    bool isGood() const;
     QJsonObject toJson() const;
 };
 
-Result<CertificateCheck> verifyCertificateFile(Records &records, const QByteArray &pdf);
+/// `file` is a PDF, or the text of the square on its first page.
+Result<CertificateCheck> verifyCertificateFile(Records &records, const QByteArray &file);
 /// `code` is the short check code or the whole digest.
 Result<CertificateCheck> verifyCertificateNumber(Records &records, const QString &number,
                                                  const QString &code);
+/// By public keys alone, without any records: whether it stands cannot be told.
+CertificateCheck verifyByKeys(const QByteArray &file, const std::vector<PublicKey> &keys);
 
 } // namespace loopwright

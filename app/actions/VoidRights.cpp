@@ -17,6 +17,8 @@ namespace {
 /// Whether who acts recorded the fact, and the visit or the day on which he did is not over.
 Result<bool> isOwnStill(Records &records, const Fact &fact)
 {
+    if (records.now().localDate() != fact.at.localDate())
+        return false;
     LOOPWRIGHT_ASSIGN(const auto events, EventStore(records.database()).ofOrder(fact.order));
     const auto recorded = std::ranges::find_if(events, [&fact](const Event &event) {
         return std::ranges::any_of(event.seals(), [&fact](const Seal &seal) {
@@ -24,7 +26,6 @@ Result<bool> isOwnStill(Records &records, const Fact &fact)
         });
     });
     if (recorded == events.end() || recorded->by != records.by() ||
-        records.now().localDate() != fact.at.localDate() ||
         // Whatever time is given.
         Records::realNow().localDate() != recorded->recordedAt.localDate())
         return false;
@@ -36,6 +37,17 @@ Result<bool> isOwnStill(Records &records, const Fact &fact)
     });
 }
 
+Result<Act> actOf(Records &records, const Fact &fact, bool corrected)
+{
+    if (const auto *card = fact.as<SafetyFact>(); card && !corrected) {
+        LOOPWRIGHT_ASSIGN(const auto limits, limitsInForce(records));
+        if (judge(*card, limits).outcome == SafetyOutcome::Hazard)
+            return Act::VoidAnothersFact;
+    }
+    LOOPWRIGHT_ASSIGN(const bool own, isOwnStill(records, fact));
+    return own ? Act::VoidOwnFact : Act::VoidAnothersFact;
+}
+
 } // namespace
 
 Result<void> allowVoid(Records &records, const QString &factId, bool corrected)
@@ -44,12 +56,8 @@ Result<void> allowVoid(Records &records, const QString &factId, bool corrected)
     LOOPWRIGHT_ASSIGN(const auto fact, FactStore(records.database()).find(id));
     if (!fact)
         return {};
-    LOOPWRIGHT_ASSIGN(const auto limits, limitsInForce(records));
-    const auto *card = fact->as<SafetyFact>();
-    const bool isHazard =
-        !corrected && card && judge(*card, limits).outcome == SafetyOutcome::Hazard;
-    LOOPWRIGHT_ASSIGN(const auto own, isOwnStill(records, *fact));
-    return allow(records, own && !isHazard ? Act::VoidOwnFact : Act::VoidAnothersFact, fact->order);
+    LOOPWRIGHT_ASSIGN(const Act act, actOf(records, *fact, corrected));
+    return allow(records, act, fact->order);
 }
 
 } // namespace loopwright

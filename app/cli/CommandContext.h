@@ -23,21 +23,33 @@ public:
     /// `messages` is standard error; `terminal` says whether a person watches it.
     CommandContext(CommonOptions common, QIODevice &messages, bool terminal);
 
+    /// The command leaves the records as they are: they are then opened for reading alone, so that
+    /// a medium that cannot be written, or a full disk, is no hindrance.
+    void setReadsOnly(bool on) { m_readsOnly = on; }
+
     const CommonOptions &common() const { return m_common; }
     QString databasePath() const;
-    /// The open records; the same ones on every call.
+    /// The open records; the same ones on every call. Where the limits in force are newer than what
+    /// the records were last decided by, these are brought up to date first, if they can be.
     Result<Records *> records();
     /// Likewise, but nothing is brought into them on the way: for commands that ask what is stored.
     Result<Records *> recordsAsTheyAre(Database::Access access = Database::Access::ReadOnly);
+    /// As they are, for writing if the medium allows that, else for reading: SQLite looks through
+    /// its index of words only if it may write, and keys are made only if there are none.
+    Result<Records *> recordsWritableOrNot();
     /// From --pin-file, else from the terminal.
     Records::PinSource pinSource() const;
-    /// Shows on a terminal how much of `what` is done, at most ten times a second.
+    /// Shows on a terminal how much of `what` is done, at most ten times a second; answers false
+    /// once the program was asked to stop by Ctrl-C or SIGTERM.
     Progress progress(const QString &what);
 
 private:
+    Result<Records *> recordsToChange();
+
     CommonOptions m_common;
     QIODevice &m_messages;
     bool m_terminal;
+    bool m_readsOnly = false;
     std::unique_ptr<Records> m_records;
 };
 

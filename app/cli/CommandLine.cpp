@@ -1,10 +1,12 @@
 #include "app/cli/CommandLine.h"
 
+#include "app/actions/InFile.h"
 #include "app/cli/Commands.h"
 
 #include <QFileDevice>
 
 #include <CLI/CLI.hpp>
+#include <utility>
 
 namespace loopwright {
 
@@ -70,6 +72,7 @@ struct CommandLine::Reading
     CLI::App *find(const QStringList &words);
     void parse(const QStringList &words);
     QString whereHelpIs() const;
+    bool fileGoesToStandardOutput() const;
 };
 
 void CommandLine::Reading::declareCommon()
@@ -133,6 +136,16 @@ void CommandLine::Reading::parse(const QStringList &words)
     for (std::size_t i = 0; i < apps.size(); ++i)
         if (apps[i]->parsed())
             chosen = int(i);
+}
+
+bool CommandLine::Reading::fileGoesToStandardOutput() const
+{
+    for (const char *name : {"--out", "--rejects"}) {
+        const CLI::Option *option = apps[std::size_t(chosen)]->get_option_no_throw(name);
+        if (option && option->results() == std::vector<std::string>{standardStream.toStdString()})
+            return true;
+    }
+    return false;
 }
 
 QString CommandLine::Reading::whereHelpIs() const
@@ -221,10 +234,17 @@ ExitStatus CommandLine::run(QIODevice &out, QIODevice &messages, bool terminal)
     }
     if (m_reading->wrong)
         return fail(*m_reading->wrong, out, messages);
+    const bool taken = m_reading->fileGoesToStandardOutput();
+    if (taken && json)
+        return fail({ErrorCode::Usage, "standard output is for the JSON document", "-"}, out,
+                    messages);
     CommandContext context(m_reading->common, messages, terminal);
-    const Result<Answer> answer = m_reading->commands[m_reading->chosen]->run(context);
+    context.setReadsOnly(!changes(allCommands()[m_reading->chosen].effect));
+    Result<Answer> answer = m_reading->commands[m_reading->chosen]->run(context);
     if (!answer)
         return fail(answer.error(), out, messages);
+    if (taken && answer->text) // the file stands there alone
+        std::exchange(answer->text, {})(messages);
     return tellAnswer(*answer, json, allCommands()[m_reading->chosen].effect, out, messages);
 }
 

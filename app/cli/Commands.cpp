@@ -18,13 +18,17 @@
 #include "app/cli/commands/Export.h"
 #include "app/cli/commands/Fill.h"
 #include "app/cli/commands/Handoff.h"
+#include "app/cli/commands/HazardList.h"
 #include "app/cli/commands/History.h"
 #include "app/cli/commands/Import.h"
+#include "app/cli/commands/Keys.h"
 #include "app/cli/commands/Limits.h"
 #include "app/cli/commands/LoopCurve.h"
 #include "app/cli/commands/OrderCancel.h"
+#include "app/cli/commands/OrderCheckCompletion.h"
 #include "app/cli/commands/OrderComplete.h"
 #include "app/cli/commands/OrderList.h"
+#include "app/cli/commands/OrderPlans.h"
 #include "app/cli/commands/OrderPut.h"
 #include "app/cli/commands/OrderShow.h"
 #include "app/cli/commands/PersonPin.h"
@@ -32,6 +36,7 @@
 #include "app/cli/commands/Record.h"
 #include "app/cli/commands/RegisterLists.h"
 #include "app/cli/commands/Strip.h"
+#include "app/cli/commands/Troubles.h"
 #include "app/cli/commands/Variants.h"
 #include "app/cli/commands/Void.h"
 
@@ -66,10 +71,19 @@ constexpr CommandEntry commands[] = {
     // orders
     {"order import", "Take orders in from CSV", Effect::Changes, makeOrderImport},
     {"order put", "Take one order in, or change it", Effect::Changes, makeOrderPut},
+    {"order assign", "Say who goes where, and on which day", Effect::Changes, makeOrderAssign},
+    {"order set", "Change columns of an order, or of many from CSV", Effect::Changes, makeOrderSet},
+    {"order hold", "Let orders wait on somebody", Effect::Changes, makeOrderHold},
+    {"order resume", "End the waiting of orders", Effect::Changes, makeOrderResume},
     {"order list", "Show the board", Effect::Reads, makeOrderList},
     {"order show", "Show an order with evidence, decision and events", Effect::Reads, makeOrderShow},
+    {"order check-completion", "Say whether a completion number is the order's", Effect::Reads, makeOrderCheckCompletion},
     {"order complete", "Complete an accepted order", Effect::Changes, makeOrderComplete},
     {"order cancel", "Cancel an order", Effect::Changes, makeOrderCancel},
+    {"trouble open", "Open a trouble of a circuit in service", Effect::Changes, makeTroubleOpen},
+    {"trouble close", "Close a trouble: what was found, what cleared it, the cause", Effect::Changes, makeTroubleClose},
+    {"trouble list", "List the troubles", Effect::Reads, makeTroubleList},
+    {"hazard list", "Show every dangerous voltage that was read, and how it was closed", Effect::Reads, makeHazardList},
     {"circuit show", "Show all orders of a circuit and its events", Effect::Reads, makeCircuitShow},
     {"audit", "Compute anew what is derived; look for identifiers in error or held twice", Effect::Reads, makeAudit},
     // evidence and acceptance
@@ -84,6 +98,9 @@ constexpr CommandEntry commands[] = {
     {"certificate verify", "Say whether a certificate is genuine", Effect::Reads, makeCertificateVerify},
     // keeping the records
     {"history", "Show what was done, verify all that is stored, or tell the head of the log", Effect::Reads, makeHistory},
+    {"key show", "Show the keys that sign, and where their secret halves lie", Effect::Reads, makeKeyShow},
+    {"key export", "Write the public keys for whoever checks certificates", Effect::Reads, makeKeyExport},
+    {"key renew", "Make a new key for the station, and for the issuer if it must be", Effect::Changes, makeKeyRenew},
     {"backup", "Copy the records and verify the copy", Effect::Reads, makeBackup},
     {"restore", "Put a backup in the place of the records", Effect::Changes, makeRestore},
     {"export", "Write every table as CSV", Effect::Reads, makeExport},
@@ -103,8 +120,11 @@ constexpr std::pair<const char *, const char *> groups[] = {
     {"person", "Keep what a person needs to act"},
     {"instrument", "Test sets and meters"},
     {"order", "Orders, from the file to completion"},
+    {"trouble", "Troubles of circuits in service"},
+    {"hazard", "Dangerous voltages"},
     {"circuit", "Circuits"},
     {"certificate", "Certificates"},
+    {"key", "The keys that sign certificates and heads of the log"},
 };
 
 } // namespace

@@ -11,10 +11,12 @@ namespace loopwright {
 QString plainWord(const QString &code);
 
 /// The outcome, every criterion with figure, limit and reason, the runs, and what they prove.
-QString decisionText(const Decision &decision);
+/// `next` is the sentence of the plan, which stands at the end of what is not accepted: a decision
+/// knows no visit.
+QString decisionText(const Decision &decision, const QString &next = {});
 
 /// The decision as an answer: yes for accepted and accepted with exception.
-Answer answerOf(const Decision &decision);
+Answer answerOf(const Decision &decision, const QString &next = {});
 
 QString eventsText(const std::vector<Event> &events);
 

@@ -5,9 +5,15 @@
 
 namespace loopwright {
 
+namespace {
+
+constexpr qint64 largestLimitsFile = 1'000'000; // bytes
+
+}
+
 Result<LimitSet> readLimitsFile(const QString &path)
 {
-    LOOPWRIGHT_ASSIGN(const auto bytes, readFile(path));
+    LOOPWRIGHT_ASSIGN(const auto bytes, readFile(path, largestLimitsFile));
     LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(bytes, fileNameOf(path)));
     return LimitSet::fromJson(object, fileNameOf(path));
 }

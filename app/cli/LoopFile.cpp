@@ -14,7 +14,9 @@ constexpr double largestOhm = 1e6;
 Result<LoopMakeup> readLoopFile(const QString &path)
 {
     LOOPWRIGHT_ASSIGN(const auto bytes, readFile(path, largestLoopFile));
-    if (path.endsWith(".csv", Qt::CaseInsensitive))
+    const bool isCsv = path == standardStream ? !bytes.trimmed().startsWith('{')
+                                              : path.endsWith(".csv", Qt::CaseInsensitive);
+    if (isCsv)
         return LoopMakeup::fromCsv(bytes, fileNameOf(path));
     LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(bytes, fileNameOf(path)));
     return LoopMakeup::fromJson(object, fileNameOf(path));

@@ -4,6 +4,7 @@
 #include "core/base/Result.h"
 
 #include <QByteArray>
+#include <QStringList>
 
 #include <functional>
 
@@ -15,7 +16,9 @@ struct PictureMakers
     std::function<QByteArray()> svg;
 };
 
-/// F.png or F.svg; any other name is wrong usage.
-Result<void> writePicture(const QString &path, const PictureMakers &makers);
+/// What --format takes.
+QStringList pictureFormats();
+/// F.png or F.svg, or whatever name and its format; else wrong usage.
+Result<void> writePicture(const QString &path, const QString &format, const PictureMakers &makers);
 
 } // namespace loopwright

@@ -9,9 +9,15 @@
 
 namespace loopwright {
 
+namespace {
+
+constexpr qint64 longestPinFile = 10'000; // bytes
+
+}
+
 Result<QString> pinFromFile(const QString &path)
 {
-    LOOPWRIGHT_ASSIGN(const auto bytes, readFile(path));
+    LOOPWRIGHT_ASSIGN(const auto bytes, readFile(path, longestPinFile));
     QString line = QString::fromUtf8(bytes).section('\n', 0, 0);
     if (line.endsWith(u'\r'))
         line.chop(1);
@@ -37,6 +43,14 @@ std::optional<QString> pinFromTerminal(const QString &question)
     terminal.write("\n");
     const QString pin = QString::fromUtf8(line).section('\n', 0, 0);
     return pin.isEmpty() ? std::nullopt : std::optional(pin);
+}
+
+std::optional<QString> pinFrom(const QString &file, const QString &question)
+{
+    if (file.isEmpty())
+        return pinFromTerminal(question);
+    const auto pin = pinFromFile(file);
+    return pin ? std::optional(*pin) : std::nullopt;
 }
 
 } // namespace loopwright

@@ -1,5 +1,6 @@
 #include "app/desktop/DesktopApplication.h"
 
+#include "app/actions/DailyBackups.h"
 #include "app/desktop/DeskStyle.h"
 #include "app/desktop/OpenErrorPage.h"
 
@@ -13,6 +14,8 @@ namespace {
 
 /// So long after a change a kill loses it.
 constexpr int keepAfterMs = 300;
+/// The window is used first; then a new day is noticed within the hour.
+constexpr int firstBackupAfterMs = 60'000, nextBackupAfterMs = 3'600'000;
 
 } // namespace
 
@@ -27,9 +30,11 @@ DesktopApplication::DesktopApplication(QApplication &application, StartOptions o
     m_look = fromText<Look>(look).value_or(Look::Light);
     m_percent = m_options.size ? m_options.size : m_settings.value("size", 100).toInt();
     applyTheme(m_application, m_look, m_percent);
+    m_backups.setObjectName(QStringLiteral("backups"));
     m_keeping.setSingleShot(true);
     m_keeping.setInterval(keepAfterMs);
     connect(&m_keeping, &QTimer::timeout, this, &DesktopApplication::keepPlace);
+    connect(&m_backups, &QTimer::timeout, this, &DesktopApplication::backUp);
 }
 
 DesktopApplication::~DesktopApplication()
@@ -44,9 +49,32 @@ void DesktopApplication::start()
     if (!opened)
         return showTrouble(opened.error());
     m_shown.reset();
+    m_backingUp.reset();
     m_workplace = std::move(*opened);
     m_workplace->letClockRun();
+    m_backingUp = std::make_unique<Asker>(m_workplace->longWork());
     showWindow();
+    if (m_workplace->records().database().wasOpenToOthers())
+        window()->say(tr("Others had rights to the file of the records; now its owner alone has."));
+    m_backups.start(firstBackupAfterMs);
+}
+
+void DesktopApplication::backUp()
+{
+    m_backups.start(nextBackupAfterMs);
+    if (!m_backingUp || m_backingUp->isBusy())
+        return;
+    m_backingUp->ask<bool>(
+        [](Records &records, const Progress &progress) {
+            return backUpDaily(records, Records::realNow().localDate(), progress);
+        },
+        [this](const Result<bool> &made) {
+            if (window() && !made)
+                window()->say(
+                    tr("The backup of today could not be made: %1").arg(made.error().text()));
+            else if (window() && *made)
+                window()->say(tr("The records were backed up."));
+        });
 }
 
 void DesktopApplication::showWindow()

@@ -2,6 +2,7 @@
 // The running program: opens the records, shows the window or the page that says why not, and
 // keeps the chosen look and size between starts, and for each database where one was.
 
+#include "app/desktop/Lanes.h"
 #include "app/desktop/MainWindow.h"
 #include "app/desktop/StartOptions.h"
 
@@ -38,8 +39,13 @@ private:
     QSettings &m_settings;
     Look m_look = Look::Light;
     int m_percent = 100;
+    /// One backup of each day, made while nobody waits for it.
+    void backUp();
+
+    QTimer m_backups{this};                      ///< looks whether a new day has begun
     QTimer m_keeping;                            ///< runs while the place changed and is not kept
     std::unique_ptr<DesktopContext> m_workplace; ///< must outlive the window
+    std::unique_ptr<Asker> m_backingUp;          ///< before the workplace goes
     std::unique_ptr<QWidget> m_shown;
 };
 

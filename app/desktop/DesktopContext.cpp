@@ -23,18 +23,20 @@ Result<std::unique_ptr<Records>> openRecords(const QString &path, const QString 
 DesktopContext::DesktopContext(std::unique_ptr<Records> records, QString databasePath, QString by,
                                std::optional<Moment> given)
     : m_records(std::move(records))
+    , m_drafts(m_records ? std::make_unique<DraftKeeper>(*m_records) : nullptr)
     , m_databasePath(std::move(databasePath))
-    , m_by(std::move(by))
+    , m_by(m_records ? m_records->by() : std::move(by))
     , m_given(given)
-    , m_questions([this] { return another(); },
-                  [this](Records &records) { records.actAs(this->by()); })
-    , m_longWork([this] { return another(); },
-                 [this](Records &records) { records.actAs(this->by()); })
+    , m_questions(makeLane())
+    , m_longWork(makeLane())
 {
-    if (!m_records)
-        return; // of a window that shows why they cannot be opened
-    m_by = m_records->by();
-    m_records->setPinSource([this](const Person &person) { return pinOf(person); });
+    if (m_records) // else of a window that shows why they cannot be opened
+        m_records->setPinSource([this](const Person &person) { return pinOf(person); });
+}
+
+Lane DesktopContext::makeLane()
+{
+    return Lane([this] { return another(); }, [this](Records &records) { records.actAs(by()); });
 }
 
 QString DesktopContext::by() const

@@ -2,6 +2,7 @@
 // What every screen stands on: the open records, and the two lanes of work beside the window's
 // thread. One per window, made by main.cpp, lives longer than every screen.
 
+#include "app/desktop/DraftKeeper.h"
 #include "app/desktop/Lanes.h"
 
 #include <QDate>
@@ -22,6 +23,8 @@ public:
 
     /// For the window's own thread only.
     Records &records() const { return *m_records; }
+    /// What is being typed; for the window's own thread only.
+    DraftKeeper &drafts() const { return *m_drafts; }
     /// A further connection to the same database, acting for the same person at the same time. Call
     /// it in the thread that will use it, and let it go there.
     Result<std::unique_ptr<Records>> another();
@@ -43,10 +46,13 @@ public:
     QDate today() const { return m_records->now().localDate(); }
 
 private:
+    /// In it acts who works in the window at that time.
+    Lane makeLane();
     QString by() const;
     std::optional<QString> pinOf(const Person &person);
 
     std::unique_ptr<Records> m_records;
+    std::unique_ptr<DraftKeeper> m_drafts; ///< null if the records cannot be opened
     QString m_databasePath;
     mutable QMutex m_whoMutex; ///< of the one below, which the lanes read
     QString m_by;

@@ -4,9 +4,12 @@
 #include "app/desktop/RunTeller.h"
 #include "app/desktop/ShortcutsDialog.h"
 #include "app/desktop/Sidebar.h"
+#include "app/desktop/UndoNotice.h"
 #include "app/desktop/WhoWorks.h"
+#include "app/desktop/widgets/PageElements.h"
 
 #include <QActionGroup>
+#include <QCloseEvent>
 #include <QFileInfo>
 #include <QFocusFrame>
 #include <QHBoxLayout>
@@ -55,12 +58,20 @@ MainWindow::MainWindow(DesktopContext &workplace, std::span<const ScreenEntry> s
     beside->setSpacing(0);
     m_runs = new RunTeller(m_workplace, *m_rail, this);
     beside->addWidget(m_pages, 1);
-    beside->addWidget(m_runs->notices()); // below: what one is about to click does not move
+    m_undo = new UndoNotice(m_workplace);
+    beside->addWidget(m_undo); // below: what one is about to click does not move
+    beside->addWidget(m_runs->notices());
     layout->addLayout(beside, 1);
     setCentralWidget(middle);
     connect(m_rail, &Sidebar::chosen, this, [this](const QString &key) { showScreen(key); });
+    connect(m_undo, &UndoNotice::takenBack, this, [this] { recordsChangedBy(nullptr); });
     connect(m_runs, &RunTeller::openWished, this, &MainWindow::openRun);
     connect(m_runs, &RunTeller::dismissedChanged, this, &MainWindow::placeChanged);
+    connect(&m_workplace.drafts(), &DraftKeeper::waiting, this, &MainWindow::say);
+    connect(&m_workplace.drafts(), &DraftKeeper::caughtUp, this, [this] {
+        m_losesDrafts = false;
+        say(tr("What you typed is saved."));
+    });
     // The page of the run may be closed, or its window out of sight.
     connect(m_runs, &RunTeller::over, this, [this] {
         QApplication::beep();
@@ -70,8 +81,7 @@ MainWindow::MainWindow(DesktopContext &workplace, std::span<const ScreenEntry> s
     makeStatusLine();
     makeRecordsMenu();
     makeGoMenu(screens);
-    makeViewMenu();
-    makeHelpMenu();
+    makeViewAndHelpMenus();
     addScreens(screens);
 
     auto *ring = new QFocusFrame(this);
@@ -119,6 +129,7 @@ void MainWindow::connectScreen(Screen *screen)
     connect(screen, &Screen::openScreen, this, &MainWindow::showScreen);
     connect(screen, &Screen::editOrder, this, &MainWindow::editOrder);
     connect(screen, &Screen::said, this, &MainWindow::say);
+    connect(screen, &Screen::stepDone, m_undo, &UndoNotice::tell);
     connect(screen, &Screen::titleChanged, this, &MainWindow::showTitle);
     connect(screen, &Screen::placeChanged, this, &MainWindow::placeChanged);
     connect(screen, &Screen::runChanged, this, [this] { m_runs->look(); });
@@ -195,6 +206,8 @@ void MainWindow::editOrder(const QString &number)
 
 void MainWindow::goBack()
 {
+    if (current() && current()->letGo())
+        return;
     const QString here = current() ? current()->key() : QString();
     while (!m_trail.isEmpty() && m_trail.last() == here)
         m_trail.removeLast();
@@ -211,6 +224,15 @@ void MainWindow::recordsChangedBy(Screen *screen)
     // The others read anew when they are shown.
     if (current() && current() != screen)
         current()->refresh();
+}
+
+void MainWindow::closeEvent(QCloseEvent *event)
+{
+    if (QWidget *now = QApplication::focusWidget(); now && isAncestorOf(now))
+        now->clearFocus(); // what is typed there is kept as the field is left
+    event->setAccepted(m_workplace.drafts().settle() || std::exchange(m_losesDrafts, true));
+    if (!event->isAccepted())
+        say(tr("What you typed can be saved nowhere. Make room, or close once more to lose it."));
 }
 
 void MainWindow::say(const QString &sentence)
@@ -250,6 +272,7 @@ void MainWindow::makeRecordsMenu()
               QKeySequence(Qt::CTRL | Qt::Key_I), [this] { showScreen(QStringLiteral("import")); });
     addAction(menu, QStringLiteral("who"), tr("&Who works"), QKeySequence(Qt::CTRL | Qt::Key_W),
               [this] { m_who->showMenu(); });
+    menu->addAction(m_undo->action());
     menu->addSeparator();
     addAction(menu, QStringLiteral("quit"), tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q),
               [this] { close(); });
@@ -261,9 +284,9 @@ void MainWindow::makeGoMenu(std::span<const ScreenEntry> screens)
     int place = 0;
     for (const ScreenEntry &entry : screens) {
         const QString key = QString::fromLatin1(entry.key);
-        if (!entry.under && ++place <= 9)
+        if (!entry.under && ++place <= 10) // the tenth by 0
             addAction(menu, "go." + key, tr(entry.name),
-                      QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_0 + place)),
+                      QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_0 + place % 10)),
                       [this, key] { showScreen(key); });
     }
     menu->addSeparator();
@@ -280,7 +303,7 @@ void MainWindow::makeGoMenu(std::span<const ScreenEntry> screens)
     search->setShortcuts({QKeySequence(Qt::CTRL | Qt::Key_F), QKeySequence(Qt::Key_Slash)});
 }
 
-void MainWindow::makeViewMenu()
+void MainWindow::makeViewAndHelpMenus()
 {
     QMenu *menu = menuBar()->addMenu(tr("&View"));
     addAction(menu, QStringLiteral("refresh"), tr("&Read anew"), QKeySequence(Qt::Key_F5), [this] {
@@ -304,6 +327,8 @@ void MainWindow::makeViewMenu()
         action->setCheckable(true);
         sizes->addAction(action);
     }
+    addAction(menuBar()->addMenu(tr("&Help")), QStringLiteral("keys"), tr("&Keys"),
+              QKeySequence(Qt::Key_F1), [this] { showKeys(this); });
 }
 
 void MainWindow::markTheme(Look look, int percent)
@@ -314,13 +339,6 @@ void MainWindow::markTheme(Look look, int percent)
         action->setChecked(true);
 }
 
-void MainWindow::makeHelpMenu()
-{
-    QMenu *menu = menuBar()->addMenu(tr("&Help"));
-    addAction(menu, QStringLiteral("keys"), tr("&Keys"), QKeySequence(Qt::Key_F1),
-              [this] { showKeys(this); });
-}
-
 void MainWindow::makeStatusLine()
 {
     m_said = new QLabel;
@@ -328,6 +346,7 @@ void MainWindow::makeStatusLine()
     m_said->setTextFormat(Qt::PlainText);
     auto *where = new QLabel;
     where->setObjectName(QStringLiteral("records"));
+    where->setTextFormat(Qt::PlainText);
     where->setForegroundRole(QPalette::PlaceholderText);
     where->setText(QFileInfo(m_workplace.databasePath()).fileName());
     where->setAccessibleName(tr("Records %1").arg(m_workplace.databasePath()));
@@ -337,7 +356,7 @@ void MainWindow::makeStatusLine()
         recordsChangedBy(nullptr);
     });
     m_workplace.setPinDialog([this](const Person &person) { return askForPin(person, this); });
-    where->setToolTip(m_workplace.databasePath());
+    where->setToolTip(asTip(m_workplace.databasePath()));
     statusBar()->setSizeGripEnabled(false);
     statusBar()->addWidget(m_said, 1);
     statusBar()->addPermanentWidget(where);

@@ -16,6 +16,7 @@ namespace loopwright {
 
 class Sidebar;
 class RunTeller;
+class UndoNotice;
 class WhoWorks;
 
 class MainWindow : public QMainWindow
@@ -45,7 +46,8 @@ public slots:
     void say(const QString &sentence);
     /// The run of that order on its job page.
     void openRun(const QString &order);
-    /// Back to where one came from; from the board to the last job.
+    /// Back to where one came from; from the board to the last job. First what the screen has
+    /// to let go of.
     void goBack();
 
 signals:
@@ -54,6 +56,7 @@ signals:
     void placeChanged(); ///< place() is another one
 
 protected:
+    void closeEvent(QCloseEvent *event) override;
     void resizeEvent(QResizeEvent *event) override;
     void moveEvent(QMoveEvent *event) override;
     void changeEvent(QEvent *event) override;
@@ -64,8 +67,7 @@ private:
     void connectScreen(Screen *screen);
     void makeRecordsMenu();
     void makeGoMenu(std::span<const ScreenEntry> screens);
-    void makeViewMenu();
-    void makeHelpMenu();
+    void makeViewAndHelpMenus();
     void makeStatusLine();
     QAction *addAction(QMenu *menu, const QString &name, const QString &text,
                        const QKeySequence &key, std::function<void()> run);
@@ -78,9 +80,11 @@ private:
     QLabel *m_said = nullptr;
     WhoWorks *m_who = nullptr;
     RunTeller *m_runs = nullptr;
+    UndoNotice *m_undo = nullptr;
     QMap<QString, Screen *> m_screens;
     QMap<QString, int> m_pageOf;    ///< its place in m_pages
     QMap<QString, QString> m_under; ///< screens that are not on the rail: whose button is marked
+    bool m_losesDrafts = false;     ///< whoever closes it once more was told
     QStringList m_trail;            ///< keys of the screens that were shown before
 };
 

@@ -22,6 +22,11 @@ QString spelled(const QString &code)
 
 } // namespace
 
+QString waitingOnName(const QString &word)
+{
+    return spelled(word);
+}
+
 QString outcomeName(OrderOutcome outcome)
 {
     switch (outcome) {
@@ -81,6 +86,22 @@ QString dayText(QDate day, QDate today)
         return {};
     const bool near = today.isValid() && day.year() == today.year();
     return QLocale().toString(day, near ? QStringLiteral("d MMM") : QStringLiteral("d MMM yyyy"));
+}
+
+QString planText(const ServiceOrder &order)
+{
+    QStringList parts;
+    if (order.isOnHold())
+        parts << QCoreApplication::translate("Names", "On hold, waits on %1: %2.")
+                     .arg(QString(order.waitingOn).replace(u'_', u' '), order.waitingBecause);
+    const QString first = dayText(QDate::fromString(order.firstDueDate, Qt::ISODate));
+    if (!first.isEmpty())
+        parts << (order.dueBecause.isEmpty()
+                      ? QCoreApplication::translate("Names", "The first day was %1.").arg(first)
+                      : QCoreApplication::translate("Names",
+                                                    "The first day was %1; moved because: %2.")
+                            .arg(first, order.dueBecause));
+    return parts.join(u' ');
 }
 
 QString dueWords(QDate due, QDate today, bool finished)

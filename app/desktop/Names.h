@@ -3,7 +3,7 @@
 
 #include "app/desktop/widgets/SignLine.h"
 #include "core/acceptance/Decision.h"
-#include "core/order/Services.h"
+#include "core/order/ServiceOrder.h"
 
 #include <QDate>
 
@@ -12,6 +12,8 @@ namespace loopwright {
 /// "Accepted", "Not accepted", …
 QString outcomeName(OrderOutcome outcome);
 Status outcomeSign(OrderOutcome outcome);
+/// "Plant", "Power utility"; of a word of WaitingOn.
+QString waitingOnName(const QString &word);
 /// "open", "completed" or "cancelled", within a sentence.
 QString statusName(OrderStatus status);
 /// "basic rate", "analog", within a sentence.
@@ -21,6 +23,9 @@ QString eventName(const QString &kind);
 
 /// "12 Mar 2026"; "12 Mar" where it is a day of the year of `today`.
 QString dayText(QDate day, QDate today = {});
+/// "On hold, waits on plant: the drop wire is down. The first day was 2 Mar 2026; moved because:
+/// snow."; empty if it neither waits nor was moved.
+QString planText(const ServiceOrder &order);
 /// "today", "tomorrow", "2 days late"; empty for any other day, or where it does not matter any
 /// more.
 QString dueWords(QDate due, QDate today, bool finished);

@@ -1,5 +1,6 @@
 #include "app/desktop/OpenErrorPage.h"
 
+#include "app/actions/DailyBackups.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/SignLine.h"
 
@@ -71,6 +72,7 @@ OpenErrorPage::OpenErrorPage(const Error &error, const QString &databasePath, QW
     auto *head = new QLabel(tr("The records could not be opened"));
     whenThemed(head, [head] { head->setFont(sized(1.7, QFont::DemiBold)); });
     auto *path = new QLabel(QDir::toNativeSeparators(databasePath));
+    path->setTextFormat(Qt::PlainText);
     path->setForegroundRole(QPalette::PlaceholderText);
     path->setTextInteractionFlags(Qt::TextSelectableByMouse);
     path->setWordWrap(true);
@@ -82,6 +84,13 @@ OpenErrorPage::OpenErrorPage(const Error &error, const QString &databasePath, QW
     addPart(column, tr("What happened"), error.text(), QStringLiteral("happened"), Status::Failed);
     addPart(column, tr("What was kept"), tr(advice.kept), QStringLiteral("kept"), Status::Done);
     addPart(column, tr("What to do"), tr(advice.todo), QStringLiteral("todo"), Status::Note);
+    const auto backup = error.code == ErrorCode::DatabaseTrouble ? newestDailyBackup(databasePath)
+                                                                 : std::optional<QString>();
+    if (backup)
+        addPart(column, tr("The newest backup"),
+                tr("%1. In a terminal: loopwright-cli restore --db \"%2\" \"%1\"")
+                    .arg(QDir::toNativeSeparators(*backup), QDir::toNativeSeparators(databasePath)),
+                QStringLiteral("backup"), Status::Note);
     column->addSpacing(em(1.5));
 
     column->addLayout(makeButtons());

@@ -1,7 +1,6 @@
 #include "app/desktop/PrintDialogs.h"
 
 #include "app/actions/OutFile.h"
-#include "app/desktop/Files.h"
 #include "app/print/PdfFile.h"
 
 #include <QCoreApplication>

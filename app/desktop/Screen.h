@@ -4,6 +4,7 @@
 // screen is one file pair and one line in Screens.cpp.
 
 #include "app/desktop/DesktopContext.h"
+#include "app/desktop/DoneStep.h"
 
 #include <QJsonObject>
 #include <QWidget>
@@ -35,6 +36,9 @@ public:
     virtual void takeFocus() { setFocus(); }
     /// Ctrl+F, and "/" where no text is being typed. False where there is nothing to search.
     virtual bool startSearch() { return false; }
+    /// Esc: lets go of what was searched or chosen last. False where there is nothing to let go of;
+    /// then it goes back.
+    virtual bool letGo() { return false; }
     /// What is remembered of it between starts: what it shows, what is searched for there.
     virtual QJsonObject place() const { return {}; }
     /// Goes back there; what is no longer there is passed over. Called before the window is shown.
@@ -48,8 +52,9 @@ signals:
     void editOrder(const QString &number); ///< the order form; empty: a new order
     void recordsChanged();                 ///< something was written
     void titleChanged();
-    void placeChanged();                ///< place() is another one
-    void runChanged();                  ///< a run was started, stopped or keyed to
+    void placeChanged();                             ///< place() is another one
+    void runChanged();                               ///< a run was started, stopped or keyed to
+    void stepDone(const loopwright::DoneStep &step); ///< to be told, with the way back
     void said(const QString &sentence); ///< for the status line; nothing that must be answered
 
 protected:

@@ -2,8 +2,10 @@
 
 #include "app/desktop/screens/AuditScreen.h"
 #include "app/desktop/screens/BoardScreen.h"
+#include "app/desktop/screens/CertificateScreen.h"
 #include "app/desktop/screens/CircuitScreen.h"
 #include "app/desktop/screens/HandoffScreen.h"
+#include "app/desktop/screens/HazardScreen.h"
 #include "app/desktop/screens/IdentifierScreen.h"
 #include "app/desktop/screens/ImportScreen.h"
 #include "app/desktop/screens/JobScreen.h"
@@ -39,6 +41,11 @@ constexpr ScreenEntry entries[] = {
      GlyphShape::Import, &make<ImportScreen>},
     {"register", TEXT("Register"), TEXT("Offices, people, instruments, limits"),
      GlyphShape::Register, &make<RegisterScreen>},
+    {"certificate", TEXT("Certificates"),
+     TEXT("Whether a certificate is genuine, and still stands"), GlyphShape::Certificate,
+     &make<CertificateScreen>},
+    {"hazards", TEXT("Hazards"), TEXT("Dangerous voltages that were read, and how each was closed"),
+     GlyphShape::Doubtful, &make<HazardScreen>},
     {"handoff", TEXT("Hand on"), TEXT("A job that is not accepted, to read aloud or print"),
      GlyphShape::Job, &make<HandoffScreen>, "job"},
 };

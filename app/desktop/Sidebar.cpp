@@ -17,7 +17,7 @@ class RailButton : public QToolButton
 public:
     RailButton(GlyphShape glyph, int place)
         : m_glyph(glyph)
-        , m_key(place <= 9 ? QString::number(place) : QString())
+        , m_key(place <= 10 ? QString::number(place % 10) : QString())
     {
         setCheckable(true);
         setAutoExclusive(true);
@@ -153,8 +153,8 @@ void Sidebar::addButton(const ScreenEntry &entry, int place)
     button->setAccessibleName(tr(entry.name));
     button->setAccessibleDescription(tr(entry.hint));
     button->setToolTip(
-        place <= 9 ? tr("%1 (Ctrl+%2)\n%3").arg(tr(entry.name)).arg(place).arg(tr(entry.hint))
-                   : tr(entry.hint));
+        place <= 10 ? tr("%1 (Ctrl+%2)\n%3").arg(tr(entry.name)).arg(place % 10).arg(tr(entry.hint))
+                    : tr(entry.hint));
     connect(button, &QToolButton::clicked, this, [this, key] { emit chosen(key); });
     m_layout->addWidget(button);
     m_places.insert(key, {button, entry.glyph});

@@ -22,14 +22,6 @@ QString roleName(Role role)
     return WhoWorks::tr("supervisor");
 }
 
-QString nameIn(const QList<Person> &people, const QString &key)
-{
-    for (const Person &person : people)
-        if (person.key == key && !person.name.isEmpty())
-            return person.name;
-    return key;
-}
-
 } // namespace
 
 WhoWorks::WhoWorks(DesktopContext &workplace, QWidget *parent)
@@ -51,7 +43,7 @@ WhoWorks::WhoWorks(DesktopContext &workplace, QWidget *parent)
 void WhoWorks::refresh()
 {
     const auto known = people(m_workplace.records());
-    const QString name = nameIn(known.value_or(QList<Person>()), m_workplace.records().by());
+    const QString name = nameOf(known.value_or(QList<Person>()), m_workplace.records().by());
     setText(tr("%1 works").arg(name));
     setAccessibleName(tr("Who works: %1").arg(name));
 }
@@ -61,8 +53,8 @@ void WhoWorks::showPeople()
     menu()->clear();
     const auto known = people(m_workplace.records());
     for (const Person &person : known.value_or(QList<Person>())) {
-        QAction *action = menu()->addAction(tr("%1, %2").arg(
-            person.name.isEmpty() ? person.key : person.name, roleName(person.role)));
+        QAction *action =
+            menu()->addAction(tr("%1, %2").arg(nameOf(person), roleName(person.role)));
         action->setObjectName("who." + person.key);
         action->setCheckable(true);
         action->setChecked(person.key == m_workplace.records().by());
@@ -79,7 +71,7 @@ void WhoWorks::choose(const Person &person)
 {
     m_workplace.actAs(person.key);
     refresh();
-    emit changed(person.name.isEmpty() ? person.key : person.name);
+    emit changed(nameOf(person));
 }
 
 std::optional<QString> askForPin(const Person &person, QWidget *parent)

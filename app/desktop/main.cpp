@@ -2,6 +2,7 @@
 
 #include "app/desktop/DesktopApplication.h"
 
+#include <QHashSeed>
 #include <QTextStream>
 
 #include <algorithm>
@@ -22,6 +23,8 @@ bool asksForWordsAlone(int argc, char *argv[])
 int main(int argc, char *argv[])
 {
     using namespace loopwright;
+    // So that a paper that is due is made again byte for byte, in whichever program.
+    QHashSeed::setDeterministicGlobalSeed();
     std::unique_ptr<QCoreApplication> application;
     if (asksForWordsAlone(argc, argv))
         application = std::make_unique<QCoreApplication>(argc, argv);

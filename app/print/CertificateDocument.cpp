@@ -16,7 +16,7 @@ using namespace doc;
 namespace {
 
 const QString notIssued = QStringLiteral("Preview, not issued");
-constexpr double qrSide = mm(33); ///< quiet zone included
+constexpr double leastSquare = mm(33), leastModule = mm(0.43); ///< quiet zone included
 
 /// A content has its number only once it is issued.
 bool isPreview(const CertificateContent &content)
@@ -24,20 +24,36 @@ bool isPreview(const CertificateContent &content)
     return content.number.isEmpty();
 }
 
-Block qrBlock(const CertificateContent &content)
+/// A long list of numbers or exceptions makes a larger square, not finer modules: a phone must read
+/// them from a folded sheet.
+double squareSide(const QrCode &code)
 {
-    const auto code = qrCode(certificateQrText(content));
-    if (!code)
-        return Gap{0}; // a number and a digest always fit
-    return Picture{qrSide - mm(6), [code = *code](QPainter &painter, const QRectF &rect) {
+    return std::max(leastSquare, code.modules * leastModule);
+}
+
+Block squareBlock(const QrCode &code)
+{
+    return Picture{squareSide(code) - mm(6),
+                   [code, side = squareSide(code)](QPainter &painter, const QRectF &rect) {
                        // The quiet zone may lie in the margin, so that the code itself stands on
                        // the right edge.
-                       const double zone = qrSide * quietZoneModules / code.modules;
+                       const double zone = side * quietZoneModules / code.modules;
                        painter.setRenderHint(QPainter::Antialiasing, false);
-                       painter.fillPath(code.in(QRectF(rect.right() - qrSide + zone,
-                                                       rect.top() - zone, qrSide, qrSide)),
+                       painter.fillPath(code.in(QRectF(rect.right() - side + zone,
+                                                       rect.top() - zone, side, side)),
                                         Qt::black);
                    }};
+}
+
+/// Title, number and verdict at the left, the square at the right; a preview has none.
+Block besideSquare(Blocks left, const IssueMark &mark)
+{
+    const auto code = mark.proof ? qrCode(QString::fromUtf8(mark.proof->claims.text()))
+                                 : failure(ErrorCode::NotFound, {});
+    if (!code) // else certificatePaper() has refused it
+        return SideBySide{std::move(left), {}, 0.8};
+    const double share = 0.8 - (squareSide(*code) - leastSquare) / mm(180); // of the text's width
+    return SideBySide{std::move(left), {squareBlock(*code)}, share};
 }
 
 QString issueText(const IssueMark &mark)
@@ -92,8 +108,7 @@ Block headBlock(const CertificateContent &content, const IssueMark &mark)
         left.push_back(Paragraph{issueText(mark), Tone::Bad, mm(0.8)});
     }
     append(left, verdictBlocks(content));
-    return SideBySide{std::move(left), isPreview(content) ? Blocks{} : Blocks{qrBlock(content)},
-                      0.8};
+    return besideSquare(std::move(left), mark);
 }
 
 /// Where the window of an envelope shows it: DL and C5/6 for A4, US no. 10 for Letter, the sheet
@@ -231,14 +246,22 @@ Blocks howToCheck(const CertificateContent &content, const IssueMark &mark)
     Blocks blocks{
         Paragraph{QString("Keep this certificate. Whoever issued it can tell at any time "
                           "whether it is genuine and still stands: give the number %1 and the "
-                          "code %2, or have the square on page 1 read. The file of this "
-                          "certificate holds its record; the code is the beginning of the "
+                          "code %2. The square on page 1 says what is certified, signed; anybody "
+                          "can check the signature who has the issuer's public key. The file of "
+                          "this certificate holds its record; the code is the beginning of the "
                           "record's SHA-256:")
                       .arg(content.number, shortCode(content.digest())),
                   Tone::Muted, mm(0.6)},
         Paragraph{content.digest(), Tone::Muted}};
-    if (mark.head)
-        blocks.push_back(Paragraph{mark.head->paperText(), Tone::Muted, mm(0.6)});
+    if (!mark.proof)
+        return blocks;
+    for (const PublicKey &station : mark.proof->stations)
+        blocks.push_back(
+            Paragraph{QString("Key of station %1: %2. Endorsed by the issuer's key: %3.")
+                          .arg(station.holder, groupedFingerprint(station.fingerprint()),
+                               groupedFingerprint(station.endorsedBy)),
+                      Tone::Muted, mm(0.6)});
+    blocks.push_back(Paragraph{mark.proof->head.head.paperText(), Tone::Muted, mm(0.6)});
     return blocks;
 }
 
@@ -270,7 +293,7 @@ Document certificateDocument(const CertificateContent &content, const IssueMark 
     append(blocks, section("When the line fails", {callBlock(content)}));
     append(blocks, section("Issued by", {issuerBlock(content)}));
     blocks.push_back(signatureBlock(content, mark));
-    append(blocks, section("To check this certificate", howToCheck(content, mark)));
+    blocks.push_back(Together{section("To check this certificate", howToCheck(content, mark)), {}});
     blocks.push_back(NewPage{});
     append(blocks,
            settingsBlocks({content.kind,
@@ -292,10 +315,20 @@ Sheet certificateSheet(const CertificateContent &content, const IssueMark &mark,
     return layOut(certificateDocument(content, mark, paper), paper);
 }
 
-QString certificateQrText(const CertificateContent &content)
+namespace {
+
+void attach(const CertificateProof &proof, PdfInfo &info)
 {
-    return content.number + " sha256:" + content.digest();
+    QByteArray keys;
+    for (const PublicKey &station : proof.stations)
+        keys += station.line(true).toUtf8() + '\n';
+    info.attachments.push_back({"claims.txt", proof.claims.text(), "text/plain"});
+    info.attachments.push_back({"keys.txt", keys, "text/plain"});
+    info.attachments.push_back(
+        {"head.json", canonicalJson(proof.head.toJson()), "application/json"});
 }
+
+} // namespace
 
 Result<CertificatePaper> certificatePaper(const CertificateContent &content, const IssueMark &mark,
                                           Paper paper)
@@ -306,9 +339,10 @@ Result<CertificatePaper> certificatePaper(const CertificateContent &content, con
                  "en",
                  {{"record.json", content.record(), "application/json"}}};
     info.author = content.issuer.name;
-    if (mark.head)
-        info.attachments.push_back(
-            {"head.json", canonicalJson(mark.head->toJson()), "application/json"});
+    if (mark.proof) {
+        LOOPWRIGHT_TRY(qrCode(QString::fromUtf8(mark.proof->claims.text())));
+        attach(*mark.proof, info);
+    }
     Sheet sheet = certificateSheet(content, mark, paper);
     LOOPWRIGHT_TRY(checkCharacters(sheet));
     LOOPWRIGHT_ASSIGN(auto pdf, sheetPdf(sheet, info));

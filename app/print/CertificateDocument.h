@@ -4,7 +4,7 @@
 // terminal equipment.
 
 #include "app/print/Document.h"
-#include "core/history/StationLog.h"
+#include "core/certificate/CertificateProof.h"
 
 namespace loopwright {
 
@@ -16,7 +16,7 @@ struct IssueMark
     Moment issuedAt; ///< of this paper
     bool countersigns = false;
     Signatures later = {}; ///< given after the first issue: not in the content, nor in its digest
-    std::optional<LogHead> head = {}; ///< of the log when it was issued; in head.json of the PDF
+    std::optional<CertificateProof> proof = {}; ///< none in a preview
 };
 
 /// A content without a number is a preview: it says so, and has neither code nor QR code.
@@ -24,7 +24,8 @@ doc::Document certificateDocument(const CertificateContent &content, const Issue
                                   Paper paper);
 Sheet certificateSheet(const CertificateContent &content, const IssueMark &mark, Paper paper);
 
-/// The sheet, and the PDF of it with the canonical content attached as record.json.
+/// The sheet, and the PDF of it with the canonical content attached as record.json, and the proof
+/// as claims.txt, keys.txt and head.json.
 struct CertificatePaper
 {
     Sheet sheet;
@@ -33,8 +34,5 @@ struct CertificatePaper
 /// Refused if no font at hand has one of its characters.
 Result<CertificatePaper> certificatePaper(const CertificateContent &content, const IssueMark &mark,
                                           Paper paper);
-
-/// Text of the QR code: the number, then the whole digest.
-QString certificateQrText(const CertificateContent &content);
 
 } // namespace loopwright

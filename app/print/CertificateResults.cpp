@@ -1,6 +1,7 @@
 #include "app/print/CertificateResults.h"
 
 #include "core/base/PaperTime.h"
+#include "core/certificate/ContentParts.h"
 #include "core/certificate/PlainWords.h"
 
 #include <algorithm>
@@ -24,11 +25,14 @@ QString resultText(const CertificateCriterion &criterion)
 void addCriterion(Table &table, const CertificateCriterion &criterion)
 {
     const bool good = criterion.outcome == CriterionOutcome::Met;
+    // The class stands with its figure, or above several that it is the class of together.
+    const bool isOfOne = criterion.readings.size() == 1 || criterion.grade.isEmpty();
     TableRow row{{{criterion.name, Tone::Strong},
-                  {criterion.meaning, Tone::Body, Align::Left, 2},
-                  {criterion.grade, Tone::Small},
-                  {resultText(criterion), good ? Tone::Body : Tone::Bad, Align::Right, 2}},
+                  {criterion.meaning, Tone::Body, Align::Left, isOfOne ? 3 : 2}},
                  criterionMark(criterion.outcome, criterion.excepted.has_value())};
+    if (!isOfOne)
+        row.cells.push_back({criterion.grade, Tone::Small});
+    row.cells.push_back({resultText(criterion), good ? Tone::Body : Tone::Bad, Align::Right, 2});
     row.withNext = !criterion.readings.empty();
     table.rows.push_back(std::move(row));
     for (std::size_t i = 0; i < criterion.readings.size(); ++i) {
@@ -38,7 +42,7 @@ void addCriterion(Table &table, const CertificateCriterion &criterion)
         TableRow figures{{{same ? QString() : reading.what, Tone::Muted},
                           {reading.value, Tone::Small},
                           {reading.limit, Tone::Small},
-                          {},
+                          {isOfOne ? criterion.grade : QString(), Tone::Small},
                           {reading.instrument, Tone::Small},
                           {reading.sure, Tone::Small}},
                          {},
@@ -98,7 +102,11 @@ QString figuresText(const CertificateCriterion &criterion)
     QStringList parts{criterion.measured,
                       criterion.limit.isEmpty() ? QString() : "the limit: " + criterion.limit};
     parts.removeAll(QString());
-    return parts.isEmpty() ? QString() : " (" + parts.join("; ") + ')';
+    if (parts.isEmpty())
+        return {};
+    const QString text = inPlainWords(parts.join("; "));
+    // Only counts: a telephone number is grouped by its own rules.
+    return " (" + (criterion.key == u"run" ? groupedNumbers(text) : text) + ')';
 }
 
 StationState runMark(const CertificateRun &run)

@@ -43,7 +43,7 @@ Blocks subjectBlocks(const Handoff &handoff)
         return {Paragraph{"By these records nothing is open on this order.", Tone::Large}};
     QString cause = handoff.cause;
     if (!handoff.causeWhere.isEmpty())
-        cause += (cause.isEmpty() ? QString() : QString(" – ")) + "from " + handoff.causeWhere;
+        cause += (cause.isEmpty() ? QString() : QString(" – ")) + handoff.causeWhere;
     QStringList call{handoff.call, handoff.telephone};
     call.removeAll(QString());
     return {Facts{{{handoff.isMissing ? "What is missing" : "What failed", handoff.whatFailed()},
@@ -57,7 +57,10 @@ Blocks subjectBlocks(const Handoff &handoff)
             Facts{{{"Telephone", handoff.telephone.isEmpty()
                                      ? QString("the register has none of this desk")
                                      : QString()},
-                   {"What was seen", handoff.reason},
+                   // Of a hazard it stands in its box.
+                   {"What was seen", handoff.hazards.empty() || handoff.criterion != u"safety"
+                                         ? handoff.reason
+                                         : QString()},
                    {"What it means", handoff.meaning},
                    {"Check first", handoff.check.value(0)},
                    {"Then", handoff.check.mid(1).join(' ')},
@@ -92,21 +95,28 @@ Blocks readingBlocks(const Handoff &handoff)
                  {"Result", Tone::Muted, Align::Right}},
                 {},
                 mm(0.9)};
-    for (const HandoffReading &reading : handoff.readings) {
+    for (std::size_t i = 0; i < handoff.readings.size(); ++i) {
+        const HandoffReading &reading = handoff.readings[i];
+        const bool figureFollows =
+            i + 1 < handoff.readings.size() && !handoff.readings[i + 1].outcome;
         if (!reading.outcome) { // a figure of the row above
             table.rows.push_back({{{reading.name, Tone::Muted},
                                    {reading.value, Tone::Small},
                                    {reading.limit, Tone::Small},
                                    {}},
                                   {},
-                                  false});
+                                  false,
+                                  figureFollows});
             continue;
         }
         const Tone tone = reading.outcome == CriterionOutcome::Met ? Tone::Body : Tone::Bad;
         table.rows.push_back({{{reading.name},
                                {reading.value, tone},
                                {reading.limit},
-                               {reading.word(), tone, Align::Right}}});
+                               {reading.word(), tone, Align::Right}},
+                              {},
+                              true,
+                              figureFollows});
     }
     return {std::move(table)};
 }
@@ -160,7 +170,9 @@ Sheet handoffPage(const Handoff &handoff, Paper paper)
                     Paragraph{headline(handoff), Tone::Body, mm(3)}});
     append(blocks, hazardBlocks(handoff));
     append(blocks, subjectBlocks(handoff));
+    append(blocks, section("Dangerous voltage, closed", paragraphs(handoff.closedHazards)));
     append(blocks, section("Failed too", paragraphs(handoff.alsoFailed)));
+    append(blocks, section("To be mended too", paragraphs(handoff.toMend)));
     append(blocks, section("Only not tried yet", paragraphs(handoff.notTried)));
     append(blocks, section("Handed on", handedOnBlocks(handoff)));
     append(blocks, section("The line", lineBlocks(handoff)));

@@ -1,5 +1,7 @@
 #include "app/print/PdfFile.h"
 
+#include "app/print/PdfBounds.h"
+
 #include <QBuffer>
 #include <QDateTime>
 #include <QPdfWriter>
@@ -8,6 +10,8 @@
 #include <algorithm>
 #include <cstdlib>
 #include <memory>
+#include <optional>
+#include <string_view>
 
 namespace loopwright {
 
@@ -177,46 +181,93 @@ QString textUnder(qpdf_data file, qpdf_oh dictionary, const char *key)
                                           : QString();
 }
 
-/// Of a stream, unpacked or as it is; empty if that cannot be done.
-QByteArray streamBytes(qpdf_data file, qpdf_oh stream, qpdf_stream_decode_level_e level)
+/// Of a stream, packed as it is; empty if that cannot be done.
+QByteArray streamBytes(qpdf_data file, qpdf_oh stream)
 {
     unsigned char *bytes = nullptr;
     std::size_t size = 0;
-    const auto status = qpdf_oh_get_stream_data(file, stream, level, nullptr, &bytes, &size);
+    const auto status = qpdf_oh_get_stream_data(file, stream, qpdf_dl_none, nullptr, &bytes, &size);
     const std::unique_ptr<unsigned char, decltype(&std::free)> owner(bytes, &std::free);
     return status & QPDF_ERRORS
                ? QByteArray()
                : QByteArray(reinterpret_cast<const char *>(bytes), qsizetype(size));
 }
 
-/// Packed by one filter and small: so no file, however made, unpacks to more than about 100 MB at a
-/// time.
-bool isModest(qpdf_data file, qpdf_oh stream)
+bool isNothing(qpdf_data file, qpdf_oh entry)
 {
-    constexpr qsizetype mostPacked = 100'000; // bytes; ours are far smaller
-    const qpdf_oh filter = qpdf_oh_get_key(file, qpdf_oh_get_dict(file, stream), "/Filter");
-    return !qpdf_oh_is_array(file, filter) &&
-           streamBytes(file, stream, qpdf_dl_none).size() <= mostPacked;
+    return qpdf_oh_is_null(file, entry) ||
+           (qpdf_oh_is_array(file, entry) && qpdf_oh_get_array_n_items(file, entry) == 0);
 }
 
-std::vector<QByteArray> attachmentsOf(qpdf_data file)
+/// Of a stream that is not packed, or by one filter that Qt's writer uses. Unpacked here and not by
+/// libqpdf, which knows no bound: a few kilobytes can hold gigabytes.
+std::optional<QByteArray> boundedBytes(qpdf_data file, qpdf_oh stream)
 {
-    constexpr int mostObjects = 10'000;
-    constexpr std::size_t mostAttachments = 10;
-    const int objects =
-        qpdf_oh_get_int_value_as_int(file, qpdf_oh_get_key(file, qpdf_get_trailer(file), "/Size"));
-    std::vector<QByteArray> attachments;
-    // Each object that describes an embedded file; the catalog's list of them may be damaged.
-    for (int id = 1; id < std::min(objects, mostObjects) && attachments.size() < mostAttachments;
-         ++id) {
-        const qpdf_oh files =
-            qpdf_oh_get_key_if_dict(file, qpdf_get_object_by_id(file, id, 0), "/EF");
-        const qpdf_oh stream = qpdf_oh_get_key_if_dict(file, files, "/F");
-        if (qpdf_oh_is_stream(file, stream) && isModest(file, stream))
-            attachments.push_back(streamBytes(file, stream, qpdf_dl_generalized));
-    }
-    return attachments;
+    const qpdf_oh about = qpdf_oh_get_dict(file, stream);
+    qpdf_oh filter = qpdf_oh_get_key(file, about, "/Filter");
+    if (qpdf_oh_is_array(file, filter) && qpdf_oh_get_array_n_items(file, filter) == 1)
+        filter = qpdf_oh_get_array_item(file, filter, 0);
+    const bool plain = isNothing(file, filter);
+    const bool deflated = qpdf_oh_is_name(file, filter) &&
+                          qpdf_oh_get_name(file, filter) == std::string_view("/FlateDecode") &&
+                          isNothing(file, qpdf_oh_get_key(file, about, "/DecodeParms"));
+    if (!plain && !deflated)
+        return std::nullopt;
+    const QByteArray stored = streamBytes(file, stream);
+    if (stored.size() > largestAttachment)
+        return std::nullopt;
+    return plain ? std::optional(stored) : inflated(stored, largestAttachment);
 }
+
+/// Reads the catalog's tree of attachments by name, ISO 32000-1 7.9.6.
+class Attachments
+{
+public:
+    explicit Attachments(qpdf_data file)
+        : m_file(file)
+    {
+        const qpdf_oh names = qpdf_oh_get_key_if_dict(file, qpdf_get_root(file), "/Names");
+        readNode(qpdf_oh_get_key_if_dict(file, names, "/EmbeddedFiles"), 0);
+    }
+    std::vector<PdfAttachment> take() { return std::move(m_found); }
+
+private:
+    static constexpr int deepest = 8, mostNodes = 100;
+    static constexpr std::size_t mostAttachments = 10;
+
+    void readNode(qpdf_oh node, int depth)
+    {
+        if (depth > deepest || ++m_nodes > mostNodes)
+            return;
+        const qpdf_oh names = qpdf_oh_get_key_if_dict(m_file, node, "/Names");
+        // Name and file in turn.
+        const int count = qpdf_oh_is_array(m_file, names) ? countOf(names) : 0;
+        for (int i = 0; i + 1 < count && m_found.size() < mostAttachments; i += 2)
+            readFile(qpdf_oh_get_array_item(m_file, names, i),
+                     qpdf_oh_get_array_item(m_file, names, i + 1));
+        const qpdf_oh kids = qpdf_oh_get_key_if_dict(m_file, node, "/Kids");
+        const int below = qpdf_oh_is_array(m_file, kids) ? countOf(kids) : 0;
+        for (int i = 0; i < below && m_nodes < mostNodes; ++i)
+            readNode(qpdf_oh_get_array_item(m_file, kids, i), depth + 1);
+    }
+
+    void readFile(qpdf_oh name, qpdf_oh described)
+    {
+        const qpdf_oh files = qpdf_oh_get_key_if_dict(m_file, described, "/EF");
+        const qpdf_oh stream = qpdf_oh_get_key_if_dict(m_file, files, "/F");
+        if (!qpdf_oh_is_string(m_file, name) || !qpdf_oh_is_stream(m_file, stream))
+            return;
+        if (auto bytes = boundedBytes(m_file, stream))
+            m_found.push_back(
+                {QString::fromUtf8(qpdf_oh_get_utf8_value(m_file, name)), std::move(*bytes), {}});
+    }
+
+    int countOf(qpdf_oh array) const { return qpdf_oh_get_array_n_items(m_file, array); }
+
+    qpdf_data m_file;
+    int m_nodes = 0;
+    std::vector<PdfAttachment> m_found;
+};
 
 } // namespace
 
@@ -243,7 +294,9 @@ Result<QByteArray> sheetPdf(const Sheet &sheet, const PdfInfo &info)
         writer.setPdfVersion(QPagedPaintDevice::PdfVersion_1_6);
         writer.setResolution(int(unitsPerInch));
         writer.setTitle(info.title);
-        for (const PdfAttachment &attachment : info.attachments)
+        std::vector<PdfAttachment> sorted = info.attachments; // as a tree of names must be
+        std::ranges::sort(sorted, {}, &PdfAttachment::name);
+        for (const PdfAttachment &attachment : sorted)
             writer.addFileAttachment(attachment.name, attachment.bytes, attachment.mimeType);
         LOOPWRIGHT_TRY(sheet.paint(writer));
     }
@@ -252,13 +305,23 @@ Result<QByteArray> sheetPdf(const Sheet &sheet, const PdfInfo &info)
 
 PdfContents readPdf(const QByteArray &pdf)
 {
+    if (!isModestPdf(pdf))
+        return {};
     const QpdfFile file = opened(pdf, Repair::Yes);
     if (!file)
         return {};
     // What fails from here on is left empty or out.
     const qpdf_oh info = qpdf_oh_get_key(file.get(), qpdf_get_trailer(file.get()), "/Info");
     return {textUnder(file.get(), info, "/Title"), textUnder(file.get(), info, "/Subject"),
-            attachmentsOf(file.get())};
+            Attachments(file.get()).take()};
+}
+
+QByteArray PdfContents::attachment(const QString &name) const
+{
+    const auto isIt = [&name](const PdfAttachment &each) { return each.name == name; };
+    return std::ranges::count_if(attachments, isIt) == 1
+               ? std::ranges::find_if(attachments, isIt)->bytes
+               : QByteArray();
 }
 
 } // namespace loopwright

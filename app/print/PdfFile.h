@@ -40,10 +40,18 @@ Result<QByteArray> withPdfInfo(const QByteArray &pdf, const PdfInfo &info);
 struct PdfContents
 {
     QString title, subject;
-    std::vector<QByteArray> attachments; ///< up to ten, each up to 100 kB as packed in the file
-};
+    /// By the catalog's tree of names, which readers of PDF go by: up to ten, each up to
+    /// largestAttachment. Their kinds are not read.
+    std::vector<PdfAttachment> attachments;
 
-/// Of any file, damaged ones too: what cannot be read is left empty or out.
+    /// Empty if there is none of this name, or more than one: what a reader shows would be chance.
+    QByteArray attachment(const QString &name) const;
+};
+/// Bytes, unpacked. Those of a certificate have some ten thousand.
+inline constexpr qsizetype largestAttachment = 1'000'000;
+
+/// Of any file, damaged ones too: what cannot be read, or would unpack to too much (PdfBounds.h),
+/// is left empty or out.
 PdfContents readPdf(const QByteArray &pdf);
 
 } // namespace loopwright

@@ -60,11 +60,12 @@ Blocks lineBlocks(const DayJob &job, QDate day)
                 {},
                 false}},
               mm(0.4)}};
-    if (job.hazard)
-        blocks.push_back(Paragraph{"HAZARD open on this pair: see its handoff first.", Tone::Bad});
+    for (const QString &hazard : job.hazards)
+        blocks.push_back(Paragraph{hazard, Tone::Bad});
     blocks.push_back(Facts{{{"Line", joined({job.service, job.office, "pair " + job.pair})},
                             {"Numbers", job.numbers.join('\n')},
                             {"Place", job.terminalLocation},
+                            {"Trouble", job.trouble},
                             {"Remarks", job.remarks},
                             {"Next", job.next}},
                            1,
@@ -123,14 +124,16 @@ Document settingsCard(const CardContent &card)
     document.continued = "Settings for your equipment, continued";
     document.foot = "Keep this card with the terminal equipment.";
     document.end = "End of card";
-    document.blocks = settingsBlocks({card.kind,
-                                      card.variantName,
-                                      card.settings,
-                                      card.terminals,
-                                      {{"Circuit", card.circuit},
-                                       {"Order", card.order},
-                                       {"Date", paperTime(card.made)},
-                                       {"Issue", "card, no certificate"}}});
+    document.blocks = settingsBlocks(
+        {card.kind,
+         card.variantName,
+         card.settings,
+         card.terminals,
+         {{"Circuit", card.circuit},
+          {"Order", card.order},
+          {"Date", paperTime(card.made)},
+          {"Issue", card.certificate.isEmpty() ? QString("card, no certificate")
+                                               : "card, beside certificate " + card.certificate}}});
     append(document.blocks, {Gap{mm(4)}, Facts{{{"Customer", card.customer},
                                                 {"Premises", card.premises},
                                                 {"Serving office", card.office},
@@ -156,10 +159,11 @@ Document dayList(const QString &installer, QDate day, const std::vector<DayJob> 
     append(
         blocks,
         {Paragraph{document.title, Tone::Title, mm(1)},
-         Paragraph{QString("%1: %2 to visit, %3 that need only paper.")
+         Paragraph{QString("%1: %2 to visit, %3 only paper.")
                        .arg(installer.isEmpty() ? QString("All installers") : installer,
                             countedText(qsizetype(visits.size()), "line", "lines"),
-                            countedText(qsizetype(paper.size()), "order", "orders"))},
+                            countedText(qsizetype(paper.size()), "order that needs",
+                                        "orders that need"))},
          Paragraph{"At each pair: prove the meter, measure to ground and across before you touch "
                    "it, and treat it as live whatever it read. Thunder near: stop.",
                    Tone::Strong, mm(2)}});
@@ -201,6 +205,7 @@ Document leaveBehindDocument(const LeaveBehindSlip &slip)
                        slip.call.hours.isEmpty() ? QString() : " (" + slip.call.hours + ")",
                        slip.call.name);
     append(blocks, section("What is missing", paragraphs(slip.missing)));
+    append(blocks, section("Dangerous voltage", paragraphs(slip.hazards)));
     append(blocks, section("What happens next", paragraphs(slip.next)));
     append(blocks, section("Whom to call", {Paragraph{call, Tone::Large}}));
     append(blocks, section("What was done", paragraphs(slip.done)));
@@ -225,6 +230,8 @@ Document closeOutDocument(const CloseOutSlip &slip)
                            {"Premises", slip.premises},
                            {"Tested", slip.tested}},
                           2}});
+    append(blocks, section("Accepted by exception", paragraphs(slip.exceptions)));
+    append(blocks, section("Dangerous voltage", paragraphs(slip.hazards)));
     Table numbers{{0.2, 0.4, 0.4},
                   {{"", Tone::Muted}, {"Ordered", Tone::Muted}, {"As tested", Tone::Muted}},
                   {},

@@ -16,6 +16,7 @@ struct CardContent
     std::vector<CertificateLine> settings;
     std::vector<CertificateTerminal> terminals;
     Moment made;
+    QString certificate = {}; ///< number of the one issued; empty if none was
 };
 /// Variant, numbers and identifiers in large digits, for the customer.
 doc::Document settingsCard(const CardContent &card);
@@ -26,12 +27,14 @@ struct DayJob
     QString appointment; ///< "09:00-11:00"; may be empty
     QString order, customer, premises, contact, circuit, office, pair;
     QString accessNotes, terminalLocation, remarks;
+    QString trouble;     ///< the symptom, and what a test from the desk showed; of a repair
     QString service;     ///< in words
     QStringList numbers; ///< "1: 217-555-0143, SPID 21755501430101, TEI automatic"
     QDate due;
-    bool hazard = false;    ///< one is open on its pair
+    QStringList hazards;    ///< open ones, of its pair or another at the premises: which, volts
+    bool waits = false;     ///< it was handed on, and nothing was done on it since
     bool needsVisit = true; ///< else only paper is left
-    QString next;           ///< nextSentence()
+    QString next;           ///< what the plan asks for, and what the decision waits for
 };
 /// Only what needs a visit, by premises and appointment; what needs paper alone stands in one block
 /// at the end. A character that no font has stands as its number. `log`: where the log stands,

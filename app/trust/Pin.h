@@ -10,7 +10,7 @@ constexpr int shortestPin = 4, longestPin = 64; ///< characters
 
 /// Usage if it is too short, too long, or holds a line break.
 Result<QString> pinHash(const QString &pin);
-/// Takes some ten milliseconds, on purpose. False for an empty hash.
+/// Slow on purpose: who has the hash cannot try many. False for an empty hash.
 bool pinMatches(const QString &hash, const QString &pin);
 
 } // namespace loopwright

@@ -2,15 +2,31 @@
 
 namespace loopwright {
 
-QJsonObject BoardRow::toJson() const
+QJsonObject BoardRow::toJson(QDate today) const
 {
-    return {{"order_number", order},      {"circuit_number", circuit},
-            {"customer", customer},       {"premises", premises},
-            {"office", office},           {"stage", toText(stage)},
-            {"outcome", toText(outcome)}, {"due_date", due.toString(Qt::ISODate)},
-            {"installer", installer},     {"kind", toText(kind)},
-            {"reason", reason},           {"hazard", hazard},
-            {"status", toText(status)},   {"held", held}};
+    const auto orNull = [](const QString &text) {
+        return text.isEmpty() ? QJsonValue() : QJsonValue(text);
+    };
+    return {{"order_number", order},
+            {"circuit_number", circuit},
+            {"customer", customer},
+            {"premises", premises},
+            {"pair", pair},
+            {"office", office},
+            {"stage", toText(stage)},
+            {"outcome", toText(outcome)},
+            {"due_date", due.toString(Qt::ISODate)},
+            {"late", isLate(today)},
+            {"installer", installer},
+            {"installer_name", orNull(installerName)},
+            {"kind", toText(kind)},
+            {"criterion", orNull(criterion)},
+            {"reason", reason},
+            {"waiting_on", orNull(waitingOn)},
+            {"paper_outstanding", paper},
+            {"hazard", hazard},
+            {"status", toText(status)},
+            {"held", held}};
 }
 
 } // namespace loopwright

@@ -1,6 +1,7 @@
 #pragma once
 // One order as the board shows it: store, model and command line share the value.
 
+#include "core/acceptance/BoardQuery.h"
 #include "core/acceptance/Decision.h"
 #include "core/order/ServiceOrder.h"
 
@@ -8,8 +9,11 @@ namespace loopwright {
 
 struct BoardRow
 {
-    QString order, circuit, customer, premises, office, installer;
-    QString reason; ///< why it is not accepted yet; empty if it is
+    QString order, circuit, pair, customer, premises, office, installer;
+    QString installerName; ///< empty if the key is not registered
+    QString criterion;     ///< key of the first open one: not met before missing; else empty
+    QString reason;        ///< why it is not accepted yet; empty if it is
+    QString waitingOn;     ///< a WaitingOn; empty if nobody is named
     LineKind kind = LineKind::Bri;
     Stage stage = stageAt(Station::Identifiers);
     OrderOutcome outcome = OrderOutcome::Incomplete;
@@ -17,10 +21,23 @@ struct BoardRow
     OrderStatus status = OrderStatus::Open;
     bool held = false;
     bool hazard = false; ///< one is open on its pair or at its premises
+    bool paper = false;  ///< accepted, and its certificate is not issued
     int facts = 0;
     int runs = 0;
 
-    QJsonObject toJson() const; ///< the contract's fields and more
+    bool operator==(const BoardRow &) const = default;
+
+    /// Open, and not accepted: its due date matters.
+    bool isPending() const { return status == OrderStatus::Open && !isAccepted(outcome); }
+    bool isLate(QDate today) const { return isPending() && due < today; }
+    /// Due within the next working days, and a station is still open.
+    bool isAtRisk(QDate today) const
+    {
+        return isPending() && due >= today && due <= workingDaysAfter(today, riskWorkingDays);
+    }
+
+    /// The contract's fields and more; `today` is the local date.
+    QJsonObject toJson(QDate today) const;
 };
 
 } // namespace loopwright

@@ -61,9 +61,8 @@ constexpr Criterion table[] = {
      true,
      {QT_TRANSLATE_NOOP("core", "The numbers and identifiers are well formed, and no other line in "
                                 "these records has them."),
-      QT_TRANSLATE_NOOP(
-          "core",
-          "The numbers and identifiers are well formed; one is to be confirmed with the provider."),
+      QT_TRANSLATE_NOOP("core", "The numbers and identifiers are well formed, and no other line in "
+                                "these records has them."),
       QT_TRANSLATE_NOOP("core", "A number or identifier is wrong, or another line has it."),
       QT_TRANSLATE_NOOP("core", "The numbers and identifiers were not checked.")},
      LinePart::ServingOffice,
@@ -281,7 +280,7 @@ constexpr Criterion table[] = {
      QT_TRANSLATE_NOOP("core", "Announced number"),
      Station::Calls,
      LinesWith::Both,
-     Scopes::NumbersToo,
+     Scopes::NumbersAssigned,
      nullptr,
      nullptr,
      needReadback,
@@ -427,6 +426,14 @@ std::span<const Criterion> criteria()
     return table;
 }
 
+QStringList criterionKeys()
+{
+    QStringList keys;
+    for (const Criterion &criterion : table)
+        keys << QString::fromLatin1(criterion.key);
+    return keys;
+}
+
 const Criterion *findCriterion(const QString &key)
 {
     const auto found = std::ranges::find_if(
@@ -457,9 +464,12 @@ bool isAsked(Scopes scopes, OrderScope scope)
     case OrderScope::MoveWithin:
         return scopes != Scopes::Full;
     case OrderScope::NumbersOnly:
-        return scopes == Scopes::NumbersToo || scopes == Scopes::RecordToo;
+        return scopes == Scopes::NumbersToo || scopes == Scopes::NumbersAssigned ||
+               scopes == Scopes::RecordToo;
     case OrderScope::RecordOnly:
         return scopes == Scopes::RecordToo;
+    case OrderScope::Repair:
+        return scopes != Scopes::RecordToo && scopes != Scopes::NumbersAssigned;
     case OrderScope::Nothing:
         break;
     }
@@ -489,6 +499,10 @@ Text whyNotNeeded(const Criterion &criterion, OrderScope scope)
         if (!isAsked(criterion.scopes, scope))
             return Text(
                 QT_TRANSLATE_NOOP("core", "A move within the premises leaves the loop as it is."));
+        break;
+    case OrderScope::Repair:
+        if (!isAsked(criterion.scopes, scope))
+            return Text(QT_TRANSLATE_NOOP("core", "A repair assigns no numbers."));
         break;
     case OrderScope::Full:
         break;

@@ -35,7 +35,8 @@ enum class Scopes
     Full,
     FullOrMove,
     NumbersToo,
-    RecordToo, ///< all but a disconnect
+    NumbersAssigned, ///< likewise, but not a repair, which assigns none
+    RecordToo,       ///< all but a disconnect
 };
 
 /// Appends needs of a criterion.
@@ -62,6 +63,7 @@ struct Criterion
 
 /// In the order of the job.
 std::span<const Criterion> criteria();
+QStringList criterionKeys(); ///< of all, in that order
 /// Of all criteria, and the offers of a visit, in the order of the work.
 std::vector<Need> needsOf(const ServiceOrder &order, OrderScope scope, const LimitSet &limits);
 /// Null for a key without a row.

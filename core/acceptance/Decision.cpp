@@ -1,5 +1,7 @@
 #include "core/acceptance/Decision.h"
 
+#include "core/base/PaperTime.h"
+
 #include <algorithm>
 
 namespace loopwright {
@@ -31,7 +33,7 @@ QJsonObject criterionJson(const CriterionResult &result)
 
 QJsonObject runJson(const RunMade &run)
 {
-    QJsonObject object{{"fact", run.fact}, {"text", run.text}, {"result", run.result}};
+    QJsonObject object{{"fact", run.fact}, {"text", run.text()}, {"result", run.result}};
     if (run.struckOut)
         object.insert("struck_out",
                       QJsonObject{{"by", run.struckOut->by}, {"because", run.struckOut->because}});
@@ -51,8 +53,7 @@ QString StruckOut::words() const
 
 QString StruckOut::sentence() const
 {
-    return QString("A run of %1 was struck out: %2.")
-        .arg(began.text().left(16).replace(u'T', u' '), words());
+    return QString("A run of %1 was struck out: %2.").arg(paperTime(began), words());
 }
 
 QString RunMade::resultInWords() const

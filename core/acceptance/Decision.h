@@ -4,8 +4,10 @@
 
 #include "core/acceptance/Stage.h"
 #include "core/base/Json.h"
+#include "core/base/Remark.h"
 #include "core/base/Text.h"
 #include "core/loop/AnalogQuantity.h"
+#include "core/turnup/FirstCheck.h"
 
 #include <vector>
 
@@ -75,6 +77,12 @@ struct CriterionResult
     QStringList evidence;                    ///< ids of the facts that count for it
     std::optional<Excepted> excepted;
 
+    /// What it means to the customer if the words of its row do not fit these figures; empty if
+    /// they do. Like the two below it is said on paper and screen; the record has the reason.
+    Text plain = {};
+    std::optional<LinePart> part = {}; ///< whose part it is if that is another than its row's
+    std::vector<Remark> remarks = {};  ///< what is told of it even if it is met
+
     /// Of a figure that is words: the record keeps the English.
     void setMeasured(const Text &words)
     {
@@ -102,7 +110,7 @@ struct StruckOut
 
     /// "typing error (by S. Hale)"; a long reason is cut short.
     QString words() const;
-    /// "A run of 2026-03-10 08:53 was struck out: typing error (by S. Hale)."
+    /// "A run of 10 March 2026, 08:53 (UTC-06:00) was struck out: typing error (by S. Hale)."
     QString sentence() const;
 };
 
@@ -126,11 +134,13 @@ struct EnumCodes<RunOutcome>
 struct RunMade
 {
     QString fact;
-    QString text;   ///< one line for a person: when, path, channels, length, errors
+    QString head;   ///< for a person: when, path, channels, length
+    QString counts; ///< likewise: its errors
     QString result; ///< "counted", "failed", "stopped early", "broken", "for diagnosis", …
     RunOutcome outcome = RunOutcome::Other;
     std::optional<StruckOut> struckOut = {};
 
+    QString text() const { return head + ": " + counts; }
     /// The result, and of a run that was struck out why and by whom.
     QString resultInWords() const;
 };
@@ -146,8 +156,10 @@ struct Decision
     Text proves;        ///< what the counted run proves, in plain words; empty without one
     QJsonObject proven; ///< figures behind it: bits, bit_errors, ber_upper_95, …; ber_upper at the
                         ///< limit set's confidence if that is another
-    std::vector<Text>
-        notes; ///< what else must be said: what the path covers, where the run was made
+    /// Hazards of other pairs at the premises, told before everything; the notes begin with them.
+    std::vector<Text> hazardsNearby = {};
+    /// What else must be said: what the path covers, where the run was made.
+    std::vector<Text> notes;
 
     const CriterionResult *criterion(const QString &key) const;
     QStringList notesInEnglish() const;

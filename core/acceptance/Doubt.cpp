@@ -1,5 +1,6 @@
 #include "core/acceptance/Doubt.h"
 
+#include "core/base/PaperTime.h"
 #include "core/errortest/RunTotals.h"
 
 namespace loopwright {
@@ -48,8 +49,8 @@ std::optional<Doubt> closingDoubt(const Fact &closing, const SafetyCards &cards)
     return Doubt{"closes_nothing", "at",
                  Text(QT_TRANSLATE_NOOP("core", "It is dated %1, before the hazard was read (%2): "
                                                 "it closes nothing."))
-                     .arg(closing.at.localMinute())
-                     .arg(hazard->card->at.localMinute())};
+                     .arg(paperTime(closing.at))
+                     .arg(paperTime(hazard->card->at))};
 }
 
 bool showsOffice(const FactBody &body)

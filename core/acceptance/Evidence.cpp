@@ -2,6 +2,7 @@
 
 #include "core/acceptance/Contradiction.h"
 #include "core/acceptance/Proof.h"
+#include "core/base/PaperTime.h"
 #include "core/order/OrderIdentifiers.h"
 
 #include <QMap>
@@ -179,7 +180,7 @@ void Evidence::discountByChanges(const DecisionInput &input)
                 discount(*fact, Discount::Retired,
                          Text(QT_TRANSLATE_NOOP("core", "made before %1, %2"))
                              .arg(Text(changeName(change.what)))
-                             .arg(change.at.localMinute()));
+                             .arg(paperTime(change.at)));
 }
 
 bool Evidence::needsCard(const QString &visit) const
@@ -187,6 +188,7 @@ bool Evidence::needsCard(const QString &visit) const
     switch (m_input.scope) {
     case OrderScope::Full:
     case OrderScope::MoveWithin:
+    case OrderScope::Repair:
         return true;
     case OrderScope::NumbersOnly:
         return std::ranges::any_of(m_facts, [&](const Fact *fact) {
@@ -213,8 +215,8 @@ void Evidence::discountWithoutCard()
         const Card *card = m_cards.holdingAt(time, visit);
         if (m_cards.openAt(time))
             discount(*fact, Discount::Hazard,
-                     Text(QT_TRANSLATE_NOOP("core", "made while a hazard was open, read at %1"))
-                         .arg(m_cards.openAt(time)->card->at.localMinute()));
+                     Text(QT_TRANSLATE_NOOP("core", "made while a hazard was open, read on %1"))
+                         .arg(paperTime(m_cards.openAt(time)->card->at)));
         else if (!card)
             discount(
                 *fact, Discount::NoCard,

@@ -70,9 +70,9 @@ Fact readFact(JsonReader &reader, const Defaults &defaults, const std::function<
     const auto kind = readKind(reader, defaults.stored);
     fact.at = reader.moment("at");
     fact.order = defaults.stored ? reader.text("order") : defaults.order;
-    fact.installer = reader.optionalText("installer").value_or(defaults.installer);
-    fact.instrument = reader.optionalText("instrument").value_or(defaults.instrument);
-    fact.pair = reader.optionalText("pair", longestOrderName).value_or(defaults.pair);
+    fact.installer = reader.optionalName("installer").value_or(defaults.installer);
+    fact.instrument = reader.optionalName("instrument").value_or(defaults.instrument);
+    fact.pair = reader.optionalName("pair", longestOrderName).value_or(defaults.pair);
     if (kind && !reader.failed())
         fact.body = bodyReaders[std::size_t(*kind)](reader);
     // What a kind says of an instrument, the fact says itself: the record's head names that of its
@@ -186,9 +186,9 @@ Result<JobRecord> readJobRecord(const QJsonObject &object, const QString &place,
     JsonReader reader(object, place);
     JobRecord record;
     record.order = reader.text("order");
-    const Defaults defaults{record.order, reader.optionalText("installer").value_or(QString()),
-                            reader.optionalText("instrument").value_or(QString()),
-                            reader.optionalText("pair", longestOrderName).value_or(QString()),
+    const Defaults defaults{record.order, reader.optionalName("installer").value_or(QString()),
+                            reader.optionalName("instrument").value_or(QString()),
+                            reader.optionalName("pair", longestOrderName).value_or(QString()),
                             false};
     const QJsonArray facts = reader.array("facts", 10000);
     for (int i = 0; i < facts.size() && !reader.failed(); ++i) {

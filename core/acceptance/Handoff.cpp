@@ -2,6 +2,7 @@
 
 #include "core/acceptance/Criteria.h"
 #include "core/acceptance/Evidence.h"
+#include "core/base/PaperTime.h"
 #include "core/order/OrderIdentifiers.h"
 #include "core/turnup/Cause.h"
 
@@ -22,21 +23,16 @@ constexpr WhomToCall whomToCall[] = {
     {LinePart::Loop, "outside plant repair, with the pair and the readings below"},
     {LinePart::ServingOffice, "the serving office"}};
 
+/// A hazard, else the first that failed, else what is to be shown next.
 const CriterionResult *subjectOf(const Decision &decision)
 {
-    const CriterionResult *missing = nullptr;
     if (const CriterionResult *safety = decision.criterion("safety");
         safety && safety->open() && safety->outcome == CriterionOutcome::NotMet)
         return safety;
-    for (const CriterionResult &criterion : decision.criteria) {
-        if (!criterion.open())
-            continue;
-        if (criterion.outcome == CriterionOutcome::NotMet)
+    for (const CriterionResult &criterion : decision.criteria)
+        if (criterion.open() && criterion.outcome == CriterionOutcome::NotMet)
             return &criterion;
-        if (!missing)
-            missing = &criterion;
-    }
-    return missing;
+    return decision.firstOpen();
 }
 
 /// The newest of the criterion's facts that shows the failure.
@@ -64,29 +60,10 @@ QString causeText(const DecisionInput &input, std::optional<int> number)
                  : QString::number(*number);
 }
 
-Text locationText(std::optional<CauseLocation> location)
+/// "from the serving switch", as the decision says it; empty if it was not recorded.
+QString locationText(std::optional<CauseLocation> location)
 {
-    if (!location)
-        return {};
-    switch (*location) {
-    case CauseLocation::User:
-        return QT_TRANSLATE_NOOP("core", "the user's own equipment");
-    case CauseLocation::PrivateLocal:
-        return QT_TRANSLATE_NOOP("core", "the private network here");
-    case CauseLocation::PublicLocal:
-        return QT_TRANSLATE_NOOP("core", "the serving office");
-    case CauseLocation::Transit:
-        return QT_TRANSLATE_NOOP("core", "a transit network");
-    case CauseLocation::PublicRemote:
-        return QT_TRANSLATE_NOOP("core", "the office of the other side");
-    case CauseLocation::PrivateRemote:
-        return QT_TRANSLATE_NOOP("core", "the private network of the other side");
-    case CauseLocation::International:
-        return QT_TRANSLATE_NOOP("core", "an international network");
-    case CauseLocation::Beyond:
-        return QT_TRANSLATE_NOOP("core", "a network beyond an interworking point");
-    }
-    return {};
+    return location ? adviceOf(*location).from.english() : QString();
 }
 
 /// The desk of a part as far as the register knows one.
@@ -131,7 +108,7 @@ void explainLayer(Handoff &handoff, const HandoffSources &sources, const LayerFa
 {
     const FirstCheck check = firstCheck(layer);
     handoff.where = layerPlace(layer).english();
-    handoff.causeWhere = locationText(layer.causeLocation).english();
+    handoff.causeWhere = locationText(layer.causeLocation);
     handoff.cause = causeText(sources.input, layer.cause);
     handoff.meaning = check.meaning.english();
     handoff.check = QStringList{check.check.english(), check.then.english()};
@@ -143,7 +120,7 @@ void explainCall(Handoff &handoff, const DecisionInput &input, const CallFact &c
     handoff.where = QString("%1, %2, %3")
                         .arg(toText(call.channel), toText(call.service), toText(call.direction));
     handoff.cause = causeText(input, call.cause);
-    handoff.causeWhere = locationText(call.causeLocation).english();
+    handoff.causeWhere = locationText(call.causeLocation);
     const ProtocolVariant *variant = findVariant(input.order.variant);
     const auto cause =
         call.cause && variant && usesQ850(*variant) ? causeOf(*call.cause) : std::nullopt;
@@ -160,10 +137,14 @@ void explain(Handoff &handoff, const HandoffSources &sources, const CriterionRes
     }
     // What was not even tried is nobody's fault yet.
     if (criterion.outcome == CriterionOutcome::Missing) {
-        setPart(handoff, {}, sources);
+        setPart(handoff, criterion.part, sources);
         const Text &what = criterion.next.isEmpty() ? criterion.reason : criterion.next;
         handoff.check = QStringList{what.english()};
         return;
+    }
+    if (criterion.part) { // its figures say whose it is
+        setPart(handoff, criterion.part, sources);
+        handoff.check = QStringList{criterion.next.english()};
     }
     const Fact *failure = failureOf(input, criterion);
     if (!failure)
@@ -174,18 +155,37 @@ void explain(Handoff &handoff, const HandoffSources &sources, const CriterionRes
         explainCall(handoff, input, *call);
 }
 
+/// The counts of a run grouped; telephone numbers have their own rules.
+QString inGroups(const CriterionResult &criterion, const Text &said)
+{
+    return criterion.key == u"run" ? groupedNumbers(said.english()) : said.english();
+}
+
 void addReadings(Handoff &handoff, const Decision &decision)
 {
     for (const CriterionResult &criterion : decision.criteria) {
         if (criterion.open() && criterion.key != handoff.criterion)
             (criterion.outcome == CriterionOutcome::NotMet ? handoff.alsoFailed : handoff.notTried)
-                << criterion.sentence().english();
-        if (criterion.outcome != CriterionOutcome::NotNeeded && !criterion.measuredText.isEmpty())
+                << inGroups(criterion, criterion.sentence());
+        for (const Remark &remark : criterion.remarks)
+            handoff.toMend << QString("%1: %2").arg(criterion.name.english(),
+                                                    remark.trade.english());
+        // What was measured and failed has figures, also if no one figure speaks for it.
+        const bool isMeasured = !criterion.measuredText.isEmpty() ||
+                                (criterion.open() && !criterion.evidence.isEmpty());
+        if (criterion.outcome != CriterionOutcome::NotNeeded && isMeasured)
             handoff.readings.push_back({criterion.name.english(), criterion.measuredText.english(),
                                         criterion.limitText.english(), criterion.outcome});
     }
+    // The figures of a run that failed the line are told with what failed.
+    const CriterionResult *failed = decision.criterion("run");
+    if (failed && (!failed->open() || failed->outcome != CriterionOutcome::NotMet))
+        failed = nullptr;
     for (const RunMade &run : decision.runs)
-        handoff.done << "Run: " + run.text + " (" + run.resultInWords() + ')';
+        handoff.done << (failed && failed->evidence.contains(run.fact)
+                             ? QString("Run: %1: %2, as told above").arg(run.head, run.result)
+                             : QString("Run: %1: %2 (%3)")
+                                   .arg(run.head, groupedNumbers(run.counts), run.resultInWords()));
 }
 
 void addLayers(Handoff &handoff, const HandoffSources &sources)
@@ -195,9 +195,7 @@ void addLayers(Handoff &handoff, const HandoffSources &sources)
         if (!layer)
             continue;
         QStringList cause{causeText(sources.input, layer->cause),
-                          locationText(layer->causeLocation).english()};
-        if (!cause[1].isEmpty())
-            cause[1].prepend("from ");
+                          locationText(layer->causeLocation)};
         cause.removeAll(QString());
         const QString place = layerPlace(*layer).english();
         std::erase_if(handoff.layers,
@@ -246,6 +244,12 @@ void addHazards(Handoff &handoff, const HandoffSources &sources)
                 : "Nobody has said yet that it is closed.";
         handoff.hazards.push_back(told);
     }
+    for (const Hazard &hazard : evidence.cards().hazards())
+        if (hazard.isClosed()) {
+            const auto *closed = hazard.closing->as<HazardClosedFact>();
+            handoff.closedHazards << hazardStory(hazard, closed->by,
+                                                 closed->reference.value_or(QString()));
+        }
 }
 
 void addReferral(Handoff &handoff, const HandoffSources &sources)
@@ -320,7 +324,7 @@ Handoff makeHandoff(const HandoffSources &sources)
         handoff.criterion = criterion->key;
         handoff.failed = criterion->name.english();
         handoff.isMissing = criterion->outcome == CriterionOutcome::Missing;
-        handoff.reason = criterion->reason.english();
+        handoff.reason = inGroups(*criterion, criterion->reason);
         explain(handoff, sources, *criterion);
     }
     if (const Step *step = nextStep(sources.steps))

@@ -62,13 +62,15 @@ struct Handoff
     QString access;  ///< access notes and the terminal's place
 
     std::vector<HandoffHazard> hazards; ///< open ones
+    QStringList closedHazards;          ///< of the pair: what was read and how it was closed
 
-    QString criterion;  ///< key of what failed; empty if nothing is open
-    QString failed;     ///< its name
+    QString criterion;      ///< key of what failed; empty if nothing is open
+    bool isMissing = false; ///< nothing failed: it was not shown yet
+    QString failed;         ///< its name
     QString where;      ///< "layer 3, terminal 2", "layer 1 at U", "B1, data, out"; may be empty
     QString reason;     ///< the decision's sentence
     QString cause;      ///< "88, incompatible destination"; empty if none was recorded
-    QString causeWhere; ///< where it was generated; empty if that was not recorded
+    QString causeWhere; ///< "from the serving switch"; empty if that was not recorded
     QString meaning;    ///< what it says about the line
     QString part;       ///< whose part it is
     QString call;       ///< whom to call
@@ -78,6 +80,7 @@ struct Handoff
     std::vector<HandoffReading> readings;
     std::vector<HandoffLayer> layers;
     QStringList done;       ///< what was done already: runs, changes
+    QStringList toMend;     ///< told of criteria that are met all the same
     QStringList alsoFailed; ///< further criteria that are not met
     QStringList notTried;   ///< criteria of which only the evidence lacks
     QString recordedBy;     ///< name of the installer of the last fact
@@ -86,7 +89,6 @@ struct Handoff
 
     /// "Layer 3, terminal 2": the place says the name again if it begins with it.
     QString whatFailed() const;
-    bool isMissing = false; ///< nothing failed: it was not shown yet
 };
 
 /// What a handoff is made from.

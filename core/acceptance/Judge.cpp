@@ -1,6 +1,7 @@
 #include "core/acceptance/Judge.h"
 
 #include "core/acceptance/Judging.h"
+#include "core/base/PaperTime.h"
 
 #include <algorithm>
 
@@ -87,7 +88,9 @@ void sayHazardsNearby(const Judging &judging, Decision &decision)
 {
     for (const Hazard &hazard : judging.evidence.cards().open())
         if (!hazard.isOfPair)
-            note(decision, hazardText(hazard, judging.order.number));
+            decision.hazardsNearby.push_back(hazardText(hazard, judging.order.number));
+    for (const Text &hazard : decision.hazardsNearby)
+        note(decision, hazard);
 }
 
 /// What the counted runs prove: of several channels the one that proves least speaks.
@@ -160,10 +163,10 @@ void sayInterruptions(const Judging &judging, Decision &decision)
             const bool up = fact->as<LayerFact>()->outcome == LayerOutcome::Up;
             if (up && down)
                 note(decision,
-                     Text(QT_TRANSLATE_NOOP("core", "%1 was down at %2 and up again at %3."))
+                     Text(QT_TRANSLATE_NOOP("core", "%1 was down on %2 and up again on %3."))
                          .arg(need.label)
-                         .arg(down->at.localMinute())
-                         .arg(fact->at.localMinute()));
+                         .arg(paperTime(down->at))
+                         .arg(paperTime(fact->at)));
             if (up)
                 down = nullptr;
             else if (wasUp && !down)
@@ -208,22 +211,15 @@ void sayCurrentAgainstVoltage(const Judging &judging, Decision &decision)
 /// One installer is at one place at a time.
 void sayOverlappingVisits(const Judging &judging, Decision &decision)
 {
-    std::vector<std::pair<const Fact *, const VisitFact *>> visits;
-    for (const Fact *fact : judging.evidence.of<VisitFact>())
-        if (const auto *visit = fact->as<VisitFact>(); visit->arrived && visit->left)
-            visits.emplace_back(fact, visit);
+    const std::vector<Visit> visits = visitsOf(judging.input.facts);
     for (std::size_t i = 0; i < visits.size(); ++i)
-        for (std::size_t j = i + 1; j < visits.size(); ++j) {
-            const auto &[a, first] = visits[i];
-            const auto &[b, second] = visits[j];
-            if (a->installer == b->installer && *first->arrived < *second->left &&
-                *second->arrived < *first->left && *first->arrived != *second->arrived)
+        for (std::size_t j = i + 1; j < visits.size(); ++j)
+            if (visits[i].overlaps(visits[j]))
                 note(decision, Text(QT_TRANSLATE_NOOP(
                                         "core", "The visits of %1 from %2 and from %3 overlap."))
-                                   .arg(a->installer)
-                                   .arg(first->arrived->localMinute())
-                                   .arg(second->arrived->localMinute()));
-        }
+                                   .arg(visits[i].installer)
+                                   .arg(paperTime(visits[i].arrived))
+                                   .arg(paperTime(visits[j].arrived)));
 }
 
 /// What was recorded and does not count, and what is older than the order.
@@ -232,9 +228,11 @@ void sayDiscounted(const Judging &judging, Decision &decision)
     constexpr double earliest = 30.0 * 86400;
     const auto &takenIn = judging.input.takenIn;
     for (const Discounted &each : judging.evidence.discounted())
-        note(decision, Text(QT_TRANSLATE_NOOP("core", "%1 of %2 does not count: %3."))
+        note(decision, Text(each.sentence.english().endsWith(u'.')
+                                ? QT_TRANSLATE_NOOP("core", "%1 of %2 does not count: %3")
+                                : QT_TRANSLATE_NOOP("core", "%1 of %2 does not count: %3."))
                            .arg(Text(factName(each.fact->kind())))
-                           .arg(timeOf(*each.fact).localMinute())
+                           .arg(paperTime(timeOf(*each.fact)))
                            .arg(each.sentence));
     if (!takenIn)
         return;
@@ -245,7 +243,7 @@ void sayDiscounted(const Judging &judging, Decision &decision)
                           "core",
                           "%1 of %2 was made more than 30 days before the order was taken in."))
                      .arg(Text(factName(fact->kind())))
-                     .arg(timeOf(*fact).localMinute()));
+                     .arg(paperTime(timeOf(*fact))));
 }
 
 QString decisionId(const DecisionInput &input)
@@ -332,9 +330,7 @@ Stage stageOf(const Decision &decision, const DecisionInput &input, bool finishe
         return Stage::Done;
     if (const CriterionResult *open = decision.firstOpen())
         return stageAt(open->station);
-    const bool needsCertificate =
-        input.scope != OrderScope::Nothing && input.scope != OrderScope::RecordOnly;
-    return stageAt(needsCertificate ? Station::Certificate : Station::Acceptance);
+    return stageAt(getsCertificate(input.scope) ? Station::Certificate : Station::Acceptance);
 }
 
 } // namespace loopwright

@@ -23,19 +23,22 @@ bool isDataCall(const RunFact &run, const ServiceOrder &order)
     return run.rate.value_or(64000) % 64000 == 0 || order.dataRate != 64000;
 }
 
+} // namespace
+
 bool showsCallOut(const RunFact &run, const ServiceOrder &order, Channel channel)
 {
     return isDataCall(run, order) && isSelfCall(run, order) && run.channels.front() == channel;
 }
 
-/// A loopback that calls back rings the number as a data call.
-bool showsCallIn(const RunFact &run, const ServiceOrder &order, const NumberKey &key,
-                 const QString &number)
+bool showsCallIn(const RunFact &run, const ServiceOrder &order, const QString &number)
 {
+    const NumberKey key(order);
     const bool callsBack = run.path == Path::TestLine && run.toDn && lastedAsCall(run);
     return isDataCall(run, order) && (isSelfCall(run, order) || callsBack) &&
-           key(*run.toDn) == number;
+           key(*run.toDn) == key(number);
 }
+
+namespace {
 
 Need callNeed(const QString &key, Channel channel, CallDirection direction, Service service)
 {
@@ -86,13 +89,13 @@ void needCallIn(std::vector<Need> &needs, const ServiceOrder &order,
                      .arg(toText(service))
                      .arg(key.shown(terminal.dn));
     need.hint = Text(QT_TRANSLATE_NOOP("core", "from any number"));
-    need.matches = [order, key, number = key(terminal.dn), service](const Fact &fact) {
+    need.matches = [order, key, number = terminal.dn, service](const Fact &fact) {
         if (const auto *run = fact.as<RunFact>())
-            return service == Service::Data && showsCallIn(*run, order, key, number);
+            return service == Service::Data && showsCallIn(*run, order, number);
         const auto *call = fact.as<CallFact>();
         if (!call || call->service != service || call->direction != CallDirection::In)
             return false;
-        return call->dn ? key(*call->dn) == number : order.terminals.size() == 1;
+        return call->dn ? key(*call->dn) == key(number) : order.terminals.size() == 1;
     };
     needs.push_back(std::move(need));
 }
@@ -189,7 +192,10 @@ void judgeCalls(Judging &judging, CriterionResult &result)
         if (!fact) {
             judging.settle(
                 *need, result, CriterionOutcome::Missing,
-                Text(QT_TRANSLATE_NOOP("core", "No %1 was recorded.")).arg(need->label),
+                Text(judging.hasDiscounted(*need)
+                         ? QT_TRANSLATE_NOOP("core", "No %1 counts.")
+                         : QT_TRANSLATE_NOOP("core", "No %1 was recorded."))
+                    .arg(need->label),
                 Text(QT_TRANSLATE_NOOP("core", "Make a %1 and record it.")).arg(need->label));
             continue;
         }
@@ -265,12 +271,13 @@ void judgeAnnounced(Judging &judging, const Need &need, const CallFact &call, bo
                     CriterionResult &result)
 {
     const Services granted = judging.order.bServices() | judging.order.d;
+    const QString shown = NumberKey(judging.order).shown(*call.announcedDn);
     if (!right)
         judging.settle(
             need, result, CriterionOutcome::NotMet,
             Text(QT_TRANSLATE_NOOP(
                      "core", "The network announced %1, which is not the number of this pair."))
-                .arg(*call.announcedDn),
+                .arg(shown),
             Text(QT_TRANSLATE_NOOP("core",
                                    "Have the office check pair and number: this may be another "
                                    "customer's line.")));
@@ -283,9 +290,8 @@ void judgeAnnounced(Judging &judging, const Need &need, const CallFact &call, bo
                 .arg(toText(*call.announcedService)),
             Text(QT_TRANSLATE_NOOP("core", "Have the office check the services of the line.")));
     else
-        judging.settle(
-            need, result, CriterionOutcome::Met,
-            Text(QT_TRANSLATE_NOOP("core", "The network announced %1.")).arg(*call.announcedDn));
+        judging.settle(need, result, CriterionOutcome::Met,
+                       Text(QT_TRANSLATE_NOOP("core", "The network announced %1.")).arg(shown));
 }
 
 /// A stranger's number that was heard for none of the order's own speaks of the pair, until a later

@@ -1,10 +1,12 @@
 // Criteria detector and run.
 
+#include "core/acceptance/CheckFaults.h"
 #include "core/acceptance/Judging.h"
 #include "core/acceptance/RunWords.h"
 #include "core/errortest/Bounds.h"
 #include "core/errortest/Pattern.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace loopwright {
@@ -147,7 +149,9 @@ void sayNoRun(Judging &judging, const Need &need, const ChannelRuns &channel,
     judging.settle(
         need, result, CriterionOutcome::Missing,
         channel.runs.empty()
-            ? Text(QT_TRANSLATE_NOOP("core", "No run on %1 at %2 bit/s was recorded."))
+            ? Text(judging.evidence.all<RunFact>().empty() && struckOutRuns(judging).isEmpty()
+                       ? QT_TRANSLATE_NOOP("core", "No run on %1 at %2 bit/s was recorded.")
+                       : QT_TRANSLATE_NOOP("core", "No run on %1 at %2 bit/s counts."))
                   .arg(toText(channel.channel))
                   .arg(judging.order.dataRate)
             : Text(QT_TRANSLATE_NOOP("core", "%1: %2"))
@@ -158,9 +162,27 @@ void sayNoRun(Judging &judging, const Need &need, const ChannelRuns &channel,
             .arg(toText(channel.channel)));
 }
 
+/// "B1 and B2": the channels on which this run has the same part, so that it is told once.
+QString channelsOf(const Judging &judging, const Fact &fact,
+                   const JudgedRun *(*partOf)(const ChannelRuns &))
+{
+    QList<Channel> channels;
+    for (const ChannelRuns &each : judging.runs)
+        if (const JudgedRun *run = partOf(each); run && run->fact == &fact)
+            channels << each.channel;
+    return channelsText(channels);
+}
+const JudgedRun *decidingRun(const ChannelRuns &channel)
+{
+    return channel.deciding();
+}
+const JudgedRun *lastRun(const ChannelRuns &channel)
+{
+    return channel.runs.empty() ? nullptr : &channel.runs.back();
+}
+
 void judgeChannelRun(Judging &judging, const ChannelRuns &channel, CriterionResult &result)
 {
-    const QString name = toText(channel.channel);
     const Need &need = *judging.need(runKey(channel.channel));
     const JudgedRun *run = channel.deciding();
     tellRuns(judging.standings[need.key], channel);
@@ -169,6 +191,7 @@ void judgeChannelRun(Judging &judging, const ChannelRuns &channel, CriterionResu
         return;
     }
     result.evidence << run->fact->id;
+    const QString name = channelsOf(judging, *run->fact, decidingRun);
     const JudgedRun &last = channel.runs.back();
     switch (run->standing) {
     case RunStanding::Passed:
@@ -195,7 +218,9 @@ void judgeChannelRun(Judging &judging, const ChannelRuns &channel, CriterionResu
                           "again.")));
     if (last.standing == RunStanding::Blocked || last.standing == RunStanding::Unchecked)
         judging.settle(need, result, CriterionOutcome::NotMet,
-                       Text(QT_TRANSLATE_NOOP("core", "%1: %2")).arg(name).arg(last.why));
+                       Text(QT_TRANSLATE_NOOP("core", "%1: %2"))
+                           .arg(channelsOf(judging, *last.fact, lastRun))
+                           .arg(last.why));
 }
 
 /// Whether it was said what was done after the newest failed run of any channel.
@@ -256,73 +281,11 @@ void judgeRun(Judging &judging, CriterionResult &result)
         worst = sum.berAll.value_or(1);
         // Without any available time there is no ratio; the counts say what was seen.
         result.measured = sum.ber ? QJsonValue(*sum.ber) : QJsonValue();
-        result.measuredText = countsText(sum);
+        result.measuredText = countsText(*run->fact->as<RunFact>(), sum);
     }
     judgeCleared(judging);
     result.evidence.removeDuplicates();
     mergeOutcome(result, result.outcome, struckOutRuns(judging));
-}
-
-namespace {
-
-/// A receiver that synchronises itself may show one error as three; what is more comes from the
-/// line. The seconds before and after an injection may each be errored by it.
-Text moreThanSent(const DetectorFact &check)
-{
-    const qint64 sent = std::max(check.injections.value_or(0), check.injected.value_or(0));
-    const bool manySeconds =
-        check.seenErroredSeconds.value_or(0) > 2 * check.injections.value_or(0);
-    const bool manyErrors =
-        check.seenBitErrors.value_or(0) > 3 * sent + check.quietBitErrors.value_or(0);
-    if (!manySeconds && !manyErrors)
-        return {};
-    return Text(QT_TRANSLATE_NOOP(
-                    "core", "Errors were sent %1 times and %2 bit errors in %3 errored seconds "
-                            "were seen, more than were sent: the line makes errors."))
-        .arg(check.injections.value_or(0))
-        .arg(check.seenBitErrors.value_or(0))
-        .arg(check.seenErroredSeconds.value_or(0));
-}
-
-} // namespace
-
-std::pair<CriterionOutcome, Text> checkOutcome(const Fact &fact, const LimitSet &limits)
-{
-    const auto *check = fact.as<DetectorFact>();
-    const double quiet = limits.value("detector_quiet_seconds_min");
-    const QStringList missing = check->missingKeys();
-    if (!missing.isEmpty())
-        return {CriterionOutcome::Missing,
-                Text(QT_TRANSLATE_NOOP("core", "The detector check does not say %1."))
-                    .arg(missing.join(", ").replace('_', ' '))};
-    Text wrong;
-    if (double(check->quietSeconds.value_or(0)) < quiet || check->quietBitErrors.value_or(0) > 0)
-        wrong +=
-            Text(QT_TRANSLATE_NOOP(
-                     "core",
-                     "Before the errors were sent there were %1 quiet seconds with %2 bit errors; "
-                     "%3 s without are needed."))
-                .arg(check->quietSeconds.value_or(0))
-                .arg(check->quietBitErrors.value_or(0))
-                .arg(quiet);
-    if (!check->everyInjectionSeen())
-        wrong += Text(QT_TRANSLATE_NOOP(
-                          "core",
-                          "Errors were sent %1 times and %2 bit errors in %3 errored seconds were "
-                          "seen: not every one was seen."))
-                     .arg(check->injections.value_or(0))
-                     .arg(check->seenBitErrors.value_or(0))
-                     .arg(check->seenErroredSeconds.value_or(0));
-    else if (const Text more = moreThanSent(*check); !more.isEmpty())
-        wrong += more;
-    if (!check->cleared.value_or(false))
-        wrong += Text(QT_TRANSLATE_NOOP("core", "The counters were not cleared after the check."));
-    if (!wrong.isEmpty())
-        return {CriterionOutcome::NotMet, wrong};
-    return {
-        CriterionOutcome::Met,
-        Text(QT_TRANSLATE_NOOP("core", "Errors sent %1 times, every one seen, counters cleared."))
-            .arg(check->injections.value_or(0))};
 }
 
 namespace {
@@ -352,14 +315,32 @@ void judgeChannelCheck(Judging &judging, const ChannelRuns &channel, CriterionRe
         "core", "Make the detector check: quiet, inject, see, clear; then the run."));
     if (!standing.counts) {
         judging.settle(need, result, CriterionOutcome::Missing,
-                       Text(QT_TRANSLATE_NOOP("core", "No detector check was made on %1."))
+                       Text(judging.evidence.all<DetectorFact>().empty()
+                                ? QT_TRANSLATE_NOOP("core", "No detector check was made on %1.")
+                                : QT_TRANSLATE_NOOP("core", "No detector check on %1 counts."))
                            .arg(toText(channel.channel)),
                        again);
         return;
     }
     result.evidence << standing.counts->id;
     const auto [outcome, why] = checkOutcome(*standing.counts, judging.limits);
-    judging.settle(need, result, outcome, why, outcome == CriterionOutcome::Met ? Text() : again);
+    const std::vector<CheckFault> faults =
+        outcome == CriterionOutcome::NotMet
+            ? faultsOf(*standing.counts->as<DetectorFact>(), judging.limits)
+            : std::vector<CheckFault>();
+    const bool ofTheLine = std::ranges::any_of(faults, isOfTheLine);
+    judging.settle(need, result, outcome, why,
+                   outcome == CriterionOutcome::Met ? Text()
+                   : ofTheLine
+                       ? Text(QT_TRANSLATE_NOOP(
+                             "core", "Find and mend what makes the errors: loss and noise of the "
+                                     "pair, its joints and the drop; then make the detector check "
+                                     "again."))
+                       : again);
+    for (const CheckFault &fault : faults)
+        explainPlainly(result, CriterionOutcome::NotMet, fault.plain);
+    if (ofTheLine)
+        result.part = LinePart::Loop;
 }
 
 } // namespace

@@ -1,7 +1,10 @@
 // Criteria identifiers and safety.
 
 #include "core/acceptance/Judging.h"
+#include "core/base/PaperTime.h"
 #include "core/identifiers/TerminalIdentifiers.h"
+
+#include <QMap>
 
 #include <algorithm>
 
@@ -42,9 +45,15 @@ void judgeIdentifiers(Judging &judging, CriterionResult &result)
             need, result, CriterionOutcome::NotMet, conflict.reason(),
             Text(QT_TRANSLATE_NOOP(
                 "core", "Have the office assign another, or release the one that is in use.")));
-    result.grade = errors > 0 || !judging.input.conflicts.empty() ? QuantityClass::Poor
-                   : warnings > 0                                 ? QuantityClass::Marginal
-                                                                  : QuantityClass::Good;
+    if (errors == 0 && judging.input.conflicts.empty() && warnings > 0)
+        addRemark(result,
+                  {Text::counted(QT_TRANSLATE_NOOP("core", "One is to be confirmed with the "
+                                                           "provider."),
+                                 QT_TRANSLATE_NOOP("core", "%n are to be confirmed with the "
+                                                           "provider."),
+                                 warnings),
+                   Text(QT_TRANSLATE_NOOP("core", "What is unusual in them is to be confirmed with "
+                                                  "the provider."))});
     result.measured = errors + int(judging.input.conflicts.size());
     result.measuredText = Text(QT_TRANSLATE_NOOP("core", "%1 in error"))
                               .arg(errors + int(judging.input.conflicts.size()));
@@ -97,13 +106,13 @@ void judgeHazards(Judging &judging, CriterionResult &result)
 {
     const Need &closing = *judging.need("hazard_closed"), &card = *judging.need("safety");
     for (const Hazard &hazard : judging.evidence.cards().hazards()) {
-        const QString when = hazard.card->at.localMinute();
+        const QString when = paperTime(hazard.card->at);
         result.evidence << hazard.card->id;
         if (!hazard.closing) {
             judging.settle(
                 closing, result, CriterionOutcome::NotMet, hazardText(hazard, judging.order.number),
                 Text(QT_TRANSLATE_NOOP(
-                    "core", "Stop, move away, and report the foreign voltage. When its source "
+                    "core", "Keep away and have the foreign voltage reported. When its source "
                             "is found and cleared, record how, and make a new card.")));
             if (hazard.refused)
                 judging.settle(closing, result, CriterionOutcome::NotMet, Text(closingRefused));
@@ -113,18 +122,56 @@ void judgeHazards(Judging &judging, CriterionResult &result)
         judging.settle(
             closing, result, CriterionOutcome::Met,
             hazard.clear
-                ? Text("The hazard read %1 was closed; the card after it is clear.").arg(when)
-                : Text("It was said how the hazard read %1 was closed.").arg(when));
+                ? Text(QT_TRANSLATE_NOOP("core", "The hazard read on %1 was closed; the card after "
+                                                 "it is clear."))
+                      .arg(when)
+                : Text(QT_TRANSLATE_NOOP("core",
+                                         "It was said how the hazard read on %1 was closed."))
+                      .arg(when));
         if (!hazard.clear)
             judging.settle(
                 card, result, CriterionOutcome::Missing,
                 Text(QT_TRANSLATE_NOOP(
-                         "core", "The hazard read %1 is said to be closed; no clear card was made "
-                                 "since."))
+                         "core",
+                         "The hazard read on %1 is said to be closed; no clear card was made "
+                         "since."))
                     .arg(when),
                 Text(QT_TRANSLATE_NOOP("core",
                                        "Make a new safety card before the pair is touched.")));
+        explainPlainly(
+            result, CriterionOutcome::Missing,
+            Text(QT_TRANSLATE_NOOP("core", "A dangerous voltage was read on the pair; the check "
+                                           "that it is gone is still to be made.")));
+        explainPlainly(
+            result, CriterionOutcome::Met,
+            Text(QT_TRANSLATE_NOOP("core", "A dangerous voltage was read on the pair, and its "
+                                           "cause was closed; after that no reading was above the "
+                                           "stop limits.")));
     }
+}
+
+/// What a card that is not clear means to the customer; the words of the row, if it only lacks
+/// something.
+Text plainOf(const SafetyVerdict &verdict)
+{
+    if (verdict.outcome == SafetyOutcome::ForeignBattery)
+        return Text(QT_TRANSLATE_NOOP("core", "A voltage from elsewhere is on the pair: it is not "
+                                              "worked on until that is cleared."));
+    if (verdict.misfits.empty())
+        return {};
+    return Text(QT_TRANSLATE_NOOP("core", "The voltages read on the pair do not fit each other: "
+                                          "the check for dangerous voltage is to be made again."));
+}
+
+/// Of the newest card at each place.
+void tellRemarks(const std::vector<const Card *> &cards, CriterionResult &result)
+{
+    QMap<QString, const Card *> newest;
+    for (const Card *card : cards)
+        newest[card->fact->as<SafetyFact>()->place.value_or(QString()).trimmed()] = card;
+    for (const Card *card : newest)
+        for (const Remark &remark : card->verdict.remarks())
+            addRemark(result, remark);
 }
 
 /// Each measurement that counts has its card: else it would not count.
@@ -132,20 +179,22 @@ void judgeCards(Judging &judging, CriterionResult &result)
 {
     const Need &need = *judging.need("safety");
     const Evidence &evidence = judging.evidence;
-    bool any = false;
+    std::vector<const Card *> holding;
     for (const Fact *fact : evidence.facts()) {
         if (!isMeasurement(*fact) || !evidence.counts(*fact))
             continue;
         const Card *card = evidence.cards().holdingAt(timeOf(*fact), evidence.visitOf(*fact));
         if (!card || result.evidence.contains(card->fact->id))
             continue;
-        any = true;
+        holding.push_back(card);
         result.evidence << card->fact->id;
         judging.settle(need, result, CriterionOutcome::Met,
                        card->verdict.text(card->fact->at.localClock()));
     }
-    if (any)
+    if (!holding.empty()) {
+        tellRemarks(holding, result);
         return;
+    }
     // Nobody measured yet: the newest card speaks for itself.
     const Fact *newest = judging.newest(need);
     if (!newest) {
@@ -155,11 +204,13 @@ void judgeCards(Judging &judging, CriterionResult &result)
             Text(QT_TRANSLATE_NOOP("core", "Make the safety card before the pair is touched.")));
         return;
     }
-    const SafetyVerdict &verdict = judging.evidence.cards().cardOf(*newest)->verdict;
+    const Card *card = judging.evidence.cards().cardOf(*newest);
+    const SafetyVerdict &verdict = card->verdict;
     result.evidence << newest->id;
-    if (verdict.outcome == SafetyOutcome::Clear)
+    if (verdict.outcome == SafetyOutcome::Clear) {
         judging.settle(need, result, CriterionOutcome::Met, verdict.text(newest->at.localClock()));
-    else if (verdict.outcome == SafetyOutcome::ForeignBattery)
+        tellRemarks({card}, result);
+    } else if (verdict.outcome == SafetyOutcome::ForeignBattery)
         judging.settle(need, result, CriterionOutcome::Missing, verdict.text(),
                        verdict.batteries.front().toDo);
     else if (verdict.outcome == SafetyOutcome::Incomplete)
@@ -169,6 +220,9 @@ void judgeCards(Judging &judging, CriterionResult &result)
                                  "core", "Complete the safety card before the first measurement."))
                            : Text(QT_TRANSLATE_NOOP(
                                  "core", "Prove the ground lead and make the safety card again.")));
+    explainPlainly(result, CriterionOutcome::Missing, plainOf(verdict));
+    if (verdict.outcome == SafetyOutcome::ForeignBattery)
+        result.part = LinePart::Loop;
 }
 
 } // namespace

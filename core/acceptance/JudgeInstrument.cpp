@@ -1,6 +1,7 @@
 // Criterion instrument: of every reading that the other criteria rest on.
 
 #include "core/acceptance/Judging.h"
+#include "core/base/PaperTime.h"
 
 #include <algorithm>
 
@@ -27,9 +28,47 @@ Text instrumentTrouble(const Judging &judging, const Fact &fact)
         return Text(
                    QT_TRANSLATE_NOOP("core", "Instrument %1 was not within its calibration on %2."))
             .arg(key)
-            .arg(day.toString(Qt::ISODate));
+            .arg(paperDay(day));
     return {};
 }
+
+namespace {
+
+bool needsNone(const Judging &judging, const QString &key)
+{
+    const auto found = std::ranges::find(judging.input.instruments, key, &Instrument::key);
+    return found != judging.input.instruments.end() &&
+           std::ranges::any_of(found->calibrations,
+                               [](const Calibration &calibration) { return !calibration.due; });
+}
+
+/// What the words of the row would say too much of: test sets that need no calibration, and the
+/// meter of a safety card, which nobody judges by its own.
+void sayWhatIsNotCalibrated(const Judging &judging, const QStringList &used,
+                            CriterionResult &result)
+{
+    if (result.outcome != CriterionOutcome::Met)
+        return;
+    const bool anyWithout = std::ranges::any_of(
+        used, [&judging](const QString &key) { return needsNone(judging, key); });
+    const bool isMeterInDoubt =
+        std::ranges::any_of(judging.evidence.facts(), [&judging](const Fact *fact) {
+            return fact->as<SafetyFact>() && judging.decidedBy.contains(fact->id) &&
+                   !instrumentTrouble(judging, *fact).isEmpty();
+        });
+    if (!anyWithout && !isMeterInDoubt)
+        return;
+    Text words(anyWithout ? QT_TRANSLATE_NOOP("core", "The test sets are known, and were within "
+                                                      "their calibration, or need none.")
+                          : QT_TRANSLATE_NOOP("core", "The test sets are known, and were within "
+                                                      "their calibration."));
+    if (isMeterInDoubt)
+        words += Text(QT_TRANSLATE_NOOP(
+            "core", "The meter of the safety card is not judged by its calibration."));
+    explainPlainly(result, CriterionOutcome::Met, words);
+}
+
+} // namespace
 
 void needInstrument(std::vector<Need> &needs, const ServiceOrder &, OrderScope, const LimitSet &)
 {
@@ -91,7 +130,7 @@ void judgeInstrument(Judging &judging, CriterionResult &result)
                 need, result, CriterionOutcome::Met,
                 Text(QT_TRANSLATE_NOOP("core", "Instrument %1 was within its calibration on %2."))
                     .arg(instrument)
-                    .arg(timeOf(*fact).localDate().toString(Qt::ISODate)));
+                    .arg(paperDay(timeOf(*fact).localDate())));
         else
             mergeOutcome(result, CriterionOutcome::NotMet, trouble,
                          Text(QT_TRANSLATE_NOOP(
@@ -106,6 +145,7 @@ void judgeInstrument(Judging &judging, CriterionResult &result)
     else if (!measured)
         mergeOutcome(result, CriterionOutcome::NotNeeded,
                      Text(QT_TRANSLATE_NOOP("core", "Nothing was measured with an instrument.")));
+    sayWhatIsNotCalibrated(judging, used, result);
     if (!used.isEmpty())
         result.setMeasured(Text::verbatim(used.join(", ")));
 }

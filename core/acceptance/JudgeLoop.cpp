@@ -2,6 +2,7 @@
 // make-up; of an analog line by resistance and the voice-band rules.
 
 #include "core/acceptance/Judging.h"
+#include "core/acceptance/LoopState.h"
 #include "core/loop/DesignRules.h"
 #include "core/loop/LoopComparison.h"
 #include "core/loop/VoiceBand.h"
@@ -49,13 +50,10 @@ PairFigures newestFigures(const Judging &judging)
             makeupId = fact->id;
         }
     }
-    if (figures.makeup) {
-        MeasuredLoop measured{figures.resistanceOhm, {}};
-        const double ohms = judging.limits.value("bri_termination");
-        if (figures.lossDb && !judging.isAnalog())
-            measured.losses.push_back({frequency, *figures.lossDb, {ohms, ohms}});
-        figures.recordIsWrong = !agreesAtSomeTemperature(*figures.makeup, measured, judging.limits);
-    }
+    LoopState known{figures.makeup, {figures.resistanceOhm, {}}};
+    if (figures.lossDb)
+        known.measured.losses.push_back({frequency, *figures.lossDb, {}});
+    figures.recordIsWrong = isRecordWrong(known, judging.order.kind, judging.limits);
     // A loss at that frequency says nothing of an analog line.
     figures.evidence = {resistanceId, judging.isAnalog() ? QString() : lossId, makeupId};
     figures.evidence.removeAll(QString());
@@ -113,8 +111,10 @@ QuantityClass gradeOf(Suitability verdict)
 /// A rule of the make-up that a figure was computed by.
 void judgeRule(Judging &judging, CriterionResult &result, const RuleResult &rule, bool predicted)
 {
+    const bool isSentence = rule.reason.english().endsWith(u'.');
+    const Text told = isSentence ? rule.reason : Text("%1.").arg(rule.reason);
     const Text reason =
-        predicted ? Text(QT_TRANSLATE_NOOP("core", "Predicted: %1")).arg(rule.reason) : rule.reason;
+        predicted ? Text(QT_TRANSLATE_NOOP("core", "Predicted: %1")).arg(told) : told;
     mergeGrade(result, gradeOf(rule.verdict));
     if (rule.verdict == Suitability::NotSuitable)
         judging.settle(makeupNeed(judging), result, CriterionOutcome::NotMet, reason,
@@ -149,12 +149,14 @@ void sayRecordIsWrong(Judging &judging, PairFigures &figures, CriterionResult &r
 {
     if (!figures.recordIsWrong)
         return;
-    judging.settle(
-        makeupNeed(judging), result, CriterionOutcome::Met,
-        Text(QT_TRANSLATE_NOOP(
-            "core", "The make-up on record explains what was measured at no temperature of the "
-                    "cable from -20 to 140 °F: the measurement decides, and the record is wrong.")),
-        Text(QT_TRANSLATE_NOOP("core", "Have the record of the pair mended.")));
+    const Text next(QT_TRANSLATE_NOOP("core", "Have the record of the pair mended."));
+    Text told(recordIsWrongText);
+    judging.settle(makeupNeed(judging), result, CriterionOutcome::Met, told, next);
+    told += next;
+    addRemark(
+        result,
+        {told, Text(QT_TRANSLATE_NOOP("core", "The record of the pair does not agree with what was "
+                                              "measured, and is to be mended."))});
     figures.makeup.reset();
 }
 
@@ -166,6 +168,13 @@ bool runWithoutErrors(const Judging &judging)
             return true;
     }
     return false;
+}
+
+Text nothingKnown(const Judging &judging)
+{
+    return judging.hasDiscounted(measuredNeed(judging))
+               ? QT_TRANSLATE_NOOP("core", "Nothing that counts is known of the loop.")
+               : QT_TRANSLATE_NOOP("core", "Nothing is known of the loop yet.");
 }
 
 void judgeWithoutMakeup(Judging &judging, const PairFigures &figures, CriterionResult &result)
@@ -197,8 +206,7 @@ void judgeWithoutMakeup(Judging &judging, const PairFigures &figures, CriterionR
                 .arg(frequency));
     else
         judging.settle(
-            need, result, CriterionOutcome::Missing,
-            Text(QT_TRANSLATE_NOOP("core", "Nothing is known of the loop yet.")),
+            need, result, CriterionOutcome::Missing, nothingKnown(judging),
             Text(QT_TRANSLATE_NOOP(
                 "core", "Enter the make-up of the pair, or measure its resistance and loss.")));
 }
@@ -260,8 +268,7 @@ void judgeAnalogLoop(Judging &judging, const PairFigures &figures, CriterionResu
     if (!figures.makeup) {
         if (!figures.resistanceOhm)
             judging.settle(
-                measuredNeed(judging), result, CriterionOutcome::Missing,
-                Text(QT_TRANSLATE_NOOP("core", "Nothing is known of the loop yet.")),
+                measuredNeed(judging), result, CriterionOutcome::Missing, nothingKnown(judging),
                 Text(QT_TRANSLATE_NOOP(
                     "core", "Enter the make-up of the pair, or measure its resistance.")));
         return;

@@ -113,7 +113,10 @@ void judgeQuantity(Judging &judging, CriterionResult &result)
     if (!value) {
         judging.settle(
             need, result, about.always ? CriterionOutcome::Missing : CriterionOutcome::NotNeeded,
-            Text(QT_TRANSLATE_NOOP("core", "The %1 was not recorded.")).arg(name),
+            Text(judging.hasDiscounted(need)
+                     ? QT_TRANSLATE_NOOP("core", "The %1 that was recorded does not count.")
+                     : QT_TRANSLATE_NOOP("core", "The %1 was not recorded."))
+                .arg(name),
             about.always ? Text(QT_TRANSLATE_NOOP("core", "Record the %1.")).arg(name) : Text());
         return;
     }

@@ -1,5 +1,6 @@
 // How every run stands, and the list of those that were made.
 
+#include "core/acceptance/CheckFaults.h"
 #include "core/acceptance/Judging.h"
 #include "core/acceptance/RunWords.h"
 #include "core/errortest/CountText.h"
@@ -19,7 +20,7 @@ Text overLimits(const RunFact &run, const RunEvaluation &evaluation, const Limit
     const double fullSeconds = limits.value("run_seconds_min");
     const double bits = std::max(double(sum.bits), fullSeconds * double(run.bitsPerSecond()));
     const double available = std::max(double(sum.availableSeconds), fullSeconds);
-    const double severe = double(sum.severelyErroredSeconds + sum.unavailableSeconds);
+    const qint64 severe = sum.severelyErroredSeconds + sum.unavailableSeconds;
     std::vector<Text> over;
     const double mostErrors = std::floor(limits.value("run_ber_max") * bits * (1 + 1e-12));
     const double mostErrored = std::floor(limits.value("run_esr_max") * available * (1 + 1e-12));
@@ -31,12 +32,10 @@ Text overLimits(const RunFact &run, const RunEvaluation &evaluation, const Limit
         over.push_back(Text(QT_TRANSLATE_NOOP("core", "%1 where %2 are the most"))
                            .arg(countText(sum.erroredSeconds, Counted::ErroredSecond))
                            .arg(mostErrored));
-    if (severe > limits.value("run_ses_max"))
-        over.push_back(
-            Text(QT_TRANSLATE_NOOP(
-                     "core", "%1 severely errored or unavailable seconds where %2 are the most"))
-                .arg(severe)
-                .arg(limits.value("run_ses_max")));
+    if (double(severe) > limits.value("run_ses_max"))
+        over.push_back(Text(QT_TRANSLATE_NOOP("core", "%1 where %2 are the most"))
+                           .arg(countText(severe, Counted::SevereOrUnavailableSecond))
+                           .arg(limits.value("run_ses_max")));
     if (double(sum.syncLosses) > limits.value("run_sync_losses_max"))
         over.push_back(Text(QT_TRANSLATE_NOOP("core", "%1 where %2 are the most"))
                            .arg(countText(sum.syncLosses, Counted::LossOfSync))
@@ -153,7 +152,7 @@ JudgedRun judgeOne(const Judging &judging, const Fact &fact)
                          .arg(length)
                          .arg(channelsText(run->channels))
                          .arg(pathText(run->path))
-                         .arg(countsText(evaluation.summary));
+                         .arg(countsText(*run, evaluation.summary));
     }
     holdAgainstCheck(judging, judged);
     return judged;

@@ -44,7 +44,10 @@ const Fact *upOf(Judging &judging, const Need &need, CriterionResult &result, co
     const Fact *fact = judging.newest(need);
     if (!fact) {
         judging.settle(need, result, CriterionOutcome::Missing,
-                       Text(QT_TRANSLATE_NOOP("core", "%1 was not recorded.")).arg(need.label),
+                       Text(judging.hasDiscounted(need)
+                                ? QT_TRANSLATE_NOOP("core", "%1: nothing that counts was recorded.")
+                                : QT_TRANSLATE_NOOP("core", "%1 was not recorded."))
+                           .arg(need.label),
                        next);
         return nullptr;
     }
@@ -234,10 +237,11 @@ void judgeLayer3(Judging &judging, CriterionResult &result)
 {
     result.limitText = QT_TRANSLATE_NOOP("core", "each SPID accepted by the switch");
     result.source = "common practice";
-    int accepted = 0;
+    int accepted = 0, asked = 0;
     for (const OrderedTerminal &terminal : judging.order.terminals) {
         if (terminal.spid.isEmpty())
             continue;
+        ++asked;
         const Need &need = *judging.need(QString("layer.3.%1").arg(terminal.number));
         if (!upOf(judging, need, result,
                   Text(QT_TRANSLATE_NOOP("core", "Record %1: did the switch accept the SPID?"))
@@ -248,7 +252,9 @@ void judgeLayer3(Judging &judging, CriterionResult &result)
                        Text(QT_TRANSLATE_NOOP("core", "SPID %1 accepted.")).arg(terminal.spid));
     }
     result.measured = accepted;
-    result.measuredText = Text(QT_TRANSLATE_NOOP("core", "%1 SPID accepted")).arg(accepted);
+    result.measuredText = Text::counted(QT_TRANSLATE_NOOP("core", "%1 of %n SPID accepted"),
+                                        QT_TRANSLATE_NOOP("core", "%1 of %n SPIDs accepted"), asked)
+                              .arg(accepted);
 }
 
 } // namespace loopwright

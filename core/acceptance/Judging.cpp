@@ -94,6 +94,11 @@ const Fact *Judging::newest(const Need &need) const
     return standings.value(need.key).counts;
 }
 
+bool Judging::hasDiscounted(const Need &need) const
+{
+    return !standings.value(need.key).before.empty();
+}
+
 void Judging::settle(const Need &need, CriterionResult &result, CriterionOutcome outcome,
                      const Text &reason, const Text &next)
 {
@@ -124,6 +129,8 @@ void mergeOutcome(CriterionResult &result, CriterionOutcome outcome, const Text 
         result.outcome = outcome;
         result.reason = reason;
         result.next = next;
+        result.plain = {};
+        result.part.reset();
         return;
     }
     if (result.reason.isEmpty())
@@ -132,6 +139,19 @@ void mergeOutcome(CriterionResult &result, CriterionOutcome outcome, const Text 
         result.reason += reason;
     if (result.next.isEmpty())
         result.next = next;
+}
+
+void explainPlainly(CriterionResult &result, CriterionOutcome outcome, const Text &plain)
+{
+    if (result.outcome != outcome || plain.isEmpty() || result.plain.contains(plain))
+        return;
+    result.plain += plain;
+}
+
+void addRemark(CriterionResult &result, const Remark &remark)
+{
+    if (std::ranges::find(result.remarks, remark) == result.remarks.end())
+        result.remarks.push_back(remark);
 }
 
 void mergeGrade(CriterionResult &result, QuantityClass grade)

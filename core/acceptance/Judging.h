@@ -59,6 +59,8 @@ struct Judging
     const Need *need(const QString &key) const;
     /// The newest counting fact of the need; null if there is none.
     const Fact *newest(const Need &need) const;
+    /// Whether something was recorded for the need that does not count.
+    bool hasDiscounted(const Need &need) const;
 
     /// Says how a need stands and what that makes of the criterion: the worse outcome wins in both.
     void settle(const Need &need, CriterionResult &result, CriterionOutcome outcome,
@@ -72,6 +74,10 @@ Text selfCallTrouble(const RunFact &run, const ServiceOrder &order);
 bool lastedAsCall(const RunFact &run);
 /// A call in itself: a self-call between two numbers of the order in sync for ten seconds.
 bool isSelfCall(const RunFact &run, const ServiceOrder &order);
+/// A self-call at the ordered rate counts as a data call out on its first channel, and as one in to
+/// the number that it called, as a loopback that calls back does; whatever its errors.
+bool showsCallOut(const RunFact &run, const ServiceOrder &order, Channel channel);
+bool showsCallIn(const RunFact &run, const ServiceOrder &order, const QString &number);
 /// Why a run is over its limits of errors, losses of synchronisation and slips; empty if it is not.
 /// A run that was stopped early is held against what a run of full length may have, so that one
 /// error in its first minute has not failed it yet.
@@ -82,8 +88,6 @@ std::vector<ChannelRuns> judgeRuns(const Judging &judging);
 std::vector<RunMade> runsMade(const Judging &judging);
 /// The sentence of the voided run that began last, and how many there are; empty without one.
 Text struckOutRuns(const Judging &judging);
-/// What is wrong with a detector check; Met if nothing is.
-std::pair<CriterionOutcome, Text> checkOutcome(const Fact &check, const LimitSet &limits);
 /// What is wrong with the instrument of a reading that decides; empty if nothing is.
 Text instrumentTrouble(const Judging &judging, const Fact &fact);
 /// Facts that are readings of an instrument; without one named they prove nothing.
@@ -94,6 +98,10 @@ bool needsInstrument(const Fact &fact);
 /// is next stays.
 void mergeOutcome(CriterionResult &result, CriterionOutcome outcome, const Text &reason,
                   const Text &next = {});
+/// What the outcome just merged means to the customer; passed over if a worse one stands.
+void explainPlainly(CriterionResult &result, CriterionOutcome outcome, const Text &plain);
+/// Told once.
+void addRemark(CriterionResult &result, const Remark &remark);
 /// The worse class stays.
 void mergeGrade(CriterionResult &result, QuantityClass grade);
 /// To nine significant digits: what a mathematical library gives beyond them differs from one

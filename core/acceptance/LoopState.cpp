@@ -2,6 +2,8 @@
 
 #include "core/acceptance/Evidence.h"
 
+#include <cmath>
+
 namespace loopwright {
 
 LoopState loopState(const DecisionInput &input, const LimitSet &limits)
@@ -21,6 +23,23 @@ LoopState loopState(const DecisionInput &input, const LimitSet &limits)
     if (loss)
         state.measured.losses.push_back(*loss);
     return state;
+}
+
+const char *const recordIsWrongText = QT_TRANSLATE_NOOP(
+    "core", "The make-up on record explains what was measured at no temperature of the cable from "
+            "-20 to 140 °F: the measurement decides, and the record is wrong.");
+
+bool isRecordWrong(const LoopState &state, LineKind kind, const LimitSet &limits)
+{
+    if (!state.makeup)
+        return false;
+    MeasuredLoop measured{state.measured.dcResistanceOhm, {}};
+    const double frequency = limits.value("bri_loss_frequency"),
+                 ohms = limits.value("bri_termination");
+    for (const LossReading &loss : state.measured.losses)
+        if (kind == LineKind::Bri && std::abs(loss.frequencyHz - frequency) <= 0.01 * frequency)
+            measured.losses.push_back({frequency, loss.lossDb, {ohms, ohms}});
+    return !agreesAtSomeTemperature(*state.makeup, measured, limits);
 }
 
 } // namespace loopwright

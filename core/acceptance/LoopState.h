@@ -17,4 +17,11 @@ struct LoopState
 /// frequency was measured where the limits judge it.
 LoopState loopState(const DecisionInput &input, const LimitSet &limits);
 
+/// Whether the make-up on record explains what was measured at no temperature of the cable: then
+/// the measurement decides, and the record is to be mended. Of losses those of a basic-rate line at
+/// the frequency of its limit speak.
+bool isRecordWrong(const LoopState &state, LineKind kind, const LimitSet &limits);
+/// The sentence for it.
+extern const char *const recordIsWrongText;
+
 } // namespace loopwright

@@ -1,5 +1,6 @@
 #include "core/acceptance/Plan.h"
 
+#include "core/acceptance/CheckFaults.h"
 #include "core/acceptance/Judging.h"
 #include "core/acceptance/RunWords.h"
 

@@ -1,5 +1,6 @@
 #include "core/acceptance/Review.h"
 
+#include "core/acceptance/CheckFaults.h"
 #include "core/acceptance/Contradiction.h"
 #include "core/acceptance/Doubt.h"
 #include "core/acceptance/Judging.h"
@@ -111,7 +112,8 @@ Findings reviewLoop(const Need &need, const QJsonObject &typed, const DecisionIn
     if (!loop.frequencyHz)
         loop.frequencyHz = numberIn(need.preset, "frequency_hz");
     addContradiction(found, contradictionIn(loop));
-    const auto makeup = analog ? loopState(input, limits).makeup : std::nullopt;
+    LoopState known = loopState(input, limits);
+    const auto makeup = analog ? known.makeup : std::nullopt;
     holdAgainst(found, typed, "dc_resistance_ohm",
                 makeup   ? voiceResistanceLimit(*makeup, limits)
                 : analog ? limits.limit("rd_resistance_max")
@@ -119,6 +121,15 @@ Findings reviewLoop(const Need &need, const QJsonObject &typed, const DecisionIn
     const double limited = limits.value("bri_loss_frequency");
     if (!analog && std::abs(loop.frequencyHz.value_or(0) - limited) <= 0.01 * limited)
         holdAgainst(found, typed, "loss_db", limits.limit("bri_loss_max"));
+    // What is typed takes the place of what was measured before.
+    if (loop.dcResistanceOhm)
+        known.measured.dcResistanceOhm = loop.dcResistanceOhm;
+    if (loop.lossDb && loop.frequencyHz)
+        known.measured.losses = {{*loop.frequencyHz, *loop.lossDb, {}}};
+    if ((loop.dcResistanceOhm || loop.lossDb) && isRecordWrong(known, input.order.kind, limits))
+        found.push_back(finding(Severity::Warning, "record_wrong",
+                                loop.lossDb ? "loss_db" : "dc_resistance_ohm",
+                                Text(recordIsWrongText)));
     return found;
 }
 
@@ -214,55 +225,30 @@ Findings reviewCause(const QJsonObject &typed, const DecisionInput &input)
     return found;
 }
 
+std::optional<qint64> countIn(const QJsonObject &typed, const char *key)
+{
+    const auto number = numberIn(typed, key);
+    return number ? std::optional(qint64(*number)) : std::nullopt;
+}
+
 Findings reviewCheck(const QJsonObject &typed, const LimitSet &limits)
 {
+    DetectorFact check;
+    check.quietSeconds = countIn(typed, "quiet_seconds");
+    check.quietBitErrors = countIn(typed, "quiet_bit_errors");
+    check.injections = countIn(typed, "injections");
+    check.injected = countIn(typed, "injected");
+    check.seenBitErrors = countIn(typed, "seen_bit_errors");
+    check.seenErroredSeconds = countIn(typed, "seen_errored_seconds");
+    if (const QJsonValue cleared = typed.value("cleared"); cleared.isBool())
+        check.cleared = cleared.toBool();
     Findings found;
-    const double quiet = limits.value("detector_quiet_seconds_min");
-    if (const auto seconds = numberIn(typed, "quiet_seconds"); seconds && *seconds < quiet)
-        found.push_back(finding(Severity::Error, "over_limit", "quiet_seconds",
-                                Text(QT_TRANSLATE_NOOP("core", "%1 s; at least %2 s are needed."))
-                                    .arg(*seconds)
-                                    .arg(quiet)));
-    if (numberIn(typed, "quiet_bit_errors").value_or(0) > 0)
-        found.push_back(
-            finding(Severity::Error, "over_limit", "quiet_bit_errors",
-                    Text(QT_TRANSLATE_NOOP(
-                        "core", "Errors in the quiet seconds: the line makes them itself."))));
-    const auto seen = numberIn(typed, "seen_bit_errors");
-    const double sent = std::max(numberIn(typed, "injections").value_or(0),
-                                 numberIn(typed, "injected").value_or(0));
-    const auto seconds = numberIn(typed, "seen_errored_seconds");
-    const double times = numberIn(typed, "injections").value_or(0);
-    if (seen && sent > 0 && *seen > 3 * sent + numberIn(typed, "quiet_bit_errors").value_or(0))
-        found.push_back(finding(
-            Severity::Error, "over_limit", "seen_bit_errors",
-            Text(QT_TRANSLATE_NOOP("core", "%1 were sent and %2 seen: the line makes errors."))
-                .arg(sent)
-                .arg(*seen)));
-    if (seconds && times > 0 && *seconds > 2 * times)
-        found.push_back(finding(
-            Severity::Error, "over_limit", "seen_errored_seconds",
-            Text(QT_TRANSLATE_NOOP(
-                     "core",
-                     "Errors were sent %1 times and %2 seconds were errored: the line makes "
-                     "errors."))
-                .arg(times)
-                .arg(*seconds)));
-    if (seconds && times > 0 && *seconds < 1)
-        found.push_back(finding(
-            Severity::Error, "not_seen", "seen_errored_seconds",
-            Text(QT_TRANSLATE_NOOP("core", "Errors were sent and no second was errored: none was "
-                                           "seen."))));
-    if (typed.value("cleared").isBool() && !typed.value("cleared").toBool())
-        found.push_back(
-            finding(Severity::Error, "not_cleared", "cleared",
-                    Text(QT_TRANSLATE_NOOP("core", "The counters are cleared before the run."))));
-    if (seen && *seen < sent)
-        found.push_back(finding(
-            Severity::Error, "not_seen", "seen_bit_errors",
-            Text(QT_TRANSLATE_NOOP("core", "%1 were sent and %2 seen: not every one was seen."))
-                .arg(sent)
-                .arg(*seen)));
+    for (const CheckFault &fault : faultsOf(check, limits))
+        found.push_back(finding(Severity::Error,
+                                fault.kind == CheckFaultKind::NotSeen      ? "not_seen"
+                                : fault.kind == CheckFaultKind::NotCleared ? "not_cleared"
+                                                                           : "over_limit",
+                                fault.field, fault.sentence));
     return found;
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/acceptance/Judging.h"
 #include "core/acceptance/RunWords.h"
+#include "core/base/PaperTime.h"
 
 #include <algorithm>
 #include <cmath>
@@ -57,11 +58,10 @@ RunMade runMade(const Judging &judging, const Fact &fact)
     const auto *run = fact.as<RunFact>();
     const RunEvaluation evaluation = evaluateRun(*run, judging.limits.value("run_confidence"));
     return {fact.id,
-            QString("%1, %2 on %3, %4 s: %5")
-                .arg(run->started.text().left(16).replace('T', ' '), pathText(run->path),
-                     channelsText(run->channels))
-                .arg(std::floor(evaluation.durationSeconds))
-                .arg(countsText(evaluation.summary).english()),
+            QString("%1, %2 on %3, %4 s")
+                .arg(paperTime(run->started), pathText(run->path), channelsText(run->channels))
+                .arg(std::floor(evaluation.durationSeconds)),
+            countsText(*run, evaluation.summary).english(),
             {}};
 }
 

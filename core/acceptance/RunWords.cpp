@@ -39,4 +39,19 @@ Text countsText(const ErrorSummary &summary)
                         ", ");
 }
 
+Text countsText(const RunFact &run, const ErrorSummary &summary)
+{
+    Text text = countsText(summary);
+    text += severelyErroredToo(run, summary);
+    return text;
+}
+
+Text severelyErroredToo(const RunFact &run, const ErrorSummary &summary)
+{
+    if (run.seconds || !run.erroredSeconds || *run.erroredSeconds >= summary.erroredSeconds)
+        return {};
+    return Text(QT_TRANSLATE_NOOP("core", "(%1 errored typed; each severely errored one counts)"))
+        .arg(*run.erroredSeconds);
+}
+
 } // namespace loopwright

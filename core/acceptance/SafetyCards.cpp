@@ -1,6 +1,7 @@
 #include "core/acceptance/SafetyCards.h"
 
 #include "core/acceptance/PairInForce.h"
+#include "core/base/PaperTime.h"
 
 #include <algorithm>
 
@@ -20,6 +21,27 @@ bool isOneOf(const QStringList &pairs, const QString &pair)
 {
     return std::ranges::any_of(pairs,
                                [&pair](const QString &each) { return isSamePair(each, pair); });
+}
+
+QString sourceInWords(HazardSource source)
+{
+    switch (source) {
+    case HazardSource::Power:
+        return "contact with the power lines";
+    case HazardSource::Ringing:
+        return "ringing of the office";
+    case HazardSource::SpanFeed:
+        return "feed of carrier equipment";
+    case HazardSource::OtherPair:
+        return "contact with another pair";
+    case HazardSource::Induced:
+        return "induced by power lines beside the cable";
+    case HazardSource::Meter:
+        return "the meter was wrong";
+    case HazardSource::Mistyped:
+        return "mistyped: the reading was never made";
+    }
+    return {};
 }
 
 /// A clear card shows the place and the pair on which it was made. A card of the order that names
@@ -65,6 +87,32 @@ std::vector<const Fact *> standingWith(std::vector<const Fact *> standing,
 }
 
 } // namespace
+
+QStringList hazardVolts(const Hazard &hazard)
+{
+    QStringList volts;
+    for (const VoltageFinding &finding : hazard.verdict.hazards)
+        volts << QString("%1 V %2, %3")
+                     .arg(finding.volts)
+                     .arg(finding.alternating ? QString("AC") : QString("DC"),
+                          wirePairName(finding.pair));
+    return volts;
+}
+
+QString hazardStory(const Hazard &hazard, const QString &by, const QString &reference)
+{
+    QString story = QString("A dangerous voltage was read on %1: %2.")
+                        .arg(paperTime(hazard.card->at), hazardVolts(hazard).join("; "));
+    if (hazard.closing)
+        story += QString(" Its cause: %1; by %2%3, %4.")
+                     .arg(sourceInWords(hazard.closing->as<HazardClosedFact>()->source), by,
+                          reference.isEmpty() ? QString() : ", reference " + reference,
+                          paperTime(hazard.closing->at));
+    if (hazard.clear)
+        story += QString(" No reading was above the stop limits on %1.")
+                     .arg(paperTime(hazard.clear->at));
+    return story;
+}
 
 SafetyCards::SafetyCards(const DecisionInput &input, const QStringList &pairs,
                          const std::vector<std::pair<const Fact *, QString>> &counting,
@@ -146,7 +194,7 @@ const char *const closingRefused = QT_TRANSLATE_NOOP(
 
 Text hazardText(const Hazard &hazard, const QString &thisOrder)
 {
-    const QString when = hazard.card->at.localMinute();
+    const QString when = paperTime(hazard.card->at);
     if (!hazard.isOfPair)
         return Text(QT_TRANSLATE_NOOP("core", "On another pair at these premises: %1 Read %2 for "
                                               "order %3."))

@@ -35,6 +35,12 @@ extern const char *const closingRefused;
 /// one than this.
 Text hazardText(const Hazard &hazard, const QString &thisOrder);
 
+/// "72 V AC, tip to ground", "71 V AC, tip to ring": what was read above the stop limits.
+QStringList hazardVolts(const Hazard &hazard);
+/// How it went, for paper: what was read when, its cause, who said so under which reference, and
+/// the clear card after it. `by` and `reference` of the closing as they may be shown.
+QString hazardStory(const Hazard &hazard, const QString &by, const QString &reference);
+
 /// A card that counts, with what it reads in the light of the one before it.
 struct Card
 {

@@ -250,6 +250,12 @@ std::vector<const Fact *> standingFacts(const std::vector<Fact> &facts)
     return list;
 }
 
+bool Visit::overlaps(const Visit &other) const
+{
+    return installer == other.installer && arrived != other.arrived && left && other.left &&
+           arrived < *other.left && other.arrived < *left;
+}
+
 std::vector<Visit> visitsOf(const std::vector<Fact> &facts)
 {
     std::vector<Visit> visits;

@@ -18,6 +18,8 @@ struct Visit
     QStringList facts;  ///< ids
 
     bool spans(const Moment &moment) const;
+    /// Both of one installer and both over: he was at two places at a time.
+    bool overlaps(const Visit &other) const;
     bool isSame(const Visit &other) const
     {
         return installer == other.installer && arrived == other.arrived;

@@ -131,20 +131,22 @@ Result<void> checkUtf8(QByteArrayView bytes, const QString &fileName)
     return {};
 }
 
+bool CsvLayout::knows(const QString &column) const
+{
+    static const QRegularExpression number("_[1-8](?=_|$)");
+    QString general = column;
+    general.replace(number, "_#");
+    return required.contains(column) || optional.contains(column) || optional.contains(general) ||
+           ignored.contains(column);
+}
+
 Result<void> checkCsvHeader(const QStringList &header, const QString &fileName,
                             const CsvLayout &layout)
 {
     const QString place = fileName + ": row 1";
-    const auto known = [&layout](const QString &name) {
-        static const QRegularExpression number("_[1-8](?=_|$)");
-        QString general = name;
-        general.replace(number, "_#");
-        return layout.required.contains(name) || layout.optional.contains(name) ||
-               layout.optional.contains(general) || layout.ignored.contains(name);
-    };
     QSet<QString> seen;
     for (const QString &name : header) {
-        if (!known(name))
+        if (!layout.knows(name))
             return failure(ErrorCode::BadInput,
                            QString("column \"%1\" is not known").arg(name.left(60)), place);
         if (seen.contains(name))

@@ -53,6 +53,8 @@ struct CsvLayout
     QStringList required;
     QStringList optional;
     QStringList ignored; ///< unknown columns that the user let pass by name
+
+    bool knows(const QString &column) const;
 };
 
 struct CsvRow

@@ -147,6 +147,8 @@ Result<QJsonValue> parseJson(const QByteArray &bytes, const QString &fileName, q
     if (body.startsWith("\xEF\xBB\xBF"))
         body.remove(0, 3);
     QJsonParseError error;
+    // Qt takes the character from the beginning of a text for the mark of a file, and drops it.
+    body.replace("\"\xEF\xBB\xBF", "\"\\ufeff");
     const QJsonDocument document = QJsonDocument::fromJson(body, &error);
     if (error.error != QJsonParseError::NoError)
         return failure(ErrorCode::BadInput,

@@ -47,6 +47,8 @@ public:
 
     QString text(const QString &key, int maxLength = 200);
     std::optional<QString> optionalText(const QString &key, int maxLength = 200);
+    /// A name by which records are told apart (identifierTrouble).
+    std::optional<QString> optionalName(const QString &key, int maxLength = 200);
     /// A text that is not blank.
     QString filledText(const QString &key, int maxLength = 200);
     // Within the bounds of a row of a table of fields.

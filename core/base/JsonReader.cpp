@@ -69,6 +69,14 @@ std::optional<QString> JsonReader::optionalText(const QString &key, int maxLengt
     return has(key) ? std::optional(text(key, maxLength)) : std::nullopt;
 }
 
+std::optional<QString> JsonReader::optionalName(const QString &key, int maxLength)
+{
+    const auto found = optionalText(key, maxLength);
+    if (const Text trouble = identifierTrouble(found.value_or(QString())); !trouble.isEmpty())
+        fail(key, trouble.english());
+    return found;
+}
+
 QString JsonReader::filledText(const QString &key, int maxLength)
 {
     const QString found = text(key, maxLength);

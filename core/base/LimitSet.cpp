@@ -1,6 +1,7 @@
 #include "core/base/LimitSet.h"
 
 #include <algorithm>
+#include <span>
 #include <utility>
 
 namespace loopwright {
@@ -9,15 +10,16 @@ namespace {
 
 const QString commonPractice = QStringLiteral("common practice");
 
-/// What every set has, in its unit.
-struct RequiredLimit
+/// A limit that a set has or may have, in its unit.
+struct KnownLimit
 {
     const char *key;
     const char *unit;
     double smallest = 0;
     double largest = 1e12;
 };
-constexpr RequiredLimit requiredLimits[] = {
+/// What every set has.
+constexpr KnownLimit requiredLimits[] = {
     // error-rate run and detector check
     {"run_seconds_min", "s", 1},
     {"run_ber_max", "", 0, 1},
@@ -88,6 +90,17 @@ constexpr RequiredLimit requiredLimits[] = {
     {"ringing_voltage_marginal_min", "V"},
 };
 
+/// What a set may have besides: how sure the office's instruments are, printed with each reading.
+constexpr KnownLimit optionalLimits[] = {
+    {"uncertainty_resistance", "ohm"},    {"uncertainty_loss", "dB"},
+    {"uncertainty_voltage", "V"},         {"uncertainty_count", ""},
+    {"uncertainty_loop_current", "mA"},   {"uncertainty_loss_1004", "dB"},
+    {"uncertainty_noise", "dBrnC"},       {"uncertainty_power_influence", "dBrnC"},
+    {"uncertainty_balance", "dB"},        {"uncertainty_slope", "dB"},
+    {"uncertainty_insulation", "ohm"},    {"uncertainty_foreign_voltage", "V"},
+    {"uncertainty_on_hook_voltage", "V"}, {"uncertainty_ringing_voltage", "V"},
+};
+
 /// The first must not be above the second.
 constexpr std::pair<const char *, const char *> inOrder[] = {
     {"loop_current_marginal_min", "loop_current_good_min"},
@@ -106,20 +119,25 @@ constexpr std::pair<const char *, const char *> inOrder[] = {
     {"rrd_end_section_min", "rrd_end_section_max"},
 };
 
-const RequiredLimit *required(const QString &key)
+const KnownLimit *knownLimit(const QString &key)
 {
-    const auto found =
-        std::find_if(std::begin(requiredLimits), std::end(requiredLimits),
-                     [&](const RequiredLimit &one) { return key == QLatin1StringView(one.key); });
-    return found == std::end(requiredLimits) ? nullptr : found;
+    for (const std::span<const KnownLimit> list :
+         {std::span<const KnownLimit>(requiredLimits), std::span<const KnownLimit>(optionalLimits)})
+        for (const KnownLimit &one : list)
+            if (key == QLatin1StringView(one.key))
+                return &one;
+    return nullptr;
 }
 
-void checkRequired(const Limit &limit, JsonReader &item)
+void checkKnown(const Limit &limit, JsonReader &item)
 {
-    const RequiredLimit *known = required(limit.key);
-    if (item.failed() || !known)
+    const KnownLimit *known = knownLimit(limit.key);
+    if (item.failed())
         return;
-    if (limit.unit != QLatin1StringView(known->unit))
+    if (!known)
+        item.fail("key",
+                  QString("\"%1\" is no limit that anything is held against").arg(limit.key));
+    else if (limit.unit != QLatin1StringView(known->unit))
         item.fail(
             "unit",
             *known->unit
@@ -134,7 +152,7 @@ void checkRequired(const Limit &limit, JsonReader &item)
 
 void checkTogether(const LimitSet &set, JsonReader &reader)
 {
-    for (const RequiredLimit &limit : requiredLimits)
+    for (const KnownLimit &limit : requiredLimits)
         if (!set.has(limit.key))
             reader.fail("limits", QString("lacks \"%1\"").arg(QLatin1StringView(limit.key)));
     if (reader.failed())
@@ -203,7 +221,7 @@ Result<LimitSet> LimitSet::fromJson(const QJsonObject &object, const QString &pl
             item.text("source", 400), item.optionalText("source_beyond", 400).value_or(QString())};
         if (set.m_limits.contains(limit.key))
             item.fail("key", QString("\"%1\" stands there twice").arg(limit.key));
-        checkRequired(limit, item);
+        checkKnown(limit, item);
         item.done();
         set.m_limits.insert(limit.key, limit);
     }

@@ -62,11 +62,6 @@ QDate Moment::localDate() const
     return QDateTime::fromMSecsSinceEpoch(msUtc, Qt::OffsetFromUTC, offsetSeconds).date();
 }
 
-QString Moment::localMinute() const
-{
-    return localDate().toString(Qt::ISODate) + ' ' + localClock();
-}
-
 QString Moment::localClock() const
 {
     return text().mid(11, 5);

@@ -21,11 +21,10 @@ struct Moment
     static std::optional<Moment> parse(QStringView text);
 
     QString text() const; ///< in the writer's offset; seconds always, milliseconds only if not zero
-    QString utcText() const;     ///< the same instant, ending in Z
-    QString storedText() const;  ///< likewise, with milliseconds always, so that they sort as text
-    QDate localDate() const;     ///< the writer's calendar day
-    QString localClock() const;  ///< "09:42", as the writer's clock showed it
-    QString localMinute() const; ///< "2026-03-04 09:42", by the same clock
+    QString utcText() const;    ///< the same instant, ending in Z
+    QString storedText() const; ///< likewise, with milliseconds always, so that they sort as text
+    QDate localDate() const;    ///< the writer's calendar day
+    QString localClock() const; ///< "09:42", as the writer's clock showed it
 
     Moment plusSeconds(double seconds) const;
     double secondsUntil(const Moment &later) const;

@@ -1,6 +1,7 @@
 #include "core/base/PaperTime.h"
 
 #include <QLocale>
+#include <QRegularExpression>
 
 #include <cmath>
 
@@ -56,6 +57,16 @@ QString paperTimes(const Moment &from, const Moment &to)
 QString paperCount(qint64 count)
 {
     return english().toString(count);
+}
+
+QString groupedNumbers(QString text)
+{
+    static const QRegularExpression number("(?<![0-9.])[0-9]{5,15}(?![0-9])");
+    for (auto match = number.match(text); match.hasMatch();
+         match = number.match(text, match.capturedStart() + 1))
+        text.replace(match.capturedStart(), match.capturedLength(),
+                     paperCount(match.captured().toLongLong()));
+    return text;
 }
 
 QString paperRatio(double ratio)

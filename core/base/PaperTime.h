@@ -16,6 +16,8 @@ QString paperTime(const Moment &moment);
 QString paperTimes(const Moment &from, const Moment &to);
 /// "57,600,000"
 QString paperCount(qint64 count);
+/// A sentence with its large counts so grouped. Not for one with a telephone number in it.
+QString groupedNumbers(QString text);
 /// "1 in 10 million" for 1e-7; what is no small ratio with its digits.
 QString paperRatio(double ratio);
 

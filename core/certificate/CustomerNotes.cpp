@@ -7,6 +7,7 @@
 #include "core/certificate/ContentParts.h"
 
 #include <QMap>
+#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -15,27 +16,6 @@ namespace loopwright {
 namespace {
 
 constexpr double secondsOfADay = 86400;
-
-QString sourceInWords(HazardSource source)
-{
-    switch (source) {
-    case HazardSource::Power:
-        return "contact with the power lines";
-    case HazardSource::Ringing:
-        return "ringing of the office";
-    case HazardSource::SpanFeed:
-        return "feed of carrier equipment";
-    case HazardSource::OtherPair:
-        return "contact with another pair";
-    case HazardSource::Induced:
-        return "induced by power lines beside the cable";
-    case HazardSource::Meter:
-        return "the meter was wrong";
-    case HazardSource::Mistyped:
-        return "mistyped: the reading was never made";
-    }
-    return {};
-}
 
 bool isNorthAmerican(const ServiceOrder &order)
 {
@@ -77,9 +57,15 @@ QString inPlainWords(QString text)
         {"self-call", "call from one channel of this line to the other"},
         {"The run was made at the U interface",
          "The run was made on the pair itself, before the NT (at U)"},
+        {"The run was made at the S/T interface, through the NT",
+         "The run was made behind the NT (at S/T)"},
         {"The run was made at the S/T interface", "The run was made behind the NT (at S/T)"}};
     for (const auto &[ours, theirs] : words)
         text.replace(QLatin1StringView(ours), QLatin1StringView(theirs));
+    static const QRegularExpression ratio("BER at most ([0-9.]+e-?[0-9]+)");
+    if (const auto match = ratio.match(text); match.hasMatch())
+        text.replace(match.captured(),
+                     "bits in error at most " + paperRatio(match.captured(1).toDouble()));
     return text;
 }
 
@@ -88,27 +74,10 @@ QStringList hazardLines(const CertificateSources &sources, const NumberGuard &gu
     const Evidence evidence(sources.input, sources.limits);
     QStringList lines;
     for (const Hazard &hazard : evidence.cards().hazards()) {
-        QStringList volts;
-        for (const VoltageFinding &finding : hazard.verdict.hazards)
-            volts << QString("%1 V %2, %3")
-                         .arg(finding.volts)
-                         .arg(finding.alternating ? QString("AC") : QString("DC"),
-                              wirePairName(finding.pair));
-        QString line = QString("A dangerous voltage was read on %1: %2.")
-                           .arg(paperTime(hazard.card->at), volts.join("; "));
-        if (hazard.closing) {
-            const auto *closed = hazard.closing->as<HazardClosedFact>();
-            line +=
-                QString(" Its cause: %1; by %2%3, %4.")
-                    .arg(sourceInWords(closed->source), guard.coverTyped(closed->by),
-                         closed->reference ? ", reference " + guard.coverTyped(*closed->reference)
-                                           : QString(),
-                         paperTime(hazard.closing->at));
-        }
-        if (hazard.clear)
-            line += QString(" No reading was above the stop limits on %1.")
-                        .arg(paperTime(hazard.clear->at));
-        lines << line;
+        const auto *closed = hazard.closing ? hazard.closing->as<HazardClosedFact>() : nullptr;
+        lines << hazardStory(hazard, closed ? guard.coverTyped(closed->by) : QString(),
+                             closed ? guard.coverTyped(closed->reference.value_or(QString()))
+                                    : QString());
     }
     return lines;
 }

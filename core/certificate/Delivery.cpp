@@ -1,5 +1,6 @@
 // What was ordered, and beside it what the evidence shows to have been delivered.
 
+#include "core/acceptance/Judging.h"
 #include "core/certificate/ContentParts.h"
 #include "core/order/OrderIdentifiers.h"
 
@@ -20,13 +21,13 @@ public:
         QStringList counted;
         for (const CriterionResult &criterion : sources.decision.criteria)
             counted << criterion.evidence;
-        // A run that failed is evidence of its failure, and delivers nothing.
+        QStringList failed;
         for (const RunMade &run : sources.decision.runs)
             if (run.outcome == RunOutcome::Failed)
-                counted.removeAll(run.fact);
+                failed << run.fact;
         for (const Fact &fact : sources.input.facts)
             if (counted.contains(fact.id))
-                m_facts.push_back(&fact);
+                (failed.contains(fact.id) ? m_failedRuns : m_facts).push_back(&fact);
     }
 
     /// "voice and data, by calls".
@@ -40,27 +41,29 @@ public:
             if (const auto *run = fact->as<RunFact>(); run && run->channels.contains(channel))
                 seen.insert(Service::Data);
         }
+        for (const Fact *fact : m_failedRuns)
+            if (showsCallOut(*fact->as<RunFact>(), m_order, channel))
+                seen.insert(Service::Data);
         QStringList words;
         for (const Service service : seen)
             words << toText(service);
         if (words.isEmpty())
             return "not shown";
-        return words.join(" and ") + ", shown by calls" + rateOn(channel);
+        return words.join(" and ") + ", shown by calls" + rateOn(channel) + failedRunOn(channel);
     }
+    /// "answered when it was called; a call for voice did not go through".
     QString number(const QString &dn) const
     {
+        QStringList failed, said{shown(dn)};
         for (const Fact *fact : m_facts)
-            if (const auto *call = fact->as<CallFact>()) {
-                if (call->announcedDn && m_key(*call->announcedDn) == m_key(dn))
-                    return "announced by the network";
-                if (call->direction == CallDirection::In && call->outcome == CallOutcome::Ok &&
-                    call->dn && m_key(*call->dn) == m_key(dn))
-                    return "answered when it was called";
-            } else if (const auto *run = fact->as<RunFact>()) {
-                if (run->toDn && m_key(*run->toDn) == m_key(dn))
-                    return "answered in the error test";
-            }
-        return "not called";
+            if (const CallFact *call = callTo(dn, *fact);
+                call && call->outcome == CallOutcome::Failed)
+                failed << toText(call->service);
+        failed.removeDuplicates();
+        if (!failed.isEmpty())
+            said << QString("a call for %1 did not go through").arg(failed.join(" and "));
+        said.removeAll(QString());
+        return said.isEmpty() ? QString("not called") : said.join("; ");
     }
     QString tei(int terminal) const
     {
@@ -83,6 +86,39 @@ public:
     }
 
 private:
+    const CallFact *callTo(const QString &dn, const Fact &fact) const
+    {
+        const auto *call = fact.as<CallFact>();
+        return call && call->direction == CallDirection::In && call->dn &&
+                       m_key(*call->dn) == m_key(dn)
+                   ? call
+                   : nullptr;
+    }
+    /// How the number was shown to be the line's; empty if it was not.
+    QString shown(const QString &dn) const
+    {
+        for (const Fact *fact : m_facts) {
+            const auto *announced = fact->as<CallFact>();
+            if (announced && announced->announcedDn && m_key(*announced->announcedDn) == m_key(dn))
+                return "announced by the network";
+            if (const CallFact *call = callTo(dn, *fact); call && call->outcome == CallOutcome::Ok)
+                return "answered when it was called";
+            if (const auto *run = fact->as<RunFact>();
+                run && run->toDn && m_key(*run->toDn) == m_key(dn))
+                return "answered in the error test";
+        }
+        for (const Fact *fact : m_failedRuns)
+            if (showsCallIn(*fact->as<RunFact>(), m_order, dn))
+                return "answered in the error test";
+        return {};
+    }
+    QString failedRunOn(Channel channel) const
+    {
+        const bool failed = std::ranges::any_of(m_failedRuns, [channel](const Fact *fact) {
+            return fact->as<RunFact>()->channels.contains(channel);
+        });
+        return failed && rateOn(channel).isEmpty() ? QString("; its run failed") : QString();
+    }
     QString rateOn(Channel channel) const
     {
         for (const Fact *fact : m_facts)
@@ -94,6 +130,8 @@ private:
     const ServiceOrder &m_order;
     NumberKey m_key;
     std::vector<const Fact *> m_facts;
+    /// Evidence of their failure: they show that the call went through, and nothing else.
+    std::vector<const Fact *> m_failedRuns;
 };
 
 QString ntText(const ServiceOrder &order)

@@ -1,5 +1,6 @@
 #include "core/certificate/MakeCertificate.h"
 
+#include "core/acceptance/Evidence.h"
 #include "core/certificate/ContentParts.h"
 #include "core/certificate/PlainWords.h"
 
@@ -20,7 +21,8 @@ constexpr NamedType typeNames[] = {{OrderType::New, "new line"},
                                    {OrderType::Change, "change of a line"},
                                    {OrderType::Move, "move of a line"},
                                    {OrderType::Disconnect, "disconnection"},
-                                   {OrderType::RecordOnly, "correction of the record"}};
+                                   {OrderType::RecordOnly, "correction of the record"},
+                                   {OrderType::Repair, "repair of a line"}};
 
 QString typeName(OrderType type)
 {
@@ -69,6 +71,7 @@ CertificateInstrument instrumentLine(const QList<Instrument> &registered, const 
 
 void addEvidence(CertificateContent &content, const CertificateSources &sources)
 {
+    const Evidence evidence(sources.input, sources.limits);
     QMap<QString, QDate> lastUse;
     for (const Fact *fact : countedFacts(sources)) {
         const QDate day = fact->at.localDate();
@@ -78,8 +81,8 @@ void addEvidence(CertificateContent &content, const CertificateSources &sources)
         const QString installer = nameOf(sources.people, fact->installer);
         if (!installer.isEmpty() && !content.installers.contains(installer))
             content.installers << installer;
-        if (!fact->instrument.isEmpty())
-            lastUse.insert(fact->instrument, day);
+        if (const QString instrument = evidence.instrumentOf(*fact); !instrument.isEmpty())
+            lastUse.insert(instrument, day);
     }
     for (auto it = lastUse.begin(); it != lastUse.end(); ++it)
         content.instruments.push_back(instrumentLine(sources.instruments, it.key(), it.value()));
@@ -104,17 +107,6 @@ QString reasonLine(const CriterionResult &criterion, const CertificateSources &s
     return guard.cover(reason);
 }
 
-/// What the criterion means; of a pair on which a hazard was read and closed, that too.
-QString meaningOf(const CriterionResult &criterion, const CertificateSources &sources)
-{
-    if (criterion.key == u"safety" && criterion.outcome == CriterionOutcome::Met &&
-        !hazardLines(sources, {}).isEmpty())
-        return "A dangerous voltage was read on the pair. How it was closed is stated above; after "
-               "that "
-               "no reading was above the stop limits.";
-    return plainMeaning(criterion);
-}
-
 CertificateCriterion criterionLine(const CriterionResult &criterion,
                                    const CertificateSources &sources, const NumberGuard &guard)
 {
@@ -125,7 +117,7 @@ CertificateCriterion criterionLine(const CriterionResult &criterion,
                               guard.cover(criterion.measuredText.english()),
                               criterion.limitText.english(),
                               criterion.source,
-                              guard.cover(meaningOf(criterion, sources)),
+                              guard.cover(plainMeaning(criterion)),
                               reasonLine(criterion, sources, guard),
                               criterion.grade ? toText(*criterion.grade) : QString(),
                               readingsOf(criterion, sources),

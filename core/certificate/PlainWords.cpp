@@ -9,7 +9,9 @@
 
 namespace loopwright {
 
-QString plainMeaning(const CriterionResult &criterion)
+namespace {
+
+QString rowWords(const CriterionResult &criterion)
 {
     const Criterion *row = findCriterion(criterion.key);
     if (!row)
@@ -27,6 +29,16 @@ QString plainMeaning(const CriterionResult &criterion)
         break;
     }
     return criterion.reason.english();
+}
+
+} // namespace
+
+QString plainMeaning(const CriterionResult &criterion)
+{
+    QStringList said{criterion.plain.isEmpty() ? rowWords(criterion) : criterion.plain.english()};
+    for (const Remark &remark : criterion.remarks)
+        said << remark.plain.english();
+    return said.join(' ');
 }
 
 QString plainOutcome(CriterionOutcome outcome)

@@ -6,7 +6,8 @@
 
 namespace loopwright {
 
-/// The sentence for the outcome of this criterion; of a key without a row, its own reason.
+/// What the outcome of this criterion means, and what is told beside it; of a key without a row,
+/// its own reason.
 QString plainMeaning(const CriterionResult &criterion);
 /// "met", "not met", "not shown", "not needed".
 QString plainOutcome(CriterionOutcome outcome);

@@ -1,5 +1,7 @@
 // The figures behind each criterion, as they were read.
 
+#include "core/acceptance/Evidence.h"
+#include "core/acceptance/RunWords.h"
 #include "core/base/PaperTime.h"
 #include "core/certificate/ContentParts.h"
 #include "core/errortest/CountText.h"
@@ -29,9 +31,10 @@ public:
     {
     }
 
-    void read(const Fact &fact)
+    /// `instrument`: named with the fact, or afterwards.
+    void read(const Fact &fact, const QString &instrument)
     {
-        m_instrument = fact.instrument;
+        m_instrument = instrument;
         m_when = whenOf(fact.at);
         // Both rest on what other criteria print.
         if (m_criterion.key == u"instrument" || m_criterion.key == u"calls")
@@ -58,6 +61,8 @@ public:
         Day ///< with the clock
     };
     void tellTimes(Times times) { m_times = times; }
+    /// More than one run or check: each says over which channels.
+    void tellChannels() { m_tellChannels = true; }
     std::vector<CertificateReading> take() { return std::move(m_readings); }
 
 private:
@@ -68,12 +73,14 @@ private:
         const QString clock = ", " + at.localClock();
         return m_times == Times::Clock ? clock : ", " + paperDay(at.localDate()) + clock;
     }
+    QString over(const QList<Channel> &channels) const
+    {
+        return m_tellChannels ? ", " + channelsText(channels) : QString();
+    }
     void add(const QString &what, const QString &value, const QString &limit = {},
              const QString &uncertainty = {})
     {
-        const CertificateReading reading{what, value, limit, m_instrument, sure(uncertainty)};
-        if (std::ranges::find(m_readings, reading) == m_readings.end())
-            m_readings.push_back(reading);
+        m_readings.push_back({what, value, limit, m_instrument, sure(uncertainty)});
     }
     /// What the limit set says of the instrument, as an office may add it; else nothing is known.
     QString sure(const QString &key) const
@@ -143,7 +150,8 @@ private:
         if (toText(analog.quantity) != m_criterion.key)
             return;
         add(what, valueText(analog.quantity, analog.value()).english(),
-            limitText(analog.quantity, m_limits).english(), toText(analog.quantity));
+            limitText(analog.quantity, m_limits).english(),
+            analog.number() ? toText(analog.quantity) : QString()); // dial tone is heard
     }
 
     void readLayer(const LayerFact &layer)
@@ -164,15 +172,20 @@ private:
     void readCheck(const DetectorFact &check)
     {
         if (check.quietSeconds)
-            add("Quiet before it",
+            add("Quiet before it" + over(check.channels),
                 QString("%1 s, %2")
                     .arg(*check.quietSeconds)
                     .arg(countText(check.quietBitErrors.value_or(0), Counted::BitError).english()),
                 QString("at least %1 s without an error")
                     .arg(number(m_limits.value("detector_quiet_seconds_min"))));
-        add("Errors sent on purpose",
-            QString("sent %1 times, %2 seen")
+        const QString bits = check.injected
+                                 ? QString(" (%1 in all)")
+                                       .arg(countText(*check.injected, Counted::BitError).english())
+                                 : QString();
+        add("Errors sent on purpose" + over(check.channels),
+            QString("sent %1 times%2, %3 seen")
                 .arg(check.injections.value_or(0))
+                .arg(bits)
                 .arg(check.seenBitErrors.value_or(0)),
             "each one seen");
     }
@@ -188,25 +201,29 @@ private:
         const auto most = [this](const char *key, double of) {
             return qint64(std::floor(m_limits.value(key) * of * (1 + 1e-12)));
         };
-        add("Bit errors",
+        const QString channels = over(run.channels);
+        add("Bit errors" + channels,
             QString("%1 in %2 bits").arg(paperCount(sum.bitErrors), paperCount(sum.bits)),
             QString("at most %1 (%2)")
                 .arg(paperCount(most("run_ber_max", bits)),
                      paperRatio(m_limits.value("run_ber_max"))),
             "count");
-        add("Errored seconds",
-            QString("%1 of %2").arg(paperCount(sum.erroredSeconds), paperCount(sum.seconds)),
+        const QString typed = severelyErroredToo(run, sum).english();
+        add("Errored seconds" + channels,
+            QString("%1 of %2%3")
+                .arg(paperCount(sum.erroredSeconds), paperCount(sum.seconds),
+                     typed.isEmpty() ? QString() : " " + typed),
             QString("at most %1 (%2 %)")
                 .arg(paperCount(most("run_esr_max", available)),
                      number(m_limits.value("run_esr_max") * 100)),
             "count");
-        add("Severely errored, unavailable",
+        add("Severely errored, unavailable" + channels,
             paperCount(sum.severelyErroredSeconds + sum.unavailableSeconds),
             QString("at most %1").arg(number(m_limits.value("run_ses_max"))), "count");
-        add("Losses of synchronisation", paperCount(sum.syncLosses),
+        add("Losses of synchronisation" + channels, paperCount(sum.syncLosses),
             QString("at most %1").arg(number(m_limits.value("run_sync_losses_max"))), "count");
         if (run.slips)
-            add("Slips", paperCount(*run.slips),
+            add("Slips" + channels, paperCount(*run.slips),
                 QString("at most %1").arg(number(m_limits.value("run_slips_max"))), "count");
     }
 
@@ -214,6 +231,7 @@ private:
     const LimitSet &m_limits;
     const ServiceOrder &m_order;
     QString m_instrument, m_when;
+    bool m_tellChannels = false;
     Times m_times = Times::None;
     std::vector<CertificateReading> m_readings;
 };
@@ -243,8 +261,12 @@ std::vector<CertificateReading> readingsOf(const CriterionResult &criterion,
             days.push_back(fact->at.localDate());
     if (days.size() > 1)
         reader.tellTimes(days.front() == days.back() ? Reader::Times::Clock : Reader::Times::Day);
+    for (const FactKind kind : {FactKind::Run, FactKind::Detector})
+        if (std::ranges::count(facts, kind, [](const Fact *fact) { return fact->kind(); }) > 1)
+            reader.tellChannels();
+    const Evidence evidence(sources.input, sources.limits);
     for (const Fact *fact : facts)
-        reader.read(*fact);
+        reader.read(*fact, evidence.instrumentOf(*fact));
     std::vector<CertificateReading> readings = reader.take();
     if (readings.empty() && !criterion.measuredText.isEmpty())
         readings.push_back(

@@ -1,11 +1,10 @@
 // The runs as a certificate lists them.
 
 #include "core/acceptance/Judging.h"
+#include "core/acceptance/RunWords.h"
 #include "core/base/PaperTime.h"
 #include "core/certificate/ContentParts.h"
 #include "core/errortest/CountText.h"
-
-#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -21,22 +20,13 @@ QString lengthText(double seconds)
         .english();
 }
 
-QString groupedNumbers(QString text)
-{
-    static const QRegularExpression number("(?<![0-9.])[0-9]{5,15}(?![0-9])");
-    for (auto match = number.match(text); match.hasMatch();
-         match = number.match(text, match.capturedStart() + 1))
-        text.replace(match.capturedStart(), match.capturedLength(),
-                     paperCount(match.captured().toLongLong()));
-    return text;
-}
-
 QString countsOf(const RunFact &run, const RunEvaluation &evaluation)
 {
     const ErrorSummary &sum = evaluation.summary;
+    const QString errored = countText(sum.erroredSeconds, Counted::ErroredSecond).english() + ' ' +
+                            severelyErroredToo(run, sum).english();
     QStringList parts{
-        groupedNumbers(countText(sum.bitErrors, Counted::BitError).english()),
-        countText(sum.erroredSeconds, Counted::ErroredSecond).english(),
+        groupedNumbers(countText(sum.bitErrors, Counted::BitError).english()), errored.trimmed(),
         countText(sum.severelyErroredSeconds, Counted::SeverelyErroredSecond).english()};
     if (evaluation.fromSeconds || sum.unavailableSeconds > 0)
         parts << countText(sum.unavailableSeconds, Counted::UnavailableSecond).english();
@@ -83,8 +73,8 @@ QString clearedInWords(ClearedWhat what)
     return "nothing was found";
 }
 
-/// " Then, 4 March 2026, 10:20 (UTC-06:00): wiring was mended."; empty if nothing was recorded
-/// before the next run. What the installer wrote of it stays in the records.
+/// Goes behind the result: ". Then, 4 March 2026, 10:20 (UTC-06:00): wiring was mended"; empty if
+/// nothing was recorded before the next run. What the installer wrote of it stays in the records.
 QString doneAfter(const RunFact &failed, const CertificateSources &sources)
 {
     std::optional<Moment> next;
@@ -147,7 +137,7 @@ std::vector<CertificateRun> runLines(const CertificateSources &sources, const Nu
         const Fact *fact = factOf(sources, made.fact);
         const auto *run = fact ? fact->as<RunFact>() : nullptr;
         if (!run) { // the decision tells of a run that its facts do not hold
-            line.text = guard.cover(inPlainWords(made.text));
+            line.text = guard.cover(inPlainWords(made.text()));
             line.result = guard.cover(inPlainWords(told.resultInWords()));
             lines.push_back(line);
             continue;

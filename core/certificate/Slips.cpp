@@ -61,17 +61,34 @@ bool isHazardOpen(const CertificateSources &sources)
                                [](const Hazard &hazard) { return !hazard.isClosed(); });
 }
 
+/// What was accepted although it is not met or not shown.
+QStringList exceptionLines(const CertificateSources &sources, const NumberGuard &guard)
+{
+    QStringList lines;
+    for (const CriterionResult &criterion : sources.decision.criteria)
+        if (const auto &excepted = criterion.excepted) {
+            const QString reason = criterion.reason.english();
+            lines << QString("%1, %2: %3 Accepted by %4 on %5: “%6”")
+                         .arg(
+                             criterion.name.english(), plainOutcome(criterion.outcome),
+                             guard.cover(criterion.key == u"run" ? groupedNumbers(reason) : reason),
+                             nameOf(sources.people, excepted->by), paperTime(excepted->at),
+                             guard.coverTyped(excepted->because));
+        }
+    return lines;
+}
+
 /// Rests on the pair itself, and not on numbers, papers or test sets.
 bool isOfThePair(const CriterionResult &criterion)
 {
     return criterion.key != u"identifiers" && criterion.key != u"instrument";
 }
 
-QStringList whatIsNext(const CertificateSources &sources, const NumberGuard &guard)
+QStringList whatIsNext(const CertificateSources &sources, const NumberGuard &guard, bool isHeld)
 {
     const ServiceOrder &order = sources.input.order;
     QStringList next;
-    if (isHazardOpen(sources))
+    if (isHeld)
         next << "A dangerous voltage was read on the pair of wires. Leave the jack, the NT and "
                 "the wires alone until you are told that it is gone.";
     const Fact *referral = nullptr;
@@ -127,7 +144,8 @@ Result<LeaveBehindSlip> leaveBehindSlip(const CertificateSources &sources, const
         else if (criterion.outcome != CriterionOutcome::NotNeeded)
             slip.missing << guard.cover(plainMeaning(criterion));
     }
-    slip.next = whatIsNext(sources, guard);
+    slip.hazards = hazardLines(sources, guard);
+    slip.next = whatIsNext(sources, guard, isHeld);
     slip.call = callOf(order, sources.office, sources.issuer);
     slip.call.name = QString("order %1").arg(order.number);
     slip.issuer = sources.issuer.value_or(Issuer());
@@ -162,13 +180,23 @@ Result<CloseOutSlip> closeOutSlip(const CertificateSources &sources, const Numbe
             slip.readings.emplace_back(criterion.name.english(), reading);
         }
     slip.delivery = deliveryOf(sources);
+    slip.hazards = hazardLines(sources, guard);
+    slip.exceptions = exceptionLines(sources, guard);
     slip.terminals = terminalLines(order);
     return slip;
 }
 
 QString completionNumber(const Decision &decision)
 {
-    const quint64 value = decision.digest().left(12).toULongLong(nullptr, 16) % 100'000'000;
+    QJsonObject rests{{"order", decision.order}, {"outcome", toText(decision.outcome)}};
+    for (const CriterionResult &criterion : decision.criteria) {
+        QStringList evidence = criterion.evidence;
+        evidence.sort();
+        if (criterion.excepted)
+            evidence << criterion.excepted->by << criterion.excepted->at.text();
+        rests.insert(criterion.key, QJsonArray::fromStringList(evidence));
+    }
+    const quint64 value = digestOf(rests).left(12).toULongLong(nullptr, 16) % 100'000'000;
     const QString digits = QString("%1").arg(value, 8, 10, QChar('0'));
     return QString("%1 %2 %3")
         .arg(digits.left(4), digits.mid(4), mod97CheckDigits(digits).value_or(QString()));

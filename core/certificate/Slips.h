@@ -11,6 +11,7 @@ struct LeaveBehindSlip
     QString order, customer, premises, circuit;
     QString visited;     ///< days, and by whom; empty if nobody was there
     QStringList done;    ///< what was shown, in the customer's words
+    QStringList hazards; ///< dangerous voltages that were read, and how each was closed
     QStringList missing; ///< what failed or was not shown
     QStringList next;    ///< what happens next
     CertificateCall call;
@@ -32,12 +33,15 @@ struct CloseOutSlip
     std::vector<std::pair<QString, CertificateReading>> readings;
     std::vector<CertificateDelivery> delivery; ///< numbers as tested among them
     std::vector<CertificateTerminal> terminals;
+    QStringList hazards;    ///< dangerous voltages that were read, and how each was closed
+    QStringList exceptions; ///< what is not met or not shown, and who accepted it why
 };
 /// Refused for an order that is not accepted, and as above.
 Result<CloseOutSlip> closeOutSlip(const CertificateSources &sources, const NumberGuard &guard);
 
-/// Ten digits to read aloud, "4821 7730 44": eight that follow from the decision and two check
-/// digits, so that a digit misheard is noticed. The same decision has the same number everywhere.
+/// Ten digits to read aloud, "4821 7730 44": eight that follow from the order and what its
+/// acceptance rests on, and two check digits, so that a digit misheard is noticed. Deciding again
+/// on the same evidence gives the same number.
 QString completionNumber(const Decision &decision);
 
 } // namespace loopwright

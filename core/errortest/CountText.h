@@ -16,6 +16,7 @@ enum class Counted
     ErroredSecond,
     SeverelyErroredSecond,
     UnavailableSecond,
+    SevereOrUnavailableSecond,
     LossOfSync,
     Slip,
 };

@@ -8,7 +8,8 @@ struct ActRow
 {
     Act act;
     Role least;
-    const char *words; ///< completes "may not …"
+    const char *words;               ///< completes "may not …"
+    bool needsSupervisorAlways = {}; ///< also while the register has none
 };
 
 // In the order of the enumeration. The roles rise: installer, dispatcher, supervisor.
@@ -29,7 +30,7 @@ constexpr ActRow rows[] = {
     {Act::VoidAnothersFact, Role::Supervisor,
      QT_TRANSLATE_NOOP("core",
                        "void a hazard, or an entry that is another's or of an earlier visit")},
-    {Act::Except, Role::Supervisor, QT_TRANSLATE_NOOP("core", "accept with an exception")},
+    {Act::Except, Role::Supervisor, QT_TRANSLATE_NOOP("core", "accept with an exception"), true},
     {Act::KeepLimits, Role::Supervisor, QT_TRANSLATE_NOOP("core", "change limit sets")},
     {Act::KeepPeople, Role::Supervisor, QT_TRANSLATE_NOOP("core", "change people and their roles")},
     {Act::KeepIssuer, Role::Supervisor, QT_TRANSLATE_NOOP("core", "change the issuer")},
@@ -66,13 +67,13 @@ Role leastRoleFor(Act act)
 
 bool needsSupervisorAlways(Act act)
 {
-    return act == Act::Except;
+    return rowOf(act).needsSupervisorAlways;
 }
 
 Text whyNot(const Actor &actor, Act act)
 {
     const ActRow &row = rowOf(act);
-    if (!actor.registerHasSupervisor && !needsSupervisorAlways(act))
+    if (!actor.registerHasSupervisor && !row.needsSupervisorAlways)
         return {};
     if (!actor.person)
         return Text(QT_TRANSLATE_NOOP("core", "\"%1\" is not in the register and may not %2: say "
@@ -83,7 +84,7 @@ Text whyNot(const Actor &actor, Act act)
     if (actor.person->role >= row.least)
         return {};
     return Text(QT_TRANSLATE_NOOP("core", "%1 is registered as %2 and may not %3: that needs %4."))
-        .arg(actor.person->name.isEmpty() ? actor.person->key : actor.person->name)
+        .arg(nameOf(*actor.person))
         .arg(Text(roleInWords(actor.person->role)))
         .arg(Text(row.words))
         .arg(Text(roleInWords(row.least)));

@@ -58,10 +58,14 @@ QJsonObject Calibration::toJson() const
 
 Calibration Calibration::read(JsonReader &reader)
 {
-    Calibration calibration{QDate::fromString(reader.text("on"), dayFormat), {}};
-    const QString due = reader.text("due");
+    const QString on = reader.text("on"), due = reader.text("due");
+    Calibration calibration{QDate::fromString(on, dayFormat), {}};
     if (due != notRequired)
         calibration.due = QDate::fromString(due, dayFormat);
+    if (!on.isEmpty() && !calibration.on.isValid())
+        reader.fail("on", "must be a day as YYYY-MM-DD");
+    if (calibration.due && !calibration.due->isValid())
+        reader.fail("due", "must be a day as YYYY-MM-DD, or not_required");
     return calibration;
 }
 
@@ -86,12 +90,15 @@ Instrument Instrument::read(JsonReader &reader)
     return instrument;
 }
 
+QString nameOf(const Person &person)
+{
+    return person.name.isEmpty() ? person.key : person.name;
+}
+
 QString nameOf(const QList<Person> &people, const QString &key)
 {
-    for (const Person &person : people)
-        if (person.key == key && !person.name.isEmpty())
-            return person.name;
-    return key;
+    const auto found = std::ranges::find(people, key, &Person::key);
+    return found == people.end() ? key : nameOf(*found);
 }
 
 bool isRegistered(const QList<Person> &people, const QString &key)

@@ -92,6 +92,8 @@ struct Person
     bool operator==(const Person &) const = default;
 };
 
+/// The key of one who has no name.
+QString nameOf(const Person &person);
 /// The person's name; the key of one that is not registered.
 QString nameOf(const QList<Person> &people, const QString &key);
 bool isRegistered(const QList<Person> &people, const QString &key);

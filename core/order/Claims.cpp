@@ -32,7 +32,8 @@ private:
 
 std::vector<Claim> claimsOf(const ServiceOrder &order)
 {
-    if (order.type == OrderType::Disconnect)
+    // A repair works on what the circuit holds already.
+    if (order.type == OrderType::Disconnect || order.type == OrderType::Repair)
         return {};
     Claims claims;
     claims.add(ClaimKind::Pair, order.office, pairKey(order.pair), "pair", order.pair);
@@ -64,6 +65,12 @@ QString pairKey(const QString &pair)
             plain += c;
     }
     return plain.simplified().toUpper().replace(aroundSeparators, "\\1");
+}
+
+QString cableOf(const QString &pair)
+{
+    const QString key = pairKey(pair);
+    return key.first(std::max<qsizetype>(key.lastIndexOf('-'), 0));
 }
 
 QString pairIdentity(const QString &pair)

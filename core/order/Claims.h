@@ -32,12 +32,14 @@ struct Claim
 };
 
 /// Each claim once, in the order of the columns. A number or SPID that cannot be read claims
-/// nothing; a disconnect claims nothing.
+/// nothing; a disconnect claims nothing, nor does a repair.
 std::vector<Claim> claimsOf(const ServiceOrder &order);
 
 /// Upper case, white space, dashes and separators made one, as word processors and telephones make
 /// many of them: "101 / 22" is "101/22", "17–204" is "17-204".
 QString pairKey(const QString &pair);
+/// The cable of a pair: its key before the last dash; empty if it has none.
+QString cableOf(const QString &pair);
 /// The name of a pair without what it is written with: letters and digits alone, in upper case.
 QString pairIdentity(const QString &pair);
 /// Folded case and white space.

@@ -16,7 +16,8 @@ constexpr auto changedFields =
                bound("text", &ChangedFact::text, longestRemark)};
 constexpr auto selfTestFields = std::tuple{bound("outcome", &SelfTestFact::outcome)};
 constexpr auto clearedFields =
-    std::tuple{bound("what", &ClearedFact::what), bound("text", &ClearedFact::text, longestRemark)};
+    std::tuple{bound("what", &ClearedFact::what), bound("text", &ClearedFact::text, longestRemark),
+               bound("found", &ClearedFact::found, longestRemark)};
 constexpr auto referredFields =
     std::tuple{bound("to", &ReferredFact::to, longestName),
                bound("reference", &ReferredFact::reference, longestName),

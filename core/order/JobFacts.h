@@ -85,11 +85,12 @@ struct EnumCodes<ClearedWhat>
         {ClearedWhat::Other, "other"},     {ClearedWhat::NothingFound, "nothing_found"}};
 };
 
-/// What was done about a failed run.
+/// What was done about a failed run, or about the trouble that a repair was opened for.
 struct ClearedFact
 {
     ClearedWhat what = ClearedWhat::NothingFound;
-    std::optional<QString> text; ///< at least two words; may be left out if nothing was found
+    std::optional<QString> text;       ///< at least two words; may be left out if nothing was found
+    std::optional<QString> found = {}; ///< of a repair: what was wrong
 
     static ClearedFact read(JsonReader &reader);
     void write(QJsonObject &object) const;

@@ -3,6 +3,7 @@
 #include "core/base/TextForm.h"
 #include "core/identifiers/ProtocolVariant.h"
 #include "core/identifiers/Tei.h"
+#include "core/order/JobFacts.h"
 #include "core/order/ServiceOrder.h"
 
 #include <algorithm>
@@ -165,6 +166,17 @@ void readTerminals(FieldReader &in, ServiceOrder &order)
     }
 }
 
+void readPlan(FieldReader &in)
+{
+    if (!in.text("waiting_on").isEmpty())
+        in.word<WaitingOn>("waiting_on", WaitingOn::Other);
+    const QString first = in.text("first_due_date");
+    if (!first.isEmpty() && !QDate::fromString(first, "yyyy-MM-dd").isValid())
+        in.say("first_due_date", "date_malformed",
+               Text(QT_TRANSLATE_NOOP("core", "\"%1\" is not a day of the calendar as YYYY-MM-DD"))
+                   .arg(first.left(20)));
+}
+
 } // namespace
 
 OrderReading readOrder(const OrderFields &fields,
@@ -177,8 +189,13 @@ OrderReading readOrder(const OrderFields &fields,
     readOffice(in, order, officeVariant);
     readServices(in, order);
     readTerminals(in, order);
+    readPlan(in);
     for (const OrderText &text : orderTexts())
         order.*text.member = in.text(QString::fromLatin1(text.column));
+    for (const char *name :
+         {"order_number", "circuit_number", "pair", "feeder_pair", "related_order"})
+        if (const Text trouble = identifierTrouble(in.text(name)); !trouble.isEmpty())
+            in.say(name, "identifier_malformed", trouble);
     for (auto it = fields.begin(); it != fields.end(); ++it) {
         const bool isName = it.key() == "order_number" || it.key() == "circuit_number";
         const int longest = isName ? longestOrderName : longestOrderText;

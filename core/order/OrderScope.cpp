@@ -11,6 +11,8 @@ OrderScope scopeOf(const ServiceOrder &order, const std::optional<ServiceOrder> 
         return OrderScope::Nothing;
     case OrderType::RecordOnly:
         return OrderScope::RecordOnly;
+    case OrderType::Repair:
+        return OrderScope::Repair;
     case OrderType::New:
         return OrderScope::Full;
     case OrderType::Move:

@@ -23,6 +23,10 @@ constexpr OrderText checked[] = {
 constexpr OrderText texts[] = {
     {"installer", &ServiceOrder::installer, OrderPart::Own},
     {"remarks", &ServiceOrder::remarks, OrderPart::Order, "Remarks", "", true},
+    {"symptom", &ServiceOrder::symptom, OrderPart::Order, "Symptom",
+     "of a repair, as the customer says it", true},
+    {"desk_test", &ServiceOrder::deskTest, OrderPart::Order, "Test from the desk",
+     "of a repair; may be left empty", true},
     {"contact", &ServiceOrder::contact, OrderPart::Customer, "Contact on site",
      "may be left empty"},
     {"access_notes", &ServiceOrder::accessNotes, OrderPart::Customer, "Access",
@@ -44,6 +48,10 @@ constexpr OrderText texts[] = {
      "may be left empty"},
     {"nt_power", &ServiceOrder::ntPower, OrderPart::Line, "What feeds the NT",
      "e.g. mains socket in the hall, no battery"},
+    {"waiting_on", &ServiceOrder::waitingOn, OrderPart::Plan},
+    {"waiting_because", &ServiceOrder::waitingBecause, OrderPart::Plan},
+    {"first_due_date", &ServiceOrder::firstDueDate, OrderPart::Plan},
+    {"due_because", &ServiceOrder::dueBecause, OrderPart::Plan},
 };
 
 constexpr std::pair<const char *, Services ServiceOrder::*> channels[] = {
@@ -53,6 +61,13 @@ constexpr std::pair<const char *, Services ServiceOrder::*> channels[] = {
 };
 
 } // namespace
+
+void ServiceOrder::keepPlan(const ServiceOrder &before)
+{
+    for (const OrderText &text : texts)
+        if (text.part == OrderPart::Plan && (this->*text.member).isEmpty())
+            this->*text.member = before.*text.member;
+}
 
 OrderFields ServiceOrder::fields() const
 {

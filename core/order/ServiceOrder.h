@@ -52,11 +52,16 @@ struct ServiceOrder
     std::vector<OrderedTerminal> terminals;
     bool ntSupplied = false;
     QString installer, remarks;
+    QString symptom,
+        deskTest; ///< of a repair: what the customer says, what a test from the desk showed
     QString contact, accessNotes, appointment, terminalLocation, feederPair, dialPrefix,
         relatedOrder;
     QString headNumber, numberRange; ///< of a point-to-point line: "217-555-0140", "00-49"
     QString ntMake, ntSerial;
-    QString ntPower;              ///< what feeds the NT, in words
+    QString ntPower; ///< what feeds the NT, in words
+    // Of the plan that the desk makes: on whom an order that is on hold waits (a WaitingOn) and
+    // why; the first day that the customer was told, once there is another, and why there is.
+    QString waitingOn, waitingBecause, firstDueDate, dueBecause;
     std::optional<LineMode> line; ///< unset: as the protocol variant has it
 
     bool operator==(const ServiceOrder &) const = default;
@@ -74,6 +79,10 @@ struct ServiceOrder
     bool bothChannelsOrdered() const { return b1 != Services() && b2 != Services(); }
     /// One link for all numbers: as ordered, or as the variant is.
     bool isPointToPoint() const;
+    bool isOnHold() const { return !waitingOn.isEmpty(); }
+    /// Takes over what the desk planned, as far as this order does not say it: an order that comes
+    /// in once more, from a file or a form, knows nothing of it.
+    void keepPlan(const ServiceOrder &before);
 };
 
 /// Where a field stands on the form of an order.
@@ -83,6 +92,7 @@ enum class OrderPart
     Order,    ///< of the order itself
     Customer, ///< customer and premises
     Line,     ///< circuit and pair
+    Plan,     ///< made by the desk afterwards; on no form
 };
 
 /// A text of the order that may be left out. A further one is a member of ServiceOrder and a row of

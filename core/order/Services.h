@@ -64,7 +64,8 @@ enum class OrderType
     Change,
     Move,
     Disconnect,
-    RecordOnly
+    RecordOnly,
+    Repair ///< a trouble on a circuit in service
 };
 template<>
 struct EnumCodes<OrderType>
@@ -74,7 +75,8 @@ struct EnumCodes<OrderType>
         {OrderType::Change, "change"},
         {OrderType::Move, "move"},
         {OrderType::Disconnect, "disconnect"},
-        {OrderType::RecordOnly, "record_only"}};
+        {OrderType::RecordOnly, "record_only"},
+        {OrderType::Repair, "repair"}};
 };
 
 /// What became of an order.

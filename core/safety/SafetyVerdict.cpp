@@ -246,16 +246,33 @@ Text clearText(const SafetyVerdict &verdict, const QString &clock)
             : Text(QT_TRANSLATE_NOOP("core", "No reading above the stop limits at %1; still "
                                              "treat it as live."))
                   .arg(clock);
-    if (!verdict.troubles.empty())
-        text += Text(QT_TRANSLATE_NOOP("core", "A foreign voltage is to be cleared."));
-    for (const VoltageMisfit &misfit : verdict.misfits)
-        text += Text(QT_TRANSLATE_NOOP("core", "%1.")).arg(misfit.reason);
-    if (verdict.meterUnproved)
-        text += Text(QT_TRANSLATE_NOOP("core", "The meter was not proved on a known source."));
+    for (const Remark &remark : verdict.remarks())
+        text += remark.trade;
     return text;
 }
 
 } // namespace
+
+std::vector<Remark> SafetyVerdict::remarks() const
+{
+    std::vector<Remark> told;
+    if (!troubles.empty())
+        told.push_back(
+            {Text(QT_TRANSLATE_NOOP("core", "A foreign voltage is to be cleared.")),
+             Text(QT_TRANSLATE_NOOP("core", "A small voltage from elsewhere is on the pair and is "
+                                            "to be cleared."))});
+    for (const VoltageMisfit &misfit : misfits)
+        told.push_back(
+            {Text(QT_TRANSLATE_NOOP("core", "%1.")).arg(misfit.reason),
+             Text(QT_TRANSLATE_NOOP("core", "The voltages do not fit each other: an open wire, a "
+                                            "leak or an open ground is to be cleared."))});
+    if (meterUnproved)
+        told.push_back(
+            {Text(QT_TRANSLATE_NOOP("core", "The meter was not proved on a known source.")),
+             Text(QT_TRANSLATE_NOOP("core", "The meter was not proved on a known "
+                                            "voltage before."))});
+    return told;
+}
 
 Text SafetyVerdict::text(const QString &clock) const
 {

@@ -4,7 +4,7 @@
 // once, and then what the card does not say.
 
 #include "core/base/LimitSet.h"
-#include "core/base/Text.h"
+#include "core/base/Remark.h"
 #include "core/safety/SafetyFact.h"
 
 #include <vector>
@@ -58,6 +58,8 @@ struct SafetyVerdict
     std::vector<Text> missing;  ///< readings and confirmations
     bool meterUnproved = false; ///< it was said that the meter was not proved on a known source
 
+    /// What a clear card leaves to be told: troubles to clear, a meter that was not proved.
+    std::vector<Remark> remarks() const;
     /// One sentence for the outcome; `clock`: when it was read, if that is to be said.
     Text text(const QString &clock = {}) const;
 };

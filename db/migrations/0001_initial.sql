@@ -12,9 +12,8 @@
 -- and x_offset (seconds east of UTC, the writer's). Codes are text.
 
 -- What is said of the database itself: 'database' (a UUID), 'station' (the tag of this set of
--- records: letters and digits that are not taken for one another), 'series' (three digits, stands in
--- the numbers that this database gives out, so that two databases do not give out the same),
--- 'board_limits', 'readable_from' (kept by the migrator).
+-- records: letters and digits that are not taken for one another; stands in the numbers of its
+-- certificates, so that two stations do not give out the same), 'board_limits', 'readable_from' (kept by the migrator).
 CREATE TABLE meta (
     id INTEGER PRIMARY KEY,
     key TEXT NOT NULL UNIQUE,
@@ -29,7 +28,6 @@ FROM (SELECT lower(hex(randomblob(16))) AS h);
 INSERT INTO meta (key, value)
 SELECT 'station', group_concat(substr('ABCDEFGHJKMNPQRSTUVWXYZ23456789', 1 + abs(random() % 31), 1), '')
 FROM (VALUES (1), (2), (3), (4), (5), (6));
-INSERT INTO meta (key, value) VALUES ('series', printf('%03d', 1 + abs(random() % 999)));
 
 -- Register ------------------------------------------------------------------------------------
 
@@ -95,6 +93,21 @@ CREATE TABLE calibration (
 ) STRICT;
 CREATE INDEX calibration_instrument ON calibration (instrument);
 
+-- Public halves of the keys that sign; the secret halves lie outside the records. The newest of a
+-- holder is in use, older ones stay known.
+CREATE TABLE public_key (
+    id INTEGER PRIMARY KEY,
+    holder TEXT NOT NULL CHECK (holder = 'issuer' OR length(holder) = 6), -- a station's tag
+    fingerprint TEXT NOT NULL UNIQUE CHECK (length(fingerprint) = 32),
+    public_key TEXT NOT NULL CHECK (length(public_key) = 64),
+    endorsed_by TEXT NOT NULL, -- fingerprint of the issuer's key; empty for an issuer's
+    endorsement TEXT NOT NULL, -- its signature; likewise
+    at_utc TEXT NOT NULL,
+    at_offset INTEGER NOT NULL,
+    digest TEXT NOT NULL CHECK (length(digest) = 64)
+) STRICT;
+CREATE INDEX public_key_holder ON public_key (holder);
+
 -- Plans ---------------------------------------------------------------------------------------
 
 -- Customer and premises belong to the order: people move, and an order keeps what was true for it.
@@ -114,7 +127,8 @@ CREATE TABLE service_order (
     office INTEGER NOT NULL REFERENCES office (id),
     order_type TEXT NOT NULL
         CHECK (order_type = 'new' OR order_type = 'change' OR order_type = 'move'
-               OR order_type = 'disconnect' OR order_type = 'record_only'),
+               OR order_type = 'disconnect' OR order_type = 'record_only'
+               OR order_type = 'repair'),
     due_date TEXT NOT NULL CHECK (date(due_date) IS due_date),
     installer TEXT NOT NULL, -- as ordered; empty where none is named
     premises_key TEXT NOT NULL,
@@ -130,6 +144,7 @@ CREATE TABLE service_order (
 CREATE INDEX service_order_circuit ON service_order (circuit, completed_rank);
 CREATE INDEX service_order_premises ON service_order (premises_key);
 CREATE INDEX service_order_pair ON service_order (pair_identity) WHERE pair_identity <> '';
+CREATE INDEX service_order_repair ON service_order (id) WHERE order_type = 'repair';
 CREATE INDEX service_order_held ON service_order (id) WHERE held = 1;
 
 CREATE TABLE order_terminal (
@@ -187,15 +202,15 @@ BEGIN
 END;
 
 -- What circuits want or have, by the orders themselves: open orders, held ones too, and the newest
--- completed order of each circuit. The audit compares it with the assignments.
+-- completed order of each circuit; repairs want nothing. The audit compares it with the assignments.
 CREATE VIEW wanted_value (kind, scope, value, circuit, service_order, held) AS
     WITH counted AS (
         SELECT o.id, o.circuit, o.held, o.pair_key, f.office
         FROM service_order AS o JOIN office AS f ON f.id = o.office
-        WHERE o.order_type <> 'disconnect'
+        WHERE o.order_type <> 'disconnect' AND o.order_type <> 'repair'
           AND (o.status = 'open'
                OR o.completed_rank = (SELECT max(w.completed_rank) FROM service_order AS w
-                                      WHERE w.circuit = o.circuit))
+                                      WHERE w.circuit = o.circuit AND w.order_type <> 'repair'))
     )
     SELECT 'dn', '', t.dn_key, n.circuit, n.id, n.held
     FROM counted AS n JOIN order_terminal AS t ON t.service_order = n.id WHERE t.dn_key <> ''
@@ -262,7 +277,8 @@ CREATE TABLE certificate (
     at_utc TEXT NOT NULL,
     at_offset INTEGER NOT NULL,
     content TEXT NOT NULL CHECK (json_valid(content)),
-    digest TEXT NOT NULL CHECK (length(digest) = 64)
+    digest TEXT NOT NULL CHECK (length(digest) = 64),
+    claims TEXT NOT NULL -- what the square on the paper holds, with its signature
 ) STRICT;
 CREATE INDEX certificate_order ON certificate (service_order);
 
@@ -322,17 +338,22 @@ CREATE TABLE chain_head (
 CREATE TABLE order_state (
     service_order INTEGER PRIMARY KEY REFERENCES service_order (id),
     order_number TEXT NOT NULL,
+    status TEXT NOT NULL CHECK (status = 'open' OR status = 'completed' OR status = 'cancelled'),
     stage TEXT NOT NULL CHECK (stage = 'identifiers' OR stage = 'loop' OR stage = 'safety'
         OR stage = 'turnup' OR stage = 'calls' OR stage = 'error_test' OR stage = 'acceptance'
         OR stage = 'certificate' OR stage = 'done'),
     outcome TEXT NOT NULL CHECK (outcome = 'accepted' OR outcome = 'accepted_with_exception'
         OR outcome = 'not_accepted' OR outcome = 'incomplete'),
+    criterion TEXT NOT NULL, -- the first one that is open; empty where none is
     reason TEXT NOT NULL, -- why it is not accepted; empty where it is
+    waiting_on TEXT NOT NULL, -- a word of a hold, or of the referral that stands; else empty
+    paper INTEGER NOT NULL CHECK (paper IN (0, 1)), -- accepted, and its certificate not issued
     hazard INTEGER NOT NULL CHECK (hazard IN (0, 1)), -- open on its pair or at its premises
     due_date TEXT NOT NULL,
     office TEXT NOT NULL,
     installer TEXT NOT NULL,
     circuit_number TEXT NOT NULL,
+    pair TEXT NOT NULL,
     kind TEXT NOT NULL CHECK (kind IN ('bri', 'analog')),
     customer TEXT NOT NULL,
     premises TEXT NOT NULL,
@@ -340,15 +361,55 @@ CREATE TABLE order_state (
     runs INTEGER NOT NULL CHECK (runs >= 0),
     search TEXT NOT NULL -- every number and name of the order, folded
 ) STRICT;
-CREATE INDEX order_state_due ON order_state (due_date, order_number, stage);
+-- One for each filter and for each sort of the board; which one serves a question is said in
+-- db/BoardStatement.cpp. A page of a filter comes by due date.
+CREATE INDEX order_state_due ON order_state (due_date, order_number);
+CREATE INDEX order_state_number ON order_state (order_number);
 CREATE INDEX order_state_stage ON order_state (stage, due_date, order_number);
-CREATE INDEX order_state_office ON order_state (office, due_date, order_number, stage);
-CREATE INDEX order_state_installer ON order_state (installer, due_date, order_number, stage);
--- Most orders of a grown database are done; what is late is looked for among the others.
-CREATE INDEX order_state_open ON order_state (due_date, order_number) WHERE stage <> 'done';
+CREATE INDEX order_state_outcome ON order_state (outcome, due_date, order_number);
+CREATE INDEX order_state_criterion ON order_state (criterion, due_date, order_number);
+CREATE INDEX order_state_office ON order_state (office, due_date, order_number);
+CREATE INDEX order_state_installer ON order_state (installer, due_date, order_number);
+CREATE INDEX order_state_customer ON order_state (customer, due_date, order_number);
+CREATE INDEX order_state_circuit ON order_state (circuit_number, due_date, order_number);
+CREATE INDEX order_state_pair ON order_state (pair, due_date, order_number);
+-- Most orders of a grown database are completed; what is asked for is among the others.
+CREATE INDEX order_state_open ON order_state (due_date, order_number) WHERE status = 'open';
+CREATE INDEX order_state_pending ON order_state (due_date, order_number)
+    WHERE status = 'open' AND outcome <> 'accepted' AND outcome <> 'accepted_with_exception';
+CREATE INDEX order_state_waiting_on ON order_state (waiting_on, due_date, order_number)
+    WHERE waiting_on <> '';
+CREATE INDEX order_state_paper ON order_state (due_date, order_number) WHERE paper = 1;
 -- Open hazards stand before everything else.
 CREATE INDEX order_state_hazard ON order_state (due_date, order_number)
     WHERE hazard = 1 AND stage <> 'done';
+
+-- How many orders there are of each combination of what the board filters by, due dates apart; kept
+-- by the triggers below, so that no count reads the orders.
+CREATE TABLE board_tally (
+    id INTEGER PRIMARY KEY,
+    status TEXT NOT NULL,
+    stage TEXT NOT NULL,
+    outcome TEXT NOT NULL,
+    criterion TEXT NOT NULL,
+    office TEXT NOT NULL,
+    installer TEXT NOT NULL,
+    waiting_on TEXT NOT NULL,
+    paper INTEGER NOT NULL,
+    hazard INTEGER NOT NULL,
+    orders INTEGER NOT NULL CHECK (orders >= 0),
+    UNIQUE (status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard)
+) STRICT;
+-- How many orders one value of a filter has, asked before each page. They change with a new
+-- combination, not with each order.
+CREATE INDEX board_tally_stage ON board_tally (stage);
+CREATE INDEX board_tally_outcome ON board_tally (outcome);
+CREATE INDEX board_tally_criterion ON board_tally (criterion);
+CREATE INDEX board_tally_office ON board_tally (office);
+CREATE INDEX board_tally_installer ON board_tally (installer);
+CREATE INDEX board_tally_waiting_on ON board_tally (waiting_on) WHERE waiting_on <> '';
+CREATE INDEX board_tally_paper ON board_tally (paper) WHERE paper = 1;
+CREATE INDEX board_tally_hazard ON board_tally (hazard) WHERE hazard = 1;
 
 -- Orders that read a hazard, or say how one was closed, by the pair as letters and digits alone:
 -- whoever works on the pair or at the premises is told.
@@ -371,12 +432,21 @@ CREATE TABLE draft (
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX draft_part ON draft (part);
 
+-- An issue that is in the records and whose paper was not written yet, as far as they know.
+CREATE TABLE paper_due (
+    certificate_issue INTEGER PRIMARY KEY REFERENCES certificate_issue (id)
+) STRICT;
+
 -- Add-only ------------------------------------------------------------------------------------
 
 CREATE TRIGGER calibration_no_update BEFORE UPDATE ON calibration
 BEGIN SELECT RAISE(ABORT, 'calibrations are only added'); END;
 CREATE TRIGGER calibration_no_delete BEFORE DELETE ON calibration
 BEGIN SELECT RAISE(ABORT, 'calibrations are only added'); END;
+CREATE TRIGGER public_key_no_update BEFORE UPDATE ON public_key
+BEGIN SELECT RAISE(ABORT, 'keys are only added'); END;
+CREATE TRIGGER public_key_no_delete BEFORE DELETE ON public_key
+BEGIN SELECT RAISE(ABORT, 'keys are only added'); END;
 CREATE TRIGGER fact_no_update BEFORE UPDATE ON fact
 BEGIN SELECT RAISE(ABORT, 'facts are only added'); END;
 CREATE TRIGGER fact_no_delete BEFORE DELETE ON fact
@@ -407,6 +477,53 @@ CREATE TRIGGER service_order_no_delete BEFORE DELETE ON service_order
 BEGIN SELECT RAISE(ABORT, 'orders are not removed'); END;
 CREATE TRIGGER circuit_no_delete BEFORE DELETE ON circuit
 BEGIN SELECT RAISE(ABORT, 'circuits are not removed'); END;
+
+-- What the board counts ------------------------------------------------------------------------
+
+CREATE TRIGGER board_tally_insert AFTER INSERT ON order_state
+BEGIN
+    INSERT INTO board_tally (status, stage, outcome, criterion, office, installer, waiting_on,
+                             paper, hazard, orders)
+    VALUES (NEW.status, NEW.stage, NEW.outcome, NEW.criterion, NEW.office, NEW.installer,
+            NEW.waiting_on, NEW.paper, NEW.hazard, 1)
+    ON CONFLICT (status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard)
+        DO UPDATE SET orders = orders + 1;
+END;
+CREATE TRIGGER board_tally_update
+AFTER UPDATE OF status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard
+ON order_state
+WHEN NEW.status <> OLD.status OR NEW.stage <> OLD.stage OR NEW.outcome <> OLD.outcome OR
+    NEW.criterion <> OLD.criterion OR NEW.office <> OLD.office OR NEW.installer <> OLD.installer
+    OR NEW.waiting_on <> OLD.waiting_on OR NEW.paper <> OLD.paper OR NEW.hazard <> OLD.hazard
+BEGIN
+    UPDATE board_tally SET orders = orders - 1
+    WHERE status = OLD.status AND stage = OLD.stage AND outcome = OLD.outcome
+        AND criterion = OLD.criterion AND office = OLD.office AND installer = OLD.installer
+        AND waiting_on = OLD.waiting_on AND paper = OLD.paper AND hazard = OLD.hazard;
+    DELETE FROM board_tally
+    WHERE status = OLD.status AND stage = OLD.stage AND outcome = OLD.outcome
+        AND criterion = OLD.criterion AND office = OLD.office AND installer = OLD.installer
+        AND waiting_on = OLD.waiting_on AND paper = OLD.paper AND hazard = OLD.hazard
+        AND orders = 0;
+    INSERT INTO board_tally (status, stage, outcome, criterion, office, installer, waiting_on,
+                             paper, hazard, orders)
+    VALUES (NEW.status, NEW.stage, NEW.outcome, NEW.criterion, NEW.office, NEW.installer,
+            NEW.waiting_on, NEW.paper, NEW.hazard, 1)
+    ON CONFLICT (status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard)
+        DO UPDATE SET orders = orders + 1;
+END;
+CREATE TRIGGER board_tally_delete AFTER DELETE ON order_state
+BEGIN
+    UPDATE board_tally SET orders = orders - 1
+    WHERE status = OLD.status AND stage = OLD.stage AND outcome = OLD.outcome
+        AND criterion = OLD.criterion AND office = OLD.office AND installer = OLD.installer
+        AND waiting_on = OLD.waiting_on AND paper = OLD.paper AND hazard = OLD.hazard;
+    DELETE FROM board_tally
+    WHERE status = OLD.status AND stage = OLD.stage AND outcome = OLD.outcome
+        AND criterion = OLD.criterion AND office = OLD.office AND installer = OLD.installer
+        AND waiting_on = OLD.waiting_on AND paper = OLD.paper AND hazard = OLD.hazard
+        AND orders = 0;
+END;
 
 -- Search --------------------------------------------------------------------------------------
 

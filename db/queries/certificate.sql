@@ -1,19 +1,20 @@
 -- Certificates and the files that were made of them.
 
 -- name: add
-INSERT INTO certificate (number, service_order, decision, at_utc, at_offset, content, digest)
+INSERT INTO certificate (number, service_order, decision, at_utc, at_offset, content, digest,
+                         claims)
 VALUES (:number, (SELECT id FROM service_order WHERE order_number = :order_number),
         (SELECT id FROM decision WHERE decision = :decision), :at_utc, :at_offset, :content,
-        :digest)
+        :digest, :claims)
 
 -- name: find
-SELECT t.number, o.order_number, d.decision, t.at_utc, t.at_offset, t.content, t.digest
+SELECT t.number, o.order_number, d.decision, t.at_utc, t.at_offset, t.content, t.digest, t.claims
 FROM certificate AS t JOIN service_order AS o ON o.id = t.service_order
 JOIN decision AS d ON d.id = t.decision
 WHERE t.number = :number
 
 -- name: of_order
-SELECT t.number, o.order_number, d.decision, t.at_utc, t.at_offset, t.content, t.digest
+SELECT t.number, o.order_number, d.decision, t.at_utc, t.at_offset, t.content, t.digest, t.claims
 FROM certificate AS t JOIN service_order AS o ON o.id = t.service_order
 JOIN decision AS d ON d.id = t.decision
 WHERE o.order_number = :order_number ORDER BY t.id
@@ -35,3 +36,19 @@ VALUES ((SELECT id FROM certificate WHERE number = :number), :issue, :file_sha25
 -- name: by_file
 SELECT t.number FROM certificate_issue AS i JOIN certificate AS t ON t.id = i.certificate
 WHERE i.file_sha256 = :file_sha256
+
+-- name: set_due
+INSERT INTO paper_due (certificate_issue)
+SELECT i.id FROM certificate_issue AS i JOIN certificate AS t ON t.id = i.certificate
+WHERE t.number = :number AND i.issue = :issue
+
+-- name: due
+SELECT i.issue, i.file_sha256, i.paper, i.copy, i.at_utc, i.at_offset
+FROM paper_due AS p JOIN certificate_issue AS i ON i.id = p.certificate_issue
+JOIN certificate AS t ON t.id = i.certificate
+WHERE t.number = :number ORDER BY i.issue DESC LIMIT 1
+
+-- name: clear_due
+DELETE FROM paper_due WHERE certificate_issue IN (
+    SELECT i.id FROM certificate_issue AS i JOIN certificate AS t ON t.id = i.certificate
+    WHERE t.number = :number)

@@ -41,11 +41,8 @@ FROM meta AS m LEFT JOIN event AS e ON e.log_position = (SELECT max(log_position
 WHERE m.key = 'station'
 
 -- name: in_log
-SELECT station, log_digest FROM event WHERE log_position = :log_position
-
--- The place in its chain of an event of the log.
--- name: place
-SELECT subject, sequence, detail FROM event WHERE log_position = :log_position
+SELECT station, log_digest, recorded_utc, recorded_offset FROM event
+WHERE log_position = :log_position
 
 -- name: count
 SELECT count(*) AS events FROM event

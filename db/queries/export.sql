@@ -14,6 +14,8 @@ SELECT id, installer, name, role, login, digest FROM installer ORDER BY id -- no
 SELECT * FROM instrument ORDER BY id
 -- name: calibration
 SELECT * FROM calibration ORDER BY id
+-- name: public_key
+SELECT * FROM public_key ORDER BY id
 -- name: circuit
 SELECT * FROM circuit ORDER BY id
 -- name: service_order
@@ -38,8 +40,12 @@ SELECT * FROM event ORDER BY log_position
 SELECT * FROM chain_head ORDER BY subject
 -- name: order_state
 SELECT * FROM order_state ORDER BY service_order
+-- name: board_tally
+SELECT * FROM board_tally ORDER BY id
 -- name: hazard_order
 SELECT * FROM hazard_order ORDER BY pair, office, service_order
+-- name: paper_due
+SELECT * FROM paper_due
 -- name: draft
 SELECT * FROM draft ORDER BY order_number, part
 -- name: tables_there

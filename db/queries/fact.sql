@@ -39,6 +39,14 @@ WHERE f.kind = 'visit' AND f.at_utc >= :from_utc AND f.at_utc < :before_utc
   AND NOT EXISTS (SELECT 1 FROM fact AS v WHERE v.voids = f.uuid)
 ORDER BY f.at_utc, f.id
 
+-- name: visits_of_installer
+SELECT f.uuid, f.content
+FROM fact AS f
+WHERE f.kind IN ('visit', 'self_test') AND f.installer = :installer
+  AND f.at_utc >= :from_utc AND f.at_utc < :before_utc
+  AND NOT EXISTS (SELECT 1 FROM fact AS v WHERE v.voids = f.uuid)
+ORDER BY f.at_utc, f.id
+
 -- name: other_orders_at_premises
 SELECT o.order_number FROM service_order AS o
 WHERE o.premises_key = :premises_key AND o.order_number <> :order_number

@@ -5,6 +5,10 @@ INSERT INTO hazard_order (pair, office, service_order)
 SELECT :pair, :office, id FROM service_order WHERE order_number = :order_number
 ON CONFLICT DO NOTHING
 
+-- name: orders
+SELECT o.order_number FROM service_order AS o
+WHERE o.id IN (SELECT service_order FROM hazard_order) ORDER BY o.order_number
+
 -- name: on_pair
 SELECT o.order_number FROM hazard_order AS h JOIN service_order AS o ON o.id = h.service_order
 WHERE h.pair = :pair AND h.pair <> '' AND h.office = :office AND o.order_number <> :order_number

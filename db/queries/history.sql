@@ -24,6 +24,9 @@ SELECT instrument AS name FROM instrument WHERE id = :id
 -- name: name_calibration
 SELECT digest AS name FROM calibration WHERE id = :id
 
+-- name: name_public_key
+SELECT fingerprint AS name FROM public_key WHERE id = :id
+
 -- name: name_circuit
 SELECT circuit_number AS name FROM circuit WHERE id = :id
 

@@ -12,6 +12,7 @@ WHERE c.circuit_number = :circuit_number ORDER BY o.id
 SELECT o.uuid, o.content, o.status, o.held
 FROM service_order AS o JOIN circuit AS c ON c.id = o.circuit
 WHERE c.circuit_number = :circuit_number AND o.completed_rank IS NOT NULL
+  AND o.order_type <> 'repair' -- it changes nothing of the line
 ORDER BY o.completed_rank DESC LIMIT 1
 
 -- name: open
@@ -21,6 +22,7 @@ SELECT uuid, content, status, held FROM service_order WHERE status = 'open' ORDE
 SELECT o.uuid, o.content, o.status, o.held
 FROM service_order AS later JOIN service_order AS o ON o.circuit = later.circuit
 WHERE later.order_number = :order_number AND o.completed_rank < later.completed_rank
+  AND o.order_type <> 'repair'
 ORDER BY o.completed_rank DESC LIMIT 1
 
 -- name: count
@@ -60,6 +62,9 @@ VALUES ((SELECT id FROM service_order WHERE order_number = :order_number), :numb
 
 -- name: held
 SELECT uuid, content, status, held FROM service_order WHERE held = 1 AND status = 'open' ORDER BY id
+
+-- name: repairs
+SELECT uuid, content, status, held FROM service_order WHERE order_type = 'repair' ORDER BY id
 
 -- name: all
 SELECT uuid, content, status, held FROM service_order ORDER BY id

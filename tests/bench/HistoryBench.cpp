@@ -1,15 +1,20 @@
 // Speed of the check of the history, against sha256sum over the same file in the same run; and what
-// the log adds to the commit of a record. Usage: bench.history FOLDER [EVENTS]       (a million
-// takes some minutes and three gigabytes)
+// the log and a signature add to the commit of a record; a backup, against SQLite's copy; and the
+// digests alone, against Qt's. Usage: bench.history FOLDER [EVENTS]
+// (a million takes some minutes and nine gigabytes)
 
 #include "app/actions/History.h"
+#include "app/trust/Signing.h"
+#include "db/Backup.h"
 #include "db/BoardStore.h"
 #include "db/EventStore.h"
 #include "db/FactStore.h"
 #include "db/HistoryCheck.h"
 #include "db/OfficeStore.h"
 #include "db/RowSeals.h"
+#include "db/Sha256.h"
 #include "db/SqliteConnection.h"
+#include "db/SqliteCopy.h"
 #include "tests/support/SmallRecords.h"
 
 #include <QCoreApplication>
@@ -127,6 +132,21 @@ void verify(const QString &path)
                 plain, checked / plain);
 }
 
+/// Seconds for so many heads, each with the newest of the log.
+double signing(const Database &database, int times)
+{
+    auto key = SigningKey::make();
+    good(key);
+    return secondsOf([&] {
+        for (int i = 0; i < times; ++i) {
+            const auto head = EventStore(database).logHead();
+            good(head);
+            if (key->sign(head->text()).size() != 86)
+                qFatal("not signed");
+        }
+    });
+}
+
 /// What the log does for a commit, done once more beside it: the rows read back, their digests, the
 /// digest of the link.
 void commits(const QString &path)
@@ -159,9 +179,50 @@ void commits(const QString &path)
             good(EventStore(*database).logHead());
         });
     }
+    const double sign = signing(*database, rounds);
     std::printf(
-        "a record of three facts: %.0f us to commit, of these %.0f us for the log: %.1f %%\n",
-        all / rounds * 1e6, log / rounds * 1e6, 100 * log / (all - log));
+        "a record of three facts: %.0f us to commit, of these %.0f us for the log: %.1f %%; "
+        "with a signed head, %.0f us, %.1f %% (of what it takes without both)\n",
+        all / rounds * 1e6, log / rounds * 1e6, 100 * log / (all - log), sign / rounds * 1e6,
+        100 * (log + sign) / (all - log));
+}
+
+/// A backup with all that is verified in it, against SQLite's own copy of the same file to the same
+/// disk, waited for as well.
+void backups(const QString &path)
+{
+    const auto database = Database::open(path, Database::Access::ReadOnly);
+    good(database);
+    const QString bare = path + ".bare", whole = path + ".backup";
+    const double plain = best([&] {
+        QFile::remove(bare);
+        good(copyDatabase(database->connection(), bare, applicationId));
+    });
+    const double verified = best([&] { good(backUp(*database, whole)); });
+    QFile::remove(bare);
+    QFile::remove(whole);
+    std::printf("a backup of %.0f MB, verified: %.2f s, SQLite's copy: %.2f s: %.2f times\n",
+                double(QFileInfo(path).size()) / 1e6, verified, plain, verified / plain);
+}
+
+/// SHA-256 of short texts and long ones, Qt's and ours.
+void digests()
+{
+    for (const int octets : {100, 1000, 10'000}) {
+        const QByteArray text(octets, 'x');
+        const int times = 20'000'000 / octets;
+        Sha256 sha;
+        const double ours = best([&] {
+            for (int i = 0; i < times; ++i)
+                sha.of(text);
+        });
+        const double plain = best([&] {
+            for (int i = 0; i < times; ++i)
+                QCryptographicHash::hash(text, QCryptographicHash::Sha256);
+        });
+        std::printf("SHA-256 of %d octets: %.0f ns, Qt's %.1f times as long\n", octets,
+                    ours / times * 1e9, plain / ours);
+    }
 }
 
 } // namespace
@@ -178,7 +239,9 @@ int main(int argc, char **argv)
     if (!QFile::exists(path))
         std::printf("made in %.0f s\n",
                     secondsOf([&] { make(path, words.value(2, "1000000").toLongLong()); }));
+    digests();
     verify(path);
     commits(path);
+    backups(path);
     return 0;
 }

@@ -14,15 +14,8 @@ namespace {
 /// Another circuit with other identifiers, of which a test takes some back.
 ServiceOrder other(const OrderFields &changes)
 {
-    OrderFields fields = jobs::briFields();
-    fields["order_number"] = "A-2";
-    fields["circuit_number"] = "C-88";
-    fields["pair"] = "17-300";
-    fields["dn_1"] = "217-555-0161";
-    fields["spid_1"] = "21755501610101";
-    fields["dn_2"] = "217-555-0162";
-    fields["spid_2"] = "21755501620101";
-    return changed(fields, changes);
+    return changed(jobs::otherBriFields("A-2", "C-88", "17-300", "217-555-0161", "217-555-0162"),
+                   changes);
 }
 
 QStringList fieldsOf(const std::vector<Conflict> &conflicts)

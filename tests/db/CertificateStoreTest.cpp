@@ -9,7 +9,7 @@ class CertificateStoreTest : public QObject
 {
     Q_OBJECT
     Database m_database = recordsInMemory();
-    const QString m_number = "26-007-00001-99";
+    const QString m_number = "26-K7M4QP-00001-43";
     const Moment m_at = *Moment::parse(u"2026-03-04T12:00:00-06:00");
 
     Result<void> add(const QString &number)
@@ -41,7 +41,7 @@ private slots:
         QCOMPARE(store.ofOrder("A-1001")->size(), 1u);
         QCOMPARE(*store.numberOfFile(QString(64, 'a')), std::optional(m_number));
         QCOMPARE(*store.numberOfFile(QString(64, 'b')), std::nullopt);
-        QVERIFY(!*store.find("26-007-00002-99"));
+        QVERIFY(!*store.find("26-K7M4QP-00002-99"));
     }
     void aFurtherIssueIsACopy()
     {
@@ -72,14 +72,35 @@ private slots:
     }
     void sequencesRunWithinYearAndStation()
     {
-        QVERIFY_RESULT(add("26-007-00041-99"));
-        QVERIFY_RESULT(add("26-008-00099-99"));
-        QVERIFY_RESULT(add("27-007-00005-99"));
+        QVERIFY_RESULT(add("26-K7M4QP-00041-99"));
+        QVERIFY_RESULT(add("26-K7M4QR-00099-99"));
+        QVERIFY_RESULT(add("27-K7M4QP-00005-99"));
         const CertificateStore store(m_database);
-        QCOMPARE(*store.nextSequence(2026, "007"), 42);
-        QCOMPARE(*store.nextSequence(2026, "008"), 100);
-        QCOMPARE(*store.nextSequence(2026, "009"), 1);
-        QCOMPARE(*store.nextSequence(2027, "007"), 6);
+        QCOMPARE(*store.nextSequence(2026, "K7M4QP"), 42);
+        QCOMPARE(*store.nextSequence(2026, "K7M4QR"), 100);
+        QCOMPARE(*store.nextSequence(2026, "K7M4QS"), 1);
+        QCOMPARE(*store.nextSequence(2027, "K7M4QP"), 6);
+    }
+    void aPaperIsDueUntilItIsWritten()
+    {
+        const CertificateStore store(m_database);
+        const auto change = [this](const auto &work) -> Result<void> {
+            LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(m_database));
+            LOOPWRIGHT_TRY(work(transaction));
+            return transaction.commitDraft();
+        };
+        QVERIFY(!*store.dueOf(m_number));
+        QVERIFY_RESULT(
+            change([this](Transaction &t) { return CertificateStore::setDue(t, m_number, 1); }));
+        const auto due = store.dueOf(m_number);
+        QVERIFY_RESULT(due);
+        QVERIFY(*due);
+        QCOMPARE((*due)->issue, 1);
+        QCOMPARE((*due)->fileSha256, QString(64, 'a'));
+        QCOMPARE((*due)->paper, "a4");
+        QVERIFY_RESULT(
+            change([this](Transaction &t) { return CertificateStore::clearDue(t, m_number); }));
+        QVERIFY(!*store.dueOf(m_number));
     }
     void certificatesAreOnlyAdded()
     {

@@ -216,6 +216,21 @@ private slots:
         QVERIFY2(QFileInfo::exists(m_path + "-wal"),
                  "what the window writes next would go into a log that nobody finds");
     }
+    void throughALink()
+    {
+        makeRecords();
+        QTemporaryDir elsewhere;
+        const QString link = elsewhere.filePath("linked.sqlite");
+        QVERIFY(QFile::link(m_path, link));
+        for (const Access access : {Access::ReadWrite, Access::ReadOnly}) {
+            const auto opened = Database::open(link, access);
+            QVERIFY_RESULT(opened);
+            QCOMPARE(opened->path(), m_path);
+        }
+        QVERIFY(QFileInfo(link).isSymLink());
+        QVERIFY(QFile::remove(link) && QFile::link(elsewhere.filePath("gone"), link));
+        QCOMPARE(Database::open(link, Access::ReadOnly).error().code, ErrorCode::DatabaseTrouble);
+    }
     void readsOnly()
     {
         makeRecords();

@@ -1,3 +1,4 @@
+// Longer than 400 lines: one reader after another, each with what it promises.
 // Throws damaged input at the other readers of the program: JSON and CSV as such, job records,
 // loops, identifier lists, orders, limit sets, certificates as documents and as PDF, and the
 // imports as they run on records.
@@ -11,6 +12,7 @@
 #include "app/actions/Certificates.h"
 #include "app/actions/Evidence.h"
 #include "app/actions/History.h"
+#include "app/actions/Keys.h"
 #include "app/actions/Orders.h"
 #include "app/actions/VerifyCertificate.h"
 #include "core/identifiers/IdentifierList.h"
@@ -223,8 +225,9 @@ void content(Random &random)
 struct Desk
 {
     std::unique_ptr<Records> records = jobs::office();
-    QByteArray pdf;
+    QByteArray pdf, square;
     QString number, code;
+    std::vector<PublicKey> keys;
 
     Desk()
     {
@@ -235,14 +238,18 @@ struct Desk
                  *records,
                  canonicalJson(jobs::record(jobs::order(jobs::briFields()), jobs::briFacts())), "f")
                  .has_value());
-        const auto issued =
-            issueCertificate(*records, {"A-1001", Paper::A4, {}, [this](const QByteArray &bytes) {
-                                            pdf = bytes;
-                                            return Result<void>();
-                                        }});
+        const auto issued = issueCertificate(
+            *records, {"A-1001", Paper::A4, {}, [this](const CertificatePaper &made) {
+                           pdf = made.pdf;
+                           return Result<void>();
+                       }});
         good(issued.has_value());
         number = issued->number;
         code = issued->code;
+        square = issued->mark.proof->claims.text();
+        const auto known = knownKeys(*records);
+        for (const KnownKey &each : *known)
+            keys.push_back(each.key);
     }
     ~Desk()
     {
@@ -330,6 +337,48 @@ void pdf(Random &random)
                                : check->verdict == CertificateVerdict::Altered ||
                                      check->verdict == CertificateVerdict::Unknown,
             "a changed file is not genuine, and an unchanged one is");
+    promise((verifyByKeys(bytes, there.keys).verdict == CertificateVerdict::Genuine) ==
+                (bytes == there.pdf),
+            "nor is it by the public keys");
+}
+
+void square(Random &random)
+{
+    Desk &there = desk();
+    const QByteArray text = damaged(there.square, random);
+    QByteArray plain = text.trimmed(); // without what a reader of codes adds
+    if (plain.startsWith("\xef\xbb\xbf"))
+        plain.remove(0, 3);
+    const bool same = plain.replace("\r\n", "\n") == there.square;
+    const auto check = verifyCertificateFile(*there.records, text);
+    promise(check.has_value(), "any text is judged");
+    promise(check->isGood() == same, "nothing but what was signed is good");
+    promise(verifyByKeys(text, there.keys).isGood() == same, "nor by the public keys");
+}
+
+void keys(Random &random)
+{
+    QByteArray lines;
+    for (const PublicKey &key : desk().keys)
+        lines += key.line(true).toUtf8() + '\n';
+    const auto read = readPublicKeys(damaged(lines, random), "f");
+    promiseWords(read);
+    for (const PublicKey &key : read.value_or(std::vector<PublicKey>()))
+        promise(readPublicKeys(key.line(true).toUtf8(), "f").has_value(),
+                "a key that was read can be written and read again");
+}
+
+void heads(Random &random)
+{
+    Records &records = *desk().records;
+    static const SignedHead head = *logHead(records);
+    const QByteArray bytes = damaged(canonicalJson(head.toJson()), random);
+    const auto read = witnessesIn(bytes, "f");
+    promiseWords(read);
+    // The whole history is read for it: of some only.
+    if (read && read->heads.size() == 1 && read->heads[0].head.text() != head.head.text() &&
+        read->heads[0].head.position > 0 && random() % 16 == 0)
+        promise(!verifyHistory(records, {}, *read)->broken.empty(), "a changed head is noticed");
 }
 
 void number(Random &random)
@@ -365,6 +414,9 @@ constexpr Reader readers[] = {
     {"records", recordOnRecords},
     {"pdf", pdf},
     {"number", number},
+    {"square", square},
+    {"keys", keys},
+    {"heads", heads},
 };
 
 } // namespace

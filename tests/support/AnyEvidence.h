@@ -41,7 +41,8 @@ public:
     OrderScope scope()
     {
         return one({OrderScope::Full, OrderScope::Full, OrderScope::Full, OrderScope::MoveWithin,
-                    OrderScope::NumbersOnly, OrderScope::RecordOnly, OrderScope::Nothing});
+                    OrderScope::Repair, OrderScope::NumbersOnly, OrderScope::RecordOnly,
+                    OrderScope::Nothing});
     }
 
     /// An order with up to `most` facts behind it, none later than 2026-03-09T18:00.

@@ -3,6 +3,7 @@
 
 #include "core/acceptance/Judge.h"
 #include "core/certificate/CertificateNumber.h"
+#include "core/certificate/CertificateProof.h"
 #include "core/certificate/MakeCertificate.h"
 #include "core/certificate/SettingsLines.h"
 #include "tests/support/Jobs.h"
@@ -26,7 +27,7 @@ inline CertificateSources sources(const OrderFields &fields, const QList<QJsonOb
 {
     const DecisionInput input = jobs::input(fields, facts);
     CertificateSources sources;
-    sources.number = CertificateNumber{2026, 7, 42}.text();
+    sources.number = CertificateNumber{2026, "K7M4QP", 42}.text();
     sources.issuedAt = moment("2026-03-04T15:20:00-06:00");
     sources.input = input;
     sources.limits = jobs::limits();
@@ -45,6 +46,18 @@ inline CertificateContent content(const CertificateSources &sources, const Numbe
     if (!made)
         qFatal("%s", qPrintable(made.error().text()));
     return *made;
+}
+
+/// With keys and signatures that are none, but have their form: what is printed is the same.
+inline CertificateProof proof(const CertificateContent &content)
+{
+    const QByteArray signature(86, 'A');
+    const PublicKey station{"K7M4QP", QByteArray(32, 's'), fingerprintOf(QByteArray(32, 'i')),
+                            signature};
+    const LogHead head{"K7M4QP", 41, QString(64, u'd'), content.issuedAt};
+    return {{CertificateClaims::of(content, station.fingerprint()), signature},
+            {station},
+            {head, station.fingerprint(), signature}};
 }
 
 inline CertificateContent bri()

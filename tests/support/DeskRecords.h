@@ -94,6 +94,17 @@ public:
     DesktopContext &workplace() { return *m_workplace; }
     Records &records() { return m_workplace->records(); }
 
+    /// The same file in another program, where the same person acts.
+    std::unique_ptr<Records> elsewhere() const
+    {
+        auto opened = Records::open(path());
+        if (!opened)
+            qFatal("%s", qPrintable(opened.error().text()));
+        (*opened)->actAs("lind");
+        (*opened)->setNow(now());
+        return std::move(*opened);
+    }
+
     void take(const Result<ImportReport> &report)
     {
         if (!report || report->refused > 0)

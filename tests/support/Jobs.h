@@ -56,6 +56,22 @@ inline OrderFields briFields()
             {"nt_supplied", "yes"}};
 }
 
+/// A basic-rate order with numbers and a pair of its own.
+inline OrderFields otherBriFields(const QString &number, const QString &circuit,
+                                  const QString &pair, const QString &dn1, const QString &dn2)
+{
+    const auto spidOf = [](QString dn) { return dn.remove(u'-') + "0101"; };
+    OrderFields fields = briFields();
+    fields["order_number"] = number;
+    fields["circuit_number"] = circuit;
+    fields["pair"] = pair;
+    fields["dn_1"] = dn1;
+    fields["spid_1"] = spidOf(dn1);
+    fields["dn_2"] = dn2;
+    fields["spid_2"] = spidOf(dn2);
+    return fields;
+}
+
 inline OrderFields analogFields()
 {
     return {{"order_number", "A-2001"}, {"order_type", "new"},         {"due_date", "2026-03-06"},

@@ -13,15 +13,7 @@ namespace loopwright::jobs {
 /// A second basic-rate order: A-0999 on circuit C-66.
 inline OrderFields otherFields()
 {
-    OrderFields fields = briFields();
-    fields["order_number"] = "A-0999";
-    fields["circuit_number"] = "C-66";
-    fields["pair"] = "9";
-    fields["dn_1"] = "217-555-0181";
-    fields["dn_2"] = "217-555-0182";
-    fields["spid_1"] = "21755501810101";
-    fields["spid_2"] = "21755501820101";
-    return fields;
+    return otherBriFields("A-0999", "C-66", "9", "217-555-0181", "217-555-0182");
 }
 
 /// Returns the certificate, a PDF.
@@ -36,8 +28,8 @@ inline QByteArray makeSmallRecords(const QString &path)
     good(importOrders(*records, csv({briFields(), analogFields(), otherFields()}), {"o.csv"}));
     good(recordFile(*records, recordBytes(briFields(), briFacts()), "job.json"));
     good(decideOrder(*records, "A-1001"));
-    good(issueCertificate(*records, {"A-1001", Paper::A4, {}, [&](const QByteArray &pdf) {
-                                         certificate = pdf;
+    good(issueCertificate(*records, {"A-1001", Paper::A4, {}, [&](const CertificatePaper &made) {
+                                         certificate = made.pdf;
                                          return Result<void>();
                                      }}));
     good(completeOrder(*records, "A-1001"));

@@ -9,6 +9,7 @@
 #include "db/FactStore.h"
 #include "db/HazardStore.h"
 #include "db/InstrumentStore.h"
+#include "db/KeyStore.h"
 #include "db/LimitSetStore.h"
 #include "db/OfficeStore.h"
 #include "db/OrderStore.h"
@@ -85,7 +86,7 @@ inline Result<void> addFacts(Database &database, const DecisionInput &input)
                          });
 }
 
-/// A whole accepted basic-rate job with its decision and certificate "26-007-00001-99".
+/// A whole accepted basic-rate job with its decision and certificate "26-K7M4QP-00001-43".
 inline Result<void> addWholeJob(Database &database)
 {
     const DecisionInput evidence = input(briFields(), briFacts());
@@ -96,7 +97,8 @@ inline Result<void> addWholeJob(Database &database)
             LOOPWRIGHT_TRY(PersonStore::put(transaction, {"K7", "A. Rivera", Role::Installer}));
             LOOPWRIGHT_TRY(InstrumentStore::put(transaction, instrument()));
             LOOPWRIGHT_TRY(LimitSetStore::add(transaction, limits()));
-            return {};
+            return KeyStore::add(transaction, {issuerHolder, QByteArray(32, 'i'), {}, {}},
+                                 sampleEvent().at);
         }));
     LOOPWRIGHT_TRY(addOrder(database, evidence.order));
     LOOPWRIGHT_TRY(addFacts(database, evidence));
@@ -104,14 +106,15 @@ inline Result<void> addWholeJob(Database &database)
         const Decision decision = decide(evidence, limits());
         const Moment at = sampleEvent(subject).at; // as the program does: rows and event at once
         LOOPWRIGHT_TRY(DecisionStore::add(transaction, decision, evidence, at));
-        const QJsonObject content{{"certificate", "26-007-00001-99"},
+        const QJsonObject content{{"certificate", "26-K7M4QP-00001-43"},
                                   {"decision", decision.id},
                                   {"issued_at", at.text()},
                                   {"order", QJsonObject{{"order_number", evidence.order.number}}}};
         LOOPWRIGHT_TRY(CertificateStore::add(
-            transaction, {"26-007-00001-99", evidence.order.number, decision.id, at, content, {}}));
-        LOOPWRIGHT_TRY(
-            CertificateStore::addIssue(transaction, "26-007-00001-99", QString(64, 'a'), "a4", at));
+            transaction,
+            {"26-K7M4QP-00001-43", evidence.order.number, decision.id, at, content, {}, {}}));
+        LOOPWRIGHT_TRY(CertificateStore::addIssue(transaction, "26-K7M4QP-00001-43",
+                                                  QString(64, 'a'), "a4", at));
         return {};
     });
 }

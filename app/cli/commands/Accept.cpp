@@ -1,6 +1,7 @@
 #include "app/cli/commands/Accept.h"
 
 #include "app/actions/Acceptance.h"
+#include "app/actions/Orders.h"
 #include "app/cli/DecisionText.h"
 
 namespace loopwright {
@@ -27,7 +28,8 @@ public:
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         LOOPWRIGHT_ASSIGN(const auto decision,
                           acceptWithException(*records, m_number, m_except, m_because));
-        return answerOf(decision);
+        LOOPWRIGHT_ASSIGN(const auto view, showOrder(*records, m_number));
+        return answerOf(decision, nextSentenceOf(view));
     }
 
 private:

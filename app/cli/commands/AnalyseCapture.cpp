@@ -1,13 +1,11 @@
 #include "app/cli/commands/AnalyseCapture.h"
 
+#include "app/cli/Files.h"
 #include "app/cli/Layout.h"
 #include "app/cli/SummaryText.h"
 #include "core/errortest/Bounds.h"
 #include "core/errortest/Capture.h"
 #include "core/errortest/CountText.h"
-
-#include <QFile>
-#include <QFileInfo>
 
 namespace loopwright {
 
@@ -63,11 +61,8 @@ private:
     /// Returns how many octets the file holds.
     Result<qint64> feed(CaptureAnalyser &analyser, const Progress &progress) const
     {
-        QFile file(m_file);
-        if (QFileInfo(m_file).isDir())
-            return failure(ErrorCode::BadInput, "is a folder, not a file", m_file);
-        if (!file.open(QIODevice::ReadOnly))
-            return failure(ErrorCode::BadInput, "cannot be read: " + file.errorString(), m_file);
+        QFile file;
+        LOOPWRIGHT_TRY(openInput(file, m_file));
         QByteArray piece(pieceOctets, Qt::Uninitialized);
         qint64 done = 0;
         for (;;) {

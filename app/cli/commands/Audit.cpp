@@ -15,8 +15,7 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        LOOPWRIGHT_ASSIGN(const auto records,
-                          context.recordsAsTheyAre(Database::Access::ReadWrite));
+        LOOPWRIGHT_ASSIGN(const auto records, context.recordsWritableOrNot());
         LOOPWRIGHT_ASSIGN(const auto findings,
                           auditIdentifiers(*records, context.progress("auditing")));
         LOOPWRIGHT_ASSIGN(const auto broken, auditDerived(*records, context.progress("computing")));
@@ -36,7 +35,12 @@ public:
         const bool clean = findings.empty() && broken.empty();
         if (clean)
             text = "no identifier is in error, none is held twice, and all that is derived is so\n";
-        return Answer::of(QJsonObject{{"findings", json}, {"broken", faults}}, text, clean);
+        Answer answer =
+            Answer::of(QJsonObject{{"findings", json}, {"broken", faults}}, text, clean);
+        if (records->database().access() == Database::Access::ReadOnly)
+            answer.told << "the index of words was not looked through: SQLite does that only where "
+                           "it may write";
+        return answer;
     }
 };
 

@@ -1,6 +1,7 @@
 #include "app/cli/commands/Backup.h"
 
 #include "app/actions/Maintenance.h"
+#include "app/cli/Files.h"
 
 namespace loopwright {
 
@@ -16,6 +17,7 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
+        LOOPWRIGHT_TRY(checkNotStandardStream(m_file, "a backup is read through where it lies"));
         LOOPWRIGHT_ASSIGN(const auto records, context.recordsAsTheyAre());
         LOOPWRIGHT_TRY(backupTo(*records, m_file, context.progress("copying")));
         return Answer::of(QJsonObject{{"backup", m_file}},
@@ -36,6 +38,7 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
+        LOOPWRIGHT_TRY(checkNotStandardStream(m_file, "a backup is read where it lies"));
         const QString database = context.databasePath();
         const auto kept = restoreFrom(m_file, database, {context.common().by, context.pinSource()},
                                       context.progress("restoring"));

@@ -4,6 +4,7 @@
 #include "app/actions/Certificates.h"
 #include "app/actions/OutFile.h"
 #include "app/cli/DecisionText.h"
+#include "app/cli/Files.h"
 #include "app/cli/Layout.h"
 
 namespace loopwright {
@@ -44,6 +45,8 @@ private:
             return wrong("stands in the place of the order; give one of them", "--premises-of");
         if (m_premisesOf.isEmpty() && (m_out.trimmed().isEmpty() || !m_folder.isEmpty()))
             return wrong("the certificate of one order goes to the file that --out names", "--out");
+        if (m_folder == standardStream)
+            return wrong("a set goes to a folder, and not to standard output", "--out-folder");
         if (!m_premisesOf.isEmpty() && (m_folder.trimmed().isEmpty() || !m_out.isEmpty()))
             return wrong("a set of certificates goes to the folder that --out-folder names",
                          "--out-folder");
@@ -55,8 +58,9 @@ private:
         IssueRequest request;
         request.order = m_order;
         request.paper = fromText<Paper>(m_paper).value_or(Paper::A4);
-        request.deliver = [this](const QByteArray &pdf) {
-            return writeOut(m_out, FileKind::Pdf, pdf);
+        request.mayDeliver = [this] { return checkOut(m_out, FileKind::Pdf); };
+        request.deliver = [this](const CertificatePaper &paper) {
+            return writeOut(m_out, FileKind::Pdf, paper.pdf);
         };
         LOOPWRIGHT_ASSIGN(const auto issued, issueCertificate(records, request));
         const QString text = LabelledLines()
@@ -74,8 +78,11 @@ private:
         SetRequest request;
         request.order = m_premisesOf;
         request.paper = fromText<Paper>(m_paper).value_or(Paper::A4);
-        request.deliver = [this](const std::vector<SetFile> &files) {
-            return writeSet(m_folder, files);
+        request.mayDeliver = [this](const SetPapers &papers) {
+            return checkSet(m_folder, papers.files);
+        };
+        request.deliver = [this](const SetPapers &papers) {
+            return writeSet(m_folder, papers.files);
         };
         LOOPWRIGHT_ASSIGN(const auto set, issueCertificateSet(records, request));
         QJsonObject json = set.toJson();

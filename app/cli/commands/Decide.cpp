@@ -2,6 +2,7 @@
 
 #include "app/actions/Acceptance.h"
 #include "app/actions/Evidence.h"
+#include "app/actions/Orders.h"
 #include "app/cli/DecisionText.h"
 
 namespace loopwright {
@@ -24,14 +25,15 @@ public:
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         LOOPWRIGHT_ASSIGN(const auto decision, m_again.isEmpty() ? decideOrder(*records, m_number)
                                                                  : decideAgain(*records, m_again));
-        Answer answer = answerOf(decision);
-        if (m_again.isEmpty()) {
-            LOOPWRIGHT_ASSIGN(const auto strangers, unregisteredInstallers(*records, m_number));
-            for (const QString &installer : strangers)
-                answer.told << QString("order %1: installer %2, who recorded facts of it, is not "
-                                       "registered")
-                                   .arg(m_number, installer);
-        }
+        if (m_number.isEmpty())
+            return answerOf(decision);
+        LOOPWRIGHT_ASSIGN(const auto view, showOrder(*records, m_number));
+        Answer answer = answerOf(decision, nextSentenceOf(view));
+        LOOPWRIGHT_ASSIGN(const auto strangers, unregisteredInstallers(*records, m_number));
+        for (const QString &installer : strangers)
+            answer.told << QString("order %1: installer %2, who recorded facts of it, is not "
+                                   "registered")
+                               .arg(m_number, installer);
         return answer;
     }
 

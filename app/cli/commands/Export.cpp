@@ -1,6 +1,7 @@
 #include "app/cli/commands/Export.h"
 
 #include "app/actions/Maintenance.h"
+#include "app/cli/Files.h"
 
 namespace loopwright {
 
@@ -17,6 +18,7 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
+        LOOPWRIGHT_TRY(checkNotStandardStream(m_folder, "the tables go to a folder"));
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         LOOPWRIGHT_ASSIGN(const auto files, exportTables(*records, m_folder, m_internal,
                                                          context.progress("writing")));

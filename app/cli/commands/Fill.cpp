@@ -16,7 +16,7 @@ public:
         options.integer("--circuits", m_circuits, 1, 10'000'000, "How many circuits",
                         Given::Always);
         options.integer("--seed", m_seed, 0, std::numeric_limits<qint64>::max(),
-                        "The same number gives the same records (else 1)");
+                        "The same number gives the same records on the same day (else 1)");
     }
 
     Result<Answer> run(CommandContext &context) override

@@ -57,6 +57,8 @@ QJsonObject json(const Handoff &handoff)
             {"readings", readings},
             {"done", QJsonArray::fromStringList(handoff.done)},
             {"also_failed", QJsonArray::fromStringList(handoff.alsoFailed)},
+            {"closed_hazards", QJsonArray::fromStringList(handoff.closedHazards)},
+            {"to_mend", QJsonArray::fromStringList(handoff.toMend)},
             {"not_tried", QJsonArray::fromStringList(handoff.notTried)}};
 }
 
@@ -72,10 +74,10 @@ QString text(const Handoff &handoff)
         .add("Serving office", handoff.office)
         .add("Pair", handoff.pair)
         .add("Variant", handoff.variant)
-        .add("Failed", handoff.whatFailed())
+        .add(handoff.isMissing ? "Missing" : "Failed", handoff.whatFailed())
         .add("Reason", handoff.reason)
         .add("Cause", handoff.cause)
-        .add("Cause from", handoff.causeWhere)
+        .add("Cause came", handoff.causeWhere)
         .add("It means", handoff.meaning)
         .add("Whose part", handoff.part)
         .add("Call", handoff.call)
@@ -83,10 +85,14 @@ QString text(const Handoff &handoff)
     for (const QString &check : handoff.check)
         lines.add("Check", check);
     lines.add("Next", handoff.next);
-    for (const QString &done : handoff.done)
-        lines.add("Done already", done);
     for (const QString &failed : handoff.alsoFailed)
         lines.add("Failed too", failed);
+    for (const QString &done : handoff.done)
+        lines.add("Done already", done);
+    for (const QString &closed : handoff.closedHazards)
+        lines.add("Hazard, closed", closed);
+    for (const QString &remark : handoff.toMend)
+        lines.add("To be mended", remark);
     for (const QString &open : handoff.notTried)
         lines.add("Not tried", open);
     if (handoff.referred)
@@ -96,8 +102,9 @@ QString text(const Handoff &handoff)
     ColumnLayout table({"reading", "value", "limit", "outcome"});
     for (const HandoffReading &reading : handoff.readings)
         table.add({reading.name, reading.value, reading.limit, reading.word()});
-    return heading("Order " + handoff.order + " is handed on") + lines.text() +
-           (table.isEmpty() ? QString() : "\n" + table.text());
+    const QString head = handoff.referred ? QString("Order %1 is handed on").arg(handoff.order)
+                                          : QString("Handoff of order %1").arg(handoff.order);
+    return heading(head) + lines.text() + (table.isEmpty() ? QString() : "\n" + table.text());
 }
 
 class HandOn : public Command
@@ -117,6 +124,7 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
+        context.setReadsOnly(m_to.isEmpty());
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         if (m_to.isEmpty() && !(m_reference.isEmpty() && m_waitingOn.isEmpty()))
             return failure(ErrorCode::Usage, "stands with --to",

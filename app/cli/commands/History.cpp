@@ -3,7 +3,6 @@
 #include "app/actions/History.h"
 #include "app/actions/OutFile.h"
 #include "app/cli/DecisionText.h"
-#include "app/cli/Files.h"
 #include "app/cli/Layout.h"
 
 namespace loopwright {
@@ -19,8 +18,9 @@ public:
                      "An order; or verify: hold all that is stored against the log; or head: "
                      "where the log stands",
                      Given::Always);
-        options.text("--head", m_head,
-                     "With verify: a file of heads or a certificate, which the log must contain");
+        options.text(
+            "--head", m_head,
+            "With verify: a file of heads, a certificate or a backup, which the log must contain");
         options.text("--out", m_out, "With head: where it is written, as JSON");
     }
 
@@ -51,18 +51,17 @@ private:
         LOOPWRIGHT_ASSIGN(const auto head, logHead(records));
         if (!m_out.isEmpty())
             LOOPWRIGHT_TRY(writeOut(m_out, FileKind::Json, canonicalJson(head.toJson()) + '\n'));
-        return Answer::of(head.toJson(), QString::fromUtf8(head.text()));
+        return Answer::of(head.toJson(), QString::fromUtf8(head.head.text()));
     }
 
     Result<Answer> verify(Records &records, CommandContext &context) const
     {
-        std::vector<LogHead> heads;
+        Witnesses witnesses;
         if (!m_head.isEmpty()) {
-            LOOPWRIGHT_ASSIGN(const auto file, readFile(m_head));
-            LOOPWRIGHT_ASSIGN(heads, headsIn(file, fileNameOf(m_head)));
+            LOOPWRIGHT_ASSIGN(witnesses, witnessesOf(m_head));
         }
-        LOOPWRIGHT_ASSIGN(const auto verdict,
-                          verifyHistory(records, context.progress("verifying"), heads));
+        LOOPWRIGHT_ASSIGN(const auto verdict, verifyHistory(records, context.progress("verifying"),
+                                                            std::move(witnesses)));
         QString text = QString("%1 events: %2\n")
                            .arg(verdict.events)
                            .arg(verdict.broken.empty() ? "whole" : "broken");
@@ -72,6 +71,13 @@ private:
                     QString("%1, event %2: %3").arg(link.subject).arg(link.event).arg(link.what),
                     4) +
                 "\n";
+        for (const Witnessed &each : verdict.witnessed)
+            text += wrapped("Witnessed: " + each.what +
+                                (each.signedBy.isEmpty()
+                                     ? QString(", signed by nobody whose key is known here")
+                                     : ", signed by " + each.signedBy),
+                            4) +
+                    "\n";
         return Answer::of(verdict.toJson(), text, verdict.broken.empty());
     }
 

@@ -8,73 +8,57 @@ namespace loopwright {
 
 namespace {
 
-using Import = Result<ImportReport> (*)(Records &, const QByteArray &, const ImportOptions &);
-
-class ImportFile : public Command
+QString text(const ImportReport &report)
 {
-public:
-    explicit ImportFile(Import import)
-        : m_import(import)
-    {
-    }
-
-    void declare(Options &options) override
-    {
-        options.text("file", m_file, "CSV, header row first", Given::Always);
-        options.text("--rejects", m_rejects, "Where the refused rows go, each with its reason");
-        options.flag("--all-or-nothing", m_options.allOrNothing,
-                     "One refused row refuses the whole file");
-        options.flag("--update", m_options.update,
-                     "A row that is there with other values changes it");
-        options.texts("--ignore", m_options.ignoredColumns,
-                      "An unknown column that may stand in the file");
-    }
-
-    Result<Answer> run(CommandContext &context) override
-    {
-        LOOPWRIGHT_ASSIGN(const auto bytes, readFile(m_file));
-        LOOPWRIGHT_TRY(checkNotInput(m_rejects, m_file));
-        LOOPWRIGHT_TRY(checkOut(m_rejects, FileKind::Csv));
-        LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        m_options.fileName = fileNameOf(m_file);
-        m_options.progress = context.progress("importing");
-        LOOPWRIGHT_ASSIGN(const auto report, m_import(*records, bytes, m_options));
-        Answer answer = Answer::of(report.toJson(), text(report), report.clean());
-        answer.refusedWhole = report.refusedWhole;
-        answer.tell(report.findings, m_options.fileName);
-        keepRejects(report, answer);
-        return answer;
-    }
-
-private:
-    /// The good rows are in by now, whatever the disk says of this file; what it cannot hold is
-    /// reported, and standard error has named each row already.
-    void keepRejects(const ImportReport &report, Answer &answer) const
-    {
-        if (m_rejects.isEmpty())
-            return;
-        if (const auto written = writeOut(m_rejects, FileKind::Csv, report.rejects); !written) {
-            answer.yes = false;
-            answer.told << "the refused rows could not be kept: " + written.error().text();
-        }
-    }
-
-    static QString text(const ImportReport &report)
-    {
-        QString text = QString("%1 rows taken in").arg(report.accepted);
-        if (report.held > 0)
-            text +=
-                QString(", %1 of them held until their identifiers are mended").arg(report.held);
-        return text +
-               QString("; %1 refused, %2 unchanged\n").arg(report.refused).arg(report.unchanged);
-    }
-
-    Import m_import;
-    ImportOptions m_options;
-    QString m_file, m_rejects;
-};
+    QString text = QString("%1 rows taken in").arg(report.accepted);
+    if (report.held > 0)
+        text += QString(", %1 of them held until their identifiers are mended").arg(report.held);
+    return text + QString("; %1 refused, %2 unchanged\n").arg(report.refused).arg(report.unchanged);
+}
 
 } // namespace
+
+void ImportFile::declare(Options &options)
+{
+    options.text(m_from, m_file, "CSV, header row first",
+                 m_from[0] == '-' ? Given::IfWanted : Given::Always);
+    options.text("--rejects", m_rejects, "Where the refused rows go, each with its reason");
+    options.flag("--all-or-nothing", m_options.allOrNothing,
+                 "One refused row refuses the whole file");
+    if (m_changesOnly)
+        return;
+    options.flag("--update", m_options.update, "A row that is there with other values changes it");
+    options.texts("--ignore", m_options.ignoredColumns,
+                  "An unknown column that may stand in the file");
+}
+
+Result<Answer> ImportFile::run(CommandContext &context)
+{
+    LOOPWRIGHT_ASSIGN(const auto bytes, readFile(m_file));
+    LOOPWRIGHT_TRY(checkNotInput(m_rejects, m_file));
+    LOOPWRIGHT_TRY(checkOut(m_rejects, FileKind::Csv));
+    LOOPWRIGHT_ASSIGN(const auto records, context.records());
+    m_options.fileName = fileNameOf(m_file);
+    m_options.progress = context.progress("importing");
+    LOOPWRIGHT_ASSIGN(const auto report, m_import(*records, bytes, m_options));
+    Answer answer = Answer::of(report.toJson(), text(report), report.clean());
+    answer.refusedWhole = report.refusedWhole;
+    answer.tell(report.findings, m_options.fileName);
+    keepRejects(report, answer);
+    return answer;
+}
+
+/// The good rows are in by now, whatever the disk says of this file; what it cannot hold is
+/// reported, and standard error has named each row already.
+void ImportFile::keepRejects(const ImportReport &report, Answer &answer) const
+{
+    if (m_rejects.isEmpty())
+        return;
+    if (const auto written = writeOut(m_rejects, FileKind::Csv, report.rejects); !written) {
+        answer.yes = false;
+        answer.told << "the refused rows could not be kept: " + written.error().text();
+    }
+}
 
 std::unique_ptr<Command> makeOrderImport()
 {

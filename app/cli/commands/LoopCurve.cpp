@@ -23,6 +23,8 @@ public:
         options.integer("--points", m_points, 2, 10000, "How many frequencies (else 25)");
         options.text("--ohms", m_ohms, "Between which resistances: R, or SOURCE,LOAD (else 135)");
         options.text("--out", m_out, "Draws the curve with its limit: F.svg or F.png");
+        options.word("--format", m_format, pictureFormats(),
+                     "png or svg (else as the name of the picture ends)");
         options.text("--order", m_order, "With --out: the order that stands in the title");
         options.text("--limits", m_limits,
                      "Draws the limit of the set in this file (else of the program's newest)");
@@ -70,10 +72,11 @@ private:
                                                              : "predicted to be above")
                            .arg(data.limitDb);
         return writePicture(
-            m_out, {[&data] { return curvePng(data); }, [&data] { return curveSvg(data); }});
+            m_out, m_format,
+            {[&data] { return curvePng(data); }, [&data] { return curveSvg(data); }});
     }
 
-    QString m_file, m_ohms, m_out, m_limits, m_order;
+    QString m_file, m_ohms, m_out, m_format, m_limits, m_order;
     double m_fromHz = 200;
     double m_toHz = 1e6;
     qint64 m_points = 25;

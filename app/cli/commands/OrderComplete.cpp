@@ -1,6 +1,7 @@
 #include "app/cli/commands/OrderComplete.h"
 
 #include "app/actions/Orders.h"
+#include "core/certificate/Slips.h"
 
 namespace loopwright {
 
@@ -18,8 +19,12 @@ public:
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         LOOPWRIGHT_TRY(completeOrder(*records, m_number));
-        return Answer::of(QJsonObject{{"order", m_number}, {"status", "completed"}},
-                          QString("order %1 is completed\n").arg(m_number));
+        LOOPWRIGHT_ASSIGN(const auto view, showOrder(*records, m_number));
+        const QString number = completionNumber(view.decision);
+        return Answer::of(
+            QJsonObject{
+                {"order", m_number}, {"status", "completed"}, {"completion_number", number}},
+            QString("order %1 is completed, completion number %2\n").arg(m_number, number));
     }
 
 private:

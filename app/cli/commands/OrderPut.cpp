@@ -1,6 +1,7 @@
 #include "app/cli/commands/OrderPut.h"
 
 #include "app/actions/Orders.h"
+#include "app/cli/ColumnValues.h"
 
 namespace loopwright {
 
@@ -21,7 +22,7 @@ public:
 
     Result<Answer> run(CommandContext &context) override
     {
-        LOOPWRIGHT_ASSIGN(const auto fields, fieldsOf(m_pairs));
+        LOOPWRIGHT_ASSIGN(const auto fields, columnValues(m_pairs, "--set"));
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         LOOPWRIGHT_ASSIGN(const auto verdict,
                           m_checkOnly ? checkOrder(*records, fields)
@@ -30,19 +31,6 @@ public:
     }
 
 private:
-    static Result<OrderFields> fieldsOf(const QStringList &pairs)
-    {
-        OrderFields fields;
-        for (const QString &pair : pairs) {
-            const qsizetype at = pair.indexOf(u'=');
-            if (at <= 0)
-                return failure(ErrorCode::Usage, QString("\"%1\" is not COLUMN=VALUE").arg(pair),
-                               "--set");
-            fields.insert(pair.left(at).trimmed(), pair.mid(at + 1).trimmed());
-        }
-        return fields;
-    }
-
     static Answer answer(const OrderVerdict &verdict)
     {
         QJsonArray findings;

@@ -3,6 +3,7 @@
 #include "app/actions/Orders.h"
 #include "app/cli/DecisionText.h"
 #include "app/cli/Layout.h"
+#include "core/certificate/Slips.h"
 
 namespace loopwright {
 
@@ -41,6 +42,8 @@ QString headText(const OrderView &view)
         .add("Order", toText(order.type).replace('_', ' ') + ", due " +
                           order.dueDate.toString(Qt::ISODate) + ", " + toText(view.status))
         .add("Stage", plainWord(toText(view.stage)))
+        .add("Completion number",
+             isAccepted(view.decision.outcome) ? completionNumber(view.decision) : QString())
         .add("Held", view.held ? "until its identifiers are mended" : "")
         .add("Variant", order.variant)
         .add("Pair", order.pair)
@@ -51,6 +54,8 @@ QString headText(const OrderView &view)
                               ? QString("%1 bit/s").arg(order.dataRate)
                               : QString())
         .add("Installer", markedNameOf(view.people, order.installer))
+        .add("Symptom", order.symptom)
+        .add("From the desk", order.deskTest)
         .add("Remarks", order.remarks);
     for (const BoardRow &row : view.alsoHere)
         lines.add("Also here",
@@ -108,7 +113,7 @@ public:
         LOOPWRIGHT_ASSIGN(const auto view, showOrder(*records, m_number));
         return Answer::of(view.toJson(), headText(view) + terminalsText(view.order) +
                                              factsText(view.facts, view.people) + "\n" +
-                                             decisionText(view.decision) +
+                                             decisionText(view.decision, nextSentenceOf(view)) +
                                              certificatesText(view.certificates) + "\n" +
                                              eventsText(view.events));
     }

@@ -21,11 +21,8 @@ public:
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         // Elsewhere --pin-file is the present PIN; here it is the new one.
-        records->setPinSource([this](const Person &person) -> std::optional<QString> {
-            if (m_oldFile.isEmpty())
-                return pinFromTerminal(QString("Present PIN of %1:").arg(person.name));
-            const auto old = pinFromFile(m_oldFile);
-            return old ? std::optional(*old) : std::nullopt;
+        records->setPinSource([this](const Person &person) {
+            return pinFrom(m_oldFile, QString("Present PIN of %1:").arg(person.name));
         });
         LOOPWRIGHT_ASSIGN(const auto pin, m_remove ? Result<QString>(QString()) : newPin(context));
         LOOPWRIGHT_TRY(setPin(*records, m_person, pin));

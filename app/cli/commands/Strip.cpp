@@ -22,6 +22,8 @@ public:
                      "CSV with the columns second, bit_errors and, if wanted, sync_lost",
                      Given::Always);
         options.text("--out", m_out, "The picture: F.svg or F.png", Given::Always);
+        options.word("--format", m_format, pictureFormats(),
+                     "png or svg (else as the name of the picture ends)");
         options.integer("--rate", m_rate, 1, 1'000'000'000, "Bits per second (else 64000)");
         options.text("--order", m_order, "The order that stands in the title");
         options.moment("--started", m_started, "When the run began; stands in the title");
@@ -42,8 +44,9 @@ public:
         StripData data{seconds, marks, m_rate, m_planned, running};
         data.title = title(qint64(seconds.size()));
         LOOPWRIGHT_ASSIGN(data.verdict, verdict(seconds));
-        LOOPWRIGHT_TRY(writePicture(
-            m_out, {[&data] { return stripPng(data); }, [&data] { return stripSvg(data); }}));
+        LOOPWRIGHT_TRY(
+            writePicture(m_out, m_format,
+                         {[&data] { return stripPng(data); }, [&data] { return stripSvg(data); }}));
         return Answer::of(QJsonObject{{"picture", m_out}, {"seconds", qint64(seconds.size())}},
                           m_out + "\n");
     }
@@ -77,7 +80,7 @@ private:
         return "Within its error limits: " + countsText(evaluation.summary).english();
     }
 
-    QString m_file, m_out, m_order, m_limits;
+    QString m_file, m_out, m_format, m_order, m_limits;
     std::optional<Moment> m_started;
     qint64 m_rate = 64000;
     qint64 m_planned = 0;

@@ -1,7 +1,6 @@
 #include "app/desktop/job/CertificateEntry.h"
 
 #include "app/actions/OutFile.h"
-#include "app/desktop/Files.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
@@ -192,12 +191,19 @@ bool CertificateEntry::save()
     if (allLines()) {
         const QString folder = m_form->typed().value("folder").toString();
         return issueSet(
-                   [folder](const std::vector<SetFile> &files) { return writeSet(folder, files); })
-            .has_value();
+            {{},
+             paper(),
+             {},
+             [folder](const SetPapers &papers) { return writeSet(folder, papers.files); },
+             [folder](const SetPapers &papers) { return checkSet(folder, papers.files); }});
     }
     const QString path = m_form->typed().value("path").toString();
-    return issue([path](const QByteArray &pdf) { return writeOut(path, FileKind::Pdf, pdf); })
-        .has_value();
+    return issue(
+        {{},
+         paper(),
+         {},
+         [path](const CertificatePaper &paper) { return writeOut(path, FileKind::Pdf, paper.pdf); },
+         [path] { return checkOut(path, FileKind::Pdf); }});
 }
 
 Paper CertificateEntry::paper() const
@@ -288,18 +294,14 @@ void CertificateEntry::resizeEvent(QResizeEvent *event)
     placePages();
 }
 
-std::optional<IssuedCertificate>
-CertificateEntry::issue(const std::function<Result<void>(const QByteArray &)> &deliver)
+bool CertificateEntry::issue(IssueRequest request)
 {
-    IssueRequest request;
     request.order = m_desk.order().number;
-    request.paper = paper();
     request.signatures = signatures();
-    request.deliver = deliver;
     const auto issued = issueCertificate(m_desk.records(), request);
     if (!issued) {
-        m_form->tell(Status::Failed, issued.error().text());
-        return std::nullopt;
+        notIssued(issued.error());
+        return false;
     }
     this->issued(issued->mark.countersigns
                      ? tr("Certificate %1 was issued again, signed: issue %2.")
@@ -308,17 +310,25 @@ CertificateEntry::issue(const std::function<Result<void>(const QByteArray &)> &d
                  : issued->copy ? tr("A copy of certificate %1 was issued.").arg(issued->number)
                                 : tr("Certificate %1 was issued.").arg(issued->number),
                  tr("Certificate %1, code %2.").arg(issued->number, issued->code));
-    return *issued;
+    return true;
 }
 
-std::optional<IssuedSet>
-CertificateEntry::issueSet(const std::function<Result<void>(const std::vector<SetFile> &)> &deliver)
+void CertificateEntry::notIssued(const Error &error)
 {
-    auto set = issueCertificateSet(m_desk.records(),
-                                   {m_desk.order().number, paper(), signatures(), deliver});
+    // Then only the paper is missing, and the order has its certificate.
+    if (error.code == ErrorCode::DiskTrouble)
+        m_desk.wasChanged(tr("The paper of a certificate is missing."));
+    m_form->tell(Status::Failed, error.text());
+}
+
+bool CertificateEntry::issueSet(SetRequest request)
+{
+    request.order = m_desk.order().number;
+    request.signatures = signatures();
+    const auto set = issueCertificateSet(m_desk.records(), request);
     if (!set) {
-        m_form->tell(Status::Failed, set.error().text());
-        return std::nullopt;
+        notIssued(set.error());
+        return false;
     }
     QStringList numbers;
     for (const SetCertificate &each : set->certificates)
@@ -334,7 +344,7 @@ CertificateEntry::issueSet(const std::function<Result<void>(const std::vector<Se
     issued(one ? tr("Certificate %1 was issued.").arg(numbers.first())
                : tr("%1 certificates were issued.").arg(numbers.size()),
            told);
-    return std::move(*set);
+    return true;
 }
 
 void CertificateEntry::issued(const QString &sentence, const QString &told)
@@ -355,31 +365,21 @@ void CertificateEntry::print()
         choosePrinter(this, allLines() ? tr("Certificates") : tr("Certificate"), paper());
     if (!printer)
         return;
-    if (allLines())
-        return printSet(*printer);
-    const auto issued = issue([](const QByteArray &) { return Result<void>(); });
-    if (!issued)
+    if (allLines()) {
+        issueSet({{}, paper(), {}, [&](const SetPapers &papers) {
+                      Sheet whole; // one job for the printer: painting begins anew with each sheet
+                      whole.paper = paper();
+                      whole.title = tr("Certificates");
+                      for (const Sheet &sheet : papers.sheets)
+                          whole.pages.insert(whole.pages.end(), sheet.pages.begin(),
+                                             sheet.pages.end());
+                      return whole.paint(*printer);
+                  }});
         return;
-    if (const auto printed =
-            certificateSheet(issued->content, issued->mark, paper()).paint(*printer);
-        !printed)
-        m_form->tell(Status::Failed,
-                     tr("It is issued, but was not printed: %1").arg(printed.error().text()));
-}
-
-void CertificateEntry::printSet(QPrinter &printer)
-{
-    const auto set = issueSet({});
-    if (!set)
-        return;
-    Sheet whole; // one job for the printer: painting begins anew with each sheet
-    whole.paper = paper();
-    whole.title = tr("Certificates");
-    for (const Sheet &sheet : set->sheets)
-        whole.pages.insert(whole.pages.end(), sheet.pages.begin(), sheet.pages.end());
-    if (const auto printed = whole.paint(printer); !printed)
-        m_form->tell(Status::Failed,
-                     tr("They are issued, but were not printed: %1").arg(printed.error().text()));
+    }
+    issue({{}, paper(), {}, [&printer](const CertificatePaper &paper) {
+               return paper.sheet.paint(*printer);
+           }});
 }
 
 } // namespace loopwright

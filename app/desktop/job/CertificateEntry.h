@@ -11,8 +11,6 @@
 
 #include <QLabel>
 
-class QPrinter;
-
 namespace loopwright {
 
 class SignList;
@@ -52,13 +50,12 @@ private:
     Paper paper() const;
     void showPreview();
     void placePages();
-    std::optional<IssuedCertificate>
-    issue(const std::function<Result<void>(const QByteArray &)> &deliver);
-    std::optional<IssuedSet>
-    issueSet(const std::function<Result<void>(const std::vector<SetFile> &)> &deliver);
+    // Order and signatures are filled in.
+    bool issue(IssueRequest request);
+    bool issueSet(SetRequest request);
+    void notIssued(const Error &error);
     void issued(const QString &sentence, const QString &told);
     void print();
-    void printSet(QPrinter &printer);
 
     JobSession &m_desk;
     QString m_part;

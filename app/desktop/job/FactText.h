@@ -1,13 +1,11 @@
 #pragma once
-// A recorded fact in one line, as the installer would say it: "safety card, no reading above its
-// limit", "B1 data call out failed, cause 58 …".
+// How an entry of the job page stands.
 
 #include "app/actions/Orders.h"
 #include "app/desktop/widgets/SignLine.h"
 
 namespace loopwright {
 
-QString factText(const Fact &fact, LineKind kind);
 /// The entry itself says that something is not as it should be: a layer is down, a call or a
 /// self-test failed, a voltage is a hazard.
 bool hasFailed(const Fact &fact, const LimitSet &limits);

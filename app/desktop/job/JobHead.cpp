@@ -127,7 +127,10 @@ QString JobHead::remarksText(bool low) const
     QStringList said;
     if (low)
         said << tr("pair %1").arg(order.pair) << order.premises;
-    for (const auto &[name, text] : {std::pair(tr("Appointment: %1"), order.appointment),
+    for (const auto &[name, text] : {std::pair(tr("Trouble: %1"), order.symptom),
+                                     std::pair(tr("From the desk: %1"), order.deskTest),
+                                     std::pair(QStringLiteral("%1"), planText(order)),
+                                     std::pair(tr("Appointment: %1"), order.appointment),
                                      std::pair(tr("Contact: %1"), order.contact),
                                      std::pair(tr("Access: %1"), order.accessNotes),
                                      std::pair(tr("Remarks: %1"), order.remarks)})
@@ -156,17 +159,18 @@ void JobHead::showNext()
         palette.setColor(role, stop ? colours().bad : this->palette().color(role));
     m_sentence->setPalette(palette);
     const Step *closing = m_desk.step("hazard_closed");
+    const auto hazards = m_desk.view().judged.cards.open();
     if (!m_desk.alarm().isEmpty())
         say(Status::Failed, m_desk.alarm());
     else if (m_desk.isStopped())
         say(Status::Failed,
             QString("%1 %2").arg(closing->because.english(), closing->next.english()));
-    else if (const auto hazards = m_desk.view().judged.cards.open(); !hazards.empty())
+    else if (!hazards.empty())
         // Of another pair at the premises: it stops nobody here, and everybody is told.
         say(Status::Failed, hazardText(hazards.front(), m_desk.order().number).english());
     else if (m_stopped || m_warned)
         say(Status::None, {});
-    m_warned = !m_desk.view().judged.cards.open().empty();
+    m_warned = !hazards.empty();
     m_stopped = stop;
 }
 

@@ -1,8 +1,7 @@
 #include "app/desktop/job/JobSession.h"
 
+#include "app/actions/RecordCheck.h"
 #include "core/errortest/RunLog.h"
-
-#include <QUuid>
 
 namespace loopwright {
 
@@ -38,11 +37,6 @@ bool isLeaving(const QJsonObject &fact)
            fact.contains("left");
 }
 
-QString newId()
-{
-    return QUuid::createUuid().toString(QUuid::WithoutBraces);
-}
-
 } // namespace
 
 JobSession::JobSession(DesktopContext &workplace, QObject *parent)
@@ -57,7 +51,7 @@ Result<void> JobSession::open(const QString &number)
     m_view.reset();
     m_alarm.clear();
     LOOPWRIGHT_ASSIGN(auto view, showOrder(records(), number));
-    LOOPWRIGHT_ASSIGN(auto kept, drafts(records(), number));
+    LOOPWRIGHT_ASSIGN(auto kept, m_workplace.drafts().ofOrder(number));
     LOOPWRIGHT_ASSIGN(auto limits, limitSet(records(), view.input.limitSet));
     m_view = std::move(view);
     m_limits = std::move(limits);
@@ -107,7 +101,7 @@ void JobSession::setInstaller(const QString &key)
 
 QString JobSession::rememberedInstrument() const
 {
-    const auto kept = drafts(records(), {});
+    const auto kept = m_workplace.drafts().ofOrder({});
     return kept ? kept->value(instrumentPart(installer())).value(instrumentKey).toString()
                 : QString();
 }
@@ -115,12 +109,7 @@ QString JobSession::rememberedInstrument() const
 void JobSession::setInstrument(const QString &key)
 {
     if (!installer().isEmpty() && key != rememberedInstrument())
-        if (const auto kept =
-                saveDraft(records(), {}, instrumentPart(installer()), {{instrumentKey, key}});
-            !kept)
-            emit troubled(tr("The instrument is taken for this order, and could not be remembered "
-                             "for the next: %1")
-                              .arg(kept.error().text()));
+        m_workplace.drafts().keep({}, instrumentPart(installer()), {{instrumentKey, key}});
     setContext(instrumentKey, key);
 }
 
@@ -191,7 +180,7 @@ Result<JobRecord> JobSession::read(const FactObjects &facts, const QString &part
 
 Result<JobRecord> JobSession::readRecord(const QJsonObject &object) const
 {
-    auto record = readJobRecord(object, {}, newId);
+    auto record = readJobRecord(object, {}, newFactId);
     if (!record)
         return record;
     for (std::size_t i = 0; i < record->facts.size(); ++i)
@@ -288,14 +277,7 @@ void JobSession::storeDraft(const QString &part, const QJsonObject &content)
 {
     if (m_drafts.value(part) == content)
         return;
-    const Result<void> kept = content.isEmpty()
-                                  ? dropDraft(records(), order().number, part)
-                                  : saveDraft(records(), order().number, part, content);
-    if (!kept) {
-        emit troubled(tr("What you typed could not be saved and is only on this page: %1")
-                          .arg(kept.error().text()));
-        return;
-    }
+    m_workplace.drafts().keep(order().number, part, content);
     if (content.isEmpty())
         m_drafts.remove(part);
     else

@@ -78,8 +78,13 @@ public:
     /// For actions other than recording: reads anew and tells the page.
     void wasChanged(const QString &sentence);
 
+    /// As they are kept now, also by what watches the runs. Part to content.
+    Result<QMap<QString, QJsonObject>> drafts() const
+    {
+        return m_workplace.drafts().ofOrder(order().number);
+    }
     QJsonObject draft(const QString &part) const { return m_drafts.value(part); }
-    /// An empty content drops the draft. A failure is told on the page; what is typed stays there.
+    /// An empty content drops the draft (DraftKeeper).
     void keepDraft(const QString &part, const QJsonObject &content);
 
 signals:

@@ -1,6 +1,7 @@
 #include "app/desktop/job/PanelTitle.h"
 
 #include "app/desktop/Theme.h"
+#include "app/desktop/widgets/PageElements.h"
 
 #include <QKeyEvent>
 #include <QPainter>
@@ -57,7 +58,7 @@ void PanelTitle::say(Status sign, const QString &standing)
 {
     m_sign = sign;
     m_standing = standing;
-    setToolTip(standing);
+    setToolTip(asTip(standing));
     tellName();
     update();
 }

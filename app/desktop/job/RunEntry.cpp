@@ -1,6 +1,6 @@
 #include "app/desktop/job/RunEntry.h"
 
-#include "app/desktop/Files.h"
+#include "app/actions/InFile.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/StepEditor.h"
 #include "app/desktop/widgets/PageElements.h"
@@ -124,7 +124,7 @@ void RunEntry::lookForGaps()
         return;
     if (log.isOver(m_desk.now()))
         emit m_desk.runChanged(); // it says up to which second, before that is read
-    const auto kept = drafts(m_desk.records(), m_desk.order().number);
+    const auto kept = m_desk.drafts();
     const WatchedTime watched =
         kept ? WatchedTime::fromJson(kept->value(watchedPart)) : WatchedTime();
     if (watched.isOf(log.started()))
@@ -327,7 +327,7 @@ void RunEntry::chooseFile()
 bool RunEntry::takeFile(const QString &path)
 {
     const QString name = QFileInfo(path).fileName();
-    const auto bytes = readWholeFile(path);
+    const auto bytes = readFile(path);
     const auto read =
         bytes
             ? readSecondsFile(*bytes, name, m_head.value("rate").toInteger(m_desk.order().dataRate))

@@ -52,7 +52,7 @@ void RunWatch::look()
                 keepWatched(order, log, watched->value(order));
         }
         for (const QString &order : recorded)
-            (void)dropDraft(records, order, watchedPart); // else the next look does it
+            (void)saveDrafts(records, {{order, watchedPart, {}}}); // else the next look does it
         for (const QString &order : over)
             emit this->over(order);
         emit looked();
@@ -73,7 +73,7 @@ void RunWatch::keepWatched(const QString &order, const RunLog &log, const QJsonO
         since = m_since.insert(order, {log.started(), elapsed});
     watched.watch(since->second, elapsed);
     if (watched.toJson() != kept)
-        (void)saveDraft(records, order, watchedPart, watched.toJson());
+        (void)saveDrafts(records, {{order, watchedPart, watched.toJson()}});
 }
 
 } // namespace loopwright

@@ -5,6 +5,7 @@
 #include "app/desktop/job/FactText.h"
 #include "app/desktop/job/PanelTitle.h"
 #include "app/desktop/widgets/PageElements.h"
+#include "core/acceptance/FactWords.h"
 
 #include <QVBoxLayout>
 

@@ -216,6 +216,14 @@ std::vector<KeyedOption> keyedOptions(const QStringList &words)
     return options;
 }
 
+std::vector<KeyedOption> peopleOptions(const QList<Person> &people)
+{
+    std::vector<KeyedOption> options;
+    for (const Person &person : people)
+        options.push_back({{}, person.key, nameOf(person)});
+    return options;
+}
+
 std::vector<KeyedOption> instrumentOptions(JobSession &desk)
 {
     std::vector<KeyedOption> options;

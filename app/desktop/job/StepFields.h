@@ -14,6 +14,8 @@ std::vector<FieldSpec> fieldSpecsOf(const Need &need, JobSession &desk);
 FactObjects factsOf(const Need &need, const QJsonObject &values, const Moment &now);
 /// One of a few answers for each word, with a letter of its own as its key.
 std::vector<KeyedOption> keyedOptions(const QStringList &words);
+/// Each by name, under its key.
+std::vector<KeyedOption> peopleOptions(const QList<Person> &people);
 /// "Nothing found" of "nothing_found".
 QString wordName(const QString &word);
 /// Instruments of the register with kind and calibration.

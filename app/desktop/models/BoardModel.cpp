@@ -2,28 +2,13 @@
 
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
+#include "app/desktop/widgets/PageElements.h"
 
 #include <algorithm>
 
 namespace loopwright {
 
 namespace {
-
-constexpr const char *columnNames[BoardModel::ColumnCount] = {
-    QT_TRANSLATE_NOOP("BoardModel", "Order"),
-    QT_TRANSLATE_NOOP("BoardModel", "Due"),
-    QT_TRANSLATE_NOOP("BoardModel", "Stage"),
-    QT_TRANSLATE_NOOP("BoardModel", "Outcome"),
-    QT_TRANSLATE_NOOP("BoardModel", "Circuit"),
-    QT_TRANSLATE_NOOP("BoardModel", "Customer"),
-    QT_TRANSLATE_NOOP("BoardModel", "Office"),
-    QT_TRANSLATE_NOOP("BoardModel", "Installer"),
-    QT_TRANSLATE_NOOP("BoardModel", "Why not accepted")};
-
-bool isFinished(const BoardRow &row)
-{
-    return row.stage == loopwright::Stage::Done || row.status != OrderStatus::Open;
-}
 
 /// A cancelled order has no outcome to wait for; a held one is told apart from an open one.
 QString outcomeText(const BoardRow &row)
@@ -44,115 +29,333 @@ Status outcomeSignOf(const BoardRow &row)
     return row.held ? Status::Doubtful : outcomeSign(row.outcome);
 }
 
+bool isFinished(const BoardRow &row)
+{
+    return row.stage == Stage::Done || row.status != OrderStatus::Open;
+}
+
+QString dueText(const BoardRow &row, QDate today)
+{
+    const QString words = dueWords(row.due, today, !row.isPending());
+    const QString day = dayText(row.due, today);
+    return words.isEmpty() ? day : day + " · " + words;
+}
+
+/// What stands in the way: of what is accepted, its paper.
+QString whyText(const BoardRow &row, QDate)
+{
+    if (row.status == OrderStatus::Cancelled)
+        return BoardModel::tr("Cancelled");
+    if (row.paper)
+        return BoardModel::tr("Accepted; its certificate is not issued");
+    return row.reason;
+}
+
+QString installerText(const BoardRow &row, QDate)
+{
+    return row.installerName.isEmpty() ? row.installer : row.installerName;
+}
+
+QString waitingText(const BoardRow &row, QDate)
+{
+    return waitingOnName(row.waitingOn);
+}
+
+constexpr BoardColumn columnTable[] = {
+    {"order", QT_TRANSLATE_NOOP("BoardModel", "Order"), 6.5, true, BoardSort::Number,
+     [](const BoardRow &row, QDate) { return row.order; }},
+    {"due", QT_TRANSLATE_NOOP("BoardModel", "Due"), 13, true, BoardSort::Urgency, dueText},
+    {"customer", QT_TRANSLATE_NOOP("BoardModel", "Customer"), 10, true, BoardSort::Customer,
+     [](const BoardRow &row, QDate) { return row.customer; }},
+    {"why", QT_TRANSLATE_NOOP("BoardModel", "Why not accepted"), 26, true, BoardSort::Criterion,
+     whyText},
+    {"stage", QT_TRANSLATE_NOOP("BoardModel", "Stage"), 7, true, BoardSort::Stage,
+     [](const BoardRow &row, QDate) { return stageName(row.stage); }},
+    {"outcome", QT_TRANSLATE_NOOP("BoardModel", "Outcome"), 10, true, BoardSort::Outcome,
+     [](const BoardRow &row, QDate) { return outcomeText(row); }},
+    {"installer", QT_TRANSLATE_NOOP("BoardModel", "Installer"), 8, true, BoardSort::Installer,
+     installerText},
+    {"office", QT_TRANSLATE_NOOP("BoardModel", "Office"), 6, true, BoardSort::Office,
+     [](const BoardRow &row, QDate) { return row.office; }},
+    {"circuit", QT_TRANSLATE_NOOP("BoardModel", "Circuit"), 8, true, BoardSort::Circuit,
+     [](const BoardRow &row, QDate) { return row.circuit; }},
+    {"pair", QT_TRANSLATE_NOOP("BoardModel", "Pair"), 7, false, BoardSort::Pair,
+     [](const BoardRow &row, QDate) { return row.pair; }},
+    {"waiting_on", QT_TRANSLATE_NOOP("BoardModel", "Waits on"), 8, true, BoardSort::WaitingOn,
+     waitingText}};
+
+const int orderColumn = boardColumn(u"order"), dueColumn = boardColumn(u"due"),
+          customerColumn = boardColumn(u"customer"), whyColumn = boardColumn(u"why"),
+          outcomeColumn = boardColumn(u"outcome"), circuitColumn = boardColumn(u"circuit"),
+          pairColumn = boardColumn(u"pair");
+
 } // namespace
+
+std::span<const BoardColumn> boardColumns()
+{
+    return columnTable;
+}
+
+int boardColumn(QStringView key)
+{
+    const auto found = std::ranges::find_if(
+        columnTable, [key](const BoardColumn &column) { return key == QLatin1String(column.key); });
+    return found == std::end(columnTable) ? -1 : int(found - std::begin(columnTable));
+}
 
 BoardModel::BoardModel(QObject *parent)
     : QAbstractTableModel(parent)
 {
+    m_marking.setSingleShot(true);
+    m_marking.setInterval(boardMarkMs);
+    connect(&m_marking, &QTimer::timeout, this, &BoardModel::unmark);
+    m_asking.setSingleShot(true);
+    m_asking.setInterval(0);
+    connect(&m_asking, &QTimer::timeout, this, &BoardModel::askForPages);
 }
 
-void BoardModel::show(std::vector<BoardRow> rows, QDate today)
+/// Whether the same orders stand there already: then selection and place are kept.
+bool BoardModel::holds(int first, const std::vector<BoardRow> &rows) const
 {
-    m_asked = false;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        const int place = first + int(i);
+        if (!isHere(place) || row(place).order != rows[i].order)
+            return false;
+    }
+    return true;
+}
+
+void BoardModel::show(std::vector<BoardRow> rows, QDate today, Mark mark, int first, int atLeast)
+{
     m_today = today;
-    const auto same = [](const BoardRow &a, const BoardRow &b) { return a.order == b.order; };
-    const bool grows = rows.size() > m_rows.size() && !m_rows.empty() &&
-                       std::equal(m_rows.begin(), m_rows.end(), rows.begin(), same);
-    const bool refreshes = rows.size() == m_rows.size() && !rows.empty() &&
-                           std::equal(rows.begin(), rows.end(), m_rows.begin(), same);
-    m_total = std::max(m_total, int(rows.size()));
-    if (refreshes) { // keeps selection and place
-        m_rows = std::move(rows);
-        emit dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));
-    } else if (grows) {
-        beginInsertRows({}, int(m_rows.size()), int(rows.size()) - 1);
-        m_rows = std::move(rows);
-        endInsertRows();
-    } else {
+    if (mark == Mark::Changes)
+        markChanges(first, rows);
+    const int count = int(rows.size());
+    const int total = std::max(first + count, atLeast);
+    const bool refreshes = count > 0 && total == m_total && holds(first, rows);
+    if (!refreshes)
         beginResetModel();
-        m_rows = std::move(rows);
+    m_pages.clear();
+    m_seen.clear();
+    m_wanted.clear();
+    m_asked.clear();
+    m_total = total;
+    keep(first, std::move(rows));
+    if (refreshes)
+        changed(0, m_total); // what is not here is blank until it is read again
+    else
         endResetModel();
+}
+
+/// Cuts rows that begin a page into pages.
+void BoardModel::keep(int first, std::vector<BoardRow> rows)
+{
+    for (std::size_t from = 0; from < rows.size(); from += boardRowsAtOnce) {
+        const int page = first / boardRowsAtOnce + int(from / boardRowsAtOnce);
+        const std::size_t to = std::min(rows.size(), from + boardRowsAtOnce);
+        m_pages[page] = {std::make_move_iterator(rows.begin() + std::ptrdiff_t(from)),
+                         std::make_move_iterator(rows.begin() + std::ptrdiff_t(to))};
+        std::erase(m_seen, page);
+        m_seen.push_back(page);
+    }
+    while (m_seen.size() > boardPagesHeld) {
+        m_pages.erase(m_seen.front());
+        m_seen.pop_front();
+    }
+}
+
+void BoardModel::put(int first, std::vector<BoardRow> rows)
+{
+    const int count = int(rows.size());
+    m_asked.remove(first / boardRowsAtOnce);
+    if (count < boardRowsAtOnce && first + count < m_total)
+        setTotal(first + count); // fewer than were counted
+    keep(first, std::move(rows));
+    if (std::exchange(m_passedOver, false))
+        changed(0, m_total); // what is in view now is wanted anew
+    else
+        changed(first, std::min(count, m_total - first));
+}
+
+void BoardModel::setTotal(int total)
+{
+    if (total > m_total) {
+        beginInsertRows({}, m_total, total - 1);
+        m_total = total;
+        endInsertRows();
+    } else if (total < m_total) {
+        beginRemoveRows({}, total, m_total - 1);
+        m_total = total;
+        m_pages.erase(m_pages.lower_bound((total + boardRowsAtOnce - 1) / boardRowsAtOnce),
+                      m_pages.end());
+        endRemoveRows();
+    }
+}
+
+void BoardModel::changed(int first, int count, const QList<int> &roles)
+{
+    if (count > 0)
+        emit dataChanged(index(first, 0), index(first + count - 1, columnCount() - 1), roles);
+}
+
+void BoardModel::markChanges(int first, const std::vector<BoardRow> &rows)
+{
+    QHash<QString, const BoardRow *> before;
+    for (const auto &[number, page] : m_pages)
+        for (const BoardRow &row : page)
+            before.insert(row.order, &row);
+    // Where nothing was known everything would be new.
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        if (!m_pages.contains((first + int(i)) / boardRowsAtOnce))
+            continue;
+        const BoardRow *known = before.value(rows[i].order);
+        if (!known || *known != rows[i])
+            m_marked.insert(rows[i].order);
+    }
+    if (!m_marked.isEmpty())
+        m_marking.start();
+}
+
+void BoardModel::unmark()
+{
+    m_marked.clear();
+    changed(0, m_total, {Qt::BackgroundRole});
+}
+
+bool BoardModel::isHere(int row) const
+{
+    const auto page = m_pages.find(row / boardRowsAtOnce);
+    return row >= 0 && page != m_pages.end() &&
+           std::size_t(row % boardRowsAtOnce) < page->second.size();
+}
+
+std::vector<int> BoardModel::rowsHere(int first, int last) const
+{
+    std::vector<int> rows;
+    for (const auto &[number, page] : m_pages) {
+        const int begin = number * boardRowsAtOnce;
+        const int end = std::min(last + 1, begin + int(page.size()));
+        for (int row = std::max(first, begin); row < end; ++row)
+            rows.push_back(row);
+    }
+    return rows;
+}
+
+const BoardRow &BoardModel::row(int row) const
+{
+    static const BoardRow blank;
+    const int number = row / boardRowsAtOnce;
+    if (!isHere(row)) {
+        want(number);
+        return blank;
+    }
+    if (!m_seen.empty() && m_seen.back() != number) {
+        std::erase(m_seen, number);
+        m_seen.push_back(number);
+    }
+    return m_pages.at(number)[std::size_t(row % boardRowsAtOnce)];
+}
+
+void BoardModel::want(int page) const
+{
+    if (m_asked.contains(page))
+        return;
+    m_wanted.insert(page);
+    if (!m_asking.isActive())
+        m_asking.start();
+}
+
+/// Those that were wanted last, as many as are held: who drags the bar passes over the others.
+void BoardModel::askForPages()
+{
+    const QSet<int> wanted = std::exchange(m_wanted, {});
+    for (const int page : wanted) {
+        if (m_asked.size() >= boardPagesHeld / 2) {
+            m_passedOver = true;
+            break;
+        }
+        m_asked.insert(page);
+        emit pageWanted(page * boardRowsAtOnce);
     }
 }
 
 int BoardModel::rowOf(const QString &order) const
 {
-    const auto found =
-        std::ranges::find_if(m_rows, [&](const BoardRow &row) { return row.order == order; });
-    return found == m_rows.end() ? -1 : int(found - m_rows.begin());
+    for (const auto &[number, page] : m_pages) {
+        const auto found = std::ranges::find(page, order, &BoardRow::order);
+        if (found != page.end())
+            return number * boardRowsAtOnce + int(found - page.begin());
+    }
+    return -1;
 }
 
 int BoardModel::rowCount(const QModelIndex &parent) const
 {
-    return parent.isValid() ? 0 : int(m_rows.size());
+    return parent.isValid() ? 0 : m_total;
 }
 
 int BoardModel::columnCount(const QModelIndex &parent) const
 {
-    return parent.isValid() ? 0 : ColumnCount;
+    return parent.isValid() ? 0 : int(std::size(columnTable));
 }
 
 QString BoardModel::text(const BoardRow &row, int column) const
 {
-    switch (column) {
-    case Order:
-        return row.order;
-    case Due: {
-        const QString words = dueWords(row.due, m_today, isFinished(row));
-        const QString day = dayText(row.due, m_today);
-        return words.isEmpty() ? day : day + " · " + words;
-    }
-    case Stage:
-        return stageName(row.stage);
-    case Outcome:
-        return outcomeText(row);
-    case Circuit:
-        return row.circuit;
-    case Customer:
-        return row.customer;
-    case Office:
-        return row.office;
-    case Installer:
-        return row.installer;
-    case Reason:
-        return row.reason;
-    default:
-        return {};
-    }
+    return columnTable[column].text(row, m_today);
 }
 
 QString BoardModel::spoken(const BoardRow &row, int column) const
 {
-    const QString said = text(row, column);
-    return said.isEmpty() ? tr("%1: none").arg(tr(columnNames[column])) : said;
+    QString said = text(row, column);
+    if (column == dueColumn && row.isAtRisk(m_today))
+        said += tr(", at risk");
+    return said.isEmpty() ? tr("%1: none").arg(tr(columnTable[column].name)) : said;
+}
+
+QString BoardModel::tip(const BoardRow &row, int column) const
+{
+    if (column == dueColumn && row.isAtRisk(m_today))
+        return tr("At risk: due within two working days, and not accepted. %1").arg(row.reason);
+    if (column == whyColumn)
+        return whyText(row, m_today);
+    return column == customerColumn ? row.customer + "\n" + row.premises : QString();
+}
+
+QVariant BoardModel::sign(const BoardRow &row, int column) const
+{
+    const bool judged = column == outcomeColumn || column == whyColumn;
+    const bool risky = column == dueColumn && row.isAtRisk(m_today);
+    if (!judged && !risky)
+        return {};
+    const Status sign = risky ? Status::Doubtful : outcomeSignOf(row);
+    return glyphIcon(shapeOf(sign), colourOf(sign), colours().base);
 }
 
 QVariant BoardModel::data(const QModelIndex &index, int role) const
 {
-    if (!index.isValid() || index.row() >= int(m_rows.size()))
+    if (!index.isValid() || index.row() >= m_total)
         return {};
-    const BoardRow &row = m_rows[std::size_t(index.row())];
+    const BoardRow &row = this->row(index.row());
+    if (row.order.isEmpty()) // its page has not come
+        return {};
     switch (role) {
     case Qt::DisplayRole:
         return text(row, index.column());
     case Qt::AccessibleTextRole:
         return spoken(row, index.column());
     case Qt::ToolTipRole:
-        return index.column() == Reason     ? row.reason
-               : index.column() == Customer ? QString(row.customer + "\n" + row.premises)
-                                            : QString();
+        return asTip(tip(row, index.column()));
     case Qt::DecorationRole:
-        if (index.column() == Outcome) {
-            const Status sign = outcomeSignOf(row);
-            return glyphIcon(shapeOf(sign), colourOf(sign), colours().base);
-        }
-        return {};
+        return sign(row, index.column());
     case Qt::FontRole:
-        if (index.column() == Order || index.column() == Circuit)
+        if (index.column() == orderColumn || index.column() == circuitColumn ||
+            index.column() == pairColumn)
             return digitsFont(0.96);
-        if (index.column() == Due && row.due < m_today && !isFinished(row))
+        if (index.column() == dueColumn && row.isLate(m_today))
             return sized(1, QFont::DemiBold);
         return {};
+    case Qt::BackgroundRole:
+        return m_marked.contains(row.order) ? QVariant(colours().doubtfulGround) : QVariant();
     case Qt::ForegroundRole:
         if (isFinished(row))
             return colours().muted;
@@ -164,27 +367,15 @@ QVariant BoardModel::data(const QModelIndex &index, int role) const
 
 QVariant BoardModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
-    if (orientation != Qt::Horizontal || section < 0 || section >= ColumnCount)
+    if (orientation != Qt::Horizontal || section < 0 || section >= columnCount())
         return {};
     if (role == Qt::DisplayRole)
-        return tr(columnNames[section]);
+        return tr(columnTable[section].name);
+    if (role == Qt::UserRole)
+        return QString::fromLatin1(columnTable[section].key);
     if (role == Qt::TextAlignmentRole)
         return int(Qt::AlignLeft | Qt::AlignVCenter);
     return {};
-}
-
-bool BoardModel::canFetchMore(const QModelIndex &parent) const
-{
-    return !parent.isValid() && !m_asked && int(m_rows.size()) < m_total;
-}
-
-void BoardModel::fetchMore(const QModelIndex &parent)
-{
-    if (parent.isValid() || m_asked)
-        return;
-    m_asked = true;
-    // Doubling keeps the number of times that the first rows are read again small.
-    emit moreWanted(std::max(2 * int(m_rows.size()), boardRowsAtOnce));
 }
 
 } // namespace loopwright

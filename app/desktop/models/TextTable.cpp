@@ -1,6 +1,7 @@
 #include "app/desktop/models/TextTable.h"
 
 #include "app/desktop/Theme.h"
+#include "app/desktop/widgets/PageElements.h"
 
 namespace loopwright {
 
@@ -38,8 +39,9 @@ QVariant TextTable::data(const QModelIndex &index, int role) const
     const QString text = row.cells.value(index.column());
     switch (role) {
     case Qt::DisplayRole:
-    case Qt::ToolTipRole:
         return text;
+    case Qt::ToolTipRole:
+        return asTip(text);
     case Qt::AccessibleTextRole:
         return text.isEmpty() ? tr("%1: none").arg(m_header.value(index.column())) : text;
     case Qt::DecorationRole:

@@ -102,7 +102,8 @@ FieldGroup orderGroup()
                           {"change", "Change"},
                           {"move", "Move"},
                           {"disconnect", "Disconnect"},
-                          {"record_only", "Record only"}})),
+                          {"record_only", "Record only"},
+                          {"repair", "Repair"}})),
              ask("due_date", "Due date", "YYYY-MM-DD; up and down change the day", Answer::Date),
              ask("installer", "Installer", "may be left empty", Answer::OpenList)}};
 }

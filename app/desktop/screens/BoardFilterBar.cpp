@@ -1,19 +1,32 @@
 #include "app/desktop/screens/BoardFilterBar.h"
 
+#include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/ChipRow.h"
 #include "app/desktop/widgets/FlowLayout.h"
 #include "app/desktop/widgets/PageElements.h"
+#include "core/acceptance/Criteria.h"
 
 #include <QAbstractItemView>
 #include <QComboBox>
 #include <QLocale>
 
+#include <algorithm>
+
 namespace loopwright {
 
-namespace {
+/// A filter of the bar: chips that are always in view, or a choice.
+struct FilterRow
+{
+    BoardFacet facet;
+    const char *title;
+    const char *any;        ///< the first line of a choice; null: chips
+    const char *none;       ///< the empty value; null if it has none
+    QStringList (*known)(); ///< values in the order in which they stand; null: by their names
+    QString (*name)(const QString &value); ///< null: as it is
+};
 
-const QString hazardKey = QStringLiteral("hazard");
+namespace {
 
 struct DueName
 {
@@ -22,16 +35,59 @@ struct DueName
 };
 constexpr DueName dueNames[] = {
     {DueFilter::Late, QT_TRANSLATE_NOOP("BoardFilterBar", "Late")},
+    {DueFilter::AtRisk, QT_TRANSLATE_NOOP("BoardFilterBar", "At risk")},
     {DueFilter::Today, QT_TRANSLATE_NOOP("BoardFilterBar", "Today")},
     {DueFilter::ThisWeek, QT_TRANSLATE_NOOP("BoardFilterBar", "This week")}};
 
-QList<Chip> stageChips()
+QStringList onlyOn()
 {
-    QList<Chip> chips;
-    for (const auto &[stage, code] : EnumCodes<Stage>::table)
-        chips.append({QString::fromLatin1(code), stageName(stage)});
-    return chips;
+    return {QStringLiteral("1")};
 }
+
+QString criterionName(const QString &key)
+{
+    const Criterion *criterion = findCriterion(key);
+    return criterion ? QCoreApplication::translate("core", criterion->name) : key;
+}
+
+QString nameOfStage(const QString &code)
+{
+    return stageName(fromText<Stage>(code).value_or(Stage::Done));
+}
+
+QString nameOfOutcome(const QString &code)
+{
+    return outcomeName(fromText<OrderOutcome>(code).value_or(OrderOutcome::Incomplete));
+}
+
+QString waitingName(const QString &word)
+{
+    return BoardFilterBar::tr("Waits on: %1").arg(waitingOnName(word));
+}
+
+constexpr FilterRow filterTable[] = {
+    {BoardFacet::Stage, QT_TRANSLATE_NOOP("BoardFilterBar", "Stage"), nullptr, nullptr,
+     allWords<Stage>, nameOfStage},
+    {BoardFacet::Open, QT_TRANSLATE_NOOP("BoardFilterBar", "Open"), nullptr, nullptr, onlyOn,
+     nullptr},
+    {BoardFacet::Hazard, QT_TRANSLATE_NOOP("BoardFilterBar", "Hazard"), nullptr, nullptr, onlyOn,
+     nullptr},
+    {BoardFacet::Paper, QT_TRANSLATE_NOOP("BoardFilterBar", "Paper outstanding"), nullptr, nullptr,
+     onlyOn, nullptr},
+    {BoardFacet::Outcome, QT_TRANSLATE_NOOP("BoardFilterBar", "Outcome"),
+     QT_TRANSLATE_NOOP("BoardFilterBar", "Any outcome"), nullptr, allWords<OrderOutcome>,
+     nameOfOutcome},
+    {BoardFacet::Criterion, QT_TRANSLATE_NOOP("BoardFilterBar", "First open criterion"),
+     QT_TRANSLATE_NOOP("BoardFilterBar", "Any criterion"),
+     QT_TRANSLATE_NOOP("BoardFilterBar", "No criterion open"), criterionKeys, criterionName},
+    {BoardFacet::Office, QT_TRANSLATE_NOOP("BoardFilterBar", "Serving office"),
+     QT_TRANSLATE_NOOP("BoardFilterBar", "Every office"), nullptr, nullptr, nullptr},
+    {BoardFacet::Installer, QT_TRANSLATE_NOOP("BoardFilterBar", "Installer"),
+     QT_TRANSLATE_NOOP("BoardFilterBar", "Every installer"),
+     QT_TRANSLATE_NOOP("BoardFilterBar", "Nobody assigned"), nullptr, nullptr},
+    {BoardFacet::WaitingOn, QT_TRANSLATE_NOOP("BoardFilterBar", "Waits on"),
+     QT_TRANSLATE_NOOP("BoardFilterBar", "Waiting or not"),
+     QT_TRANSLATE_NOOP("BoardFilterBar", "Waits on nobody"), allWords<WaitingOn>, waitingName}};
 
 QList<Chip> dueChips()
 {
@@ -42,8 +98,7 @@ QList<Chip> dueChips()
 }
 
 /// The counts by the keys of the chips.
-template<class E>
-QMap<QString, int> byCode(const QMap<E, int> &counts)
+QMap<QString, int> byCode(const QMap<DueFilter, int> &counts)
 {
     QMap<QString, int> coded;
     for (auto it = counts.begin(); it != counts.end(); ++it)
@@ -55,41 +110,66 @@ QMap<QString, int> byCode(const QMap<E, int> &counts)
 
 BoardFilterBar::BoardFilterBar(QWidget *parent)
     : QWidget(parent)
-    , m_stages(new ChipRow(QStringLiteral("stage"), tr("Stage"), stageChips()))
-    , m_outcome(new ChipRow(QStringLiteral("outcome"), tr("Outcome"), {{hazardKey, tr("Hazard")}}))
     , m_due(new ChipRow(QStringLiteral("due"), tr("Due"), dueChips()))
-    , m_offices(makeCombo(QStringLiteral("office"), tr("Serving office")))
-    , m_installers(makeCombo(QStringLiteral("installer"), tr("Installer")))
     , m_clear(makeButton(tr("Clear all"), QStringLiteral("clear"), [this] { emit clearWanted(); }))
 {
-    connect(m_stages, &ChipRow::changed, this, &BoardFilterBar::changed);
-    connect(m_outcome, &ChipRow::changed, this, &BoardFilterBar::changed);
     connect(m_due, &ChipRow::changed, this, &BoardFilterBar::changed);
-
+    addControls();
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(m_stages);
-    auto *second = new QWidget;
-    auto *row = new FlowLayout(second);
-    row->setContentsMargins(0, 0, 0, 0);
-    for (QWidget *widget :
-         std::initializer_list<QWidget *>{m_outcome, m_due, m_offices, m_installers, m_clear})
-        row->addWidget(widget);
-    whenThemed(second, [this, row, column] {
+    const auto addRow = [column](const QList<QWidget *> &widgets) {
+        auto *line = new QWidget;
+        auto *row = new FlowLayout(line);
+        row->setContentsMargins(0, 0, 0, 0);
+        for (QWidget *widget : widgets)
+            row->addWidget(widget);
+        whenThemed(line, [row] { row->setSpacing(em(0.7)); });
+        column->addWidget(line);
+    };
+    QList<QWidget *> desk, stages, choices; // today's desk first
+    for (const Control &control : m_controls)
+        (control.choice                 ? choices
+         : control.row->known == onlyOn ? desk
+                                        : stages)
+            << (control.choice ? static_cast<QWidget *>(control.choice) : control.chips);
+    desk.insert(1, m_due); // beside what is open
+    choices << m_clear;
+    addRow(desk);
+    for (QWidget *chips : std::as_const(stages))
+        column->addWidget(chips);
+    addRow(choices);
+    whenThemed(this, [this, column] {
         m_clear->setFixedHeight(em(1.9)); // the table below does not move when it comes
-        row->setSpacing(em(1));
         column->setSpacing(em(0.45));
     });
-    column->addWidget(second);
+    choose(atFirst());
 }
 
-QComboBox *BoardFilterBar::makeCombo(const QString &name, const QString &spoken)
+void BoardFilterBar::addControls()
+{
+    for (const FilterRow &row : filterTable)
+        m_controls.push_back(
+            {&row, row.any ? nullptr : makeChips(row), row.any ? makeChoice(row) : nullptr});
+}
+
+ChipRow *BoardFilterBar::makeChips(const FilterRow &row)
+{
+    QList<Chip> list;
+    for (const QString &value : row.known())
+        list.append({value, row.name ? row.name(value) : tr(row.title)});
+    auto *chips = new ChipRow(toText(row.facet), tr(row.title), list);
+    connect(chips, &ChipRow::changed, this, &BoardFilterBar::changed);
+    return chips;
+}
+
+QComboBox *BoardFilterBar::makeChoice(const FilterRow &row)
 {
     auto *combo = new QComboBox;
-    combo->setObjectName("filter." + name);
-    combo->setAccessibleName(spoken);
+    combo->setObjectName("filter." + toText(row.facet));
+    combo->setAccessibleName(tr(row.title));
     combo->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     combo->setMaxVisibleItems(24);
+    combo->addItem(tr(row.any));
     whenThemed(combo, [combo] { combo->setFixedHeight(em(1.9)); });
     connect(combo, &QComboBox::activated, this, &BoardFilterBar::changed);
     return combo;
@@ -97,49 +177,46 @@ QComboBox *BoardFilterBar::makeCombo(const QString &name, const QString &spoken)
 
 void BoardFilterBar::writeTo(BoardFilter &filter) const
 {
-    filter.stage = fromText<Stage>(m_stages->chosen());
-    filter.hazard = !m_outcome->chosen().isEmpty();
+    filter.facets.clear();
     filter.due = fromText<DueFilter>(m_due->chosen()).value_or(DueFilter::Any);
-    filter.office = m_offices->currentData().toString();
-    filter.installer = m_installers->currentData().toString();
+    for (const Control &control : m_controls) {
+        if (control.chips && !control.chips->chosen().isEmpty())
+            filter.facets.insert(control.row->facet, control.chips->chosen());
+        else if (control.choice && control.choice->currentData().isValid())
+            filter.facets.insert(control.row->facet, control.choice->currentData().toString());
+    }
 }
 
-bool BoardFilterBar::isOn() const
+QJsonObject BoardFilterBar::atFirst()
 {
-    return !m_stages->chosen().isEmpty() || !m_outcome->chosen().isEmpty() ||
-           !m_due->chosen().isEmpty() || !m_offices->currentData().toString().isEmpty() ||
-           !m_installers->currentData().toString().isEmpty();
-}
-
-void BoardFilterBar::clear()
-{
-    m_stages->choose({});
-    m_outcome->choose({});
-    m_due->choose({});
-    m_offices->setCurrentIndex(m_offices->count() > 0 ? 0 : -1);
-    m_installers->setCurrentIndex(m_installers->count() > 0 ? 0 : -1);
+    return {{toText(BoardFacet::Open), "1"}};
 }
 
 QJsonObject BoardFilterBar::chosen() const
 {
-    return {{"stage", m_stages->chosen()},
-            {"outcome", m_outcome->chosen()},
-            {"due", m_due->chosen()},
-            {"office", m_offices->currentData().toString()},
-            {"installer", m_installers->currentData().toString()}};
+    QJsonObject chosen;
+    BoardFilter filter;
+    writeTo(filter);
+    for (auto it = filter.facets.begin(); it != filter.facets.end(); ++it)
+        chosen.insert(toText(it.key()), it.value());
+    if (filter.due != DueFilter::Any)
+        chosen.insert("due", toText(filter.due));
+    return chosen;
 }
 
 void BoardFilterBar::choose(const QJsonObject &chosen)
 {
-    m_stages->choose(chosen.value("stage").toString());
-    m_outcome->choose(chosen.value("outcome").toString());
     m_due->choose(chosen.value("due").toString());
-    for (const auto &[combo, key] :
-         {std::pair(m_offices, "office"), std::pair(m_installers, "installer")}) {
-        const QString value = chosen.value(QLatin1StringView(key)).toString();
-        if (!value.isEmpty() && combo->findData(value) < 0)
-            combo->addItem(value, value); // its count comes with the others
-        combo->setCurrentIndex(combo->findData(value));
+    for (const Control &control : m_controls) {
+        const QJsonValue value = chosen.value(toText(control.row->facet));
+        if (control.chips) {
+            control.chips->choose(value.toString());
+            continue;
+        }
+        if (value.isString() && control.choice->findData(value.toString()) < 0)
+            control.choice->addItem(value.toString(), value.toString()); // its count comes later
+        control.choice->setCurrentIndex(
+            value.isString() ? control.choice->findData(value.toString()) : 0);
     }
 }
 
@@ -150,30 +227,47 @@ void BoardFilterBar::setClearVisible(bool visible)
 
 void BoardFilterBar::showCounts(const BoardCounts &counts)
 {
-    m_stages->setCounts(byCode(counts.stages));
-    m_outcome->setCounts({{hazardKey, counts.hazards}});
+    m_installerNames = counts.installerNames;
     m_due->setCounts(byCode(counts.due));
-    showCombo(m_offices, tr("Every office"), counts.offices);
-    showCombo(m_installers, tr("Every installer"), counts.installers);
+    for (const Control &control : m_controls) {
+        const QMap<QString, int> facet = counts.facets.value(control.row->facet);
+        if (control.chips)
+            control.chips->setCounts(facet);
+        else
+            showChoice(control, facet);
+    }
 }
 
-void BoardFilterBar::showCombo(QComboBox *combo, const QString &all,
-                               const QMap<QString, int> &counts)
+void BoardFilterBar::showChoice(const Control &control, const QMap<QString, int> &counts)
 {
+    QComboBox *combo = control.choice;
+    const FilterRow &row = *control.row;
     if (combo->view()->isVisible())
         return; // not under the hand that is choosing
-    const QString chosen = combo->currentData().toString();
-    QMap<QString, int> shown = counts;
-    if (!chosen.isEmpty() && !shown.contains(chosen))
-        shown.insert(chosen, 0);
+    const QVariant chosen = combo->currentData();
+    QStringList values = counts.keys();
+    if (chosen.isValid() && !values.contains(chosen.toString()))
+        values << chosen.toString();
+    const auto nameOf = [&](const QString &value) {
+        if (value.isEmpty() && row.none)
+            return tr(row.none);
+        return row.facet == BoardFacet::Installer ? m_installerNames.value(value, value)
+               : row.name                         ? row.name(value)
+                                                  : value;
+    };
+    const QStringList known = row.known ? row.known() : QStringList();
+    const auto rank = [&](const QString &value) {
+        const qsizetype place = known.indexOf(value);
+        return std::tuple(value.isEmpty(), place < 0, place, nameOf(value).toCaseFolded(), value);
+    };
+    std::ranges::sort(values, {}, rank);
     combo->clear();
-    combo->addItem(all, QString());
-    for (auto it = shown.constBegin(); it != shown.constEnd(); ++it) {
-        if (!it.key().isEmpty()) // orders without one cannot be asked for
-            combo->addItem(QStringLiteral("%1   %2").arg(it.key(), QLocale().toString(it.value())),
-                           it.key());
-    }
-    combo->setCurrentIndex(std::max(0, combo->findData(chosen)));
+    combo->addItem(tr(row.any));
+    for (const QString &value : values)
+        combo->addItem(
+            QStringLiteral("%1   %2").arg(nameOf(value), QLocale().toString(counts.value(value))),
+            value);
+    combo->setCurrentIndex(chosen.isValid() ? combo->findData(chosen) : 0);
 }
 
 } // namespace loopwright

@@ -1,10 +1,13 @@
 #pragma once
 // The filters above the board, each with its counts: a count is the number of orders that choosing
-// it will show.
+// it will show. A filter is one row of the table in BoardFilterBar.cpp.
 
 #include "app/actions/Board.h"
 
+#include <QJsonObject>
 #include <QWidget>
+
+#include <vector>
 
 class QComboBox;
 class QPushButton;
@@ -12,6 +15,7 @@ class QPushButton;
 namespace loopwright {
 
 class ChipRow;
+struct FilterRow;
 
 class BoardFilterBar : public QWidget
 {
@@ -21,11 +25,11 @@ public:
 
     /// Puts what is chosen here into a filter, and leaves the rest of it.
     void writeTo(BoardFilter &filter) const;
-    bool isOn() const;
-    void clear();
     /// What is chosen, by the names of the filters, to be remembered; and to choose it again.
     QJsonObject chosen() const;
     void choose(const QJsonObject &chosen);
+    /// Today's desk: what is open.
+    static QJsonObject atFirst();
     void showCounts(const BoardCounts &counts);
     /// The button that lets go of everything, the search too.
     void setClearVisible(bool visible);
@@ -35,15 +39,21 @@ signals:
     void clearWanted();
 
 private:
-    QComboBox *makeCombo(const QString &name, const QString &spoken);
-    void showCombo(QComboBox *combo, const QString &all, const QMap<QString, int> &counts);
+    struct Control
+    {
+        const FilterRow *row;
+        ChipRow *chips = nullptr;
+        QComboBox *choice = nullptr; ///< its values; no data: any
+    };
+    void addControls();
+    ChipRow *makeChips(const FilterRow &row);
+    QComboBox *makeChoice(const FilterRow &row);
+    void showChoice(const Control &control, const QMap<QString, int> &counts);
 
-    ChipRow *m_stages;
-    ChipRow *m_outcome;
+    std::vector<Control> m_controls;
     ChipRow *m_due;
-    QComboBox *m_offices;
-    QComboBox *m_installers;
     QPushButton *m_clear;
+    QMap<QString, QString> m_installerNames;
 };
 
 } // namespace loopwright

@@ -4,6 +4,8 @@
 #include "app/desktop/Theme.h"
 #include "app/desktop/screens/BoardFilterBar.h"
 #include "app/desktop/screens/BoardSide.h"
+#include "app/desktop/screens/BoardsButton.h"
+#include "app/desktop/screens/RowActions.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/Table.h"
 
@@ -13,7 +15,6 @@
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
-#include <QSplitter>
 
 namespace loopwright {
 
@@ -24,9 +25,6 @@ constexpr int typingRestMs = 120;
 /// Below this width, in em, the table has the page to itself.
 constexpr double sideFromEm = 64;
 
-/// Widths of the columns in em; the last one takes what is left.
-constexpr double columnEms[BoardModel::ColumnCount] = {7, 12.5, 7, 9.5, 8, 13, 5.5, 6.5, 20};
-
 } // namespace
 
 BoardScreen::BoardScreen(DesktopContext &workplace, QWidget *parent)
@@ -34,6 +32,8 @@ BoardScreen::BoardScreen(DesktopContext &workplace, QWidget *parent)
     , m_finder(workplace.questions())
     , m_lister(workplace.longWork())
     , m_model(new BoardModel(this))
+    , m_sortColumn(boardColumn(u"due"))
+    , m_watch(workplace)
 {
     auto *layout = new QVBoxLayout(this);
     setPageMargins(layout, this);
@@ -43,95 +43,23 @@ BoardScreen::BoardScreen(DesktopContext &workplace, QWidget *parent)
     connect(m_bar, &BoardFilterBar::clearWanted, this, &BoardScreen::clearFilters);
     layout->addWidget(m_bar);
     layout->addWidget(makeMiddle(), 1);
+    makeBoards();
+    makeRowActions();
+    layout->addWidget(m_actions); // below: the rows do not move when it comes
 
     m_typing.setSingleShot(true);
     m_typing.setInterval(typingRestMs);
     connect(&m_typing, &QTimer::timeout, this, &BoardScreen::filterChanged);
-    connect(m_model, &BoardModel::moreWanted, this, &BoardScreen::find);
+    connect(m_model, &BoardModel::pageWanted, this, &BoardScreen::findPage);
+    connect(&m_watch, &ChangeWatch::changed, this, &BoardScreen::refresh);
     connect(&m_finder, &Asker::busyChanged, this,
             [this](bool busy) { m_found->setEnabled(!busy); });
 }
 
-QWidget *BoardScreen::makeHead()
-{
-    auto *head = new QWidget;
-    auto *layout = new QHBoxLayout(head);
-    layout->setContentsMargins(0, 0, 0, 0);
-    m_search = new QLineEdit;
-    m_search->setObjectName(QStringLiteral("search"));
-    m_search->setPlaceholderText(tr("Find by any number or name   ( / )"));
-    m_search->setAccessibleName(tr("Find orders by any number or name"));
-    m_search->setClearButtonEnabled(true);
-    m_search->installEventFilter(this);
-    connect(m_search, &QLineEdit::textChanged, this, [this] { m_typing.start(); });
-    m_found = new QLabel;
-    m_found->setObjectName(QStringLiteral("found"));
-    auto *day = makeButton(tr("Day list…"), QStringLiteral("day_list"), [this] { makeDayList(); });
-    day->setToolTip(
-        tr("What is due by today, for the installer chosen below or for all, as a PDF"));
-    layout->addWidget(m_search, 1);
-    layout->addWidget(m_found);
-    layout->addWidget(day);
-    whenThemed(head, [this] {
-        m_search->setFont(sized(1.15));
-        m_search->setMinimumHeight(em(2.4));
-        m_found->setMinimumWidth(em(8));
-        m_found->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    });
-    return head;
-}
-
-void BoardScreen::makeTable()
-{
-    m_table = new Table(QStringLiteral("orders"), tr("Orders"));
-    m_table->setModel(m_model);
-    m_table->setColumnEms({std::begin(columnEms), std::end(columnEms)});
-    m_table->horizontalHeader()->setSectionsMovable(true);
-    connect(m_table, &Table::opened, this, [this] { openSelected(); });
-    connect(m_table, &Table::typed, this, [this](const QString &text) {
-        m_search->setFocus(Qt::OtherFocusReason);
-        m_search->setText(text);
-    });
-    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
-            [this] { selectionChanged(); });
-}
-
-QWidget *BoardScreen::makeMiddle()
-{
-    makeTable();
-    m_empty = new EmptyState;
-    m_emptyImport = makeButton(tr("Import a file…   Ctrl+I"), QStringLiteral("empty.import"),
-                               [this] { emit openScreen(QStringLiteral("import"), {}); });
-    m_emptyNew = makeButton(tr("Add an order   Ctrl+N"), QStringLiteral("empty.new"),
-                            [this] { emit editOrder({}); });
-    m_emptyClear = makeButton(tr("Show all orders"), QStringLiteral("empty.clear"),
-                              [this] { clearFilters(); });
-    for (QPushButton *button : {m_emptyImport, m_emptyNew, m_emptyClear})
-        m_empty->addButton(button);
-
-    m_list = new QStackedWidget;
-    m_list->addWidget(m_table);
-    m_list->addWidget(m_empty);
-    m_side = new BoardSide(workplace());
-    connect(m_side, &BoardSide::openOrder, this, &Screen::openOrder);
-    connect(m_side, &BoardSide::openCircuit, this, &Screen::openCircuit);
-    connect(m_side, &BoardSide::editOrder, this, &Screen::editOrder);
-    connect(m_side, &BoardSide::openHandoff, this,
-            [this](const QString &order) { emit openScreen(QStringLiteral("handoff"), order); });
-
-    auto *splitter = new QSplitter;
-    splitter->addWidget(m_list);
-    splitter->addWidget(m_side);
-    splitter->setStretchFactor(0, 5);
-    splitter->setStretchFactor(1, 3);
-    splitter->setChildrenCollapsible(false);
-    splitter->setSizes({700, 300}); // shares, not pixels
-    return splitter;
-}
-
 void BoardScreen::refresh()
 {
-    filterChanged();
+    m_typing.stop();
+    read(true);
     m_side->refresh();
 }
 
@@ -150,72 +78,166 @@ bool BoardScreen::startSearch()
     return true;
 }
 
+/// Esc: first all rows but the current one, then the search, then the filters.
+bool BoardScreen::letGo()
+{
+    if (letGoOfRows())
+        return true;
+    if (!m_search->text().isEmpty()) {
+        m_search->clear();
+        filterChanged();
+        return true;
+    }
+    if (!isFiltered())
+        return false;
+    clearFilters();
+    return true;
+}
+
 void BoardScreen::filterChanged()
+{
+    read(false);
+    m_boards->setState(state());
+    emit placeChanged();
+}
+
+/// `again`: what is in view; else the first page.
+void BoardScreen::read(bool again)
 {
     m_typing.stop();
     m_filter.text = m_search->text().trimmed();
     m_bar->writeTo(m_filter);
+    m_filter.sort = boardColumns()[std::size_t(m_sortColumn)].sort;
+    m_filter.descending = m_descending;
+    if (m_descending && m_filter.sort == BoardSort::Urgency)
+        m_filter.sort = BoardSort::Due; // hazards stand first only where the urgent does
     m_bar->setClearVisible(isFiltered());
     m_finder.supersede();
-    find(std::max({boardRowsAtOnce, m_model->rowCount(), std::exchange(m_rows, 0)}));
+    BoardFilter filter = m_filter;
+    const int top = again ? std::max(m_table->firstInView(), m_top) : 0;
+    filter.place = top / boardRowsAtOnce * boardRowsAtOnce;
+    filter.limit = again ? 2 * boardRowsAtOnce : boardRowsAtOnce;
+    m_finder.ask<std::vector<BoardRow>>(
+        [filter](Records &records, const Progress &) { return boardRows(records, filter); },
+        [this, again, filter](const Result<std::vector<BoardRow>> &found) {
+            if (found && found->empty() && filter.place > 0)
+                read(false); // there are fewer now
+            else
+                showRows(found, filter, again);
+        });
     m_finder.ask<BoardCounts>(
-        [filter = m_filter](Records &records, const Progress &) {
-            return boardCounts(records, filter);
-        },
+        [filter](Records &records, const Progress &) { return boardCounts(records, filter); },
         [this](const Result<BoardCounts> &counts) { showCounts(counts); });
-    emit placeChanged();
+}
+
+void BoardScreen::findPage(int first)
+{
+    BoardFilter filter = m_filter;
+    filter.limit = boardRowsAtOnce;
+    filter.place = first;
+    if (m_model->isHere(first - 1)) // by its key the page is found at once
+        filter.after = m_model->row(first - 1).order;
+    m_finder.ask<std::vector<BoardRow>>(
+        [filter](Records &records, const Progress &) { return boardRows(records, filter); },
+        [this, first](const Result<std::vector<BoardRow>> &found) {
+            if (!found) {
+                m_model->putNothing(first);
+                emit said(found.error().text());
+                return;
+            }
+            m_model->put(first, *found);
+            if (selectedOrder() != m_selected)
+                selectionChanged(); // what is selected was not here
+            showRowActions();
+        });
+}
+
+void BoardScreen::sortBy(int column)
+{
+    m_descending = column == m_sortColumn && !m_descending;
+    m_sortColumn = column;
+    showSort();
+    filterChanged();
+}
+
+void BoardScreen::showSort()
+{
+    m_table->horizontalHeader()->setSortIndicator(m_sortColumn, m_descending ? Qt::DescendingOrder
+                                                                             : Qt::AscendingOrder);
+}
+
+QJsonObject BoardScreen::state() const
+{
+    return {{"filters", m_bar->chosen()},
+            {"sort", QString::fromLatin1(boardColumns()[std::size_t(m_sortColumn)].key)},
+            {"descending", m_descending}};
+}
+
+void BoardScreen::setState(const QJsonObject &state)
+{
+    m_bar->choose(state.value("filters").toObject(BoardFilterBar::atFirst()));
+    const int column = boardColumn(state.value("sort").toString());
+    m_sortColumn = column < 0 ? boardColumn(u"due") : column;
+    m_descending = state.value("descending").toBool();
+    showSort();
 }
 
 QJsonObject BoardScreen::place() const
 {
-    QJsonObject place = m_bar->chosen();
+    QJsonObject place = state();
     place.insert("search", m_search->text());
     place.insert("order", m_selected);
-    place.insert("rows", m_model->rowCount());
+    place.insert("top", m_table->firstInView());
+    place.insert("columns", m_table->columns());
+    place.insert("boards", m_boards->boards());
+    place.insert("board", m_boards->current());
     return place;
 }
 
 void BoardScreen::restore(const QJsonObject &place)
 {
-    m_bar->choose(place);
+    setState(place);
     m_search->setText(place.value("search").toString());
+    m_table->setColumns(place.value("columns").toArray());
+    m_boards->setBoards(place.value("boards").toArray(), place.value("board").toString());
+    m_boards->setState(state());
     m_selected = place.value("order").toString();
-    m_rows = place.value("rows").toInt();
-    filterChanged();
+    m_top = std::max(0, place.value("top").toInt());
+    refresh();
 }
 
 bool BoardScreen::isFiltered() const
 {
-    return m_bar->isOn() || !m_search->text().trimmed().isEmpty();
+    return m_bar->chosen() != BoardFilterBar::atFirst() || !m_search->text().trimmed().isEmpty();
 }
 
 void BoardScreen::clearFilters()
 {
-    m_bar->clear();
+    m_bar->choose(BoardFilterBar::atFirst());
     m_search->clear();
     filterChanged();
     m_search->setFocus();
 }
 
-void BoardScreen::find(int limit)
-{
-    BoardFilter filter = m_filter;
-    filter.limit = limit;
-    m_finder.ask<std::vector<BoardRow>>(
-        [filter](Records &records, const Progress &) { return boardRows(records, filter); },
-        [this](const Result<std::vector<BoardRow>> &rows) { showRows(rows); });
-}
-
-void BoardScreen::showRows(const Result<std::vector<BoardRow>> &rows)
+/// `again`: of the same search; then what changed is marked, and what is in view stays.
+void BoardScreen::showRows(const Result<std::vector<BoardRow>> &rows, const BoardFilter &filter,
+                           bool again)
 {
     if (!rows) {
         m_found->setText(tr("The search failed."));
         emit said(rows.error().text());
         return;
     }
-    m_model->show(*rows, workplace().today());
+    const bool known = again && m_model->rowCount() > 0;
+    Selection before = known ? selection() : Selection();
+    if (const int restored = std::exchange(m_top, 0); !known && restored > 0)
+        before.topRow = restored;
+    const bool full = int(rows->size()) == filter.limit; // others may follow
+    m_model->show(*rows, workplace().today(),
+                  known ? BoardModel::Mark::Changes : BoardModel::Mark::Nothing, int(filter.place),
+                  full && again ? m_model->rowCount() : 0);
     showEmptiness();
-    selectAgain();
+    selectAgain(before);
 }
 
 void BoardScreen::showCounts(const Result<BoardCounts> &counts)
@@ -225,25 +247,34 @@ void BoardScreen::showCounts(const Result<BoardCounts> &counts)
         return;
     }
     m_model->setTotal(counts->total);
+    m_all = counts->all;
+    showEmptiness();
     m_bar->showCounts(*counts);
-    m_found->setText(counts->total == 1 ? tr("1 order")
-                                        : tr("%1 orders").arg(QLocale().toString(counts->total)));
+    const QString total = QLocale().toString(counts->total);
+    m_found->setText(counts->more         ? tr("%1 orders and more").arg(total)
+                     : counts->total == 1 ? tr("1 order")
+                                          : tr("%1 orders").arg(total));
 }
 
 void BoardScreen::showEmptiness()
 {
     const bool empty = m_model->rowCount() == 0;
-    const bool filtered = isFiltered();
-    if (empty && filtered)
-        m_empty->say(tr("No order matches"),
-                     tr("The search looks through numbers, names, circuits and identifiers."));
-    else if (empty)
+    if (empty && m_all < 0)
+        return; // what to say is not known before they are counted
+    const bool none = m_all == 0;
+    if (empty && none)
         m_empty->say(tr("No orders yet"),
                      tr("Import a file of serving offices first, then one of orders; or add an "
                         "order by hand."));
-    m_emptyImport->setVisible(!filtered);
-    m_emptyNew->setVisible(!filtered);
-    m_emptyClear->setVisible(filtered);
+    else if (empty && isFiltered())
+        m_empty->say(tr("No order matches"),
+                     tr("The search looks through numbers, names, circuits and identifiers."));
+    else if (empty)
+        m_empty->say(tr("No order is open"), tr("All of them are completed or cancelled."));
+    m_emptyImport->setVisible(none);
+    m_emptyNew->setVisible(none);
+    m_emptyAll->setVisible(!none && m_filter.facets.contains(BoardFacet::Open));
+    m_emptyClear->setVisible(!none && isFiltered());
     const bool hadFocus = m_table->hasFocus();
     m_list->setCurrentIndex(empty ? 1 : 0);
     if (empty && hadFocus)
@@ -251,41 +282,10 @@ void BoardScreen::showEmptiness()
     m_side->setVisible(!empty && width() >= em(sideFromEm));
 }
 
-void BoardScreen::selectAgain()
-{
-    const int row = std::max(0, m_model->rowOf(m_selected));
-    if (m_model->rowCount() == 0)
-        m_side->show(QString());
-    else if (m_table->currentIndex().row() != row || selectedOrder() != m_selected)
-        m_table->setCurrentIndex(m_model->index(row, 0));
-}
-
-QString BoardScreen::selectedOrder() const
-{
-    const QModelIndex index = m_table->currentIndex();
-    return index.isValid() ? m_model->row(index.row()).order : QString();
-}
-
-void BoardScreen::selectionChanged()
-{
-    const QString order = selectedOrder();
-    if (order.isEmpty())
-        return;
-    m_selected = order;
-    m_side->show(order);
-    emit placeChanged();
-}
-
-void BoardScreen::openSelected()
-{
-    if (const QString order = selectedOrder(); !order.isEmpty())
-        emit openOrder(order);
-}
-
 void BoardScreen::makeDayList()
 {
     m_lister.ask<DaySheet>(
-        [installer = m_filter.installer, today = workplace().today(),
+        [installer = m_filter.facets.value(BoardFacet::Installer), today = workplace().today(),
          paper = localPaper()](Records &records, const Progress &) {
             return daySheet(records, installer, today, paper);
         },
@@ -314,23 +314,44 @@ void BoardScreen::resizeEvent(QResizeEvent *event)
     m_side->setVisible(m_model->rowCount() > 0 && width() >= em(sideFromEm));
 }
 
+void BoardScreen::showEvent(QShowEvent *event)
+{
+    Screen::showEvent(event);
+    m_watch.start(); // the window reads anew what it shows
+}
+
+void BoardScreen::hideEvent(QHideEvent *event)
+{
+    m_watch.stop();
+    Screen::hideEvent(event);
+}
+
+/// Keys of the search field that are not typed into it.
+bool BoardScreen::takesKey(int key, const QString &text)
+{
+    const bool enter = key == Qt::Key_Return || key == Qt::Key_Enter;
+    if (enter && m_typing.isActive()) {
+        filterChanged(); // what is shown is not yet what was typed
+        return true;
+    }
+    if (enter) {
+        openSelected();
+        return true;
+    }
+    if (key == Qt::Key_Down && m_model->rowCount() > 0) {
+        m_table->setFocus(Qt::TabFocusReason);
+        return true;
+    }
+    // It leads here; within a number it is a part of it.
+    return text == u"/" && m_search->selectedText() == m_search->text();
+}
+
 bool BoardScreen::eventFilter(QObject *object, QEvent *event)
 {
-    if (event->type() == QEvent::KeyPress) {
-        const int key = static_cast<QKeyEvent *>(event)->key();
-        const bool enter = key == Qt::Key_Return || key == Qt::Key_Enter;
-        if (enter && object == m_search && m_typing.isActive()) {
-            filterChanged(); // what is shown is not yet what was typed
+    if (event->type() == QEvent::KeyPress && object == m_search) {
+        const auto *press = static_cast<QKeyEvent *>(event);
+        if (takesKey(press->key(), press->text()))
             return true;
-        }
-        if (enter && object == m_search) {
-            openSelected();
-            return true;
-        }
-        if (object == m_search && key == Qt::Key_Down && m_model->rowCount() > 0) {
-            m_table->setFocus(Qt::TabFocusReason);
-            return true;
-        }
     }
     return Screen::eventFilter(object, event);
 }

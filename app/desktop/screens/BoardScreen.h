@@ -1,13 +1,16 @@
 #pragma once
 // The dispatcher's home: every order with the circuit it is for, found while typing, filtered with
-// counts, and beside it what stands in the way of the selected one. Reading goes on beside
-// the window's thread; the window never waits for it.
+// counts, and beside it what stands in the way of the selected one. It opens on what is open, by
+// due date; what was chosen comes back. Reading goes on beside the window's thread; the window
+// never waits for it.
 
 #include "app/actions/DayList.h"
+#include "app/desktop/ChangeWatch.h"
 #include "app/desktop/Lanes.h"
 #include "app/desktop/Screen.h"
 #include "app/desktop/models/BoardModel.h"
 
+#include <QItemSelection>
 #include <QLineEdit>
 #include <QStackedWidget>
 #include <QTimer>
@@ -19,6 +22,8 @@ namespace loopwright {
 
 class BoardSide;
 class BoardFilterBar;
+class BoardsButton;
+class RowActions;
 class EmptyState;
 class Table;
 
@@ -33,6 +38,7 @@ public:
     void refresh() override;
     void takeFocus() override;
     bool startSearch() override;
+    bool letGo() override;
     QJsonObject place() const override;
     void restore(const QJsonObject &place) override;
 
@@ -40,6 +46,8 @@ public:
 
 protected:
     void resizeEvent(QResizeEvent *event) override;
+    void showEvent(QShowEvent *event) override;
+    void hideEvent(QHideEvent *event) override;
     bool eventFilter(QObject *object, QEvent *event) override;
 
 private:
@@ -47,14 +55,39 @@ private:
     QWidget *makeMiddle();
     void makeTable();
 
+    QWidget *makeEmpty();
+    void makeBoards();
+
     void filterChanged();
     bool isFiltered() const;
     void clearFilters();
-    void find(int limit);
-    void showRows(const Result<std::vector<BoardRow>> &rows);
+    void sortBy(int column);
+    void showSort();
+    QJsonObject state() const; ///< filters and sort: what a board is kept as
+    void setState(const QJsonObject &state);
+    /// Reads rows and counts anew.
+    void read(bool again);
+    void findPage(int first);
+    void showRows(const Result<std::vector<BoardRow>> &rows, const BoardFilter &filter, bool again);
     void showCounts(const Result<BoardCounts> &counts);
     void showEmptiness();
-    void selectAgain();
+    /// What is selected and what is in view, by the numbers of the orders.
+    struct Selection
+    {
+        QSet<QString> orders;
+        int row = 0;     ///< of the current one
+        QString top;     ///< the first in view; empty if it was not read
+        int topRow = -1; ///< its place; -1: where the table stands
+    };
+    Selection selection() const;
+    void selectAgain(const Selection &before);
+    void selectOrders(const QSet<QString> &orders);
+    std::pair<std::vector<int>, bool> selectedRows() const;
+    QItemSelection selectionOf(const std::vector<int> &rows) const;
+    bool letGoOfRows();
+    void showRowActions();
+    void makeRowActions();
+    bool takesKey(int key, const QString &text);
     void selectionChanged();
     void openSelected();
     QString selectedOrder() const;
@@ -67,7 +100,11 @@ private:
     BoardModel *m_model;
     QTimer m_typing; ///< runs until typing rests
     QString m_selected;
-    int m_rows = 0; ///< so many were there at the last start
+    int m_sortColumn; ///< of the model
+    bool m_descending = false;
+    ChangeWatch m_watch;
+    int m_all = -1; ///< orders in the records, once they are counted
+    int m_top = 0;  ///< the row that was the first in view at the last start
 
     QLineEdit *m_search = nullptr;
     QLabel *m_found = nullptr;
@@ -78,7 +115,10 @@ private:
     QPushButton *m_emptyImport = nullptr;
     QPushButton *m_emptyNew = nullptr;
     QPushButton *m_emptyClear = nullptr;
+    QPushButton *m_emptyAll = nullptr;
+    BoardsButton *m_boards = nullptr;
     BoardSide *m_side = nullptr;
+    RowActions *m_actions = nullptr; ///< of the selected rows
 };
 
 } // namespace loopwright

@@ -3,10 +3,12 @@
 #include "app/desktop/DesktopContext.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
+#include "app/desktop/job/StepFields.h"
 #include "app/desktop/widgets/JobLineView.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignList.h"
 #include "core/acceptance/Referral.h"
+#include "core/base/PaperTime.h"
 #include "core/identifiers/ProtocolVariant.h"
 
 #include <algorithm>
@@ -32,9 +34,9 @@ QString referralText(const OrderView &view)
     if (referred->waitingOn)
         parts << BoardSide::tr("waits on %1").arg(toText(*referred->waitingOn).replace(u'_', u' '));
     parts << (referral->installer.isEmpty()
-                  ? referral->at.localMinute()
+                  ? paperTime(referral->at)
                   : BoardSide::tr("%1 by %2")
-                        .arg(referral->at.localMinute(),
+                        .arg(paperTime(referral->at),
                              markedNameOf(view.people, referral->installer)));
     return parts.join(QStringLiteral(" · "));
 }
@@ -51,6 +53,22 @@ QString whereText(const OrderView &view)
     return parts.join(QStringLiteral(" · "));
 }
 
+/// "Jumper run, 4 Mar, S. Lind. Cut over, …": what the office did, oldest first.
+QString deskText(const OrderView &view)
+{
+    QStringList parts;
+    for (const FactView &each : view.facts) {
+        const auto *desk = each.fact.as<DeskFact>();
+        if (!desk || each.voided)
+            continue;
+        QStringList said{wordName(toText(desk->what)), paperTime(each.fact.at)};
+        if (desk->by)
+            said << *desk->by;
+        parts << said.join(QStringLiteral(", ")) + u'.';
+    }
+    return parts.join(u' ');
+}
+
 } // namespace
 
 BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
@@ -62,6 +80,8 @@ BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     , m_where(makeMuted({}))
     , m_outcome(new SignLine)
     , m_referred(new SignLine)
+    , m_plan(new SignLine)
+    , m_desk(new SignLine)
     , m_line(new JobLineView)
     , m_next(makeText({}))
     , m_reasonsHead(makeHeading(tr("Why it is not accepted yet")))
@@ -70,6 +90,7 @@ BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     , m_handoff(nullptr)
 {
     setObjectName(QStringLiteral("side"));
+    m_number->setTextFormat(Qt::PlainText);
     setAccessibleName(tr("Selected order"));
     setWidgetResizable(true);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -78,6 +99,8 @@ BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     m_content->setAutoFillBackground(true);
     m_content->setBackgroundRole(QPalette::Base);
     m_referred->setObjectName(QStringLiteral("side.referred"));
+    m_plan->setObjectName(QStringLiteral("side.plan"));
+    m_desk->setObjectName(QStringLiteral("side.desk"));
     m_number->setObjectName(QStringLiteral("side.number"));
     m_next->setObjectName(QStringLiteral("side.next"));
     m_line->setBackgroundRole(QPalette::Base);
@@ -86,6 +109,8 @@ BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     column->addWidget(m_number);
     column->addWidget(m_outcome);
     column->addWidget(m_referred);
+    column->addWidget(m_plan);
+    column->addWidget(m_desk);
     column->addWidget(m_customer);
     column->addWidget(m_where);
     column->addWidget(m_line);
@@ -168,11 +193,16 @@ void BoardSide::fill(const Result<OrderView> &view)
     const QString referred = view->status == OrderStatus::Open ? referralText(*view) : QString();
     m_referred->show(Status::Doubtful, referred);
     m_referred->setVisible(!referred.isEmpty());
+    const QString plan = planText(view->order);
+    m_plan->show(view->order.isOnHold() ? Status::Doubtful : Status::Note, plan);
+    m_plan->setVisible(!plan.isEmpty());
+    const QString desk = deskText(*view);
+    m_desk->show(Status::Note, desk);
+    m_desk->setVisible(!desk.isEmpty());
     m_customer->setText(view->order.customer + "\n" + view->order.premises);
     m_where->setText(whereText(*view));
     m_line->setLine(jobLine(view->decision, view->stage));
-    m_next->setText(view->status == OrderStatus::Open ? nextSentence(view->decision, view->stage)
-                                                      : QString());
+    m_next->setText(view->status == OrderStatus::Open ? nextSentenceOf(*view) : QString());
     m_next->setVisible(!m_next->text().isEmpty());
     m_handoff->setVisible(view->status == OrderStatus::Open && view->decision.firstOpen());
     fillReasons(*view);

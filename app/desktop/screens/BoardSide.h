@@ -50,6 +50,8 @@ private:
     QLabel *m_number, *m_customer, *m_where;
     SignLine *m_outcome;
     SignLine *m_referred; ///< who was handed the job, and on whom it waits
+    SignLine *m_plan;     ///< that it is on hold; the first day, if it was moved
+    SignLine *m_desk;     ///< what the office did
     JobLineView *m_line;
     QLabel *m_next;
     QLabel *m_reasonsHead;

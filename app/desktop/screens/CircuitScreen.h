@@ -1,19 +1,24 @@
 #pragma once
-// One circuit with its whole history: every order that was ever made for it, and every event of its
-// chain.
+// One circuit with its whole life: what happened on one line, every order that was ever made for
+// it, every event of its chain, its figures then and today, and its neighbours in trouble. Found by
+// any fragment of a number or name.
 
-#include "app/actions/Orders.h"
+#include "app/actions/Circuits.h"
 #include "app/desktop/Lanes.h"
 #include "app/desktop/Screen.h"
 
 class QLabel;
 class QLineEdit;
+class QTabWidget;
 
 namespace loopwright {
 
 class FieldMark;
+class SignLine;
 class Table;
 class TextTable;
+class TrendView;
+class TroubleEntry;
 
 class CircuitScreen : public Screen
 {
@@ -27,23 +32,41 @@ public:
     void open(const QString &circuit) override;
     void takeFocus() override;
     bool startSearch() override;
+    bool letGo() override;
     QJsonObject place() const override { return {{"circuit", m_circuit}}; }
     void restore(const QJsonObject &place) override { open(place.value("circuit").toString()); }
 
 private:
-    QWidget *makeTables();
-    void showView(const Result<CircuitView> &view);
+    QWidget *makeTabs();
+    QWidget *makeFigures();
+    Table *addTab(const QString &name, const QString &title, TextTable *model,
+                  std::vector<double> ems);
+    void showView(Result<CircuitView> view);
+    void showSummary(const CircuitView &view);
+    void showLists(const CircuitView &view);
+    void showFigures(const CircuitView &view);
+    void showChosen(int row);
+    void showTrend(int row);
+    /// None is called so: circuits with the text in a number or name are looked for.
+    void askForCandidates(const Error &none);
+    void showCandidates(const std::vector<BoardRow> &rows);
+    void say(const QString &trouble);
 
     Asker m_worker;
     QString m_circuit;
-    TextTable *m_orders;
-    TextTable *m_events;
+    std::vector<CircuitFigure> m_figures;
+    TextTable *m_life, *m_orders, *m_events, *m_neighbours, *m_figureRows, *m_candidates;
     QLineEdit *m_number;
     FieldMark *m_mark;
     QLabel *m_heading;
+    SignLine *m_summary;
     QWidget *m_found;
-    Table *m_orderTable;
-    Table *m_eventTable;
+    QTabWidget *m_tabs;
+    Table *m_lifeTable = nullptr;
+    Table *m_figureTable, *m_candidateTable;
+    SignLine *m_chosen;
+    TrendView *m_trend;
+    TroubleEntry *m_trouble;
 };
 
 } // namespace loopwright

@@ -214,7 +214,7 @@ void HandoffScreen::sayHandoff(const Handoff &handoff)
     addWords(handoff.isMissing ? tr("What is missing") : tr("What failed"), handoff.whatFailed());
     addWords(tr("What was seen"), handoff.reason);
     addWords(tr("Cause"), handoff.cause);
-    addWords(tr("Cause from"), handoff.causeWhere);
+    addWords(tr("Cause came"), handoff.causeWhere);
     addWords(tr("What it means"), handoff.meaning);
     addWords(tr("Check, first things first"), handoff.check.join(u'\n'));
     addWords(tr("Next on this job"), handoff.next);

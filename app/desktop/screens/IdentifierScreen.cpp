@@ -1,5 +1,6 @@
 #include "app/desktop/screens/IdentifierScreen.h"
 
+#include "app/actions/InFile.h"
 #include "app/desktop/Files.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/identifiers/SpidCard.h"
@@ -162,7 +163,7 @@ IdentifierInput IdentifierScreen::input() const
 
 void IdentifierScreen::openFile(const QString &path)
 {
-    const auto bytes = readWholeFile(path);
+    const auto bytes = readFile(path);
     if (!bytes) {
         emit said(bytes.error().text());
         return;

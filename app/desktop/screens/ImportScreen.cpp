@@ -1,5 +1,6 @@
 #include "app/desktop/screens/ImportScreen.h"
 
+#include "app/actions/InFile.h"
 #include "app/actions/OutFile.h"
 #include "app/desktop/Files.h"
 #include "app/desktop/Theme.h"
@@ -244,9 +245,10 @@ void ImportScreen::guessKind()
 
 void ImportScreen::start()
 {
-    const QString path = m_path->text().trimmed();
-    if (path.isEmpty() || m_worker.isBusy())
+    const QString typed = m_path->text().trimmed();
+    if (typed.isEmpty() || m_worker.isBusy())
         return;
+    const QString path = QFileInfo(typed).absoluteFilePath(); // never standard input
     ImportOptions options;
     options.fileName = QFileInfo(path).fileName();
     options.update = m_update->isChecked();
@@ -257,7 +259,7 @@ void ImportScreen::start()
     m_worker.ask<ImportReport>(
         [path, options, run](Records &records,
                              const Progress &progress) mutable -> Result<ImportReport> {
-            LOOPWRIGHT_ASSIGN(const auto bytes, readWholeFile(path));
+            LOOPWRIGHT_ASSIGN(const auto bytes, readFile(path));
             options.progress = progress;
             return run(records, bytes, options);
         },

@@ -250,13 +250,17 @@ QString JobScreen::lastPart() const
                                          : QStringLiteral("certificate");
 }
 
-/// The first that is to be done after the place in the plan; null if there is none.
+/// The first that is to be done after the place in the plan, and if there is none, or nothing may
+/// be done before an open hazard is closed, the one that the head's sentence asks for.
 const Step *JobScreen::toDoAfter(std::ptrdiff_t place) const
 {
     const auto &steps = m_desk.steps();
+    const Step *asked = nextStep(steps);
+    if (place < 0 || (asked && asked->need.key == u"hazard_closed"))
+        return asked;
     const auto found = std::find_if(steps.begin() + place + 1, steps.end(),
                                     [](const Step &each) { return each.isToDo(); });
-    return found == steps.end() ? nullptr : &*found;
+    return found == steps.end() ? asked : &*found;
 }
 
 /// Place in the plan of the step that has the keyboard; -1 if none has.
@@ -277,11 +281,7 @@ void JobScreen::goNext()
     if (!m_desk.isOpen())
         return;
     // The first one is what the sentence asks for; from a step F2 goes to the next after it.
-    const std::ptrdiff_t here = focused();
-    const Step *next = here < 0 ? nullptr : toDoAfter(here);
-    if (!next)
-        next = nextStep(m_desk.steps());
-    if (next)
+    if (const Step *next = toDoAfter(focused()))
         go(panelOf(*next), next->need.key);
     else
         go(panel(lastPart()), {});
@@ -302,8 +302,6 @@ void JobScreen::goOn(const QString &need)
                     next = before;
         if (!next)
             next = toDoAfter(recorded - steps.begin());
-        if (!next)
-            next = nextStep(steps);
     }
     if (next)
         go(panelOf(*next), next->need.key);

@@ -1,6 +1,6 @@
 #include "app/desktop/screens/OrderScreen.h"
 
-#include "app/actions/Drafts.h"
+#include "app/actions/Plans.h"
 #include "app/actions/Register.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/PageElements.h"
@@ -200,7 +200,7 @@ void OrderScreen::open(const QString &number)
 {
     m_form->keepPending();
     m_number = number;
-    const auto kept = drafts(records(), m_number);
+    const auto kept = workplace().drafts().ofOrder(m_number);
     const QJsonObject draft = kept ? kept->value(draftPart) : QJsonObject();
     if (draft.isEmpty()) {
         loadStored();
@@ -255,15 +255,13 @@ void OrderScreen::resizeEvent(QResizeEvent *event)
 
 void OrderScreen::keepDraft(const QJsonObject &typed)
 {
-    if (const auto kept = saveDraft(records(), m_number, draftPart, typed); !kept)
-        emit said(tr("The draft could not be kept: %1").arg(kept.error().text()));
+    workplace().drafts().keep(m_number, draftPart, typed);
 }
 
 void OrderScreen::discardDraft()
 {
     m_form->clear();
-    if (const auto dropped = dropDraft(records(), m_number, draftPart); !dropped)
-        emit said(dropped.error().text());
+    keepDraft({});
     open(m_number);
     takeFocus();
 }
@@ -345,9 +343,19 @@ bool OrderScreen::save()
         return false;
     }
     const bool wasNew = m_number.isEmpty();
-    emit said(verdict->held ? tr("Order %1 is taken in and held.").arg(number)
-              : wasNew      ? tr("Order %1 is taken in.").arg(number)
-                            : tr("Order %1 is changed.").arg(number));
+    const QString told = verdict->held ? tr("Order %1 is taken in and held.").arg(number)
+                         : wasNew      ? tr("Order %1 is taken in.").arg(number)
+                                       : tr("Order %1 is changed.").arg(number);
+    if (verdict->changes.isEmpty())
+        emit said(told);
+    else
+        emit stepDone(
+            {told,
+             {},
+             [step = PlanStep{number, verdict->changes}](Records &records) -> Result<void> {
+                 LOOPWRIGHT_TRY(undoPlan(records, {step}));
+                 return {};
+             }});
     emit recordsChanged();
     discardDraft();
     if (!wasNew)

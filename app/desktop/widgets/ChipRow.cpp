@@ -89,11 +89,15 @@ ChipRow::ChipRow(const QString &row, const QString &title, const QList<Chip> &ch
     m_many = tr("orders");
     auto *layout = new FlowLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    auto *name = new QLabel(title);
-    name->setForegroundRole(QPalette::PlaceholderText);
-    layout->addWidget(name);
+    QLabel *name = chips.size() > 1 ? new QLabel(title) : nullptr; // one alone says it itself
+    if (name) {
+        name->setForegroundRole(QPalette::PlaceholderText);
+        layout->addWidget(name);
+    }
     whenThemed(this, [layout, name] {
         layout->setSpacing(em(0.4));
+        if (!name)
+            return;
         name->setFont(sized(0.92));
         name->setFixedHeight(em(1.9));
         name->setMinimumWidth(em(3.2));

@@ -1,6 +1,7 @@
 #include "app/desktop/widgets/FieldMark.h"
 
 #include "app/desktop/Theme.h"
+#include "app/desktop/widgets/PageElements.h"
 
 #include <QComboBox>
 #include <QLineEdit>
@@ -115,7 +116,7 @@ void FieldMark::showLine()
     QStringList others;
     for (std::size_t i = 1; i < m_findings.size(); ++i)
         others << m_findings[i].reason.english();
-    m_line->setToolTip(others.join(u'\n'));
+    m_line->setToolTip(asTip(others.join(u'\n')));
     // A screen reader hears the reason when the field takes the focus.
     m_field->setAccessibleDescription(m_findings.empty()
                                           ? m_hint

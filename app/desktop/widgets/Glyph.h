@@ -17,6 +17,7 @@ enum class GlyphShape
     Audit,       ///< a lens
     Import,      ///< an arrow into a tray
     Register,    ///< a book
+    Certificate, ///< a sheet with a seal
     Done,        ///< a disc with a tick
     Failed,      ///< a diamond with a cross
     Open,        ///< a ring

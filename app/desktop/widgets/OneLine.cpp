@@ -1,6 +1,7 @@
 #include "app/desktop/widgets/OneLine.h"
 
 #include "app/desktop/Theme.h"
+#include "app/desktop/widgets/PageElements.h"
 
 #include <QPainter>
 
@@ -24,7 +25,7 @@ QSize OneLine::minimumSizeHint() const
 void OneLine::setText(const QString &text)
 {
     QLabel::setText(text);
-    setToolTip(text);
+    setToolTip(asTip(text));
     setAccessibleName(text);
 }
 

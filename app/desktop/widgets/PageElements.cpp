@@ -4,8 +4,16 @@
 #include "app/desktop/widgets/FlowLayout.h"
 
 #include <QHBoxLayout>
+#include <QTextDocument>
 
 namespace loopwright {
+
+QString asTip(const QString &text)
+{
+    return Qt::mightBeRichText(text)
+               ? "<span style=\"white-space:pre-wrap\">" + text.toHtmlEscaped() + "</span>"
+               : text;
+}
 
 QLabel *makeHeading(const QString &text, double times)
 {

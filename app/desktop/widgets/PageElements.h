@@ -17,6 +17,9 @@ QLabel *makeHeading(const QString &text, double times = 1);
 QLabel *makeMuted(const QString &text, double times = 0.95);
 /// Plain text that may wrap and can be copied.
 QLabel *makeText(const QString &text);
+/// What a tip shows as it stands: Qt would take a text with a tag in it for a page, pictures and
+/// all.
+QString asTip(const QString &text);
 /// A button with an object name and, where it differs from the text, an accessible name.
 QPushButton *makeButton(const QString &text, const QString &objectName,
                         std::function<void()> pressed);

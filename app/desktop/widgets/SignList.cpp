@@ -1,6 +1,7 @@
 #include "app/desktop/widgets/SignList.h"
 
 #include "app/desktop/Theme.h"
+#include "app/desktop/widgets/PageElements.h"
 
 #include <QKeyEvent>
 #include <QScrollArea>
@@ -133,7 +134,7 @@ QVariant SignModel::data(const QModelIndex &index, int role) const
     case Qt::AccessibleTextRole:
         return item.title.isEmpty() ? item.text : tr("%1: %2").arg(item.title, item.text);
     case Qt::ToolTipRole:
-        return item.tip;
+        return asTip(item.tip);
     case KeyRole:
         return item.key;
     case StatusRole:

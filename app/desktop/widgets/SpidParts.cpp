@@ -1,6 +1,7 @@
 #include "app/desktop/widgets/SpidParts.h"
 
 #include "app/desktop/Theme.h"
+#include "app/desktop/widgets/PageElements.h"
 
 #include <QPainter>
 
@@ -30,7 +31,7 @@ void SpidParts::setCheck(const SpidCheck &check)
 {
     m_parts = check.parts;
     setAccessibleDescription(m_parts.empty() ? tr("nothing to take apart") : check.inWords());
-    setToolTip(check.inWords());
+    setToolTip(asTip(check.inWords()));
     updateGeometry();
     update();
 }

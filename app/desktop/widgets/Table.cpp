@@ -3,8 +3,13 @@
 #include "app/desktop/Theme.h"
 
 #include <QHeaderView>
+#include <QJsonObject>
 #include <QKeyEvent>
 #include <QMetaMethod>
+#include <QScopedValueRollback>
+#include <QScrollBar>
+
+#include <algorithm>
 
 namespace loopwright {
 
@@ -27,6 +32,9 @@ Table::Table(const QString &objectName, const QString &spoken, QWidget *parent)
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     horizontalHeader()->setStretchLastSection(true);
     horizontalHeader()->setHighlightSections(false);
+    connect(horizontalHeader(), &QHeaderView::sectionResized, this,
+            [this](int column, int, int width) { keepWidth(column, width); });
+    connect(horizontalHeader(), &QHeaderView::sectionMoved, this, &Table::columnsChanged);
     connect(this, &QTableView::doubleClicked, this, &Table::opened);
     whenThemed(this, [this] { fit(); });
 }
@@ -37,8 +45,78 @@ void Table::setColumnEms(std::vector<double> ems)
     fit();
 }
 
+/// Where the last column stands that is shown; it takes what is left.
+int Table::lastShown() const
+{
+    const QHeaderView *header = horizontalHeader();
+    for (int place = header->count() - 1; place >= 0; --place)
+        if (!header->isSectionHidden(header->logicalIndex(place)))
+            return header->logicalIndex(place);
+    return -1;
+}
+
+void Table::keepWidth(int column, int width)
+{
+    if (m_fitting || width == 0 || column == lastShown() || std::size_t(column) >= m_ems.size())
+        return;
+    m_ems[std::size_t(column)] = width / double(em(100)) * 100;
+    emit columnsChanged();
+}
+
+QJsonArray Table::columns() const
+{
+    QJsonArray list;
+    const QHeaderView *header = horizontalHeader();
+    for (int place = 0; place < header->count(); ++place) {
+        const int column = header->logicalIndex(place);
+        list << QJsonObject{
+            {"key", model()->headerData(column, Qt::Horizontal, Qt::UserRole).toString()},
+            {"ems", m_ems[std::size_t(column)]},
+            {"shown", !header->isSectionHidden(column)}};
+    }
+    return list;
+}
+
+void Table::setColumns(const QJsonArray &columns)
+{
+    QHeaderView *header = horizontalHeader();
+    int place = 0;
+    for (const QJsonValue &each : columns) {
+        const QString key = each["key"].toString();
+        for (int column = 0; column < header->count(); ++column) {
+            if (model()->headerData(column, Qt::Horizontal, Qt::UserRole).toString() != key)
+                continue;
+            header->moveSection(header->visualIndex(column), place++);
+            header->setSectionHidden(column, !each["shown"].toBool(true));
+            m_ems[std::size_t(column)] =
+                std::clamp(each["ems"].toDouble(m_ems[std::size_t(column)]), 2.0, 100.0);
+        }
+    }
+    fit();
+    emit columnsChanged();
+}
+
+void Table::showColumn(int column, bool shown)
+{
+    horizontalHeader()->setSectionHidden(column, !shown);
+    fit();
+    emit columnsChanged();
+}
+
+int Table::firstInView() const
+{
+    return rowAt(0);
+}
+
+void Table::bringToTop(int row)
+{
+    doItemsLayout(); // the range of the scroll bar follows the rows
+    verticalScrollBar()->setValue(row);
+}
+
 void Table::fit()
 {
+    const QScopedValueRollback fitting(m_fitting, true);
     for (std::size_t column = 0; column < m_ems.size(); ++column)
         setColumnWidth(int(column), em(m_ems[column]));
     verticalHeader()->setDefaultSectionSize(em(1.95));

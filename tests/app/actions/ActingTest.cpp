@@ -7,6 +7,7 @@
 #include "app/actions/Evidence.h"
 #include "app/actions/HandOn.h"
 #include "app/actions/History.h"
+#include "app/actions/Keys.h"
 #include "app/actions/Maintenance.h"
 #include "app/actions/Orders.h"
 #include "app/trust/Pin.h"
@@ -127,6 +128,10 @@ const std::vector<Row> &rows()
          [](Records &r) {
              return imported(
                  importInstallers(r, "installer,name\nK8,Jo Reed\n", {"installers.csv"}));
+         }},
+        {"keep_keys",
+         [](Records &r) {
+             return done(renewKeys(r, {false, "in use for a year"}));
          }},
         {"keep_issuer",
          [](Records &r) {

@@ -1,5 +1,6 @@
 #include "app/actions/Audit.h"
 
+#include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
 #include "app/actions/History.h"
 #include "db/OrderStore.h"
@@ -68,6 +69,8 @@ private slots:
         row("DELETE FROM order_state WHERE order_number = 'A-0999'",
             "order A-0999 is not on the board");
         row("DELETE FROM order_state", "order A-1001 is not on the board");
+        row("UPDATE order_state SET criterion = 'run'; UPDATE board_tally SET orders = orders + 1",
+            "counts of the board are not those of its orders");
         row("UPDATE order_state SET search = 'x' WHERE order_number = 'A-0999'",
             "search: the search index does not say what the rows say");
         row("UPDATE service_order SET premises_key = 'x' WHERE order_number = 'A-0999'",
@@ -107,6 +110,7 @@ private slots:
             auto transaction = Transaction::begin(records->database());
             QVERIFY(transaction);
             QVERIFY(OrderStore::setStatus(*transaction, "A-2001", OrderStatus::Completed));
+            QVERIFY(refreshState(*records, *transaction, "A-2001"));
             QVERIFY(
                 transaction->commit(orderEvent(*records, stored->order, "order_completed", {})));
             QCOMPARE(told(*records), QString());
@@ -120,20 +124,27 @@ private slots:
     }
     void aCertificateBearsTheHeadOfItsTime()
     {
-        const auto heads = headsIn(m_certificate, "c.pdf");
-        QVERIFY2(heads, heads ? "" : qPrintable(heads.error().text()));
-        QCOMPARE(heads->size(), 1u);
+        const auto told = witnessesIn(m_certificate, "c.pdf");
+        QVERIFY2(told, told ? "" : qPrintable(told.error().text()));
+        QCOMPARE(told->heads.size(), 1u);
+        QCOMPARE(told->certificates.size(), 1u);
+        const LogHead head = told->heads.front().head;
         auto records = Records::open(m_path);
         QVERIFY(records);
-        QVERIFY(heads->front().position < logHead(**records)->position);
-        QCOMPARE(verifyHistory(**records, {}, *heads)->broken.size(), 0u);
+        QVERIFY(head.position < logHead(**records)->head.position);
+        const auto whole = verifyHistory(**records, {}, *told);
+        QCOMPARE(whole->broken.size(), 0u);
+        QCOMPARE(whole->witnessed[0].what,
+                 QString("event %1 of the log of %2").arg(head.position).arg(head.station));
+        QVERIFY(whole->witnessed[0].signedBy.startsWith("station " + head.station));
+        QVERIFY(whole->witnessed.back().what.startsWith("certificate 26-" + head.station));
         // All that came since is cut off, and more: only the certificate can tell.
         records->reset();
         tamper(m_path, QByteArray("DELETE FROM event WHERE log_position >= ") +
-                           QByteArray::number(heads->front().position));
+                           QByteArray::number(head.position));
         records = Records::open(m_path);
         bool named = false;
-        const auto verdict = verifyHistory(**records, {}, *heads);
+        const auto verdict = verifyHistory(**records, {}, *told);
         for (const BrokenLink &link : verdict->broken)
             named = named || link.what.contains("the log is shorter now");
         QVERIFY(named);
@@ -149,7 +160,7 @@ private slots:
     void filesThatHoldNoHead()
     {
         QFETCH(QByteArray, file);
-        const auto heads = headsIn(file, "f");
+        const auto heads = witnessesIn(file, "f");
         QVERIFY(!heads);
         QCOMPARE(heads.error().code, ErrorCode::BadInput);
     }
@@ -179,9 +190,9 @@ private slots:
         const auto head = logHead(**records);
         QVERIFY(head);
         const QByteArray file = canonicalJson(QJsonArray{head->toJson(), head->toJson()});
-        QCOMPARE(*headsIn(file, "f"), (std::vector<LogHead>{*head, *head}));
-        QVERIFY(head->text().startsWith("Loopwright log\nstation "));
-        QVERIFY(head->text().contains(head->digest.toUtf8()));
+        QCOMPARE(witnessesIn(file, "f")->heads, (std::vector<SignedHead>{*head, *head}));
+        QVERIFY(head->head.text().startsWith("Loopwright log\nstation "));
+        QVERIFY(head->head.text().contains(head->head.digest.toUtf8()));
     }
 };
 

@@ -69,8 +69,8 @@ private slots:
         QVERIFY2(decision, decision ? "" : qPrintable(decision.error().text()));
         QCOMPARE(toText(decision->outcome), "accepted");
         QByteArray file;
-        IssueRequest request{"A-1001", Paper::A4, {}, [&file](const QByteArray &pdf) {
-                                 file = pdf;
+        IssueRequest request{"A-1001", Paper::A4, {}, [&file](const CertificatePaper &made) {
+                                 file = made.pdf;
                                  return Result<void>();
                              }};
         const auto issued = issueCertificate(*records, request);
@@ -102,8 +102,8 @@ private slots:
     {
         auto records = acceptedJob();
         QByteArray file;
-        IssueRequest request{"A-1001", Paper::A4, {}, [&file](const QByteArray &pdf) {
-                                 file = pdf;
+        IssueRequest request{"A-1001", Paper::A4, {}, [&file](const CertificatePaper &made) {
+                                 file = made.pdf;
                                  return Result<void>();
                              }};
         const auto first = issueCertificate(*records, request);
@@ -157,11 +157,11 @@ private slots:
     {
         auto records = acceptedJob();
         QByteArray file;
-        QVERIFY(issueCertificate(*records,
-                                 {"A-1001", Paper::Letter, {}, [&file](const QByteArray &pdf) {
-                                      file = pdf;
-                                      return Result<void>();
-                                  }}));
+        QVERIFY(issueCertificate(
+            *records, {"A-1001", Paper::Letter, {}, [&file](const CertificatePaper &made) {
+                           file = made.pdf;
+                           return Result<void>();
+                       }}));
         for (qsizetype at = 0; at < file.size(); at += 97) {
             QByteArray changed = file;
             changed[at] = char(changed[at] ^ 1);
@@ -175,8 +175,8 @@ private slots:
     {
         auto records = acceptedJob();
         QByteArray file;
-        const IssueRequest request{"A-1001", Paper::A4, {}, [&file](const QByteArray &pdf) {
-                                       file = pdf;
+        const IssueRequest request{"A-1001", Paper::A4, {}, [&file](const CertificatePaper &made) {
+                                       file = made.pdf;
                                        return Result<void>();
                                    }};
         QVERIFY(issueCertificate(*records, request));
@@ -188,14 +188,17 @@ private slots:
         QCOMPARE(toText(check->verdict), "genuine");
         QCOMPARE(check->later.size(), 1U);
         QVERIFY(voidFact(*records, uuid(4), "wrong pair was measured"));
-        QCOMPARE(toText(verifyCertificateFile(*records, file)->verdict), "superseded");
+        const auto after = verifyCertificateFile(*records, file);
+        QCOMPARE(toText(after->verdict), "genuine"); // the paper is true, what it says is not
+        QCOMPARE(after->stands, false);
+        QVERIFY2(after->because.contains("wrong pair was measured"), qPrintable(after->because));
     }
     void retestMakesANewerCertificate()
     {
         auto records = acceptedJob();
         QByteArray file;
-        const IssueRequest request{"A-1001", Paper::A4, {}, [&file](const QByteArray &pdf) {
-                                       file = pdf;
+        const IssueRequest request{"A-1001", Paper::A4, {}, [&file](const CertificatePaper &made) {
+                                       file = made.pdf;
                                        return Result<void>();
                                    }};
         const auto first = issueCertificate(*records, request);
@@ -208,15 +211,61 @@ private slots:
         QCOMPARE(toText(verifyCertificateFile(*records, original)->verdict), "superseded");
         QCOMPARE(toText(verifyCertificateFile(*records, file)->verdict), "genuine");
     }
-    void aFailedDeliveryUndoesTheIssue()
+    void aPaperThatCouldNotBeWrittenIsMadeAgain()
     {
         auto records = acceptedJob();
-        const auto issued = issueCertificate(
-            *records, {"A-1001", Paper::A4, {}, [](const QByteArray &) -> Result<void> {
-                           return failure(ErrorCode::DiskTrouble, "the disk is full");
-                       }});
-        QVERIFY(!issued);
-        QCOMPARE(issued.error().code, ErrorCode::DiskTrouble);
+        QByteArray lost, file;
+        IssueRequest request{
+            "A-1001", Paper::A4, {}, [&lost](const CertificatePaper &made) -> Result<void> {
+                lost = made.pdf;
+                return failure(ErrorCode::BadInput, "the disk is full");
+            }};
+        const auto none = issueCertificate(*records, request);
+        QVERIFY(!none);
+        QCOMPARE(none.error().code, ErrorCode::DiskTrouble); // whatever the paper failed of
+        const auto view = showOrder(*records, "A-1001");
+        QCOMPARE(view->certificates.size(), 1u);
+        QVERIFY(none.error().message.contains(view->certificates.front().number));
+        records->setNow(*Moment::parse(u"2026-03-05T09:00:00-06:00"));
+        request.deliver = [&file](const CertificatePaper &made) {
+            file = made.pdf;
+            return Result<void>();
+        };
+        const auto again = issueCertificate(*records, request);
+        QVERIFY2(again, again ? "" : qPrintable(again.error().text()));
+        QVERIFY(!again->copy);
+        QCOMPARE(again->mark.copy, 0);
+        QVERIFY(file == lost);
+        QCOMPARE(showOrder(*records, "A-1001")->events.size(), view->events.size());
+        QCOMPARE(toText(verifyCertificateFile(*records, file)->verdict), "genuine");
+        // Once it is there, the next one is a copy.
+        const auto copy = issueCertificate(*records, request);
+        QVERIFY(copy && copy->copy);
+        QVERIFY(file != lost);
+    }
+    void anotherPaperThanTheOneThatIsMissingIsACopy()
+    {
+        auto records = acceptedJob();
+        IssueRequest request{"A-1001", Paper::A4, {}, [](const CertificatePaper &) -> Result<void> {
+                                 return failure(ErrorCode::DiskTrouble, "the disk is full");
+                             }};
+        QVERIFY(!issueCertificate(*records, request));
+        request.deliver = {};
+        request.paper = Paper::Letter;
+        const auto copy = issueCertificate(*records, request);
+        QVERIFY(copy && copy->copy);
+        QCOMPARE(copy->mark.copy, 1);
+    }
+    void aWrongPlaceCostsNothing()
+    {
+        auto records = acceptedJob();
+        IssueRequest request{"A-1001", Paper::A4, {}, {}};
+        request.mayDeliver = []() -> Result<void> {
+            return failure(ErrorCode::Usage, "is a device");
+        };
+        const auto none = issueCertificate(*records, request);
+        QVERIFY(!none);
+        QCOMPARE(none.error().code, ErrorCode::Usage);
         QVERIFY(showOrder(*records, "A-1001")->certificates.empty());
     }
     void nothingIsIssuedWithoutAcceptance()
@@ -452,28 +501,10 @@ private slots:
     {
         auto records = office();
         imported(*records, {briFields()});
-        QVERIFY(saveDraft(*records, "A-1001", "loop", {{"dc_resistance_ohm", "61"}}));
+        QVERIFY(saveDrafts(*records, {{"A-1001", "loop", {{"dc_resistance_ohm", "61"}}}}));
         QCOMPARE(drafts(*records, "A-1001")->value("loop")["dc_resistance_ohm"], "61");
-        QVERIFY(dropDraft(*records, "A-1001", "loop"));
+        QVERIFY(saveDrafts(*records, {{"A-1001", "loop", {}}}));
         QVERIFY(drafts(*records, "A-1001")->isEmpty());
-    }
-    void boardFindsFiltersAndCounts()
-    {
-        auto records = acceptedJob();
-        imported(*records, {analogFields()});
-        BoardFilter filter;
-        filter.text = "quiet 0150";
-        QCOMPARE(boardRows(*records, filter)->size(), 1U);
-        filter.text = "nobody";
-        QCOMPARE(boardRows(*records, filter)->size(), 0U);
-        filter.text.clear();
-        const auto counts = boardCounts(*records, filter);
-        QCOMPARE(counts->total, 2);
-        for (auto it = counts->stages.begin(); it != counts->stages.end(); ++it) {
-            BoardFilter one = filter;
-            one.stage = it.key();
-            QCOMPARE(int(boardRows(*records, one)->size()), it.value());
-        }
     }
     void readerOfAnAnalogJob()
     {

@@ -71,6 +71,29 @@ private slots:
             qPrintable(jobs->back().next));
     }
 
+    /// Not every hazard at the premises is on the pair of the line.
+    void saysOnWhichPairAHazardIs()
+    {
+        auto records = office();
+        QVERIFY(importOrders(*records, csv({briFields(), secondLine()}), {"orders.csv"}));
+        take(*records, briFields(), {safety(1, 5, 72)});
+        const auto jobs = jobsOfDay(*records, {}, QDate(2026, 3, 9));
+        QVERIFY(jobs);
+        QCOMPARE(jobs->size(), std::size_t(2));
+        for (const DayJob &job : *jobs) {
+            QCOMPARE(job.hazards.size(), 1);
+            QVERIFY2(job.hazards.front().contains("72 V AC, tip to ground"),
+                     qPrintable(job.hazards.front()));
+            QCOMPARE(job.hazards.front().startsWith("HAZARD open on this pair: "),
+                     job.order == u"A-1001");
+        }
+        const auto other = std::ranges::find(*jobs, QString("A-2001"), &DayJob::order);
+        QVERIFY(other != jobs->end());
+        QVERIFY2(other->hazards.front().startsWith("HAZARD open on ") &&
+                     other->hazards.front().contains("at these premises (order A-1001)"),
+                 qPrintable(other->hazards.front()));
+    }
+
     /// An instrument that was out of its calibration is mended by reading again.
     void measuringAgainNeedsAVisit()
     {
@@ -82,7 +105,8 @@ private slots:
         take(*records, briFields(), facts);
         const auto jobs = jobsOfDay(*records, {}, QDate(2026, 3, 9));
         QVERIFY(jobs && jobs->size() == 1);
-        QVERIFY(jobs->front().next.startsWith("Measure again"));
+        QVERIFY(jobs->front().next.startsWith("Make the safety card before the pair is "
+                                              "touched. Then: measure again"));
         QVERIFY(jobs->front().needsVisit);
     }
 

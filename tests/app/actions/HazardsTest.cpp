@@ -4,6 +4,7 @@
 #include "app/actions/Acceptance.h"
 #include "app/actions/Board.h"
 #include "app/actions/Evidence.h"
+#include "app/actions/HazardRegister.h"
 #include "app/actions/History.h"
 #include "tests/support/Office.h"
 
@@ -73,6 +74,13 @@ private slots:
         QCOMPARE(record(m_first, {jobs::safety(1, 5, 118)}).value(0), QString("hazard"));
     }
 
+    /// A card that is clear may leave something to clear: it is said at once.
+    void aTroubleOfAClearCardIsTold()
+    {
+        QCOMPARE(record(m_elsewhere, {jobs::safety(20, 5)}), QStringList());
+        QCOMPARE(record(m_elsewhere, {jobs::safety(21, 7, 4)}), QStringList{"to_mend"});
+    }
+
     void aClosingThatClosesNothingIsTold()
     {
         const auto closing = [](int n, int minute, const QString &card) {
@@ -137,6 +145,38 @@ private slots:
             QVERIFY2(!row(order).hazard, order);
         QCOMPARE(safety("A-2"), QString("met"));
     }
+    void isInTheRegisterUntilAndAfterItIsClosed()
+    {
+        const auto open = hazardRegister(*m_records, true);
+        QVERIFY2(open, open ? "" : qPrintable(open.error().text()));
+        QCOMPARE(open->size(), 1u); // once, however many orders it concerns
+        QCOMPARE(open->front().order, "A-1");
+        QCOMPARE(open->front().pair, "17-205");
+        QVERIFY(open->front().volts.join(' ').contains("118 V AC"));
+        QVERIFY(open->front().state.startsWith("Open: "));
+        record(m_samePair, {fact(11, "hazard_closed", 20,
+                                 {{"hazard", uuid(1)},
+                                  {"source", "power"},
+                                  {"by", "Lee of the power company"},
+                                  {"reference", "ticket 7"}})});
+        QVERIFY(hazardRegister(*m_records, true)->front().state.startsWith("Said to be closed: "));
+        record(m_samePair, {jobs::safety(12, 25)});
+        QVERIFY(hazardRegister(*m_records, true)->empty());
+        record(m_elsewhere, {jobs::safety(13, 30, 90)});
+        const auto all = hazardRegister(*m_records, false);
+        QCOMPARE(all->size(), 2u);
+        QCOMPARE((*all)[0].order, "A-4"); // open ones first
+        QVERIFY2((*all)[1].state.startsWith("Closed: power, by word of Lee of the power company, "
+                                            "reference ticket 7, "),
+                 qPrintable((*all)[1].state));
+        QVERIFY(!(*all)[1].toJson()["open"].toBool());
+        int told = 0;
+        const auto stopped = hazardRegister(*m_records, false, [&told](qint64, qint64) {
+            ++told;
+            return false;
+        });
+        QVERIFY(!stopped && told == 1);
+    }
     void contactWithPowerNeedsASupervisor()
     {
         const QJsonObject closing = fact(11, "hazard_closed", 20,
@@ -171,7 +211,7 @@ private slots:
         QCOMPARE(safety("A-4"), QString("missing"));
         card["id"] = uuid(22);
         card["at"] = fact(0, "", 6, {})["at"];
-        QCOMPARE(record(m_elsewhere, {card}), QStringList());
+        QCOMPARE(record(m_elsewhere, {card}), QStringList{"to_mend"});
         QCOMPARE(safety("A-4"), QString("met"));
         QJsonObject foreign = jobs::safety(23, 7);
         foreign["dc_v"] = QJsonObject{{"tip_ground", 0}, {"ring_ground", -24}, {"tip_ring", 24}};

@@ -17,14 +17,8 @@ class ImportOrdersTest : public QObject
     static OrderFields order(const QString &number, const OrderFields &changes = {})
     {
         const QString n = number.right(1);
-        OrderFields fields = jobs::briFields();
-        fields["order_number"] = number;
-        fields["circuit_number"] = "C-" + n;
-        fields["pair"] = "17-20" + n;
-        fields["dn_1"] = "217-555-015" + n;
-        fields["spid_1"] = "217555015" + n + "0101";
-        fields["dn_2"] = "217-555-016" + n;
-        fields["spid_2"] = "217555016" + n + "0101";
+        OrderFields fields = jobs::otherBriFields(number, "C-" + n, "17-20" + n, "217-555-015" + n,
+                                                  "217-555-016" + n);
         for (auto it = changes.begin(); it != changes.end(); ++it)
             fields[it.key()] = it.value();
         return fields;

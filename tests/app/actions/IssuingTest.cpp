@@ -48,11 +48,11 @@ struct Issued
 Issued issue(Records &records, Signatures signatures = {})
 {
     Issued made;
-    const auto issued = issueCertificate(
-        records, {"A-1001", Paper::A4, std::move(signatures), [&made](const QByteArray &pdf) {
-                      made.pdf = pdf;
-                      return Result<void>();
-                  }});
+    const auto issued = issueCertificate(records, {"A-1001", Paper::A4, std::move(signatures),
+                                                   [&made](const CertificatePaper &paper) {
+                                                       made.pdf = paper.pdf;
+                                                       return Result<void>();
+                                                   }});
     if (issued)
         made.issued = *issued;
     else

@@ -52,8 +52,7 @@ private slots:
     void laterLimitsDoNotUndoIt()
     {
         auto records = officeWithJob();
-        const IssueRequest request{
-            "A-1001", Paper::A4, {}, [](const QByteArray &) { return Result<void>(); }};
+        const IssueRequest request{"A-1001", Paper::A4};
         QVERIFY(issueCertificate(*records, request));
         QVERIFY(completeOrder(*records, "A-1001"));
         const auto before = decisionNow(*records, "A-1001");

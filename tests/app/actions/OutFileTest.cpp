@@ -1,6 +1,7 @@
 #include "app/actions/OutFile.h"
 
 #include "tests/support/Records.h"
+#include "tests/support/SmallDisk.h"
 
 #include <QProcess>
 #include <QTemporaryDir>
@@ -116,6 +117,19 @@ private slots:
         QVERIFY(!QFileInfo::exists(path("r.sqlite-journal")));
     }
 
+    /// A wrong path is refused without letting go of what this program holds of its own records.
+    void recordsThatAreOpenStayHeld()
+    {
+        const QString records = path("r.sqlite");
+        const auto window = Database::open(records);
+        QVERIFY_RESULT(window);
+        QVERIFY(!writeOut(records, FileKind::Pdf, pdf));
+        QVERIFY(!checkOut(records + "-wal", FileKind::Csv));
+        QCOMPARE(QProcess::execute("sqlite3", {records, "SELECT count(*) FROM meta"}), 0);
+        QVERIFY2(QFileInfo::exists(records + "-wal"),
+                 "another program took the log away from under the open records");
+    }
+
     void noPipeAndNoFolder()
     {
         QCOMPARE(mkfifo(QFile::encodeName(path("pipe")).constData(), 0600), 0);
@@ -168,6 +182,20 @@ private slots:
         QVERIFY_RESULT(writeOut(path("f.pdf"), FileKind::Pdf, pdf));
         QCOMPARE(there(), (QStringList{QString(".f.pdf.loopwright-part-%1-9").arg(getppid()),
                                        QString(".g.pdf.loopwright-part-%1-1").arg(dead), "f.pdf"}));
+    }
+
+    void aFullDiskIsNamed()
+    {
+        SmallDisk disk("64k");
+        if (!disk.mounted())
+            QSKIP("needs root, to mount a small disk");
+        // More than is buffered, and only a part of it fits.
+        const auto full =
+            writeOut(disk.file("f.pdf"), FileKind::Pdf, QByteArray(pdf) + QByteArray(100'000, ' '));
+        QVERIFY(!full);
+        QCOMPARE(full.error().code, ErrorCode::DiskTrouble);
+        QVERIFY2(full.error().message.contains("No space left"), qPrintable(full.error().text()));
+        QVERIFY(QDir(QFileInfo(disk.file("f.pdf")).path()).isEmpty(QDir::Files | QDir::Hidden));
     }
 
     void modes()

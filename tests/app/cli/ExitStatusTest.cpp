@@ -2,6 +2,7 @@
 // cannot be used, a disk that refuses; and that nothing has changed afterwards.
 
 #include "tests/support/CommandRun.h"
+#include "tests/support/OtherProgram.h"
 #include "tests/support/SmallDisk.h"
 
 #include <QTemporaryDir>
@@ -22,24 +23,6 @@ void runSql(const QString &database, const char *sql)
         qFatal("%s: %s", sql, sqlite3_errmsg(handle));
     sqlite3_close(handle);
 }
-
-/// A lock that another program holds while this lives.
-class Lock
-{
-public:
-    explicit Lock(const QString &database)
-    {
-        if (sqlite3_open(database.toUtf8().constData(), &m_handle) != SQLITE_OK ||
-            sqlite3_exec(m_handle, "BEGIN EXCLUSIVE", nullptr, nullptr, nullptr) != SQLITE_OK)
-            qFatal("cannot lock: %s", sqlite3_errmsg(m_handle));
-    }
-    ~Lock() { sqlite3_close(m_handle); }
-    Lock(const Lock &) = delete;
-    Lock &operator=(const Lock &) = delete;
-
-private:
-    sqlite3 *m_handle = nullptr;
-};
 
 /// JSON with single quotes for double ones, and AT for a time.
 QByteArray quoted(QByteArray json)
@@ -280,16 +263,19 @@ private slots:
         QCOMPARE(eventsIn(m_database), events);
     }
 
-    void aReadOnlyDatabase()
+    /// A backup that cannot be written says nothing against the records.
+    void aBackupOntoAReadOnlyFolder()
     {
         SmallDisk disk("16M");
         if (!disk.mounted())
             QSKIP("only root can mount a small disk");
-        const QString database = disk.file("records.sqlite");
-        fillWithOrders(database);
+        COMPARE_STATUS(run({"backup", disk.file("old.sqlite")}), ExitStatus::Yes);
         QVERIFY(disk.makeReadOnly());
-        verifyError(run({"record", scenario + "records/26-0003.json"}, database),
-                    ExitStatus::DatabaseTrouble, "database");
+        for (const char *name : {"new.sqlite", "old.sqlite"}) {
+            const Answered refused = run({"backup", disk.file(name)});
+            verifyError(refused, ExitStatus::DiskTrouble, "disk");
+            QVERIFY2(refused.messages.contains("name another place"), refused.all().constData());
+        }
     }
 
     void aFullDiskUnderTheRecords()
@@ -338,7 +324,15 @@ private slots:
             QVERIFY2(!QFile::exists(words.last()) || words.contains("export"),
                      qPrintable(words.join(' ')));
         }
-        QCOMPARE(eventsIn(m_database), events);
+        // First the records, then the paper: the certificate is in them, with the keys that were
+        // made for it, and the same command makes the same paper when there is a place for it.
+        QCOMPARE(eventsIn(m_database), events + 2);
+        const QString later = path("out.pdf");
+        const Answered again = run({"certificate", "issue", "26-0007", "--out", later});
+        COMPARE_STATUS(again, ExitStatus::Yes);
+        QCOMPARE(again.object()["copy"], false);
+        QCOMPARE(eventsIn(m_database), events + 2);
+        COMPARE_STATUS(run({"certificate", "verify", later}), ExitStatus::Yes);
     }
 
     void outputFoldersThatAreNotThere()

@@ -1,6 +1,7 @@
 // The job from the order file to the certificate through the command line, on the demo scenario, by
 // the fields and statuses of the contract. Longer than 400 lines: the commands share one job.
 
+#include "core/acceptance/Stage.h"
 #include "core/base/Csv.h"
 #include "tests/support/CommandRun.h"
 #include "tests/support/SmallDisk.h"
@@ -127,6 +128,63 @@ private slots:
         for (const QJsonValue &row : at({"order", "list", "--due-before", "2026-03-01"}).array())
             QVERIFY(row["due_date"].toString() < "2026-03-01");
         QVERIFY(text({"order", "list", "--limit", "3"}).out.contains("26-0"));
+    }
+
+    void theBoardIsFilteredAndSorted()
+    {
+        const QJsonArray all = at({"order", "list"}).array();
+        for (const QJsonValue &row : all)
+            QVERIFY(hasKeys(row.toObject(), {"reason", "criterion", "late", "waiting_on",
+                                             "premises", "pair", "hazard"}));
+        using Holds = bool (*)(const QJsonObject &);
+        const std::pair<QStringList, Holds> filters[] = {
+            {{"--criterion", "run"},
+             [](const QJsonObject &row) { return row["criterion"] == "run"; }},
+            {{"--outcome", "not_accepted"},
+             [](const QJsonObject &row) { return row["outcome"] == "not_accepted"; }},
+            {{"--late"}, [](const QJsonObject &row) { return row["late"].toBool(); }},
+            {{"--open"}, [](const QJsonObject &row) { return row["status"] == "open"; }},
+            {{"--paper-outstanding"},
+             [](const QJsonObject &row) { return row["paper_outstanding"].toBool(); }},
+            {{"--waiting-on", "plant"},
+             [](const QJsonObject &row) { return row["waiting_on"] == "plant"; }},
+            {{"--installer", "okafor"},
+             [](const QJsonObject &row) { return row["installer"] == "okafor"; }},
+            {{"--due-from", "2026-03-05"},
+             [](const QJsonObject &row) { return row["due_date"].toString() >= "2026-03-05"; }}};
+        for (const auto &[words, holds] : filters) {
+            const QJsonArray found = at(QStringList{"order", "list"} + words).array();
+            QCOMPARE(found.size(), std::ranges::count_if(all, [holds = holds](const auto &row) {
+                         return holds(row.toObject());
+                     }));
+            for (const QJsonValue &row : found)
+                QVERIFY2(holds(row.toObject()), qPrintable(words.join(' ')));
+        }
+        const QJsonArray byStage = at({"order", "list", "--sort", "stage"}).array();
+        QCOMPARE(byStage.size(), all.size());
+        const QStringList stages = allWords<Stage>();
+        for (qsizetype i = 1; i < byStage.size(); ++i) {
+            const auto key = [&](const QJsonValue &row) {
+                return std::tuple(stages.indexOf(row["stage"].toString()),
+                                  row["due_date"].toString(), row["order_number"].toString());
+            };
+            QVERIFY(key(byStage[i - 1]) < key(byStage[i]));
+        }
+        for (const char *column : {"due", "office", "customer", "pair"}) {
+            const QString key = qstrcmp(column, "due") == 0 ? "due_date" : column;
+            const QJsonArray sorted = at({"order", "list", "--sort", column}).array();
+            for (qsizetype i = 1; i < sorted.size(); ++i)
+                QVERIFY(sorted[i - 1].toObject()[key].toString() <=
+                        sorted[i].toObject()[key].toString());
+            const QString third = sorted[2].toObject()["order_number"].toString();
+            const QJsonArray page =
+                at({"order", "list", "--sort", column, "--after", third, "--limit", "5"}).array();
+            QCOMPARE(page.size(), 5);
+            for (qsizetype i = 0; i < page.size(); ++i)
+                QCOMPARE(page[i].toObject(), sorted[i + 3].toObject());
+        }
+        COMPARE_STATUS(at({"order", "list", "--after", "no-such"}), ExitStatus::BadInput);
+        COMPARE_STATUS(at({"order", "list", "--sort", "colour"}), ExitStatus::Usage);
     }
 
     void aHeldOrderIsMended()
@@ -550,6 +608,73 @@ private slots:
             ExitStatus::Yes);
         set["version"] = "own-3";
         COMPARE_STATUS(with("run_seconds_min", {{"value", 800}}), ExitStatus::Yes); // practice
+    }
+
+    /// The desk hears ten digits, and asks whether they are the order's.
+    void aCompletionNumberIsChecked()
+    {
+        record("26-0007");
+        const QString number =
+            at({"order", "show", "26-0007"}).object()["completion_number"].toString();
+        const auto verdict = [this](const QStringList &told, ExitStatus status) {
+            const Answered answer = at(QStringList{"order", "check-completion", "26-0007"} + told);
+            [&] { COMPARE_STATUS(answer, status); }();
+            return answer.object()["verdict"].toString();
+        };
+        QCOMPARE(verdict({number}, ExitStatus::Yes), "stands");
+        QCOMPARE(verdict(number.split(u' '), ExitStatus::Yes), "stands");
+        QCOMPARE(verdict({QString(number).remove(u' ')}, ExitStatus::Yes), "stands");
+        // One digit misheard.
+        QString other = number;
+        other[0] = other[0] == u'1' ? u'2' : u'1';
+        QCOMPARE(verdict({other}, ExitStatus::No), "misheard");
+        QCOMPARE(verdict({number.left(9)}, ExitStatus::No), "misheard");
+        // Well formed, and of another order.
+        record("26-0004");
+        const QString another =
+            at({"order", "show", "26-0004"}).object()["completion_number"].toString();
+        QCOMPARE(verdict({another}, ExitStatus::No), "another");
+        // The decision of then is kept; what it rested on counts no more.
+        COMPARE_STATUS(at({"decide", "26-0007"}), ExitStatus::Yes);
+        const QJsonArray facts = at({"order", "show", "26-0007"}).object()["facts"].toArray();
+        QString run;
+        for (const QJsonValue &fact : facts)
+            if (fact["kind"] == "run")
+                run = fact["id"].toString();
+        m_by = "hale";
+        COMPARE_STATUS(at({"void", run, "--because", "read of another line"}), ExitStatus::Yes);
+        QCOMPARE(verdict({number}, ExitStatus::No), "superseded");
+        COMPARE_STATUS(at({"order", "check-completion", "26-9999", number}), ExitStatus::BadInput);
+    }
+
+    /// One installer is at one place at a time.
+    void overlappingVisitsAreTold()
+    {
+        const auto visit = [this](const QString &order, const char *arrived, const char *left,
+                                  const char *installer = "rivera") {
+            const QJsonObject told{{"kind", "visit"},
+                                   {"at", QString("2026-03-11T%1:00-06:00").arg(left)},
+                                   {"arrived", QString("2026-03-11T%1:00-06:00").arg(arrived)},
+                                   {"left", QString("2026-03-11T%1:00-06:00").arg(left)}};
+            const QJsonObject job{
+                {"order", order}, {"installer", installer}, {"facts", QJsonArray{told}}};
+            const Answered answer = at({"record", file("visit.json", QJsonDocument(job).toJson())});
+            [&] { COMPARE_STATUS(answer, ExitStatus::Yes); }();
+            QStringList said;
+            for (const QJsonValue &finding : answer.object()["findings"].toArray())
+                said << finding["code"].toString() + ": " + finding["reason"].toString();
+            return said.filter("overlap");
+        };
+        QCOMPARE(visit("26-0002", "08:00", "09:00"), QStringList());
+        QCOMPARE(visit("26-0003", "09:00", "10:00"), QStringList()); // from one to the next
+        QCOMPARE(visit("26-0004", "09:30", "10:30", "okafor"), QStringList());
+        QCOMPARE(visit("26-0005", "08:30", "08:45"),
+                 QStringList{"visits_overlap: The visits of rivera from 11 March 2026, 08:30 "
+                             "(UTC-06:00) and, at the premises of order 26-0002, from 11 March "
+                             "2026, 08:00 (UTC-06:00) overlap."});
+        QCOMPARE(visit("26-0003", "09:45", "09:50"),
+                 QStringList{"visits_overlap: The visits of rivera from 11 March 2026, 09:45 "
+                             "(UTC-06:00) and from 11 March 2026, 09:00 (UTC-06:00) overlap."});
     }
 
     void completingAndCancelling()

@@ -317,6 +317,19 @@ private slots:
         QCOMPARE(step("26-0001", "hazard_closed")["state"].toString(), "open");
     }
 
+    /// A decision knows no visit: what is next is the plan's, in every text.
+    void nextIsWhatThePlanAsksFor()
+    {
+        COMPARE_STATUS(record("26-0001", {card(), {{"kind", "changed"}, {"what", "feed"}}}),
+                       ExitStatus::Yes);
+        for (const QStringList &words :
+             {QStringList{"decide", "26-0001"}, QStringList{"order", "show", "26-0001"}}) {
+            const Answered told = call(words + QStringList{"--db", path("records.sqlite"), "--now",
+                                                           m_now.text(), "--by", m_by});
+            QVERIFY2(told.out.contains("Next: make the safety card"), told.out.constData());
+        }
+    }
+
     void whatDoesNotCountIsKeptAndTold()
     {
         const QJsonObject loop{
@@ -326,9 +339,9 @@ private slots:
         QCOMPARE(codes(early), QStringList{"closed_step"});
         const QJsonObject finding = early.object()["findings"][0].toObject();
         QCOMPARE(finding["fact"], early.object()["added"][0]);
-        QCOMPARE(finding["reason"].toString(),
-                 "Loop reading of 2026-03-12 09:00 is kept and does not count: made before the "
-                 "safety card of that visit");
+        QCOMPARE(finding["reason"].toString(), "Loop reading of 12 March 2026, 09:00 (UTC-06:00) "
+                                               "is kept and does not count: made before the "
+                                               "safety card of that visit");
         QVERIFY(early.messages.contains("loopwright-cli: record.json: "));
         const QJsonObject shown = step("26-0001", "loop.measured");
         QCOMPARE(shown["before"][0]["fact"], early.object()["added"][0]);

@@ -1,5 +1,6 @@
 #include "app/desktop/DesktopApplication.h"
 
+#include "app/actions/DailyBackups.h"
 #include "app/desktop/DeskStyle.h"
 #include "app/desktop/OpenErrorPage.h"
 #include "app/desktop/widgets/SignLine.h"
@@ -74,6 +75,35 @@ private:
     }
 
 private slots:
+    /// Made while one works; and named where the records cannot be opened any more.
+    void aBackupOfEachDay()
+    {
+        DeskRecords records;
+        QSettings settings(records.path("settings.ini"), QSettings::IniFormat);
+        std::optional<QString> backup;
+        {
+            DesktopApplication desk(*qApp, optionsFor(records.path()), settings);
+            desk.start();
+            QVERIFY(desk.window());
+            QVERIFY(!newestDailyBackup(records.path()));
+            desk.findChild<QTimer *>("backups")->start(0);
+            QTRY_VERIFY((backup = newestDailyBackup(records.path())));
+        }
+        const QString copy = records.path("damaged.sqlite");
+        QVERIFY(QFile::copy(records.path(), copy));
+        QVERIFY(QDir(dailyBackupFolder(records.path())).exists());
+        QVERIFY(QFile::rename(dailyBackupFolder(records.path()), dailyBackupFolder(copy)));
+        QFile file(copy);
+        QVERIFY(file.open(QIODevice::ReadWrite) && file.resize(5000));
+        file.close();
+        DesktopApplication desk(*qApp, optionsFor(copy), settings);
+        desk.start();
+        QVERIFY(!desk.window());
+        const QString told = line(desk, "backup");
+        QVERIFY2(told.contains(QFileInfo(*backup).fileName()) && told.contains("restore"),
+                 qPrintable(told));
+    }
+
     void opensTheRecordsOnTheBoard()
     {
         DeskRecords records;
@@ -189,7 +219,7 @@ private slots:
         QCOMPARE(window.findChild<QLineEdit *>("search")->text(), "mill");
         QVERIFY(window.findChild<QAbstractButton *>("chip.stage.safety")->isChecked());
         QTRY_COMPARE(window.findChild<QComboBox *>("filter.installer")->currentText(),
-                     "rivera   2");
+                     "A. Rivera   2");
     }
 
     void theCommandLineGoesBeforeWhereItWas()

@@ -72,9 +72,10 @@ struct Printed
     }
 };
 
-std::unique_ptr<Printed> print(const CertificateContent &content, const IssueMark &mark,
-                               Paper paper)
+std::unique_ptr<Printed> print(const CertificateContent &content, IssueMark mark, Paper paper)
 {
+    if (!content.number.isEmpty())
+        mark.proof = certificates::proof(content);
     auto printed = std::make_unique<Printed>();
     const auto made = certificatePaper(content, mark, paper);
     if (!made)
@@ -284,32 +285,50 @@ private slots:
     void qrCodeIsReadFromPaper_data()
     {
         QTest::addColumn<Paper>("paper");
+        QTest::addColumn<int>("dotsPerInch");
+        QTest::addColumn<int>("exceptions");
         for (const auto &[paper, name] : EnumCodes<Paper>::table)
-            QTest::addRow("%s", name) << paper;
+            for (const int dotsPerInch : {150, 200, 300})
+                QTest::addRow("%s at %d", name, dotsPerInch) << paper << dotsPerInch << 1;
+        QTest::addRow("a larger square") << Paper::A4 << 150 << 12;
     }
     void qrCodeIsReadFromPaper()
     {
         QFETCH(Paper, paper);
-        const CertificateContent content = crowded();
+        QFETCH(int, dotsPerInch);
+        QFETCH(int, exceptions);
+        CertificateContent content = crowded();
+        const CertificateCriterion excepted = content.criteria.front();
+        for (int i = 1; i < exceptions; ++i) {
+            content.criteria.push_back(excepted);
+            content.criteria.back().key = QString("an_excepted_criterion_%1").arg(i);
+            content.criteria.back().excepted = CertificateException{"S1", "it may", {}};
+        }
         const auto printed = print(content, secondCopy, paper);
         const QString picture = printed->folder.filePath("page");
-        QCOMPARE(run("pdftoppm", {"-r", "150", "-f", "1", "-l", "1", "-singlefile", "-png",
-                                  printed->path, picture})
+        QCOMPARE(run("pdftoppm", {"-r", QString::number(dotsPerInch), "-f", "1", "-l", "1",
+                                  "-singlefile", "-png", printed->path, picture})
                      .status,
                  0);
-        const auto read = run("zbarimg", {"--quiet", "--raw", picture + ".png"});
-        const QString text = QString::fromUtf8(read.text).section('\n', 0, 0);
-        QVERIFY2(text.startsWith(content.number), read.text);
-        QVERIFY2(text.contains(content.digest()), read.text);
+        const auto read =
+            run("zbarimg", {"--quiet", "--raw", "-Sdisable", "-Sqrcode.enable", picture + ".png"});
+        const auto claims =
+            SignedClaims::parse(read.text.split('\n').first(9).join('\n'), "square");
+        QVERIFY2(claims, read.text);
+        QCOMPARE(*claims, certificates::proof(content).claims);
+        QCOMPARE(claims->claims.digest, content.digest());
     }
 
     void recordIsAttached()
     {
         const CertificateContent content = crowded();
         const auto printed = print(content, firstIssue, Paper::A4);
-        QVERIFY(run("pdfdetach", {"-list", printed->path}).text.contains("1: record.json"));
+        const QByteArray list = run("pdfdetach", {"-list", printed->path}).text;
+        for (const char *name : {"record.json", "claims.txt", "keys.txt", "head.json"})
+            QVERIFY2(list.contains(name), list);
         const QString target = printed->folder.filePath("record.json");
-        QCOMPARE(run("pdfdetach", {"-save", "1", "-o", target, printed->path}).status, 0);
+        QCOMPARE(run("pdfdetach", {"-savefile", "record.json", "-o", target, printed->path}).status,
+                 0);
         QFile file(target);
         QVERIFY(file.open(QIODevice::ReadOnly));
         const QByteArray record = file.readAll();
@@ -385,6 +404,22 @@ private slots:
         QVERIFY(text.contains(QString("Page %1 of %1").arg(count)));
         QVERIFY(text.contains("continued"));
         QVERIFY(text.count("never ends") >= 40);
+    }
+
+    /// However long the rest is: how to check it stands on one page, and no line of it alone.
+    void howToCheckStaysTogether()
+    {
+        for (int remarks = 0; remarks < 24; remarks += 2) {
+            CertificateContent content = certificates::bri();
+            for (int i = 0; i < remarks; ++i)
+                content.notes << QString("Remark number %1 of the path.").arg(i);
+            const QString text = simplified(print(content, firstIssue, Paper::A4)->text());
+            const auto begin = text.indexOf("To check this certificate"),
+                       end = text.indexOf("Log of station");
+            QVERIFY(begin > 0 && end > begin);
+            QVERIFY2(!text.mid(begin, end - begin).contains("Page "),
+                     qPrintable(QString::number(remarks)));
+        }
     }
 
     void drawnSignaturesAreInk()
@@ -573,12 +608,13 @@ private slots:
 
         content = certificates::bri();
         content.replaces = CertificateReplaced{
-            "26-007-00041-12",
+            "26-K7M4QP-00041-20",
             content.issuedAt,
             {"evidence was struck out: wrong pair was measured", "new evidence for: Loop"}};
         QTest::newRow("a replacement")
             << content
-            << QStringList{"It takes the place of certificate 26-007-00041-12, issued on 4 March "
+            << QStringList{"It takes the place of certificate 26-K7M4QP-00041-20, issued on 4 "
+                           "March "
                            "2026, 15:20 (UTC-06:00), because: evidence was struck out: wrong pair "
                            "was measured; new evidence for: Loop."}
             << QStringList{};
@@ -660,9 +696,9 @@ private slots:
     void oneChangedWordChangesTheCode()
     {
         CertificateContent content = certificates::bri();
-        const QString before = certificateQrText(content);
+        const QByteArray before = certificates::proof(content).claims.text();
         content.criteria.front().measured = "something else";
-        QVERIFY(certificateQrText(content) != before);
+        QVERIFY(certificates::proof(content).claims.text() != before);
     }
 
     /// The same painter serves any paged device: a plain writer gives the same words.

@@ -22,7 +22,7 @@ CoverContent cover()
     accepted.kind = "ISDN basic-rate line";
     accepted.numbers = "217-555-0143, 217-555-0144";
     accepted.outcome = OrderOutcome::Accepted;
-    accepted.certificate = "26-007-00001-99";
+    accepted.certificate = "26-K7M4QP-00001-43";
     accepted.code = "4f2a";
     accepted.tested = "4 March 2026";
     accepted.pages = 2;
@@ -61,7 +61,7 @@ private slots:
                  {"1 of 2 lines have a certificate", "Bright Bakery", "12 Mill Lane",
                   "10:00 to 10:05 (UTC-06:00), Kim Carver: no access",
                   "08:02 to 09:40 (UTC-06:00), Kim Carver: worked", "ISDN basic-rate line",
-                  "217-555-0144", "Accepted", "26-007-00001-99, code 4f2a",
+                  "217-555-0144", "Accepted", "26-K7M4QP-00001-43, code 4f2a",
                   "2 pages, tested 4 March 2026", "Analog line", "Circuit C-91, order A-3001",
                   "Incomplete", "Stands at: Safety", "No safety card was made for this pair.",
                   "it is no certificate", "Page 1 of 1"})

@@ -39,7 +39,7 @@ private slots:
                                "Layer 3, terminal 2",
                                "Cause",
                                "100, ",
-                               "from the serving office",
+                               "from the serving switch",
                                "Whose part",
                                "terminal equipment",
                                "Call",

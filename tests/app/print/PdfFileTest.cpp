@@ -3,6 +3,7 @@
 #include "app/print/SheetBuilder.h"
 #include "tests/support/Certificates.h"
 
+#include <QElapsedTimer>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -60,6 +61,9 @@ private slots:
         QVERIFY(text.contains("Title (with) brackets \\ and Łódź"));
         QVERIFY(text.contains("CreationDate:    Thu Mar  5 05:30:00 2026 UTC"));
         QVERIFY(run("pdfdetach", {"-list", path}).text.contains("2 embedded files"));
+        for (const auto &[name, bytes] :
+             {std::pair("record.json", "{\"a\":1}"), std::pair("b.txt", "b")})
+            QCOMPARE(run("qpdf", {path, QString("--show-attachment=%1").arg(name)}).text, bytes);
     }
 
     /// XMP says the same as the information that readers show, and each attachment says what it is.
@@ -141,7 +145,9 @@ private slots:
         const PdfContents contents = readPdf(*pdf);
         QCOMPARE(contents.title, info().title);
         QCOMPARE(contents.subject, info().subject);
-        QVERIFY(contents.attachments == std::vector<QByteArray>({"{\"a\":1}", "b"}));
+        QCOMPARE(contents.attachment("record.json"), "{\"a\":1}");
+        QCOMPARE(contents.attachment("b.txt"), "b");
+        QCOMPARE(contents.attachment("other"), "");
     }
 
     /// Of a file without its table, of half a file and of no PDF at all.
@@ -158,21 +164,64 @@ private slots:
         QVERIFY(readPdf({}).attachments.empty());
     }
 
-    /// A few kilobytes can unpack to gigabytes; what is packed too large is left alone.
-    void aVastAttachmentIsNotUnpacked()
+    /// A few kilobytes can unpack to gigabytes; none of it is made beyond the bound, and what is
+    /// there beside it is read.
+    void anAttachmentIsUnpackedUpToItsBound()
     {
         const auto attached = [](qsizetype size) {
             PdfInfo vast = info();
-            vast.attachments = {{"a.txt", QByteArray(size, ' '), "text/plain"}};
-            return sheetPdf(sheet(), vast);
+            vast.attachments.push_back({"a.txt", QByteArray(size, ' '), "text/plain"});
+            const auto pdf = sheetPdf(sheet(), vast);
+            return pdf ? *pdf : QByteArray();
         };
-        const auto large = attached(10'000'000);
-        QVERIFY(large && large->size() < 100'000);
-        QCOMPARE(readPdf(*large).attachments.at(0).size(), 10'000'000);
-        const auto vast = attached(150'000'000);
-        QVERIFY(vast && vast->size() < 500'000);
-        QVERIFY(readPdf(*vast).attachments.empty());
-        QCOMPARE(readPdf(*vast).title, info().title);
+        const PdfContents at = readPdf(attached(largestAttachment));
+        QCOMPARE(at.attachment("a.txt").size(), largestAttachment);
+        const PdfContents above = readPdf(attached(largestAttachment + 1));
+        QVERIFY(above.attachment("a.txt").isEmpty());
+        QCOMPARE(above.attachment("b.txt"), "b");
+        const QByteArray vast = attached(90'000'000);
+        QVERIFY(vast.size() < 200'000);
+        QElapsedTimer timer;
+        timer.start();
+        QVERIFY(readPdf(vast).attachment("a.txt").isEmpty());
+        QVERIFY2(timer.elapsed() < 2000, qPrintable(QString::number(timer.elapsed())));
+        QCOMPARE(readPdf(vast).title, info().title);
+    }
+
+    /// Readers show what the catalog names; a stream that only lies in the file is none of its
+    /// attachments.
+    void anAttachmentThatTheCatalogDoesNotNameIsNone()
+    {
+        const auto pdf = sheetPdf(sheet(), info());
+        QVERIFY(pdf);
+        QByteArray unnamed = *pdf;
+        unnamed.replace("/EmbeddedFiles", "/EmbeddedFilez");
+        QVERIFY(unnamed.contains("/EF"));
+        QVERIFY(readPdf(unnamed).attachments.empty());
+        QCOMPARE(readPdf(unnamed).title, info().title);
+    }
+
+    void anAttachmentUnderTwoOfOneNameIsNone()
+    {
+        PdfInfo twice = info();
+        twice.attachments[1] = {"record.json", "{\"a\":2}", "application/json"};
+        const auto pdf = sheetPdf(sheet(), twice);
+        QVERIFY(pdf);
+        QCOMPARE(readPdf(*pdf).attachments.size(), 2U);
+        QVERIFY(readPdf(*pdf).attachment("record.json").isEmpty());
+    }
+
+    /// A tree of names that leads back to itself is not walked without end.
+    void aTreeOfNamesInACircleEnds()
+    {
+        const auto pdf = sheetPdf(sheet(), info());
+        QVERIFY(pdf);
+        QByteArray circle = *pdf;
+        circle.replace("/EmbeddedFiles 10 0 R",
+                       "/EmbeddedFiles 6 0 R /Kids [6 0 R 6 0 R 6 0 R 6 0 R]");
+        QVERIFY(circle != *pdf && circle.contains("6 0 obj\n<< /EmbeddedFiles 6 0 R"));
+        QVERIFY(readPdf(circle).attachments.empty());
+        QCOMPARE(readPdf(circle).title, info().title);
     }
 
     void damagedFilesAreRefusedOrRead()

@@ -31,7 +31,8 @@ private slots:
     {
         QTest::addColumn<QString>("text");
         QTest::newRow("short") << "A";
-        QTest::newRow("as a certificate's") << "26-007-00042-09 sha256:" + QString(64, QChar('e'));
+        QTest::newRow("as a certificate's")
+            << "26-K7M4QP-00042-17 sha256:" + QString(64, QChar('e'));
         QTest::newRow("long") << QString("0123456789abcdef").repeated(40);
     }
     void isReadBack()
@@ -49,7 +50,7 @@ private slots:
     /// ISO/IEC 18004: four modules of quiet zone on every side.
     void quietZone()
     {
-        const auto code = qrCode("26-007-00042-09");
+        const auto code = qrCode("26-K7M4QP-00042-17");
         QVERIFY(code);
         QVERIFY(
             QRectF(4, 4, code->modules - 8, code->modules - 8).contains(code->dark.boundingRect()));

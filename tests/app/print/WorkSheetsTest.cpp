@@ -86,7 +86,7 @@ private slots:
         std::vector<DayJob> list{dayJob(100), dayJob(101), dayJob(102)};
         list[1].premises = list[0].premises;
         list[1].due = today.addDays(-3);
-        list[2].hazard = true;
+        list[2].hazards = {"HAZARD open on this pair: 72 V AC, tip to ground"};
         list[2].due = today.addDays(2);
         const QString text = papers::textOf(layOut(dayList({}, today, list), Paper::A4));
         QCOMPARE(text.count("100 Mill Lane"), 1);

@@ -134,14 +134,16 @@ private slots:
             j.name("c7101");
         });
         row("another pair's", "safety:missing loop:missing layer1:missing run:missing incomplete",
-            "Run of 2026-03-04 08:32 does not count: measured on C7-101, the order is for C7-990.",
+            "Run of 4 March 2026, 08:32 (UTC-06:00) does not count: measured on C7-101, the order "
+            "is for C7-990.",
             [](Job &j) {
                 j.fields["pair"] = "C7-990";
                 j.name("C7-101");
             });
         row("the order changed between two records",
             "safety:met loop:missing layer1:missing layer3:missing calls:met run:met incomplete",
-            "Loop reading of 2026-03-04 08:10 does not count: measured on C7-101, the order is for "
+            "Loop reading of 4 March 2026, 08:10 (UTC-06:00) does not count: measured on C7-101, "
+            "the order is for "
             "C7-990.",
             [](Job &j) {
                 j.fields["pair"] = "C7-990";
@@ -200,12 +202,12 @@ private slots:
                 j.name("18-1");
             });
         row("changed without a word to which", "safety:missing loop:missing run:missing incomplete",
-            "made before the pair was changed, 2026-03-04 09:40", [](Job &j) {
+            "made before the pair was changed, 4 March 2026, 09:40 (UTC-06:00)", [](Job &j) {
                 j.facts << changed(31, 100, "pair");
                 j.name("17-204");
             });
         row("no pair named, and the pair changed", "safety:missing loop:missing run:missing",
-            "made before the pair was changed, 2026-03-04 09:40",
+            "made before the pair was changed, 4 March 2026, 09:40 (UTC-06:00)",
             [](Job &j) { j.facts << changed(31, 100, "pair", "18-1"); });
         row("the same wires by another name", "accepted", "", [](Job &j) {
             j.fields["pair"] = "17-240";
@@ -229,7 +231,8 @@ private slots:
             j.name("17-204");
         });
         row("no pair named: older than the order's change", "loop:missing layer1:met incomplete",
-            "Loop reading of 2026-03-04 08:10 does not count: made before the pair was changed",
+            "Loop reading of 4 March 2026, 08:10 (UTC-06:00) does not count: made before the pair "
+            "was changed",
             [](Job &j) {
                 j.changes = {{ChangedWhat::Pair, minute(12)}};
                 j.facts << safety(31, 13);
@@ -251,7 +254,7 @@ private slots:
             });
         row("identifiers, of the very moment",
             "layer2:missing layer3:met calls:met run:met incomplete",
-            "Layer record of 2026-03-04 08:17 does not count", [](Job &j) {
+            "Layer record of 4 March 2026, 08:17 (UTC-06:00) does not count", [](Job &j) {
                 j.changes = {{ChangedWhat::Identifiers, minute(17)}};
             });
         row("line equipment", "safety:missing loop:missing layer1:missing run:missing",
@@ -281,14 +284,16 @@ private slots:
             return layer(n, minutes, 2, {{"terminal", 1}, {"tei", tei}}, "up");
         };
         row("a new TEI", "layer2:met layer3:missing calls:met run:met incomplete",
-            "Layer 3 of terminal 1 was not recorded.", [=](Job &j) { j.facts << tei(31, 60, 70); });
+            "Layer 3 of terminal 1: nothing that counts was recorded.",
+            [=](Job &j) { j.facts << tei(31, 60, 70); });
         row("a new TEI, and the SPID accepted again", "accepted",
             "made before the terminal had TEI 70", [=](Job &j) {
                 j.facts << tei(31, 60, 70) << layer(32, 61, 3, {{"terminal", 1}}, "up");
             });
         row("the same TEI again", "accepted", "", [=](Job &j) { j.facts << tei(31, 60, 64); });
         row("down inside the run", "layer1:met run:missing incomplete",
-            "Run of 2026-03-04 08:32 does not count: layer 1 went down while it lasted, at 08:40",
+            "Run of 4 March 2026, 08:32 (UTC-06:00) does not count: layer 1 went down while it "
+            "lasted, at 08:40",
             [](Job &j) { j.facts << layer1(31, 40, "down") << layer1(32, 41, "up"); });
         row("another layer down inside the run", "run:missing incomplete",
             "layer 3 went down while it lasted", [](Job &j) {
@@ -312,10 +317,12 @@ private slots:
                     << layer1(32, 31, "up");
         });
         row("down and up between check and run", "accepted",
-            "Layer 1 at U was down at 2026-03-04 08:30 and up again at 2026-03-04 08:31.",
+            "Layer 1 at U was down on 4 March 2026, 08:30 (UTC-06:00) and up again on 4 March "
+            "2026, 08:31 (UTC-06:00).",
             [](Job &j) { j.facts << layer1(31, 30, "down") << layer1(32, 31, "up"); });
         row("a set unplugged and plugged in again", "accepted",
-            "Layer 2 of terminal 2 was down at 2026-03-04 09:00 and up again", [](Job &j) {
+            "Layer 2 of terminal 2 was down on 4 March 2026, 09:00 (UTC-06:00) and up again",
+            [](Job &j) {
                 j.facts << layer(31, 60, 2, {{"terminal", 2}}, "down")
                         << layer(32, 62, 2, {{"terminal", 2}, {"tei", 65}}, "up");
             });
@@ -525,7 +532,7 @@ private slots:
         row("rejected elsewhere", "calls:not_met not_accepted", "",
             [=](Job &j) { j.facts << busy(31, 21); });
         row("busy elsewhere and nothing else", "calls:missing incomplete",
-            "No voice call out on B1 was recorded.", [=](Job &j) {
+            "No voice call out on B1 counts.", [=](Job &j) {
                 j.drop(10);
                 j.facts << busy(31, 17);
             });
@@ -575,10 +582,12 @@ private slots:
             return [n](DecisionInput &input) { input.afterEnd = {uuid(n)}; };
         };
         row("more than 30 days before the order", "run:met accepted",
-            "Run of 2026-03-04 08:32 was made more than 30 days before the order was taken in.",
+            "Run of 4 March 2026, 08:32 (UTC-06:00) was made more than 30 days before the order "
+            "was taken in.",
             [=](Job &j) { j.then = takenIn("2026-04-03T08:33:00-06:00"); });
         row("recorded when the order had ended", "run:missing incomplete",
-            "Run of 2026-03-04 08:32 does not count: recorded when the order was no longer open.",
+            "Run of 4 March 2026, 08:32 (UTC-06:00) does not count: recorded when the order was no "
+            "longer open.",
             [=](Job &j) { j.then = afterEnd(15); });
         row("changed when the order had ended", "accepted",
             "does not count: recorded when the order was no longer open", [=](Job &j) {
@@ -618,7 +627,8 @@ private slots:
             return with(fact, "at", fact["at"].toString().replace("2026-03-04", "2026-03-05"));
         };
         row("none", "safety:missing loop:missing run:missing incomplete",
-            "Loop reading of 2026-03-04 08:10 does not count: made before the safety card of that "
+            "Loop reading of 4 March 2026, 08:10 (UTC-06:00) does not count: made before the "
+            "safety card of that "
             "visit.",
             [](Job &j) { j.drop(1); });
         row("a reading from the office needs none", "safety:missing loop:met layer1:missing", "",
@@ -627,13 +637,15 @@ private slots:
                 j.at(3)["from"] = "office";
             });
         row("after some readings", "safety:met loop:missing layer1:met run:met incomplete",
-            "Loop reading of 2026-03-04 08:10 does not count: made before the safety card of that "
+            "Loop reading of 4 March 2026, 08:10 (UTC-06:00) does not count: made before the "
+            "safety card of that "
             "visit.",
             [](Job &j) { j.at(1) = safety(1, 12); });
         row("after all readings", "safety:met loop:missing run:missing incomplete", "",
             [](Job &j) { j.at(1) = safety(1, 50); });
         row("a second visit without one", "layer1:met accepted",
-            "Layer record of 2026-03-05 08:20 does not count: made before the safety card of that "
+            "Layer record of 5 March 2026, 08:20 (UTC-06:00) does not count: made before the "
+            "safety card of that "
             "visit.",
             [=](Job &j) { j.facts << onNextDay(layer1(31, 20, "down")); });
         row("a second visit with one", "layer1:not_met not_accepted", "", [=](Job &j) {
@@ -706,7 +718,8 @@ private slots:
         row("clear afterwards, and nobody says why", "safety:not_met not_accepted",
             "Hazard: 80 V AC", [=](Job &j) { j.facts << hazard; });
         row("closed, and a clear card", "safety:met accepted",
-            "The hazard read 2026-03-04 08:02 was closed; the card after it is clear.",
+            "The hazard read on 4 March 2026, 08:02 (UTC-06:00) was closed; the card after it is "
+            "clear.",
             [=](Job &j) { j.facts << hazard << closed(41, 3, 40); });
         row("closed after the clear card", "safety:missing loop:missing incomplete",
             "no clear card was made since",
@@ -730,7 +743,7 @@ private slots:
                 j.facts << hazard << closed(41, 3, 40) << voiding(43, 60, 1, "not so");
             });
         row("measured beside it", "safety:met loop:missing layer1:met incomplete",
-            "made while a hazard was open, read at 2026-03-04 08:07",
+            "made while a hazard was open, read on 4 March 2026, 08:07 (UTC-06:00)",
             [=](Job &j) { j.facts << safety(40, 7, 80) << closed(41, 11, 40) << safety(42, 12); });
         row("found at the end", "safety:not_met loop:met run:met not_accepted", "",
             [=](Job &j) { j.facts << safety(40, 60, 80); });

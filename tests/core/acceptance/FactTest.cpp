@@ -45,6 +45,13 @@ private slots:
         wrong = safety(1, 1);
         wrong["weather"] = "fine";
         QTest::newRow("unknown key") << wrong << "job.json.facts[0].weather: is not a known key";
+        for (const char *key : {"pair", "installer", "instrument"}) {
+            wrong = safety(1, 1);
+            wrong[key] = QString::fromUtf8("17-\u200b204");
+            QTest::addRow("a %s with an invisible character", key)
+                << wrong
+                << QString("job.json.facts[0].%1: holds a character that is not seen").arg(key);
+        }
         wrong = safety(1, 1);
         wrong["kind"] = "void";
         QTest::newRow("a void in a file")

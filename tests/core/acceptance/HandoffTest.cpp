@@ -4,6 +4,8 @@
 
 #include <QTest>
 
+#include <algorithm>
+
 using namespace loopwright;
 
 namespace {
@@ -108,6 +110,18 @@ private slots:
         QVERIFY(!handoff.notTried.isEmpty());
     }
 
+    /// What failed has its row among the readings, also if no one figure speaks for it.
+    void whatFailedIsAmongTheReadings()
+    {
+        QList<QJsonObject> facts = jobs::briFacts();
+        facts[13]["seen_bit_errors"] = 12;
+        const auto handoff = handoffOf(jobs::briFields(), facts);
+        QCOMPARE(handoff.criterion, "detector");
+        QVERIFY(std::ranges::any_of(handoff.readings, [](const HandoffReading &reading) {
+            return reading.name == u"Detector check" && reading.outcome == CriterionOutcome::NotMet;
+        }));
+    }
+
     void aFailedRun()
     {
         QList<QJsonObject> facts = with(14, jobs::run(15, 32, 900, 120));
@@ -116,7 +130,13 @@ private slots:
         const auto handoff = handoffOf(jobs::briFields(), with(14, jobs::run(15, 32, 900, 120)));
         QCOMPARE(handoff.criterion, "run");
         QCOMPARE(handoff.part, "loop and outside plant");
-        QVERIFY(handoff.done.join('\n').contains("failed"));
+        // One run over both channels is told once.
+        QVERIFY2(handoff.reason.startsWith("B1 and B2: The run is over its limits"),
+                 qPrintable(handoff.reason));
+        QCOMPARE(handoff.reason.count("900 bit errors"), 1);
+        // Its figures stand there alone; the list of what was done refers to them.
+        QCOMPARE(handoff.done, QStringList{"Run: 4 March 2026, 08:32 (UTC-06:00), self-call on B1 "
+                                           "and B2, 900 s: failed, as told above"});
 
         const auto later = handoffOf(jobs::briFields(), facts);
         QVERIFY(later.done.join('\n').contains("spare NT fitted"));
@@ -132,6 +152,66 @@ private slots:
         QCOMPARE(handoff.criterion, "layer1");
         QCOMPARE(handoff.part, "the installer's own work");
         QCOMPARE(handoff.check.size(), 1);
+    }
+
+    /// What is missing is told in the order of the work: no pair is measured before its card.
+    void theCardIsMissingBeforeTheLoop()
+    {
+        const Handoff handoff = handoffOf(jobs::briFields(), {});
+        QCOMPARE(handoff.criterion, "safety");
+        QCOMPARE(handoff.check, QStringList{"Make the safety card before the pair is touched."});
+        QVERIFY(handoff.notTried.join(' ').contains("Loop: "));
+    }
+
+    void aClosedHazardIsTold()
+    {
+        const QList<QJsonObject> hazard{
+            jobs::safety(50, 1, 72),
+            jobs::fact(51, "hazard_closed", 3,
+                       {{"hazard", jobs::uuid(50)}, {"source", "induced"}, {"by", "J. Power"}})};
+        const Handoff open = handoffOf(jobs::briFields(), hazard);
+        QCOMPARE(open.hazards.size(), 1u);
+        QVERIFY(open.closedHazards.isEmpty());
+        const Handoff closed = handoffOf(jobs::briFields(), hazard + jobs::briFacts());
+        QVERIFY(closed.hazards.empty());
+        QCOMPARE(closed.closedHazards.size(), 1);
+        QVERIFY2(closed.closedHazards.front().contains("72 V AC, tip to ground") &&
+                     closed.closedHazards.front().contains("J. Power"),
+                 qPrintable(closed.closedHazards.front()));
+    }
+
+    void aTroubleOfTheCardIsTold()
+    {
+        QList<QJsonObject> facts = jobs::briFacts();
+        facts[0]["ac_v"] = jobs::voltages(4);
+        QCOMPARE(handoffOf(jobs::briFields(), facts).toMend,
+                 QStringList{"Safety card: A foreign voltage is to be cleared."});
+        QVERIFY(handoffOf(jobs::briFields(), jobs::briFacts()).toMend.isEmpty());
+    }
+
+    void foreignBatteryIsAMatterOfTheLoop()
+    {
+        QJsonObject card = jobs::safety(1, 5);
+        card["dc_v"] = QJsonObject{{"tip_ground", 24}, {"ring_ground", 0.2}, {"tip_ring", 24}};
+        const Handoff handoff = handoffOf(jobs::briFields(), {card});
+        QCOMPARE(handoff.criterion, "safety");
+        QCOMPARE(handoff.part, "loop and outside plant");
+        QVERIFY(handoff.check.front().startsWith("Find the cross"));
+    }
+
+    /// More seen than sent is no fault of the check: the line makes errors.
+    void aCheckThatSeesTheLinesErrorsIsAMatterOfTheLoop()
+    {
+        QJsonObject check = jobs::detector(14, 30);
+        check["seen_bit_errors"] = 12;
+        const Handoff line = handoffOf(jobs::briFields(), with(13, check));
+        QCOMPARE(line.criterion, "detector");
+        QCOMPARE(line.part, "loop and outside plant");
+        QVERIFY(line.check.front().startsWith("Find and mend what makes the errors"));
+        check["seen_bit_errors"] = 2;
+        const Handoff set = handoffOf(jobs::briFields(), with(13, check));
+        QCOMPARE(set.part, "the installer's own work");
+        QCOMPARE(set.check, QStringList{"Make the detector check again, then the run."});
     }
 
     void whatFailedGoesBeforeWhatIsMissing()
@@ -205,10 +285,11 @@ private slots:
                                                              {"outcome", "down"},
                                                              {"cause", 27},
                                                              {"cause_location", "public_local"}})));
-        QCOMPARE(handoff.causeWhere, "the serving office");
+        QCOMPARE(handoff.causeWhere, "from the serving switch");
+        QVERIFY(handoff.reason.contains("The cause came " + handoff.causeWhere));
         QCOMPARE(handoff.layers.back().where, "layer 3, terminal 2");
         QCOMPARE(handoff.layers.back().state, "down");
-        QVERIFY(handoff.layers.back().cause.endsWith("from the serving office"));
+        QVERIFY(handoff.layers.back().cause.endsWith("from the serving switch"));
         QCOMPARE(handoff.layers.front().state, "up");
     }
 

@@ -86,8 +86,8 @@ private:
 
     QJsonValue goodValue(const Need &need, const QString &field) const
     {
-        static const QMap<QString, QJsonValue> usual{
-            {"source", "mistyped"},
+        const QMap<QString, QJsonValue> usual{
+            {"source", m_done.size() % 2 == 0 ? "power" : "mistyped"}, // with a reference
             {"by", "Dana"},
             {"reference", "T-1"},
             {"office_connected", false},
@@ -226,7 +226,7 @@ QString disagreement(const Judged &judged)
         const bool expected = result.outcome == CriterionOutcome::NotMet ||
                               result.outcome == CriterionOutcome::Missing;
         // What is wrong with an instrument is mended by another reading.
-        if (any && open != expected && result.key != "instrument" && result.key != "run")
+        if (any && open != expected && result.key != "instrument")
             return result.key + " is " + toText(result.outcome) + " and its needs are " +
                    (open ? "open" : "not open") + ": " + result.reason.english();
         if (result.outcome != CriterionOutcome::NotNeeded && !any &&

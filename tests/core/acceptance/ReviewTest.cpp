@@ -89,6 +89,8 @@ private slots:
         row("loss too high", false, "loop.measured", {{"loss_db", 42.1}}, "over_limit loss_db");
         row("loss at another frequency", false, "loop.measured",
             {{"loss_db", 60}, {"frequency_hz", 1004}}, "");
+        row("errors in the quiet seconds", false, "detector.B1", {{"quiet_bit_errors", 2}},
+            "over_limit quiet_bit_errors");
         row("a layer down", false, "layer.1.u", {{"outcome", "down"}}, "first_check outcome");
         row("a layer down by a cause", false, "layer.3.1", {{"outcome", "down"}, {"cause", 88}},
             "cause cause first_check outcome");
@@ -134,6 +136,25 @@ private slots:
             QVERIFY(each.reason.english().size() > 8);
         }
         QCOMPARE(found.join(' '), codes);
+    }
+    /// What is typed is compared with the record, as the decision does it.
+    void theRecordThatDoesNotExplainWhatIsTypedIsTold()
+    {
+        const QJsonObject makeup{
+            {"elements",
+             QJsonArray{QJsonObject{{"type", "section"}, {"gauge_awg", 26}, {"length_ft", 6000}}}}};
+        const auto in = input(briFields(), {fact(40, "loop", 1, {{"makeup", makeup}})});
+        const auto codes = [&](double ohms) {
+            QStringList found;
+            for (const Need &each : needsOf(in.order, in.scope, m_limits))
+                if (each.key == u"loop.measured")
+                    for (const Finding &one :
+                         review(each, {{"dc_resistance_ohm", ohms}}, in, m_limits))
+                        found << one.code << one.field;
+            return found.join(' ');
+        };
+        QCOMPARE(codes(1250), "record_wrong dc_resistance_ohm");
+        QCOMPARE(codes(500), ""); // 6000 ft of 26 AWG are about 83 ohm for each 1000 ft of pair
     }
     void theCardSaysThatTheOfficeIsDisconnected_data()
     {

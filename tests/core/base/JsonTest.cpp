@@ -122,6 +122,18 @@ private slots:
         if (!read)
             QCOMPARE(read.error().place, place);
     }
+    /// U+FEFF is a character like any other there: what was written is what is read.
+    void aTextThatBeginsWithAByteOrderMarkKeepsIt()
+    {
+        const QString mark(QChar(0xfeff));
+        const QJsonObject object{{"a", QString(mark + "x")}, {QString(mark + "b"), 1}};
+        const QByteArray written = canonicalJson(object);
+        QVERIFY(written.contains("\"\xEF\xBB\xBFx\""));
+        const auto read = parseJson("\xEF\xBB\xBF" + written, "f");
+        QVERIFY(read);
+        QCOMPARE(read->toObject(), object);
+        QCOMPARE(canonicalJson(*read), written);
+    }
     void readerNamesTheKey()
     {
         JsonReader reader(QJsonObject{{"n", "x"}, {"extra", 1}}, "facts[2]");

@@ -42,6 +42,28 @@ private slots:
         QVERIFY(!set);
         QCOMPARE(set.error().text(), "mine.json.limits: lacks \"run_seconds_min\"");
     }
+    /// One that is spelt wrong would be taken for none.
+    void refusesAKeyThatNothingAsksFor()
+    {
+        const auto with = [this](const char *key) {
+            QJsonObject object = shipped();
+            QJsonArray limits = object["limits"].toArray();
+            limits << QJsonObject{{"key", QLatin1StringView(key)},
+                                  {"value", 2},
+                                  {"unit", "ohm"},
+                                  {"name", "Uncertainty"},
+                                  {"source", "the maker's sheet"}};
+            object["limits"] = limits;
+            return LimitSet::fromJson(object, "mine.json");
+        };
+        QVERIFY(with("uncertainty_resistance"));
+        const auto misspelt = with("uncertainty_resistence");
+        QVERIFY(!misspelt);
+        QVERIFY2(misspelt.error().text().endsWith(
+                     "key: \"uncertainty_resistence\" is no limit that anything is held against"),
+                 qPrintable(misspelt.error().text()));
+        QVERIFY(!with("uncertainty_loss")); // in dB
+    }
     void refusesALimitThatCannotBeMeant_data()
     {
         QTest::addColumn<QString>("key");

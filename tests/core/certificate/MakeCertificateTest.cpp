@@ -2,6 +2,8 @@
 
 #include "core/certificate/MakeCertificate.h"
 
+#include "core/certificate/ContentParts.h"
+#include "core/certificate/PlainWords.h"
 #include "core/certificate/SettingsLines.h"
 #include "core/identifiers/ProtocolVariant.h"
 #include "tests/support/Certificates.h"
@@ -166,7 +168,8 @@ private slots:
         QVERIFY(!content.runs.back().struckOut);
         const auto run = std::find_if(content.criteria.begin(), content.criteria.end(),
                                       [](const auto &c) { return c.key == u"run"; });
-        QVERIFY2(run->reason.endsWith("A run of 2026-03-04 08:14 was struck out: " + why + '.'),
+        QVERIFY2(run->reason.endsWith(
+                     "A run of 4 March 2026, 08:14 (UTC-06:00) was struck out: " + why + '.'),
                  qPrintable(run->reason));
         QVERIFY(!holdsSentinel(content.record()));
         const auto again = CertificateContent::fromJson(content.toJson(), "record");
@@ -228,7 +231,7 @@ private slots:
         CertificateSources from = sources(fields, facts);
         from.decision = decide(input, jobs::limits());
         from.decision.notes.push_back(Text::verbatim("by way of " + sentinel));
-        from.decision.runs.front().text += ", to 9 " + sentinel;
+        from.decision.runs.front().counts += ", to 9 " + sentinel;
         from.decision.criteria.front().measuredText += "2175550199";
         from.decision.criteria.front().reason += "217.555.0199";
 
@@ -417,6 +420,145 @@ private slots:
         QCOMPARE(sure("Loss at 40 kHz"), "as read");
     }
 
+    /// An instrument that was named afterwards is the one that measured.
+    void anInstrumentNamedAfterwardsIsPrinted()
+    {
+        QList<QJsonObject> facts = jobs::briFacts();
+        QJsonArray ids;
+        for (QJsonObject &fact : facts) {
+            fact["instrument"] = "";
+            ids << fact["id"];
+        }
+        facts << jobs::fact(60, "made_with", 70, {{"facts", ids}, {"instrument", "TS-4"}});
+        CertificateSources from = sources(jobs::briFields(), facts);
+        for (Fact &fact : from.input.facts)
+            if (!fact.as<MadeWithFact>())
+                fact.instrument.clear();
+        from.decision = decide(from.input, from.limits);
+        QVERIFY2(!from.decision.firstOpen(),
+                 from.decision.firstOpen()
+                     ? qPrintable(from.decision.firstOpen()->sentence().english())
+                     : "");
+        const CertificateContent content = certificates::content(from);
+        QCOMPARE(content.instruments.size(), std::size_t(1));
+        QCOMPARE(content.instruments.front().key, "TS-4");
+        for (const CertificateCriterion &criterion : content.criteria)
+            if (criterion.key == u"loop" || criterion.key == u"run")
+                for (const CertificateReading &reading : criterion.readings)
+                    QCOMPARE(reading.instrument, "TS-4");
+    }
+
+    /// Two runs, one on each channel, with the same figures: two rows that say which.
+    void aRunOfEachChannelSaysWhich()
+    {
+        QList<QJsonObject> facts = jobs::briFacts();
+        facts = facts.first(facts.size() - 2);
+        int n = 20;
+        for (const char *channel : {"B1", "B2"}) {
+            const int minute = 20 + n;
+            for (QJsonObject fact : {jobs::detector(n, minute), jobs::run(n + 1, minute + 2)}) {
+                fact["path"] = "far_end";
+                fact["channels"] = QJsonArray{QLatin1StringView(channel)};
+                fact["from_dn"] = QJsonValue::Undefined;
+                fact["to_dn"] = QJsonValue::Undefined;
+                facts << fact;
+            }
+            n += 20;
+        }
+        facts << jobs::call(80, 90, "B2", "in", "data", "2175550144");
+        const CertificateSources from = sources(jobs::briFields(), facts);
+        const CriterionResult *run = from.decision.criterion("run");
+        QCOMPARE(run->outcome, CriterionOutcome::Met);
+        QStringList names;
+        for (const CertificateReading &reading : readingsOf(*run, from))
+            names << reading.what;
+        QCOMPARE(names.filter("Bit errors"), (QStringList{"Bit errors, B1", "Bit errors, B2"}));
+        QStringList checks;
+        for (const CertificateReading &reading :
+             readingsOf(*from.decision.criterion("detector"), from))
+            checks << reading.what + ": " + reading.value;
+        QVERIFY2(checks.contains(
+                     "Errors sent on purpose, B1: sent 3 times (3 bit errors in all), 3 seen"),
+                 qPrintable(checks.join('\n')));
+    }
+
+    /// Dial tone is heard and no figure is read.
+    void whatIsHeardIsNotAsRead()
+    {
+        for (const CertificateCriterion &criterion : certificates::analog().criteria)
+            for (const CertificateReading &reading : criterion.readings) {
+                if (criterion.key == u"dial_tone" || criterion.key == u"ringing")
+                    QCOMPARE(reading.sure, "");
+                if (criterion.key == u"noise")
+                    QCOMPARE(reading.sure, "as read");
+            }
+    }
+
+    /// A severely errored second is an errored one, whatever was typed.
+    void whatIsCountedBesideWhatWasTypedIsSaid()
+    {
+        QList<QJsonObject> facts = jobs::briFacts();
+        facts.last()["severely_errored_seconds"] = 1;
+        facts.last()["sync_losses"] = 1;
+        const CertificateSources from = sources(jobs::briFields(), facts);
+        QVERIFY2(from.decision.runs.front().text().contains(
+                     "1 errored second, 1 severely errored second (0 errored typed; each severely "
+                     "errored one counts)"),
+                 qPrintable(from.decision.runs.front().text()));
+    }
+
+    /// A number whose call failed was called, and a call that was lost to errors went through.
+    void aNumberThatWasCalledIsNotUncalled()
+    {
+        QList<QJsonObject> facts = jobs::briFacts();
+        facts[10] = jobs::call(11, 23, "B1", "in", "voice", "2175550143", "failed");
+        facts[11] = jobs::call(12, 24, "B1", "in", "data", "2175550143", "failed");
+        facts.last()["bit_errors"] = 900;
+        facts.last()["errored_seconds"] = 120;
+        const CertificateSources from = sources(jobs::briFields(), facts);
+        QCOMPARE(from.decision.outcome, OrderOutcome::NotAccepted);
+        QStringList rows;
+        for (const CertificateDelivery &row : deliveryOf(from))
+            rows << row.name + ": " + row.delivered;
+        for (const char *row :
+             {"Number 1: a call for voice and data did not go through",
+              "Number 2: answered in the error test", "B2: data, shown by calls; its run failed"})
+            QVERIFY2(rows.contains(QString(row)), qPrintable(rows.join('\n')));
+    }
+
+    /// One call that was answered hides none that was not.
+    void aFailedCallIsToldBesideAGoodOne()
+    {
+        QList<QJsonObject> facts = jobs::briFacts();
+        facts[11] = jobs::call(12, 24, "B1", "in", "data", "2175550143", "failed");
+        QStringList rows;
+        for (const CertificateDelivery &row : deliveryOf(sources(jobs::briFields(), facts)))
+            rows << row.name + ": " + row.delivered;
+        QVERIFY2(rows.contains("Number 1: answered when it was called; a call for data did not go "
+                               "through"),
+                 qPrintable(rows.join('\n')));
+    }
+
+    /// No test set that needs no calibration was within it, and no word is said of a meter that
+    /// nobody judges.
+    void calibrationIsSaidOnlyOfWhatHasOne()
+    {
+        const auto words = [](const CertificateSources &from) {
+            return plainMeaning(*from.decision.criterion("instrument"));
+        };
+        CertificateSources from = sources(jobs::briFields(), jobs::briFacts());
+        QCOMPARE(words(from), "The test sets are known, and were within their calibration.");
+        from.input.instruments[0].calibrations = {{QDate(2025, 9, 1), {}}};
+        from.decision = decide(from.input, from.limits);
+        QCOMPARE(words(from),
+                 "The test sets are known, and were within their calibration, or need none.");
+        QList<QJsonObject> facts = jobs::briFacts();
+        facts[0]["instrument"] = "OLD";
+        QCOMPARE(words(sources(jobs::briFields(), facts)),
+                 "The test sets are known, and were within their calibration. The meter of the "
+                 "safety card is not judged by its calibration.");
+    }
+
     void orderedBesideDelivered()
     {
         OrderFields fields = jobs::briFields();
@@ -498,7 +640,7 @@ private slots:
         QList<QJsonObject> facts = jobs::briFacts();
         facts << jobs::detector(20, 60) << jobs::run(21, 62, 1, 1);
         from = sources(jobs::briFields(), facts);
-        from.number = CertificateNumber{2026, 7, 43}.text();
+        from.number = CertificateNumber{2026, "K7M4QP", 43}.text();
         from.replaces = before;
         from.replacedBecause = {"evidence was struck out: typing error, dialled " + sentinel};
         const CertificateContent content =

@@ -30,6 +30,10 @@ private slots:
                                      << "dn_1"
                                      << "2175550199"
                                      << "record_only";
+        QTest::newRow("repair") << "repair"
+                                << "pair"
+                                << "99"
+                                << "repair";
         QTest::newRow("numbers") << "change"
                                  << "dn_1"
                                  << "2175550199"

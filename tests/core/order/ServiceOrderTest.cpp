@@ -85,6 +85,13 @@ private slots:
                                         << "maybe";
         QTest::newRow("too long") << "remarks" << QString(501, 'x');
         QTest::newRow("control character") << "customer" << QString("a\x07");
+        QTest::newRow("a Cyrillic letter among Latin ones")
+            << "order_number" << QString::fromUtf8("\u0410B-1001");
+        QTest::newRow("an invisible character")
+            << "circuit_number" << QString::fromUtf8("C-\u200b77");
+        QTest::newRow("a full-width digit") << "pair" << QString::fromUtf8("17-20\uff14");
+        QTest::newRow("a letter of private use") << "feeder_pair" << QString::fromUtf8("F\ue000");
+        QTest::newRow("a line break") << "related_order" << QString("A-1\nA-2");
     }
     void refusesMalformedFields()
     {

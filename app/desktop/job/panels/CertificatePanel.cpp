@@ -2,9 +2,12 @@
 // issued; and the completion of the order.
 
 #include "app/actions/Certificates.h"
+#include "app/actions/Troubles.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/CertificateEntry.h"
+#include "app/desktop/job/FactForm.h"
+#include "app/desktop/job/StepFields.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignList.h"
@@ -25,11 +28,27 @@ public:
         , m_complete(
               makeButton(tr("Complete the order"), key() + ".complete", [this] { complete(); }))
         , m_told(new SignLine)
+        , m_closing(makeFactForm(desk, key() + ".closing", tr("Close the trouble"),
+                                 {{"found", tr("What was wrong"), {}, Answer::Text, {}, 2},
+                                  {"cleared",
+                                   tr("What was done about it"),
+                                   tr("at least two words"),
+                                   Answer::Text,
+                                   {},
+                                   2},
+                                  {"cause",
+                                   tr("What it was"),
+                                   {},
+                                   Answer::Choice,
+                                   keyedOptions(allWords<ClearedWhat>())}},
+                                 {}))
     {
         body()->addWidget(m_entry);
         body()->addWidget(m_issued);
         m_issued->setStill();
         body()->addWidget(m_complete, 0, Qt::AlignLeft);
+        body()->addWidget(m_closing);
+        m_closing->setConfirm([this] { return close(); });
         body()->addWidget(m_told);
         m_told->hide();
         m_complete->setAutoDefault(true);
@@ -42,6 +61,8 @@ public:
 
     QWidget *entry(const QString &) override
     {
+        if (isRepair())
+            return m_closing->firstEmpty();
         if (!needsCertificate() || !isAccepted())
             return m_complete;
         if (!m_entry->stands())
@@ -56,6 +77,9 @@ public:
         m_entry->setVisible(needsCertificate() && isAccepted());
         m_entry->showOrder(); // first: the standing follows from it
         StationPanel::showOrder();
+        const bool open = desk().view().status == OrderStatus::Open;
+        m_closing->setVisible(isRepair() && open);
+        m_complete->setVisible(!isRepair());
         m_complete->setEnabled(desk().view().status == OrderStatus::Open && isAccepted());
         std::vector<SignItem> issued;
         for (const CertificateView &each : desk().view().certificates)
@@ -78,6 +102,10 @@ protected:
         if (desk().view().status != OrderStatus::Open)
             return {Status::Done,
                     joined(tr("The order is %1.").arg(statusName(desk().view().status)), lacks())};
+        if (isRepair())
+            return {Status::Open,
+                    isAccepted() ? tr("The line is good again. Close the trouble.")
+                                 : tr("It can be closed as it is; what is not shown is told.")};
         if (!isAccepted())
             return {Status::Open, tr("It can be issued when the order is accepted.")};
         if (!needsCertificate())
@@ -115,13 +143,41 @@ private:
         return desk().view().status == OrderStatus::Cancelled ? QString() : m_entry->lacks();
     }
 
+    bool isRepair() const { return desk().order().type == OrderType::Repair; }
+
+    bool close()
+    {
+        const QJsonObject values = m_closing->values();
+        const auto cause = fromText<ClearedWhat>(values.value("cause").toString());
+        if (!cause) {
+            m_closing->tell({Severity::Error,
+                             "cause",
+                             Text::verbatim(tr("Choose what it was.")),
+                             {},
+                             "cause",
+                             0});
+            return false;
+        }
+        const auto closed =
+            closeTrouble(desk().records(), {desk().order().number, values.value("found").toString(),
+                                            values.value("cleared").toString(), *cause});
+        if (!closed) {
+            tell(*m_closing, closed.error());
+            return false;
+        }
+        m_closing->clear();
+        m_closing->keep();
+        desk().wasChanged(closed->lacks.isEmpty()
+                              ? tr("The trouble is closed, and the line is good.")
+                              : tr("The trouble is closed. Not shown: %1")
+                                    .arg(closed->lacks.join(QStringLiteral(" "))));
+        emit recorded({});
+        return true;
+    }
+
     bool isAccepted() const { return loopwright::isAccepted(desk().decision().outcome); }
 
-    bool needsCertificate() const
-    {
-        const OrderScope scope = desk().view().input.scope;
-        return scope != OrderScope::Nothing && scope != OrderScope::RecordOnly;
-    }
+    bool needsCertificate() const { return getsCertificate(desk().view().input.scope); }
 
     void complete()
     {
@@ -139,6 +195,7 @@ private:
     SignList *m_issued;
     QPushButton *m_complete;
     SignLine *m_told;
+    Form *m_closing; ///< of a repair
 };
 
 } // namespace

@@ -1,7 +1,7 @@
 // The make-up of the pair: the table, the drawing to scale beside it, and what it predicts, as it
 // is typed. Also from a file, CSV or JSON.
 
-#include "app/desktop/Files.h"
+#include "app/actions/InFile.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/form/Form.h"
 #include "app/desktop/job/LoopPicture.h"
@@ -264,7 +264,7 @@ private:
 
     static Result<LoopMakeup> fromFile(const QString &path, const QString &name)
     {
-        LOOPWRIGHT_ASSIGN(const auto bytes, readWholeFile(path));
+        LOOPWRIGHT_ASSIGN(const auto bytes, readFile(path));
         if (name.endsWith(".csv", Qt::CaseInsensitive))
             return LoopMakeup::fromCsv(bytes, name);
         LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(bytes, name));

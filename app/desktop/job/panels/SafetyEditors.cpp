@@ -31,6 +31,7 @@ public:
     {
         static_cast<QVBoxLayout *>(layout())->insertWidget(0, m_alarm);
         m_alarm->setObjectName(part + ".alarm");
+        m_alarm->setTextFormat(Qt::PlainText);
         m_alarm->setWordWrap(true);
         m_alarm->setAutoFillBackground(true);
         m_alarm->setBackgroundRole(QPalette::Window); // else the panel's white, and black on it

@@ -2,10 +2,12 @@
 
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/FieldMark.h"
+#include "app/desktop/widgets/SignLine.h"
 #include "tests/support/DeskRecords.h"
 
 #include <QApplication>
 #include <QSignalSpy>
+#include <QTabWidget>
 #include <QTableView>
 
 using namespace loopwright;
@@ -14,20 +16,48 @@ class CircuitScreenTest : public QObject
 {
     Q_OBJECT
 
+    std::unique_ptr<DeskRecords> m_records;
+    std::unique_ptr<CircuitScreen> m_screen;
+
 private slots:
+    void init()
+    {
+        m_records = std::make_unique<DeskRecords>();
+        m_screen = std::make_unique<CircuitScreen>(m_records->workplace());
+        m_screen->resize(em(100), em(50));
+        m_screen->show();
+        m_screen->activateWindow();
+        QVERIFY(QTest::qWaitForWindowActive(m_screen.get()));
+    }
+    void cleanup()
+    {
+        m_screen.reset();
+        m_records.reset();
+    }
+
     void showsOrdersAndEvents()
     {
-        DeskRecords records;
-        CircuitScreen screen(records.workplace());
-        screen.resize(em(100), em(50));
-        screen.show();
-        screen.activateWindow();
-        QVERIFY(QTest::qWaitForWindowActive(&screen));
+        CircuitScreen &screen = *m_screen;
         screen.open("C-502");
         QCOMPARE(screen.title(), "Circuit C-502");
         auto *orders = screen.findChild<QTableView *>("circuit.orders");
         QTRY_COMPARE(orders->model()->rowCount(), 1);
         QCOMPARE(orders->model()->index(0, 0).data().toString(), "O-1002");
+        auto *tabs = screen.findChild<QTabWidget *>("circuit.tabs");
+        QCOMPARE(tabs->currentWidget()->objectName(), "circuit.life");
+        const auto *life = screen.findChild<QTableView *>("circuit.life")->model();
+        QStringList lines;
+        for (int row = 0; row < life->rowCount(); ++row)
+            lines << life->index(row, 3).data().toString();
+        QVERIFY2(lines.contains("Layers: 1 up, 1 down"), qPrintable(lines.join('\n')));
+        QVERIFY(!screen.findChild<SignLine *>("circuit.chosen")->text().isEmpty());
+        const auto *figures = screen.findChild<QTableView *>("circuit.figures")->model();
+        QCOMPARE(figures->index(0, 0).data().toString(), "Highest AC voltage");
+        QCOMPARE(figures->index(0, 2).data().toString(), "0.2");
+        QVERIFY(screen.findChild<QWidget *>("circuit.trend")
+                    ->accessibleDescription()
+                    .contains("order O-1002: 0.2 V"));
+        QVERIFY(screen.findChild<SignLine *>("circuit.summary")->text().contains("4 Quay Street"));
         const auto *events = screen.findChild<QTableView *>("circuit.events")->model();
         QVERIFY(events->rowCount() >= 2); // taken in, and evidence recorded
         QCOMPARE(events->index(0, 2).data().toString(), "O-1002");
@@ -38,20 +68,38 @@ private slots:
         QCOMPARE(opened.first().first().toString(), "O-1002");
     }
 
+    /// Any part of a number or name; one circuit alone is opened at once.
+    void isFoundByAFragment()
+    {
+        CircuitScreen &screen = *m_screen;
+        screen.takeFocus();
+        QTest::keyClicks(QApplication::focusWidget(), "mill lane");
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+        auto *candidates = screen.findChild<QTableView *>("circuit.candidates");
+        QTRY_VERIFY(candidates->isVisible());
+        QCOMPARE(candidates->model()->rowCount(), 4);
+        QTRY_COMPARE(QApplication::focusWidget(), candidates);
+        QTest::keyClick(candidates, Qt::Key_Down);
+        QTest::keyClick(candidates, Qt::Key_Return);
+        QTRY_VERIFY(screen.findChild<QTableView *>("circuit.life")->isVisible());
+        QCOMPARE(screen.title(), "Circuit C-506");
+        QVERIFY(!candidates->isVisible());
+        screen.startSearch();
+        QTest::keyClicks(QApplication::focusWidget(), "harbour");
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+        QTRY_COMPARE(screen.title(), "Circuit C-502");
+    }
+
     void anUnknownCircuitIsTold()
     {
-        DeskRecords records;
-        CircuitScreen screen(records.workplace());
-        screen.show();
-        screen.activateWindow();
-        QVERIFY(QTest::qWaitForWindowActive(&screen));
+        CircuitScreen &screen = *m_screen;
         screen.takeFocus();
         QTest::keyClicks(QApplication::focusWidget(), "C-999");
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
         auto *mark = screen.findChild<FieldMark *>();
         QTRY_VERIFY(mark->isInError());
         QVERIFY2(mark->sentence().contains("C-999"), qPrintable(mark->sentence()));
-        QVERIFY(!screen.findChild<QTableView *>("circuit.orders")->isVisible());
+        QVERIFY(!screen.findChild<QTableView *>("circuit.life")->isVisible());
     }
 };
 

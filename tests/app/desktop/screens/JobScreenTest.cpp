@@ -281,10 +281,14 @@ private slots:
         QVERIFY(!bench.find<QWidget>("safety.office_connected")->isEnabled());
         // The source was found and somebody says so: then a new card opens the page again.
         bench.at(30);
-        next();
-        AT("safety.hazard_closed.source");
+        for (int pressed = 0; pressed < 3; ++pressed) { // nothing leads past it
+            next();
+            AT("safety.hazard_closed.source");
+        }
         JobBench::keys("p");
         AT("safety.hazard_closed.by");
+        next();
+        AT("safety.hazard_closed.by"); // what is filled is passed over, the step is not
         enter("Lee at the power desk");
         enter(); // without the utility's reference a contact with power stays open
         AT("safety.hazard_closed.source");

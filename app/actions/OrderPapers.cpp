@@ -1,0 +1,115 @@
+#include "app/actions/OrderPapers.h"
+
+#include "app/actions/Cards.h"
+#include "app/actions/Certificates.h"
+#include "app/actions/DayList.h"
+#include "app/actions/OutFile.h"
+#include "app/actions/Refusals.h"
+#include "db/OrderStore.h"
+
+#include <QDir>
+#include <QRegularExpression>
+
+namespace loopwright {
+
+namespace {
+
+void addPages(OrderPapers &papers, const Sheet &sheet)
+{
+    papers.sheet.pages.insert(papers.sheet.pages.end(), sheet.pages.begin(), sheet.pages.end());
+    papers.sheet.texts << sheet.texts;
+    ++papers.papers;
+}
+
+/// "certificate-O-1001.pdf": nothing of a number can lead into another folder. Numbers that differ
+/// in what a file's name cannot hold get names that differ.
+QString certificatePath(const QString &folder, const QString &order)
+{
+    static const QRegularExpression unsafe("[^A-Za-z0-9._-]");
+    QString name = QString(order).replace(unsafe, "_");
+    if (name != order)
+        name += '-' + QString::fromLatin1(order.toUtf8().toHex().right(8));
+    return QDir(folder).filePath(QString("certificate-%1.pdf").arg(name));
+}
+
+/// A copy of the certificate that stands; refused if there is none.
+Result<void> addCertificate(Records &records, const QString &order, const PapersRequest &request,
+                            OrderPapers &papers)
+{
+    LOOPWRIGHT_ASSIGN(const auto standing, previewCertificate(records, order, {}));
+    if (standing.number.isEmpty())
+        return failure(ErrorCode::Refused, "its certificate was not issued yet");
+    IssueRequest issue{order, request.paper};
+    const QString path = certificatePath(request.folder, order);
+    if (!request.folder.isEmpty())
+        issue.mayDeliver = [&path] { return checkOut(path, FileKind::Pdf); };
+    issue.deliver = [&](const CertificatePaper &paper) -> Result<void> {
+        if (!request.folder.isEmpty())
+            LOOPWRIGHT_TRY(writeOut(path, FileKind::Pdf, paper.pdf));
+        addPages(papers, paper.sheet);
+        return {};
+    };
+    LOOPWRIGHT_TRY(issueCertificate(records, issue));
+    return {};
+}
+
+Result<void> addOne(Records &records, const QString &order, const PapersRequest &request,
+                    OrderPapers &papers)
+{
+    if (request.kind == OrderPaper::Certificates)
+        return addCertificate(records, order, request, papers);
+    LOOPWRIGHT_ASSIGN(const auto card, cardOf(records, order, CardKind::Settings, request.paper));
+    addPages(papers, card);
+    return {};
+}
+
+/// One for each installer, in the order in which they come first.
+Result<void> addDayLists(Records &records, const PapersRequest &request, OrderPapers &papers)
+{
+    QStringList installers;
+    for (const QString &number : request.orders) {
+        LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get(number));
+        if (stored.order.installer.isEmpty())
+            papers.without << number + ": nobody is assigned";
+        else if (!installers.contains(stored.order.installer))
+            installers << stored.order.installer;
+    }
+    for (const QString &installer : installers) {
+        LOOPWRIGHT_ASSIGN(const auto list,
+                          daySheet(records, installer, request.day, request.paper));
+        addPages(papers, list.sheet);
+    }
+    return {};
+}
+
+} // namespace
+
+Result<OrderPapers> papersOf(Records &records, const PapersRequest &request,
+                             const Progress &progress)
+{
+    OrderPapers papers;
+    papers.sheet.paper = request.paper;
+    if (!request.folder.isEmpty() && request.kind == OrderPaper::Certificates)
+        LOOPWRIGHT_TRY(makeFolder(request.folder));
+    if (request.kind == OrderPaper::DayLists)
+        LOOPWRIGHT_TRY(addDayLists(records, request, papers));
+    qint64 done = 0;
+    for (const QString &order : request.orders) {
+        if (request.kind == OrderPaper::DayLists)
+            break;
+        if (progress && !progress(done++, request.orders.size()))
+            return failure(ErrorCode::Refused, "Stopped.");
+        const auto added = addOne(records, order, request, papers);
+        if (!added && !Refusals::isOfOne(added.error().code))
+            return failure(added.error());
+        if (!added)
+            papers.without << order + ": " + added.error().message;
+    }
+    if (papers.papers == 0)
+        return failure(
+            ErrorCode::Refused,
+            QString("None of these has such a paper. %1").arg(papers.without.join("; ")));
+    return papers;
+}
+
+} // namespace loopwright

@@ -1,0 +1,47 @@
+#pragma once
+// The papers of several orders in one go: settings cards, day lists, copies of certificates.
+
+#include "app/actions/Records.h"
+#include "app/print/Sheet.h"
+#include "core/base/EnumCodes.h"
+
+#include <QDate>
+
+namespace loopwright {
+
+enum class OrderPaper
+{
+    Settings,
+    DayLists,    ///< of the installers whom the orders are assigned to
+    Certificates ///< that stand: each issued again, as a copy
+};
+template<>
+struct EnumCodes<OrderPaper>
+{
+    static constexpr std::pair<OrderPaper, const char *> table[] = {
+        {OrderPaper::Settings, "settings"},
+        {OrderPaper::DayLists, "day_lists"},
+        {OrderPaper::Certificates, "certificates"}};
+};
+
+struct PapersRequest
+{
+    QStringList orders;
+    OrderPaper kind = OrderPaper::Settings;
+    Paper paper = Paper::A4;
+    QDate day = {};      ///< of the day lists
+    QString folder = {}; ///< where each certificate goes as a file of its own; empty: into none
+};
+
+struct OrderPapers
+{
+    Sheet sheet; ///< all of them, for one job of a printer or one file
+    int papers = 0;
+    QStringList without; ///< "O-1003: why it has none"
+};
+/// Refused, with the reasons, if none of the orders has one. A certificate that went into the
+/// folder stays there if a later one fails.
+Result<OrderPapers> papersOf(Records &records, const PapersRequest &request,
+                             const Progress &progress = {});
+
+} // namespace loopwright

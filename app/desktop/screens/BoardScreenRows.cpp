@@ -1,0 +1,179 @@
+// The rows of the board: which are selected, how they stay so when rows change, and what can be
+// done with them.
+
+#include "app/desktop/screens/BoardScreen.h"
+#include "app/desktop/screens/BoardSide.h"
+#include "app/desktop/screens/RowActions.h"
+#include "app/desktop/widgets/Table.h"
+
+#include <QAction>
+#include <QHeaderView>
+#include <QMenu>
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+int firstShownColumn(const Table &table)
+{
+    const QHeaderView *header = table.horizontalHeader();
+    for (int place = 0; place < header->count(); ++place)
+        if (!header->isSectionHidden(header->logicalIndex(place)))
+            return header->logicalIndex(place);
+    return 0;
+}
+
+} // namespace
+
+void BoardScreen::makeRowActions()
+{
+    m_actions = new RowActions(workplace(), this);
+    connect(m_actions, &RowActions::done, this, &Screen::stepDone);
+    connect(m_actions, &RowActions::said, this, &Screen::said);
+    connect(m_actions, &RowActions::recordsChanged, this, [this] {
+        refresh();
+        emit recordsChanged();
+    });
+    auto *open = new QAction(tr("&Open the job   Enter"), this);
+    open->setObjectName(QStringLiteral("rows.open"));
+    connect(open, &QAction::triggered, this, &BoardScreen::openSelected);
+    m_actions->menu()->insertAction(m_actions->menu()->actions().front(), open);
+    m_table->setSelectionMode(QAbstractItemView::ExtendedSelection);
+    connect(m_table->selectionModel(), &QItemSelectionModel::selectionChanged, this,
+            &BoardScreen::showRowActions);
+    m_table->setContextMenuPolicy(Qt::CustomContextMenu);
+    connect(m_table, &QWidget::customContextMenuRequested, this, [this](QPoint at) {
+        if (m_actions->rows().empty())
+            return;
+        // By the menu key it opens at the current row, wherever the mouse is.
+        const QRect row = m_table->visualRect(m_table->currentIndex());
+        const bool onRow = m_table->indexAt(at).isValid();
+        m_actions->menu()->popup(m_table->viewport()->mapToGlobal(onRow ? at : row.bottomLeft()));
+    });
+}
+
+/// Those that are selected and here; and whether others are selected too.
+std::pair<std::vector<int>, bool> BoardScreen::selectedRows() const
+{
+    std::vector<int> rows;
+    qint64 all = 0;
+    for (const QItemSelectionRange &range : m_table->selectionModel()->selection()) {
+        all += range.height();
+        for (const int row : m_model->rowsHere(range.top(), range.bottom()))
+            rows.push_back(row);
+    }
+    std::ranges::sort(rows);
+    return {rows, all > qint64(rows.size())};
+}
+
+QItemSelection BoardScreen::selectionOf(const std::vector<int> &rows) const
+{
+    QItemSelection selection;
+    for (std::size_t i = 0; i < rows.size();) {
+        std::size_t end = i + 1;
+        while (end < rows.size() && rows[end] == rows[end - 1] + 1)
+            ++end;
+        selection.select(m_model->index(rows[i], 0),
+                         m_model->index(rows[end - 1], m_model->columnCount() - 1));
+        i = end;
+    }
+    return selection;
+}
+
+/// What was not read cannot be acted on: it is selected no longer, so that nobody takes it for
+/// selected.
+void BoardScreen::showRowActions()
+{
+    const auto [rows, others] = selectedRows();
+    const bool cut = others && !rows.empty();
+    if (cut) {
+        const QSignalBlocker quiet(m_table->selectionModel());
+        m_table->selectionModel()->select(selectionOf(rows), QItemSelectionModel::ClearAndSelect);
+        m_table->viewport()->update();
+    }
+    std::vector<BoardRow> selected;
+    for (const int row : rows)
+        selected.push_back(m_model->row(row));
+    m_actions->setRows(std::move(selected), cut);
+}
+
+BoardScreen::Selection BoardScreen::selection() const
+{
+    Selection now;
+    for (const int row : selectedRows().first)
+        now.orders.insert(m_model->row(row).order);
+    now.row = m_table->currentIndex().row();
+    if (m_model->rowCount() > 0)
+        now.topRow = std::max(0, m_table->firstInView());
+    if (m_model->isHere(now.topRow))
+        now.top = m_model->row(now.topRow).order;
+    return now;
+}
+
+/// The rows may be others now: an order that is still there is selected still, the current one is
+/// the same or stands where it stood, and what was in view is.
+void BoardScreen::selectAgain(const Selection &before)
+{
+    if (m_model->rowCount() == 0) {
+        m_side->show(QString());
+        return m_actions->setRows({});
+    }
+    const int found = m_model->rowOf(m_selected);
+    const int last = m_model->rowCount() - 1;
+    const int row = found >= 0 ? found : std::clamp(before.row, 0, last);
+    if (m_table->currentIndex().row() != row || selectedOrder() != m_selected)
+        m_table->setCurrentIndex(m_model->index(row, firstShownColumn(*m_table)));
+    selectOrders(before.orders);
+    showRowActions(); // their rows may say something else
+    if (before.topRow < 0)
+        return;
+    const int top = before.top.isEmpty() ? -1 : m_model->rowOf(before.top);
+    m_table->bringToTop(top >= 0 ? top : before.topRow);
+}
+
+/// Those of them that are there; where none is, what is selected stays.
+void BoardScreen::selectOrders(const QSet<QString> &orders)
+{
+    std::vector<int> rows;
+    for (const int row : m_model->rowsHere(0, m_model->rowCount() - 1))
+        if (orders.contains(m_model->row(row).order))
+            rows.push_back(row);
+    const QItemSelection selection = selectionOf(rows);
+    if (!selection.isEmpty())
+        m_table->selectionModel()->select(selection, QItemSelectionModel::ClearAndSelect);
+}
+
+bool BoardScreen::letGoOfRows()
+{
+    if (m_actions->rows().size() < 2)
+        return false;
+    m_table->selectionModel()->select(m_table->currentIndex(), QItemSelectionModel::ClearAndSelect |
+                                                                   QItemSelectionModel::Rows);
+    return true;
+}
+
+QString BoardScreen::selectedOrder() const
+{
+    const QModelIndex index = m_table->currentIndex();
+    return index.isValid() ? m_model->row(index.row()).order : QString();
+}
+
+void BoardScreen::selectionChanged()
+{
+    const QString order = selectedOrder();
+    if (order.isEmpty())
+        return;
+    m_selected = order;
+    m_side->show(order);
+    emit placeChanged();
+}
+
+void BoardScreen::openSelected()
+{
+    if (const QString order = selectedOrder(); !order.isEmpty())
+        emit openOrder(order);
+}
+
+} // namespace loopwright

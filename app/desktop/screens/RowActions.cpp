@@ -1,0 +1,236 @@
+#include "app/desktop/screens/RowActions.h"
+
+#include "app/actions/DeskWork.h"
+#include "app/actions/Register.h"
+#include "app/desktop/DesktopContext.h"
+#include "app/desktop/PrintDialogs.h"
+#include "app/desktop/Theme.h"
+#include "app/desktop/screens/AskDialog.h"
+#include "app/desktop/screens/RowPapers.h"
+#include "app/desktop/widgets/FlowLayout.h"
+#include "app/desktop/widgets/PageElements.h"
+#include "app/desktop/widgets/SignLine.h"
+
+#include <QAction>
+#include <QLocale>
+#include <QMenu>
+#include <QPointer>
+#include <QPrinter>
+
+namespace loopwright {
+
+struct DeedRow
+{
+    const char *key;
+    const char *name;
+    int shortcut;
+    Deed (*make)(const DeedGround &ground);
+    bool asksRelated = false; ///< is told which further orders are released together
+};
+
+namespace {
+
+constexpr qsizetype ordersNamed = 6;
+
+constexpr DeedRow deedTable[] = {
+    {"assign", QT_TRANSLATE_NOOP("RowActions", "&Assign…"), int(Qt::CTRL) | Qt::Key_T, assigning},
+    {"redate", QT_TRANSLATE_NOOP("RowActions", "Another &day…"), int(Qt::CTRL) | Qt::Key_D,
+     redating},
+    {"hold", QT_TRANSLATE_NOOP("RowActions", "&Hold…"), int(Qt::CTRL) | Qt::Key_H, holding},
+    {"resume", QT_TRANSLATE_NOOP("RowActions", "&Resume"),
+     int(Qt::CTRL) | int(Qt::SHIFT) | Qt::Key_H, resuming},
+    {"desk", QT_TRANSLATE_NOOP("RowActions", "Des&k work…"), int(Qt::CTRL) | Qt::Key_K, deskWork,
+     true},
+    {"print", QT_TRANSLATE_NOOP("RowActions", "&Print…"), int(Qt::CTRL) | Qt::Key_P, savingPapers},
+};
+
+/// "3 orders: O-1001, O-1002, O-1003"
+QString aboutRows(const DeedGround &ground)
+{
+    const QStringList orders = ground.orders();
+    if (orders.size() == 1)
+        return RowActions::tr("Order %1, %2").arg(orders.front(), ground.rows.front().customer);
+    QString named = orders.mid(0, ordersNamed).join(QStringLiteral(", "));
+    if (orders.size() > ordersNamed)
+        named = RowActions::tr("%1 and %2 more").arg(named).arg(orders.size() - ordersNamed);
+    return RowActions::tr("%1 orders: %2").arg(QLocale().toString(orders.size()), named);
+}
+
+} // namespace
+
+RowActions::RowActions(DesktopContext &workplace, QWidget *screen)
+    : m_workplace(workplace)
+    , m_screen(screen)
+    , m_asker(workplace.longWork())
+    , m_menu(new QMenu(this))
+    , m_count(new QLabel)
+    , m_told(new SignLine)
+{
+    setObjectName(QStringLiteral("rows"));
+    setAccessibleName(tr("Selected orders"));
+    m_menu->setObjectName(QStringLiteral("rows.menu"));
+    m_count->setObjectName(QStringLiteral("rows.count"));
+    m_told->setObjectName(QStringLiteral("rows.told"));
+    auto *line = new QWidget;
+    m_buttons = new FlowLayout(line);
+    m_buttons->setContentsMargins(0, 0, 0, 0);
+    m_buttons->addWidget(m_count);
+    for (const DeedRow &row : deedTable)
+        addDeed(row);
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_told);
+    column->addWidget(line);
+    whenThemed(this, [this, column] {
+        column->setSpacing(em(0.4));
+        m_buttons->setSpacing(em(0.5));
+        m_count->setMinimumWidth(em(9));
+        m_count->setMinimumHeight(em(1.9));
+    });
+    m_told->hide();
+    hide();
+}
+
+void RowActions::addDeed(const DeedRow &row)
+{
+    const QString key = QString::fromLatin1(row.key), text = tr(row.name);
+    const QKeySequence shortcut(row.shortcut);
+    QAction *action = m_menu->addAction(text);
+    action->setObjectName("rows." + key);
+    action->setShortcut(shortcut);
+    action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+    connect(action, &QAction::triggered, this, [this, &row] { begin(row); });
+    m_screen->addAction(action);
+    QPushButton *button = makeButton(text, "rows.button." + key, [action] { action->trigger(); });
+    button->setText(QString(text).remove(u'&'));
+    button->setFocusPolicy(Qt::TabFocus); // a click leaves the keyboard at the rows
+    button->setToolTip(shortcut.toString(QKeySequence::NativeText));
+    m_buttons->addWidget(button);
+}
+
+void RowActions::setRows(std::vector<BoardRow> rows, bool first)
+{
+    const auto number = &BoardRow::order;
+    if (!std::ranges::equal(rows, m_rows, {}, number, number))
+        m_told->hide(); // it was said of others
+    m_rows = std::move(rows);
+    const QString count = QLocale().toString(m_rows.size());
+    m_count->setText(first                ? tr("The first %1 orders selected").arg(count)
+                     : m_rows.size() == 1 ? tr("Order %1").arg(m_rows.front().order)
+                                          : tr("%1 orders selected").arg(count));
+    for (QAction *action : m_menu->actions())
+        action->setEnabled(!m_rows.empty());
+    setVisible(!m_rows.empty());
+}
+
+DeedGround RowActions::ground() const
+{
+    Records &records = m_workplace.records();
+    const auto known = people(records).value_or(QList<Person>());
+    return {m_rows, known, nameOf(known, records.by()), records.now()};
+}
+
+void RowActions::begin(const DeedRow &row)
+{
+    if (m_rows.empty() || m_asker.isBusy())
+        return;
+    m_told->hide();
+    const DeedGround now = ground();
+    if (!row.asksRelated)
+        return open(row, now);
+    m_asker.ask<QStringList>(
+        [orders = now.orders()](Records &records, const Progress &) {
+            return relatedOrders(records, orders);
+        },
+        [this, &row, ground = now](const Result<QStringList> &related) {
+            DeedGround whole = ground;
+            whole.related = related.value_or(QStringList());
+            open(row, whole);
+        });
+}
+
+void RowActions::open(const DeedRow &row, const DeedGround &ground)
+{
+    const Deed deed = row.make(ground);
+    if (deed.fields.empty())
+        return carryOut(deed, {}, nullptr);
+    auto *dialog = new AskDialog(
+        QString::fromLatin1(row.key), deed, aboutRows(ground),
+        [this] { return m_workplace.records().now(); }, window());
+    connect(dialog, &AskDialog::confirmed, this,
+            [this, deed, dialog](const QJsonObject &values) { carryOut(deed, values, dialog); });
+    if (deed.prints)
+        dialog->addButton(makeButton(tr("Print…"), dialog->objectName() + ".print",
+                                     [this, ground, dialog] { print(ground, dialog); }));
+    dialog->open();
+}
+
+/// Makes the papers beside the window, and paints them in it.
+void RowActions::print(const DeedGround &ground, AskDialog *dialog)
+{
+    if (!dialog->form()->check())
+        return;
+    const QJsonObject values = dialog->form()->values();
+    const std::shared_ptr<QPrinter> printer =
+        choosePrinter(dialog, dialog->windowTitle(), localPaper());
+    if (!printer)
+        return;
+    dialog->setBusy(true);
+    m_asker.ask<OrderPapers>(
+        [request = papersRequest(ground, values)](Records &records, const Progress &progress) {
+            return papersOf(records, request, progress);
+        },
+        [this, values, printer,
+         asked = QPointer<AskDialog>(dialog)](const Result<OrderPapers> &papers) {
+            const auto painted =
+                papers ? papers->sheet.paint(*printer) : Result<void>(failure(papers.error()));
+            if (!painted)
+                return refuse(painted.error(), asked);
+            if (asked)
+                asked->accept();
+            emit done({papersSentence(*papers, values, {}), papersLacking(*papers), {}});
+            emit recordsChanged();
+        });
+}
+
+void RowActions::carryOut(const Deed &deed, const QJsonObject &values, AskDialog *dialog)
+{
+    if (dialog)
+        dialog->setBusy(true);
+    m_asker.ask<DeedReport>(
+        [carryOut = deed.carryOut, values](Records &records, const Progress &) {
+            return carryOut(records, values);
+        },
+        [this, deed, values, open = QPointer<AskDialog>(dialog)](const Result<DeedReport> &report) {
+            if (!report)
+                return refuse(report.error(), open);
+            if (open)
+                open->accept();
+            showDone(deed, values, *report);
+        });
+}
+
+void RowActions::showDone(const Deed &deed, const QJsonObject &values, const DeedReport &report)
+{
+    const QString same = report.unchanged.join(QStringLiteral(", "));
+    if (report.changed.isEmpty()) {
+        emit said(tr("Nothing to change: %1.").arg(same));
+        return;
+    }
+    QStringList remarks{report.remark};
+    if (!same.isEmpty())
+        remarks << tr("So already: %1.").arg(same);
+    emit done({deed.sentence ? deed.sentence(report.changed, values) : report.sentence,
+               remarks.join(u' ').trimmed(), report.takeBack});
+    emit recordsChanged();
+}
+
+void RowActions::refuse(const Error &error, AskDialog *dialog)
+{
+    if (dialog)
+        return dialog->refuse(error.message);
+    m_told->show(Status::Failed, error.message);
+    m_told->setVisible(true);
+}
+
+} // namespace loopwright

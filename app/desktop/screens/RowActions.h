@@ -1,0 +1,58 @@
+#pragma once
+// What can be done with the orders that are selected on the board: a row of buttons, a menu and
+// keys. All orders or none, as one step that can be taken back.
+
+#include "app/desktop/Lanes.h"
+#include "app/desktop/screens/RowDeed.h"
+
+#include <QWidget>
+
+class QLabel;
+class QMenu;
+
+namespace loopwright {
+
+class AskDialog;
+class DesktopContext;
+class SignLine;
+struct DeedRow;
+
+class RowActions : public QWidget
+{
+    Q_OBJECT
+public:
+    /// The keys work in `screen`.
+    RowActions(DesktopContext &workplace, QWidget *screen);
+
+    /// The selected orders; hidden if there is none. `first`: they are all that were read so far,
+    /// and there are more.
+    void setRows(std::vector<BoardRow> rows, bool first = false);
+    const std::vector<BoardRow> &rows() const { return m_rows; }
+    QMenu *menu() const { return m_menu; }
+
+signals:
+    void done(const loopwright::DoneStep &step);
+    void said(const QString &sentence);
+    void recordsChanged();
+
+private:
+    void addDeed(const DeedRow &row);
+    void begin(const DeedRow &row);
+    void open(const DeedRow &row, const DeedGround &ground);
+    void print(const DeedGround &ground, AskDialog *dialog);
+    DeedGround ground() const;
+    void carryOut(const Deed &deed, const QJsonObject &values, AskDialog *dialog);
+    void showDone(const Deed &deed, const QJsonObject &values, const DeedReport &report);
+    void refuse(const Error &error, AskDialog *dialog);
+
+    DesktopContext &m_workplace;
+    QWidget *m_screen;
+    Asker m_asker;
+    std::vector<BoardRow> m_rows;
+    QMenu *m_menu;
+    QLabel *m_count;
+    QLayout *m_buttons;
+    SignLine *m_told;
+};
+
+} // namespace loopwright

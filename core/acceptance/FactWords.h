@@ -1,0 +1,11 @@
+#pragma once
+// A recorded fact in one line, as the installer would say it: "Safety card: 0 V ac tip to ground,
+// …", "B1 data call out failed, cause 58". Says what was recorded, not what it means.
+
+#include "core/acceptance/Fact.h"
+
+namespace loopwright {
+
+QString factText(const Fact &fact, LineKind kind);
+
+} // namespace loopwright

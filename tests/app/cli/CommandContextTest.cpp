@@ -1,0 +1,144 @@
+// Commands that only read need nothing of the medium but to be read.
+
+#include "app/cli/CommandContext.h"
+
+#include "tests/support/CommandRun.h"
+#include "tests/support/SmallDisk.h"
+
+#include <QTemporaryDir>
+
+#include <csignal>
+#include <sys/stat.h>
+
+using namespace loopwright;
+
+namespace {
+
+const QString scenario = LOOPWRIGHT_SOURCE_DIR "/demo/scenario/";
+
+Answered run(const QStringList &words, const QString &database)
+{
+    return callProgram(
+        words + QStringList{"--json", "--db", database, "--now", "2026-03-12T17:00:00-06:00"});
+}
+
+void fillWithOrders(const QString &database)
+{
+    COMPARE_STATUS(run({"office", "import", scenario + "offices.csv"}, database), ExitStatus::Yes);
+    COMPARE_STATUS(run({"order", "import", scenario + "orders.csv"}, database), ExitStatus::No);
+    COMPARE_STATUS(run({"record", scenario + "records/26-0007.json"}, database), ExitStatus::Yes);
+}
+
+} // namespace
+
+class CommandContextTest : public QObject
+{
+    Q_OBJECT
+
+    QTemporaryDir m_folder;
+    QString path(const QString &name) const { return m_folder.filePath(name); }
+
+private slots:
+    /// Whoever breaks it off finds the records as they were, and no keys that nobody needs.
+    void longWorkStopsWhenItIsTold()
+    {
+        const QString database = path("stopped.sqlite");
+        QProcess program;
+        QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+        environment.insert("XDG_DATA_HOME", path("home"));
+        program.setProcessEnvironment(environment);
+        program.start(LOOPWRIGHT_BIN_DIR "/loopwright-cli",
+                      {"fill", "--circuits", "10000000", "--json", "--db", database});
+        QTRY_VERIFY_WITH_TIMEOUT(QFileInfo::exists(database + "-journal"), 60000);
+        ::kill(pid_t(program.processId()), SIGTERM);
+        QVERIFY(program.waitForFinished(60000));
+        QCOMPARE(program.exitStatus(), QProcess::NormalExit);
+        QCOMPARE(program.exitCode(), int(ExitStatus::No));
+        QVERIFY(program.readAllStandardOutput().contains("stopped"));
+        QVERIFY(!QFileInfo::exists(database + "-journal"));
+        QCOMPARE(run({"office", "list"}, database).array().size(), 0);
+        COMPARE_STATUS(run({"history", "verify"}, database), ExitStatus::Yes);
+        QCOMPARE(QDir(path("home")).entryList(QDir::NoDotAndDotDot | QDir::AllEntries).size(), 0);
+    }
+    void aReadOnlyDatabase()
+    {
+        SmallDisk disk("16M");
+        if (!disk.mounted())
+            QSKIP("only root can mount a small disk");
+        const QString database = disk.file("records.sqlite");
+        fillWithOrders(database);
+        COMPARE_STATUS(run({"instrument", "import", scenario + "instruments.csv"}, database),
+                       ExitStatus::Yes);
+        COMPARE_STATUS(run({"certificate", "issue", "26-0007", "--out", path("c.pdf")}, database),
+                       ExitStatus::Yes);
+        const QString circuit = run({"order", "show", "26-0007"}, database)
+                                    .object()["circuit"]
+                                    .toObject()["circuit_number"]
+                                    .toString();
+        QVERIFY(disk.makeReadOnly());
+        COMPARE_STATUS(run({"record", scenario + "records/26-0003.json"}, database),
+                       ExitStatus::DatabaseTrouble);
+        // Who only reads is not hindered.
+        for (const QStringList &words :
+             QList<QStringList>{{"order", "list"},
+                                {"order", "show", "26-0001"},
+                                {"limits", "show"},
+                                {"office", "list"},
+                                {"instrument", "list"},
+                                {"history", "26-0001"},
+                                {"history", "verify"},
+                                {"key", "show"},
+                                {"key", "export", "--out", path("k.txt")},
+                                {"audit"},
+                                {"history", "head"},
+                                {"certificate", "verify", path("c.pdf")},
+                                {"card", "26-0007", "--out", path("card.pdf")},
+                                {"handoff", "26-0007", "--out", path("h.pdf")},
+                                {"circuit", "show", circuit},
+                                {"installer", "list"},
+                                {"day", "--out", path("day.pdf")},
+                                {"export", "--out", path("tables")},
+                                {"backup", path("b.sqlite")}}) {
+            const Answered read = run(words, database);
+            // The scenario holds identifiers in error, which the audit tells.
+            QVERIFY2(read.status == int(words.contains("audit") ? ExitStatus::No : ExitStatus::Yes),
+                     read.all().constData());
+        }
+    }
+
+    /// Who only reads needs no room.
+    void readingOnAFullDisk()
+    {
+        SmallDisk disk("8M");
+        if (!disk.mounted())
+            QSKIP("only root can mount a small disk");
+        const QString database = disk.file("records.sqlite");
+        fillWithOrders(database);
+        disk.fill("ballast");
+        for (const QStringList &words : QList<QStringList>{{"order", "list"},
+                                                           {"order", "show", "26-0001"},
+                                                           {"history", "verify"},
+                                                           {"audit"},
+                                                           {"key", "show"},
+                                                           {"backup", path("full.sqlite")}}) {
+            const Answered read = run(words, database);
+            // The scenario holds identifiers in error, which the audit tells.
+            QVERIFY2(read.status == int(words.contains("audit") ? ExitStatus::No : ExitStatus::Yes),
+                     read.all().constData());
+        }
+    }
+
+    void recordsThatOthersCouldReadAreTold()
+    {
+        const QString database = path("wide.sqlite");
+        COMPARE_STATUS(run({"office", "import", scenario + "offices.csv"}, database),
+                       ExitStatus::Yes);
+        QCOMPARE(::chmod(QFile::encodeName(database).constData(), 0644), 0);
+        const QStringList words{"office", "import", scenario + "offices.csv"};
+        QVERIFY(run(words, database).messages.contains("others had rights to the records"));
+        QCOMPARE(run(words, database).messages, QByteArray());
+    }
+};
+
+QTEST_GUILESS_MAIN(CommandContextTest)
+#include "CommandContextTest.moc"

@@ -1,0 +1,226 @@
+// What a command is given to read and to write that is no file: standard streams, and what must
+// never be opened.
+
+#include "app/cli/Files.h"
+
+#include "tests/support/CommandRun.h"
+
+#include <QDir>
+#include <QTemporaryDir>
+
+#include <sys/stat.h>
+
+using namespace loopwright;
+
+namespace {
+
+const QString scenario = LOOPWRIGHT_SOURCE_DIR "/demo/scenario/";
+
+} // namespace
+
+class FilesTest : public QObject
+{
+    Q_OBJECT
+
+    QTemporaryDir m_folder;
+    QString m_database;
+
+    QString path(const QString &name) const { return m_folder.filePath(name); }
+    Answered run(const QStringList &words, const QByteArray &input = {}, bool json = false) const
+    {
+        QProcess program;
+        program.setWorkingDirectory(m_folder.path());
+        program.start(LOOPWRIGHT_BIN_DIR "/loopwright-cli",
+                      words +
+                          QStringList{"--db", m_database, "--now", "2026-03-12T17:00:00-06:00"} +
+                          (json ? QStringList{"--json"} : QStringList{}));
+        program.write(input);
+        program.closeWriteChannel();
+        Answered answered;
+        if (program.waitForFinished(60'000) && program.exitStatus() == QProcess::NormalExit)
+            answered.status = program.exitCode();
+        program.kill();
+        answered.out = program.readAllStandardOutput();
+        answered.messages = program.readAllStandardError();
+        return answered;
+    }
+    bool nothingBearsTheNameOfAStream() const
+    {
+        return !QFile::exists(path("-")) &&
+               QDir(m_folder.path())
+                   .entryList({"*.loopwright-part-*"}, QDir::AllEntries | QDir::Hidden)
+                   .isEmpty();
+    }
+
+private slots:
+    void initTestCase()
+    {
+        m_database = path("records.sqlite");
+        COMPARE_STATUS(run({"office", "import", scenario + "offices.csv"}), ExitStatus::Yes);
+        COMPARE_STATUS(run({"order", "import", scenario + "orders.csv"}), ExitStatus::No);
+        COMPARE_STATUS(run({"record", scenario + "records/26-0007.json"}), ExitStatus::Yes);
+        COMPARE_STATUS(run({"instrument", "import", scenario + "instruments.csv"}),
+                       ExitStatus::Yes);
+        COMPARE_STATUS(run({"certificate", "issue", "26-0007", "--out", path("c.pdf")}),
+                       ExitStatus::Yes);
+        COMPARE_STATUS(run({"key", "export", "--out", path("keys.txt")}), ExitStatus::Yes);
+        QCOMPARE(::mkfifo(QFile::encodeName(path("pipe")).constData(), 0600), 0);
+        QVERIFY(QFile::link("/dev/null", path("device")));
+    }
+
+    /// Every command that reads a file that it is told, with NAME in its place.
+    void whatIsNoFileIsNotOpened_data()
+    {
+        QTest::addColumn<QStringList>("words");
+        const QList<QStringList> commands{
+            {"check", "identifiers", "--in", "NAME"},
+            {"analyse", "seconds", "NAME", "--rate", "64000"},
+            {"analyse", "capture", "NAME", "--pattern", "auto"},
+            {"qualify", "loop", "NAME"},
+            {"qualify", "loop", path("loop.json"), "--limits", "NAME"},
+            {"loop", "curve", "NAME"},
+            {"strip", "NAME", "--out", path("s.png")},
+            {"limits", "add", "NAME"},
+            {"office", "import", "NAME"},
+            {"issuer", "import", "NAME"},
+            {"installer", "import", "NAME"},
+            {"instrument", "import", "NAME"},
+            {"order", "import", "NAME"},
+            {"record", "NAME"},
+            {"certificate", "verify", "NAME"},
+            {"certificate", "verify", "NAME", "--key", path("keys.txt")},
+            {"certificate", "verify", path("c.pdf"), "--key", "NAME"},
+            {"history", "verify", "--head", "NAME"},
+            {"restore", "NAME"},
+        };
+        written(path("loop.json"),
+                R"({"elements":[{"type":"section","gauge_awg":26,"length_ft":9000}]})");
+        for (const QStringList &words : commands)
+            QTest::newRow(
+                qPrintable(words.mid(0, 2).join(' ') +
+                           (words.size() > 3 ? ' ' + words.at(words.size() - 2) : QString())))
+                << words;
+    }
+    void whatIsNoFileIsNotOpened()
+    {
+        QFETCH(QStringList, words);
+        for (const auto &[name, what] :
+             {std::pair{"pipe", "pipe"}, std::pair{"device", "device"}}) {
+            QStringList given = words;
+            given.replaceInStrings("NAME", path(name));
+            const Answered refused = run(given);
+            COMPARE_STATUS(refused, ExitStatus::BadInput);
+            QVERIFY2(refused.messages.contains(QFile::encodeName(path(name))) &&
+                         refused.messages.contains(what),
+                     refused.all().constData());
+        }
+    }
+
+    void aCertificateOfManyMegabytesIsNotRead()
+    {
+        QByteArray vast = contentOf(path("c.pdf"));
+        vast += QByteArray(20'000'001 - vast.size(), ' ');
+        written(path("vast.pdf"), vast);
+        for (const QStringList &more : {QStringList{}, QStringList{"--key", path("keys.txt")}}) {
+            const Answered refused =
+                run(QStringList{"certificate", "verify", path("vast.pdf")} + more);
+            COMPARE_STATUS(refused, ExitStatus::BadInput);
+            QVERIFY2(refused.messages.contains("vast.pdf: is too long: at most 20 MB"),
+                     refused.all().constData());
+        }
+        QVERIFY(QFile::remove(path("vast.pdf")));
+    }
+
+    void aHyphenReadsStandardInput()
+    {
+        const Answered recorded =
+            run({"record", "-"}, contentOf(scenario + "records/26-0003.json"), true);
+        COMPARE_STATUS(recorded, ExitStatus::Yes);
+        QVERIFY(!recorded.object()["added"].toArray().isEmpty());
+        COMPARE_STATUS(run({"certificate", "verify", "-"}, contentOf(path("c.pdf"))),
+                       ExitStatus::Yes);
+        COMPARE_STATUS(run({"qualify", "loop", "-"}, contentOf(path("loop.json"))),
+                       ExitStatus::Yes);
+        const Answered bad = run({"record", "-"}, "[]");
+        COMPARE_STATUS(bad, ExitStatus::BadInput);
+        QVERIFY2(bad.messages.contains("standard input"), bad.all().constData());
+    }
+
+    /// The file alone; what is said for a person goes to standard error.
+    void aHyphenWritesToStandardOutput_data()
+    {
+        QTest::addColumn<QStringList>("words");
+        QTest::addColumn<QByteArray>("begins");
+        const auto row = [](const QStringList &words, const char *begins) {
+            QTest::newRow(qPrintable(words.mid(0, 2).join(' '))) << words << QByteArray(begins);
+        };
+        row({"card", "26-0007", "--out", "-"}, "%PDF-");
+        row({"day", "--out", "-"}, "%PDF-");
+        row({"certificate", "issue", "26-0007", "--out", "-"}, "%PDF-");
+        row({"handoff", "26-0003", "--out", "-"}, "%PDF-");
+        row({"key", "export", "--out", "-"}, "issuer ");
+        row({"history", "head", "--out", "-"}, "{\"");
+        row({"strip", scenario + "run-seconds.csv", "--out", "-", "--format", "svg"}, "<?xml");
+        row({"loop", "curve", path("loop.json"), "--out", "-", "--format", "png"}, "\x89PNG");
+        row({"check", "identifiers", "--in", path("list.csv"), "--out", "-"}, "variant,spid,dn");
+        written(path("list.csv"), "variant,spid,dn\nni2,21755501430101,217-555-0143\n");
+    }
+    void aHyphenWritesToStandardOutput()
+    {
+        QFETCH(QStringList, words);
+        QFETCH(QByteArray, begins);
+        const Answered answered = run(words);
+        COMPARE_STATUS(answered, ExitStatus::Yes);
+        QVERIFY2(answered.out.startsWith(begins), answered.all().constData());
+        QVERIFY(!answered.messages.isEmpty());
+        if (begins == "%PDF-")
+            QVERIFY(answered.out.endsWith("%%EOF\n"));
+        QVERIFY(nothingBearsTheNameOfAStream());
+        const Answered both = run(words, {}, true); // two documents on one stream are none
+        COMPARE_STATUS(both, ExitStatus::Usage);
+        QCOMPARE(both.errorCode(), "usage");
+    }
+
+    void aHyphenIsRefusedIfItCannotBeWrittenSo()
+    {
+        for (const QStringList &words : QList<QStringList>{
+                 {"backup", "-"},
+                 {"restore", "-"},
+                 {"export", "--out", "-"},
+                 {"certificate", "issue", "--premises-of", "26-0007", "--out-folder", "-"},
+                 {"strip", scenario + "run-seconds.csv", "--out", "-"}}) {
+            COMPARE_STATUS(run(words), ExitStatus::Usage);
+            QVERIFY(nothingBearsTheNameOfAStream());
+        }
+    }
+
+    /// As it comes from the telephone of whoever holds the paper.
+    void theTextOfASquareIsReadAsAReaderOfCodesSavesIt()
+    {
+        const Answered verified = run({"certificate", "verify", path("c.pdf")}, {}, true);
+        const QString number = verified.object()["certificate"].toString();
+        QVERIFY(!number.isEmpty());
+        QProcess qpdf;
+        qpdf.start("qpdf", {path("c.pdf"), "--show-attachment=claims.txt"});
+        QVERIFY(qpdf.waitForFinished());
+        const QByteArray claims = qpdf.readAllStandardOutput();
+        QCOMPARE(claims.count('\n'), 8);
+        QVERIFY(claims.startsWith(number.toLatin1()));
+        QByteArray windows = claims;
+        windows.replace("\n", "\r\n");
+        for (const QByteArray &text : QByteArrayList{
+                 claims, windows, "\xef\xbb\xbf" + windows + "\r\n\r\n", claims + "\n\n"}) {
+            written(path("square.txt"), text);
+            for (const QStringList &more :
+                 {QStringList{}, QStringList{"--key", path("keys.txt")}}) {
+                const Answered read =
+                    run(QStringList{"certificate", "verify", path("square.txt")} + more, {}, true);
+                COMPARE_STATUS(read, ExitStatus::Yes);
+                QCOMPARE(read.object()["verdict"], "genuine");
+            }
+        }
+    }
+};
+
+QTEST_GUILESS_MAIN(FilesTest)
+#include "FilesTest.moc"

@@ -1,0 +1,474 @@
+// The dispatcher plans from the board, in the whole window: rows are selected by keys, planned by
+// dialogs, and what was done is taken back by one key. Longer than 400 lines: the helpers that work
+// window and dialog serve all of it.
+
+#include "app/desktop/screens/RowActions.h"
+
+#include "app/actions/History.h"
+#include "app/actions/Orders.h"
+#include "app/actions/Plans.h"
+#include "app/desktop/screens/AskDialog.h"
+#include "app/desktop/widgets/SignLine.h"
+#include "tests/support/DeskWindow.h"
+
+#include <QAbstractItemModelTester>
+#include <QAction>
+#include <QComboBox>
+#include <QContextMenuEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QScrollBar>
+
+using namespace loopwright;
+
+class RowActionsTest : public QObject, private DeskWindow
+{
+    Q_OBJECT
+
+    QStringList selected() const
+    {
+        QStringList numbers;
+        for (const QModelIndex &row : table()->selectionModel()->selectedRows())
+            numbers << row.data().toString();
+        numbers.sort();
+        return numbers;
+    }
+    QString current() const { return orders().value(table()->currentIndex().row()); }
+    ServiceOrder order(const QString &number) const
+    {
+        const auto view = showOrder(m_records->records(), number);
+        return view ? view->order : ServiceOrder();
+    }
+    std::size_t events(const QString &number) const
+    {
+        return orderHistory(m_records->records(), number)->size();
+    }
+    /// The first rows of the board, by Shift and Down.
+    void select(int rows) const
+    {
+        table()->setFocus();
+        QTest::keyClick(table(), Qt::Key_Home, Qt::ControlModifier);
+        for (int i = 1; i < rows; ++i)
+            QTest::keyClick(table(), Qt::Key_Down, Qt::ShiftModifier);
+    }
+    AskDialog *dialog() const { return m_window->findChild<AskDialog *>(); }
+    /// Opens the dialog by its key.
+    void ask(Qt::Key key) const
+    {
+        QTest::keyClick(table(), key, Qt::ControlModifier);
+        QVERIFY(dialog());
+        dialog()->activateWindow();
+        QTRY_COMPARE(QApplication::activeWindow(), dialog());
+    }
+    void type(const QString &field, const QString &text) const
+    {
+        auto *edit = dialog()->findChild<QLineEdit *>(field);
+        QVERIFY2(edit && edit->isVisible(), qPrintable(field));
+        edit->setFocus();
+        edit->selectAll();
+        QTest::keyClicks(edit, text);
+    }
+    void chooseInstaller(const QString &name) const
+    {
+        auto *list = dialog()->findChild<QComboBox *>("assign.installer");
+        list->setFocus();
+        QTest::keyClicks(list, name);
+    }
+    void confirm() const
+    {
+        QCOMPARE(QApplication::activeWindow(), dialog());
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return, Qt::ControlModifier);
+    }
+    QString notice() const
+    {
+        return named<QWidget>("undo")->isVisible() ? named<SignLine>("undo.words")->text()
+                                                   : QString();
+    }
+    /// The window has the keyboard again when a dialog is gone.
+    void dialogGone() const
+    {
+        QTRY_VERIFY(!dialog());
+        m_window->activateWindow();
+        QVERIFY(QTest::qWaitForWindowActive(m_window.get()));
+    }
+
+private slots:
+    void init()
+    {
+        m_records = std::make_unique<DeskRecords>();
+        openWindow();
+        QTRY_COMPARE(named<QLabel>("found")->text(), "8 orders");
+        QCOMPARE(orders().mid(0, 4), (QStringList{"O-1001", "O-1002", "O-1003", "O-1004"}));
+    }
+    void cleanup()
+    {
+        m_window.reset();
+        m_records.reset();
+    }
+
+    void rowsAreSelectedByKeys()
+    {
+        select(3);
+        QCOMPARE(selected(), (QStringList{"O-1001", "O-1002", "O-1003"}));
+        QVERIFY(named<QWidget>("rows")->isVisible());
+        QCOMPARE(named<QLabel>("rows.count")->text(), "3 orders selected");
+        QTest::keyClick(table(), Qt::Key_A, Qt::ControlModifier);
+        QCOMPARE(selected().size(), 8);
+        QCOMPARE(named<QLabel>("rows.count")->text(), "8 orders selected");
+        // Esc lets go of all but the current one, and then of nothing more.
+        QTest::keyClick(table(), Qt::Key_Escape);
+        QCOMPARE(selected(), QStringList{"O-1003"});
+        QCOMPARE(m_window->current()->key(), "board");
+        // One here, one there.
+        QTest::keyClick(table(), Qt::Key_Down, Qt::ControlModifier);
+        QTest::keyClick(table(), Qt::Key_Down, Qt::ControlModifier);
+        QTest::keyClick(table(), Qt::Key_Space, Qt::ControlModifier);
+        QCOMPARE(selected().size(), 2);
+        QCOMPARE(table()->currentIndex().row(), 4);
+    }
+    void aBoardWithoutRowsOffersNothing()
+    {
+        named<QLineEdit>("search")->setFocus();
+        QTest::keyClicks(named<QLineEdit>("search"), "zzz");
+        QTRY_COMPARE(orders().size(), 0);
+        QVERIFY(!named<QWidget>("rows")->isVisible());
+        QTest::keyClick(m_window.get(), Qt::Key_T, Qt::ControlModifier);
+        QVERIFY(!dialog());
+    }
+
+    void assignsAndTakesBack()
+    {
+        select(3);
+        const std::size_t before = events("O-1002");
+        ask(Qt::Key_T);
+        chooseInstaller("N.");
+        type("assign.due_date", "20260309");
+        type("assign.due_because", "the customer is away");
+        confirm();
+        dialogGone();
+        QTRY_COMPARE(notice(), "3 orders assigned to N. Okafor for Mon 9 Mar.");
+        for (const char *number : {"O-1001", "O-1002", "O-1003"}) {
+            QCOMPARE(order(number).installer, "okafor");
+            QCOMPARE(order(number).dueDate, QDate(2026, 3, 9));
+            QCOMPARE(order(number).dueBecause, "the customer is away");
+        }
+        QCOMPARE(order("O-1001").firstDueDate, "2026-03-02");
+        QCOMPARE(events("O-1002"), before + 1);
+        // They stand elsewhere now and are selected still.
+        QTRY_COMPARE(orders().first(), "O-1004");
+        QCOMPARE(selected(), (QStringList{"O-1001", "O-1002", "O-1003"}));
+        QCOMPARE(current(), "O-1003");
+
+        QTest::keyClick(table(), Qt::Key_Z, Qt::ControlModifier);
+        QTRY_COMPARE(notice(), "Taken back: 3 orders assigned to N. Okafor for Mon 9 Mar.");
+        QCOMPARE(order("O-1001").installer, "rivera");
+        QCOMPARE(order("O-1001").dueDate, QDate(2026, 3, 2));
+        QCOMPARE(order("O-1001").firstDueDate, "");
+        QCOMPARE(events("O-1002"), before + 2); // as a further event
+        QTRY_COMPARE(orders().first(), "O-1001");
+        QCOMPARE(selected(), (QStringList{"O-1001", "O-1002", "O-1003"}));
+        QVERIFY(!named<QAction>("action.undo")->isEnabled());
+    }
+    void aDayThatMovesAsksForItsReason()
+    {
+        select(1);
+        ask(Qt::Key_D);
+        auto *because = dialog()->findChild<QLineEdit *>("redate.due_because");
+        QVERIFY(!because->isVisible());
+        QCOMPARE(dialog()->findChild<QLineEdit *>("redate.due_date")->text(), "2026-03-02");
+        type("redate.due_date", "2026-03-06");
+        QVERIFY(because->isVisible());
+        confirm();
+        QVERIFY(dialog());
+        QVERIFY(dialog()->isEnabled());
+        QCOMPARE(QApplication::focusWidget(), because);
+        QCOMPARE(order("O-1001").dueDate, QDate(2026, 3, 2));
+        type("redate.due_because", "snow");
+        confirm();
+        dialogGone();
+        QTRY_COMPARE(notice(), "Order O-1001 moved to Fri 6 Mar.");
+        QTRY_COMPARE(named<SignLine>("side.plan")->text(),
+                     "The first day was 2 Mar 2026; moved because: snow.");
+    }
+    void aRefusalNamesTheOrdersAndLeavesEverything()
+    {
+        select(3);
+        ask(Qt::Key_T);
+        chooseInstaller("N.");
+        const auto records = m_records->elsewhere();
+        QVERIFY(cancelOrder(*records, "O-1001", "the customer moved"));
+        QVERIFY(cancelOrder(*records, "O-1003", "the customer moved"));
+        named<QAbstractButton>("chip.open.1")->click(); // so that they stay on the board
+        QTRY_COMPARE(orders().size(), 8);
+        confirm();
+        auto *told = dialog()->form()->findChild<SignLine *>();
+        QTRY_COMPARE(told->text(), "Order O-1001 is cancelled and cannot be changed. "
+                                   "Order O-1003 is cancelled and cannot be changed.");
+        QVERIFY(dialog()->isVisible() && dialog()->isEnabled());
+        QCOMPARE(dialog()->findChild<QComboBox *>("assign.installer")->currentText(), "N. Okafor");
+        QCOMPARE(selected(), (QStringList{"O-1001", "O-1002", "O-1003"}));
+        QCOMPARE(order("O-1002").installer, "rivera");
+        QCOMPARE(notice(), "");
+    }
+    void holdsAndResumes()
+    {
+        select(2);
+        ask(Qt::Key_H);
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_P); // plant
+        type("hold.because", "the drop wire is down");
+        confirm();
+        dialogGone();
+        QTRY_COMPARE(notice(), "2 orders on hold, waiting on plant.");
+        QCOMPARE(order("O-1002").waitingBecause, "the drop wire is down");
+        QTRY_COMPARE(named<SignLine>("side.plan")->text(),
+                     "On hold, waits on plant: the drop wire is down.");
+        // One of three is not on hold: none is resumed, and it is said where one looks.
+        select(3);
+        QTest::keyClick(table(), Qt::Key_H, Qt::ControlModifier | Qt::ShiftModifier);
+        QTRY_COMPARE(named<SignLine>("rows.told")->text(), "Order O-1003 is not on hold.");
+        QVERIFY(named<SignLine>("rows.told")->isVisible());
+        QCOMPARE(selected().size(), 3);
+        QVERIFY(order("O-1001").isOnHold());
+        select(2);
+        QVERIFY(!named<SignLine>("rows.told")->isVisible());
+        QTest::keyClick(table(), Qt::Key_H, Qt::ControlModifier | Qt::ShiftModifier);
+        QTRY_COMPARE(notice(), "2 orders resumed.");
+        QVERIFY(!order("O-1001").isOnHold());
+        // Two steps back, one after the other.
+        QTest::keyClick(table(), Qt::Key_Z, Qt::ControlModifier);
+        QTRY_COMPARE(notice(), "Taken back: 2 orders resumed.");
+        QVERIFY(order("O-1001").isOnHold());
+        QTest::keyClick(table(), Qt::Key_Z, Qt::ControlModifier);
+        QTRY_COMPARE(notice(), "Taken back: 2 orders on hold, waiting on plant.");
+        QVERIFY(!order("O-1001").isOnHold());
+    }
+    void undoIsRefusedOverAnothersChange()
+    {
+        select(2);
+        ask(Qt::Key_T);
+        chooseInstaller("N.");
+        confirm();
+        dialogGone();
+        QTRY_COMPARE(notice(), "2 orders assigned to N. Okafor.");
+        const auto records = m_records->elsewhere();
+        QVERIFY(assignOrders(*records, {{"O-1002"}, "lind"}));
+        named<QAbstractButton>("undo.take_back")->click();
+        QTRY_COMPARE(notice(),
+                     "Not taken back: 2 orders assigned to N. Okafor. Order O-1002 was changed "
+                     "again since then: its installer is \"lind\" now. Nothing was taken back.");
+        QCOMPARE(named<SignLine>("undo.words")->sign(), Status::Failed);
+        QCOMPARE(order("O-1001").installer, "okafor");
+        QVERIFY(!named<QAbstractButton>("undo.take_back")->isVisible());
+    }
+    void onlyTheDeskPlans()
+    {
+        m_records->workplace().actAs("okafor");
+        select(2);
+        ask(Qt::Key_T);
+        chooseInstaller("N.");
+        confirm();
+        auto *told = dialog()->form()->findChild<SignLine *>();
+        QTRY_VERIFY2(told->text().contains("needs a dispatcher"), qPrintable(told->text()));
+        QCOMPARE(order("O-1001").installer, "rivera");
+        // Esc lets go of the dialog alone.
+        QTest::keyClick(dialog(), Qt::Key_Escape);
+        dialogGone();
+        QCOMPARE(selected().size(), 2);
+    }
+
+    void deskWorkIsRecordedForAllOfThem()
+    {
+        Records &records = m_records->records();
+        QVERIFY(changePlans(records, {{"O-1003", {{"related_order", "O-1001"}}}}));
+        QTest::keyClick(m_window.get(), Qt::Key_F5);
+        select(2);
+        QTest::keyClick(table(), Qt::Key_K, Qt::ControlModifier);
+        QTRY_VERIFY(dialog());
+        dialog()->activateWindow();
+        QTRY_COMPARE(QApplication::activeWindow(), dialog());
+        auto *related = dialog()->findChild<QWidget *>("desk.related");
+        QVERIFY(!related->isVisible());
+        QCOMPARE(dialog()->findChild<QLineEdit *>("desk.by")->text(), "S. Lind");
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_R); // released
+        QVERIFY(related->isVisible());
+        QCOMPARE(QApplication::focusWidget(), related); // O-1003 is offered
+        QTest::keyClick(related, Qt::Key_Y);
+        type("desk.at", "0805");
+        confirm();
+        dialogGone();
+        QTRY_COMPARE(notice(), "3 orders: released.");
+        const auto released = [&records](const QString &number) {
+            const auto view = showOrder(records, number);
+            return std::ranges::count_if(view->facts, [](const FactView &each) {
+                const auto *desk = each.fact.as<DeskFact>();
+                return desk && !each.voided && desk->what == DeskWhat::Released &&
+                       desk->by == "S. Lind" &&
+                       each.fact.at == *Moment::parse(u"2026-03-04T08:05:00-06:00");
+            });
+        };
+        for (const char *number : {"O-1001", "O-1002", "O-1003"})
+            QCOMPARE(released(number), 1);
+        QTRY_VERIFY2(named<SignLine>("side.desk")->text().startsWith("Released, "),
+                     qPrintable(named<SignLine>("side.desk")->text()));
+        QTest::keyClick(table(), Qt::Key_Z, Qt::ControlModifier);
+        QTRY_COMPARE(notice(), "Taken back: 3 orders: released.");
+        for (const char *number : {"O-1001", "O-1002", "O-1003"})
+            QCOMPARE(released(number), 0);
+    }
+    void papersOfAllOfThemInOneFile()
+    {
+        select(3);
+        ask(Qt::Key_P);
+        QVERIFY(dialog()->findChild<QPushButton *>("print.print"));
+        const QString path = m_records->path("cards.pdf");
+        type("print.path", path);
+        confirm();
+        dialogGone();
+        QFile pdf(path);
+        QVERIFY(pdf.open(QIODevice::ReadOnly));
+        QVERIFY(pdf.read(5) == "%PDF-");
+        QTRY_COMPARE(notice(), "3 settings cards saved: " + path + ".");
+        QVERIFY(!named<QAbstractButton>("undo.take_back")->isVisible()); // of nothing
+        // Of certificates there is none yet: it is told, and the dialog stays.
+        ask(Qt::Key_P);
+        dialog()->findChild<QWidget *>("print.what")->setFocus();
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_C);
+        type("print.folder", m_records->path("certificates"));
+        confirm();
+        auto *told = dialog()->form()->findChild<SignLine *>();
+        QTRY_VERIFY2(told->text().startsWith("None of these has such a paper. O-1001: "),
+                     qPrintable(told->text()));
+        QVERIFY(dialog()->isVisible());
+    }
+    void whatTheFormOfAnOrderChangesIsTakenBackToo()
+    {
+        m_window->editOrder("O-1002");
+        auto *remarks = m_window->screen("order")->findChild<QPlainTextEdit *>("order.remarks");
+        QVERIFY(remarks);
+        remarks->setFocus();
+        remarks->selectAll();
+        QTest::keyClicks(remarks, "side door");
+        QTest::keyClick(remarks, Qt::Key_S, Qt::ControlModifier);
+        QTRY_COMPARE(notice(), "Order O-1002 is changed.");
+        QCOMPARE(order("O-1002").remarks, "side door");
+        named<QAbstractButton>("undo.take_back")->click();
+        QTRY_COMPARE(notice(), "Taken back: Order O-1002 is changed.");
+        QCOMPARE(order("O-1002").remarks, "ring twice");
+    }
+
+    void selectionAndPlaceStayWhenRowsChange()
+    {
+        QAbstractItemModelTester tester(table()->model(),
+                                        QAbstractItemModelTester::FailureReportingMode::QtTest);
+        QByteArray rows = DeskRecords::orderHeader();
+        for (int i = 0; i < 200; ++i) {
+            const QByteArray n = QByteArray::number(1000 + i);
+            rows += "P-" + n + ",new," +
+                    QDate(2026, 5, 1).addDays(i).toString(Qt::ISODate).toUtf8() +
+                    ",Long Row,1 Long Row,L-" + n + ",analog,NORTH,,55-" + n + ",voice,,217-556-" +
+                    n + ",,,,,,no,,\n";
+        }
+        m_records->take(importOrders(m_records->records(), rows, {}));
+        QTest::keyClick(m_window.get(), Qt::Key_F5);
+        QTRY_COMPARE(orders().size(), 208);
+        table()->setFocus();
+        table()->setCurrentIndex(table()->model()->index(100, boardColumn(u"order")));
+        for (int i = 0; i < 3; ++i)
+            QTest::keyClick(table(), Qt::Key_Down, Qt::ShiftModifier);
+        const QStringList chosen = selected();
+        QCOMPARE(chosen.size(), 4);
+        const QString now = current();
+        table()->verticalScrollBar()->setValue(95);
+        const QString top = orders()[table()->firstInView()];
+
+        // Before them a row comes, one of them goes, one moves.
+        const auto records = m_records->elsewhere();
+        m_records->take(importOrders(*records,
+                                     DeskRecords::orderHeader() +
+                                         "O-0900,new,2026-03-01,Early Bird,1 First Street,C-590,"
+                                         "analog,NORTH,,17-290,voice,,217-555-0190,,,,,,no,,\n",
+                                     {}));
+        QVERIFY(cancelOrder(*records, chosen[1], "the customer moved"));
+        QVERIFY(moveOrders(*records, {chosen[0]}, QDate(2027, 1, 1), "snow"));
+        QTRY_VERIFY_WITH_TIMEOUT(orders().contains("O-0900") && !orders().contains(chosen[1]),
+                                 2000);
+        QTRY_COMPARE(orders().last(), chosen[0]);
+        QCOMPARE(selected(), (QStringList{chosen[0], chosen[2], chosen[3]}));
+        QCOMPARE(current(), now);
+        QCOMPARE(orders()[table()->firstInView()], top);
+        // And the keys go on from the current row.
+        const QString next = orders()[table()->currentIndex().row() + 1];
+        QTest::keyClick(table(), Qt::Key_Down, Qt::ShiftModifier);
+        QCOMPARE(current(), next);
+        QCOMPARE(selected(), (QStringList{now, next}));
+    }
+    void allThatIsReadSoFarIsSaidToBeThat()
+    {
+        QByteArray rows = DeskRecords::orderHeader();
+        const int read = 2 * boardRowsAtOnce; // F5 reads so many
+        for (int i = 0; i < read; ++i) {
+            const QByteArray n = QByteArray::number(1000 + i);
+            rows += "P-" + n + ",new,2026-05-01,Long Row,1 Long Row,L-" + n + ",analog,NORTH,,55-" +
+                    n + ",voice,,217-556-" + n + ",,,,,,no,,\n";
+        }
+        m_records->take(importOrders(m_records->records(), rows, {}));
+        QTest::keyClick(m_window.get(), Qt::Key_F5);
+        QTRY_COMPARE(named<QLabel>("found")->text(), QString("%1 orders").arg(read + 8));
+        table()->setFocus();
+        QTest::keyClick(table(), Qt::Key_A, Qt::ControlModifier);
+        QCOMPARE(named<QLabel>("rows.count")->text(),
+                 QString("The first %1 orders selected").arg(read));
+        QCOMPARE(selected().size(), read); // what was not read is not shown as selected
+    }
+    /// What the own step takes out of the filter goes, and what stays is selected still.
+    void whatLeavesTheFilterLeavesTheSelection()
+    {
+        auto *combo = named<QComboBox>("filter.installer");
+        combo->setCurrentIndex(combo->findData("rivera"));
+        emit combo->activated(combo->currentIndex());
+        QTRY_COMPARE(orders(), (QStringList{"O-1001", "O-1002", "O-1007"}));
+        select(2);
+        ask(Qt::Key_T);
+        chooseInstaller("N.");
+        confirm();
+        dialogGone();
+        QTRY_COMPARE(orders(), QStringList{"O-1007"});
+        QCOMPARE(selected(), QStringList{"O-1007"});
+        QTest::keyClick(table(), Qt::Key_Z, Qt::ControlModifier);
+        QTRY_COMPARE(orders(), (QStringList{"O-1001", "O-1002", "O-1007"}));
+    }
+    void theMenuOpensByKeyAtTheRow()
+    {
+        select(2);
+        auto *menu = named<QMenu>("rows.menu");
+        QTimer::singleShot(0, menu, [this, menu] {
+            QTRY_VERIFY(menu->isVisible());
+            QVERIFY(menu->actions().size() >= 4);
+            QVERIFY(named<QAction>("rows.assign")->isEnabled());
+            QCOMPARE(menu->actions().first()->objectName(), "rows.open");
+            menu->close();
+        });
+        const QPoint middle = table()->viewport()->rect().center();
+        QContextMenuEvent event(QContextMenuEvent::Keyboard, middle,
+                                table()->viewport()->mapToGlobal(middle));
+        QApplication::sendEvent(table()->viewport(), &event);
+        QTRY_VERIFY(!menu->isVisible());
+        QCOMPARE(selected().size(), 2);
+    }
+    void whatIsDueSoonIsAtRisk()
+    {
+        // Wednesday, 4 March, to Friday; O-1001 was due before.
+        named<QAbstractButton>("chip.due.at_risk")->click();
+        QTRY_COMPARE(orders(), (QStringList{"O-1002", "O-1003", "O-1004"}));
+        const QModelIndex due = table()->model()->index(0, boardColumn(u"due"));
+        QVERIFY(!due.data(Qt::DecorationRole).isNull());
+        QVERIFY(due.data(Qt::AccessibleTextRole).toString().endsWith(", at risk"));
+        QVERIFY(due.data(Qt::ToolTipRole).toString().startsWith("At risk: "));
+    }
+};
+
+QTEST_MAIN(RowActionsTest)
+#include "RowActionsTest.moc"

@@ -1,0 +1,355 @@
+#include "tests/soak/Rounds.h"
+
+#include "app/trust/KeyFolder.h"
+#include "tests/soak/Chance.h"
+#include "tests/support/SmallDisk.h"
+
+#include <QElapsedTimer>
+
+#include <algorithm>
+#include <fcntl.h>
+#include <sys/statvfs.h>
+#include <unistd.h>
+
+namespace loopwright::soak {
+
+namespace {
+
+constexpr int followUp = 900; // number of the first task after a failure
+
+/// What an undisturbed task takes, to know when to disturb one.
+struct Cost
+{
+    qint64 calls[3] = {}; ///< by Fault::Count
+    qint64 programUs = 0;
+};
+
+Worker programFor(const Place &place, const Task &task)
+{
+    return Worker::program(wordsFor(place, task), task.number);
+}
+
+/// Fills a disk with this file until there is only so much room.
+void fillBut(qint64 room, const QString &path)
+{
+    QFile file(path);
+    struct statvfs disk = {};
+    const bool isThere = file.open(QIODevice::WriteOnly) && ::fstatvfs(file.handle(), &disk) == 0;
+    const qint64 size = qint64(disk.f_bavail) * qint64(disk.f_bsize) - room;
+    if (!isThere || size <= 0 || ::posix_fallocate(file.handle(), 0, size) != 0)
+        qFatal("the small disk cannot be filled");
+}
+
+class Rounds
+{
+public:
+    Rounds(const QString &kind, const Plan &plan)
+        : m_kind(kind)
+        , m_plan(plan)
+        , m_folder(plan.folder)
+    {
+        m_tally.kind = kind;
+        for (const bool certified : {false, true}) {
+            QDir().mkpath(startOf(certified).folder.path());
+            makeStart(startOf(certified), certified);
+        }
+    }
+    Tally run();
+
+private:
+    using Disturbed = void (Rounds::*)(const Place &, Begun &, Chance &);
+    Disturbed disturbed() const;
+    void kills(const Place &place, Begun &begun, Chance &chance);
+    void power(const Place &place, Begun &begun, Chance &chance);
+    void disk(const Place &place, Begun &begun, Chance &chance);
+    void io(const Place &place, Begun &begun, Chance &chance);
+    void writers(const Place &place, Begun &begun, Chance &chance);
+    void clock(const Place &place, Begun &begun, Chance &chance);
+
+    Place startOf(bool certified) const
+    {
+        return {m_folder.filePath(certified ? "certified" : "uncertified")};
+    }
+    void begin(const Place &place, bool certified) const;
+    void measure();
+    void round(int number);
+    void goOn(const Place &place, Begun &begun);
+    std::vector<Task> someTasks(int first, int count, Chance &chance) const;
+    qint64 someCall(const std::vector<Task> &tasks, Fault::Count count, Chance &chance) const;
+    void killProgram(const Place &place, Begun &begun, Chance &chance);
+    void mustNotFail(const Begun &begun);
+    void wrong(const QString &what) { m_looking->count(m_tally.wrong, what); }
+
+    QString m_kind;
+    Plan m_plan;
+    QDir m_folder;
+    Tally m_tally;
+    Cost m_costs[works];
+    std::unique_ptr<SmallDisk> m_disk;
+    Looking *m_looking = nullptr; ///< of the round
+};
+
+Tally Rounds::run()
+{
+    if (m_kind == "disk") {
+        m_disk = std::make_unique<SmallDisk>("16M");
+        if (!m_disk->mounted()) {
+            m_tally.skipped = "only root can mount a small disk";
+            return m_tally;
+        }
+    }
+    measure();
+    for (int i = 0; i < m_plan.rounds; ++i)
+        round(m_plan.first + i);
+    return m_tally;
+}
+
+void Rounds::begin(const Place &place, bool certified) const
+{
+    // The rounds begin with the same records: to the machine that went on with them in the round
+    // before they are an older copy.
+    QDir keys(KeyFolder::defaultPath());
+    for (const QString &name : keys.entryList({"*.head"}, QDir::Files))
+        if (!keys.remove(name))
+            qFatal("cannot remove %s", qPrintable(name));
+    QDir().mkpath(place.folder.path());
+    const Place start = startOf(certified);
+    for (const QString &name : start.folder.entryList(QDir::Files))
+        if (!QFile::copy(start.folder.filePath(name), place.folder.filePath(name)))
+            qFatal("cannot copy %s", qPrintable(name));
+}
+
+void Rounds::measure()
+{
+    for (int work = 0; work < works; ++work) {
+        Place place{m_folder.filePath("measured")};
+        begin(place, true);
+        const Told told = Worker::within({place, {{Work(work), 1}}}).wait();
+        if (told.done.size() != 1)
+            qFatal("a task fails undisturbed: %s",
+                   qPrintable(told.failed.empty() ? told.wrong : told.failed[0].why));
+        std::copy(std::begin(told.calls), std::end(told.calls), m_costs[work].calls);
+        QElapsedTimer timer;
+        timer.start();
+        if (programFor(place, {Work(work), 2}).wait().done.size() != 1)
+            qFatal("the program fails undisturbed");
+        m_costs[work].programUs = timer.nsecsElapsed() / 1000;
+        place.folder.removeRecursively();
+    }
+}
+
+void Rounds::round(int number)
+{
+    std::seed_seq seeds{m_plan.seed, quint32(number), quint32(kinds().indexOf(m_kind))};
+    Chance chance(seeds);
+    const QString name = QString("round-%1").arg(number);
+    Place place{m_disk ? m_disk->file(name) : m_folder.filePath(name)};
+    const int faultsBefore = m_tally.faults();
+    Looking looking(m_tally, place,
+                    QString("%1, seed %2, round %3").arg(m_kind).arg(m_plan.seed).arg(number));
+    m_looking = &looking;
+    begin(place, !oneIn(3, chance));
+    Begun begun;
+    (this->*disturbed())(place, begun, chance);
+    const auto access = oneIn(2, chance) ? Database::Access::ReadOnly : Database::Access::ReadWrite;
+    looking.atRecords(begun, access);
+    goOn(place, begun);
+    looking.atLeftOvers();
+    for (const Told &told : begun.told)
+        if (!told.wrong.isEmpty())
+            wrong(told.wrong);
+    ++m_tally.rounds;
+    m_tally.acknowledged += int(begun.acknowledged().size());
+    if (m_disk || m_tally.faults() == faultsBefore)
+        place.folder.removeRecursively();
+}
+
+/// The next commands of the same kinds work, do what is due, and take away what was begun.
+void Rounds::goOn(const Place &place, Begun &begun)
+{
+    std::vector<Task> tasks;
+    for (int work = 0; work < works; ++work)
+        if (std::ranges::count(begun.tasks, Work(work), &Task::work) > 0)
+            tasks.push_back({Work(work), followUp + 1 + 2 * work}); // none concernsCertified()
+    const auto before = m_looking->papers();
+    const bool asBefore = std::ranges::none_of(begun.tasks, concernsCertified);
+    begun.tasks.insert(begun.tasks.end(), tasks.begin(), tasks.end());
+    begun.told.push_back(Worker::within({place, tasks}).wait());
+    for (const Failed &failed : begun.told.back().failed)
+        wrong("afterwards a task fails: " + failed.why);
+    m_looking->atRecords(begun, Database::Access::ReadWrite);
+    const auto after = m_looking->papers();
+    if (!before || !after || std::ranges::count(tasks, Work::Issue, &Task::work) == 0)
+        return;
+    if (after->sums.isEmpty() || after->file != after->sums.back() || after->isDue)
+        m_looking->count(m_tally.halfDone, "the last paper was not written");
+    if (before->isDue && asBefore && before->sums != after->sums)
+        m_looking->count(m_tally.halfDone, "a paper that was due was not made again");
+}
+
+/// Two writers do not restore: that asks for records that nobody has open. A power cut leaves names
+/// as they are, and what makes or restores records depends on when names reach the disk.
+std::vector<Task> Rounds::someTasks(int first, int count, Chance &chance) const
+{
+    static constexpr Work often[] = {Work::Record, Work::Record, Work::Import, Work::Issue,
+                                     Work::BackUp, Work::Create, Work::Restore};
+    const int last = m_kind == "power" ? 4 : m_kind == "writers" ? 5 : 6;
+    std::vector<Task> tasks;
+    tasks.reserve(std::size_t(count));
+    for (int i = 0; i < count; ++i)
+        tasks.push_back({often[upTo(last, chance)], first + i});
+    return tasks;
+}
+
+/// One of the calls that the tasks need, opening and closing among them; rarely one more.
+qint64 Rounds::someCall(const std::vector<Task> &tasks, Fault::Count count, Chance &chance) const
+{
+    qint64 all = 0;
+    for (const Task &task : tasks)
+        all += m_costs[int(task.work)].calls[int(count)];
+    return 1 + upTo(std::max<qint64>(all - 1, 0), chance);
+}
+
+/// At a call of the disk, at the syncing of a commit among them, or at any time.
+void Rounds::kills(const Place &place, Begun &begun, Chance &chance)
+{
+    if (oneIn(2, chance))
+        return killProgram(place, begun, chance);
+    begun.tasks = someTasks(1, int(1 + upTo(2, chance)), chance);
+    Fault fault{Fault::What::Kill, oneIn(2, chance) ? Fault::Count::Syncs : Fault::Count::Changes};
+    fault.at = someCall(begun.tasks, fault.count, chance);
+    fault.afterwards = oneIn(2, chance);
+    begun.told.push_back(Worker::within({place, begun.tasks, fault, oneIn(3, chance)}).wait());
+    m_tally.struck += begun.told.back().killed;
+    mustNotFail(begun);
+}
+
+void Rounds::killProgram(const Place &place, Begun &begun, Chance &chance)
+{
+    const Task task{Work(upTo(works - 1, chance)), int(1 + upTo(1, chance))};
+    begun.tasks = {task};
+    Worker worker = programFor(place, task);
+    ::usleep(useconds_t(upTo(m_costs[int(task.work)].programUs, chance)));
+    worker.kill();
+    begun.told.push_back(worker.wait());
+    m_tally.struck += begun.told.back().killed;
+}
+
+void Rounds::power(const Place &place, Begun &begun, Chance &chance)
+{
+    begun.tasks = someTasks(1, int(1 + upTo(2, chance)), chance);
+    Fault fault{Fault::What::CutPower,
+                oneIn(2, chance) ? Fault::Count::Syncs : Fault::Count::Changes};
+    fault.at = someCall(begun.tasks, fault.count, chance);
+    fault.afterwards = oneIn(2, chance);
+    fault.sector = oneIn(2, chance) ? 512 : 4096;
+    fault.seed = chance();
+    begun.told.push_back(Worker::within({place, begun.tasks, fault, oneIn(3, chance)}).wait());
+    m_tally.struck += begun.told.back().killed;
+    mustNotFail(begun);
+}
+
+void Rounds::disk(const Place &place, Begun &begun, Chance &chance)
+{
+    const qint64 pages = upTo((qint64(1) << upTo(9, chance)) - 1, chance); // up to 2 MB
+    const bool byProgram = oneIn(3, chance);
+    begun.tasks = someTasks(1, byProgram ? 1 : int(1 + upTo(2, chance)), chance);
+    // What the program reads is written while there is room.
+    const QStringList words = wordsFor(place, begun.tasks[0]);
+    const QString ballast = m_disk->file("ballast");
+    fillBut(pages * 4096, ballast);
+    Worker worker = byProgram ? Worker::program(words, begun.tasks[0].number)
+                              : Worker::within({place, begun.tasks, {}, oneIn(3, chance)});
+    begun.told.push_back(worker.wait());
+    QFile::remove(ballast);
+    m_tally.struck += !begun.told.back().failed.empty();
+}
+
+void Rounds::io(const Place &place, Begun &begun, Chance &chance)
+{
+    begun.tasks = someTasks(1, int(1 + upTo(2, chance)), chance);
+    Fault fault{Fault::What::Refuse, Fault::Count(upTo(2, chance))};
+    fault.at = someCall(begun.tasks, fault.count, chance);
+    fault.lasting = oneIn(3, chance);
+    fault.full = oneIn(3, chance);
+    begun.told.push_back(Worker::within({place, begun.tasks, fault, oneIn(3, chance)}).wait());
+    const Told &told = begun.told.back();
+    m_tally.struck += !told.failed.empty();
+    // The same open records go on when the disk does.
+    if (!fault.lasting && told.failed.size() > 1)
+        wrong("one error made two tasks fail: " + told.failed.back().why);
+}
+
+void Rounds::writers(const Place &place, Begun &begun, Chance &chance)
+{
+    const bool byProgram = oneIn(3, chance);
+    begun.atOnce = true;
+    std::vector<Worker> both;
+    for (const int first : {1, 12}) {
+        const auto tasks = someTasks(first, byProgram ? 1 : 3, chance);
+        begun.tasks.insert(begun.tasks.end(), tasks.begin(), tasks.end());
+        both.push_back(byProgram ? programFor(place, tasks[0])
+                                 : Worker::within({place, tasks, {}, oneIn(2, chance)}));
+    }
+    for (Worker &worker : both)
+        begun.told.push_back(worker.wait());
+    ++m_tally.struck;
+    mustNotFail(begun);
+}
+
+/// Whoever is not killed before does all.
+void Rounds::mustNotFail(const Begun &begun)
+{
+    for (const Told &told : begun.told)
+        for (const Failed &failed : told.failed)
+            wrong(QString("task %1 fails after %2 ms: %3")
+                      .arg(failed.number)
+                      .arg(failed.ms)
+                      .arg(failed.why));
+}
+
+/// The clock of the machine and the time that is told jump to and fro between the tasks.
+void Rounds::clock(const Place &place, Begun &begun, Chance &chance)
+{
+    constexpr double day = 86'400;
+    constexpr int days = 500; // into the next year and back
+    begun.tasks = someTasks(1, 4, chance);
+    for (Task &task : begun.tasks) {
+        task.now = task.now.plusSeconds(double(upTo(days, chance)) * day);
+        task.clockDaysBack = int(upTo(days, chance));
+    }
+    if (oneIn(3, chance))
+        for (const Task &task : begun.tasks)
+            begun.told.push_back(programFor(place, task).wait());
+    else
+        begun.told.push_back(Worker::within({place, begun.tasks}).wait());
+    ++m_tally.struck;
+    mustNotFail(begun);
+    qint64 position = 0;
+    for (const Acknowledged &each : begun.acknowledged()) {
+        if (each.position != 0 && each.position < position)
+            wrong("the log is out of order");
+        position = std::max(position, each.position);
+    }
+}
+
+Rounds::Disturbed Rounds::disturbed() const
+{
+    static constexpr Disturbed all[] = {&Rounds::kills, &Rounds::power,   &Rounds::disk,
+                                        &Rounds::io,    &Rounds::writers, &Rounds::clock};
+    return all[kinds().indexOf(m_kind)];
+}
+
+} // namespace
+
+QStringList kinds()
+{
+    return {"kills", "power", "disk", "io", "writers", "clock"};
+}
+
+Tally runRounds(const QString &kind, const Plan &plan)
+{
+    return Rounds(kind, plan).run();
+}
+
+} // namespace loopwright::soak
