@@ -14,24 +14,40 @@ struct InstrumentRow
     Instrument instrument;
 };
 
+Calibration calibrationOf(const Statement &row, const char *on, const char *due)
+{
+    Calibration calibration{QDate::fromString(row.text(on), calibrationDay), {}};
+    if (!row.isNull(due))
+        calibration.due = QDate::fromString(row.text(due), calibrationDay);
+    return calibration;
+}
+
 InstrumentRow readInstrument(const Statement &row)
 {
-    return {row.integer("id"), {row.text("instrument"), row.text("serial"), row.text("kind"), {}}};
+    Instrument instrument{row.text("instrument"), row.text("serial"), row.text("kind"), {}};
+    if (row.boolean("as_labelled")) {
+        instrument.asLabelled = true;
+        instrument.calibrations << calibrationOf(row, "label_on", "label_due");
+    }
+    return {row.integer("id"), instrument};
 }
 
 Calibration readCalibration(const Statement &row)
 {
-    Calibration calibration{QDate::fromString(row.text("calibrated_on"), calibrationDay), {}};
-    if (!row.isNull("calibration_due"))
-        calibration.due = QDate::fromString(row.text("calibration_due"), calibrationDay);
-    return calibration;
+    return calibrationOf(row, "calibrated_on", "calibration_due");
+}
+
+/// Day of calibration and last day, empty where there is none.
+std::pair<QString, QString> daysOf(const Calibration &calibration)
+{
+    return {calibration.on.toString(calibrationDay),
+            calibration.due ? calibration.due->toString(calibrationDay) : QString()};
 }
 
 Result<void> addCalibration(Transaction &transaction, const QString &key,
                             const Calibration &calibration)
 {
-    const QString on = calibration.on.toString(calibrationDay);
-    const QString due = calibration.due ? calibration.due->toString(calibrationDay) : QString();
+    const auto [on, due] = daysOf(calibration);
     const QString digest =
         digestOf(QJsonObject{{"instrument", key}, {"calibrated_on", on}, {"calibration_due", due}});
     Statement known(transaction, "instrument.has_calibration");
@@ -53,6 +69,8 @@ Result<void> addCalibration(Transaction &transaction, const QString &key,
 Result<std::optional<Instrument>> InstrumentStore::withCalibrations(qint64 id,
                                                                     Instrument instrument) const
 {
+    if (instrument.asLabelled)
+        return std::optional(instrument);
     Statement statement(m_database, "instrument.calibrations");
     statement.bind("id", id);
     LOOPWRIGHT_ASSIGN(const auto calibrations, rows(statement, readCalibration));
@@ -84,15 +102,26 @@ Result<std::vector<Instrument>> InstrumentStore::all() const
 
 Result<void> InstrumentStore::put(Transaction &transaction, const Instrument &instrument)
 {
-    const QString digest = digestOf(QJsonObject{
-        {"instrument", instrument.key}, {"serial", instrument.serial}, {"kind", instrument.kind}});
+    const auto [labelOn, labelDue] = instrument.asLabelled ? daysOf(instrument.calibrations.first())
+                                                           : std::pair<QString, QString>();
+    const QString digest = digestOf(QJsonObject{{"instrument", instrument.key},
+                                                {"serial", instrument.serial},
+                                                {"kind", instrument.kind},
+                                                {"as_labelled", instrument.asLabelled},
+                                                {"label_on", labelOn},
+                                                {"label_due", labelDue}});
     Statement put(transaction, "instrument.put");
     put.bind("instrument", instrument.key)
         .bind("serial", instrument.serial)
         .bind("kind", instrument.kind)
+        .bind("as_labelled", instrument.asLabelled)
+        .bindOrNull("label_on", labelOn)
+        .bindOrNull("label_due", labelDue)
         .bind("digest", digest);
     LOOPWRIGHT_TRY(put.run());
     transaction.seal(registerSubject(), {"instrument", instrument.key, digest});
+    if (instrument.asLabelled)
+        return {};
     for (const Calibration &calibration : instrument.calibrations)
         LOOPWRIGHT_TRY(addCalibration(transaction, instrument.key, calibration));
     return {};

@@ -1,6 +1,7 @@
 #pragma once
 // Test sets and meters with their calibrations. An instrument may be corrected; a calibration is
-// only ever added.
+// only ever added. The days of one that is entered from its label stand with it, and go as the
+// office confirms or corrects it.
 
 #include "core/office/Office.h"
 #include "db/Transaction.h"
@@ -20,7 +21,7 @@ public:
     Result<std::vector<Instrument>> all() const; ///< by key
 
     /// Adds the instrument, or changes serial and kind of the one of this key. Each calibration
-    /// that is not there yet is added; none is taken away.
+    /// that is not there yet is added; none is taken away. What is as labelled has one calibration.
     static Result<void> put(Transaction &transaction, const Instrument &instrument);
 
 private:

@@ -6,6 +6,7 @@
 #include "app/actions/ImportRun.h"
 #include "core/base/TextForm.h"
 #include "core/identifiers/ProtocolVariant.h"
+#include "core/office/InstrumentLabel.h"
 #include "db/InstrumentStore.h"
 #include "db/OfficeStore.h"
 #include "db/PersonStore.h"
@@ -31,16 +32,6 @@ std::optional<RowOutcome> compareWithStored(const std::optional<T> &before, cons
     return std::nullopt;
 }
 
-Text keyTrouble(const QString &key)
-{
-    if (key.isEmpty())
-        return QT_TRANSLATE_NOOP("core", "is empty");
-    if (const Text trouble = identifierTrouble(key); !trouble.isEmpty())
-        return trouble;
-    return key.size() > 60 ? Text(QT_TRANSLATE_NOOP("core", "is longer than 60 characters"))
-                           : Text();
-}
-
 Result<RowOutcome> takeOffice(Records &records, const ImportOptions &options,
                               Transaction &transaction, const CsvTable &table, const CsvRow &row)
 {
@@ -48,7 +39,7 @@ Result<RowOutcome> takeOffice(Records &records, const ImportOptions &options,
         table.value(row, "office"),           table.value(row, "name"),
         table.value(row, "protocol_variant"), table.value(row, "address"),
         table.value(row, "telephone"),        table.value(row, "trouble_telephone")};
-    if (const Text trouble = keyTrouble(office.key); !trouble.isEmpty())
+    if (const Text trouble = registerKeyTrouble(office.key); !trouble.isEmpty())
         return RowOutcome::refused("office_malformed", "office", trouble);
     if (!findVariant(office.protocolVariant))
         return RowOutcome::refused(
@@ -138,7 +129,7 @@ Result<RowOutcome> takePerson(Records &records, const ImportOptions &options,
     const auto known = role.isEmpty() ? std::optional(Role::Installer) : fromText<Role>(role);
     const Person person{table.value(row, "installer"), table.value(row, "name"),
                         known.value_or(Role::Installer), table.value(row, "login")};
-    if (const Text trouble = keyTrouble(person.key); !trouble.isEmpty())
+    if (const Text trouble = registerKeyTrouble(person.key); !trouble.isEmpty())
         return RowOutcome::refused("installer_malformed", "installer", trouble);
     if (!known)
         return RowOutcome::refused("role_unknown", "role",
@@ -161,55 +152,27 @@ Result<RowOutcome> takePerson(Records &records, const ImportOptions &options,
                                       {"login", person.login}})}};
 }
 
-/// Nothing if the dates are malformed; then `outcome` says why.
-std::optional<Calibration> readCalibration(const CsvTable &table, const CsvRow &row,
-                                           RowOutcome &outcome)
-{
-    const QString on = table.value(row, "calibrated_on"), due = table.value(row, "calibration_due");
-    Calibration calibration{QDate::fromString(on, "yyyy-MM-dd"),
-                            QDate::fromString(due, "yyyy-MM-dd")};
-    if (due == "not_required") {
-        calibration.due.reset();
-        if (on.isEmpty())
-            return calibration;
-    } else if (!calibration.due->isValid()) {
-        outcome = RowOutcome::refused(
-            "date_malformed", "calibration_due",
-            Text(
-                QT_TRANSLATE_NOOP("core", "\"%1\" is neither a day as YYYY-MM-DD nor not_required"))
-                .arg(due.left(20)));
-        return std::nullopt;
-    }
-    if (!calibration.on.isValid()) {
-        outcome = RowOutcome::refused(
-            "date_malformed", "calibrated_on",
-            Text(QT_TRANSLATE_NOOP("core", "\"%1\" is not a day as YYYY-MM-DD")).arg(on.left(20)));
-        return std::nullopt;
-    }
-    if (calibration.due && *calibration.due < calibration.on) {
-        outcome =
-            RowOutcome::refused("dates_turned_round", "calibration_due",
-                                QT_TRANSLATE_NOOP("core", "lies before the day of calibration"));
-        return std::nullopt;
-    }
-    return calibration;
-}
-
 Result<RowOutcome> takeInstrument(Records &records, const ImportOptions &options,
                                   Transaction &transaction, const CsvTable &table,
                                   const CsvRow &row)
 {
     Instrument instrument{
         table.value(row, "instrument"), table.value(row, "serial"), table.value(row, "kind"), {}};
-    if (const Text trouble = keyTrouble(instrument.key); !trouble.isEmpty())
+    if (const Text trouble = registerKeyTrouble(instrument.key); !trouble.isEmpty())
         return RowOutcome::refused("instrument_malformed", "instrument", trouble);
-    RowOutcome outcome;
-    const auto calibration = readCalibration(table, row, outcome);
+    const auto calibration =
+        calibrationFrom(table.value(row, "calibrated_on"), table.value(row, "calibration_due"));
     if (!calibration)
-        return outcome;
+        return RowOutcome::refused(calibration.error().code, calibration.error().field,
+                                   calibration.error().reason);
     LOOPWRIGHT_ASSIGN(const auto before,
                       InstrumentStore(transaction.database()).find(instrument.key));
-    if (before)
+    if (before && before->asLabelled && !options.update)
+        return RowOutcome::refused(
+            "instrument_as_labelled", "instrument",
+            Text(QT_TRANSLATE_NOOP("core", "%1 was entered from its label: an update confirms it."))
+                .arg(instrument.key));
+    if (before && !before->asLabelled)
         instrument.calibrations = before->calibrations;
     if (!instrument.calibrations.contains(*calibration))
         instrument.calibrations << *calibration;

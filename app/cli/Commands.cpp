@@ -21,6 +21,7 @@
 #include "app/cli/commands/HazardList.h"
 #include "app/cli/commands/History.h"
 #include "app/cli/commands/Import.h"
+#include "app/cli/commands/InstrumentLabel.h"
 #include "app/cli/commands/Keys.h"
 #include "app/cli/commands/Limits.h"
 #include "app/cli/commands/LoopCurve.h"
@@ -67,6 +68,7 @@ constexpr CommandEntry commands[] = {
     {"installer list", "List the people", Effect::Reads, makeInstallerList},
     {"person pin", "Set, change or remove the PIN of a person", Effect::Changes, makePersonPin},
     {"instrument import", "Take instruments and calibrations in from CSV", Effect::Changes, makeInstrumentImport},
+    {"instrument label", "Enter an instrument from its label, until the office confirms it", Effect::Changes, makeInstrumentLabel},
     {"instrument list", "List the instruments", Effect::Reads, makeInstrumentList},
     // orders
     {"order import", "Take orders in from CSV", Effect::Changes, makeOrderImport},

@@ -226,7 +226,9 @@ Blocks instrumentBlocks(const CertificateContent &content)
     for (const CertificateInstrument &instrument : content.instruments) {
         QStringList parts{instrument.key, instrument.kind,
                           instrument.serial.isEmpty() ? QString() : "serial " + instrument.serial,
-                          calibrationText(instrument)};
+                          calibrationText(instrument),
+                          instrument.asLabelled ? "as labelled: the office has not confirmed it yet"
+                                                : QString()};
         parts.removeAll(QString());
         blocks.push_back(Paragraph{parts.join(", "), Tone::Small, mm(0.6)});
     }

@@ -34,29 +34,39 @@ Text instrumentTrouble(const Judging &judging, const Fact &fact)
 
 namespace {
 
-bool needsNone(const Judging &judging, const QString &key)
+bool needsNone(const Instrument &instrument)
 {
-    const auto found = std::ranges::find(judging.input.instruments, key, &Instrument::key);
-    return found != judging.input.instruments.end() &&
-           std::ranges::any_of(found->calibrations,
+    return std::ranges::any_of(instrument.calibrations,
                                [](const Calibration &calibration) { return !calibration.due; });
 }
 
-/// What the words of the row would say too much of: test sets that need no calibration, and the
-/// meter of a safety card, which nobody judges by its own.
+QStringList labelledOf(const Judging &judging, const QStringList &used)
+{
+    QStringList labelled;
+    for (const Instrument &instrument : judging.input.instruments)
+        if (instrument.asLabelled && used.contains(instrument.key))
+            labelled << instrument.key;
+    return labelled;
+}
+
+/// What the words of the row would say too much of: test sets that need no calibration, those that
+/// the office does not know yet, and the meter of a safety card, which nobody judges by its own.
 void sayWhatIsNotCalibrated(const Judging &judging, const QStringList &used,
                             CriterionResult &result)
 {
     if (result.outcome != CriterionOutcome::Met)
         return;
-    const bool anyWithout = std::ranges::any_of(
-        used, [&judging](const QString &key) { return needsNone(judging, key); });
+    const bool anyWithout =
+        std::ranges::any_of(judging.input.instruments, [&used](const Instrument &instrument) {
+            return used.contains(instrument.key) && needsNone(instrument);
+        });
+    const QStringList labelled = labelledOf(judging, used);
     const bool isMeterInDoubt =
         std::ranges::any_of(judging.evidence.facts(), [&judging](const Fact *fact) {
             return fact->as<SafetyFact>() && judging.decidedBy.contains(fact->id) &&
                    !instrumentTrouble(judging, *fact).isEmpty();
         });
-    if (!anyWithout && !isMeterInDoubt)
+    if (!anyWithout && !isMeterInDoubt && labelled.isEmpty())
         return;
     Text words(anyWithout ? QT_TRANSLATE_NOOP("core", "The test sets are known, and were within "
                                                       "their calibration, or need none.")
@@ -65,6 +75,9 @@ void sayWhatIsNotCalibrated(const Judging &judging, const QStringList &used,
     if (isMeterInDoubt)
         words += Text(QT_TRANSLATE_NOOP(
             "core", "The meter of the safety card is not judged by its calibration."));
+    if (!labelled.isEmpty())
+        words += Text(QT_TRANSLATE_NOOP("core", "As labelled, until the office confirms it: %1."))
+                     .arg(labelled.join(", "));
     explainPlainly(result, CriterionOutcome::Met, words);
 }
 

@@ -167,6 +167,7 @@ QJsonObject writeInstrument(const CertificateInstrument &instrument)
     if (instrument.calibration)
         object.insert("calibration", instrument.calibration->toJson());
     object.insert("held", instrument.held);
+    object.insert("as_labelled", instrument.asLabelled);
     return object;
 }
 
@@ -176,7 +177,8 @@ CertificateInstrument readInstrument(JsonReader &reader)
                                      reader.text("kind", longText),
                                      reader.text("serial", longText),
                                      {},
-                                     reader.boolean("held")};
+                                     reader.boolean("held"),
+                                     reader.boolean("as_labelled")};
     if (reader.has("calibration")) {
         JsonReader child = reader.child("calibration");
         instrument.calibration = Calibration::read(child);

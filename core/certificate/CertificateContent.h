@@ -144,7 +144,8 @@ struct CertificateInstrument
     /// That held when it was used last, else the newest before; none: it is not registered, or was
     /// never calibrated before.
     std::optional<Calibration> calibration = {};
-    bool held = false; ///< on the day of its last use
+    bool held = false;       ///< on the day of its last use
+    bool asLabelled = false; ///< Instrument::asLabelled
 
     bool operator==(const CertificateInstrument &) const = default;
 };

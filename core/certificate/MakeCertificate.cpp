@@ -58,6 +58,7 @@ CertificateInstrument instrumentLine(const QList<Instrument> &registered, const 
             continue;
         line.kind = instrument.kind;
         line.serial = instrument.serial;
+        line.asLabelled = instrument.asLabelled;
         for (const Calibration &calibration : instrument.calibrations) {
             const bool holds = calibration.holdsOn(day);
             const bool newer = !line.calibration || calibration.on > line.calibration->on;

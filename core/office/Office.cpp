@@ -74,13 +74,18 @@ QJsonObject Instrument::toJson() const
     QJsonArray list;
     for (const Calibration &calibration : calibrations)
         list << calibration.toJson();
-    return {{"instrument", key}, {"serial", serial}, {"kind", kind}, {"calibrations", list}};
+    return {{"instrument", key},
+            {"serial", serial},
+            {"kind", kind},
+            {"calibrations", list},
+            {"as_labelled", asLabelled}};
 }
 
 Instrument Instrument::read(JsonReader &reader)
 {
     Instrument instrument{
         reader.text("instrument"), reader.text("serial"), reader.text("kind"), {}};
+    instrument.asLabelled = reader.optionalBoolean("as_labelled").value_or(false);
     const QJsonArray list = reader.array("calibrations", 10000);
     for (int i = 0; i < list.size() && !reader.failed(); ++i) {
         JsonReader item = reader.item("calibrations", i, list[i]);

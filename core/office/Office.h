@@ -117,6 +117,8 @@ struct Instrument
     QString serial;
     QString kind;
     QList<Calibration> calibrations; ///< oldest first; a later one is a further fact
+    /// Entered on site from what stands on it (InstrumentLabel.h); the office has not confirmed it.
+    bool asLabelled = false;
 
     bool calibratedOn(QDate day) const;
     bool operator==(const Instrument &) const = default;

@@ -80,7 +80,13 @@ CREATE TABLE instrument (
     instrument TEXT NOT NULL UNIQUE CHECK (instrument <> ''),
     serial TEXT NOT NULL,
     kind TEXT NOT NULL,
-    digest TEXT NOT NULL CHECK (length(digest) = 64)
+    -- Entered on site from what stands on it: then these days are its calibration, until the office
+    -- confirms it; what the office says is a row of the next table.
+    as_labelled INTEGER NOT NULL CHECK (as_labelled IN (0, 1)),
+    label_on TEXT CHECK (date(label_on) IS label_on),
+    label_due TEXT CHECK (date(label_due) IS label_due), -- NULL: none is required
+    digest TEXT NOT NULL CHECK (length(digest) = 64),
+    CHECK (as_labelled OR (label_on IS NULL AND label_due IS NULL))
 ) STRICT;
 
 -- A fact: each calibration is a further row.

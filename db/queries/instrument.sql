@@ -1,16 +1,19 @@
 -- Instruments and their calibrations.
 
 -- name: find
-SELECT id, instrument, serial, kind FROM instrument WHERE instrument = :instrument
+SELECT id, instrument, serial, kind, as_labelled, label_on, label_due FROM instrument
+WHERE instrument = :instrument
 
 -- name: all
-SELECT id, instrument, serial, kind FROM instrument ORDER BY instrument
+SELECT id, instrument, serial, kind, as_labelled, label_on, label_due FROM instrument
+ORDER BY instrument
 
 -- name: put
-INSERT INTO instrument (instrument, serial, kind, digest)
-VALUES (:instrument, :serial, :kind, :digest)
+INSERT INTO instrument (instrument, serial, kind, as_labelled, label_on, label_due, digest)
+VALUES (:instrument, :serial, :kind, :as_labelled, :label_on, :label_due, :digest)
 ON CONFLICT (instrument) DO UPDATE SET serial = excluded.serial, kind = excluded.kind,
-    digest = excluded.digest
+    as_labelled = excluded.as_labelled, label_on = excluded.label_on,
+    label_due = excluded.label_due, digest = excluded.digest
 
 -- name: calibrations
 SELECT calibrated_on, calibration_due FROM calibration WHERE instrument = :id

@@ -69,6 +69,19 @@ private slots:
         QCOMPARE(*store.find("TS-5"), std::nullopt);
         QVERIFY(!m_database.connection().run("DELETE FROM calibration", "test"));
     }
+    void whatIsAsLabelledGoesAsTheOfficeConfirms()
+    {
+        const InstrumentStore store(m_database);
+        Instrument set{"TS-9", "S-9", "loss set", {{QDate(2026, 1, 2), QDate(2027, 1, 2)}}, true};
+        for (const std::optional<QDate> &due : {std::optional(QDate(2027, 1, 3)), {}}) {
+            set.calibrations.first().due = due;
+            write([&](Transaction &t) { return InstrumentStore::put(t, set); });
+            QCOMPARE(*store.find("TS-9"), std::optional(set));
+        }
+        const Instrument confirmed{"TS-9", "S-9", "loss set", {{QDate(2025, 8, 20), {}}}};
+        write([&](Transaction &t) { return InstrumentStore::put(t, confirmed); });
+        QCOMPARE(*store.find("TS-9"), std::optional(confirmed));
+    }
 };
 
 QTEST_GUILESS_MAIN(OfficeStoreTest)

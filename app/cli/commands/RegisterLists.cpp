@@ -77,13 +77,16 @@ const ListForm<Person> personForm{
 
 const ListForm<Instrument> instrumentForm{
     instruments,
-    {"instrument", "kind", "serial", "calibrated", "due"},
+    {"instrument", "kind", "serial", "calibrated", "due", "known"},
     [](const Instrument &instrument) { return instrument.toJson(); },
     [](const Instrument &instrument) {
         const Calibration *last = latest(instrument);
-        return QStringList{instrument.key, instrument.kind, instrument.serial,
+        return QStringList{instrument.key,
+                           instrument.kind,
+                           instrument.serial,
                            last ? last->on.toString(Qt::ISODate) : QString(),
-                           last ? dueText(*last) : QString()};
+                           last ? dueText(*last) : QString(),
+                           instrument.asLabelled ? "as labelled" : "registered"};
     }};
 
 } // namespace

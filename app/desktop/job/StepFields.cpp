@@ -235,8 +235,10 @@ std::vector<KeyedOption> instrumentOptions(JobSession &desk)
                                         ? trField("not within its calibration")
                                     : due ? trField("calibrated until %1").arg(dayText(*due, today))
                                           : trField("needs no calibration");
-        options.push_back(
-            {{}, each.key, QString("%1 · %2 · %3").arg(each.key, each.kind, calibration)});
+        QStringList parts{each.key, each.kind, calibration};
+        if (each.asLabelled)
+            parts << trField("as labelled");
+        options.push_back({{}, each.key, parts.join(" · ")});
     }
     return options;
 }

@@ -40,9 +40,13 @@ CalibrationState calibrationState(const Instrument &instrument, QDate today)
     if (instrument.calibrations.isEmpty())
         return {Status::Failed, RegisterScreen::tr("no calibration recorded")};
     const Calibration &last = instrument.calibrations.last();
+    if (!last.due && instrument.asLabelled)
+        return {Status::Doubtful, RegisterScreen::tr("not required, as labelled")};
     if (!last.due)
         return {Status::NotNeeded, RegisterScreen::tr("not required")};
     const qint64 days = today.daysTo(*last.due);
+    if (days >= 0 && instrument.asLabelled)
+        return {Status::Doubtful, RegisterScreen::tr("as labelled: an import confirms it")};
     if (days < 0)
         return {Status::Failed, RegisterScreen::tr("ended %1 days ago").arg(-days)};
     if (days <= soonDays)

@@ -7,6 +7,7 @@
 #include "app/actions/Evidence.h"
 #include "app/actions/HandOn.h"
 #include "app/actions/History.h"
+#include "app/actions/InstrumentLabels.h"
 #include "app/actions/Keys.h"
 #include "app/actions/Maintenance.h"
 #include "app/actions/Orders.h"
@@ -80,6 +81,11 @@ const std::vector<Row> &rows()
                  jobs::recordBytes(jobs::briFields(),
                                    {jobs::fact(90, "note", 60, {{"text", "gate code told"}})}),
                  "more.json"));
+         }},
+        {"label_instrument",
+         [](Records &r) {
+             return done(
+                 labelInstrument(r, {"TS-9", "S-9", "loss set", "2025-09-01", "2026-09-01"}));
          }},
         {"take_order_on_site",
          [](Records &r) {

@@ -1,6 +1,8 @@
 // With which instrument the readings are made: said before the first, remembered for the person.
-// Readings that were recorded without one are mended by the same answer.
+// Readings that were recorded without one are mended by the same answer. One that the register does
+// not know is asked for what stands on its label.
 
+#include "app/actions/InstrumentLabels.h"
 #include "app/desktop/job/StepFields.h"
 #include "app/desktop/job/StepForm.h"
 #include "app/desktop/job/panels/Panels.h"
@@ -18,14 +20,59 @@ QString optionText(JobSession &desk, const QString &key)
     return found == options.end() ? QString() : found->label;
 }
 
+constexpr const char *ofLabel[] = {"serial", "kind", "calibrated_on", "calibration_due"};
+
+InstrumentLabel labelFrom(const QJsonObject &values)
+{
+    const auto text = [&values](const char *key) { return values.value(key).toString().trimmed(); };
+    return {text("instrument"), text("serial"), text("kind"), text("calibrated_on"),
+            text("calibration_due")};
+}
+
+bool isLabelTyped(const QJsonObject &values)
+{
+    return std::ranges::any_of(
+        ofLabel, [&values](const char *key) { return !values.value(key).toString().isEmpty(); });
+}
+
+/// What an instrument is asked for that is not among the options of the first field, or is there as
+/// labelled alone and was typed again with something of its label.
+void askForLabel(std::vector<FieldSpec> &fields)
+{
+    QStringList known;
+    for (const KeyedOption &option : fields.front().options)
+        known << option.code;
+    const auto isUnknown = [known](const QJsonObject &typed) {
+        const QString key = typed.value("instrument").toString().trimmed();
+        return !key.isEmpty() && !known.contains(key);
+    };
+    const auto add = [&](const char *key, const QString &label, const QString &hint,
+                         Answer answer) {
+        FieldSpec spec{key, label, hint, answer};
+        spec.asked = isUnknown;
+        spec.optional = true;
+        fields.push_back(spec);
+    };
+    const auto tr = [](const char *text) { return StationPanel::tr(text); };
+    add("serial", tr("Serial number"), tr("on its label"), Answer::Text);
+    add("kind", tr("What it is"), tr("e.g. loss set"), Answer::Text);
+    add("calibrated_on", tr("Calibrated on"), {}, Answer::Date);
+    add("calibration_due", tr("Calibration due"), tr("or not_required"), Answer::Date);
+}
+
 class InstrumentForm : public StepForm
 {
 public:
     InstrumentForm(JobSession &desk, const QString &panel, const Need &need)
-        : StepForm(desk, partOf(panel, need.key), need,
-                   {{}, {}, [this](Form &form) { return take(form); }, tr("Measure with it")})
+        : StepForm(
+              desk, partOf(panel, need.key), need,
+              {{}, askForLabel, [this](Form &form) { return take(form); }, tr("Measure with it")})
     {
-        form()->setCheck([](const QJsonObject &) { return Findings(); });
+        form()->setCheck([this](const QJsonObject &values) {
+            return isLabelTyped(values)
+                       ? checkLabel(labelFrom(values), this->desk().now().localDate())
+                       : Findings();
+        });
     }
 
     void showSteps() override
@@ -47,6 +94,8 @@ private:
             form.fields().front()->mark(tr("Say which instrument it is."));
             return false;
         }
+        if (isLabelTyped(form.values()) && !takeLabel(form))
+            return false;
         // What was recorded without one, before the plan forgets which those were.
         const Step *now = desk().step(needs().front());
         const bool corrects = !desk().corrects(form.objectName()).isEmpty();
@@ -67,6 +116,16 @@ private:
             return false;
         }
         return true;
+    }
+
+    bool takeLabel(Form &form)
+    {
+        if (!form.check())
+            return false;
+        const auto labelled = labelInstrument(desk().records(), labelFrom(form.values()));
+        if (!labelled)
+            form.tell(Status::Failed, labelled.error().text());
+        return bool(labelled);
     }
 };
 

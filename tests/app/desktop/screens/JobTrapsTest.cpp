@@ -1,6 +1,7 @@
 // Where people went wrong at the job page, in the real window: each of these is a trap that is
 // shut.
 
+#include "app/actions/Register.h"
 #include "app/desktop/form/Field.h"
 #include "app/desktop/job/JobHead.h"
 #include "app/desktop/widgets/JobLineView.h"
@@ -75,6 +76,37 @@ private slots:
         AT("pair.loop.measured.dc_resistance_ohm");
         enter("700");
         QCOMPARE(showOrder(bench.records(), "A-2001")->facts.back().fact.instrument, "TS-4");
+    }
+
+    void anUnknownInstrumentIsEnteredFromItsLabel()
+    {
+        JobBench bench({briFields()});
+        bench.at(10);
+        take(bench.records(), briFields(), {safety(1, 5)});
+        bench.window().openOrder("A-1001");
+        next();
+        AT("instrument.instrument");
+        QVERIFY(!bench.find<QWidget>("instrument.serial")->isVisible());
+        enter("TS-9");
+        AT("instrument.serial");
+        enter("S-900");
+        enter("loss set");
+        AT("instrument.calibrated_on");
+        enter("20260305"); // tomorrow
+        enter("20260901");
+        AT("instrument.calibrated_on");
+        QVERIFY(fieldOf(bench, "instrument.calibrated_on")->sentence().contains("in the future"));
+        JobBench::key(Qt::Key_A, Qt::ControlModifier);
+        enter("20250901");
+        JobBench::key(Qt::Key_Return, Qt::ControlModifier);
+        const auto known = instruments(bench.records());
+        QCOMPARE(known->size(), 2);
+        QVERIFY(known->back().asLabelled);
+        QVERIFY2(fieldOf(bench, "instrument.instrument")->sentence().contains("as labelled"),
+                 qPrintable(fieldOf(bench, "instrument.instrument")->sentence()));
+        QVERIFY(!bench.find<QWidget>("instrument.serial")->isVisible());
+        enter("700");
+        QCOMPARE(showOrder(bench.records(), "A-1001")->facts.back().fact.instrument, "TS-9");
     }
 
     void aForgottenInstrumentIsSaidAfterwards()
