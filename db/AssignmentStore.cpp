@@ -112,6 +112,27 @@ Result<std::vector<Assignment>> AssignmentStore::ofCircuit(const QString &circui
     return rows(statement, readAssignment);
 }
 
+Result<std::vector<PairUse>> AssignmentStore::ofCable(const QString &office,
+                                                      const QString &cable) const
+{
+    Statement statement(m_database, "assignment.of_cable");
+    statement.bind("office", office)
+        .bind("from", cable + '-')
+        .bind("before", cable + '.'); // the sign after the dash
+    return rows(statement, [](const Statement &row) {
+        return PairUse{row.text("value"),
+                       row.word<AssignmentState>("state"),
+                       row.text("order_number"),
+                       row.text("circuit_number"),
+                       row.text("pair"),
+                       row.word<OrderStatus>("status"),
+                       row.word<OrderOutcome>("outcome"),
+                       row.text("criterion"),
+                       row.text("reason"),
+                       row.boolean("hazard")};
+    });
+}
+
 Result<std::vector<ValueUse>> AssignmentStore::doubles() const
 {
     return uses("assignment.doubles");

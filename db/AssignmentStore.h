@@ -3,6 +3,7 @@
 // belongs to one circuit at a time, as planned (by an order that is open) or as working (by one
 // that was completed).
 
+#include "core/acceptance/Decision.h"
 #include "core/acceptance/DecisionInput.h"
 #include "core/order/Claims.h"
 #include "db/Transaction.h"
@@ -44,6 +45,19 @@ struct ValueUse
     bool operator==(const ValueUse &) const = default;
 };
 
+/// A pair of a cable and an order that has it, or had it once.
+struct PairUse
+{
+    QString pair; ///< its key
+    AssignmentState state = AssignmentState::Released;
+    QString order, circuit;
+    QString pairNow; ///< of the order, as typed
+    OrderStatus status = OrderStatus::Open;
+    OrderOutcome outcome = OrderOutcome::Incomplete;
+    QString criterion, reason; ///< first open one of the order, and why
+    bool hazard = false;       ///< open on the order's pair or at its premises
+};
+
 class AssignmentStore
 {
 public:
@@ -62,6 +76,8 @@ public:
                                                const QString &except = {}) const;
     Result<std::vector<Assignment>> ofOrder(const QString &order) const;
     Result<std::vector<Assignment>> ofCircuit(const QString &circuit) const; ///< released ones too
+    /// Every pair of the cable that an order of the office ever had; by pair, oldest first.
+    Result<std::vector<PairUse>> ofCable(const QString &office, const QString &cable) const;
     /// Over the whole database, from the orders themselves (open ones, held ones too, and the one
     /// by which each circuit works): every value that two circuits or more want or have.
     Result<std::vector<ValueUse>> doubles() const;

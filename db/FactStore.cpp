@@ -106,6 +106,39 @@ Result<QStringList> FactStore::openOrdersUsing(const QString &instrument) const
     return QStringList(numbers->begin(), numbers->end());
 }
 
+Result<void>
+FactStore::eachMakeup(const QString &office,
+                      const std::function<Result<void>(const StoredMakeup &)> &visit) const
+{
+    Statement statement(m_database, "fact.makeups_of_office");
+    statement.bind("office", office);
+    std::optional<StoredMakeup> newest;
+    for (;;) {
+        auto row = firstRow(statement, [](const Statement &each) {
+            return StoredMakeup{each.text("circuit_number"), each.text("order_number"),
+                                each.text("pair"), each.word<LineKind>("kind"),
+                                each.bytes("content")};
+        });
+        if (!row)
+            return failure(row.error());
+        if (newest && (!*row || (*row)->order != newest->order))
+            LOOPWRIGHT_TRY(visit(*newest));
+        if (!*row)
+            return {};
+        newest = std::move(*row);
+    }
+}
+
+Result<qint64> FactStore::countPairs(const QString &office) const
+{
+    Statement statement(m_database, "fact.pairs_of_office");
+    statement.bind("office", office);
+    LOOPWRIGHT_ASSIGN(const auto pairs, firstRow(statement, [](const Statement &row) {
+                          return row.integer("pairs");
+                      }));
+    return pairs.value_or(0);
+}
+
 Result<bool> FactStore::add(Transaction &transaction, const Fact &fact)
 {
     LOOPWRIGHT_ASSIGN(const auto subject, OrderStore(transaction.database()).subjectOf(fact.order));

@@ -2,7 +2,10 @@
 // Evidence: facts as they were recorded, voids and exceptions among them. Only ever added.
 
 #include "core/acceptance/Fact.h"
+#include "core/order/Services.h"
 #include "db/Transaction.h"
+
+#include <functional>
 
 namespace loopwright {
 
@@ -39,6 +42,19 @@ public:
 
     /// Numbers of the open orders with a fact that names the instrument.
     Result<QStringList> openOrdersUsing(const QString &instrument) const;
+
+    struct StoredMakeup
+    {
+        QString circuit, order, pair;
+        LineKind kind = LineKind::Bri;
+        QByteArray content; ///< the whole fact
+    };
+    /// The newest make-up of each order that holds a pair of the office, by pair; what was voided
+    /// is left out.
+    Result<void> eachMakeup(const QString &office,
+                            const std::function<Result<void>(const StoredMakeup &)> &visit) const;
+    /// How many pairs the office's orders hold, with a make-up or without.
+    Result<qint64> countPairs(const QString &office) const;
 
     /// True if it was added; false if a fact of this id with this content is there already.
     /// BadInput if the id is another fact's, NotFound if there is no such order.

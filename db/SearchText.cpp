@@ -24,6 +24,20 @@ QString bareDigits(const QString &text)
     return digits == text ? QString() : digits;
 }
 
+/// Letters and digits alone of a text with a digit, such as the number of a circuit or a pair;
+/// empty where that is the same text, or there is no digit.
+QString bareNumber(const QString &text)
+{
+    QString bare;
+    bool hasDigit = false;
+    for (const QChar c : text) {
+        hasDigit = hasDigit || c.isDigit();
+        if (c.isLetterOrNumber())
+            bare += c;
+    }
+    return hasDigit && bare != text ? bare : QString();
+}
+
 QString quoted(const QString &word)
 {
     return '"' + QString(word).replace('"', "\"\"") + '"';
@@ -49,17 +63,26 @@ QString foldForSearch(const QString &text)
 
 QString searchTextOf(const ServiceOrder &order)
 {
-    QStringList texts{order.number,  order.circuit,      order.customer,  order.premises,
-                      order.pair,    order.office,       order.installer, order.contact,
-                      order.remarks, order.relatedOrder, order.feederPair};
+    QStringList numbers{order.number, order.circuit, order.pair, order.relatedOrder,
+                        order.feederPair};
     for (const OrderedTerminal &terminal : order.terminals)
-        texts << terminal.dn << terminal.spid;
+        numbers << terminal.dn << terminal.spid;
+    const QStringList names{order.customer, order.premises, order.office, order.installer,
+                            order.contact,  order.crew,     order.remarks};
     QStringList words;
-    for (const QString &text : texts) {
-        const QString folded = foldForSearch(text);
-        for (const QString &word : {folded, bareDigits(folded)})
-            if (!word.isEmpty() && !words.contains(word))
-                words << word;
+    const auto add = [&words](const QString &word) {
+        if (!word.isEmpty() && !words.contains(word))
+            words << word;
+    };
+    for (const QString &number : numbers) {
+        const QString folded = foldForSearch(number);
+        add(folded);
+        add(bareNumber(folded));
+    }
+    for (const QString &name : names) {
+        const QString folded = foldForSearch(name);
+        add(folded);
+        add(bareDigits(folded));
     }
     return words.join('\n');
 }
@@ -69,11 +92,11 @@ SearchTerms searchTerms(const QString &typed)
     QStringList matches;
     QJsonArray shortWords;
     for (const QString &word : foldForSearch(typed).split(' ', Qt::SkipEmptyParts)) {
-        const QString digits = bareDigits(word);
+        const QString bare = bareNumber(word);
         if (word.size() < 3)
             shortWords << word;
-        else if (digits.size() >= 3)
-            matches << '(' + quoted(word) + " OR " + quoted(digits) + ')';
+        else if (bare.size() >= 3)
+            matches << '(' + quoted(word) + " OR " + quoted(bare) + ')';
         else
             matches << quoted(word);
     }

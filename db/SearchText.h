@@ -9,7 +9,8 @@ namespace loopwright {
 /// Lower case, without accents, white space made one blank.
 QString foldForSearch(const QString &text);
 
-/// Every number and name of an order, folded, one a line; a number also as bare digits.
+/// Every number and name of an order, folded, one a line; a number also as its letters and digits
+/// alone.
 QString searchTextOf(const ServiceOrder &order);
 
 /// The words of a search that must all be found. `match` is for the text index (words of three and

@@ -105,7 +105,8 @@ Result<DerivedState> derivedState(const Database &database, const StoredOrder &s
     }
     if (!hazards.empty()) // before everything else
         state.reason = hazardText(hazards.front(), decision.order).english();
-    state.waitingOn = waitingOnOf(stored.order, input.facts);
+    if (stored.status == OrderStatus::Open)
+        state.waitingOn = waitingOnOf(stored.order, input.facts);
     state.paper = stored.status != OrderStatus::Cancelled && isAccepted(decision.outcome) &&
                   getsCertificate(input.scope) && certificates.empty();
     state.hazard = !hazards.empty();

@@ -8,8 +8,6 @@
 #include "db/EventStore.h"
 #include "db/OrderStore.h"
 
-#include <QRegularExpression>
-
 #include <algorithm>
 
 namespace loopwright {
@@ -17,13 +15,6 @@ namespace loopwright {
 namespace {
 
 constexpr int mostCandidates = 20;
-
-/// The number at the end of a pair's name: how near two pairs of a cable are.
-qint64 pairNumber(const QString &pair)
-{
-    static const QRegularExpression digits("(\\d{1,9})\\D*$");
-    return digits.match(pair).captured(1).toLongLong();
-}
 
 /// The order that brought the circuit into service: the first that was completed, else the first
 /// that is accepted.
@@ -38,14 +29,6 @@ QString turnUpOf(const std::vector<OrderView> &orders)
     return {};
 }
 
-/// It says something of the plant, not of papers and instruments.
-bool isOfThePlant(const BoardRow &row)
-{
-    const Criterion *criterion = findCriterion(row.criterion);
-    return row.hazard || (criterion && criterion->station != Station::Identifiers &&
-                          criterion->station != Station::Acceptance);
-}
-
 Result<void> addNeighbours(Records &records, CircuitView &view)
 {
     const ServiceOrder &order = view.newest().order;
@@ -55,7 +38,8 @@ Result<void> addNeighbours(Records &records, CircuitView &view)
     LOOPWRIGHT_ASSIGN(
         auto rows,
         BoardStore(records.database()).inTroubleInCable(order.office, view.cable, view.circuit));
-    std::erase_if(rows, [](const BoardRow &row) { return !isOfThePlant(row); });
+    std::erase_if(rows,
+                  [](const BoardRow &row) { return !row.hazard && !isOfThePlant(row.criterion); });
     // A circuit may hold its pair as working and as planned.
     const auto again =
         std::unique(rows.begin(), rows.end(),

@@ -1,9 +1,11 @@
 #include "app/actions/Completion.h"
 
 #include "app/actions/Acceptance.h"
+#include "app/actions/LineSince.h"
 #include "core/certificate/CertificateNumber.h"
 #include "core/certificate/Slips.h"
 #include "db/DecisionStore.h"
+#include "db/EventStore.h"
 #include "db/OrderStore.h"
 
 #include <QRegularExpression>
@@ -32,9 +34,13 @@ Result<SpokenNumber> checkCompletion(Records &records, const QString &order, con
     if (digits.size() != 10 || mod97CheckDigits(digits.left(8)) != digits.right(2))
         return SpokenNumber::Misheard;
     LOOPWRIGHT_ASSIGN(const auto whole, OrderStore(records.database()).get(order));
-    if (isOf(now, digits))
-        return whole.status == OrderStatus::Cancelled ? SpokenNumber::Superseded
-                                                      : SpokenNumber::Stands;
+    if (isOf(now, digits)) {
+        LOOPWRIGHT_ASSIGN(const auto ofCircuit,
+                          EventStore(records.database()).ofCircuit(whole.order.circuit));
+        LOOPWRIGHT_ASSIGN(const auto since, lineSince(records.database(), whole.order, ofCircuit));
+        return whole.status == OrderStatus::Cancelled || !since.isEmpty() ? SpokenNumber::Superseded
+                                                                          : SpokenNumber::Stands;
+    }
     LOOPWRIGHT_ASSIGN(const auto stored, DecisionStore(records.database()).ofOrder(order));
     for (const StoredDecision &each : stored) {
         LOOPWRIGHT_ASSIGN(const auto earlier, decideAgain(records, each.id));

@@ -102,6 +102,7 @@ DayJob dayJobOf(const OrderView &view)
     const ServiceOrder &order = view.order;
     DayJob job;
     job.appointment = order.appointment;
+    job.crew = order.crew;
     job.order = order.number;
     job.customer = order.customer;
     job.premises = order.premises;
@@ -111,8 +112,7 @@ DayJob dayJobOf(const OrderView &view)
     job.pair = order.pair;
     job.accessNotes = order.accessNotes;
     job.terminalLocation = order.terminalLocation;
-    job.trouble = order.deskTest.isEmpty() ? order.symptom
-                                           : order.symptom + "; from the desk: " + order.deskTest;
+    job.trouble = troubleText(order);
     job.remarks = order.remarks;
     job.service = inOneLine(serviceLines(order));
     for (const CertificateTerminal &terminal : terminalLines(order))

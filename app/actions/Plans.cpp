@@ -152,18 +152,31 @@ Result<void> addDay(Records &records, std::vector<PlanChange> &changes, QDate on
 
 } // namespace
 
+namespace {
+
+/// An order is planned for somebody of the register; one that came in with another name keeps it.
+Result<void> checkInstaller(Records &records, const OrderFields &values)
+{
+    const QString installer = values.value("installer").trimmed();
+    if (!installer.isEmpty())
+        LOOPWRIGHT_TRY(registeredPerson(records, installer));
+    return {};
+}
+
+} // namespace
+
 Result<PlanReport> changePlans(Records &records, const std::vector<PlanChange> &changes,
                                bool sameWires)
 {
     LOOPWRIGHT_TRY(allow(records, Act::KeepOrders));
+    for (const PlanChange &change : changes)
+        LOOPWRIGHT_TRY(checkInstaller(records, change.values));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     return carryOut(records, std::move(transaction), changes, sameWires);
 }
 
 Result<PlanReport> assignOrders(Records &records, const Assigning &assigning)
 {
-    if (!assigning.installer.isEmpty())
-        LOOPWRIGHT_TRY(registeredPerson(records, assigning.installer));
     auto changes = forEach(assigning.orders, {{"installer", assigning.installer}});
     if (assigning.on.isValid())
         LOOPWRIGHT_TRY(addDay(records, changes, assigning.on, assigning.because));
@@ -228,9 +241,12 @@ Result<ImportReport> importPlans(Records &records, const QByteArray &csv,
     const auto take = [&records, &held](Transaction &transaction, const CsvTable &table,
                                         const CsvRow &row) -> Result<RowOutcome> {
         const QString column = table.value(row, "column");
+        const PlanChange change{table.value(row, "order_number"),
+                                {{column, table.value(row, "value")}}};
         Planning planning(records, transaction);
-        const auto done = planning.change(
-            {table.value(row, "order_number"), {{column, table.value(row, "value")}}}, false);
+        auto done = checkInstaller(records, change.values);
+        if (done)
+            done = planning.change(change, false);
         if (!done && !Refusals::isOfOne(done.error().code))
             return failure(done.error());
         if (!done)

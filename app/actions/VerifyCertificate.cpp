@@ -1,6 +1,7 @@
 #include "app/actions/VerifyCertificate.h"
 
 #include "app/actions/Issuing.h"
+#include "app/actions/LineSince.h"
 #include "app/print/CoverSheet.h"
 #include "app/print/PdfFile.h"
 #include "core/certificate/CertificateNumber.h"
@@ -74,31 +75,6 @@ bool isOfIssue(const Event &event, const StoredCertificate &certificate)
            event.detail.value("certificate") == certificate.number;
 }
 
-/// What other orders made of the circuit after this one's work on it was done: after it was
-/// completed, or the certificate was issued, whichever came first. Empty if it is as it was.
-Result<QString> circuitSince(const Database &database, const StoredCertificate &certificate,
-                             const ServiceOrder &then, const std::vector<Event> &ofCircuit)
-{
-    const auto done = std::ranges::find_if(ofCircuit, [&](const Event &event) {
-        return isOfIssue(event, certificate) ||
-               (event.kind == "order_completed" && event.order == certificate.order);
-    });
-    for (auto event = done; event != ofCircuit.end(); ++event) {
-        if (event->kind != "order_completed" || event->order == certificate.order)
-            continue;
-        LOOPWRIGHT_ASSIGN(const auto later, OrderStore(database).get(event->order));
-        if (later.order.type == OrderType::Repair)
-            continue; // it changes nothing of the line
-        if (later.order.type == OrderType::Disconnect)
-            return QString("The circuit was disconnected by order %1.").arg(event->order);
-        if (later.order.type == OrderType::Move)
-            return QString("The line was moved by order %1.").arg(event->order);
-        if (const QString change = lineChange(then, later.order); !change.isEmpty())
-            return QString("Since then %1 by order %2.").arg(change, event->order);
-    }
-    return QString();
-}
-
 /// What the order is now, held against what was decided on. Empty if they agree.
 QString orderSince(const ServiceOrder &then, OrderOutcome certified, const Certifying &about)
 {
@@ -131,7 +107,8 @@ Result<QString> standsNoLonger(Records &records, const StoredCertificate &certif
     LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(decision->input, "decision"));
     LOOPWRIGHT_ASSIGN(const auto input, DecisionInput::fromJson(object, "decision"));
     LOOPWRIGHT_ASSIGN(const auto circuit,
-                      circuitSince(database, certificate, input.order, ofCircuit));
+                      lineSince(database, input.order, ofCircuit,
+                                [&](const Event &event) { return isOfIssue(event, certificate); }));
     if (!circuit.isEmpty())
         return circuit;
     LOOPWRIGHT_ASSIGN(const auto voided, voidedEvidence(database, *decision));

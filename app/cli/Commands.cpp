@@ -32,8 +32,10 @@
 #include "app/cli/commands/OrderPlans.h"
 #include "app/cli/commands/OrderPut.h"
 #include "app/cli/commands/OrderShow.h"
+#include "app/cli/commands/PairSpare.h"
 #include "app/cli/commands/PersonPin.h"
 #include "app/cli/commands/QualifyLoop.h"
+#include "app/cli/commands/QualifyOffice.h"
 #include "app/cli/commands/Record.h"
 #include "app/cli/commands/RegisterLists.h"
 #include "app/cli/commands/Strip.h"
@@ -55,6 +57,7 @@ constexpr CommandEntry commands[] = {
     {"analyse bound", "Say what a count of bit errors proves", Effect::Reads, makeAnalyseBound},
     {"analyse capture", "Compare a captured B channel with the test pattern", Effect::Reads, makeAnalyseCapture},
     {"qualify loop", "Say whether a make-up is fit for a basic-rate line", Effect::Reads, makeQualifyLoop},
+    {"qualify office", "Say of every pair of an office with a make-up whether it is fit, and what would mend it", Effect::Reads, makeQualifyOffice},
     {"loop curve", "Tell or draw the loss of a make-up over frequency", Effect::Paints, makeLoopCurve},
     {"strip", "Draw a run second by second", Effect::Paints, makeStrip},
     {"variants", "List the protocol variants", Effect::Reads, makeVariants},
@@ -86,6 +89,7 @@ constexpr CommandEntry commands[] = {
     {"trouble close", "Close a trouble: what was found, what cleared it, the cause", Effect::Changes, makeTroubleClose},
     {"trouble list", "List the troubles", Effect::Reads, makeTroubleList},
     {"hazard list", "Show every dangerous voltage that was read, and how it was closed", Effect::Reads, makeHazardList},
+    {"pair spare", "List pairs of an order's cable that nobody has, the best first", Effect::Reads, makePairSpare},
     {"circuit show", "Show all orders of a circuit and its events", Effect::Reads, makeCircuitShow},
     {"audit", "Compute anew what is derived; look for identifiers in error or held twice", Effect::Reads, makeAudit},
     // evidence and acceptance
@@ -124,6 +128,7 @@ constexpr std::pair<const char *, const char *> groups[] = {
     {"order", "Orders, from the file to completion"},
     {"trouble", "Troubles of circuits in service"},
     {"hazard", "Dangerous voltages"},
+    {"pair", "Pairs of a cable"},
     {"circuit", "Circuits"},
     {"certificate", "Certificates"},
     {"key", "The keys that sign certificates and heads of the log"},

@@ -9,6 +9,7 @@
 #include "app/desktop/screens/IdentifierScreen.h"
 #include "app/desktop/screens/ImportScreen.h"
 #include "app/desktop/screens/JobScreen.h"
+#include "app/desktop/screens/LoopsScreen.h"
 #include "app/desktop/screens/OrderScreen.h"
 #include "app/desktop/screens/RegisterScreen.h"
 
@@ -46,6 +47,9 @@ constexpr ScreenEntry entries[] = {
      &make<CertificateScreen>},
     {"hazards", TEXT("Hazards"), TEXT("Dangerous voltages that were read, and how each was closed"),
      GlyphShape::Doubtful, &make<HazardScreen>},
+    {"loops", TEXT("Loops"),
+     TEXT("Which loops of an office carry basic rate, and what would mend others"),
+     GlyphShape::Loops, &make<LoopsScreen>},
     {"handoff", TEXT("Hand on"), TEXT("A job that is not accepted, to read aloud or print"),
      GlyphShape::Job, &make<HandoffScreen>, "job"},
 };

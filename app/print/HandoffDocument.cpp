@@ -72,7 +72,8 @@ Blocks subjectBlocks(const Handoff &handoff)
 
 Blocks lineBlocks(const Handoff &handoff)
 {
-    return {Facts{{{"Customer", handoff.customer},
+    return {Facts{{{"Trouble", handoff.trouble},
+                   {"Customer", handoff.customer},
                    {"Contact", handoff.contact},
                    {"Premises", handoff.premises},
                    {"Access", handoff.access},

@@ -64,6 +64,7 @@ Blocks lineBlocks(const DayJob &job, QDate day)
         blocks.push_back(Paragraph{hazard, Tone::Bad});
     blocks.push_back(Facts{{{"Line", joined({job.service, job.office, "pair " + job.pair})},
                             {"Numbers", job.numbers.join('\n')},
+                            {"Crew", job.crew},
                             {"Place", job.terminalLocation},
                             {"Trouble", job.trouble},
                             {"Remarks", job.remarks},
@@ -189,11 +190,14 @@ Document leaveBehindDocument(const LeaveBehindSlip &slip)
 {
     Document document = emptySlip("Your line, order " + slip.order, "This is no certificate.");
     Blocks &blocks = document.blocks;
-    append(blocks, {Paragraph{"Your line is not ready yet", Tone::Title, mm(2)},
+    append(blocks, {Paragraph{slip.symptom.isEmpty() ? "Your line is not ready yet"
+                                                     : "Your line is not repaired yet",
+                              Tone::Title, mm(2)},
                     Facts{{{"Customer", slip.customer},
                            {"Premises", slip.premises},
                            {"Circuit", slip.circuit},
                            {"Order", slip.order},
+                           {"You told us", slip.symptom},
                            {"We were there", slip.visited}},
                           1,
                           mm(30)}});

@@ -25,6 +25,7 @@ doc::Document settingsCard(const CardContent &card);
 struct DayJob
 {
     QString appointment; ///< "09:00-11:00"; may be empty
+    QString crew;        ///< what the work takes: two people, a bucket truck; may be empty
     QString order, customer, premises, contact, circuit, office, pair;
     QString accessNotes, terminalLocation, remarks;
     QString trouble;     ///< the symptom, and what a test from the desk showed; of a repair

@@ -441,6 +441,12 @@ const Criterion *findCriterion(const QString &key)
     return found == std::end(table) ? nullptr : found;
 }
 
+bool isOfThePlant(const QString &criterion)
+{
+    const Criterion *found = findCriterion(criterion);
+    return found && found->station != Station::Identifiers && found->station != Station::Acceptance;
+}
+
 bool belongs(const Criterion &criterion, LineKind kind)
 {
     switch (criterion.lines) {

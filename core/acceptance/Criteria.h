@@ -68,6 +68,8 @@ QStringList criterionKeys(); ///< of all, in that order
 std::vector<Need> needsOf(const ServiceOrder &order, OrderScope scope, const LimitSet &limits);
 /// Null for a key without a row.
 const Criterion *findCriterion(const QString &key);
+/// Whether what it shows is of the plant, not of papers and instruments; false for an unknown key.
+bool isOfThePlant(const QString &criterion);
 /// Whether an order of this kind of line has the criterion.
 bool belongs(const Criterion &criterion, LineKind kind);
 bool isNeeded(const Criterion &criterion, const ServiceOrder &order, OrderScope scope);

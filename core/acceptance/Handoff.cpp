@@ -317,6 +317,7 @@ Handoff makeHandoff(const HandoffSources &sources)
     handoff.numbers = numbers.join(", ");
     access.removeAll(QString());
     handoff.access = access.join("; ");
+    handoff.trouble = troubleText(order);
     const ProtocolVariant *variant = findVariant(order.variant);
     handoff.variant = variant ? variant->name : order.variant;
     addHazards(handoff, sources);

@@ -60,6 +60,7 @@ struct Handoff
     QString numbers; ///< as ordered, joined by commas
     QString variant; ///< name of the protocol variant
     QString access;  ///< access notes and the terminal's place
+    QString trouble; ///< of a repair: what the customer says, and what the desk found
 
     std::vector<HandoffHazard> hazards; ///< open ones
     QStringList closedHazards;          ///< of the pair: what was read and how it was closed

@@ -108,7 +108,8 @@ QStringList whatIsNext(const CertificateSources &sources, const NumberGuard &gua
         next << text + '.';
     }
     if (order.dueDate.isValid() && order.dueDate > sources.issuedAt.localDate())
-        next << QString("The line is due on %1%2.")
+        next << QString(order.type == OrderType::Repair ? "The repair is due on %1%2."
+                                                        : "The line is due on %1%2.")
                     .arg(paperDay(order.dueDate), order.appointment.isEmpty()
                                                       ? QString()
                                                       : ", " + guard.coverTyped(order.appointment));
@@ -125,13 +126,17 @@ Result<LeaveBehindSlip> leaveBehindSlip(const CertificateSources &sources, const
     LOOPWRIGHT_TRY(checkForPaper(sources.input));
     if (isAccepted(sources.decision.outcome))
         return failure(ErrorCode::Refused,
-                       QString("order %1 is accepted: it gets a certificate").arg(order.number));
+                       QString(order.type == OrderType::Repair
+                                   ? "the line of order %1 works again: nothing is left behind"
+                                   : "order %1 is accepted: it gets a certificate")
+                           .arg(order.number));
     LeaveBehindSlip slip;
     slip.order = order.number;
     slip.customer = guard.coverTyped(order.customer);
     slip.premises = guard.coverTyped(order.premises);
     slip.circuit = order.circuit;
     slip.visited = workText(sources);
+    slip.symptom = guard.coverTyped(order.symptom);
     const bool isHeld = isHazardOpen(sources);
     for (const CriterionResult &criterion : sources.decision.criteria) {
         // Of wires that nobody may touch no slip says that they are fit.

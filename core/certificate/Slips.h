@@ -10,6 +10,7 @@ struct LeaveBehindSlip
 {
     QString order, customer, premises, circuit;
     QString visited;     ///< days, and by whom; empty if nobody was there
+    QString symptom;     ///< of a repair: what the customer said; else empty
     QStringList done;    ///< what was shown, in the customer's words
     QStringList hazards; ///< dangerous voltages that were read, and how each was closed
     QStringList missing; ///< what failed or was not shown

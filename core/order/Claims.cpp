@@ -73,6 +73,12 @@ QString cableOf(const QString &pair)
     return key.first(std::max<qsizetype>(key.lastIndexOf('-'), 0));
 }
 
+qint64 pairNumber(const QString &pair)
+{
+    static const QRegularExpression digits("(\\d{1,9})\\D*$");
+    return digits.match(pair).captured(1).toLongLong();
+}
+
 QString pairIdentity(const QString &pair)
 {
     QString text;

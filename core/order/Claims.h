@@ -40,6 +40,8 @@ std::vector<Claim> claimsOf(const ServiceOrder &order);
 QString pairKey(const QString &pair);
 /// The cable of a pair: its key before the last dash; empty if it has none.
 QString cableOf(const QString &pair);
+/// The number at the end of a pair's name: how near two pairs of a cable are; 0 without one.
+qint64 pairNumber(const QString &pair);
 /// The name of a pair without what it is written with: letters and digits alone, in upper case.
 QString pairIdentity(const QString &pair);
 /// Folded case and white space.

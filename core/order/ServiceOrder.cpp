@@ -33,6 +33,8 @@ constexpr OrderText texts[] = {
      "keys, hours, dogs; may be left empty", true},
     {"appointment", &ServiceOrder::appointment, OrderPart::Order, "Appointment",
      "e.g. 09:00-11:00"},
+    {"crew", &ServiceOrder::crew, OrderPart::Order, "Crew and vehicle",
+     "e.g. two people, ladder, bucket truck"},
     {"terminal_location", &ServiceOrder::terminalLocation, OrderPart::Customer, "Terminal's place",
      "may be left empty"},
     {"feeder_pair", &ServiceOrder::feederPair, OrderPart::Line, "Feeder pair", "may be left empty"},
@@ -61,6 +63,12 @@ constexpr std::pair<const char *, Services ServiceOrder::*> channels[] = {
 };
 
 } // namespace
+
+QString troubleText(const ServiceOrder &order)
+{
+    return order.deskTest.isEmpty() ? order.symptom
+                                    : order.symptom + "; from the desk: " + order.deskTest;
+}
 
 void ServiceOrder::keepPlan(const ServiceOrder &before)
 {

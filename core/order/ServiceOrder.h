@@ -54,6 +54,7 @@ struct ServiceOrder
     QString installer, remarks;
     QString symptom,
         deskTest; ///< of a repair: what the customer says, what a test from the desk showed
+    QString crew; ///< what the work takes: two people, a ladder, a bucket truck
     QString contact, accessNotes, appointment, terminalLocation, feederPair, dialPrefix,
         relatedOrder;
     QString headNumber, numberRange; ///< of a point-to-point line: "217-555-0140", "00-49"
@@ -84,6 +85,10 @@ struct ServiceOrder
     /// in once more, from a file or a form, knows nothing of it.
     void keepPlan(const ServiceOrder &before);
 };
+
+/// What the customer says of a repair, and what a test from the desk showed, in one line; empty for
+/// an order without a symptom.
+QString troubleText(const ServiceOrder &order);
 
 /// Where a field stands on the form of an order.
 enum class OrderPart

@@ -187,6 +187,7 @@ CREATE TABLE assignment (
 CREATE UNIQUE INDEX assignment_held ON assignment (kind, scope, value, service_order)
     WHERE state <> 'released';
 CREATE INDEX assignment_circuit ON assignment (circuit, state);
+CREATE INDEX assignment_pair ON assignment (scope, value) WHERE kind = 'pair'; -- a cable's, released too
 CREATE INDEX assignment_order ON assignment (service_order, state);
 
 CREATE TRIGGER assignment_one_circuit BEFORE INSERT ON assignment WHEN NEW.state <> 'released'

@@ -20,6 +20,15 @@ FROM assignment AS a JOIN circuit AS c ON c.id = a.circuit
 JOIN service_order AS o ON o.id = a.service_order
 WHERE c.circuit_number = :circuit_number ORDER BY a.id
 
+-- Of every pair of a cable that an order ever had, who had it and what became of that order, oldest
+-- first.
+-- name: of_cable
+SELECT a.value, a.state, s.order_number, s.circuit_number, s.pair, s.status, s.outcome, s.criterion,
+       s.reason, s.hazard
+FROM assignment AS a CROSS JOIN order_state AS s ON s.service_order = a.service_order
+WHERE a.kind = 'pair' AND a.scope = :office AND a.value >= :from AND a.value < :before
+ORDER BY a.value, a.id
+
 -- Of values, not of a SELECT: into a table with triggers that would go by way of a temporary table,
 -- which costs more than all the rest.
 -- name: plan

@@ -58,3 +58,19 @@ ORDER BY o.order_number
 SELECT DISTINCT o.order_number FROM fact AS f JOIN service_order AS o ON o.id = f.service_order
 WHERE f.instrument = :instrument AND f.instrument <> '' -- as the index says it
   AND o.status = 'open' ORDER BY o.order_number
+
+-- The make-ups of the pairs that an office holds, those of one order one after the other, oldest
+-- first; what was voided is left out.
+-- name: makeups_of_office
+SELECT s.circuit_number, s.order_number, s.pair, s.kind, f.content
+FROM assignment AS a
+CROSS JOIN order_state AS s ON s.service_order = a.service_order
+CROSS JOIN fact AS f ON f.service_order = a.service_order
+WHERE a.kind = 'pair' AND a.scope = :office AND a.state <> 'released'
+  AND f.kind = 'loop' AND json_type(f.content, '$.makeup') = 'object'
+  AND NOT EXISTS (SELECT 1 FROM fact AS v WHERE v.voids = f.uuid)
+ORDER BY a.value, a.service_order, f.at_utc, f.id
+
+-- name: pairs_of_office
+SELECT count(*) AS pairs FROM assignment
+WHERE kind = 'pair' AND scope = :office AND state <> 'released'

@@ -10,6 +10,19 @@ class SearchTextTest : public QObject
 {
     Q_OBJECT
 private slots:
+    void aNumberIsFoundWithAndWithoutSeparators()
+    {
+        OrderFields fields = jobs::briFields();
+        fields["circuit_number"] = "HRBR/01-10";
+        const QString text = searchTextOf(jobs::order(fields));
+        for (const char *typed : {"hrbr0110", "HRBR/01-10", "br01-10", "rbr/0110"}) {
+            bool found = false;
+            for (const QString &word :
+                 searchTerms(typed).match.remove('(').remove(')').split(" OR "))
+                found = found || text.contains(word.mid(1, word.size() - 2));
+            QVERIFY2(found, typed);
+        }
+    }
     void folds_data()
     {
         QTest::addColumn<QString>("text");
@@ -34,8 +47,8 @@ private slots:
     void holdsNumbersAndNames()
     {
         const QStringList words = searchTextOf(jobs::order(jobs::briFields())).split('\n');
-        for (const char *word : {"a-1001", "c-77", "bright bakery", "12 mill lane", "17-204",
-                                 "217-555-0143", "2175550143", "21755501440101"})
+        for (const char *word : {"a-1001", "a1001", "c-77", "bright bakery", "12 mill lane",
+                                 "17-204", "217-555-0143", "2175550143", "21755501440101"})
             QVERIFY2(words.contains(word), word);
     }
     void terms_data()
@@ -55,6 +68,12 @@ private slots:
         QTest::newRow("number") << "555-0143"
                                 << R"(("555-0143" OR "5550143"))"
                                 << "[]";
+        QTest::newRow("letters and digits") << "C7/102"
+                                            << R"(("c7/102" OR "c7102"))"
+                                            << "[]";
+        QTest::newRow("a name with a sign") << "Smith&Sons"
+                                            << R"("smith&sons")"
+                                            << "[]";
         QTest::newRow("short") << "7 12 mill"
                                << R"("mill")"
                                << R"(["7","12"])";

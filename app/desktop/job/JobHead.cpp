@@ -131,6 +131,7 @@ QString JobHead::remarksText(bool low) const
                                      std::pair(tr("From the desk: %1"), order.deskTest),
                                      std::pair(QStringLiteral("%1"), planText(order)),
                                      std::pair(tr("Appointment: %1"), order.appointment),
+                                     std::pair(tr("Crew: %1"), order.crew),
                                      std::pair(tr("Contact: %1"), order.contact),
                                      std::pair(tr("Access: %1"), order.accessNotes),
                                      std::pair(tr("Remarks: %1"), order.remarks)})

@@ -18,6 +18,7 @@ enum class GlyphShape
     Import,      ///< an arrow into a tray
     Register,    ///< a book
     Certificate, ///< a sheet with a seal
+    Loops,       ///< a curve that falls
     Done,        ///< a disc with a tick
     Failed,      ///< a diamond with a cross
     Open,        ///< a ring

@@ -149,6 +149,11 @@ private slots:
         QVERIFY(resumeOrders(*m_records, {"B-1", "B-2"}));
         QCOMPARE(row("B-1").waitingOn, "plant");
         QCOMPARE(row("B-2").waitingOn, "");
+        // What has ended waits on nobody.
+        QVERIFY(holdOrders(*m_records, {"B-2"}, WaitingOn::Permit, "the street is closed"));
+        QVERIFY(cancelOrder(*m_records, "B-2", "not wanted any more"));
+        QCOMPARE(row("B-2").waitingOn, "");
+        QCOMPARE(found(filter(BoardFacet::WaitingOn, "permit")), QStringList());
     }
     void installersHaveTheirNames()
     {

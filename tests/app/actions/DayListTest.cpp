@@ -7,6 +7,8 @@
 #include "tests/support/Papers.h"
 #include "tests/support/Premises.h"
 
+#include <algorithm>
+
 using namespace loopwright;
 using namespace loopwright::jobs;
 
@@ -21,6 +23,7 @@ private slots:
         OrderFields other = thirdLine();
         other["premises"] = "3 Quay Street";
         other["appointment"] = "08:00-09:00";
+        other["crew"] = "bucket truck";
         OrderFields correction = briFields();
         correction["order_number"] = "A-4001";
         correction["order_type"] = "disconnect";
@@ -38,6 +41,7 @@ private slots:
         for (const DayJob &job : *jobs)
             (job.needsVisit ? visits : paper) << job.order;
         QCOMPARE(visits, (QStringList{"A-3001", "A-2001"})); // by appointment
+        QCOMPARE(std::ranges::find(*jobs, "A-3001", &DayJob::order)->crew, "bucket truck");
         paper.sort();
         QCOMPARE(paper, (QStringList{"A-1001", "A-4001"}));
     }

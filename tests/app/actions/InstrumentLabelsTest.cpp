@@ -6,6 +6,7 @@
 #include "app/actions/Acceptance.h"
 #include "app/actions/Evidence.h"
 #include "app/actions/Register.h"
+#include "db/SqliteConnection.h"
 #include "tests/support/Office.h"
 #include "tests/support/Records.h"
 
@@ -91,7 +92,7 @@ private slots:
         QCOMPARE(result.outcome, CriterionOutcome::Met);
         QVERIFY2(result.plain.english().contains("As labelled, until the office confirms it: TS-9"),
                  qPrintable(result.plain.english()));
-        QCOMPARE(decideOrder(*m_records, "A-1001")->outcome, DecisionOutcome::Accepted);
+        QCOMPARE(decideOrder(*m_records, "A-1001")->outcome, OrderOutcome::Accepted);
         QCOMPARE(labelEvents(), 1);
         // The same again writes nothing; another reading of the label corrects it.
         QVERIFY(labelInstrument(*m_records, good));

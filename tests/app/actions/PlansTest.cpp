@@ -74,6 +74,19 @@ private slots:
         QCOMPARE(order("A-1002").dueBecause, "flood");
         QCOMPARE(order("A-1002").firstDueDate, "2026-03-06");
     }
+    void nobodyUnknownIsPlannedFor()
+    {
+        const auto refused = changePlans(*m_records, {{"A-1001", {{"installer", "Nobody"}}}});
+        QVERIFY(!refused);
+        QCOMPARE(refused.error().code, ErrorCode::NotFound);
+        const auto rows = importPlans(
+            *m_records, "order_number,column,value\nA-1001,installer,Nobody\nA-1002,installer,\n",
+            {"plans.csv"});
+        QVERIFY(rows);
+        QCOMPARE(rows->refused, 1);
+        QVERIFY(order("A-1001").installer != u"Nobody");
+        QCOMPARE(order("A-1002").installer, "");
+    }
     void oneRefusedRefusesAll()
     {
         QVERIFY(cancelOrder(*m_records, "A-1002", "not wanted"));

@@ -51,11 +51,11 @@ private slots:
         later[5] = "2026-04-02";
         const Answered future = label("TS-8", later);
         COMPARE_STATUS(future, ExitStatus::BadInput);
-        QVERIFY2(future.err.contains("--calibrated-on"), future.err.constData());
+        QVERIFY2(future.all().contains("--calibrated-on"), future.all().constData());
         COMPARE_STATUS(label("TS-8", m_good.mid(0, 4)), ExitStatus::Usage);
         COMPARE_STATUS(label("TS-4", m_good), ExitStatus::No); // in the register
     }
 };
 
-QTEST_GUILESS_MAIN(InstrumentCommandsTest)
+QTEST_MAIN(InstrumentCommandsTest)
 #include "InstrumentCommandsTest.moc"

@@ -17,6 +17,7 @@ DayJob dayJob(int number)
     job.premises = QString("%1 Mill Lane").arg(number);
     job.circuit = "C-77";
     job.pair = "17-204";
+    job.crew = "two people, bucket truck";
     job.accessNotes = "Ring at the back door.";
     job.remarks = "Bring the long ladder.";
     job.numbers = {"1: 217-555-0143, SPID 21755501430101, TEI automatic",
@@ -75,6 +76,7 @@ private slots:
             pieces << job.premises << "Ring at the back door."
                    << "Order " + job.order << "due today"
                    << "SPID 21755501430101"
+                   << "two people, bucket truck"
                    << "Bring the long ladder."
                    << "Make the safety card.";
         VERIFY_IN_ORDER(text, pieces);
@@ -127,9 +129,12 @@ private slots:
         slip.done = {"The pair was checked for dangerous voltage."};
         slip.call = {"217-555-0171", "every day", "order A-1001"};
         slip.issuer = certificates::issuer();
+        QVERIFY(papers::textOf(layOut(leaveBehindDocument(slip), Paper::A4))
+                    .contains("Your line is not ready yet"));
+        slip.symptom = "no dial tone";
         const QString text = papers::textOf(layOut(leaveBehindDocument(slip), Paper::A4));
         VERIFY_IN_ORDER(
-            text, {"Your line is not ready yet", "Bright Bakery", "12 Mill Lane",
+            text, {"Your line is not repaired yet", "Bright Bakery", "12 Mill Lane", "no dial tone",
                    "4 March 2026, by Pat Example", "What is missing", "A call did not go through.",
                    "What happens next", "No day is fixed yet", "Whom to call",
                    "Call 217-555-0171 (every day), and name order A-1001.", "What was done",

@@ -29,6 +29,16 @@ class HandoffTest : public QObject
     Q_OBJECT
 
 private slots:
+    void ofARepairItSaysWhatIsTheTrouble()
+    {
+        OrderFields fields = jobs::briFields();
+        QCOMPARE(handoffOf(fields, {}).trouble, "");
+        fields["order_type"] = "repair";
+        fields["symptom"] = "no dial tone";
+        fields["desk_test"] = "open at 2000 ft";
+        QCOMPARE(handoffOf(fields, {}).trouble, "no dial tone; from the desk: open at 2000 ft");
+    }
+
     /// A handoff is never refused: what is known of the line stands on it all the same.
     void nothingIsOpen()
     {

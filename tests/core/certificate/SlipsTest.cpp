@@ -52,6 +52,21 @@ private slots:
         QCOMPARE(slip.next, QStringList{"The line is due on 6 March 2026."});
     }
 
+    void aRepairIsToldAsOne()
+    {
+        OrderFields fields = jobs::briFields();
+        fields["order_type"] = "repair";
+        fields["symptom"] = "no dial tone since Monday";
+        const LeaveBehindSlip slip = slipOf(begun(0.2), fields);
+        QCOMPARE(slip.symptom, "no dial tone since Monday");
+        QCOMPARE(slip.next, QStringList{"The repair is due on 6 March 2026."});
+        QCOMPARE(slipOf(begun(0.2)).symptom, "");
+        const auto mended = leaveBehindSlip(sources(fields, jobs::briFacts()), {});
+        QVERIFY(!mended);
+        QVERIFY2(mended.error().message.contains("works again"),
+                 qPrintable(mended.error().message));
+    }
+
     /// Of wires that nobody may touch no slip says that they are fit.
     void besideAHazardNothingOfThePairIsDone()
     {

@@ -80,10 +80,10 @@ private slots:
 
     void anUnknownInstrumentIsEnteredFromItsLabel()
     {
-        JobBench bench({briFields()});
+        JobBench bench({analogFields()});
         bench.at(10);
-        take(bench.records(), briFields(), {safety(1, 5)});
-        bench.window().openOrder("A-1001");
+        take(bench.records(), analogFields(), {safety(101, 5)});
+        bench.window().openOrder("A-2001");
         next();
         AT("instrument.instrument");
         QVERIFY(!bench.find<QWidget>("instrument.serial")->isVisible());
@@ -105,8 +105,9 @@ private slots:
         QVERIFY2(fieldOf(bench, "instrument.instrument")->sentence().contains("as labelled"),
                  qPrintable(fieldOf(bench, "instrument.instrument")->sentence()));
         QVERIFY(!bench.find<QWidget>("instrument.serial")->isVisible());
+        AT("pair.loop.measured.dc_resistance_ohm");
         enter("700");
-        QCOMPARE(showOrder(bench.records(), "A-1001")->facts.back().fact.instrument, "TS-9");
+        QCOMPARE(showOrder(bench.records(), "A-2001")->facts.back().fact.instrument, "TS-9");
     }
 
     void aForgottenInstrumentIsSaidAfterwards()
@@ -292,11 +293,12 @@ private slots:
         fields["contact"] = "Pat, 217-555-0199";
         fields["access_notes"] = "key at the bakery";
         fields["appointment"] = "2026-03-06 am";
+        fields["crew"] = "two people, bucket truck";
         JobBench bench({fields});
         bench.window().openOrder("A-1001");
         const auto *line = bench.find<QLabel>("head.remarks");
         QVERIFY(line->isVisible());
-        for (const char *column : {"remarks", "contact", "access_notes", "appointment"})
+        for (const char *column : {"remarks", "contact", "access_notes", "appointment", "crew"})
             QVERIFY2(line->text().contains(fields[column]), column);
     }
 

@@ -1,0 +1,369 @@
+#include "app/desktop/screens/LoopsScreen.h"
+
+#include "app/actions/Register.h"
+#include "app/desktop/Theme.h"
+#include "app/desktop/models/TextTable.h"
+#include "app/desktop/widgets/PageElements.h"
+#include "app/desktop/widgets/SignLine.h"
+#include "app/desktop/widgets/Table.h"
+
+#include <QComboBox>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QProgressBar>
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+struct Column
+{
+    const char *head;
+    double em;
+    QString (*text)(const OfficeLoop &loop);
+    /// What it is sorted by where that is no text.
+    double (*number)(const OfficeLoop &loop) = nullptr;
+};
+
+#define TEXT(text) QT_TRANSLATE_NOOP("LoopsScreen", text)
+
+QString verdictText(Suitability verdict)
+{
+    switch (verdict) {
+    case Suitability::Suitable:
+        return LoopsScreen::tr("suitable");
+    case Suitability::Marginal:
+        return LoopsScreen::tr("marginal");
+    case Suitability::NotSuitable:
+        break;
+    }
+    return LoopsScreen::tr("not suitable");
+}
+
+Status signOf(Suitability verdict)
+{
+    switch (verdict) {
+    case Suitability::Suitable:
+        return Status::Done;
+    case Suitability::Marginal:
+        return Status::Doubtful;
+    case Suitability::NotSuitable:
+        break;
+    }
+    return Status::Failed;
+}
+
+QString mendText(const OfficeLoop &loop)
+{
+    if (loop.mends.empty())
+        return {};
+    const Remedy &best = loop.mends.front();
+    return LoopsScreen::tr("%1: then %2 dB, %3")
+        .arg(best.text.english())
+        .arg(best.lossAfterDb, 0, 'f', 1)
+        .arg(verdictText(best.verdictAfter));
+}
+
+QString rounded(double value, int decimals = 0)
+{
+    return QString::number(value, 'f', decimals);
+}
+
+constexpr Column columns[] = {
+    {TEXT("Verdict"), 8, [](const OfficeLoop &loop) { return verdictText(loop.judged.verdict); },
+     [](const OfficeLoop &loop) { return double(loop.judged.verdict); }},
+    {TEXT("Pair"), 8, [](const OfficeLoop &loop) { return loop.pair; }},
+    {TEXT("Circuit"), 8, [](const OfficeLoop &loop) { return loop.circuit; }},
+    {TEXT("Order"), 8, [](const OfficeLoop &loop) { return loop.order; }},
+    {TEXT("Line"), 5,
+     [](const OfficeLoop &loop) {
+         return loop.kind == LineKind::Bri ? LoopsScreen::tr("BRI") : LoopsScreen::tr("analog");
+     }},
+    {TEXT("Loss, dB"), 6,
+     [](const OfficeLoop &loop) { return rounded(loop.judged.insertionLossDb, 1); },
+     [](const OfficeLoop &loop) { return loop.judged.insertionLossDb; }},
+    {TEXT("Hot, dB"), 6, [](const OfficeLoop &loop) { return rounded(loop.judged.hotLossDb, 1); },
+     [](const OfficeLoop &loop) { return loop.judged.hotLossDb; }},
+    {TEXT("Resistance, Ω"), 8,
+     [](const OfficeLoop &loop) { return rounded(loop.judged.dcResistanceOhm); },
+     [](const OfficeLoop &loop) { return loop.judged.dcResistanceOhm; }},
+    {TEXT("Length, ft"), 7,
+     [](const OfficeLoop &loop) { return rounded(loop.judged.workingLengthFt); },
+     [](const OfficeLoop &loop) { return loop.judged.workingLengthFt; }},
+    {TEXT("Taps, ft"), 6, [](const OfficeLoop &loop) { return rounded(loop.judged.bridgedTapFt); },
+     [](const OfficeLoop &loop) { return loop.judged.bridgedTapFt; }},
+    {TEXT("Coils"), 5,
+     [](const OfficeLoop &loop) { return QString::number(loop.judged.loadCoils); },
+     [](const OfficeLoop &loop) { return double(loop.judged.loadCoils); }},
+    {TEXT("Would mend it"), 30, mendText},
+};
+
+#undef TEXT
+
+QStringList heads()
+{
+    QStringList all;
+    for (const Column &column : columns)
+        all << LoopsScreen::tr(column.head);
+    return all;
+}
+
+std::vector<double> widths()
+{
+    std::vector<double> all;
+    for (const Column &column : columns)
+        all.push_back(column.em);
+    return all;
+}
+
+} // namespace
+
+LoopsScreen::LoopsScreen(DesktopContext &workplace, QWidget *parent)
+    : Screen(workplace, parent)
+    , m_worker(workplace.longWork())
+    , m_saver(workplace.longWork())
+    , m_model(new TextTable(heads(), 0, {1, 2, 3, 5, 6, 7, 8, 9, 10}, this))
+    , m_office(new QComboBox)
+    , m_start(makeButton(tr("Judge its loops"), QStringLiteral("loops.start"), [this] { start(); }))
+    , m_stop(makeButton(tr("Stop"), QStringLiteral("loops.stop"),
+                        [this] {
+                            m_worker.stop();
+                            m_saver.stop();
+                        }))
+    , m_save(makeButton(tr("Save as CSV…"), QStringLiteral("loops.save"), [this] { save(); }))
+    , m_progress(new QProgressBar)
+    , m_summary(new SignLine)
+    , m_table(new Table(QStringLiteral("loops.list"), tr("Loops of the office")))
+    , m_chosen(new SignLine)
+    , m_empty(new EmptyState)
+{
+    m_office->setObjectName(QStringLiteral("loops.office"));
+    m_office->setAccessibleName(tr("Serving office"));
+    m_office->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    m_progress->setObjectName(QStringLiteral("loops.progress"));
+    m_progress->setAccessibleName(tr("Progress"));
+    m_progress->setTextVisible(false);
+    m_summary->setObjectName(QStringLiteral("loops.summary"));
+    m_chosen->setObjectName(QStringLiteral("loops.chosen"));
+    m_table->setModel(m_model);
+    m_table->setColumnEms(widths());
+    m_table->horizontalHeader()->setSortIndicatorShown(true);
+    m_table->horizontalHeader()->setSectionsClickable(true);
+    arrange();
+    connectAll();
+    m_table->hide();
+    m_chosen->hide();
+    m_empty->hide();
+    setRunning(false);
+}
+
+void LoopsScreen::arrange()
+{
+    auto *head = new QHBoxLayout;
+    head->addWidget(m_office);
+    head->addWidget(m_start);
+    head->addWidget(m_stop);
+    head->addWidget(m_progress, 1);
+    head->addStretch(0);
+    head->addWidget(m_save);
+    auto *layout = new QVBoxLayout(this);
+    setPageMargins(layout, this);
+    layout->addWidget(makeHeading(tr("Loops of an office"), 1.5));
+    layout->addWidget(m_summary);
+    layout->addLayout(head);
+    layout->addWidget(m_empty, 1);
+    layout->addWidget(m_table, 1);
+    layout->addWidget(m_chosen);
+    layout->addStretch(0);
+    layout->setAlignment(Qt::AlignTop);
+    whenThemed(this, [this, head] {
+        head->setSpacing(em(0.6));
+        m_start->setMinimumHeight(em(2.3));
+        m_office->setMinimumHeight(em(2.3));
+    });
+    m_summary->show(Status::None,
+                    tr("Judges every pair that an order holds, working or planned, by the newest "
+                       "make-up that was recorded of it: whether it carries basic rate, and which "
+                       "tap or coil to take out where it does not."));
+}
+
+void LoopsScreen::connectAll()
+{
+    connect(m_table, &Table::opened, this,
+            [this](const QModelIndex &index) { emit openOrder(m_model->row(index.row()).key); });
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this](const QModelIndex &now) { showChosen(now.row()); });
+    connect(m_table->horizontalHeader(), &QHeaderView::sectionClicked, this, &LoopsScreen::sortBy);
+    for (Asker *asker : {&m_worker, &m_saver})
+        connect(asker, &Asker::progressed, this, [this](qint64 done, qint64 total) {
+            m_progress->setRange(0, 1000);
+            m_progress->setValue(total > 0 ? int(1000 * done / total) : 0);
+        });
+}
+
+void LoopsScreen::refresh()
+{
+    const auto known = offices(records());
+    if (!known) {
+        m_summary->show(Status::Failed, known.error().text());
+        return;
+    }
+    const QString chosen = m_office->currentData().toString();
+    m_office->clear();
+    for (const ServingOffice &office : *known)
+        m_office->addItem(office.name.isEmpty() ? office.key
+                                                : tr("%1, %2").arg(office.key, office.name),
+                          office.key);
+    if (const int at = m_office->findData(chosen); at >= 0)
+        m_office->setCurrentIndex(at);
+    m_start->setEnabled(!known->isEmpty() && !m_worker.isBusy());
+    m_empty->setVisible(known->isEmpty());
+    if (known->isEmpty())
+        m_empty->say(tr("No office is registered yet"),
+                     tr("Offices come from a file: Import, then a CSV with the columns office, "
+                        "name and protocol_variant."));
+}
+
+void LoopsScreen::takeFocus()
+{
+    if (m_model->rowCount() > 0)
+        m_table->setFocus();
+    else
+        m_office->setFocus();
+}
+
+void LoopsScreen::setRunning(bool running)
+{
+    m_start->setEnabled(!running && m_office->count() > 0);
+    m_save->setEnabled(!running && !m_loops.empty());
+    m_stop->setVisible(running);
+    m_progress->setVisible(running);
+    m_progress->setRange(0, 0);
+    if (running)
+        m_stop->setFocus();
+}
+
+void LoopsScreen::start()
+{
+    const QString office = m_office->currentData().toString();
+    if (office.isEmpty() || m_worker.isBusy())
+        return;
+    m_judged = office;
+    setRunning(true);
+    m_worker.ask<Judged>(
+        [office](Records &records, const Progress &progress) -> Result<Judged> {
+            Judged judged;
+            LOOPWRIGHT_ASSIGN(judged.count, qualifyOffice(
+                                                records, office,
+                                                [&judged](const OfficeLoop &loop) {
+                                                    judged.loops.push_back(loop);
+                                                    return Result<void>();
+                                                },
+                                                progress));
+            return judged;
+        },
+        [this](Result<Judged> judged) { showJudged(std::move(judged)); });
+}
+
+void LoopsScreen::showJudged(Result<Judged> judged)
+{
+    m_loops = judged ? std::move(judged->loops) : std::vector<OfficeLoop>();
+    setRunning(false);
+    m_table->setVisible(!m_loops.empty());
+    if (!judged)
+        m_summary->show(Status::Failed, judged.error().text());
+    else
+        m_summary->show(judged->count.notSuitable > 0 ? Status::Failed
+                        : judged->count.marginal > 0  ? Status::Doubtful
+                        : m_loops.empty()             ? Status::None
+                                                      : Status::Done,
+                        summaryOf(judged->count));
+    showRows();
+    if (m_loops.empty())
+        m_start->setFocus();
+    else
+        m_table->setFocus();
+}
+
+QString LoopsScreen::summaryOf(const OfficeLoopCount &count) const
+{
+    if (count.loops() == 0 && count.withoutMakeup == 0)
+        return tr("No order holds a pair of %1.").arg(m_judged);
+    const QString unknown =
+        count.withoutMakeup == 0
+            ? QString()
+            : ' ' + tr("Of %1 pairs no make-up is recorded.").arg(count.withoutMakeup);
+    return tr("%1 loops of %2: %3 suitable, %4 marginal, %5 not suitable.")
+               .arg(QString::number(count.loops()), m_judged, QString::number(count.suitable),
+                    QString::number(count.marginal), QString::number(count.notSuitable)) +
+           unknown;
+}
+
+void LoopsScreen::sortBy(int column)
+{
+    m_descending = column == m_sortColumn && !m_descending;
+    m_sortColumn = column;
+    showRows();
+}
+
+void LoopsScreen::showRows()
+{
+    const Column &by = columns[m_sortColumn];
+    std::ranges::stable_sort(m_loops, [&](const OfficeLoop &a, const OfficeLoop &b) {
+        const OfficeLoop &first = m_descending ? b : a, &second = m_descending ? a : b;
+        return by.number ? by.number(first) < by.number(second)
+                         : QString::localeAwareCompare(by.text(first), by.text(second)) < 0;
+    });
+    std::vector<TextRow> rows;
+    for (const OfficeLoop &loop : m_loops) {
+        TextRow row{{}, signOf(loop.judged.verdict), loop.order};
+        for (const Column &column : columns)
+            row.cells << column.text(loop);
+        rows.push_back(std::move(row));
+    }
+    m_model->show(std::move(rows));
+    m_table->horizontalHeader()->setSortIndicator(m_sortColumn, m_descending ? Qt::DescendingOrder
+                                                                             : Qt::AscendingOrder);
+    if (!m_loops.empty())
+        m_table->setCurrentIndex(m_model->index(0, 0));
+    showChosen(m_loops.empty() ? -1 : 0);
+}
+
+void LoopsScreen::showChosen(int row)
+{
+    const bool any = row >= 0 && row < int(m_loops.size());
+    m_chosen->setVisible(any);
+    if (!any)
+        return;
+    const OfficeLoop &loop = m_loops[std::size_t(row)];
+    QStringList sentences;
+    for (const Text &reason : loop.judged.reasons)
+        sentences << reason.english();
+    if (const QString mend = mendText(loop); !mend.isEmpty())
+        sentences << tr("Would help: %1.").arg(mend);
+    m_chosen->show(signOf(loop.judged.verdict),
+                   tr("Pair %1. %2").arg(loop.pair, sentences.join(u' ')));
+}
+
+void LoopsScreen::save()
+{
+    const QString path = QFileDialog::getSaveFileName(
+        this, tr("Save the loops"), QString("loops-%1.csv").arg(m_judged), tr("CSV files (*.csv)"));
+    if (path.isEmpty())
+        return;
+    setRunning(true);
+    m_saver.ask<OfficeLoopCount>(
+        [office = m_judged, path](Records &records, const Progress &progress) {
+            return writeOfficeLoops(records, office, path, progress);
+        },
+        [this, path](const Result<OfficeLoopCount> &count) {
+            setRunning(false);
+            emit said(count ? tr("%1 loops are in %2.").arg(count->loops()).arg(path)
+                            : count.error().text());
+        });
+}
+
+} // namespace loopwright

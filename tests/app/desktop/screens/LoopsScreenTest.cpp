@@ -1,0 +1,100 @@
+// The loops of an office: judged beside the window's thread, sorted by a click, opened by Enter.
+
+#include "app/desktop/screens/LoopsScreen.h"
+
+#include "app/desktop/Theme.h"
+#include "app/desktop/widgets/SignLine.h"
+#include "tests/support/DeskRecords.h"
+#include "tests/support/Jobs.h"
+#include "tests/support/Loops.h"
+
+#include <QComboBox>
+#include <QHeaderView>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTableView>
+
+using namespace loopwright;
+
+namespace {
+
+void found(DeskRecords &records, const QString &order, int id, const LoopMakeup &makeup)
+{
+    const QJsonObject job{
+        {"order", order},
+        {"installer", "rivera"},
+        {"facts", QJsonArray{jobs::fact(id, "loop", 5, {{"makeup", makeup.toJson()}})}}};
+    const auto taken = recordFile(records.workplace().records(), canonicalJson(job), "job.json");
+    QVERIFY2(taken, taken ? "" : qPrintable(taken.error().text()));
+}
+
+const LoopMakeup nearby = loops::makeup({loops::section(26, 6000)});
+const LoopMakeup farther = loops::makeup({loops::section(26, 9000)});
+const LoopMakeup loaded =
+    loops::makeup({loops::section(22, 3000), loops::coil(), loops::section(22, 3000)});
+
+} // namespace
+
+class LoopsScreenTest : public QObject
+{
+    Q_OBJECT
+
+private slots:
+    void judgesSortsAndOpens()
+    {
+        DeskRecords records;
+        found(records, "O-1001", 901, farther);
+        found(records, "O-1002", 902, loaded);
+        found(records, "O-1003", 903, nearby);
+        LoopsScreen screen(records.workplace());
+        screen.resize(em(110), em(40));
+        screen.show();
+        screen.refresh();
+        QCOMPARE(screen.findChild<QComboBox *>("loops.office")->currentData().toString(), "NORTH");
+        auto *start = screen.findChild<QPushButton *>("loops.start");
+        auto *save = screen.findChild<QPushButton *>("loops.save");
+        QVERIFY(!save->isEnabled());
+        start->click();
+        QTRY_VERIFY(start->isEnabled());
+        QVERIFY(save->isEnabled());
+        auto *table = screen.findChild<QTableView *>("loops.list");
+        QCOMPARE(table->model()->rowCount(), 3);
+        const auto cell = [table](int row, int column) {
+            return table->model()->index(row, column).data().toString();
+        };
+        QCOMPARE(cell(0, 3), "O-1001"); // by pair
+        auto *summary = screen.findChild<SignLine *>("loops.summary");
+        QVERIFY2(summary->text().contains("2 suitable, 0 marginal, 1 not suitable"),
+                 qPrintable(summary->text()));
+        QCOMPARE(summary->sign(), Status::Failed);
+
+        emit table->horizontalHeader()->sectionClicked(5); // loss
+        QCOMPARE(cell(0, 3), "O-1003");
+        emit table->horizontalHeader()->sectionClicked(0); // verdict
+        emit table->horizontalHeader()->sectionClicked(0);
+        QCOMPARE(cell(0, 3), "O-1002");
+        QVERIFY2(cell(0, 11).contains("load coil"), qPrintable(cell(0, 11)));
+        auto *chosen = screen.findChild<SignLine *>("loops.chosen");
+        QVERIFY2(chosen->text().contains("Would help"), qPrintable(chosen->text()));
+
+        QSignalSpy opened(&screen, &Screen::openOrder);
+        QTest::keyClick(table, Qt::Key_Return);
+        QCOMPARE(opened.first().first().toString(), "O-1002");
+    }
+
+    void anOfficeWithoutMakeups()
+    {
+        DeskRecords records;
+        LoopsScreen screen(records.workplace());
+        screen.show();
+        screen.refresh();
+        screen.start();
+        auto *summary = screen.findChild<SignLine *>("loops.summary");
+        QTRY_VERIFY2(summary->text().contains("no make-up is recorded"),
+                     qPrintable(summary->text()));
+        QVERIFY(!screen.findChild<QTableView *>("loops.list")->isVisible());
+    }
+};
+
+QTEST_MAIN(LoopsScreenTest)
+#include "LoopsScreenTest.moc"
