@@ -2,6 +2,7 @@
 
 #include "app/actions/Acting.h"
 #include "app/actions/Issuing.h"
+#include "app/actions/VerifyCertificate.h"
 
 namespace loopwright {
 
@@ -19,6 +20,11 @@ Result<IssuedCertificate> issueCertificate(Records &records, const IssueRequest 
         if (const auto done = request.deliver(made.paper); !done)
             return failure(paperMissing({made.issued.number}, done.error()));
     papersWritten(records, {&made});
+    if (made.issued.copy) { // the line may have become another since
+        const auto check = verifyCertificateNumber(records, made.issued.number, made.issued.code);
+        if (check && !check->stands.value_or(true))
+            made.issued.because = check->because;
+    }
     return std::move(made.issued);
 }
 

@@ -15,6 +15,7 @@ namespace loopwright {
 namespace {
 
 constexpr int mostCandidates = 20;
+constexpr int mostSpares = 20;
 
 /// The order that brought the circuit into service: the first that was completed, else the first
 /// that is accepted.
@@ -49,6 +50,9 @@ Result<void> addNeighbours(Records &records, CircuitView &view)
     std::ranges::stable_sort(
         rows, {}, [own](const BoardRow &row) { return std::abs(pairNumber(row.pair) - own); });
     view.neighbours = std::move(rows);
+    if (own == 0)
+        return {};
+    LOOPWRIGHT_ASSIGN(view.spares, sparesInCable(records, order, mostSpares));
     return {};
 }
 
@@ -114,7 +118,7 @@ Result<std::vector<BoardRow>> circuitsWith(Records &records, const QString &text
 
 QJsonObject CircuitView::toJson() const
 {
-    QJsonArray list, happened, lived, measured, near;
+    QJsonArray list, happened, lived, measured, near, free;
     for (const OrderView &view : orders) {
         QJsonObject order = view.order.toJson();
         order.insert("status", toText(view.status));
@@ -129,6 +133,8 @@ QJsonObject CircuitView::toJson() const
         measured << figure.toJson(turnUp);
     for (const BoardRow &row : neighbours)
         near << row.toJson(newest().now.localDate());
+    for (const SparePair &spare : spares)
+        free << spare.toJson();
     return {{"circuit", circuit},
             {"orders", list},
             {"in_service", inService},
@@ -137,6 +143,7 @@ QJsonObject CircuitView::toJson() const
             {"figures", measured},
             {"cable", cable.isEmpty() ? QJsonValue() : QJsonValue(cable)},
             {"neighbours", near},
+            {"spares", free},
             {"events", happened}};
 }
 

@@ -3,6 +3,7 @@
 // which of its neighbours in the cable are in trouble.
 
 #include "app/actions/CircuitLife.h"
+#include "app/actions/SparePairs.h"
 #include "core/acceptance/CircuitFigures.h"
 
 namespace loopwright {
@@ -25,6 +26,8 @@ struct CircuitView
     QString cable;  ///< of the newest order's pair; empty if none can be told from it
     std::vector<BoardRow> neighbours; ///< other circuits of the cable of which a measurement
                                       ///< failed, or with an open hazard; nearest pairs first
+
+    std::vector<SparePair> spares; ///< pairs of the cable that nobody has, the best first
 
     const OrderView &newest() const { return orders.back(); }
     QJsonObject toJson() const;

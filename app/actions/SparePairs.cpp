@@ -130,30 +130,36 @@ Result<void> predict(const Database &database, const Cable &cable, const LimitSe
 
 } // namespace
 
-Result<SparePairs> sparePairs(Records &records, const QString &order, int limit)
+Result<std::vector<SparePair>> sparesInCable(Records &records, const ServiceOrder &order, int limit)
 {
     const Database &database = records.database();
-    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(order));
-    SparePairs found{stored.order.pair, cableOf(stored.order.pair), {}};
-    const qint64 own = pairNumber(found.pair);
-    if (found.cable.isEmpty() || own == 0)
-        return failure(
-            ErrorCode::Refused,
-            QString("The pair of order %1 names no cable: CABLE-PAIR, as 17-204.").arg(order));
-    LOOPWRIGHT_ASSIGN(const auto uses,
-                      AssignmentStore(database).ofCable(stored.order.office, found.cable));
+    const QString name = cableOf(order.pair);
+    LOOPWRIGHT_ASSIGN(const auto uses, AssignmentStore(database).ofCable(order.office, name));
     Cable cable;
     for (const PairUse &use : uses)
-        if (cableOf(use.pair) == found.cable && pairNumber(use.pair) > 0)
+        if (cableOf(use.pair) == name && pairNumber(use.pair) > 0)
             cable[pairNumber(use.pair)].push_back(use);
     if (cable.empty())
-        return found;
-    found.spares = sparesOf(cable, found.cable, own);
-    if (int(found.spares.size()) > limit)
-        found.spares.resize(std::size_t(limit));
+        return std::vector<SparePair>();
+    std::vector<SparePair> spares = sparesOf(cable, name, pairNumber(order.pair));
+    if (int(spares.size()) > limit)
+        spares.resize(std::size_t(limit));
     LOOPWRIGHT_ASSIGN(const auto limits, limitsInForce(records));
-    for (SparePair &spare : found.spares)
+    for (SparePair &spare : spares)
         LOOPWRIGHT_TRY(predict(database, cable, limits, spare));
+    return spares;
+}
+
+Result<SparePairs> sparePairs(Records &records, const QString &number, int limit)
+{
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get(number));
+    const ServiceOrder &order = stored.order;
+    SparePairs found{order.pair, cableOf(order.pair), {}};
+    if (found.cable.isEmpty() || pairNumber(found.pair) == 0)
+        return failure(
+            ErrorCode::Refused,
+            QString("The pair of order %1 names no cable: CABLE-PAIR, as 17-204.").arg(number));
+    LOOPWRIGHT_ASSIGN(found.spares, sparesInCable(records, order, limit));
     return found;
 }
 

@@ -5,6 +5,7 @@
 
 #include "app/actions/Records.h"
 #include "core/loop/DesignRules.h"
+#include "core/order/ServiceOrder.h"
 
 namespace loopwright {
 
@@ -32,5 +33,8 @@ struct SparePairs
 /// nearest. A pair that no order ever had is offered only between those that some had. NotFound if
 /// there is no such order; Refused if its pair names no cable.
 Result<SparePairs> sparePairs(Records &records, const QString &order, int limit = 10);
+/// The same of an order whose pair names a cable.
+Result<std::vector<SparePair>> sparesInCable(Records &records, const ServiceOrder &order,
+                                             int limit);
 
 } // namespace loopwright

@@ -253,6 +253,9 @@ Result<std::vector<Trouble>> troubles(Records &records, bool openOnly)
 Result<std::vector<Trouble>> troublesOf(Records &records, const QString &circuit)
 {
     LOOPWRIGHT_ASSIGN(const auto orders, OrderStore(records.database()).ofCircuit(circuit));
+    if (orders.empty())
+        return failure(ErrorCode::NotFound,
+                       QString("There is no circuit \"%1\".").arg(circuit.left(60)));
     LOOPWRIGHT_ASSIGN(auto list, troublesIn(records, orders));
     markRepeats(list);
     return list;

@@ -71,6 +71,7 @@ Result<ClosedTrouble> closeTrouble(Records &records, const ClosingTrouble &closi
 
 /// Oldest first.
 Result<std::vector<Trouble>> troubles(Records &records, bool openOnly);
+/// Likewise of one circuit; NotFound if there is none.
 Result<std::vector<Trouble>> troublesOf(Records &records, const QString &circuit);
 
 } // namespace loopwright

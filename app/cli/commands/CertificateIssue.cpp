@@ -70,7 +70,11 @@ private:
                                  .add("File", m_out)
                                  .add("Copy", issued.copy ? "yes: it was issued before" : "")
                                  .text();
-        return Answer::of(issued.toJson(), text);
+        Answer answer = Answer::of(issued.toJson(), text);
+        if (!issued.because.isEmpty())
+            answer.told << QString("certificate %1 stands no longer: %2")
+                               .arg(issued.number, issued.because);
+        return answer;
     }
 
     Result<Answer> issueSet(Records &records) const

@@ -86,29 +86,36 @@ public:
     void declare(Options &options) override
     {
         options.flag("--open", m_openOnly, "Only those that are not closed");
+        options.text("--circuit", m_circuit, "Only those of this circuit");
     }
 
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.recordsAsTheyAre());
-        LOOPWRIGHT_ASSIGN(const auto list, troubles(*records, m_openOnly));
+        auto list =
+            m_circuit.isEmpty() ? troubles(*records, m_openOnly) : troublesOf(*records, m_circuit);
+        if (!list)
+            return failure(list.error());
+        if (m_openOnly)
+            std::erase_if(*list, [](const Trouble &trouble) { return !trouble.isOpen(); });
         QJsonArray json;
         ColumnLayout table(
             {"trouble", "circuit", "state", "opened", "cause", "repeats", "symptom"});
-        for (const Trouble &trouble : list) {
+        for (const Trouble &trouble : *list) {
             json << trouble.toJson();
             table.add({trouble.order, trouble.circuit, toText(trouble.status),
                        paperTime(trouble.opened),
                        trouble.cause ? plainWord(toText(*trouble.cause)) : QString(),
                        trouble.previous, trouble.symptom});
         }
-        return Answer::of(json, !list.empty() ? table.text()
-                                : m_openOnly  ? QString("no trouble is open\n")
-                                              : QString("no trouble was opened\n"));
+        return Answer::of(json, !list->empty() ? table.text()
+                                : m_openOnly   ? QString("no trouble is open\n")
+                                               : QString("no trouble was opened\n"));
     }
 
 private:
     bool m_openOnly = false;
+    QString m_circuit;
 };
 
 } // namespace

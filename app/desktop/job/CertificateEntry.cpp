@@ -307,6 +307,9 @@ bool CertificateEntry::issue(IssueRequest request)
                      ? tr("Certificate %1 was issued again, signed: issue %2.")
                            .arg(issued->number)
                            .arg(issued->mark.copy + 1)
+                 : !issued->because.isEmpty()
+                     ? tr("A copy of certificate %1 was issued, which stands no longer: %2")
+                           .arg(issued->number, issued->because)
                  : issued->copy ? tr("A copy of certificate %1 was issued.").arg(issued->number)
                                 : tr("Certificate %1 was issued.").arg(issued->number),
                  tr("Certificate %1, code %2.").arg(issued->number, issued->code));

@@ -86,6 +86,19 @@ TextRow neighbourRow(const BoardRow &row)
             false};
 }
 
+TextRow spareRow(const SparePair &spare)
+{
+    const bool known = !spare.makeupOf.isEmpty();
+    return {{spare.pair, QString::number(spare.away), spare.lastOrder,
+             known ? QString("%1 dB").arg(spare.lossDb, 0, 'f', 1) : QString(), spare.makeupOf,
+             spare.against.join(u' ')},
+            !spare.against.isEmpty()                             ? Status::Doubtful
+            : known && spare.verdict == Suitability::NotSuitable ? Status::Failed
+                                                                 : Status::None,
+            {},
+            false};
+}
+
 TextRow candidateRow(const BoardRow &row)
 {
     return {{row.circuit, row.customer, row.premises, row.office, row.pair, row.order},

@@ -14,6 +14,9 @@ TextRow lifeRow(const LifeEntry &entry);
 TextRow figureRow(const CircuitFigure &figure, const QString &turnUp);
 /// Pair, circuit, why, customer, order; opens the circuit.
 TextRow neighbourRow(const BoardRow &row);
+/// Pair, places away, who had it last, predicted loss, by the make-up of which pair, what speaks
+/// against it.
+TextRow spareRow(const SparePair &spare);
 /// Circuit, customer, premises, office, pair, order; opens the circuit.
 TextRow candidateRow(const BoardRow &row);
 

@@ -46,6 +46,9 @@ CircuitScreen::CircuitScreen(DesktopContext &workplace, QWidget *parent)
     , m_events(new TextTable(eventHeader(), -1, {2}, this))
     , m_neighbours(new TextTable(
           {tr("Pair"), tr("Circuit"), tr("Why"), tr("Customer"), tr("Order")}, 0, {0, 1, 4}, this))
+    , m_spares(new TextTable(
+          {tr("Pair"), tr("Away"), tr("Had by"), tr("Loss"), tr("As pair"), tr("Against it")}, 0,
+          {0, 1, 2, 3, 4}, this))
     , m_figureRows(new TextTable(
           {tr("Figure"), tr("Turn-up"), tr("Newest"), tr("Change"), tr("Unit"), tr("Read")}, 2,
           {1, 2, 3}, this))
@@ -129,6 +132,7 @@ QWidget *CircuitScreen::makeTabs()
         addTab(QStringLiteral("circuit.events"), tr("Events"), m_events, eventColumnEms());
     Table *near = addTab(QStringLiteral("circuit.neighbours"), tr("Neighbours"), m_neighbours,
                          {7, 9, 24, 10, 7});
+    addTab(QStringLiteral("circuit.spares"), tr("Spare pairs"), m_spares, {7, 4, 7, 6, 6, 24});
     for (Table *table : {m_lifeTable, orders, events})
         connect(table, &Table::opened, this, [this, table](const QModelIndex &index) {
             const auto *model = static_cast<const TextTable *>(table->model());
@@ -265,6 +269,7 @@ void CircuitScreen::showLists(const CircuitView &view)
     m_orders->show(std::move(orders));
     m_events->show(eventRows(view.events, view.people));
     m_neighbours->show(rowsOf(view.neighbours, neighbourRow));
+    m_spares->show(rowsOf(view.spares, spareRow));
     const int place = m_tabs->indexOf(m_tabs->findChild<QWidget *>("circuit.neighbours"));
     m_tabs->setTabText(
         place, view.cable.isEmpty()

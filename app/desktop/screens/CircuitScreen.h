@@ -55,7 +55,7 @@ private:
     Asker m_worker;
     QString m_circuit;
     std::vector<CircuitFigure> m_figures;
-    TextTable *m_life, *m_orders, *m_events, *m_neighbours, *m_figureRows, *m_candidates;
+    TextTable *m_life, *m_orders, *m_events, *m_neighbours, *m_spares, *m_figureRows, *m_candidates;
     QLineEdit *m_number;
     FieldMark *m_mark;
     QLabel *m_heading;

@@ -253,6 +253,10 @@ private slots:
             QVERIFY2(now.because.contains(because), qPrintable(now.because));
             QVERIFY(!now.isGood());
         }
+        const auto again = issueCertificate(*m_records, {"A-1001"});
+        const bool copied = again && again->copy;
+        QVERIFY(copied || !QString(QTest::currentDataTag()).startsWith("disconnected"));
+        QCOMPARE(copied ? again->because.contains(because) : true, true);
     }
 
     void byNumberTheClaimsAreTold()

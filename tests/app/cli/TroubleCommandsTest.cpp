@@ -55,6 +55,10 @@ private slots:
         COMPARE_STATUS(close("C-77-R1"), ExitStatus::No);
         QCOMPARE(at({"trouble", "list", "--open"}).array(), QJsonArray());
         QCOMPARE(at({"trouble", "list"}).array().size(), 1);
+        QCOMPARE(at({"trouble", "list", "--circuit", "C-77"}).array().size(), 1);
+        QCOMPARE(at({"trouble", "list", "--circuit", "C-77", "--open"}).array().size(), 0);
+        QCOMPARE(at({"trouble", "list", "--circuit", "C-66"}).array().size(), 0);
+        COMPARE_STATUS(at({"trouble", "list", "--circuit", "C-0"}), ExitStatus::BadInput);
         m_now = "2026-05-01T12:00:00-06:00"; // the thirtieth day after
         const Answered repeat = open();
         QCOMPARE(repeat.object()["repeat"], QJsonValue(true));

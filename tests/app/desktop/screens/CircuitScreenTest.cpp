@@ -1,5 +1,6 @@
 #include "app/desktop/screens/CircuitScreen.h"
 
+#include "app/actions/Orders.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/FieldMark.h"
 #include "app/desktop/widgets/SignLine.h"
@@ -33,6 +34,17 @@ private slots:
     {
         m_screen.reset();
         m_records.reset();
+    }
+
+    void namesThePairsThatNobodyHas()
+    {
+        QVERIFY(cancelOrder(m_records->workplace().records(), "O-1003", "not wanted any more"));
+        m_screen->open("C-502");
+        const auto *spares = m_screen->findChild<QTableView *>("circuit.spares")->model();
+        QTRY_COMPARE(spares->rowCount(), 1);
+        QCOMPARE(spares->index(0, 0).data().toString(), "17-206");
+        QCOMPARE(spares->index(0, 1).data().toString(), "1");
+        QCOMPARE(spares->index(0, 2).data().toString(), "O-1003");
     }
 
     void showsOrdersAndEvents()
