@@ -5,8 +5,8 @@
 //
 //   fuzz.readers [EXECUTIONS [START [READER]]]
 //
-// What runs on records finds fresh ones at each START and at each multiple of 64: begin there to
-// repeat one execution.
+// What changes records finds fresh ones at each START and at each multiple of 256: begin there to
+// repeat one execution. What only asks them finds the same ones always.
 
 #include "app/actions/Audit.h"
 #include "app/actions/Certificates.h"
@@ -30,7 +30,7 @@ using namespace loopwright::fuzz;
 
 namespace {
 
-constexpr qint64 executionsOnRecords = 64;
+constexpr qint64 executionsOnRecords = 256;
 
 template<class T>
 void promiseWords(const Result<T> &result)
@@ -258,8 +258,9 @@ struct Desk
     }
 };
 
-std::unique_ptr<Desk> g_desk;
+std::unique_ptr<Desk> g_desk, g_archive;
 
+/// Records that the execution may change.
 Desk &desk()
 {
     static qint64 last = -1;
@@ -270,6 +271,14 @@ Desk &desk()
     }
     last = g_execution;
     return *g_desk;
+}
+
+/// Records that no execution changes.
+Desk &archive()
+{
+    if (!g_archive)
+        g_archive = std::make_unique<Desk>();
+    return *g_archive;
 }
 
 void imported(Random &random, const QByteArray &file,
@@ -329,7 +338,7 @@ void recordOnRecords(Random &random)
 
 void pdf(Random &random)
 {
-    Desk &there = desk();
+    Desk &there = archive();
     const QByteArray bytes = damaged(there.pdf, random);
     const auto check = verifyCertificateFile(*there.records, bytes);
     promise(check.has_value(), "any file is judged");
@@ -344,7 +353,7 @@ void pdf(Random &random)
 
 void square(Random &random)
 {
-    Desk &there = desk();
+    Desk &there = archive();
     const QByteArray text = damaged(there.square, random);
     QByteArray plain = text.trimmed(); // without what a reader of codes adds
     if (plain.startsWith("\xef\xbb\xbf"))
@@ -359,7 +368,7 @@ void square(Random &random)
 void keys(Random &random)
 {
     QByteArray lines;
-    for (const PublicKey &key : desk().keys)
+    for (const PublicKey &key : archive().keys)
         lines += key.line(true).toUtf8() + '\n';
     const auto read = readPublicKeys(damaged(lines, random), "f");
     promiseWords(read);
@@ -370,7 +379,7 @@ void keys(Random &random)
 
 void heads(Random &random)
 {
-    Records &records = *desk().records;
+    Records &records = *archive().records;
     static const SignedHead head = *logHead(records);
     const QByteArray bytes = damaged(canonicalJson(head.toJson()), random);
     const auto read = witnessesIn(bytes, "f");
@@ -383,7 +392,7 @@ void heads(Random &random)
 
 void number(Random &random)
 {
-    Desk &there = desk();
+    Desk &there = archive();
     const auto changed = [&random](const QString &text) {
         return random() & 1 ? text : QString::fromUtf8(damaged(text.toUtf8(), random));
     };
@@ -426,6 +435,7 @@ int main(int argc, char **argv)
     qputenv("QT_QPA_PLATFORM", "offscreen"); // certificates are painted
     const QGuiApplication application(argc, argv);
     const int status = runReaders(argc, argv, readers);
-    g_desk.reset(); // looks at its history for the last time
+    g_desk.reset(); // look at their history for the last time
+    g_archive.reset();
     return status;
 }
