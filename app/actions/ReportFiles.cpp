@@ -61,10 +61,24 @@ double shareOfWidth(const ReportColumn &column)
 
 } // namespace
 
+std::vector<double> drawnLengths(const Report &report)
+{
+    const ReportColumn &drawn = drawnColumn(report.what());
+    std::vector<double> lengths;
+    double whole = 1;
+    for (const ReportRow &row : report.rows) {
+        lengths.push_back(row.values.value(QLatin1StringView(drawn.key)).toDouble());
+        whole = std::max(whole, lengths.back()); // a share has the whole of 1
+    }
+    for (double &length : lengths)
+        length /= whole;
+    return lengths;
+}
+
 BarPicture barsOf(const Report &report)
 {
     const ReportColumn &drawn = drawnColumn(report.what());
-    BarPicture picture{report.title(), report.sum, {}};
+    BarPicture picture{report.title(), report.sum, {}, report.query.per == ReportPer::Month};
     std::vector<double> amounts;
     for (const ReportRow &row : report.rows) {
         const QString detail =
@@ -81,8 +95,7 @@ BarPicture barsOf(const Report &report)
         picture.bars.back().text =
             cellText(drawn, QJsonObject{{QLatin1StringView(drawn.key), amounts.back()}});
     }
-    const double most = amounts.empty() ? 1 : std::ranges::max(amounts);
-    const double whole = drawn.form == ReportForm::Share ? 1 : std::max(most, 1.0);
+    const double whole = amounts.empty() ? 1 : std::max(1.0, std::ranges::max(amounts));
     for (std::size_t i = 0; i < amounts.size(); ++i)
         picture.bars[i].length = amounts[i] / whole;
     return picture;

@@ -7,6 +7,8 @@
 
 namespace loopwright {
 
+/// How long the bar of each row is, 0 to 1.
+std::vector<double> drawnLengths(const Report &report);
 /// One bar for each figure; of a list, for what its rows have in common.
 BarPicture barsOf(const Report &report);
 /// Values as they are, not rounded; a text that a spreadsheet would take for a formula is kept one.

@@ -32,7 +32,13 @@ void BarPicture::keep(std::size_t most)
 {
     if (bars.size() <= most)
         return;
-    sum += QString(" The first %1 of %2 are drawn.").arg(most).arg(bars.size());
+    const QString kept =
+        QString(inTime ? "The newest %1 of %2 are drawn." : "The first %1 of %2 are drawn.")
+            .arg(most)
+            .arg(bars.size());
+    sum = sum.isEmpty() ? kept : sum + ' ' + kept;
+    if (inTime)
+        bars.erase(bars.begin(), bars.end() - std::ptrdiff_t(most));
     bars.resize(most);
 }
 

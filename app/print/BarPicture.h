@@ -20,8 +20,9 @@ struct BarPicture
     QString title;
     QString sum; ///< below the title
     std::vector<Bar> bars;
+    bool inTime = false; ///< the last bars are the newest
 
-    /// Keeps the first bars, and says how many more there are.
+    /// Keeps the first bars, or the newest, and says of how many.
     void keep(std::size_t most);
 };
 

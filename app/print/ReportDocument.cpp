@@ -46,7 +46,7 @@ Document reportDocument(const ReportContent &report)
                              Paragraph{report.picture.sum, Tone::Strong},
                              Paragraph{report.says, Tone::Muted, mm(3)}});
     if (!report.rows.empty()) {
-        BarPicture bars{{}, {}, report.picture.bars};
+        BarPicture bars{{}, {}, report.picture.bars, report.picture.inTime};
         bars.keep(mostBarsOnPaper);
         const PictureStyle style = paperStyle(85);
         const double height = barPictureHeight(mm(150), bars, style);
