@@ -78,7 +78,9 @@ Word chosen(const QComboBox *choice)
 /// Shows rows under another header than before.
 TextTable *replaceModel(Table *table, TextTable *old, TextTable *model)
 {
+    const QItemSelectionModel *selection = table->selectionModel();
     table->setModel(model);
+    delete selection;
     delete old;
     return model;
 }
