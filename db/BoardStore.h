@@ -23,6 +23,9 @@ struct OrderState
     QString waitingOn = {}; ///< of a hold, or the referral that stands
     bool paper = false;     ///< accepted, and its certificate is not issued
     bool hazard = false;    ///< one is open on its pair or at its premises
+    QDate takenOn = {};     ///< local day
+    QDate acceptedOn = {};  ///< local day of its newest evidence; invalid if it is not accepted
+    int visits = 0;         ///< on which its evidence was made
     int facts = 0;
     int runs = 0;
 };

@@ -1,6 +1,8 @@
 #include "app/actions/Audit.h"
 
 #include "app/actions/BoardRefresh.h"
+#include "app/actions/EvidenceStore.h"
+#include "core/acceptance/EvidenceDays.h"
 #include "core/history/Event.h"
 #include "db/AssignmentStore.h"
 #include "db/HazardStore.h"
@@ -36,7 +38,8 @@ private:
     Result<void> readLimits();
     Result<void> compareOrder(const StoredOrder &stored);
     Result<void> compareOpen(const StoredOrder &stored, const Columns &shown);
-    void compareClosed(const StoredOrder &stored, Columns shown);
+    Result<void> compareClosed(const StoredOrder &stored, Columns shown);
+    Result<void> findDays(const StoredOrder &stored, const Columns &shown, Columns &wanted) const;
     Result<void> compareAssignments();
     Result<void> compareRanks();
     Result<void> compareTally();
@@ -115,8 +118,7 @@ Result<void> DerivedAudit::compareOrder(const StoredOrder &stored)
     }
     if (stored.status == OrderStatus::Open)
         return compareOpen(stored, shown);
-    compareClosed(stored, shown);
-    return {};
+    return compareClosed(stored, shown);
 }
 
 Result<void> DerivedAudit::compareOpen(const StoredOrder &stored, const Columns &shown)
@@ -141,9 +143,26 @@ Result<void> DerivedAudit::compareOpen(const StoredOrder &stored, const Columns 
     return {};
 }
 
-void DerivedAudit::compareClosed(const StoredOrder &stored, Columns shown)
+/// What the reports count of an order that has ended, if its outcome is what the board says.
+Result<void> DerivedAudit::findDays(const StoredOrder &stored, const Columns &shown,
+                                    Columns &wanted) const
+{
+    LOOPWRIGHT_ASSIGN(const auto input, EvidenceStore(m_database).of(stored, {}));
+    const EvidenceDays days = evidenceDays(input);
+    const QDate takenOn = input.takenIn ? input.takenIn->localDate() : QDate();
+    const auto outcome = fromText<OrderOutcome>(shown.value("outcome"));
+    const QDate accepted =
+        acceptanceDay(stored.status, outcome.value_or(OrderOutcome::Incomplete), days, takenOn);
+    wanted.insert("taken_on", takenOn.toString(Qt::ISODate));
+    wanted.insert("accepted_on", accepted.toString(Qt::ISODate));
+    wanted.insert("visits", QString::number(days.visits));
+    return {};
+}
+
+Result<void> DerivedAudit::compareClosed(const StoredOrder &stored, Columns shown)
 {
     Columns wanted = BoardStore::columnsFor(stored.order, {.status = stored.status});
+    LOOPWRIGHT_TRY(findDays(stored, shown, wanted));
     for (const char *judged : {"stage", "outcome", "criterion", "reason", "waiting_on", "paper",
                                "hazard", "facts", "runs"}) {
         shown.remove(judged);
@@ -152,6 +171,7 @@ void DerivedAudit::compareClosed(const StoredOrder &stored, Columns shown)
     if (const auto names = differing(shown, wanted); !names.isEmpty())
         add(circuitSubject(stored.order.circuit),
             orderDiffers(stored, "the board shows it", names));
+    return {};
 }
 
 Result<void> DerivedAudit::compareAssignments()

@@ -3,6 +3,7 @@
 #include "app/actions/Events.h"
 #include "app/actions/EvidenceStore.h"
 #include "app/actions/LimitSets.h"
+#include "core/acceptance/EvidenceDays.h"
 #include "core/acceptance/PairInForce.h"
 #include "core/acceptance/Referral.h"
 #include "core/order/Claims.h"
@@ -63,6 +64,12 @@ QString waitingOnOf(const ServiceOrder &order, const std::vector<Fact> &facts)
     return referred && referred->waitingOn ? toText(*referred->waitingOn) : QString();
 }
 
+void noteTakenOn(OrderState &state, QDate day)
+{
+    state.takenOn = day;
+    state.acceptedOn = acceptanceDay(state.status, state.outcome, {state.acceptedOn}, day);
+}
+
 /// An order of the board was decided by this set: the board is of that set alone only if all
 /// others are too.
 Result<void> noteBoardLimits(Transaction &transaction, const QString &version)
@@ -110,6 +117,11 @@ Result<DerivedState> derivedState(const Database &database, const StoredOrder &s
     state.paper = stored.status != OrderStatus::Cancelled && isAccepted(decision.outcome) &&
                   getsCertificate(input.scope) && certificates.empty();
     state.hazard = !hazards.empty();
+    const EvidenceDays days = evidenceDays(input);
+    if (input.takenIn)
+        state.takenOn = input.takenIn->localDate();
+    state.acceptedOn = acceptanceDay(state.status, state.outcome, days, state.takenOn);
+    state.visits = days.visits;
     state.facts = int(input.facts.size());
     state.runs = int(decision.runs.size());
     return derived;
@@ -123,7 +135,9 @@ Result<void> refreshState(Records &records, Transaction &transaction, const QStr
     LOOPWRIGHT_ASSIGN(const auto limits, limitsFor(records, stored));
     if (stored.status == OrderStatus::Open)
         LOOPWRIGHT_TRY(noteBoardLimits(transaction, limits.version()));
-    LOOPWRIGHT_ASSIGN(const auto derived, derivedState(database, stored, limits, pending));
+    LOOPWRIGHT_ASSIGN(auto derived, derivedState(database, stored, limits, pending));
+    if (!derived.state.takenOn.isValid()) // this transaction takes it in
+        noteTakenOn(derived.state, records.now().localDate());
     LOOPWRIGHT_TRY(HazardStore::note(transaction, stored.order, derived.hazardPairs));
     return BoardStore::put(transaction, stored.order, derived.state);
 }

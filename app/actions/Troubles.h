@@ -12,10 +12,6 @@
 
 namespace loopwright {
 
-/// A trouble that comes within so many days of the closing of one on the circuit is a repeat; the
-/// last day counts (common practice, no source).
-inline constexpr int repeatDays = 30;
-
 struct Trouble
 {
     QString order; ///< number of the repair: the trouble's name

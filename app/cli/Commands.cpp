@@ -38,6 +38,7 @@
 #include "app/cli/commands/QualifyOffice.h"
 #include "app/cli/commands/Record.h"
 #include "app/cli/commands/RegisterLists.h"
+#include "app/cli/commands/Report.h"
 #include "app/cli/commands/Strip.h"
 #include "app/cli/commands/Troubles.h"
 #include "app/cli/commands/Variants.h"
@@ -90,6 +91,7 @@ constexpr CommandEntry commands[] = {
     {"trouble list", "List the troubles", Effect::Reads, makeTroubleList},
     {"hazard list", "Show every dangerous voltage that was read, and how it was closed", Effect::Reads, makeHazardList},
     {"pair spare", "List pairs of an order's cable that nobody has, the best first", Effect::Reads, makePairSpare},
+    {"report", "Count over all orders: first visits, criteria, ages, exceptions, calibration, troubles", Effect::Paints, makeReportCommand},
     {"circuit show", "Show all orders of a circuit and its events", Effect::Reads, makeCircuitShow},
     {"audit", "Compute anew what is derived; look for identifiers in error or held twice", Effect::Reads, makeAudit},
     // evidence and acceptance

@@ -284,10 +284,13 @@ void MainWindow::makeGoMenu(std::span<const ScreenEntry> screens)
     int place = 0;
     for (const ScreenEntry &entry : screens) {
         const QString key = QString::fromLatin1(entry.key);
-        if (!entry.under && ++place <= 10) // the tenth by 0
-            addAction(menu, "go." + key, tr(entry.name),
-                      QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_0 + place % 10)),
-                      [this, key] { showScreen(key); });
+        if (entry.under)
+            continue;
+        ++place; // the tenth by 0, further ones by the menu and the rail alone
+        addAction(menu, "go." + key, tr(entry.name),
+                  place <= 10 ? QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_0 + place % 10))
+                              : QKeySequence(),
+                  [this, key] { showScreen(key); });
     }
     menu->addSeparator();
     addAction(menu, QStringLiteral("back"), tr("&Back; between board and job"),

@@ -12,6 +12,7 @@
 #include "app/desktop/screens/LoopsScreen.h"
 #include "app/desktop/screens/OrderScreen.h"
 #include "app/desktop/screens/RegisterScreen.h"
+#include "app/desktop/screens/ReportScreen.h"
 
 namespace loopwright {
 
@@ -50,6 +51,9 @@ constexpr ScreenEntry entries[] = {
     {"loops", TEXT("Loops"),
      TEXT("Which loops of an office carry basic rate, and what would mend others"),
      GlyphShape::Loops, &make<LoopsScreen>},
+    {"reports", TEXT("Reports"),
+     TEXT("First visits, failing criteria, ages, exceptions, calibration, troubles"),
+     GlyphShape::Reports, &make<ReportScreen>},
     {"handoff", TEXT("Hand on"), TEXT("A job that is not accepted, to read aloud or print"),
      GlyphShape::Job, &make<HandoffScreen>, "job"},
 };

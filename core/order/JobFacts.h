@@ -8,6 +8,10 @@
 
 namespace loopwright {
 
+/// A trouble that comes within so many days of the closing of one on the circuit is a repeat; the
+/// last day counts (common practice, no source).
+inline constexpr int repeatDays = 30;
+
 enum class ChangedWhat
 {
     Pair,

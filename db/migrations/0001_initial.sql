@@ -98,6 +98,14 @@ CREATE TABLE calibration (
     digest TEXT NOT NULL UNIQUE CHECK (length(digest) = 64)
 ) STRICT;
 CREATE INDEX calibration_instrument ON calibration (instrument);
+-- The newest of each instrument: of its label, where that is all there is.
+CREATE VIEW calibration_in_force (instrument, serial, kind, calibrated_on, due) AS
+    SELECT i.instrument, i.serial, i.kind,
+           CASE WHEN i.as_labelled THEN i.label_on ELSE c.calibrated_on END,
+           CASE WHEN i.as_labelled THEN i.label_due ELSE c.calibration_due END
+    FROM instrument AS i LEFT JOIN calibration AS c ON c.id =
+        (SELECT n.id FROM calibration AS n WHERE n.instrument = i.id
+         ORDER BY n.calibrated_on DESC, n.id DESC LIMIT 1);
 
 -- Public halves of the keys that sign; the secret halves lie outside the records. The newest of a
 -- holder is in use, older ones stay known.
@@ -244,7 +252,7 @@ CREATE TABLE fact (
     digest TEXT NOT NULL CHECK (length(digest) = 64)
 ) STRICT;
 CREATE INDEX fact_order ON fact (service_order, at_utc);
-CREATE INDEX fact_instrument ON fact (instrument) WHERE instrument <> '';
+CREATE INDEX fact_instrument ON fact (instrument, service_order) WHERE instrument <> '';
 CREATE INDEX fact_visit ON fact (installer, at_utc) WHERE kind IN ('visit', 'self_test');
 CREATE UNIQUE INDEX fact_voids ON fact (voids) WHERE voids IS NOT NULL;
 
@@ -361,9 +369,15 @@ CREATE TABLE order_state (
     installer TEXT NOT NULL,
     circuit_number TEXT NOT NULL,
     pair TEXT NOT NULL,
+    cable TEXT NOT NULL, -- of the pair: what stands before its last dash
+    variant TEXT NOT NULL,
+    order_type TEXT NOT NULL,
     kind TEXT NOT NULL CHECK (kind IN ('bri', 'analog')),
     customer TEXT NOT NULL,
     premises TEXT NOT NULL,
+    taken_on TEXT NOT NULL, -- the local day on which it was taken in
+    accepted_on TEXT NOT NULL, -- of its newest evidence; empty if it is not accepted
+    visits INTEGER NOT NULL CHECK (visits >= 0), -- on which its evidence was made
     facts INTEGER NOT NULL CHECK (facts >= 0),
     runs INTEGER NOT NULL CHECK (runs >= 0),
     search TEXT NOT NULL -- every number and name of the order, folded
@@ -387,6 +401,10 @@ CREATE INDEX order_state_pending ON order_state (due_date, order_number)
 CREATE INDEX order_state_waiting_on ON order_state (waiting_on, due_date, order_number)
     WHERE waiting_on <> '';
 CREATE INDEX order_state_paper ON order_state (due_date, order_number) WHERE paper = 1;
+-- Everything that the report over all accepted orders reads, so that it reads no row.
+CREATE INDEX order_state_accepted
+    ON order_state (accepted_on, office, installer, cable, variant, visits)
+    WHERE accepted_on <> '' AND order_type <> 'repair';
 -- Open hazards stand before everything else.
 CREATE INDEX order_state_hazard ON order_state (due_date, order_number)
     WHERE hazard = 1 AND stage <> 'done';

@@ -6,24 +6,28 @@
 -- name: put
 INSERT INTO order_state (service_order, order_number, status, stage, outcome, criterion, reason,
                          waiting_on, paper, hazard, due_date, office, installer, circuit_number,
-                         pair, kind, customer, premises, facts, runs, search)
+                         pair, cable, variant, order_type, kind, customer, premises, taken_on,
+                         accepted_on, visits, facts, runs, search)
 VALUES (coalesce((SELECT id FROM service_order WHERE order_number = :order_number), 0),
         :order_number, :status, :stage, :outcome, :criterion, :reason, :waiting_on, :paper,
-        :hazard, :due_date, :office, :installer, :circuit_number, :pair, :kind, :customer,
-        :premises, :facts, :runs, :search)
+        :hazard, :due_date, :office, :installer, :circuit_number, :pair, :cable, :variant,
+        :order_type, :kind, :customer, :premises, :taken_on, :accepted_on, :visits, :facts, :runs,
+        :search)
 ON CONFLICT (service_order) DO UPDATE SET
     status = excluded.status, stage = excluded.stage, outcome = excluded.outcome,
     criterion = excluded.criterion, reason = excluded.reason, waiting_on = excluded.waiting_on,
     paper = excluded.paper, hazard = excluded.hazard, due_date = excluded.due_date,
     office = excluded.office, installer = excluded.installer,
-    circuit_number = excluded.circuit_number, pair = excluded.pair, kind = excluded.kind,
-    customer = excluded.customer, premises = excluded.premises, facts = excluded.facts,
+    circuit_number = excluded.circuit_number, pair = excluded.pair, cable = excluded.cable,
+    variant = excluded.variant, order_type = excluded.order_type, kind = excluded.kind,
+    customer = excluded.customer, premises = excluded.premises, taken_on = excluded.taken_on,
+    accepted_on = excluded.accepted_on, visits = excluded.visits, facts = excluded.facts,
     runs = excluded.runs, search = excluded.search
 
 -- name: columns
 SELECT order_number, status, stage, outcome, criterion, reason, waiting_on, paper, hazard,
-       due_date, office, installer, circuit_number, pair, kind, customer, premises, facts, runs,
-       search
+       due_date, office, installer, circuit_number, pair, cable, variant, order_type, kind,
+       customer, premises, taken_on, accepted_on, visits, facts, runs, search
 FROM order_state WHERE service_order =
     (SELECT id FROM service_order WHERE order_number = :order_number)
 

@@ -23,6 +23,8 @@ std::vector<std::string_view> partsOf(const std::string &label)
         return {"board.from_due"};
     if (label == "board.lines" || label == "board.count" || label == "board.grouped")
         return {"board.from_due", "board.with_order"};
+    if (label == "report.figures" || label == "report.orders")
+        return {"report.first_visit"};
     return {};
 }
 

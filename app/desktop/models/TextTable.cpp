@@ -52,6 +52,8 @@ QVariant TextTable::data(const QModelIndex &index, int role) const
         return m_digitColumns.contains(index.column()) ? QVariant(digitsFont(0.96)) : QVariant();
     case Qt::ForegroundRole:
         return row.quiet ? QVariant(colours().muted) : QVariant();
+    case BarRole:
+        return row.bar;
     default:
         return {};
     }

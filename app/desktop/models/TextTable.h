@@ -17,12 +17,15 @@ struct TextRow
     Status sign = Status::None;
     QString key;        ///< what opening the row opens; may be empty
     bool quiet = false; ///< done with: written in muted letters
+    double bar = 0;     ///< what a BarDelegate draws, 0 to 1
 };
 
 class TextTable : public QAbstractTableModel
 {
     Q_OBJECT
 public:
+    static constexpr int BarRole = Qt::UserRole + 1;
+
     /// `signColumn`: the cell that carries the sign, -1 for none; `digitColumns`: written in
     /// letters of one width.
     explicit TextTable(QStringList header, int signColumn = -1, std::set<int> digitColumns = {},

@@ -19,9 +19,10 @@ namespace loopwright {
 
 namespace {
 
-constexpr const char *names[] = {
-    "board",       "job",   "form", "circuit", "identifiers", "audit",      "import",   "register",
-    "certificate", "loops", "done", "failed",  "open",        "not-needed", "doubtful", "note"};
+constexpr const char *names[] = {"board",    "job",    "form",     "circuit",     "identifiers",
+                                 "audit",    "import", "register", "certificate", "loops",
+                                 "reports",  "done",   "failed",   "open",        "not-needed",
+                                 "doubtful", "note"};
 static_assert(std::size(names) == std::size_t(GlyphShape::Note) + 1);
 
 /// The drawing with its two colours put in: black is that of the sign, white that of what is cut

@@ -19,6 +19,7 @@ enum class GlyphShape
     Register,    ///< a book
     Certificate, ///< a sheet with a seal
     Loops,       ///< a curve that falls
+    Reports,     ///< bars on an axis
     Done,        ///< a disc with a tick
     Failed,      ///< a diamond with a cross
     Open,        ///< a ring

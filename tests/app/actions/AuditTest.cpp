@@ -64,6 +64,15 @@ private slots:
         row("UPDATE order_state SET search = 'x' WHERE order_number = 'A-0999'", shown + "search)");
         row("UPDATE order_state SET facts = 3, runs = 1, reason = '' WHERE order_number = 'A-0999'",
             shown + "facts, reason, runs)");
+        row("UPDATE order_state SET taken_on = '2026-01-01' WHERE order_number = 'A-0999'",
+            shown + "taken_on)");
+        row("UPDATE order_state SET visits = 2 WHERE order_number = 'A-0999'", shown + "visits)");
+        row("UPDATE order_state SET cable = 'x', variant = 'x' WHERE order_number = 'A-0999'",
+            shown + "cable, variant)");
+        row("UPDATE order_state SET accepted_on = '2026-03-01', visits = 2, taken_on = ''"
+            " WHERE order_number = 'A-1001'",
+            "order A-1001: the board shows it otherwise than computed anew (accepted_on, taken_on, "
+            "visits)");
         row("UPDATE order_state SET customer = 'nobody' WHERE order_number = 'A-1001'",
             "order A-1001: the board shows it otherwise than computed anew (customer)");
         row("DELETE FROM order_state WHERE order_number = 'A-0999'",
