@@ -77,7 +77,10 @@ std::unique_ptr<Records> withJobs()
             qFatal("%s", qPrintable(report.error().text()));
     };
     take(briFields(), briFacts());
-    take(analogFields(), analogFacts());
+    QList<QJsonObject> ofTheOther = analogFacts();
+    for (QJsonObject &each : ofTheOther)
+        each["id"] = each["id"].toString().replace(0, 8, "00000001");
+    take(analogFields(), ofTheOther);
     return records;
 }
 
