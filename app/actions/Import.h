@@ -3,6 +3,7 @@
 // in, bad rows are named and can be written out again. One transaction for a file.
 
 #include "app/actions/Records.h"
+#include "core/base/Csv.h"
 #include "core/base/Finding.h"
 
 #include <QJsonObject>
@@ -12,10 +13,11 @@ namespace loopwright {
 
 struct ImportOptions
 {
-    QString fileName;                ///< for messages
-    bool allOrNothing = false;       ///< one refused row refuses the file
-    bool update = false;             ///< a row that is there with other values changes it
-    QStringList ignoredColumns = {}; ///< unknown columns that the user lets pass
+    QString fileName;                  ///< for messages
+    bool allOrNothing = false;         ///< one refused row refuses the file
+    bool update = false;               ///< a row that is there with other values changes it
+    QStringList ignoredColumns = {};   ///< unknown columns that the user lets pass
+    std::optional<ColumnMap> map = {}; ///< if the file's columns are somebody else's
     Progress progress = {};
 };
 
@@ -27,12 +29,18 @@ struct ImportReport
     int unchanged = 0; ///< there already with the same values
     bool refusedWhole =
         false;          ///< all or nothing was asked for and a row was refused: nothing was changed
-    Findings findings;  ///< with row and column (Finding::field)
-    QByteArray rejects; ///< CSV of the refused rows, same columns plus `reason`
+    Findings findings;  ///< with row and column (Finding::field), as the file calls it
+    QByteArray rejects; ///< CSV of the refused rows, the file's columns plus `reason`
 
     bool clean() const { return refused == 0 && held == 0; }
     QJsonObject toJson() const;
 };
+
+/// The columns that each kind of file must and may have.
+CsvLayout ordersLayout();
+CsvLayout officesLayout();
+CsvLayout installersLayout();
+CsvLayout instrumentsLayout();
 
 /// BadInput if the file is refused whole; nothing is changed then.
 Result<ImportReport> importOrders(Records &records, const QByteArray &csv,

@@ -80,7 +80,7 @@ private:
         OrderFields fields;
         for (const QString &column : table.header)
             if (const QString value = table.value(row, column);
-                !value.isEmpty() && !m_options.ignoredColumns.contains(column))
+                !value.isEmpty() && !column.isEmpty() && !m_options.ignoredColumns.contains(column))
                 fields.insert(column, value);
         return fields;
     }
@@ -128,6 +128,11 @@ private:
 
 } // namespace
 
+CsvLayout ordersLayout()
+{
+    return {requiredOrderColumns(), optionalOrderColumns(), {}};
+}
+
 Result<ImportReport> importOrders(Records &records, const QByteArray &csv,
                                   const ImportOptions &options)
 {
@@ -135,9 +140,7 @@ Result<ImportReport> importOrders(Records &records, const QByteArray &csv,
     OrderImport import(records, options);
     LOOPWRIGHT_TRY(import.prepare());
     const ImportRun run{
-        records,
-        options,
-        {requiredOrderColumns(), optionalOrderColumns(), {}},
+        records, options, ordersLayout(),
         [&import](Transaction &transaction, const CsvTable &table, const CsvRow &row) {
             return import.take(transaction, table, row);
         },

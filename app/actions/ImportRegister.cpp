@@ -46,8 +46,8 @@ Result<RowOutcome> takeOffice(Records &records, const ImportOptions &options,
             "variant_unknown", "protocol_variant",
             Text(QT_TRANSLATE_NOOP("core", "\"%1\" is not a protocol variant."))
                 .arg(office.protocolVariant.left(40)));
-    const auto lines = testLinesFromText(table.value(row, "test_lines"));
-    if (!lines)
+    const auto told = testLinesFromText(table.value(row, "test_lines"));
+    if (!told)
         return RowOutcome::refused(
             "test_lines_malformed", "test_lines",
             QT_TRANSLATE_NOOP("core", "must be label=number joined by ; with each label once"));
@@ -57,12 +57,14 @@ Result<RowOutcome> takeOffice(Records &records, const ImportOptions &options,
         return failure(before.error());
     if (!linesBefore)
         return failure(linesBefore.error());
+    // A file without the column says nothing of them.
+    const QList<TestLine> lines = table.column("test_lines") < 0 ? *linesBefore : *told;
     const auto sorted = [](QList<TestLine> list) {
         std::sort(list.begin(), list.end(),
                   [](const TestLine &a, const TestLine &b) { return a.label < b.label; });
         return list;
     };
-    const bool sameLines = sorted(*lines) == sorted(*linesBefore);
+    const bool sameLines = sorted(lines) == sorted(*linesBefore);
     if (*before && **before == office && !sameLines && !options.update)
         return RowOutcome::refused(
             "office_differs", "test_lines",
@@ -70,7 +72,7 @@ Result<RowOutcome> takeOffice(Records &records, const ImportOptions &options,
     if (!(*before && **before == office && !sameLines))
         if (const auto outcome = compareWithStored(*before, office, options, "office", office.key))
             return *outcome;
-    LOOPWRIGHT_TRY(OfficeStore::put(transaction, office, *lines));
+    LOOPWRIGHT_TRY(OfficeStore::put(transaction, office, lines));
     return RowOutcome{
         RowOutcome::Accepted,
         {},
@@ -152,9 +154,10 @@ Result<RowOutcome> takePerson(Records &records, const ImportOptions &options,
                                       {"login", person.login}})}};
 }
 
+/// `ofThisFile`: what its rows brought in; a further row of one of them is a further calibration.
 Result<RowOutcome> takeInstrument(Records &records, const ImportOptions &options,
                                   Transaction &transaction, const CsvTable &table,
-                                  const CsvRow &row)
+                                  const CsvRow &row, QSet<QString> &ofThisFile)
 {
     Instrument instrument{
         table.value(row, "instrument"), table.value(row, "serial"), table.value(row, "kind"), {}};
@@ -176,9 +179,15 @@ Result<RowOutcome> takeInstrument(Records &records, const ImportOptions &options
         instrument.calibrations = before->calibrations;
     if (!instrument.calibrations.contains(*calibration))
         instrument.calibrations << *calibration;
+    const bool furtherCalibration = before && ofThisFile.contains(instrument.key) &&
+                                    before->serial == instrument.serial &&
+                                    before->kind == instrument.kind && *before != instrument;
     if (const auto same =
-            compareWithStored(before, instrument, options, "instrument", instrument.key))
+            compareWithStored(before, instrument, options, "instrument", instrument.key);
+        same && !furtherCalibration)
         return *same;
+    if (!before)
+        ofThisFile.insert(instrument.key);
     LOOPWRIGHT_TRY(InstrumentStore::put(transaction, instrument));
     LOOPWRIGHT_TRY(refreshOrdersUsing(records, transaction, instrument.key));
     return RowOutcome{RowOutcome::Accepted,
@@ -192,6 +201,8 @@ std::optional<RowOutcome> checkTexts(const CsvTable &table, const CsvRow &row)
 {
     constexpr int longest = 200, longestList = 2000;
     for (const QString &column : table.header) {
+        if (column.isEmpty())
+            continue; // passed over by a map
         const Text trouble =
             textTrouble(table.value(row, column), column == "test_lines" ? longestList : longest);
         if (!trouble.isEmpty())
@@ -200,17 +211,18 @@ std::optional<RowOutcome> checkTexts(const CsvTable &table, const CsvRow &row)
     return std::nullopt;
 }
 
-using TakeRow = Result<RowOutcome> (*)(Records &, const ImportOptions &, Transaction &,
-                                       const CsvTable &, const CsvRow &);
+using TakeRow = std::function<Result<RowOutcome>(Records &, const ImportOptions &, Transaction &,
+                                                 const CsvTable &, const CsvRow &)>;
 
 Result<ImportReport> importWith(Records &records, const QByteArray &csv,
-                                const ImportOptions &options, const CsvLayout &layout, TakeRow take)
+                                const ImportOptions &options, const CsvLayout &layout,
+                                const TakeRow &take)
 {
     const ImportRun run{records,
                         options,
                         layout,
-                        [&, take](Transaction &transaction, const CsvTable &table,
-                                  const CsvRow &row) -> Result<RowOutcome> {
+                        [&](Transaction &transaction, const CsvTable &table,
+                            const CsvRow &row) -> Result<RowOutcome> {
                             if (const auto refused = checkTexts(table, row))
                                 return *refused;
                             return take(records, options, transaction, table, row);
@@ -221,15 +233,28 @@ Result<ImportReport> importWith(Records &records, const QByteArray &csv,
 
 } // namespace
 
+CsvLayout officesLayout()
+{
+    return {{"office", "name", "protocol_variant"},
+            {"test_lines", "address", "telephone", "trouble_telephone"},
+            {}};
+}
+
+CsvLayout installersLayout()
+{
+    return {{"installer", "name"}, {"role", "login"}, {}};
+}
+
+CsvLayout instrumentsLayout()
+{
+    return {{"instrument", "serial", "kind", "calibrated_on", "calibration_due"}, {}, {}};
+}
+
 Result<ImportReport> importOffices(Records &records, const QByteArray &csv,
                                    const ImportOptions &options)
 {
     LOOPWRIGHT_TRY(allow(records, Act::KeepRegister));
-    return importWith(records, csv, options,
-                      {{"office", "name", "protocol_variant"},
-                       {"test_lines", "address", "telephone", "trouble_telephone"},
-                       {}},
-                      takeOffice);
+    return importWith(records, csv, options, officesLayout(), takeOffice);
 }
 
 Result<ImportReport> importIssuer(Records &records, const QByteArray &csv,
@@ -245,18 +270,19 @@ Result<ImportReport> importInstallers(Records &records, const QByteArray &csv,
                                       const ImportOptions &options)
 {
     LOOPWRIGHT_TRY(allow(records, Act::KeepPeople));
-    return importWith(records, csv, options, {{"installer", "name"}, {"role", "login"}, {}},
-                      takePerson);
+    return importWith(records, csv, options, installersLayout(), takePerson);
 }
 
 Result<ImportReport> importInstruments(Records &records, const QByteArray &csv,
                                        const ImportOptions &options)
 {
     LOOPWRIGHT_TRY(allow(records, Act::KeepRegister));
-    return importWith(
-        records, csv, options,
-        {{"instrument", "serial", "kind", "calibrated_on", "calibration_due"}, {}, {}},
-        takeInstrument);
+    QSet<QString> ofThisFile;
+    return importWith(records, csv, options, instrumentsLayout(),
+                      [&ofThisFile](Records &r, const ImportOptions &o, Transaction &transaction,
+                                    const CsvTable &table, const CsvRow &row) {
+                          return takeInstrument(r, o, transaction, table, row, ofThisFile);
+                      });
 }
 
 } // namespace loopwright

@@ -12,7 +12,7 @@ void keepReject(ImportReport &report, const CsvTable &table, const CsvRow &row,
                 const Findings &findings)
 {
     if (report.rejects.isEmpty())
-        report.rejects = csvRecord(table.header + QStringList{"reason"});
+        report.rejects = csvRecord(table.theirs + QStringList{"reason"});
     QStringList reasons;
     for (const Finding &finding : findings)
         if (finding.severity == Severity::Error)
@@ -20,7 +20,7 @@ void keepReject(ImportReport &report, const CsvTable &table, const CsvRow &row,
                             ? finding.reason.english()
                             : QString(finding.field + ": " + finding.reason.english()));
     QStringList fields = row.fields;
-    while (fields.size() < table.header.size())
+    while (fields.size() < table.theirs.size())
         fields << QString();
     report.rejects += csvRecord(fields + QStringList{reasons.join("; ")});
 }
@@ -70,6 +70,7 @@ Result<bool> ImportRun::walk(Transaction &transaction, const CsvTable &table,
                       Text(QT_TRANSLATE_NOOP("core", "The row %1.")).arg(row.trouble))));
         for (Finding &finding : outcome.findings) {
             finding.row = row.line;
+            finding.field = table.nameInFile(finding.field);
             report.findings.push_back(finding);
         }
         count(report, outcome.kind);
@@ -89,7 +90,7 @@ Result<ImportReport> ImportRun::run(const QByteArray &csv) const
 {
     CsvLayout allowed = layout;
     allowed.ignored = options.ignoredColumns;
-    LOOPWRIGHT_ASSIGN(const auto table, readCsv(csv, options.fileName, allowed));
+    LOOPWRIGHT_ASSIGN(const auto table, readCsv(csv, options.fileName, allowed, options.map));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     ImportReport report;
     LOOPWRIGHT_ASSIGN(const auto changed, walk(transaction, table, report));

@@ -3,15 +3,11 @@
 #include "app/actions/Acting.h"
 #include "app/actions/Keys.h"
 #include "app/actions/OutFile.h"
-#include "core/base/Csv.h"
 #include "core/base/Json.h"
-#include "core/certificate/NumberGuard.h"
 #include "db/Backup.h"
 #include "db/EventStore.h"
-#include "db/OfficeStore.h"
-#include "db/TableExport.h"
 
-#include <QDir>
+#include <QFile>
 #include <QFileInfo>
 
 namespace loopwright {
@@ -83,59 +79,6 @@ Result<QString> restoreFrom(const QString &backupPath, const QString &databasePa
     event.by = by;
     event.at = Records::realNow();
     return restore(backupPath, databasePath, event, progress);
-}
-
-namespace {
-
-/// Knows the test lines of every office: calls to them stand in facts, and in all that is made of
-/// facts and remarks.
-Result<NumberGuard> guardOfAllOffices(Records &records)
-{
-    const OfficeStore store(records.database());
-    LOOPWRIGHT_ASSIGN(const auto offices, store.all());
-    QList<TestLine> lines;
-    for (const ServingOffice &office : offices) {
-        LOOPWRIGHT_ASSIGN(const auto some, store.testLines(office.key));
-        lines += some;
-    }
-    return NumberGuard(lines);
-}
-
-Result<void> exportOne(Records &records, const NumberGuard &guard, const QString &table,
-                       const QString &path, bool internal)
-{
-    LOOPWRIGHT_ASSIGN(auto file, OutFile::open(path, FileKind::Csv, internal));
-    LOOPWRIGHT_TRY(
-        exportTable(records.database(), table, [&](const QStringList &row) -> Result<void> {
-            QStringList safe;
-            for (const QString &field : row)
-                safe << spreadsheetSafe(guard.coverStored(field));
-            return file.write(csvRecord(safe));
-        }));
-    return file.commit();
-}
-
-} // namespace
-
-Result<QStringList> exportTables(Records &records, const QString &directory, bool internal,
-                                 const Progress &progress)
-{
-    if (internal)
-        LOOPWRIGHT_TRY(allow(records, Act::ExportInternal));
-    LOOPWRIGHT_TRY(makeFolder(directory));
-    LOOPWRIGHT_ASSIGN(const auto guard,
-                      internal ? Result<NumberGuard>(NumberGuard()) : guardOfAllOffices(records));
-    QStringList written;
-    const QStringList tables = exportedTables(internal);
-    for (const QString &table : tables) {
-        if (progress && !progress(written.size(), tables.size()))
-            return failure(ErrorCode::Refused,
-                           "The export was stopped; the files written so far are whole.");
-        const QString path = QDir(directory).filePath(table + ".csv");
-        LOOPWRIGHT_TRY(exportOne(records, guard, table, path, internal));
-        written << path;
-    }
-    return written;
 }
 
 } // namespace loopwright

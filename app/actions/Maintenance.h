@@ -1,5 +1,5 @@
 #pragma once
-// Keeping the records: backup, restore, export, and invented records for trials.
+// Keeping the records: backup, restore, and invented records for trials.
 
 #include "app/actions/Records.h"
 
@@ -24,10 +24,6 @@ QString headBesideBackup(const QString &backupPath);
 /// of their own.
 Result<QString> restoreFrom(const QString &backupPath, const QString &databasePath,
                             const Restorer &restorer, const Progress &progress = {});
-
-/// Every table as RFC 4180 CSV, spreadsheet-safe; the unpublished numbers only with `internal`.
-Result<QStringList> exportTables(Records &records, const QString &directory, bool internal,
-                                 const Progress &progress = {});
 
 /// Invented records of realistic shape (Invented.h) in an empty database, which nobody else may
 /// have open. Refused if it is not empty. Broken off, it leaves nothing behind.

@@ -17,6 +17,7 @@ namespace loopwright {
 namespace {
 
 constexpr int bytesThatTell = 512; // what kind of file it is
+constexpr qsizetype mostInMemory = 4'000'000;
 
 QByteArray beginningOf(const QString &path)
 {
@@ -102,12 +103,29 @@ tl::unexpected<Error> refusedBy(const QFile &part, const QString &path)
     return failure(ErrorCode::DiskTrouble, "cannot be written: " + part.errorString(), path);
 }
 
-Result<void> toStandardOutput(const QByteArray &bytes)
+tl::unexpected<Error> refusedByStandardOutput(const QFile &out)
+{
+    return failure(ErrorCode::DiskTrouble, "cannot be written: " + out.errorString(),
+                   "standard output");
+}
+
+/// What waits in a file, if something does, then the rest.
+Result<void> toStandardOutput(QFile *waiting, const QByteArray &rest)
 {
     QFile out;
-    if (!out.open(stdout, QIODevice::WriteOnly) || out.write(bytes) != bytes.size() || !out.flush())
-        return failure(ErrorCode::DiskTrouble, "cannot be written: " + out.errorString(),
-                       "standard output");
+    if (!out.open(stdout, QIODevice::WriteOnly))
+        return refusedByStandardOutput(out);
+    if (waiting && !waiting->seek(0))
+        return refusedBy(*waiting, waiting->fileName());
+    while (waiting && !waiting->atEnd()) {
+        const QByteArray piece = waiting->read(mostInMemory);
+        if (piece.isEmpty())
+            return refusedBy(*waiting, waiting->fileName());
+        if (out.write(piece) != piece.size())
+            return refusedByStandardOutput(out);
+    }
+    if (out.write(rest) != rest.size() || !out.flush())
+        return refusedByStandardOutput(out);
     return {};
 }
 
@@ -155,7 +173,7 @@ Result<void> OutFile::write(QByteArrayView bytes)
 {
     if (m_path == standardStream) {
         m_forStandardOutput += bytes;
-        return {};
+        return m_forStandardOutput.size() > mostInMemory ? letWait() : Result<void>();
     }
     // A disk that fills up takes a part without a word; it says why when it is given the rest.
     while (!bytes.isEmpty()) {
@@ -167,10 +185,24 @@ Result<void> OutFile::write(QByteArrayView bytes)
     return {};
 }
 
+/// A table of a million rows waits on the disk, not in memory.
+Result<void> OutFile::letWait()
+{
+    if (!m_waiting) {
+        m_waiting = std::make_unique<QTemporaryFile>();
+        if (!m_waiting->open())
+            return refusedBy(*m_waiting, "standard output");
+    }
+    if (m_waiting->write(m_forStandardOutput) != m_forStandardOutput.size())
+        return refusedBy(*m_waiting, m_waiting->fileName());
+    m_forStandardOutput.clear();
+    return {};
+}
+
 Result<void> OutFile::commit()
 {
     if (m_path == standardStream)
-        return toStandardOutput(m_forStandardOutput);
+        return toStandardOutput(m_waiting.get(), m_forStandardOutput);
     // On the disk before it bears the name: a power cut leaves the old file or the new one.
     if (!m_part->flush() || fsync(m_part->handle()) != 0)
         return refusedBy(*m_part, m_path);

@@ -6,6 +6,7 @@
 #include "core/base/Result.h"
 
 #include <QFile>
+#include <QTemporaryFile>
 
 #include <memory>
 
@@ -35,8 +36,11 @@ public:
     QString path() const { return m_path; }
 
 private:
+    Result<void> letWait();
+
     QString m_path;
-    QByteArray m_forStandardOutput; ///< if m_path is `-`
+    QByteArray m_forStandardOutput;            ///< if m_path is `-`: what is not in m_waiting yet
+    std::unique_ptr<QTemporaryFile> m_waiting; ///< the rest of it, once it is long
     /// What is written so far, beside its place; removed unless it is committed. What a killed
     /// process left there goes when the same file is written the next time.
     std::unique_ptr<QFile, void (*)(QFile *)> m_part{nullptr, giveUp};

@@ -12,10 +12,12 @@
 #include "app/cli/commands/CheckCause.h"
 #include "app/cli/commands/CheckIdentifiers.h"
 #include "app/cli/commands/CheckSpid.h"
+#include "app/cli/commands/CircuitExport.h"
 #include "app/cli/commands/CircuitShow.h"
 #include "app/cli/commands/Day.h"
 #include "app/cli/commands/Decide.h"
 #include "app/cli/commands/Export.h"
+#include "app/cli/commands/ExportView.h"
 #include "app/cli/commands/Fill.h"
 #include "app/cli/commands/Handoff.h"
 #include "app/cli/commands/HazardList.h"
@@ -93,6 +95,7 @@ constexpr CommandEntry commands[] = {
     {"pair spare", "List pairs of an order's cable that nobody has, the best first", Effect::Reads, makePairSpare},
     {"report", "Count over all orders: first visits, criteria, ages, exceptions, calibration, troubles", Effect::Paints, makeReportCommand},
     {"circuit show", "Show all orders of a circuit and its events", Effect::Reads, makeCircuitShow},
+    {"circuit export", "Write a circuit's whole file for whoever takes it over", Effect::Paints, makeCircuitExport},
     {"audit", "Compute anew what is derived; look for identifiers in error or held twice", Effect::Reads, makeAudit},
     // evidence and acceptance
     {"record", "Record the facts of a job", Effect::Changes, makeRecord},
@@ -111,7 +114,8 @@ constexpr CommandEntry commands[] = {
     {"key renew", "Make a new key for the station, and for the issuer if it must be", Effect::Changes, makeKeyRenew},
     {"backup", "Copy the records and verify the copy", Effect::Reads, makeBackup},
     {"restore", "Put a backup in the place of the records", Effect::Changes, makeRestore},
-    {"export", "Write every table as CSV", Effect::Reads, makeExport},
+    {"export", "Write all records as the files of the imports, and every table as CSV", Effect::Reads, makeExport},
+    {"export view", "Write what the board shows as CSV", Effect::Reads, makeExportView},
     {"fill", "Invent records for trials in an empty database", Effect::Changes, makeFill},
 };
 // clang-format on

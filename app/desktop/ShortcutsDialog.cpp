@@ -25,6 +25,7 @@ constexpr KeyRow keyRows[] = {
     {"Ctrl+T, Ctrl+D", QT_TRANSLATE_NOOP("Keys", "The selected orders: assign, another day")},
     {"Ctrl+H, Ctrl+Shift+H", QT_TRANSLATE_NOOP("Keys", "The selected orders: hold, resume")},
     {"Ctrl+K, Ctrl+P", QT_TRANSLATE_NOOP("Keys", "The selected orders: desk work, print")},
+    {"Ctrl+Shift+E", QT_TRANSLATE_NOOP("Keys", "On the board: export what it shows")},
     {"Ctrl+Z", QT_TRANSLATE_NOOP("Keys", "Take back what was planned last")},
     {"Esc", QT_TRANSLATE_NOOP("Keys", "Back; between the board and the last job")},
     {"Ctrl+F  or  /", QT_TRANSLATE_NOOP("Keys", "Find by any number or name")},

@@ -89,7 +89,14 @@ void CsvScanner::readQuoted()
 QString CsvTable::value(const CsvRow &row, const QString &name) const
 {
     const int at = column(name);
-    return at < 0 || at >= row.fields.size() ? QString() : row.fields[at].trimmed();
+    const QString given = at < 0 || at >= row.fields.size() ? QString() : row.fields[at].trimmed();
+    return map && at >= 0 ? map->value(name, given) : given;
+}
+
+QString CsvTable::nameInFile(const QString &column) const
+{
+    const qsizetype at = column.isEmpty() ? -1 : header.indexOf(column);
+    return at < 0 || at >= theirs.size() ? column : theirs[at];
 }
 
 namespace {
@@ -161,7 +168,8 @@ Result<void> checkCsvHeader(const QStringList &header, const QString &fileName,
     return {};
 }
 
-Result<CsvTable> readCsv(const QByteArray &bytes, const QString &fileName, const CsvLayout &layout)
+Result<CsvTable> readCsv(const QByteArray &bytes, const QString &fileName, const CsvLayout &layout,
+                         const std::optional<ColumnMap> &map)
 {
     LOOPWRIGHT_TRY(checkUtf8(bytes, fileName));
     CsvScanner scanner(bytes);
@@ -175,8 +183,17 @@ Result<CsvTable> readCsv(const QByteArray &bytes, const QString &fileName, const
         return failure(ErrorCode::BadInput, "is empty: a header row is required", fileName);
     CsvTable table;
     for (const QString &name : fieldsOf())
-        table.header << name.trimmed();
-    LOOPWRIGHT_TRY(checkCsvHeader(table.header, fileName, layout));
+        table.theirs << name.trimmed();
+    table.header = table.theirs;
+    table.map = map;
+    if (map) {
+        LOOPWRIGHT_TRY(map->check(layout));
+        LOOPWRIGHT_ASSIGN(table.header, map->header(table.theirs, fileName, layout.ignored));
+    }
+    QStringList read = table.header;
+    if (map)
+        read.removeAll(QString());
+    LOOPWRIGHT_TRY(checkCsvHeader(read, fileName, layout));
     while (scanner.next()) {
         CsvRow row{scanner.line(), fieldsOf(), scanner.trouble()};
         if (row.trouble.isEmpty() && row.fields.size() != table.header.size())

@@ -2,6 +2,7 @@
 // RFC 4180 CSV in UTF-8, row by row, each row with the line on which it starts. Our own because the
 // readers in Debian give no line number and stop at the first bad row (DEVELOPERS.md).
 
+#include "core/base/ColumnMap.h"
 #include "core/base/Result.h"
 
 #include <QByteArray>
@@ -9,6 +10,7 @@
 #include <QStringList>
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -66,18 +68,24 @@ struct CsvRow
 
 struct CsvTable
 {
-    QStringList header;
+    QStringList header; ///< in our names; of a file that is read by a map, empty where ignored
     std::vector<CsvRow> rows;
+    QStringList theirs = {};           ///< the header as it stands in the file
+    std::optional<ColumnMap> map = {}; ///< by which the file is read
 
     /// Position of a column, -1 if the file does not have it.
     int column(const QString &name) const { return int(header.indexOf(name)); }
     /// The trimmed value of a column in a row, empty if the file does not have the column.
     QString value(const CsvRow &row, const QString &name) const;
+    /// What the file calls a column; our name if it does not have it.
+    QString nameInFile(const QString &column) const;
 };
 
 /// Reads a whole file. BadInput if it is not UTF-8, empty, lacks a required column, has one
-/// twice, or has an unknown one. A row of the wrong form is returned with its trouble.
-Result<CsvTable> readCsv(const QByteArray &bytes, const QString &fileName, const CsvLayout &layout);
+/// twice, or has an unknown one. A row of the wrong form is returned with its trouble. `map`: the
+/// columns and values are somebody else's.
+Result<CsvTable> readCsv(const QByteArray &bytes, const QString &fileName, const CsvLayout &layout,
+                         const std::optional<ColumnMap> &map = {});
 /// Checks a header alone.
 Result<void> checkCsvHeader(const QStringList &header, const QString &fileName,
                             const CsvLayout &layout);

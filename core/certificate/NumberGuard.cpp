@@ -86,7 +86,15 @@ void readLetters(Folded &folded, Letters letters)
 Folded fold(const QString &text, Letters letters)
 {
     Folded folded;
+    folded.text.reserve(text.size());
+    folded.places.reserve(std::size_t(text.size()));
     for (qsizetype i = 0; i < text.size();) {
+        if (text[i] < u'\x80') { // nearly all; it stands for itself
+            folded.text += text[i];
+            folded.places.emplace_back(i, i + 1);
+            ++i;
+            continue;
+        }
         const qsizetype end = i + (text[i].isHighSurrogate() && i + 1 < text.size() ? 2 : 1);
         const QString one = text.mid(i, end - i);
         const char32_t code = one.toUcs4().value(0);
@@ -183,8 +191,13 @@ QString coverMatches(const QString &text, const Folded &folded, const QRegularEx
 
 QString coverAs(QString text, const QList<QRegularExpression> &patterns, Letters letters)
 {
-    for (const QRegularExpression &pattern : patterns)
-        text = coverMatches(text, fold(text, letters), pattern);
+    Folded folded = fold(text, letters);
+    for (const QRegularExpression &pattern : patterns) {
+        if (!pattern.match(folded.text).hasMatch())
+            continue;
+        text = coverMatches(text, folded, pattern);
+        folded = fold(text, letters);
+    }
     return text;
 }
 

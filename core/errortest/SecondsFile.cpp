@@ -98,28 +98,34 @@ QString placeOf(const Finding &finding)
 class Reader
 {
 public:
-    Reader(const QString &fileName, qint64 bitsPerSecond, const QStringList &ignored)
+    Reader(const QString &fileName, qint64 bitsPerSecond, const QStringList &ignored,
+           const std::optional<ColumnMap> &map)
         : m_fileName(fileName)
         , m_bitsPerSecond(bitsPerSecond)
         , m_ignored(ignored)
+        , m_map(map)
     {
     }
 
     Result<SecondsFile> read(const QByteArray &bytes);
 
 private:
-    Result<void> readHeader(const QStringList &names);
+    bool isHeader(const QStringList &fields) const;
+    Result<void> readHeader(const QStringList &theirs);
     void guessColumns(qsizetype count);
     void readRow(const SecondsRows &rows);
     bool follows(int row, const QString &text);
     std::optional<Second> errorsOf(int row, const QStringList &fields);
     std::optional<bool> lostOf(int row, const QStringList &fields);
     QString field(const QStringList &fields, Column column) const;
+    QString nameInFile(Column column) const;
     void odd(int row, const char *code, Column column, const Text &reason);
 
     QString m_fileName;
     qint64 m_bitsPerSecond;
     QStringList m_ignored;
+    const std::optional<ColumnMap> &m_map;
+    QStringList m_theirs; ///< the header as it stands in the file
     qsizetype m_at[Columns] = {-1, -1, -1};
     qsizetype m_width = 0;
     SecondsFile m_file;
@@ -129,22 +135,48 @@ private:
     qint64 m_lastSecond = -1;
 };
 
+/// Ours, unless a map says that the file calls it otherwise.
+QString Reader::nameInFile(Column column) const
+{
+    return m_map ? m_theirs.value(m_at[column], columnNames[column].first())
+                 : columnNames[column].first();
+}
+
 void Reader::odd(int row, const char *code, Column column, const Text &reason)
 {
     if (m_file.findings.size() < maxFindings)
-        m_file.findings.push_back(
-            {Severity::Error, code, reason, {}, columnNames[column].first(), row});
+        m_file.findings.push_back({Severity::Error, code, reason, {}, nameInFile(column), row});
     else
         ++m_file.furtherFindings;
 }
 
 QString Reader::field(const QStringList &fields, Column column) const
 {
-    return m_at[column] >= 0 ? fields.value(m_at[column]) : QString();
+    const QString text = m_at[column] >= 0 ? fields.value(m_at[column]) : QString();
+    return m_map ? m_map->value(columnNames[column].first(), text) : text;
 }
 
-Result<void> Reader::readHeader(const QStringList &names)
+/// A name of a column stands in it, or no digit; one that a map knows may have any.
+bool Reader::isHeader(const QStringList &fields) const
 {
+    const auto any = [&fields](auto is) { return std::any_of(fields.begin(), fields.end(), is); };
+    if (m_map && any([this](const QString &name) {
+            return m_map->columns.contains(name) || m_map->ignored.contains(name);
+        }))
+        return true;
+    return !SecondStamp::parse(fields.first()) &&
+           (any([](const QString &name) { return columnOf(name) >= 0; }) ||
+            std::none_of(fields.begin(), fields.end(), hasDigit));
+}
+
+Result<void> Reader::readHeader(const QStringList &theirs)
+{
+    m_theirs = theirs;
+    QStringList names = theirs;
+    if (m_map) {
+        LOOPWRIGHT_TRY(m_map->check(secondsLayout()));
+        LOOPWRIGHT_ASSIGN(names, m_map->header(theirs, m_fileName, m_ignored));
+    }
     m_width = names.size();
     for (qsizetype i = 0; i < names.size(); ++i) {
         const int column = columnOf(names[i]);
@@ -301,12 +333,11 @@ Result<SecondsFile> Reader::read(const QByteArray &bytes)
             return failure(ErrorCode::BadInput,
                            QString("holds more than %1 seconds").arg(mostSeconds), m_fileName);
         const QStringList &fields = rows.fields();
-        const bool header = first && !SecondStamp::parse(fields.first()) &&
-                            (std::any_of(fields.begin(), fields.end(),
-                                         [](const QString &name) { return columnOf(name) >= 0; }) ||
-                             std::none_of(fields.begin(), fields.end(), hasDigit));
-        if (header) {
+        if (first && isHeader(fields)) {
             LOOPWRIGHT_TRY(readHeader(fields));
+        } else if (first && m_map) {
+            return failure(ErrorCode::BadInput, "has no header for the map to lead from",
+                           QString("%1: row %2").arg(m_fileName).arg(rows.row()));
         } else {
             if (first)
                 guessColumns(fields.size());
@@ -344,9 +375,17 @@ QStringList SecondsFile::findingLines(std::size_t most) const
 }
 
 Result<SecondsFile> readSecondsFile(const QByteArray &bytes, const QString &fileName,
-                                    qint64 bitsPerSecond, const QStringList &ignoredColumns)
+                                    qint64 bitsPerSecond, const QStringList &ignoredColumns,
+                                    const std::optional<ColumnMap> &map)
 {
-    return Reader(fileName, bitsPerSecond, ignoredColumns).read(bytes);
+    return Reader(fileName, bitsPerSecond, ignoredColumns, map).read(bytes);
+}
+
+CsvLayout secondsLayout()
+{
+    return {{columnNames[SecondColumn].first(), columnNames[ErrorsColumn].first()},
+            {columnNames[LostColumn].first()},
+            {}};
 }
 
 } // namespace loopwright

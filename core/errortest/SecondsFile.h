@@ -3,12 +3,15 @@
 // sets export: comma, semicolon, tab or blanks between the columns; a header or none; counters or
 // times; comment lines that begin with #; errors alone, one a line, with a header or without.
 
+#include "core/base/Csv.h"
 #include "core/base/Finding.h"
 #include "core/base/Result.h"
 #include "core/errortest/Second.h"
 
 #include <QByteArray>
 #include <QStringList>
+
+#include <optional>
 
 namespace loopwright {
 
@@ -31,7 +34,11 @@ struct SecondsFile
 
 /// BadInput for the whole file if it is not UTF-8, holds no second, lacks a column, or names an
 /// unknown one that is not in `ignoredColumns`. `bitsPerSecond` limits the errors of a second.
+/// `map`: the columns and values are an instrument's own; then there must be a header.
 Result<SecondsFile> readSecondsFile(const QByteArray &bytes, const QString &fileName,
-                                    qint64 bitsPerSecond, const QStringList &ignoredColumns = {});
+                                    qint64 bitsPerSecond, const QStringList &ignoredColumns = {},
+                                    const std::optional<ColumnMap> &map = {});
+/// The columns that a map of such a file can lead to.
+CsvLayout secondsLayout();
 
 } // namespace loopwright

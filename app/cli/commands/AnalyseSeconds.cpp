@@ -1,6 +1,7 @@
 #include "app/cli/commands/AnalyseSeconds.h"
 
 #include "app/cli/Files.h"
+#include "app/cli/MapFile.h"
 #include "app/cli/SecondsInput.h"
 #include "app/cli/SummaryText.h"
 
@@ -22,9 +23,10 @@ public:
 
     Result<Answer> run(CommandContext &) override
     {
+        LOOPWRIGHT_ASSIGN(const auto map, readMapFile(m_map, m_file));
         LOOPWRIGHT_ASSIGN(const auto bytes, readFile(m_file));
         LOOPWRIGHT_ASSIGN(const auto file,
-                          readSecondsFile(bytes, fileNameOf(m_file), m_rate, m_ignored));
+                          readSecondsFile(bytes, fileNameOf(m_file), m_rate, m_ignored, map));
         if (!file.findings.empty())
             return refusedSeconds(file, fileNameOf(m_file));
         const ErrorSummary summary = evaluateSeconds(file.seconds, m_rate);
@@ -32,7 +34,7 @@ public:
     }
 
 private:
-    QString m_file;
+    QString m_file, m_map;
     qint64 m_rate = 64000;
     QStringList m_ignored;
 };

@@ -3,6 +3,7 @@
 #include "app/actions/Import.h"
 #include "app/actions/OutFile.h"
 #include "app/cli/Files.h"
+#include "app/cli/MapFile.h"
 
 namespace loopwright {
 
@@ -30,10 +31,12 @@ void ImportFile::declare(Options &options)
     options.flag("--update", m_options.update, "A row that is there with other values changes it");
     options.texts("--ignore", m_options.ignoredColumns,
                   "An unknown column that may stand in the file");
+    options.text("--map", m_map, mapHelp);
 }
 
 Result<Answer> ImportFile::run(CommandContext &context)
 {
+    LOOPWRIGHT_ASSIGN(m_options.map, readMapFile(m_map, m_file));
     LOOPWRIGHT_ASSIGN(const auto bytes, readFile(m_file));
     LOOPWRIGHT_TRY(checkNotInput(m_rejects, m_file));
     LOOPWRIGHT_TRY(checkOut(m_rejects, FileKind::Csv));

@@ -32,7 +32,7 @@ private:
     const char *m_from;
     bool m_changesOnly;
     ImportOptions m_options;
-    QString m_file, m_rejects;
+    QString m_file, m_rejects, m_map;
 };
 
 std::unique_ptr<Command> makeOrderImport();

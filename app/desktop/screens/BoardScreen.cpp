@@ -31,6 +31,7 @@ BoardScreen::BoardScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
     , m_finder(workplace.questions())
     , m_lister(workplace.longWork())
+    , m_exporter(workplace.longWork())
     , m_model(new BoardModel(this))
     , m_sortColumn(boardColumn(u"due"))
     , m_watch(workplace)
@@ -44,6 +45,7 @@ BoardScreen::BoardScreen(DesktopContext &workplace, QWidget *parent)
     layout->addWidget(m_bar);
     layout->addWidget(makeMiddle(), 1);
     makeBoards();
+    makeExport();
     makeRowActions();
     layout->addWidget(m_actions); // below: the rows do not move when it comes
 

@@ -43,6 +43,8 @@ public:
     void restore(const QJsonObject &place) override;
 
     const BoardFilter &filter() const { return m_filter; }
+    /// Writes every order that it shows, beside the window's thread.
+    void exportView(const QString &path);
 
 protected:
     void resizeEvent(QResizeEvent *event) override;
@@ -57,6 +59,8 @@ private:
 
     QWidget *makeEmpty();
     void makeBoards();
+    void makeExport();
+    void exportOrStop();
 
     void filterChanged();
     bool isFiltered() const;
@@ -97,6 +101,8 @@ private:
     BoardFilter m_filter;
     Asker m_finder;
     Asker m_lister; ///< of the day list: a search must not drop it
+    Asker m_exporter;
+    QAction *m_export = nullptr;
     BoardModel *m_model;
     QTimer m_typing; ///< runs until typing rests
     QString m_selected;

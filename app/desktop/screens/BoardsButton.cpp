@@ -88,6 +88,8 @@ void BoardsButton::fillMenu()
     menu()->addSeparator();
     for (QMenu *further : qAsConst(m_further))
         menu()->addMenu(further);
+    menu()->addSeparator();
+    menu()->addActions(m_deeds);
 }
 
 void BoardsButton::addAction(const QString &name, const QString &text, void (BoardsButton::*run)(),

@@ -23,6 +23,8 @@ public:
     void setState(const QJsonObject &state);
     /// A further menu below the boards.
     void addMenu(QMenu *menu) { m_further << menu; }
+    /// And what can be done with the whole board, below them.
+    void addDeed(QAction *deed) { m_deeds << deed; }
 
 signals:
     void boardChosen(const QJsonObject &state);
@@ -47,6 +49,7 @@ private:
     QString m_current;
     QJsonObject m_state;
     QList<QMenu *> m_further;
+    QList<QAction *> m_deeds;
 };
 
 } // namespace loopwright

@@ -11,6 +11,7 @@
 #include "app/desktop/widgets/TrendView.h"
 
 #include <QLineEdit>
+#include <QPushButton>
 #include <QSplitter>
 #include <QTabWidget>
 
@@ -39,6 +40,7 @@ std::vector<TextRow> rowsOf(const Rows &list, MakeRow make)
 CircuitScreen::CircuitScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
     , m_worker(workplace.questions())
+    , m_exporter(workplace.longWork())
     , m_life(new TextTable({tr("When"), tr("Order"), tr("Kind"), tr("What")}, 2, {0, 1}, this))
     , m_orders(new TextTable({tr("Order"), tr("Type"), tr("Due"), tr("State"), tr("Customer"),
                               tr("Premises"), tr("Variant"), tr("Pair"), tr("Numbers")},
@@ -66,6 +68,8 @@ CircuitScreen::CircuitScreen(DesktopContext &workplace, QWidget *parent)
     , m_chosen(new SignLine)
     , m_trend(new TrendView)
     , m_trouble(new TroubleEntry(workplace))
+    , m_export(makeButton(tr("Export its file…"), QStringLiteral("circuit.export"),
+                          [this] { exportOrStop(); }))
 {
     m_number->setObjectName(QStringLiteral("circuit.number"));
     m_summary->setObjectName(QStringLiteral("circuit.summary"));
@@ -79,7 +83,7 @@ CircuitScreen::CircuitScreen(DesktopContext &workplace, QWidget *parent)
     splitter->setChildrenCollapsible(false);
     auto *found = new QVBoxLayout(m_found);
     found->setContentsMargins(0, 0, 0, 0);
-    found->addWidget(m_summary);
+    found->addWidget(makeSummary());
     found->addWidget(splitter, 1);
     found->addWidget(m_trouble);
     connect(m_trouble, &TroubleEntry::opened, this, [this](const QString &sentence) {

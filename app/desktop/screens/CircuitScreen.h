@@ -9,6 +9,7 @@
 
 class QLabel;
 class QLineEdit;
+class QPushButton;
 class QTabWidget;
 
 namespace loopwright {
@@ -35,8 +36,12 @@ public:
     bool letGo() override;
     QJsonObject place() const override { return {{"circuit", m_circuit}}; }
     void restore(const QJsonObject &place) override { open(place.value("circuit").toString()); }
+    /// Writes the circuit's whole file into the folder, beside the window's thread.
+    void exportTo(const QString &folder);
 
 private:
+    QWidget *makeSummary();
+    void exportOrStop();
     QWidget *makeTabs();
     QWidget *makeFigures();
     Table *addTab(const QString &name, const QString &title, TextTable *model,
@@ -53,6 +58,7 @@ private:
     void say(const QString &trouble);
 
     Asker m_worker;
+    Asker m_exporter;
     QString m_circuit;
     std::vector<CircuitFigure> m_figures;
     TextTable *m_life, *m_orders, *m_events, *m_neighbours, *m_spares, *m_figureRows, *m_candidates;
@@ -67,6 +73,7 @@ private:
     SignLine *m_chosen;
     TrendView *m_trend;
     TroubleEntry *m_trouble;
+    QPushButton *m_export;
 };
 
 } // namespace loopwright

@@ -5,12 +5,12 @@
 #include "app/desktop/Files.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/TextTable.h"
+#include "app/desktop/screens/ColumnMapDialog.h"
 #include "app/desktop/widgets/FieldMark.h"
 #include "app/desktop/widgets/FlowLayout.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignLine.h"
 #include "app/desktop/widgets/Table.h"
-#include "core/base/Csv.h"
 
 #include <QDragEnterEvent>
 #include <QFileDialog>
@@ -24,26 +24,7 @@ namespace loopwright {
 
 namespace {
 
-using ImportAction = Result<ImportReport> (*)(Records &, const QByteArray &, const ImportOptions &);
-
-/// What a file can hold, and the column by which it is known.
-struct ImportKind
-{
-    const char *key;
-    const char *name;
-    const char *column;
-    ImportAction run;
-};
-constexpr ImportKind kinds[] = {
-    {"orders", QT_TRANSLATE_NOOP("ImportScreen", "Orders"), "order_number", &importOrders},
-    {"offices", QT_TRANSLATE_NOOP("ImportScreen", "Serving offices"), "test_lines", &importOffices},
-    {"installers", QT_TRANSLATE_NOOP("ImportScreen", "Installers and other people"), "installer",
-     &importInstallers},
-    {"instruments", QT_TRANSLATE_NOOP("ImportScreen", "Instruments"), "calibrated_on",
-     &importInstruments},
-};
-
-constexpr qint64 headerBytes = 64 * 1024;
+constexpr qsizetype mostMaps = 60;
 
 QString countsText(const ImportReport &report)
 {
@@ -90,6 +71,7 @@ ImportScreen::ImportScreen(DesktopContext &workplace, QWidget *parent)
         m_progress->setAccessibleDescription(tr("%1 of %2 rows").arg(done).arg(total));
     });
     setRunning(false);
+    lookAtColumns();
 }
 
 QWidget *ImportScreen::makePath()
@@ -100,7 +82,7 @@ QWidget *ImportScreen::makePath()
     auto *path = new FieldMark(tr("File"), m_path);
     path->setTight(true);
     connect(m_path, &QLineEdit::textChanged, this, [this] {
-        guessKind();
+        lookAtFile();
         m_start->setEnabled(!m_path->text().trimmed().isEmpty());
     });
     connect(m_path, &QLineEdit::returnPressed, this, &ImportScreen::start);
@@ -111,8 +93,9 @@ QWidget *ImportScreen::makeKind()
 {
     m_kind = new QComboBox;
     m_kind->setObjectName(QStringLiteral("import.kind"));
-    for (const ImportKind &kind : kinds)
+    for (const ImportKind &kind : importKinds())
         m_kind->addItem(tr(kind.name), QString::fromLatin1(kind.key));
+    connect(m_kind, &QComboBox::currentIndexChanged, this, &ImportScreen::lookAtColumns);
     auto *kind = new FieldMark(tr("It holds"), m_kind);
     kind->setTight(true);
     return kind;
@@ -124,6 +107,10 @@ void ImportScreen::makeControls()
         makeButton(tr("Choose a file…"), QStringLiteral("import.browse"), [this] { browse(); });
     m_start = makeButton(tr("Import"), QStringLiteral("import.start"), [this] { start(); });
     m_start->setEnabled(false);
+    m_columns =
+        makeButton(tr("Columns…"), QStringLiteral("import.columns"), [this] { askColumns(false); });
+    m_columnsSay = makeMuted({});
+    m_columnsSay->setObjectName(QStringLiteral("import.columns_say"));
     m_cancel = makeButton(tr("Stop"), QStringLiteral("import.cancel"), [this] { m_worker.stop(); });
     m_update = new QCheckBox(tr("Rows that are there with other values change them"));
     m_update->setObjectName(QStringLiteral("import.update"));
@@ -154,6 +141,8 @@ QWidget *ImportScreen::makeChoice()
     column->addWidget(options);
     auto *last = new QHBoxLayout;
     last->addWidget(m_start);
+    last->addWidget(m_columns);
+    last->addWidget(m_columnsSay, 1);
     last->addWidget(m_cancel);
     last->addWidget(m_progress, 1);
     last->setAlignment(Qt::AlignLeft);
@@ -221,26 +210,82 @@ void ImportScreen::browse()
     }
 }
 
-void ImportScreen::guessKind()
+const ImportKind &ImportScreen::kind() const
 {
-    QFile file(m_path->text().trimmed());
-    if (!QFileInfo(file).isFile() || !file.open(QIODevice::ReadOnly))
-        return;
-    QByteArray head = file.read(headerBytes);
-    if (head.startsWith("\xef\xbb\xbf"))
-        head.remove(0, 3);
-    CsvScanner scanner(head);
-    if (!scanner.next())
-        return;
-    QStringList columns;
-    for (const std::string_view field : scanner.fields())
-        columns << QString::fromUtf8(field.data(), qsizetype(field.size())).trimmed();
-    for (const ImportKind &kind : kinds) {
-        if (columns.contains(QLatin1StringView(kind.column))) {
-            m_kind->setCurrentIndex(m_kind->findData(QString::fromLatin1(kind.key)));
-            return;
-        }
+    return importKinds()[std::size_t(m_kind->currentIndex())];
+}
+
+/// By a column that only one kind has, or by what its header was taken for the last time.
+void ImportScreen::lookAtFile()
+{
+    m_head = importHeadOf(m_path->text().trimmed());
+    QString key;
+    for (const ImportKind &each : importKinds())
+        if (m_head && key.isEmpty() && m_head->header.contains(QLatin1StringView(each.column)))
+            key = QString::fromLatin1(each.key);
+    for (const QJsonValue &each : qAsConst(m_maps))
+        if (m_head && key.isEmpty() && each["header"] == m_head->digest())
+            key = each["kind"].toString();
+    if (findImportKind(key))
+        m_kind->setCurrentIndex(m_kind->findData(key));
+    lookAtColumns();
+}
+
+void ImportScreen::lookAtColumns()
+{
+    m_map.reset();
+    const bool ours = !m_head || m_head->isOurs(kind());
+    for (const QJsonValue &each : qAsConst(m_maps)) {
+        if (ours || each["header"] != m_head->digest() ||
+            each["kind"] != QLatin1StringView(kind().key))
+            continue;
+        if (auto map = ColumnMap::fromJson(each["map"].toObject(), tr("the columns of last time")))
+            m_map = std::move(*map);
     }
+    m_columns->setVisible(!ours);
+    m_columnsSay->setVisible(!ours);
+    m_columnsSay->setText(m_map ? tr("The columns are read as the last time.")
+                                : tr("The header is not ours: say what its columns stand for."));
+}
+
+void ImportScreen::askColumns(bool thenStart)
+{
+    auto *dialog =
+        new ColumnMapDialog(kind(), *m_head, m_map ? *m_map : proposedMap(*m_head, kind()), this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &QDialog::accepted, this, [this, dialog, thenStart] {
+        m_map = dialog->map();
+        keepMap(*m_map);
+        m_columnsSay->setText(tr("The columns are read as you said."));
+        m_start->setFocus();
+        if (thenStart)
+            start();
+    });
+    dialog->open();
+}
+
+void ImportScreen::keepMap(const ColumnMap &map)
+{
+    const QString header = m_head->digest(), key = QString::fromLatin1(kind().key);
+    QJsonArray kept;
+    for (const QJsonValue &each : qAsConst(m_maps))
+        if (each["header"] != header || each["kind"] != key)
+            kept << each;
+    kept << QJsonObject{{"header", header}, {"kind", key}, {"map", map.toJson()}};
+    while (kept.size() > mostMaps)
+        kept.removeFirst();
+    m_maps = kept;
+    emit placeChanged();
+}
+
+QJsonObject ImportScreen::place() const
+{
+    return m_maps.isEmpty() ? QJsonObject() : QJsonObject{{"maps", m_maps}};
+}
+
+void ImportScreen::restore(const QJsonObject &place)
+{
+    m_maps = place.value("maps").toArray();
 }
 
 void ImportScreen::start()
@@ -248,12 +293,17 @@ void ImportScreen::start()
     const QString typed = m_path->text().trimmed();
     if (typed.isEmpty() || m_worker.isBusy())
         return;
+    if (m_head && !m_map && !m_head->isOurs(kind())) {
+        askColumns(true);
+        return;
+    }
     const QString path = QFileInfo(typed).absoluteFilePath(); // never standard input
     ImportOptions options;
     options.fileName = QFileInfo(path).fileName();
     options.update = m_update->isChecked();
     options.allOrNothing = m_whole->isChecked();
-    const ImportAction run = kinds[m_kind->currentIndex()].run;
+    options.map = m_map;
+    const ImportAction run = kind().run;
     m_imported = path;
     setRunning(true);
     m_worker.ask<ImportReport>(
@@ -273,7 +323,7 @@ void ImportScreen::setRunning(bool running)
     m_progress->setVisible(running);
     m_progress->setRange(0, 0);
     for (QWidget *widget :
-         std::initializer_list<QWidget *>{m_path, m_kind, m_update, m_whole, m_browse})
+         std::initializer_list<QWidget *>{m_path, m_kind, m_update, m_whole, m_browse, m_columns})
         widget->setEnabled(!running);
     if (running)
         m_cancel->setFocus();

@@ -1,11 +1,12 @@
 #pragma once
 // Files in: choose or drop a CSV file of orders, offices, installers or instruments. The import
 // runs beside the window and can be stopped; then nothing was changed. Each refused or held row is
-// listed with row, column, code and reason, and the refused ones can be written out again.
+// listed with row, column, code and reason, and the refused ones can be written out again. If the
+// header is not ours, a dialog asks what its columns stand for, once for each header.
 
-#include "app/actions/Import.h"
 #include "app/desktop/Lanes.h"
 #include "app/desktop/Screen.h"
+#include "app/desktop/screens/ImportKinds.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -31,6 +32,8 @@ public:
     QString title() const override { return tr("Import"); }
     void refresh() override {}
     void takeFocus() override;
+    QJsonObject place() const override;
+    void restore(const QJsonObject &place) override;
 
     /// Chooses the file and what it holds, by its header; the import begins with start().
     void choose(const QString &path);
@@ -47,7 +50,11 @@ private:
     void makeControls();
     QWidget *makeReport();
     void browse();
-    void guessKind();
+    void lookAtFile();
+    void lookAtColumns();
+    void askColumns(bool thenStart);
+    void keepMap(const ColumnMap &map);
+    const ImportKind &kind() const;
     void setRunning(bool running);
     void showReport(const Result<ImportReport> &report);
     void saveRejects();
@@ -55,13 +62,19 @@ private:
     Asker m_worker;
     TextTable *m_findings;
     QByteArray m_rejects;
-    QString m_imported; ///< the file that the report is about
+    QString m_imported;               ///< the file that the report is about
+    std::optional<ImportHead> m_head; ///< of the file that is chosen
+    std::optional<ColumnMap> m_map;   ///< by which it is read
+    /// What columns stood for, the newest last: "header" (its digest), "kind", "map".
+    QJsonArray m_maps;
 
     QLineEdit *m_path = nullptr;
     QComboBox *m_kind = nullptr;
     QCheckBox *m_update = nullptr;
     QCheckBox *m_whole = nullptr;
     QPushButton *m_browse = nullptr;
+    QPushButton *m_columns = nullptr; ///< where the header is not ours
+    QLabel *m_columnsSay = nullptr;
     QPushButton *m_start = nullptr;
     QPushButton *m_cancel = nullptr;
     QPushButton *m_save = nullptr;

@@ -5,6 +5,7 @@
 #include "app/actions/Acceptance.h"
 #include "app/actions/Certificates.h"
 #include "app/actions/Evidence.h"
+#include "app/actions/ExportRecords.h"
 #include "app/actions/HandOn.h"
 #include "app/actions/History.h"
 #include "app/actions/InstrumentLabels.h"
@@ -125,7 +126,7 @@ const std::vector<Row> &rows()
         {"export_internal",
          [](Records &r) {
              QTemporaryDir folder;
-             return done(exportTables(r, folder.path() + "/x", true));
+             return done(exportRecords(r, {folder.path() + "/x", true}));
          }},
         {"void_anothers_fact",
          [](Records &r) { return done(voidFact(r, jobs::uuid(10), "it was another line")); }},

@@ -1,9 +1,7 @@
 #include "app/actions/Maintenance.h"
 
-#include "app/actions/Acceptance.h"
 #include "app/actions/Audit.h"
 #include "app/actions/Board.h"
-#include "app/actions/Evidence.h"
 #include "app/actions/History.h"
 #include "app/actions/Keys.h"
 #include "app/actions/LimitChanges.h"
@@ -105,51 +103,6 @@ private slots:
         QVERIFY(!filled);
         QCOMPARE(boardRows(**records, {})->size(), 0U);
         QVERIFY(OfficeStore((*records)->database()).all()->empty());
-    }
-    void exportIsWholeAndHidesTheUnpublished()
-    {
-        auto records = office();
-        QVERIFY(importOrders(*records, csv({briFields()}), {"orders.csv"}));
-        QTemporaryDir folder;
-        const auto files = exportTables(*records, folder.filePath("out"), false);
-        QVERIFY(files);
-        bool found = false;
-        for (const QString &path : *files) {
-            QFile file(path);
-            QVERIFY(file.open(QIODevice::ReadOnly));
-            const QByteArray bytes = file.readAll();
-            QVERIFY2(!bytes.contains(sentinel.toUtf8()), qPrintable(path));
-            found = found || bytes.contains("Bright Bakery");
-        }
-        QVERIFY(found);
-        const auto all = exportTables(*records, folder.filePath("all"), true);
-        QCOMPARE(all->size(), files->size() + 1);
-    }
-    void exportHidesTheUnpublishedWhereTheyWereDialled()
-    {
-        auto records = office();
-        OrderFields order = briFields();
-        order["remarks"] = "the loopback is at " + sentinel;
-        QVERIFY(importOrders(*records, csv({order}), {"orders.csv"}));
-        const QString record = QString(R"({"order":"%1","facts":[
-            {"kind":"call","at":"2026-03-05T10:00:00-06:00","channel":"B1","direction":"out",
-             "service":"data","outcome":"ok","dn":"%2"},
-            {"kind":"note","at":"2026-03-05T10:01:00-06:00","text":"called %2 twice"}]})")
-                                   .arg(order["order_number"], sentinel);
-        QVERIFY(recordFile(*records, record.toUtf8(), "job.json"));
-        QVERIFY(decideOrder(*records, order["order_number"]));
-        QTemporaryDir folder;
-        for (const bool internal : {false, true}) {
-            const auto files = exportTables(*records, folder.filePath("out"), internal);
-            QVERIFY(files);
-            int told = 0;
-            for (const QString &path : *files) {
-                QFile file(path);
-                QVERIFY(file.open(QIODevice::ReadOnly));
-                told += file.readAll().contains(sentinel.toUtf8()) ? 1 : 0;
-            }
-            QVERIFY2(internal ? told >= 4 : told == 0, qPrintable(QString::number(told)));
-        }
     }
     void backupRestores()
     {

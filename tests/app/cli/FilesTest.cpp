@@ -159,6 +159,7 @@ private slots:
         row({"certificate", "issue", "26-0007", "--out", "-"}, "%PDF-");
         row({"handoff", "26-0003", "--out", "-"}, "%PDF-");
         row({"key", "export", "--out", "-"}, "issuer ");
+        row({"export", "view", "--out", "-"}, "order_number,");
         row({"history", "head", "--out", "-"}, "{\"");
         row({"strip", scenario + "run-seconds.csv", "--out", "-", "--format", "svg"}, "<?xml");
         row({"loop", "curve", path("loop.json"), "--out", "-", "--format", "png"}, "\x89PNG");

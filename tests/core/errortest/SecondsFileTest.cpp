@@ -254,6 +254,55 @@ private slots:
             RC_ASSERT(file->seconds == expected);
         }));
     }
+
+    void isReadByAMap()
+    {
+        const auto map = ColumnMap::read(
+            R"({"columns":{"Zeit 1":"second","Fehler":"bit_errors","Takt":"sync_lost"},
+                "values":{"sync_lost":{"weg":"1","da":"0"},"bit_errors":{"keine":"0"}},
+                "ignore":["Pegel"]})",
+            "m.json");
+        QVERIFY2(map, map ? "" : qPrintable(map.error().text()));
+        const auto file = readSecondsFile("# log\nZeit 1;Pegel;Fehler;Takt\n0;-3;keine;da\n"
+                                          "1;-3;7;da\n2;-40;;weg\n",
+                                          "f.csv", rate, {}, *map);
+        QVERIFY2(file, file ? "" : qPrintable(file.error().text()));
+        QVERIFY(file->findings.empty());
+        QCOMPARE(file->seconds, (SecondList{0, 7, std::nullopt}));
+        // What is odd is told in the file's own words and lines.
+        const auto odd =
+            readSecondsFile("Zeit 1;Fehler;Takt\n0;0;da\n1;x;da\n", "f.csv", rate, {}, *map);
+        QCOMPARE(odd->findingLines(9).first(),
+                 "row 3, column Fehler: \"x\" is not a number of bit errors");
+    }
+    void aMapThatDoesNotFitIsRefused_data()
+    {
+        QTest::addColumn<QByteArray>("json");
+        QTest::addColumn<QByteArray>("bytes");
+        QTest::addColumn<QString>("text");
+        QTest::newRow("no header") << QByteArray(R"({"columns":{"E":"bit_errors"}})")
+                                   << QByteArray("0,1\n1,2\n") << "f.csv: row 1: has no header";
+        QTest::newRow("unknown of ours")
+            << QByteArray(R"({"columns":{"E":"errors"}})") << QByteArray("second,E\n0,1\n")
+            << "m.json: columns.E: column \"errors\" is not one of ours";
+        QTest::newRow("not there")
+            << QByteArray(R"({"columns":{"E":"bit_errors","X":"second"}})")
+            << QByteArray("second,E\n0,1\n") << "m.json: columns.X: f.csv has no column \"X\"";
+        QTest::newRow("not named")
+            << QByteArray(R"({"columns":{"E":"bit_errors"}})") << QByteArray("second,E,Z\n0,1,2\n")
+            << "f.csv: column \"Z\" is not known";
+    }
+    void aMapThatDoesNotFitIsRefused()
+    {
+        QFETCH(QByteArray, json);
+        QFETCH(QByteArray, bytes);
+        QFETCH(QString, text);
+        const auto map = ColumnMap::read(json, "m.json");
+        QVERIFY(map);
+        const auto file = readSecondsFile(bytes, "f.csv", rate, {}, *map);
+        QVERIFY(!file);
+        QVERIFY2(file.error().text().startsWith(text), qPrintable(file.error().text()));
+    }
 };
 
 QTEST_APPLESS_MAIN(SecondsFileTest)

@@ -19,6 +19,7 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QSignalSpy>
 
 using namespace loopwright;
 
@@ -425,6 +426,28 @@ private slots:
         QTRY_VERIFY(all->isVisible());
         all->click();
         QTRY_COMPARE(orders(), QStringList{"O-1003"});
+    }
+    void theViewIsExportedBesideTheWindow()
+    {
+        choose("office", "SOUTH");
+        QTRY_COMPARE(found(), "1 order");
+        auto *board = qobject_cast<BoardScreen *>(m_window->current());
+        QSignalSpy said(board, &Screen::said);
+        QTemporaryDir folder;
+        const QString path = folder.filePath("view.csv");
+        board->exportView(path);
+        QTRY_COMPARE(said.size(), 1);
+        QCOMPARE(said.first().first().toString(), QString("1 order is in %1.").arg(path));
+        QFile file(path);
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        const QByteArray bytes = file.readAll();
+        QVERIFY(bytes.contains("\r\nO-1005,"));
+        QCOMPARE(bytes.count("\r\n"), 2);
+        QVERIFY(board->findChild<QAction *>("view.export")->text().contains("xport view"));
+        board->exportView(folder.filePath("none/view.csv"));
+        QTRY_COMPARE(said.size(), 2);
+        QVERIFY2(said.last().first().toString().contains("none/view.csv"),
+                 qPrintable(said.last().first().toString()));
     }
 };
 

@@ -113,6 +113,21 @@ private slots:
         QVERIFY2(mark->sentence().contains("C-999"), qPrintable(mark->sentence()));
         QVERIFY(!screen.findChild<QTableView *>("circuit.life")->isVisible());
     }
+
+    void itsFileIsExportedBesideTheWindow()
+    {
+        m_screen->open("C-502");
+        auto *button = m_screen->findChild<QWidget *>("circuit.export");
+        QTRY_VERIFY(button->isVisible());
+        QSignalSpy said(m_screen.get(), &Screen::said);
+        const QString folder = m_records->path("circuit-C-502");
+        m_screen->exportTo(folder);
+        QTRY_COMPARE(said.size(), 1);
+        QVERIFY2(said.first().first().toString().contains(folder),
+                 qPrintable(said.first().first().toString()));
+        QVERIFY(QFile::exists(folder + "/manifest.json"));
+        QVERIFY(QFile::exists(folder + "/records/O-1002@rivera.json"));
+    }
 };
 
 QTEST_MAIN(CircuitScreenTest)

@@ -3,6 +3,7 @@
 #include "app/actions/Board.h"
 #include "app/actions/Register.h"
 #include "app/desktop/Theme.h"
+#include "app/desktop/screens/ColumnMapDialog.h"
 #include "app/desktop/widgets/SignLine.h"
 #include "tests/support/DeskRecords.h"
 
@@ -39,6 +40,33 @@ private:
     {
         const auto rows = boardRows(m_records->records(), {});
         return rows ? qsizetype(rows->size()) : -1;
+    }
+
+    /// Orders as another office writes them.
+    static QByteArray theirOrders(const QByteArray &number, const QByteArray &kind = "a/b")
+    {
+        return "Auftrag,Order Type,due_date,Kunde,premises,Leitung,Anschluss,office,"
+               "protocol_variant,pair,b1_services,b2_services,Rufnummer,spid_1,tei_1,NT,Farbe\n" +
+               number + ",new,2026-03-20,Mill Shop,2 Mill Lane,MC-" + number + "," + kind +
+               ",NORTH,,M-" + number + ",voice,,21755509" + number.right(2) + ",,,no,red\n";
+    }
+    ColumnMapDialog *dialog() const { return m_screen->findChild<ColumnMapDialog *>("map"); }
+    void stands(int column, const char *ours)
+    {
+        auto *chooser = dialog()->findChild<QComboBox *>(QString("map.column.%1").arg(column));
+        chooser->setCurrentIndex(chooser->findData(QString::fromLatin1(ours)));
+        QCOMPARE(chooser->currentData().toString(), ours);
+    }
+    QString state() const { return dialog()->findChild<SignLine *>("map.state")->text(); }
+    QPushButton *use() const { return dialog()->findChild<QPushButton *>("map.use"); }
+    void sayWhatTheirsAre()
+    {
+        stands(0, "order_number");
+        stands(3, "customer");
+        stands(5, "circuit_number");
+        stands(6, "kind");
+        stands(12, "dn_1");
+        stands(15, "nt_supplied");
     }
 
 private slots:
@@ -112,7 +140,6 @@ private slots:
     void aFileThatIsRefusedWholeChangesNothing_data()
     {
         QTest::addColumn<QByteArray>("content");
-        QTest::newRow("unknown column") << QByteArray("installer,name,shoe_size\na,b,43\n");
         QTest::newRow("empty") << QByteArray();
         QTest::newRow("not UTF-8") << QByteArray("installer,name\nx,\xff\xfe\n");
     }
@@ -149,6 +176,84 @@ private slots:
         QTRY_VERIFY_WITH_TIMEOUT(button("import.start")->isEnabled(), 60'000);
         QCOMPARE(counts(), "Nothing was changed.");
         QCOMPARE(orders(), before);
+    }
+
+    /// A header that is not ours is asked about, once.
+    void asksWhatTheColumnsStandFor()
+    {
+        const qsizetype before = orders();
+        m_screen->choose(m_records->file("theirs.csv", theirOrders("T-01")));
+        QVERIFY(button("import.columns")->isVisible());
+        button("import.start")->click();
+        QVERIFY(dialog());
+        QVERIFY(!use()->isEnabled()); // what has our name, but for capitals and blanks, is proposed
+        QCOMPARE(dialog()->findChild<QComboBox *>("map.column.1")->currentText(), "order_type");
+        QVERIFY2(state().contains("order_number") && !state().contains("order_type"),
+                 qPrintable(state()));
+        const auto *rows = dialog()->findChild<QTableView *>("map.columns")->model();
+        QCOMPARE(rows->index(3, 1).data().toString(), "Mill Shop");
+        sayWhatTheirsAre();
+        QVERIFY2(use()->isEnabled(), qPrintable(state()));
+        stands(16, "customer"); // two for one
+        QVERIFY2(state().contains("both stand for"), qPrintable(state()));
+        QVERIFY(!use()->isEnabled());
+        stands(16, "");
+        const auto *words = dialog()->findChild<QTableView *>("map.words")->model();
+        QCOMPARE(words->rowCount(), 1);
+        QCOMPARE(words->index(0, 1).data().toString(), "a/b");
+        dialog()->findChild<QComboBox *>("map.word.0")->setCurrentText("analog");
+        use()->click();
+        QTRY_VERIFY(button("import.start")->isEnabled() && orders() == before + 1);
+        QVERIFY2(counts().startsWith("1 taken in"), qPrintable(counts()));
+
+        // In another window of another day the same header is known.
+        const QJsonObject place = m_screen->place();
+        m_screen = std::make_unique<ImportScreen>(m_records->workplace());
+        m_screen->restore(place);
+        m_screen->show();
+        m_screen->findChild<QComboBox *>("import.kind")->setCurrentIndex(3);
+        import(m_records->file("more.csv", theirOrders("T-02")));
+        QVERIFY(!dialog());
+        QCOMPARE(orders(), before + 2);
+        import(m_records->file("bad.csv", theirOrders("T-03", "fax")));
+        QCOMPARE(table()->model()->index(0, 0).data().toString(), "2");
+        QCOMPARE(table()->model()->index(0, 1).data().toString(), "Anschluss");
+        QCOMPARE(orders(), before + 2);
+    }
+    void letGoOfTheColumnsNothingIsImported()
+    {
+        const qsizetype before = orders();
+        m_screen->choose(m_records->file("theirs.csv", theirOrders("T-01")));
+        button("import.start")->click();
+        dialog()->reject();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        QVERIFY(!dialog());
+        QVERIFY(button("import.start")->isEnabled());
+        QCOMPARE(orders(), before);
+        QVERIFY(m_screen->place().isEmpty());
+        m_screen->choose(m_records->file("ours.csv", DeskRecords::ordersCsv()));
+        QVERIFY(!button("import.columns")->isVisible());
+    }
+    void theColumnsAreSavedAndLoaded()
+    {
+        m_screen->choose(m_records->file("theirs.csv", theirOrders("T-01")));
+        button("import.columns")->click();
+        sayWhatTheirsAre();
+        dialog()->findChild<QComboBox *>("map.word.0")->setCurrentText("analog");
+        const ColumnMap map = dialog()->map();
+        QCOMPARE(map.columns.value("Kunde"), "customer");
+        QCOMPARE(map.ignored, QStringList{"Farbe"});
+        QCOMPARE(map.values.value("kind").value("a/b"), "analog");
+        const QString path = m_records->path("map.json");
+        dialog()->saveTo(path);
+        dialog()->take({});
+        QVERIFY(!use()->isEnabled());
+        dialog()->loadFrom(path);
+        QVERIFY(dialog()->map() == map);
+        QVERIFY(use()->isEnabled());
+        dialog()->loadFrom(m_records->file("wrong.json", R"({"columns":{"Kunde":"kunde"}})"));
+        QVERIFY2(state().contains("wrong.json: columns.Kunde"), qPrintable(state()));
+        QVERIFY(dialog()->map() == map); // nothing half done
     }
 };
 

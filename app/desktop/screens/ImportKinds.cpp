@@ -1,0 +1,157 @@
+#include "app/desktop/screens/ImportKinds.h"
+
+#include "core/base/Json.h"
+#include "core/identifiers/ProtocolVariant.h"
+#include "core/office/Office.h"
+#include "core/order/ServiceOrder.h"
+
+#include <QFile>
+#include <QFileInfo>
+
+namespace loopwright {
+
+namespace {
+
+constexpr qint64 headBytes = 1'000'000;
+constexpr std::size_t headRows = 5000;
+
+constexpr ImportKind kinds[] = {
+    {"orders", QT_TRANSLATE_NOOP("ImportScreen", "Orders"), "order_number", &importOrders,
+     &ordersLayout},
+    {"offices", QT_TRANSLATE_NOOP("ImportScreen", "Serving offices"), "test_lines", &importOffices,
+     &officesLayout},
+    {"installers", QT_TRANSLATE_NOOP("ImportScreen", "Installers and other people"), "installer",
+     &importInstallers, &installersLayout},
+    {"instruments", QT_TRANSLATE_NOOP("ImportScreen", "Instruments"), "calibrated_on",
+     &importInstruments, &instrumentsLayout},
+};
+
+QStringList variantKeys()
+{
+    QStringList keys;
+    for (const ProtocolVariant &variant : allVariants())
+        if (!variant.isAnalog)
+            keys << variant.key;
+    return keys;
+}
+
+QString plainName(const QString &name)
+{
+    return name.trimmed().toLower().replace(' ', '_').replace('-', '_');
+}
+
+} // namespace
+
+std::span<const ImportKind> importKinds()
+{
+    return kinds;
+}
+
+const ImportKind *findImportKind(const QString &key)
+{
+    for (const ImportKind &kind : kinds)
+        if (key == QLatin1StringView(kind.key))
+            return &kind;
+    return nullptr;
+}
+
+QStringList ourColumns(const ImportKind &kind)
+{
+    const CsvLayout layout = kind.layout();
+    QStringList columns = layout.required;
+    for (const QString &name : layout.optional) {
+        if (!name.contains('#')) {
+            columns << name;
+            continue;
+        }
+        for (int number = 1; number <= 8; ++number) {
+            const QString column = QString(name).replace('#', QString::number(number));
+            if (!columns.contains(column))
+                columns << column;
+        }
+    }
+    return columns;
+}
+
+QStringList wordsOf(const QString &column)
+{
+    if (column == u"order_type")
+        return allWords<OrderType>();
+    if (column == u"kind")
+        return allWords<LineKind>();
+    if (column == u"line")
+        return allWords<LineMode>();
+    if (column == u"role")
+        return allWords<Role>();
+    if (column == u"nt_supplied")
+        return {"yes", "no"};
+    if (column == u"data_rate")
+        return {"64000", "56000"};
+    if (column == u"protocol_variant")
+        return variantKeys();
+    if (column.endsWith(u"_services"))
+        return {"voice", "data", "packet", "voice+data"};
+    return {};
+}
+
+QString ImportHead::digest() const
+{
+    return sha256Hex(csvRecord(header));
+}
+
+bool ImportHead::isOurs(const ImportKind &kind) const
+{
+    return checkCsvHeader(header, fileName, kind.layout()).has_value();
+}
+
+QStringList ImportHead::valuesOf(qsizetype column) const
+{
+    QStringList values;
+    QSet<QString> seen;
+    for (const QStringList &row : rows) {
+        const QString value = row.value(column).trimmed();
+        if (!seen.contains(value))
+            values << value;
+        seen.insert(value);
+    }
+    return values;
+}
+
+std::optional<ImportHead> importHeadOf(const QString &path)
+{
+    QFile file(path);
+    if (!QFileInfo(file).isFile() || !file.open(QIODevice::ReadOnly))
+        return std::nullopt;
+    const QByteArray bytes = file.read(headBytes);
+    CsvScanner scanner(bytes);
+    const auto fields = [&scanner] {
+        QStringList list;
+        for (const std::string_view field : scanner.fields())
+            list << QString::fromUtf8(field.data(), qsizetype(field.size())).trimmed();
+        return list;
+    };
+    if (!scanner.next())
+        return std::nullopt;
+    ImportHead head{QFileInfo(path).fileName(), fields(), {}};
+    while (head.rows.size() < headRows && scanner.next())
+        head.rows.push_back(fields());
+    if (bytes.size() == headBytes && !head.rows.empty())
+        head.rows.pop_back(); // it may be cut off
+    return head;
+}
+
+ColumnMap proposedMap(const ImportHead &head, const ImportKind &kind)
+{
+    ColumnMap map;
+    QStringList free = ourColumns(kind);
+    for (const QString &theirs : head.header) {
+        const QString ours = plainName(theirs);
+        if (free.removeOne(ours) && !map.columns.contains(theirs))
+            map.columns.insert(theirs, ours);
+        else if (!map.columns.contains(theirs) && !map.ignored.contains(theirs))
+            map.ignored << theirs;
+    }
+    return map;
+}
+
+} // namespace loopwright
