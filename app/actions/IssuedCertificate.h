@@ -12,7 +12,7 @@ struct IssuedCertificate
     CertificateContent content;
     QString number, digest, code;
     int pages = 0;
-    bool copy = false; ///< issued before: the same certificate, marked as a copy
+    bool copy = false;    ///< issued before: the same certificate, marked as a copy
     QString because = {}; ///< why what a copy says holds no longer; empty: it does
     IssueMark
         mark; ///< `countersigns`: issued before, and no copy: the first that bears a signature

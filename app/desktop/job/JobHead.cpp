@@ -127,14 +127,14 @@ QString JobHead::remarksText(bool low) const
     QStringList said;
     if (low)
         said << tr("pair %1").arg(order.pair) << order.premises;
-    for (const auto &[name, text] : {std::pair(tr("Trouble: %1"), order.symptom),
-                                     std::pair(tr("From the desk: %1"), order.deskTest),
-                                     std::pair(QStringLiteral("%1"), planText(order)),
-                                     std::pair(tr("Appointment: %1"), order.appointment),
-                                     std::pair(tr("Crew: %1"), order.crew),
-                                     std::pair(tr("Contact: %1"), order.contact),
-                                     std::pair(tr("Access: %1"), order.accessNotes),
-                                     std::pair(tr("Remarks: %1"), order.remarks)})
+    for (const auto &[name, text] :
+         {std::pair(tr("Trouble: %1"), order.symptom),
+          std::pair(tr("From the desk: %1"), order.deskTest),
+          std::pair(QStringLiteral("%1"), planText(order)),
+          std::pair(tr("Appointment: %1"), order.appointment),
+          std::pair(tr("Crew: %1"), order.crew), std::pair(tr("Contact: %1"), order.contact),
+          std::pair(tr("Access: %1"), order.accessNotes),
+          std::pair(tr("Remarks: %1"), order.remarks)})
         if (!text.isEmpty())
             said << name.arg(text);
     return said.join(QStringLiteral(" · "));
