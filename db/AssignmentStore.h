@@ -55,7 +55,7 @@ struct PairUse
     OrderStatus status = OrderStatus::Open;
     OrderOutcome outcome = OrderOutcome::Incomplete;
     QString criterion, reason; ///< first open one of the order, and why
-    bool hazard = false;       ///< open on the order's pair or at its premises
+    bool hazard = false;       ///< the order holds one that is open
 };
 
 class AssignmentStore

@@ -1,6 +1,9 @@
 // What was recorded of an invented job, in the order of the work.
 
 #include "app/actions/Invented.h"
+#include "core/loop/LoopLoss.h"
+
+#include <cmath>
 
 namespace loopwright {
 
@@ -48,6 +51,22 @@ SafetyFact card(double acVolts)
             .dcV = Voltages{0.1, 0.1, 0.1},
             .confirmed = std::vector{CardKey::ForeignVoltage, CardKey::BondingGround,
                                      CardKey::Storm, CardKey::WorkPosition}};
+}
+
+/// With its make-up, and measured as that predicts. `tapFeet` 0: none.
+LoopFact loop(int feet, int tapFeet)
+{
+    LoopMakeup makeup;
+    const auto add = [&makeup](auto make, int length) {
+        makeup.elements.push_back(make(Wire::awg(26), Length{double(length), LengthUnit::Foot}));
+    };
+    add(LoopElement::section, feet / 2);
+    if (tapFeet > 0)
+        add(LoopElement::tap, tapFeet);
+    add(LoopElement::section, feet - feet / 2);
+    constexpr double hertz = 40000;
+    return {std::round(dcResistanceOhm(makeup)),
+            std::round(insertionLossDb(makeup, hertz) * 10) / 10, hertz, makeup};
 }
 
 LayerFact up(int layer, int terminal)
@@ -155,7 +174,8 @@ std::vector<Fact> Inventor::evidence(const ServiceOrder &order, bool whole)
     }
     visit.add(id(), card(0.2));
     visit.add(id(), SelfTestFact{});
-    visit.add(id(), LoopFact{double(250 + below(900)), double(120 + below(240)) / 10, 40000.0, {}});
+    const int feet = 2000 + below(9000); // one draw after the other, in this order
+    visit.add(id(), loop(feet, oneIn(4) ? 200 + below(800) : 0));
     if (order.kind == LineKind::Bri) {
         if (oneIn(8))
             visit.add(id(), firstLayer(LineInterface::U, LayerOutcome::Down));

@@ -24,7 +24,9 @@ WHERE c.circuit_number = :circuit_number ORDER BY a.id
 -- first.
 -- name: of_cable
 SELECT a.value, a.state, s.order_number, s.circuit_number, s.pair, s.status, s.outcome, s.criterion,
-       s.reason, s.hazard
+       s.reason,
+       s.hazard = 1 AND EXISTS (SELECT 1 FROM hazard_order AS h
+                                WHERE h.service_order = s.service_order) AS hazard
 FROM assignment AS a CROSS JOIN order_state AS s ON s.service_order = a.service_order
 WHERE a.kind = 'pair' AND a.scope = :office AND a.value >= :from AND a.value < :before
 ORDER BY a.value, a.id

@@ -97,6 +97,9 @@ private slots:
 
     void aHazardBesideIsTold()
     {
+        OrderFields sameHouse = lineOn(8); // of another pair there nothing was read
+        sameHouse["premises"] = lineOn(5)["premises"];
+        QVERIFY_RESULT(putOrder(*m_records, sameHouse, true, false));
         take(lineOn(5), {safety(1, 5, 118)});
         const SparePair beside = spare("L-24", "8-6");
         QVERIFY2(beside.against.join(' ').contains("dangerous voltage"),
