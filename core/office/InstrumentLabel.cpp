@@ -11,7 +11,7 @@ Finding wrong(const QString &code, const QString &field, const Text &reason)
     return {Severity::Error, code, reason, {}, field};
 }
 
-const QString dayFormat = QStringLiteral("yyyy-MM-dd");
+const QString labelDayFormat = QStringLiteral("yyyy-MM-dd");
 
 } // namespace
 
@@ -28,7 +28,8 @@ Text registerKeyTrouble(const QString &key)
 
 tl::expected<Calibration, Finding> calibrationFrom(const QString &on, const QString &due)
 {
-    Calibration calibration{QDate::fromString(on, dayFormat), QDate::fromString(due, dayFormat)};
+    Calibration calibration{QDate::fromString(on, labelDayFormat),
+                            QDate::fromString(due, labelDayFormat)};
     if (due == u"not_required") {
         calibration.due.reset();
         if (on.isEmpty())
