@@ -7,9 +7,10 @@ namespace loopwright {
 
 namespace {
 
-Result<doc::Document> settingsDocument(const CertificateSources &sources, const NumberGuard &guard)
+/// What is programmed today, whatever the order was completed with.
+Result<doc::Document> settingsDocument(const ServiceOrder &order, const CertificateSources &sources,
+                                       const NumberGuard &guard)
 {
-    const ServiceOrder &order = sources.input.order;
     LOOPWRIGHT_TRY(checkForPaper(sources.input));
     CardContent card;
     card.order = order.number;
@@ -32,11 +33,11 @@ Result<doc::Document> settingsDocument(const CertificateSources &sources, const 
     return document;
 }
 
-Result<doc::Document> documentOf(const CertificateSources &sources, const NumberGuard &guard,
-                                 CardKind kind)
+Result<doc::Document> documentOf(const ServiceOrder &order, const CertificateSources &sources,
+                                 const NumberGuard &guard, CardKind kind)
 {
     if (kind == CardKind::Settings)
-        return settingsDocument(sources, guard);
+        return settingsDocument(order, sources, guard);
     if (kind == CardKind::LeaveBehind) {
         LOOPWRIGHT_ASSIGN(const auto slip, leaveBehindSlip(sources, guard));
         return leaveBehindDocument(slip);
@@ -52,7 +53,7 @@ Result<Sheet> cardOf(Records &records, const QString &order, CardKind kind, Pape
     LOOPWRIGHT_ASSIGN(const auto about, certifying(records, order));
     LOOPWRIGHT_ASSIGN(const auto sources, sourcesOf(records, about));
     LOOPWRIGHT_ASSIGN(const auto guard, guardOf(records.database(), about.stored.order.office));
-    LOOPWRIGHT_ASSIGN(auto document, documentOf(sources, guard, kind));
+    LOOPWRIGHT_ASSIGN(auto document, documentOf(about.stored.order, sources, guard, kind));
     // Whatever was joined to make them, no unpublished number is left in its texts.
     eachText(document, [&guard](QString &text) { text = guard.cover(text); });
     Sheet sheet = layOut(document, paper);

@@ -78,6 +78,21 @@ Text doubtAbout(const OfficeChange &change)
     return {};
 }
 
+ServiceOrder withValues(ServiceOrder order, const OrderFields &values)
+{
+    const auto put = [&values](const QString &column, QString &value) {
+        if (const auto found = values.constFind(column); found != values.constEnd())
+            value = *found;
+    };
+    put(QStringLiteral("protocol_variant"), order.variant);
+    put(QStringLiteral("head_number"), order.headNumber);
+    for (OrderedTerminal &terminal : order.terminals) {
+        put(columnOf("dn", terminal.number), terminal.dn);
+        put(columnOf("spid", terminal.number), terminal.spid);
+    }
+    return order;
+}
+
 ChangedOrder changedBy(const OfficeChange &change, const ServiceOrder &order,
                        const HolderOf &holderOf)
 {

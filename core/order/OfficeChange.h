@@ -60,6 +60,9 @@ struct ChangedOrder
     std::vector<ValueKept> cannot;
 };
 
+/// The order with other texts in columns that such a change may change.
+ServiceOrder withValues(ServiceOrder order, const OrderFields &values);
+
 /// The other circuit that holds what would be claimed; empty: none does.
 using HolderOf = std::function<QString(ClaimKind kind, const QString &value)>;
 
