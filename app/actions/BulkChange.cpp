@@ -55,7 +55,9 @@ public:
     {
         const AssignmentStore store(database);
         const bool split = change.kind == OfficeChangeKind::AreaCode;
-        const auto behind = [](const QString &digits) { return digits + ':'; }; // follows on 9
+        const auto behind = [](const QString &digits) -> QString {
+            return digits + ':';
+        }; // after 9
         if (split) {
             const QString first = "+1" + change.to;
             LOOPWRIGHT_ASSIGN(m_holders[ClaimKind::Dn],
@@ -103,10 +105,10 @@ Result<Planned> beginPlan(Records &records, const OfficeChange &change)
 }
 
 /// Goes through the orders of the office, those of a circuit together.
-class Planning
+class LinePlanning
 {
 public:
-    explicit Planning(Planned &plan)
+    explicit LinePlanning(Planned &plan)
         : m_plan(plan)
     {
     }
@@ -172,7 +174,7 @@ private:
 Result<Planned> planOf(Records &records, const OfficeChange &change, const Progress &progress)
 {
     LOOPWRIGHT_ASSIGN(auto plan, beginPlan(records, change));
-    LOOPWRIGHT_TRY(Planning(plan).walk(records.database(), progress));
+    LOOPWRIGHT_TRY(LinePlanning(plan).walk(records.database(), progress));
     return plan;
 }
 

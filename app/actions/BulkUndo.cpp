@@ -51,7 +51,7 @@ Result<std::vector<ChangedThen>> changedThen(const Database &database, const Bul
 }
 
 /// In words of the desk: "order_changed" is told as "order changed".
-QString words(const QString &kind)
+QString spoken(const QString &kind)
 {
     return QString(kind).replace('_', ' ');
 }
@@ -80,7 +80,7 @@ public:
                 return m_refusals.note(
                     failure(ErrorCode::Refused,
                             QString("Circuit %1: %2 since then (order %3).")
-                                .arg(circuitOf(event), words(event.kind), event.order)));
+                                .arg(circuitOf(event), spoken(event.kind), event.order)));
             });
     }
     bool hasOrder(const QString &order) const { return m_orders.contains(order); }
