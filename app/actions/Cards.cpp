@@ -1,6 +1,7 @@
 #include "app/actions/Cards.h"
 
 #include "app/actions/Issuing.h"
+#include "core/certificate/LineChange.h"
 #include "core/certificate/SettingsLines.h"
 
 namespace loopwright {
@@ -27,7 +28,8 @@ Result<doc::Document> settingsDocument(const ServiceOrder &order, const Certific
     card.settings = terminalSettings(order);
     card.terminals = terminalLines(order);
     card.made = sources.issuedAt;
-    card.certificate = sources.replaces ? sources.replaces->number : QString();
+    if (sources.replaces && lineChange(sources.input.order, order).isEmpty())
+        card.certificate = sources.replaces->number;
     doc::Document document = settingsCard(card);
     eachText(document, [&guard](QString &text) { text = guard.coverTyped(text); });
     return document;
