@@ -189,6 +189,98 @@ Result<std::vector<Conflict>> AssignmentStore::claim(Transaction &transaction,
     return conflicts;
 }
 
+Result<QHash<QString, QString>> AssignmentStore::heldBetween(ClaimKind kind, const QString &scope,
+                                                             const QString &from,
+                                                             const QString &before) const
+{
+    Statement statement(m_database, "assignment.held_between");
+    statement.bind("kind", kind).bind("scope", scope).bind("from", from).bind("before", before);
+    QHash<QString, QString> holders;
+    for (;;) {
+        LOOPWRIGHT_ASSIGN(const auto more, statement.next());
+        if (!more)
+            return holders;
+        holders.insert(statement.text("value"), statement.text("circuit_number"));
+    }
+}
+
+namespace {
+
+/// What of the claims the rows do not serve.
+std::vector<Claim> notServed(const std::vector<Claim> &claims, const std::vector<Assignment> &rows,
+                             const ServiceOrder &order)
+{
+    std::vector<Claim> missing;
+    for (const Claim &claim : claims)
+        if (std::ranges::none_of(rows,
+                                 [&](const Assignment &row) { return serves(row, claim, order); }))
+            missing.push_back(claim);
+    return missing;
+}
+
+/// What is held and claimed no longer.
+std::vector<Assignment> notClaimed(const std::vector<Claim> &claims,
+                                   const std::vector<Assignment> &rows, const ServiceOrder &order)
+{
+    std::vector<Assignment> held;
+    for (const Assignment &row : rows)
+        if (row.state != AssignmentState::Released &&
+            std::ranges::none_of(claims,
+                                 [&](const Claim &claim) { return serves(row, claim, order); }))
+            held.push_back(row);
+    return held;
+}
+
+Result<void> putBack(Transaction &transaction, const Claim &claim, const ServiceOrder &order,
+                     AssignmentState state)
+{
+    Statement last(transaction, "assignment.last_released");
+    bindValue(last, claim, order.number);
+    LOOPWRIGHT_ASSIGN(const auto found, firstRow(last, [](const Statement &row) {
+                          return row.optionalInteger("id");
+                      }));
+    const std::optional<qint64> id = found.value_or(std::nullopt);
+    if (id) {
+        Statement remove(transaction, "assignment.remove");
+        LOOPWRIGHT_TRY(remove.bind("id", *id).run());
+    }
+    Statement put(transaction, "assignment.put_back");
+    bindValue(put, claim, order.number).bind("id", id).bind("state", state);
+    LOOPWRIGHT_TRY(put.run());
+    return {};
+}
+
+} // namespace
+
+Result<void> AssignmentStore::exchange(Transaction &transaction, const ServiceOrder &order,
+                                       AssignmentState state)
+{
+    LOOPWRIGHT_ASSIGN(const auto rows,
+                      AssignmentStore(transaction.database()).ofOrder(order.number));
+    const std::vector<Claim> claims = claimsOf(order);
+    Statement release(transaction, "assignment.release_held");
+    for (const Assignment &row : notClaimed(claims, rows, order))
+        LOOPWRIGHT_TRY(bindValue(release, row, order.number).run());
+    Statement hold(transaction, "assignment.hold");
+    for (const Claim &claim : notServed(claims, rows, order))
+        LOOPWRIGHT_TRY(bindValue(hold, claim, order.number).bind("state", state).run());
+    return {};
+}
+
+Result<void> AssignmentStore::takeBack(Transaction &transaction, const ServiceOrder &order,
+                                       bool held, AssignmentState state)
+{
+    LOOPWRIGHT_ASSIGN(const auto rows,
+                      AssignmentStore(transaction.database()).ofOrder(order.number));
+    const std::vector<Claim> claims = held ? std::vector<Claim>() : claimsOf(order);
+    Statement forget(transaction, "assignment.forget");
+    for (const Assignment &row : notClaimed(claims, rows, order))
+        LOOPWRIGHT_TRY(bindValue(forget, row, order.number).run());
+    for (const Claim &claim : notServed(claims, rows, order))
+        LOOPWRIGHT_TRY(putBack(transaction, claim, order, state));
+    return {};
+}
+
 Result<void> AssignmentStore::startWorking(Transaction &transaction, const QString &order)
 {
     LOOPWRIGHT_TRY(change(transaction, "assignment.release_working", order));

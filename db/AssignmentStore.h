@@ -8,6 +8,8 @@
 #include "core/order/Claims.h"
 #include "db/Transaction.h"
 
+#include <QHash>
+
 namespace loopwright {
 
 enum class AssignmentState
@@ -92,6 +94,18 @@ public:
     /// is planned, what was planned before is released, and the conflicts are returned; the order
     /// is then to be held.
     static Result<std::vector<Conflict>> claim(Transaction &transaction, const ServiceOrder &order);
+    /// Value to the circuit that holds it, of the values from one up to another.
+    Result<QHash<QString, QString>> heldBetween(ClaimKind kind, const QString &scope,
+                                                const QString &from, const QString &before) const;
+    /// A stored order has other identifiers: what it holds and claims no longer is released, what
+    /// it claims and does not hold it gets, in this state.
+    static Result<void> exchange(Transaction &transaction, const ServiceOrder &order,
+                                 AssignmentState state);
+    /// Takes an exchange or claim back, as if it had never been: the rows that it made go, the ones
+    /// that it released stand as they stood. The history has both. `order` is stored with the
+    /// identifiers that it had; held: it had nothing.
+    static Result<void> takeBack(Transaction &transaction, const ServiceOrder &order, bool held,
+                                 AssignmentState state);
     /// The order is completed: what the circuit had working is released, what the order planned
     /// becomes working. A disconnect plans nothing, so that everything is released.
     static Result<void> startWorking(Transaction &transaction, const QString &order);

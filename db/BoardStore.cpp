@@ -192,4 +192,12 @@ Result<void> BoardStore::put(Transaction &transaction, const ServiceOrder &order
     return {};
 }
 
+Result<void> BoardStore::putSearch(Transaction &transaction, const ServiceOrder &order)
+{
+    Statement put(transaction, "board.put_search");
+    LOOPWRIGHT_TRY(
+        put.bind("order_number", order.number).bind("search", searchTextOf(order)).run());
+    return {};
+}
+
 } // namespace loopwright

@@ -89,6 +89,9 @@ public:
     Result<qint64> wrongTallies() const;
 
     /// Adds or replaces the state of a stored order. NotFound if there is no such order.
+    /// The numbers of an order were changed that is not decided any more: it is found by the new
+    /// ones, and stands as it stood.
+    static Result<void> putSearch(Transaction &transaction, const ServiceOrder &order);
     static Result<void> put(Transaction &transaction, const ServiceOrder &order,
                             const OrderState &state);
 

@@ -36,6 +36,26 @@ Result<std::vector<Event>> EventStore::ofCircuit(const QString &circuit) const
     return rows(statement, read);
 }
 
+Result<std::vector<Event>> EventStore::ofRegister(const QString &kind) const
+{
+    Statement statement(m_database, "event.of_register");
+    statement.bind("kind", kind);
+    return rows(statement, read);
+}
+
+Result<void> EventStore::each(qint64 first, qint64 last,
+                              const std::function<Result<void>(const Event &)> &visit) const
+{
+    Statement statement(m_database, "event.between");
+    statement.bind("first", first).bind("last", last);
+    for (;;) {
+        LOOPWRIGHT_ASSIGN(const auto event, firstRow(statement, read));
+        if (!event)
+            return {};
+        LOOPWRIGHT_TRY(visit(*event));
+    }
+}
+
 Result<qint64> EventStore::count() const
 {
     Statement statement(m_database, "event.count");

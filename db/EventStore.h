@@ -6,6 +6,8 @@
 #include "core/history/StationLog.h"
 #include "db/Database.h"
 
+#include <functional>
+
 namespace loopwright {
 
 class Statement;
@@ -21,6 +23,12 @@ public:
     /// In the order in which they were recorded, whichever circuit the order was for.
     Result<std::vector<Event>> ofOrder(const QString &order) const;
     Result<std::vector<Event>> ofCircuit(const QString &circuit) const;
+    /// Of the register, of one kind.
+    Result<std::vector<Event>> ofRegister(const QString &kind) const;
+    /// One after the other in the order of the log, both places included; the first failure of
+    /// `visit` ends it.
+    Result<void> each(qint64 first, qint64 last,
+                      const std::function<Result<void>(const Event &)> &visit) const;
     Result<qint64> count() const;
     /// Where the log of the station ends; its position is 0 if nothing was recorded yet. The
     /// station is the one that records now.

@@ -38,28 +38,42 @@ QString valueOf(const std::vector<Claim> &claims, const QString &field)
     return found == claims.end() ? QString() : found->value;
 }
 
-Result<void> removeTerminals(Transaction &transaction, const QString &order)
+Result<void> removeTerminalsBut(Transaction &transaction, const ServiceOrder &order)
 {
+    qint64 kept = 0;
+    for (const OrderedTerminal &terminal : order.terminals)
+        kept |= qint64(1) << terminal.number;
     Statement remove(transaction, "order.remove_terminals");
-    LOOPWRIGHT_TRY(remove.bind("order_number", order).run());
+    LOOPWRIGHT_TRY(remove.bind("order_number", order.number).bind("kept", kept).run());
     return {};
 }
 
-Result<void> addTerminals(Transaction &transaction, const ServiceOrder &order)
+Result<void> putTerminals(Transaction &transaction, const ServiceOrder &order)
 {
     const std::vector<Claim> claims = claimsOf(order);
-    Statement add(transaction, "order.add_terminal");
+    Statement put(transaction, "order.put_terminal");
     for (const OrderedTerminal &terminal : order.terminals) {
         const QString n = QString::number(terminal.number);
-        add.bind("order_number", order.number)
+        put.bind("order_number", order.number)
             .bind("number", terminal.number)
             .bind("dn", terminal.dn)
             .bind("dn_key", valueOf(claims, "dn_" + n))
             .bind("spid", valueOf(claims, "spid_" + n))
             .bind("tei", terminal.tei);
-        LOOPWRIGHT_TRY(add.run());
+        LOOPWRIGHT_TRY(put.run());
     }
     return {};
+}
+
+Result<void> visitAll(Statement &statement,
+                      const std::function<Result<void>(const StoredOrder &)> &visit)
+{
+    for (;;) {
+        LOOPWRIGHT_ASSIGN(const auto order, firstRow(statement, readStoredOrder));
+        if (!order)
+            return {};
+        LOOPWRIGHT_TRY(visit(*order));
+    }
 }
 
 } // namespace
@@ -154,12 +168,26 @@ Result<void> OrderStore::eachOf(const char *label,
                                 const std::function<Result<void>(const StoredOrder &)> &visit) const
 {
     Statement statement(m_database, label);
-    for (;;) {
-        LOOPWRIGHT_ASSIGN(const auto order, firstRow(statement, readStoredOrder));
-        if (!order)
-            return {};
-        LOOPWRIGHT_TRY(visit(*order));
-    }
+    return visitAll(statement, visit);
+}
+
+Result<void>
+OrderStore::eachOfOffice(const QString &office,
+                         const std::function<Result<void>(const StoredOrder &)> &visit) const
+{
+    Statement statement(m_database, "order.of_office");
+    statement.bind("office", office);
+    return visitAll(statement, visit);
+}
+
+Result<qint64> OrderStore::countOfOffice(const QString &office) const
+{
+    Statement statement(m_database, "order.count_of_office");
+    statement.bind("office", office);
+    LOOPWRIGHT_ASSIGN(const auto found, firstRow(statement, [](const Statement &row) {
+                          return row.integer("orders");
+                      }));
+    return found.value_or(0);
 }
 
 Result<QString> OrderStore::subjectOf(const QString &number) const
@@ -255,8 +283,8 @@ Result<void> OrderStore::put(Transaction &transaction, const ServiceOrder &order
         .bind("digest", digest);
     LOOPWRIGHT_TRY(put.run());
     if (before)
-        LOOPWRIGHT_TRY(removeTerminals(transaction, order.number));
-    LOOPWRIGHT_TRY(addTerminals(transaction, order));
+        LOOPWRIGHT_TRY(removeTerminalsBut(transaction, order));
+    LOOPWRIGHT_TRY(putTerminals(transaction, order));
     transaction.seal(circuitSubject(order.circuit), {"order", order.number, digest});
     return {};
 }

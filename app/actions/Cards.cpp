@@ -1,15 +1,17 @@
 #include "app/actions/Cards.h"
 
 #include "app/actions/Issuing.h"
+#include "core/certificate/LineChange.h"
 #include "core/certificate/SettingsLines.h"
 
 namespace loopwright {
 
 namespace {
 
-Result<doc::Document> settingsDocument(const CertificateSources &sources, const NumberGuard &guard)
+/// What is programmed today, whatever the order was completed with.
+Result<doc::Document> settingsDocument(const ServiceOrder &order, const CertificateSources &sources,
+                                       const NumberGuard &guard)
 {
-    const ServiceOrder &order = sources.input.order;
     LOOPWRIGHT_TRY(checkForPaper(sources.input));
     CardContent card;
     card.order = order.number;
@@ -26,17 +28,18 @@ Result<doc::Document> settingsDocument(const CertificateSources &sources, const 
     card.settings = terminalSettings(order);
     card.terminals = terminalLines(order);
     card.made = sources.issuedAt;
-    card.certificate = sources.replaces ? sources.replaces->number : QString();
+    if (sources.replaces && lineChange(sources.input.order, order).isEmpty())
+        card.certificate = sources.replaces->number;
     doc::Document document = settingsCard(card);
     eachText(document, [&guard](QString &text) { text = guard.coverTyped(text); });
     return document;
 }
 
-Result<doc::Document> documentOf(const CertificateSources &sources, const NumberGuard &guard,
-                                 CardKind kind)
+Result<doc::Document> documentOf(const ServiceOrder &order, const CertificateSources &sources,
+                                 const NumberGuard &guard, CardKind kind)
 {
     if (kind == CardKind::Settings)
-        return settingsDocument(sources, guard);
+        return settingsDocument(order, sources, guard);
     if (kind == CardKind::LeaveBehind) {
         LOOPWRIGHT_ASSIGN(const auto slip, leaveBehindSlip(sources, guard));
         return leaveBehindDocument(slip);
@@ -52,7 +55,7 @@ Result<Sheet> cardOf(Records &records, const QString &order, CardKind kind, Pape
     LOOPWRIGHT_ASSIGN(const auto about, certifying(records, order));
     LOOPWRIGHT_ASSIGN(const auto sources, sourcesOf(records, about));
     LOOPWRIGHT_ASSIGN(const auto guard, guardOf(records.database(), about.stored.order.office));
-    LOOPWRIGHT_ASSIGN(auto document, documentOf(sources, guard, kind));
+    LOOPWRIGHT_ASSIGN(auto document, documentOf(about.stored.order, sources, guard, kind));
     // Whatever was joined to make them, no unpublished number is left in its texts.
     eachText(document, [&guard](QString &text) { text = guard.cover(text); });
     Sheet sheet = layOut(document, paper);

@@ -1,5 +1,6 @@
 #include "app/actions/CircuitLife.h"
 
+#include "app/actions/BulkEvents.h"
 #include "core/acceptance/FactWords.h"
 #include "core/acceptance/Visits.h"
 
@@ -60,6 +61,22 @@ private:
             tellBegin(event, repair);
         else if (event.kind == "order_completed")
             tellEnd(event, repair);
+        else if (event.kind == bulk::changed || event.kind == bulk::undone)
+            tellBulk(event);
+    }
+    void tellBulk(const Event &event)
+    {
+        QStringList parts;
+        const QJsonObject changes = event.detail.value("changes").toObject();
+        for (auto change = changes.begin(); change != changes.end(); ++change)
+            parts << QString("%1 %2").arg(QString(change.key()).replace('_', ' '),
+                                          change->toArray().at(1).toString());
+        if (!parts.isEmpty())
+            add(event.at, LifeKind::Change,
+                (event.kind == bulk::changed
+                     ? QString("All lines of the office changed: ")
+                     : QString("Taken back for all lines of the office: ")) +
+                    parts.join(", "));
     }
     void tellBegin(const Event &event, bool repair)
     {

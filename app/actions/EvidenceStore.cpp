@@ -1,7 +1,9 @@
 #include "app/actions/EvidenceStore.h"
 
+#include "app/actions/BulkEvents.h"
 #include "core/acceptance/PairInForce.h"
 #include "core/order/Claims.h"
+#include "core/order/OfficeChange.h"
 #include "db/AssignmentStore.h"
 #include "db/EventStore.h"
 #include "db/FactStore.h"
@@ -36,11 +38,25 @@ Result<std::optional<ServiceOrder>> workedBefore(const Database &database,
 }
 
 /// What the order's own history says of its evidence: when it was taken in, what its changes
-/// retire, what was recorded when it was no longer open.
+/// retire, what was recorded when it was no longer open. A completed order is judged by the numbers
+/// that it was completed with: a change of all lines of its office renames the line afterwards, and
+/// unmakes no acceptance. What was taken back of these changes is as if it had never been.
 Result<void> readHistory(const Database &database, DecisionInput &input)
 {
     LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofOrder(input.order.number));
+    const QSet<QString> takenBack = bulk::takenBackIn(events);
+    bool completed = false;
+    OrderFields before; // a later change of all lines: what the columns held
     for (const Event &event : events) {
+        if (event.kind == bulk::undone || takenBack.contains(bulk::idOf(event)))
+            continue;
+        completed = completed || event.kind == "order_completed";
+        if (completed && event.kind == bulk::changed) {
+            const OrderFields columns = bulk::columnsBefore(event);
+            for (auto column = columns.begin(); column != columns.end(); ++column)
+                if (!before.contains(column.key()))
+                    before.insert(column.key(), *column);
+        }
         if (event.kind == "order_taken")
             input.takenIn = event.at;
         for (const QJsonValue &what : event.detail.value("retires").toArray())
@@ -51,6 +67,7 @@ Result<void> readHistory(const Database &database, DecisionInput &input)
             input.afterEnd << id.toString();
         input.bySupervisor << supervisedIn(event.detail);
     }
+    input.order = withValues(input.order, before);
     return {};
 }
 
@@ -189,13 +206,13 @@ Result<DecisionInput> EvidenceStore::of(const StoredOrder &stored, const QString
     DecisionInput input;
     input.order = stored.order;
     input.limitSet = limitSet;
+    LOOPWRIGHT_TRY(readHistory(m_database, input));
     LOOPWRIGHT_ASSIGN(const auto working, workedBefore(m_database, stored));
     input.scope = scopeOf(input.order, working);
     if (stored.status == OrderStatus::Open) {
         LOOPWRIGHT_ASSIGN(auto conflicts, AssignmentStore(m_database).conflictsOf(input.order));
         input.conflicts = std::move(conflicts);
     }
-    LOOPWRIGHT_TRY(readHistory(m_database, input));
     LOOPWRIGHT_ASSIGN(auto facts, FactStore(m_database).ofOrder(orderNumber));
     input.facts = std::move(facts);
     LOOPWRIGHT_ASSIGN(const auto others, visitsInOtherOrders(m_database, input.order, input.facts));

@@ -8,6 +8,7 @@
 #include "app/actions/LimitSets.h"
 #include "app/actions/Register.h"
 #include "core/certificate/CertificateNumber.h"
+#include "core/certificate/LineChange.h"
 #include "core/certificate/MakeCertificate.h"
 #include "db/CertificateStore.h"
 #include "db/DecisionStore.h"
@@ -74,6 +75,12 @@ Result<Chosen> choose(Records &records, Transaction &transaction, const Certifyi
         return Chosen{std::move(*stands), std::move(claims), true};
     }
     LOOPWRIGHT_ASSIGN(content.number, nextNumber(records));
+    if (const QString change = lineChange(about.input.order, about.stored.order); !change.isEmpty())
+        return failure(
+            ErrorCode::Refused,
+            QString("Since order %1 was completed %2: a certificate of it would say what "
+                    "holds no longer.")
+                .arg(order, change));
     Chosen chosen{content, signedClaims(content, signer), false};
     LOOPWRIGHT_TRY(DecisionStore::add(transaction, about.decision, about.input, records.now()));
     LOOPWRIGHT_TRY(CertificateStore::add(transaction, {content.number, order, about.decision.id,

@@ -5,6 +5,7 @@
 #include "app/actions/DayList.h"
 #include "app/actions/OutFile.h"
 #include "app/actions/Refusals.h"
+#include "app/print/PdfFile.h"
 #include "db/OrderStore.h"
 
 #include <QDir>
@@ -21,15 +22,15 @@ void addPages(OrderPapers &papers, const Sheet &sheet)
     ++papers.papers;
 }
 
-/// "certificate-O-1001.pdf": nothing of a number can lead into another folder. Numbers that differ
-/// in what a file's name cannot hold get names that differ.
-QString certificatePath(const QString &folder, const QString &order)
+/// "certificate-O-1001.pdf", "card-O-1001.pdf": nothing of a number can lead into another folder.
+/// Numbers that differ in what a file's name cannot hold get names that differ.
+QString paperPath(const QString &folder, const char *kind, const QString &order)
 {
     static const QRegularExpression unsafe("[^A-Za-z0-9._-]");
     QString name = QString(order).replace(unsafe, "_");
     if (name != order)
         name += '-' + QString::fromLatin1(order.toUtf8().toHex().right(8));
-    return QDir(folder).filePath(QString("certificate-%1.pdf").arg(name));
+    return QDir(folder).filePath(QString("%1-%2.pdf").arg(QLatin1StringView(kind), name));
 }
 
 /// A copy of the certificate that stands; refused if there is none.
@@ -40,7 +41,7 @@ Result<void> addCertificate(Records &records, const QString &order, const Papers
     if (standing.number.isEmpty())
         return failure(ErrorCode::Refused, "its certificate was not issued yet");
     IssueRequest issue{order, request.paper};
-    const QString path = certificatePath(request.folder, order);
+    const QString path = paperPath(request.folder, "certificate", order);
     if (!request.folder.isEmpty())
         issue.mayDeliver = [&path] { return checkOut(path, FileKind::Pdf); };
     issue.deliver = [&](const CertificatePaper &paper) -> Result<void> {
@@ -59,7 +60,15 @@ Result<void> addOne(Records &records, const QString &order, const PapersRequest 
     if (request.kind == OrderPaper::Certificates)
         return addCertificate(records, order, request, papers);
     LOOPWRIGHT_ASSIGN(const auto card, cardOf(records, order, CardKind::Settings, request.paper));
-    addPages(papers, card);
+    if (request.folder.isEmpty()) {
+        addPages(papers, card);
+        return {};
+    }
+    const auto pdf = sheetPdf(card, {card.title, {}, records.now()});
+    if (!pdf)
+        return failure(pdf.error());
+    LOOPWRIGHT_TRY(writeOut(paperPath(request.folder, "card", order), FileKind::Pdf, *pdf));
+    ++papers.papers;
     return {};
 }
 
@@ -89,7 +98,7 @@ Result<OrderPapers> papersOf(Records &records, const PapersRequest &request,
 {
     OrderPapers papers;
     papers.sheet.paper = request.paper;
-    if (!request.folder.isEmpty() && request.kind == OrderPaper::Certificates)
+    if (!request.folder.isEmpty())
         LOOPWRIGHT_TRY(makeFolder(request.folder));
     if (request.kind == OrderPaper::DayLists)
         LOOPWRIGHT_TRY(addDayLists(records, request, papers));

@@ -29,8 +29,10 @@ struct PapersRequest
     QStringList orders;
     OrderPaper kind = OrderPaper::Settings;
     Paper paper = Paper::A4;
-    QDate day = {};      ///< of the day lists
-    QString folder = {}; ///< where each certificate goes as a file of its own; empty: into none
+    QDate day = {}; ///< of the day lists
+    /// Where each certificate or card goes as a file of its own (the cards then into no sheet);
+    /// empty: into none.
+    QString folder = {};
 };
 
 struct OrderPapers
@@ -39,8 +41,8 @@ struct OrderPapers
     int papers = 0;
     QStringList without; ///< "O-1003: why it has none"
 };
-/// Refused, with the reasons, if none of the orders has one. A certificate that went into the
-/// folder stays there if a later one fails.
+/// Refused, with the reasons, if none of the orders has one. A file that went into the folder
+/// stays there if a later one fails.
 Result<OrderPapers> papersOf(Records &records, const PapersRequest &request,
                              const Progress &progress = {});
 

@@ -7,6 +7,7 @@
 #include "app/cli/commands/Audit.h"
 #include "app/cli/commands/Backup.h"
 #include "app/cli/commands/Card.h"
+#include "app/cli/commands/Bulk.h"
 #include "app/cli/commands/CertificateIssue.h"
 #include "app/cli/commands/CertificateVerify.h"
 #include "app/cli/commands/CheckCause.h"
@@ -88,6 +89,10 @@ constexpr CommandEntry commands[] = {
     {"order check-completion", "Say whether a completion number is the order's", Effect::Reads, makeOrderCheckCompletion},
     {"order complete", "Complete an accepted order", Effect::Changes, makeOrderComplete},
     {"order cancel", "Cancel an order", Effect::Changes, makeOrderCancel},
+    {"bulk area_code", "Split the area code of an office's lines: see what would be, or do it", Effect::ChangesAndPaints, makeBulkAreaCode},
+    {"bulk variant", "Convert the lines of an office's switch: see what would be, or do it", Effect::ChangesAndPaints, makeBulkVariant},
+    {"bulk undo", "Take the last bulk change back, if nothing was built on it", Effect::Changes, makeBulkUndo},
+    {"bulk cards", "Print the settings cards of all whom the last bulk change concerns", Effect::Paints, makeBulkCards},
     {"trouble open", "Open a trouble of a circuit in service", Effect::Changes, makeTroubleOpen},
     {"trouble close", "Close a trouble: what was found, what cleared it, the cause", Effect::Changes, makeTroubleClose},
     {"trouble list", "List the troubles", Effect::Reads, makeTroubleList},
@@ -132,6 +137,7 @@ constexpr std::pair<const char *, const char *> groups[] = {
     {"person", "Keep what a person needs to act"},
     {"instrument", "Test sets and meters"},
     {"order", "Orders, from the file to completion"},
+    {"bulk", "All lines of an office at once"},
     {"trouble", "Troubles of circuits in service"},
     {"hazard", "Dangerous voltages"},
     {"pair", "Pairs of a cable"},

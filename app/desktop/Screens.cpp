@@ -2,6 +2,7 @@
 
 #include "app/desktop/screens/AuditScreen.h"
 #include "app/desktop/screens/BoardScreen.h"
+#include "app/desktop/screens/BulkScreen.h"
 #include "app/desktop/screens/CertificateScreen.h"
 #include "app/desktop/screens/CircuitScreen.h"
 #include "app/desktop/screens/HandoffScreen.h"
@@ -54,6 +55,8 @@ constexpr ScreenEntry entries[] = {
     {"reports", TEXT("Reports"),
      TEXT("First visits, failing criteria, ages, exceptions, calibration, troubles"),
      GlyphShape::Reports, &make<ReportScreen>},
+    {"bulk", TEXT("Bulk change"), TEXT("All lines of an office at once"), GlyphShape::Register,
+     &make<BulkScreen>, "register"},
     {"handoff", TEXT("Hand on"), TEXT("A job that is not accepted, to read aloud or print"),
      GlyphShape::Job, &make<HandoffScreen>, "job"},
 };

@@ -29,6 +29,9 @@ std::vector<TerminalSetting> program(const char *protocol, const char *line, con
     return {{"Switch protocol", protocol}, {"Line", line}, {"TEI", tei}, {spid, spids}};
 }
 
+// For which a SPID can be made from the number: those whose documented shape is the generic one
+// alone, or that prefer it, and the custom one of the 5ESS. A terminal that shares no profile has
+// sharing id and terminal id 01 (National ISDN Council, spid.htm).
 const char generic[] = "14 digits: number 10, sharing id 01-32, terminal id 01-08";
 
 // One row for one variant. Sources of the SPID columns: SpidRules.h; that two per line are usual on
@@ -56,6 +59,7 @@ std::vector<ProtocolVariant> rows()
          .spidShapes = generic,
          .soleEnding = "01",
          .spidRule = SpidRule::Generic,
+         .spidMaking = SpidMaking::Generic,
          .teiWords = automatic,
          .bearers = muLaw,
          .rateHabit = mixedRates,
@@ -73,6 +77,7 @@ std::vector<ProtocolVariant> rows()
          .maxDigits = 20,
          .spidShapes = "14 digits in the generic format preferred, any 3 to 20 digits allowed",
          .spidRule = SpidRule::Ni2,
+         .spidMaking = SpidMaking::Generic,
          .teiWords = automatic,
          .bearers = muLaw,
          .rateHabit = mixedRates,
@@ -150,6 +155,7 @@ std::vector<ProtocolVariant> rows()
          .maxDigits = 20,
          .spidShapes = generic,
          .spidRule = SpidRule::Ni1Ewsd,
+         .spidMaking = SpidMaking::Generic,
          .teiWords = automatic,
          .bearers = muLaw,
          .rateHabit = mixedRates,
@@ -169,6 +175,7 @@ std::vector<ProtocolVariant> rows()
          .spidShapes = "10 digits: 01, number 7, 0",
          .soleEnding = "0",
          .spidRule = SpidRule::CustomFiveEss,
+         .spidMaking = SpidMaking::FiveEss,
          .teiWords = automatic,
          .bearers = muLaw,
          .rateHabit = mixedRates,

@@ -43,6 +43,15 @@ enum class SpidRule
     CustomDms100,
 };
 
+/// How the SPID of a terminal with a profile of its own follows from its number, where the rule of
+/// the variant leaves one shape for a line that is assigned newly.
+enum class SpidMaking
+{
+    Unknown, ///< several shapes, or ids that the provider alone knows: his order paper says it
+    Generic, ///< number 10, sharing id 01, terminal id 01
+    FiveEss, ///< 01, number 7, 0
+};
+
 /// One thing that a terminal must be set to, in the words of its menu.
 struct TerminalSetting
 {
@@ -78,6 +87,7 @@ struct ProtocolVariant
     QString soleEnding = {}; ///< last digits that are the same in the SPID of every terminal with
                              ///< a profile of its own; empty if they vary
     SpidRule spidRule = SpidRule::None;
+    SpidMaking spidMaking = SpidMaking::Unknown;
 
     TeiRule tei = TeiRule::Automatic;
     QString teiWords = {};

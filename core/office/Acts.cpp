@@ -36,6 +36,8 @@ constexpr ActRow rows[] = {
     {Act::KeepIssuer, Role::Supervisor, QT_TRANSLATE_NOOP("core", "change the issuer")},
     {Act::Restore, Role::Supervisor, QT_TRANSLATE_NOOP("core", "restore a backup")},
     {Act::KeepKeys, Role::Supervisor, QT_TRANSLATE_NOOP("core", "renew keys")},
+    {Act::ChangeOffice, Role::Supervisor,
+     QT_TRANSLATE_NOOP("core", "change all lines of an office at once")},
 };
 
 const ActRow &rowOf(Act act)

@@ -30,6 +30,7 @@ enum class Act
     KeepIssuer,
     Restore,
     KeepKeys,
+    ChangeOffice, ///< all lines of an office at once
 };
 template<>
 struct EnumCodes<Act>
@@ -50,7 +51,8 @@ struct EnumCodes<Act>
         {Act::KeepPeople, "keep_people"},
         {Act::KeepIssuer, "keep_issuer"},
         {Act::Restore, "restore"},
-        {Act::KeepKeys, "keep_keys"}};
+        {Act::KeepKeys, "keep_keys"},
+        {Act::ChangeOffice, "change_office"}};
 };
 
 /// Who acts: what was said (a key, or the login), and the person of the register, if there is one.

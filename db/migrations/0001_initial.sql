@@ -156,6 +156,7 @@ CREATE TABLE service_order (
     CHECK ((completed_rank IS NOT NULL) = (status = 'completed'))
 ) STRICT;
 CREATE INDEX service_order_circuit ON service_order (circuit, completed_rank);
+CREATE INDEX service_order_office ON service_order (office, circuit); -- all lines of an office
 CREATE INDEX service_order_premises ON service_order (premises_key);
 CREATE INDEX service_order_pair ON service_order (pair_identity) WHERE pair_identity <> '';
 CREATE INDEX service_order_repair ON service_order (id) WHERE order_type = 'repair';

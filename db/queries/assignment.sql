@@ -44,6 +44,45 @@ UPDATE assignment SET state = 'released'
 WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_number)
   AND state = 'planned' AND kind = :kind AND scope = :scope AND value = :value
 
+-- name: release_held
+UPDATE assignment SET state = 'released'
+WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_number)
+  AND state <> 'released' AND kind = :kind AND scope = :scope AND value = :value
+
+-- Likewise of values.
+-- name: hold
+INSERT INTO assignment (kind, scope, value, circuit, service_order, state)
+VALUES (:kind, :scope, :value,
+        (SELECT circuit FROM service_order WHERE order_number = :order_number),
+        (SELECT id FROM service_order WHERE order_number = :order_number), :state)
+
+-- Who holds the values from one up to another.
+-- name: held_between
+SELECT a.value, c.circuit_number
+FROM assignment AS a JOIN circuit AS c ON c.id = a.circuit
+WHERE a.kind = :kind AND a.scope = :scope AND a.value >= :from AND a.value < :before
+  AND a.state <> 'released'
+
+-- What a change that is taken back had claimed, and the row that it had released.
+-- name: forget
+DELETE FROM assignment
+WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_number)
+  AND state <> 'released' AND kind = :kind AND scope = :scope AND value = :value
+
+-- name: last_released
+SELECT max(id) AS id FROM assignment
+WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_number)
+  AND state = 'released' AND kind = :kind AND scope = :scope AND value = :value
+
+-- name: remove
+DELETE FROM assignment WHERE id = :id
+
+-- name: put_back
+INSERT INTO assignment (id, kind, scope, value, circuit, service_order, state)
+VALUES (:id, :kind, :scope, :value,
+        (SELECT circuit FROM service_order WHERE order_number = :order_number),
+        (SELECT id FROM service_order WHERE order_number = :order_number), :state)
+
 -- name: release_planned
 UPDATE assignment SET state = 'released'
 WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_number)

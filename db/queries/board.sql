@@ -24,6 +24,10 @@ ON CONFLICT (service_order) DO UPDATE SET
     accepted_on = excluded.accepted_on, visits = excluded.visits, facts = excluded.facts,
     runs = excluded.runs, search = excluded.search
 
+-- name: put_search
+UPDATE order_state SET search = :search
+WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_number)
+
 -- name: columns
 SELECT order_number, status, stage, outcome, criterion, reason, waiting_on, paper, hazard,
        due_date, office, installer, circuit_number, pair, cable, variant, order_type, kind,

@@ -26,6 +26,16 @@ SELECT subject, sequence, order_number, actor, at_utc, at_offset, recorded_utc, 
        kind, detail, previous, digest, log_position, log_digest
 FROM event WHERE subject = :subject ORDER BY sequence
 
+-- name: of_register
+SELECT subject, sequence, order_number, actor, at_utc, at_offset, recorded_utc, recorded_offset,
+       kind, detail, previous, digest, log_position, log_digest
+FROM event WHERE subject = 'register' AND kind = :kind ORDER BY sequence
+
+-- name: between
+SELECT subject, sequence, order_number, actor, at_utc, at_offset, recorded_utc, recorded_offset,
+       kind, detail, previous, digest, log_position, log_digest
+FROM event WHERE log_position >= :first AND log_position <= :last ORDER BY log_position
+
 -- All events in the order of the log, for LogWalk, which reads the columns by their place.
 -- name: log
 SELECT log_position, subject, order_number, actor, at_utc, recorded_utc, kind, detail, previous,

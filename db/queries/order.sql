@@ -18,6 +18,22 @@ ORDER BY o.completed_rank DESC LIMIT 1
 -- name: open
 SELECT uuid, content, status, held FROM service_order WHERE status = 'open' ORDER BY id
 
+-- The orders that say what the lines of an office are, or are to be: open ones, and those by which
+-- its circuits work; circuit by circuit.
+-- name: of_office
+SELECT o.uuid, o.content, o.status, o.held
+FROM office AS f JOIN service_order AS o ON o.office = f.id
+WHERE f.office = :office
+  AND (o.status = 'open'
+       OR (o.status = 'completed' AND o.order_type <> 'disconnect' AND o.order_type <> 'repair'
+           AND o.completed_rank = (SELECT max(w.completed_rank) FROM service_order AS w
+                                   WHERE w.circuit = o.circuit AND w.order_type <> 'repair')))
+ORDER BY o.circuit, o.id
+
+-- name: count_of_office
+SELECT count(*) AS orders FROM office AS f JOIN service_order AS o ON o.office = f.id
+WHERE f.office = :office
+
 -- name: worked_before
 SELECT o.uuid, o.content, o.status, o.held
 FROM service_order AS later JOIN service_order AS o ON o.circuit = later.circuit
@@ -51,14 +67,18 @@ SET status = :status, held = :held, digest = :digest,
         (SELECT coalesce(max(completed_rank), 0) + 1 FROM service_order)) END
 WHERE order_number = :order_number
 
+-- Terminals whose bit is not set in :kept.
 -- name: remove_terminals
 DELETE FROM order_terminal
 WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_number)
+  AND (:kept >> number) & 1 = 0
 
--- name: add_terminal
+-- name: put_terminal
 INSERT INTO order_terminal (service_order, number, dn, dn_key, spid, tei)
 VALUES ((SELECT id FROM service_order WHERE order_number = :order_number), :number, :dn, :dn_key,
         :spid, :tei)
+ON CONFLICT (service_order, number) DO UPDATE SET dn = excluded.dn, dn_key = excluded.dn_key,
+    spid = excluded.spid, tei = excluded.tei
 
 -- name: held
 SELECT uuid, content, status, held FROM service_order WHERE held = 1 AND status = 'open' ORDER BY id

@@ -86,7 +86,7 @@ private slots:
     {
         QTest::addColumn<QString>("label");
         for (const char *label :
-             {"circuit.add", "order.put", "order.add_terminal", "assignment.plan", "fact.add",
+             {"circuit.add", "order.put", "order.put_terminal", "assignment.plan", "fact.add",
               "event.add", "event.set_head", "board.put"})
             QTest::newRow(label) << label;
     }

@@ -97,6 +97,9 @@ RegisterScreen::RegisterScreen(DesktopContext &workplace, QWidget *parent)
 
     auto *head = new QHBoxLayout;
     head->addWidget(makeHeading(tr("Register"), 1.5), 1);
+    head->addWidget(makeButton(tr("Bulk change…"), QStringLiteral("register.bulk"), [this] {
+        emit openScreen(QStringLiteral("bulk"), chosenOffice());
+    }));
     head->addWidget(makeButton(tr("Import a file…   Ctrl+I"), QStringLiteral("register.import"),
                                [this] { emit openScreen(QStringLiteral("import"), {}); }));
     auto *layout = new QVBoxLayout(this);
@@ -121,6 +124,14 @@ TextTable *RegisterScreen::addTable(const QString &key, const QString &name,
             [pages, model] { pages->setCurrentIndex(model->rowCount() > 0 ? 1 : 0); });
     m_tabs->addTab(pages, name);
     return model;
+}
+
+/// The one whose row has the keyboard; empty: none.
+QString RegisterScreen::chosenOffice() const
+{
+    const auto *table = findChild<Table *>(QStringLiteral("register.offices"));
+    const int row = table->currentIndex().row();
+    return row >= 0 && row < m_offices->rowCount() ? m_offices->row(row).key : QString();
 }
 
 void RegisterScreen::refresh()

@@ -25,6 +25,7 @@ public:
 private:
     TextTable *addTable(const QString &key, const QString &name, const QString &emptyWords,
                         TextTable *model, std::vector<double> ems);
+    QString chosenOffice() const;
     void showOffices();
     void showPeople();
     void showInstruments();

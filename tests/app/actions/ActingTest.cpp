@@ -3,6 +3,7 @@
 #include "app/actions/Acting.h"
 
 #include "app/actions/Acceptance.h"
+#include "app/actions/BulkChange.h"
 #include "app/actions/Certificates.h"
 #include "app/actions/Evidence.h"
 #include "app/actions/ExportRecords.h"
@@ -139,6 +140,10 @@ const std::vector<Row> &rows()
         {"keep_keys",
          [](Records &r) {
              return done(renewKeys(r, {false, "in use for a year"}));
+         }},
+        {"change_office",
+         [](Records &r) {
+             return done(applyBulk(r, {OfficeChangeKind::AreaCode, "NORTH", "217", "447"}));
          }},
         {"keep_issuer",
          [](Records &r) {

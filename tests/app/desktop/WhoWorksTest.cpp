@@ -13,6 +13,7 @@
 #include "tests/support/Premises.h"
 
 #include <QLabel>
+#include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
 #include <QTextBrowser>
@@ -127,6 +128,15 @@ const Row rows[] = {
                  break;
          JobBench::key(Qt::Key_Delete);
          JobBench::enter("it was another line");
+     }},
+    {Act::ChangeOffice, "all lines",
+     [](JobBench &bench) {
+         bench.window().showScreen("bulk", "NORTH");
+         bench.find<QLineEdit>("bulk.from")->setText("217");
+         bench.find<QLineEdit>("bulk.to")->setText("447");
+         button(bench, "bulk.preview")->click();
+         QTRY_VERIFY(button(bench, "bulk.apply")->isEnabled());
+         button(bench, "bulk.apply")->click();
      }},
     {Act::Except, "except",
      [](JobBench &bench) {

@@ -23,7 +23,7 @@ private slots:
         for (const char *act : {"keep_orders", "keep_register", "export_internal"})
             row(act, false, true);
         for (const char *act : {"void_anothers_fact", "except", "keep_limits", "keep_people",
-                                "keep_issuer", "restore", "keep_keys"})
+                                "keep_issuer", "restore", "keep_keys", "change_office"})
             row(act, false, false);
     }
     void eachRoleMay()
@@ -48,7 +48,7 @@ private slots:
         int rows = 0;
         for (const auto &[act, code] : EnumCodes<Act>::table)
             rows += leastRoleFor(act) <= Role::Supervisor && code[0] != 0;
-        QCOMPARE(rows, 16);
+        QCOMPARE(rows, 17);
     }
 
     void saysWhoMay()

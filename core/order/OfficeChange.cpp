@@ -1,0 +1,103 @@
+#include "core/order/OfficeChange.h"
+
+#include "core/identifiers/Nanp.h"
+#include "core/identifiers/ProtocolVariant.h"
+#include "core/order/ChangingOrder.h"
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+bool isAreaCode(const QString &text)
+{
+    const bool digits = text.size() == areaCodeLength &&
+                        std::ranges::all_of(text, [](QChar c) { return c >= u'0' && c <= u'9'; });
+    if (!digits)
+        return false;
+    const std::string code = text.toStdString();
+    const NanpFault fault = areaCodeFault(code);
+    return fault == NanpFault::None || fault == NanpFault::Held;
+}
+
+} // namespace
+
+QJsonObject OfficeChange::toJson() const
+{
+    return {
+        {"kind", toText(kind)}, {"office", office}, {"from", from}, {"to", to}, {"spids", spids}};
+}
+
+Result<OfficeChange> OfficeChange::fromJson(const QJsonObject &object, const QString &place)
+{
+    const auto kind = fromText<OfficeChangeKind>(object.value("kind").toString());
+    OfficeChange change{kind.value_or(OfficeChangeKind::AreaCode),
+                        object.value("office").toString(), object.value("from").toString(),
+                        object.value("to").toString(), object.value("spids").toBool()};
+    if (!kind || change.toJson() != object)
+        return failure(ErrorCode::BadInput, "is no change of an office's lines", place);
+    return change;
+}
+
+Result<void> checkOfficeChange(const OfficeChange &change)
+{
+    for (const auto &[value, place] :
+         {std::pair(change.from, "from"), std::pair(change.to, "to")}) {
+        const QString shown = value.left(60);
+        const ProtocolVariant *variant = findVariant(value);
+        if (change.kind == OfficeChangeKind::AreaCode && !isAreaCode(value))
+            return failure(ErrorCode::BadInput,
+                           QString("\"%1\" is no area code of the North American plan: three "
+                                   "digits, the first 2 to 9, the last two not 11.")
+                               .arg(shown),
+                           place);
+        if (change.kind == OfficeChangeKind::Variant && (!variant || variant->isAnalog))
+            return failure(ErrorCode::BadInput,
+                           QString("\"%1\" is no protocol variant of a switch.").arg(shown), place);
+    }
+    if (change.from == change.to)
+        return failure(ErrorCode::BadInput,
+                       QString("%1 would be changed into itself.").arg(change.from), "to");
+    return {};
+}
+
+Text doubtAbout(const OfficeChange &change)
+{
+    if (change.kind != OfficeChangeKind::AreaCode)
+        return {};
+    const std::string code = change.to.toStdString();
+    if (areaCodeFault(code) == NanpFault::Held)
+        return Text(QT_TRANSLATE_NOOP("core", "Area code %1 is held for expansion and not given "
+                                              "out: confirm it with the provider."))
+            .arg(change.to);
+    if (const char *why = whyNoAreaOfLines(code))
+        return Text(QT_TRANSLATE_NOOP("core", "Area code %1 %2: confirm it with the provider."))
+            .arg(change.to)
+            .arg(Text(why));
+    return {};
+}
+
+ServiceOrder withValues(ServiceOrder order, const OrderFields &values)
+{
+    const auto put = [&values](const QString &column, QString &value) {
+        if (const auto found = values.constFind(column); found != values.constEnd())
+            value = *found;
+    };
+    put(QStringLiteral("protocol_variant"), order.variant);
+    put(QStringLiteral("head_number"), order.headNumber);
+    for (OrderedTerminal &terminal : order.terminals) {
+        put(columnOf("dn", terminal.number), terminal.dn);
+        put(columnOf("spid", terminal.number), terminal.spid);
+    }
+    return order;
+}
+
+ChangedOrder changedBy(const OfficeChange &change, const ServiceOrder &order,
+                       const HolderOf &holderOf)
+{
+    return change.kind == OfficeChangeKind::AreaCode ? splitAreaCode(change, order, holderOf)
+                                                     : convertSwitch(change, order, holderOf);
+}
+
+} // namespace loopwright
