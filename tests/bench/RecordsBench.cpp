@@ -11,11 +11,14 @@
 // database. Of many questions the median one and the worst are told.
 
 #include "app/actions/Board.h"
+#include "app/actions/BulkChange.h"
 #include "app/actions/DayList.h"
 #include "app/actions/LimitChanges.h"
 #include "app/actions/Maintenance.h"
+#include "app/actions/OfficeLoops.h"
 #include "app/actions/Orders.h"
 #include "app/actions/Register.h"
+#include "app/actions/Reports.h"
 #include "db/BoardStatement.h"
 #include "db/OrderStore.h"
 #include "tests/bench/Measured.h"
@@ -294,6 +297,33 @@ void measureChecks(Records &records, int circuits, Table &table)
               msOf([&] { good(auditIdentifiers(records)); }));
 }
 
+/// What the desk asks now and then: the reports over all orders, the loops of the largest office,
+/// what a split of its area code would change.
+void measureDesk(Records &records, int circuits, Table &table)
+{
+    for (const ReportDescription &report : allReports()) {
+        const auto made = [&] {
+            return msOf([&] { good(makeReport(records, {report.kind, report.per})); });
+        };
+        table.add("report " + toText(report.kind), circuits, median({made(), made(), made()}));
+    }
+    qint64 loops = 0;
+    const auto count = [&loops](const OfficeLoop &) {
+        ++loops;
+        return Result<void>();
+    };
+    const double ms = msOf([&] { good(qualifyOffice(records, "OFFICE01", count)); });
+    table.add(QString("loops of an office, each (%1)").arg(loops), circuits,
+              loops > 0 ? ms / double(loops) : ms);
+    OfficeChange split;
+    split.office = "OFFICE01";
+    split.from = "217";
+    split.to = "447";
+    qsizetype lines = 0;
+    const double preview = msOf([&] { lines = good(previewBulk(records, split)).changes.size(); });
+    table.add(QString("preview of a split (%1 lines)").arg(lines), circuits, preview);
+}
+
 void measure(const QString &path, int circuits, Table &table)
 {
     std::unique_ptr<Records> records = opened(path); // may bring the file into its form
@@ -305,6 +335,7 @@ void measure(const QString &path, int circuits, Table &table)
     measureSearches(*records, circuits, table);
     measureJob(*records, circuits, table);
     measureChecks(*records, circuits, table);
+    measureDesk(*records, circuits, table);
 }
 
 } // namespace
