@@ -286,10 +286,9 @@ void MainWindow::makeGoMenu(std::span<const ScreenEntry> screens)
         const QString key = QString::fromLatin1(entry.key);
         if (entry.under)
             continue;
-        ++place; // the tenth by 0, further ones by the menu and the rail alone
+        const int digit = ++place <= 10 ? Qt::Key_0 + place % 10 : 0; // there are no more digits
         addAction(menu, "go." + key, tr(entry.name),
-                  place <= 10 ? QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_0 + place % 10))
-                              : QKeySequence(),
+                  digit ? QKeySequence(Qt::CTRL | Qt::Key(digit)) : QKeySequence(),
                   [this, key] { showScreen(key); });
     }
     menu->addSeparator();
