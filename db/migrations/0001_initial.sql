@@ -404,7 +404,7 @@ CREATE INDEX order_state_waiting_on ON order_state (waiting_on, due_date, order_
 CREATE INDEX order_state_paper ON order_state (due_date, order_number) WHERE paper = 1;
 -- Everything that the report over all accepted orders reads, so that it reads no row.
 CREATE INDEX order_state_accepted
-    ON order_state (accepted_on, office, installer, cable, variant, visits)
+    ON order_state (accepted_on, office, installer, cable, variant, visits, order_type)
     WHERE accepted_on <> '' AND order_type <> 'repair';
 -- Open hazards stand before everything else.
 CREATE INDEX order_state_hazard ON order_state (due_date, order_number)

@@ -73,15 +73,17 @@ private slots:
                 QVERIFY2(step.startsWith("SEARCH"), qPrintable(steps.join("; ")));
         }
     }
+    /// The register of instruments is small; of the facts an index alone is read.
     void instrumentsReadTheRegisterAndAnIndex()
     {
+        const QStringList walks{"SCAN i USING INDEX sqlite_autoindex_instrument_1", "SCAN i",
+                                "SCAN fact USING COVERING INDEX fact_instrument", "SCAN n",
+                                "SCAN f"};
         for (const QStringList &steps :
              {planOf("report.instruments", {}),
               planOf("report.orders", {"report.calibration", "report.behind"})})
             for (const QString &step : steps)
-                QVERIFY2(step.startsWith("SEARCH") || step == "SCAN i" || step == "SCAN c" ||
-                             step.startsWith("SCAN n") || step.startsWith("SCAN f") ||
-                             step.contains("COVERING INDEX fact_instrument"),
+                QVERIFY2(step.startsWith("SEARCH") || walks.contains(step),
                          qPrintable(steps.join("; ")));
     }
 };

@@ -25,8 +25,8 @@ inline QList<QJsonObject> factsFor(const OrderFields &order, QList<QJsonObject> 
         for (const auto &[was, column] :
              {std::pair("2175550143", "dn_1"), std::pair("2175550144", "dn_2")})
             for (const char *key : {"dn", "from_dn", "to_dn"})
-                if (fact[QLatin1StringView(key)].toString() == QLatin1StringView(was))
-                    fact[key] = order.value(column).mid(0).remove('-');
+                if (fact.value(QLatin1StringView(key)).toString() == QLatin1StringView(was))
+                    fact[key] = QString(order.value(column)).remove('-');
     }
     return facts;
 }

@@ -94,8 +94,8 @@ ReportScreen::ReportScreen(DesktopContext &workplace, QWidget *parent)
     , m_writer(workplace.longWork())
     , m_kind(makeChoice<ReportKind>(QStringLiteral("reports.kind"), tr("Report")))
     , m_per(makeChoice<ReportPer>(QStringLiteral("reports.per"), tr("Counted by")))
-    , m_from(new FieldMark(tr("&From (YYYY-MM-DD)"), new QLineEdit))
-    , m_to(new FieldMark(tr("&To, with that day"), new QLineEdit))
+    , m_from(new FieldMark(tr("&From"), new QLineEdit))
+    , m_to(new FieldMark(tr("&To"), new QLineEdit))
     , m_save(makeButton(tr("Save as…"), QStringLiteral("reports.save"), [this] { askPath(); }))
     , m_says(makeMuted({}))
     , m_sum(new SignLine)
@@ -140,6 +140,8 @@ QWidget *ReportScreen::makeChoices()
                            tr("by month")};
     for (int i = 0; i < m_per->count(); ++i)
         m_per->setItemText(i, pers.value(i));
+    for (const FieldMark *mark : {m_from, m_to})
+        static_cast<QLineEdit *>(mark->field())->setPlaceholderText(QStringLiteral("YYYY-MM-DD"));
     m_from->field()->setObjectName(QStringLiteral("reports.from"));
     m_to->field()->setObjectName(QStringLiteral("reports.to"));
     auto *choices = new QWidget;

@@ -10,6 +10,7 @@
 #include "db/FactStore.h"
 #include "db/OrderStore.h"
 #include "tests/support/Papers.h"
+#include "tests/support/Records.h"
 #include "tests/support/ReportRecords.h"
 
 #include <QGuiApplication>
@@ -88,8 +89,9 @@ private slots:
         const Report failing = report(ReportKind::Failing, ReportPer::Cable);
         const QString told =
             ReportsTest::told(failing, {"criterion", "orders", "not_met", "share"});
-        // The board says the same of each.
-        const auto rows = boardRows(*m_records, {{.facets = {{BoardFacet::Open, "1"}}}});
+        BoardFilter open; // the board says the same of each
+        open.facets = {{BoardFacet::Open, "1"}};
+        const auto rows = boardRows(*m_records, open);
         QMap<std::pair<QString, QString>, int> counted;
         for (const BoardRow &row : *rows)
             if (!row.criterion.isEmpty())
@@ -138,7 +140,7 @@ private slots:
         QVERIFY_RESULT(importInstruments(*m_records,
                                          "instrument,serial,kind,calibrated_on,calibration_due\n"
                                          "TS-9,78,test set,2025-01-01,2026-01-01\n",
-                                         {"i.csv", .update = true}));
+                                         {"i.csv", false, true}));
         QCOMPARE(told(report(ReportKind::Calibration, ReportPer::Month),
                       {"instrument", "calibration_due", "overdue", "orders"}),
                  "2026-01: TS-9 2026-01-01 true 0; 2026-09: TS-4 2026-09-01 false 4");
