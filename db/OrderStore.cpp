@@ -2,6 +2,7 @@
 
 #include "core/history/Event.h"
 #include "core/order/Claims.h"
+#include "core/order/OfficeChange.h"
 #include "db/Statement.h"
 
 #include <QUuid>
@@ -21,6 +22,13 @@ StoredOrder readStoredOrder(const Statement &row)
     else
         row.refuse("content", order.error().text());
     return stored;
+}
+
+/// As far as a change of its office asks for it.
+StoredOrder readStoredLine(const Statement &row)
+{
+    return {lineOf(row.json("content")), row.word<OrderStatus>("status"), row.boolean("held"),
+            row.text("uuid")};
 }
 
 /// Over {"content","held","status"}, put together from the content's canonical bytes.
@@ -65,11 +73,11 @@ Result<void> putTerminals(Transaction &transaction, const ServiceOrder &order)
     return {};
 }
 
-Result<void> visitAll(Statement &statement,
+Result<void> visitAll(Statement &statement, StoredOrder (*read)(const Statement &),
                       const std::function<Result<void>(const StoredOrder &)> &visit)
 {
     for (;;) {
-        LOOPWRIGHT_ASSIGN(const auto order, firstRow(statement, readStoredOrder));
+        LOOPWRIGHT_ASSIGN(const auto order, firstRow(statement, read));
         if (!order)
             return {};
         LOOPWRIGHT_TRY(visit(*order));
@@ -168,16 +176,16 @@ Result<void> OrderStore::eachOf(const char *label,
                                 const std::function<Result<void>(const StoredOrder &)> &visit) const
 {
     Statement statement(m_database, label);
-    return visitAll(statement, visit);
+    return visitAll(statement, readStoredOrder, visit);
 }
 
 Result<void>
-OrderStore::eachOfOffice(const QString &office,
-                         const std::function<Result<void>(const StoredOrder &)> &visit) const
+OrderStore::eachLineOf(const QString &office,
+                       const std::function<Result<void>(const StoredOrder &)> &visit) const
 {
     Statement statement(m_database, "order.of_office");
     statement.bind("office", office);
-    return visitAll(statement, visit);
+    return visitAll(statement, readStoredLine, visit);
 }
 
 Result<qint64> OrderStore::countOfOffice(const QString &office) const

@@ -47,9 +47,9 @@ public:
     /// Likewise over every order.
     Result<void> each(const std::function<Result<void>(const StoredOrder &)> &visit) const;
     /// Likewise over those that say what the lines of an office are or are to be: open orders, and
-    /// the one by which each circuit works; those of a circuit together.
-    Result<void> eachOfOffice(const QString &office,
-                              const std::function<Result<void>(const StoredOrder &)> &visit) const;
+    /// the one by which each circuit works; those of a circuit together. Read of each is lineOf().
+    Result<void> eachLineOf(const QString &office,
+                            const std::function<Result<void>(const StoredOrder &)> &visit) const;
     /// Of all orders of an office.
     Result<qint64> countOfOffice(const QString &office) const;
     /// What stands beside an order's content for keys and indexes, by what it is called: as it is

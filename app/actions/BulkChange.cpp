@@ -121,7 +121,7 @@ public:
         LOOPWRIGHT_ASSIGN(const auto total, orders.countOfOffice(change.office));
         qint64 done = 0;
         LOOPWRIGHT_TRY(
-            orders.eachOfOffice(change.office, [&](const StoredOrder &stored) -> Result<void> {
+            orders.eachLineOf(change.office, [&](const StoredOrder &stored) -> Result<void> {
                 if (++done % ordersBetweenBulkReports == 0 && progress && !progress(done, total))
                     return failure(ErrorCode::Refused, "It was stopped; nothing was changed.");
                 add(stored);

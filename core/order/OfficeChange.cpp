@@ -78,6 +78,33 @@ Text doubtAbout(const OfficeChange &change)
     return {};
 }
 
+ServiceOrder lineOf(const QJsonObject &content)
+{
+    const auto text = [&content](const QString &column) {
+        return content.value(column).toString();
+    };
+    constexpr int mostTerminals = 8;
+    ServiceOrder order;
+    order.number = text("order_number");
+    order.circuit = text("circuit_number");
+    order.office = text("office");
+    order.variant = text("protocol_variant");
+    order.headNumber = text("head_number");
+    order.b1 = servicesFromText(text("b1_services")).value_or(Services());
+    order.b2 = servicesFromText(text("b2_services")).value_or(Services());
+    for (int number = 1; number <= mostTerminals; ++number) {
+        OrderedTerminal terminal{number,
+                                 text(columnOf("dn", number)),
+                                 text(columnOf("spid", number)),
+                                 text(columnOf("tei", number)),
+                                 {}};
+        if (number == 1 || !terminal.dn.isEmpty() || !terminal.spid.isEmpty() ||
+            !terminal.tei.isEmpty())
+            order.terminals.push_back(std::move(terminal));
+    }
+    return order;
+}
+
 ServiceOrder withValues(ServiceOrder order, const OrderFields &values)
 {
     const auto put = [&values](const QString &column, QString &value) {

@@ -60,6 +60,10 @@ struct ChangedOrder
     std::vector<ValueKept> cannot;
 };
 
+/// What such a change asks of a stored order, and no more, from its content: an office has a
+/// hundred thousand of them. Not checked again.
+ServiceOrder lineOf(const QJsonObject &content);
+
 /// The order with other texts in columns that such a change may change.
 ServiceOrder withValues(ServiceOrder order, const OrderFields &values);
 

@@ -114,13 +114,13 @@ void writeText(QIODevice &out, const BulkReport &report, const OrderPapers &card
                const CardsOut &place)
 {
     for (const BulkLine &line : report.changes)
-        out.write(oneLine(QString("%1  %2  %3: %4 -> %5")
+        out.write(oneLine(QString("%1 %2 %3: %4 -> %5")
                               .arg(line.circuit, line.order, line.value.what,
                                    orNone(line.value.old), orNone(line.value.now)))
                       .toUtf8() +
                   '\n');
     for (const BulkKept &line : report.cannot)
-        out.write(oneLine(QString("%1  %2  %3 stays %4: %5")
+        out.write(oneLine(QString("%1 %2 %3 stays %4: %5")
                               .arg(line.circuit, line.order, line.value.what,
                                    orNone(line.value.old), line.value.because.english()))
                       .toUtf8() +

@@ -29,10 +29,9 @@ QWidget *BulkScreen::makeQuestion()
         connect(line, &QLineEdit::returnPressed, this, &BulkScreen::preview);
         return line;
     };
-    const auto list = [this](const QString &name) {
+    const auto list = [](const QString &name) {
         auto *box = new QComboBox;
         box->setObjectName(name);
-        connect(box, &QComboBox::currentIndexChanged, this, &BulkScreen::showQuestion);
         return box;
     };
     const auto mark = [](const QString &label, QWidget *control) {
@@ -49,10 +48,9 @@ QWidget *BulkScreen::makeQuestion()
         row->addStretch(1);
         return holder;
     };
-    m_kind = new QComboBox;
+    m_kind = list(QStringLiteral("bulk.kind"));
     m_kind->addItem(tr("The area code is split"), toText(OfficeChangeKind::AreaCode));
     m_kind->addItem(tr("The switch is converted"), toText(OfficeChangeKind::Variant));
-    m_kind->setObjectName(QStringLiteral("bulk.kind"));
     m_office = list(QStringLiteral("bulk.office"));
     m_from = edit(QStringLiteral("bulk.from"), tr("e.g. 217"));
     m_to = edit(QStringLiteral("bulk.to"), tr("e.g. 447"));
@@ -65,7 +63,8 @@ QWidget *BulkScreen::makeQuestion()
             m_variant->addItem(variant.name, variant.key);
     m_split = inRow({mark(tr("Old area code"), m_from), mark(tr("New area code"), m_to), m_spids});
     m_conversion = inRow({mark(tr("New protocol variant"), m_variant)});
-    connect(m_kind, &QComboBox::currentIndexChanged, this, &BulkScreen::showQuestion);
+    for (QComboBox *box : {m_kind, m_office, m_variant}) // when all that they show is there
+        connect(box, &QComboBox::currentIndexChanged, this, &BulkScreen::showQuestion);
     QFrame *card = makeCard();
     auto *column = new QVBoxLayout(card);
     column->addWidget(inRow({mark(tr("What happens"), m_kind), mark(tr("Office"), m_office)}));

@@ -468,7 +468,7 @@ private slots:
         const QString text = cards->sheet.texts.join(' ');
         QVERIFY2(text.contains("key in 4475550143"), qPrintable(text));
         QVERIFY(!text.contains("2175550143"));
-        QVERIFY(!text.contains("certificate")); // it names the old numbers
+        QVERIFY(!text.contains("beside certificate")); // that names the old numbers
         const QString folder = m_folder.filePath("cards");
         QVERIFY_RESULT(cardsOfLastBulk(*m_records, Paper::A4, folder));
         QCOMPARE(QDir(folder).entryList(QDir::Files),

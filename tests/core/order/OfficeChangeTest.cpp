@@ -268,6 +268,22 @@ private slots:
         QVERIFY(told(changedBy(conversion("ni1-5ess", "ni-generic"), order, nobody)).isEmpty());
     }
 
+    void aLineSaysWhatItsOrderDoes()
+    {
+        OrderFields shared = jobs::briFields();
+        shared["dn_2"] = "555-0143";
+        shared["head_number"] = "217-555-0140";
+        for (const OrderFields &fields : {jobs::briFields(), jobs::analogFields(), shared}) {
+            const ServiceOrder order = jobs::order(fields);
+            const ServiceOrder line = lineOf(order.toJson());
+            for (const OfficeChange &change :
+                 {split(), split(true), conversion("ni2", "custom-5ess-multipoint"),
+                  conversion("ni2", "custom-dms100"), conversion("ni2", "dss1")})
+                QCOMPARE(told(changedBy(change, line, nobody)),
+                         told(changedBy(change, order, nobody)));
+        }
+    }
+
     void whatIsNoChange_data()
     {
         QTest::addColumn<QString>("kind");

@@ -2,12 +2,14 @@
 
 #include "app/desktop/screens/BulkScreen.h"
 
+#include "app/desktop/Theme.h"
 #include "app/desktop/UndoNotice.h"
 #include "app/desktop/widgets/SignLine.h"
 #include "db/OrderStore.h"
 #include "tests/support/DeskWindow.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLineEdit>
@@ -27,6 +29,19 @@ class BulkScreenTest : public QObject, DeskWindow
     {
         const auto stored = OrderStore(m_records->records().database()).get(number);
         return stored->order.terminals.front().dn;
+    }
+    /// For a person to look at, if a folder is named for it.
+    void picture(const char *name)
+    {
+        const QString folder = qEnvironmentVariable("LOOPWRIGHT_PICTURES");
+        if (folder.isEmpty())
+            return;
+        for (const Look look : {Look::Light, Look::Dark}) {
+            QApplication::setPalette(paletteOf(look));
+            QTest::qWait(100);
+            QVERIFY(m_window->grab().save(folder + "/bulk-" + name + '-' + toText(look) + ".png"));
+        }
+        QApplication::setPalette(paletteOf(Look::Light));
     }
     void ask(const char *from, const char *to)
     {
@@ -65,12 +80,15 @@ private slots:
         QVERIFY(rows("bulk.cannot")->index(0, 4).data().toString().contains("is kept"));
         QVERIFY(summary().contains("orders: 7, circuits: 7"));
         QCOMPARE(dn("O-1001"), "217-555-0101");
+        picture("preview");
 
         button("bulk.apply")->click();
         QTRY_COMPARE(dn("O-1001"), "447-555-0101");
         QTRY_VERIFY(named<UndoNotice>("undo")->isVisible());
         QVERIFY(!button("bulk.apply")->isEnabled());
         QTRY_VERIFY(button("bulk.cards")->isVisible());
+        named<QTabWidget>("bulk.tabs")->setCurrentIndex(1);
+        picture("done");
         named<QAction>("action.undo")->trigger();
         QTRY_COMPARE(dn("O-1001"), "217-555-0101");
     }
@@ -102,6 +120,7 @@ private slots:
         button("bulk.preview")->click();
         QTRY_VERIFY(button("bulk.apply")->isEnabled());
         QCOMPARE(rows("bulk.changes")->index(0, 2).data().toString(), "Protocol variant");
+        picture("conversion");
         QVERIFY(summary().contains("New orders of the office would take the new variant."));
     }
     void onlySupervisors()
