@@ -28,7 +28,8 @@ Text registerKeyTrouble(const QString &key)
 
 tl::expected<Calibration, Finding> calibrationFrom(const QString &on, const QString &due)
 {
-    Calibration calibration{QDate::fromString(on, labelDayFormat), QDate::fromString(due, labelDayFormat)};
+    Calibration calibration{QDate::fromString(on, labelDayFormat),
+                            QDate::fromString(due, labelDayFormat)};
     if (due == u"not_required") {
         calibration.due.reset();
         if (on.isEmpty())
