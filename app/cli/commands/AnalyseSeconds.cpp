@@ -19,6 +19,7 @@ public:
                      Given::Always);
         options.integer("--rate", m_rate, 1, 1'000'000'000, "Bits per second", Given::Always);
         options.texts("--ignore", m_ignored, "An unknown column that may stand in the file");
+        options.text("--map", m_map, mapHelp);
     }
 
     Result<Answer> run(CommandContext &) override

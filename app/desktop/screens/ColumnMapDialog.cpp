@@ -13,9 +13,12 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QScopedValueRollback>
 #include <QStandardItemModel>
+
+#include <algorithm>
 
 namespace loopwright {
 
@@ -45,6 +48,29 @@ QStandardItem *readOnlyItem(const QString &text)
     return item;
 }
 
+/// Whether a column of ours takes the value as it is.
+bool isWord(const QString &ours, const QString &value)
+{
+    const QStringList words = wordsOf(ours);
+    const QStringList parts = ours.endsWith(u"_services") ? value.split('+') : QStringList{value};
+    return std::ranges::all_of(parts,
+                               [&words](const QString &part) { return words.contains(part); });
+}
+
+bool mayBeEmpty(const QString &ours)
+{
+    return ours != u"kind" && ours != u"order_type" && ours != u"nt_supplied";
+}
+
+void setHeader(QStandardItemModel *model, Table *table, const QStringList &labels)
+{
+    model->setHorizontalHeaderLabels(labels);
+    table->setModel(model);
+    table->setColumnEms({14, 26, 16});
+    table->setSelectionMode(QAbstractItemView::NoSelection);
+    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+}
+
 } // namespace
 
 ColumnMapDialog::ColumnMapDialog(const ImportKind &kind, ImportHead head, const ColumnMap &proposed,
@@ -62,8 +88,8 @@ ColumnMapDialog::ColumnMapDialog(const ImportKind &kind, ImportHead head, const 
         tr("The columns of %1 have other names than ours. Say what each stands for; it is "
            "remembered for files with this header.")
             .arg(m_head.fileName)));
-    column->addWidget(makeColumns(), 3);
-    column->addWidget(makeWords(), 2);
+    column->addWidget(makeColumns(), 5);
+    column->addWidget(makeWords(), 3);
     m_state = new SignLine;
     m_state->setObjectName(QStringLiteral("map.state"));
     column->addWidget(m_state);
@@ -83,11 +109,7 @@ ColumnMapDialog::ColumnMapDialog(const ImportKind &kind, ImportHead head, const 
 QWidget *ColumnMapDialog::makeColumns()
 {
     m_columns = new Table(QStringLiteral("map.columns"), tr("Columns of the file"));
-    m_columnRows->setHorizontalHeaderLabels(
-        {tr("In the file"), tr("First rows"), tr("Stands for")});
-    m_columns->setModel(m_columnRows);
-    m_columns->setColumnEms({14, 26, 16});
-    m_columns->setSelectionMode(QAbstractItemView::NoSelection);
+    setHeader(m_columnRows, m_columns, {tr("In the file"), tr("First rows"), tr("Stands for")});
     const QStringList ours = ourColumns(m_kind);
     for (qsizetype i = 0; i < m_head.header.size(); ++i) {
         const int row = int(i);
@@ -107,18 +129,14 @@ QWidget *ColumnMapDialog::makeColumns()
 
 QWidget *ColumnMapDialog::makeWords()
 {
-    m_wordHeading = makeHeading(tr("Words that are other than ours"));
     m_words = new Table(QStringLiteral("map.words"), tr("Words of the file"));
-    m_wordRows->setHorizontalHeaderLabels({tr("Our column"), tr("In the file"), tr("Means")});
-    m_words->setModel(m_wordRows);
-    m_words->setColumnEms({14, 26, 16});
-    m_words->setSelectionMode(QAbstractItemView::NoSelection);
-    auto *box = new QWidget;
-    auto *column = new QVBoxLayout(box);
+    setHeader(m_wordRows, m_words, {tr("Our column"), tr("In the file"), tr("Means")});
+    m_wordBox = new QWidget;
+    auto *column = new QVBoxLayout(m_wordBox);
     column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(m_wordHeading);
+    column->addWidget(makeHeading(tr("Words that are other than ours")));
     column->addWidget(m_words, 1);
-    return box;
+    return m_wordBox;
 }
 
 QWidget *ColumnMapDialog::makeButtons()
@@ -210,35 +228,57 @@ void ColumnMapDialog::showWords()
     m_wordRows->removeRows(0, m_wordRows->rowCount());
     for (int row = 0; row < m_columnRows->rowCount(); ++row) {
         const QString ours = chooserOf(row)->currentData().toString();
-        const QStringList words = wordsOf(ours);
-        const QStringList theirs = words.isEmpty() ? QStringList() : m_head.valuesOf(row);
+        const QStringList theirs = wordsOf(ours).isEmpty() ? QStringList() : m_head.valuesOf(row);
         if (theirs.size() > mostWords)
             continue;
-        for (const QString &value : theirs) {
-            if (words.contains(value) ||
-                (value.isEmpty() && !m_values.value(ours).contains(value) && ours != u"kind" &&
-                 ours != u"order_type" && ours != u"nt_supplied"))
-                continue; // many may be left empty
-            const int at = m_wordRows->rowCount();
-            m_wordRows->appendRow({readOnlyItem(ours),
-                                   readOnlyItem(value.isEmpty() ? tr("(empty)") : value),
-                                   readOnlyItem({})});
-            auto *chooser = new QComboBox;
-            chooser->setObjectName(QStringLiteral("map.word.%1").arg(at));
-            chooser->setAccessibleName(tr("What “%1” means").arg(value));
-            chooser->setEditable(true); // services are joined by +
-            chooser->addItems(words);
-            chooser->setCurrentText(m_values.value(ours).value(value, value));
-            connect(chooser, &QComboBox::currentTextChanged, this,
-                    [this, ours, value](const QString &text) {
-                        m_values[ours].insert(value, text.trimmed());
-                    });
-            m_words->setIndexWidget(m_wordRows->index(at, 2), chooser);
-        }
+        for (const QString &value : theirs)
+            if (!isWord(ours, value) && !(value.isEmpty() && mayBeEmpty(ours)))
+                addWord(ours, value);
     }
-    const bool any = m_wordRows->rowCount() > 0;
-    m_words->setVisible(any);
-    m_wordHeading->setVisible(any);
+    m_wordBox->setVisible(m_wordRows->rowCount() > 0);
+}
+
+void ColumnMapDialog::addWord(const QString &ours, const QString &value)
+{
+    const QString nothing = tr("(empty)");
+    const int at = m_wordRows->rowCount();
+    m_wordRows->appendRow(
+        {readOnlyItem(ours), readOnlyItem(value.isEmpty() ? nothing : value), readOnlyItem({})});
+    auto *chooser = new QComboBox;
+    chooser->setObjectName(QStringLiteral("map.word.%1").arg(at));
+    chooser->setAccessibleName(tr("What “%1” means").arg(value));
+    chooser->setEditable(true); // services are joined by +
+    chooser->addItems(wordsOf(ours));
+    if (mayBeEmpty(ours))
+        chooser->addItem(nothing);
+    chooser->lineEdit()->setPlaceholderText(tr("choose"));
+    const QMap<QString, QString> chosen = m_values.value(ours);
+    chooser->setCurrentIndex(-1);
+    chooser->setCurrentText(!chosen.contains(value)         ? QString()
+                            : chosen.value(value).isEmpty() ? nothing
+                                                            : chosen.value(value));
+    connect(chooser, &QComboBox::currentTextChanged, this,
+            [this, ours, value, nothing](const QString &text) {
+                if (text.trimmed().isEmpty())
+                    m_values[ours].remove(value);
+                else
+                    m_values[ours].insert(value, text == nothing ? QString() : text.trimmed());
+                check();
+            });
+    m_words->setIndexWidget(m_wordRows->index(at, 2), chooser);
+}
+
+/// The words of the file for which none of ours is chosen yet.
+QStringList ColumnMapDialog::wordsLeft() const
+{
+    QStringList left;
+    for (int row = 0; row < m_wordRows->rowCount(); ++row) {
+        const auto *chooser =
+            qobject_cast<QComboBox *>(m_words->indexWidget(m_wordRows->index(row, 2)));
+        if (chooser->currentText().trimmed().isEmpty())
+            left << m_wordRows->item(row, 0)->text() + ": " + m_wordRows->item(row, 1)->text();
+    }
+    return left;
 }
 
 QString ColumnMapDialog::trouble() const
@@ -257,9 +297,15 @@ QString ColumnMapDialog::trouble() const
 void ColumnMapDialog::check()
 {
     const QString wrong = trouble();
+    const QStringList left = wordsLeft();
     m_use->setEnabled(wrong.isEmpty());
-    m_state->show(wrong.isEmpty() ? Status::Done : Status::Failed,
-                  wrong.isEmpty() ? tr("All that must be there is there.") : wrong);
+    if (!wrong.isEmpty())
+        m_state->show(Status::Failed, wrong);
+    else if (!left.isEmpty())
+        m_state->show(Status::Doubtful, tr("Rows with words that are not ours will be refused: %1.")
+                                            .arg(left.join(", ").left(300)));
+    else
+        m_state->show(Status::Done, tr("All that must be there is there."));
 }
 
 void ColumnMapDialog::saveTo(const QString &path)

@@ -7,7 +7,6 @@
 #include <QDialog>
 
 class QComboBox;
-class QLabel;
 class QPushButton;
 class QStandardItemModel;
 
@@ -38,6 +37,8 @@ private:
     QComboBox *chooserOf(int row) const;
     void columnChosen();
     void showWords();
+    void addWord(const QString &ours, const QString &value);
+    QStringList wordsLeft() const;
     void check();
     /// Empty if the file can be read so.
     QString trouble() const;
@@ -49,7 +50,7 @@ private:
 
     QStandardItemModel *m_columnRows, *m_wordRows;
     Table *m_columns = nullptr, *m_words = nullptr;
-    QLabel *m_wordHeading = nullptr;
+    QWidget *m_wordBox = nullptr;
     SignLine *m_state = nullptr;
     QPushButton *m_use = nullptr;
 };
