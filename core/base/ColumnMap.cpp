@@ -1,7 +1,5 @@
 #include "core/base/ColumnMap.h"
 
-#include "core/base/Csv.h"
-
 namespace loopwright {
 
 namespace {
@@ -125,23 +123,6 @@ QJsonObject ColumnMap::toJson() const
         words.insert(it.key(), column);
     }
     return {{"columns", led}, {"values", words}, {"ignore", QJsonArray::fromStringList(ignored)}};
-}
-
-Result<void> ColumnMap::check(const CsvLayout &layout) const
-{
-    const CsvLayout ours{layout.required, layout.optional, {}};
-    const auto unknown = [](const QString &column) {
-        return QString("column %1 is not one of ours").arg(shownName(column));
-    };
-    for (auto it = columns.begin(); it != columns.end(); ++it)
-        if (!ours.knows(it.value()))
-            return failure(ErrorCode::BadInput, unknown(it.value()),
-                           placeIn(name, "columns", it.key()));
-    for (auto it = values.begin(); it != values.end(); ++it)
-        if (!ours.knows(it.key()))
-            return failure(ErrorCode::BadInput, unknown(it.key()),
-                           placeIn(name, "values", it.key()));
-    return {};
 }
 
 Result<QStringList> ColumnMap::header(const QStringList &theirs, const QString &fileName,

@@ -168,6 +168,24 @@ Result<void> checkCsvHeader(const QStringList &header, const QString &fileName,
     return {};
 }
 
+/// Here, where the layout is known: a map knows of none.
+Result<void> ColumnMap::check(const CsvLayout &layout) const
+{
+    const CsvLayout ours{layout.required, layout.optional, {}};
+    const auto refuse = [this](const QString &column, const QString &place) {
+        return failure(ErrorCode::BadInput,
+                       QString("column \"%1\" is not one of ours").arg(column.left(60)),
+                       name + ": " + place.left(80));
+    };
+    for (auto it = columns.begin(); it != columns.end(); ++it)
+        if (!ours.knows(it.value()))
+            return refuse(it.value(), "columns." + it.key());
+    for (auto it = values.begin(); it != values.end(); ++it)
+        if (!ours.knows(it.key()))
+            return refuse(it.key(), "values." + it.key());
+    return {};
+}
+
 Result<CsvTable> readCsv(const QByteArray &bytes, const QString &fileName, const CsvLayout &layout,
                          const std::optional<ColumnMap> &map)
 {
