@@ -37,12 +37,12 @@ public:
                           cardsOfLastBulk(records, fromText<Paper>(m_paper).value_or(Paper::A4),
                                           m_folder, context.progress("making cards")));
         if (m_file.isEmpty())
-            return std::move(cards);
+            return cards;
         const auto pdf = sheetPdf(cards.sheet, {"Settings cards", {}, records.now()});
         if (!pdf)
             return failure(pdf.error());
         LOOPWRIGHT_TRY(writeOut(m_file, FileKind::Pdf, *pdf));
-        return std::move(cards);
+        return cards;
     }
     QString place() const { return m_file.isEmpty() ? m_folder : m_file; }
 
