@@ -275,7 +275,7 @@ Result<BulkDone> undoBulk(Records &records, const QString &id, const Progress &p
                                     {"circuits", bulk.circuits},
                                     {"orders", bulk.orders}}));
     LOOPWRIGHT_TRY(transaction.commit(events));
-    return std::move(bulk);
+    return bulk;
 }
 
 Result<OrderPapers> cardsOfLastBulk(Records &records, Paper paper, const QString &folder,
