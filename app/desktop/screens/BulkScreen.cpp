@@ -96,6 +96,11 @@ void BulkScreen::refresh()
         m_office->addItem(office.key + QStringLiteral("  ") + office.name, office.key);
     m_office->setCurrentIndex(std::max(0, m_office->findData(chosen)));
     m_preview->setEnabled(m_office->count() > 0 && !m_worker.isBusy());
+    if (!m_done.isEmpty()) { // unless it was taken back
+        const auto last = lastBulk(records());
+        if (last && (!*last || (*last)->id != m_done))
+            forget();
+    }
     if (m_office->count() == 0)
         m_summary->show(Status::None, tr("There is no serving office yet: import one first."));
 }
@@ -123,6 +128,7 @@ void BulkScreen::showQuestion()
 
 void BulkScreen::forget()
 {
+    m_done.clear();
     m_apply->setEnabled(false);
     m_cards->hide();
     m_tabs->hide();
@@ -199,6 +205,7 @@ void BulkScreen::show(const Result<BulkReport> &report)
         return;
     }
     const bool any = report->orders > 0 || report->officeToo;
+    m_done = report->id;
     m_apply->setEnabled(any && !report->applied);
     m_cards->setVisible(report->applied && report->orders > 0);
     QStringList said{report->applied ? sentenceOf(*report)

@@ -51,6 +51,7 @@ private:
     void tellDone(const BulkReport &report);
 
     Asker m_worker;
+    QString m_done; ///< the change whose report is shown, once it is made
     TextTable *m_changes;
     TextTable *m_cannot;
 

@@ -98,9 +98,9 @@ QWidget *BulkScreen::makeButtons()
     auto *row = new QHBoxLayout(holder);
     row->setContentsMargins(0, 0, 0, 0);
     for (QPushButton *button : {m_preview, m_apply, m_cards, m_stop})
-        row->addWidget(button);
+        row->addWidget(button, 0, Qt::AlignLeft);
     row->addWidget(m_progress, 1);
-    row->setAlignment(Qt::AlignLeft);
+    row->addStretch(0);
     whenThemed(holder, [this] {
         for (QPushButton *button : {m_preview, m_apply, m_cards, m_stop})
             button->setMinimumHeight(em(2.3));

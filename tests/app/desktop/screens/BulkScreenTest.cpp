@@ -91,6 +91,7 @@ private slots:
         picture("done");
         named<QAction>("action.undo")->trigger();
         QTRY_COMPARE(dn("O-1001"), "217-555-0101");
+        QTRY_VERIFY(!button("bulk.cards")->isVisible()); // nothing to print any more
     }
     void anotherQuestionHasAnotherAnswer()
     {
