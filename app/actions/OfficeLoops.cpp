@@ -190,7 +190,7 @@ QStringList officeLoopCells(const OfficeLoop &loop)
                       decimals(judged.workingLengthFt, 0),
                       decimals(judged.bridgedTapFt, 0),
                       QString::number(judged.loadCoils),
-                      reasons.join(' ')};
+                      reasons.join("; ")};
     if (loop.mends.empty())
         return cells << QStringList{{}, {}, {}};
     const Remedy &best = loop.mends.front();

@@ -7,6 +7,7 @@
 #include "app/desktop/widgets/SignLine.h"
 #include "app/desktop/widgets/Table.h"
 
+#include <QCollator>
 #include <QComboBox>
 #include <QFileDialog>
 #include <QHBoxLayout>
@@ -98,7 +99,7 @@ constexpr Column columns[] = {
     {TEXT("Coils"), 5,
      [](const OfficeLoop &loop) { return QString::number(loop.judged.loadCoils); },
      [](const OfficeLoop &loop) { return double(loop.judged.loadCoils); }},
-    {TEXT("Would mend it"), 30, mendText},
+    {TEXT("Would mend it"), 14, mendText},
 };
 
 #undef TEXT
@@ -312,10 +313,12 @@ void LoopsScreen::sortBy(int column)
 void LoopsScreen::showRows()
 {
     const Column &by = columns[m_sortColumn];
+    QCollator names;
+    names.setNumericMode(true); // 1-9 before 1-10
     std::ranges::stable_sort(m_loops, [&](const OfficeLoop &a, const OfficeLoop &b) {
         const OfficeLoop &first = m_descending ? b : a, &second = m_descending ? a : b;
         return by.number ? by.number(first) < by.number(second)
-                         : QString::localeAwareCompare(by.text(first), by.text(second)) < 0;
+                         : names.compare(by.text(first), by.text(second)) < 0;
     });
     std::vector<TextRow> rows;
     for (const OfficeLoop &loop : m_loops) {
@@ -341,7 +344,7 @@ void LoopsScreen::showChosen(int row)
     const OfficeLoop &loop = m_loops[std::size_t(row)];
     QStringList sentences;
     for (const Text &reason : loop.judged.reasons)
-        sentences << reason.english();
+        sentences << reason.english() + u'.';
     if (const QString mend = mendText(loop); !mend.isEmpty())
         sentences << tr("Would help: %1.").arg(mend);
     m_chosen->show(signOf(loop.judged.verdict),
