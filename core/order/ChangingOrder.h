@@ -1,6 +1,6 @@
 #pragma once
-// What the two changes of an office's lines have in common; for OfficeChange.cpp and the two files
-// of the changes alone.
+// What the two changes of an office's lines have in common; for the two files of the changes
+// alone.
 
 #include "core/order/OfficeChange.h"
 
@@ -9,11 +9,6 @@ namespace loopwright {
 inline constexpr int areaCodeLength = 3;
 inline constexpr int wholeNumberLength = 10;
 inline constexpr int localNumberLength = 7;
-
-inline QString columnOf(const char *name, int terminal)
-{
-    return QString("%1_%2").arg(QLatin1StringView(name)).arg(terminal);
-}
 
 inline QString digitsIn(const QString &typed)
 {
@@ -83,10 +78,5 @@ private:
     const HolderOf &m_holderOf;
     ChangedOrder m_done;
 };
-
-ChangedOrder splitAreaCode(const OfficeChange &change, const ServiceOrder &order,
-                           const HolderOf &holderOf);
-ChangedOrder convertSwitch(const OfficeChange &change, const ServiceOrder &order,
-                           const HolderOf &holderOf);
 
 } // namespace loopwright

@@ -2,7 +2,6 @@
 
 #include "core/identifiers/Nanp.h"
 #include "core/identifiers/ProtocolVariant.h"
-#include "core/order/ChangingOrder.h"
 
 #include <algorithm>
 
@@ -10,9 +9,11 @@ namespace loopwright {
 
 namespace {
 
+constexpr int digitsOfCode = 3;
+
 bool isAreaCode(const QString &text)
 {
-    const bool digits = text.size() == areaCodeLength &&
+    const bool digits = text.size() == digitsOfCode &&
                         std::ranges::all_of(text, [](QChar c) { return c >= u'0' && c <= u'9'; });
     if (!digits)
         return false;
@@ -22,6 +23,11 @@ bool isAreaCode(const QString &text)
 }
 
 } // namespace
+
+QString columnOf(const char *name, int terminal)
+{
+    return QString("%1_%2").arg(QLatin1StringView(name)).arg(terminal);
+}
 
 QJsonObject OfficeChange::toJson() const
 {

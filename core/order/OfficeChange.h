@@ -78,5 +78,13 @@ using HolderOf = std::function<QString(ClaimKind kind, const QString &value)>;
 /// may stay within the bounds of the new variant is kept and named.
 ChangedOrder changedBy(const OfficeChange &change, const ServiceOrder &order,
                        const HolderOf &holderOf);
+// The two of them, each in a file of its own.
+ChangedOrder splitAreaCode(const OfficeChange &change, const ServiceOrder &order,
+                           const HolderOf &holderOf);
+ChangedOrder convertSwitch(const OfficeChange &change, const ServiceOrder &order,
+                           const HolderOf &holderOf);
+
+/// "dn_1", "spid_2"
+QString columnOf(const char *name, int terminal);
 
 } // namespace loopwright

@@ -1,4 +1,5 @@
-// All lines of an office at once: seen beforehand, done, taken back.
+// All lines of an office at once: seen beforehand, done, taken back. Longer than 400 lines: all of
+// it is held against the same records, row by row.
 
 #include "app/actions/BulkChange.h"
 
