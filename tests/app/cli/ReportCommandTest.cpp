@@ -102,6 +102,25 @@ private slots:
         QCOMPARE(QDir(m_folder.path()).entryList({"r.*"}, QDir::Files), QStringList());
     }
 
+    /// Over invented years, by a script that counts the exported rows and shares no code with us.
+    void anotherProgramCountsTheSame()
+    {
+        const QString now = "2026-11-27T12:00:00Z", records = path("years.sqlite"),
+                      rows = path("rows");
+        COMPARE_STATUS(callProgram({"fill", "--circuits", "150", "--db", records, "--now", now}),
+                       ExitStatus::Yes);
+        COMPARE_STATUS(callProgram({"export", "--out", rows, "--db", records, "--now", now}),
+                       ExitStatus::Yes);
+        QProcess script;
+        script.start("python3", {LOOPWRIGHT_SOURCE_DIR "/tests/app/cli/reports_over_rows.py",
+                                 LOOPWRIGHT_BIN_DIR "/loopwright-cli", records, rows, now});
+        QVERIFY(script.waitForFinished(120'000));
+        QCOMPARE(script.readAllStandardError(), QByteArray());
+        const QByteArray said = script.readAllStandardOutput();
+        QVERIFY2(said.endsWith(" figures agree\n") && said.split(' ').first().toInt() > 50,
+                 said.constData());
+    }
+
     void files()
     {
         for (const char *name : {"r.csv", "r.svg", "r.pdf"}) {
