@@ -192,11 +192,13 @@ Result<void> BoardStore::put(Transaction &transaction, const ServiceOrder &order
     return {};
 }
 
-Result<void> BoardStore::putSearch(Transaction &transaction, const ServiceOrder &order)
+Result<void> BoardStore::putIdentifiers(Transaction &transaction, const ServiceOrder &order)
 {
-    Statement put(transaction, "board.put_search");
-    LOOPWRIGHT_TRY(
-        put.bind("order_number", order.number).bind("search", searchTextOf(order)).run());
+    Statement put(transaction, "board.put_identifiers");
+    LOOPWRIGHT_TRY(put.bind("order_number", order.number)
+                       .bind("search", searchTextOf(order))
+                       .bind("variant", order.variant)
+                       .run());
     return {};
 }
 

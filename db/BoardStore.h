@@ -88,10 +88,10 @@ public:
     /// The number of combinations that the tally counts otherwise than the rows do.
     Result<qint64> wrongTallies() const;
 
+    /// Numbers or variant of an order were changed that is not decided any more: it is found and
+    /// counted by the new ones, and stands as it stood.
+    static Result<void> putIdentifiers(Transaction &transaction, const ServiceOrder &order);
     /// Adds or replaces the state of a stored order. NotFound if there is no such order.
-    /// The numbers of an order were changed that is not decided any more: it is found by the new
-    /// ones, and stands as it stood.
-    static Result<void> putSearch(Transaction &transaction, const ServiceOrder &order);
     static Result<void> put(Transaction &transaction, const ServiceOrder &order,
                             const OrderState &state);
 

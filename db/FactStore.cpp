@@ -110,22 +110,32 @@ Result<void>
 FactStore::eachMakeup(const QString &office,
                       const std::function<Result<void>(const StoredMakeup &)> &visit) const
 {
+    struct Row
+    {
+        StoredMakeup makeup;
+        bool isOfPair; ///< of the one that the order holds, as far as the fact says
+    };
     Statement statement(m_database, "fact.makeups_of_office");
     statement.bind("office", office);
     std::optional<StoredMakeup> newest;
     for (;;) {
         auto row = firstRow(statement, [](const Statement &each) {
-            return StoredMakeup{each.text("circuit_number"), each.text("order_number"),
-                                each.text("pair"), each.word<LineKind>("kind"),
-                                each.bytes("content")};
+            const QString measured = each.text("measured_pair");
+            return Row{{each.text("circuit_number"), each.text("order_number"), each.text("pair"),
+                        each.word<LineKind>("kind"), each.bytes("content")},
+                       measured.isEmpty() ||
+                           pairIdentity(measured) == pairIdentity(each.text("held_pair"))};
         });
         if (!row)
             return failure(row.error());
-        if (newest && (!*row || (*row)->order != newest->order))
+        if (newest && (!*row || (*row)->makeup.order != newest->order)) {
             LOOPWRIGHT_TRY(visit(*newest));
+            newest.reset();
+        }
         if (!*row)
             return {};
-        newest = std::move(*row);
+        if ((*row)->isOfPair)
+            newest = std::move((*row)->makeup);
     }
 }
 

@@ -49,8 +49,8 @@ public:
         LineKind kind = LineKind::Bri;
         QByteArray content; ///< the whole fact
     };
-    /// The newest make-up of each order that holds a pair of the office, by pair; what was voided
-    /// is left out.
+    /// The newest make-up of each order that holds a pair of the office, by pair; what was voided,
+    /// or measured on another pair, is left out.
     Result<void> eachMakeup(const QString &office,
                             const std::function<Result<void>(const StoredMakeup &)> &visit) const;
     /// How many pairs the office's orders hold, with a make-up or without.

@@ -9,6 +9,7 @@
 #include "db/AssignmentStore.h"
 #include "db/BoardStore.h"
 #include "db/OfficeStore.h"
+#include "db/OrderStore.h"
 
 #include <QUuid>
 
@@ -72,13 +73,16 @@ public:
         return {};
     }
 
-    /// The circuit that has it; from now on the one that asks, if nobody has.
+    /// Another circuit that has it; empty: none.
     QString other(ClaimKind kind, const QString &value, const QString &circuit)
     {
-        QString &holder = m_holders[kind][value];
-        if (holder.isEmpty())
-            holder = circuit;
+        const QString holder = m_holders[kind].value(value);
         return holder == circuit ? QString() : holder;
+    }
+    /// The circuit will have it.
+    void take(ClaimKind kind, const QString &value, const QString &circuit)
+    {
+        m_holders[kind].insert(value, circuit);
     }
 
 private:
@@ -139,10 +143,19 @@ private:
             endCircuit();
         m_circuit.circuit = circuit;
         // A held order holds nothing: it may want what another has, before and after.
+        std::vector<std::pair<ClaimKind, QString>> wanted;
         const HolderOf holderOf = [&](ClaimKind kind, const QString &value) {
-            return stored.held ? QString() : m_holders.other(kind, value, circuit);
+            if (stored.held)
+                return QString();
+            QString other = m_holders.other(kind, value, circuit);
+            if (other.isEmpty())
+                wanted.push_back({kind, value});
+            return other;
         };
         ChangedOrder changed = changedBy(m_plan.report.change, stored.order, holderOf);
+        if (!changed.changes.empty()) // a line that stays as it is takes nothing
+            for (const auto &[kind, value] : wanted)
+                m_holders.take(kind, value, circuit);
         const QString &number = stored.order.number;
         for (const ValueChange &value : changed.changes)
             m_plan.report.changes.push_back({circuit, number, value});
@@ -242,7 +255,7 @@ private:
             LOOPWRIGHT_TRY(OrderStore::put(m_transaction, order, false));
             LOOPWRIGHT_TRY(
                 AssignmentStore::exchange(m_transaction, order, AssignmentState::Working));
-            LOOPWRIGHT_TRY(BoardStore::putSearch(m_transaction, order));
+            LOOPWRIGHT_TRY(BoardStore::putIdentifiers(m_transaction, order));
         } else {
             LOOPWRIGHT_TRY(changeOpen(before, order, detail));
         }

@@ -11,6 +11,7 @@
 #include "db/BoardStore.h"
 #include "db/EventStore.h"
 #include "db/OfficeStore.h"
+#include "db/OrderStore.h"
 
 #include <algorithm>
 #include <limits>
@@ -150,7 +151,7 @@ private:
         LOOPWRIGHT_TRY(m_transaction.record(orderEvent(
             m_records, order, bulk::undone, {{"bulk", m_bulk.id}, {"changes", toJson(columns)}})));
         if (!open)
-            LOOPWRIGHT_TRY(BoardStore::putSearch(m_transaction, order));
+            LOOPWRIGHT_TRY(BoardStore::putIdentifiers(m_transaction, order));
         else
             LOOPWRIGHT_TRY(refreshState(m_records, m_transaction, then.order));
         for (const QString &number : then.concerned)

@@ -141,14 +141,14 @@ Result<void> CircuitFile::registers(const std::vector<StoredOrder> &orders)
     offices.removeDuplicates();
     instruments.removeDuplicates();
     std::vector<ServingOffice> found;
-    for (const QString &key : qAsConst(offices)) {
+    for (const QString &key : std::as_const(offices)) {
         LOOPWRIGHT_ASSIGN(const auto office, OfficeStore(database()).find(key));
         if (office)
             found.push_back(*office);
     }
     LOOPWRIGHT_TRY(writeOffices(m_folder, m_records, found));
     std::vector<Instrument> confirmed, labelled;
-    for (const QString &key : qAsConst(instruments)) {
+    for (const QString &key : std::as_const(instruments)) {
         LOOPWRIGHT_ASSIGN(const auto instrument, InstrumentStore(database()).find(key));
         if (instrument)
             (instrument->asLabelled ? labelled : confirmed).push_back(*instrument);

@@ -1,5 +1,6 @@
 #include "app/actions/ExportFolder.h"
 
+#include "app/actions/InFile.h"
 #include "core/base/Csv.h"
 #include "db/OfficeStore.h"
 
@@ -15,6 +16,7 @@ namespace {
 
 /// The longest that every file system takes, with room for what stands behind it.
 constexpr int longestFileName = 120;
+constexpr qint64 longestManifest = 200'000'000; // bytes; a line for each record of a job
 
 /// A name by which rows and facts are told apart, or a digest: digits in it are no number that
 /// somebody dialled.
@@ -31,7 +33,8 @@ QString coveredValue(const QString &key, const QString &text, const NumberGuard 
         return text;
     const QString before = '"' + key + "\":\"";
     const QString covered = guard.coverStored(before + text + '"');
-    return covered.startsWith(before) ? covered.mid(before.size()).chopped(1) : text;
+    return covered.startsWith(before) ? covered.mid(before.size()).chopped(1)
+                                      : guard.coverStored(text);
 }
 
 QJsonValue coveredUnder(const QString &key, const QJsonValue &value, const NumberGuard &guard)
@@ -83,13 +86,45 @@ QString asFileName(const QString &name)
     return safe;
 }
 
+namespace {
+
+/// What an earlier export left there goes: what only that one told must not be handed out with this
+/// one. A folder with anything else in it is not ours to fill.
+Result<void> clearEarlier(const QString &path)
+{
+    const QDir folder(path);
+    if (folder.isEmpty())
+        return {};
+    const QString manifest = folder.filePath("manifest.json");
+    const auto bytes = readFile(manifest, longestManifest);
+    const auto object = bytes ? parseJsonObject(*bytes, manifest) : failure(bytes.error());
+    if (!object || object->value("form").toInt() != 1 || !object->value("files").isArray())
+        return failure(ErrorCode::Usage,
+                       "holds files that no whole export left there: name an empty folder", path);
+    if (!QFile::remove(manifest)) // first: without it the folder is not whole
+        return failure(ErrorCode::DiskTrouble, "cannot be removed", manifest);
+    const QJsonArray files = object->value("files").toArray();
+    for (const QJsonValue &file : files) {
+        const QString name = file["file"].toString();
+        const QFileInfo old(folder.filePath(name));
+        if (!QDir::isRelativePath(name) || name.split('/').contains("..") || old.isSymLink() ||
+            !old.isFile())
+            continue;
+        if (!QFile::remove(old.filePath()))
+            return failure(ErrorCode::DiskTrouble, "cannot be removed", old.filePath());
+    }
+    return {};
+}
+
+} // namespace
+
 Result<ExportFolder> ExportFolder::open(const QString &path, ExportForm form)
 {
     LOOPWRIGHT_TRY(makeFolder(path));
     ExportFolder folder;
     folder.m_folder = path;
     folder.m_form = std::move(form);
-    LOOPWRIGHT_TRY(checkOut(QDir(path).filePath("manifest.json"), FileKind::Json));
+    LOOPWRIGHT_TRY(clearEarlier(path));
     return folder;
 }
 

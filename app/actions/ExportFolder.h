@@ -10,6 +10,7 @@
 
 #include <QCryptographicHash>
 
+#include <functional>
 #include <memory>
 
 namespace loopwright {
@@ -38,7 +39,7 @@ using TakeCells = std::function<Result<void>(const QStringList &)>;
 class ExportFolder
 {
 public:
-    /// Makes the folder.
+    /// Makes the folder, or empties it of an earlier export. Usage if it holds anything else.
     static Result<ExportFolder> open(const QString &path, ExportForm form);
 
     /// `fill` gives each row, the header first. `name` may have a folder before it.

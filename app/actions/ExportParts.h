@@ -6,6 +6,8 @@
 #include "core/office/Office.h"
 #include "db/OrderStore.h"
 
+#include <QSet>
+
 namespace loopwright {
 
 Result<void> writeOffices(ExportFolder &folder, Records &records,

@@ -165,7 +165,7 @@ Result<void> Exporting::orders()
                        ? Result<void>()
                        : take(orderCells(stored.order, columns));
         }));
-        for (const QString &number : qAsConst(m_last)) {
+        for (const QString &number : std::as_const(m_last)) {
             LOOPWRIGHT_ASSIGN(const auto stored, store.get(number));
             LOOPWRIGHT_TRY(take(orderCells(stored.order, columns)));
         }
@@ -180,7 +180,7 @@ Result<void> Exporting::repairs()
     const QStringList columns = m_columns.columns();
     return m_folder.table("repairs.csv", [&](const TakeCells &take) -> Result<void> {
         LOOPWRIGHT_TRY(take(columns));
-        for (const QString &number : qAsConst(m_repairs)) {
+        for (const QString &number : std::as_const(m_repairs)) {
             LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database()).get(number));
             LOOPWRIGHT_TRY(take(orderCells(stored.order, columns)));
         }

@@ -7,6 +7,8 @@
 
 #include <QHash>
 
+#include <limits>
+
 namespace loopwright {
 
 namespace {

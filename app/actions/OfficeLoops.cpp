@@ -7,6 +7,7 @@
 #include "core/loop/LoopFact.h"
 #include "db/FactStore.h"
 #include "db/OfficeStore.h"
+#include "db/SqliteConnection.h"
 
 #include <atomic>
 #include <thread>
@@ -139,6 +140,8 @@ Result<OfficeLoopCount> qualifyOffice(Records &records, const QString &office,
         return failure(ErrorCode::NotFound,
                        QString("There is no office \"%1\" in the register.").arg(office.left(60)));
     LOOPWRIGHT_ASSIGN(const auto limits, limitsInForce(records));
+    const ReadSnapshot snapshot(
+        records.database().connection()); // count and make-ups of one moment
     const FactStore facts(records.database());
     LOOPWRIGHT_ASSIGN(const auto total, facts.countPairs(office));
     Qualifying qualifying(limits, take, progress, total);
@@ -199,16 +202,23 @@ QStringList officeLoopCells(const OfficeLoop &loop)
 }
 
 Result<OfficeLoopCount> writeOfficeLoops(Records &records, const QString &office,
-                                         const QString &path, const Progress &progress)
+                                         const QString &path, const Progress &progress,
+                                         bool spreadsheet)
 {
+    const auto rowOf = [spreadsheet](const OfficeLoop &loop) {
+        QStringList cells = officeLoopCells(loop);
+        if (spreadsheet)
+            for (QString &cell : cells)
+                cell = spreadsheetSafe(cell);
+        return csvRecord(cells);
+    };
     LOOPWRIGHT_ASSIGN(auto file, OutFile::open(path, FileKind::Csv));
     LOOPWRIGHT_TRY(file.write(csvRecord(officeLoopColumns())));
-    LOOPWRIGHT_ASSIGN(const auto count, qualifyOffice(
-                                            records, office,
-                                            [&file](const OfficeLoop &loop) {
-                                                return file.write(csvRecord(officeLoopCells(loop)));
-                                            },
-                                            progress));
+    LOOPWRIGHT_ASSIGN(const auto count,
+                      qualifyOffice(
+                          records, office,
+                          [&](const OfficeLoop &loop) { return file.write(rowOf(loop)); },
+                          progress));
     LOOPWRIGHT_TRY(file.commit());
     return count;
 }

@@ -6,6 +6,8 @@
 #include "core/loop/Remedies.h"
 #include "core/order/Services.h"
 
+#include <functional>
+
 namespace loopwright {
 
 struct OfficeLoop
@@ -37,8 +39,10 @@ Result<OfficeLoopCount> qualifyOffice(Records &records, const QString &office,
 QStringList officeLoopColumns();
 QStringList officeLoopCells(const OfficeLoop &loop);
 
-/// All loops as RFC 4180 at `path`; the file is there when it is whole.
+/// All loops as RFC 4180 at `path`; the file is there when it is whole. `spreadsheet`: no cell is
+/// taken for a formula.
 Result<OfficeLoopCount> writeOfficeLoops(Records &records, const QString &office,
-                                         const QString &path, const Progress &progress = {});
+                                         const QString &path, const Progress &progress = {},
+                                         bool spreadsheet = false);
 
 } // namespace loopwright

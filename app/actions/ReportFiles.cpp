@@ -30,6 +30,8 @@ QString csvText(const QJsonValue &value)
 {
     if (value.isBool())
         return value.toBool() ? "true" : "false";
+    if (value.isDouble() && value.toDouble() == double(value.toInteger()))
+        return QString::number(value.toInteger()); // 'g' makes 1e+05 of a hundred thousand
     if (value.isDouble())
         return QString::number(value.toDouble(), 'g', QLocale::FloatingPointShortest);
     QStringList words;

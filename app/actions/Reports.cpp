@@ -1,5 +1,7 @@
 #include "app/actions/Reports.h"
 
+#include "app/actions/ExportFolder.h"
+#include "app/actions/LimitChanges.h"
 #include "core/acceptance/Fact.h"
 #include "core/base/PaperTime.h"
 
@@ -286,6 +288,7 @@ std::vector<ReportColumn> Report::columns() const
 Result<Report> makeReport(Records &records, const ReportQuery &query)
 {
     LOOPWRIGHT_TRY(checkDays(query));
+    LOOPWRIGHT_TRY(followLimits(records));
     Report report{query, records.now().localDate(), {}, {}};
     const ReportStore store(records.database(), report.made);
     const auto added = query.kind == ReportKind::Exceptions    ? addExceptions(store, report)
@@ -293,6 +296,11 @@ Result<Report> makeReport(Records &records, const ReportQuery &query)
                                                                : addFigures(store, report);
     if (!added)
         return failure(added.error());
+    LOOPWRIGHT_ASSIGN(const auto guard, guardOfAllOffices(records));
+    for (ReportRow &row : report.rows)
+        for (const char *typed : {"customer", "by", "because"})
+            if (const QJsonValue text = row.values.value(typed); text.isString())
+                row.values.insert(typed, guard.coverStored(text.toString()));
     return report;
 }
 
@@ -300,7 +308,14 @@ Result<std::vector<ReportOrder>> ordersBehind(Records &records, const ReportQuer
                                               const ReportFigureKey &behind, int limit)
 {
     LOOPWRIGHT_TRY(checkDays(query));
-    return ReportStore(records.database(), records.now().localDate()).orders(query, behind, limit);
+    LOOPWRIGHT_TRY(followLimits(records));
+    LOOPWRIGHT_ASSIGN(const auto guard, guardOfAllOffices(records));
+    auto orders =
+        ReportStore(records.database(), records.now().localDate()).orders(query, behind, limit);
+    if (orders)
+        for (ReportOrder &order : *orders)
+            order.customer = guard.coverStored(order.customer);
+    return orders;
 }
 
 std::vector<ReportColumn> columnsBehind(ReportKind kind)

@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <cstdlib>
 #include <map>
+#include <tuple>
 
 namespace loopwright {
 
@@ -93,7 +94,9 @@ Result<std::optional<LoopMakeup>> makeupOf(const Database &database, const PairU
     LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database).ofOrder(use.order));
     for (auto fact = facts.rbegin(); fact != facts.rend(); ++fact) {
         const auto *loop = fact->as<LoopFact>();
-        if (!loop || !loop->makeup)
+        // What names no pair was measured on the one that the order has now.
+        const QString &pair = fact->pair.isEmpty() ? use.pairNow : fact->pair;
+        if (!loop || !loop->makeup || pairIdentity(pair) != pairIdentity(use.pair))
             continue;
         LOOPWRIGHT_ASSIGN(const auto voided, FactStore(database).voidOf(fact->id));
         if (!voided)
@@ -102,9 +105,12 @@ Result<std::optional<LoopMakeup>> makeupOf(const Database &database, const PairU
     return std::optional<LoopMakeup>();
 }
 
+/// As they were read, once for each.
+using Makeups = std::map<const PairUse *, std::optional<LoopMakeup>>;
+
 /// By the newest make-up of the pair, else of the nearest that has one.
 Result<void> predict(const Database &database, const Cable &cable, const LimitSet &limits,
-                     SparePair &spare)
+                     Makeups &known, SparePair &spare)
 {
     const qint64 own = pairNumber(spare.pair);
     std::vector<const PairUse *> nearest;
@@ -116,10 +122,14 @@ Result<void> predict(const Database &database, const Cable &cable, const LimitSe
     if (nearest.size() > nearestAsked)
         nearest.resize(nearestAsked);
     for (const PairUse *use : nearest) {
-        LOOPWRIGHT_ASSIGN(const auto makeup, makeupOf(database, *use));
-        if (!makeup)
+        auto makeup = known.find(use);
+        if (makeup == known.end()) {
+            LOOPWRIGHT_ASSIGN(const auto read, makeupOf(database, *use));
+            makeup = known.emplace(use, read).first;
+        }
+        if (!makeup->second)
             continue;
-        const LoopQualification judged = qualify(*makeup, limits);
+        const LoopQualification judged = qualify(*makeup->second, limits);
         spare.makeupOf = use->pair;
         spare.lossDb = judged.insertionLossDb;
         spare.verdict = judged.verdict;
@@ -145,8 +155,9 @@ Result<std::vector<SparePair>> sparesInCable(Records &records, const ServiceOrde
     if (int(spares.size()) > limit)
         spares.resize(std::size_t(limit));
     LOOPWRIGHT_ASSIGN(const auto limits, limitsInForce(records));
+    Makeups known;
     for (SparePair &spare : spares)
-        LOOPWRIGHT_TRY(predict(database, cable, limits, spare));
+        LOOPWRIGHT_TRY(predict(database, cable, limits, known, spare));
     return spares;
 }
 

@@ -7,6 +7,8 @@
 
 #include "core/order/Claims.h"
 
+#include <functional>
+
 namespace loopwright {
 
 enum class OfficeChangeKind

@@ -24,8 +24,8 @@ ON CONFLICT (service_order) DO UPDATE SET
     accepted_on = excluded.accepted_on, visits = excluded.visits, facts = excluded.facts,
     runs = excluded.runs, search = excluded.search
 
--- name: put_search
-UPDATE order_state SET search = :search
+-- name: put_identifiers
+UPDATE order_state SET search = :search, variant = :variant
 WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_number)
 
 -- name: columns

@@ -68,7 +68,7 @@ qsizetype BoardsButton::placeOf(const QString &name) const
 void BoardsButton::fillMenu()
 {
     menu()->clear();
-    for (const QJsonValue &board : qAsConst(m_boards)) {
+    for (const QJsonValue &board : std::as_const(m_boards)) {
         const QString name = nameIn(board);
         QAction *action = menu()->addAction(QString(name).replace(u'&', QStringLiteral("&&")));
         action->setObjectName("boards.go." + name);
@@ -86,7 +86,7 @@ void BoardsButton::fillMenu()
     addAction(QStringLiteral("rename"), tr("&Rename…"), &BoardsButton::rename, on);
     addAction(QStringLiteral("delete"), tr("&Delete"), &BoardsButton::remove, on);
     menu()->addSeparator();
-    for (QMenu *further : qAsConst(m_further))
+    for (QMenu *further : std::as_const(m_further))
         menu()->addMenu(further);
     menu()->addSeparator();
     menu()->addActions(m_deeds);

@@ -223,7 +223,7 @@ void ImportScreen::lookAtFile()
     for (const ImportKind &each : importKinds())
         if (m_head && key.isEmpty() && m_head->header.contains(QLatin1StringView(each.column)))
             key = QString::fromLatin1(each.key);
-    for (const QJsonValue &each : qAsConst(m_maps))
+    for (const QJsonValue &each : std::as_const(m_maps))
         if (m_head && key.isEmpty() && each["header"] == m_head->digest())
             key = each["kind"].toString();
     if (findImportKind(key))
@@ -235,7 +235,7 @@ void ImportScreen::lookAtColumns()
 {
     m_map.reset();
     const bool ours = !m_head || m_head->isOurs(kind());
-    for (const QJsonValue &each : qAsConst(m_maps)) {
+    for (const QJsonValue &each : std::as_const(m_maps)) {
         if (ours || each["header"] != m_head->digest() ||
             each["kind"] != QLatin1StringView(kind().key))
             continue;
@@ -268,7 +268,7 @@ void ImportScreen::keepMap(const ColumnMap &map)
 {
     const QString header = m_head->digest(), key = QString::fromLatin1(kind().key);
     QJsonArray kept;
-    for (const QJsonValue &each : qAsConst(m_maps))
+    for (const QJsonValue &each : std::as_const(m_maps))
         if (each["header"] != header || each["kind"] != key)
             kept << each;
     kept << QJsonObject{{"header", header}, {"kind", key}, {"map", map.toJson()}};

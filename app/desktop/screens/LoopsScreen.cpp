@@ -104,6 +104,32 @@ constexpr Column columns[] = {
 
 #undef TEXT
 
+/// What is compared is made once for each loop: an office has many.
+std::vector<OfficeLoop> sorted(std::vector<OfficeLoop> loops, const Column &by, bool descending)
+{
+    QCollator names;
+    names.setNumericMode(true); // 1-9 before 1-10
+    struct Key
+    {
+        double number;
+        QCollatorSortKey text;
+        std::size_t at;
+    };
+    std::vector<Key> keys;
+    for (std::size_t i = 0; i < loops.size(); ++i)
+        keys.push_back({by.number ? by.number(loops[i]) : 0,
+                        names.sortKey(by.number ? QString() : by.text(loops[i])), i});
+    std::ranges::stable_sort(keys, [descending](const Key &a, const Key &b) {
+        const Key &first = descending ? b : a, &second = descending ? a : b;
+        return first.number != second.number ? first.number < second.number
+                                             : first.text < second.text;
+    });
+    std::vector<OfficeLoop> list;
+    for (const Key &key : keys)
+        list.push_back(std::move(loops[key.at]));
+    return list;
+}
+
 QStringList heads()
 {
     QStringList all;
@@ -220,7 +246,7 @@ void LoopsScreen::refresh()
                           office.key);
     if (const int at = m_office->findData(chosen); at >= 0)
         m_office->setCurrentIndex(at);
-    m_start->setEnabled(!known->isEmpty() && !m_worker.isBusy());
+    m_start->setEnabled(!known->isEmpty() && !m_worker.isBusy() && !m_saver.isBusy());
     m_empty->setVisible(known->isEmpty());
     if (known->isEmpty())
         m_empty->say(tr("No office is registered yet"),
@@ -250,7 +276,7 @@ void LoopsScreen::setRunning(bool running)
 void LoopsScreen::start()
 {
     const QString office = m_office->currentData().toString();
-    if (office.isEmpty() || m_worker.isBusy())
+    if (office.isEmpty() || m_worker.isBusy() || m_saver.isBusy())
         return;
     m_judged = office;
     setRunning(true);
@@ -312,14 +338,7 @@ void LoopsScreen::sortBy(int column)
 
 void LoopsScreen::showRows()
 {
-    const Column &by = columns[m_sortColumn];
-    QCollator names;
-    names.setNumericMode(true); // 1-9 before 1-10
-    std::ranges::stable_sort(m_loops, [&](const OfficeLoop &a, const OfficeLoop &b) {
-        const OfficeLoop &first = m_descending ? b : a, &second = m_descending ? a : b;
-        return by.number ? by.number(first) < by.number(second)
-                         : names.compare(by.text(first), by.text(second)) < 0;
-    });
+    m_loops = sorted(std::move(m_loops), columns[m_sortColumn], m_descending);
     std::vector<TextRow> rows;
     for (const OfficeLoop &loop : m_loops) {
         TextRow row{{}, signOf(loop.judged.verdict), loop.order};
@@ -360,7 +379,7 @@ void LoopsScreen::save()
     setRunning(true);
     m_saver.ask<OfficeLoopCount>(
         [office = m_judged, path](Records &records, const Progress &progress) {
-            return writeOfficeLoops(records, office, path, progress);
+            return writeOfficeLoops(records, office, path, progress, true);
         },
         [this, path](const Result<OfficeLoopCount> &count) {
             setRunning(false);

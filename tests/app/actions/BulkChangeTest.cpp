@@ -53,8 +53,9 @@ class BulkChangeTest : public QObject
             {"assignment", "json_array(id, kind, scope, value, circuit, service_order, state)"},
             {"order_state", "json_array(service_order, order_number, status, stage, outcome, "
                             "criterion, reason, waiting_on, paper, hazard, due_date, office, "
-                            "installer, circuit_number, pair, kind, customer, premises, facts, "
-                            "runs, search)"},
+                            "installer, circuit_number, pair, cable, variant, order_type, kind, "
+                            "customer, premises, taken_on, accepted_on, visits, facts, runs, "
+                            "search)"},
             {"hazard_order", "json_array(id, pair, office, service_order)"},
             {"office", "json_array(id, office, name, protocol_variant, digest)"},
             {"office_test_line", "json_array(office, label, number)"}};

@@ -12,6 +12,7 @@
 #include "tests/support/Office.h"
 
 #include <QDir>
+#include <QDirIterator>
 #include <QProcess>
 #include <QTemporaryDir>
 #include <QTest>
@@ -21,6 +22,12 @@ using namespace loopwright::jobs;
 
 namespace {
 
+void written(const QString &path, const QByteArray &content)
+{
+    QFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(content) != content.size())
+        qFatal("cannot write %s", qPrintable(path));
+}
 QByteArray contentOf(const QString &path)
 {
     QFile file(path);
@@ -280,6 +287,31 @@ private slots:
         QVERIFY(!offices.contains("test_lines"));
         QCOMPARE(importOffices(*records, offices, {"offices.csv"})->unchanged, 1);
         QCOMPARE(OfficeStore(records->database()).testLines("NORTH")->size(), 1);
+    }
+    /// Nothing of an earlier one is handed out with it, least of all the unpublished numbers.
+    void anEarlierExportGoesAndNothingElse()
+    {
+        auto records = withJobs();
+        const QString out = m_folder.filePath("again");
+        QVERIFY(exportRecords(*records, {out, true}));
+        QVERIFY(QFile::exists(out + "/office_test_line.csv"));
+        QVERIFY(exportRecords(*records, {out, false}));
+        QVERIFY(!QFile::exists(out + "/office_test_line.csv"));
+        for (QDirIterator file(out, QDir::Files, QDirIterator::Subdirectories); file.hasNext();)
+            QVERIFY2(!contentOf(file.next()).contains(sentinel.toUtf8()),
+                     qPrintable(file.filePath()));
+        const QString other = m_folder.filePath("other");
+        QVERIFY(QDir().mkpath(other));
+        written(other + "/mine.txt", "mine");
+        const auto refused = exportRecords(*records, {other, false});
+        QVERIFY(!refused);
+        QCOMPARE(refused.error().code, ErrorCode::Usage);
+        QCOMPARE(QDir(other).entryList(QDir::Files), QStringList{"mine.txt"});
+        written(other + "/manifest.json",
+                R"({"form":1,"files":[{"file":"../again/manifest.json"}]})");
+        QFile::remove(other + "/mine.txt");
+        QVERIFY(exportRecords(*records, {other, false}));
+        QVERIFY(QFile::exists(out + "/manifest.json")); // no name leads out of the folder
     }
     void stoppedItHasNoManifest()
     {

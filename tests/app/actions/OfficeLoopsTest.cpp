@@ -88,6 +88,23 @@ private slots:
         }
     }
 
+    void whatWasMeasuredOnAnotherPairIsNotToldOfThisOne()
+    {
+        QJsonObject here = found(1, 1, nearby);
+        here["pair"] = briFields()["pair"];
+        take(briFields(), {here});
+        QCOMPARE(loops().size(), std::size_t(1));
+        OrderFields moved = briFields();
+        moved["pair"] = "17-299";
+        QVERIFY_RESULT(putOrder(*m_records, moved, true, false));
+        QVERIFY(loops().empty());
+        QJsonObject there = found(2, 2, tapped);
+        there["pair"] = "17-299";
+        take(moved, {there});
+        QCOMPARE(loops().size(), std::size_t(1));
+        QCOMPARE(loops().front().judged.toJson(), qualify(tapped, limits()).toJson());
+    }
+
     void aReleasedPairIsLeftOut()
     {
         take(briFields(), {found(1, 1, nearby)});

@@ -116,6 +116,12 @@ private slots:
         QCOMPARE(near.makeupOf, "8-8");
         QCOMPARE(near.lossDb, qualify(makeup, limits()).insertionLossDb);
         QVERIFY(spare("L-5", "8-26").makeupOf.isEmpty()); // of another group
+        // Of a pair that was given up, what its order measured later is another pair's.
+        OrderFields moved = lineOn(8);
+        moved["pair"] = "8-12";
+        QVERIFY_RESULT(putOrder(*m_records, moved, true, false));
+        QVERIFY(spare("L-5", "8-8").makeupOf != "8-8");
+        QCOMPARE(spare("L-5", "8-4").makeupOf, "8-12");
         QVERIFY_RESULT(voidFact(*m_records, uuid(1), "of another pair"));
         QVERIFY(spare("L-5", "8-4").makeupOf.isEmpty());
     }
