@@ -26,8 +26,8 @@ QStringList leftOvers(const QString &stem)
     const QFileInfo beginning(stem);
     const QDir folder = beginning.dir();
     // By hand: a name may have characters that are patterns to entryList().
-    const QStringList names =
-        folder.entryList(QDir::Files | QDir::Hidden | QDir::NoSymLinks | QDir::System);
+    const QStringList names = folder.entryList(QDir::Files | QDir::Dirs | QDir::NoDotAndDotDot |
+                                               QDir::Hidden | QDir::NoSymLinks | QDir::System);
     QStringList found;
     for (const QString &name : names) {
         if (!name.startsWith(beginning.fileName()))
@@ -45,7 +45,8 @@ void removeLeftOvers(const QString &stem)
 {
     const QStringList files = leftOvers(stem);
     for (const QString &file : files)
-        QFile::remove(file);
+        if (!QFile::remove(file))
+            QDir(file).removeRecursively();
 }
 
 } // namespace loopwright

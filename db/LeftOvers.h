@@ -9,9 +9,9 @@ namespace loopwright {
 
 /// `stem` with this process and a number: a name that no other file has.
 QString nameInTheMaking(const QString &stem);
-/// The files of this stem whose processes run no more.
+/// The files and folders of this stem whose processes run no more.
 QStringList leftOvers(const QString &stem);
-/// Removes the files of this stem, and what belongs to them, whose processes run no more.
+/// Removes them.
 void removeLeftOvers(const QString &stem);
 
 } // namespace loopwright

@@ -73,7 +73,9 @@ public:
         return EventStore(database).each(
             bulk.logPosition + 1, std::numeric_limits<qint64>::max(),
             [&](const Event &event) -> Result<void> {
-                if (event.kind == u"refused" || takenBack.contains(bulk::idOf(event)))
+                // To ask for a decision, or for what one may not do, builds on nothing.
+                if (event.kind == u"refused" || event.kind == u"decided" ||
+                    takenBack.contains(bulk::idOf(event)))
                     return {};
                 m_orders.insert(event.order);
                 if (!circuits.contains(circuitOf(event)) || event.subject == registerSubject())

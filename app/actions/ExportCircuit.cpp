@@ -94,9 +94,8 @@ private:
                        const std::optional<Signer> &signer);
     Result<void> goOn() const
     {
-        if (m_progress && !m_progress(m_folder.paths().size(), 0))
-            return failure(ErrorCode::Refused,
-                           "The export was stopped; without a manifest it is not whole.");
+        if (m_progress && !m_progress(m_folder.written(), 0))
+            return failure(ErrorCode::Refused, "The export was stopped; nothing is left of it.");
         return {};
     }
 

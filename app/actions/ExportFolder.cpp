@@ -2,6 +2,7 @@
 
 #include "app/actions/InFile.h"
 #include "core/base/Csv.h"
+#include "db/LeftOvers.h"
 #include "db/OfficeStore.h"
 
 #include <QDir>
@@ -16,6 +17,8 @@ namespace {
 
 /// The longest that every file system takes, with room for what stands behind it.
 constexpr int longestFileName = 120;
+const QString manifestName = QStringLiteral("manifest.json");
+const QString partStem = QStringLiteral(".export-");
 constexpr qint64 longestManifest = 200'000'000; // bytes; a line for each record of a job
 
 /// A name by which rows and facts are told apart, or a digest: digits in it are no number that
@@ -88,43 +91,56 @@ QString asFileName(const QString &name)
 
 namespace {
 
-/// What an earlier export left there goes: what only that one told must not be handed out with this
-/// one. A folder with anything else in it is not ours to fill.
-Result<void> clearEarlier(const QString &path)
+/// The files that a whole earlier export put there. Usage if the folder holds anything else: it is
+/// not ours to fill.
+Result<QStringList> filesOfEarlier(const QString &path)
 {
     const QDir folder(path);
     if (folder.isEmpty())
-        return {};
-    const QString manifest = folder.filePath("manifest.json");
+        return QStringList();
+    const QString manifest = folder.filePath(manifestName);
     const auto bytes = readFile(manifest, longestManifest);
     const auto object = bytes ? parseJsonObject(*bytes, manifest) : failure(bytes.error());
     if (!object || object->value("form").toInt() != 1 || !object->value("files").isArray())
         return failure(ErrorCode::Usage,
                        "holds files that no whole export left there: name an empty folder", path);
-    if (!QFile::remove(manifest)) // first: without it the folder is not whole
-        return failure(ErrorCode::DiskTrouble, "cannot be removed", manifest);
+    QStringList names{manifestName}; // it goes first: without it the folder is not whole
     const QJsonArray files = object->value("files").toArray();
     for (const QJsonValue &file : files) {
         const QString name = file["file"].toString();
         const QFileInfo old(folder.filePath(name));
-        if (!QDir::isRelativePath(name) || name.split('/').contains("..") || old.isSymLink() ||
-            !old.isFile())
-            continue;
-        if (!QFile::remove(old.filePath()))
-            return failure(ErrorCode::DiskTrouble, "cannot be removed", old.filePath());
+        if (QDir::isRelativePath(name) && !name.split('/').contains("..") && !old.isSymLink() &&
+            old.isFile())
+            names << name;
     }
-    return {};
+    return names;
 }
 
 } // namespace
 
+ExportFolder::Making::Making(const QString &path)
+    : folder(path)
+    , isNew(!QFileInfo::exists(path))
+    , part(nameInTheMaking(QDir(path).filePath(partStem)))
+{
+}
+
+ExportFolder::Making::~Making()
+{
+    QDir(part).removeRecursively();
+    if (isNew)
+        QDir().rmdir(folder); // if nothing is there
+}
+
 Result<ExportFolder> ExportFolder::open(const QString &path, ExportForm form)
 {
-    LOOPWRIGHT_TRY(makeFolder(path));
     ExportFolder folder;
-    folder.m_folder = path;
     folder.m_form = std::move(form);
-    LOOPWRIGHT_TRY(clearEarlier(path));
+    folder.m_making = std::make_unique<Making>(path);
+    LOOPWRIGHT_TRY(makeFolder(path));
+    removeLeftOvers(QDir(path).filePath(partStem));
+    LOOPWRIGHT_ASSIGN(folder.m_earlier, filesOfEarlier(path));
+    LOOPWRIGHT_TRY(makeFolder(folder.m_making->part));
     return folder;
 }
 
@@ -137,7 +153,7 @@ Result<void> ExportFolder::Writing::add(const QByteArray &bytes)
 
 Result<ExportFolder::Writing> ExportFolder::begin(const QString &name, FileKind kind)
 {
-    const QString path = QDir(m_folder).filePath(name);
+    const QString path = QDir(m_making->part).filePath(name);
     if (name.contains('/'))
         LOOPWRIGHT_TRY(makeFolder(QFileInfo(path).path()));
     LOOPWRIGHT_ASSIGN(auto file, OutFile::open(path, kind, m_form.internal));
@@ -151,7 +167,7 @@ Result<void> ExportFolder::end(const QString &name, Writing &writing)
     m_files << QJsonObject{{"file", name},
                            {"bytes", writing.size},
                            {"sha256", QString::fromLatin1(writing.hash->result().toHex())}};
-    m_paths << QDir(m_folder).filePath(name);
+    m_names << name;
     return {};
 }
 
@@ -188,9 +204,27 @@ Result<void> ExportFolder::close(QJsonObject about)
     about.insert("unpublished_numbers",
                  m_form.internal ? QJsonValue("contained") : QJsonValue(NumberGuard::covered()));
     about.insert("files", m_files);
-    const QString path = QDir(m_folder).filePath("manifest.json");
-    LOOPWRIGHT_TRY(writeOut(path, FileKind::Json, canonicalJson(about) + '\n'));
-    m_paths << path;
+    LOOPWRIGHT_TRY(writeOut(QDir(m_making->part).filePath(manifestName), FileKind::Json,
+                            canonicalJson(about) + '\n'));
+    m_names << manifestName;
+    return putInPlace();
+}
+
+/// All of it is written: what was there goes, and the new comes, its manifest last.
+Result<void> ExportFolder::putInPlace()
+{
+    const QDir folder(m_making->folder), part(m_making->part);
+    for (const QString &name : m_earlier)
+        if (!QFile::remove(folder.filePath(name)))
+            return failure(ErrorCode::DiskTrouble, "cannot be replaced", folder.filePath(name));
+    for (const QString &name : m_names) {
+        const QString path = folder.filePath(name);
+        if (name.contains('/'))
+            LOOPWRIGHT_TRY(makeFolder(QFileInfo(path).path()));
+        if (!QFile::rename(part.filePath(name), path))
+            return failure(ErrorCode::DiskTrouble, "cannot be put in its place", path);
+        m_paths << path;
+    }
     return {};
 }
 

@@ -39,7 +39,9 @@ using TakeCells = std::function<Result<void>(const QStringList &)>;
 class ExportFolder
 {
 public:
-    /// Makes the folder, or empties it of an earlier export. Usage if it holds anything else.
+    /// Makes the folder. What is written comes together beside its place, and takes that of an
+    /// earlier export when it is closed; without that nothing is left of it. Usage if the folder
+    /// holds anything else.
     static Result<ExportFolder> open(const QString &path, ExportForm form);
 
     /// `fill` gives each row, the header first. `name` may have a folder before it.
@@ -48,10 +50,12 @@ public:
     Result<void> document(const QString &name, const QJsonValue &value);
     /// As they are.
     Result<void> bytes(const QString &name, FileKind kind, const QByteArray &bytes);
-    /// Writes manifest.json: what `about` says, and each file with its size and sum.
+    /// Writes manifest.json: what `about` says, and each file with its size and sum. Then all of it
+    /// is there.
     Result<void> close(QJsonObject about);
 
-    const QStringList &paths() const { return m_paths; } ///< of what is written, in this order
+    const QStringList &paths() const { return m_paths; } ///< once it is closed, in this order
+    qsizetype written() const { return m_names.size(); } ///< files so far
     const ExportForm &form() const { return m_form; }
 
 private:
@@ -66,9 +70,21 @@ private:
     Result<Writing> begin(const QString &name, FileKind kind);
     Result<void> end(const QString &name, Writing &writing);
 
-    QString m_folder;
+    Result<void> putInPlace();
+
+    /// Goes with what was not put in its place.
+    struct Making
+    {
+        explicit Making(const QString &path);
+        ~Making();
+        QString folder;
+        bool isNew;
+        QString part;
+    };
+    std::unique_ptr<Making> m_making;
     ExportForm m_form;
-    QStringList m_paths;
+    QStringList m_earlier; ///< files of the export that this one replaces
+    QStringList m_names, m_paths;
     QJsonArray m_files;
 };
 

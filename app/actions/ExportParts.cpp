@@ -111,7 +111,7 @@ void UsedColumns::note(const ServiceOrder &order)
 QStringList UsedColumns::columns() const
 {
     QStringList columns = requiredOrderColumns();
-    const QStringList further = optionalOrderColumns();
+    const QStringList &further = optionalOrderColumns();
     for (const QString &name : further) {
         if (!name.contains('#')) {
             if (m_used.contains(name))

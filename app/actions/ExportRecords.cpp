@@ -50,8 +50,7 @@ private:
     Result<void> step()
     {
         if (++m_done % ordersBetweenSteps == 0 && m_progress && !m_progress(m_done, m_total))
-            return failure(ErrorCode::Refused,
-                           "The export was stopped; without a manifest it is not whole.");
+            return failure(ErrorCode::Refused, "The export was stopped; nothing is left of it.");
         return {};
     }
 
@@ -220,8 +219,7 @@ Result<void> Exporting::tables()
         if (table == u"issuer")
             continue; // the file for the import holds it whole, under this name
         if (m_progress && !m_progress(m_total, m_total))
-            return failure(ErrorCode::Refused,
-                           "The export was stopped; without a manifest it is not whole.");
+            return failure(ErrorCode::Refused, "The export was stopped; nothing is left of it.");
         LOOPWRIGHT_TRY(m_folder.table(table + ".csv", [&](const TakeCells &take) {
             return exportTable(database(), table, take);
         }));

@@ -105,6 +105,11 @@ Records::PinSource CommandContext::pinSource() const
     };
 }
 
+bool CommandContext::isInterrupted()
+{
+    return wasInterrupted != 0;
+}
+
 Progress CommandContext::progress(const QString &what)
 {
     watchForInterrupts();

@@ -42,6 +42,8 @@ public:
     /// Shows on a terminal how much of `what` is done, at most ten times a second; answers false
     /// once the program was asked to stop by Ctrl-C or SIGTERM.
     Progress progress(const QString &what);
+    /// Whether Ctrl-C or SIGTERM came while something was watching for it.
+    static bool isInterrupted();
 
 private:
     Result<Records *> recordsToChange();

@@ -2,6 +2,7 @@
 
 #include "app/actions/InFile.h"
 #include "app/cli/Commands.h"
+#include "app/cli/PinInput.h"
 
 #include <QFileDevice>
 
@@ -238,11 +239,16 @@ ExitStatus CommandLine::run(QIODevice &out, QIODevice &messages, bool terminal)
     if (taken && json)
         return fail({ErrorCode::Usage, "standard output is for the JSON document", "-"}, out,
                     messages);
+    if (const QString &pin = m_reading->common.pinFile; !pin.isEmpty())
+        if (const auto readable = pinFromFile(pin); !readable)
+            return fail(readable.error(), out, messages);
     CommandContext context(m_reading->common, messages, terminal);
     context.setReadsOnly(!changes(allCommands()[m_reading->chosen].effect));
     Result<Answer> answer = m_reading->commands[m_reading->chosen]->run(context);
-    if (!answer)
-        return fail(answer.error(), out, messages);
+    if (!answer) {
+        const ExitStatus status = fail(answer.error(), out, messages);
+        return CommandContext::isInterrupted() ? ExitStatus::Interrupted : status;
+    }
     if (taken && answer->text) // the file stands there alone
         std::exchange(answer->text, {})(messages);
     return tellAnswer(*answer, json, allCommands()[m_reading->chosen].effect, out, messages);

@@ -13,6 +13,7 @@ enum class ExitStatus
     BadInput = 3,        ///< an input cannot be read, is malformed, or is refused whole
     DatabaseTrouble = 4, ///< cannot be opened, is locked, damaged, or of a newer version
     DiskTrouble = 5,     ///< the disk refused a write
+    Interrupted = 130,   ///< Ctrl-C or SIGTERM stopped long work; nothing is half done
 };
 
 ExitStatus exitStatusOf(ErrorCode code);

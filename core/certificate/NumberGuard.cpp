@@ -149,6 +149,11 @@ NumberGuard::NumberGuard(const QList<TestLine> &lines)
     for (const TestLine &line : lines) {
         const QString number = line.number.forInstallersOnly().trimmed();
         const QString digits = digitsOf(number);
+        // With its country code, and as it is dialled within the country.
+        if (digits.size() > withAreaCode && digits.startsWith('1')) {
+            m_long << digitPattern(digits.last(withAreaCode), Before::Prefix);
+            m_stored << digitPattern(digits.last(withAreaCode), Before::Prefix);
+        }
         if (digits.size() >= longFrom)
             m_long << digitPattern(digits, Before::Prefix);
         else if (digits.size() >= shortest)

@@ -185,10 +185,12 @@ private:
         if (m_cards.isAsked() && !report.id.isEmpty()) {
             auto made = m_cards.write(*records, context);
             if (!made)
-                return failure(ErrorCode::DiskTrouble,
-                               "The change is made, but its cards could not be: " +
-                                   made.error().message + " bulk cards makes them again.",
-                               made.error().place);
+                return failure(
+                    ErrorCode::DiskTrouble,
+                    "The change is made, but its cards could not be: " +
+                        made.error().message.chopped(made.error().message.endsWith('.')) +
+                        ". \"bulk cards\" makes them.",
+                    made.error().place);
             cards = std::move(*made);
         }
         return answerOf(std::move(report), std::move(cards));

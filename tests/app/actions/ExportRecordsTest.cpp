@@ -321,7 +321,14 @@ private slots:
             exportRecords(*records, {out, false, false, [](qint64, qint64) { return false; }});
         QVERIFY(!files);
         QCOMPARE(files.error().code, ErrorCode::Refused);
-        QVERIFY(!QFile::exists(out + "/manifest.json"));
+        QVERIFY(!QFile::exists(out));
+        // What was there before stays whole.
+        QVERIFY(exportRecords(*records, {out, false}));
+        const QByteArray before = contentOf(out + "/manifest.json");
+        QVERIFY(
+            !exportRecords(*records, {out, false, false, [](qint64, qint64) { return false; }}));
+        QCOMPARE(contentOf(out + "/manifest.json"), before);
+        QCOMPARE(QDir(out).entryList({".export-*"}, QDir::Dirs | QDir::Hidden), QStringList());
     }
 };
 

@@ -56,6 +56,10 @@ private slots:
                                  << "57600000 bits" << false;
         QTest::newRow("short, not in figures") << "milliwatt=102"
                                                << "102 ohm" << false;
+        const QString abroad = "loopback=+1 217 555 0199";
+        QTest::newRow("kept with the country code") << abroad << "call 217-555-0199" << true;
+        QTest::newRow("the same, digits alone") << abroad << "2175550199" << true;
+        QTest::newRow("the same, whole") << abroad << "+12175550199" << true;
         QTest::newRow("nothing to cover") << ""
                                           << "217-555-0199" << false;
     }
