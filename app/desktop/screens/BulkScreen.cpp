@@ -285,7 +285,7 @@ void BulkScreen::saveCards()
             if (!pdf)
                 return failure(pdf.error());
             LOOPWRIGHT_TRY(writeOut(path, FileKind::Pdf, *pdf));
-            return std::move(cards);
+            return cards;
         },
         [this, path](const Result<OrderPapers> &cards) {
             setRunning(false);
