@@ -64,9 +64,11 @@ private slots:
     {
         DecisionInput twice = input(briFields(), briFacts());
         const auto time = [](const char *text) { return *Moment::parse(QString(text)); };
-        twice.visits = {
-            {"K7", time("2026-03-04T08:00:00-06:00"), time("2026-03-04T08:20:30-06:00")},
-            {"K7", time("2026-03-04T08:21:00-06:00"), time("2026-03-04T10:00:00-06:00")}};
+        const auto visit = [&time](const char *arrived, const char *left) {
+            return Visit{"K7", time(arrived), time(left), {}, {}, {}};
+        };
+        twice.visits = {visit("2026-03-04T08:00:00-06:00", "2026-03-04T08:20:30-06:00"),
+                        visit("2026-03-04T08:21:00-06:00", "2026-03-04T10:00:00-06:00")};
         QCOMPARE(evidenceDays(twice).visits, 2);
     }
     void theDayOfAcceptance()
