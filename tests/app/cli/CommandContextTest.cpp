@@ -53,7 +53,7 @@ private slots:
         ::kill(pid_t(program.processId()), SIGTERM);
         QVERIFY(program.waitForFinished(60000));
         QCOMPARE(program.exitStatus(), QProcess::NormalExit);
-        QCOMPARE(program.exitCode(), int(ExitStatus::No));
+        QCOMPARE(program.exitCode(), int(ExitStatus::Interrupted));
         QVERIFY(program.readAllStandardOutput().contains("stopped"));
         QVERIFY(!QFileInfo::exists(database + "-journal"));
         QCOMPARE(run({"office", "list"}, database).array().size(), 0);

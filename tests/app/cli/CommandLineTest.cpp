@@ -21,7 +21,8 @@ private slots:
             QVERIFY2(help.out.contains(entry.summary), help.out.constData());
             QCOMPARE(help.messages, QByteArray());
             const QString first = QString(entry.words).section(' ', 0, 0);
-            QVERIFY2(first == entry.words || !groupSummary(first).isEmpty(), entry.words);
+            // A command that others begin with ("export", "export view") says itself what it is.
+            QVERIFY2(words.contains(first) || !groupSummary(first).isEmpty(), entry.words);
         }
         QVERIFY(call({"--help"}).out.contains("certificate"));
         QVERIFY(call({"--version"}).out.startsWith("loopwright-cli "));
