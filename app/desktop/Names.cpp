@@ -75,6 +75,31 @@ QString kindName(LineKind kind)
                                  : QCoreApplication::translate("Names", "analog");
 }
 
+QString suitabilityName(Suitability verdict)
+{
+    switch (verdict) {
+    case Suitability::Suitable:
+        return QCoreApplication::translate("Names", "suitable");
+    case Suitability::Marginal:
+        return QCoreApplication::translate("Names", "marginal");
+    case Suitability::NotSuitable:
+        break;
+    }
+    return QCoreApplication::translate("Names", "not suitable");
+}
+
+Status suitabilitySign(Suitability verdict)
+{
+    return verdict == Suitability::Suitable   ? Status::Done
+           : verdict == Suitability::Marginal ? Status::Doubtful
+                                              : Status::Failed;
+}
+
+QString reasonSentences(const std::vector<Text> &reasons)
+{
+    return reasons.empty() ? QString() : Text::joined(reasons, ". ").english() + '.';
+}
+
 QString eventName(const QString &kind)
 {
     return spelled(kind);

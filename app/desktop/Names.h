@@ -3,6 +3,7 @@
 
 #include "app/desktop/widgets/SignLine.h"
 #include "core/acceptance/Decision.h"
+#include "core/loop/RuleResult.h"
 #include "core/order/ServiceOrder.h"
 
 #include <QDate>
@@ -18,6 +19,11 @@ QString waitingOnName(const QString &word);
 QString statusName(OrderStatus status);
 /// "basic rate", "analog", within a sentence.
 QString kindName(LineKind kind);
+/// "suitable", "not suitable", within a sentence.
+QString suitabilityName(Suitability verdict);
+Status suitabilitySign(Suitability verdict);
+/// The reasons of a prediction, which bear no full stop of their own, as sentences.
+QString reasonSentences(const std::vector<Text> &reasons);
 /// Of an event: "order_taken" to "Order taken".
 QString eventName(const QString &kind);
 

@@ -1,6 +1,7 @@
 #include "app/desktop/screens/LoopsScreen.h"
 
 #include "app/actions/Register.h"
+#include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/TextTable.h"
 #include "app/desktop/widgets/PageElements.h"
@@ -31,32 +32,6 @@ struct Column
 
 #define TEXT(text) QT_TRANSLATE_NOOP("LoopsScreen", text)
 
-QString verdictText(Suitability verdict)
-{
-    switch (verdict) {
-    case Suitability::Suitable:
-        return LoopsScreen::tr("suitable");
-    case Suitability::Marginal:
-        return LoopsScreen::tr("marginal");
-    case Suitability::NotSuitable:
-        break;
-    }
-    return LoopsScreen::tr("not suitable");
-}
-
-Status signOf(Suitability verdict)
-{
-    switch (verdict) {
-    case Suitability::Suitable:
-        return Status::Done;
-    case Suitability::Marginal:
-        return Status::Doubtful;
-    case Suitability::NotSuitable:
-        break;
-    }
-    return Status::Failed;
-}
-
 QString mendText(const OfficeLoop &loop)
 {
     if (loop.mends.empty())
@@ -65,7 +40,7 @@ QString mendText(const OfficeLoop &loop)
     return LoopsScreen::tr("%1: then %2 dB, %3")
         .arg(best.text.english())
         .arg(best.lossAfterDb, 0, 'f', 1)
-        .arg(verdictText(best.verdictAfter));
+        .arg(suitabilityName(best.verdictAfter));
 }
 
 QString rounded(double value, int decimals = 0)
@@ -74,15 +49,13 @@ QString rounded(double value, int decimals = 0)
 }
 
 constexpr Column columns[] = {
-    {TEXT("Verdict"), 8, [](const OfficeLoop &loop) { return verdictText(loop.judged.verdict); },
+    {TEXT("Verdict"), 8,
+     [](const OfficeLoop &loop) { return suitabilityName(loop.judged.verdict); },
      [](const OfficeLoop &loop) { return double(loop.judged.verdict); }},
     {TEXT("Pair"), 8, [](const OfficeLoop &loop) { return loop.pair; }},
     {TEXT("Circuit"), 8, [](const OfficeLoop &loop) { return loop.circuit; }},
     {TEXT("Order"), 8, [](const OfficeLoop &loop) { return loop.order; }},
-    {TEXT("Line"), 5,
-     [](const OfficeLoop &loop) {
-         return loop.kind == LineKind::Bri ? LoopsScreen::tr("BRI") : LoopsScreen::tr("analog");
-     }},
+    {TEXT("Line"), 6, [](const OfficeLoop &loop) { return kindName(loop.kind); }},
     {TEXT("Loss, dB"), 6,
      [](const OfficeLoop &loop) { return rounded(loop.judged.insertionLossDb, 1); },
      [](const OfficeLoop &loop) { return loop.judged.insertionLossDb; }},
@@ -341,7 +314,7 @@ void LoopsScreen::showRows()
     m_loops = sorted(std::move(m_loops), columns[m_sortColumn], m_descending);
     std::vector<TextRow> rows;
     for (const OfficeLoop &loop : m_loops) {
-        TextRow row{{}, signOf(loop.judged.verdict), loop.order};
+        TextRow row{{}, suitabilitySign(loop.judged.verdict), loop.order};
         for (const Column &column : columns)
             row.cells << column.text(loop);
         rows.push_back(std::move(row));
@@ -361,12 +334,10 @@ void LoopsScreen::showChosen(int row)
     if (!any)
         return;
     const OfficeLoop &loop = m_loops[std::size_t(row)];
-    QStringList sentences;
-    for (const Text &reason : loop.judged.reasons)
-        sentences << reason.english() + u'.';
+    QStringList sentences{reasonSentences(loop.judged.reasons)};
     if (const QString mend = mendText(loop); !mend.isEmpty())
         sentences << tr("Would help: %1.").arg(mend);
-    m_chosen->show(signOf(loop.judged.verdict),
+    m_chosen->show(suitabilitySign(loop.judged.verdict),
                    tr("Pair %1. %2").arg(loop.pair, sentences.join(u' ')));
 }
 

@@ -2,6 +2,7 @@
 // is typed. Also from a file, CSV or JSON.
 
 #include "app/actions/InFile.h"
+#include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/form/Form.h"
 #include "app/desktop/job/LoopPicture.h"
@@ -20,24 +21,6 @@
 namespace loopwright {
 
 namespace {
-
-Status signOf(Suitability verdict)
-{
-    return verdict == Suitability::Suitable   ? Status::Done
-           : verdict == Suitability::Marginal ? Status::Doubtful
-                                              : Status::Failed;
-}
-
-QString words(Suitability verdict)
-{
-    return toText(verdict).replace(u'_', u' ');
-}
-
-/// The reasons of a prediction bear no full stop of their own.
-QString sentences(const std::vector<Text> &reasons)
-{
-    return reasons.empty() ? QString() : Text::joined(reasons, ". ").english() + '.';
-}
 
 class MakeupEditor : public StepEditor
 {
@@ -176,17 +159,17 @@ private:
     {
         const LoopQualification loop = qualify(makeup, desk().limits());
         m_verdict->show(
-            signOf(loop.verdict),
+            suitabilitySign(loop.verdict),
             tr("Predicted: %1. %2 dB at %3 kHz ± %4 dB, %5 ohm; %6 ft and %7 ft of taps. "
                "%8")
-                .arg(words(loop.verdict))
+                .arg(suitabilityName(loop.verdict))
                 .arg(loop.insertionLossDb, 0, 'f', 2)
                 .arg(loop.frequencyHz / 1000)
                 .arg(loop.marginDb, 0, 'f', 2)
                 .arg(loop.dcResistanceOhm, 0, 'f', 0)
                 .arg(loop.workingLengthFt, 0, 'f', 0)
                 .arg(loop.bridgedTapFt, 0, 'f', 0)
-                .arg(sentences(loop.reasons)));
+                .arg(reasonSentences(loop.reasons)));
         if (loop.verdict == Suitability::Suitable)
             return;
         const auto ways = remedies(makeup, desk().limits());
@@ -195,21 +178,21 @@ private:
         m_mend->show(Status::Note, tr("What would mend it: %1 — then %2 dB, %3.")
                                        .arg(ways.front().text.english())
                                        .arg(ways.front().lossAfterDb, 0, 'f', 2)
-                                       .arg(words(ways.front().verdictAfter)));
+                                       .arg(suitabilityName(ways.front().verdictAfter)));
         m_mend->setVisible(true);
     }
 
     void predictVoice(const LoopMakeup &makeup)
     {
         const VoiceBandQualification loop = qualifyVoiceBand(makeup, desk().limits());
-        m_verdict->show(signOf(loop.verdict),
+        m_verdict->show(suitabilitySign(loop.verdict),
                         tr("Predicted: %1. %2 dB at 1004 Hz, %3 ohm, %4 mA; %5 load coils. %6")
-                            .arg(words(loop.verdict))
+                            .arg(suitabilityName(loop.verdict))
                             .arg(loop.loss1004Db, 0, 'f', 2)
                             .arg(loop.dcResistanceOhm, 0, 'f', 0)
                             .arg(loop.loopCurrentMa, 0, 'f', 1)
                             .arg(loop.loadCoils)
-                            .arg(sentences(loop.reasons)));
+                            .arg(reasonSentences(loop.reasons)));
     }
 
     /// Marks what the codec finds wrong; what is not filled in yet only where it is confirmed.
