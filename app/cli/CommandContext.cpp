@@ -101,7 +101,8 @@ Result<Records *> CommandContext::recordsWritableOrNot()
 Records::PinSource CommandContext::pinSource() const
 {
     return [this](const Person &person) {
-        return pinFrom(m_common.pinFile, QString("PIN of %1:").arg(person.name));
+        return m_common.pin ? m_common.pin
+                            : pinFromTerminal(QString("PIN of %1:").arg(person.name));
     };
 }
 

@@ -12,8 +12,9 @@ struct CommonOptions
 {
     QString database; ///< as given; empty: LOOPWRIGHT_DB, else the usual place
     bool json = false;
-    QString by;      ///< empty: the person whose login it is, else the login name
-    QString pinFile; ///< empty: asked on the terminal
+    QString by;                      ///< empty: the person whose login it is, else the login name
+    QString pinFile;                 ///< empty: asked on the terminal
+    std::optional<QString> pin = {}; ///< what it holds; read once, for a pipe gives it once
     std::optional<Moment> now;
 };
 

@@ -239,15 +239,20 @@ ExitStatus CommandLine::run(QIODevice &out, QIODevice &messages, bool terminal)
     if (taken && json)
         return fail({ErrorCode::Usage, "standard output is for the JSON document", "-"}, out,
                     messages);
-    if (const QString &pin = m_reading->common.pinFile; !pin.isEmpty())
-        if (const auto readable = pinFromFile(pin); !readable)
-            return fail(readable.error(), out, messages);
-    CommandContext context(m_reading->common, messages, terminal);
+    CommonOptions common = m_reading->common;
+    if (!common.pinFile.isEmpty()) {
+        auto pin = pinFromFile(common.pinFile);
+        if (!pin)
+            return fail(pin.error(), out, messages);
+        common.pin = std::move(*pin);
+    }
+    CommandContext context(std::move(common), messages, terminal);
     context.setReadsOnly(!changes(allCommands()[m_reading->chosen].effect));
     Result<Answer> answer = m_reading->commands[m_reading->chosen]->run(context);
     if (!answer) {
         const ExitStatus status = fail(answer.error(), out, messages);
-        return CommandContext::isInterrupted() ? ExitStatus::Interrupted : status;
+        const bool stopped = status == ExitStatus::No && CommandContext::isInterrupted();
+        return stopped ? ExitStatus::Interrupted : status; // else it says what else went wrong
     }
     if (taken && answer->text) // the file stands there alone
         std::exchange(answer->text, {})(messages);

@@ -45,12 +45,4 @@ std::optional<QString> pinFromTerminal(const QString &question)
     return pin.isEmpty() ? std::nullopt : std::optional(pin);
 }
 
-std::optional<QString> pinFrom(const QString &file, const QString &question)
-{
-    if (file.isEmpty())
-        return pinFromTerminal(question);
-    const auto pin = pinFromFile(file);
-    return pin ? std::optional(*pin) : std::nullopt;
-}
-
 } // namespace loopwright

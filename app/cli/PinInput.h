@@ -12,7 +12,5 @@ namespace loopwright {
 Result<QString> pinFromFile(const QString &path);
 /// Asks on the terminal without showing what is typed; nothing if no person is there.
 std::optional<QString> pinFromTerminal(const QString &question);
-/// From the file if one is named, else from the terminal; nothing if there is none.
-std::optional<QString> pinFrom(const QString &file, const QString &question);
 
 } // namespace loopwright

@@ -1,5 +1,5 @@
 #pragma once
-// `export`: every table as CSV.
+// `export`: all records as the files of the imports, and every table as CSV.
 
 #include "app/cli/Command.h"
 

@@ -1,5 +1,5 @@
 #pragma once
-// `export view`: every table as CSV.
+// `export view`: what the board shows, as CSV.
 
 #include "app/cli/Command.h"
 

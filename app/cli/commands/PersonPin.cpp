@@ -21,8 +21,12 @@ public:
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         // Elsewhere --pin-file is the present PIN; here it is the new one.
-        records->setPinSource([this](const Person &person) {
-            return pinFrom(m_oldFile, QString("Present PIN of %1:").arg(person.name));
+        std::optional<QString> old;
+        if (!m_oldFile.isEmpty()) {
+            LOOPWRIGHT_ASSIGN(old, pinFromFile(m_oldFile));
+        }
+        records->setPinSource([old](const Person &person) {
+            return old ? old : pinFromTerminal(QString("Present PIN of %1:").arg(person.name));
         });
         LOOPWRIGHT_ASSIGN(const auto pin, m_remove ? Result<QString>(QString()) : newPin(context));
         LOOPWRIGHT_TRY(setPin(*records, m_person, pin));
@@ -34,8 +38,8 @@ public:
 private:
     Result<QString> newPin(const CommandContext &context) const
     {
-        if (!context.common().pinFile.isEmpty())
-            return pinFromFile(context.common().pinFile);
+        if (context.common().pin)
+            return *context.common().pin;
         const auto first = pinFromTerminal(QString("New PIN of %1:").arg(m_person));
         if (!first)
             return failure(ErrorCode::Usage, "say the new PIN on a terminal, or with --pin-file",

@@ -1,6 +1,5 @@
 #include "app/cli/commands/QualifyOffice.h"
 
-#include "app/actions/InFile.h"
 #include "app/actions/OfficeLoops.h"
 #include "app/cli/Layout.h"
 
@@ -23,14 +22,6 @@ public:
         LOOPWRIGHT_ASSIGN(const auto records, context.recordsAsTheyAre());
         LOOPWRIGHT_ASSIGN(const auto count, writeOfficeLoops(*records, m_office, m_out,
                                                              context.progress("qualifying")));
-        if (m_out == standardStream) { // the loops have it
-            Answer answer;
-            answer.text = [](QIODevice &) {};
-            answer.told << QString("%1 loops, %2 pairs without a make-up")
-                               .arg(count.loops())
-                               .arg(count.withoutMakeup);
-            return answer;
-        }
         QJsonObject json = count.toJson();
         json.insert("file", m_out);
         LabelledLines lines;

@@ -39,6 +39,29 @@ class CommandContextTest : public QObject
     QString path(const QString &name) const { return m_folder.filePath(name); }
 
 private slots:
+    /// It gives what it holds once.
+    void aPinComesThroughAPipe()
+    {
+        const QString database = path("pins.sqlite");
+        const QString people =
+            written(path("people.csv"), "installer,name,role\nS1,Sam Holt,supervisor\n");
+        COMPARE_STATUS(run({"installer", "import", people}, database), ExitStatus::Yes);
+        const auto setPin = [&](const QStringList &more, const QByteArray &pin) {
+            QProcess program;
+            program.start(LOOPWRIGHT_BIN_DIR "/loopwright-cli",
+                          QStringList{"person", "pin", "S1", "--by", "S1", "--db", database} +
+                              more);
+            program.write(pin + '\n');
+            program.closeWriteChannel();
+            return program.waitForFinished(60000) ? program.exitCode() : -1;
+        };
+        QCOMPARE(setPin({"--pin-file", "-"}, "4711"), 0);
+        const QString next = written(path("next.txt"), "1234\n");
+        QCOMPARE(setPin({"--pin-file", next, "--old-pin-file", "-"}, "0000"), 1);
+        QCOMPARE(setPin({"--pin-file", next, "--old-pin-file", "-"}, "4711"), 0);
+        QCOMPARE(setPin({"--pin-file", path("none.txt")}, {}), 3);
+    }
+
     /// Whoever breaks it off finds the records as they were, and no keys that nobody needs.
     void longWorkStopsWhenItIsTold()
     {
