@@ -5,7 +5,7 @@
 #include "app/actions/DayList.h"
 #include "app/actions/OutFile.h"
 #include "app/actions/Refusals.h"
-#include "app/print/PdfFile.h"
+#include "app/actions/SheetFile.h"
 #include "db/OrderStore.h"
 
 #include <QDir>
@@ -31,6 +31,19 @@ QString paperPath(const QString &folder, const char *kind, const QString &order)
     if (name != order)
         name += '-' + QString::fromLatin1(order.toUtf8().toHex().right(8));
     return QDir(folder).filePath(QString("%1-%2.pdf").arg(QLatin1StringView(kind), name));
+}
+
+QString titleOf(OrderPaper kind)
+{
+    switch (kind) {
+    case OrderPaper::Certificates:
+        return "Certificates";
+    case OrderPaper::DayLists:
+        return "Day lists";
+    case OrderPaper::Settings:
+        break;
+    }
+    return "Settings cards";
 }
 
 /// A copy of the certificate that stands; refused if there is none.
@@ -64,10 +77,7 @@ Result<void> addOne(Records &records, const QString &order, const PapersRequest 
         addPages(papers, card);
         return {};
     }
-    const auto pdf = sheetPdf(card, {card.title, {}, records.now()});
-    if (!pdf)
-        return failure(pdf.error());
-    LOOPWRIGHT_TRY(writeOut(paperPath(request.folder, "card", order), FileKind::Pdf, *pdf));
+    LOOPWRIGHT_TRY(writeSheet(card, paperPath(request.folder, "card", order), records.now()));
     ++papers.papers;
     return {};
 }
@@ -98,6 +108,7 @@ Result<OrderPapers> papersOf(Records &records, const PapersRequest &request,
 {
     OrderPapers papers;
     papers.sheet.paper = request.paper;
+    papers.sheet.title = titleOf(request.kind);
     if (!request.folder.isEmpty())
         LOOPWRIGHT_TRY(makeFolder(request.folder));
     if (request.kind == OrderPaper::DayLists)

@@ -2,7 +2,7 @@
 
 #include "app/actions/InFile.h"
 #include "app/actions/OutFile.h"
-#include "app/print/PdfFile.h"
+#include "app/actions/SheetFile.h"
 #include "app/print/ReportDocument.h"
 #include "core/base/Csv.h"
 
@@ -156,10 +156,8 @@ Result<void> writeReport(Records &records, const Report &report, const QString &
         picture.keep(mostBarsInPicture);
         return writeOut(path, FileKind::Svg, barsSvg(picture));
     }
-    if (form == "pdf") {
-        const auto pdf = sheetPdf(reportSheet(report, paper), {report.title(), {}, records.now()});
-        return pdf ? writeOut(path, FileKind::Pdf, *pdf) : failure(pdf.error());
-    }
+    if (form == "pdf")
+        return writeSheet(reportSheet(report, paper), path, records.now());
     return failure(
         ErrorCode::Usage,
         path == standardStream

@@ -1,7 +1,6 @@
 #include "app/desktop/PrintDialogs.h"
 
-#include "app/actions/OutFile.h"
-#include "app/print/PdfFile.h"
+#include "app/actions/SheetFile.h"
 
 #include <QCoreApplication>
 #include <QFileDialog>
@@ -39,10 +38,7 @@ Result<QString> saveSheet(QWidget *parent, const Sheet &sheet, const QString &su
         QCoreApplication::translate("PrintDialogs", "PDF files (*.pdf)"));
     if (path.isEmpty())
         return QString();
-    const auto pdf = sheetPdf(sheet, {sheet.title, {}, created});
-    if (!pdf)
-        return failure(pdf.error());
-    LOOPWRIGHT_TRY(writeOut(path, FileKind::Pdf, *pdf));
+    LOOPWRIGHT_TRY(writeSheet(sheet, path, created));
     return path;
 }
 

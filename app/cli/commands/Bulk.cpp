@@ -2,8 +2,8 @@
 
 #include "app/actions/BulkChange.h"
 #include "app/actions/OutFile.h"
+#include "app/actions/SheetFile.h"
 #include "app/cli/Files.h"
-#include "app/print/PdfFile.h"
 
 namespace loopwright {
 
@@ -38,10 +38,7 @@ public:
                                           m_folder, context.progress("making cards")));
         if (m_file.isEmpty())
             return cards;
-        const auto pdf = sheetPdf(cards.sheet, {"Settings cards", {}, records.now()});
-        if (!pdf)
-            return failure(pdf.error());
-        LOOPWRIGHT_TRY(writeOut(m_file, FileKind::Pdf, *pdf));
+        LOOPWRIGHT_TRY(writeSheet(cards.sheet, m_file, records.now()));
         return cards;
     }
     QString place() const { return m_file.isEmpty() ? m_folder : m_file; }

@@ -1,8 +1,7 @@
 #include "app/cli/commands/Card.h"
 
 #include "app/actions/Cards.h"
-#include "app/actions/OutFile.h"
-#include "app/print/PdfFile.h"
+#include "app/actions/SheetFile.h"
 
 namespace loopwright {
 
@@ -27,10 +26,7 @@ public:
         const CardKind kind = fromText<CardKind>(m_kind).value_or(CardKind::Settings);
         LOOPWRIGHT_ASSIGN(const auto sheet, cardOf(*records, m_number, kind,
                                                    fromText<Paper>(m_paper).value_or(Paper::A4)));
-        const auto pdf = sheetPdf(sheet, {sheet.title, {}, records->now()});
-        if (!pdf)
-            return failure(pdf.error());
-        LOOPWRIGHT_TRY(writeOut(m_out, FileKind::Pdf, *pdf));
+        LOOPWRIGHT_TRY(writeSheet(sheet, m_out, records->now()));
         return Answer::of(QJsonObject{{"order", m_number}, {"kind", toText(kind)}, {"card", m_out}},
                           m_out + "\n");
     }

@@ -1,8 +1,7 @@
 #include "app/cli/commands/Day.h"
 
 #include "app/actions/DayList.h"
-#include "app/actions/OutFile.h"
-#include "app/print/PdfFile.h"
+#include "app/actions/SheetFile.h"
 
 namespace loopwright {
 
@@ -25,10 +24,7 @@ public:
         const QDate day = m_day.isValid() ? m_day : records->now().localDate();
         LOOPWRIGHT_ASSIGN(const auto list, daySheet(*records, m_installer, day,
                                                     fromText<Paper>(m_paper).value_or(Paper::A4)));
-        const auto pdf = sheetPdf(list.sheet, {list.sheet.title, {}, records->now()});
-        if (!pdf)
-            return failure(pdf.error());
-        LOOPWRIGHT_TRY(writeOut(m_out, FileKind::Pdf, *pdf));
+        LOOPWRIGHT_TRY(writeSheet(list.sheet, m_out, records->now()));
         return Answer::of(QJsonObject{{"installer", m_installer},
                                       {"day", day.toString(Qt::ISODate)},
                                       {"orders", QJsonArray::fromStringList(list.orders)},

@@ -2,9 +2,9 @@
 
 #include "app/actions/HandOn.h"
 #include "app/actions/OutFile.h"
+#include "app/actions/SheetFile.h"
 #include "app/cli/Layout.h"
 #include "app/print/HandoffDocument.h"
-#include "app/print/PdfFile.h"
 #include "core/base/PaperTime.h"
 
 namespace loopwright {
@@ -154,10 +154,7 @@ private:
         if (m_out.isEmpty())
             return {};
         const Sheet sheet = handoffPage(handoff, fromText<Paper>(m_paper).value_or(Paper::A4));
-        const auto pdf = sheetPdf(sheet, {sheet.title, {}, now});
-        if (!pdf)
-            return failure(pdf.error());
-        return writeOut(m_out, FileKind::Pdf, *pdf);
+        return writeSheet(sheet, m_out, now);
     }
 
     QString m_to, m_reference, m_waitingOn;

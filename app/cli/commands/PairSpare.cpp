@@ -22,7 +22,8 @@ public:
         LOOPWRIGHT_ASSIGN(const auto records, context.recordsAsTheyAre());
         LOOPWRIGHT_ASSIGN(const auto found, sparePairs(*records, m_order, int(m_limit)));
         QJsonArray list;
-        ColumnLayout table({"pair", ">away", "had by", ">loss dB", "by", "verdict", "against it"});
+        ColumnLayout table(
+            {"pair", ">away", "last order", ">loss dB", "make-up of", "verdict", "against it"});
         for (const SparePair &spare : found.spares) {
             list << spare.toJson();
             const bool known = !spare.makeupOf.isEmpty();

@@ -1,8 +1,8 @@
 #include "app/desktop/screens/RowPapers.h"
 
 #include "app/actions/OutFile.h"
+#include "app/actions/SheetFile.h"
 #include "app/desktop/PrintDialogs.h"
-#include "app/print/PdfFile.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -117,10 +117,7 @@ Result<OrderPapers> saved(Records &records, const PapersRequest &request, const 
     LOOPWRIGHT_ASSIGN(auto papers, papersOf(records, request));
     if (!oneFile)
         return papers;
-    const auto pdf = sheetPdf(papers.sheet, {papers.sheet.title, {}, records.now()});
-    if (!pdf)
-        return failure(pdf.error());
-    LOOPWRIGHT_TRY(writeOut(path, FileKind::Pdf, *pdf));
+    LOOPWRIGHT_TRY(writeSheet(papers.sheet, path, records.now()));
     return papers;
 }
 
