@@ -224,22 +224,27 @@ std::vector<KeyedOption> peopleOptions(const QList<Person> &people)
     return options;
 }
 
+QString instrumentText(const Instrument &instrument, QDate today)
+{
+    const auto &calibrations = instrument.calibrations;
+    const auto due = calibrations.isEmpty() ? std::nullopt : calibrations.last().due;
+    const QString calibration = !instrument.calibratedOn(today)
+                                    ? trField("not within its calibration")
+                                : due ? trField("calibrated until %1").arg(dayText(*due, today))
+                                      : trField("needs no calibration");
+    QStringList parts{instrument.key, instrument.kind, calibration};
+    if (instrument.asLabelled)
+        parts << trField("as labelled");
+    return parts.join(" · ");
+}
+
 std::vector<KeyedOption> instrumentOptions(JobSession &desk)
 {
     std::vector<KeyedOption> options;
     const QDate today = desk.now().localDate();
     const auto known = instruments(desk.records());
-    for (const Instrument &each : known ? *known : QList<Instrument>()) {
-        const auto due = each.calibrations.isEmpty() ? std::nullopt : each.calibrations.last().due;
-        const QString calibration = !each.calibratedOn(today)
-                                        ? trField("not within its calibration")
-                                    : due ? trField("calibrated until %1").arg(dayText(*due, today))
-                                          : trField("needs no calibration");
-        QStringList parts{each.key, each.kind, calibration};
-        if (each.asLabelled)
-            parts << trField("as labelled");
-        options.push_back({{}, each.key, parts.join(" · ")});
-    }
+    for (const Instrument &each : known ? *known : QList<Instrument>())
+        options.push_back({{}, each.key, instrumentText(each, today)});
     return options;
 }
 

@@ -18,6 +18,8 @@ std::vector<KeyedOption> keyedOptions(const QStringList &words);
 std::vector<KeyedOption> peopleOptions(const QList<Person> &people);
 /// "Nothing found" of "nothing_found".
 QString wordName(const QString &word);
+/// "TS-4 · basic-rate test set · calibrated until 1 Sep"
+QString instrumentText(const Instrument &instrument, QDate today);
 /// Instruments of the register with kind and calibration.
 std::vector<KeyedOption> instrumentOptions(JobSession &desk);
 

@@ -8,17 +8,11 @@
 #include "app/desktop/job/panels/Panels.h"
 
 #include <algorithm>
+#include <memory>
 
 namespace loopwright {
 
 namespace {
-
-QString optionText(JobSession &desk, const QString &key)
-{
-    const auto options = instrumentOptions(desk);
-    const auto found = std::ranges::find(options, key, &KeyedOption::code);
-    return found == options.end() ? QString() : found->label;
-}
 
 constexpr const char *ofLabel[] = {"serial", "kind", "calibrated_on", "calibration_due"};
 
@@ -35,16 +29,17 @@ bool isLabelTyped(const QJsonObject &values)
         ofLabel, [&values](const char *key) { return !values.value(key).toString().isEmpty(); });
 }
 
-/// What an instrument is asked for that is not among the options of the first field, or is there as
-/// labelled alone and was typed again with something of its label.
-void askForLabel(std::vector<FieldSpec> &fields)
+/// Those that a form knows; more of them once a label was taken.
+using KnownKeys = std::shared_ptr<QStringList>;
+
+/// What an instrument is asked for that the register does not know.
+void askForLabel(std::vector<FieldSpec> &fields, const KnownKeys &known)
 {
-    QStringList known;
     for (const KeyedOption &option : fields.front().options)
-        known << option.code;
+        *known << option.code;
     const auto isUnknown = [known](const QJsonObject &typed) {
         const QString key = typed.value("instrument").toString().trimmed();
-        return !key.isEmpty() && !known.contains(key);
+        return !key.isEmpty() && !known->contains(key);
     };
     const auto add = [&](const char *key, const QString &label, const QString &hint,
                          Answer answer) {
@@ -63,10 +58,14 @@ void askForLabel(std::vector<FieldSpec> &fields)
 class InstrumentForm : public StepForm
 {
 public:
-    InstrumentForm(JobSession &desk, const QString &panel, const Need &need)
-        : StepForm(
-              desk, partOf(panel, need.key), need,
-              {{}, askForLabel, [this](Form &form) { return take(form); }, tr("Measure with it")})
+    InstrumentForm(JobSession &desk, const QString &panel, const Need &need,
+                   const KnownKeys &known = std::make_shared<QStringList>())
+        : StepForm(desk, partOf(panel, need.key), need,
+                   {{},
+                    [known](std::vector<FieldSpec> &fields) { askForLabel(fields, known); },
+                    [this](Form &form) { return take(form); },
+                    tr("Measure with it")})
+        , m_known(known)
     {
         form()->setCheck([this](const QJsonObject &values) {
             return isLabelTyped(values)
@@ -94,7 +93,8 @@ private:
             form.fields().front()->mark(tr("Say which instrument it is."));
             return false;
         }
-        if (isLabelTyped(form.values()) && !takeLabel(form))
+        const bool fromLabel = isLabelTyped(form.values());
+        if (fromLabel && !takeLabel(form))
             return false;
         // What was recorded without one, before the plan forgets which those were.
         const Step *now = desk().step(needs().front());
@@ -104,6 +104,10 @@ private:
             mends ? factsOf(now->need, {{"instrument", key}}, desk().now()) : FactObjects();
         const QJsonObject typed = form.typed();
         form.clear();
+        if (fromLabel) {
+            *m_known << key;
+            form.fields().front()->setOptions(instrumentOptions(desk()));
+        }
         if (!corrects) {
             form.keep();
             desk().setInstrument(key);
@@ -127,6 +131,8 @@ private:
             form.tell(Status::Failed, labelled.error().text());
         return bool(labelled);
     }
+
+    KnownKeys m_known;
 };
 
 } // namespace
@@ -159,7 +165,7 @@ std::pair<Status, QString> instrumentStanding(JobSession &desk)
                                                    "not count")
                                       .arg(key)};
     return {found->calibratedOn(desk.now().localDate()) ? Status::Done : Status::Doubtful,
-            optionText(desk, key)};
+            instrumentText(*found, desk.now().localDate())};
 }
 
 std::vector<StepEditor *> analogEditors(JobSession &desk, const QString &panel)
