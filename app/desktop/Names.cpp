@@ -75,6 +75,12 @@ QString kindName(LineKind kind)
                                  : QCoreApplication::translate("Names", "analog");
 }
 
+QString officeName(const ServingOffice &office)
+{
+    return office.name.isEmpty() ? office.key
+                                 : QStringLiteral("%1 — %2").arg(office.key, office.name);
+}
+
 QString suitabilityName(Suitability verdict)
 {
     switch (verdict) {

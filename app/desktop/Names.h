@@ -4,6 +4,7 @@
 #include "app/desktop/widgets/SignLine.h"
 #include "core/acceptance/Decision.h"
 #include "core/loop/RuleResult.h"
+#include "core/office/Office.h"
 #include "core/order/ServiceOrder.h"
 
 #include <QDate>
@@ -19,6 +20,8 @@ QString waitingOnName(const QString &word);
 QString statusName(OrderStatus status);
 /// "basic rate", "analog", within a sentence.
 QString kindName(LineKind kind);
+/// "NORTH — North Street"
+QString officeName(const ServingOffice &office);
 /// "suitable", "not suitable", within a sentence.
 QString suitabilityName(Suitability verdict);
 Status suitabilitySign(Suitability verdict);

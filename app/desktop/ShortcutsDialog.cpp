@@ -18,7 +18,8 @@ struct KeyRow
     const char *does;
 };
 constexpr KeyRow keyRows[] = {
-    {"Ctrl+1 … Ctrl+9, Ctrl+0", QT_TRANSLATE_NOOP("Keys", "The screens of the rail, from the top")},
+    {"Ctrl+1 … Ctrl+9, Ctrl+0",
+     QT_TRANSLATE_NOOP("Keys", "The first ten screens of the rail, from the top")},
     {"Esc", QT_TRANSLATE_NOOP("Keys", "On the board: let go of the rows, the search, the filters")},
     {"Shift or Ctrl+arrows, Ctrl+A",
      QT_TRANSLATE_NOOP("Keys", "On the board: select several rows")},
@@ -26,7 +27,7 @@ constexpr KeyRow keyRows[] = {
     {"Ctrl+H, Ctrl+Shift+H", QT_TRANSLATE_NOOP("Keys", "The selected orders: hold, resume")},
     {"Ctrl+K, Ctrl+P", QT_TRANSLATE_NOOP("Keys", "The selected orders: desk work, print")},
     {"Ctrl+Shift+E", QT_TRANSLATE_NOOP("Keys", "On the board: export what it shows")},
-    {"Ctrl+Z", QT_TRANSLATE_NOOP("Keys", "Take back what was planned last")},
+    {"Ctrl+Z", QT_TRANSLATE_NOOP("Keys", "Take back what was planned or changed last")},
     {"Esc", QT_TRANSLATE_NOOP("Keys", "Back; between the board and the last job")},
     {"Ctrl+F  or  /", QT_TRANSLATE_NOOP("Keys", "Find by any number or name")},
     {"Enter", QT_TRANSLATE_NOOP("Keys", "Open the selected job")},

@@ -89,14 +89,17 @@ TextRow neighbourRow(const BoardRow &row)
 TextRow spareRow(const SparePair &spare)
 {
     const bool known = !spare.makeupOf.isEmpty();
-    return {{spare.pair, QString::number(spare.away), spare.lastOrder,
-             known ? QString("%1 dB").arg(spare.lossDb, 0, 'f', 1) : QString(), spare.makeupOf,
-             spare.against.join(u' ')},
-            !spare.against.isEmpty()                             ? Status::Doubtful
-            : known && spare.verdict == Suitability::NotSuitable ? Status::Failed
-                                                                 : Status::None,
-            {},
-            false};
+    return {
+        {spare.pair, QString::number(spare.away), spare.lastOrder,
+         known
+             ? QString("%1 dB, %2").arg(spare.lossDb, 0, 'f', 1).arg(suitabilityName(spare.verdict))
+             : QString(),
+         spare.makeupOf, spare.against.join(u' ')},
+        !spare.against.isEmpty()                             ? Status::Doubtful
+        : known && spare.verdict == Suitability::NotSuitable ? Status::Failed
+                                                             : Status::None,
+        {},
+        false};
 }
 
 TextRow candidateRow(const BoardRow &row)

@@ -28,15 +28,13 @@ AuditScreen::AuditScreen(DesktopContext &workplace, QWidget *parent)
     , m_start(makeButton(tr("Look through all records"), QStringLiteral("audit.start"),
                          [this] { start(); }))
     , m_stop(makeButton(tr("Stop"), QStringLiteral("audit.stop"), [this] { m_worker.stop(); }))
-    , m_progress(new QProgressBar)
+    , m_progress(
+          makeProgress(QStringLiteral("audit.progress"), tr("Progress of the audit"), m_worker))
     , m_summary(new SignLine)
     , m_table(new Table(QStringLiteral("audit.findings"), tr("Findings of the audit")))
     , m_reason(new SignLine)
     , m_circuits(new QWidget)
 {
-    m_progress->setObjectName(QStringLiteral("audit.progress"));
-    m_progress->setAccessibleName(tr("Progress of the audit"));
-    m_progress->setTextVisible(false);
     m_summary->setObjectName(QStringLiteral("audit.summary"));
     m_summary->show(Status::None,
                     tr("Looks for every number, SPID and pair that two circuits hold, and for open "
@@ -88,10 +86,6 @@ void AuditScreen::connectAll()
     });
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex &now) { showCircuits(now.row()); });
-    connect(&m_worker, &Asker::progressed, this, [this](qint64 done, qint64 total) {
-        m_progress->setRange(0, 1000);
-        m_progress->setValue(total > 0 ? int(1000 * done / total) : 0);
-    });
 }
 
 void AuditScreen::takeFocus()

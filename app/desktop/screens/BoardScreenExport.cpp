@@ -52,12 +52,7 @@ void BoardScreen::exportOrStop()
 
 void BoardScreen::exportView(const QString &path)
 {
-    ViewExport what{m_filter, path};
-    what.filter.limit = -1;
-    what.filter.place = 0;
-    what.filter.after.clear();
-    // Whoever opens it from the desktop opens it in a spreadsheet.
-    what.spreadsheet = true;
+    ViewExport what{m_filter, path, true}; // whoever makes it here opens it in a spreadsheet
     m_exporter.ask<qint64>(
         [what](Records &records, const Progress &progress) mutable {
             what.progress = progress;

@@ -2,11 +2,12 @@
 
 #include "app/actions/OutFile.h"
 #include "app/actions/Register.h"
+#include "app/actions/SheetFile.h"
+#include "app/desktop/Names.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/models/TextTable.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignLine.h"
-#include "app/print/PdfFile.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -73,11 +74,6 @@ BulkScreen::BulkScreen(DesktopContext &workplace, QWidget *parent)
     layout->addWidget(makeHeading(tr("Bulk change"), 1.5));
     layout->addWidget(makeQuestion());
     layout->addWidget(makeReport(), 1);
-    connect(&m_worker, &Asker::progressed, this, [this](qint64 done, qint64 total) {
-        m_progress->setRange(0, 1000);
-        m_progress->setValue(total > 0 ? int(1000 * done / total) : 0);
-        m_progress->setAccessibleDescription(tr("%1 of %2 orders").arg(done).arg(total));
-    });
     showQuestion();
     setRunning(false);
 }
@@ -90,10 +86,11 @@ void BulkScreen::refresh()
         return;
     }
     const QString chosen = m_office->currentData().toString();
+    const bool none = m_office->count() == 0;
     const QSignalBlocker quiet(m_office);
     m_office->clear();
     for (const ServingOffice &office : *known)
-        m_office->addItem(office.key + QStringLiteral("  ") + office.name, office.key);
+        m_office->addItem(officeName(office), office.key);
     m_office->setCurrentIndex(std::max(0, m_office->findData(chosen)));
     m_preview->setEnabled(m_office->count() > 0 && !m_worker.isBusy());
     if (!m_done.isEmpty()) { // unless it was taken back
@@ -103,6 +100,8 @@ void BulkScreen::refresh()
     }
     if (m_office->count() == 0)
         m_summary->show(Status::None, tr("There is no serving office yet: import one first."));
+    else if (none)
+        forget();
 }
 
 void BulkScreen::takeFocus()
@@ -189,11 +188,13 @@ void BulkScreen::setRunning(bool running)
                                                              m_spids, m_variant, m_cards})
         control->setEnabled(!running);
     m_preview->setEnabled(!running && m_office->count() > 0);
-    if (running)
-        m_apply->setEnabled(false);
     m_stop->setVisible(running);
     m_progress->setVisible(running);
     m_progress->setRange(0, 0);
+    if (running) {
+        m_apply->setEnabled(false);
+        m_stop->setFocus();
+    }
 }
 
 void BulkScreen::show(const Result<BulkReport> &report)
@@ -222,7 +223,8 @@ void BulkScreen::show(const Result<BulkReport> &report)
                                                                         : Status::None,
                     said.join(u' '));
     showRows(*report);
-    (m_apply->isEnabled() ? m_apply : m_preview)->setFocus();
+    // Not to what changes a whole office: a second Enter must not do it unasked.
+    (m_tabs->isHidden() ? static_cast<QWidget *>(m_preview) : m_tabs->currentWidget())->setFocus();
 }
 
 void BulkScreen::showRows(const BulkReport &report)
@@ -281,16 +283,13 @@ void BulkScreen::saveCards()
                                      const Progress &progress) -> Result<OrderPapers> {
             LOOPWRIGHT_TRY(checkOut(path, FileKind::Pdf));
             LOOPWRIGHT_ASSIGN(auto cards, cardsOfLastBulk(records, paper, {}, progress));
-            const auto pdf = sheetPdf(cards.sheet, {cards.sheet.title, {}, records.now()});
-            if (!pdf)
-                return failure(pdf.error());
-            LOOPWRIGHT_TRY(writeOut(path, FileKind::Pdf, *pdf));
+            LOOPWRIGHT_TRY(writeSheet(cards.sheet, path, records.now()));
             return cards;
         },
         [this, path](const Result<OrderPapers> &cards) {
             setRunning(false);
             if (!cards) {
-                m_summary->show(Status::Failed, cards.error().message);
+                m_summary->show(Status::Failed, cards.error().text());
                 return;
             }
             m_summary->show(

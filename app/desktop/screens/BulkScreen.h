@@ -17,7 +17,6 @@ class QTabWidget;
 
 namespace loopwright {
 
-class EmptyState;
 class SignLine;
 class TextTable;
 

@@ -90,10 +90,8 @@ QWidget *BulkScreen::makeButtons()
     m_stop = makeButton(tr("Stop"), QStringLiteral("bulk.stop"), [this] { m_worker.stop(); });
     m_cards = makeButton(tr("Save the settings cards…"), QStringLiteral("bulk.cards"),
                          [this] { saveCards(); });
-    m_progress = new QProgressBar;
-    m_progress->setObjectName(QStringLiteral("bulk.progress"));
-    m_progress->setAccessibleName(tr("Progress of the change"));
-    m_progress->setTextVisible(false);
+    m_progress =
+        makeProgress(QStringLiteral("bulk.progress"), tr("Progress of the change"), m_worker);
     auto *holder = new QWidget;
     auto *row = new QHBoxLayout(holder);
     row->setContentsMargins(0, 0, 0, 0);

@@ -30,6 +30,7 @@ template<class Rows, class MakeRow>
 std::vector<TextRow> rowsOf(const Rows &list, MakeRow make)
 {
     std::vector<TextRow> rows;
+    rows.reserve(list.size());
     for (const auto &each : list)
         rows.push_back(make(each));
     return rows;
@@ -48,9 +49,9 @@ CircuitScreen::CircuitScreen(DesktopContext &workplace, QWidget *parent)
     , m_events(new TextTable(eventHeader(), -1, {2}, this))
     , m_neighbours(new TextTable(
           {tr("Pair"), tr("Circuit"), tr("Why"), tr("Customer"), tr("Order")}, 0, {0, 1, 4}, this))
-    , m_spares(new TextTable(
-          {tr("Pair"), tr("Away"), tr("Had by"), tr("Loss"), tr("As pair"), tr("Against it")}, 0,
-          {0, 1, 2, 3, 4}, this))
+    , m_spares(new TextTable({tr("Pair"), tr("Away"), tr("Last order"), tr("Predicted"),
+                              tr("Make-up of"), tr("Against it")},
+                             0, {0, 1, 2, 3, 4}, this))
     , m_figureRows(new TextTable(
           {tr("Figure"), tr("Turn-up"), tr("Newest"), tr("Change"), tr("Unit"), tr("Read")}, 2,
           {1, 2, 3}, this))
@@ -68,7 +69,7 @@ CircuitScreen::CircuitScreen(DesktopContext &workplace, QWidget *parent)
     , m_chosen(new SignLine)
     , m_trend(new TrendView)
     , m_trouble(new TroubleEntry(workplace))
-    , m_export(makeButton(tr("Export its file…"), QStringLiteral("circuit.export"),
+    , m_export(makeButton(tr("Export the circuit…"), QStringLiteral("circuit.export"),
                           [this] { exportOrStop(); }))
 {
     m_number->setObjectName(QStringLiteral("circuit.number"));
@@ -136,7 +137,7 @@ QWidget *CircuitScreen::makeTabs()
         addTab(QStringLiteral("circuit.events"), tr("Events"), m_events, eventColumnEms());
     Table *near = addTab(QStringLiteral("circuit.neighbours"), tr("Neighbours"), m_neighbours,
                          {7, 9, 24, 10, 7});
-    addTab(QStringLiteral("circuit.spares"), tr("Spare pairs"), m_spares, {7, 4, 7, 6, 6, 24});
+    addTab(QStringLiteral("circuit.spares"), tr("Spare pairs"), m_spares, {6, 4, 7, 10, 7, 20});
     for (Table *table : {m_lifeTable, orders, events})
         connect(table, &Table::opened, this, [this, table](const QModelIndex &index) {
             const auto *model = static_cast<const TextTable *>(table->model());

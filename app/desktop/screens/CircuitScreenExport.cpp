@@ -17,7 +17,7 @@ QWidget *CircuitScreen::makeSummary()
     m_export->setToolTip(tr("Orders, records, runs, decisions, events and certificates in a "
                             "folder, for whoever takes the circuit over"));
     connect(&m_exporter, &Asker::busyChanged, this, [this](bool busy) {
-        m_export->setText(busy ? tr("Stop the export") : tr("Export its file…"));
+        m_export->setText(busy ? tr("Stop the export") : tr("Export the circuit…"));
     });
     auto *box = new QWidget;
     auto *row = new QHBoxLayout(box);

@@ -15,7 +15,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QScopedValueRollback>
+#include <QSignalBlocker>
 #include <QStandardItemModel>
 
 #include <algorithm>
@@ -49,9 +49,9 @@ QStandardItem *readOnlyItem(const QString &text)
 }
 
 /// Whether a column of ours takes the value as it is.
-bool isWord(const QString &ours, const QString &value)
+bool isWord(const ImportKind &kind, const QString &ours, const QString &value)
 {
-    const QStringList words = wordsOf(ours);
+    const QStringList words = wordsOf(kind, ours);
     const QStringList parts = ours.endsWith(u"_services") ? value.split('+') : QStringList{value};
     return std::ranges::all_of(parts,
                                [&words](const QString &part) { return words.contains(part); });
@@ -201,23 +201,18 @@ ColumnMap ColumnMapDialog::map() const
 
 void ColumnMapDialog::take(const ColumnMap &map)
 {
-    {
-        const QScopedValueRollback<bool> taking(m_taking, true);
-        m_values = map.values;
-        for (int row = 0; row < m_columnRows->rowCount(); ++row) {
-            QComboBox *chooser = chooserOf(row);
-            chooser->setCurrentIndex(
-                std::max(0, chooser->findData(map.columns.value(m_head.header[row]))));
-        }
+    m_values = map.values;
+    for (int row = 0; row < m_columnRows->rowCount(); ++row) {
+        QComboBox *chooser = chooserOf(row);
+        const QSignalBlocker quiet(chooser);
+        chooser->setCurrentIndex(
+            std::max(0, chooser->findData(map.columns.value(m_head.header[row]))));
     }
-    showWords();
-    check();
+    columnChosen();
 }
 
 void ColumnMapDialog::columnChosen()
 {
-    if (m_taking)
-        return;
     showWords();
     check();
 }
@@ -228,11 +223,12 @@ void ColumnMapDialog::showWords()
     m_wordRows->removeRows(0, m_wordRows->rowCount());
     for (int row = 0; row < m_columnRows->rowCount(); ++row) {
         const QString ours = chooserOf(row)->currentData().toString();
-        const QStringList theirs = wordsOf(ours).isEmpty() ? QStringList() : m_head.valuesOf(row);
+        const QStringList theirs =
+            wordsOf(m_kind, ours).isEmpty() ? QStringList() : m_head.valuesOf(row);
         if (theirs.size() > mostWords)
             continue;
         for (const QString &value : theirs)
-            if (!isWord(ours, value) && !(value.isEmpty() && mayBeEmpty(ours)))
+            if (!isWord(m_kind, ours, value) && !(value.isEmpty() && mayBeEmpty(ours)))
                 addWord(ours, value);
     }
     m_wordBox->setVisible(m_wordRows->rowCount() > 0);
@@ -248,7 +244,7 @@ void ColumnMapDialog::addWord(const QString &ours, const QString &value)
     chooser->setObjectName(QStringLiteral("map.word.%1").arg(at));
     chooser->setAccessibleName(tr("What “%1” means").arg(value));
     chooser->setEditable(true); // services are joined by +
-    chooser->addItems(wordsOf(ours));
+    chooser->addItems(wordsOf(m_kind, ours));
     if (mayBeEmpty(ours))
         chooser->addItem(nothing);
     chooser->lineEdit()->setPlaceholderText(tr("choose"));

@@ -46,7 +46,6 @@ private:
     const ImportKind &m_kind;
     ImportHead m_head;
     QMap<QString, QMap<QString, QString>> m_values; ///< of ours: theirs to ours, as it was chosen
-    bool m_taking = false;                          ///< many columns are chosen at once
 
     QStandardItemModel *m_columnRows, *m_wordRows;
     Table *m_columns = nullptr, *m_words = nullptr;

@@ -47,14 +47,6 @@ std::span<const ImportKind> importKinds()
     return kinds;
 }
 
-const ImportKind *findImportKind(const QString &key)
-{
-    for (const ImportKind &kind : kinds)
-        if (key == QLatin1StringView(kind.key))
-            return &kind;
-    return nullptr;
-}
-
 QStringList ourColumns(const ImportKind &kind)
 {
     const CsvLayout layout = kind.layout();
@@ -73,8 +65,10 @@ QStringList ourColumns(const ImportKind &kind)
     return columns;
 }
 
-QStringList wordsOf(const QString &column)
+QStringList wordsOf(const ImportKind &kind, const QString &column)
 {
+    if (kind.run != importOrders && column == u"kind")
+        return {}; // of an instrument: any text
     if (column == u"order_type")
         return allWords<OrderType>();
     if (column == u"kind")
@@ -122,7 +116,12 @@ std::optional<ImportHead> importHeadOf(const QString &path)
     QFile file(path);
     if (!QFileInfo(file).isFile() || !file.open(QIODevice::ReadOnly))
         return std::nullopt;
-    const QByteArray bytes = file.read(headBytes);
+    QByteArray bytes = file.read(headBytes);
+    const bool isCut = bytes.size() == headBytes;
+    if (isCut)
+        bytes.truncate(bytes.lastIndexOf('\n') + 1); // not within a letter
+    if (!checkUtf8(bytes, {}))
+        return std::nullopt;
     CsvScanner scanner(bytes);
     const auto fields = [&scanner] {
         QStringList list;
@@ -135,7 +134,7 @@ std::optional<ImportHead> importHeadOf(const QString &path)
     ImportHead head{QFileInfo(path).fileName(), fields(), {}};
     while (head.rows.size() < headRows && scanner.next())
         head.rows.push_back(fields());
-    if (bytes.size() == headBytes && !head.rows.empty())
+    if (isCut && !head.rows.empty())
         head.rows.pop_back(); // it may be cut off
     return head;
 }

@@ -19,12 +19,11 @@ struct ImportKind
     CsvLayout (*layout)();
 };
 std::span<const ImportKind> importKinds();
-const ImportKind *findImportKind(const QString &key);
 
 /// Names of all the columns that a file of the kind may have, the required ones first.
 QStringList ourColumns(const ImportKind &kind);
 /// The words that a column of ours may have; none if it takes any text.
-QStringList wordsOf(const QString &column);
+QStringList wordsOf(const ImportKind &kind, const QString &column);
 
 /// The header and the first rows of a file.
 struct ImportHead
@@ -39,7 +38,7 @@ struct ImportHead
     /// The different values of a column, in the order in which they come.
     QStringList valuesOf(qsizetype column) const;
 };
-/// Nothing if the file cannot be read or has no header.
+/// Nothing if the file cannot be read, is not UTF-8 or has no header: the import says why.
 std::optional<ImportHead> importHeadOf(const QString &path);
 
 /// Leads what has the same name, but for capitals and blanks; ignores the rest.

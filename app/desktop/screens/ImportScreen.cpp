@@ -65,11 +65,6 @@ ImportScreen::ImportScreen(DesktopContext &workplace, QWidget *parent)
     layout->addWidget(makeHeading(tr("Import a file"), 1.5));
     layout->addWidget(makeChoice());
     layout->addWidget(makeReport(), 1);
-    connect(&m_worker, &Asker::progressed, this, [this](qint64 done, qint64 total) {
-        m_progress->setRange(0, 1000);
-        m_progress->setValue(total > 0 ? int(1000 * done / total) : 0);
-        m_progress->setAccessibleDescription(tr("%1 of %2 rows").arg(done).arg(total));
-    });
     setRunning(false);
     lookAtColumns();
 }
@@ -116,10 +111,8 @@ void ImportScreen::makeControls()
     m_update->setObjectName(QStringLiteral("import.update"));
     m_whole = new QCheckBox(tr("One refused row refuses the file"));
     m_whole->setObjectName(QStringLiteral("import.all_or_nothing"));
-    m_progress = new QProgressBar;
-    m_progress->setObjectName(QStringLiteral("import.progress"));
-    m_progress->setAccessibleName(tr("Progress of the import"));
-    m_progress->setTextVisible(false);
+    m_progress =
+        makeProgress(QStringLiteral("import.progress"), tr("Progress of the import"), m_worker);
 }
 
 QWidget *ImportScreen::makeChoice()
@@ -226,8 +219,8 @@ void ImportScreen::lookAtFile()
     for (const QJsonValue &each : std::as_const(m_maps))
         if (m_head && key.isEmpty() && each["header"] == m_head->digest())
             key = each["kind"].toString();
-    if (findImportKind(key))
-        m_kind->setCurrentIndex(m_kind->findData(key));
+    if (const int at = m_kind->findData(key); at >= 0)
+        m_kind->setCurrentIndex(at);
     lookAtColumns();
 }
 

@@ -59,7 +59,8 @@ constexpr Column columns[] = {
     {TEXT("Loss, dB"), 6,
      [](const OfficeLoop &loop) { return rounded(loop.judged.insertionLossDb, 1); },
      [](const OfficeLoop &loop) { return loop.judged.insertionLossDb; }},
-    {TEXT("Hot, dB"), 6, [](const OfficeLoop &loop) { return rounded(loop.judged.hotLossDb, 1); },
+    {TEXT("Loss hot, dB"), 6,
+     [](const OfficeLoop &loop) { return rounded(loop.judged.hotLossDb, 1); },
      [](const OfficeLoop &loop) { return loop.judged.hotLossDb; }},
     {TEXT("Resistance, Ω"), 8,
      [](const OfficeLoop &loop) { return rounded(loop.judged.dcResistanceOhm); },
@@ -98,6 +99,7 @@ std::vector<OfficeLoop> sorted(std::vector<OfficeLoop> loops, const Column &by, 
                                              : first.text < second.text;
     });
     std::vector<OfficeLoop> list;
+    list.reserve(keys.size());
     for (const Key &key : keys)
         list.push_back(std::move(loops[key.at]));
     return list;
@@ -124,17 +126,12 @@ std::vector<double> widths()
 LoopsScreen::LoopsScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
     , m_worker(workplace.longWork())
-    , m_saver(workplace.longWork())
     , m_model(new TextTable(heads(), 0, {1, 2, 3, 5, 6, 7, 8, 9, 10}, this))
     , m_office(new QComboBox)
     , m_start(makeButton(tr("Judge its loops"), QStringLiteral("loops.start"), [this] { start(); }))
-    , m_stop(makeButton(tr("Stop"), QStringLiteral("loops.stop"),
-                        [this] {
-                            m_worker.stop();
-                            m_saver.stop();
-                        }))
+    , m_stop(makeButton(tr("Stop"), QStringLiteral("loops.stop"), [this] { m_worker.stop(); }))
     , m_save(makeButton(tr("Save as CSV…"), QStringLiteral("loops.save"), [this] { save(); }))
-    , m_progress(new QProgressBar)
+    , m_progress(makeProgress(QStringLiteral("loops.progress"), tr("Progress"), m_worker))
     , m_summary(new SignLine)
     , m_table(new Table(QStringLiteral("loops.list"), tr("Loops of the office")))
     , m_chosen(new SignLine)
@@ -143,9 +140,6 @@ LoopsScreen::LoopsScreen(DesktopContext &workplace, QWidget *parent)
     m_office->setObjectName(QStringLiteral("loops.office"));
     m_office->setAccessibleName(tr("Serving office"));
     m_office->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    m_progress->setObjectName(QStringLiteral("loops.progress"));
-    m_progress->setAccessibleName(tr("Progress"));
-    m_progress->setTextVisible(false);
     m_summary->setObjectName(QStringLiteral("loops.summary"));
     m_chosen->setObjectName(QStringLiteral("loops.chosen"));
     m_table->setModel(m_model);
@@ -197,11 +191,6 @@ void LoopsScreen::connectAll()
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex &now) { showChosen(now.row()); });
     connect(m_table->horizontalHeader(), &QHeaderView::sectionClicked, this, &LoopsScreen::sortBy);
-    for (Asker *asker : {&m_worker, &m_saver})
-        connect(asker, &Asker::progressed, this, [this](qint64 done, qint64 total) {
-            m_progress->setRange(0, 1000);
-            m_progress->setValue(total > 0 ? int(1000 * done / total) : 0);
-        });
 }
 
 void LoopsScreen::refresh()
@@ -214,12 +203,10 @@ void LoopsScreen::refresh()
     const QString chosen = m_office->currentData().toString();
     m_office->clear();
     for (const ServingOffice &office : *known)
-        m_office->addItem(office.name.isEmpty() ? office.key
-                                                : tr("%1, %2").arg(office.key, office.name),
-                          office.key);
+        m_office->addItem(officeName(office), office.key);
     if (const int at = m_office->findData(chosen); at >= 0)
         m_office->setCurrentIndex(at);
-    m_start->setEnabled(!known->isEmpty() && !m_worker.isBusy() && !m_saver.isBusy());
+    m_start->setEnabled(!known->isEmpty() && !m_worker.isBusy());
     m_empty->setVisible(known->isEmpty());
     if (known->isEmpty())
         m_empty->say(tr("No office is registered yet"),
@@ -249,7 +236,7 @@ void LoopsScreen::setRunning(bool running)
 void LoopsScreen::start()
 {
     const QString office = m_office->currentData().toString();
-    if (office.isEmpty() || m_worker.isBusy() || m_saver.isBusy())
+    if (office.isEmpty() || m_worker.isBusy())
         return;
     m_judged = office;
     setRunning(true);
@@ -348,7 +335,7 @@ void LoopsScreen::save()
     if (path.isEmpty())
         return;
     setRunning(true);
-    m_saver.ask<OfficeLoopCount>(
+    m_worker.ask<OfficeLoopCount>(
         [office = m_judged, path](Records &records, const Progress &progress) {
             return writeOfficeLoops(records, office, path, progress, true);
         },

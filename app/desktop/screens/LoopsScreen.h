@@ -47,7 +47,6 @@ private:
     void save();
 
     Asker m_worker;
-    Asker m_saver;
     std::vector<OfficeLoop> m_loops; ///< in the order of the table
     QString m_judged;                ///< the office whose loops these are
     int m_sortColumn = 1;

@@ -2,6 +2,7 @@
 
 #include "app/actions/Plans.h"
 #include "app/actions/Register.h"
+#include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignList.h"
@@ -175,11 +176,7 @@ void OrderScreen::readLists()
     m_state.variantOfOffice.clear();
     if (const auto known = offices(records())) {
         for (const ServingOffice &office : *known) {
-            officeChoices.push_back({{},
-                                     office.key,
-                                     office.name.isEmpty()
-                                         ? office.key
-                                         : QStringLiteral("%1 — %2").arg(office.key, office.name)});
+            officeChoices.push_back({{}, office.key, officeName(office)});
             m_state.variantOfOffice.insert(office.key, office.protocolVariant);
         }
     }

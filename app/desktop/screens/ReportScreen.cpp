@@ -3,6 +3,7 @@
 #include "app/actions/ReportFiles.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
+#include "app/desktop/form/FieldSpec.h"
 #include "app/desktop/models/TextTable.h"
 #include "app/desktop/widgets/BarDelegate.h"
 #include "app/desktop/widgets/FieldMark.h"
@@ -50,6 +51,7 @@ QStringList cellsOf(const std::vector<ReportColumn> &columns, const QJsonObject 
 std::vector<double> widthsOf(const std::vector<ReportColumn> &columns)
 {
     std::vector<double> ems;
+    ems.reserve(columns.size());
     for (const ReportColumn &column : columns)
         ems.push_back(QLatin1StringView(column.key) == QLatin1StringView("customer") ? 14
                       : column.form == ReportForm::Words                             ? 10
@@ -181,7 +183,7 @@ void ReportScreen::connectAll()
 std::optional<QDate> ReportScreen::dayOf(FieldMark *mark) const
 {
     const QString text = static_cast<QLineEdit *>(mark->field())->text().trimmed();
-    const QDate day = QDate::fromString(text, Qt::ISODate);
+    const QDate day = QDate::fromString(dateText(text), Qt::ISODate);
     const bool wrong = !text.isEmpty() && !day.isValid();
     mark->setHint(wrong ? tr("a day as 2026-03-31") : QString(),
                   wrong ? Status::Failed : Status::None);
@@ -198,6 +200,8 @@ std::optional<ReportQuery> ReportScreen::query() const
 
 void ReportScreen::choose()
 {
+    if (const QJsonObject now = place(); std::exchange(m_asked, now) == now)
+        return; // a field was left as it was
     m_says->setText(named(describe(chosen<ReportKind>(m_kind)).says));
     if (isVisible())
         refresh();
@@ -225,13 +229,12 @@ void ReportScreen::takeFocus()
 
 void ReportScreen::showReport(const Result<Report> &report)
 {
-    m_shown = report.has_value();
-    m_save->setEnabled(m_shown);
+    m_save->setEnabled(report.has_value());
     m_report = report ? *report : Report();
     m_sum->show(report ? Status::None : Status::Failed,
                 report ? m_report.sum : report.error().text());
     const bool any = !m_report.rows.empty();
-    m_empty->setVisible(m_shown && !any);
+    m_empty->setVisible(report && !any);
     m_empty->say(tr("Nothing to count"),
                  tr("No order of the records belongs to this report on these days."));
     m_figures->parentWidget()->setVisible(any);
@@ -250,11 +253,12 @@ void ReportScreen::fillFigures()
     const std::vector<double> bars = drawnLengths(m_report);
     std::vector<TextRow> rows;
     for (std::size_t i = 0; i < m_report.rows.size(); ++i)
-        rows.push_back({cellsOf(columns, m_report.rows[i].values) << QString(),
-                        Status::None,
-                        {},
-                        false,
-                        bars[i]});
+        rows.push_back(
+            {cellsOf(columns, m_report.rows[i].values) << tr("%1 %").arg(qRound(100 * bars[i])),
+             Status::None,
+             {},
+             false,
+             bars[i]});
     model->show(std::move(rows));
     m_figureRows = replaceModel(m_figures, m_figureRows, model);
     std::vector<double> ems = widthsOf(columns);

@@ -51,7 +51,7 @@ private:
 
     Asker m_asker, m_orderAsker, m_writer;
     Report m_report;
-    bool m_shown = false; ///< m_report is there
+    QJsonObject m_asked; ///< what was chosen last, as place() tells it
     std::vector<ReportOrder> m_orders;
     QComboBox *m_kind, *m_per;
     FieldMark *m_from, *m_to;

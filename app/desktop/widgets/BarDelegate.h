@@ -12,6 +12,8 @@ class BarDelegate : public QStyledItemDelegate
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
 
+    /// The bar says it; a screen reader is told in words.
+    QString displayText(const QVariant &, const QLocale &) const override { return {}; }
     void paint(QPainter *painter, const QStyleOptionViewItem &option,
                const QModelIndex &index) const override;
 };

@@ -1,9 +1,11 @@
 #include "app/desktop/widgets/PageElements.h"
 
+#include "app/desktop/Lanes.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/FlowLayout.h"
 
 #include <QHBoxLayout>
+#include <QProgressBar>
 #include <QTextDocument>
 
 namespace loopwright {
@@ -51,6 +53,21 @@ QPushButton *makeButton(const QString &text, const QString &objectName,
     button->setAutoDefault(true); // Enter presses the button that has the focus
     QObject::connect(button, &QPushButton::clicked, button, std::move(pressed));
     return button;
+}
+
+QProgressBar *makeProgress(const QString &objectName, const QString &spoken, const Asker &asker)
+{
+    auto *bar = new QProgressBar;
+    bar->setObjectName(objectName);
+    bar->setAccessibleName(spoken);
+    bar->setTextVisible(false);
+    bar->setRange(0, 0);
+    QObject::connect(&asker, &Asker::progressed, bar, [bar](qint64 done, qint64 total) {
+        bar->setRange(0, 1000);
+        bar->setValue(total > 0 ? int(1000 * done / total) : 0);
+        bar->setAccessibleDescription(QProgressBar::tr("%1 of %2").arg(done).arg(total));
+    });
+    return bar;
 }
 
 QWidget *makeButtonRow(std::initializer_list<QPushButton *> buttons)

@@ -9,7 +9,11 @@
 #include <functional>
 #include <initializer_list>
 
+class QProgressBar;
+
 namespace loopwright {
+
+class Asker;
 
 /// A heading at `times` the size of the text; 1.7 for a page, 1 for a part of it.
 QLabel *makeHeading(const QString &text, double times = 1);
@@ -23,6 +27,8 @@ QString asTip(const QString &text);
 /// A button with an object name and, where it differs from the text, an accessible name.
 QPushButton *makeButton(const QString &text, const QString &objectName,
                         std::function<void()> pressed);
+/// How far the work of the asker is; goes to and fro until it says so.
+QProgressBar *makeProgress(const QString &objectName, const QString &spoken, const Asker &asker);
 /// Buttons beside each other; on a further row where there is no more room.
 QWidget *makeButtonRow(std::initializer_list<QPushButton *> buttons);
 /// A flat ground in the colour of fields, with a hairline around.
