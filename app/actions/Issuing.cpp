@@ -209,24 +209,28 @@ void fillIn(MadeIssue &made, CertificateContent content)
     issued.pages = int(made.paper.sheet.pages.size());
 }
 
-/// The issue whose paper was not written, made again byte for byte. Nothing if none is due, or the
-/// paper asked for is another, or this version of the program paints it otherwise.
-Result<std::optional<MadeIssue>> dueIssue(Records &records, const Chosen &chosen, Paper paper,
-                                          const Signer &signer)
+/// The issue whose paper was not written, made again byte for byte, by the key of that day. Nothing
+/// if none is due, or the paper asked for is another, or that key is gone, or this version of the
+/// program paints it otherwise.
+Result<std::optional<MadeIssue>> dueIssue(Records &records, const Chosen &chosen, Paper paper)
 {
     const CertificateStore store(records.database());
     LOOPWRIGHT_ASSIGN(const auto due, store.dueOf(chosen.content.number));
     if (!due || due->paper != toText(paper))
         return std::optional<MadeIssue>();
     LOOPWRIGHT_ASSIGN(const auto stored, store.find(chosen.content.number));
-    MadeIssue made;
-    LOOPWRIGHT_ASSIGN(made.issued.mark, issueMark(records.database(), *stored, *due, signer));
-    LOOPWRIGHT_ASSIGN(made.paper, sealedPaper(chosen.content, made.issued.mark, paper, signer));
-    if (sha256Hex(made.paper.pdf) != due->fileSha256)
-        return std::optional<MadeIssue>();
-    made.issued.copy = due->issue > 1 && !made.issued.mark.countersigns;
-    fillIn(made, chosen.content);
-    return made;
+    LOOPWRIGHT_ASSIGN(const auto signers, signersAtHand(records));
+    for (const Signer &signer : signers) {
+        MadeIssue made;
+        LOOPWRIGHT_ASSIGN(made.issued.mark, issueMark(records.database(), *stored, *due, signer));
+        LOOPWRIGHT_ASSIGN(made.paper, sealedPaper(chosen.content, made.issued.mark, paper, signer));
+        if (sha256Hex(made.paper.pdf) != due->fileSha256)
+            continue;
+        made.issued.copy = due->issue > 1 && !made.issued.mark.countersigns;
+        fillIn(made, chosen.content);
+        return made;
+    }
+    return std::optional<MadeIssue>();
 }
 
 Result<IssueMark> newMark(Records &records, const Chosen &chosen, Signatures later,
@@ -259,7 +263,7 @@ Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Ce
     for (Signature &signature : added)
         signature.name = guard.coverTyped(signature.name);
     if (chosen.copy && added.empty()) {
-        LOOPWRIGHT_ASSIGN(auto due, dueIssue(records, chosen, paper, signer));
+        LOOPWRIGHT_ASSIGN(auto due, dueIssue(records, chosen, paper));
         if (due)
             return std::move(*due);
     }

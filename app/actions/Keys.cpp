@@ -27,6 +27,16 @@ Result<std::optional<HeldKey>> newestHere(Records &records, const QString &holde
     return secret ? std::optional(HeldKey{*newest, std::move(*secret)}) : std::nullopt;
 }
 
+Result<Signer> signerOf(Records &records, HeldKey station)
+{
+    LOOPWRIGHT_ASSIGN(auto issuer, KeyStore(records.database()).find(station.key.endorsedBy));
+    if (!issuer)
+        return failure(ErrorCode::DatabaseTrouble,
+                       "The issuer's key that endorsed the station's is not in the records; verify "
+                       "the history.");
+    return Signer{std::move(station.secret), std::move(station.key), std::move(*issuer)};
+}
+
 /// Makes keys within a transaction. If that is not committed a secret without use stays in the
 /// folder: another program may have made one meanwhile, so nothing is taken away from there.
 class KeyMaking
@@ -93,12 +103,25 @@ Result<std::optional<Signer>> signerAtHand(Records &records)
     LOOPWRIGHT_ASSIGN(auto station, newestHere(records, tag));
     if (!station)
         return std::optional<Signer>();
-    LOOPWRIGHT_ASSIGN(auto issuer, KeyStore(records.database()).find(station->key.endorsedBy));
-    if (!issuer)
-        return failure(ErrorCode::DatabaseTrouble,
-                       "The issuer's key that endorsed the station's is not in the records; verify "
-                       "the history.");
-    return Signer{std::move(station->secret), std::move(station->key), std::move(*issuer)};
+    LOOPWRIGHT_ASSIGN(auto signer, signerOf(records, std::move(*station)));
+    return std::optional(std::move(signer));
+}
+
+Result<std::vector<Signer>> signersAtHand(Records &records)
+{
+    LOOPWRIGHT_ASSIGN(const auto tag, MetaStore(records.database()).station());
+    LOOPWRIGHT_ASSIGN(const auto all, KeyStore(records.database()).all());
+    std::vector<Signer> signers;
+    for (auto stored = all.rbegin(); stored != all.rend(); ++stored) {
+        if (stored->key.holder != tag || stored->revokedAt)
+            continue;
+        auto secret = records.keys().find(stored->key.fingerprint());
+        if (!secret || !*secret)
+            continue; // what cannot be read signs nothing
+        LOOPWRIGHT_ASSIGN(auto signer, signerOf(records, {stored->key, std::move(**secret)}));
+        signers.push_back(std::move(signer));
+    }
+    return signers;
 }
 
 Result<Signer> signer(Records &records, Transaction &transaction)

@@ -22,6 +22,9 @@ struct Signer
 Result<Signer> signer(Records &records, Transaction &transaction);
 /// As signer(), but makes nothing: nothing if there is none, or its secret is not here.
 Result<std::optional<Signer>> signerAtHand(Records &records);
+/// All keys of this station whose secret is on this machine, the newest first; but none that was
+/// revoked. What was to be signed before a renewal can still be signed as it was to be.
+Result<std::vector<Signer>> signersAtHand(Records &records);
 
 /// A key of the records, newest last of each holder.
 struct KnownKey

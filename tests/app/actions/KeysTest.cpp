@@ -157,6 +157,37 @@ private slots:
         QVERIFY((*keys)[0].isIssuers() && (*keys)[1].isIssuers() && !(*keys)[2].isIssuers());
         QCOMPARE(keys->back().bytes, both->made[1].bytes);
     }
+    /// A paper that could not be written is made by the key of its day, though a newer one signs
+    /// now; by the newer one, as a further copy, only if the older is gone.
+    void aDuePaperOutlivesARenewal()
+    {
+        QByteArray lost, file;
+        const auto full = [&lost](const CertificatePaper &made) -> Result<void> {
+            lost = made.pdf;
+            return failure(ErrorCode::DiskTrouble, "no space is left");
+        };
+        const auto written = [&file](const CertificatePaper &made) {
+            file = made.pdf;
+            return Result<void>();
+        };
+        QVERIFY(!issueCertificate(*m_records, {"A-1001", Paper::A4, {}, full}));
+        QVERIFY(renewKeys(*m_records, {false, "in use for a year"}));
+        const auto made = issueCertificate(*m_records, {"A-1001", Paper::A4, {}, written});
+        QVERIFY2(made, made ? "" : qPrintable(made.error().text()));
+        QVERIFY(!made->copy);
+        QVERIFY(!lost.isEmpty());
+        QCOMPARE(file, lost);
+        QVERIFY(verifyCertificateFile(*m_records, file)->isGood());
+
+        QVERIFY(!issueCertificate(*m_records, {"A-1001", Paper::A4, {}, full}));
+        const auto stolen = renewKeys(*m_records, {false, "the laptop was stolen", true});
+        QVERIFY2(stolen, stolen ? "" : qPrintable(stolen.error().text()));
+        const auto copy = issueCertificate(*m_records, {"A-1001", Paper::A4, {}, written});
+        QVERIFY2(copy, copy ? "" : qPrintable(copy.error().text()));
+        QVERIFY(copy->copy);
+        QVERIFY(file != lost);
+        QVERIFY(verifyCertificateFile(*m_records, file)->isGood());
+    }
     void aStolenKeyIsRevoked()
     {
         QByteArray file;
