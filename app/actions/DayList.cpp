@@ -86,7 +86,8 @@ QString hazardMark(const Hazard &hazard)
 QString whatIsNext(const OrderView &view)
 {
     const QString label = "Next: ";
-    QString first = nextSentenceOf(view), then = nextSentence(view.decision, view.stage);
+    QString first = nextSentenceOf(view).english(),
+            then = nextSentence(view.decision, view.stage).english();
     if (!first.startsWith(label))
         return first;
     then.remove(0, label.size());

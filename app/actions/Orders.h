@@ -87,7 +87,7 @@ struct OrderView
 std::vector<Step> stepsOf(const OrderView &view, Situation situation);
 
 /// What is next on the order, one sentence, by the plan as it stands now.
-QString nextSentenceOf(const OrderView &view);
+Text nextSentenceOf(const OrderView &view);
 
 /// NotFound if there is no such order.
 Result<OrderView> showOrder(Records &records, const QString &number);

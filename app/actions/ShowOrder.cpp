@@ -215,7 +215,7 @@ std::vector<Step> stepsOf(const OrderView &view, Situation situation)
     return plan(view.input, view.limits, view.judged, situation);
 }
 
-QString nextSentenceOf(const OrderView &view)
+Text nextSentenceOf(const OrderView &view)
 {
     return nextSentence(stepsOf(view, {view.now, {}}), view.decision, view.stage);
 }

@@ -66,11 +66,9 @@ bool needsCertificate(const std::vector<StationState> &line)
     });
 }
 
-QString asContinuation(const QString &sentence)
+Text next(const Text &sentence)
 {
-    if (sentence.size() < 2 || !sentence[1].isLower())
-        return sentence; // "B1 …" keeps its capital
-    return sentence[0].toLower() + sentence.mid(1);
+    return Text(QT_TRANSLATE_NOOP("core", "Next: %1")).arg(sentence.continued());
 }
 
 } // namespace
@@ -104,25 +102,21 @@ std::vector<StationState> jobLine(const Decision &decision, Stage stage)
     return line;
 }
 
-QString nextSentence(const Decision &decision, Stage stage)
+Text nextSentence(const Decision &decision, Stage stage)
 {
-    if (const CriterionResult *open = decision.firstOpen()) {
-        const Text &sentence = open->next.isEmpty() ? open->reason : open->next;
-        return QString("Next: ") + asContinuation(sentence.english());
-    }
+    if (const CriterionResult *open = decision.firstOpen())
+        return next(open->next.isEmpty() ? open->reason : open->next);
     const std::vector<StationState> line = jobLine(decision, stage);
     return line[std::size_t(Station::Certificate)].mark == StationMark::Open
-               ? QString("Next: issue the certificate.")
-               : QString("Nothing is left but to complete the order.");
+               ? QT_TRANSLATE_NOOP("core", "Next: issue the certificate.")
+               : QT_TRANSLATE_NOOP("core", "Nothing is left but to complete the order.");
 }
 
-QString nextSentence(const std::vector<Step> &steps, const Decision &decision, Stage stage)
+Text nextSentence(const std::vector<Step> &steps, const Decision &decision, Stage stage)
 {
-    const Step *next = nextStep(steps);
-    if (!next)
-        return nextSentence(decision, stage);
-    const Text &sentence = next->next.isEmpty() ? next->because : next->next;
-    return "Next: " + asContinuation(sentence.english());
+    const Step *open = nextStep(steps);
+    return open ? next(open->next.isEmpty() ? open->because : open->next)
+                : nextSentence(decision, stage);
 }
 
 } // namespace loopwright

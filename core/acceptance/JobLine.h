@@ -41,9 +41,9 @@ std::vector<StationState> jobLine(const Decision &decision, Stage stage);
 
 /// One sentence: "Next: make the safety card of this visit.", that the certificate can be issued,
 /// or that nothing is left but to complete the order. `stage` as for jobLine().
-QString nextSentence(const Decision &decision, Stage stage);
+Text nextSentence(const Decision &decision, Stage stage);
 
 /// The same of the plan: its first step that is open; else as above.
-QString nextSentence(const std::vector<Step> &steps, const Decision &decision, Stage stage);
+Text nextSentence(const std::vector<Step> &steps, const Decision &decision, Stage stage);
 
 } // namespace loopwright

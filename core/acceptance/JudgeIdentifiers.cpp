@@ -47,10 +47,10 @@ void judgeIdentifiers(Judging &judging, CriterionResult &result)
                 "core", "Have the office assign another, or release the one that is in use.")));
     if (errors == 0 && judging.input.conflicts.empty() && warnings > 0)
         addRemark(result,
-                  {Text::counted(QT_TRANSLATE_NOOP("core", "One is to be confirmed with the "
-                                                           "provider."),
-                                 QT_TRANSLATE_NOOP("core", "%n are to be confirmed with the "
-                                                           "provider."),
+                  {Text::counted("One is to be confirmed with the "
+                                 "provider.",
+                                 QT_TRANSLATE_N_NOOP("core", "%n are to be confirmed with the "
+                                                             "provider."),
                                  warnings),
                    Text(QT_TRANSLATE_NOOP("core", "What is unusual in them is to be confirmed with "
                                                   "the provider."))});

@@ -252,9 +252,10 @@ void judgeLayer3(Judging &judging, CriterionResult &result)
                        Text(QT_TRANSLATE_NOOP("core", "SPID %1 accepted.")).arg(terminal.spid));
     }
     result.measured = accepted;
-    result.measuredText = Text::counted(QT_TRANSLATE_NOOP("core", "%1 of %n SPID accepted"),
-                                        QT_TRANSLATE_NOOP("core", "%1 of %n SPIDs accepted"), asked)
-                              .arg(accepted);
+    result.measuredText =
+        Text::counted("%1 of %n SPID accepted",
+                      QT_TRANSLATE_N_NOOP("core", "%1 of %n SPIDs accepted"), asked)
+            .arg(accepted);
 }
 
 } // namespace loopwright

@@ -77,6 +77,14 @@ Text Text::arg(double value) const
     return withArgument(QString::number(value));
 }
 
+Text Text::continued() const
+{
+    Text made = *this;
+    if (!made.m_parts.empty())
+        made.m_parts.front().continues = true;
+    return made;
+}
+
 Text &Text::operator+=(const Text &next)
 {
     for (const Part &part : next.m_parts) {
@@ -114,8 +122,12 @@ QString Text::shown(const Part &part, const Catalogue &catalogue)
         values << (plain ? *plain : std::get<std::vector<Text>>(argument).front().in(catalogue));
     }
     const char *english = part.one && part.count == 1 ? part.one : part.source;
-    return filled(catalogue ? catalogue(part.source, part.count) : QString::fromUtf8(english),
-                  values, part.count);
+    if (catalogue)
+        return filled(catalogue(part.source, part.count), values, part.count);
+    QString text = filled(QString::fromUtf8(english), values, part.count);
+    if (part.continues && text.size() > 1 && text[1].isLower())
+        text[0] = text[0].toLower();
+    return text;
 }
 
 QString Text::in(const Catalogue &catalogue) const

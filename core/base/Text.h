@@ -33,6 +33,10 @@ public:
     Text arg(int value) const { return arg(qint64(value)); }
     Text arg(double value) const; ///< shortest form
 
+    /// As it stands within another sentence: in English without the capital that begins it, unless
+    /// that is a name's ("B1 …"). A catalogue keeps what it says: German nouns have theirs.
+    Text continued() const;
+
     /// Appends a further sentence, after a blank.
     Text &operator+=(const Text &next);
     /// Sentences or parts with something else between them, e.g. "; ".
@@ -57,6 +61,7 @@ private:
         QString verbatim = {};
         std::vector<Argument> arguments = {};
         QString before = {}; ///< between it and the part before
+        bool continues = false;
     };
 
     Text withArgument(Argument argument) const;

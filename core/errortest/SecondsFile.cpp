@@ -250,8 +250,8 @@ bool Reader::follows(int row, const QString &text)
     }
     const qint64 missing = second - m_lastSecond - 1;
     odd(row, "gap", SecondColumn,
-        Text::counted(QT_TRANSLATE_NOOP("core", "%n s is missing before %1"),
-                      QT_TRANSLATE_NOOP("core", "%n s are missing before %1"), missing)
+        Text::counted("%n s is missing before %1",
+                      QT_TRANSLATE_N_NOOP("core", "%n s are missing before %1"), missing)
             .arg(shown(text)));
     m_lastSecond = second;
     m_lastMs = ms;
@@ -304,11 +304,11 @@ void Reader::readRow(const SecondsRows &rows)
         odd(rows.row(), "columns", SecondColumn,
             rows.trouble().isEmpty()
                 ? Text(QT_TRANSLATE_NOOP("core", "%1, and %2"))
-                      .arg(Text::counted(QT_TRANSLATE_NOOP("core", "has %n column"),
-                                         QT_TRANSLATE_NOOP("core", "has %n columns"),
+                      .arg(Text::counted("has %n column",
+                                         QT_TRANSLATE_N_NOOP("core", "has %n columns"),
                                          fields.size()))
-                      .arg(Text::counted(QT_TRANSLATE_NOOP("core", "%n is wanted"),
-                                         QT_TRANSLATE_NOOP("core", "%n are wanted"), m_width))
+                      .arg(Text::counted("%n is wanted",
+                                         QT_TRANSLATE_N_NOOP("core", "%n are wanted"), m_width))
                 : Text::verbatim(rows.trouble()));
         ++m_lastSecond;
         m_lastMs += 1000;

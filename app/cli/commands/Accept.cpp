@@ -29,7 +29,7 @@ public:
         LOOPWRIGHT_ASSIGN(const auto decision,
                           acceptWithException(*records, m_number, m_except, m_because));
         LOOPWRIGHT_ASSIGN(const auto view, showOrder(*records, m_number));
-        return answerOf(decision, nextSentenceOf(view));
+        return answerOf(decision, nextSentenceOf(view).english());
     }
 
 private:

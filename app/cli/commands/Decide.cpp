@@ -28,7 +28,7 @@ public:
         if (m_number.isEmpty())
             return answerOf(decision);
         LOOPWRIGHT_ASSIGN(const auto view, showOrder(*records, m_number));
-        Answer answer = answerOf(decision, nextSentenceOf(view));
+        Answer answer = answerOf(decision, nextSentenceOf(view).english());
         LOOPWRIGHT_ASSIGN(const auto strangers, unregisteredInstallers(*records, m_number));
         for (const QString &installer : strangers)
             answer.told << QString("order %1: installer %2, who recorded facts of it, is not "

@@ -111,11 +111,11 @@ public:
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         LOOPWRIGHT_ASSIGN(const auto view, showOrder(*records, m_number));
-        return Answer::of(view.toJson(), headText(view) + terminalsText(view.order) +
-                                             factsText(view.facts, view.people) + "\n" +
-                                             decisionText(view.decision, nextSentenceOf(view)) +
-                                             certificatesText(view.certificates) + "\n" +
-                                             eventsText(view.events));
+        return Answer::of(view.toJson(),
+                          headText(view) + terminalsText(view.order) +
+                              factsText(view.facts, view.people) + "\n" +
+                              decisionText(view.decision, nextSentenceOf(view).english()) +
+                              certificatesText(view.certificates) + "\n" + eventsText(view.events));
     }
 
 private:
