@@ -2,6 +2,7 @@
 
 #include "app/actions/DailyBackups.h"
 #include "app/desktop/DeskStyle.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/OpenErrorPage.h"
 
 #include <QCryptographicHash>
@@ -25,6 +26,11 @@ DesktopApplication::DesktopApplication(QApplication &application, StartOptions o
     , m_options(std::move(options))
     , m_settings(settings)
 {
+    const QString chosen = m_settings.value("language").toString();
+    m_language = !m_options.language.isEmpty() ? m_options.language
+                 : findLanguage(chosen)        ? chosen
+                                               : languageOfSystem();
+    speak(m_language);
     const QString look =
         m_options.look.isEmpty() ? m_settings.value("look").toString() : m_options.look;
     m_look = fromText<Look>(look).value_or(Look::Light);
@@ -81,6 +87,8 @@ void DesktopApplication::showWindow()
 {
     auto window = std::make_unique<MainWindow>(*m_workplace);
     window->markTheme(m_look, m_percent);
+    window->markLanguage(m_language);
+    connect(window.get(), &MainWindow::languageChosen, this, &DesktopApplication::chooseLanguage);
     connect(window.get(), &MainWindow::lookChosen, this,
             [this](Look look) { applyLook(look, m_percent); });
     connect(window.get(), &MainWindow::sizeChosen, this,
@@ -143,6 +151,15 @@ void DesktopApplication::applyLook(Look look, int percent)
     applyTheme(m_application, look, percent);
     if (window())
         window()->markTheme(look, percent);
+}
+
+/// The window that is there has its texts: somebody may be typing in it.
+void DesktopApplication::chooseLanguage(const QString &code)
+{
+    m_settings.setValue("language", code);
+    const Language *language = findLanguage(code);
+    if (window() && language && code != m_language)
+        window()->say(tr("%1 from the next start on.").arg(QString::fromUtf8(language->ownName)));
 }
 
 } // namespace loopwright

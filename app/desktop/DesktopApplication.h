@@ -17,7 +17,8 @@ class DesktopApplication : public QObject
 {
     Q_OBJECT
 public:
-    /// `settings` outlives it and holds "look", "size", and "places/…" of each database.
+    /// `settings` outlives it and holds "look", "size", "language", and "places/…" of
+    /// each database.
     DesktopApplication(QApplication &application, StartOptions options, QSettings &settings);
     ~DesktopApplication() override;
 
@@ -31,6 +32,7 @@ private:
     void showWindow();
     void showTrouble(const Error &error);
     void applyLook(Look look, int percent);
+    void chooseLanguage(const QString &code);
     QString placeKey() const;
     void keepPlace();
 
@@ -39,6 +41,7 @@ private:
     QSettings &m_settings;
     Look m_look = Look::Light;
     int m_percent = 100;
+    QString m_language;
     /// One backup of each day, made while nobody waits for it.
     void backUp();
 

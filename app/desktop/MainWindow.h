@@ -36,6 +36,7 @@ public:
     void restore(const QJsonObject &place);
     /// Ticks the entries of the menu that are in force.
     void markTheme(Look look, int percent);
+    void markLanguage(const QString &code);
 
 public slots:
     void showScreen(const QString &key, const QString &subject = {});
@@ -53,6 +54,7 @@ public slots:
 signals:
     void lookChosen(loopwright::Look look);
     void sizeChosen(int percent);
+    void languageChosen(const QString &code);
     void placeChanged(); ///< place() is another one
 
 protected:

@@ -1,5 +1,7 @@
 #include "app/desktop/Names.h"
 
+#include "app/desktop/Language.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 
@@ -17,7 +19,7 @@ QString spelled(const QString &code)
     QString text = words.join(u' ');
     if (!text.isEmpty())
         text[0] = text[0].toUpper();
-    return text;
+    return localizedWord(text);
 }
 
 } // namespace
@@ -103,7 +105,7 @@ Status suitabilitySign(Suitability verdict)
 
 QString reasonSentences(const std::vector<Text> &reasons)
 {
-    return reasons.empty() ? QString() : Text::joined(reasons, ". ").english() + '.';
+    return reasons.empty() ? QString() : localized(Text::joined(reasons, ". ")) + '.';
 }
 
 QString eventName(const QString &kind)
@@ -116,7 +118,8 @@ QString dayText(QDate day, QDate today)
     if (!day.isValid())
         return {};
     const bool near = today.isValid() && day.year() == today.year();
-    return QLocale().toString(day, near ? QStringLiteral("d MMM") : QStringLiteral("d MMM yyyy"));
+    return QLocale().toString(day, near ? QCoreApplication::translate("Names", "d MMM")
+                                        : QCoreApplication::translate("Names", "d MMM yyyy"));
 }
 
 QString planText(const ServiceOrder &order)
@@ -124,7 +127,8 @@ QString planText(const ServiceOrder &order)
     QStringList parts;
     if (order.isOnHold())
         parts << QCoreApplication::translate("Names", "On hold, waits on %1: %2.")
-                     .arg(QString(order.waitingOn).replace(u'_', u' '), order.waitingBecause);
+                     .arg(localizedWord(QString(order.waitingOn).replace(u'_', u' ')),
+                          order.waitingBecause);
     const QString first = dayText(QDate::fromString(order.firstDueDate, Qt::ISODate));
     if (!first.isEmpty())
         parts << (order.dueBecause.isEmpty()

@@ -1,6 +1,7 @@
 #pragma once
 // The colours and the font in force, for the painters of app/print that draw on the screen too.
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/print/PictureStyle.h"
 
@@ -19,7 +20,8 @@ inline PictureStyle screenPictureStyle(const QColor &ground, double times = 1)
             .good = c.good,
             .bad = c.bad,
             .doubtful = c.doubtful,
-            .font = font};
+            .font = font,
+            .word = localizedWord};
 }
 
 } // namespace loopwright

@@ -1,6 +1,7 @@
 #include "app/desktop/StartOptions.h"
 
 #include "app/actions/Records.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 
 #include <QCommandLineParser>
@@ -22,6 +23,7 @@ void declare(QCommandLineParser &parser)
         {"now", "Starts the clock at this time (ISO 8601 with offset), for late entry.", "time"},
         {"order", "Opens this job.", "number"},
         {"look", "light, dark or high_contrast.", "look"},
+        {"language", "en or de; otherwise as last chosen, otherwise as the system says.", "code"},
         {"size", "Size of everything, 100 to 200 percent.", "percent"},
         {{"h", "help"}, "Shows this text."},
         {"version", "Shows the version."},
@@ -54,6 +56,10 @@ Result<StartOptions> StartOptions::read(const QStringList &arguments)
     if (!options.look.isEmpty() && !fromText<Look>(options.look))
         return failure(ErrorCode::Usage,
                        QStringLiteral("--look is one of %1.").arg(allWords<Look>().join(u", ")));
+    options.language = parser.value(QStringLiteral("language"));
+    if (!options.language.isEmpty() && !findLanguage(options.language))
+        return failure(ErrorCode::Usage,
+                       QStringLiteral("--language is en or de, not “%1”.").arg(options.language));
     if (const QString text = parser.value(QStringLiteral("now")); !text.isEmpty()) {
         options.now = Moment::parse(text);
         if (!options.now)

@@ -15,6 +15,7 @@ struct StartOptions
     std::optional<Moment> now; ///< --now
     QString order;             ///< --order: the job to open
     QString look;              ///< --look: light, dark or high_contrast; empty: as last chosen
+    QString language;          ///< --language: a code of languages(); empty: as last chosen
     int size = 0;              ///< --size in percent; 0: as last chosen
     bool helpWanted = false;
     bool versionWanted = false;

@@ -81,7 +81,7 @@ public:
     {
         QStringList names;
         for (const StationState &state : line)
-            names << state.name() << state.word();
+            names << style.say(state.name()) << style.say(state.word());
         m_nameFont = fittedFont(style.font, names, rect.width() / double(line.size()) * 0.94);
         m_wordFont = m_nameFont;
         m_wordFont.setPixelSize(std::max(1, int(m_nameFont.pixelSize() * 0.88)));
@@ -125,10 +125,11 @@ private:
         const StationState &state = m_line[i];
         const QFontMetricsF names(m_nameFont), words(m_wordFont);
         const double nameY = m_y + m_radius * 1.9 + names.ascent();
-        const double half = names.horizontalAdvance(state.name()) / 2;
+        const QString name = m_style.say(state.name()), word = m_style.say(state.word());
+        const double half = names.horizontalAdvance(name) / 2;
         m_painter.setFont(m_nameFont);
         m_painter.setPen(m_style.text);
-        m_painter.drawText(QPointF(x(i) - half, nameY), state.name());
+        m_painter.drawText(QPointF(x(i) - half, nameY), name);
         if (state.next) {
             const double under = nameY + names.descent() * 0.7;
             m_painter.setPen(QPen(m_style.accent, m_radius * 0.18));
@@ -138,9 +139,8 @@ private:
             return;
         m_painter.setFont(m_wordFont);
         m_painter.setPen(state.mark == StationMark::Failed ? m_style.bad : m_style.muted);
-        m_painter.drawText(QPointF(x(i) - words.horizontalAdvance(state.word()) / 2,
-                                   nameY + words.height() * 1.02),
-                           state.word());
+        m_painter.drawText(
+            QPointF(x(i) - words.horizontalAdvance(word) / 2, nameY + words.height() * 1.02), word);
     }
 
     QPainter &m_painter;

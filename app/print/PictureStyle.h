@@ -19,6 +19,10 @@ struct PictureStyle
     QColor accent;
     QColor good, bad, doubtful;
     QFont font; ///< with a pixel size, in the painter's units
+    /// A word of the picture in the reader's language; none: as it is.
+    QString (*word)(const QString &) = nullptr;
+
+    QString say(const QString &text) const { return word ? word(text) : text; }
 };
 
 /// Black on white, for paper. `size` in the painter's units.

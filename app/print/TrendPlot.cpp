@@ -35,7 +35,7 @@ public:
         , m_figure(figure)
         , m_metrics(style.font)
     {
-        QString title = figure.name.english();
+        QString title = style.say(figure.name.english());
         title[0] = title[0].toUpper();
         m_title = figure.unit.isEmpty() ? title : title + ", " + figure.unit;
         m_verdict = figure.limitText.english();
@@ -152,7 +152,7 @@ private:
         m_painter.setPen(pen);
         const double at = y(*m_figure.limit);
         m_painter.drawLine(QPointF(m_plot.left(), at), QPointF(m_plot.right(), at));
-        const QString word = "limit " + valueWord(*m_figure.limit);
+        const QString word = m_style.say("limit") + ' ' + valueWord(*m_figure.limit);
         const double width = m_metrics.horizontalAdvance(word) + em() * 0.4;
         const bool above = at - em() > m_plot.top() - em() * 0.5;
         const QRectF place(m_plot.right() - width, above ? at - em() : at, width, em());

@@ -1,5 +1,6 @@
 #include "app/desktop/form/Form.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/FieldGrid.h"
 #include "app/desktop/widgets/PageElements.h"
@@ -306,7 +307,7 @@ void Form::tell(const Finding &finding)
 {
     Field *wrong = field(finding.field);
     if (!wrong || !wrong->isAsked()) {
-        tell(signOf(finding.severity), finding.reason.english());
+        tell(signOf(finding.severity), localized(finding.reason));
         return;
     }
     wrong->field()->setFocus(); // first: the field that is left is checked anew

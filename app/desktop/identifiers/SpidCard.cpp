@@ -1,5 +1,6 @@
 #include "app/desktop/identifiers/SpidCard.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/FieldGrid.h"
 #include "app/desktop/widgets/FieldMark.h"
@@ -41,8 +42,9 @@ SpidCard::SpidCard(QWidget *parent)
     m_variant->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     for (const ProtocolVariant &variant : allVariants())
         if (!variant.isAnalog)
-            m_variant->addItem(QStringLiteral("%1 (%2)").arg(variant.name, variant.key),
-                               variant.key);
+            m_variant->addItem(
+                QStringLiteral("%1 (%2)").arg(localizedWord(variant.name), variant.key),
+                variant.key);
     m_spid->setObjectName(QStringLiteral("identifiers.spid"));
     m_dn->setObjectName(QStringLiteral("identifiers.dn"));
     m_verdict->setObjectName(QStringLiteral("identifiers.verdict"));
@@ -150,10 +152,10 @@ void CauseCard::lookUp()
     else
         m_name->show(cause->inList ? Status::Note : Status::Doubtful,
                      QStringLiteral("%1 — %2 (%3)")
-                         .arg(QString::number(cause->number), cause->name.english(),
-                              cause->classText.english()));
+                         .arg(QString::number(cause->number), localized(cause->name),
+                              localized(cause->classText)));
     if (cause)
-        m_first->show(Status::None, tr("Check first: %1").arg(cause->checkFirst.english()));
+        m_first->show(Status::None, tr("Check first: %1").arg(localized(cause->checkFirst)));
 }
 
 } // namespace loopwright

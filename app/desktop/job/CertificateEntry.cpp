@@ -1,6 +1,7 @@
 #include "app/desktop/job/CertificateEntry.h"
 
 #include "app/actions/OutFile.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
@@ -122,13 +123,14 @@ void CertificateEntry::showSet()
         if (!allLines())
             break;
         const QString kind = kindName(line.kind);
-        items.push_back({line.order,
-                         line.mayHave ? Status::Done : Status::Open,
-                         {},
-                         line.mayHave
-                             ? tr("%1, %2: its certificate is in the set").arg(line.order, kind)
-                             : tr("%1, %2, at %3: only on the cover. %4")
-                                   .arg(line.order, kind, stageName(line.stage), line.why)});
+        items.push_back(
+            {line.order,
+             line.mayHave ? Status::Done : Status::Open,
+             {},
+             line.mayHave
+                 ? tr("%1, %2: its certificate is in the set").arg(line.order, kind)
+                 : tr("%1, %2, at %3: only on the cover. %4")
+                       .arg(line.order, kind, localizedWord(stageName(line.stage)), line.why)});
     }
     m_setLines->setItems(std::move(items));
 }

@@ -1,5 +1,7 @@
 #include "app/desktop/job/FactText.h"
 
+#include "app/desktop/Language.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -50,11 +52,11 @@ std::pair<Status, QString> standingOf(const FactView &entry, const OrderView &vi
         }
         for (const Discounted &each : standing.before)
             if (each.fact->id == fact.id && words.isEmpty())
-                words = each.sentence.english();
+                words = localized(each.sentence);
     }
     // A card that does not clear the pair, and a closing that closes nothing, stand as they are.
     if (const Text why = whyNotClear(fact, view); !why.isEmpty())
-        return {failed ? Status::Failed : Status::Doubtful, why.english()};
+        return {failed ? Status::Failed : Status::Doubtful, localized(why)};
     if (counts)
         words = QCoreApplication::translate("FactText", "counts");
     const auto run = std::ranges::find(view.decision.runs, fact.id, &RunMade::fact);

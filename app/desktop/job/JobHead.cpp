@@ -1,5 +1,6 @@
 #include "app/desktop/job/JobHead.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/ContextLine.h"
@@ -22,7 +23,7 @@ QString typeName(OrderType type)
 {
     QString text = toText(type).replace(u'_', u' ');
     text[0] = text[0].toUpper();
-    return text;
+    return localizedWord(text);
 }
 
 } // namespace
@@ -89,10 +90,11 @@ void JobHead::showOrder()
     m_where->setText(whereText());
     m_alsoHere->setText(alsoHereText(view));
     const OrderOutcome outcome = view.decision.outcome;
-    m_outcome->show(outcomeSign(outcome),
-                    view.stage == Stage::Done
-                        ? outcomeName(outcome)
-                        : tr("%1 · at %2").arg(outcomeName(outcome), stageName(view.stage)));
+    m_outcome->show(
+        outcomeSign(outcome),
+        view.stage == Stage::Done
+            ? outcomeName(outcome)
+            : tr("%1 · at %2").arg(outcomeName(outcome), localizedWord(stageName(view.stage))));
     m_line->setLine(jobLine(view.decision, view.stage));
     showNext();
     m_next->setVisible(view.status == OrderStatus::Open);
@@ -116,7 +118,7 @@ QString JobHead::whereText() const
                        due,
                        tr("circuit %1").arg(order.circuit),
                        view.office.name.isEmpty() ? order.office : view.office.name,
-                       variant ? variant->name : order.variant}
+                       variant ? localizedWord(variant->name) : order.variant}
         .join(QStringLiteral(" · "));
 }
 
@@ -146,7 +148,7 @@ QString JobHead::sentence() const
     if (!m_desk.alarm().isEmpty() || m_desk.isStopped())
         return tr("Stop: nobody touches the pair.");
     return view.status == OrderStatus::Open
-               ? nextSentence(m_desk.steps(), view.decision, view.stage)
+               ? localized(nextSentence(m_desk.steps(), view.decision, view.stage))
                : tr("The order is %1.").arg(statusName(view.status));
 }
 
@@ -165,10 +167,10 @@ void JobHead::showNext()
         say(Status::Failed, m_desk.alarm());
     else if (m_desk.isStopped())
         say(Status::Failed,
-            QString("%1 %2").arg(closing->because.english(), closing->next.english()));
+            QString("%1 %2").arg(localized(closing->because), localized(closing->next)));
     else if (!hazards.empty())
         // Of another pair at the premises: it stops nobody here, and everybody is told.
-        say(Status::Failed, hazardText(hazards.front(), m_desk.order().number).english());
+        say(Status::Failed, localized(hazardText(hazards.front(), m_desk.order().number)));
     else if (m_stopped || m_warned)
         say(Status::None, {});
     m_warned = !hazards.empty();

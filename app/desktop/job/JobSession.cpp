@@ -1,6 +1,7 @@
 #include "app/desktop/job/JobSession.h"
 
 #include "app/actions/RecordCheck.h"
+#include "app/desktop/Language.h"
 #include "core/errortest/RunLog.h"
 
 namespace loopwright {
@@ -205,7 +206,7 @@ Result<RecordReport> JobSession::record(const QString &part, const FactObjects &
     if (recordedIn != order().number)
         sentences << tr("It stands with order %1, where the visit began.").arg(recordedIn);
     for (const Finding &finding : report->told)
-        sentences << finding.reason.english();
+        sentences << localized(finding.reason);
     wasChanged(sentences.isEmpty() ? tr("Recorded.") : tr("Recorded. %1").arg(sentences.join(' ')));
     return report;
 }

@@ -1,5 +1,6 @@
 #include "app/desktop/job/LoopPicture.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/PictureLook.h"
 #include "app/print/LoopDrawing.h"
 #include "app/print/LossCurve.h"
@@ -24,7 +25,7 @@ void LoopPicture::setMakeup(std::optional<LoopMakeup> makeup)
     m_makeup = std::move(makeup);
     QStringList words;
     for (std::size_t i = 0; m_makeup && i < m_makeup->elements.size(); ++i)
-        words << m_makeup->textAt(i).english();
+        words << localized(m_makeup->textAt(i));
     setAccessibleDescription(words.join("; "));
     update();
 }

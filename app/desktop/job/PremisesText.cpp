@@ -1,5 +1,6 @@
 #include "app/desktop/job/PremisesText.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 
 #include <QCoreApplication>
@@ -17,7 +18,7 @@ constexpr std::size_t namedInHead = 3;
 QString lineText(const BoardRow &row)
 {
     return QCoreApplication::translate("Visit", "%1, due %2, at %3")
-        .arg(kindName(row.kind), dayText(row.due), stageName(row.stage));
+        .arg(kindName(row.kind), dayText(row.due), localizedWord(stageName(row.stage)));
 }
 
 QString alsoHereText(const OrderView &view)

@@ -1,5 +1,6 @@
 #include "app/desktop/job/RunClock.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/PictureLook.h"
 #include "app/print/SecondsStrip.h"
 #include "core/errortest/Bounds.h"
@@ -73,7 +74,7 @@ QString RunClock::sentence() const
                   "only the counters of the test set say.")
             .arg(durationText(missed));
     const ErrorSummary sum = summary();
-    const QString proven = provenSentence(sum, m_rate, m_confidence).english();
+    const QString proven = localized(provenSentence(sum, m_rate, m_confidence));
     if (sum.bits <= 0 || m_target <= 0)
         return proven;
     return proven + "; " +

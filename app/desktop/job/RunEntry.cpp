@@ -1,6 +1,7 @@
 #include "app/desktop/job/RunEntry.h"
 
 #include "app/actions/InFile.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/StepEditor.h"
 #include "app/desktop/widgets/PageElements.h"
@@ -100,7 +101,7 @@ void RunEntry::setRun(const Step &step, const QJsonObject &head, qint64 plannedS
     m_planned = plannedSeconds;
     m_clock->setRate(head.value("rate").toInteger(m_desk.order().dataRate));
     const auto [sign, text] = standingOf(step, m_desk.now());
-    m_state->show(sign, QString("%1: %2").arg(step.need.label.english(), text));
+    m_state->show(sign, QString("%1: %2").arg(localized(step.need.label), text));
     for (QPushButton *button : {m_start, m_totals, m_file})
         button->setEnabled(step.closedBy.isEmpty());
     showState();

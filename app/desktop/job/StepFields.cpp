@@ -1,5 +1,6 @@
 #include "app/desktop/job/StepFields.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "core/loop/AnalogQuantity.h"
 #include "core/safety/SafetyFact.h"
@@ -137,7 +138,7 @@ std::vector<FieldSpec> confirmations()
     std::vector<FieldSpec> list;
     for (const auto &[key, word] : EnumCodes<CardKey>::table)
         list.push_back({QString("confirmed.%1").arg(word),
-                        cardSentence(key).english(),
+                        localized(cardSentence(key)),
                         {},
                         Answer::YesNo,
                         {{u'Y', "true", trField("Yes, confirmed")}, {u'N', "false", trField("No")}},
@@ -191,7 +192,7 @@ QString wordName(const QString &word)
     name.replace(u'_', u' ');
     if (!name.isEmpty())
         name[0] = name[0].toUpper();
-    return name;
+    return localizedWord(name);
 }
 
 std::vector<KeyedOption> keyedOptions(const QStringList &words)

@@ -1,5 +1,6 @@
 #include "app/desktop/job/StepForm.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/FactText.h"
@@ -41,7 +42,7 @@ bool standsBelow(const Finding &finding)
 
 QString sentence(const Text &text)
 {
-    return text.english();
+    return localized(text);
 }
 
 QString headOf(const Need &need)
@@ -219,7 +220,7 @@ void StepForm::sayReview()
     if (now)
         for (const Finding &finding : reviewOf(desk(), now->need, m_form->values()))
             if (standsBelow(finding))
-                said << finding.reason.english();
+                said << localized(finding.reason);
     m_form->tell(said.isEmpty() ? Status::None : Status::Doubtful, said.join(u' '));
     m_form->button()->parentWidget()->setVisible(!isOneKey(*m_form));
 }

@@ -1,5 +1,6 @@
 #include "app/desktop/job/StepPanel.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/job/FactText.h"
 #include "app/desktop/job/StepForm.h"
 #include "app/desktop/widgets/FieldGrid.h"
@@ -29,7 +30,7 @@ bool stillCounts(const Step &step)
 /// "Dial tone: …" where the sentence does not say itself what it is about.
 QString told(const Step &step, const Text &sentence)
 {
-    const QString label = step.need.label.english(), text = sentence.english();
+    const QString label = localized(step.need.label), text = localized(sentence);
     return text.isEmpty()           ? label + '.'
            : text.startsWith(label) ? text
                                     : QString("%1: %2").arg(label, text);
@@ -111,7 +112,7 @@ std::pair<Status, QString> StepPanel::standing() const
     if (const Step *waits =
             first([](const Step *each) { return each->state == StepState::Closed; }))
         return {statusOf(waits->state),
-                QString("%1: %2").arg(stateName(waits->state), waits->because.english())};
+                QString("%1: %2").arg(stateName(waits->state), localized(waits->because))};
     QStringList results;
     bool excepted = false;
     for (const Step *each : own)
@@ -132,7 +133,7 @@ std::pair<Status, QString> StepPanel::standing() const
     const Step *shown = done ? done : own.empty() ? nullptr : own.front();
     if (!shown)
         return {Status::None, {}};
-    const QString word = stateName(shown->state), because = shown->because.english();
+    const QString word = stateName(shown->state), because = localized(shown->because);
     return {excepted ? Status::Doubtful : statusOf(shown->state),
             because.isEmpty() ? word : QString("%1: %2").arg(word, because)};
 }

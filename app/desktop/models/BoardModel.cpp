@@ -1,5 +1,6 @@
 #include "app/desktop/models/BoardModel.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/PageElements.h"
@@ -70,7 +71,7 @@ constexpr BoardColumn columnTable[] = {
     {"why", QT_TRANSLATE_NOOP("BoardModel", "Why not accepted"), 26, true, BoardSort::Criterion,
      whyText},
     {"stage", QT_TRANSLATE_NOOP("BoardModel", "Stage"), 7, true, BoardSort::Stage,
-     [](const BoardRow &row, QDate) { return stageName(row.stage); }},
+     [](const BoardRow &row, QDate) { return localizedWord(stageName(row.stage)); }},
     {"outcome", QT_TRANSLATE_NOOP("BoardModel", "Outcome"), 10, true, BoardSort::Outcome,
      [](const BoardRow &row, QDate) { return outcomeText(row); }},
     {"installer", QT_TRANSLATE_NOOP("BoardModel", "Installer"), 8, true, BoardSort::Installer,

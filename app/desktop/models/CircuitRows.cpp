@@ -1,5 +1,6 @@
 #include "app/desktop/models/CircuitRows.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/models/EventRows.h"
 #include "core/identifiers/ProtocolVariant.h"
@@ -41,8 +42,8 @@ TextRow orderRow(const OrderView &view)
     const bool open = view.status == OrderStatus::Open;
     return {{order.number, eventName(toText(order.type)), dayText(order.dueDate),
              open ? eventName(toText(view.decision.outcome)) : eventName(toText(view.status)),
-             order.customer, order.premises, variant ? variant->name : order.variant, order.pair,
-             numbers.join(QStringLiteral(", "))},
+             order.customer, order.premises, variant ? localizedWord(variant->name) : order.variant,
+             order.pair, numbers.join(QStringLiteral(", "))},
             Status::None,
             order.number,
             !open};
@@ -62,7 +63,7 @@ TextRow lifeRow(const LifeEntry &entry)
 /// The turn-up's figure beside the newest, and how far they lie apart.
 TextRow figureRow(const CircuitFigure &figure, const QString &turnUp)
 {
-    QString name = figure.name.english();
+    QString name = localized(figure.name);
     name[0] = name[0].toUpper();
     const CircuitReading *then = figure.of(turnUp);
     const CircuitReading &now = figure.newest();

@@ -1,5 +1,6 @@
 #include "app/desktop/order/OrderSpecs.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/widgets/SpidParts.h"
 #include "core/identifiers/ProtocolVariant.h"
 
@@ -30,7 +31,7 @@ Options services(std::initializer_list<Service> offered)
 {
     Options options;
     for (const Service service : offered)
-        options.push_back({{}, toText(service), toText(service)});
+        options.push_back({{}, toText(service), localizedWord(toText(service))});
     return options;
 }
 
@@ -39,7 +40,9 @@ Options variants()
     Options options{{{}, {}, words("as the office")}};
     for (const ProtocolVariant &variant : allVariants())
         options.push_back(
-            {{}, variant.key, QStringLiteral("%1 — %2").arg(variant.key, variant.name)});
+            {{},
+             variant.key,
+             QStringLiteral("%1 — %2").arg(variant.key, localizedWord(variant.name))});
     return options;
 }
 
@@ -96,46 +99,52 @@ FieldSpec channel(const char *key, const char *label, std::initializer_list<Serv
 FieldGroup orderGroup()
 {
     return {words("Order"),
-            {ask("order_number", "Order number", ""),
-             choose("order_type", "Order type", "",
-                    list({{"new", "New line"},
-                          {"change", "Change"},
-                          {"move", "Move"},
-                          {"disconnect", "Disconnect"},
-                          {"record_only", "Record only"},
-                          {"repair", "Repair"}})),
-             ask("due_date", "Due date", "YYYY-MM-DD; up and down change the day", Answer::Date),
-             ask("installer", "Installer", "may be left empty", Answer::OpenList)}};
+            {ask("order_number", QT_TR_NOOP("Order number"), ""),
+             choose("order_type", QT_TR_NOOP("Order type"), "",
+                    list({{"new", QT_TR_NOOP("New line")},
+                          {"change", QT_TR_NOOP("Change")},
+                          {"move", QT_TR_NOOP("Move")},
+                          {"disconnect", QT_TR_NOOP("Disconnect")},
+                          {"record_only", QT_TR_NOOP("Record only")},
+                          {"repair", QT_TR_NOOP("Repair")}})),
+             ask("due_date", QT_TR_NOOP("Due date"),
+                 QT_TR_NOOP("YYYY-MM-DD; up and down change the day"), Answer::Date),
+             ask("installer", QT_TR_NOOP("Installer"), QT_TR_NOOP("may be left empty"),
+                 Answer::OpenList)}};
 }
 
 FieldGroup customerGroup()
 {
     return {words("Customer and premises"),
-            {ask("customer", "Customer", "", Answer::Text, 2),
-             ask("premises", "Premises", "address as the installer needs it", Answer::Text, 2)}};
+            {ask("customer", QT_TR_NOOP("Customer"), "", Answer::Text, 2),
+             ask("premises", QT_TR_NOOP("Premises"),
+                 QT_TR_NOOP("address as the installer needs it"), Answer::Text, 2)}};
 }
 
 FieldGroup lineGroup()
 {
-    FieldSpec variant = ask("protocol_variant", "Protocol variant", "", Answer::OpenList);
+    FieldSpec variant =
+        ask("protocol_variant", QT_TR_NOOP("Protocol variant"), "", Answer::OpenList);
     variant.options = variants();
-    return {words("Circuit and pair"),
-            {ask("circuit_number", "Circuit number", ""),
-             choose("kind", "Kind of line", "",
-                    list({{"bri", "Basic rate (2B+D)"}, {"analog", "Analog"}})),
-             ask("office", "Serving office", "", Answer::OpenList), variant,
-             ask("pair", "Pair", "cable and pair in the office"),
-             digitalOnly(
-                 choose("nt_supplied", "NT supplied", "", list({{"no", "No"}, {"yes", "Yes"}})))}};
+    return {
+        words("Circuit and pair"),
+        {ask("circuit_number", QT_TR_NOOP("Circuit number"), ""),
+         choose("kind", QT_TR_NOOP("Kind of line"), "",
+                list({{"bri", QT_TR_NOOP("Basic rate (2B+D)")}, {"analog", QT_TR_NOOP("Analog")}})),
+         ask("office", QT_TR_NOOP("Serving office"), "", Answer::OpenList), variant,
+         ask("pair", QT_TR_NOOP("Pair"), QT_TR_NOOP("cable and pair in the office")),
+         digitalOnly(choose("nt_supplied", QT_TR_NOOP("NT supplied"), "",
+                            list({{"no", QT_TR_NOOP("No")}, {"yes", QT_TR_NOOP("Yes")}})))}};
 }
 
 FieldGroup serviceGroup()
 {
     return {words("Service"),
-            {channel("b1_services", "Channel B1", {Service::Voice, Service::Data}),
-             digitalOnly(channel("b2_services", "Channel B2", {Service::Voice, Service::Data})),
-             digitalOnly(channel("d_services", "Channel D", {Service::Packet})),
-             digitalOnly(choose("data_rate", "Data rate", "bit/s",
+            {channel("b1_services", QT_TR_NOOP("Channel B1"), {Service::Voice, Service::Data}),
+             digitalOnly(
+                 channel("b2_services", QT_TR_NOOP("Channel B2"), {Service::Voice, Service::Data})),
+             digitalOnly(channel("d_services", QT_TR_NOOP("Channel D"), {Service::Packet})),
+             digitalOnly(choose("data_rate", QT_TR_NOOP("Data rate"), QT_TR_NOOP("bit/s"),
                                 list({{"64000", "64000"}, {"56000", "56000"}})))}};
 }
 
@@ -166,11 +175,11 @@ FieldGroup terminalGroup(int number, const OrderFormState &state)
         spec.spoken = words("Terminal %1, %2").arg(number).arg(spec.label);
         return spec;
     };
-    FieldSpec dn = field(0, "Directory number", "", Answer::Identifier, 1);
+    FieldSpec dn = field(0, QT_TR_NOOP("Directory number"), "", Answer::Identifier, 1);
     FieldSpec spid = field(1, "SPID", "", Answer::Identifier, 2);
-    FieldSpec tei = field(2, "TEI", "auto, or 0 to 63", Answer::Text, 1);
-    FieldSpec answers =
-        field(3, "Answers", "none ticked: all that is ordered", Answer::Services, 1);
+    FieldSpec tei = field(2, QT_TR_NOOP("TEI"), QT_TR_NOOP("auto, or 0 to 63"), Answer::Text, 1);
+    FieldSpec answers = field(3, QT_TR_NOOP("Answers"),
+                              QT_TR_NOOP("none ticked: all that is ordered"), Answer::Services, 1);
     answers.options = services({Service::Voice, Service::Data});
     // An analog line has one number; more stay in sight only while something stands in them.
     dn.asked = [&state, number, columns](const QJsonObject &typed) {

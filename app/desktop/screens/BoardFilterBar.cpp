@@ -1,5 +1,6 @@
 #include "app/desktop/screens/BoardFilterBar.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/ChipRow.h"
@@ -52,7 +53,7 @@ QString criterionName(const QString &key)
 
 QString nameOfStage(const QString &code)
 {
-    return stageName(fromText<Stage>(code).value_or(Stage::Done));
+    return localizedWord(stageName(fromText<Stage>(code).value_or(Stage::Done)));
 }
 
 QString nameOfOutcome(const QString &code)

@@ -1,6 +1,7 @@
 #include "app/desktop/screens/BoardSide.h"
 
 #include "app/desktop/DesktopContext.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/StepFields.h"
@@ -32,7 +33,8 @@ QString referralText(const OrderView &view)
     if (referred->reference)
         parts.last() += BoardSide::tr(", reference %1").arg(*referred->reference);
     if (referred->waitingOn)
-        parts << BoardSide::tr("waits on %1").arg(toText(*referred->waitingOn).replace(u'_', u' '));
+        parts << BoardSide::tr("waits on %1")
+                     .arg(localizedWord(toText(*referred->waitingOn).replace(u'_', u' ')));
     parts << (referral->installer.isEmpty()
                   ? paperTime(referral->at)
                   : BoardSide::tr("%1 by %2")
@@ -46,7 +48,7 @@ QString whereText(const OrderView &view)
     const ProtocolVariant *variant = findVariant(view.order.variant);
     QStringList parts{BoardSide::tr("Circuit %1").arg(view.order.circuit),
                       view.office.name.isEmpty() ? view.order.office : view.office.name,
-                      variant ? variant->name : view.order.variant,
+                      variant ? localizedWord(variant->name) : view.order.variant,
                       BoardSide::tr("due %1").arg(dayText(view.order.dueDate))};
     if (!view.order.installer.isEmpty())
         parts << markedNameOf(view.people, view.order.installer);
@@ -202,7 +204,8 @@ void BoardSide::fill(const Result<OrderView> &view)
     m_customer->setText(view->order.customer + "\n" + view->order.premises);
     m_where->setText(whereText(*view));
     m_line->setLine(jobLine(view->decision, view->stage));
-    m_next->setText(view->status == OrderStatus::Open ? nextSentenceOf(*view) : QString());
+    m_next->setText(view->status == OrderStatus::Open ? localized(nextSentenceOf(*view))
+                                                      : QString());
     m_next->setVisible(!m_next->text().isEmpty());
     m_handoff->setVisible(view->status == OrderStatus::Open && view->decision.firstOpen());
     fillReasons(*view);
@@ -225,7 +228,7 @@ void BoardSide::fillReasons(const OrderView &view)
         items.push_back({open[i]->key,
                          failed ? Status::Failed : Status::Open,
                          {},
-                         open[i]->sentence().english()});
+                         localized(open[i]->sentence())});
     }
     if (open.size() > reasonsShown)
         items.push_back(

@@ -3,6 +3,7 @@
 #include "app/actions/OutFile.h"
 #include "app/actions/Register.h"
 #include "app/actions/SheetFile.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/models/TextTable.h"
@@ -217,7 +218,7 @@ void BulkScreen::show(const Result<BulkReport> &report)
     if (report->officeToo && !report->applied)
         said << tr("New orders of the office would take the new variant.");
     if (!report->doubt.isEmpty())
-        said << report->doubt.english();
+        said << localized(report->doubt);
     m_summary->show(!report->cannot.empty() || !report->doubt.isEmpty() ? Status::Doubtful
                     : report->applied                                   ? Status::Done
                                                                         : Status::None,
@@ -242,7 +243,7 @@ void BulkScreen::showRows(const BulkReport &report)
     m_changes->show(rowsOf(report.changes, Status::None,
                            [](const BulkLine &line) { return orEmptyWords(line.value.now); }));
     m_cannot->show(rowsOf(report.cannot, Status::Doubtful,
-                          [](const BulkKept &line) { return line.value.because.english(); }));
+                          [](const BulkKept &line) { return localized(line.value.because); }));
     const auto nameTab = [this](int tab, const QString &name, std::size_t count) {
         m_tabs->setTabText(tab, count > mostRowsShown
                                     ? tr("%1 (%2, the first %3 are shown)")

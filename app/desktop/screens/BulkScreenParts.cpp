@@ -1,5 +1,6 @@
 // What the screen of bulk changes is made of.
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/TextTable.h"
 #include "app/desktop/screens/BulkScreen.h"
@@ -60,7 +61,7 @@ QWidget *BulkScreen::makeQuestion()
     m_variant = list(QStringLiteral("bulk.variant"));
     for (const ProtocolVariant &variant : allVariants())
         if (!variant.isAnalog)
-            m_variant->addItem(variant.name, variant.key);
+            m_variant->addItem(localizedWord(variant.name), variant.key);
     m_split = inRow({mark(tr("Old area code"), m_from), mark(tr("New area code"), m_to), m_spids});
     m_conversion = inRow({mark(tr("New protocol variant"), m_variant)});
     for (QComboBox *box : {m_kind, m_office, m_variant}) // when all that they show is there

@@ -1,5 +1,6 @@
 #include "app/desktop/screens/CircuitScreen.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/CircuitRows.h"
 #include "app/desktop/models/EventRows.h"
@@ -259,7 +260,8 @@ void CircuitScreen::showSummary(const CircuitView &view)
     parts.removeAll(QString());
     const auto hazards = newest.judged.cards.open();
     if (!hazards.empty())
-        m_summary->show(Status::Failed, hazardText(hazards.front(), newest.order.number).english());
+        m_summary->show(Status::Failed,
+                        localized(hazardText(hazards.front(), newest.order.number)));
     else
         m_summary->show(Status::None, parts.join(QStringLiteral(" · ")));
 }

@@ -1,6 +1,7 @@
 #include "app/desktop/screens/HandoffScreen.h"
 
 #include "app/actions/HandOn.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/form/Form.h"
@@ -23,7 +24,7 @@ QString referralText(const HandoffReferral &referred)
     if (!referred.reference.isEmpty())
         parts << HandoffScreen::tr("reference %1").arg(referred.reference);
     if (!referred.waitingOn.isEmpty())
-        parts << HandoffScreen::tr("waits on %1").arg(referred.waitingOn);
+        parts << HandoffScreen::tr("waits on %1").arg(localizedWord(referred.waitingOn));
     parts << paperTime(referred.at);
     if (!referred.by.isEmpty())
         parts << HandoffScreen::tr("by %1").arg(referred.by);
@@ -34,7 +35,8 @@ std::vector<KeyedOption> waitingOptions()
 {
     std::vector<KeyedOption> options{{}};
     for (const auto &[word, code] : EnumCodes<WaitingOn>::table)
-        options.push_back({{}, QString::fromLatin1(code), QString(code).replace(u'_', u' ')});
+        options.push_back(
+            {{}, QString::fromLatin1(code), localizedWord(QString(code).replace(u'_', u' '))});
     return options;
 }
 

@@ -1,5 +1,6 @@
 #include "app/desktop/screens/HazardScreen.h"
 
+#include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/TextTable.h"
 #include "app/desktop/widgets/PageElements.h"
@@ -77,8 +78,8 @@ void HazardScreen::showHazards(const Result<std::vector<RegisteredHazard>> &haza
         const QString place = QStringList{hazard.place, hazard.wet}.join(u' ').trimmed();
         rows.push_back(
             {{hazard.isOpen ? tr("OPEN") : tr("closed"), hazard.volts.join(QStringLiteral("; ")),
-              hazard.pair, place, hazard.readAt.localDate().toString(QStringLiteral("d MMM yyyy")),
-              hazard.premises, hazard.order, hazard.told},
+              hazard.pair, place, dayText(hazard.readAt.localDate()), hazard.premises, hazard.order,
+              hazard.told},
              hazard.isOpen ? Status::Failed : Status::Done,
              hazard.order,
              !hazard.isOpen});

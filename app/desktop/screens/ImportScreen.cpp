@@ -3,6 +3,7 @@
 #include "app/actions/InFile.h"
 #include "app/actions/OutFile.h"
 #include "app/desktop/Files.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/TextTable.h"
 #include "app/desktop/screens/ColumnMapDialog.h"
@@ -42,8 +43,8 @@ std::vector<TextRow> rowsOf(const Findings &findings)
     rows.reserve(findings.size());
     for (const Finding &finding : findings)
         rows.push_back({{finding.row > 0 ? QString::number(finding.row) : QString(), finding.field,
-                         severityName(finding.severity), finding.code, finding.reason.english(),
-                         finding.repair},
+                         localizedWord(severityName(finding.severity)), finding.code,
+                         localized(finding.reason), finding.repair},
                         signOf(finding.severity),
                         {},
                         false});

@@ -1,5 +1,6 @@
 #include "app/desktop/screens/JobScreen.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/AttemptList.h"
 #include "app/desktop/job/ContextLine.h"
@@ -338,7 +339,7 @@ void JobScreen::goTo(Station station)
         if (each->info().station == station)
             return go(each, {});
     m_head->say(Status::NotNeeded,
-                tr("%1 is not needed for this order.").arg(stationName(station)));
+                tr("%1 is not needed for this order.").arg(localizedWord(stationName(station))));
 }
 
 void JobScreen::go(StationPanel *panel, const QString &need)

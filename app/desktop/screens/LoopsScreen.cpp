@@ -1,6 +1,7 @@
 #include "app/desktop/screens/LoopsScreen.h"
 
 #include "app/actions/Register.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/TextTable.h"
@@ -38,7 +39,7 @@ QString mendText(const OfficeLoop &loop)
         return {};
     const Remedy &best = loop.mends.front();
     return LoopsScreen::tr("%1: then %2 dB, %3")
-        .arg(best.text.english())
+        .arg(localized(best.text))
         .arg(best.lossAfterDb, 0, 'f', 1)
         .arg(suitabilityName(best.verdictAfter));
 }

@@ -2,6 +2,7 @@
 
 #include "app/actions/Plans.h"
 #include "app/actions/Register.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/PageElements.h"
@@ -318,7 +319,7 @@ void OrderScreen::showTodo(const Findings &findings, bool malformed)
             break;
         const bool missing = malformed && finding.severity == Severity::Error;
         items.push_back({finding.field, missing ? Status::Open : signOf(finding.severity),
-                         nameOfColumn(*m_form, finding.field), finding.reason.english()});
+                         nameOfColumn(*m_form, finding.field), localized(finding.reason)});
     }
     m_todoMore->setText(tr("and %1 more").arg(qlonglong(listed.size() - items.size())));
     m_todoMore->setVisible(listed.size() > items.size());

@@ -2,6 +2,7 @@
 
 #include "app/actions/LimitSets.h"
 #include "app/actions/Register.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/TextTable.h"
@@ -162,7 +163,8 @@ void RegisterScreen::showOffices()
     for (const ServingOffice &office : *known) {
         const auto lines = testLinesOf(records(), office.key);
         const ProtocolVariant *variant = findVariant(office.protocolVariant);
-        rows.push_back({{office.key, office.name, variant ? variant->name : office.protocolVariant,
+        rows.push_back({{office.key, office.name,
+                         variant ? localizedWord(variant->name) : office.protocolVariant,
                          lines ? testLinesText(*lines) : lines.error().text()},
                         Status::None,
                         office.key,

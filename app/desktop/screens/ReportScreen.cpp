@@ -143,7 +143,7 @@ QWidget *ReportScreen::makeChoices()
     for (int i = 0; i < m_per->count(); ++i)
         m_per->setItemText(i, pers.value(i));
     for (const FieldMark *mark : {m_from, m_to})
-        static_cast<QLineEdit *>(mark->field())->setPlaceholderText(QStringLiteral("YYYY-MM-DD"));
+        static_cast<QLineEdit *>(mark->field())->setPlaceholderText(tr("YYYY-MM-DD"));
     m_from->field()->setObjectName(QStringLiteral("reports.from"));
     m_to->field()->setObjectName(QStringLiteral("reports.to"));
     auto *choices = new QWidget;

@@ -2,6 +2,7 @@
 
 #include "app/actions/DeskWork.h"
 #include "app/actions/Plans.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/job/StepFields.h"
 
@@ -41,7 +42,8 @@ QString isoDay(const BoardRow &row)
 /// "Tue 1 Dec"
 QString weekday(const QString &iso)
 {
-    return QLocale().toString(QDate::fromString(iso, Qt::ISODate), QStringLiteral("ddd d MMM"));
+    return QLocale().toString(QDate::fromString(iso, Qt::ISODate),
+                              deedText(QT_TRANSLATE_NOOP("RowDeed", "ddd d MMM")));
 }
 
 /// Whether the day is another than any of the rows has.
@@ -335,7 +337,7 @@ Deed deskWork(const DeedGround &ground)
     };
     deed.sentence = [](const QStringList &changed, const QJsonObject &values) {
         return said(QT_TRANSLATE_NOOP("RowDeed", "%1: %2."), changed)
-            .arg(wordName(values.value("what").toString()).toLower());
+            .arg(localizedWord(values.value("what").toString().replace(u'_', u' ')));
     };
     return deed;
 }

@@ -2,6 +2,7 @@
 
 #include "app/actions/Register.h"
 #include "app/actions/Troubles.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/form/Form.h"
 #include "app/desktop/job/StepFields.h"
 #include "app/desktop/widgets/PageElements.h"
@@ -100,7 +101,7 @@ bool TroubleEntry::confirm()
     if (!opened->trouble.previous.isEmpty())
         sentence += ' ' + tr("It repeats %1.").arg(opened->trouble.previous);
     for (const Finding &finding : opened->findings)
-        sentence += ' ' + finding.reason.english();
+        sentence += ' ' + localized(finding.reason);
     m_form->clear();
     fold();
     emit this->opened(sentence);

@@ -1,5 +1,6 @@
 #include "app/desktop/widgets/FieldMark.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/PageElements.h"
 
@@ -110,18 +111,18 @@ void FieldMark::showLine()
     if (m_findings.empty())
         m_line->show(m_hintSign, m_hint);
     else
-        m_line->show(signOf(m_findings.front().severity), m_findings.front().reason.english());
+        m_line->show(signOf(m_findings.front().severity), localized(m_findings.front().reason));
     m_line->setVisible(!m_tight || !m_line->text().isEmpty());
 
     QStringList others;
     for (std::size_t i = 1; i < m_findings.size(); ++i)
-        others << m_findings[i].reason.english();
+        others << localized(m_findings[i].reason);
     m_line->setToolTip(asTip(others.join(u'\n')));
     // A screen reader hears the reason when the field takes the focus.
-    m_field->setAccessibleDescription(m_findings.empty()
-                                          ? m_hint
-                                          : severityName(m_findings.front().severity) + ": " +
-                                                m_findings.front().reason.english());
+    m_field->setAccessibleDescription(
+        m_findings.empty() ? m_hint
+                           : localizedWord(severityName(m_findings.front().severity)) + ": " +
+                                 localized(m_findings.front().reason));
 
     const Finding *finding = repairable();
     m_repair->setVisible(finding != nullptr);

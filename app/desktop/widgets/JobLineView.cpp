@@ -1,5 +1,6 @@
 #include "app/desktop/widgets/JobLineView.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/PictureLook.h"
 #include "app/print/JobLinePainter.h"
 
@@ -26,7 +27,7 @@ bool hasRoomBeside(int width, std::size_t stations)
 
 QString spoken(const StationState &state)
 {
-    return JobLineView::tr("%1: %2").arg(state.name(), state.word());
+    return JobLineView::tr("%1: %2").arg(localizedWord(state.name()), localizedWord(state.word()));
 }
 
 } // namespace
@@ -159,11 +160,14 @@ std::vector<QRectF> JobLineView::staggeredWords(QFont &font) const
     }
     double tightest = 1;
     for (std::size_t i = 0; i < m_line.size(); ++i)
-        for (const QString &word : m_line[i].name().split(u' ') + QStringList{m_line[i].word()}) {
+        for (const QString &word : localizedWord(m_line[i].name()).split(u' ') +
+                                       QStringList{localizedWord(m_line[i].word())}) {
             QFont strong = font;
             strong.setBold(m_line[i].next);
             const double needed = QFontMetricsF(strong).horizontalAdvance(
-                i % 2 != 0 && word != m_line[i].word() ? m_line[i].name() : word);
+                i % 2 != 0 && word != localizedWord(m_line[i].word())
+                    ? localizedWord(m_line[i].name())
+                    : word);
             tightest = std::min(tightest, words[i].width() / std::max(1.0, needed));
         }
     if (tightest < 1)
@@ -183,7 +187,7 @@ void JobLineView::paintWords(QPainter &painter, std::size_t i, const QRectF &pla
     painter.setFont(named);
     painter.setPen(state.next ? style.accent : style.text);
     // Below stand five names: one of two words takes two lines, so that none runs into the next.
-    QString name = state.name();
+    QString name = localizedWord(state.name());
     if (i % 2 == 0)
         name.replace(u' ', u'\n');
     painter.drawText(place, side | Qt::AlignTop, name);
@@ -191,7 +195,7 @@ void JobLineView::paintWords(QPainter &painter, std::size_t i, const QRectF &pla
     below.setTop(place.top() + QFontMetricsF(named).height() * double(name.count(u'\n') + 1));
     painter.setFont(font);
     painter.setPen(state.mark == StationMark::Failed ? style.bad : style.muted);
-    painter.drawText(below, side | Qt::AlignTop, state.word());
+    painter.drawText(below, side | Qt::AlignTop, localizedWord(state.word()));
 }
 
 void JobLineView::mousePressEvent(QMouseEvent *event)

@@ -1,5 +1,6 @@
 #include "app/desktop/widgets/ServicesEdit.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 
 #include <QHBoxLayout>
@@ -15,9 +16,9 @@ ServicesEdit::ServicesEdit(const QString &name, const QString &spoken, Services 
     auto *row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     for (const Service service : each(offered)) {
-        auto *box = new QCheckBox(toText(service));
+        auto *box = new QCheckBox(localizedWord(toText(service)));
         box->setObjectName(QStringLiteral("%1.%2").arg(name, toText(service)));
-        box->setAccessibleName(QStringLiteral("%1 %2").arg(spoken, toText(service)));
+        box->setAccessibleName(QStringLiteral("%1 %2").arg(spoken, localizedWord(toText(service))));
         connect(box, &QCheckBox::clicked, this, &ServicesEdit::edited);
         row->addWidget(box);
         m_boxes.append({service, box});

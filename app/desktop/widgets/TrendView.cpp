@@ -1,5 +1,6 @@
 #include "app/desktop/widgets/TrendView.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/PictureLook.h"
 #include "app/print/TrendPlot.h"
 
@@ -23,7 +24,7 @@ void TrendView::show(std::optional<CircuitFigure> figure)
                          .arg(reading.at.localDate().toString(Qt::ISODate), reading.order)
                          .arg(reading.value)
                          .arg(m_figure->unit);
-    setAccessibleName(m_figure ? tr("Readings of %1").arg(m_figure->name.english())
+    setAccessibleName(m_figure ? tr("Readings of %1").arg(localized(m_figure->name))
                                : tr("Readings over time"));
     setAccessibleDescription(words.join(QStringLiteral("; ")));
     update();

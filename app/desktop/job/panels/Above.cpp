@@ -1,5 +1,6 @@
 // What stands above the entries of some parts, and how the parts that are only offers stand.
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/PremisesText.h"
@@ -68,15 +69,16 @@ QWidget *cautionsBlock(JobSession &, const QString &)
     auto *block = new QWidget;
     auto *grid = new FieldGrid(22, block);
     for (const Caution &caution : cautions()) {
-        auto *text = new QLabel(QString("<b>%1.</b> %2")
-                                    .arg(QString::fromUtf8(caution.title).toHtmlEscaped(),
-                                         QString::fromUtf8(caution.text).toHtmlEscaped()));
+        auto *text =
+            new QLabel(QString("<b>%1.</b> %2")
+                           .arg(localizedWord(QString::fromUtf8(caution.title)).toHtmlEscaped(),
+                                localizedWord(QString::fromUtf8(caution.text)).toHtmlEscaped()));
         text->setWordWrap(true);
         text->setAlignment(Qt::AlignTop);
         text->setToolTip(QString::fromUtf8(caution.lookUp));
         grid->add(text);
     }
-    grid->add(makeMuted(cautionsDisclaimer()), 0);
+    grid->add(makeMuted(localizedWord(cautionsDisclaimer())), 0);
     return block;
 }
 
@@ -88,7 +90,7 @@ QWidget *pairCompared(JobSession &desk, const QString &)
             return {Status::None, {}};
         const LoopComparison compared = compareLoop(*loop.makeup, loop.measured, desk.limits());
         return {compared.agrees ? Status::Done : Status::Doubtful,
-                StationPanel::tr("Against the make-up on record: %1").arg(compared.why.english())};
+                StationPanel::tr("Against the make-up on record: %1").arg(localized(compared.why))};
     });
 }
 
@@ -141,7 +143,8 @@ std::pair<Status, QString> leavingStanding(JobSession &desk)
     QStringList others;
     for (const BoardRow &row : desk.view().alsoHere)
         if (row.stage < stageAt(Station::Certificate))
-            others << StationPanel::tr("%1 at %2").arg(row.order, stageName(row.stage));
+            others
+                << StationPanel::tr("%1 at %2").arg(row.order, localizedWord(stageName(row.stage)));
     return {Status::Open, others.isEmpty()
                               ? text
                               : text + ' ' +

@@ -3,6 +3,7 @@
 
 #include "app/actions/Acceptance.h"
 #include "app/actions/Register.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/panels/Panels.h"
@@ -107,9 +108,9 @@ public:
             open = open || criterion.open();
         }
         m_list->setItems(std::move(items));
-        m_notes->setText(Text::joined(decision.notes, "\n").english());
+        m_notes->setText(localized(Text::joined(decision.notes, "\n")));
         m_notes->setVisible(!decision.notes.empty());
-        m_proves->setText(tr("What the run proves: %1").arg(decision.proves.english()));
+        m_proves->setText(tr("What the run proves: %1").arg(localized(decision.proves)));
         m_proves->setVisible(!decision.proves.isEmpty());
         m_exception->setVisible(open);
     }
@@ -134,12 +135,12 @@ private:
     static SignItem itemOf(int number, const CriterionResult &criterion)
     {
         QString title =
-            tr("%1  %2: %3").arg(number).arg(criterion.name.english(), wordOf(criterion));
+            tr("%1  %2: %3").arg(number).arg(localized(criterion.name), wordOf(criterion));
         if (!criterion.measuredText.isEmpty())
-            title += tr(" — %1").arg(criterion.measuredText.english());
+            title += tr(" — %1").arg(localized(criterion.measuredText));
         if (!criterion.limitText.isEmpty() && criterion.outcome != CriterionOutcome::NotNeeded)
-            title += tr(" (limit: %1)").arg(criterion.limitText.english());
-        QString text = criterion.reason.english();
+            title += tr(" (limit: %1)").arg(localized(criterion.limitText));
+        QString text = localized(criterion.reason);
         if (criterion.excepted)
             text +=
                 u'\n' +

@@ -2,6 +2,7 @@
 // cleared, and the run with its clock. How it is made is preset by the plan and may be answered
 // otherwise; it stands in the check and the run alike.
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/RunEntry.h"
@@ -179,7 +180,7 @@ private:
             desk().setPath(*path); // the plan is made anew, and shown
         const Findings wrong = selfCall();
         m_setup->tell(wrong.empty() ? Status::None : Status::Failed,
-                      wrong.empty() ? QString() : wrong.front().reason.english());
+                      wrong.empty() ? QString() : localized(wrong.front().reason));
         takeHead();
     }
 

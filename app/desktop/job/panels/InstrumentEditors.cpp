@@ -3,6 +3,7 @@
 // not know is asked for what stands on its label.
 
 #include "app/actions/InstrumentLabels.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/job/StepFields.h"
 #include "app/desktop/job/StepForm.h"
 #include "app/desktop/job/panels/Panels.h"
@@ -152,8 +153,8 @@ std::pair<Status, QString> instrumentStanding(JobSession &desk)
     if (step && step->isToDo())
         return {statusOf(step->state),
                 QString("%1: %2").arg(stateName(step->state), step->next.isEmpty()
-                                                                  ? step->because.english()
-                                                                  : step->next.english())};
+                                                                  ? localized(step->because)
+                                                                  : localized(step->next))};
     const QString key = desk.instrument();
     if (key.isEmpty())
         return {Status::None, StationPanel::tr("none is said yet")};

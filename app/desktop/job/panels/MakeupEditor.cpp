@@ -2,6 +2,7 @@
 // is typed. Also from a file, CSV or JSON.
 
 #include "app/actions/InFile.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/form/Form.h"
@@ -176,7 +177,7 @@ private:
         if (ways.empty())
             return;
         m_mend->show(Status::Note, tr("What would mend it: %1 — then %2 dB, %3.")
-                                       .arg(ways.front().text.english())
+                                       .arg(localized(ways.front().text))
                                        .arg(ways.front().lossAfterDb, 0, 'f', 2)
                                        .arg(suitabilityName(ways.front().verdictAfter)));
         m_mend->setVisible(true);

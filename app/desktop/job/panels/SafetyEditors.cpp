@@ -3,6 +3,7 @@
 // confirmed is recorded at once, whatever else is empty. What does not fit is recorded when the
 // card is complete, and asked again.
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/StepForm.h"
 #include "app/desktop/job/panels/Panels.h"
@@ -102,7 +103,7 @@ private:
     {
         QStringList alarms;
         for (const Finding &hazard : hazards())
-            alarms << tr("HAZARD. %1").arg(hazard.reason.english());
+            alarms << tr("HAZARD. %1").arg(localized(hazard.reason));
         alarms.removeDuplicates();
         m_alarm->setText(alarms.join(u'\n'));
         m_alarm->setAccessibleName(m_alarm->text());

@@ -2,6 +2,7 @@
 // copies them, a card to print. Below, for the installer alone, the office's test lines.
 
 #include "app/actions/Cards.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/panels/Panels.h"
@@ -157,10 +158,10 @@ protected:
     {
         const Step *step = desk().step("identifiers");
         if (step && step->isToDo())
-            return {statusOf(step->state),
-                    QString("%1: %2 %3")
-                        .arg(stateName(step->state), step->because.english(), step->next.english())
-                        .trimmed()};
+            return {statusOf(step->state), QString("%1: %2 %3")
+                                               .arg(stateName(step->state),
+                                                    localized(step->because), localized(step->next))
+                                               .trimmed()};
         QStringList numbers;
         for (const TerminalSetting &setting : settingsOf(desk().order()))
             if (isNumber(setting.value))
@@ -178,10 +179,10 @@ private:
         };
         for (const Finding &finding : checkOrderIdentifiers(desk().order()))
             add(loopwright::signOf(finding.severity),
-                finding.reason.english() +
+                localized(finding.reason) +
                     (finding.repair.isEmpty() ? QString() : tr(" Repair: %1").arg(finding.repair)));
         for (const Conflict &conflict : desk().view().input.conflicts)
-            add(Status::Failed, conflict.reason().english());
+            add(Status::Failed, localized(conflict.reason()));
         m_findings->setItems(std::move(items));
     }
 

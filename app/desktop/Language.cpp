@@ -1,0 +1,131 @@
+#include "app/desktop/Language.h"
+
+#include <QCoreApplication>
+#include <QLibraryInfo>
+#include <QLocale>
+
+#include <algorithm>
+#include <limits>
+
+// Outside of any namespace, as Qt wants it: the catalogues lie in a library.
+static void initLanguageResource()
+{
+    Q_INIT_RESOURCE(language);
+}
+
+namespace loopwright {
+
+namespace {
+
+constexpr Language known[] = {{"en", "English"}, {"de", "Deutsch"}};
+/// The one context of the catalogues.
+constexpr const char *oneContext = "loopwright";
+
+class Catalogue : public QTranslator
+{
+public:
+    QString translate(const char *, const char *source, const char *comment, int n) const override
+    {
+        return QTranslator::translate(oneContext, source, comment, n);
+    }
+};
+
+struct Installed
+{
+    std::unique_ptr<QTranslator> own;
+    std::unique_ptr<QTranslator> qt;
+};
+Installed &installed()
+{
+    static Installed now;
+    return now;
+}
+
+/// Null where there is no catalogue, or it has not this text.
+QString found(const QByteArray &source, int count = -1)
+{
+    const QTranslator *own = installed().own.get();
+    return own ? own->translate(oneContext, source.constData(), nullptr, count) : QString();
+}
+
+} // namespace
+
+std::span<const Language> languages()
+{
+    return known;
+}
+
+const Language *findLanguage(const QString &code)
+{
+    const auto found = std::ranges::find_if(
+        known, [&code](const Language &each) { return code == QLatin1StringView(each.code); });
+    return found == std::end(known) ? nullptr : found;
+}
+
+QString languageOfSystem()
+{
+    const QStringList asked = QLocale::system().uiLanguages(); // "de-AT", "de", "en-GB" …
+    for (const QString &each : asked) {
+        const QString code = each.section(u'-', 0, 0);
+        if (findLanguage(code))
+            return code;
+    }
+    return QString::fromLatin1(known[0].code);
+}
+
+void speakBy(std::unique_ptr<QTranslator> catalogue)
+{
+    installed() = {}; // a translator that goes takes itself away
+    installed().own = std::move(catalogue);
+    if (installed().own)
+        QCoreApplication::installTranslator(installed().own.get());
+}
+
+void speak(const QString &code)
+{
+    initLanguageResource();
+    speakBy({});
+    // Whoever reads the system's language keeps the manners of the country: Vienna, Bern.
+    const QLocale system = QLocale::system(), wanted(code);
+    const bool english = code == QLatin1StringView(known[0].code);
+    const bool keep = system.language() == wanted.language() ||
+                      (english && system.language() == QLocale::Language::C);
+    QLocale::setDefault(keep ? system : wanted);
+    if (english)
+        return;
+    auto own = std::make_unique<Catalogue>();
+    if (own->load(code, QStringLiteral(":/language")))
+        speakBy(std::move(own));
+    // Asked first, for its own dialogs have words that ours have too.
+    auto qt = std::make_unique<QTranslator>();
+    if (qt->load("qtbase_" + code, QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {
+        QCoreApplication::installTranslator(qt.get());
+        installed().qt = std::move(qt);
+    }
+}
+
+QString localized(const Text &text)
+{
+    if (!installed().own)
+        return text.english();
+    return text.in([](const char *source, std::optional<qint64> count) {
+        constexpr qint64 most = std::numeric_limits<int>::max();
+        const QString said = found(source, count ? int(std::min(*count, most)) : -1);
+        return said.isNull() ? QString::fromUtf8(source) : said;
+    });
+}
+
+QString localizedWord(const QString &word)
+{
+    if (!installed().own || word.isEmpty())
+        return word;
+    if (const QString said = found(word.toUtf8()); !said.isNull())
+        return said;
+    QString said = found((word.front().toLower() + word.mid(1)).toUtf8());
+    if (said.isNull())
+        return word;
+    said.front() = said.front().toUpper();
+    return said;
+}
+
+} // namespace loopwright

@@ -1,0 +1,40 @@
+#pragma once
+// The language of the window. Its texts stand in English in the source, and in one catalogue for
+// each further language (resources/language). A text reads the same wherever it stands, so the
+// catalogues have no contexts, and none can be wrong: what differs by place bears a comment there.
+// Stored sentences, messages of the actions, papers and the command line stay English.
+
+#include "core/base/Text.h"
+
+#include <QTranslator>
+
+#include <memory>
+#include <span>
+
+namespace loopwright {
+
+struct Language
+{
+    const char *code; ///< ISO 639-1
+    const char *ownName;
+};
+/// Those that the window speaks, English first.
+std::span<const Language> languages();
+/// Null where the window does not speak it.
+const Language *findLanguage(const QString &code);
+/// The first of them that the person's system asks for; English if none is.
+QString languageOfSystem();
+
+/// From now on, in what is made after: texts, dates and numbers, and the dialogs of Qt where its
+/// own catalogue is installed. A code of languages().
+void speak(const QString &code);
+/// By any catalogue of the one context; none is English.
+void speakBy(std::unique_ptr<QTranslator> catalogue);
+
+/// A sentence of core, in the language of the window.
+QString localized(const Text &text);
+/// A word that is made of a code, or comes as plain text from a table of core; as it is where no
+/// catalogue has it.
+QString localizedWord(const QString &word);
+
+} // namespace loopwright

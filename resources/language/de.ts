@@ -1,0 +1,8935 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>loopwright</name>
+    <message>
+        <source> (%1)</source>
+        <translation> (%1)</translation>
+    </message>
+    <message>
+        <source> (limit: %1)</source>
+        <translation> (Grenzwert: %1)</translation>
+    </message>
+    <message>
+        <source> Repair: %1</source>
+        <translation> Korrektur: %1</translation>
+    </message>
+    <message>
+        <source> Without one: %1; the cover says why.</source>
+        <translation> Ohne Zertifikat: %1; das Deckblatt sagt, warum.</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> und </translation>
+    </message>
+    <message>
+        <source> at %1</source>
+        <translation> (%1)</translation>
+    </message>
+    <message>
+        <source> for %1</source>
+        <translation> für %1</translation>
+    </message>
+    <message>
+        <source> · last %1 s provisional</source>
+        <translation> · letzte %1 s vorläufig</translation>
+    </message>
+    <message>
+        <source> · not watched %1</source>
+        <translation> · unbeobachtet %1</translation>
+    </message>
+    <message>
+        <source> · unavailable %1</source>
+        <translation> · nicht verfügbar %1</translation>
+    </message>
+    <message>
+        <source> — %1</source>
+        <translation> — %1</translation>
+    </message>
+    <message>
+        <source>"%1" is neither 64000 nor 56000</source>
+        <translation>„%1“ ist weder 64000 noch 56000</translation>
+    </message>
+    <message>
+        <source>"%1" is neither a day as YYYY-MM-DD nor not_required</source>
+        <translation>„%1“ ist weder ein Tag als YYYY-MM-DD noch not_required</translation>
+    </message>
+    <message>
+        <source>"%1" is neither yes nor no</source>
+        <translation>„%1“ ist weder yes noch no</translation>
+    </message>
+    <message>
+        <source>"%1" is no range: two groups of digits of one length, the lower first, shorter than the head number, e.g. 00-49.</source>
+        <translation>„%1“ ist kein Nummernbereich: zwei Zifferngruppen gleicher Länge, die kleinere zuerst, kürzer als die Kopfnummer, z. B. 00-49.</translation>
+    </message>
+    <message>
+        <source>"%1" is not a day as YYYY-MM-DD</source>
+        <translation>„%1“ ist kein Tag als YYYY-MM-DD</translation>
+    </message>
+    <message>
+        <source>"%1" is not a day of the calendar as YYYY-MM-DD</source>
+        <translation>„%1“ ist kein Kalendertag als YYYY-MM-DD</translation>
+    </message>
+    <message>
+        <source>"%1" is not a protocol variant of a basic-rate line.</source>
+        <translation>„%1“ ist keine Protokollvariante eines Basisanschlusses.</translation>
+    </message>
+    <message>
+        <source>"%1" is not a protocol variant.</source>
+        <translation>„%1“ ist keine Protokollvariante.</translation>
+    </message>
+    <message>
+        <source>"%1" is not in the register and may not %2: say who acts, %3 at least.</source>
+        <translation>„%1“ steht nicht im Register und darf dies nicht: %2. Angeben, wer handelt, mindestens %3.</translation>
+    </message>
+    <message>
+        <source>"%1" is not made of voice, data and packet joined by +</source>
+        <translation>„%1“ besteht nicht aus voice, data und packet, verbunden mit +</translation>
+    </message>
+    <message>
+        <source>"%1" is not one of %2</source>
+        <translation>„%1“ ist keiner der Werte %2</translation>
+    </message>
+    <message>
+        <source>"nothing found" is an answer: then only a run without any error counts</source>
+        <translation>„nichts gefunden“ ist eine Antwort: dann zählt nur ein Messlauf ganz ohne Fehler</translation>
+    </message>
+    <message>
+        <source>%1  %2: %3</source>
+        <translation>%1  %2: %3</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 %2 (measured %3)</source>
+        <translation>%1 %2 (gemessen %3)</translation>
+    </message>
+    <message>
+        <source>%1 %2 between %3</source>
+        <translation>%1 %2 zwischen %3</translation>
+    </message>
+    <message>
+        <source>%1 %2 cannot be, it begins with 2 to 9</source>
+        <translation>%1 %2 ist nicht möglich, die erste Ziffer ist 2 bis 9</translation>
+    </message>
+    <message>
+        <source>%1 %2 cannot be, it is a service number</source>
+        <translation>%1 %2 ist nicht möglich: eine Sondernummer</translation>
+    </message>
+    <message>
+        <source>%1 %2 is above the limit of %3 %2.</source>
+        <translation>%1 %2 liegt über dem Grenzwert von %3 %2.</translation>
+    </message>
+    <message>
+        <source>%1 %2 is held for expansion and not given out: confirm it with the provider</source>
+        <translation>%1 %2 ist für Erweiterungen zurückgehalten und nicht vergeben: beim Anbieter bestätigen lassen</translation>
+    </message>
+    <message>
+        <source>%1 %2 is in use on circuit %3.</source>
+        <translation>%1 %2 ist an Anschluss %3 vergeben.</translation>
+    </message>
+    <message>
+        <source>%1 (%2 more are not digits)</source>
+        <translation>%1 (weitere falsche Zeichen: %2)</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 (%2, the first %3 are shown)</source>
+        <translation>%1 (%2, gezeigt: die ersten %3)</translation>
+    </message>
+    <message>
+        <source>%1 (Ctrl+%2)
+%3</source>
+        <translation>%1 (Strg+%2)
+%3</translation>
+    </message>
+    <message>
+        <source>%1 Check first (%2): %3 Then: %4</source>
+        <translation>%1 Zuerst prüfen (%2): %3 Danach: %4</translation>
+    </message>
+    <message>
+        <source>%1 Read %2 on this pair for order %3.</source>
+        <translation>%1 Gemessen am %2 an dieser Doppelader für Auftrag %3.</translation>
+    </message>
+    <message>
+        <source>%1 Read %2.</source>
+        <translation>%1 Gemessen am %2.</translation>
+    </message>
+    <message>
+        <source>%1 SPIDs, where %2 has %3: confirm it with the provider</source>
+        <translation>%1 SPIDs, %2 hat %3: beim Anbieter bestätigen lassen</translation>
+    </message>
+    <message>
+        <source>%1 SPIDs: a line has at most %2 terminals</source>
+        <translation>%1 SPIDs: ein Anschluss hat höchstens %2 Endgeräte</translation>
+    </message>
+    <message>
+        <source>%1 although the office is disconnected: %2 names it (%3)</source>
+        <translation>%1, obwohl die Vermittlungsstelle abgetrennt ist: %2 nennt die Quelle (%3)</translation>
+    </message>
+    <message>
+        <source>%1 although the office is disconnected: battery of another line</source>
+        <translation>%1, obwohl die Vermittlungsstelle abgetrennt ist: Batterie einer anderen Leitung</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 und %2 mehr</translation>
+    </message>
+    <message>
+        <source>%1 assigned to %2</source>
+        <translation>%1 zugewiesen an %2</translation>
+    </message>
+    <message>
+        <source>%1 assigned to nobody any more</source>
+        <translation>%1 niemandem mehr zugewiesen</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 (Schritt: %2)</translation>
+    </message>
+    <message>
+        <source>%1 bit errors cannot make %2 errored seconds.</source>
+        <translation>%1 Bitfehler können nicht %2 fehlerhafte Sekunden ergeben.</translation>
+    </message>
+    <message>
+        <source>%1 by %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 by less than the error of the prediction (%2)</source>
+        <translation>%1; der Abstand ist kleiner als der Fehler der Vorausberechnung (%2)</translation>
+    </message>
+    <message>
+        <source>%1 by more than the error of the prediction (%2)</source>
+        <translation>%1; der Abstand ist größer als der Fehler der Vorausberechnung (%2)</translation>
+    </message>
+    <message>
+        <source>%1 call in to %2</source>
+        <translation>Anruf (%1) ankommend auf %2</translation>
+    </message>
+    <message>
+        <source>%1 call out on %2</source>
+        <translation>Anruf (%1) abgehend über %2</translation>
+    </message>
+    <message>
+        <source>%1 cannot be among %2</source>
+        <translation>%1, aber insgesamt nur %2</translation>
+    </message>
+    <message>
+        <source>%1 cannot carry %2</source>
+        <translation>%1 kann %2 nicht übertragen</translation>
+    </message>
+    <message>
+        <source>%1 cannot come without an errored second</source>
+        <translation>%1 gibt es nicht ohne fehlerhafte Sekunde</translation>
+    </message>
+    <message>
+        <source>%1 cannot lie in %2 of %3 bit/s</source>
+        <translation>%1 passen nicht in %2 mit %3 bit/s</translation>
+    </message>
+    <message>
+        <source>%1 cannot make %2 without a loss of synchronisation</source>
+        <translation>%1 und %2 sind ohne Gleichlaufverlust nicht möglich</translation>
+    </message>
+    <message>
+        <source>%1 certificates were issued.</source>
+        <translation>%1 Zertifikate wurden ausgestellt.</translation>
+    </message>
+    <message>
+        <source>%1 checked: %2 in error, %3 to look at, %4 in order</source>
+        <translation>%1 geprüft: %2 fehlerhaft, %3 anzusehen, %4 in Ordnung</translation>
+    </message>
+    <message>
+        <source>%1 circuits and more with “%2”</source>
+        <translation>%1 und mehr Anschlüsse mit „%2“</translation>
+    </message>
+    <message>
+        <source>%1 circuits with “%2”</source>
+        <translation>%1 Anschlüsse mit „%2“</translation>
+    </message>
+    <message>
+        <source>%1 comes first. %2</source>
+        <translation>Zuerst: %1. %2</translation>
+    </message>
+    <message>
+        <source>%1 copies of certificates</source>
+        <translation>%1 Zertifikatskopien</translation>
+    </message>
+    <message>
+        <source>%1 dB measured</source>
+        <translation>%1 dB gemessen</translation>
+    </message>
+    <message>
+        <source>%1 dB predicted</source>
+        <translation>%1 dB vorausberechnet</translation>
+    </message>
+    <message>
+        <source>%1 day lists</source>
+        <translation>%1 Tageslisten</translation>
+    </message>
+    <message>
+        <source>%1 days late</source>
+        <translation>%1 Tage verspätet</translation>
+    </message>
+    <message>
+        <source>%1 digits in no documented shape of %2: confirm it with the provider%3</source>
+        <translation>Ziffernzahl %1, keine dokumentierte Form von %2: beim Anbieter bestätigen lassen%3</translation>
+    </message>
+    <message>
+        <source>%1 digits: a North American number has 10, the area code first</source>
+        <translation>Ziffernzahl %1: eine nordamerikanische Rufnummer hat 10, die Vorwahl zuerst</translation>
+    </message>
+    <message>
+        <source>%1 digits: a SPID has at most %2</source>
+        <translation>Ziffernzahl %1: eine SPID hat höchstens %2</translation>
+    </message>
+    <message>
+        <source>%1 digits: a SPID of %2 has at least %3</source>
+        <translation>Ziffernzahl %1: eine SPID von %2 hat mindestens %3</translation>
+    </message>
+    <message>
+        <source>%1 digits: a directory number has %2 to %3</source>
+        <translation>Ziffernzahl %1: eine Rufnummer hat %2 bis %3</translation>
+    </message>
+    <message>
+        <source>%1 digits: a directory number has at most %2</source>
+        <translation>Ziffernzahl %1: eine Rufnummer hat höchstens %2</translation>
+    </message>
+    <message>
+        <source>%1 digits: the 0 in front is lost, as a spreadsheet does</source>
+        <translation>Ziffernzahl %1: die 0 vorn ist verloren, wie es eine Tabellenkalkulation tut</translation>
+    </message>
+    <message>
+        <source>%1 digits: the ending %2 is missing, the same for every terminal with a profile of its own</source>
+        <translation>Ziffernzahl %1: die Endung %2 fehlt, die für jedes Endgerät mit eigenem Profil gleich ist</translation>
+    </message>
+    <message>
+        <source>%1 digits: the generic format has 14, which are area code, number, 2 for the sharing id and 2 for the terminal id%2</source>
+        <translation>Ziffernzahl %1: das allgemeine Format hat 14, nämlich Vorwahl, Nummer, 2 für die Sharing-Kennung und 2 für die Endgerätekennung%2</translation>
+    </message>
+    <message>
+        <source>%1 does not lie in the range %2 of %3.</source>
+        <translation>%1 liegt nicht im Nummernbereich %2 von %3.</translation>
+    </message>
+    <message>
+        <source>%1 failed its self-test on this visit.</source>
+        <translation>%1 hat bei diesem Einsatz den Selbsttest nicht bestanden.</translation>
+    </message>
+    <message>
+        <source>%1 files are in %2.</source>
+        <translation>%1 Dateien liegen in %2.</translation>
+    </message>
+    <message>
+        <source>%1 findings; Enter opens the circuit of one.</source>
+        <translation>%1 Befunde; Eingabe öffnet den Anschluss des gewählten.</translation>
+    </message>
+    <message>
+        <source>%1 from the next start on.</source>
+        <translation>%1 vom nächsten Start an.</translation>
+    </message>
+    <message>
+        <source>%1 has a cause list of its own, with other meanings</source>
+        <translation>%1 hat eine eigene Liste von Ursachenwerten mit anderen Bedeutungen</translation>
+    </message>
+    <message>
+        <source>%1 has no SPID: leave it empty%2</source>
+        <translation>%1 hat keine SPID: leer lassen%2</translation>
+    </message>
+    <message>
+        <source>%1 has no TEI: leave it empty</source>
+        <translation>%1 hat keinen TEI: leer lassen</translation>
+    </message>
+    <message>
+        <source>%1 has the login %2 already</source>
+        <translation>%1 hat die Anmeldung %2 schon</translation>
+    </message>
+    <message>
+        <source>%1 hazards are open. Keep away from those pairs until they are closed and a card reads clear.</source>
+        <translation>%1 Gefahren sind offen. Von diesen Doppeladern fernbleiben, bis sie behoben sind und eine Karte keine Gefahr mehr zeigt.</translation>
+    </message>
+    <message>
+        <source>%1 in %2: BER below %3 with %4 % confidence</source>
+        <translation>%1 in %2: BER unter %3 mit %4 % Sicherheit</translation>
+    </message>
+    <message>
+        <source>%1 in a second of %2</source>
+        <translation>%1 in einer Sekunde mit %2</translation>
+    </message>
+    <message>
+        <source>%1 in error</source>
+        <translation>%1 fehlerhaft</translation>
+    </message>
+    <message>
+        <source>%1 in front is only dialled: stored as +%2</source>
+        <translation>%1 vorn wird nur gewählt: gespeichert als +%2</translation>
+    </message>
+    <message>
+        <source>%1 is another kind of time than in the rows before</source>
+        <translation>%1 ist eine andere Art Zeitangabe als in den Zeilen davor</translation>
+    </message>
+    <message>
+        <source>%1 is down, cause %2 (%3): %4</source>
+        <translation>%1 ist nicht aktiv, Ursache %2 (%3): %4</translation>
+    </message>
+    <message>
+        <source>%1 is down, cause %2: %3</source>
+        <translation>%1 ist nicht aktiv, Ursache %2: %3</translation>
+    </message>
+    <message>
+        <source>%1 is down: %2</source>
+        <translation>%1 ist nicht aktiv: %2</translation>
+    </message>
+    <message>
+        <source>%1 is held by circuit %2.</source>
+        <translation>%1 ist bei Anschluss %2 vergeben.</translation>
+    </message>
+    <message>
+        <source>%1 is in sync.</source>
+        <translation>%1 ist im Gleichlauf.</translation>
+    </message>
+    <message>
+        <source>%1 is more than %2</source>
+        <translation>%1 ist mehr als %2</translation>
+    </message>
+    <message>
+        <source>%1 is more than %2 where it is wet</source>
+        <translation>%1 ist mehr als %2 bei Nässe</translation>
+    </message>
+    <message>
+        <source>%1 is neither a count of seconds nor a time</source>
+        <translation>%1 ist weder eine Sekundenzahl noch eine Uhrzeit</translation>
+    </message>
+    <message>
+        <source>%1 is neither yes nor no</source>
+        <translation>%1 ist weder yes noch no</translation>
+    </message>
+    <message>
+        <source>%1 is no date: with strokes the month stands first (12/31/2026); or write 2026-12-31</source>
+        <translation>%1 ist kein Datum: mit Schrägstrichen steht der Monat vorn (12/31/2026); oder 2026-12-31 schreiben</translation>
+    </message>
+    <message>
+        <source>%1 is not a number of bit errors</source>
+        <translation>%1 ist keine Zahl von Bitfehlern</translation>
+    </message>
+    <message>
+        <source>%1 is not needed for this order.</source>
+        <translation>Für diesen Auftrag nicht nötig: %1.</translation>
+    </message>
+    <message>
+        <source>%1 is not registered: what it measures does not count</source>
+        <translation>%1 ist nicht registriert: Was damit gemessen wird, zählt nicht</translation>
+    </message>
+    <message>
+        <source>%1 is not taken:</source>
+        <translation>%1 wird nicht übernommen:</translation>
+    </message>
+    <message>
+        <source>%1 is of %2</source>
+        <translation>%1 hat tatsächlich %2</translation>
+    </message>
+    <message>
+        <source>%1 is registered as %2 and may not %3: that needs %4.</source>
+        <translation>%1 ist als %2 registriert und darf dies nicht: %3. Dazu nötig: %4.</translation>
+    </message>
+    <message>
+        <source>%1 is the last supervisor: register another one first</source>
+        <translation>%1 ist die letzte Aufsicht: zuerst eine andere eintragen</translation>
+    </message>
+    <message>
+        <source>%1 is there with other values.</source>
+        <translation>%1 ist mit anderen Werten da.</translation>
+    </message>
+    <message>
+        <source>%1 is up, its TEI was not recorded.</source>
+        <translation>%1 ist aktiv, der TEI wurde nicht erfasst.</translation>
+    </message>
+    <message>
+        <source>%1 loops are in %2.</source>
+        <translation>Anschlussleitungen: %1, gespeichert in %2.</translation>
+    </message>
+    <message>
+        <source>%1 loops of %2: %3 suitable, %4 marginal, %5 not suitable.</source>
+        <translation>Anschlussleitungen von %2: %1, davon %3 geeignet, %4 grenzwertig, %5 nicht geeignet.</translation>
+    </message>
+    <message>
+        <source>%1 mA through %2 ohm take %3 V, more than the %4 V measured on-hook: one of the three readings is wrong, or the feed rises with the load.</source>
+        <translation>%1 mA durch %2 Ohm brauchen %3 V, mehr als die bei aufgelegtem Hörer gemessenen %4 V: einer der drei Messwerte ist falsch, oder die Speisung steigt mit der Last.</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <translation>noch %1</translation>
+    </message>
+    <message>
+        <source>%1 moved to %2.</source>
+        <translation>%1 umterminiert auf %2.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 %3 is %4 the limit of %5 %3.</source>
+        <translation>%1: %2 %3, Grenzwert %5 %3 %4.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 calls made</source>
+        <translation>%1 von %2 Anrufen zustande gekommen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 does not count: %3</source>
+        <translation>%1 vom %2 zählt nicht: %3</translation>
+    </message>
+    <message>
+        <source>%1 of %2 does not count: %3.</source>
+        <translation>%1 vom %2 zählt nicht: %3.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 is kept and does not count: %3</source>
+        <translation>%1 von %2 bleibt und zählt nicht: %3</translation>
+    </message>
+    <message>
+        <source>%1 of %2 was made more than 30 days before the order was taken in.</source>
+        <translation>%1 vom %2 ist mehr als 30 Tage älter als die Aufnahme des Auftrags.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n SPIDs accepted</source>
+        <translation><numerusform>%1 von %n SPID angenommen</numerusform><numerusform>%1 von %n SPIDs angenommen</numerusform></translation>
+    </message>
+    <message>
+        <source>%1 of them held</source>
+        <translation>davon %1 zurückgehalten</translation>
+    </message>
+    <message>
+        <source>%1 ohm measured</source>
+        <translation>%1 Ohm gemessen</translation>
+    </message>
+    <message>
+        <source>%1 ohm predicted</source>
+        <translation>%1 Ohm vorausberechnet</translation>
+    </message>
+    <message>
+        <source>%1 on hold, waiting on %2.</source>
+        <translation>%1 angehalten; gewartet wird auf: %2.</translation>
+    </message>
+    <message>
+        <source>%1 orders</source>
+        <translation>%1 Aufträge</translation>
+    </message>
+    <message>
+        <source>%1 orders and more</source>
+        <translation>%1 Aufträge und mehr</translation>
+    </message>
+    <message>
+        <source>%1 orders are in %2.</source>
+        <translation>%1 Aufträge stehen in %2.</translation>
+    </message>
+    <message>
+        <source>%1 orders selected</source>
+        <translation>%1 Aufträge ausgewählt</translation>
+    </message>
+    <message>
+        <source>%1 orders: %2</source>
+        <translation>%1 Aufträge: %2</translation>
+    </message>
+    <message>
+        <source>%1 printed.</source>
+        <translation>%1 gedruckt.</translation>
+    </message>
+    <message>
+        <source>%1 quiet seconds without an error, then errors sent on purpose, each seen, then the counters cleared</source>
+        <translation>%1 ruhige Sekunden ohne Fehler, dann absichtlich eingefügte Fehler, jeder gesehen, dann die Zähler zurückgesetzt</translation>
+    </message>
+    <message>
+        <source>%1 quiet seconds, then every error sent is seen, then counters cleared, before the run</source>
+        <translation>%1 ruhige Sekunden, dann jeder eingefügte Fehler gesehen, dann die Zähler zurückgesetzt, vor dem Messlauf</translation>
+    </message>
+    <message>
+        <source>%1 recorded, and the seconds give %2</source>
+        <translation>%1 erfasst, die Sekunden ergeben %2</translation>
+    </message>
+    <message>
+        <source>%1 refused</source>
+        <translation>%1 abgelehnt</translation>
+    </message>
+    <message>
+        <source>%1 resumed.</source>
+        <translation>%1 fortgesetzt.</translation>
+    </message>
+    <message>
+        <source>%1 rows</source>
+        <translation>%1 Zeilen</translation>
+    </message>
+    <message>
+        <source>%1 rows are in %2.</source>
+        <translation>Zeilen: %1, gespeichert in %2.</translation>
+    </message>
+    <message>
+        <source>%1 rows; the first %2 are shown, all are counted and saved.</source>
+        <translation>%1 Zeilen; die ersten %2 werden gezeigt, gezählt und gespeichert werden alle.</translation>
+    </message>
+    <message>
+        <source>%1 runs were struck out. %2</source>
+        <translation>%1 Messläufe wurden gestrichen. %2</translation>
+    </message>
+    <message>
+        <source>%1 s on %2 by %3: %4.</source>
+        <translation>%1 s auf %2 über %3: %4.</translation>
+    </message>
+    <message>
+        <source>%1 s unbroken, BER at most %2 (%3 bit errors), at most %4 errored seconds, %5 severely errored</source>
+        <translation>%1 s ohne Unterbrechung, BER höchstens %2 (%3 Bitfehler), höchstens %4 fehlerhafte Sekunden, %5 stark fehlerhafte</translation>
+    </message>
+    <message>
+        <source>%1 s without a break, counters started from zero</source>
+        <translation>%1 s ohne Unterbrechung, Zähler bei null begonnen</translation>
+    </message>
+    <message>
+        <source>%1 saved: %2.</source>
+        <translation>%1 gespeichert: %2.</translation>
+    </message>
+    <message>
+        <source>%1 seconds taken from %2.</source>
+        <translation>%1 Sekunden aus %2 übernommen.</translation>
+    </message>
+    <message>
+        <source>%1 settings cards</source>
+        <translation>%1 Einstellungskarten</translation>
+    </message>
+    <message>
+        <source>%1 taken in</source>
+        <translation>%1 aufgenommen</translation>
+    </message>
+    <message>
+        <source>%1 there already</source>
+        <translation>%1 schon vorhanden</translation>
+    </message>
+    <message>
+        <source>%1 voltage, %2</source>
+        <translation>%1-Spannung, %2</translation>
+    </message>
+    <message>
+        <source>%1 was down on %2 and up again on %3.</source>
+        <translation>%1 war am %2 ausgefallen und am %3 wieder aktiv.</translation>
+    </message>
+    <message>
+        <source>%1 was entered from its label: an update confirms it.</source>
+        <translation>%1 wurde vom Etikett eingetragen: eine Aktualisierung bestätigt es.</translation>
+    </message>
+    <message>
+        <source>%1 was first recorded up after the run.</source>
+        <translation>%1 wurde erst nach dem Messlauf als aktiv erfasst.</translation>
+    </message>
+    <message>
+        <source>%1 was not recorded.</source>
+        <translation>%1 wurde nicht erfasst.</translation>
+    </message>
+    <message>
+        <source>%1 was recorded without an instrument.</source>
+        <translation>Ohne Messgerät erfasst: %1.</translation>
+    </message>
+    <message>
+        <source>%1 where %2 are the most</source>
+        <translation>%1, zulässig höchstens %2</translation>
+    </message>
+    <message>
+        <source>%1 works</source>
+        <translation>%1 arbeitet</translation>
+    </message>
+    <message>
+        <source>%1 works from now on.</source>
+        <translation>Ab jetzt arbeitet %1.</translation>
+    </message>
+    <message>
+        <source>%1 · %2 · %3</source>
+        <translation>%1 · %2 · %3</translation>
+    </message>
+    <message>
+        <source>%1 · at %2</source>
+        <translation>%1 · Schritt: %2</translation>
+    </message>
+    <message>
+        <source>%1 — Loopwright</source>
+        <translation>%1 – Loopwright</translation>
+    </message>
+    <message>
+        <source>%1 — to be changed below.</source>
+        <translation>%1 – unten zu ändern.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2, at %3: only on the cover. %4</source>
+        <translation>%1, %2, Schritt: %3 – nur auf dem Deckblatt. %4</translation>
+    </message>
+    <message>
+        <source>%1, %2, due %3</source>
+        <translation>%1, %2, fällig %3</translation>
+    </message>
+    <message>
+        <source>%1, %2. %3</source>
+        <translation>%1, %2. %3</translation>
+    </message>
+    <message>
+        <source>%1, %2: its certificate is in the set</source>
+        <translation>%1, %2: Zertifikat ist im Satz</translation>
+    </message>
+    <message>
+        <source>%1, a digit of another script</source>
+        <translation>%1, eine Ziffer einer anderen Schrift</translation>
+    </message>
+    <message>
+        <source>%1, and %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, at %2 from the office</source>
+        <translation>%1, bei %2 ab der Vermittlungsstelle</translation>
+    </message>
+    <message>
+        <source>%1, beginning %2 from the office</source>
+        <translation>%1, Beginn bei %2 ab der Vermittlungsstelle</translation>
+    </message>
+    <message>
+        <source>%1, beginning at the office</source>
+        <translation>%1, Beginn an der Vermittlungsstelle</translation>
+    </message>
+    <message>
+        <source>%1, changed</source>
+        <translation>%1, geändert</translation>
+    </message>
+    <message>
+        <source>%1, downwards</source>
+        <translation>%1, absteigend</translation>
+    </message>
+    <message>
+        <source>%1, due %2, at %3</source>
+        <translation>%1, fällig %2, Schritt: %3</translation>
+    </message>
+    <message>
+        <source>%1, marginal from %2</source>
+        <translation>%1, grenzwertig ab %2</translation>
+    </message>
+    <message>
+        <source>%1, marginal to %2</source>
+        <translation>%1, grenzwertig bis %2</translation>
+    </message>
+    <message>
+        <source>%1, nothing chosen</source>
+        <translation>%1, nichts gewählt</translation>
+    </message>
+    <message>
+        <source>%1, order %2: %3 %4</source>
+        <translation>%1, Auftrag %2: %3 %4</translation>
+    </message>
+    <message>
+        <source>%1, upwards</source>
+        <translation>%1, aufsteigend</translation>
+    </message>
+    <message>
+        <source>%1, with the cable at %2 °F</source>
+        <translation>%1, bei %2 °F im Kabel</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>%1. In a terminal: loopwright-cli restore --db "%2" "%1"</source>
+        <translation>%1. In einer Konsole: loopwright-cli restore --db "%2" "%1"</translation>
+    </message>
+    <message>
+        <source>%1. Read by %2 for order %3, %4. %5</source>
+        <translation>%1. Gemessen von %2 für Auftrag %3, %4. %5</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 or more on this pair is a trouble to clear, not a hazard</source>
+        <translation>%1: ab %2 ist es auf dieser Doppelader eine Störung, die zu beseitigen ist, keine Gefahr</translation>
+    </message>
+    <message>
+        <source>%1: %2, not under %3</source>
+        <translation>%1: %2, nicht unter %3</translation>
+    </message>
+    <message>
+        <source>%1: %2, over %3</source>
+        <translation>%1: %2, über %3</translation>
+    </message>
+    <message>
+        <source>%1: %2, under %3</source>
+        <translation>%1: %2, unter %3</translation>
+    </message>
+    <message>
+        <source>%1: %2, within %3</source>
+        <translation>%1: %2, nicht über %3</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2; %3.</source>
+        <translation>%1: %2; %3.</translation>
+    </message>
+    <message>
+        <source>%1: measured %2, predicted %3; less by %4, where %5 is within the error</source>
+        <translation>%1: gemessen %2, vorausberechnet %3; um %4 kleiner, innerhalb des Fehlers wären %5</translation>
+    </message>
+    <message>
+        <source>%1: measured %2, predicted %3; more by %4, where %5 is within the error</source>
+        <translation>%1: gemessen %2, vorausberechnet %3; um %4 größer, innerhalb des Fehlers wären %5</translation>
+    </message>
+    <message>
+        <source>%1: none</source>
+        <translation>%1: leer</translation>
+    </message>
+    <message>
+        <source>%1: nothing that counts was recorded.</source>
+        <translation>%1: nichts erfasst, was zählt.</translation>
+    </message>
+    <message>
+        <source>%1: then %2 dB, %3</source>
+        <translation>%1: dann %2 dB, %3</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>%1; %2 s out of synchronisation are left out</source>
+        <translation>%1; %2 s ohne Gleichlauf sind nicht mitgerechnet</translation>
+    </message>
+    <message>
+        <source>%1; and %2</source>
+        <translation>%1; und %2</translation>
+    </message>
+    <message>
+        <source>%1; if it is measured</source>
+        <translation>%1; falls gemessen</translation>
+    </message>
+    <message>
+        <source>%1; left empty: computed</source>
+        <translation>%1; leer: berechnet</translation>
+    </message>
+    <message>
+        <source>%1; or %2</source>
+        <translation>%1; oder %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n are to be confirmed with the provider.</source>
+        <translation><numerusform>Eine ist vom Anbieter zu bestätigen.</numerusform><numerusform>%n sind vom Anbieter zu bestätigen.</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n are wanted</source>
+        <translation><numerusform>verlangt ist %n</numerusform><numerusform>verlangt sind %n</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bit errors</source>
+        <translation><numerusform>%n Bitfehler</numerusform><numerusform>%n Bitfehler</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bits</source>
+        <translation><numerusform>%n Bit</numerusform><numerusform>%n Bit</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n errored seconds</source>
+        <translation><numerusform>%n fehlerhafte Sekunde</numerusform><numerusform>%n fehlerhafte Sekunden</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n errors</source>
+        <translation><numerusform>%n Fehler</numerusform><numerusform>%n Fehler</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n losses of synchronisation</source>
+        <translation><numerusform>%n Gleichlaufverlust</numerusform><numerusform>%n Gleichlaufverluste</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minutes</source>
+        <translation><numerusform>%n Minute</numerusform><numerusform>%n Minuten</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n octets</source>
+        <translation><numerusform>%n Oktett</numerusform><numerusform>%n Oktette</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n s are missing before %1</source>
+        <translation><numerusform>%n s fehlt vor %1</numerusform><numerusform>%n s fehlen vor %1</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n seconds</source>
+        <translation><numerusform>%n Sekunde</numerusform><numerusform>%n Sekunden</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n severely errored or unavailable seconds</source>
+        <translation><numerusform>%n stark fehlerhafte oder nicht verfügbare Sekunde</numerusform><numerusform>%n stark fehlerhafte oder nicht verfügbare Sekunden</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n severely errored seconds</source>
+        <translation><numerusform>%n stark fehlerhafte Sekunde</numerusform><numerusform>%n stark fehlerhafte Sekunden</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n slips</source>
+        <translation><numerusform>%n Schlupf</numerusform><numerusform>%n Schlüpfe</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n unavailable seconds</source>
+        <translation><numerusform>%n nicht verfügbare Sekunde</numerusform><numerusform>%n nicht verfügbare Sekunden</numerusform></translation>
+    </message>
+    <message>
+        <source>&amp;Assign…</source>
+        <translation>&amp;Zuweisen…</translation>
+    </message>
+    <message>
+        <source>&amp;Back; between board and job</source>
+        <translation>&amp;Zurück; zwischen Tafel und Auftrag</translation>
+    </message>
+    <message>
+        <source>&amp;Counted</source>
+        <translation>Ge&amp;zählt</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Dunkel</translation>
+    </message>
+    <message>
+        <source>&amp;Delete</source>
+        <translation>&amp;Löschen</translation>
+    </message>
+    <message>
+        <source>&amp;Export view…</source>
+        <translation>Ansicht aus&amp;geben…</translation>
+    </message>
+    <message>
+        <source>&amp;From</source>
+        <translation>&amp;Von</translation>
+    </message>
+    <message>
+        <source>&amp;Go</source>
+        <translation>&amp;Gehe zu</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;Hold…</source>
+        <translation>An&amp;halten…</translation>
+    </message>
+    <message>
+        <source>&amp;Import a file</source>
+        <translation>Datei &amp;einlesen</translation>
+    </message>
+    <message>
+        <source>&amp;Keep this board under a name…</source>
+        <translation>Diese &amp;Tafel unter einem Namen speichern…</translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation>&amp;Tastenkürzel</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Hell</translation>
+    </message>
+    <message>
+        <source>&amp;New order</source>
+        <translation>&amp;Neuer Auftrag</translation>
+    </message>
+    <message>
+        <source>&amp;Open other records…</source>
+        <translation>&amp;Anderen Datenbestand öffnen …</translation>
+    </message>
+    <message>
+        <source>&amp;Open the job   Enter</source>
+        <translation>&amp;Auftrag öffnen   Eingabe</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken …</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Beenden</translation>
+    </message>
+    <message>
+        <source>&amp;Read anew</source>
+        <translation>&amp;Neu lesen</translation>
+    </message>
+    <message>
+        <source>&amp;Records</source>
+        <translation>&amp;Datenbestand</translation>
+    </message>
+    <message>
+        <source>&amp;Rename…</source>
+        <translation>&amp;Umbenennen…</translation>
+    </message>
+    <message>
+        <source>&amp;Report</source>
+        <translation>A&amp;uswertung</translation>
+    </message>
+    <message>
+        <source>&amp;Resume</source>
+        <translation>&amp;Fortsetzen</translation>
+    </message>
+    <message>
+        <source>&amp;Run that is over or goes on</source>
+        <translation>&amp;Messlauf, beendet oder im Gang</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>&amp;Sort by</source>
+        <translation>Sortieren &amp;nach</translation>
+    </message>
+    <message>
+        <source>&amp;To</source>
+        <translation>&amp;Bis</translation>
+    </message>
+    <message>
+        <source>&amp;Try again</source>
+        <translation>&amp;Erneut versuchen</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ansicht</translation>
+    </message>
+    <message>
+        <source>&amp;Who works</source>
+        <translation>&amp;Wer arbeitet</translation>
+    </message>
+    <message>
+        <source>(%1 errored typed; each severely errored one counts)</source>
+        <translation>(%1 fehlerhafte eingegeben; jede stark fehlerhafte zählt mit)</translation>
+    </message>
+    <message>
+        <source>(empty)</source>
+        <translation>(leer)</translation>
+    </message>
+    <message>
+        <source>(not used)</source>
+        <translation>(nicht benutzt)</translation>
+    </message>
+    <message>
+        <source>, %1 further issues</source>
+        <translation>, %1 weitere Ausfertigungen</translation>
+    </message>
+    <message>
+        <source>, 1 further issue</source>
+        <translation>, 1 weitere Ausfertigung</translation>
+    </message>
+    <message>
+        <source>, at risk</source>
+        <translation>, gefährdet</translation>
+    </message>
+    <message>
+        <source>, reference %1</source>
+        <translation>, Referenz %1</translation>
+    </message>
+    <message>
+        <source>1 copy of a certificate</source>
+        <translation>1 Zertifikatskopie</translation>
+    </message>
+    <message>
+        <source>1 day late</source>
+        <translation>1 Tag verspätet</translation>
+    </message>
+    <message>
+        <source>1 day list</source>
+        <translation>1 Tagesliste</translation>
+    </message>
+    <message>
+        <source>1 finding; Enter opens its circuit.</source>
+        <translation>1 Befund; Eingabe öffnet seinen Anschluss.</translation>
+    </message>
+    <message>
+        <source>1 hazard is open. Keep away from that pair until it is closed and a card reads clear.</source>
+        <translation>1 Gefahr ist offen. Von dieser Doppelader fernbleiben, bis sie behoben ist und eine Karte keine Gefahr mehr zeigt.</translation>
+    </message>
+    <message>
+        <source>1 order</source>
+        <translation>1 Auftrag</translation>
+    </message>
+    <message>
+        <source>1 order is in %1.</source>
+        <translation>1 Auftrag steht in %1.</translation>
+    </message>
+    <message>
+        <source>1 row</source>
+        <translation>1 Zeile</translation>
+    </message>
+    <message>
+        <source>1 settings card</source>
+        <translation>1 Einstellungskarte</translation>
+    </message>
+    <message>
+        <source>1 to 127, ITU-T Q.850</source>
+        <translation>1 bis 127, ITU-T Q.850</translation>
+    </message>
+    <message>
+        <source>26 or 0.40</source>
+        <translation>26 oder 0.40</translation>
+    </message>
+    <message>
+        <source>5ESS custom, multipoint</source>
+        <translation>5ESS custom, Mehrgeräteanschluss</translation>
+    </message>
+    <message>
+        <source>5ESS custom, point-to-point</source>
+        <translation>5ESS custom, Anlagenanschluss</translation>
+    </message>
+    <message>
+        <source>64 kbit/s fails on %1 and 56 kbit/s works: the path is restricted, not the line.</source>
+        <translation>64 kbit/s misslingt auf %1 und 56 kbit/s gelingt: der Weg ist eingeschränkt, nicht der Anschluss.</translation>
+    </message>
+    <message>
+        <source>7 digits without area code: type all 10 digits</source>
+        <translation>7 Ziffern ohne Vorwahl: alle 10 Ziffern eingeben</translation>
+    </message>
+    <message>
+        <source>88</source>
+        <translation>88</translation>
+    </message>
+    <message>
+        <source>9000 or 2700 m</source>
+        <translation>9000 oder 2700 m</translation>
+    </message>
+    <message>
+        <source>; it has the NI-1 shape of a 5ESS, check the protocol variant</source>
+        <translation>; es ist die NI-1-Form einer 5ESS, die Protokollvariante prüfen</translation>
+    </message>
+    <message>
+        <source>; it has the custom multipoint shape of a 5ESS, check the protocol variant</source>
+        <translation>; es ist die Custom-Mehrpunktform einer 5ESS, die Protokollvariante prüfen</translation>
+    </message>
+    <message>
+        <source>; it has the generic format of National ISDN, check the protocol variant</source>
+        <translation>; es ist das allgemeine Format von National ISDN, die Protokollvariante prüfen</translation>
+    </message>
+    <message>
+        <source>A TEI is "auto" or a number of 0 to 63</source>
+        <translation>Ein TEI ist „auto“ oder eine Zahl von 0 bis 63</translation>
+    </message>
+    <message>
+        <source>A TEI of 127 or more cannot belong to a terminal</source>
+        <translation>Ein TEI ab 127 kann nicht zu einem Endgerät gehören</translation>
+    </message>
+    <message>
+        <source>A balance of %1 dB does not fit: power influence %2 less noise %3 is %4 dB.</source>
+        <translation>Eine Symmetrie von %1 dB passt nicht: Starkstrombeeinflussung %2 minus Geräusch %3 ergibt %4 dB.</translation>
+    </message>
+    <message>
+        <source>A call did not go through.</source>
+        <translation>Ein Anruf kam nicht zustande.</translation>
+    </message>
+    <message>
+        <source>A call to the far end covers the whole path of the call.</source>
+        <translation>Ein Anruf zur Gegenstelle erfasst den ganzen Weg der Verbindung.</translation>
+    </message>
+    <message>
+        <source>A call to the serving office's loopback covers this loop and the way to it.</source>
+        <translation>Ein Anruf zur Prüfschleife der Vermittlungsstelle erfasst diese Anschlussleitung und den Weg dorthin.</translation>
+    </message>
+    <message>
+        <source>A cause is a number from 1 to 127.</source>
+        <translation>Eine Ursache ist eine Zahl von 1 bis 127.</translation>
+    </message>
+    <message>
+        <source>A change of numbers alone does not need it.</source>
+        <translation>Eine reine Änderung der Rufnummern braucht es nicht.</translation>
+    </message>
+    <message>
+        <source>A change of numbers alone needs a card only if somebody goes there.</source>
+        <translation>Eine reine Änderung der Rufnummern braucht nur dann eine Karte, wenn jemand hinfährt.</translation>
+    </message>
+    <message>
+        <source>A contact with power is closed by a registered supervisor, or with the utility's reference: neither stands with what was said.</source>
+        <translation>Ein Kontakt mit Starkstrom gilt durch eine Aufsicht aus dem Register oder mit der Referenz des Energieversorgers als behoben: beides fehlt in der Angabe.</translation>
+    </message>
+    <message>
+        <source>A contact with power is closed with the utility's reference; without one, by a registered supervisor alone.</source>
+        <translation>Ein Kontakt mit Starkstrom gilt mit der Referenz des Energieversorgers als behoben; ohne sie nur durch eine Aufsicht aus dem Register.</translation>
+    </message>
+    <message>
+        <source>A copy of certificate %1 was issued, which stands no longer: %2</source>
+        <translation>Eine Kopie von Zertifikat %1 wurde ausgestellt, das nicht mehr gilt: %2</translation>
+    </message>
+    <message>
+        <source>A copy of certificate %1 was issued.</source>
+        <translation>Eine Kopie von Zertifikat %1 wurde ausgestellt.</translation>
+    </message>
+    <message>
+        <source>A cross with another pair or with power.</source>
+        <translation>Eine Berührung mit einer anderen Doppelader oder mit Starkstrom.</translation>
+    </message>
+    <message>
+        <source>A dangerous voltage was read on the pair, and its cause was closed; after that no reading was above the stop limits.</source>
+        <translation>An der Doppelader wurde eine gefährliche Spannung gemessen und ihre Ursache behoben; danach lag kein Messwert über den Stoppgrenzen.</translation>
+    </message>
+    <message>
+        <source>A dangerous voltage was read on the pair.</source>
+        <translation>An der Doppelader wurde eine gefährliche Spannung gemessen.</translation>
+    </message>
+    <message>
+        <source>A dangerous voltage was read on the pair; the check that it is gone is still to be made.</source>
+        <translation>An der Doppelader wurde eine gefährliche Spannung gemessen; die Prüfung, dass sie fort ist, steht noch aus.</translation>
+    </message>
+    <message>
+        <source>A day is typed as 2026-12-01.</source>
+        <translation>Einen Tag so eingeben: 2026-12-01.</translation>
+    </message>
+    <message>
+        <source>A disconnect needs no evidence.</source>
+        <translation>Eine Abschaltung braucht keine Nachweise.</translation>
+    </message>
+    <message>
+        <source>A folder for the circuit's file</source>
+        <translation>Ordner für die Akte des Anschlusses</translation>
+    </message>
+    <message>
+        <source>A foreign voltage is to be cleared.</source>
+        <translation>Eine Fremdspannung ist zu beseitigen.</translation>
+    </message>
+    <message>
+        <source>A hazard is open on this pair.</source>
+        <translation>An dieser Doppelader ist eine Gefahr offen.</translation>
+    </message>
+    <message>
+        <source>A job that is not accepted, to read aloud or print</source>
+        <translation>Ein Auftrag, der nicht abgenommen ist, zum Vorlesen oder Drucken</translation>
+    </message>
+    <message>
+        <source>A joint of high resistance, or a leak, in one of the two wires.</source>
+        <translation>Eine hochohmige Spleißstelle oder ein Isolationsfehler in einer der beiden Adern.</translation>
+    </message>
+    <message>
+        <source>A later row released it.</source>
+        <translation>Eine spätere Zeile hat es freigegeben.</translation>
+    </message>
+    <message>
+        <source>A line of North America has a number of country code 1</source>
+        <translation>Ein nordamerikanischer Anschluss hat eine Rufnummer mit der Landeskennzahl 1</translation>
+    </message>
+    <message>
+        <source>A list</source>
+        <translation>Eine Liste</translation>
+    </message>
+    <message>
+        <source>A little noise can be heard while nobody speaks.</source>
+        <translation>Ein leises Geräusch ist zu hören, wenn niemand spricht.</translation>
+    </message>
+    <message>
+        <source>A loss of %1 dB cannot be: a pair of wires does not amplify.</source>
+        <translation>Eine Dämpfung von %1 dB ist unmöglich: eine Doppelader verstärkt nicht.</translation>
+    </message>
+    <message>
+        <source>A loss of %1 dB without its frequency says nothing.</source>
+        <translation>Eine Dämpfung von %1 dB ohne Frequenz sagt nichts.</translation>
+    </message>
+    <message>
+        <source>A measured loss would tell more.</source>
+        <translation>Eine gemessene Dämpfung würde mehr sagen.</translation>
+    </message>
+    <message>
+        <source>A measured resistance would tell length from taps.</source>
+        <translation>Ein gemessener Widerstand würde Länge und Stichleitungen unterscheiden.</translation>
+    </message>
+    <message>
+        <source>A move within the premises leaves the loop as it is.</source>
+        <translation>Ein Umzug innerhalb des Grundstücks lässt die Anschlussleitung, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>A network of another kind said so: call an ISDN number at home.</source>
+        <translation>Ein Netz anderer Art meldet es: eine ISDN-Rufnummer im Inland anrufen.</translation>
+    </message>
+    <message>
+        <source>A network on the way said so: report it to the office, this line is not at fault.</source>
+        <translation>Ein Netz auf dem Weg meldet es: der Vermittlungsstelle melden, an diesem Anschluss liegt es nicht.</translation>
+    </message>
+    <message>
+        <source>A new order</source>
+        <translation>Neuer Auftrag</translation>
+    </message>
+    <message>
+        <source>A number or identifier is wrong, or another line has it.</source>
+        <translation>Eine Rufnummer oder Kennung ist falsch, oder ein anderer Anschluss hat sie.</translation>
+    </message>
+    <message>
+        <source>A point-to-point line has no automatic TEI: set 0</source>
+        <translation>Ein Punkt-zu-Punkt-Anschluss hat keinen automatischen TEI: 0 einstellen</translation>
+    </message>
+    <message>
+        <source>A priority call took the channel: try again</source>
+        <translation>Eine bevorrechtigte Verbindung hat den Kanal genommen: noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>A record-only order needs its identifiers alone.</source>
+        <translation>Ein Auftrag nur für den Datenbestand braucht allein seine Kennungen.</translation>
+    </message>
+    <message>
+        <source>A repair assigns no numbers.</source>
+        <translation>Eine Entstörung weist keine Rufnummern zu.</translation>
+    </message>
+    <message>
+        <source>A repair changes nothing of the line: pair, numbers and services are changed by an order of the type change.</source>
+        <translation>Eine Entstörung ändert nichts an der Leitung: Doppelader, Rufnummern und Dienste ändert ein Auftrag der Art Änderung.</translation>
+    </message>
+    <message>
+        <source>A repair keeps its symptom.</source>
+        <translation>Eine Entstörung behält ihr Symptom.</translation>
+    </message>
+    <message>
+        <source>A repair stays a repair.</source>
+        <translation>Eine Entstörung bleibt eine Entstörung.</translation>
+    </message>
+    <message>
+        <source>A repair stays with its circuit.</source>
+        <translation>Eine Entstörung bleibt bei ihrem Anschluss.</translation>
+    </message>
+    <message>
+        <source>A resistance of %1 ohm cannot be: wires have some.</source>
+        <translation>Ein Widerstand von %1 Ohm ist unmöglich: Adern haben immer einen.</translation>
+    </message>
+    <message>
+        <source>A run before it failed and nothing was found: then only a run without any error counts.</source>
+        <translation>Ein Messlauf davor wurde nicht bestanden, und nichts wurde gefunden: dann zählt nur ein Messlauf ganz ohne Fehler.</translation>
+    </message>
+    <message>
+        <source>A run before it failed, and nothing between them says what was done.</source>
+        <translation>Ein Messlauf davor wurde nicht bestanden, und nichts dazwischen sagt, was getan wurde.</translation>
+    </message>
+    <message>
+        <source>A run is counting or waits to be recorded: record it first.</source>
+        <translation>Ein Messlauf zählt oder wartet auf das Erfassen: Erfassen Sie ihn zuerst.</translation>
+    </message>
+    <message>
+        <source>A run needs a detector check of this visit, over its channels and path and with its instrument, that no other run has used up.</source>
+        <translation>Ein Messlauf braucht eine Erkennungsprüfung dieses Einsatzes, über seine Kanäle und seinen Weg und mit seinem Messgerät, die kein anderer Messlauf verbraucht hat.</translation>
+    </message>
+    <message>
+        <source>A self-call covers this loop and its serving switch only.</source>
+        <translation>Ein Selbstanruf erfasst nur diese Anschlussleitung und ihre Vermittlung.</translation>
+    </message>
+    <message>
+        <source>A self-call needs two channels that carry data and two numbers that may call each other; this order has not both, so the test line or the far end is the path.</source>
+        <translation>Ein Selbstanruf braucht zwei Kanäle, die Daten tragen, und zwei Rufnummern, die einander anrufen dürfen; dieser Auftrag hat nicht beides, daher führt der Weg über den Prüfanschluss oder die Gegenstelle.</translation>
+    </message>
+    <message>
+        <source>A small voltage from elsewhere is on the pair and is to be cleared.</source>
+        <translation>Eine kleine Spannung von anderswo liegt auf der Doppelader und ist zu beseitigen.</translation>
+    </message>
+    <message>
+        <source>A small voltage from elsewhere is on the pair.</source>
+        <translation>Auf der Doppelader liegt eine kleine fremde Spannung.</translation>
+    </message>
+    <message>
+        <source>A spreadsheet made a quantity of the number and its last digits are lost: take it from the provider's order</source>
+        <translation>Eine Tabellenkalkulation hat aus der Nummer eine Zahl gemacht, die letzten Ziffern sind verloren: aus dem Auftrag des Anbieters übernehmen</translation>
+    </message>
+    <message>
+        <source>A spreadsheet made a quantity of the number: format the column as text</source>
+        <translation>Eine Tabellenkalkulation hat aus der Nummer eine Zahl gemacht: die Spalte als Text formatieren</translation>
+    </message>
+    <message>
+        <source>A terminal has no address on the line, or a wrong one.</source>
+        <translation>Ein Endgerät hat keine oder eine falsche Adresse am Anschluss.</translation>
+    </message>
+    <message>
+        <source>A terminal said so, the far one or the line's own: look at its settings and services.</source>
+        <translation>Ein Endgerät meldet es, das ferne oder das eigene am Anschluss: seine Einstellungen und Dienste ansehen.</translation>
+    </message>
+    <message>
+        <source>A test set is not known, or was not within its calibration.</source>
+        <translation>Ein Prüfgerät ist nicht bekannt oder war nicht gültig kalibriert.</translation>
+    </message>
+    <message>
+        <source>A time is typed as 8:14.</source>
+        <translation>Eine Uhrzeit so eingeben: 8:14.</translation>
+    </message>
+    <message>
+        <source>A voice arrives a little faint.</source>
+        <translation>Eine Stimme kommt etwas leise an.</translation>
+    </message>
+    <message>
+        <source>A voice arrives loud enough.</source>
+        <translation>Eine Stimme kommt laut genug an.</translation>
+    </message>
+    <message>
+        <source>A voice arrives too faint, or too loud.</source>
+        <translation>Eine Stimme kommt zu leise oder zu laut an.</translation>
+    </message>
+    <message>
+        <source>A voltage from elsewhere is on the pair.</source>
+        <translation>Auf der Doppelader liegt eine fremde Spannung.</translation>
+    </message>
+    <message>
+        <source>A voltage from elsewhere is on the pair: it is not worked on until that is cleared.</source>
+        <translation>Auf der Doppelader liegt eine fremde Spannung: bis sie beseitigt ist, wird nicht daran gearbeitet.</translation>
+    </message>
+    <message>
+        <source>A wet joint or a damaged drop.</source>
+        <translation>Eine feuchte Spleißstelle oder eine beschädigte Hauszuführung.</translation>
+    </message>
+    <message>
+        <source>A working pair carries 42 to 53 V of direct current, and ringing puts about 90 V of alternating current at 20 Hz on top: enough to hurt, and on a ladder to make you fall. Line-powered extension equipment of digital lines puts up to 190 V, and coin lines 130 V, between the wires. Basic-rate lines may carry a small sealing current.</source>
+        <translation>Eine beschaltete Doppelader führt 42 bis 53 V Gleichspannung, und der Ruf legt etwa 90 V Wechselspannung mit 20 Hz darüber: genug, um wehzutun und auf einer Leiter zum Sturz zu führen. Ferngespeiste Verlängerungen digitaler Leitungen legen bis zu 190 V, Münzfernsprecher 130 V zwischen die Adern. Basisanschlüsse können einen kleinen Frittstrom führen.</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>AC</source>
+        <translation>AC</translation>
+    </message>
+    <message>
+        <source>Accept with this exception</source>
+        <translation>Mit dieser Ausnahme abnehmen</translation>
+    </message>
+    <message>
+        <source>Acceptance</source>
+        <translation>Abnahme</translation>
+    </message>
+    <message>
+        <source>Acceptance on the first visit</source>
+        <translation>Abnahme beim ersten Einsatz</translation>
+    </message>
+    <message>
+        <source>Accepted</source>
+        <translation>Abgenommen</translation>
+    </message>
+    <message>
+        <source>Accepted orders by the day of acceptance, repairs apart, and how many of them have all their evidence from one visit. What needs no visit counts as accepted.</source>
+        <translation>Abgenommene Aufträge nach dem Tag der Abnahme, ohne Entstörungen, und wie viele davon alle Nachweise aus einem Einsatz haben. Was keinen Einsatz braucht, zählt als abgenommen.</translation>
+    </message>
+    <message>
+        <source>Accepted with exception</source>
+        <translation>Mit Ausnahme abgenommen</translation>
+    </message>
+    <message>
+        <source>Accepted with exception.</source>
+        <translation>Mit Ausnahme abgenommen.</translation>
+    </message>
+    <message>
+        <source>Accepted: every criterion is met or not needed.</source>
+        <translation>Abgenommen: Jedes Kriterium ist erfüllt oder nicht nötig.</translation>
+    </message>
+    <message>
+        <source>Accepted; its certificate is not issued</source>
+        <translation>Abgenommen; Zertifikat nicht ausgestellt</translation>
+    </message>
+    <message>
+        <source>Access</source>
+        <translation>Zugang</translation>
+    </message>
+    <message>
+        <source>Access information discarded</source>
+        <translation>Zugangsinformation verworfen</translation>
+    </message>
+    <message>
+        <source>Access: %1</source>
+        <translation>Zugang: %1</translation>
+    </message>
+    <message>
+        <source>Add a terminal</source>
+        <translation>Endgerät hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add an order   Ctrl+N</source>
+        <translation>Auftrag anlegen   Strg+N</translation>
+    </message>
+    <message>
+        <source>Add an order, or change one</source>
+        <translation>Einen Auftrag anlegen oder ändern</translation>
+    </message>
+    <message>
+        <source>Against it</source>
+        <translation>Dagegen</translation>
+    </message>
+    <message>
+        <source>Against the make-up on record: %1</source>
+        <translation>Gegenüber dem erfassten Leitungsaufbau: %1</translation>
+    </message>
+    <message>
+        <source>Age of open orders</source>
+        <translation>Alter offener Aufträge</translation>
+    </message>
+    <message>
+        <source>All %1 calls went through.</source>
+        <translation>Alle %1 Anrufe kamen zustande.</translation>
+    </message>
+    <message>
+        <source>All lines at these premises</source>
+        <translation>Alle Anschlüsse auf diesem Grundstück</translation>
+    </message>
+    <message>
+        <source>All lines of an office at once</source>
+        <translation>Alle Leitungen einer Vermittlungsstelle auf einmal</translation>
+    </message>
+    <message>
+        <source>All of them are completed or cancelled.</source>
+        <translation>Alle sind abgeschlossen oder storniert.</translation>
+    </message>
+    <message>
+        <source>All that must be there is there.</source>
+        <translation>Alles Nötige ist da.</translation>
+    </message>
+    <message>
+        <source>Also at these premises</source>
+        <translation>Auch auf diesem Grundstück</translation>
+    </message>
+    <message>
+        <source>Also at these premises (F7): %1</source>
+        <translation>Auch auf diesem Grundstück (F7): %1</translation>
+    </message>
+    <message>
+        <source>Altered. %1</source>
+        <translation>Verändert. %1</translation>
+    </message>
+    <message>
+        <source>An analog line has no cause codes</source>
+        <translation>Ein analoger Anschluss hat keine Ursachenwerte</translation>
+    </message>
+    <message>
+        <source>An analog line has one directory number</source>
+        <translation>Ein analoger Anschluss hat eine Rufnummer</translation>
+    </message>
+    <message>
+        <source>An apostrophe stands in front, a spreadsheet's mark of text: leave it out</source>
+        <translation>Vorn steht ein Apostroph, das Textzeichen einer Tabellenkalkulation: weglassen</translation>
+    </message>
+    <message>
+        <source>An exception needs the name of a supervisor.</source>
+        <translation>Eine Ausnahme braucht den Namen der Aufsicht.</translation>
+    </message>
+    <message>
+        <source>An insulation test puts high voltage on the pair: warn others, disconnect the equipment at both ends, discharge the pair afterwards.</source>
+        <translation>Eine Isolationsmessung legt hohe Spannung auf die Doppelader: andere warnen, Geräte an beiden Enden abtrennen, die Doppelader danach entladen.</translation>
+    </message>
+    <message>
+        <source>An order is not made a repair afterwards.</source>
+        <translation>Ein Auftrag wird nicht nachträglich zur Entstörung.</translation>
+    </message>
+    <message>
+        <source>An order of this number is there</source>
+        <translation>Ein Auftrag mit dieser Nummer ist vorhanden</translation>
+    </message>
+    <message>
+        <source>Analog</source>
+        <translation>Analog</translation>
+    </message>
+    <message>
+        <source>Announced number</source>
+        <translation>Angesagte Rufnummer</translation>
+    </message>
+    <message>
+        <source>Another &amp;day…</source>
+        <translation>&amp;Umterminieren…</translation>
+    </message>
+    <message>
+        <source>Another day</source>
+        <translation>Umterminieren</translation>
+    </message>
+    <message>
+        <source>Answers</source>
+        <translation>Antwortet auf</translation>
+    </message>
+    <message>
+        <source>Any criterion</source>
+        <translation>Jedes Kriterium</translation>
+    </message>
+    <message>
+        <source>Any outcome</source>
+        <translation>Jedes Ergebnis</translation>
+    </message>
+    <message>
+        <source>Appointment</source>
+        <translation>Termin</translation>
+    </message>
+    <message>
+        <source>Appointment: %1</source>
+        <translation>Termin: %1</translation>
+    </message>
+    <message>
+        <source>Are both B channels busy? Otherwise trunks are full: try again</source>
+        <translation>Sind beide B-Kanäle belegt? Sonst sind die Bündel voll: noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>Area code</source>
+        <translation>Vorwahl</translation>
+    </message>
+    <message>
+        <source>Area code %1 %2: confirm it with the provider</source>
+        <translation>Vorwahl %1 %2: beim Anbieter bestätigen lassen</translation>
+    </message>
+    <message>
+        <source>Area code %1 %2: confirm it with the provider.</source>
+        <translation>Vorwahl %1 %2: beim Anbieter bestätigen lassen.</translation>
+    </message>
+    <message>
+        <source>Area code %1 (%2) cannot be, it begins with 2 to 9%3</source>
+        <translation>Vorwahl %1 (%2) ist nicht möglich, sie beginnt mit 2 bis 9%3</translation>
+    </message>
+    <message>
+        <source>Area code %1 (%2) cannot be, it is a service number</source>
+        <translation>Vorwahl %1 (%2) ist nicht möglich: eine Sondernummer</translation>
+    </message>
+    <message>
+        <source>Area code %1 (%2) is held for expansion and not given out: confirm it with the provider</source>
+        <translation>Vorwahl %1 (%2) ist für Erweiterungen zurückgehalten und nicht vergeben: beim Anbieter bestätigen lassen</translation>
+    </message>
+    <message>
+        <source>Area code %1 is held for expansion and not given out: confirm it with the provider.</source>
+        <translation>Vorwahl %1 ist für Erweiterungen zurückgehalten und nicht vergeben: beim Anbieter bestätigen lassen.</translation>
+    </message>
+    <message>
+        <source>Area code %1 of office %2 became %3</source>
+        <translation>Vorwahl %1 der Vermittlungsstelle %2 wurde zu %3</translation>
+    </message>
+    <message>
+        <source>Arrived at</source>
+        <translation>Angekommen um</translation>
+    </message>
+    <message>
+        <source>As labelled, until the office confirms it: %1.</source>
+        <translation>Laut Etikett, bis das Büro es bestätigt: %1.</translation>
+    </message>
+    <message>
+        <source>Ask for any channel; look for a B channel that hangs</source>
+        <translation>Einen beliebigen Kanal verlangen; nach einem hängenden B-Kanal suchen</translation>
+    </message>
+    <message>
+        <source>Ask the serving office for an unrestricted path.</source>
+        <translation>Bei der Vermittlungsstelle einen uneingeschränkten Weg verlangen.</translation>
+    </message>
+    <message>
+        <source>Assign</source>
+        <translation>Zuweisen</translation>
+    </message>
+    <message>
+        <source>At risk</source>
+        <translation>Gefährdet</translation>
+    </message>
+    <message>
+        <source>At risk: due within two working days, and not accepted. %1</source>
+        <translation>Gefährdet: in zwei Arbeitstagen fällig und nicht abgenommen. %1</translation>
+    </message>
+    <message>
+        <source>At start-up: the SPID is wrong. Otherwise check the digits of number and bearer</source>
+        <translation>Beim Start: die SPID ist falsch. Sonst die Ziffern der Rufnummer und den Übermittlungsdienst prüfen</translation>
+    </message>
+    <message>
+        <source>Audit</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Audit of identifiers</source>
+        <translation>Prüfung der Kennungen</translation>
+    </message>
+    <message>
+        <source>Away</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>Back to the job</source>
+        <translation>Zurück zum Auftrag</translation>
+    </message>
+    <message>
+        <source>Back; between the board and the last job</source>
+        <translation>Zurück; zwischen Tafel und letztem Auftrag</translation>
+    </message>
+    <message>
+        <source>Balance</source>
+        <translation>Symmetrie</translation>
+    </message>
+    <message>
+        <source>Basic rate (2B+D)</source>
+        <translation>Basisanschluss (2B+D)</translation>
+    </message>
+    <message>
+        <source>Bearer capability not authorised</source>
+        <translation>Übermittlungsdienst nicht berechtigt</translation>
+    </message>
+    <message>
+        <source>Bearer capability not implemented</source>
+        <translation>Übermittlungsdienst nicht implementiert</translation>
+    </message>
+    <message>
+        <source>Bearer capability not presently available</source>
+        <translation>Übermittlungsdienst zurzeit nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>Because</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>Before climbing a wood pole</source>
+        <translation>Vor dem Besteigen eines Holzmasts</translation>
+    </message>
+    <message>
+        <source>Before the errors were sent there were %1 quiet seconds; at least %2 s are needed.</source>
+        <translation>Ruhige Sekunden vor dem Einfügen der Fehler: %1; nötig sind mindestens %2 s.</translation>
+    </message>
+    <message>
+        <source>Before work on a pair that carries power for equipment along the way have it turned off and tagged at its source, and prove the pair dead with the meter. Restore it hands off; measure at guarded points.</source>
+        <translation>Vor der Arbeit an einer Doppelader, die Geräte unterwegs speist, die Speisung an der Quelle abschalten und kennzeichnen lassen und mit dem Messgerät prüfen, dass die Doppelader spannungsfrei ist. Beim Wiedereinschalten nichts berühren; an geschützten Punkten messen.</translation>
+    </message>
+    <message>
+        <source>Behind the + a country code and a number are needed</source>
+        <translation>Nach dem + sind Landeskennzahl und Rufnummer nötig</translation>
+    </message>
+    <message>
+        <source>Bit errors</source>
+        <translation>Bitfehler</translation>
+    </message>
+    <message>
+        <source>Bit errors %1 · errored seconds %2 · severely errored %3 · sync losses %4</source>
+        <translation>Bitfehler %1 · fehlerhafte Sekunden %2 · stark fehlerhafte %3 · Gleichlaufverluste %4</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Tafel</translation>
+    </message>
+    <message>
+        <source>Board: %1</source>
+        <translation>Tafel: %1</translation>
+    </message>
+    <message>
+        <source>Boards</source>
+        <translation>Tafeln</translation>
+    </message>
+    <message>
+        <source>Boards kept under names; columns and sort</source>
+        <translation>Gespeicherte Tafeln; Spalten und Sortierung</translation>
+    </message>
+    <message>
+        <source>Bonds and grounds of the cable's shield along the way.</source>
+        <translation>Verbindungen und Erdungen des Kabelschirms entlang der Strecke.</translation>
+    </message>
+    <message>
+        <source>Both are needed: the number and the code beside it.</source>
+        <translation>Beides wird gebraucht: die Nummer und der Code daneben.</translation>
+    </message>
+    <message>
+        <source>Bulk change</source>
+        <translation>Sammeländerung</translation>
+    </message>
+    <message>
+        <source>Bulk change…</source>
+        <translation>Sammeländerung …</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>By these records nothing is open on this order.</source>
+        <translation>Nach diesem Datenbestand ist an diesem Auftrag nichts offen.</translation>
+    </message>
+    <message>
+        <source>By whom</source>
+        <translation>Von wem</translation>
+    </message>
+    <message>
+        <source>C&amp;olumns</source>
+        <translation>&amp;Spalten</translation>
+    </message>
+    <message>
+        <source>CSV files (*.csv)</source>
+        <translation>CSV-Dateien (*.csv)</translation>
+    </message>
+    <message>
+        <source>CSV files (*.csv);;All files (*)</source>
+        <translation>CSV-Dateien (*.csv);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Cable</source>
+        <translation>Kabel</translation>
+    </message>
+    <message>
+        <source>Cable %1 (%2 in trouble)</source>
+        <translation>Kabel %1 (%2 gestört)</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation>Kalibriert</translation>
+    </message>
+    <message>
+        <source>Calibrated on</source>
+        <translation>Kalibriert am</translation>
+    </message>
+    <message>
+        <source>Calibration</source>
+        <translation>Kalibrierung</translation>
+    </message>
+    <message>
+        <source>Calibration due</source>
+        <translation>Kalibrierung fällig</translation>
+    </message>
+    <message>
+        <source>Call</source>
+        <translation>Anruf</translation>
+    </message>
+    <message>
+        <source>Call awarded, delivered in established channel</source>
+        <translation>Verbindung zugeteilt, im bestehenden Kanal übergeben</translation>
+    </message>
+    <message>
+        <source>Call identity in use</source>
+        <translation>Kennung der Verbindung schon benutzt</translation>
+    </message>
+    <message>
+        <source>Call rejected</source>
+        <translation>Verbindung abgewiesen</translation>
+    </message>
+    <message>
+        <source>Call rejected due to feature at destination</source>
+        <translation>Verbindung durch Leistungsmerkmal am Ziel abgewiesen</translation>
+    </message>
+    <message>
+        <source>Call the switch centre: it is not your wiring</source>
+        <translation>Den Vermittlungsbetrieb anrufen: an der Verkabelung liegt es nicht</translation>
+    </message>
+    <message>
+        <source>Call with that identity already cleared</source>
+        <translation>Verbindung mit dieser Kennung schon ausgelöst</translation>
+    </message>
+    <message>
+        <source>Calls</source>
+        <translation>Verbindungen</translation>
+    </message>
+    <message>
+        <source>Calls were made and received for every service that was ordered.</source>
+        <translation>Für jeden bestellten Dienst wurden Anrufe gemacht und angenommen.</translation>
+    </message>
+    <message>
+        <source>Cancel   Esc</source>
+        <translation>Abbrechen   Esc</translation>
+    </message>
+    <message>
+        <source>Cancelled</source>
+        <translation>Storniert</translation>
+    </message>
+    <message>
+        <source>Cannot be</source>
+        <translation>Nicht möglich</translation>
+    </message>
+    <message>
+        <source>Carrier serving area</source>
+        <translation>Carrier-Versorgungsbereich</translation>
+    </message>
+    <message>
+        <source>Cause</source>
+        <translation>Ursache</translation>
+    </message>
+    <message>
+        <source>Cause %1, %2 (%3). Check first: %4.</source>
+        <translation>Ursache %1, %2 (%3). Zuerst: %4.</translation>
+    </message>
+    <message>
+        <source>Cause %1: %2</source>
+        <translation>Ursache %1: %2</translation>
+    </message>
+    <message>
+        <source>Cause came</source>
+        <translation>Ursache kam</translation>
+    </message>
+    <message>
+        <source>Cause value</source>
+        <translation>Ursachenwert</translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation>Zertifikat</translation>
+    </message>
+    <message>
+        <source>Certificate %1 was issued again, signed: issue %2.</source>
+        <translation>Zertifikat %1 wurde unterschrieben neu ausgestellt: Ausfertigung %2.</translation>
+    </message>
+    <message>
+        <source>Certificate %1 was issued.</source>
+        <translation>Zertifikat %1 wurde ausgestellt.</translation>
+    </message>
+    <message>
+        <source>Certificate %1, code %2, issued %3%4; %5</source>
+        <translation>Zertifikat %1, Code %2, ausgestellt %3%4; %5</translation>
+    </message>
+    <message>
+        <source>Certificate %1, code %2.</source>
+        <translation>Zertifikat %1, Code %2.</translation>
+    </message>
+    <message>
+        <source>Certificate %1.</source>
+        <translation>Zertifikat %1.</translation>
+    </message>
+    <message>
+        <source>Certificates</source>
+        <translation>Zertifikate</translation>
+    </message>
+    <message>
+        <source>Certificates %1.</source>
+        <translation>Zertifikate %1.</translation>
+    </message>
+    <message>
+        <source>Certificates (*.pdf);;Text of a square (*.txt);;All files (*)</source>
+        <translation>Zertifikate (*.pdf);;Text eines QR-Codes (*.txt);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Certificates of</source>
+        <translation>Zertifikate für</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>Change order %1</source>
+        <translation>Auftrag %1 ändern</translation>
+    </message>
+    <message>
+        <source>Change that order</source>
+        <translation>Vorhandenen Auftrag ändern</translation>
+    </message>
+    <message>
+        <source>Change the order   Ctrl+S</source>
+        <translation>Auftrag ändern   Strg+S</translation>
+    </message>
+    <message>
+        <source>Change the order…</source>
+        <translation>Auftrag ändern …</translation>
+    </message>
+    <message>
+        <source>Change them</source>
+        <translation>Ändern</translation>
+    </message>
+    <message>
+        <source>Changes</source>
+        <translation>Änderungen</translation>
+    </message>
+    <message>
+        <source>Changes, notes, self-test</source>
+        <translation>Änderungen, Notizen, Selbsttest</translation>
+    </message>
+    <message>
+        <source>Channel</source>
+        <translation>Kanal</translation>
+    </message>
+    <message>
+        <source>Channel B1</source>
+        <translation>Kanal B1</translation>
+    </message>
+    <message>
+        <source>Channel B2</source>
+        <translation>Kanal B2</translation>
+    </message>
+    <message>
+        <source>Channel D</source>
+        <translation>Kanal D</translation>
+    </message>
+    <message>
+        <source>Channel type not implemented</source>
+        <translation>Kanaltyp nicht implementiert</translation>
+    </message>
+    <message>
+        <source>Channel unacceptable</source>
+        <translation>Kanal nicht annehmbar</translation>
+    </message>
+    <message>
+        <source>Character %1 is %2: %3</source>
+        <translation>Stelle %1 ist %2: %3</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Prüfen</translation>
+    </message>
+    <message>
+        <source>Check SPIDs, look up causes</source>
+        <translation>SPIDs prüfen, Ursachen nachschlagen</translation>
+    </message>
+    <message>
+        <source>Check a certificate</source>
+        <translation>Zertifikat prüfen</translation>
+    </message>
+    <message>
+        <source>Check a list</source>
+        <translation>Liste prüfen</translation>
+    </message>
+    <message>
+        <source>Check first: %1</source>
+        <translation>Zuerst prüfen: %1</translation>
+    </message>
+    <message>
+        <source>Check first: %1.</source>
+        <translation>Zuerst: %1.</translation>
+    </message>
+    <message>
+        <source>Check identifiers</source>
+        <translation>Kennungen prüfen</translation>
+    </message>
+    <message>
+        <source>Check in and out, and tell somebody where you are. Do not climb or enter alone.</source>
+        <translation>Ab- und zurückmelden und jemandem sagen, wo man ist. Nicht allein steigen oder einsteigen.</translation>
+    </message>
+    <message>
+        <source>Check package and feature; call the switch centre</source>
+        <translation>Paket und Leistungsmerkmal prüfen; den Vermittlungsbetrieb anrufen</translation>
+    </message>
+    <message>
+        <source>Check protocol variant and bearer</source>
+        <translation>Protokollvariante und Übermittlungsdienst prüfen</translation>
+    </message>
+    <message>
+        <source>Check that the leads of the meter do not touch, and that the far end is short-circuited, and read again.</source>
+        <translation>Prüfen, dass sich die Messleitungen nicht berühren und das ferne Ende kurzgeschlossen ist, und erneut ablesen.</translation>
+    </message>
+    <message>
+        <source>Check that the meter reads alternating voltage alone; if it stays, treat it as a foreign voltage.</source>
+        <translation>Prüfen, dass das Messgerät nur Wechselspannung anzeigt; bleibt es dabei, als Fremdspannung behandeln.</translation>
+    </message>
+    <message>
+        <source>Check the carrier code</source>
+        <translation>Die Kennzahl des Netzbetreibers prüfen</translation>
+    </message>
+    <message>
+        <source>Check the channel number; point-to-point and multipoint mixed up?</source>
+        <translation>Die Kanalnummer prüfen; Punkt-zu-Punkt und Mehrpunkt verwechselt?</translation>
+    </message>
+    <message>
+        <source>Check the choice of B or D channel in the terminal</source>
+        <translation>Im Endgerät die Wahl von B- oder D-Kanal prüfen</translation>
+    </message>
+    <message>
+        <source>Check the choice of long-distance carrier on the line</source>
+        <translation>Die Auswahl des Fernnetzbetreibers am Anschluss prüfen</translation>
+    </message>
+    <message>
+        <source>Check the closed-group index</source>
+        <translation>Den Index der geschlossenen Gruppe prüfen</translation>
+    </message>
+    <message>
+        <source>Check the closed-group or class settings</source>
+        <translation>Die Einstellungen der geschlossenen Gruppe oder der Klasse prüfen</translation>
+    </message>
+    <message>
+        <source>Check the closed-group settings</source>
+        <translation>Die Einstellungen der geschlossenen Gruppe prüfen</translation>
+    </message>
+    <message>
+        <source>Check the count of digits and the type of number</source>
+        <translation>Anzahl der Ziffern und Rufnummerntyp prüfen</translation>
+    </message>
+    <message>
+        <source>Check the digits dialled, and whether the number is built in the switch yet</source>
+        <translation>Die gewählten Ziffern prüfen, und ob die Rufnummer in der Vermittlung schon eingerichtet ist</translation>
+    </message>
+    <message>
+        <source>Check the identity of the parked call</source>
+        <translation>Die Kennung der geparkten Verbindung prüfen</translation>
+    </message>
+    <message>
+        <source>Check the level that is sent and the impedance that the set is set to, and read again.</source>
+        <translation>Sendepegel und eingestellte Impedanz des Geräts prüfen und erneut ablesen.</translation>
+    </message>
+    <message>
+        <source>Check the number, its prefix and the choice of carrier</source>
+        <translation>Rufnummer, Präfix und Auswahl des Netzbetreibers prüfen</translation>
+    </message>
+    <message>
+        <source>Check the packet parameters</source>
+        <translation>Die Paketparameter prüfen</translation>
+    </message>
+    <message>
+        <source>Check the protocol variant in the terminal</source>
+        <translation>Die Protokollvariante im Endgerät prüfen</translation>
+    </message>
+    <message>
+        <source>Check the protocol variant; report with a trace</source>
+        <translation>Die Protokollvariante prüfen; mit einer Aufzeichnung melden</translation>
+    </message>
+    <message>
+        <source>Check the protocol variant; restart the terminal</source>
+        <translation>Die Protokollvariante prüfen; das Endgerät neu starten</translation>
+    </message>
+    <message>
+        <source>Check the protocol variant; the switch may not know the feature</source>
+        <translation>Die Protokollvariante prüfen; die Vermittlung kennt das Leistungsmerkmal vielleicht nicht</translation>
+    </message>
+    <message>
+        <source>Check the state of the packet or frame link</source>
+        <translation>Den Zustand der Paket- oder Frame-Verbindung prüfen</translation>
+    </message>
+    <message>
+        <source>Check, first things first</source>
+        <translation>Zu prüfen, Wichtigstes zuerst</translation>
+    </message>
+    <message>
+        <source>Choose a file…</source>
+        <translation>Datei wählen…</translation>
+    </message>
+    <message>
+        <source>Choose one on the board, or type its number there.</source>
+        <translation>Auf der Tafel einen wählen oder dort seine Nummer eingeben.</translation>
+    </message>
+    <message>
+        <source>Choose what it was.</source>
+        <translation>Wählen, was es war.</translation>
+    </message>
+    <message>
+        <source>Circuit</source>
+        <translation>Anschluss</translation>
+    </message>
+    <message>
+        <source>Circuit %1</source>
+        <translation>Anschluss %1</translation>
+    </message>
+    <message>
+        <source>Circuit %1 is of another kind of line or office.</source>
+        <translation>Anschluss %1 hat eine andere Leitungsart oder Vermittlungsstelle.</translation>
+    </message>
+    <message>
+        <source>Circuit and pair</source>
+        <translation>Anschluss und Doppelader</translation>
+    </message>
+    <message>
+        <source>Circuit noise</source>
+        <translation>Geräusch</translation>
+    </message>
+    <message>
+        <source>Circuit number</source>
+        <translation>Anschlussnummer</translation>
+    </message>
+    <message>
+        <source>Circuit, or any part of a number or name</source>
+        <translation>Anschluss oder Teil einer Nummer oder eines Namens</translation>
+    </message>
+    <message>
+        <source>Circuits</source>
+        <translation>Anschlüsse</translation>
+    </message>
+    <message>
+        <source>Circuits found</source>
+        <translation>Gefundene Anschlüsse</translation>
+    </message>
+    <message>
+        <source>Clear all</source>
+        <translation>Alle aufheben</translation>
+    </message>
+    <message>
+        <source>Clear search and filters   Esc</source>
+        <translation>Suche und Filter aufheben   Esc</translation>
+    </message>
+    <message>
+        <source>Clear the trouble and record the %1 again.</source>
+        <translation>Störung beheben und erneut erfassen: %1.</translation>
+    </message>
+    <message>
+        <source>Cleared trouble</source>
+        <translation>Behobene Störung</translation>
+    </message>
+    <message>
+        <source>Close the trouble</source>
+        <translation>Störung abschließen</translation>
+    </message>
+    <message>
+        <source>Closed hazard</source>
+        <translation>Behobene Gefahr</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Code</translation>
+    </message>
+    <message>
+        <source>Coil</source>
+        <translation>Pupinspule</translation>
+    </message>
+    <message>
+        <source>Coils</source>
+        <translation>Spulen</translation>
+    </message>
+    <message>
+        <source>Column</source>
+        <translation>Spalte</translation>
+    </message>
+    <message>
+        <source>Columns of the file</source>
+        <translation>Spalten der Datei</translation>
+    </message>
+    <message>
+        <source>Columns…</source>
+        <translation>Spalten …</translation>
+    </message>
+    <message>
+        <source>Compare the B channel asked for with what is provisioned</source>
+        <translation>Den verlangten B-Kanal mit dem eingerichteten vergleichen</translation>
+    </message>
+    <message>
+        <source>Compare variant, numbers and SPIDs of the order with what the office assigned.</source>
+        <translation>Variante, Rufnummern und SPIDs des Auftrags mit den Zuweisungen des Büros vergleichen.</translation>
+    </message>
+    <message>
+        <source>Complete the order</source>
+        <translation>Auftrag abschließen</translation>
+    </message>
+    <message>
+        <source>Complete the safety card before the first measurement.</source>
+        <translation>Die Sicherheitskarte vor der ersten Messung vervollständigen.</translation>
+    </message>
+    <message>
+        <source>Completed with the line's area code to %1</source>
+        <translation>Mit der Vorwahl des Anschlusses ergänzt zu %1</translation>
+    </message>
+    <message>
+        <source>Contact on site</source>
+        <translation>Ansprechperson vor Ort</translation>
+    </message>
+    <message>
+        <source>Contact: %1</source>
+        <translation>Kontakt: %1</translation>
+    </message>
+    <message>
+        <source>Copied: %1 settings.</source>
+        <translation>Kopierte Einstellungen: %1.</translation>
+    </message>
+    <message>
+        <source>Copies of certificates</source>
+        <translation>Zertifikatskopien</translation>
+    </message>
+    <message>
+        <source>Copy all (F6)</source>
+        <translation>Alles kopieren (F6)</translation>
+    </message>
+    <message>
+        <source>Correct (C)</source>
+        <translation>Korrigieren (C)</translation>
+    </message>
+    <message>
+        <source>Correct the identifiers of the order with the provider.</source>
+        <translation>Die Kennungen des Auftrags mit dem Anbieter berichtigen.</translation>
+    </message>
+    <message>
+        <source>Correct the protocol variant of the order.</source>
+        <translation>Die Protokollvariante des Auftrags berichtigen.</translation>
+    </message>
+    <message>
+        <source>Count the quiet seconds</source>
+        <translation>Ruhige Sekunden zählen</translation>
+    </message>
+    <message>
+        <source>Counted by</source>
+        <translation>Gezählt nach</translation>
+    </message>
+    <message>
+        <source>Crew and vehicle</source>
+        <translation>Trupp und Fahrzeug</translation>
+    </message>
+    <message>
+        <source>Crew: %1</source>
+        <translation>Trupp: %1</translation>
+    </message>
+    <message>
+        <source>Criteria</source>
+        <translation>Kriterien</translation>
+    </message>
+    <message>
+        <source>Criterion</source>
+        <translation>Kriterium</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter from any field of this part</source>
+        <translation>Strg+Eingabe aus jedem Feld dieses Teils</translation>
+    </message>
+    <message>
+        <source>Customer</source>
+        <translation>Kunde</translation>
+    </message>
+    <message>
+        <source>Customer and premises</source>
+        <translation>Kunde und Adresse</translation>
+    </message>
+    <message>
+        <source>DC</source>
+        <translation>DC</translation>
+    </message>
+    <message>
+        <source>DC resistance</source>
+        <translation>Gleichstromwiderstand</translation>
+    </message>
+    <message>
+        <source>DN</source>
+        <translation>DN</translation>
+    </message>
+    <message>
+        <source>Dangerous voltages that were read, and how each was closed</source>
+        <translation>Gefährliche Spannungen, die gemessen wurden, und wie jede behoben wurde</translation>
+    </message>
+    <message>
+        <source>Data rate</source>
+        <translation>Datenrate</translation>
+    </message>
+    <message>
+        <source>Data that was sent over the line arrived with more errors than are allowed.</source>
+        <translation>Über die Leitung gesendete Daten kamen mit mehr Fehlern an als erlaubt.</translation>
+    </message>
+    <message>
+        <source>Data was sent over the line without a break and compared bit by bit.</source>
+        <translation>Daten wurden ohne Unterbrechung über die Leitung gesendet und Bit für Bit verglichen.</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Day lists</source>
+        <translation>Tageslisten</translation>
+    </message>
+    <message>
+        <source>Day list…</source>
+        <translation>Tagesliste…</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>Days, mean</source>
+        <translation>Tage, im Mittel</translation>
+    </message>
+    <message>
+        <source>Days, oldest</source>
+        <translation>Tage, höchstens</translation>
+    </message>
+    <message>
+        <source>Decide, and keep the decision</source>
+        <translation>Entscheiden und festhalten</translation>
+    </message>
+    <message>
+        <source>Delete on a row's kind takes the row out.</source>
+        <translation>Entf auf der Art einer Zeile entfernt die Zeile.</translation>
+    </message>
+    <message>
+        <source>Des&amp;k work…</source>
+        <translation>&amp;Büroarbeit…</translation>
+    </message>
+    <message>
+        <source>Desk entry</source>
+        <translation>Büroeintrag</translation>
+    </message>
+    <message>
+        <source>Desk work</source>
+        <translation>Büroarbeit</translation>
+    </message>
+    <message>
+        <source>Destination out of order</source>
+        <translation>Ziel gestört</translation>
+    </message>
+    <message>
+        <source>Detector check</source>
+        <translation>Erkennungsprüfung</translation>
+    </message>
+    <message>
+        <source>Detector check on %1</source>
+        <translation>Erkennungsprüfung auf %1</translation>
+    </message>
+    <message>
+        <source>Dial prefix</source>
+        <translation>Vorwahlziffer</translation>
+    </message>
+    <message>
+        <source>Dial tone</source>
+        <translation>Wählton</translation>
+    </message>
+    <message>
+        <source>Dial tone is heard when the receiver is lifted.</source>
+        <translation>Beim Abheben ist der Wählton zu hören.</translation>
+    </message>
+    <message>
+        <source>Digest of its record</source>
+        <translation>Hashwert seines Datensatzes</translation>
+    </message>
+    <message>
+        <source>Directory number</source>
+        <translation>Rufnummer</translation>
+    </message>
+    <message>
+        <source>Discard the draft</source>
+        <translation>Entwurf verwerfen</translation>
+    </message>
+    <message>
+        <source>Disconnect</source>
+        <translation>Abschaltung</translation>
+    </message>
+    <message>
+        <source>Dismiss</source>
+        <translation>Ausblenden</translation>
+    </message>
+    <message>
+        <source>Do no work on outside plant, protectors or inside wiring while a thunderstorm is near.</source>
+        <translation>Bei nahem Gewitter nicht am Leitungsnetz, an Ableitern oder an der Hausverkabelung arbeiten.</translation>
+    </message>
+    <message>
+        <source>Does not count (Del)</source>
+        <translation>Zählt nicht (Entf)</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Done already</source>
+        <translation>Schon erledigt</translation>
+    </message>
+    <message>
+        <source>Drawing of the pair</source>
+        <translation>Zeichnung der Doppelader</translation>
+    </message>
+    <message>
+        <source>Drawn</source>
+        <translation>Balken</translation>
+    </message>
+    <message>
+        <source>Drawn without the row that is not complete yet.</source>
+        <translation>Gezeichnet ohne die noch unvollständige Zeile.</translation>
+    </message>
+    <message>
+        <source>Drop a CSV file here, or choose one</source>
+        <translation>CSV-Datei hierher ziehen oder wählen</translation>
+    </message>
+    <message>
+        <source>Drop or add the leading 0 or 1</source>
+        <translation>Die führende 0 oder 1 weglassen oder hinzufügen</translation>
+    </message>
+    <message>
+        <source>Drop the file of a certificate here, or a text with what its square says.</source>
+        <translation>Datei eines Zertifikats hierher ziehen oder einen Text mit dem Inhalt seines QR-Codes.</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>Due date</source>
+        <translation>Fällig am</translation>
+    </message>
+    <message>
+        <source>E: one error · 1–9: so many · Backspace: take it back · S: sync lost, back · X: stop early</source>
+        <translation>E: ein Fehler · 1–9: so viele · Rücktaste: zurücknehmen · S: Gleichlauf weg, wieder da · X: vorzeitig beenden</translation>
+    </message>
+    <message>
+        <source>ETSI DSS1, point-to-multipoint</source>
+        <translation>ETSI DSS1, Mehrgeräteanschluss</translation>
+    </message>
+    <message>
+        <source>ETSI DSS1, point-to-point</source>
+        <translation>ETSI DSS1, Anlagenanschluss</translation>
+    </message>
+    <message>
+        <source>Each exception of the orders that are accepted with one, by the day of acceptance.</source>
+        <translation>Jede Ausnahme der Aufträge, die mit einer abgenommen sind, nach dem Tag der Abnahme.</translation>
+    </message>
+    <message>
+        <source>Each row gets its verdict here: error, warning or in order, with the reason and, where only one is possible, the repair.</source>
+        <translation>Jede Zeile bekommt hier ihr Ergebnis: Fehler, Warnung oder in Ordnung, mit dem Grund und, wo nur eine möglich ist, der Korrektur.</translation>
+    </message>
+    <message>
+        <source>Each terminal was given an address of its own on the line.</source>
+        <translation>Jedes Endgerät hat eine eigene Adresse am Anschluss erhalten.</translation>
+    </message>
+    <message>
+        <source>Element %1</source>
+        <translation>Element %1</translation>
+    </message>
+    <message>
+        <source>Ended at</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>Enough current reaches a telephone for it to work.</source>
+        <translation>Ein Telefon erhält genug Strom, um zu arbeiten.</translation>
+    </message>
+    <message>
+        <source>Enter a run made without this clock</source>
+        <translation>Messlauf ohne diese Uhr eintragen</translation>
+    </message>
+    <message>
+        <source>Enter shows the circuit with its whole life</source>
+        <translation>Eingabe zeigt den Anschluss mit seinem ganzen Verlauf</translation>
+    </message>
+    <message>
+        <source>Enter the make-up of the pair, or measure its resistance and loss.</source>
+        <translation>Den Leitungsaufbau der Doppelader eingeben oder ihren Widerstand und ihre Dämpfung messen.</translation>
+    </message>
+    <message>
+        <source>Enter the make-up of the pair, or measure its resistance.</source>
+        <translation>Den Leitungsaufbau der Doppelader eingeben oder ihren Widerstand messen.</translation>
+    </message>
+    <message>
+        <source>Error test</source>
+        <translation>Fehlermessung</translation>
+    </message>
+    <message>
+        <source>Error-rate run</source>
+        <translation>Messlauf</translation>
+    </message>
+    <message>
+        <source>Errored seconds</source>
+        <translation>Fehlerhafte Sekunden</translation>
+    </message>
+    <message>
+        <source>Errors</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>Errors per second</source>
+        <translation>Fehler je Sekunde</translation>
+    </message>
+    <message>
+        <source>Errors sent %1 times, every one seen, counters cleared.</source>
+        <translation>%1-mal Fehler eingefügt, jeder gesehen, Zähler zurückgesetzt.</translation>
+    </message>
+    <message>
+        <source>Errors were seen before any was sent on purpose: the line makes errors.</source>
+        <translation>Es wurden Fehler gesehen, bevor einer absichtlich eingefügt wurde: die Leitung erzeugt Fehler.</translation>
+    </message>
+    <message>
+        <source>Errors were sent %1 times and %2 bit errors in %3 errored seconds were seen, more than were sent: the line makes errors.</source>
+        <translation>Es wurden %1-mal Fehler eingefügt und %2 Bitfehler in %3 fehlerhaften Sekunden gesehen, mehr als eingefügt: die Leitung erzeugt Fehler.</translation>
+    </message>
+    <message>
+        <source>Errors were sent %1 times and %2 bit errors in %3 errored seconds were seen: not every one was seen.</source>
+        <translation>Es wurden %1-mal Fehler eingefügt und %2 Bitfehler in %3 fehlerhaften Sekunden gesehen: nicht jeder wurde gesehen.</translation>
+    </message>
+    <message>
+        <source>Errors were sent on purpose before the test, and the test set did not see each one.</source>
+        <translation>Vor der Messung wurden absichtlich Fehler eingefügt, und das Prüfgerät hat nicht jeden gesehen.</translation>
+    </message>
+    <message>
+        <source>Errors were sent on purpose before the test, and the test set saw each one.</source>
+        <translation>Vor der Messung wurden absichtlich Fehler eingefügt, und das Prüfgerät hat jeden gesehen.</translation>
+    </message>
+    <message>
+        <source>Events</source>
+        <translation>Ereignisse</translation>
+    </message>
+    <message>
+        <source>Every identifier fits the variant %1.</source>
+        <translation>Jede Kennung passt zur Variante %1.</translation>
+    </message>
+    <message>
+        <source>Every installer</source>
+        <translation>Alle Monteure</translation>
+    </message>
+    <message>
+        <source>Every office</source>
+        <translation>Alle Vermittlungsstellen</translation>
+    </message>
+    <message>
+        <source>Every order, where it stands and why</source>
+        <translation>Jeder Auftrag, wo er steht und warum</translation>
+    </message>
+    <message>
+        <source>Every pair is live until measured</source>
+        <translation>Jede Doppelader steht unter Spannung, bis gemessen ist</translation>
+    </message>
+    <message>
+        <source>Every rule is met</source>
+        <translation>Alle Regeln sind erfüllt</translation>
+    </message>
+    <message>
+        <source>Everything in %1 is in the records.</source>
+        <translation>Alles aus %1 ist im Datenbestand.</translation>
+    </message>
+    <message>
+        <source>Excepted</source>
+        <translation>Ausgenommen</translation>
+    </message>
+    <message>
+        <source>Excepted by %1: %2</source>
+        <translation>Ausnahme durch %1: %2</translation>
+    </message>
+    <message>
+        <source>Exception</source>
+        <translation>Ausnahme</translation>
+    </message>
+    <message>
+        <source>Exception by a supervisor</source>
+        <translation>Ausnahme durch die Aufsicht</translation>
+    </message>
+    <message>
+        <source>Exceptions</source>
+        <translation>Ausnahmen</translation>
+    </message>
+    <message>
+        <source>Exchange routing error</source>
+        <translation>Fehler der Leitweglenkung</translation>
+    </message>
+    <message>
+        <source>Export the circuit…</source>
+        <translation>Anschluss ausgeben…</translation>
+    </message>
+    <message>
+        <source>Export what the board shows</source>
+        <translation>Ausgeben, was die Tafel zeigt</translation>
+    </message>
+    <message>
+        <source>Eye protection</source>
+        <translation>Augenschutz</translation>
+    </message>
+    <message>
+        <source>Facility rejected</source>
+        <translation>Leistungsmerkmal abgewiesen</translation>
+    </message>
+    <message>
+        <source>Failed too</source>
+        <translation>Auch fehlgeschlagen</translation>
+    </message>
+    <message>
+        <source>Failing criteria</source>
+        <translation>Nicht erfüllte Kriterien</translation>
+    </message>
+    <message>
+        <source>Far end</source>
+        <translation>Gegenstelle</translation>
+    </message>
+    <message>
+        <source>Feeder pair</source>
+        <translation>Doppelader im Hauptkabel</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Messgröße</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>Zahlen</translation>
+    </message>
+    <message>
+        <source>Figures then and today</source>
+        <translation>Werte damals und heute</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source>Filled with the entry of %1. What you record takes its place; that one stays on record as corrected.</source>
+        <translation>Ausgefüllt mit dem Eintrag von %1. Was Sie erfassen, tritt an seine Stelle; er bleibt als korrigiert erhalten.</translation>
+    </message>
+    <message>
+        <source>Filled with what was recorded. What you record takes its place; that one stays on record as corrected.</source>
+        <translation>Ausgefüllt mit dem Erfassten. Was Sie erfassen, tritt an seine Stelle; es bleibt als korrigiert erhalten.</translation>
+    </message>
+    <message>
+        <source>Find and mend the cause, and record what was done.</source>
+        <translation>Die Ursache finden und beheben und erfassen, was getan wurde.</translation>
+    </message>
+    <message>
+        <source>Find and mend the cause, record what was done, then make the run again.</source>
+        <translation>Die Ursache finden und beheben, erfassen, was getan wurde, dann den Messlauf wiederholen.</translation>
+    </message>
+    <message>
+        <source>Find and mend what makes the errors: loss and noise of the pair, its joints and the drop; then make the detector check again.</source>
+        <translation>Finden und beheben, was die Fehler erzeugt: Dämpfung und Geräusch der Doppelader, ihre Spleißstellen und die Hauszuführung; dann die Erkennungsprüfung wiederholen.</translation>
+    </message>
+    <message>
+        <source>Find by any number or name</source>
+        <translation>Nach beliebiger Nummer oder Namen suchen</translation>
+    </message>
+    <message>
+        <source>Find by any number or name   ( / )</source>
+        <translation>Beliebige Nummer oder Namen suchen   ( / )</translation>
+    </message>
+    <message>
+        <source>Find orders by any number or name</source>
+        <translation>Aufträge nach beliebiger Nummer oder Namen suchen</translation>
+    </message>
+    <message>
+        <source>Find out why the %1 failed and try it again.</source>
+        <translation>Grund des Fehlschlags finden und erneut versuchen: %1.</translation>
+    </message>
+    <message>
+        <source>Find the cross with a working pair and have it cleared, then make a new card.</source>
+        <translation>Die Berührung mit einer beschalteten Doppelader suchen und beseitigen lassen, dann eine neue Karte anlegen.</translation>
+    </message>
+    <message>
+        <source>Findings of the audit</source>
+        <translation>Befunde der Prüfung</translation>
+    </message>
+    <message>
+        <source>Findings of the import</source>
+        <translation>Befunde des Einlesens</translation>
+    </message>
+    <message>
+        <source>Finest wire</source>
+        <translation>Dünnster Draht</translation>
+    </message>
+    <message>
+        <source>Finest wire: %1 mm; the rule has no figure for wire finer than 26 AWG</source>
+        <translation>Dünnster Draht: %1 mm; für Draht dünner als 26 AWG hat die Regel keine Zahl</translation>
+    </message>
+    <message>
+        <source>First it is shown what would become of each line, old and new, and what cannot be. Open orders and lines in service are changed together, all or none; a supervisor does it, and it can be taken back as long as nothing was built on it.</source>
+        <translation>Zuerst wird gezeigt, was aus jedem Anschluss würde, alt und neu, und was nicht möglich ist. Offene Aufträge und Anschlüsse in Betrieb werden gemeinsam geändert, alle oder keiner; das tut die Aufsicht, und es lässt sich zurücknehmen, solange nichts darauf aufbaut.</translation>
+    </message>
+    <message>
+        <source>First load coil due at %1: it stands at %2, at most %3 away</source>
+        <translation>Erste Pupinspule bei %1 vorgesehen: sie steht bei %2, höchstens %3 daneben</translation>
+    </message>
+    <message>
+        <source>First open criterion</source>
+        <translation>Erstes offenes Kriterium</translation>
+    </message>
+    <message>
+        <source>First rows</source>
+        <translation>Erste Zeilen</translation>
+    </message>
+    <message>
+        <source>First visits, failing criteria, ages, exceptions, calibration, troubles</source>
+        <translation>Erste Einsätze, nicht erfüllte Kriterien, Alter, Ausnahmen, Kalibrierung, Störungen</translation>
+    </message>
+    <message>
+        <source>Folder</source>
+        <translation>Ordner</translation>
+    </message>
+    <message>
+        <source>Foreign battery: %1.</source>
+        <translation>Fremde Batterie: %1.</translation>
+    </message>
+    <message>
+        <source>Foreign voltage</source>
+        <translation>Fremdspannung</translation>
+    </message>
+    <message>
+        <source>Foreign voltage, alternating and direct, was measured between tip, ring and ground before anything was touched.</source>
+        <translation>Fremdspannung, Wechsel- und Gleichspannung, wurde zwischen a-Ader, b-Ader und Erde gemessen, bevor etwas berührt wurde.</translation>
+    </message>
+    <message>
+        <source>From number</source>
+        <translation>Von Rufnummer</translation>
+    </message>
+    <message>
+        <source>From the desk: %1</source>
+        <translation>Vom Büro: %1</translation>
+    </message>
+    <message>
+        <source>From the office</source>
+        <translation>Ab Vermittlungsstelle</translation>
+    </message>
+    <message>
+        <source>Genuine. %1</source>
+        <translation>Echt. %1</translation>
+    </message>
+    <message>
+        <source>Go there (F2)</source>
+        <translation>Dorthin (F2)</translation>
+    </message>
+    <message>
+        <source>Go to the entry of the next step</source>
+        <translation>Zur Eingabe des nächsten Schritts</translation>
+    </message>
+    <message>
+        <source>Good rows go in, bad ones are named here with row, column and reason, and can be written out again. First the serving offices, then the people and instruments, then the orders.</source>
+        <translation>Gute Zeilen werden aufgenommen, schlechte hier mit Zeile, Spalte und Grund genannt; sie lassen sich wieder ausgeben. Zuerst die Vermittlungsstellen, dann die Personen und Messgeräte, dann die Aufträge.</translation>
+    </message>
+    <message>
+        <source>Guard the opening at once when the cover comes off. Test the air every time before entry (oxygen 19.5 to 23.5 %, combustible gas under 10 % of the explosive limit) and ventilate. Somebody with first-aid training stays at hand where traffic, water, power cables, an explosive reading, poison or open flame make a hazard.</source>
+        <translation>Die Öffnung sofort sichern, wenn der Deckel abgenommen ist. Vor jedem Einstieg die Luft prüfen (Sauerstoff 19,5 bis 23,5 %, brennbares Gas unter 10 % der Explosionsgrenze) und lüften. Jemand mit Erste-Hilfe-Ausbildung bleibt in der Nähe, wo Verkehr, Wasser, Starkstromkabel, ein explosiver Messwert, Gift oder offene Flammen gefährden.</translation>
+    </message>
+    <message>
+        <source>HAZARD. %1</source>
+        <translation>GEFAHR. %1</translation>
+    </message>
+    <message>
+        <source>HAZARD: do not touch the pair</source>
+        <translation>GEFAHR: Doppelader nicht berühren</translation>
+    </message>
+    <message>
+        <source>HH:MM:SS</source>
+        <translation>HH:MM:SS</translation>
+    </message>
+    <message>
+        <source>Hand on</source>
+        <translation>Weitergeben</translation>
+    </message>
+    <message>
+        <source>Hand on a job that is not accepted</source>
+        <translation>Nicht abgenommenen Auftrag weitergeben</translation>
+    </message>
+    <message>
+        <source>Hand on order %1</source>
+        <translation>Auftrag %1 weitergeben</translation>
+    </message>
+    <message>
+        <source>Handed on</source>
+        <translation>Weitergegeben</translation>
+    </message>
+    <message>
+        <source>Handed on to</source>
+        <translation>Weitergegeben an</translation>
+    </message>
+    <message>
+        <source>Handed on to %1</source>
+        <translation>Weitergegeben an %1</translation>
+    </message>
+    <message>
+        <source>Handling strand near power wires</source>
+        <translation>Tragseil in der Nähe von Starkstromleitungen</translation>
+    </message>
+    <message>
+        <source>Have it turned off and tagged and prove the pair dead, then make a new card.</source>
+        <translation>Abschalten und kennzeichnen lassen und die Doppelader spannungsfrei nachweisen, dann eine neue Karte anlegen.</translation>
+    </message>
+    <message>
+        <source>Have the network announce the number of this pair.</source>
+        <translation>Die Rufnummer dieser Doppelader vom Netz ansagen lassen.</translation>
+    </message>
+    <message>
+        <source>Have the office assign another, or release the one that is in use.</source>
+        <translation>Vom Büro eine andere zuweisen oder die vergebene freigeben lassen.</translation>
+    </message>
+    <message>
+        <source>Have the office check pair and number: this may be another customer's line.</source>
+        <translation>Doppelader und Rufnummer vom Büro prüfen lassen: dies kann der Anschluss eines anderen Kunden sein.</translation>
+    </message>
+    <message>
+        <source>Have the office check the services of the line.</source>
+        <translation>Die Dienste des Anschlusses vom Büro prüfen lassen.</translation>
+    </message>
+    <message>
+        <source>Have the pair mended or another assigned, then record that it was changed.</source>
+        <translation>Die Doppelader instand setzen oder eine andere zuweisen lassen, dann die Änderung erfassen.</translation>
+    </message>
+    <message>
+        <source>Have the record of the pair mended.</source>
+        <translation>Die verzeichneten Angaben zur Doppelader berichtigen lassen.</translation>
+    </message>
+    <message>
+        <source>Hazard</source>
+        <translation>Gefahr</translation>
+    </message>
+    <message>
+        <source>Hazard: %1. Stop, move away, report.</source>
+        <translation>Gefahr: %1. Aufhören, weggehen, melden.</translation>
+    </message>
+    <message>
+        <source>Hazards</source>
+        <translation>Gefahren</translation>
+    </message>
+    <message>
+        <source>Head number</source>
+        <translation>Kopfnummer</translation>
+    </message>
+    <message>
+        <source>Head number and range are of a point-to-point line, and this order is for another.</source>
+        <translation>Kopfnummer und Nummernbereich gehören zu einem Punkt-zu-Punkt-Anschluss, und dieser Auftrag ist für einen anderen.</translation>
+    </message>
+    <message>
+        <source>Held</source>
+        <translation>Zurückgehalten</translation>
+    </message>
+    <message>
+        <source>Held, for identifiers in error or taken: %1.</source>
+        <translation>Zurückgehalten, weil Kennungen fehlerhaft oder vergeben sind: %1.</translation>
+    </message>
+    <message>
+        <source>Held: its identifiers are in error or taken</source>
+        <translation>Zurückgehalten: Kennungen fehlerhaft oder vergeben</translation>
+    </message>
+    <message>
+        <source>High &amp;contrast</source>
+        <translation>Hoher &amp;Kontrast</translation>
+    </message>
+    <message>
+        <source>High and low tones of a voice arrive about equally loud.</source>
+        <translation>Hohe und tiefe Töne einer Stimme kommen etwa gleich laut an.</translation>
+    </message>
+    <message>
+        <source>High tones of a voice arrive a little fainter than low ones.</source>
+        <translation>Hohe Töne einer Stimme kommen etwas leiser an als tiefe.</translation>
+    </message>
+    <message>
+        <source>High tones of a voice arrive fainter than low ones.</source>
+        <translation>Hohe Töne einer Stimme kommen leiser an als tiefe.</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Hold it beside the paper</source>
+        <translation>Mit dem Papier vergleichen</translation>
+    </message>
+    <message>
+        <source>Holds until</source>
+        <translation>Gilt bis</translation>
+    </message>
+    <message>
+        <source>How the TEI is set in the terminal.</source>
+        <translation>Wie der TEI im Endgerät eingestellt ist.</translation>
+    </message>
+    <message>
+        <source>How the hazard was closed</source>
+        <translation>Wie die Gefahr behoben wurde</translation>
+    </message>
+    <message>
+        <source>How the serving office has built the line.</source>
+        <translation>Wie die Vermittlungsstelle den Anschluss eingerichtet hat.</translation>
+    </message>
+    <message>
+        <source>How the terminal is set: automatic or fixed TEI as ordered, and no fixed TEI twice on the line.</source>
+        <translation>Wie das Endgerät eingestellt ist: TEI automatisch oder fest wie bestellt, und kein fester TEI zweimal am Anschluss.</translation>
+    </message>
+    <message>
+        <source>How the test is made</source>
+        <translation>So wird gemessen</translation>
+    </message>
+    <message>
+        <source>How the visit went</source>
+        <translation>Wie der Einsatz verlief</translation>
+    </message>
+    <message>
+        <source>Identified channel does not exist</source>
+        <translation>Angegebener Kanal existiert nicht</translation>
+    </message>
+    <message>
+        <source>Identifiers</source>
+        <translation>Kennungen</translation>
+    </message>
+    <message>
+        <source>Identifiers of the order</source>
+        <translation>Kennungen des Auftrags</translation>
+    </message>
+    <message>
+        <source>If another program has the records open, close it and try again. If the file is damaged, restore a backup (loopwright-cli restore). If a newer version made it, start that version.</source>
+        <translation>Hat ein anderes Programm den Datenbestand geöffnet, dieses schließen und erneut versuchen. Ist die Datei beschädigt, eine Sicherung wiederherstellen (loopwright-cli restore). Stammt sie von einer neueren Version, diese Version starten.</translation>
+    </message>
+    <message>
+        <source>Import</source>
+        <translation>Einlesen</translation>
+    </message>
+    <message>
+        <source>Import a file</source>
+        <translation>Datei einlesen</translation>
+    </message>
+    <message>
+        <source>Import a file of serving offices first, then one of orders; or add an order by hand.</source>
+        <translation>Zuerst eine Datei mit Vermittlungsstellen einlesen, dann eine mit Aufträgen; oder einen Auftrag von Hand anlegen.</translation>
+    </message>
+    <message>
+        <source>Import a file with the columns installer, name and role.</source>
+        <translation>Eine Datei mit den Spalten installer, name und role einlesen.</translation>
+    </message>
+    <message>
+        <source>Import a file with the columns instrument, serial, kind, calibrated_on and calibration_due.</source>
+        <translation>Eine Datei mit den Spalten instrument, serial, kind, calibrated_on und calibration_due einlesen.</translation>
+    </message>
+    <message>
+        <source>Import a file with the columns office, name, protocol_variant and test_lines.</source>
+        <translation>Eine Datei mit den Spalten office, name, protocol_variant und test_lines einlesen.</translation>
+    </message>
+    <message>
+        <source>Import a file…   Ctrl+I</source>
+        <translation>Datei einlesen…   Strg+I</translation>
+    </message>
+    <message>
+        <source>In a job: to the entry of the next step</source>
+        <translation>Im Auftrag: zur Eingabe des nächsten Schritts</translation>
+    </message>
+    <message>
+        <source>In a job: to the next line at the same premises</source>
+        <translation>Im Auftrag: zum nächsten Anschluss auf demselben Grundstück</translation>
+    </message>
+    <message>
+        <source>In order</source>
+        <translation>In Ordnung</translation>
+    </message>
+    <message>
+        <source>In the file</source>
+        <translation>In der Datei</translation>
+    </message>
+    <message>
+        <source>In the quiet seconds before the errors were sent there came %1: the line makes errors.</source>
+        <translation>%1 in den ruhigen Sekunden vor dem Einfügen der Fehler: die Leitung erzeugt Fehler.</translation>
+    </message>
+    <message>
+        <source>In the records as it stands here</source>
+        <translation>Im Datenbestand, so wie hier</translation>
+    </message>
+    <message>
+        <source>In the records, and held</source>
+        <translation>Im Datenbestand, aber zurückgehalten</translation>
+    </message>
+    <message>
+        <source>Incoming calls barred within closed user group</source>
+        <translation>Ankommende Verbindungen in der geschlossenen Benutzergruppe gesperrt</translation>
+    </message>
+    <message>
+        <source>Incompatible destination</source>
+        <translation>Unverträgliches Ziel</translation>
+    </message>
+    <message>
+        <source>Incomplete</source>
+        <translation>Unvollständig</translation>
+    </message>
+    <message>
+        <source>Incomplete: evidence is missing.</source>
+        <translation>Unvollständig: Nachweise fehlen.</translation>
+    </message>
+    <message>
+        <source>Inconsistency in outgoing access information</source>
+        <translation>Widerspruch in der abgehenden Zugangsinformation</translation>
+    </message>
+    <message>
+        <source>Information element non-existent</source>
+        <translation>Informationselement existiert nicht</translation>
+    </message>
+    <message>
+        <source>Inject errors on %1 and record what the test set saw.</source>
+        <translation>Auf %1 Fehler einfügen und erfassen, was das Prüfgerät gesehen hat.</translation>
+    </message>
+    <message>
+        <source>Inspect it. Test it as well where it is a dead end, carries only drops or fewer than ten wires, stands between long unguyed spans (over 165 ft) or at a downward change of grade, or where your work changes its tension.</source>
+        <translation>Den Mast ansehen. Ihn auch prüfen, wo er Endmast ist, nur Hauszuführungen oder weniger als zehn Drähte trägt, zwischen langen unverankerten Feldern (über 165 ft) oder an einem Gefälleknick steht, oder wo die Arbeit seinen Zug ändert.</translation>
+    </message>
+    <message>
+        <source>Inspect, set on firm ground, tie off. From 4 ft up, telecommunications work asks for fall protection.</source>
+        <translation>Prüfen, auf festen Grund stellen, anbinden. Ab 4 ft Höhe verlangt Fernmeldearbeit eine Absturzsicherung.</translation>
+    </message>
+    <message>
+        <source>Installer</source>
+        <translation>Monteur</translation>
+    </message>
+    <message>
+        <source>Installer %1 is not registered.</source>
+        <translation>Monteur %1 ist nicht eingetragen.</translation>
+    </message>
+    <message>
+        <source>Installers and other people</source>
+        <translation>Monteure und andere Personen</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Messgerät</translation>
+    </message>
+    <message>
+        <source>Instrument %1 is not registered.</source>
+        <translation>Messgerät %1 steht nicht im Register.</translation>
+    </message>
+    <message>
+        <source>Instrument %1 was not within its calibration on %2.</source>
+        <translation>Messgerät %1 war am %2 nicht gültig kalibriert.</translation>
+    </message>
+    <message>
+        <source>Instrument %1 was within its calibration on %2.</source>
+        <translation>Messgerät %1 war am %2 gültig kalibriert.</translation>
+    </message>
+    <message>
+        <source>Instrument said</source>
+        <translation>Angabe des Messgeräts</translation>
+    </message>
+    <message>
+        <source>Instrument that the readings are made with</source>
+        <translation>Messgerät, mit dem gemessen wird</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Messgeräte</translation>
+    </message>
+    <message>
+        <source>Instruments by the day on which their calibration is due, and how many open orders have evidence made with them. An instrument belongs to no office, installer, cable or variant.</source>
+        <translation>Messgeräte nach dem Tag, an dem ihre Kalibrierung fällig ist, und wie viele offene Aufträge mit ihnen gemacht wurden. Ein Messgerät gehört zu keiner Vermittlungsstelle, keinem Monteur, Kabel und keiner Variante.</translation>
+    </message>
+    <message>
+        <source>Insulation</source>
+        <translation>Isolation</translation>
+    </message>
+    <message>
+        <source>Insulation of the pair and its shield's ground.</source>
+        <translation>Isolation der Doppelader und Erdung ihres Schirms.</translation>
+    </message>
+    <message>
+        <source>Insulation tests</source>
+        <translation>Isolationsmessungen</translation>
+    </message>
+    <message>
+        <source>Interworking, unspecified</source>
+        <translation>Netzübergang, nicht näher bestimmt</translation>
+    </message>
+    <message>
+        <source>Invalid call reference</source>
+        <translation>Ungültige Verbindungskennung</translation>
+    </message>
+    <message>
+        <source>Invalid information element contents</source>
+        <translation>Ungültiger Inhalt eines Informationselements</translation>
+    </message>
+    <message>
+        <source>Invalid message, unspecified</source>
+        <translation>Ungültige Nachricht, nicht näher bestimmt</translation>
+    </message>
+    <message>
+        <source>Invalid number format (incomplete)</source>
+        <translation>Ungültiges Rufnummernformat (unvollständig)</translation>
+    </message>
+    <message>
+        <source>Invalid transit network selection</source>
+        <translation>Ungültige Auswahl des Transitnetzes</translation>
+    </message>
+    <message>
+        <source>Is it the pair of the order, free of load coils?</source>
+        <translation>Ist es die Doppelader des Auftrags, ohne Pupinspulen?</translation>
+    </message>
+    <message>
+        <source>Is it the pair of the order? Look for taps and coils on record.</source>
+        <translation>Ist es die Doppelader des Auftrags? Nach verzeichneten Stichleitungen und Pupinspulen sehen.</translation>
+    </message>
+    <message>
+        <source>Is the pair connected to the line equipment of the order?</source>
+        <translation>Ist die Doppelader mit der Teilnehmerschaltung des Auftrags verbunden?</translation>
+    </message>
+    <message>
+        <source>Is the protocol variant in the terminal wrong?</source>
+        <translation>Ist die Protokollvariante im Endgerät falsch?</translation>
+    </message>
+    <message>
+        <source>Issue it and print…</source>
+        <translation>Ausstellen und drucken…</translation>
+    </message>
+    <message>
+        <source>Issue it and save the PDF</source>
+        <translation>Ausstellen und PDF speichern</translation>
+    </message>
+    <message>
+        <source>Issue it signed and print…</source>
+        <translation>Unterschrieben ausstellen und drucken…</translation>
+    </message>
+    <message>
+        <source>Issue it signed and save the PDF</source>
+        <translation>Unterschrieben ausstellen und PDF speichern</translation>
+    </message>
+    <message>
+        <source>Issue the set and print…</source>
+        <translation>Satz ausstellen und drucken…</translation>
+    </message>
+    <message>
+        <source>Issue the set and save it</source>
+        <translation>Satz ausstellen und speichern</translation>
+    </message>
+    <message>
+        <source>Issued</source>
+        <translation>Ausgestellt</translation>
+    </message>
+    <message>
+        <source>Issued, and the evidence is another one since: issue it anew; the new one takes the place of that one.</source>
+        <translation>Ausgestellt, aber die Nachweise sind seither andere: neu ausstellen; das neue ersetzt das bisherige.</translation>
+    </message>
+    <message>
+        <source>Issued. Complete the order.</source>
+        <translation>Ausgestellt. Auftrag abschließen.</translation>
+    </message>
+    <message>
+        <source>Issued. Complete the order; a further issue is a copy with the same number.</source>
+        <translation>Ausgestellt. Auftrag abschließen; eine weitere Ausfertigung ist eine Kopie mit derselben Nummer.</translation>
+    </message>
+    <message>
+        <source>It can be closed as it is; what is not shown is told.</source>
+        <translation>Abschließen geht auch so; was nicht nachgewiesen ist, wird genannt.</translation>
+    </message>
+    <message>
+        <source>It can be issued when the order is accepted.</source>
+        <translation>Ausstellen geht, sobald der Auftrag abgenommen ist.</translation>
+    </message>
+    <message>
+        <source>It cannot be read as a number: %1.</source>
+        <translation>Nicht als Rufnummer lesbar: %1.</translation>
+    </message>
+    <message>
+        <source>It ends for every line here; still open: %1.</source>
+        <translation>Er endet für jeden Anschluss hier; noch offen: %1.</translation>
+    </message>
+    <message>
+        <source>It ends in %1, which a spreadsheet adds: leave that out</source>
+        <translation>Endet auf %1, wie es eine Tabellenkalkulation anfügt: weglassen</translation>
+    </message>
+    <message>
+        <source>It has other values. Open it to change it, or give this order another number.</source>
+        <translation>Er hat andere Werte. Öffnen Sie ihn zum Ändern, oder geben Sie diesem Auftrag eine andere Nummer.</translation>
+    </message>
+    <message>
+        <source>It holds</source>
+        <translation>Inhalt</translation>
+    </message>
+    <message>
+        <source>It holds %1, which is no number of this line that moves.</source>
+        <translation>Enthält %1: keine Rufnummer dieses Anschlusses, die wechselt.</translation>
+    </message>
+    <message>
+        <source>It holds area code %1 and is kept: whether the switch takes it as it is, the provider says.</source>
+        <translation>Enthält die Vorwahl %1 und bleibt: ob die Vermittlung das so annimmt, sagt der Anbieter.</translation>
+    </message>
+    <message>
+        <source>It holds area code %1, but has no shape that is documented for %2: the provider's order paper says the new one.</source>
+        <translation>Enthält die Vorwahl %1, hat aber keine für %2 dokumentierte Form: die neue steht im Auftragsschreiben des Anbieters.</translation>
+    </message>
+    <message>
+        <source>It holds no longer. %1</source>
+        <translation>Es gilt nicht mehr. %1</translation>
+    </message>
+    <message>
+        <source>It holds no number, SPID or pair until this is mended:</source>
+        <translation>Er belegt keine Rufnummer, SPID oder Doppelader, bis dies behoben ist:</translation>
+    </message>
+    <message>
+        <source>It holds the number of terminal %1, whose SPID holds this one's: swap the two</source>
+        <translation>Enthält die Rufnummer von Endgerät %1, und dessen SPID die von diesem: beide tauschen</translation>
+    </message>
+    <message>
+        <source>It is dated %1, before the hazard was read (%2): it closes nothing.</source>
+        <translation>Der Eintrag ist vom %1, die Gefahr wurde erst danach gemessen (%2): damit ist nichts behoben.</translation>
+    </message>
+    <message>
+        <source>It is not signed yet: %1. Sign it, or issue it once more to leave it unsigned; the paper then says so, and can be signed later as a further issue.</source>
+        <translation>Noch nicht unterschrieben: %1. Unterschreiben, oder noch einmal ausstellen, um es ohne Unterschrift zu lassen; das Papier sagt es dann und kann später als weitere Ausfertigung unterschrieben werden.</translation>
+    </message>
+    <message>
+        <source>It no longer counts. The entry stays on record with your reason.</source>
+        <translation>Der Eintrag zählt nicht mehr. Er bleibt mit Ihrer Begründung erhalten.</translation>
+    </message>
+    <message>
+        <source>It rang: answer it</source>
+        <translation>Es hat geklingelt: annehmen</translation>
+    </message>
+    <message>
+        <source>It repeats %1.</source>
+        <translation>Wiederholung von %1.</translation>
+    </message>
+    <message>
+        <source>It says that nothing was found, and beside it what was done: nothing counts as done, and the next run counts only without any error. If something was done, record what it was.</source>
+        <translation>Angegeben ist, dass nichts gefunden wurde, und daneben, was getan wurde: es gilt nichts als getan, und der nächste Messlauf zählt nur ganz ohne Fehler. Wurde etwas getan, erfassen, was es war.</translation>
+    </message>
+    <message>
+        <source>It stands with order %1, where the visit began.</source>
+        <translation>Es steht bei Auftrag %1, wo der Einsatz begann.</translation>
+    </message>
+    <message>
+        <source>It takes the place of the entry that it corrects.</source>
+        <translation>Das tritt an die Stelle des korrigierten Eintrags.</translation>
+    </message>
+    <message>
+        <source>It was not heard which number the network announces on this pair.</source>
+        <translation>Es wurde nicht gehört, welche Rufnummer das Netz auf dieser Doppelader ansagt.</translation>
+    </message>
+    <message>
+        <source>It was not measured how loud a voice arrives.</source>
+        <translation>Es wurde nicht gemessen, wie laut eine Stimme ankommt.</translation>
+    </message>
+    <message>
+        <source>It was not measured how much power lines disturb the cable.</source>
+        <translation>Es wurde nicht gemessen, wie stark Starkstromleitungen das Kabel stören.</translation>
+    </message>
+    <message>
+        <source>It was not measured how quiet the line is.</source>
+        <translation>Es wurde nicht gemessen, wie still die Leitung ist.</translation>
+    </message>
+    <message>
+        <source>It was not measured whether high and low tones arrive alike.</source>
+        <translation>Es wurde nicht gemessen, ob hohe und tiefe Töne gleich ankommen.</translation>
+    </message>
+    <message>
+        <source>It was not measured which current reaches a telephone.</source>
+        <translation>Es wurde nicht gemessen, welchen Strom ein Telefon erhält.</translation>
+    </message>
+    <message>
+        <source>It was not shown how many errors the line makes.</source>
+        <translation>Es wurde nicht nachgewiesen, wie viele Fehler die Leitung erzeugt.</translation>
+    </message>
+    <message>
+        <source>It was not shown that dial tone is heard.</source>
+        <translation>Es wurde nicht nachgewiesen, dass der Wählton zu hören ist.</translation>
+    </message>
+    <message>
+        <source>It was not shown that each terminal has an address of its own.</source>
+        <translation>Es wurde nicht nachgewiesen, dass jedes Endgerät eine eigene Adresse hat.</translation>
+    </message>
+    <message>
+        <source>It was not shown that the line runs in step with the serving office.</source>
+        <translation>Es wurde nicht nachgewiesen, dass die Leitung mit der Vermittlungsstelle im Gleichlauf ist.</translation>
+    </message>
+    <message>
+        <source>It was not shown that the pair of wires is fit for this service.</source>
+        <translation>Es wurde nicht nachgewiesen, dass die Doppelader für diesen Dienst geeignet ist.</translation>
+    </message>
+    <message>
+        <source>It was not shown that the serving office recognises each terminal.</source>
+        <translation>Es wurde nicht nachgewiesen, dass die Vermittlungsstelle jedes Endgerät erkennt.</translation>
+    </message>
+    <message>
+        <source>It was not shown that the telephone rings.</source>
+        <translation>Es wurde nicht nachgewiesen, dass das Telefon klingelt.</translation>
+    </message>
+    <message>
+        <source>It was not shown that the test set would have seen an error.</source>
+        <translation>Es wurde nicht nachgewiesen, dass das Prüfgerät einen Fehler gesehen hätte.</translation>
+    </message>
+    <message>
+        <source>It was not shown that the test sets used were within their calibration.</source>
+        <translation>Es wurde nicht nachgewiesen, dass die benutzten Prüfgeräte gültig kalibriert waren.</translation>
+    </message>
+    <message>
+        <source>It was not shown whether the two wires are alike enough to keep hum out.</source>
+        <translation>Es wurde nicht nachgewiesen, ob die beiden Adern gleich genug sind, um Brummen fernzuhalten.</translation>
+    </message>
+    <message>
+        <source>It was not shown which way round the two wires are.</source>
+        <translation>Es wurde nicht nachgewiesen, wie herum die beiden Adern angeschlossen sind.</translation>
+    </message>
+    <message>
+        <source>It was read at: %1.</source>
+        <translation>Sie wurde hier gemessen: %1.</translation>
+    </message>
+    <message>
+        <source>It was read on pair %1.</source>
+        <translation>Sie wurde an Doppelader %1 gemessen.</translation>
+    </message>
+    <message>
+        <source>It was recorded, but the order cannot be read anew: %1</source>
+        <translation>Es wurde erfasst, aber der Auftrag lässt sich nicht neu lesen: %1</translation>
+    </message>
+    <message>
+        <source>It was said how the hazard read on %1 was closed.</source>
+        <translation>Wie die am %1 gemessene Gefahr behoben wurde, ist angegeben.</translation>
+    </message>
+    <message>
+        <source>It was said what was done after the failed run on %1.</source>
+        <translation>Was nach dem nicht bestandenen Messlauf auf %1 getan wurde, ist angegeben.</translation>
+    </message>
+    <message>
+        <source>It would be read as another number.</source>
+        <translation>Sie würde als andere Rufnummer gelesen.</translation>
+    </message>
+    <message>
+        <source>Its area code is not known: write all ten digits.</source>
+        <translation>Die Vorwahl ist nicht bekannt: alle zehn Ziffern schreiben.</translation>
+    </message>
+    <message>
+        <source>Its due date is on the board, but it holds no number, SPID or pair until this is mended:</source>
+        <translation>Er steht mit seinem Fälligkeitstag auf der Tafel, belegt aber keine Rufnummer, SPID oder Doppelader, bis dies behoben ist:</translation>
+    </message>
+    <message>
+        <source>Its totals contradict each other: %1.</source>
+        <translation>Seine Summen widersprechen einander: %1.</translation>
+    </message>
+    <message>
+        <source>JSON files (*.json)</source>
+        <translation>JSON-Dateien (*.json)</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Job %1</source>
+        <translation>Auftrag %1</translation>
+    </message>
+    <message>
+        <source>Job %1 cannot be opened</source>
+        <translation>Auftrag %1 lässt sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>Job line</source>
+        <translation>Schrittleiste</translation>
+    </message>
+    <message>
+        <source>Job line, %1</source>
+        <translation>Schrittleiste, %1</translation>
+    </message>
+    <message>
+        <source>Joints, taps and load coils of the pair.</source>
+        <translation>Spleißstellen, Stichleitungen und Pupinspulen der Doppelader.</translation>
+    </message>
+    <message>
+        <source>Judge its loops</source>
+        <translation>Leitungen beurteilen</translation>
+    </message>
+    <message>
+        <source>Judges every pair that an order holds, working or planned, by the newest make-up that was recorded of it: whether it carries basic rate, and which tap or coil to take out where it does not.</source>
+        <translation>Beurteilt jede Doppelader, die ein Auftrag belegt, in Betrieb oder geplant, nach dem zuletzt erfassten Leitungsaufbau: ob sie einen Basisanschluss trägt und, wenn nicht, welche Stichleitung oder Pupinspule zu entfernen ist.</translation>
+    </message>
+    <message>
+        <source>Just enough current reaches a telephone for it to work.</source>
+        <translation>Ein Telefon erhält gerade genug Strom, um zu arbeiten.</translation>
+    </message>
+    <message>
+        <source>Keep away and have the foreign voltage reported. When its source is found and cleared, record how, and make a new card.</source>
+        <translation>Abstand halten und die Fremdspannung melden lassen. Ist ihre Quelle gefunden und beseitigt, erfassen, wie, und eine neue Karte anlegen.</translation>
+    </message>
+    <message>
+        <source>Keep away from overhead power</source>
+        <translation>Abstand zu Freileitungen</translation>
+    </message>
+    <message>
+        <source>Keep the &amp;change</source>
+        <translation>Änderung s&amp;peichern</translation>
+    </message>
+    <message>
+        <source>Keep the &amp;change of “%1”</source>
+        <translation>Änderung von „%1“ s&amp;peichern</translation>
+    </message>
+    <message>
+        <source>Keep the approach distances to exposed power lines with your body and with anything that conducts and that you hold, carry or raise.</source>
+        <translation>Die Schutzabstände zu blanken Starkstromleitungen einhalten, mit dem Körper und mit allem Leitenden, das man hält, trägt oder hebt.</translation>
+    </message>
+    <message>
+        <source>Keep this board</source>
+        <translation>Diese Tafel speichern</translation>
+    </message>
+    <message>
+        <source>Key</source>
+        <translation>Kürzel</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tastenkürzel</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Kind of line</source>
+        <translation>Leitungsart</translation>
+    </message>
+    <message>
+        <source>Ladders and roofs</source>
+        <translation>Leitern und Dächer</translation>
+    </message>
+    <message>
+        <source>Last events</source>
+        <translation>Letzte Ereignisse</translation>
+    </message>
+    <message>
+        <source>Last order</source>
+        <translation>Zuletzt in</translation>
+    </message>
+    <message>
+        <source>Late</source>
+        <translation>Verspätet</translation>
+    </message>
+    <message>
+        <source>Late, share</source>
+        <translation>Verspätet, Anteil</translation>
+    </message>
+    <message>
+        <source>Layer 1</source>
+        <translation>Schicht 1</translation>
+    </message>
+    <message>
+        <source>Layer 1 at S/T</source>
+        <translation>Schicht 1 an S/T</translation>
+    </message>
+    <message>
+        <source>Layer 1 at U</source>
+        <translation>Schicht 1 an U</translation>
+    </message>
+    <message>
+        <source>Layer 2</source>
+        <translation>Schicht 2</translation>
+    </message>
+    <message>
+        <source>Layer 2 of %1</source>
+        <translation>Schicht 2, %1</translation>
+    </message>
+    <message>
+        <source>Layer 2 of the terminal, then noise on the loop.</source>
+        <translation>Schicht 2 des Endgeräts, dann Geräusch auf der Anschlussleitung.</translation>
+    </message>
+    <message>
+        <source>Layer 3</source>
+        <translation>Schicht 3</translation>
+    </message>
+    <message>
+        <source>Layer 3 of %1</source>
+        <translation>Schicht 3, %1</translation>
+    </message>
+    <message>
+        <source>Layer record</source>
+        <translation>Schichtzustand</translation>
+    </message>
+    <message>
+        <source>Layers 1 and 2 again, from the U interface upwards.</source>
+        <translation>Schicht 1 und 2 noch einmal, von der U-Schnittstelle aufwärts.</translation>
+    </message>
+    <message>
+        <source>Leave the pair alone until the foreign voltage is cleared.</source>
+        <translation>Die Doppelader nicht anfassen, bis die Fremdspannung beseitigt ist.</translation>
+    </message>
+    <message>
+        <source>Leaving</source>
+        <translation>Abfahrt</translation>
+    </message>
+    <message>
+        <source>Length of element %1</source>
+        <translation>Länge von Element %1</translation>
+    </message>
+    <message>
+        <source>Length of the run</source>
+        <translation>Dauer des Messlaufs</translation>
+    </message>
+    <message>
+        <source>Length, ft</source>
+        <translation>Länge, ft</translation>
+    </message>
+    <message>
+        <source>Length: ft, or m; coil: mH</source>
+        <translation>Länge: ft oder m; Spule: mH</translation>
+    </message>
+    <message>
+        <source>Let both sign, look at it, issue it.</source>
+        <translation>Beide unterschreiben lassen, ansehen, ausstellen.</translation>
+    </message>
+    <message>
+        <source>Life</source>
+        <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Grenzwert</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzwerte</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>Lines of the set</source>
+        <translation>Anschlüsse des Satzes</translation>
+    </message>
+    <message>
+        <source>Lists (*.csv *.txt);;All files (*)</source>
+        <translation>Listen (*.csv *.txt);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Load coils</source>
+        <translation>Pupinspulen</translation>
+    </message>
+    <message>
+        <source>Load coils due every %1: the farthest off is %2 % away, at most %3 %</source>
+        <translation>Pupinspulen alle %1 vorgesehen: größte Abweichung %2 %, höchstens %3 %</translation>
+    </message>
+    <message>
+        <source>Load coils: %1 on %2, as the rule asks beyond %3</source>
+        <translation>Pupinspulen: %1 auf %2, wie es die Regel über %3 verlangt</translation>
+    </message>
+    <message>
+        <source>Load coils: %1 on %2, as the rule asks up to %3</source>
+        <translation>Pupinspulen: %1 auf %2, wie es die Regel bis %3 verlangt</translation>
+    </message>
+    <message>
+        <source>Load coils: %1 on %2; the rule asks for none up to %3</source>
+        <translation>Pupinspulen: %1 auf %2; die Regel verlangt keine bis %3</translation>
+    </message>
+    <message>
+        <source>Load coils: %1 on %2; the rule asks for some beyond %3</source>
+        <translation>Pupinspulen: %1 auf %2; die Regel verlangt welche über %3</translation>
+    </message>
+    <message>
+        <source>Load coils: %1; a load coil stops basic rate altogether</source>
+        <translation>Pupinspulen: %1; schon eine macht den Basisanschluss unmöglich</translation>
+    </message>
+    <message>
+        <source>Load what columns stand for</source>
+        <translation>Spaltenzuordnung laden</translation>
+    </message>
+    <message>
+        <source>Load…</source>
+        <translation>Laden …</translation>
+    </message>
+    <message>
+        <source>Look among completed orders too</source>
+        <translation>Auch abgeschlossene Aufträge durchsuchen</translation>
+    </message>
+    <message>
+        <source>Look for a cross with a working pair or wet insulation; clear it before the line is handed over.</source>
+        <translation>Nach Berührung mit einer beschalteten Doppelader oder nasser Isolation suchen; vor der Übergabe des Anschlusses beseitigen.</translation>
+    </message>
+    <message>
+        <source>Look for power contact, a missing bond or an open shield; clear it before the line is handed over.</source>
+        <translation>Nach Starkstromberührung, fehlendem Potentialausgleich oder offenem Schirm suchen; vor der Übergabe des Anschlusses beseitigen.</translation>
+    </message>
+    <message>
+        <source>Look through all records</source>
+        <translation>Ganzen Datenbestand durchsehen</translation>
+    </message>
+    <message>
+        <source>Looks for every number, SPID and pair that two circuits hold, and for open orders whose identifiers are in error. Enter opens the circuit of a finding.</source>
+        <translation>Sucht jede Rufnummer, SPID und Doppelader, die zwei Anschlüsse belegen, und offene Aufträge mit fehlerhaften Kennungen. Eingabe öffnet den Anschluss eines Befunds.</translation>
+    </message>
+    <message>
+        <source>Loop</source>
+        <translation>Anschlussleitung</translation>
+    </message>
+    <message>
+        <source>Loop current</source>
+        <translation>Schleifenstrom</translation>
+    </message>
+    <message>
+        <source>Loop reading</source>
+        <translation>Messwert der Anschlussleitung</translation>
+    </message>
+    <message>
+        <source>Loop: make-up and prediction</source>
+        <translation>Anschlussleitung: Aufbau und Vorausberechnung</translation>
+    </message>
+    <message>
+        <source>Loopback at the NT</source>
+        <translation>Prüfschleife am NT</translation>
+    </message>
+    <message>
+        <source>Loops</source>
+        <translation>Leitungen</translation>
+    </message>
+    <message>
+        <source>Loops of an office</source>
+        <translation>Anschlussleitungen einer Vermittlungsstelle</translation>
+    </message>
+    <message>
+        <source>Loops of the office</source>
+        <translation>Anschlussleitungen der Vermittlungsstelle</translation>
+    </message>
+    <message>
+        <source>Loopwright</source>
+        <translation>Loopwright</translation>
+    </message>
+    <message>
+        <source>Loss and noise of the pair, then its joints and the drop.</source>
+        <translation>Dämpfung und Geräusch der Doppelader, dann ihre Spleißstellen und die Hauszuführung.</translation>
+    </message>
+    <message>
+        <source>Loss at 1004 Hz</source>
+        <translation>Dämpfung bei 1004 Hz</translation>
+    </message>
+    <message>
+        <source>Loss hot, dB</source>
+        <translation>Dämpfung warm, dB</translation>
+    </message>
+    <message>
+        <source>Loss, dB</source>
+        <translation>Dämpfung, dB</translation>
+    </message>
+    <message>
+        <source>Losses of sync</source>
+        <translation>Gleichlaufverluste</translation>
+    </message>
+    <message>
+        <source>Make SPIDs anew that hold the old code</source>
+        <translation>SPIDs mit der alten Vorwahl neu bilden</translation>
+    </message>
+    <message>
+        <source>Make a %1 and record it.</source>
+        <translation>Durchführen und erfassen: %1.</translation>
+    </message>
+    <message>
+        <source>Make a new safety card before the pair is touched.</source>
+        <translation>Eine neue Sicherheitskarte anlegen, bevor die Doppelader berührt wird.</translation>
+    </message>
+    <message>
+        <source>Make a run of %1 minutes on %2 without a break.</source>
+        <translation>Einen Messlauf von %1 Minuten ohne Unterbrechung auf %2 machen.</translation>
+    </message>
+    <message>
+        <source>Make of the NT</source>
+        <translation>Fabrikat des NT</translation>
+    </message>
+    <message>
+        <source>Make room on the disk, or see to it that you may write in this folder, and try again.</source>
+        <translation>Platz auf dem Datenträger schaffen oder für Schreibrechte in diesem Ordner sorgen, dann erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>Make the detector check again, then the run.</source>
+        <translation>Die Erkennungsprüfung wiederholen, dann den Messlauf.</translation>
+    </message>
+    <message>
+        <source>Make the detector check: quiet, inject, see, clear; then the run.</source>
+        <translation>Die Erkennungsprüfung machen: Ruhe abwarten, einfügen, sehen, zurücksetzen; dann den Messlauf.</translation>
+    </message>
+    <message>
+        <source>Make the safety card before the pair is touched.</source>
+        <translation>Die Sicherheitskarte anlegen, bevor die Doppelader berührt wird.</translation>
+    </message>
+    <message>
+        <source>Make-up (*.csv *.json)</source>
+        <translation>Leitungsaufbau (*.csv *.json)</translation>
+    </message>
+    <message>
+        <source>Make-up of</source>
+        <translation>Aufbau von</translation>
+    </message>
+    <message>
+        <source>Make-up of the pair</source>
+        <translation>Aufbau der Doppelader</translation>
+    </message>
+    <message>
+        <source>Mandatory information element missing</source>
+        <translation>Vorgeschriebenes Informationselement fehlt</translation>
+    </message>
+    <message>
+        <source>Manholes and vaults</source>
+        <translation>Schächte und Kabelkeller</translation>
+    </message>
+    <message>
+        <source>Many at once</source>
+        <translation>Viele auf einmal</translation>
+    </message>
+    <message>
+        <source>Marginal: %1</source>
+        <translation>Grenzwertig: %1</translation>
+    </message>
+    <message>
+        <source>Means</source>
+        <translation>Bedeutet</translation>
+    </message>
+    <message>
+        <source>Measure again with a registered instrument within its calibration, or record its later calibration.</source>
+        <translation>Erneut mit einem gültig kalibrierten Messgerät aus dem Register messen oder seine spätere Kalibrierung erfassen.</translation>
+    </message>
+    <message>
+        <source>Measure again with a registered instrument within its calibration: %1.</source>
+        <translation>Erneut mit einem gültig kalibrierten Messgerät aus dem Register messen: %1.</translation>
+    </message>
+    <message>
+        <source>Measure alternating and direct voltage of each wire to ground and between the wires, for power contact and induced voltage. Above the limit, or where the office does not explain what you read: stop, move away, report. A few volts on a dead pair are a trouble to clear, not a hazard.</source>
+        <translation>Wechsel- und Gleichspannung jeder Ader gegen Erde und zwischen den Adern messen, wegen Starkstromberührung und Beeinflussung. Über dem Grenzwert, oder wo die Vermittlungsstelle den Messwert nicht erklärt: aufhören, weggehen, melden. Wenige Volt auf einer toten Doppelader sind ein Fehler, keine Gefahr.</translation>
+    </message>
+    <message>
+        <source>Measure before touching</source>
+        <translation>Messen vor dem Berühren</translation>
+    </message>
+    <message>
+        <source>Measure the loss at %1, enter the make-up, or make the error-rate run.</source>
+        <translation>Die Dämpfung bei %1 messen, den Leitungsaufbau eingeben oder den Messlauf machen.</translation>
+    </message>
+    <message>
+        <source>Measure with it</source>
+        <translation>Damit messen</translation>
+    </message>
+    <message>
+        <source>Measured on the pair</source>
+        <translation>An der Doppelader gemessen</translation>
+    </message>
+    <message>
+        <source>Message not compatible with call state</source>
+        <translation>Nachricht passt nicht zum Verbindungszustand</translation>
+    </message>
+    <message>
+        <source>Message not compatible with state, or unknown</source>
+        <translation>Nachricht passt nicht zum Zustand oder ist unbekannt</translation>
+    </message>
+    <message>
+        <source>Message type non-existent or not implemented</source>
+        <translation>Nachrichtentyp existiert nicht oder ist nicht implementiert</translation>
+    </message>
+    <message>
+        <source>Message with unrecognised parameter discarded</source>
+        <translation>Nachricht mit unbekanntem Parameter verworfen</translation>
+    </message>
+    <message>
+        <source>Misdialled trunk prefix</source>
+        <translation>Falsch gewähltes Präfix</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Weiteres</translation>
+    </message>
+    <message>
+        <source>More errors were seen than were sent on purpose: the line makes errors.</source>
+        <translation>Es wurden mehr Fehler gesehen als absichtlich eingefügt: die Leitung erzeugt Fehler.</translation>
+    </message>
+    <message>
+        <source>Most likely %1: %2. It would give %3.</source>
+        <translation>Am wahrscheinlichsten: %1 (%2). Das ergäbe: %3.</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Umzug</translation>
+    </message>
+    <message>
+        <source>Move them</source>
+        <translation>Umterminieren</translation>
+    </message>
+    <message>
+        <source>NT supplied</source>
+        <translation>NT gestellt</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Name of the board:</source>
+        <translation>Name der Tafel:</translation>
+    </message>
+    <message>
+        <source>National ISDN, generic SPID format</source>
+        <translation>National ISDN, allgemeines SPID-Format</translation>
+    </message>
+    <message>
+        <source>Nearly as likely: %1.</source>
+        <translation>Fast so wahrscheinlich: %1.</translation>
+    </message>
+    <message>
+        <source>Neighbours</source>
+        <translation>Nachbarn</translation>
+    </message>
+    <message>
+        <source>Network out of order</source>
+        <translation>Netz gestört</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Neu</translation>
+    </message>
+    <message>
+        <source>New area code</source>
+        <translation>Neue Vorwahl</translation>
+    </message>
+    <message>
+        <source>New line</source>
+        <translation>Neuanschluss</translation>
+    </message>
+    <message>
+        <source>New order</source>
+        <translation>Neuer Auftrag</translation>
+    </message>
+    <message>
+        <source>New orders of the office would take the new variant.</source>
+        <translation>Neue Aufträge der Vermittlungsstelle bekämen die neue Variante.</translation>
+    </message>
+    <message>
+        <source>New protocol variant</source>
+        <translation>Neue Protokollvariante</translation>
+    </message>
+    <message>
+        <source>Newest</source>
+        <translation>Aktuell</translation>
+    </message>
+    <message>
+        <source>Next on this job</source>
+        <translation>Nächster Schritt</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>Als Nächstes: %1</translation>
+    </message>
+    <message>
+        <source>Next: issue the certificate.</source>
+        <translation>Als Nächstes: Zertifikat ausstellen.</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>Nein</translation>
+    </message>
+    <message>
+        <source>No %1 counts.</source>
+        <translation>Erfasst, zählt aber nicht: %1.</translation>
+    </message>
+    <message>
+        <source>No %1 was recorded.</source>
+        <translation>Nicht erfasst: %1.</translation>
+    </message>
+    <message>
+        <source>No North American number begins with 0: for another country type + and the country code</source>
+        <translation>Keine nordamerikanische Rufnummer beginnt mit 0: für ein anderes Land + und die Landeskennzahl eingeben</translation>
+    </message>
+    <message>
+        <source>No announced number was recorded.</source>
+        <translation>Es wurde keine angesagte Rufnummer erfasst.</translation>
+    </message>
+    <message>
+        <source>No answer from user (alerted)</source>
+        <translation>Teilnehmer antwortet nicht (gerufen)</translation>
+    </message>
+    <message>
+        <source>No call suspended</source>
+        <translation>Keine Verbindung geparkt</translation>
+    </message>
+    <message>
+        <source>No circuit/channel available</source>
+        <translation>Kein Kanal verfügbar</translation>
+    </message>
+    <message>
+        <source>No column stands for %1.</source>
+        <translation>Keine Spalte steht für %1.</translation>
+    </message>
+    <message>
+        <source>No criterion open</source>
+        <translation>Kein Kriterium offen</translation>
+    </message>
+    <message>
+        <source>No dangerous voltage was read.</source>
+        <translation>Es wurde keine gefährliche Spannung gemessen.</translation>
+    </message>
+    <message>
+        <source>No detector check came before the run, over the same channels and path, with the same instrument, on the same visit.</source>
+        <translation>Vor dem Messlauf gab es keine Erkennungsprüfung über dieselben Kanäle und denselben Weg, mit demselben Messgerät, beim selben Einsatz.</translation>
+    </message>
+    <message>
+        <source>No detector check on %1 counts.</source>
+        <translation>Auf %1 zählt keine Erkennungsprüfung.</translation>
+    </message>
+    <message>
+        <source>No detector check was made on %1.</source>
+        <translation>Auf %1 wurde keine Erkennungsprüfung gemacht.</translation>
+    </message>
+    <message>
+        <source>No dial tone was heard when the receiver was lifted.</source>
+        <translation>Beim Abheben war kein Wählton zu hören.</translation>
+    </message>
+    <message>
+        <source>No error was sent on purpose before the test.</source>
+        <translation>Vor der Messung wurde kein Fehler absichtlich eingefügt.</translation>
+    </message>
+    <message>
+        <source>No error was sent on purpose.</source>
+        <translation>Es wurde kein Fehler absichtlich eingefügt.</translation>
+    </message>
+    <message>
+        <source>No hazard is open.</source>
+        <translation>Keine Gefahr ist offen.</translation>
+    </message>
+    <message>
+        <source>No identifier is in error; %1 to confirm with the provider.</source>
+        <translation>Keine Kennung ist fehlerhaft; vom Anbieter zu bestätigen: %1.</translation>
+    </message>
+    <message>
+        <source>No instrument is said yet.</source>
+        <translation>Es ist noch kein Messgerät angegeben.</translation>
+    </message>
+    <message>
+        <source>No job is open</source>
+        <translation>Kein Auftrag ist geöffnet</translation>
+    </message>
+    <message>
+        <source>No line of this office is concerned.</source>
+        <translation>Kein Anschluss dieser Vermittlungsstelle ist betroffen.</translation>
+    </message>
+    <message>
+        <source>No office is registered yet</source>
+        <translation>Noch keine Vermittlungsstelle registriert</translation>
+    </message>
+    <message>
+        <source>No order holds a pair of %1.</source>
+        <translation>Kein Auftrag belegt eine Doppelader von %1.</translation>
+    </message>
+    <message>
+        <source>No order is behind %1</source>
+        <translation>Kein Auftrag zu %1</translation>
+    </message>
+    <message>
+        <source>No order is open</source>
+        <translation>Kein Auftrag ist offen</translation>
+    </message>
+    <message>
+        <source>No order matches</source>
+        <translation>Kein Auftrag passt</translation>
+    </message>
+    <message>
+        <source>No order of the records belongs to this report on these days.</source>
+        <translation>Kein Auftrag des Datenbestands gehört an diesen Tagen zu dieser Auswertung.</translation>
+    </message>
+    <message>
+        <source>No orders yet</source>
+        <translation>Noch keine Aufträge</translation>
+    </message>
+    <message>
+        <source>No other order is open at these premises.</source>
+        <translation>Auf diesem Grundstück ist kein anderer Auftrag offen.</translation>
+    </message>
+    <message>
+        <source>No protocol variant is given and the office has none.</source>
+        <translation>Es ist keine Protokollvariante angegeben, und die Vermittlungsstelle hat keine.</translation>
+    </message>
+    <message>
+        <source>No reading above the stop limits at %1; still treat it as live.</source>
+        <translation>Kein Messwert um %1 über den Stopp-Grenzwerten; trotzdem wie unter Spannung behandeln.</translation>
+    </message>
+    <message>
+        <source>No reading above the stop limits; still treat it as live.</source>
+        <translation>Kein Messwert über den Stopp-Grenzwerten; trotzdem wie unter Spannung behandeln.</translation>
+    </message>
+    <message>
+        <source>No reply came in time.</source>
+        <translation>Es kam nicht rechtzeitig eine Antwort.</translation>
+    </message>
+    <message>
+        <source>No reply came: layer 2 dropped, or noise on the wiring</source>
+        <translation>Keine Antwort: Schicht 2 ausgefallen oder Geräusch auf der Verkabelung</translation>
+    </message>
+    <message>
+        <source>No route to destination</source>
+        <translation>Kein Weg zum Ziel</translation>
+    </message>
+    <message>
+        <source>No route to specified transit network</source>
+        <translation>Kein Weg zum angegebenen Transitnetz</translation>
+    </message>
+    <message>
+        <source>No run goes on, and none waits to be recorded.</source>
+        <translation>Kein Messlauf ist im Gang, und keiner wartet auf das Erfassen.</translation>
+    </message>
+    <message>
+        <source>No run on %1 at %2 bit/s counts.</source>
+        <translation>Auf %1 zählt kein Messlauf mit %2 bit/s.</translation>
+    </message>
+    <message>
+        <source>No run on %1 at %2 bit/s was recorded.</source>
+        <translation>Auf %1 wurde kein Messlauf mit %2 bit/s erfasst.</translation>
+    </message>
+    <message>
+        <source>No safety card holds for this pair, this visit and this state of the feed.</source>
+        <translation>Für diese Doppelader, diesen Einsatz und diesen Zustand der Speisung gilt keine Sicherheitskarte.</translation>
+    </message>
+    <message>
+        <source>No safety card was made for this pair.</source>
+        <translation>Für diese Doppelader wurde keine Sicherheitskarte angelegt.</translation>
+    </message>
+    <message>
+        <source>No single error of the record explains what was measured: measure again, then look for a bad joint, the wrong pair, or several errors together.</source>
+        <translation>Kein einzelner Fehler im Datenbestand erklärt das Gemessene: noch einmal messen, dann nach einer schlechten Verbindungsstelle, der falschen Doppelader oder mehreren Fehlern zugleich suchen.</translation>
+    </message>
+    <message>
+        <source>No thunderstorm is near.</source>
+        <translation>Kein Gewitter ist in der Nähe.</translation>
+    </message>
+    <message>
+        <source>No user responding</source>
+        <translation>Keine Reaktion vom Teilnehmer</translation>
+    </message>
+    <message>
+        <source>No visit is going on.</source>
+        <translation>Kein Einsatz ist im Gang.</translation>
+    </message>
+    <message>
+        <source>No voltage from elsewhere is on the pair.</source>
+        <translation>Auf der Doppelader liegt keine fremde Spannung.</translation>
+    </message>
+    <message>
+        <source>Nobody any more</source>
+        <translation>Niemand mehr</translation>
+    </message>
+    <message>
+        <source>Nobody assigned</source>
+        <translation>Niemand zugewiesen</translation>
+    </message>
+    <message>
+        <source>Nobody is registered; import the people first (Records, Import a file)</source>
+        <translation>Niemand ist registriert; zuerst die Personen einlesen (Datenbestand, Datei einlesen)</translation>
+    </message>
+    <message>
+        <source>Nobody watched %1 of it while the program was not running: what the run proves, only the counters of the test set say.</source>
+        <translation>Unbeobachtet, weil das Programm nicht lief: %1. Was der Messlauf beweist, sagen nur die Zähler des Prüfgeräts.</translation>
+    </message>
+    <message>
+        <source>Non-existent closed user group</source>
+        <translation>Geschlossene Benutzergruppe existiert nicht</translation>
+    </message>
+    <message>
+        <source>Non-selected user clearing</source>
+        <translation>Auslösung bei nicht ausgewähltem Teilnehmer</translation>
+    </message>
+    <message>
+        <source>None yet</source>
+        <translation>Noch keine</translation>
+    </message>
+    <message>
+        <source>Normal call clearing</source>
+        <translation>Normale Auslösung</translation>
+    </message>
+    <message>
+        <source>Normal on packet calls; otherwise pass over it</source>
+        <translation>Bei Paketverbindungen normal; sonst übergehen</translation>
+    </message>
+    <message>
+        <source>Normal when two terminals answer</source>
+        <translation>Normal, wenn zwei Endgeräte annehmen</translation>
+    </message>
+    <message>
+        <source>Normal, unspecified</source>
+        <translation>Normal, nicht näher bestimmt</translation>
+    </message>
+    <message>
+        <source>Not accepted</source>
+        <translation>Nicht abgenommen</translation>
+    </message>
+    <message>
+        <source>Not accepted: a criterion is not met.</source>
+        <translation>Nicht abgenommen: Ein Kriterium ist nicht erfüllt.</translation>
+    </message>
+    <message>
+        <source>Not complete yet</source>
+        <translation>Noch nicht vollständig</translation>
+    </message>
+    <message>
+        <source>Not every ordered service was shown to work in a call.</source>
+        <translation>Nicht für jeden bestellten Dienst wurde durch einen Anruf nachgewiesen, dass er arbeitet.</translation>
+    </message>
+    <message>
+        <source>Not every row of %1 could be taken as it is.</source>
+        <translation>Nicht jede Zeile aus %1 ließ sich so aufnehmen, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>Not known. %1</source>
+        <translation>Unbekannt. %1</translation>
+    </message>
+    <message>
+        <source>Not met</source>
+        <translation>Nicht erfüllt</translation>
+    </message>
+    <message>
+        <source>Not signed by %1: signing makes a further issue of the same certificate.</source>
+        <translation>Unterschrift fehlt: %1. Wird sie geleistet, entsteht eine weitere Ausfertigung desselben Zertifikats.</translation>
+    </message>
+    <message>
+        <source>Not taken back: %1 %2</source>
+        <translation>Nicht rückgängig gemacht: %1 %2</translation>
+    </message>
+    <message>
+        <source>Not the generic format, legal all the same: confirm it with the provider%1</source>
+        <translation>Nicht das allgemeine Format, aber zulässig: beim Anbieter bestätigen lassen%1</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Nothing at the premises before the office has answered.</source>
+        <translation>Auf dem Grundstück nichts tun, bevor die Vermittlungsstelle geantwortet hat.</translation>
+    </message>
+    <message>
+        <source>Nothing but 0 behind the 15th digit: a spreadsheet may have rounded it</source>
+        <translation>Nach der 15. Stelle nur 0: eine Tabellenkalkulation hat vielleicht gerundet</translation>
+    </message>
+    <message>
+        <source>Nothing is entered yet.</source>
+        <translation>Noch nichts eingegeben.</translation>
+    </message>
+    <message>
+        <source>Nothing is held twice, and no open order's identifiers are in error.</source>
+        <translation>Nichts ist doppelt belegt, und kein offener Auftrag hat fehlerhafte Kennungen.</translation>
+    </message>
+    <message>
+        <source>Nothing is known of the loop yet.</source>
+        <translation>Über die Anschlussleitung ist noch nichts bekannt.</translation>
+    </message>
+    <message>
+        <source>Nothing is left but to complete the order.</source>
+        <translation>Es bleibt nur, den Auftrag abzuschließen.</translation>
+    </message>
+    <message>
+        <source>Nothing that counts is known of the loop.</source>
+        <translation>Über die Anschlussleitung ist nichts bekannt, was zählt.</translation>
+    </message>
+    <message>
+        <source>Nothing to change: %1.</source>
+        <translation>Nichts zu ändern: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing to count</source>
+        <translation>Nichts zu zählen</translation>
+    </message>
+    <message>
+        <source>Nothing was changed.</source>
+        <translation>Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Nothing was measured that could be compared.</source>
+        <translation>Es wurde nichts gemessen, was sich vergleichen ließe.</translation>
+    </message>
+    <message>
+        <source>Nothing was measured with an instrument.</source>
+        <translation>Mit einem Messgerät wurde nichts gemessen.</translation>
+    </message>
+    <message>
+        <source>Nothing was measured yet.</source>
+        <translation>Es wurde noch nichts gemessen.</translation>
+    </message>
+    <message>
+        <source>Nothing: information only</source>
+        <translation>Nichts: nur zur Kenntnis</translation>
+    </message>
+    <message>
+        <source>Nothing: somebody hung up</source>
+        <translation>Nichts: jemand hat aufgelegt</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>Number %1</source>
+        <translation>Rufnummer %1</translation>
+    </message>
+    <message>
+        <source>Number changed</source>
+        <translation>Rufnummer geändert</translation>
+    </message>
+    <message>
+        <source>Number range</source>
+        <translation>Rufnummernbereich</translation>
+    </message>
+    <message>
+        <source>Number that the loopback calls back</source>
+        <translation>Rückrufnummer der Prüfschleife</translation>
+    </message>
+    <message>
+        <source>Numbers</source>
+        <translation>Rufnummern</translation>
+    </message>
+    <message>
+        <source>Numbers, SPIDs and pairs that are held twice</source>
+        <translation>Rufnummern, SPIDs und Doppeladern, die doppelt vergeben sind</translation>
+    </message>
+    <message>
+        <source>OPEN</source>
+        <translation>OFFEN</translation>
+    </message>
+    <message>
+        <source>OUT OF SYNC — S when it is back</source>
+        <translation>KEIN GLEICHLAUF – S, wenn er wieder da ist</translation>
+    </message>
+    <message>
+        <source>Of %1 pairs no make-up is recorded.</source>
+        <translation>Doppeladern ohne erfassten Leitungsaufbau: %1.</translation>
+    </message>
+    <message>
+        <source>Office</source>
+        <translation>VSt</translation>
+    </message>
+    <message>
+        <source>Office %1 went from %2 to %3</source>
+        <translation>Vermittlungsstelle %1 umgestellt von %2 auf %3</translation>
+    </message>
+    <message>
+        <source>Office code</source>
+        <translation>Amtskennzahl</translation>
+    </message>
+    <message>
+        <source>Office code %1 %2: confirm it with the provider</source>
+        <translation>Amtskennzahl %1 %2: beim Anbieter bestätigen lassen</translation>
+    </message>
+    <message>
+        <source>Office code %1 (%2) cannot be, it begins with 2 to 9</source>
+        <translation>Amtskennzahl %1 (%2) ist nicht möglich, sie beginnt mit 2 bis 9</translation>
+    </message>
+    <message>
+        <source>Office code %1 (%2) cannot be, it is a service number</source>
+        <translation>Amtskennzahl %1 (%2) ist nicht möglich: eine Sondernummer</translation>
+    </message>
+    <message>
+        <source>Offices come from a file: Import, then a CSV with the columns office, name and protocol_variant.</source>
+        <translation>Vermittlungsstellen kommen aus einer Datei: Einlesen, dann eine CSV mit den Spalten office, name und protocol_variant.</translation>
+    </message>
+    <message>
+        <source>Offices, people, instruments, limits</source>
+        <translation>Vermittlungsstellen, Personen, Messgeräte, Grenzwerte</translation>
+    </message>
+    <message>
+        <source>Old</source>
+        <translation>Alt</translation>
+    </message>
+    <message>
+        <source>Old area code</source>
+        <translation>Alte Vorwahl</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Am</translation>
+    </message>
+    <message>
+        <source>On another pair at these premises: %1 Read %2 for order %3.</source>
+        <translation>An einer anderen Doppelader dieses Grundstücks: %1 Gemessen am %2 für Auftrag %3.</translation>
+    </message>
+    <message>
+        <source>On hold, waits on %1: %2.</source>
+        <translation>Angehalten, wartet auf: %1 – %2.</translation>
+    </message>
+    <message>
+        <source>On one</source>
+        <translation>In einem</translation>
+    </message>
+    <message>
+        <source>On one visit</source>
+        <translation>In einem Einsatz</translation>
+    </message>
+    <message>
+        <source>On priority networks only: try again</source>
+        <translation>Nur in Netzen mit Vorrang: noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>On site since %1, by the arrival in order %2: one visit of all lines at these premises. The safety card is this pair's own.</source>
+        <translation>Vor Ort seit %1, nach der Ankunft in Auftrag %2: ein Einsatz für alle Anschlüsse auf diesem Grundstück. Die Sicherheitskarte braucht jede Doppelader für sich.</translation>
+    </message>
+    <message>
+        <source>On site since %1.</source>
+        <translation>Vor Ort seit %1.</translation>
+    </message>
+    <message>
+        <source>On site since %1. Say how the visit went when you leave; a visit without result counts too.</source>
+        <translation>Vor Ort seit %1. Geben Sie beim Gehen an, wie der Einsatz verlief; auch ein Einsatz ohne Ergebnis zählt.</translation>
+    </message>
+    <message>
+        <source>On the board: export what it shows</source>
+        <translation>Auf der Tafel: ausgeben, was sie zeigt</translation>
+    </message>
+    <message>
+        <source>On the board: let go of the rows, the search, the filters</source>
+        <translation>Auf der Tafel: Auswahl, Suche, Filter aufheben</translation>
+    </message>
+    <message>
+        <source>On the board: select several rows</source>
+        <translation>Auf der Tafel: mehrere Zeilen auswählen</translation>
+    </message>
+    <message>
+        <source>On-hook voltage</source>
+        <translation>Ruhespannung</translation>
+    </message>
+    <message>
+        <source>One SPID, and both B channels are ordered: ask the provider for the second</source>
+        <translation>Eine SPID, aber beide B-Kanäle sind bestellt: beim Anbieter nach der zweiten fragen</translation>
+    </message>
+    <message>
+        <source>One SPID, taken apart</source>
+        <translation>Eine SPID, zerlegt</translation>
+    </message>
+    <message>
+        <source>One circuit with its whole history</source>
+        <translation>Ein Anschluss mit seinem ganzen Verlauf</translation>
+    </message>
+    <message>
+        <source>One order from its first step to the certificate</source>
+        <translation>Ein Auftrag vom ersten Schritt bis zum Zertifikat</translation>
+    </message>
+    <message>
+        <source>One refused row refuses the file</source>
+        <translation>Bei einer abgelehnten Zeile ganze Datei ablehnen</translation>
+    </message>
+    <message>
+        <source>Only not tried yet</source>
+        <translation>Nur noch nicht versucht</translation>
+    </message>
+    <message>
+        <source>Only restricted digital bearer available</source>
+        <translation>Nur eingeschränkter digitaler Übermittlungsdienst verfügbar</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Offen</translation>
+    </message>
+    <message>
+        <source>Open a file…</source>
+        <translation>Datei öffnen …</translation>
+    </message>
+    <message>
+        <source>Open ones only</source>
+        <translation>Nur offene</translation>
+    </message>
+    <message>
+        <source>Open orders</source>
+        <translation>Offene Aufträge</translation>
+    </message>
+    <message>
+        <source>Open orders by the day they are due, under the first criterion that is open: not met, or still to be shown. The share is of the orders under the same key.</source>
+        <translation>Offene Aufträge nach dem Tag, an dem sie fällig sind, unter dem ersten offenen Kriterium: nicht erfüllt oder noch nachzuweisen. Der Anteil bezieht sich auf die Aufträge unter demselben Schlüssel.</translation>
+    </message>
+    <message>
+        <source>Open orders, the days since each was taken in, and how many are late.</source>
+        <translation>Offene Aufträge, die Tage seit der Annahme, und wie viele verspätet sind.</translation>
+    </message>
+    <message>
+        <source>Open other records</source>
+        <translation>Anderen Datenbestand öffnen</translation>
+    </message>
+    <message>
+        <source>Open the job</source>
+        <translation>Auftrag öffnen</translation>
+    </message>
+    <message>
+        <source>Open the order</source>
+        <translation>Auftrag öffnen</translation>
+    </message>
+    <message>
+        <source>Open the run (F8)</source>
+        <translation>Messlauf öffnen (F8)</translation>
+    </message>
+    <message>
+        <source>Open the selected job</source>
+        <translation>Ausgewählten Auftrag öffnen</translation>
+    </message>
+    <message>
+        <source>Open the trouble</source>
+        <translation>Störung anlegen</translation>
+    </message>
+    <message>
+        <source>Opened</source>
+        <translation>Aufgenommen</translation>
+    </message>
+    <message>
+        <source>Or by what stands on the paper</source>
+        <translation>Oder nach dem, was auf dem Papier steht</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Order %1</source>
+        <translation>Auftrag %1</translation>
+    </message>
+    <message>
+        <source>Order %1 is %2 and cannot be changed.</source>
+        <translation>Auftrag %1 ist nicht mehr offen (%2) und kann nicht geändert werden.</translation>
+    </message>
+    <message>
+        <source>Order %1 is changed.</source>
+        <translation>Auftrag %1 ist geändert.</translation>
+    </message>
+    <message>
+        <source>Order %1 is no longer open: it is kept and decides nothing.</source>
+        <translation>Auftrag %1 ist nicht mehr offen: Es bleibt erhalten und entscheidet nichts.</translation>
+    </message>
+    <message>
+        <source>Order %1 is taken in and held.</source>
+        <translation>Auftrag %1 ist aufgenommen, aber zurückgehalten.</translation>
+    </message>
+    <message>
+        <source>Order %1 is taken in.</source>
+        <translation>Auftrag %1 ist aufgenommen.</translation>
+    </message>
+    <message>
+        <source>Order %1 is there with other values.</source>
+        <translation>Auftrag %1 ist mit anderen Werten da.</translation>
+    </message>
+    <message>
+        <source>Order %1, %2</source>
+        <translation>Auftrag %1, %2</translation>
+    </message>
+    <message>
+        <source>Order %1, circuit %2, pair %3, %4, %5</source>
+        <translation>Auftrag %1, Anschluss %2, Doppelader %3, %4, %5</translation>
+    </message>
+    <message>
+        <source>Order form</source>
+        <translation>Formular</translation>
+    </message>
+    <message>
+        <source>Order number</source>
+        <translation>Auftragsnummer</translation>
+    </message>
+    <message>
+        <source>Order type</source>
+        <translation>Auftragsart</translation>
+    </message>
+    <message>
+        <source>Orders</source>
+        <translation>Aufträge</translation>
+    </message>
+    <message>
+        <source>Orders behind %1</source>
+        <translation>Aufträge zu %1</translation>
+    </message>
+    <message>
+        <source>Orders behind %1: the first %2</source>
+        <translation>Aufträge zu %1: die ersten %2</translation>
+    </message>
+    <message>
+        <source>Orders behind the figure</source>
+        <translation>Aufträge hinter der Zahl</translation>
+    </message>
+    <message>
+        <source>Orders, offices, people and instruments from a file</source>
+        <translation>Aufträge, Vermittlungsstellen, Personen und Messgeräte aus einer Datei</translation>
+    </message>
+    <message>
+        <source>Orders, records, runs, decisions, events and certificates in a folder, for whoever takes the circuit over</source>
+        <translation>Aufträge, Aufzeichnungen, Messläufe, Entscheidungen, Ereignisse und Zertifikate in einem Ordner, für alle, die den Anschluss übernehmen</translation>
+    </message>
+    <message>
+        <source>Ordinary analog line</source>
+        <translation>gewöhnlicher Analoganschluss</translation>
+    </message>
+    <message>
+        <source>Others had rights to the file of the records; now its owner alone has.</source>
+        <translation>Andere hatten Rechte an der Datei des Datenbestands; jetzt hat sie nur noch ihr Eigentümer.</translation>
+    </message>
+    <message>
+        <source>Our column</source>
+        <translation>Unsere Spalte</translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Outgoing calls barred within closed user group</source>
+        <translation>Abgehende Verbindungen in der geschlossenen Benutzergruppe gesperrt</translation>
+    </message>
+    <message>
+        <source>Overdue</source>
+        <translation>Überfällig</translation>
+    </message>
+    <message>
+        <source>PDF</source>
+        <translation>PDF</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>PDF-Dateien (*.pdf)</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf);;Pictures (*.svg);;CSV files (*.csv)</source>
+        <translation>PDF-Dateien (*.pdf);;Bilder (*.svg);;CSV-Dateien (*.csv)</translation>
+    </message>
+    <message>
+        <source>PIN</source>
+        <translation>PIN</translation>
+    </message>
+    <message>
+        <source>Pair</source>
+        <translation>Doppelader</translation>
+    </message>
+    <message>
+        <source>Pair %1. %2</source>
+        <translation>Doppelader %1. %2</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>Paper outstanding</source>
+        <translation>Papier fehlt</translation>
+    </message>
+    <message>
+        <source>Papers</source>
+        <translation>Papiere</translation>
+    </message>
+    <message>
+        <source>Parameter non-existent, passed on; or length error in a mandatory element</source>
+        <translation>Parameter existiert nicht, weitergereicht; oder Längenfehler in einem vorgeschriebenen Element</translation>
+    </message>
+    <message>
+        <source>Parts of the circuit's page</source>
+        <translation>Teile der Anschlussseite</translation>
+    </message>
+    <message>
+        <source>Parts of the register</source>
+        <translation>Teile des Registers</translation>
+    </message>
+    <message>
+        <source>Paste or type: one SPID a line, its number behind a comma;
+or CSV with the columns variant,spid,dn</source>
+        <translation>Einfügen oder eingeben: je Zeile eine SPID, nach einem Komma ihre Rufnummer;
+oder CSV mit den Spalten variant,spid,dn</translation>
+    </message>
+    <message>
+        <source>Path of the test signal</source>
+        <translation>Weg des Prüfsignals</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Muster</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>Permanent frame connection operational</source>
+        <translation>Permanente Frame-Verbindung in Betrieb</translation>
+    </message>
+    <message>
+        <source>Permanent frame connection out of service</source>
+        <translation>Permanente Frame-Verbindung außer Betrieb</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Point-to-point or multipoint, as set in the terminal against the order.</source>
+        <translation>Punkt-zu-Punkt oder Mehrpunkt: die Einstellung im Endgerät mit dem Auftrag vergleichen.</translation>
+    </message>
+    <message>
+        <source>Polarity</source>
+        <translation>Polarität</translation>
+    </message>
+    <message>
+        <source>Possible too: %1.</source>
+        <translation>Auch möglich: %1.</translation>
+    </message>
+    <message>
+        <source>Power influence</source>
+        <translation>Starkstrombeeinflussung</translation>
+    </message>
+    <message>
+        <source>Power lines and power equipment count as live until you can see that they are bonded to an accepted ground. Metal conduit, bare ground wires and street-light fixtures below the communications attachment, or less than 20 inches above it, count as live too: test for voltage first, then place a temporary bond to the strand that carries 500 A for 1 s.</source>
+        <translation>Starkstromleitungen und -geräte gelten als spannungführend, bis man sieht, dass sie mit einer anerkannten Erde verbunden sind. Metallrohre, blanke Erdleiter und Straßenleuchten unter der Fernmeldebefestigung oder weniger als 20 Zoll darüber gelten ebenso: zuerst auf Spannung prüfen, dann eine vorläufige Verbindung zum Tragseil anbringen, die 500 A für 1 s trägt.</translation>
+    </message>
+    <message>
+        <source>Power lines near the cable disturb it more than it can bear.</source>
+        <translation>Starkstromleitungen nahe am Kabel stören es mehr, als es verträgt.</translation>
+    </message>
+    <message>
+        <source>Power lines near the cable disturb it nearly as much as it can bear.</source>
+        <translation>Starkstromleitungen nahe am Kabel stören es fast so stark, wie es verträgt.</translation>
+    </message>
+    <message>
+        <source>Power lines near the cable disturb it no more than it can bear.</source>
+        <translation>Starkstromleitungen nahe am Kabel stören es nicht mehr, als es verträgt.</translation>
+    </message>
+    <message>
+        <source>Power of the network termination and of the terminal; then try one terminal alone at the network termination.</source>
+        <translation>Stromversorgung von NT und Endgerät; dann ein einzelnes Endgerät direkt am NT versuchen.</translation>
+    </message>
+    <message>
+        <source>Power of the terminal, its TEI and its SPID state.</source>
+        <translation>Stromversorgung, TEI und SPID-Zustand des Endgeräts.</translation>
+    </message>
+    <message>
+        <source>Power on the same pole</source>
+        <translation>Starkstrom am selben Mast</translation>
+    </message>
+    <message>
+        <source>Precedence call blocked</source>
+        <translation>Bevorrechtigte Verbindung blockiert</translation>
+    </message>
+    <message>
+        <source>Predicted</source>
+        <translation>Vorausberechnet</translation>
+    </message>
+    <message>
+        <source>Predicted from the make-up: loop current %1 mA, loss %2 dB at 1004 Hz, slope %3 dB.</source>
+        <translation>Aus dem Leitungsaufbau vorausberechnet: Schleifenstrom %1 mA, Dämpfung %2 dB bei 1004 Hz, Dämpfungsverzerrung %3 dB.</translation>
+    </message>
+    <message>
+        <source>Predicted: %1</source>
+        <translation>Vorausberechnet: %1</translation>
+    </message>
+    <message>
+        <source>Predicted: %1. %2 dB at %3 kHz ± %4 dB, %5 ohm; %6 ft and %7 ft of taps. %8</source>
+        <translation>Vorausberechnet: %1. %2 dB bei %3 kHz ± %4 dB, %5 Ohm; %6 ft und %7 ft Stichleitungen. %8</translation>
+    </message>
+    <message>
+        <source>Predicted: %1. %2 dB at 1004 Hz, %3 ohm, %4 mA; %5 load coils. %6</source>
+        <translation>Vorausberechnet: %1. %2 dB bei 1004 Hz, %3 Ohm, %4 mA; Pupinspulen: %5. %6</translation>
+    </message>
+    <message>
+        <source>Preemption</source>
+        <translation>Verdrängung</translation>
+    </message>
+    <message>
+        <source>Preemption, circuit reserved for reuse</source>
+        <translation>Verdrängung, Kanal zur Wiederverwendung reserviert</translation>
+    </message>
+    <message>
+        <source>Premises</source>
+        <translation>Adresse</translation>
+    </message>
+    <message>
+        <source>Preview</source>
+        <translation>Vorschau</translation>
+    </message>
+    <message>
+        <source>Preview, first page</source>
+        <translation>Vorschau, erste Seite</translation>
+    </message>
+    <message>
+        <source>Preview, second page</source>
+        <translation>Vorschau, zweite Seite</translation>
+    </message>
+    <message>
+        <source>Preview: %1</source>
+        <translation>Vorschau: %1</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>Print a copy…</source>
+        <translation>Kopie drucken…</translation>
+    </message>
+    <message>
+        <source>Print the card…</source>
+        <translation>Karte drucken …</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken …</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Fortschritt</translation>
+    </message>
+    <message>
+        <source>Progress of the audit</source>
+        <translation>Fortschritt der Prüfung</translation>
+    </message>
+    <message>
+        <source>Progress of the change</source>
+        <translation>Fortschritt der Änderung</translation>
+    </message>
+    <message>
+        <source>Progress of the import</source>
+        <translation>Fortschritt des Einlesens</translation>
+    </message>
+    <message>
+        <source>Protector, bond and ground</source>
+        <translation>Ableiter, Verbindung und Erde</translation>
+    </message>
+    <message>
+        <source>Protector, bond and ground are in place and sound; none was removed or defeated.</source>
+        <translation>Überspannungsschutz, Potentialausgleich und Erde sind vorhanden und in Ordnung; nichts davon wurde entfernt oder unwirksam gemacht.</translation>
+    </message>
+    <message>
+        <source>Protocol error, unspecified</source>
+        <translation>Protokollfehler, nicht näher bestimmt</translation>
+    </message>
+    <message>
+        <source>Protocol variant</source>
+        <translation>Protokollvariante</translation>
+    </message>
+    <message>
+        <source>Prove the ground lead and make the safety card again.</source>
+        <translation>Die Erdleitung des Messgeräts prüfen und die Sicherheitskarte neu anlegen.</translation>
+    </message>
+    <message>
+        <source>Put on hold</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>QoR: ported number</source>
+        <translation>QoR: portierte Rufnummer</translation>
+    </message>
+    <message>
+        <source>Quality of service not available</source>
+        <translation>Dienstgüte nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>Quiet for %1 s — Enter takes it</source>
+        <translation>Ruhig seit %1 s – Eingabe übernimmt</translation>
+    </message>
+    <message>
+        <source>Rate, bit/s</source>
+        <translation>Rate, bit/s</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>Read again: %1.</source>
+        <translation>Erneut messen: %1.</translation>
+    </message>
+    <message>
+        <source>Read anew.</source>
+        <translation>Neu gelesen.</translation>
+    </message>
+    <message>
+        <source>Read as +%1 %2: type the + where that is meant, else the 0 in front</source>
+        <translation>Gelesen als +%1 %2: ist das gemeint, das + eingeben, sonst die 0 vorn</translation>
+    </message>
+    <message>
+        <source>Read influence and noise again; the balance can be left empty.</source>
+        <translation>Beeinflussung und Geräusch erneut ablesen; die Symmetrie kann leer bleiben.</translation>
+    </message>
+    <message>
+        <source>Read it from the test set.</source>
+        <translation>Am Prüfgerät ablesen.</translation>
+    </message>
+    <message>
+        <source>Read the records anew</source>
+        <translation>Datenbestand neu lesen</translation>
+    </message>
+    <message>
+        <source>Read the test set again and record the run anew.</source>
+        <translation>Das Prüfgerät erneut ablesen und den Messlauf neu erfassen.</translation>
+    </message>
+    <message>
+        <source>Read the test set again.</source>
+        <translation>Das Prüfgerät erneut ablesen.</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>Readings of %1</source>
+        <translation>Messwerte: %1</translation>
+    </message>
+    <message>
+        <source>Readings over time</source>
+        <translation>Messwerte im Zeitverlauf</translation>
+    </message>
+    <message>
+        <source>Ready to be taken in</source>
+        <translation>Kann aufgenommen werden</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Erfassen</translation>
+    </message>
+    <message>
+        <source>Record %1 with its TEI.</source>
+        <translation>Mit TEI erfassen: %1.</translation>
+    </message>
+    <message>
+        <source>Record %1: did the switch accept the SPID?</source>
+        <translation>Erfassen: %1 – hat die Vermittlung die SPID angenommen?</translation>
+    </message>
+    <message>
+        <source>Record %1: is it in sync?</source>
+        <translation>Erfassen: %1 – im Gleichlauf?</translation>
+    </message>
+    <message>
+        <source>Record it</source>
+        <translation>Erfassen</translation>
+    </message>
+    <message>
+        <source>Record it again with the frequency.</source>
+        <translation>Erneut mit der Frequenz erfassen.</translation>
+    </message>
+    <message>
+        <source>Record only</source>
+        <translation>Nur Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Record that it is handed on</source>
+        <translation>Weitergabe erfassen</translation>
+    </message>
+    <message>
+        <source>Record the %1.</source>
+        <translation>Erfassen: %1.</translation>
+    </message>
+    <message>
+        <source>Record the card</source>
+        <translation>Karte erfassen</translation>
+    </message>
+    <message>
+        <source>Record the make-up</source>
+        <translation>Leitungsaufbau erfassen</translation>
+    </message>
+    <message>
+        <source>Record the measurements with their instrument.</source>
+        <translation>Die Messungen mit ihrem Messgerät erfassen.</translation>
+    </message>
+    <message>
+        <source>Record the run</source>
+        <translation>Messlauf erfassen</translation>
+    </message>
+    <message>
+        <source>Record what was done after the failed run, then make the run again.</source>
+        <translation>Erfassen, was nach dem nicht bestandenen Messlauf getan wurde, dann den Messlauf wiederholen.</translation>
+    </message>
+    <message>
+        <source>Record what was measured</source>
+        <translation>Gemessenes erfassen</translation>
+    </message>
+    <message>
+        <source>Recorded entries</source>
+        <translation>Erfasste Einträge</translation>
+    </message>
+    <message>
+        <source>Recorded without what could not be read: %1. Do not go back for it.</source>
+        <translation>Erfasst ohne das, was nicht messbar war: %1. Deswegen nicht zurückgehen.</translation>
+    </message>
+    <message>
+        <source>Recorded.</source>
+        <translation>Erfasst.</translation>
+    </message>
+    <message>
+        <source>Recorded. %1</source>
+        <translation>Erfasst. %1</translation>
+    </message>
+    <message>
+        <source>Recorded: handed on to %1.</source>
+        <translation>Erfasst: weitergegeben an %1.</translation>
+    </message>
+    <message>
+        <source>Records %1</source>
+        <translation>Datenbestand %1</translation>
+    </message>
+    <message>
+        <source>Records (*.sqlite);;All files (*)</source>
+        <translation>Datenbestand (*.sqlite);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Recovery on timer expiry</source>
+        <translation>Fehlerbehandlung nach Zeitablauf</translation>
+    </message>
+    <message>
+        <source>Redirection to new destination</source>
+        <translation>Umleitung zu neuem Ziel</translation>
+    </message>
+    <message>
+        <source>Reference</source>
+        <translation>Referenz</translation>
+    </message>
+    <message>
+        <source>Referral</source>
+        <translation>Weitergabe</translation>
+    </message>
+    <message>
+        <source>Register</source>
+        <translation>Register</translation>
+    </message>
+    <message>
+        <source>Related order</source>
+        <translation>Zugehöriger Auftrag</translation>
+    </message>
+    <message>
+        <source>Release the related orders too</source>
+        <translation>Verbundene Aufträge auch freigeben</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Bemerkungen</translation>
+    </message>
+    <message>
+        <source>Remarks: %1</source>
+        <translation>Bemerkungen: %1</translation>
+    </message>
+    <message>
+        <source>Rename “%1”</source>
+        <translation>„%1“ umbenennen</translation>
+    </message>
+    <message>
+        <source>Repair</source>
+        <translation>Korrektur</translation>
+    </message>
+    <message>
+        <source>Repeat</source>
+        <translation>Wiederholung</translation>
+    </message>
+    <message>
+        <source>Repeats</source>
+        <translation>Wiederholungen</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>Auswertung</translation>
+    </message>
+    <message>
+        <source>Report a trouble …</source>
+        <translation>Störung melden …</translation>
+    </message>
+    <message>
+        <source>Report it to the switch centre</source>
+        <translation>Dem Vermittlungsbetrieb melden</translation>
+    </message>
+    <message>
+        <source>Reports</source>
+        <translation>Auswertungen</translation>
+    </message>
+    <message>
+        <source>Requested circuit/channel not available</source>
+        <translation>Verlangter Kanal nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>Requested facility not implemented</source>
+        <translation>Verlangtes Leistungsmerkmal nicht implementiert</translation>
+    </message>
+    <message>
+        <source>Requested facility not subscribed</source>
+        <translation>Verlangtes Leistungsmerkmal nicht bestellt</translation>
+    </message>
+    <message>
+        <source>Resistance design</source>
+        <translation>Widerstandsbemessung</translation>
+    </message>
+    <message>
+        <source>Resistance of the pair, then the feed of the line card.</source>
+        <translation>Widerstand der Doppelader, dann die Speisung der Anschlussbaugruppe.</translation>
+    </message>
+    <message>
+        <source>Resistance, Ω</source>
+        <translation>Widerstand, Ω</translation>
+    </message>
+    <message>
+        <source>Resource unavailable, unspecified</source>
+        <translation>Betriebsmittel nicht verfügbar, nicht näher bestimmt</translation>
+    </message>
+    <message>
+        <source>Response to STATUS ENQUIRY</source>
+        <translation>Antwort auf STATUS ENQUIRY</translation>
+    </message>
+    <message>
+        <source>Restart the terminal</source>
+        <translation>Das Endgerät neu starten</translation>
+    </message>
+    <message>
+        <source>Restart the terminal and let it start anew.</source>
+        <translation>Das Endgerät neu starten und neu anlaufen lassen.</translation>
+    </message>
+    <message>
+        <source>Resume</source>
+        <translation>Fortsetzen</translation>
+    </message>
+    <message>
+        <source>Revised resistance design</source>
+        <translation>Überarbeitete Widerstandsbemessung</translation>
+    </message>
+    <message>
+        <source>Ringing</source>
+        <translation>Ruf</translation>
+    </message>
+    <message>
+        <source>Ringing of %1 V cannot be: no office rings with more than %2 V.</source>
+        <translation>Eine Rufspannung von %1 V ist unmöglich: keine Vermittlungsstelle ruft mit mehr als %2 V.</translation>
+    </message>
+    <message>
+        <source>Ringing voltage</source>
+        <translation>Rufspannung</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Zeile</translation>
+    </message>
+    <message>
+        <source>Row %1, %2: %3</source>
+        <translation>Zeile %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Rows that are there with other values change them</source>
+        <translation>Vorhandene Zeilen mit anderen Werten ändern</translation>
+    </message>
+    <message>
+        <source>Rows with words that are not ours will be refused: %1.</source>
+        <translation>Zeilen mit fremden Wörtern werden abgelehnt: %1.</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Messlauf</translation>
+    </message>
+    <message>
+        <source>Run clock, %1 left. %2</source>
+        <translation>Messlaufuhr, noch %1. %2</translation>
+    </message>
+    <message>
+        <source>Run of order %1: %2 left</source>
+        <translation>Messlauf zu Auftrag %1: noch %2</translation>
+    </message>
+    <message>
+        <source>Run on %1</source>
+        <translation>Messlauf auf %1</translation>
+    </message>
+    <message>
+        <source>Run, %1</source>
+        <translation>Messlauf, %1</translation>
+    </message>
+    <message>
+        <source>Runs that are over</source>
+        <translation>Beendete Messläufe</translation>
+    </message>
+    <message>
+        <source>S/T</source>
+        <translation>S/T</translation>
+    </message>
+    <message>
+        <source>SPID</source>
+        <translation>SPID</translation>
+    </message>
+    <message>
+        <source>SPID %1</source>
+        <translation>SPID %1</translation>
+    </message>
+    <message>
+        <source>SPID %1 accepted by the switch</source>
+        <translation>SPID %1 von der Vermittlung angenommen</translation>
+    </message>
+    <message>
+        <source>SPID %1 accepted.</source>
+        <translation>SPID %1 angenommen.</translation>
+    </message>
+    <message>
+        <source>SPID and DN stand in each other's place</source>
+        <translation>SPID und DN sind vertauscht</translation>
+    </message>
+    <message>
+        <source>SPID taken apart</source>
+        <translation>Zerlegte SPID</translation>
+    </message>
+    <message>
+        <source>Safety</source>
+        <translation>Sicherheit</translation>
+    </message>
+    <message>
+        <source>Safety card</source>
+        <translation>Sicherheitskarte</translation>
+    </message>
+    <message>
+        <source>Safety card of this pair</source>
+        <translation>Sicherheitskarte dieser Doppelader</translation>
+    </message>
+    <message>
+        <source>Save a copy as PDF</source>
+        <translation>Kopie als PDF speichern</translation>
+    </message>
+    <message>
+        <source>Save as CSV…</source>
+        <translation>Als CSV speichern …</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Als PDF speichern</translation>
+    </message>
+    <message>
+        <source>Save as PDF…</source>
+        <translation>Als PDF speichern …</translation>
+    </message>
+    <message>
+        <source>Save as…</source>
+        <translation>Speichern unter …</translation>
+    </message>
+    <message>
+        <source>Save the card as PDF…</source>
+        <translation>Karte als PDF speichern …</translation>
+    </message>
+    <message>
+        <source>Save the loops</source>
+        <translation>Anschlussleitungen speichern</translation>
+    </message>
+    <message>
+        <source>Save the refused rows</source>
+        <translation>Abgelehnte Zeilen speichern</translation>
+    </message>
+    <message>
+        <source>Save the refused rows…</source>
+        <translation>Abgelehnte Zeilen speichern …</translation>
+    </message>
+    <message>
+        <source>Save the report</source>
+        <translation>Auswertung speichern</translation>
+    </message>
+    <message>
+        <source>Save the settings cards</source>
+        <translation>Einstellungskarten speichern</translation>
+    </message>
+    <message>
+        <source>Save the settings cards…</source>
+        <translation>Einstellungskarten speichern…</translation>
+    </message>
+    <message>
+        <source>Save the verdicts</source>
+        <translation>Ergebnisse speichern</translation>
+    </message>
+    <message>
+        <source>Save the verdicts…</source>
+        <translation>Ergebnisse speichern …</translation>
+    </message>
+    <message>
+        <source>Save what the columns stand for</source>
+        <translation>Spaltenzuordnung speichern</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Gespeichert als %1.</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>Speichern …</translation>
+    </message>
+    <message>
+        <source>Say on which day.</source>
+        <translation>Angeben, an welchem Tag.</translation>
+    </message>
+    <message>
+        <source>Say what is missing.</source>
+        <translation>Angeben, was fehlt.</translation>
+    </message>
+    <message>
+        <source>Say what was done.</source>
+        <translation>Angeben, was getan wurde.</translation>
+    </message>
+    <message>
+        <source>Say when you arrive: every entry of today then belongs to this visit, for every line at these premises. Without it the calendar day is the visit.</source>
+        <translation>Geben Sie Ihre Ankunft an: Dann gehört jeder heutige Eintrag zu diesem Einsatz, für jeden Anschluss auf diesem Grundstück. Sonst gilt der Kalendertag als Einsatz.</translation>
+    </message>
+    <message>
+        <source>Say when you arrive: every entry of today then belongs to this visit. Without it the calendar day is the visit.</source>
+        <translation>Geben Sie Ihre Ankunft an: Dann gehört jeder heutige Eintrag zu diesem Einsatz. Sonst gilt der Kalendertag als Einsatz.</translation>
+    </message>
+    <message>
+        <source>Say where they are saved.</source>
+        <translation>Angeben, wo gespeichert wird.</translation>
+    </message>
+    <message>
+        <source>Say which instrument it is.</source>
+        <translation>Angeben, welches Messgerät es ist.</translation>
+    </message>
+    <message>
+        <source>Say which papers.</source>
+        <translation>Angeben, welche Papiere.</translation>
+    </message>
+    <message>
+        <source>Say who goes there.</source>
+        <translation>Angeben, wer hingeht.</translation>
+    </message>
+    <message>
+        <source>Say who has to act first.</source>
+        <translation>Angeben, wer zuerst handeln muss.</translation>
+    </message>
+    <message>
+        <source>Say why it is another day: the customer was told the first one.</source>
+        <translation>Angeben, warum es ein anderer Tag ist: Dem Kunden wurde der erste genannt.</translation>
+    </message>
+    <message>
+        <source>Say with which instrument the readings were made.</source>
+        <translation>Angeben, mit welchem Messgerät gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>Say with which instrument you measure.</source>
+        <translation>Angeben, mit welchem Messgerät Sie messen.</translation>
+    </message>
+    <message>
+        <source>Screens</source>
+        <translation>Seiten</translation>
+    </message>
+    <message>
+        <source>Seconds (*.csv *.txt)</source>
+        <translation>Sekunden (*.csv *.txt)</translation>
+    </message>
+    <message>
+        <source>Seconds taken from a file</source>
+        <translation>Sekunden aus einer Datei übernommen</translation>
+    </message>
+    <message>
+        <source>Section</source>
+        <translation>Abschnitt</translation>
+    </message>
+    <message>
+        <source>Selected order</source>
+        <translation>Ausgewählter Auftrag</translation>
+    </message>
+    <message>
+        <source>Selected orders</source>
+        <translation>Ausgewählte Aufträge</translation>
+    </message>
+    <message>
+        <source>Self-call</source>
+        <translation>Selbstanruf</translation>
+    </message>
+    <message>
+        <source>Self-test</source>
+        <translation>Selbsttest</translation>
+    </message>
+    <message>
+        <source>Self-test of the instrument</source>
+        <translation>Selbsttest des Messgeräts</translation>
+    </message>
+    <message>
+        <source>Send special information tone</source>
+        <translation>Hinweiston senden</translation>
+    </message>
+    <message>
+        <source>Sent to the printer.</source>
+        <translation>An den Drucker gesendet.</translation>
+    </message>
+    <message>
+        <source>Serial</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>Serial of the NT</source>
+        <translation>Seriennummer des NT</translation>
+    </message>
+    <message>
+        <source>Service</source>
+        <translation>Dienst</translation>
+    </message>
+    <message>
+        <source>Service or option not available, unspecified</source>
+        <translation>Dienst oder Option nicht verfügbar, nicht näher bestimmt</translation>
+    </message>
+    <message>
+        <source>Service or option not implemented, unspecified</source>
+        <translation>Dienst oder Option nicht implementiert, nicht näher bestimmt</translation>
+    </message>
+    <message>
+        <source>Serving office</source>
+        <translation>Vermittlungsstelle</translation>
+    </message>
+    <message>
+        <source>Serving offices</source>
+        <translation>Vermittlungsstellen</translation>
+    </message>
+    <message>
+        <source>Serving-area length with taps for its gauges</source>
+        <translation>Länge mit Stichleitungen im Versorgungsbereich, je nach Drahtstärke</translation>
+    </message>
+    <message>
+        <source>Set</source>
+        <translation>Satz</translation>
+    </message>
+    <message>
+        <source>Set out signs, cones and a warning garment before you work beside or in a road; park between the traffic and yourself.</source>
+        <translation>Schilder und Kegel aufstellen und Warnkleidung tragen, bevor man neben oder auf einer Straße arbeitet; das Fahrzeug zwischen sich und dem Verkehr parken.</translation>
+    </message>
+    <message>
+        <source>Set the TEI of the terminal as ordered and start it again.</source>
+        <translation>Den TEI des Endgeräts wie bestellt einstellen und das Endgerät neu starten.</translation>
+    </message>
+    <message>
+        <source>Set the terminals to automatic TEI and start them one by one.</source>
+        <translation>Die Endgeräte auf automatischen TEI einstellen und nacheinander starten.</translation>
+    </message>
+    <message>
+        <source>Settings cards</source>
+        <translation>Einstellungskarten</translation>
+    </message>
+    <message>
+        <source>Settings cards saved: %1, in %2.</source>
+        <translation>Einstellungskarten gespeichert: %1, in %2.</translation>
+    </message>
+    <message>
+        <source>Settings to program</source>
+        <translation>Einzustellende Werte</translation>
+    </message>
+    <message>
+        <source>Severely errored seconds</source>
+        <translation>Stark fehlerhafte Sekunden</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Anteil</translation>
+    </message>
+    <message>
+        <source>Sharing and terminal id are %1: legal, but not every provider offers other than 0101</source>
+        <translation>Sharing- und Endgerätekennung sind %1: zulässig, aber nicht jeder Anbieter bietet anderes als 0101</translation>
+    </message>
+    <message>
+        <source>Sharing id %1 (%2) is outside 01 to 32</source>
+        <translation>Sharing-Kennung %1 (%2) liegt nicht in 01 bis 32</translation>
+    </message>
+    <message>
+        <source>Sharing id %1 (%2) where 01 to 32 is usual: confirm it with the provider</source>
+        <translation>Sharing-Kennung %1 (%2), üblich ist 01 bis 32: beim Anbieter bestätigen lassen</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Zeigen</translation>
+    </message>
+    <message>
+        <source>Show %1 earlier entries (Enter)</source>
+        <translation>Frühere Einträge zeigen: %1 (Eingabe)</translation>
+    </message>
+    <message>
+        <source>Show its evidence (Enter)</source>
+        <translation>Nachweis zeigen (Eingabe)</translation>
+    </message>
+    <message>
+        <source>Show what would be</source>
+        <translation>Auswirkung zeigen</translation>
+    </message>
+    <message>
+        <source>Sign here; Delete wipes it</source>
+        <translation>Hier unterschreiben; Entf löscht es</translation>
+    </message>
+    <message>
+        <source>Signature of the customer</source>
+        <translation>Unterschrift des Kunden</translation>
+    </message>
+    <message>
+        <source>Signature of the installer</source>
+        <translation>Unterschrift des Monteurs</translation>
+    </message>
+    <message>
+        <source>Signed by</source>
+        <translation>Signiert von</translation>
+    </message>
+    <message>
+        <source>Signed by %1 on %2.</source>
+        <translation>Unterschrieben von %1 am %2.</translation>
+    </message>
+    <message>
+        <source>Signs for the customer</source>
+        <translation>Unterschreibt für den Kunden</translation>
+    </message>
+    <message>
+        <source>Signs for the installer</source>
+        <translation>Unterschreibt als Monteur</translation>
+    </message>
+    <message>
+        <source>Since</source>
+        <translation>Seit</translation>
+    </message>
+    <message>
+        <source>Size %1 %</source>
+        <translation>Größe %1 %</translation>
+    </message>
+    <message>
+        <source>Slope</source>
+        <translation>Dämpfungsverzerrung</translation>
+    </message>
+    <message>
+        <source>So already: %1.</source>
+        <translation>Schon so: %1.</translation>
+    </message>
+    <message>
+        <source>Something on the line was changed</source>
+        <translation>An der Leitung wurde etwas geändert</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>Source of the limit: %1</source>
+        <translation>Quelle des Grenzwerts: %1</translation>
+    </message>
+    <message>
+        <source>Span power</source>
+        <translation>Fernspeisung</translation>
+    </message>
+    <message>
+        <source>Spans between load coils with a bridged tap</source>
+        <translation>Spulenfelder mit Stichleitung</translation>
+    </message>
+    <message>
+        <source>Spare pairs</source>
+        <translation>Freie Doppeladern</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>Stands for</source>
+        <translation>Steht für</translation>
+    </message>
+    <message>
+        <source>Start the run</source>
+        <translation>Messlauf starten</translation>
+    </message>
+    <message>
+        <source>Started at</source>
+        <translation>Beginn</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Status</translation>
+    </message>
+    <message>
+        <source>Stays</source>
+        <translation>Bleibt</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stoppen</translation>
+    </message>
+    <message>
+        <source>Stop the &amp;export</source>
+        <translation>Aus&amp;gabe stoppen</translation>
+    </message>
+    <message>
+        <source>Stop the &amp;export (%1 orders so far)</source>
+        <translation>Aus&amp;gabe stoppen (bisher %1 Aufträge)</translation>
+    </message>
+    <message>
+        <source>Stop the export</source>
+        <translation>Ausgabe abbrechen</translation>
+    </message>
+    <message>
+        <source>Stop, move away, report. Nobody touches the pair until the source is found.</source>
+        <translation>Aufhören, weggehen, melden. Niemand berührt die Doppelader, bis die Quelle gefunden ist.</translation>
+    </message>
+    <message>
+        <source>Stop, move away, report. Ringing is about 90 V: measure again only when the line is known not to ring.</source>
+        <translation>Aufhören, weggehen, melden. Der Ruf hat etwa 90 V: erst wieder messen, wenn feststeht, dass kein Ruf anliegt.</translation>
+    </message>
+    <message>
+        <source>Stop, move away, report. That %1 names it (%2) does not make it safe to touch: have it turned off and tagged, and prove the pair dead; it is restored hands off and measured at guarded points.</source>
+        <translation>Aufhören, weggehen, melden. Dass %1 die Quelle nennt (%2), macht das Berühren nicht sicher: abschalten und kennzeichnen lassen und die Doppelader spannungsfrei nachweisen; wieder eingeschaltet wird ohne Berührung, gemessen an geschützten Stellen.</translation>
+    </message>
+    <message>
+        <source>Stop: nobody touches the pair.</source>
+        <translation>Halt: Niemand berührt die Doppelader.</translation>
+    </message>
+    <message>
+        <source>Strike-out</source>
+        <translation>Streichung</translation>
+    </message>
+    <message>
+        <source>Subaddress or user data were not carried: harmless to voice</source>
+        <translation>Subadresse oder Nutzerdaten wurden nicht übertragen: für Sprache unschädlich</translation>
+    </message>
+    <message>
+        <source>Subscriber absent</source>
+        <translation>Teilnehmer abwesend</translation>
+    </message>
+    <message>
+        <source>Suffix %1 (%2) where 1 or 2 is usual: confirm it with the provider</source>
+        <translation>Suffix %1 (%2), üblich ist 1 oder 2: beim Anbieter bestätigen lassen</translation>
+    </message>
+    <message>
+        <source>Superseded. %1</source>
+        <translation>Ersetzt. %1</translation>
+    </message>
+    <message>
+        <source>Supervisor</source>
+        <translation>Aufsicht</translation>
+    </message>
+    <message>
+        <source>Suspended call exists, this identity does not</source>
+        <translation>Geparkte Verbindung vorhanden, aber nicht mit dieser Kennung</translation>
+    </message>
+    <message>
+        <source>Switching equipment congestion</source>
+        <translation>Überlastung der Vermittlung</translation>
+    </message>
+    <message>
+        <source>Symptom</source>
+        <translation>Symptom</translation>
+    </message>
+    <message>
+        <source>TEI</source>
+        <translation>TEI</translation>
+    </message>
+    <message>
+        <source>TEI %1 as ordered</source>
+        <translation>TEI %1 wie bestellt</translation>
+    </message>
+    <message>
+        <source>TEI %1 at %2 is not one that the network gives (64 to 126).</source>
+        <translation>%2: TEI %1 ist keiner, den das Netz vergibt (64 bis 126).</translation>
+    </message>
+    <message>
+        <source>TEI %1 at %2 is not the assigned %3.</source>
+        <translation>%2: TEI %1 ist nicht der zugewiesene %3.</translation>
+    </message>
+    <message>
+        <source>TEI %1 at %2.</source>
+        <translation>%2: TEI %1.</translation>
+    </message>
+    <message>
+        <source>TEI %1 is fixed in terminal %2 too: give each its own</source>
+        <translation>TEI %1 ist auch in Endgerät %2 fest: jedem einen eigenen geben</translation>
+    </message>
+    <message>
+        <source>TEI %1 is on two terminals with different SPIDs.</source>
+        <translation>TEI %1 haben zwei Endgeräte mit verschiedenen SPIDs.</translation>
+    </message>
+    <message>
+        <source>TEI %1 is one that the network gives: set automatic, or a fixed one of 0 to 63</source>
+        <translation>TEI %1 wird vom Netz vergeben: automatisch einstellen oder fest auf 0 bis 63</translation>
+    </message>
+    <message>
+        <source>TEI %1 on a point-to-point line, where 0 is usual: confirm it with the provider</source>
+        <translation>TEI %1 an einem Punkt-zu-Punkt-Anschluss, üblich ist 0: beim Anbieter bestätigen lassen</translation>
+    </message>
+    <message>
+        <source>TEI 0 is for point-to-point lines: set automatic, or check the protocol variant</source>
+        <translation>TEI 0 gehört zu Punkt-zu-Punkt-Anschlüssen: automatisch einstellen oder die Protokollvariante prüfen</translation>
+    </message>
+    <message>
+        <source>TEI 0, one link for all numbers</source>
+        <translation>TEI 0, eine Schicht-2-Verbindung für alle Rufnummern</translation>
+    </message>
+    <message>
+        <source>TEI given by the network, 64 to 126</source>
+        <translation>TEI vom Netz vergeben, 64 bis 126</translation>
+    </message>
+    <message>
+        <source>TIME IS UP — read the counters of the test set</source>
+        <translation>ZEIT UM – Zähler des Prüfgeräts ablesen</translation>
+    </message>
+    <message>
+        <source>Take back what was planned or changed last</source>
+        <translation>Letzte Planung oder Änderung zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Take it for cause %1, the unspecified one of its class</source>
+        <translation>Wie Ursache %1 behandeln, die nicht näher bestimmte ihrer Klasse</translation>
+    </message>
+    <message>
+        <source>Take it from a file…</source>
+        <translation>Aus Datei übernehmen …</translation>
+    </message>
+    <message>
+        <source>Take out %1</source>
+        <translation>Ausbauen: %1</translation>
+    </message>
+    <message>
+        <source>Take seconds from a file…</source>
+        <translation>Sekunden aus Datei übernehmen …</translation>
+    </message>
+    <message>
+        <source>Take the order in   Ctrl+S</source>
+        <translation>Auftrag aufnehmen   Strg+S</translation>
+    </message>
+    <message>
+        <source>Take the repair that is offered at a field</source>
+        <translation>Angebotene Korrektur eines Feldes übernehmen</translation>
+    </message>
+    <message>
+        <source>Taken back: %1</source>
+        <translation>Rückgängig gemacht: %1</translation>
+    </message>
+    <message>
+        <source>Taken in</source>
+        <translation>Angenommen</translation>
+    </message>
+    <message>
+        <source>Tap</source>
+        <translation>Stichleitung</translation>
+    </message>
+    <message>
+        <source>Taps and missing load coils.</source>
+        <translation>Stichleitungen und fehlende Pupinspulen.</translation>
+    </message>
+    <message>
+        <source>Taps, ft</source>
+        <translation>Stiche, ft</translation>
+    </message>
+    <message>
+        <source>Telephone</source>
+        <translation>Telefon</translation>
+    </message>
+    <message>
+        <source>Temperature of the cable</source>
+        <translation>Kabeltemperatur</translation>
+    </message>
+    <message>
+        <source>Temporary failure</source>
+        <translation>Vorübergehender Fehler</translation>
+    </message>
+    <message>
+        <source>Terminal %1</source>
+        <translation>Endgerät %1</translation>
+    </message>
+    <message>
+        <source>Terminal %1, %2</source>
+        <translation>Endgerät %1, %2</translation>
+    </message>
+    <message>
+        <source>Terminal and switch are out of step: restart the terminal</source>
+        <translation>Endgerät und Vermittlung sind in verschiedenen Zuständen: das Endgerät neu starten</translation>
+    </message>
+    <message>
+        <source>Terminal id %1 (%2) is outside 00 to 62</source>
+        <translation>Endgerätekennung %1 (%2) liegt nicht in 00 bis 62</translation>
+    </message>
+    <message>
+        <source>Terminal id %1 (%2) is outside 01 to 08</source>
+        <translation>Endgerätekennung %1 (%2) liegt nicht in 01 bis 08</translation>
+    </message>
+    <message>
+        <source>Terminal id %1 (%2) stands for all terminals: confirm it with the provider</source>
+        <translation>Endgerätekennung %1 (%2) steht für alle Endgeräte: beim Anbieter bestätigen lassen</translation>
+    </message>
+    <message>
+        <source>Terminal id %1 (%2) where 00 to 62 is usual: confirm it with the provider</source>
+        <translation>Endgerätekennung %1 (%2), üblich ist 00 bis 62: beim Anbieter bestätigen lassen</translation>
+    </message>
+    <message>
+        <source>Terminal id %1, but no terminal of this number and sharing id has 01: confirm it with the provider</source>
+        <translation>Endgerätekennung %1, aber kein Endgerät mit dieser Nummer und Sharing-Kennung hat 01: beim Anbieter bestätigen lassen</translation>
+    </message>
+    <message>
+        <source>Terminal's place</source>
+        <translation>Ort des Endgeräts</translation>
+    </message>
+    <message>
+        <source>Test from the desk</source>
+        <translation>Prüfung vom Büro</translation>
+    </message>
+    <message>
+        <source>Test line</source>
+        <translation>Prüfanschluss</translation>
+    </message>
+    <message>
+        <source>Test lines of %1, for installers only: %2</source>
+        <translation>Prüfanschlüsse von %1, nur für Monteure: %2</translation>
+    </message>
+    <message>
+        <source>Test lines of %1. For installers only: never on a customer's paper.</source>
+        <translation>Prüfanschlüsse von %1. Nur für Monteure: nie auf einem Papier für Kunden.</translation>
+    </message>
+    <message>
+        <source>Test lines, unpublished: for installers only</source>
+        <translation>Prüfanschlüsse, nicht veröffentlicht: nur für Monteure</translation>
+    </message>
+    <message>
+        <source>Test set at</source>
+        <translation>Prüfgerät an</translation>
+    </message>
+    <message>
+        <source>The %1 %2 is not registered.</source>
+        <translation>Nicht eingetragen: %1 %2.</translation>
+    </message>
+    <message>
+        <source>The %1 failed, cause %2 (%3).</source>
+        <translation>Fehlgeschlagen: %1, Ursache %2 (%3).</translation>
+    </message>
+    <message>
+        <source>The %1 failed.</source>
+        <translation>Fehlgeschlagen: %1.</translation>
+    </message>
+    <message>
+        <source>The %1 is %3 (%2).</source>
+        <translation>%1: %3 (%2).</translation>
+    </message>
+    <message>
+        <source>The %1 of %2 is %3.</source>
+        <translation>%1 %2: %3.</translation>
+    </message>
+    <message>
+        <source>The %1 that was recorded does not count.</source>
+        <translation>Erfasst, zählt aber nicht: %1.</translation>
+    </message>
+    <message>
+        <source>The %1 was not recorded.</source>
+        <translation>Nicht erfasst: %1.</translation>
+    </message>
+    <message>
+        <source>The 0 in front is dialled inside the country only: stored without it, as +%1 %2</source>
+        <translation>Die 0 vorn wird nur im Inland gewählt: ohne sie gespeichert, als +%1 %2</translation>
+    </message>
+    <message>
+        <source>The SPID holds %1, the DN is %2: confirm which one is right</source>
+        <translation>Die SPID enthält %1, die DN ist %2: klären, was richtig ist</translation>
+    </message>
+    <message>
+        <source>The SPID holds area code %1, the DN %2: ask whether the SPID kept the old one</source>
+        <translation>Die SPID enthält die Vorwahl %1, die DN %2: fragen, ob die SPID die alte behalten hat</translation>
+    </message>
+    <message>
+        <source>The SPID in the terminal against the order, digit by digit, and the protocol variant.</source>
+        <translation>Die SPID im Endgerät Ziffer für Ziffer mit dem Auftrag vergleichen, ebenso die Protokollvariante.</translation>
+    </message>
+    <message>
+        <source>The SPID in the terminal against the order, digit by digit.</source>
+        <translation>Die SPID im Endgerät gegen den Auftrag, Ziffer für Ziffer.</translation>
+    </message>
+    <message>
+        <source>The SPID is missing: %1 needs one for each terminal, take it from the provider's order</source>
+        <translation>Die SPID fehlt: %1 braucht für jedes Endgerät eine, sie steht im Auftrag des Anbieters</translation>
+    </message>
+    <message>
+        <source>The TEI and the protocol variant in the terminal against the order: point-to-point or multipoint.</source>
+        <translation>TEI und Protokollvariante im Endgerät mit dem Auftrag vergleichen: Punkt-zu-Punkt oder Mehrpunkt.</translation>
+    </message>
+    <message>
+        <source>The area code is split</source>
+        <translation>Vorwahl wird geteilt</translation>
+    </message>
+    <message>
+        <source>The backup of today could not be made: %1</source>
+        <translation>Die heutige Sicherung ist nicht gelungen: %1</translation>
+    </message>
+    <message>
+        <source>The bearer is wrong for this switch: check V.110 or V.120, 56 or 64 kbit/s</source>
+        <translation>Der Übermittlungsdienst passt nicht zu dieser Vermittlung: V.110 oder V.120, 56 oder 64 kbit/s prüfen</translation>
+    </message>
+    <message>
+        <source>The bearer that the terminal is set to, also 56 against 64 kbit/s.</source>
+        <translation>Der im Endgerät eingestellte Übermittlungsdienst, auch 56 gegen 64 kbit/s.</translation>
+    </message>
+    <message>
+        <source>The call left ISDN: listen to the other network's tone</source>
+        <translation>Die Verbindung hat das ISDN verlassen: auf den Ton des anderen Netzes hören</translation>
+    </message>
+    <message>
+        <source>The call was forwarded: check that this is wanted</source>
+        <translation>Die Verbindung wurde umgeleitet: prüfen, ob das gewollt ist</translation>
+    </message>
+    <message>
+        <source>The called number is out of use: try a test number known to be good</source>
+        <translation>Die gerufene Nummer ist außer Betrieb: eine sicher erreichbare Prüfnummer versuchen</translation>
+    </message>
+    <message>
+        <source>The card that it names read no hazard of this pair or these premises: it closes nothing.</source>
+        <translation>Die genannte Karte zeigt keine Gefahr dieser Doppelader oder dieses Grundstücks: damit ist nichts behoben.</translation>
+    </message>
+    <message>
+        <source>The cause came %1.</source>
+        <translation>Die Ursache kam %1.</translation>
+    </message>
+    <message>
+        <source>The channel that was asked for does not exist on this line.</source>
+        <translation>Den verlangten Kanal gibt es an diesem Anschluss nicht.</translation>
+    </message>
+    <message>
+        <source>The check for dangerous voltage is not complete.</source>
+        <translation>Die Prüfung auf gefährliche Spannung ist nicht vollständig.</translation>
+    </message>
+    <message>
+        <source>The circuit of this order with its whole history</source>
+        <translation>Der Anschluss dieses Auftrags mit seinem ganzen Verlauf</translation>
+    </message>
+    <message>
+        <source>The clock of the run shows a break; it neither passes nor fails.</source>
+        <translation>Die Uhr des Messlaufs zeigt eine Unterbrechung; er gilt weder als bestanden noch als nicht bestanden.</translation>
+    </message>
+    <message>
+        <source>The columns are read as the last time.</source>
+        <translation>Die Spalten werden wie beim letzten Mal gelesen.</translation>
+    </message>
+    <message>
+        <source>The columns are read as you said.</source>
+        <translation>Die Spalten werden gelesen wie angegeben.</translation>
+    </message>
+    <message>
+        <source>The columns of %1 have other names than ours. Say what each stands for; it is remembered for files with this header.</source>
+        <translation>Die Spalten von %1 heißen anders als unsere. Geben Sie an, wofür jede steht; für Dateien mit dieser Kopfzeile wird es gemerkt.</translation>
+    </message>
+    <message>
+        <source>The counters of the test set were not set back to zero before the test.</source>
+        <translation>Die Zähler des Prüfgeräts wurden vor der Messung nicht auf null gesetzt.</translation>
+    </message>
+    <message>
+        <source>The counters were not cleared after the check.</source>
+        <translation>Die Zähler wurden nach der Prüfung nicht zurückgesetzt.</translation>
+    </message>
+    <message>
+        <source>The country is not known: type + and the country code, or the number is not recognised where it is typed otherwise</source>
+        <translation>Das Land ist nicht bekannt: + und die Landeskennzahl eingeben, sonst wird die Rufnummer in anderer Schreibweise nicht wiedererkannt</translation>
+    </message>
+    <message>
+        <source>The current that reaches a telephone is not as it should be.</source>
+        <translation>Der Strom, den ein Telefon erhält, ist nicht, wie er sein soll.</translation>
+    </message>
+    <message>
+        <source>The customer</source>
+        <translation>Kunde</translation>
+    </message>
+    <message>
+        <source>The customer's own exchange said so: its settings.</source>
+        <translation>Die eigene Nebenstellenanlage des Kunden meldet es: ihre Einstellungen.</translation>
+    </message>
+    <message>
+        <source>The decision is kept with everything that it was made from.</source>
+        <translation>Die Entscheidung ist mit allen ihren Grundlagen festgehalten.</translation>
+    </message>
+    <message>
+        <source>The detector check before the run was not good: without it the run proves nothing.</source>
+        <translation>Die Erkennungsprüfung vor dem Messlauf war nicht gut: ohne sie beweist der Messlauf nichts.</translation>
+    </message>
+    <message>
+        <source>The detector check does not say %1.</source>
+        <translation>In der Erkennungsprüfung fehlt: %1.</translation>
+    </message>
+    <message>
+        <source>The directory number is missing</source>
+        <translation>Die Rufnummer fehlt</translation>
+    </message>
+    <message>
+        <source>The exception is recorded under the name of %1.</source>
+        <translation>Die Ausnahme ist unter dem Namen %1 erfasst.</translation>
+    </message>
+    <message>
+        <source>The far end's exchange said so: call another number, this line is not at fault.</source>
+        <translation>Die Nebenstellenanlage der Gegenseite meldet es: eine andere Rufnummer anrufen, an diesem Anschluss liegt es nicht.</translation>
+    </message>
+    <message>
+        <source>The far end's switch said so: call another number, this line is not at fault.</source>
+        <translation>Die Vermittlung der Gegenseite meldet es: eine andere Rufnummer anrufen, an diesem Anschluss liegt es nicht.</translation>
+    </message>
+    <message>
+        <source>The far line blocks such calls</source>
+        <translation>Der ferne Anschluss sperrt solche Verbindungen</translation>
+    </message>
+    <message>
+        <source>The far line is down at layer 1 or 2</source>
+        <translation>Der ferne Anschluss ist auf Schicht 1 oder 2 ausgefallen</translation>
+    </message>
+    <message>
+        <source>The far terminal is not registered or is switched off</source>
+        <translation>Das ferne Endgerät ist nicht angemeldet oder ausgeschaltet</translation>
+    </message>
+    <message>
+        <source>The far terminal refuses the bearer: voice to a data set, or 56 against 64 kbit/s</source>
+        <translation>Das ferne Endgerät lehnt den Übermittlungsdienst ab: Sprache zu einem Datengerät oder 56 gegen 64 kbit/s</translation>
+    </message>
+    <message>
+        <source>The feature is not on this line: compare with the order</source>
+        <translation>Der Anschluss hat das Leistungsmerkmal nicht: mit dem Auftrag vergleichen</translation>
+    </message>
+    <message>
+        <source>The feed of the line card.</source>
+        <translation>Die Speisung der Anschlussbaugruppe.</translation>
+    </message>
+    <message>
+        <source>The file was left exactly as it is; nothing was written to it.</source>
+        <translation>Die Datei blieb genau so, wie sie ist; es wurde nichts hineingeschrieben.</translation>
+    </message>
+    <message>
+        <source>The first %1 orders selected</source>
+        <translation>Die ersten %1 Aufträge ausgewählt</translation>
+    </message>
+    <message>
+        <source>The first day was %1.</source>
+        <translation>Ursprünglicher Tag: %1.</translation>
+    </message>
+    <message>
+        <source>The first day was %1; moved because: %2.</source>
+        <translation>Ursprünglicher Tag: %1; umterminiert, weil: %2.</translation>
+    </message>
+    <message>
+        <source>The first ten screens of the rail, from the top</source>
+        <translation>Die ersten zehn Seiten der Leiste, von oben</translation>
+    </message>
+    <message>
+        <source>The hazard is said to be closed; no clear card was made since.</source>
+        <translation>Die Gefahr ist laut Angabe behoben; eine Karte, die keine Gefahr mehr zeigt, fehlt.</translation>
+    </message>
+    <message>
+        <source>The hazard read on %1 is said to be closed; no clear card was made since.</source>
+        <translation>Die am %1 gemessene Gefahr ist laut Angabe behoben; eine Karte, die keine Gefahr mehr zeigt, fehlt.</translation>
+    </message>
+    <message>
+        <source>The hazard read on %1 was closed; the card after it is clear.</source>
+        <translation>Die am %1 gemessene Gefahr wurde behoben; die Karte danach zeigt keine Gefahr.</translation>
+    </message>
+    <message>
+        <source>The header is not ours: say what its columns stand for.</source>
+        <translation>Die Kopfzeile ist nicht unsere: Geben Sie an, wofür die Spalten stehen.</translation>
+    </message>
+    <message>
+        <source>The inside wiring and its terminations: frames are being lost.</source>
+        <translation>Die Hausverkabelung und ihre Abschlüsse: Rahmen gehen verloren.</translation>
+    </message>
+    <message>
+        <source>The inside wiring to it.</source>
+        <translation>Die Hausverkabelung dorthin.</translation>
+    </message>
+    <message>
+        <source>The inside wiring: both pairs through and not reversed, 100 ohm at the network termination and at the last socket only, each on both pairs.</source>
+        <translation>Die Hausverkabelung: beide Doppeladern durchgehend und nicht vertauscht, 100 Ohm nur am NT und an der letzten Dose, jeweils an beiden Doppeladern.</translation>
+    </message>
+    <message>
+        <source>The insulation of the wires was not measured.</source>
+        <translation>Die Isolation der Adern wurde nicht gemessen.</translation>
+    </message>
+    <message>
+        <source>The international network said so: call a number at home.</source>
+        <translation>Das internationale Netz meldet es: eine Rufnummer im Inland anrufen.</translation>
+    </message>
+    <message>
+        <source>The line</source>
+        <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>The line and the equipment in the serving office do not run in step.</source>
+        <translation>Die Leitung und die Technik in der Vermittlungsstelle sind nicht im Gleichlauf.</translation>
+    </message>
+    <message>
+        <source>The line and the equipment in the serving office run in step.</source>
+        <translation>Die Leitung und die Technik in der Vermittlungsstelle sind im Gleichlauf.</translation>
+    </message>
+    <message>
+        <source>The line at the customer's interface</source>
+        <translation>Leitung am Übergabepunkt beim Kunden</translation>
+    </message>
+    <message>
+        <source>The line carries no circuit-switched data: no error-rate run is needed.</source>
+        <translation>Der Anschluss überträgt keine leitungsvermittelten Daten: ein Messlauf ist nicht nötig.</translation>
+    </message>
+    <message>
+        <source>The line code of the network termination (2B1Q unless the loop is an old one), then the line card in the serving office and whether it is provisioned.</source>
+        <translation>Der Leitungscode des NT (2B1Q, außer bei einer alten Anschlussleitung), dann die Anschlussbaugruppe in der Vermittlungsstelle und ob sie eingerichtet ist.</translation>
+    </message>
+    <message>
+        <source>The line hisses or crackles while nobody speaks.</source>
+        <translation>Die Leitung rauscht oder knistert, wenn niemand spricht.</translation>
+    </message>
+    <message>
+        <source>The line is down below this layer.</source>
+        <translation>Der Anschluss ist unterhalb dieser Schicht ausgefallen.</translation>
+    </message>
+    <message>
+        <source>The line is good again. Close the trouble.</source>
+        <translation>Der Anschluss ist wieder gut. Störung abschließen.</translation>
+    </message>
+    <message>
+        <source>The line is not provisioned for this kind of voice or data</source>
+        <translation>Der Anschluss ist für diese Art Sprache oder Daten nicht eingerichtet</translation>
+    </message>
+    <message>
+        <source>The line is not provisioned for what the terminal asks.</source>
+        <translation>Der Anschluss ist für das, was das Endgerät verlangt, nicht eingerichtet.</translation>
+    </message>
+    <message>
+        <source>The line is quiet and little disturbs it: the balance says nothing of it.</source>
+        <translation>Die Leitung ist still und wenig gestört: die Symmetrie sagt nichts über sie.</translation>
+    </message>
+    <message>
+        <source>The line is quiet while nobody speaks.</source>
+        <translation>Die Leitung ist still, wenn niemand spricht.</translation>
+    </message>
+    <message>
+        <source>The line stays as it is, for the reasons that are named with it.</source>
+        <translation>Der Anschluss bleibt, wie er ist, aus den dabei genannten Gründen.</translation>
+    </message>
+    <message>
+        <source>The line was not watched long enough before errors were sent on purpose.</source>
+        <translation>Die Leitung wurde nicht lange genug beobachtet, bevor absichtlich Fehler eingefügt wurden.</translation>
+    </message>
+    <message>
+        <source>The list is the file %1.</source>
+        <translation>Die Liste ist die Datei %1.</translation>
+    </message>
+    <message>
+        <source>The make-up and the loss at %1 are not known; a resistance alone needs a run without errors beside it.</source>
+        <translation>Der Leitungsaufbau und die Dämpfung bei %1 sind nicht bekannt; ein Widerstand allein braucht dazu einen fehlerfreien Messlauf.</translation>
+    </message>
+    <message>
+        <source>The make-up is not known; the measured loss decides.</source>
+        <translation>Der Leitungsaufbau ist nicht bekannt; die gemessene Dämpfung entscheidet.</translation>
+    </message>
+    <message>
+        <source>The make-up is not known; the measured resistance and a run without errors stand for the loss.</source>
+        <translation>Der Leitungsaufbau ist nicht bekannt; der gemessene Widerstand und ein fehlerfreier Messlauf stehen für die Dämpfung.</translation>
+    </message>
+    <message>
+        <source>The make-up on record explains what was measured at no temperature of the cable from -20 to 140 °F: the measurement decides, and the record is wrong.</source>
+        <translation>Der verzeichnete Leitungsaufbau erklärt die Messung bei keiner Kabeltemperatur von -20 bis 140 °F: die Messung entscheidet, und die verzeichneten Angaben sind falsch.</translation>
+    </message>
+    <message>
+        <source>The measured loss at %1</source>
+        <translation>Gemessene Dämpfung bei %1</translation>
+    </message>
+    <message>
+        <source>The measured resistance</source>
+        <translation>Gemessener Widerstand</translation>
+    </message>
+    <message>
+        <source>The meter of the safety card is not judged by its calibration.</source>
+        <translation>Das Messgerät der Sicherheitskarte wird nicht nach seiner Kalibrierung beurteilt.</translation>
+    </message>
+    <message>
+        <source>The meter was not proved on a known source.</source>
+        <translation>Das Messgerät wurde nicht an einer bekannten Quelle geprüft.</translation>
+    </message>
+    <message>
+        <source>The meter was not proved on a known voltage before.</source>
+        <translation>Das Messgerät wurde vorher nicht an einer bekannten Spannung geprüft.</translation>
+    </message>
+    <message>
+        <source>The network announced %1, which is not the number of this pair.</source>
+        <translation>Das Netz sagte %1 an, und das ist nicht die Rufnummer dieser Doppelader.</translation>
+    </message>
+    <message>
+        <source>The network announced %1.</source>
+        <translation>Das Netz sagte %1 an.</translation>
+    </message>
+    <message>
+        <source>The network announced another number on this pair than the one ordered.</source>
+        <translation>Das Netz sagte auf dieser Doppelader eine andere Rufnummer an als die bestellte.</translation>
+    </message>
+    <message>
+        <source>The network announced the service %1, which the order does not grant.</source>
+        <translation>Das Netz sagte den Dienst %1 an, den der Auftrag nicht gewährt.</translation>
+    </message>
+    <message>
+        <source>The network itself cannot serve the line now.</source>
+        <translation>Das Netz selbst kann den Anschluss jetzt nicht bedienen.</translation>
+    </message>
+    <message>
+        <source>The network termination and the terminal do not see each other on the inside wiring.</source>
+        <translation>NT und Endgerät sehen einander auf der Hausverkabelung nicht.</translation>
+    </message>
+    <message>
+        <source>The network termination does not reach synchronisation on the pair.</source>
+        <translation>Der NT erreicht auf der Doppelader keinen Gleichlauf.</translation>
+    </message>
+    <message>
+        <source>The newest backup</source>
+        <translation>Die neueste Sicherung</translation>
+    </message>
+    <message>
+        <source>The number alone, without terminal id: confirm it with the provider%1</source>
+        <translation>Nur die Nummer, ohne Endgerätekennung: beim Anbieter bestätigen lassen%1</translation>
+    </message>
+    <message>
+        <source>The number moved to another carrier: dial again, report the routing</source>
+        <translation>Die Rufnummer ist zu einem anderen Netzbetreiber gewechselt: neu wählen, die Leitweglenkung melden</translation>
+    </message>
+    <message>
+        <source>The number that the network announced on this pair is the number ordered.</source>
+        <translation>Die Rufnummer, die das Netz auf dieser Doppelader ansagte, ist die bestellte.</translation>
+    </message>
+    <message>
+        <source>The number that the switch or the test set shows when a call or a layer fails.</source>
+        <translation>Die Zahl, die Vermittlung oder Prüfgerät zeigt, wenn eine Verbindung oder Schicht scheitert.</translation>
+    </message>
+    <message>
+        <source>The numbers and identifiers are well formed, and no other line in these records has them.</source>
+        <translation>Die Rufnummern und Kennungen sind richtig gebildet, und kein anderer Anschluss in diesem Datenbestand hat sie.</translation>
+    </message>
+    <message>
+        <source>The numbers and identifiers were not checked.</source>
+        <translation>Die Rufnummern und Kennungen wurden nicht geprüft.</translation>
+    </message>
+    <message>
+        <source>The order cannot be read anew: %1. What is shown is older.</source>
+        <translation>Der Auftrag lässt sich nicht neu lesen: %1. Gezeigt wird ein älterer Stand.</translation>
+    </message>
+    <message>
+        <source>The order grants no service that a call could show.</source>
+        <translation>Der Auftrag gewährt keinen Dienst, den ein Anruf nachweisen könnte.</translation>
+    </message>
+    <message>
+        <source>The order has no due date (YYYY-MM-DD).</source>
+        <translation>Der Auftrag hat keinen Fälligkeitstag (YYYY-MM-DD).</translation>
+    </message>
+    <message>
+        <source>The order has no number.</source>
+        <translation>Der Auftrag hat keine Nummer.</translation>
+    </message>
+    <message>
+        <source>The order is %1.</source>
+        <translation>Der Auftrag ist %1.</translation>
+    </message>
+    <message>
+        <source>The order is completed: its numbers are working now.</source>
+        <translation>Der Auftrag ist abgeschlossen: Seine Rufnummern sind jetzt in Betrieb.</translation>
+    </message>
+    <message>
+        <source>The order is no longer open.</source>
+        <translation>Der Auftrag ist nicht mehr offen.</translation>
+    </message>
+    <message>
+        <source>The order lacks the feature: check the package</source>
+        <translation>Das Leistungsmerkmal fehlt im Auftrag: das Paket prüfen</translation>
+    </message>
+    <message>
+        <source>The order names no circuit.</source>
+        <translation>Der Auftrag nennt keinen Anschluss.</translation>
+    </message>
+    <message>
+        <source>The order names no customer.</source>
+        <translation>Der Auftrag nennt keinen Kunden.</translation>
+    </message>
+    <message>
+        <source>The order names no serving office.</source>
+        <translation>Der Auftrag nennt keine Vermittlungsstelle.</translation>
+    </message>
+    <message>
+        <source>The order's services against what the serving office has built on the line.</source>
+        <translation>Die Dienste des Auftrags mit dem vergleichen, was die Vermittlungsstelle am Anschluss eingerichtet hat.</translation>
+    </message>
+    <message>
+        <source>The other end is in use; is additional call offering provisioned?</source>
+        <translation>Die Gegenseite ist besetzt; ist Anklopfen eingerichtet?</translation>
+    </message>
+    <message>
+        <source>The pair is drawn here as you type its elements.</source>
+        <translation>Hier wird die Doppelader gezeichnet, während Sie ihre Elemente eingeben.</translation>
+    </message>
+    <message>
+        <source>The pair of wires from the serving office is fit for this service, near the limit.</source>
+        <translation>Die Doppelader von der Vermittlungsstelle ist für diesen Dienst geeignet, nahe am Grenzwert.</translation>
+    </message>
+    <message>
+        <source>The pair of wires from the serving office is fit for this service.</source>
+        <translation>Die Doppelader von der Vermittlungsstelle ist für diesen Dienst geeignet.</translation>
+    </message>
+    <message>
+        <source>The pair of wires from the serving office is not fit for this service.</source>
+        <translation>Die Doppelader von der Vermittlungsstelle ist für diesen Dienst nicht geeignet.</translation>
+    </message>
+    <message>
+        <source>The pair was checked for dangerous voltage before any work; no reading was above the stop limits.</source>
+        <translation>Die Doppelader wurde vor jeder Arbeit auf gefährliche Spannung geprüft; kein Messwert lag über den Stoppgrenzen.</translation>
+    </message>
+    <message>
+        <source>The pair.</source>
+        <translation>Die Doppelader.</translation>
+    </message>
+    <message>
+        <source>The pair: is it the one on the order, free of load coils, with loss and resistance in limits? Wait 15 s after a cold start before calling it down.</source>
+        <translation>Die Doppelader: ist es die des Auftrags, ohne Pupinspulen, Dämpfung und Widerstand in den Grenzwerten? Nach einem Kaltstart 15 s warten, bevor sie als ausgefallen gilt.</translation>
+    </message>
+    <message>
+        <source>The paper of a certificate is missing.</source>
+        <translation>Das Papier eines Zertifikats fehlt.</translation>
+    </message>
+    <message>
+        <source>The place of work is safe: footing, ladder, traffic, eyes, power lines, air of a manhole; span power is off and tagged; somebody knows where I am.</source>
+        <translation>Die Arbeitsstelle ist sicher: Stand, Leiter, Verkehr, Augen, Starkstromleitungen, Schachtluft; die Fernspeisung ist abgeschaltet und gekennzeichnet; jemand weiß, wo ich bin.</translation>
+    </message>
+    <message>
+        <source>The protocol variant "%1" is not known.</source>
+        <translation>Die Protokollvariante „%1“ ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>The protocol variant set in the terminal against the order.</source>
+        <translation>Die im Endgerät eingestellte Protokollvariante mit dem Auftrag vergleichen.</translation>
+    </message>
+    <message>
+        <source>The protocol variant set in the terminal.</source>
+        <translation>Die im Endgerät eingestellte Protokollvariante.</translation>
+    </message>
+    <message>
+        <source>The range %1 does not hold the head number %2.</source>
+        <translation>Der Nummernbereich %1 enthält die Kopfnummer %2 nicht.</translation>
+    </message>
+    <message>
+        <source>The range belongs to a head number, and the order has none.</source>
+        <translation>Der Nummernbereich gehört zu einer Kopfnummer, und der Auftrag hat keine.</translation>
+    </message>
+    <message>
+        <source>The record of the pair does not agree with what was measured, and is to be mended.</source>
+        <translation>Die verzeichneten Angaben zur Doppelader stimmen nicht mit der Messung überein und sind zu berichtigen.</translation>
+    </message>
+    <message>
+        <source>The records could not be opened</source>
+        <translation>Der Datenbestand ließ sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>The records were backed up.</source>
+        <translation>Der Datenbestand wurde gesichert.</translation>
+    </message>
+    <message>
+        <source>The refused rows are in %1.</source>
+        <translation>Die abgelehnten Zeilen stehen in %1.</translation>
+    </message>
+    <message>
+        <source>The report is in %1.</source>
+        <translation>Die Auswertung steht in %1.</translation>
+    </message>
+    <message>
+        <source>The ringing signal is just strong enough.</source>
+        <translation>Das Rufsignal ist gerade stark genug.</translation>
+    </message>
+    <message>
+        <source>The ringing signal is strong enough.</source>
+        <translation>Das Rufsignal ist stark genug.</translation>
+    </message>
+    <message>
+        <source>The ringing signal is too weak.</source>
+        <translation>Das Rufsignal ist zu schwach.</translation>
+    </message>
+    <message>
+        <source>The ringing signal was not measured.</source>
+        <translation>Das Rufsignal wurde nicht gemessen.</translation>
+    </message>
+    <message>
+        <source>The ringing supply; then how many telephones ring at once.</source>
+        <translation>Die Rufstromquelle; dann, wie viele Telefone zugleich klingeln.</translation>
+    </message>
+    <message>
+        <source>The row %1.</source>
+        <translation>Die Zeile %1.</translation>
+    </message>
+    <message>
+        <source>The rule of %1 does not say the SPID of this terminal: the provider's order paper does.</source>
+        <translation>Die Regel von %1 ergibt die SPID dieses Endgeräts nicht: sie steht im Auftragsschreiben des Anbieters.</translation>
+    </message>
+    <message>
+        <source>The run at S/T failed, and the customer gets S/T: a run at U does not stand for it.</source>
+        <translation>Der Messlauf an S/T wurde nicht bestanden, und der Kunde erhält S/T: ein Messlauf an U ersetzt ihn nicht.</translation>
+    </message>
+    <message>
+        <source>The run does not say %1.</source>
+        <translation>Im Messlauf fehlt: %1.</translation>
+    </message>
+    <message>
+        <source>The run is over its limits: %1.</source>
+        <translation>Der Messlauf liegt über seinen Grenzwerten: %1.</translation>
+    </message>
+    <message>
+        <source>The run lasted %1 s; at least %2 s are needed.</source>
+        <translation>Der Messlauf dauerte %1 s; nötig sind mindestens %2 s.</translation>
+    </message>
+    <message>
+        <source>The run of order %1 is over. Read the counters of the test set and record it.</source>
+        <translation>Der Messlauf zu Auftrag %1 ist zu Ende. Zähler des Prüfgeräts ablesen und erfassen.</translation>
+    </message>
+    <message>
+        <source>The run on %1 failed, and nothing says what was done since.</source>
+        <translation>Der Messlauf auf %1 wurde nicht bestanden, und nichts sagt, was seither getan wurde.</translation>
+    </message>
+    <message>
+        <source>The run over two channels is two calls, one on each.</source>
+        <translation>Der Messlauf über zwei Kanäle besteht aus zwei Verbindungen, einer auf jedem.</translation>
+    </message>
+    <message>
+        <source>The run was made at the S/T interface, through the NT.</source>
+        <translation>Der Messlauf wurde an der S/T-Schnittstelle gemacht, durch den NT.</translation>
+    </message>
+    <message>
+        <source>The run was made at the U interface.</source>
+        <translation>Der Messlauf wurde an der U-Schnittstelle gemacht.</translation>
+    </message>
+    <message>
+        <source>The run was made with a fixed pattern, which shows no slip and no wrong channel: it can fail a line, never pass it.</source>
+        <translation>Der Messlauf wurde mit einem festen Muster gemacht, das weder Schlupf noch einen falschen Kanal zeigt: er kann gegen eine Leitung sprechen, nie für sie.</translation>
+    </message>
+    <message>
+        <source>The run was stopped early, after %1 s; it neither passes nor fails.</source>
+        <translation>Der Messlauf wurde vorzeitig beendet, nach %1 s; er gilt weder als bestanden noch als nicht bestanden.</translation>
+    </message>
+    <message>
+        <source>The safety card is incomplete; %1.</source>
+        <translation>Die Sicherheitskarte ist unvollständig; %1.</translation>
+    </message>
+    <message>
+        <source>The safety card of %1 says that the office was disconnected, and this shows that it feeds the pair: record “changed: feed” and a new card, or correct the card.</source>
+        <translation>Die Sicherheitskarte von %1 sagt, dass die Vermittlungsstelle abgetrennt war, und dies zeigt, dass sie die Doppelader speist: „Änderung: Speisung“ und eine neue Karte erfassen oder die Karte berichtigen.</translation>
+    </message>
+    <message>
+        <source>The same SPID as terminal %1: each terminal has its own</source>
+        <translation>Dieselbe SPID wie Endgerät %1: jedes Endgerät hat eine eigene</translation>
+    </message>
+    <message>
+        <source>The same number as terminal %1</source>
+        <translation>Dieselbe Rufnummer wie Endgerät %1</translation>
+    </message>
+    <message>
+        <source>The same number as terminal %1: a point-to-point line needs it once</source>
+        <translation>Dieselbe Rufnummer wie Endgerät %1: ein Punkt-zu-Punkt-Anschluss braucht sie einmal</translation>
+    </message>
+    <message>
+        <source>The search failed.</source>
+        <translation>Die Suche ist fehlgeschlagen.</translation>
+    </message>
+    <message>
+        <source>The search looks through numbers, names, circuits and identifiers.</source>
+        <translation>Die Suche erfasst Nummern, Namen, Anschlüsse und Kennungen.</translation>
+    </message>
+    <message>
+        <source>The selected orders: assign, another day</source>
+        <translation>Ausgewählte Aufträge: zuweisen, umterminieren</translation>
+    </message>
+    <message>
+        <source>The selected orders: desk work, print</source>
+        <translation>Ausgewählte Aufträge: Büroarbeit, drucken</translation>
+    </message>
+    <message>
+        <source>The selected orders: hold, resume</source>
+        <translation>Ausgewählte Aufträge: anhalten, fortsetzen</translation>
+    </message>
+    <message>
+        <source>The self-call was made from %1 to %2, and %3 is no number of this order.</source>
+        <translation>Der Selbstanruf ging von %1 an %2, und %3 ist keine Rufnummer dieses Auftrags.</translation>
+    </message>
+    <message>
+        <source>The self-call was made from %1 to itself; it needs two numbers that may call each other.</source>
+        <translation>Der Selbstanruf ging von %1 an dieselbe Rufnummer; nötig sind zwei, die einander anrufen dürfen.</translation>
+    </message>
+    <message>
+        <source>The services of the order against what the office built.</source>
+        <translation>Die Dienste des Auftrags gegen das, was das Büro eingerichtet hat.</translation>
+    </message>
+    <message>
+        <source>The serving office did not recognise the identifier of a terminal.</source>
+        <translation>Die Vermittlungsstelle hat die Kennung eines Endgeräts nicht erkannt.</translation>
+    </message>
+    <message>
+        <source>The serving office feeds the line with its usual voltage.</source>
+        <translation>Die Vermittlungsstelle speist die Leitung mit ihrer üblichen Spannung.</translation>
+    </message>
+    <message>
+        <source>The serving office feeds the line with little voltage.</source>
+        <translation>Die Vermittlungsstelle speist die Leitung mit geringer Spannung.</translation>
+    </message>
+    <message>
+        <source>The serving office recognised the identifier of each terminal.</source>
+        <translation>Die Vermittlungsstelle hat die Kennung jedes Endgeräts erkannt.</translation>
+    </message>
+    <message>
+        <source>The serving office: report the cause and the time; try again first.</source>
+        <translation>Die Vermittlungsstelle: Ursache und Uhrzeit melden; vorher noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>The serving switch said so: what the office has built.</source>
+        <translation>Die eigene Vermittlung meldet es: was die Vermittlungsstelle eingerichtet hat.</translation>
+    </message>
+    <message>
+        <source>The switch did not accept the terminal's SPID.</source>
+        <translation>Die Vermittlung hat die SPID des Endgeräts nicht angenommen.</translation>
+    </message>
+    <message>
+        <source>The switch does not know what the terminal sent: at start-up, a wrong SPID.</source>
+        <translation>Die Vermittlung kennt nicht, was das Endgerät gesendet hat: beim Start eine falsche SPID.</translation>
+    </message>
+    <message>
+        <source>The switch is converted</source>
+        <translation>Vermittlung wird umgestellt</translation>
+    </message>
+    <message>
+        <source>The telephone did not ring when it was called.</source>
+        <translation>Das Telefon klingelte nicht, als es angerufen wurde.</translation>
+    </message>
+    <message>
+        <source>The telephone rings when it is called.</source>
+        <translation>Das Telefon klingelt, wenn es angerufen wird.</translation>
+    </message>
+    <message>
+        <source>The terminal and the switch are out of step.</source>
+        <translation>Endgerät und Vermittlung sind in verschiedenen Zuständen.</translation>
+    </message>
+    <message>
+        <source>The terminal and the switch do not speak the same protocol variant.</source>
+        <translation>Endgerät und Vermittlung sprechen nicht dieselbe Protokollvariante.</translation>
+    </message>
+    <message>
+        <source>The terminal does not answer SETUP: check its power, its SPID and its TEI</source>
+        <translation>Das Endgerät antwortet nicht auf SETUP: Stromversorgung, SPID und TEI prüfen</translation>
+    </message>
+    <message>
+        <source>The terminal does not answer.</source>
+        <translation>Das Endgerät antwortet nicht.</translation>
+    </message>
+    <message>
+        <source>The terminal has a TEI, but the data link is not established.</source>
+        <translation>Das Endgerät hat einen TEI, aber die Schicht-2-Verbindung ist nicht aufgebaut.</translation>
+    </message>
+    <message>
+        <source>The terminal refused: check call screening, DN and bearer service set in it</source>
+        <translation>Das Endgerät hat abgelehnt: Anruffilter, DN und Übermittlungsdienst darin prüfen</translation>
+    </message>
+    <message>
+        <source>The terminal was given no TEI.</source>
+        <translation>Das Endgerät hat keinen TEI bekommen.</translation>
+    </message>
+    <message>
+        <source>The test sets are known, and were within their calibration, or need none.</source>
+        <translation>Die Prüfgeräte sind bekannt und waren gültig kalibriert oder brauchen keine Kalibrierung.</translation>
+    </message>
+    <message>
+        <source>The test sets are known, and were within their calibration.</source>
+        <translation>Die Prüfgeräte sind bekannt und waren gültig kalibriert.</translation>
+    </message>
+    <message>
+        <source>The totals contradict each other: %1.</source>
+        <translation>Die Summen widersprechen einander: %1.</translation>
+    </message>
+    <message>
+        <source>The totals contradict each other: %1; read the test set again.</source>
+        <translation>Die Summen widersprechen einander: %1; das Prüfgerät erneut ablesen.</translation>
+    </message>
+    <message>
+        <source>The trouble is closed, and the line is good.</source>
+        <translation>Die Störung ist abgeschlossen, und der Anschluss ist gut.</translation>
+    </message>
+    <message>
+        <source>The trouble is closed. Not shown: %1</source>
+        <translation>Die Störung ist abgeschlossen. Nicht nachgewiesen: %1</translation>
+    </message>
+    <message>
+        <source>The two wires are alike enough to keep hum out of a call.</source>
+        <translation>Die beiden Adern sind gleich genug, um Brummen aus einem Gespräch fernzuhalten.</translation>
+    </message>
+    <message>
+        <source>The two wires are connected the right way round.</source>
+        <translation>Die beiden Adern sind richtig herum angeschlossen.</translation>
+    </message>
+    <message>
+        <source>The two wires are connected the wrong way round.</source>
+        <translation>Die beiden Adern sind vertauscht angeschlossen.</translation>
+    </message>
+    <message>
+        <source>The two wires are just alike enough to keep hum out of a call.</source>
+        <translation>Die beiden Adern sind gerade gleich genug, um Brummen aus einem Gespräch fernzuhalten.</translation>
+    </message>
+    <message>
+        <source>The two wires are not alike enough to keep hum out of a call.</source>
+        <translation>Die beiden Adern sind nicht gleich genug, um Brummen aus einem Gespräch fernzuhalten.</translation>
+    </message>
+    <message>
+        <source>The variant that the serving office's switch gives to the line.</source>
+        <translation>Die Variante, die die Vermittlung dem Anschluss gibt.</translation>
+    </message>
+    <message>
+        <source>The variant that the serving office's switch gives to the line; then restart the terminal.</source>
+        <translation>Die Variante, die die Vermittlung dem Anschluss gibt; dann das Endgerät neu starten.</translation>
+    </message>
+    <message>
+        <source>The visits of %1 from %2 and from %3 overlap.</source>
+        <translation>Die Einsätze von %1 ab %2 und ab %3 überschneiden sich.</translation>
+    </message>
+    <message>
+        <source>The visits of %1 from %2 and, at the premises of order %4, from %3 overlap.</source>
+        <translation>Die Einsätze von %1 ab %2 und, beim Auftrag %4, ab %3 überschneiden sich.</translation>
+    </message>
+    <message>
+        <source>The voltage of the serving office is not as it should be.</source>
+        <translation>Die Spannung der Vermittlungsstelle ist nicht, wie sie sein soll.</translation>
+    </message>
+    <message>
+        <source>The voltage of the serving office was not measured.</source>
+        <translation>Die Spannung der Vermittlungsstelle wurde nicht gemessen.</translation>
+    </message>
+    <message>
+        <source>The voltages do not fit each other: an open wire, a leak or an open ground is to be cleared.</source>
+        <translation>Die Spannungen passen nicht zusammen: ein Aderbruch, eine Ableitung oder eine offene Erde ist zu beseitigen.</translation>
+    </message>
+    <message>
+        <source>The voltages read on the pair do not fit each other: the check for dangerous voltage is to be made again.</source>
+        <translation>Die an der Doppelader gemessenen Spannungen passen nicht zueinander: die Prüfung auf gefährliche Spannung ist zu wiederholen.</translation>
+    </message>
+    <message>
+        <source>The wires are just well enough insulated from each other and from ground.</source>
+        <translation>Die Adern sind gegeneinander und gegen Erde gerade gut genug isoliert.</translation>
+    </message>
+    <message>
+        <source>The wires are well insulated from each other and from ground.</source>
+        <translation>Die Adern sind gegeneinander und gegen Erde gut isoliert.</translation>
+    </message>
+    <message>
+        <source>The wires leak current to each other or to ground.</source>
+        <translation>Die Adern leiten Strom gegeneinander oder gegen Erde ab.</translation>
+    </message>
+    <message>
+        <source>There is no serving office "%1"; import it first.</source>
+        <translation>Die Vermittlungsstelle „%1“ gibt es nicht; erst einlesen.</translation>
+    </message>
+    <message>
+        <source>There is no serving office yet: import one first.</source>
+        <translation>Es gibt noch keine Vermittlungsstelle: Zuerst eine einlesen.</translation>
+    </message>
+    <message>
+        <source>These reminders do not replace training, permits or local code; where they differ, local code and licensed practice prevail. In the United States 29 CFR 1910.268 covers telecommunications work, part 1926 construction; in California title 8 sections 8600 to 8618 ("8 CCR").</source>
+        <translation>Diese Hinweise ersetzen weder Ausbildung noch Genehmigungen noch örtliche Vorschriften; wo sie abweichen, gelten die örtlichen Vorschriften und die zugelassene Praxis. In den Vereinigten Staaten regelt 29 CFR 1910.268 die Fernmeldearbeit, Teil 1926 das Bauen; in Kalifornien Titel 8, Abschnitte 8600 bis 8618 („8 CCR“).</translation>
+    </message>
+    <message>
+        <source>They must be in place and to the electrical code in force. Never remove or defeat a ground, not even for a measurement.</source>
+        <translation>Sie müssen vorhanden sein und den geltenden Elektrovorschriften entsprechen. Nie eine Erdung entfernen oder umgehen, auch nicht für eine Messung.</translation>
+    </message>
+    <message>
+        <source>This line</source>
+        <translation>Diesen Anschluss</translation>
+    </message>
+    <message>
+        <source>This list</source>
+        <translation>Diese Liste</translation>
+    </message>
+    <message>
+        <source>This needs the PIN of %1:</source>
+        <translation>Dafür ist die PIN von %1 nötig:</translation>
+    </message>
+    <message>
+        <source>This order needs no certificate; complete it.</source>
+        <translation>Dieser Auftrag braucht kein Zertifikat; abschließen.</translation>
+    </message>
+    <message>
+        <source>This week</source>
+        <translation>Diese Woche</translation>
+    </message>
+    <message>
+        <source>Thunderstorm</source>
+        <translation>Gewitter</translation>
+    </message>
+    <message>
+        <source>Tip to ground %1, ring to ground %2 and tip to ring %3 (%4) do not fit and were read twice: an open wire, leakage, a floating feed, or an open ground lead. A meter loads each wire in turn; to be cleared</source>
+        <translation>a-Ader gegen Erde %1, b-Ader gegen Erde %2 und a-Ader gegen b-Ader %3 (%4) passen nicht zusammen und wurden zweimal gemessen: Aderbruch, Ableitung, erdfreie Speisung oder offene Erdleitung. Ein Messgerät belastet jede Ader für sich; zu beseitigen</translation>
+    </message>
+    <message>
+        <source>Tip to ground %1, ring to ground %2 and tip to ring %3 (%4) do not fit: open wire, leakage, floating feed, or an open ground lead: prove the ground lead, read again</source>
+        <translation>a-Ader gegen Erde %1, b-Ader gegen Erde %2 und a-Ader gegen b-Ader %3 (%4) passen nicht zusammen: Aderbruch, Ableitung, erdfreie Speisung oder offene Erdleitung: die Erdleitung prüfen, noch einmal messen</translation>
+    </message>
+    <message>
+        <source>To number</source>
+        <translation>Zu Rufnummer</translation>
+    </message>
+    <message>
+        <source>To read aloud</source>
+        <translation>Zum Vorlesen</translation>
+    </message>
+    <message>
+        <source>To the board</source>
+        <translation>Zur Tafel</translation>
+    </message>
+    <message>
+        <source>To the run that is over, or goes on</source>
+        <translation>Zum beendeten oder laufenden Messlauf</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>Told</source>
+        <translation>Verständigt</translation>
+    </message>
+    <message>
+        <source>Traffic</source>
+        <translation>Verkehr</translation>
+    </message>
+    <message>
+        <source>Trouble %1 is open on this circuit: %2</source>
+        <translation>Störung %1 ist an diesem Anschluss offen: %2</translation>
+    </message>
+    <message>
+        <source>Trouble %1 is opened.</source>
+        <translation>Störung %1 ist angelegt.</translation>
+    </message>
+    <message>
+        <source>Trouble since then: %1</source>
+        <translation>Störung seither: %1</translation>
+    </message>
+    <message>
+        <source>Trouble: %1</source>
+        <translation>Störung: %1</translation>
+    </message>
+    <message>
+        <source>Troubles</source>
+        <translation>Störungen</translation>
+    </message>
+    <message>
+        <source>Troubles and repeats</source>
+        <translation>Störungen und Wiederholungen</translation>
+    </message>
+    <message>
+        <source>Troubles by the day they were opened; a repeat comes within 30 days of the last one that was closed on the circuit.</source>
+        <translation>Störungen nach dem Tag der Aufnahme; eine Wiederholung folgt innerhalb von 30 Tagen auf die letzte, die am Anschluss behoben wurde.</translation>
+    </message>
+    <message>
+        <source>Try again later</source>
+        <translation>Später noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>Try again, or open other records.</source>
+        <translation>Erneut versuchen oder einen anderen Datenbestand öffnen.</translation>
+    </message>
+    <message>
+        <source>Try again, then call the switch centre</source>
+        <translation>Noch einmal versuchen, dann den Vermittlungsbetrieb anrufen</translation>
+    </message>
+    <message>
+        <source>Try again, then try another number</source>
+        <translation>Noch einmal versuchen, dann eine andere Rufnummer versuchen</translation>
+    </message>
+    <message>
+        <source>Try again; if it stays, call the switch centre</source>
+        <translation>Noch einmal versuchen; wenn es bleibt, den Vermittlungsbetrieb anrufen</translation>
+    </message>
+    <message>
+        <source>Turn-up</source>
+        <translation>Inbetriebnahme</translation>
+    </message>
+    <message>
+        <source>Type</source>
+        <translation>Typ</translation>
+    </message>
+    <message>
+        <source>Type a list instead</source>
+        <translation>Stattdessen Liste eingeben</translation>
+    </message>
+    <message>
+        <source>Type one here, or choose a row of the list below.</source>
+        <translation>Hier eine eingeben oder unten eine Zeile der Liste wählen.</translation>
+    </message>
+    <message>
+        <source>U</source>
+        <translation>U</translation>
+    </message>
+    <message>
+        <source>US Letter</source>
+        <translation>US Letter</translation>
+    </message>
+    <message>
+        <source>Unallocated (unassigned) number</source>
+        <translation>Nicht zugeteilte Rufnummer</translation>
+    </message>
+    <message>
+        <source>Undo   Ctrl+Z</source>
+        <translation>Rückgängig   Strg+Z</translation>
+    </message>
+    <message>
+        <source>Undo the step before   Ctrl+Z</source>
+        <translation>Schritt davor rückgängig   Strg+Z</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Use %1   Ctrl+R</source>
+        <translation>%1 übernehmen   Strg+R</translation>
+    </message>
+    <message>
+        <source>Use %1 instead</source>
+        <translation>Stattdessen %1 übernehmen</translation>
+    </message>
+    <message>
+        <source>Use 56 kbit/s</source>
+        <translation>56 kbit/s verwenden</translation>
+    </message>
+    <message>
+        <source>Use 56 kbit/s instead of 64; try again</source>
+        <translation>56 kbit/s statt 64 verwenden; noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>Use a registered instrument within its calibration, or have it entered.</source>
+        <translation>Ein gültig kalibriertes Messgerät aus dem Register benutzen oder das benutzte eintragen lassen.</translation>
+    </message>
+    <message>
+        <source>Use the new number in the diagnostic</source>
+        <translation>Die neue Rufnummer aus der Diagnose verwenden</translation>
+    </message>
+    <message>
+        <source>Use these columns</source>
+        <translation>Diese Spalten verwenden</translation>
+    </message>
+    <message>
+        <source>User busy</source>
+        <translation>Teilnehmer besetzt</translation>
+    </message>
+    <message>
+        <source>User not member of closed user group</source>
+        <translation>Teilnehmer nicht in der geschlossenen Benutzergruppe</translation>
+    </message>
+    <message>
+        <source>V ac; above %1 V (where it is wet: %2 V): stop</source>
+        <translation>V~; über %1 V (wo es nass ist: %2 V): aufhören</translation>
+    </message>
+    <message>
+        <source>V dc; above %1 V: stop</source>
+        <translation>V=; über %1 V: aufhören</translation>
+    </message>
+    <message>
+        <source>VN series</source>
+        <translation>VN-Reihe</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Values that stay: %1.</source>
+        <translation>Werte, die bleiben: %1.</translation>
+    </message>
+    <message>
+        <source>Variant</source>
+        <translation>Variante</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Verdicts</source>
+        <translation>Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation>Einsatz</translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation>Einsätze</translation>
+    </message>
+    <message>
+        <source>Voltage from elsewhere was not measured.</source>
+        <translation>Fremde Spannung wurde nicht gemessen.</translation>
+    </message>
+    <message>
+        <source>Waiting on</source>
+        <translation>Wartet auf</translation>
+    </message>
+    <message>
+        <source>Waiting or not</source>
+        <translation>Wartend oder nicht</translation>
+    </message>
+    <message>
+        <source>Waits on</source>
+        <translation>Wartet auf</translation>
+    </message>
+    <message>
+        <source>Waits on nobody</source>
+        <translation>Wartet auf niemanden</translation>
+    </message>
+    <message>
+        <source>Waits on: %1</source>
+        <translation>Wartet auf: %1</translation>
+    </message>
+    <message>
+        <source>Warnings</source>
+        <translation>Warnungen</translation>
+    </message>
+    <message>
+        <source>Wear insulating gloves and let no part of your body touch the strand until it is tensioned, dead-ended and permanently grounded.</source>
+        <translation>Isolierhandschuhe tragen und das Tragseil mit keinem Körperteil berühren, bis es gespannt, abgespannt und dauerhaft geerdet ist.</translation>
+    </message>
+    <message>
+        <source>Wear it when you drill, cut, drive, climb or work overhead, and at batteries.</source>
+        <translation>Tragen beim Bohren, Schneiden, Einschlagen, Klettern oder Arbeiten über Kopf und an Batterien.</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>What %1 stands for</source>
+        <translation>Wofür %1 steht</translation>
+    </message>
+    <message>
+        <source>What a cause means</source>
+        <translation>Was eine Ursache bedeutet</translation>
+    </message>
+    <message>
+        <source>What cannot be is named with its reason.</source>
+        <translation>Was nicht möglich ist, steht mit seinem Grund dabei.</translation>
+    </message>
+    <message>
+        <source>What corrects the recorded entry is empty; the old one stays.</source>
+        <translation>Die Korrektur ist leer; der alte Eintrag bleibt.</translation>
+    </message>
+    <message>
+        <source>What failed</source>
+        <translation>Was fehlschlug</translation>
+    </message>
+    <message>
+        <source>What feeds the NT</source>
+        <translation>Speisung des NT</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Was geschehen ist</translation>
+    </message>
+    <message>
+        <source>What happens</source>
+        <translation>Was geschieht</translation>
+    </message>
+    <message>
+        <source>What is due by today, for the installer chosen below or for all, as a PDF</source>
+        <translation>Was bis heute fällig ist, für den unten gewählten Monteur oder für alle, als PDF</translation>
+    </message>
+    <message>
+        <source>What is missing</source>
+        <translation>Was fehlt</translation>
+    </message>
+    <message>
+        <source>What is to be mended</source>
+        <translation>Was zu beheben ist</translation>
+    </message>
+    <message>
+        <source>What is typed is kept. The order can be taken in once these are right:</source>
+        <translation>Die Eingaben bleiben erhalten. Der Auftrag kann aufgenommen werden, sobald dies stimmt:</translation>
+    </message>
+    <message>
+        <source>What is unusual in them is to be confirmed with the provider.</source>
+        <translation>Was daran ungewöhnlich ist, muss der Anbieter bestätigen.</translation>
+    </message>
+    <message>
+        <source>What is wrong with the settings</source>
+        <translation>Fehler in den Einstellungen</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>What it means</source>
+        <translation>Bedeutung</translation>
+    </message>
+    <message>
+        <source>What it was</source>
+        <translation>Was es war</translation>
+    </message>
+    <message>
+        <source>What the columns stand for</source>
+        <translation>Wofür die Spalten stehen</translation>
+    </message>
+    <message>
+        <source>What the run proves: %1</source>
+        <translation>Was der Messlauf belegt: %1</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Was zu tun ist</translation>
+    </message>
+    <message>
+        <source>What was certified</source>
+        <translation>Was bescheinigt wurde</translation>
+    </message>
+    <message>
+        <source>What was certified still holds.</source>
+        <translation>Was bescheinigt wurde, gilt noch.</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Was getan wurde</translation>
+    </message>
+    <message>
+        <source>What was done about it</source>
+        <translation>Was dagegen getan wurde</translation>
+    </message>
+    <message>
+        <source>What was done after the failed run</source>
+        <translation>Was nach dem nicht bestandenen Messlauf getan wurde</translation>
+    </message>
+    <message>
+        <source>What was done last</source>
+        <translation>Was zuletzt getan wurde</translation>
+    </message>
+    <message>
+        <source>What was kept</source>
+        <translation>Was erhalten blieb</translation>
+    </message>
+    <message>
+        <source>What was measured agrees with the record.</source>
+        <translation>Das Gemessene stimmt mit dem Leitungsaufbau im Datenbestand überein.</translation>
+    </message>
+    <message>
+        <source>What was measured is drawn here over time.</source>
+        <translation>Hier wird das Gemessene im Zeitverlauf gezeichnet.</translation>
+    </message>
+    <message>
+        <source>What was recorded before is still there.</source>
+        <translation>Was zuvor erfasst wurde, ist noch da.</translation>
+    </message>
+    <message>
+        <source>What was seen</source>
+        <translation>Beobachtet</translation>
+    </message>
+    <message>
+        <source>What was typed here before was kept.</source>
+        <translation>Die früheren Eingaben hier sind erhalten.</translation>
+    </message>
+    <message>
+        <source>What was wrong</source>
+        <translation>Was gestört war</translation>
+    </message>
+    <message>
+        <source>What would be changed, and what stays</source>
+        <translation>Was geändert würde und was bleibt</translation>
+    </message>
+    <message>
+        <source>What would mend it: %1 — then %2 dB, %3.</source>
+        <translation>Abhilfe: %1 – dann %2 dB, %3.</translation>
+    </message>
+    <message>
+        <source>What you typed can be saved nowhere. Make room, or close once more to lose it.</source>
+        <translation>Ihre Eingaben lassen sich nirgends speichern. Schaffen Sie Platz, oder schließen Sie nochmals; dann gehen sie verloren.</translation>
+    </message>
+    <message>
+        <source>What you typed is only in this window until it can be saved: %1</source>
+        <translation>Ihre Eingaben sind nur in diesem Fenster, bis sie gespeichert werden können: %1</translation>
+    </message>
+    <message>
+        <source>What you typed is saved.</source>
+        <translation>Ihre Eingaben sind gespeichert.</translation>
+    </message>
+    <message>
+        <source>What you typed waits to be saved, and is kept beside the records until then: %1</source>
+        <translation>Ihre Eingaben warten auf das Speichern und liegen bis dahin neben dem Datenbestand: %1</translation>
+    </message>
+    <message>
+        <source>What “%1” means</source>
+        <translation>Was „%1“ bedeutet</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>Where tip and ring change places.</source>
+        <translation>Wo a-Ader und b-Ader die Plätze tauschen.</translation>
+    </message>
+    <message>
+        <source>Whether a certificate is genuine, and still stands</source>
+        <translation>Ob ein Zertifikat echt ist und noch gilt</translation>
+    </message>
+    <message>
+        <source>Whether layer 2 is provisioned in the serving office.</source>
+        <translation>Ob Schicht 2 in der Vermittlungsstelle eingerichtet ist.</translation>
+    </message>
+    <message>
+        <source>Whether the SPID is built in the serving office's switch.</source>
+        <translation>Ob die SPID in der Vermittlung eingerichtet ist.</translation>
+    </message>
+    <message>
+        <source>Whether the line is built and connected.</source>
+        <translation>Ob der Anschluss eingerichtet und beschaltet ist.</translation>
+    </message>
+    <message>
+        <source>Whether the number rings this line equipment.</source>
+        <translation>Ob die Rufnummer diese Teilnehmerschaltung ruft.</translation>
+    </message>
+    <message>
+        <source>Which criteria</source>
+        <translation>Welche Kriterien</translation>
+    </message>
+    <message>
+        <source>Which loops of an office carry basic rate, and what would mend others</source>
+        <translation>Welche Leitungen einer Vermittlungsstelle den Basisanschluss tragen, und was andere verbessern würde</translation>
+    </message>
+    <message>
+        <source>Who makes the entries</source>
+        <translation>Wer die Einträge macht</translation>
+    </message>
+    <message>
+        <source>Who works: %1</source>
+        <translation>Es arbeitet: %1</translation>
+    </message>
+    <message>
+        <source>Who works; goes into the history</source>
+        <translation>Wer arbeitet; steht im Verlauf</translation>
+    </message>
+    <message>
+        <source>Whose part</source>
+        <translation>Zuständigkeit</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>Why another day</source>
+        <translation>Warum ein anderer Tag</translation>
+    </message>
+    <message>
+        <source>Why does it not count? Enter records it, Esc leaves it.</source>
+        <translation>Warum zählt es nicht? Eingabe erfasst es, Esc lässt es.</translation>
+    </message>
+    <message>
+        <source>Why it is not accepted yet</source>
+        <translation>Warum noch nicht abgenommen</translation>
+    </message>
+    <message>
+        <source>Why it may pass</source>
+        <translation>Warum zulässig</translation>
+    </message>
+    <message>
+        <source>Why not accepted</source>
+        <translation>Warum nicht abgenommen</translation>
+    </message>
+    <message>
+        <source>Will be taken in and held</source>
+        <translation>Wird aufgenommen, aber zurückgehalten</translation>
+    </message>
+    <message>
+        <source>Wire of element %1</source>
+        <translation>Drahtstärke von Element %1</translation>
+    </message>
+    <message>
+        <source>Wire: AWG, or mm</source>
+        <translation>Draht: AWG oder mm</translation>
+    </message>
+    <message>
+        <source>With one channel or one number a self-call is not possible; the path is the test line or the far end.</source>
+        <translation>Mit einem Kanal oder einer Rufnummer ist kein Selbstanruf möglich; der Weg führt zum Prüfanschluss oder zur Gegenstelle.</translation>
+    </message>
+    <message>
+        <source>Without visit</source>
+        <translation>Ohne Einsatz</translation>
+    </message>
+    <message>
+        <source>Without: %1.</source>
+        <translation>Ohne: %1.</translation>
+    </message>
+    <message>
+        <source>Words of the file</source>
+        <translation>Wörter der Datei</translation>
+    </message>
+    <message>
+        <source>Words that are other than ours</source>
+        <translation>Wörter, die anders sind als unsere</translation>
+    </message>
+    <message>
+        <source>Working alone</source>
+        <translation>Allein arbeiten</translation>
+    </message>
+    <message>
+        <source>Would be changed: %1.</source>
+        <translation>Geändert würden: %1.</translation>
+    </message>
+    <message>
+        <source>Would help: %1.</source>
+        <translation>Abhilfe: %1.</translation>
+    </message>
+    <message>
+        <source>Would mend it</source>
+        <translation>Abhilfe</translation>
+    </message>
+    <message>
+        <source>YYYY-MM-DD</source>
+        <translation>JJJJ-MM-TT</translation>
+    </message>
+    <message>
+        <source>YYYY-MM-DD; up and down change the day</source>
+        <translation>JJJJ-MM-TT; auf und ab ändern den Tag</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Ja</translation>
+    </message>
+    <message>
+        <source>Yes, confirmed</source>
+        <translation>Ja, bestätigt</translation>
+    </message>
+    <message>
+        <source>a SPID has digits only</source>
+        <translation>eine SPID hat nur Ziffern</translation>
+    </message>
+    <message>
+        <source>a call in rings the line</source>
+        <translation>ein ankommender Anruf lässt es klingeln</translation>
+    </message>
+    <message>
+        <source>a coil changes the loss far more than the resistance, up at high frequencies and down in the voice band</source>
+        <translation>eine Spule ändert die Dämpfung weit mehr als den Widerstand, bei hohen Frequenzen aufwärts und im Sprachband abwärts</translation>
+    </message>
+    <message>
+        <source>a complete card before each measurement that counts, no hazard open</source>
+        <translation>eine vollständige Karte vor jeder Messung, die zählt, keine Gefahr offen</translation>
+    </message>
+    <message>
+        <source>a day as 2026-03-31</source>
+        <translation>ein Tag wie 2026-03-31</translation>
+    </message>
+    <message>
+        <source>a directory number has digits only</source>
+        <translation>eine Rufnummer hat nur Ziffern</translation>
+    </message>
+    <message>
+        <source>a dispatcher</source>
+        <translation>Disponent</translation>
+    </message>
+    <message>
+        <source>a failed one takes what the instrument measured on this visit out of the evidence, until one passes</source>
+        <translation>ein nicht bestandener nimmt aus den Nachweisen, was das Messgerät bei diesem Einsatz gemessen hat, bis einer bestanden ist</translation>
+    </message>
+    <message>
+        <source>a file for each line, and a cover that lists them all</source>
+        <translation>je Anschluss eine Datei, dazu ein Deckblatt mit allen</translation>
+    </message>
+    <message>
+        <source>a file for each, as it is sealed</source>
+        <translation>je eine Datei, so wie versiegelt</translation>
+    </message>
+    <message>
+        <source>a newer one counts</source>
+        <translation>etwas Neueres zählt</translation>
+    </message>
+    <message>
+        <source>a number of the order was announced on the pair since</source>
+        <translation>auf der Doppelader wurde seither eine Rufnummer des Auftrags angesagt</translation>
+    </message>
+    <message>
+        <source>a supervisor</source>
+        <translation>Aufsicht</translation>
+    </message>
+    <message>
+        <source>a tap adds loss and no resistance</source>
+        <translation>eine Stichleitung erhöht die Dämpfung, nicht den Widerstand</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>überschritten</translation>
+    </message>
+    <message>
+        <source>accept with an exception</source>
+        <translation>mit Ausnahme abnehmen</translation>
+    </message>
+    <message>
+        <source>accepted by order %1</source>
+        <translation>abgenommen mit Auftrag %1</translation>
+    </message>
+    <message>
+        <source>address as the installer needs it</source>
+        <translation>Adresse, wie der Monteur sie braucht</translation>
+    </message>
+    <message>
+        <source>alternating voltage at 20 Hz between the wires while it rings</source>
+        <translation>Wechselspannung mit 20 Hz zwischen den Adern, während es klingelt</translation>
+    </message>
+    <message>
+        <source>an installer</source>
+        <translation>Monteur</translation>
+    </message>
+    <message>
+        <source>analog</source>
+        <translation>analog</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 weitere</translation>
+    </message>
+    <message>
+        <source>and %1 more on the job's page</source>
+        <translation>und %1 mehr auf der Auftragsseite</translation>
+    </message>
+    <message>
+        <source>another gauge changes resistance and loss, the resistance more</source>
+        <translation>eine andere Drahtstärke ändert Widerstand und Dämpfung, den Widerstand mehr</translation>
+    </message>
+    <message>
+        <source>another run decides</source>
+        <translation>ein anderer Messlauf entscheidet</translation>
+    </message>
+    <message>
+        <source>as it stands in the register</source>
+        <translation>wie es im Register steht</translation>
+    </message>
+    <message>
+        <source>as labelled</source>
+        <translation>laut Etikett</translation>
+    </message>
+    <message>
+        <source>as labelled: an import confirms it</source>
+        <translation>laut Etikett: Einlesen bestätigt es</translation>
+    </message>
+    <message>
+        <source>as the customer says it</source>
+        <translation>wie der Kunde es sagt</translation>
+    </message>
+    <message>
+        <source>as the office</source>
+        <translation>wie die Vermittlungsstelle</translation>
+    </message>
+    <message>
+        <source>at least two words</source>
+        <translation>mindestens zwei Wörter</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>at most %1 %2</source>
+        <translation>höchstens %1 %2</translation>
+    </message>
+    <message>
+        <source>at most %1 dB at %2 and %3 ohm, no load coil</source>
+        <translation>höchstens %1 dB bei %2, höchstens %3 Ohm, keine Pupinspule</translation>
+    </message>
+    <message>
+        <source>at most %1 ohm, and %2 dB at %3 kHz between %4 ohm</source>
+        <translation>höchstens %1 Ohm und %2 dB bei %3 kHz, Abschluss %4 Ohm</translation>
+    </message>
+    <message>
+        <source>at most %1 ohm, load coils where the design rule wants them</source>
+        <translation>höchstens %1 Ohm, Pupinspulen, wo die Planungsregel sie verlangt</translation>
+    </message>
+    <message>
+        <source>at most %1 ohm, with load coils %2</source>
+        <translation>höchstens %1 Ohm, mit Pupinspulen %2</translation>
+    </message>
+    <message>
+        <source>at the top of page 1</source>
+        <translation>oben auf Seite 1</translation>
+    </message>
+    <message>
+        <source>auto, or 0 to 63</source>
+        <translation>auto, oder 0 bis 63</translation>
+    </message>
+    <message>
+        <source>balance</source>
+        <translation>Symmetrie</translation>
+    </message>
+    <message>
+        <source>basic rate</source>
+        <translation>ISDN</translation>
+    </message>
+    <message>
+        <source>before the pair is touched</source>
+        <translation>vor dem Berühren der Doppelader</translation>
+    </message>
+    <message>
+        <source>beside it</source>
+        <translation>daneben</translation>
+    </message>
+    <message>
+        <source>between the wires, C-message weighted, off-hook towards the office's quiet termination</source>
+        <translation>zwischen den Adern, C-bewertet, abgehoben gegen den Ruheabschluss der Vermittlungsstelle</translation>
+    </message>
+    <message>
+        <source>beyond</source>
+        <translation>dahinter</translation>
+    </message>
+    <message>
+        <source>bit error ratio</source>
+        <translation>Bitfehlerquote</translation>
+    </message>
+    <message>
+        <source>bit error ratio at most %1</source>
+        <translation>Bitfehlerquote höchstens %1</translation>
+    </message>
+    <message>
+        <source>bit/s</source>
+        <translation>bit/s</translation>
+    </message>
+    <message>
+        <source>bri</source>
+        <translation>Basisanschluss</translation>
+    </message>
+    <message>
+        <source>bridged tap</source>
+        <translation>Stichleitung</translation>
+    </message>
+    <message>
+        <source>bridged tap of %1, %2</source>
+        <translation>Stichleitung %1, %2</translation>
+    </message>
+    <message>
+        <source>busy or not answered elsewhere: it says nothing of this line</source>
+        <translation>anderswo besetzt oder nicht angenommen: sagt nichts über diesen Anschluss</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>by cable</source>
+        <translation>nach Kabel</translation>
+    </message>
+    <message>
+        <source>by installer</source>
+        <translation>nach Monteur</translation>
+    </message>
+    <message>
+        <source>by month</source>
+        <translation>nach Monat</translation>
+    </message>
+    <message>
+        <source>by office</source>
+        <translation>nach Vermittlungsstelle</translation>
+    </message>
+    <message>
+        <source>by variant</source>
+        <translation>nach Variante</translation>
+    </message>
+    <message>
+        <source>cable and pair in the office</source>
+        <translation>Kabel und Doppelader in der Vermittlungsstelle</translation>
+    </message>
+    <message>
+        <source>calibrated until %1</source>
+        <translation>kalibriert bis %1</translation>
+    </message>
+    <message>
+        <source>cancelled</source>
+        <translation>storniert</translation>
+    </message>
+    <message>
+        <source>certificate %1</source>
+        <translation>Zertifikat %1</translation>
+    </message>
+    <message>
+        <source>certificate copied</source>
+        <translation>Zertifikat kopiert</translation>
+    </message>
+    <message>
+        <source>certificate issued</source>
+        <translation>Zertifikat ausgestellt</translation>
+    </message>
+    <message>
+        <source>certificate signed</source>
+        <translation>Zertifikat unterschrieben</translation>
+    </message>
+    <message>
+        <source>change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>change all lines of an office at once</source>
+        <translation>alle Anschlüsse einer Vermittlungsstelle auf einmal ändern</translation>
+    </message>
+    <message>
+        <source>change limit sets</source>
+        <translation>Grenzwertsätze ändern</translation>
+    </message>
+    <message>
+        <source>change offices and instruments</source>
+        <translation>Vermittlungsstellen und Messgeräte ändern</translation>
+    </message>
+    <message>
+        <source>change people and their roles</source>
+        <translation>Personen und ihre Rollen ändern</translation>
+    </message>
+    <message>
+        <source>change the issuer</source>
+        <translation>den Aussteller ändern</translation>
+    </message>
+    <message>
+        <source>choose</source>
+        <translation>wählen</translation>
+    </message>
+    <message>
+        <source>circuit %1</source>
+        <translation>Anschluss %1</translation>
+    </message>
+    <message>
+        <source>circuit loss at 1004 Hz</source>
+        <translation>Dämpfung bei 1004 Hz</translation>
+    </message>
+    <message>
+        <source>circuit noise</source>
+        <translation>Leitungsgeräusch</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>keine Gefahr gemessen</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>behoben</translation>
+    </message>
+    <message>
+        <source>coil</source>
+        <translation>Spule</translation>
+    </message>
+    <message>
+        <source>completed</source>
+        <translation>abgeschlossen</translation>
+    </message>
+    <message>
+        <source>contact</source>
+        <translation>Kontakt</translation>
+    </message>
+    <message>
+        <source>counts</source>
+        <translation>zählt</translation>
+    </message>
+    <message>
+        <source>customer</source>
+        <translation>Kunde</translation>
+    </message>
+    <message>
+        <source>customer not ready</source>
+        <translation>Kunde nicht bereit</translation>
+    </message>
+    <message>
+        <source>cut over</source>
+        <translation>umgelegt</translation>
+    </message>
+    <message>
+        <source>d MMM</source>
+        <translation>d. MMM</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <translation>d. MMM yyyy</translation>
+    </message>
+    <message>
+        <source>data</source>
+        <translation>Daten</translation>
+    </message>
+    <message>
+        <source>ddd d MMM</source>
+        <translation>ddd d. MMM</translation>
+    </message>
+    <message>
+        <source>decided</source>
+        <translation>entschieden</translation>
+    </message>
+    <message>
+        <source>dial tone</source>
+        <translation>Wählton</translation>
+    </message>
+    <message>
+        <source>digit %1</source>
+        <translation>Ziffer %1</translation>
+    </message>
+    <message>
+        <source>digits %1-%2</source>
+        <translation>Ziffern %1-%2</translation>
+    </message>
+    <message>
+        <source>direct current through the pair, off-hook</source>
+        <translation>Gleichstrom durch die Doppelader, abgehoben</translation>
+    </message>
+    <message>
+        <source>direct voltage between the wires, on-hook</source>
+        <translation>Gleichspannung zwischen den Adern, aufgelegt</translation>
+    </message>
+    <message>
+        <source>disconnect</source>
+        <translation>Abschaltung</translation>
+    </message>
+    <message>
+        <source>dispatcher</source>
+        <translation>Disposition</translation>
+    </message>
+    <message>
+        <source>does not ring</source>
+        <translation>klingelt nicht</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <translation>steht nicht</translation>
+    </message>
+    <message>
+        <source>due %1</source>
+        <translation>fällig %1</translation>
+    </message>
+    <message>
+        <source>e.g. 09:00-11:00</source>
+        <translation>z. B. 09:00-11:00</translation>
+    </message>
+    <message>
+        <source>e.g. 217</source>
+        <translation>z. B. 217</translation>
+    </message>
+    <message>
+        <source>e.g. 447</source>
+        <translation>z. B. 447</translation>
+    </message>
+    <message>
+        <source>e.g. loss set</source>
+        <translation>z. B. Dämpfungsmesser</translation>
+    </message>
+    <message>
+        <source>e.g. mains socket in the hall, no battery</source>
+        <translation>z. B. Steckdose im Flur, kein Akku</translation>
+    </message>
+    <message>
+        <source>e.g. two people, ladder, bucket truck</source>
+        <translation>z. B. zwei Personen, Leiter, Hubwagen</translation>
+    </message>
+    <message>
+        <source>each SPID accepted by the switch</source>
+        <translation>jede SPID von der Vermittlung angenommen</translation>
+    </message>
+    <message>
+        <source>each section with gauge and length, taps and load coils, from the office</source>
+        <translation>jeder Abschnitt mit Drahtstärke und Länge, Stichleitungen und Pupinspulen, von der Vermittlungsstelle aus</translation>
+    </message>
+    <message>
+        <source>each service out on each channel, each number called in</source>
+        <translation>jeder Dienst abgehend auf jedem Kanal, jede Rufnummer ankommend angerufen</translation>
+    </message>
+    <message>
+        <source>each terminal has a TEI of its assignment</source>
+        <translation>jedes Endgerät hat einen TEI nach seiner Zuweisung</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>leer</translation>
+    </message>
+    <message>
+        <source>empty: each keeps its day</source>
+        <translation>leer: jeder behält seinen Tag</translation>
+    </message>
+    <message>
+        <source>empty: now</source>
+        <translation>leer: jetzt</translation>
+    </message>
+    <message>
+        <source>ended %1 days ago</source>
+        <translation>vor %1 Tag(en) abgelaufen</translation>
+    </message>
+    <message>
+        <source>ends in %1 days</source>
+        <translation>läuft in %1 Tag(en) ab</translation>
+    </message>
+    <message>
+        <source>enter an instrument from its label</source>
+        <translation>ein Messgerät nach seinem Etikett eintragen</translation>
+    </message>
+    <message>
+        <source>enter an order on site</source>
+        <translation>einen Auftrag vor Ort eintragen</translation>
+    </message>
+    <message>
+        <source>error</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>error free</source>
+        <translation>fehlerfrei</translation>
+    </message>
+    <message>
+        <source>errored</source>
+        <translation>fehlerhaft</translation>
+    </message>
+    <message>
+        <source>errored seconds</source>
+        <translation>fehlerhafte Sekunden</translation>
+    </message>
+    <message>
+        <source>every error sent was seen</source>
+        <translation>jeder eingefügte Fehler wurde gesehen</translation>
+    </message>
+    <message>
+        <source>every section of %1</source>
+        <translation>jeder mit %1 verzeichnete Abschnitt</translation>
+    </message>
+    <message>
+        <source>excepted</source>
+        <translation>ausgenommen</translation>
+    </message>
+    <message>
+        <source>exception voided</source>
+        <translation>Ausnahme aufgehoben</translation>
+    </message>
+    <message>
+        <source>export unpublished numbers</source>
+        <translation>nicht veröffentlichte Rufnummern ausgeben</translation>
+    </message>
+    <message>
+        <source>fact voided</source>
+        <translation>Aufzeichnung für ungültig erklärt</translation>
+    </message>
+    <message>
+        <source>facts recorded</source>
+        <translation>Ergebnisse erfasst</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation>fehlgeschlagen</translation>
+    </message>
+    <message>
+        <source>far end</source>
+        <translation>Gegenstelle</translation>
+    </message>
+    <message>
+        <source>feed</source>
+        <translation>Speisung</translation>
+    </message>
+    <message>
+        <source>fixed</source>
+        <translation>fest</translation>
+    </message>
+    <message>
+        <source>folded</source>
+        <translation>zugeklappt</translation>
+    </message>
+    <message>
+        <source>for the record; never on the certificate</source>
+        <translation>für den Datenbestand; nie auf dem Zertifikat</translation>
+    </message>
+    <message>
+        <source>foreign battery</source>
+        <translation>fremde Batterie</translation>
+    </message>
+    <message>
+        <source>foreign voltage</source>
+        <translation>Fremdspannung</translation>
+    </message>
+    <message>
+        <source>from a network beyond an interworking point</source>
+        <translation>von einem Netz hinter einem Netzübergang</translation>
+    </message>
+    <message>
+        <source>from a terminal</source>
+        <translation>von einem Endgerät</translation>
+    </message>
+    <message>
+        <source>from a transit network</source>
+        <translation>von einem Transitnetz</translation>
+    </message>
+    <message>
+        <source>from any number</source>
+        <translation>von einer beliebigen Rufnummer</translation>
+    </message>
+    <message>
+        <source>from both wires to ground, C-message weighted, off-hook towards the quiet termination</source>
+        <translation>von beiden Adern gegen Erde, C-bewertet, abgehoben gegen den Ruheabschluss</translation>
+    </message>
+    <message>
+        <source>from the international network</source>
+        <translation>vom internationalen Netz</translation>
+    </message>
+    <message>
+        <source>from the private network at the far end</source>
+        <translation>vom privaten Netz auf der Gegenseite</translation>
+    </message>
+    <message>
+        <source>from the private network at this end</source>
+        <translation>vom privaten Netz auf dieser Seite</translation>
+    </message>
+    <message>
+        <source>from the public network at the far end</source>
+        <translation>vom öffentlichen Netz auf der Gegenseite</translation>
+    </message>
+    <message>
+        <source>from the serving switch</source>
+        <translation>von der eigenen Vermittlung</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>gut</translation>
+    </message>
+    <message>
+        <source>good below %1</source>
+        <translation>gut unter %1</translation>
+    </message>
+    <message>
+        <source>good from %1</source>
+        <translation>gut ab %1</translation>
+    </message>
+    <message>
+        <source>good to %1</source>
+        <translation>gut bis %1</translation>
+    </message>
+    <message>
+        <source>hand an order on</source>
+        <translation>einen Auftrag weitergeben</translation>
+    </message>
+    <message numerus="yes">
+        <source>has %n columns</source>
+        <translation><numerusform>hat %n Spalte</numerusform><numerusform>hat %n Spalten</numerusform></translation>
+    </message>
+    <message>
+        <source>hazard</source>
+        <translation>Gefahr</translation>
+    </message>
+    <message>
+        <source>heard</source>
+        <translation>zu hören</translation>
+    </message>
+    <message>
+        <source>heard off-hook, and broken by a digit</source>
+        <translation>abgehoben zu hören, verstummt bei einer Ziffer</translation>
+    </message>
+    <message>
+        <source>highest AC voltage</source>
+        <translation>höchste Wechselspannung</translation>
+    </message>
+    <message>
+        <source>highest DC voltage</source>
+        <translation>höchste Gleichspannung</translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <translation>gilt</translation>
+    </message>
+    <message>
+        <source>holds a character that is not seen</source>
+        <translation>enthält ein unsichtbares Zeichen</translation>
+    </message>
+    <message>
+        <source>holds a control character</source>
+        <translation>enthält ein Steuerzeichen</translation>
+    </message>
+    <message>
+        <source>holds a line break</source>
+        <translation>enthält einen Zeilenumbruch</translation>
+    </message>
+    <message>
+        <source>holds half a character</source>
+        <translation>enthält ein halbes Zeichen</translation>
+    </message>
+    <message>
+        <source>identifiers</source>
+        <translation>Kennungen</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>kommend</translation>
+    </message>
+    <message>
+        <source>in service by order %1</source>
+        <translation>in Betrieb durch Auftrag %1</translation>
+    </message>
+    <message>
+        <source>in sync</source>
+        <translation>im Gleichlauf</translation>
+    </message>
+    <message>
+        <source>in sync at U</source>
+        <translation>im Gleichlauf an U</translation>
+    </message>
+    <message>
+        <source>in sync at U and at S/T</source>
+        <translation>im Gleichlauf an U und an S/T</translation>
+    </message>
+    <message>
+        <source>in sync through the NT</source>
+        <translation>im Gleichlauf durch den NT</translation>
+    </message>
+    <message>
+        <source>in sync; wait 15 s after a cold start</source>
+        <translation>im Gleichlauf; nach einem Kaltstart 15 s warten</translation>
+    </message>
+    <message>
+        <source>incomplete</source>
+        <translation>unvollständig</translation>
+    </message>
+    <message>
+        <source>induced</source>
+        <translation>induziert</translation>
+    </message>
+    <message>
+        <source>installer</source>
+        <translation>Monteur</translation>
+    </message>
+    <message>
+        <source>instrument added</source>
+        <translation>Messgerät eingetragen</translation>
+    </message>
+    <message>
+        <source>instrument changed</source>
+        <translation>Messgerät geändert</translation>
+    </message>
+    <message>
+        <source>instrument labelled</source>
+        <translation>Messgerät vom Etikett eingetragen</translation>
+    </message>
+    <message>
+        <source>insulation</source>
+        <translation>Isolation</translation>
+    </message>
+    <message>
+        <source>international</source>
+        <translation>international</translation>
+    </message>
+    <message>
+        <source>interworking</source>
+        <translation>Netzübergang</translation>
+    </message>
+    <message>
+        <source>invalid message</source>
+        <translation>ungültige Nachricht</translation>
+    </message>
+    <message>
+        <source>inverted</source>
+        <translation>invertiert</translation>
+    </message>
+    <message>
+        <source>is empty</source>
+        <translation>ist leer</translation>
+    </message>
+    <message>
+        <source>is empty; it must be one of %1</source>
+        <translation>ist leer; möglich sind nur %1</translation>
+    </message>
+    <message>
+        <source>is longer than %1 characters</source>
+        <translation>ist länger als %1 Zeichen</translation>
+    </message>
+    <message>
+        <source>is longer than 60 characters</source>
+        <translation>ist länger als 60 Zeichen</translation>
+    </message>
+    <message>
+        <source>is needed before the card is recorded; what is typed is kept</source>
+        <translation>wird gebraucht, bevor die Karte erfasst wird; Eingegebenes bleibt erhalten</translation>
+    </message>
+    <message>
+        <source>is required and missing</source>
+        <translation>ist erforderlich und fehlt</translation>
+    </message>
+    <message>
+        <source>is written with characters that stand for others</source>
+        <translation>enthält Zeichen, die für andere stehen</translation>
+    </message>
+    <message>
+        <source>issue a certificate</source>
+        <translation>ein Zertifikat ausstellen</translation>
+    </message>
+    <message>
+        <source>issuer added</source>
+        <translation>Aussteller eingetragen</translation>
+    </message>
+    <message>
+        <source>issuer changed</source>
+        <translation>Aussteller geändert</translation>
+    </message>
+    <message>
+        <source>jumper run</source>
+        <translation>Rangierung gelegt</translation>
+    </message>
+    <message>
+        <source>key or name; printed on the certificate</source>
+        <translation>Kürzel oder Name; steht auf dem Zertifikat</translation>
+    </message>
+    <message>
+        <source>keys made</source>
+        <translation>Schlüssel erzeugt</translation>
+    </message>
+    <message>
+        <source>keys renewed</source>
+        <translation>Schlüssel erneuert</translation>
+    </message>
+    <message>
+        <source>keys, hours, dogs; may be left empty</source>
+        <translation>Schlüssel, Zeiten, Hunde; kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>layer %1 went down while it lasted, at %2</source>
+        <translation>Schicht %1 fiel währenddessen aus, um %2</translation>
+    </message>
+    <message>
+        <source>layer %1, terminal %2</source>
+        <translation>Schicht %1, Endgerät %2</translation>
+    </message>
+    <message>
+        <source>layer 1 at %1</source>
+        <translation>Schicht 1 an %1</translation>
+    </message>
+    <message>
+        <source>leave it out</source>
+        <translation>weglassen</translation>
+    </message>
+    <message>
+        <source>left empty: now</source>
+        <translation>leer: jetzt</translation>
+    </message>
+    <message>
+        <source>left of %1; started at %2</source>
+        <translation>übrig von %1; begonnen um %2</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>lies before the day of calibration</source>
+        <translation>liegt vor dem Tag der Kalibrierung</translation>
+    </message>
+    <message>
+        <source>lies in the future</source>
+        <translation>liegt in der Zukunft</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>Grenze</translation>
+    </message>
+    <message>
+        <source>limit set added</source>
+        <translation>Grenzwertsatz eingetragen</translation>
+    </message>
+    <message>
+        <source>limit set followed</source>
+        <translation>Grenzwertsatz übernommen</translation>
+    </message>
+    <message>
+        <source>line equipment</source>
+        <translation>Anschlusseinrichtung</translation>
+    </message>
+    <message>
+        <source>lines without a variant are checked as the one chosen for one SPID</source>
+        <translation>Zeilen ohne Variante gelten als die Variante, die für die einzelne SPID gewählt ist</translation>
+    </message>
+    <message>
+        <source>list</source>
+        <translation>Liste</translation>
+    </message>
+    <message>
+        <source>load coil</source>
+        <translation>Pupinspule</translation>
+    </message>
+    <message>
+        <source>load coil of %1 mH</source>
+        <translation>Pupinspule %1 mH</translation>
+    </message>
+    <message>
+        <source>loop</source>
+        <translation>Anschlussleitung</translation>
+    </message>
+    <message>
+        <source>loop and outside plant</source>
+        <translation>Anschlussleitung und Liniennetz</translation>
+    </message>
+    <message>
+        <source>loop current</source>
+        <translation>Schleifenstrom</translation>
+    </message>
+    <message>
+        <source>loss at %1</source>
+        <translation>Dämpfung bei %1</translation>
+    </message>
+    <message>
+        <source>loss at %1 kHz</source>
+        <translation>Dämpfung bei %1 kHz</translation>
+    </message>
+    <message>
+        <source>made after the feed was switched, without a new safety card</source>
+        <translation>entstanden nach dem Umschalten der Speisung, ohne neue Sicherheitskarte</translation>
+    </message>
+    <message>
+        <source>made before %1, %2</source>
+        <translation>älter als diese Änderung: %1, %2</translation>
+    </message>
+    <message>
+        <source>made before the safety card of that visit</source>
+        <translation>entstanden vor der Sicherheitskarte jenes Einsatzes</translation>
+    </message>
+    <message>
+        <source>made before the terminal had TEI %1</source>
+        <translation>entstanden, bevor das Endgerät TEI %1 hatte</translation>
+    </message>
+    <message>
+        <source>made when the safety card of that visit read foreign battery</source>
+        <translation>entstanden, als die Sicherheitskarte jenes Einsatzes fremde Batterie zeigte</translation>
+    </message>
+    <message>
+        <source>made when the safety card of that visit was incomplete</source>
+        <translation>entstanden, als die Sicherheitskarte jenes Einsatzes unvollständig war</translation>
+    </message>
+    <message>
+        <source>made when the safety card said that the office was connected</source>
+        <translation>entstanden, als laut Sicherheitskarte die Vermittlungsstelle angeschlossen war</translation>
+    </message>
+    <message>
+        <source>made while a hazard was open, read on %1</source>
+        <translation>entstanden, während eine Gefahr offen war, gemessen am %1</translation>
+    </message>
+    <message>
+        <source>made with %1, which failed its self-test on that visit</source>
+        <translation>entstanden mit %1, Selbsttest bei jenem Einsatz nicht bestanden</translation>
+    </message>
+    <message>
+        <source>marginal</source>
+        <translation>grenzwertig</translation>
+    </message>
+    <message>
+        <source>may be left empty</source>
+        <translation>darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>measured on %1, the order is for %2</source>
+        <translation>gemessen an %1, der Auftrag gilt für %2</translation>
+    </message>
+    <message>
+        <source>meter</source>
+        <translation>Messgerät</translation>
+    </message>
+    <message>
+        <source>min; at least %1</source>
+        <translation>min; mindestens %1</translation>
+    </message>
+    <message>
+        <source>missing: %1</source>
+        <translation>es fehlt: %1</translation>
+    </message>
+    <message>
+        <source>mistyped</source>
+        <translation>vertippt</translation>
+    </message>
+    <message>
+        <source>mixes letters of two scripts that look alike</source>
+        <translation>mischt ähnlich aussehende Buchstaben zweier Schriften</translation>
+    </message>
+    <message>
+        <source>move</source>
+        <translation>Umzug</translation>
+    </message>
+    <message>
+        <source>multipoint</source>
+        <translation>Mehrgeräteanschluss</translation>
+    </message>
+    <message>
+        <source>must be label=number joined by ; with each label once</source>
+        <translation>muss Name=Nummer sein, getrennt durch ; und jeder Name einmal</translation>
+    </message>
+    <message>
+        <source>must be the order's: a wrong one is another customer's line</source>
+        <translation>muss die des Auftrags sein: eine falsche gehört zum Anschluss eines anderen Kunden</translation>
+    </message>
+    <message>
+        <source>needs no calibration</source>
+        <translation>braucht keine Kalibrierung</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>Neuanschluss</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>no access</source>
+        <translation>kein Zutritt</translation>
+    </message>
+    <message>
+        <source>no calibration recorded</source>
+        <translation>keine Kalibrierung erfasst</translation>
+    </message>
+    <message>
+        <source>no error</source>
+        <translation>kein Fehler</translation>
+    </message>
+    <message>
+        <source>noise</source>
+        <translation>Geräusch</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>none in error or in use elsewhere</source>
+        <translation>keine fehlerhaft oder anderswo vergeben</translation>
+    </message>
+    <message>
+        <source>none is said yet</source>
+        <translation>noch keines angegeben</translation>
+    </message>
+    <message>
+        <source>none of the bridged taps on record is there</source>
+        <translation>keine der verzeichneten Stichleitungen ist vorhanden</translation>
+    </message>
+    <message>
+        <source>none of the load coils on record is there</source>
+        <translation>keine der verzeichneten Pupinspulen ist vorhanden</translation>
+    </message>
+    <message>
+        <source>none ticked: all that is ordered</source>
+        <translation>nichts angekreuzt: alles, was bestellt ist</translation>
+    </message>
+    <message>
+        <source>none yet: import offices first</source>
+        <translation>noch keine: zuerst Vermittlungsstellen einlesen</translation>
+    </message>
+    <message>
+        <source>normal</source>
+        <translation>normal</translation>
+    </message>
+    <message>
+        <source>normal event</source>
+        <translation>normales Ereignis</translation>
+    </message>
+    <message>
+        <source>not arrived yet</source>
+        <translation>noch nicht angekommen</translation>
+    </message>
+    <message>
+        <source>not heard</source>
+        <translation>nicht zu hören</translation>
+    </message>
+    <message>
+        <source>not in service yet</source>
+        <translation>noch nicht in Betrieb</translation>
+    </message>
+    <message>
+        <source>not in the Q.850 list</source>
+        <translation>nicht in der Liste von Q.850</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>not needed</source>
+        <translation>entfällt</translation>
+    </message>
+    <message>
+        <source>not required</source>
+        <translation>nicht nötig</translation>
+    </message>
+    <message>
+        <source>not required, as labelled</source>
+        <translation>nicht nötig, laut Etikett</translation>
+    </message>
+    <message>
+        <source>not signed</source>
+        <translation>nicht unterschrieben</translation>
+    </message>
+    <message>
+        <source>not suitable</source>
+        <translation>ungeeignet</translation>
+    </message>
+    <message>
+        <source>not within its calibration</source>
+        <translation>nicht innerhalb der Kalibrierung</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>nothing compared yet</source>
+        <translation>noch nichts verglichen</translation>
+    </message>
+    <message>
+        <source>nothing found</source>
+        <translation>nichts gefunden</translation>
+    </message>
+    <message>
+        <source>nothing to take apart</source>
+        <translation>nichts zu zerlegen</translation>
+    </message>
+    <message>
+        <source>now: %1</source>
+        <translation>jetzt: %1</translation>
+    </message>
+    <message>
+        <source>nt</source>
+        <translation>NT</translation>
+    </message>
+    <message>
+        <source>nt loop</source>
+        <translation>Schleife im NT</translation>
+    </message>
+    <message>
+        <source>number announced for %1</source>
+        <translation>Ansage der Rufnummer %1</translation>
+    </message>
+    <message>
+        <source>of a point-to-point line</source>
+        <translation>eines Anlagenanschlusses</translation>
+    </message>
+    <message>
+        <source>of a point-to-point line, e.g. 00-49</source>
+        <translation>eines Anlagenanschlusses, z. B. 00-49</translation>
+    </message>
+    <message>
+        <source>of a repair, as the customer says it</source>
+        <translation>einer Entstörung, in den Worten des Kunden</translation>
+    </message>
+    <message>
+        <source>of a repair; may be left empty</source>
+        <translation>einer Entstörung; kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>off-hook, against the office's milliwatt at 1004 Hz</source>
+        <translation>abgehoben, gegen das Milliwatt der Vermittlungsstelle bei 1004 Hz</translation>
+    </message>
+    <message>
+        <source>office</source>
+        <translation>Büro</translation>
+    </message>
+    <message>
+        <source>office %1</source>
+        <translation>Vermittlungsstelle %1</translation>
+    </message>
+    <message>
+        <source>office added</source>
+        <translation>Vermittlungsstelle eingetragen</translation>
+    </message>
+    <message>
+        <source>office changed</source>
+        <translation>Vermittlungsstelle geändert</translation>
+    </message>
+    <message>
+        <source>ok</source>
+        <translation>in Ordnung</translation>
+    </message>
+    <message>
+        <source>on its label</source>
+        <translation>auf dem Etikett</translation>
+    </message>
+    <message>
+        <source>on site</source>
+        <translation>vor Ort</translation>
+    </message>
+    <message>
+        <source>on site since %1</source>
+        <translation>vor Ort seit %1</translation>
+    </message>
+    <message>
+        <source>on-hook voltage</source>
+        <translation>Ruhespannung</translation>
+    </message>
+    <message>
+        <source>one session, whoever sets it up</source>
+        <translation>eine Sitzung, gleich wer sie aufbaut</translation>
+    </message>
+    <message>
+        <source>only where it calls back</source>
+        <translation>nur bei Rückruf</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>open: %1</source>
+        <translation>offen: %1</translation>
+    </message>
+    <message>
+        <source>or not_required</source>
+        <translation>oder not_required</translation>
+    </message>
+    <message>
+        <source>order</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>order cancelled</source>
+        <translation>Auftrag storniert</translation>
+    </message>
+    <message>
+        <source>order changed</source>
+        <translation>Auftrag geändert</translation>
+    </message>
+    <message>
+        <source>order completed</source>
+        <translation>Auftrag abgeschlossen</translation>
+    </message>
+    <message>
+        <source>order no longer held</source>
+        <translation>Auftrag nicht mehr zurückgehalten</translation>
+    </message>
+    <message>
+        <source>order taken</source>
+        <translation>Auftrag angenommen</translation>
+    </message>
+    <message>
+        <source>orders</source>
+        <translation>Aufträge</translation>
+    </message>
+    <message>
+        <source>orders: %1, circuits: %2</source>
+        <translation>Aufträge: %1, Anschlüsse: %2</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>anderes</translation>
+    </message>
+    <message>
+        <source>other pair</source>
+        <translation>andere Doppelader</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>gehend</translation>
+    </message>
+    <message>
+        <source>packet</source>
+        <translation>Paketdaten</translation>
+    </message>
+    <message>
+        <source>packet session on %1</source>
+        <translation>Paketsitzung auf %1</translation>
+    </message>
+    <message>
+        <source>pair</source>
+        <translation>Doppelader</translation>
+    </message>
+    <message>
+        <source>pair %1</source>
+        <translation>Doppelader %1</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>pattern</source>
+        <translation>Muster</translation>
+    </message>
+    <message>
+        <source>permit</source>
+        <translation>Genehmigung</translation>
+    </message>
+    <message>
+        <source>person added</source>
+        <translation>Person eingetragen</translation>
+    </message>
+    <message>
+        <source>person changed</source>
+        <translation>Person geändert</translation>
+    </message>
+    <message>
+        <source>pin removed</source>
+        <translation>PIN entfernt</translation>
+    </message>
+    <message>
+        <source>pin set</source>
+        <translation>PIN gesetzt</translation>
+    </message>
+    <message>
+        <source>plant</source>
+        <translation>Leitungsnetz</translation>
+    </message>
+    <message>
+        <source>point to point</source>
+        <translation>Anlagenanschluss</translation>
+    </message>
+    <message>
+        <source>polarity</source>
+        <translation>Polarität</translation>
+    </message>
+    <message>
+        <source>poor</source>
+        <translation>schlecht</translation>
+    </message>
+    <message>
+        <source>power</source>
+        <translation>Starkstrom</translation>
+    </message>
+    <message>
+        <source>power influence</source>
+        <translation>Starkstrombeeinflussung</translation>
+    </message>
+    <message>
+        <source>power influence less circuit noise: the installer's subtraction, not a bridge measurement</source>
+        <translation>Starkstrombeeinflussung minus Leitungsgeräusch: die Rechnung des Monteurs, keine Brückenmessung</translation>
+    </message>
+    <message>
+        <source>power utility</source>
+        <translation>Stromversorger</translation>
+    </message>
+    <message>
+        <source>premises</source>
+        <translation>beim Kunden</translation>
+    </message>
+    <message>
+        <source>premises wiring</source>
+        <translation>Hausverkabelung</translation>
+    </message>
+    <message>
+        <source>printed on the certificate</source>
+        <translation>steht auf dem Zertifikat</translation>
+    </message>
+    <message>
+        <source>private local</source>
+        <translation>privates Netz, nah</translation>
+    </message>
+    <message>
+        <source>private remote</source>
+        <translation>privates Netz, fern</translation>
+    </message>
+    <message>
+        <source>protocol error</source>
+        <translation>Protokollfehler</translation>
+    </message>
+    <message>
+        <source>public local</source>
+        <translation>öffentliches Netz, nah</translation>
+    </message>
+    <message>
+        <source>public remote</source>
+        <translation>öffentliches Netz, fern</translation>
+    </message>
+    <message>
+        <source>record only</source>
+        <translation>nur Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>record what was done</source>
+        <translation>erfassen, was getan wurde</translation>
+    </message>
+    <message>
+        <source>recorded at %1</source>
+        <translation>erfasst: %1</translation>
+    </message>
+    <message>
+        <source>recorded when the order was no longer open</source>
+        <translation>erfasst, als der Auftrag nicht mehr offen war</translation>
+    </message>
+    <message>
+        <source>reference %1</source>
+        <translation>Referenz %1</translation>
+    </message>
+    <message>
+        <source>refused</source>
+        <translation>abgewiesen</translation>
+    </message>
+    <message>
+        <source>registered, within its calibration on the day, no failed self-test</source>
+        <translation>im Register, am Tag gültig kalibriert, kein nicht bestandener Selbsttest</translation>
+    </message>
+    <message>
+        <source>released</source>
+        <translation>freigegeben</translation>
+    </message>
+    <message>
+        <source>renew keys</source>
+        <translation>Schlüssel erneuern</translation>
+    </message>
+    <message>
+        <source>repair</source>
+        <translation>Entstörung</translation>
+    </message>
+    <message>
+        <source>resistance and loss go together with length</source>
+        <translation>Widerstand und Dämpfung ändern sich gemeinsam mit der Länge</translation>
+    </message>
+    <message>
+        <source>resource unavailable</source>
+        <translation>Betriebsmittel nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>restore a backup</source>
+        <translation>eine Sicherung wiederherstellen</translation>
+    </message>
+    <message>
+        <source>restored</source>
+        <translation>wiederhergestellt</translation>
+    </message>
+    <message>
+        <source>reversed</source>
+        <translation>vertauscht</translation>
+    </message>
+    <message>
+        <source>ring ground</source>
+        <translation>b-Ader gegen Erde</translation>
+    </message>
+    <message>
+        <source>ringing</source>
+        <translation>Klingeln</translation>
+    </message>
+    <message>
+        <source>ringing voltage</source>
+        <translation>Rufspannung</translation>
+    </message>
+    <message>
+        <source>rings</source>
+        <translation>klingelt</translation>
+    </message>
+    <message>
+        <source>row</source>
+        <translation>Zeile</translation>
+    </message>
+    <message>
+        <source>rows</source>
+        <translation>Zeilen</translation>
+    </message>
+    <message>
+        <source>s; at most %1</source>
+        <translation>s; höchstens %1</translation>
+    </message>
+    <message>
+        <source>s; at most %1 % of the seconds</source>
+        <translation>s; höchstens %1 % der Sekunden</translation>
+    </message>
+    <message>
+        <source>same wires: only the name of the pair was wrong</source>
+        <translation>gleiche Adern: nur der Name der Doppelader war falsch</translation>
+    </message>
+    <message>
+        <source>say to whom the job is handed on</source>
+        <translation>angeben, an wen der Auftrag weitergegeben wird</translation>
+    </message>
+    <message>
+        <source>second %1 goes back in time</source>
+        <translation>Sekunde %1 springt in der Zeit zurück</translation>
+    </message>
+    <message>
+        <source>second %1 is there twice</source>
+        <translation>Sekunde %1 ist doppelt</translation>
+    </message>
+    <message>
+        <source>section</source>
+        <translation>Abschnitt</translation>
+    </message>
+    <message>
+        <source>section of %1, %2</source>
+        <translation>Abschnitt %1, %2</translation>
+    </message>
+    <message>
+        <source>self call</source>
+        <translation>Anruf bei sich selbst</translation>
+    </message>
+    <message>
+        <source>service or option not available</source>
+        <translation>Dienst oder Option nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>service or option not implemented</source>
+        <translation>Dienst oder Option nicht implementiert</translation>
+    </message>
+    <message>
+        <source>serving office</source>
+        <translation>Vermittlungsstelle</translation>
+    </message>
+    <message>
+        <source>setting</source>
+        <translation>Einstellung</translation>
+    </message>
+    <message>
+        <source>severely errored</source>
+        <translation>stark fehlerhaft</translation>
+    </message>
+    <message>
+        <source>signed by %1</source>
+        <translation>unterschrieben von %1</translation>
+    </message>
+    <message>
+        <source>slope</source>
+        <translation>Dämpfungsverzerrung</translation>
+    </message>
+    <message>
+        <source>span feed</source>
+        <translation>Fernspeisung</translation>
+    </message>
+    <message>
+        <source>struck out by %1: %2</source>
+        <translation>gestrichen von %1: %2</translation>
+    </message>
+    <message>
+        <source>suitable</source>
+        <translation>geeignet</translation>
+    </message>
+    <message>
+        <source>supervisor</source>
+        <translation>Aufsicht</translation>
+    </message>
+    <message>
+        <source>switch built</source>
+        <translation>in der Vermittlung eingerichtet</translation>
+    </message>
+    <message>
+        <source>take in, change, complete or cancel orders</source>
+        <translation>Aufträge annehmen, ändern, abschließen oder stornieren</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>zurückgenommen</translation>
+    </message>
+    <message>
+        <source>takes the evidence that it makes old out of the decision</source>
+        <translation>nimmt die Nachweise, die dadurch veralten, aus der Entscheidung</translation>
+    </message>
+    <message>
+        <source>terminal</source>
+        <translation>Endgerät</translation>
+    </message>
+    <message>
+        <source>terminal %1</source>
+        <translation>Endgerät %1</translation>
+    </message>
+    <message>
+        <source>terminal equipment</source>
+        <translation>Endgeräte</translation>
+    </message>
+    <message>
+        <source>test line</source>
+        <translation>Prüfanschluss</translation>
+    </message>
+    <message>
+        <source>the %1</source>
+        <translation>die %1</translation>
+    </message>
+    <message>
+        <source>the %1,</source>
+        <translation>der %1,</translation>
+    </message>
+    <message>
+        <source>the %1, on record is not there</source>
+        <translation>die verzeichnete %1, ist nicht vorhanden</translation>
+    </message>
+    <message>
+        <source>the announced number is the order's</source>
+        <translation>die angesagte Rufnummer ist die des Auftrags</translation>
+    </message>
+    <message>
+        <source>the cable is at about %1 °F, not %2 °F</source>
+        <translation>das Kabel hat etwa %1 °F, nicht %2 °F</translation>
+    </message>
+    <message>
+        <source>the character %1</source>
+        <translation>das Zeichen %1</translation>
+    </message>
+    <message>
+        <source>the columns chosen</source>
+        <translation>die gewählten Spalten</translation>
+    </message>
+    <message>
+        <source>the columns of last time</source>
+        <translation>die Spalten vom letzten Mal</translation>
+    </message>
+    <message>
+        <source>the confirmation of %1</source>
+        <translation>die Bestätigung zu %1</translation>
+    </message>
+    <message>
+        <source>the customer</source>
+        <translation>Kunde</translation>
+    </message>
+    <message>
+        <source>the first day is kept beside it</source>
+        <translation>der ursprüngliche Tag bleibt vermerkt</translation>
+    </message>
+    <message>
+        <source>the installer</source>
+        <translation>Monteur</translation>
+    </message>
+    <message>
+        <source>the larger of the differences of the losses at 404 and 2804 Hz from that at 1004 Hz</source>
+        <translation>die größere der Abweichungen der Dämpfung bei 404 und 2804 Hz von der bei 1004 Hz</translation>
+    </message>
+    <message>
+        <source>the largest on any two of tip, ring and ground, on a dead pair disconnected at both ends</source>
+        <translation>der größte Wert zwischen je zweien von a-Ader, b-Ader und Erde, an einer spannungsfreien, beidseitig abgetrennten Doppelader</translation>
+    </message>
+    <message>
+        <source>the least of each wire to ground and wire to wire, on a dead pair disconnected at both ends</source>
+        <translation>der kleinste Wert jeder Ader gegen Erde und Ader gegen Ader, an einer spannungsfreien, beidseitig abgetrennten Doppelader</translation>
+    </message>
+    <message>
+        <source>the letter %1</source>
+        <translation>der Buchstabe %1</translation>
+    </message>
+    <message>
+        <source>the line</source>
+        <translation>die Leitung</translation>
+    </message>
+    <message>
+        <source>the link</source>
+        <translation>Punkt-zu-Punkt-Verbindung</translation>
+    </message>
+    <message>
+        <source>the number that they gave it</source>
+        <translation>die dort vergebene Nummer</translation>
+    </message>
+    <message>
+        <source>the office has %1</source>
+        <translation>die Vermittlungsstelle hat %1</translation>
+    </message>
+    <message>
+        <source>the page</source>
+        <translation>die Seite</translation>
+    </message>
+    <message>
+        <source>the pair is about %1 %4 long, %2 % longer than the %3 %4 on record</source>
+        <translation>die Doppelader ist etwa %1 %4 lang, %2 % länger als die verzeichneten %3 %4</translation>
+    </message>
+    <message>
+        <source>the pair is about %1 %4 long, %2 % shorter than the %3 %4 on record</source>
+        <translation>die Doppelader ist etwa %1 %4 lang, %2 % kürzer als die verzeichneten %3 %4</translation>
+    </message>
+    <message>
+        <source>the pair is loaded: %1 coils of 88 mH, the first 3000 ft from the office, then each 6000 ft</source>
+        <translation>die Doppelader ist bespult: %1 Spulen mit 88 mH, die erste 3000 ft von der Vermittlungsstelle, dann alle 6000 ft</translation>
+    </message>
+    <message>
+        <source>the terminal</source>
+        <translation>Endgerät</translation>
+    </message>
+    <message>
+        <source>the unusual space or mark U+%1</source>
+        <translation>das ungewöhnliche Leer- oder Sonderzeichen U+%1</translation>
+    </message>
+    <message>
+        <source>their numbers from the list, such as 2 5</source>
+        <translation>ihre Nummern aus der Liste, etwa 2 5</translation>
+    </message>
+    <message>
+        <source>there is a %1</source>
+        <translation>es gibt eine %1</translation>
+    </message>
+    <message>
+        <source>this variant has no SPID</source>
+        <translation>diese Variante hat keine SPID</translation>
+    </message>
+    <message>
+        <source>tip ground</source>
+        <translation>a-Ader gegen Erde</translation>
+    </message>
+    <message>
+        <source>tip positive to ring</source>
+        <translation>a-Ader positiv gegen b-Ader</translation>
+    </message>
+    <message>
+        <source>tip positive to ring, on-hook</source>
+        <translation>a-Ader positiv gegen b-Ader, aufgelegt</translation>
+    </message>
+    <message>
+        <source>tip ring</source>
+        <translation>a-Ader gegen b-Ader</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation>an %1</translation>
+    </message>
+    <message>
+        <source>to any number that answers</source>
+        <translation>an eine beliebige Rufnummer, die antwortet</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>today unless said</source>
+        <translation>leer: heute</translation>
+    </message>
+    <message>
+        <source>tomorrow</source>
+        <translation>morgen</translation>
+    </message>
+    <message>
+        <source>transit</source>
+        <translation>Transitnetz</translation>
+    </message>
+    <message>
+        <source>type the digit %1</source>
+        <translation>die Ziffer %1 eingeben</translation>
+    </message>
+    <message>
+        <source>unavailable</source>
+        <translation>nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>unfolded</source>
+        <translation>aufgeklappt</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>steht</translation>
+    </message>
+    <message>
+        <source>up and down change it</source>
+        <translation>Pfeil auf und ab ändern ihn</translation>
+    </message>
+    <message>
+        <source>user</source>
+        <translation>Nutzer</translation>
+    </message>
+    <message>
+        <source>version</source>
+        <translation>Fassung</translation>
+    </message>
+    <message>
+        <source>voice</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>void a hazard, or an entry that is another's or of an earlier visit</source>
+        <translation>eine Gefahr, einen fremden Eintrag oder einen eines früheren Einsatzes für ungültig erklären</translation>
+    </message>
+    <message>
+        <source>void an entry of one's own</source>
+        <translation>einen eigenen Eintrag für ungültig erklären</translation>
+    </message>
+    <message>
+        <source>voided by %1: %2</source>
+        <translation>für ungültig erklärt von %1: %2</translation>
+    </message>
+    <message>
+        <source>waits</source>
+        <translation>wartet</translation>
+    </message>
+    <message>
+        <source>waits on %1</source>
+        <translation>wartet auf: %1</translation>
+    </message>
+    <message>
+        <source>warmth raises resistance and loss by a few hundredths</source>
+        <translation>Wärme erhöht Widerstand und Dämpfung um einige Hundertstel</translation>
+    </message>
+    <message>
+        <source>warning</source>
+        <translation>Warnung</translation>
+    </message>
+    <message>
+        <source>weather</source>
+        <translation>Wetter</translation>
+    </message>
+    <message>
+        <source>what is due by then; each installer's list</source>
+        <translation>was bis dahin fällig ist; je Monteur eine Liste</translation>
+    </message>
+    <message>
+        <source>what is missing</source>
+        <translation>was fehlt</translation>
+    </message>
+    <message>
+        <source>what it showed; may be left empty</source>
+        <translation>was sie zeigte; darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>where it is saved</source>
+        <translation>wo gespeichert wird</translation>
+    </message>
+    <message>
+        <source>where it is saved, all in one</source>
+        <translation>wo gespeichert wird, alles in einer Datei</translation>
+    </message>
+    <message>
+        <source>whether the office is connected</source>
+        <translation>ob die Vermittlungsstelle verbunden ist</translation>
+    </message>
+    <message>
+        <source>who says so, and under which reference</source>
+        <translation>wer es sagt und unter welcher Referenz</translation>
+    </message>
+    <message>
+        <source>whoever takes it over</source>
+        <translation>wer es übernimmt</translation>
+    </message>
+    <message>
+        <source>wire</source>
+        <translation>Drahtstärke</translation>
+    </message>
+    <message>
+        <source>wiring</source>
+        <translation>Verkabelung</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>eingehalten</translation>
+    </message>
+    <message>
+        <source>without the coil the loss changes far more than the resistance, down at high frequencies and up in the voice band</source>
+        <translation>ohne die Spule ändert sich die Dämpfung weit mehr als der Widerstand, bei hohen Frequenzen abwärts und im Sprachband aufwärts</translation>
+    </message>
+    <message>
+        <source>without the tap there is less loss and the same resistance</source>
+        <translation>ohne die Stichleitung ist die Dämpfung kleiner und der Widerstand gleich</translation>
+    </message>
+    <message>
+        <source>worked</source>
+        <translation>gearbeitet</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>°F, or °C; left empty: 70 °F</source>
+        <translation>°F oder °C; leer: 70 °F</translation>
+    </message>
+    <message>
+        <source>“%1” is there already. Another name:</source>
+        <translation>„%1“ gibt es schon. Anderer Name:</translation>
+    </message>
+</context>
+</TS>

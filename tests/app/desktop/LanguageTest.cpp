@@ -1,0 +1,194 @@
+#include "app/desktop/Language.h"
+
+#include "app/desktop/MainWindow.h"
+#include "core/errortest/CountText.h"
+#include "db/SqliteConnection.h"
+#include "tests/support/DeskRecords.h"
+
+#include <QAbstractButton>
+#include <QAbstractItemView>
+#include <QAction>
+#include <QComboBox>
+#include <QGroupBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QRegularExpression>
+#include <QTabWidget>
+
+using namespace loopwright;
+
+namespace {
+
+/// The German of the program, in brackets: so each text that it has can be told from all others.
+class Bracketed : public QTranslator
+{
+public:
+    QString translate(const char *, const char *source, const char *comment, int n) const override
+    {
+        const QString said = QTranslator::translate("loopwright", source, comment, n);
+        return said.isNull() ? said : QStringLiteral("⟦%1⟧").arg(said);
+    }
+};
+
+/// What is outside of all brackets.
+QString untranslated(const QString &text)
+{
+    QString rest;
+    int depth = 0;
+    for (const QChar c : text) {
+        depth += c == u'⟦';
+        if (depth == 0)
+            rest += c;
+        depth -= c == u'⟧';
+    }
+    return rest;
+}
+
+void addCells(const QAbstractItemView &view, QStringList &texts)
+{
+    const QAbstractItemModel *model = view.model();
+    if (!model)
+        return;
+    for (int column = 0; column < model->columnCount(view.rootIndex()); ++column) {
+        texts << model->headerData(column, Qt::Horizontal).toString();
+        for (int row = 0; row < std::min(model->rowCount(view.rootIndex()), 5); ++row) {
+            const QModelIndex index = model->index(row, column, view.rootIndex());
+            texts << index.data().toString() << index.data(Qt::AccessibleTextRole).toString()
+                  << index.data(Qt::ToolTipRole).toString();
+        }
+    }
+}
+
+QStringList textsOf(const QWidget &top)
+{
+    QStringList texts;
+    for (const QAction *action : top.findChildren<QAction *>())
+        texts << action->text();
+    for (const QWidget *widget : top.findChildren<QWidget *>()) {
+        texts << widget->toolTip() << widget->accessibleName() << widget->accessibleDescription()
+              << widget->windowTitle();
+        if (const auto *label = qobject_cast<const QLabel *>(widget))
+            texts << label->text();
+        if (const auto *button = qobject_cast<const QAbstractButton *>(widget))
+            texts << button->text();
+        if (const auto *box = qobject_cast<const QGroupBox *>(widget))
+            texts << box->title();
+        if (const auto *line = qobject_cast<const QLineEdit *>(widget))
+            texts << line->placeholderText();
+        if (const auto *view = qobject_cast<const QAbstractItemView *>(widget))
+            addCells(*view, texts);
+        if (const auto *combo = qobject_cast<const QComboBox *>(widget))
+            for (int i = 0; i < combo->count(); ++i)
+                texts << combo->itemText(i);
+        if (const auto *tabs = qobject_cast<const QTabWidget *>(widget))
+            for (int i = 0; i < tabs->count(); ++i)
+                texts << tabs->tabText(i);
+    }
+    return texts;
+}
+
+/// What was typed, and what the records keep in English: reasons, names of limits.
+QStringList kept(const Database &database)
+{
+    const auto lines = database.connection().text(
+        "SELECT group_concat(word, char(10)) FROM ("
+        "SELECT name AS word FROM office UNION SELECT office FROM office UNION "
+        "SELECT name FROM installer UNION SELECT installer FROM installer UNION "
+        "SELECT kind FROM instrument UNION SELECT reason FROM order_state UNION "
+        "SELECT label FROM office_test_line UNION "
+        "SELECT v.value FROM limit_set, json_tree(content) AS v WHERE v.type = 'text' UNION "
+        "SELECT v.key FROM limit_set, json_tree(content) AS v WHERE v.type IN ('real', 'integer') "
+        "UNION SELECT v.value FROM service_order, json_tree(content) AS v WHERE v.type = 'text')");
+    QStringList words = lines ? lines->split(u'\n') : QStringList();
+    words.removeIf([](const QString &word) { return word.size() < 3; });
+    std::ranges::sort(words, std::greater(), [](const QString &word) { return word.size(); });
+    return words;
+}
+
+/// Words that no language changes: names of languages and protocols, keys of variants, days, keys
+/// of the keyboard, files; and those that Qt says.
+const QRegularExpression
+    everywhere("English|Deutsch|National ISDN-1 on (5ESS|DMS-100|EWSD)|National ISDN|DMS-100 "
+               "custom|INS-64|ins64|"
+               "\\b[a-z0-9]+(-[a-z0-9]+)+\\b|\\banalog —|\\bdss1\\b|"
+               "\\d\\.? "
+               "(Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec|März|Mai|Okt|Dez)\\b|(Ctrl|Shift|"
+               "Alt)\\+|/\\S+|"
+               "records\\.sqlite|Scroll (Left|Right)|14 digits: number 10, sharing id 01-32, "
+               "terminal id 01-08");
+
+} // namespace
+
+class LanguageTest : public QObject
+{
+    Q_OBJECT
+
+private slots:
+    void cleanup() { speakBy({}); }
+
+    void everyTextOfTheWindowIsInTheCatalogue()
+    {
+        speak("de"); // the resource is there from now on
+        auto bracketed = std::make_unique<Bracketed>();
+        QVERIFY(bracketed->load("de", ":/language"));
+        speakBy(std::move(bracketed));
+        DeskRecords records;
+        MainWindow window(records.workplace());
+        window.show();
+        const QStringList data = kept(records.workplace().records().database());
+        QVERIFY(data.contains("North Street"));
+        static const QRegularExpression word("[A-Za-z]{3,}");
+        QStringList found;
+        for (const ScreenEntry &entry : allScreens()) {
+            window.showScreen(entry.key);
+            QTest::qWait(50);
+            for (const QString &text : textsOf(window)) {
+                QString rest = untranslated(text);
+                for (const QString &each : data)
+                    if (each.size() > 12) // whole sentences, before a name within them goes
+                        rest.remove(each);
+                rest.remove(everywhere);
+                for (const QString &each : data)
+                    rest.remove(each);
+                if (word.match(rest).hasMatch())
+                    found << QString("%1: %2").arg(entry.key, text);
+            }
+        }
+        found.removeDuplicates();
+        QVERIFY2(found.isEmpty(), qPrintable("\n" + found.join('\n')));
+    }
+    void aWordOfACode()
+    {
+        QCOMPARE(localizedWord("Power utility"), "Power utility");
+        speak("de");
+        QCOMPARE(localizedWord("power utility"), "Stromversorger");
+        QCOMPARE(localizedWord("Taken back"), "Zurückgenommen"); // listed small
+        QCOMPARE(localizedWord("26-0001"), "26-0001");
+        QCOMPARE(localizedWord({}), QString());
+        speak("en");
+        QCOMPARE(localizedWord("power utility"), "power utility");
+    }
+    void aSentenceOfCore()
+    {
+        const auto seconds = [](qint64 n) { return countText(n, Counted::ErroredSecond); };
+        const Text next =
+            Text("Next: %1").arg(Text("Make the %1.").arg(QString("call")).continued());
+        QCOMPARE(localized(seconds(1)), "1 errored second");
+        QCOMPARE(localized(next), "Next: make the call.");
+        speak("de");
+        QCOMPARE(localized(seconds(1)), "1 fehlerhafte Sekunde");
+        QCOMPARE(localized(seconds(2)), "2 fehlerhafte Sekunden");
+        QCOMPARE(seconds(2).english(), "2 errored seconds"); // what is stored stays
+        QCOMPARE(localized(Text("Make the %1.").arg(QString("x"))),
+                 "Make the x."); // not in the catalogue
+    }
+    void aCodeThatIsNoLanguage()
+    {
+        QVERIFY(findLanguage("de"));
+        QVERIFY(!findLanguage("xx") && !findLanguage(""));
+        QVERIFY(findLanguage(languageOfSystem()));
+    }
+};
+
+QTEST_MAIN(LanguageTest)
+#include "LanguageTest.moc"
