@@ -156,6 +156,17 @@ Result<OutFile> OutFile::open(const QString &path, FileKind kind, bool secret)
     const QFileInfo given(path);
     const QFileInfo target(given.isSymLink() ? given.canonicalFilePath() : path);
     removeLeftOvers(stemOf(target));
+    return openPart(path, target, secret);
+}
+
+Result<OutFile> OutFile::openInOwnFolder(const QString &path, FileKind kind, bool secret)
+{
+    LOOPWRIGHT_TRY(checkPlace(path, kind));
+    return openPart(path, QFileInfo(path), secret);
+}
+
+Result<OutFile> OutFile::openPart(const QString &path, const QFileInfo &target, bool secret)
+{
     OutFile out;
     out.m_path = target.filePath();
     out.m_part.reset(new QFile(nameInTheMaking(stemOf(target))));
