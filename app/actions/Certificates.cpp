@@ -2,7 +2,6 @@
 
 #include "app/actions/Acting.h"
 #include "app/actions/Issuing.h"
-#include "app/actions/VerifyCertificate.h"
 
 namespace loopwright {
 
@@ -20,11 +19,7 @@ Result<IssuedCertificate> issueCertificate(Records &records, const IssueRequest 
         if (const auto done = request.deliver(made.paper); !done)
             return failure(paperMissing({made.issued.number}, done.error()));
     papersWritten(records, {&made});
-    if (made.issued.copy) { // the line may have become another since
-        const auto check = verifyCertificateNumber(records, made.issued.number, made.issued.code);
-        if (check && !check->stands.value_or(true))
-            made.issued.because = check->because;
-    }
+    tellStanding(records, made.issued);
     return std::move(made.issued);
 }
 

@@ -5,8 +5,10 @@
 
 #include "app/actions/Audit.h"
 #include "app/actions/Board.h"
+#include "app/actions/CertificateSet.h"
 #include "app/actions/Circuits.h"
 #include "app/actions/History.h"
+#include "app/actions/OrderPapers.h"
 #include "app/actions/Plans.h"
 #include "app/actions/Register.h"
 #include "app/actions/Troubles.h"
@@ -474,6 +476,25 @@ private slots:
         QVERIFY_RESULT(cardsOfLastBulk(*m_records, Paper::A4, folder));
         QCOMPARE(QDir(folder).entryList(QDir::Files),
                  (QStringList{"card-A-0999.pdf", "card-A-1001.pdf", "card-A-2001.pdf"}));
+    }
+    /// It is given out again, and wherever that is done it is said that it stands no longer.
+    void aCopyOfWhatStandsNoLonger()
+    {
+        apply(split);
+        const auto copy = issueCertificate(*m_records, {"A-1001"});
+        QVERIFY_RESULT(copy);
+        QVERIFY(copy->copy);
+        QCOMPARE(copy->doubt(), QString("Certificate %1 stands no longer: Since then the "
+                                        "identifiers of the line were changed.")
+                                    .arg(copy->number));
+        const auto set = issueCertificateSet(*m_records, {"A-1001"});
+        QVERIFY_RESULT(set);
+        QCOMPARE(set->doubts(), QStringList{copy->doubt()});
+        const auto papers =
+            papersOf(*m_records, {{"A-1001"}, OrderPaper::Certificates, Paper::A4, {}, {}});
+        QVERIFY_RESULT(papers);
+        QCOMPARE(papers->doubts, QStringList{copy->doubt()});
+        QVERIFY_RESULT(undoBulk(*m_records));
     }
     /// A certificate that was not issued before would name the old numbers.
     void noNewCertificateOfTheOldNumbers()
