@@ -27,7 +27,7 @@ Result<CertificateContent> previewCertificate(Records &records, const QString &o
                                               const Signatures &signatures)
 {
     LOOPWRIGHT_ASSIGN(const auto about, certifying(records, order));
-    LOOPWRIGHT_TRY(checkMayIssue(about));
+    LOOPWRIGHT_TRY(checkMayIssue(records, about));
     LOOPWRIGHT_ASSIGN(auto content, contentNow(records, about, signatures));
     LOOPWRIGHT_ASSIGN(auto stands, standingCertificate(records, order, content));
     return stands.has_value() ? std::move(*stands) : std::move(content);

@@ -76,12 +76,6 @@ Result<Chosen> choose(Records &records, Transaction &transaction, const Certifyi
         return Chosen{std::move(*stands), std::move(claims), true};
     }
     LOOPWRIGHT_ASSIGN(content.number, nextNumber(records));
-    if (const QString change = lineChange(about.input.order, about.stored.order); !change.isEmpty())
-        return failure(
-            ErrorCode::Refused,
-            QString("Since order %1 was completed %2: a certificate of it would say what "
-                    "holds no longer.")
-                .arg(order, change));
     Chosen chosen{content, signedClaims(content, signer), false};
     LOOPWRIGHT_TRY(DecisionStore::add(transaction, about.decision, about.input, records.now()));
     LOOPWRIGHT_TRY(CertificateStore::add(transaction, {content.number, order, about.decision.id,
@@ -180,7 +174,28 @@ Result<Certifying> certifying(Records &records, const QString &order)
     return Certifying{std::move(stored), std::move(input), std::move(decision)};
 }
 
-Result<void> checkMayIssue(const Certifying &about)
+namespace {
+
+/// What was completed with other values gets copies of the certificate that names those, and no new
+/// one.
+Result<void> checkLineIsTheSame(Records &records, const Certifying &about)
+{
+    const QString change = lineChange(about.input.order, about.stored.order);
+    if (change.isEmpty())
+        return {};
+    const QString &order = about.stored.order.number;
+    LOOPWRIGHT_ASSIGN(const auto content, contentNow(records, about, {}));
+    LOOPWRIGHT_ASSIGN(const auto stands, standingCertificate(records, order, content));
+    return stands ? Result<void>()
+                  : failure(ErrorCode::Refused,
+                            QString("Since order %1 was completed %2: a certificate of it would "
+                                    "say what holds no longer.")
+                                .arg(order, change));
+}
+
+} // namespace
+
+Result<void> checkMayIssue(Records &records, const Certifying &about)
 {
     const auto &[stored, input, decision] = about;
     if (stored.status == OrderStatus::Cancelled)
@@ -189,8 +204,10 @@ Result<void> checkMayIssue(const Certifying &about)
     if (!getsCertificate(input.scope))
         return failure(ErrorCode::Refused, QString("A %1 order is completed without a certificate.")
                                                .arg(toText(stored.order.type).replace('_', '-')));
-    if (isAccepted(decision.outcome))
-        return checkForPaper(input);
+    if (isAccepted(decision.outcome)) {
+        LOOPWRIGHT_TRY(checkForPaper(input));
+        return checkLineIsTheSame(records, about);
+    }
     const CriterionResult *open = decision.firstOpen();
     return failure(ErrorCode::Refused,
                    QString("Order %1 is %2%3")
@@ -247,7 +264,7 @@ Result<IssueMark> newMark(Records &records, const Chosen &chosen, Signatures lat
 Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Certifying &about,
                             Paper paper, const Signatures &signatures)
 {
-    LOOPWRIGHT_TRY(checkMayIssue(about));
+    LOOPWRIGHT_TRY(checkMayIssue(records, about));
     LOOPWRIGHT_TRY(checkNotOlder(records));
     const ServiceOrder &order = about.stored.order;
     LOOPWRIGHT_ASSIGN(const auto signer, loopwright::signer(records, transaction));

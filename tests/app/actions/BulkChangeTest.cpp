@@ -506,6 +506,14 @@ private slots:
         QVERIFY(!refused);
         QVERIFY2(refused.error().message.contains("would say what holds no longer"),
                  qPrintable(refused.error().message));
+        QCOMPARE(previewCertificate(*m_records, "A-0999", {}).error().message,
+                 refused.error().message);
+        // A set names it before anything is issued, and goes on with those that may have one.
+        const auto set = issueCertificateSet(*m_records, {"A-0999"});
+        QVERIFY_RESULT(set);
+        QCOMPARE(set->without.front().order, "A-0999");
+        QCOMPARE(set->without.front().why, refused.error().message);
+        QVERIFY(showOrder(*m_records, "A-0999")->certificates.empty());
         QVERIFY_RESULT(undoBulk(*m_records));
         QVERIFY_RESULT(issueCertificate(*m_records, {"A-0999"}));
     }
