@@ -298,7 +298,7 @@ QString BulkDone::sentence() const
         change.kind == OfficeChangeKind::AreaCode
             ? QString("Area code %1 of office %2 to %3").arg(change.from, change.office, change.to)
             : QString("Office %1 from %2 to %3").arg(change.office, change.from, change.to);
-    return what + QString(": %1 circuits").arg(circuits);
+    return what + (circuits == 1 ? QString(": 1 circuit") : QString(": %1 circuits").arg(circuits));
 }
 
 QJsonObject BulkDone::toJson() const

@@ -142,6 +142,7 @@ Result<OfficeLoopCount> qualifyOffice(Records &records, const QString &office,
     LOOPWRIGHT_ASSIGN(const auto limits, limitsInForce(records));
     const ReadSnapshot snapshot(
         records.database().connection()); // count and make-ups of one moment
+    LOOPWRIGHT_TRY(snapshot.result());
     const FactStore facts(records.database());
     LOOPWRIGHT_ASSIGN(const auto total, facts.countPairs(office));
     Qualifying qualifying(limits, take, progress, total);

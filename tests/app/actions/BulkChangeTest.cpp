@@ -413,6 +413,10 @@ private slots:
         const auto last = lastBulk(*m_records);
         QCOMPARE((*last)->id, report.id);
         QCOMPARE((*last)->circuits, 3);
+        QVERIFY((*last)->sentence().endsWith(": 3 circuits"));
+        BulkDone one = **last;
+        one.circuits = 1;
+        QVERIFY(one.sentence().endsWith(": 1 circuit"));
         QVERIFY(!undoBulk(*m_records, "another"));
         const auto life = showCircuit(*m_records, "C-77");
         QVERIFY(life->life.back().text.contains("447-555-0143"));
