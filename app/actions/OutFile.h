@@ -56,6 +56,9 @@ private:
 Result<void> writeOut(const QString &path, FileKind kind, const QByteArray &bytes);
 /// Makes the folder if it is not there; Usage if its name is one that a database keeps for itself.
 Result<void> makeFolder(const QString &path);
+/// Whether files could go into such a folder, there or still to be made; makes none. An empty path
+/// is none.
+Result<void> checkFolder(const QString &path);
 /// Whether it could be written as things stand, before work is done whose result it is to hold. An
 /// empty path is none.
 Result<void> checkOut(const QString &path, FileKind kind);

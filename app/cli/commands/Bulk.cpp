@@ -28,6 +28,7 @@ public:
             return failure(ErrorCode::Usage, "one file or a folder of files: give one of them",
                            "--out");
         LOOPWRIGHT_TRY(checkNotStandardStream(m_folder, "the cards go to a folder"));
+        LOOPWRIGHT_TRY(checkFolder(m_folder));
         return checkOut(m_file, FileKind::Pdf);
     }
 
@@ -184,9 +185,9 @@ private:
             if (!made)
                 return failure(
                     ErrorCode::DiskTrouble,
-                    "The change is made, but its cards could not be: " +
+                    "The change stands, but its cards could not be made: " +
                         made.error().message.chopped(made.error().message.endsWith('.')) +
-                        ". \"bulk cards\" makes them.",
+                        ". Print them with \"bulk cards\", --out F.pdf or --cards DIR.",
                     made.error().place);
             cards = std::move(*made);
         }

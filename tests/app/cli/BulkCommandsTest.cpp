@@ -114,7 +114,25 @@ private slots:
     {
         written(path("mine.txt"), "mine");
         COMPARE_STATUS(at(split({"--apply", "--out", path("mine.txt")})), ExitStatus::Usage);
+        for (const char *folder : {"mine.txt", "mine.txt/cards"})
+            COMPARE_STATUS(at(split({"--apply", "--cards", path(folder)})),
+                           ExitStatus::DiskTrouble);
+        COMPARE_STATUS(at(split({"--apply", "--cards", path("records.sqlite-wal")})),
+                       ExitStatus::Usage);
         QCOMPARE(dn("A-1001"), "217-555-0143");
+        QCOMPARE(contentOf(path("mine.txt")), "mine");
+    }
+    void cardsThatFailLeaveTheChange()
+    {
+        QVERIFY(QDir(path("")).mkpath("folder/card-A-2001.pdf")); // a folder in its place
+        const Answered applied = at(split({"--spids", "--apply", "--cards", path("folder")}));
+        COMPARE_STATUS(applied, ExitStatus::DiskTrouble);
+        const QString told = applied.error()["message"].toString();
+        QVERIFY2(told.contains("The change stands, but its cards could not be made") &&
+                     told.contains("bulk cards"),
+                 qPrintable(told));
+        QCOMPARE(dn("A-1001"), "447-555-0143");
+        COMPARE_STATUS(at({"bulk", "cards", "--out", path("cards.pdf")}), ExitStatus::Yes);
     }
 
     void refused_data()
