@@ -386,6 +386,42 @@ private slots:
         QCOMPARE(derived(), before);
         isWhole();
     }
+    void notTakenBackOnceAnOrderIsOfTheNewCode()
+    {
+        apply(split);
+        take(otherBriFields("A-3001", "C-31", "31", "447-555-0131", "309-555-0132"));
+        // A further order on a circuit of the change, with what it has now.
+        take(otherBriFields("A-3002", "C-66", "9", "447-555-0181", "447-555-0182"));
+        const QStringList before = derived();
+        const auto refused = undoBulk(*m_records);
+        QVERIFY(!refused);
+        QCOMPARE(refused.error().code, ErrorCode::Refused);
+        QCOMPARE(refused.error().message,
+                 "Circuit C-66: order taken since then (order A-3002). Circuit C-31: order A-3001 "
+                 "was taken in since then, with 447-555-0131. Nothing was taken back.");
+        QCOMPARE(derived(), before);
+    }
+    void notTakenBackWhileAnOrderHasTheNewVariant()
+    {
+        OrderFields own = otherBriFields("A-3001", "C-31", "31", "309-555-0131", "309-555-0132");
+        own["spid_1"] = "0155501310";
+        own["spid_2"] = "0155501320";
+        OrderFields other = otherBriFields("A-3002", "C-32", "32", "309-555-0133", "309-555-0134");
+        other["protocol_variant"] = "ni2";
+        apply(conversion);
+        take(own); // of the office's variant
+        take(other);
+        QCOMPARE(order("A-3001").variant, "custom-5ess-multipoint");
+        const auto refused = undoBulk(*m_records);
+        QVERIFY(!refused);
+        QCOMPARE(refused.error().message,
+                 "Circuit C-31: order A-3001 was taken in since then, with "
+                 "custom-5ess-multipoint. Nothing was taken back.");
+        // Of what is not wanted any more nothing is left to be built on.
+        QVERIFY_RESULT(cancelOrder(*m_records, "A-3001", "not wanted any more"));
+        QVERIFY_RESULT(undoBulk(*m_records));
+        isWhole();
+    }
     void whatElseHappensHindersNothing()
     {
         apply(split);
