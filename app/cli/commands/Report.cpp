@@ -33,6 +33,9 @@ public:
         options.text("--out", m_out, "Also writes it: F.csv, or F.svg or F.pdf as a picture");
         options.word("--format", m_format, reportFormats(),
                      "csv, svg or pdf (else as the name of the file ends)");
+        options.flag("--spreadsheet", m_spreadsheet,
+                     "Make the cells of a CSV safe for a spreadsheet, which would take some for "
+                     "formulas");
         options.word("--paper", m_paper, allWords<Paper>(), "a4 (else) or letter; of the PDF");
     }
 
@@ -45,7 +48,8 @@ public:
         LOOPWRIGHT_ASSIGN(const auto report, makeReport(*records, m_query));
         if (!m_out.isEmpty())
             LOOPWRIGHT_TRY(writeReport(*records, report, m_out, m_format,
-                                       fromText<Paper>(m_paper).value_or(Paper::A4)));
+                                       fromText<Paper>(m_paper).value_or(Paper::A4),
+                                       m_spreadsheet));
         QJsonArray json;
         for (const ReportRow &row : report.rows)
             json << row.values;
@@ -87,7 +91,8 @@ private:
             if (m_format.isEmpty() ? !m_out.endsWith(".csv", Qt::CaseInsensitive)
                                    : m_format != "csv")
                 return failure(ErrorCode::Usage, "orders go into a .csv", "--out");
-            LOOPWRIGHT_TRY(writeOut(m_out, FileKind::Csv, ordersCsv(found, m_query.kind)));
+            LOOPWRIGHT_TRY(
+                writeOut(m_out, FileKind::Csv, ordersCsv(found, m_query.kind, m_spreadsheet)));
         }
         const auto list = std::make_shared<std::vector<ReportOrder>>(std::move(found));
         Answer answer;
@@ -125,7 +130,7 @@ private:
     ReportQuery m_query;
     QString m_kind, m_per, m_out, m_format, m_paper, m_criterion, m_instrument;
     QStringList m_keys; ///< an empty one is a key too: of those without installer, cable
-    bool m_rows = false;
+    bool m_rows = false, m_spreadsheet = false;
 };
 
 } // namespace
