@@ -38,7 +38,9 @@ struct BulkReport
     std::vector<BulkKept> cannot;
     qsizetype circuits = 0, orders = 0; ///< that are changed
     bool officeToo = false;             ///< the office itself gets the new variant
-    Text doubt;                         ///< about the change as a whole
+    /// Of these orders, whose certificates name what they had: those stand no longer then.
+    qsizetype certificates = 0;
+    Text doubt; ///< about the change as a whole
 };
 
 /// What would be done; changes nothing. Without `from` a conversion is of the office's own variant.

@@ -72,6 +72,7 @@ void writeReport(QIODevice &out, const BulkReport &report, const QJsonObject &ca
     member("circuits", QByteArray::number(qint64(report.circuits)));
     member("orders", QByteArray::number(qint64(report.orders)));
     member("office_too", report.officeToo ? "true" : "false");
+    member("certificates", QByteArray::number(qint64(report.certificates)));
     member("cards", cards.isEmpty() ? QByteArray("null") : canonicalJson(cards));
     out.write(",\"changes\":");
     Answer::jsonArray(qsizetype(report.changes.size()), [&report](qsizetype i) {
@@ -101,6 +102,14 @@ QString summary(const BulkReport &report)
     if (report.officeToo)
         text += QString("new orders of the office %1 %2\n")
                     .arg(report.applied ? "take" : "would take", report.change.to);
+    if (report.certificates > 0)
+        text +=
+            QString("%1 %2 no longer\n")
+                .arg(report.certificates == 1 ? QString("1 certificate")
+                                              : QString("%1 certificates").arg(report.certificates),
+                     !report.applied            ? "will stand"
+                     : report.certificates == 1 ? "stands"
+                                                : "stand");
     if (!report.applied)
         text += "nothing was changed: --apply does it\n";
     else if (!report.id.isEmpty())

@@ -188,6 +188,7 @@ private slots:
                               "C-66 spid_1 21755501810101", "C-66 spid_2 21755501820101"}));
         QVERIFY(!report->applied);
         QCOMPARE(report->circuits, 3);
+        QCOMPARE(report->certificates, 1); // of A-1001
         QCOMPARE(derived(), before);
         QVERIFY_RESULT(lastBulk(*m_records));
         QVERIFY(!lastBulk(*m_records)->has_value());
@@ -488,6 +489,7 @@ private slots:
             applyBulk(*m_records, {OfficeChangeKind::AreaCode, "NORTH", "309", "447"});
         QVERIFY_RESULT(report);
         QVERIFY(report->applied && report->changes.empty() && report->cannot.empty());
+        QCOMPARE(report->certificates, 0);
         QVERIFY(!lastBulk(*m_records)->has_value());
     }
     void badChanges()

@@ -1,5 +1,7 @@
 // Bulk changes on the command line, by the contract's fields and statuses.
 
+#include "app/actions/Certificates.h"
+#include "app/actions/Evidence.h"
 #include "tests/support/CommandRun.h"
 #include "tests/support/Office.h"
 
@@ -170,6 +172,20 @@ private slots:
         QCOMPARE(dn("A-1001"), "217-555-0143");
     }
 
+    void certificatesThatWillStandNoLonger()
+    {
+        {
+            const auto records = std::move(*Records::open(path("records.sqlite")));
+            records->actAs("K7");
+            records->setNow(Moment::parse(u"2026-03-05T12:00:00-06:00"));
+            QVERIFY(recordFile(*records, recordBytes(briFields(), briFacts()), "job.json"));
+            QVERIFY(issueCertificate(*records, {"A-1001"}));
+        }
+        QCOMPARE(at(split()).object()["certificates"].toInt(), 1);
+        const Answered shown = call(split({"--db", path("records.sqlite")}));
+        QVERIFY2(shown.out.contains("\n1 certificate will stand no longer\n"),
+                 shown.out.constData());
+    }
     void inWords()
     {
         const Answered shown = call(split({"--db", path("records.sqlite")}));
