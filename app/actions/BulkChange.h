@@ -38,7 +38,7 @@ struct BulkReport
     std::vector<BulkKept> cannot;
     qsizetype circuits = 0, orders = 0; ///< that are changed
     bool officeToo = false;             ///< the office itself gets the new variant
-    /// Of these orders, whose certificates name what they had: those stand no longer then.
+    /// Of the orders that are changed and have one: it stands no longer then.
     qsizetype certificates = 0;
     Text doubt; ///< about the change as a whole
 };
