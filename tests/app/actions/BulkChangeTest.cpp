@@ -8,7 +8,6 @@
 #include "app/actions/CertificateSet.h"
 #include "app/actions/Circuits.h"
 #include "app/actions/History.h"
-#include "app/actions/OrderPapers.h"
 #include "app/actions/Plans.h"
 #include "app/actions/Register.h"
 #include "app/actions/Troubles.h"
@@ -405,12 +404,13 @@ private slots:
     void notTakenBackWhileAnOrderHasTheNewVariant()
     {
         OrderFields own = otherBriFields("A-3001", "C-31", "31", "309-555-0131", "309-555-0132");
+        own.remove("protocol_variant"); // it gets the office's
         own["spid_1"] = "0155501310";
         own["spid_2"] = "0155501320";
         OrderFields other = otherBriFields("A-3002", "C-32", "32", "309-555-0133", "309-555-0134");
         other["protocol_variant"] = "ni2";
         apply(conversion);
-        take(own); // of the office's variant
+        take(own);
         take(other);
         QCOMPARE(order("A-3001").variant, "custom-5ess-multipoint");
         const auto refused = undoBulk(*m_records);
@@ -519,25 +519,6 @@ private slots:
         QCOMPARE(QDir(folder).entryList(QDir::Files),
                  (QStringList{"card-A-0999.pdf", "card-A-1001.pdf", "card-A-2001.pdf"}));
     }
-    /// It is given out again, and wherever that is done it is said that it stands no longer.
-    void aCopyOfWhatStandsNoLonger()
-    {
-        apply(split);
-        const auto copy = issueCertificate(*m_records, {"A-1001"});
-        QVERIFY_RESULT(copy);
-        QVERIFY(copy->copy);
-        QCOMPARE(copy->doubt(), QString("Certificate %1 stands no longer: Since then the "
-                                        "identifiers of the line were changed.")
-                                    .arg(copy->number));
-        const auto set = issueCertificateSet(*m_records, {"A-1001"});
-        QVERIFY_RESULT(set);
-        QCOMPARE(set->doubts(), QStringList{copy->doubt()});
-        const auto papers =
-            papersOf(*m_records, {{"A-1001"}, OrderPaper::Certificates, Paper::A4, {}, {}});
-        QVERIFY_RESULT(papers);
-        QCOMPARE(papers->doubts, QStringList{copy->doubt()});
-        QVERIFY_RESULT(undoBulk(*m_records));
-    }
     /// A certificate that was not issued before would name the old numbers.
     void noNewCertificateOfTheOldNumbers()
     {
@@ -551,11 +532,19 @@ private slots:
         QCOMPARE(previewCertificate(*m_records, "A-0999", {}).error().message,
                  refused.error().message);
         // A set names it before anything is issued, and goes on with those that may have one.
-        const auto set = issueCertificateSet(*m_records, {"A-0999"});
-        QVERIFY_RESULT(set);
-        QCOMPARE(set->without.front().order, "A-0999");
-        QCOMPARE(set->without.front().why, refused.error().message);
-        QVERIFY(showOrder(*m_records, "A-0999")->certificates.empty());
+        const auto lines = linesOfSet(*m_records, "A-0999");
+        QVERIFY_RESULT(lines);
+        QVERIFY(!lines->front().mayHave);
+        QCOMPARE(lines->front().why, refused.error().message);
+        QStringList files;
+        SetRequest looking{"A-0999"};
+        looking.mayDeliver = [&files](const SetPapers &papers) -> Result<void> {
+            for (const SetFile &file : papers.files)
+                files << file.name;
+            return failure(ErrorCode::Refused, "only looked at");
+        };
+        QCOMPARE(issueCertificateSet(*m_records, looking).error().message, "only looked at");
+        QCOMPARE(files, (QStringList{"certificate-A-1001.pdf", "cover-A-0999.pdf"}));
         QVERIFY_RESULT(undoBulk(*m_records));
         QVERIFY_RESULT(issueCertificate(*m_records, {"A-0999"}));
     }
