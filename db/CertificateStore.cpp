@@ -35,6 +35,16 @@ Result<std::vector<StoredCertificate>> CertificateStore::ofOrder(const QString &
     return rows(statement, readCertificate);
 }
 
+Result<QSet<QString>> CertificateStore::ordersOfOffice(const QString &office) const
+{
+    Statement statement(m_database, "certificate.orders_of_office");
+    statement.bind("office", office);
+    LOOPWRIGHT_ASSIGN(const auto numbers, rows(statement, [](const Statement &row) {
+                          return row.text("order_number");
+                      }));
+    return QSet<QString>(numbers.begin(), numbers.end());
+}
+
 Result<int> CertificateStore::nextSequence(int year, const QString &station) const
 {
     // The form of a number is that of CertificateNumber: 26-K7M4QP-00042-18.

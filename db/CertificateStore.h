@@ -5,6 +5,8 @@
 #include "core/base/Json.h"
 #include "db/Transaction.h"
 
+#include <QSet>
+
 namespace loopwright {
 
 struct StoredCertificate
@@ -36,6 +38,7 @@ public:
 
     Result<std::optional<StoredCertificate>> find(const QString &number) const;
     Result<std::vector<StoredCertificate>> ofOrder(const QString &order) const; ///< oldest first
+    Result<QSet<QString>> ordersOfOffice(const QString &office) const;          ///< that have one
     /// The next free sequence number of a year and station, from 1 (CertificateNumber).
     Result<int> nextSequence(int year, const QString &station) const;
     Result<std::vector<CertificateIssue>> issuesOf(const QString &number) const;

@@ -48,6 +48,7 @@ Result<void> exportTable(const Database &database, const QString &table,
                          const std::function<Result<void>(const QStringList &)> &take)
 {
     const ReadSnapshot snapshot(database.connection());
+    LOOPWRIGHT_TRY(snapshot.result());
     Statement statement(database, "export." + table.toStdString());
     const QStringList columns = statement.columnNames();
     LOOPWRIGHT_TRY(take(columns));

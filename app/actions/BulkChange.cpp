@@ -8,9 +8,11 @@
 #include "core/order/OrderScope.h"
 #include "db/AssignmentStore.h"
 #include "db/BoardStore.h"
+#include "db/CertificateStore.h"
 #include "db/OfficeStore.h"
 #include "db/OrderStore.h"
 
+#include <QSet>
 #include <QUuid>
 
 #include <algorithm>
@@ -121,6 +123,7 @@ public:
     {
         const OfficeChange &change = m_plan.report.change;
         LOOPWRIGHT_TRY(m_holders.read(database, change));
+        LOOPWRIGHT_ASSIGN(m_certified, CertificateStore(database).ordersOfOffice(change.office));
         const OrderStore orders(database);
         LOOPWRIGHT_ASSIGN(const auto total, orders.countOfOffice(change.office));
         qint64 done = 0;
@@ -172,8 +175,11 @@ private:
                 m_circuit.orders.begin(), m_circuit.orders.end(),
                 [](const PlannedOrder &order) { return order.status != OrderStatus::Open; });
             ++m_plan.report.circuits;
-            for (const PlannedOrder &order : m_circuit.orders)
+            for (const PlannedOrder &order : m_circuit.orders) {
                 m_plan.report.orders += !order.changes.empty();
+                m_plan.report.certificates +=
+                    !order.changes.empty() && m_certified.contains(order.number);
+            }
             m_plan.circuits.push_back(std::move(m_circuit));
         }
         m_circuit = {};
@@ -181,6 +187,7 @@ private:
 
     Planned &m_plan;
     Holders m_holders;
+    QSet<QString> m_certified; ///< orders that have a certificate
     PlannedCircuit m_circuit;
 };
 

@@ -38,7 +38,9 @@ struct BulkReport
     std::vector<BulkKept> cannot;
     qsizetype circuits = 0, orders = 0; ///< that are changed
     bool officeToo = false;             ///< the office itself gets the new variant
-    Text doubt;                         ///< about the change as a whole
+    /// Of the orders that are changed and have one: it stands no longer then.
+    qsizetype certificates = 0;
+    Text doubt; ///< about the change as a whole
 };
 
 /// What would be done; changes nothing. Without `from` a conversion is of the office's own variant.
@@ -67,8 +69,9 @@ struct BulkDone
 Result<std::optional<BulkDone>> lastBulk(Records &records);
 
 /// Takes the last bulk change back: what it changed stands as it stood. Refused, naming the
-/// circuits, if anything was done on one of them since, or a number of theirs is another's now; if
-/// there is none, or `id` is given and is another one. Nothing is changed then.
+/// circuits, if anything was done on one of them since, a number of theirs is another's now, or an
+/// order was taken in with a number of the new area code or the new variant of the office; if there
+/// is none, or `id` is given and is another one. Nothing is changed then.
 Result<BulkDone> undoBulk(Records &records, const QString &id = {}, const Progress &progress = {});
 
 /// The settings cards of the customers whom the last bulk change concerns, one for each circuit, in

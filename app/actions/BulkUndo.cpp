@@ -57,8 +57,26 @@ QString spoken(const QString &kind)
     return QString(kind).replace('_', ' ');
 }
 
-/// Circuits, or orders that it let go, on which something was done since; a refusal is nothing, nor
-/// is what was taken back itself.
+/// What an order that was taken in since has of the change: a number of the new area code, or the
+/// variant that the office got. Empty: nothing, or it was cancelled.
+QString builtWith(const BulkDone &bulk, const StoredOrder &stored)
+{
+    const OfficeChange &change = bulk.change;
+    if (stored.order.office != change.office || stored.status == OrderStatus::Cancelled)
+        return {};
+    if (change.kind == OfficeChangeKind::Variant)
+        return bulk.officeToo && stored.order.variant == change.to ? change.to : QString();
+    OfficeChange back = change;
+    std::swap(back.from, back.to);
+    const ChangedOrder moved =
+        changedBy(back, stored.order, [](ClaimKind, const QString &) { return QString(); });
+    return !moved.changes.empty() ? moved.changes.front().old
+           : moved.cannot.empty() ? QString()
+                                  : moved.cannot.front().old;
+}
+
+/// Circuits, or orders that it let go, on which something was done since, and orders that were
+/// taken in with what it made; a refusal is nothing, nor is what was taken back itself.
 class Since
 {
 public:
@@ -70,7 +88,8 @@ public:
         QSet<QString> circuits;
         for (const ChangedThen &order : orders)
             circuits.insert(order.circuit);
-        return EventStore(database).each(
+        QStringList taken;
+        LOOPWRIGHT_TRY(EventStore(database).each(
             bulk.logPosition + 1, std::numeric_limits<qint64>::max(),
             [&](const Event &event) -> Result<void> {
                 // To ask for a decision, or for what one may not do, builds on nothing.
@@ -78,18 +97,36 @@ public:
                     takenBack.contains(bulk::idOf(event)))
                     return {};
                 m_orders.insert(event.order);
-                if (!circuits.contains(circuitOf(event)) || event.subject == registerSubject())
+                const bool concerned = circuits.contains(circuitOf(event));
+                if (event.kind == u"order_taken" && !concerned)
+                    taken << event.order;
+                if (!concerned || event.subject == registerSubject())
                     return {};
                 return m_refusals.note(
                     failure(ErrorCode::Refused,
                             QString("Circuit %1: %2 since then (order %3).")
                                 .arg(circuitOf(event), spoken(event.kind), event.order)));
-            });
+            }));
+        return noteTaken(database, bulk, taken);
     }
     bool hasOrder(const QString &order) const { return m_orders.contains(order); }
     Refusals &refusals() { return m_refusals; }
 
 private:
+    Result<void> noteTaken(const Database &database, const BulkDone &bulk, const QStringList &taken)
+    {
+        for (const QString &number : taken) {
+            LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(number));
+            const QString with = builtWith(bulk, stored);
+            if (!with.isEmpty())
+                LOOPWRIGHT_TRY(m_refusals.note(
+                    failure(ErrorCode::Refused,
+                            QString("Circuit %1: order %2 was taken in since then, with %3.")
+                                .arg(stored.order.circuit, number, with))));
+        }
+        return {};
+    }
+
     QSet<QString> m_orders;
     Refusals m_refusals;
 };
@@ -298,7 +335,7 @@ QString BulkDone::sentence() const
         change.kind == OfficeChangeKind::AreaCode
             ? QString("Area code %1 of office %2 to %3").arg(change.from, change.office, change.to)
             : QString("Office %1 from %2 to %3").arg(change.office, change.from, change.to);
-    return what + QString(": %1 circuits").arg(circuits);
+    return what + (circuits == 1 ? QString(": 1 circuit") : QString(": %1 circuits").arg(circuits));
 }
 
 QJsonObject BulkDone::toJson() const

@@ -167,6 +167,8 @@ Result<IssuedSet> issueCertificateSet(Records &records, const SetRequest &reques
     for (const QString &customer : customers)
         LOOPWRIGHT_TRY(addCover(making, customer));
     LOOPWRIGHT_TRY(recordThenDeliver(making));
+    for (SetCertificate &each : making.set.certificates)
+        tellStanding(records, each.issued);
     return std::move(making.set);
 }
 
@@ -190,6 +192,15 @@ Result<void> checkSet(const QString &folder, const std::vector<SetFile> &files)
     for (const SetFile &file : files)
         LOOPWRIGHT_TRY(checkOut(QDir(folder).filePath(file.name), FileKind::Pdf));
     return {};
+}
+
+QStringList IssuedSet::doubts() const
+{
+    QStringList all;
+    for (const SetCertificate &each : certificates)
+        all << each.issued.doubt();
+    all.removeAll(QString());
+    return all;
 }
 
 QJsonObject IssuedSet::toJson() const

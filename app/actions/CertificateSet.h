@@ -47,6 +47,7 @@ struct IssuedSet
     std::vector<SetLine> without; ///< lines that have none, with the reason
     QStringList covers;           ///< files; one for each customer, who need not know of each other
 
+    QStringList doubts() const; ///< of the copies that stand no longer
     QJsonObject toJson() const;
 };
 

@@ -22,7 +22,7 @@ Result<SetMember> memberOf(Records &records, const QString &order)
                       true,
                       {}},
                      std::move(about)};
-    if (const auto may = checkMayIssue(member.about); !may) {
+    if (const auto may = checkMayIssue(records, member.about); !may) {
         if (may.error().code != ErrorCode::Refused)
             return failure(may.error());
         const CriterionResult *open = member.about.decision.firstOpen();

@@ -2,7 +2,6 @@
 
 #include "app/actions/Acting.h"
 #include "app/actions/Issuing.h"
-#include "app/actions/VerifyCertificate.h"
 
 namespace loopwright {
 
@@ -20,11 +19,7 @@ Result<IssuedCertificate> issueCertificate(Records &records, const IssueRequest 
         if (const auto done = request.deliver(made.paper); !done)
             return failure(paperMissing({made.issued.number}, done.error()));
     papersWritten(records, {&made});
-    if (made.issued.copy) { // the line may have become another since
-        const auto check = verifyCertificateNumber(records, made.issued.number, made.issued.code);
-        if (check && !check->stands.value_or(true))
-            made.issued.because = check->because;
-    }
+    tellStanding(records, made.issued);
     return std::move(made.issued);
 }
 
@@ -32,7 +27,7 @@ Result<CertificateContent> previewCertificate(Records &records, const QString &o
                                               const Signatures &signatures)
 {
     LOOPWRIGHT_ASSIGN(const auto about, certifying(records, order));
-    LOOPWRIGHT_TRY(checkMayIssue(about));
+    LOOPWRIGHT_TRY(checkMayIssue(records, about));
     LOOPWRIGHT_ASSIGN(auto content, contentNow(records, about, signatures));
     LOOPWRIGHT_ASSIGN(auto stands, standingCertificate(records, order, content));
     return stands.has_value() ? std::move(*stands) : std::move(content);

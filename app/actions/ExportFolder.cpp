@@ -156,7 +156,7 @@ Result<ExportFolder::Writing> ExportFolder::begin(const QString &name, FileKind 
     const QString path = QDir(m_making->part).filePath(name);
     if (name.contains('/'))
         LOOPWRIGHT_TRY(makeFolder(QFileInfo(path).path()));
-    LOOPWRIGHT_ASSIGN(auto file, OutFile::open(path, kind, m_form.internal));
+    LOOPWRIGHT_ASSIGN(auto file, OutFile::openInOwnFolder(path, kind, m_form.internal));
     return Writing{std::move(file),
                    std::make_unique<QCryptographicHash>(QCryptographicHash::Sha256)};
 }

@@ -2,6 +2,12 @@
 
 namespace loopwright {
 
+QString IssuedCertificate::doubt() const
+{
+    return because.isEmpty() ? QString()
+                             : QString("Certificate %1 stands no longer: %2").arg(number, because);
+}
+
 QJsonObject IssuedCertificate::toJson() const
 {
     return {{"certificate", number},  {"digest", digest},

@@ -17,6 +17,8 @@ struct IssuedCertificate
     IssueMark
         mark; ///< `countersigns`: issued before, and no copy: the first that bears a signature
 
+    /// "Certificate 26-… stands no longer: Since then …"; empty if it stands.
+    QString doubt() const;
     QJsonObject toJson() const;
 };
 

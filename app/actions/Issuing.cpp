@@ -7,6 +7,7 @@
 #include "app/actions/KeptHead.h"
 #include "app/actions/LimitSets.h"
 #include "app/actions/Register.h"
+#include "app/actions/VerifyCertificate.h"
 #include "core/certificate/CertificateNumber.h"
 #include "core/certificate/LineChange.h"
 #include "core/certificate/MakeCertificate.h"
@@ -75,12 +76,6 @@ Result<Chosen> choose(Records &records, Transaction &transaction, const Certifyi
         return Chosen{std::move(*stands), std::move(claims), true};
     }
     LOOPWRIGHT_ASSIGN(content.number, nextNumber(records));
-    if (const QString change = lineChange(about.input.order, about.stored.order); !change.isEmpty())
-        return failure(
-            ErrorCode::Refused,
-            QString("Since order %1 was completed %2: a certificate of it would say what "
-                    "holds no longer.")
-                .arg(order, change));
     Chosen chosen{content, signedClaims(content, signer), false};
     LOOPWRIGHT_TRY(DecisionStore::add(transaction, about.decision, about.input, records.now()));
     LOOPWRIGHT_TRY(CertificateStore::add(transaction, {content.number, order, about.decision.id,
@@ -179,7 +174,28 @@ Result<Certifying> certifying(Records &records, const QString &order)
     return Certifying{std::move(stored), std::move(input), std::move(decision)};
 }
 
-Result<void> checkMayIssue(const Certifying &about)
+namespace {
+
+/// What was completed with other values gets copies of the certificate that names those, and no new
+/// one.
+Result<void> checkLineIsTheSame(Records &records, const Certifying &about)
+{
+    const QString change = lineChange(about.input.order, about.stored.order);
+    if (change.isEmpty())
+        return {};
+    const QString &order = about.stored.order.number;
+    LOOPWRIGHT_ASSIGN(const auto content, contentNow(records, about, {}));
+    LOOPWRIGHT_ASSIGN(const auto stands, standingCertificate(records, order, content));
+    return stands ? Result<void>()
+                  : failure(ErrorCode::Refused,
+                            QString("Since order %1 was completed %2: a certificate of it would "
+                                    "say what holds no longer.")
+                                .arg(order, change));
+}
+
+} // namespace
+
+Result<void> checkMayIssue(Records &records, const Certifying &about)
 {
     const auto &[stored, input, decision] = about;
     if (stored.status == OrderStatus::Cancelled)
@@ -188,8 +204,10 @@ Result<void> checkMayIssue(const Certifying &about)
     if (!getsCertificate(input.scope))
         return failure(ErrorCode::Refused, QString("A %1 order is completed without a certificate.")
                                                .arg(toText(stored.order.type).replace('_', '-')));
-    if (isAccepted(decision.outcome))
-        return checkForPaper(input);
+    if (isAccepted(decision.outcome)) {
+        LOOPWRIGHT_TRY(checkForPaper(input));
+        return checkLineIsTheSame(records, about);
+    }
     const CriterionResult *open = decision.firstOpen();
     return failure(ErrorCode::Refused,
                    QString("Order %1 is %2%3")
@@ -250,7 +268,7 @@ Result<IssueMark> newMark(Records &records, const Chosen &chosen, Signatures lat
 Result<MadeIssue> makeIssue(Records &records, Transaction &transaction, const Certifying &about,
                             Paper paper, const Signatures &signatures)
 {
-    LOOPWRIGHT_TRY(checkMayIssue(about));
+    LOOPWRIGHT_TRY(checkMayIssue(records, about));
     LOOPWRIGHT_TRY(checkNotOlder(records));
     const ServiceOrder &order = about.stored.order;
     LOOPWRIGHT_ASSIGN(const auto signer, loopwright::signer(records, transaction));
@@ -322,6 +340,14 @@ void papersWritten(Records &records, const std::vector<const MadeIssue *> &issue
             return;
     // If it cannot be kept, who asks again is given the same paper once more instead of a copy.
     [[maybe_unused]] const auto kept = transaction->commitDraft();
+}
+
+void tellStanding(Records &records, IssuedCertificate &issued)
+{
+    if (!issued.copy)
+        return;
+    if (auto because = standsNoLonger(records, issued.number)) // it is issued, whatever fails now
+        issued.because = std::move(*because);
 }
 
 Error paperMissing(const QStringList &numbers, const Error &why)

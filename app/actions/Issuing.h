@@ -36,8 +36,9 @@ Result<CertificateContent> contentNow(Records &records, const Certifying &about,
 Result<std::optional<CertificateContent>>
 standingCertificate(Records &records, const QString &order, const CertificateContent &now);
 
-/// Refused, with the reason in one sentence, if the order can have no certificate now.
-Result<void> checkMayIssue(const Certifying &about);
+/// Refused, with the reason in one sentence, if the order can have no certificate now: neither a
+/// new one nor a copy of the one that stands.
+Result<void> checkMayIssue(Records &records, const Certifying &about);
 
 /// A certificate that stands is issued as a copy; or, if somebody signs who did not before, as a
 /// further issue that bears the signature; or, if the paper of its newest issue is due and the same
@@ -60,6 +61,8 @@ Result<void> commitIssues(Records &records, Transaction transaction,
                           const std::vector<const MadeIssue *> &issues);
 /// They are no longer due.
 void papersWritten(Records &records, const std::vector<const MadeIssue *> &issues);
+/// Of a copy: the line may have become another since.
+void tellStanding(Records &records, IssuedCertificate &issued);
 /// DiskTrouble: only the paper is missing.
 Error paperMissing(const QStringList &numbers, const Error &why);
 

@@ -115,6 +115,15 @@ private:
     OfficeLoopCount m_count;
 };
 
+QByteArray loopRow(const OfficeLoop &loop, bool spreadsheet)
+{
+    QStringList cells = officeLoopCells(loop);
+    if (spreadsheet)
+        for (QString &cell : cells)
+            cell = spreadsheetSafe(cell);
+    return csvRecord(cells);
+}
+
 QString decimals(double value, int count)
 {
     return QString::number(value, 'f', count);
@@ -142,6 +151,7 @@ Result<OfficeLoopCount> qualifyOffice(Records &records, const QString &office,
     LOOPWRIGHT_ASSIGN(const auto limits, limitsInForce(records));
     const ReadSnapshot snapshot(
         records.database().connection()); // count and make-ups of one moment
+    LOOPWRIGHT_TRY(snapshot.result());
     const FactStore facts(records.database());
     LOOPWRIGHT_ASSIGN(const auto total, facts.countPairs(office));
     Qualifying qualifying(limits, take, progress, total);
@@ -205,22 +215,26 @@ Result<OfficeLoopCount> writeOfficeLoops(Records &records, const QString &office
                                          const QString &path, const Progress &progress,
                                          bool spreadsheet)
 {
-    const auto rowOf = [spreadsheet](const OfficeLoop &loop) {
-        QStringList cells = officeLoopCells(loop);
-        if (spreadsheet)
-            for (QString &cell : cells)
-                cell = spreadsheetSafe(cell);
-        return csvRecord(cells);
-    };
     LOOPWRIGHT_ASSIGN(auto file, OutFile::open(path, FileKind::Csv));
     LOOPWRIGHT_TRY(file.write(csvRecord(officeLoopColumns())));
-    LOOPWRIGHT_ASSIGN(const auto count,
-                      qualifyOffice(
-                          records, office,
-                          [&](const OfficeLoop &loop) { return file.write(rowOf(loop)); },
-                          progress));
+    LOOPWRIGHT_ASSIGN(const auto count, qualifyOffice(
+                                            records, office,
+                                            [&](const OfficeLoop &loop) {
+                                                return file.write(loopRow(loop, spreadsheet));
+                                            },
+                                            progress));
     LOOPWRIGHT_TRY(file.commit());
     return count;
+}
+
+Result<void> writeOfficeLoops(const std::vector<OfficeLoop> &loops, const QString &path,
+                              bool spreadsheet)
+{
+    LOOPWRIGHT_ASSIGN(auto file, OutFile::open(path, FileKind::Csv));
+    LOOPWRIGHT_TRY(file.write(csvRecord(officeLoopColumns())));
+    for (const OfficeLoop &loop : loops)
+        LOOPWRIGHT_TRY(file.write(loopRow(loop, spreadsheet)));
+    return file.commit();
 }
 
 } // namespace loopwright

@@ -7,6 +7,7 @@
 #include "core/order/Services.h"
 
 #include <functional>
+#include <vector>
 
 namespace loopwright {
 
@@ -44,5 +45,8 @@ QStringList officeLoopCells(const OfficeLoop &loop);
 Result<OfficeLoopCount> writeOfficeLoops(Records &records, const QString &office,
                                          const QString &path, const Progress &progress = {},
                                          bool spreadsheet = false);
+/// Likewise loops that were judged already, in their order.
+Result<void> writeOfficeLoops(const std::vector<OfficeLoop> &loops, const QString &path,
+                              bool spreadsheet = false);
 
 } // namespace loopwright

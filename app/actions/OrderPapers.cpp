@@ -63,7 +63,9 @@ Result<void> addCertificate(Records &records, const QString &order, const Papers
         addPages(papers, paper.sheet);
         return {};
     };
-    LOOPWRIGHT_TRY(issueCertificate(records, issue));
+    LOOPWRIGHT_ASSIGN(const auto issued, issueCertificate(records, issue));
+    if (const QString doubt = issued.doubt(); !doubt.isEmpty())
+        papers.doubts << doubt;
     return {};
 }
 

@@ -40,6 +40,7 @@ struct OrderPapers
     Sheet sheet; ///< all of them, for one job of a printer or one file
     int papers = 0;
     QStringList without; ///< "O-1003: why it has none"
+    QStringList doubts;  ///< of copies that stand no longer
 };
 /// Refused, with the reasons, if none of the orders has one. A file that went into the folder
 /// stays there if a later one fails.

@@ -156,6 +156,17 @@ Result<OutFile> OutFile::open(const QString &path, FileKind kind, bool secret)
     const QFileInfo given(path);
     const QFileInfo target(given.isSymLink() ? given.canonicalFilePath() : path);
     removeLeftOvers(stemOf(target));
+    return openPart(path, target, secret);
+}
+
+Result<OutFile> OutFile::openInOwnFolder(const QString &path, FileKind kind, bool secret)
+{
+    LOOPWRIGHT_TRY(checkPlace(path, kind));
+    return openPart(path, QFileInfo(path), secret);
+}
+
+Result<OutFile> OutFile::openPart(const QString &path, const QFileInfo &target, bool secret)
+{
     OutFile out;
     out.m_path = target.filePath();
     out.m_part.reset(new QFile(nameInTheMaking(stemOf(target))));
@@ -225,11 +236,28 @@ Result<void> writeOut(const QString &path, FileKind kind, const QByteArray &byte
 
 Result<void> makeFolder(const QString &path)
 {
-    const QString clean = QDir::cleanPath(QFileInfo(path).absoluteFilePath());
-    if (isBesideDatabase(clean))
+    if (isBesideDatabase(QDir::cleanPath(QFileInfo(path).absoluteFilePath())))
         return failure(ErrorCode::Usage, "is a name that a database keeps for itself", path);
     if (!QDir().mkpath(path))
         return failure(ErrorCode::DiskTrouble, "the folder cannot be made", path);
+    return {};
+}
+
+Result<void> checkFolder(const QString &path)
+{
+    if (path.isEmpty())
+        return {};
+    const QString clean = QDir::cleanPath(QFileInfo(path).absoluteFilePath());
+    if (isBesideDatabase(clean))
+        return failure(ErrorCode::Usage, "is a name that a database keeps for itself", path);
+    QFileInfo nearest(clean); // that is there: the rest would be made in it
+    while (!nearest.exists() && !nearest.isSymLink() && !nearest.isRoot())
+        nearest.setFile(nearest.path());
+    if (!nearest.isDir())
+        return failure(ErrorCode::DiskTrouble, "is no folder", nearest.filePath());
+    if (!nearest.isWritable())
+        return failure(ErrorCode::DiskTrouble, "nothing can be written into it",
+                       nearest.filePath());
     return {};
 }
 

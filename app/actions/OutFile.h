@@ -10,6 +10,8 @@
 
 #include <memory>
 
+class QFileInfo;
+
 namespace loopwright {
 
 enum class FileKind
@@ -29,6 +31,9 @@ public:
     /// Usage if something stands there that must not be replaced, DiskTrouble if the disk or a
     /// right refuses. `secret`: for its owner's eyes only (mode 0600), whatever the umask.
     static Result<OutFile> open(const QString &path, FileKind kind, bool secret = false);
+    /// Likewise, in a folder that this process has made for itself: no killed one left anything
+    /// there, and it is not listed for each of many files.
+    static Result<OutFile> openInOwnFolder(const QString &path, FileKind kind, bool secret = false);
 
     Result<void> write(QByteArrayView bytes);
     /// From now on it is there.
@@ -36,6 +41,7 @@ public:
     QString path() const { return m_path; }
 
 private:
+    static Result<OutFile> openPart(const QString &path, const QFileInfo &target, bool secret);
     Result<void> letWait();
 
     QString m_path;
@@ -50,6 +56,9 @@ private:
 Result<void> writeOut(const QString &path, FileKind kind, const QByteArray &bytes);
 /// Makes the folder if it is not there; Usage if its name is one that a database keeps for itself.
 Result<void> makeFolder(const QString &path);
+/// Whether files could go into such a folder, there or still to be made; makes none. An empty path
+/// is none.
+Result<void> checkFolder(const QString &path);
 /// Whether it could be written as things stand, before work is done whose result it is to hold. An
 /// empty path is none.
 Result<void> checkOut(const QString &path, FileKind kind);

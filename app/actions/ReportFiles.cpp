@@ -37,14 +37,18 @@ QString csvText(const QJsonValue &value)
     QStringList words;
     for (const QJsonValue &each : value.toArray())
         words << each.toString();
-    return spreadsheetSafe(value.isArray() ? words.join(' ') : value.toString());
+    return value.isArray() ? words.join(' ') : value.toString();
 }
 
-QByteArray csvRow(const std::vector<ReportColumn> &columns, const QJsonObject &values)
+QByteArray csvRow(const std::vector<ReportColumn> &columns, const QJsonObject &values,
+                  bool spreadsheet)
 {
     QStringList cells;
-    for (const ReportColumn &column : columns)
-        cells << csvText(values.value(QLatin1StringView(column.key)));
+    for (const ReportColumn &column : columns) {
+        const QJsonValue value = values.value(QLatin1StringView(column.key));
+        const bool isText = !value.isDouble() && !value.isBool(); // -1 is a number anywhere
+        cells << (spreadsheet && isText ? spreadsheetSafe(csvText(value)) : csvText(value));
+    }
     return csvRecord(cells);
 }
 
@@ -103,23 +107,23 @@ BarPicture barsOf(const Report &report)
     return picture;
 }
 
-QByteArray reportCsv(const Report &report)
+QByteArray reportCsv(const Report &report, bool spreadsheet)
 {
     const std::vector<ReportColumn> columns = report.columns();
     QByteArray bytes = csvHeader(columns);
     for (const ReportRow &row : report.rows)
-        bytes += csvRow(columns, row.values);
+        bytes += csvRow(columns, row.values, spreadsheet);
     return bytes;
 }
 
-QByteArray ordersCsv(const std::vector<ReportOrder> &orders, ReportKind kind)
+QByteArray ordersCsv(const std::vector<ReportOrder> &orders, ReportKind kind, bool spreadsheet)
 {
     std::vector<ReportColumn> columns{{"per", "", ReportForm::Words}};
     const std::vector<ReportColumn> behind = columnsBehind(kind);
     columns.insert(columns.end(), behind.begin(), behind.end());
     QByteArray bytes = csvHeader(columns);
     for (const ReportOrder &order : orders)
-        bytes += csvRow(columns, toJson(order, kind));
+        bytes += csvRow(columns, toJson(order, kind), spreadsheet);
     return bytes;
 }
 
@@ -146,11 +150,11 @@ QStringList reportFormats()
 }
 
 Result<void> writeReport(Records &records, const Report &report, const QString &path,
-                         const QString &format, Paper paper)
+                         const QString &format, Paper paper, bool spreadsheet)
 {
     const QString form = format.isEmpty() ? QFileInfo(path).suffix().toLower() : format;
     if (form == "csv")
-        return writeOut(path, FileKind::Csv, reportCsv(report));
+        return writeOut(path, FileKind::Csv, reportCsv(report, spreadsheet));
     if (form == "svg") {
         BarPicture picture = barsOf(report);
         picture.keep(mostBarsInPicture);

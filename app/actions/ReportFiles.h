@@ -11,15 +11,17 @@ namespace loopwright {
 std::vector<double> drawnLengths(const Report &report);
 /// One bar for each figure; of a list, for what its rows have in common.
 BarPicture barsOf(const Report &report);
-/// Values as they are, not rounded; a text that a spreadsheet would take for a formula is kept one.
-QByteArray reportCsv(const Report &report);
-QByteArray ordersCsv(const std::vector<ReportOrder> &orders, ReportKind kind);
+/// Values as they are, not rounded. `spreadsheet`: no text is taken for a formula.
+QByteArray reportCsv(const Report &report, bool spreadsheet = false);
+QByteArray ordersCsv(const std::vector<ReportOrder> &orders, ReportKind kind,
+                     bool spreadsheet = false);
 Sheet reportSheet(const Report &report, Paper paper);
 
 /// "csv", "svg", "pdf": what a report can be written as.
 QStringList reportFormats();
-/// As the name ends, or in the format that is said. Usage for any other one.
+/// As the name ends, or in the format that is said. Usage for any other one. `spreadsheet` as
+/// above.
 Result<void> writeReport(Records &records, const Report &report, const QString &path,
-                         const QString &format, Paper paper);
+                         const QString &format, Paper paper, bool spreadsheet = false);
 
 } // namespace loopwright

@@ -25,7 +25,8 @@ namespace {
 /// What a repair does not take over of the order by which the circuit works.
 constexpr const char *ownColumns[] = {
     "remarks",    "symptom",         "desk_test",      "appointment", "related_order",
-    "waiting_on", "waiting_because", "first_due_date", "due_because", "installer"};
+    "waiting_on", "waiting_because", "first_due_date", "due_because", "installer",
+    "crew"};
 
 Result<Trouble> troubleOf(const Database &database, const StoredOrder &stored)
 {

@@ -94,8 +94,8 @@ QString orderSince(const ServiceOrder &then, OrderOutcome certified, const Certi
 }
 
 /// Why what the certificate says holds no longer; empty if it does.
-Result<QString> standsNoLonger(Records &records, const StoredCertificate &certificate,
-                               const std::vector<Event> &ofCircuit)
+Result<QString> overtaken(Records &records, const StoredCertificate &certificate,
+                          const std::vector<Event> &ofCircuit)
 {
     const Database &database = records.database();
     LOOPWRIGHT_ASSIGN(const auto about, certifying(records, certificate.order));
@@ -157,7 +157,7 @@ Result<CertificateCheck> standing(Records &records, const StoredCertificate &cer
     check.record = RecordVerdict::Genuine;
     check.claims = claims->claims;
     check.signedBy = (*key)->words();
-    LOOPWRIGHT_ASSIGN(check.because, standsNoLonger(records, certificate, ofCircuit));
+    LOOPWRIGHT_ASSIGN(check.because, overtaken(records, certificate, ofCircuit));
     check.stands = check.because.isEmpty();
     if (all.back().number != certificate.number) {
         check.verdict = CertificateVerdict::Superseded;
@@ -239,6 +239,15 @@ Result<CertificateCheck> verifyCertificateFile(Records &records, const QByteArra
     if (byKeys.record == RecordVerdict::Genuine)
         check.reason += ' ' + byKeys.reason;
     return check;
+}
+
+Result<QString> standsNoLonger(Records &records, const QString &number)
+{
+    LOOPWRIGHT_ASSIGN(const auto certificate, CertificateStore(records.database()).find(number));
+    if (!certificate)
+        return QString();
+    LOOPWRIGHT_ASSIGN(const auto check, standing(records, *certificate));
+    return check.stands.value_or(true) ? QString() : check.because;
 }
 
 Result<CertificateCheck> verifyCertificateNumber(Records &records, const QString &number,

@@ -72,6 +72,9 @@ Result<CertificateCheck> verifyCertificateFile(Records &records, const QByteArra
 /// `code` is the short check code or the whole digest.
 Result<CertificateCheck> verifyCertificateNumber(Records &records, const QString &number,
                                                  const QString &code);
+/// Why what a certificate of the records says holds no longer, in one sentence; empty: it stands,
+/// or nobody can tell.
+Result<QString> standsNoLonger(Records &records, const QString &number);
 /// By public keys alone, without any records: whether it stands cannot be told.
 CertificateCheck verifyByKeys(const QByteArray &file, const std::vector<PublicKey> &keys);
 

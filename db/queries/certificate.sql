@@ -19,6 +19,11 @@ FROM certificate AS t JOIN service_order AS o ON o.id = t.service_order
 JOIN decision AS d ON d.id = t.decision
 WHERE o.order_number = :order_number ORDER BY t.id
 
+-- name: orders_of_office
+SELECT DISTINCT o.order_number
+FROM office AS f JOIN service_order AS o ON o.office = f.id
+JOIN certificate AS t ON t.service_order = o.id WHERE f.office = :office
+
 -- name: newest_like
 SELECT number FROM certificate WHERE number >= :begin AND number < :begin || ':'
 ORDER BY number DESC LIMIT 1

@@ -28,6 +28,7 @@ public:
             return failure(ErrorCode::Usage, "one file or a folder of files: give one of them",
                            "--out");
         LOOPWRIGHT_TRY(checkNotStandardStream(m_folder, "the cards go to a folder"));
+        LOOPWRIGHT_TRY(checkFolder(m_folder));
         return checkOut(m_file, FileKind::Pdf);
     }
 
@@ -71,6 +72,7 @@ void writeReport(QIODevice &out, const BulkReport &report, const QJsonObject &ca
     member("circuits", QByteArray::number(qint64(report.circuits)));
     member("orders", QByteArray::number(qint64(report.orders)));
     member("office_too", report.officeToo ? "true" : "false");
+    member("certificates", QByteArray::number(qint64(report.certificates)));
     member("cards", cards.isEmpty() ? QByteArray("null") : canonicalJson(cards));
     out.write(",\"changes\":");
     Answer::jsonArray(qsizetype(report.changes.size()), [&report](qsizetype i) {
@@ -100,6 +102,14 @@ QString summary(const BulkReport &report)
     if (report.officeToo)
         text += QString("new orders of the office %1 %2\n")
                     .arg(report.applied ? "take" : "would take", report.change.to);
+    if (report.certificates > 0)
+        text +=
+            QString("%1 %2 no longer\n")
+                .arg(report.certificates == 1 ? QString("1 certificate")
+                                              : QString("%1 certificates").arg(report.certificates),
+                     !report.applied            ? "will stand"
+                     : report.certificates == 1 ? "stands"
+                                                : "stand");
     if (!report.applied)
         text += "nothing was changed: --apply does it\n";
     else if (!report.id.isEmpty())
@@ -184,9 +194,9 @@ private:
             if (!made)
                 return failure(
                     ErrorCode::DiskTrouble,
-                    "The change is made, but its cards could not be: " +
+                    "The change stands, but its cards could not be made: " +
                         made.error().message.chopped(made.error().message.endsWith('.')) +
-                        ". \"bulk cards\" makes them.",
+                        ". Print them with \"bulk cards\", --out F.pdf or --cards DIR.",
                     made.error().place);
             cards = std::move(*made);
         }

@@ -71,9 +71,8 @@ private:
                                  .add("Copy", issued.copy ? "yes: it was issued before" : "")
                                  .text();
         Answer answer = Answer::of(issued.toJson(), text);
-        if (!issued.because.isEmpty())
-            answer.told << QString("certificate %1 stands no longer: %2")
-                               .arg(issued.number, issued.because);
+        if (const QString doubt = issued.doubt(); !doubt.isEmpty())
+            answer.told << doubt;
         return answer;
     }
 
@@ -92,6 +91,7 @@ private:
         QJsonObject json = set.toJson();
         json.insert("folder", m_folder);
         Answer answer = Answer::of(json, setText(set), set.without.empty());
+        answer.told << set.doubts();
         for (const SetLine &line : set.without)
             answer.told << QString("order %1 has no certificate: %2").arg(line.order, line.why);
         return answer;

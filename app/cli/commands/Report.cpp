@@ -3,6 +3,9 @@
 #include "app/actions/OutFile.h"
 #include "app/actions/ReportFiles.h"
 #include "app/cli/Layout.h"
+#include "core/acceptance/Criteria.h"
+
+#include <tuple>
 
 namespace loopwright {
 
@@ -23,9 +26,16 @@ public:
         options.flag("--rows", m_rows, "The orders behind the figures");
         options.texts("--key", m_keys, "With --rows: only those counted under this key",
                       Given::IfWanted, Separation::None);
+        options.word("--criterion", m_criterion, criterionKeys(),
+                     "With --rows, of failing: only those whose first open criterion it is");
+        options.text("--instrument", m_instrument,
+                     "With --rows, of calibration: only those that name it");
         options.text("--out", m_out, "Also writes it: F.csv, or F.svg or F.pdf as a picture");
         options.word("--format", m_format, reportFormats(),
                      "csv, svg or pdf (else as the name of the file ends)");
+        options.flag("--spreadsheet", m_spreadsheet,
+                     "Make the cells of a CSV safe for a spreadsheet, which would take some for "
+                     "formulas");
         options.word("--paper", m_paper, allWords<Paper>(), "a4 (else) or letter; of the PDF");
     }
 
@@ -38,7 +48,8 @@ public:
         LOOPWRIGHT_ASSIGN(const auto report, makeReport(*records, m_query));
         if (!m_out.isEmpty())
             LOOPWRIGHT_TRY(writeReport(*records, report, m_out, m_format,
-                                       fromText<Paper>(m_paper).value_or(Paper::A4)));
+                                       fromText<Paper>(m_paper).value_or(Paper::A4),
+                                       m_spreadsheet));
         QJsonArray json;
         for (const ReportRow &row : report.rows)
             json << row.values;
@@ -59,6 +70,12 @@ private:
             return failure(ErrorCode::Usage, "goes with --rows", "--key");
         if (m_keys.size() > 1)
             return failure(ErrorCode::Usage, "is said once", "--key");
+        for (const auto &[option, said, kind] :
+             {std::tuple("--criterion", m_criterion, ReportKind::Failing),
+              std::tuple("--instrument", m_instrument, ReportKind::Calibration)})
+            if (!said.isEmpty() && (!m_rows || m_query.kind != kind))
+                return failure(ErrorCode::Usage,
+                               QString("goes with %1 and --rows").arg(toText(kind)), option);
         return {};
     }
 
@@ -67,12 +84,15 @@ private:
         ReportFigureKey behind;
         if (!m_keys.isEmpty())
             behind.per = m_keys.front();
+        if (const QString detail = m_criterion + m_instrument; !detail.isEmpty())
+            behind.detail = detail; // one of them, or none
         LOOPWRIGHT_ASSIGN(auto found, ordersBehind(records, m_query, behind));
         if (!m_out.isEmpty()) {
             if (m_format.isEmpty() ? !m_out.endsWith(".csv", Qt::CaseInsensitive)
                                    : m_format != "csv")
                 return failure(ErrorCode::Usage, "orders go into a .csv", "--out");
-            LOOPWRIGHT_TRY(writeOut(m_out, FileKind::Csv, ordersCsv(found, m_query.kind)));
+            LOOPWRIGHT_TRY(
+                writeOut(m_out, FileKind::Csv, ordersCsv(found, m_query.kind, m_spreadsheet)));
         }
         const auto list = std::make_shared<std::vector<ReportOrder>>(std::move(found));
         Answer answer;
@@ -108,9 +128,9 @@ private:
     }
 
     ReportQuery m_query;
-    QString m_kind, m_per, m_out, m_format, m_paper;
+    QString m_kind, m_per, m_out, m_format, m_paper, m_criterion, m_instrument;
     QStringList m_keys; ///< an empty one is a key too: of those without installer, cable
-    bool m_rows = false;
+    bool m_rows = false, m_spreadsheet = false;
 };
 
 } // namespace

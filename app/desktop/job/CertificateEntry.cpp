@@ -309,12 +309,9 @@ bool CertificateEntry::issue(IssueRequest request)
                      ? tr("Certificate %1 was issued again, signed: issue %2.")
                            .arg(issued->number)
                            .arg(issued->mark.copy + 1)
-                 : !issued->because.isEmpty()
-                     ? tr("A copy of certificate %1 was issued, which stands no longer: %2")
-                           .arg(issued->number, issued->because)
                  : issued->copy ? tr("A copy of certificate %1 was issued.").arg(issued->number)
                                 : tr("Certificate %1 was issued.").arg(issued->number),
-                 tr("Certificate %1, code %2.").arg(issued->number, issued->code));
+                 tr("Certificate %1, code %2.").arg(issued->number, issued->code), issued->doubt());
     return true;
 }
 
@@ -348,17 +345,18 @@ bool CertificateEntry::issueSet(SetRequest request)
     }
     issued(one ? tr("Certificate %1 was issued.").arg(numbers.first())
                : tr("%1 certificates were issued.").arg(numbers.size()),
-           told);
+           told, set->doubts().join(u' '));
     return true;
 }
 
-void CertificateEntry::issued(const QString &sentence, const QString &told)
+void CertificateEntry::issued(const QString &sentence, const QString &told, const QString &doubt)
 {
     m_signing->clear();
     m_desk.keepDraft(m_part + ".strokes", {});
     m_desk.keepDraft(m_part, {});
-    m_desk.wasChanged(sentence);
-    m_form->tell(Status::Done, told);
+    m_desk.wasChanged(QStringList{sentence, doubt}.join(u' ').trimmed());
+    m_form->tell(doubt.isEmpty() ? Status::Done : Status::Doubtful,
+                 QStringList{told, doubt}.join(u' ').trimmed());
     emit recorded();
 }
 

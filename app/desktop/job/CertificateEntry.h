@@ -54,7 +54,8 @@ private:
     bool issue(IssueRequest request);
     bool issueSet(SetRequest request);
     void notIssued(const Error &error);
-    void issued(const QString &sentence, const QString &told);
+    /// `doubt`: of a copy that stands no longer; else empty.
+    void issued(const QString &sentence, const QString &told, const QString &doubt);
     void print();
 
     JobSession &m_desk;

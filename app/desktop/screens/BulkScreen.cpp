@@ -217,6 +217,10 @@ void BulkScreen::show(const Result<BulkReport> &report)
         said << tr("What cannot be is named with its reason.");
     if (report->officeToo && !report->applied)
         said << tr("New orders of the office would take the new variant.");
+    if (const qsizetype count = report->certificates; count > 0 && !report->applied)
+        said << (count == 1 ? tr("1 certificate will stand no longer.")
+                            : tr("%1 certificates will stand no longer.")
+                                  .arg(QLocale().toString(qint64(count))));
     if (!report->doubt.isEmpty())
         said << localized(report->doubt);
     m_summary->show(!report->cannot.empty() || !report->doubt.isEmpty() ? Status::Doubtful

@@ -335,14 +335,21 @@ void LoopsScreen::save()
         this, tr("Save the loops"), QString("loops-%1.csv").arg(m_judged), tr("CSV files (*.csv)"));
     if (path.isEmpty())
         return;
+    saveAs(path);
+}
+
+/// What is shown, as it was judged: the records may have gone on since.
+void LoopsScreen::saveAs(const QString &path)
+{
     setRunning(true);
-    m_worker.ask<OfficeLoopCount>(
-        [office = m_judged, path](Records &records, const Progress &progress) {
-            return writeOfficeLoops(records, office, path, progress, true);
+    m_worker.ask<qsizetype>(
+        [loops = m_loops, path](Records &, const Progress &) -> Result<qsizetype> {
+            LOOPWRIGHT_TRY(writeOfficeLoops(loops, path, true));
+            return qsizetype(loops.size());
         },
-        [this, path](const Result<OfficeLoopCount> &count) {
+        [this, path](const Result<qsizetype> &count) {
             setRunning(false);
-            emit said(count ? tr("%1 loops are in %2.").arg(count->loops()).arg(path)
+            emit said(count ? tr("%1 loops are in %2.").arg(*count).arg(path)
                             : count.error().text());
         });
 }

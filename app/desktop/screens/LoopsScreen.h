@@ -29,6 +29,7 @@ public:
     void refresh() override;
     void takeFocus() override;
     void start();
+    void saveAs(const QString &path);
 
 private:
     struct Judged

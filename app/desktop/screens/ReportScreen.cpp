@@ -331,7 +331,8 @@ void ReportScreen::saveAs(const QString &path)
     m_writer.ask<bool>(
         [report = m_report, path, paper = localPaper()](Records &records,
                                                         const Progress &) -> Result<bool> {
-            LOOPWRIGHT_TRY(writeReport(records, report, path, {}, paper));
+            // A table that is made here is opened in a spreadsheet.
+            LOOPWRIGHT_TRY(writeReport(records, report, path, {}, paper, true));
             return true;
         },
         [this, path](const Result<bool> &written) {

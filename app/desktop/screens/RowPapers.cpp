@@ -139,9 +139,11 @@ QString papersSentence(const OrderPapers &papers, const QJsonObject &values, con
 
 QString papersLacking(const OrderPapers &papers)
 {
-    return papers.without.isEmpty() ? QString()
-                                    : papersText(QT_TRANSLATE_NOOP("RowPapers", "Without: %1."))
-                                          .arg(papers.without.join(QStringLiteral("; ")));
+    QStringList said = papers.doubts;
+    if (!papers.without.isEmpty())
+        said << papersText(QT_TRANSLATE_NOOP("RowPapers", "Without: %1."))
+                    .arg(papers.without.join(QStringLiteral("; ")));
+    return said.join(u' ');
 }
 
 Deed savingPapers(const DeedGround &ground)

@@ -10,7 +10,7 @@ namespace loopwright {
 Deed savingPapers(const DeedGround &ground);
 /// What was asked for, for a printer.
 PapersRequest papersRequest(const DeedGround &ground, const QJsonObject &values);
-/// Which orders have none, and why; empty if all have.
+/// Which orders have none, and why, and which copies stand no longer; empty if there is none.
 QString papersLacking(const OrderPapers &papers);
 /// "3 settings cards saved: …", "3 settings cards printed."
 QString papersSentence(const OrderPapers &papers, const QJsonObject &values, const QString &where);

@@ -5,6 +5,7 @@
 
 #include "app/actions/Audit.h"
 #include "app/actions/Board.h"
+#include "app/actions/CertificateSet.h"
 #include "app/actions/Circuits.h"
 #include "app/actions/History.h"
 #include "app/actions/Plans.h"
@@ -186,6 +187,7 @@ private slots:
                               "C-66 spid_1 21755501810101", "C-66 spid_2 21755501820101"}));
         QVERIFY(!report->applied);
         QCOMPARE(report->circuits, 3);
+        QCOMPARE(report->certificates, 1); // of A-1001
         QCOMPARE(derived(), before);
         QVERIFY_RESULT(lastBulk(*m_records));
         QVERIFY(!lastBulk(*m_records)->has_value());
@@ -384,6 +386,43 @@ private slots:
         QCOMPARE(derived(), before);
         isWhole();
     }
+    void notTakenBackOnceAnOrderIsOfTheNewCode()
+    {
+        apply(split);
+        take(otherBriFields("A-3001", "C-31", "31", "447-555-0131", "309-555-0132"));
+        // A further order on a circuit of the change, with what it has now.
+        take(otherBriFields("A-3002", "C-66", "9", "447-555-0181", "447-555-0182"));
+        const QStringList before = derived();
+        const auto refused = undoBulk(*m_records);
+        QVERIFY(!refused);
+        QCOMPARE(refused.error().code, ErrorCode::Refused);
+        QCOMPARE(refused.error().message,
+                 "Circuit C-66: order taken since then (order A-3002). Circuit C-31: order A-3001 "
+                 "was taken in since then, with 447-555-0131. Nothing was taken back.");
+        QCOMPARE(derived(), before);
+    }
+    void notTakenBackWhileAnOrderHasTheNewVariant()
+    {
+        OrderFields own = otherBriFields("A-3001", "C-31", "31", "309-555-0131", "309-555-0132");
+        own.remove("protocol_variant"); // it gets the office's
+        own["spid_1"] = "0155501310";
+        own["spid_2"] = "0155501320";
+        OrderFields other = otherBriFields("A-3002", "C-32", "32", "309-555-0133", "309-555-0134");
+        other["protocol_variant"] = "ni2";
+        apply(conversion);
+        take(own);
+        take(other);
+        QCOMPARE(order("A-3001").variant, "custom-5ess-multipoint");
+        const auto refused = undoBulk(*m_records);
+        QVERIFY(!refused);
+        QCOMPARE(refused.error().message,
+                 "Circuit C-31: order A-3001 was taken in since then, with "
+                 "custom-5ess-multipoint. Nothing was taken back.");
+        // Of what is not wanted any more nothing is left to be built on.
+        QVERIFY_RESULT(cancelOrder(*m_records, "A-3001", "not wanted any more"));
+        QVERIFY_RESULT(undoBulk(*m_records));
+        isWhole();
+    }
     void whatElseHappensHindersNothing()
     {
         apply(split);
@@ -411,6 +450,10 @@ private slots:
         const auto last = lastBulk(*m_records);
         QCOMPARE((*last)->id, report.id);
         QCOMPARE((*last)->circuits, 3);
+        QVERIFY((*last)->sentence().endsWith(": 3 circuits"));
+        BulkDone one = **last;
+        one.circuits = 1;
+        QVERIFY(one.sentence().endsWith(": 1 circuit"));
         QVERIFY(!undoBulk(*m_records, "another"));
         const auto life = showCircuit(*m_records, "C-77");
         QVERIFY(life->life.back().text.contains("447-555-0143"));
@@ -446,6 +489,7 @@ private slots:
             applyBulk(*m_records, {OfficeChangeKind::AreaCode, "NORTH", "309", "447"});
         QVERIFY_RESULT(report);
         QVERIFY(report->applied && report->changes.empty() && report->cannot.empty());
+        QCOMPARE(report->certificates, 0);
         QVERIFY(!lastBulk(*m_records)->has_value());
     }
     void badChanges()
@@ -485,6 +529,22 @@ private slots:
         QVERIFY(!refused);
         QVERIFY2(refused.error().message.contains("would say what holds no longer"),
                  qPrintable(refused.error().message));
+        QCOMPARE(previewCertificate(*m_records, "A-0999", {}).error().message,
+                 refused.error().message);
+        // A set names it before anything is issued, and goes on with those that may have one.
+        const auto lines = linesOfSet(*m_records, "A-0999");
+        QVERIFY_RESULT(lines);
+        QVERIFY(!lines->front().mayHave);
+        QCOMPARE(lines->front().why, refused.error().message);
+        QStringList files;
+        SetRequest looking{"A-0999"};
+        looking.mayDeliver = [&files](const SetPapers &papers) -> Result<void> {
+            for (const SetFile &file : papers.files)
+                files << file.name;
+            return failure(ErrorCode::Refused, "only looked at");
+        };
+        QCOMPARE(issueCertificateSet(*m_records, looking).error().message, "only looked at");
+        QCOMPARE(files, (QStringList{"certificate-A-1001.pdf", "cover-A-0999.pdf"}));
         QVERIFY_RESULT(undoBulk(*m_records));
         QVERIFY_RESULT(issueCertificate(*m_records, {"A-0999"}));
     }

@@ -184,6 +184,23 @@ private slots:
                                        QString(".g.pdf.loopwright-part-%1-1").arg(dead), "f.pdf"}));
     }
 
+    /// A folder of one's own is not listed for each file; what may stand there is held as else.
+    void inAFolderOfOnesOwn()
+    {
+        QProcess gone;
+        gone.start("true", QStringList());
+        const QString left = QString(".f.pdf.loopwright-part-%1-1").arg(gone.processId());
+        QVERIFY(gone.waitForFinished());
+        put(path(left), "half");
+        auto out = OutFile::openInOwnFolder(path("f.pdf"), FileKind::Pdf);
+        QVERIFY_RESULT(out);
+        QVERIFY(out->write(pdf) && out->commit());
+        QCOMPARE(there(), (QStringList{left, "f.pdf"}));
+        QCOMPARE(contentOf(path("f.pdf")), QByteArray(pdf));
+        QVERIFY(!OutFile::openInOwnFolder(path("f.pdf"), FileKind::Json));
+        QCOMPARE(there(), (QStringList{left, "f.pdf"}));
+    }
+
     void aFullDiskIsNamed()
     {
         SmallDisk disk("64k");

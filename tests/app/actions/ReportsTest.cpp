@@ -212,11 +212,16 @@ private slots:
             writeReport(*m_records, made, folder.filePath("r.doc"), {}, Paper::A4).error().code,
             ErrorCode::Usage);
     }
-    void aFormulaStaysAText()
+    void aFormulaStaysATextWhereASpreadsheetOpensIt()
     {
         ReportOrder order;
         order.customer = "=1+1";
-        QVERIFY(ordersCsv({order}, ReportKind::FirstVisit).contains(",'=1+1,"));
+        QVERIFY(ordersCsv({order}, ReportKind::FirstVisit).contains(",=1+1,"));
+        QVERIFY(ordersCsv({order}, ReportKind::FirstVisit, true).contains(",'=1+1,"));
+        Report made = report(ReportKind::Exceptions, ReportPer::Office);
+        made.rows.front().values.insert("customer", "+1 Main Street");
+        QVERIFY(reportCsv(made).contains(",+1 Main Street,"));
+        QVERIFY(reportCsv(made, true).contains(",'+1 Main Street,"));
     }
 
     /// Every order's facts and events, read one by one.

@@ -79,6 +79,20 @@ private slots:
         }
     }
 
+    /// Who and what was needed for the first installation says nothing of a repair.
+    void aRepairHasACrewOfItsOwn()
+    {
+        auto records = office();
+        OrderFields fields = briFields();
+        fields["crew"] = "bucket truck";
+        QVERIFY(importOrders(*records, csv({fields}), {"o.csv"}));
+        QVERIFY(recordFile(*records, recordBytes(briFields(), briFacts()), "job.json"));
+        QVERIFY(completeOrder(*records, "A-1001"));
+        QCOMPARE(showOrder(*records, "A-1001")->order.crew, QString("bucket truck"));
+        QVERIFY(openTrouble(*records, {"C-77", "no dial tone in the evening"}));
+        QCOMPARE(showOrder(*records, "C-77-R1")->order.crew, QString());
+    }
+
     void onlyACircuitInServiceHasTroubles()
     {
         const auto unknown = openTrouble(*m_records, {"C-0", "dead"});

@@ -1,5 +1,7 @@
 // Bulk changes on the command line, by the contract's fields and statuses.
 
+#include "app/actions/Certificates.h"
+#include "app/actions/Evidence.h"
 #include "tests/support/CommandRun.h"
 #include "tests/support/Office.h"
 
@@ -114,7 +116,25 @@ private slots:
     {
         written(path("mine.txt"), "mine");
         COMPARE_STATUS(at(split({"--apply", "--out", path("mine.txt")})), ExitStatus::Usage);
+        for (const char *folder : {"mine.txt", "mine.txt/cards"})
+            COMPARE_STATUS(at(split({"--apply", "--cards", path(folder)})),
+                           ExitStatus::DiskTrouble);
+        COMPARE_STATUS(at(split({"--apply", "--cards", path("records.sqlite-wal")})),
+                       ExitStatus::Usage);
         QCOMPARE(dn("A-1001"), "217-555-0143");
+        QCOMPARE(contentOf(path("mine.txt")), "mine");
+    }
+    void cardsThatFailLeaveTheChange()
+    {
+        QVERIFY(QDir(path("")).mkpath("folder/card-A-2001.pdf")); // a folder in its place
+        const Answered applied = at(split({"--spids", "--apply", "--cards", path("folder")}));
+        COMPARE_STATUS(applied, ExitStatus::DiskTrouble);
+        const QString told = applied.error()["message"].toString();
+        QVERIFY2(told.contains("The change stands, but its cards could not be made") &&
+                     told.contains("bulk cards"),
+                 qPrintable(told));
+        QCOMPARE(dn("A-1001"), "447-555-0143");
+        COMPARE_STATUS(at({"bulk", "cards", "--out", path("cards.pdf")}), ExitStatus::Yes);
     }
 
     void refused_data()
@@ -152,6 +172,20 @@ private slots:
         QCOMPARE(dn("A-1001"), "217-555-0143");
     }
 
+    void certificatesThatWillStandNoLonger()
+    {
+        {
+            const auto records = std::move(*Records::open(path("records.sqlite")));
+            records->actAs("K7");
+            records->setNow(Moment::parse(u"2026-03-05T12:00:00-06:00"));
+            QVERIFY(recordFile(*records, recordBytes(briFields(), briFacts()), "job.json"));
+            QVERIFY(issueCertificate(*records, {"A-1001"}));
+        }
+        QCOMPARE(at(split()).object()["certificates"].toInt(), 1);
+        const Answered shown = call(split({"--db", path("records.sqlite")}));
+        QVERIFY2(shown.out.contains("\n1 certificate will stand no longer\n"),
+                 shown.out.constData());
+    }
     void inWords()
     {
         const Answered shown = call(split({"--db", path("records.sqlite")}));

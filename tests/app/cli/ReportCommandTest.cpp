@@ -88,6 +88,35 @@ private slots:
         QVERIFY(text.out.contains("5 orders were accepted, 3 of them on one visit (60.0 %)"));
     }
 
+    /// Every figure opens its own: by its key and what else tells it apart.
+    void theOrdersBehindOneFigure()
+    {
+        const QStringList failing{"failing", "--per", "cable"};
+        const QJsonArray figures = report(failing).array();
+        QVERIFY(figures.size() > 2);
+        for (const QJsonValue &figure : figures) {
+            const QString criterion = figure["criterion"].toString();
+            const QJsonArray orders =
+                report(failing + QStringList{"--rows", "--key", figure["per"].toString(),
+                                             "--criterion", criterion})
+                    .array();
+            QCOMPARE(orders.size(), figure["orders"].toInt());
+            for (const QJsonValue &order : orders)
+                QCOMPARE(order["criterion"].toString(), criterion);
+        }
+        const QJsonArray run =
+            report(failing + QStringList{"--rows", "--key", "18", "--criterion", "run"}).array();
+        QCOMPARE(run.size(), 1);
+        QCOMPARE(run[0]["order_number"].toString(), "A-1005");
+        QCOMPARE(report({"calibration", "--rows", "--instrument", "TS-4"}).array().size(), 4);
+        QCOMPARE(report({"calibration", "--rows", "--instrument", "TS-0"}).array().size(), 0);
+        for (const QStringList &wrong : {QStringList{"failing", "--criterion", "run"},
+                                         QStringList{"open_age", "--rows", "--criterion", "run"},
+                                         QStringList{"failing", "--rows", "--criterion", "weather"},
+                                         QStringList{"failing", "--rows", "--instrument", "TS-4"}})
+            COMPARE_STATUS(report(wrong), ExitStatus::Usage);
+    }
+
     void whatIsWrongUsage()
     {
         COMPARE_STATUS(report({}), ExitStatus::Usage);

@@ -9,6 +9,7 @@
 #include "tests/support/Loops.h"
 
 #include <QComboBox>
+#include <QFile>
 #include <QHeaderView>
 #include <QPushButton>
 #include <QSignalSpy>
@@ -76,6 +77,21 @@ private slots:
         QVERIFY2(cell(0, 11).contains("load coil"), qPrintable(cell(0, 11)));
         auto *chosen = screen.findChild<SignLine *>("loops.chosen");
         QVERIFY2(chosen->text().contains("Would help"), qPrintable(chosen->text()));
+
+        // What is shown is saved, in its order, whatever was recorded since.
+        found(records, "O-1002", 904, nearby);
+        const QString path = records.path("loops.csv");
+        QSignalSpy said(&screen, &Screen::said);
+        screen.saveAs(path);
+        QTRY_COMPARE(said.size(), 1);
+        QVERIFY2(said.first().first().toString().startsWith("3 loops are in"),
+                 qPrintable(said.first().first().toString()));
+        QFile file(path);
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        const QList<QByteArray> lines = file.readAll().split('\n');
+        QCOMPARE(lines.size(), 5); // a head, and an empty one after the last
+        QVERIFY2(lines[1].contains("O-1002") && lines[1].contains("not_suitable"),
+                 lines[1].constData());
 
         QSignalSpy opened(&screen, &Screen::openOrder);
         QTest::keyClick(table, Qt::Key_Return);
