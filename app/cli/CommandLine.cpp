@@ -1,7 +1,9 @@
 #include "app/cli/CommandLine.h"
 
 #include "app/actions/InFile.h"
+#include "app/cli/BashCompletion.h"
 #include "app/cli/Commands.h"
+#include "app/cli/Manual.h"
 #include "app/cli/PinInput.h"
 
 #include <QFileDevice>
@@ -14,6 +16,8 @@ namespace loopwright {
 namespace {
 
 constexpr const char *programName = "loopwright-cli";
+constexpr const char *purpose =
+    "Turn-up records and certificates for ISDN basic-rate and analog lines";
 
 void say(QIODevice &messages, const QString &text)
 {
@@ -60,9 +64,9 @@ std::string commandList(const QString &firstWords = {})
 
 struct CommandLine::Reading
 {
-    CLI::App app{"Turn-up records and certificates for ISDN basic-rate and analog lines.",
-                 programName};
+    CLI::App app{std::string(purpose) + '.', programName};
     CommonOptions common;
+    ProgramSpec spec{programName, purpose, {}, {}};
     std::vector<std::unique_ptr<Command>> commands; ///< as in the register
     std::vector<CLI::App *> apps;                   ///< likewise
     int chosen = -1;
@@ -70,15 +74,32 @@ struct CommandLine::Reading
     QString help; ///< of help or version, if one was asked for
 
     void declareCommon();
+    void declareAboutItself();
     CLI::App *find(const QStringList &words);
     void parse(const QStringList &words);
     QString whereHelpIs() const;
     bool fileGoesToStandardOutput() const;
 };
 
-void CommandLine::Reading::declareCommon()
+/// What is answered without any command, and ends the reading as a call for the version does.
+void CommandLine::Reading::declareAboutItself()
 {
     app.set_version_flag("--version", std::string(programName) + " " + LOOPWRIGHT_VERSION);
+    app.add_option_function<std::string>(
+           "--manual",
+           [this](const std::string &form) {
+               if (form != "man" && form != "bash")
+                   throw CLI::ValidationError("--manual", "must be one of man, bash");
+               const QByteArray text = form == "man" ? manualOf(spec) : bashCompletionOf(spec);
+               throw CLI::CallForVersion(text.trimmed().toStdString(), 0);
+           },
+           manualHelp)
+        ->type_name("");
+}
+
+void CommandLine::Reading::declareCommon()
+{
+    declareAboutItself();
     Options options(app);
     options.text("--db", common.database,
                  "The database (else LOOPWRIGHT_DB, else records.sqlite in the data directory)");
@@ -91,6 +112,7 @@ void CommandLine::Reading::declareCommon()
     app.require_subcommand(1);
     app.fallthrough();
     app.footer(commandList());
+    spec.common = std::move(options).declared();
 }
 
 /// The CLI11 app of a command; those of its first words are made on the way.
@@ -160,12 +182,17 @@ CommandLine::CommandLine()
     : m_reading(std::make_unique<Reading>())
 {
     m_reading->declareCommon();
+    m_reading->commands.reserve(allCommands().size());
+    m_reading->apps.reserve(allCommands().size());
+    m_reading->spec.commands.reserve(allCommands().size());
     for (const CommandEntry &entry : allCommands()) {
         CLI::App *app = m_reading->find(QString(entry.words).split(' '));
         app->description(entry.summary);
         Options options(*app);
         m_reading->commands.push_back(entry.make());
         m_reading->commands.back()->declare(options);
+        m_reading->spec.commands.push_back(
+            {entry.words, entry.summary, std::move(options).declared()});
         m_reading->apps.push_back(app);
     }
 }
@@ -175,6 +202,11 @@ CommandLine::~CommandLine() = default;
 void CommandLine::read(const QStringList &words)
 {
     m_reading->parse(words);
+}
+
+const ProgramSpec &CommandLine::spec() const
+{
+    return m_reading->spec;
 }
 
 bool CommandLine::paints() const

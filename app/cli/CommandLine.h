@@ -4,6 +4,7 @@
 
 #include "app/cli/Command.h"
 #include "app/cli/ExitStatus.h"
+#include "app/cli/ProgramSpec.h"
 
 #include <memory>
 #include <optional>
@@ -23,6 +24,8 @@ public:
     bool paints() const;
     /// Does what was read. Standard output gets the answer alone, `messages` all else.
     ExitStatus run(QIODevice &out, QIODevice &messages, bool terminal);
+    /// All that can be said.
+    const ProgramSpec &spec() const;
 
 private:
     ExitStatus fail(const Error &error, QIODevice &out, QIODevice &messages) const;

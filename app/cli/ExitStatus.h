@@ -3,19 +3,30 @@
 
 #include "core/base/Result.h"
 
+#include <span>
+
 namespace loopwright {
 
+/// What each means stands in exitStatuses().
 enum class ExitStatus
 {
-    Yes = 0,             ///< done, and the answer is yes
-    No = 1,              ///< done, and the answer is no; or refused
-    Usage = 2,           ///< wrong usage
-    BadInput = 3,        ///< an input cannot be read, is malformed, or is refused whole
-    DatabaseTrouble = 4, ///< cannot be opened, is locked, damaged, or of a newer version
-    DiskTrouble = 5,     ///< the disk refused a write
-    Interrupted = 130,   ///< Ctrl-C or SIGTERM stopped long work; nothing is half done
+    Yes = 0,
+    No = 1,
+    Usage = 2,
+    BadInput = 3,
+    DatabaseTrouble = 4,
+    DiskTrouble = 5,
+    Interrupted = 130,
 };
 
 ExitStatus exitStatusOf(ErrorCode code);
+
+struct ExitStatusMeaning
+{
+    ExitStatus status;
+    const char *meaning;
+};
+/// All of them, for the manual.
+std::span<const ExitStatusMeaning> exitStatuses();
 
 } // namespace loopwright

@@ -57,6 +57,7 @@ void Options::text(const char *name, QString &target, const char *help, Given gi
         return given != Given::IfWanted && value.trimmed().isEmpty() ? QString("must not be empty")
                                                                      : QString();
     });
+    m_declared.push_back({name, help, "value", {}, given == Given::Always, false});
 }
 
 void Options::texts(const char *name, QStringList &target, const char *help, Given given,
@@ -73,12 +74,14 @@ void Options::texts(const char *name, QStringList &target, const char *help, Giv
     option->type_name("");
     if (separation == Separation::Comma)
         option->delimiter(',');
+    m_declared.push_back({name, help, "value", {}, given == Given::Always, true});
 }
 
 void Options::flag(const char *name, bool &target, const char *help)
 {
     m_app.add_flag_function(
         name, [&target](std::int64_t) { target = true; }, help);
+    m_declared.push_back({name, help, {}, {}, false, false});
 }
 
 void Options::integer(const char *name, qint64 &target, qint64 min, qint64 max, const char *help,
@@ -95,18 +98,21 @@ void Options::integer(const char *name, qint64 &target, qint64 min, qint64 max, 
         target = read;
         return QString();
     });
+    m_declared.push_back({name, help, "number", {}, given == Given::Always, false});
 }
 
 void Options::number(const char *name, double &target, double min, double max, const char *help,
                      Given given)
 {
     bind(m_app, name, help, given, numberReader(target, min, max));
+    m_declared.push_back({name, help, "number", {}, given == Given::Always, false});
 }
 
 void Options::number(const char *name, std::optional<double> &target, double min, double max,
                      const char *help)
 {
     bind(m_app, name, help, Given::IfWanted, numberReader(target, min, max));
+    m_declared.push_back({name, help, "number", {}, false, false});
 }
 
 void Options::word(const char *name, QString &target, const QStringList &words, const char *help,
@@ -118,6 +124,7 @@ void Options::word(const char *name, QString &target, const QStringList &words, 
                    ? QString()
                    : QString("must be one of %1, not \"%2\"").arg(words.join(u", "), value);
     });
+    m_declared.push_back({name, help, "word", words, given == Given::Always, false});
 }
 
 void Options::date(const char *name, QDate &target, const char *help)
@@ -128,6 +135,7 @@ void Options::date(const char *name, QDate &target, const char *help)
                    ? QString()
                    : QString("must be a date like 2026-03-04, not \"%1\"").arg(value);
     });
+    m_declared.push_back({name, help, "date", {}, false, false});
 }
 
 void Options::moment(const char *name, std::optional<Moment> &target, const char *help)
@@ -139,6 +147,7 @@ void Options::moment(const char *name, std::optional<Moment> &target, const char
                             "must be a time in ISO 8601 like 2026-03-04T09:15:00+01:00, not \"%1\"")
                             .arg(value);
     });
+    m_declared.push_back({name, help, "time", {}, false, false});
 }
 
 std::optional<Moment> momentFromCommandLine(const QString &text)

@@ -9,6 +9,7 @@
 #include <QStringList>
 
 #include <optional>
+#include <vector>
 
 namespace CLI {
 class App;
@@ -29,6 +30,19 @@ enum class Separation
 {
     Comma,
     None
+};
+
+/// What was declared, for the manual and the shell's completion.
+struct OptionSpec
+{
+    QString name; ///< "--out", or of an argument its bare name
+    QString help;
+    QString value;     ///< what its value is called; empty: it has none
+    QStringList words; ///< all values there are; empty: any
+    bool required = false;
+    bool many = false; ///< may be said more than once
+
+    bool isArgument() const { return !name.startsWith(u'-'); }
 };
 
 class Options
@@ -60,8 +74,12 @@ public:
     /// ISO 8601; without an offset the time of this machine's zone, a day alone its beginning.
     void moment(const char *name, std::optional<Moment> &target, const char *help);
 
+    /// All of the above, in the order in which they were declared.
+    std::vector<OptionSpec> declared() && { return std::move(m_declared); }
+
 private:
     CLI::App &m_app;
+    std::vector<OptionSpec> m_declared;
 };
 
 /// As Options::moment reads it.

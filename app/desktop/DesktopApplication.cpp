@@ -5,8 +5,6 @@
 #include "app/desktop/Language.h"
 #include "app/desktop/OpenErrorPage.h"
 
-#include <QCryptographicHash>
-#include <QFileInfo>
 #include <QJsonDocument>
 
 namespace loopwright {
@@ -41,6 +39,7 @@ DesktopApplication::DesktopApplication(QApplication &application, StartOptions o
     m_keeping.setInterval(keepAfterMs);
     connect(&m_keeping, &QTimer::timeout, this, &DesktopApplication::keepPlace);
     connect(&m_backups, &QTimer::timeout, this, &DesktopApplication::backUp);
+    connect(&m_oneWindow, &OneWindow::wished, this, &DesktopApplication::comeForward);
 }
 
 DesktopApplication::~DesktopApplication()
@@ -60,6 +59,7 @@ void DesktopApplication::start()
     m_workplace->letClockRun();
     m_backingUp = std::make_unique<Asker>(m_workplace->longWork());
     showWindow();
+    m_oneWindow.answerFor(m_options.database);
     if (m_workplace->records().database().wasOpenToOthers())
         window()->say(tr("Others had rights to the file of the records; now its owner alone has."));
     m_backups.start(firstBackupAfterMs);
@@ -100,18 +100,36 @@ void DesktopApplication::showWindow()
             m_keeping.start();
     });
     window->show();
-    if (!m_options.order.isEmpty())
-        window->openOrder(m_options.order);
     m_shown = std::move(window);
+    fulfil(m_options.wish());
+}
+
+void DesktopApplication::fulfil(const Wish &wish)
+{
+    if (!wish.order.isEmpty())
+        window()->openOrder(wish.order);
+    if (!wish.file.isEmpty())
+        window()->showScreen(wish.screen, wish.file);
+}
+
+void DesktopApplication::comeForward(const Wish &wish)
+{
+    if (!window())
+        return;
+    window()->setWindowState(window()->windowState() & ~Qt::WindowMinimized);
+    window()->raise();
+    window()->activateWindow();
+    QApplication::alert(window());         // where a window may not come forward by itself
+    if (QApplication::activeModalWidget()) // what it asks about must stay below it
+        window()->say(tr("Answer the open question first."));
+    else
+        fulfil(wish);
 }
 
 /// Of the database that is open; two do not share it.
 QString DesktopApplication::placeKey() const
 {
-    const QFileInfo file(m_options.database);
-    const QString path = file.exists() ? file.canonicalFilePath() : file.absoluteFilePath();
-    const QByteArray digest = QCryptographicHash::hash(path.toUtf8(), QCryptographicHash::Sha256);
-    return "places/" + QString::fromLatin1(digest.toHex().left(16));
+    return "places/" + keyOfDatabase(m_options.database);
 }
 
 void DesktopApplication::keepPlace()

@@ -31,6 +31,8 @@ public:
 private:
     void showWindow();
     void showTrouble(const Error &error);
+    void comeForward(const Wish &wish);
+    void fulfil(const Wish &wish);
     void applyLook(Look look, int percent);
     void chooseLanguage(const QString &code);
     QString placeKey() const;
@@ -45,6 +47,7 @@ private:
     /// One backup of each day, made while nobody waits for it.
     void backUp();
 
+    OneWindow m_oneWindow;
     QTimer m_backups{this};                      ///< looks whether a new day has begun
     QTimer m_keeping;                            ///< runs while the place changed and is not kept
     std::unique_ptr<DesktopContext> m_workplace; ///< must outlive the window

@@ -1,20 +1,28 @@
 #include "app/desktop/StartOptions.h"
 
+#include "app/actions/InFile.h"
+#include "app/actions/ManualPage.h"
 #include "app/actions/Records.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 
 #include <QCommandLineParser>
+#include <QFileInfo>
+
+#include <utility>
 
 namespace loopwright {
 
 namespace {
 
-void declare(QCommandLineParser &parser)
+constexpr const char *purpose =
+    "Turn-up records and certificates for ISDN basic-rate and analog lines";
+constexpr const char *fileHelp =
+    "Records to open, a certificate to check (.pdf, .txt), or a file to import (.csv).";
+
+QList<QCommandLineOption> declared()
 {
-    parser.setApplicationDescription(
-        QStringLiteral("Turn-up records and certificates for ISDN basic-rate and analog lines."));
-    parser.addOptions({
+    return {
         {"db",
          "Records to open; otherwise LOOPWRIGHT_DB, otherwise records.sqlite in the data "
          "directory.",
@@ -27,7 +35,50 @@ void declare(QCommandLineParser &parser)
         {"size", "Size of everything, 100 to 200 percent.", "percent"},
         {{"h", "help"}, "Shows this text."},
         {"version", "Shows the version."},
-    });
+        {"manual", "Writes the manual page."},
+    };
+}
+
+void declare(QCommandLineParser &parser)
+{
+    parser.setApplicationDescription(QString(purpose) + u'.');
+    parser.addPositionalArgument("file", fileHelp, "[file]");
+    parser.addOptions(declared());
+}
+
+/// How every SQLite database begins.
+const QByteArray databaseMark("SQLite format 3", 16);
+
+/// Its first octets, as many as tell what it is.
+Result<QByteArray> headOf(const QString &path)
+{
+    QFile file(path);
+    if (!QFileInfo::exists(path))
+        return failure(ErrorCode::Usage, QStringLiteral("“%1” is no file.").arg(path));
+    LOOPWRIGHT_TRY(openInput(file, path));
+    return file.read(databaseMark.size());
+}
+
+/// By what it begins with, and by its name: nobody else tells a text from a table.
+Result<void> takeFile(StartOptions &options, const QString &path)
+{
+    LOOPWRIGHT_ASSIGN(const QByteArray head, headOf(path));
+    const auto isNamed = [&path](const char *end) {
+        return path.endsWith(QLatin1StringView(end), Qt::CaseInsensitive);
+    };
+    options.file = QFileInfo(path).absoluteFilePath();
+    if (head == databaseMark)
+        options.database = std::exchange(options.file, {});
+    else if (head.startsWith("%PDF-") || isNamed(".txt"))
+        options.screen = QStringLiteral("certificate");
+    else if (isNamed(".csv"))
+        options.screen = QStringLiteral("import");
+    else
+        return failure(ErrorCode::Usage,
+                       QStringLiteral("“%1” is neither records, nor a certificate, nor a CSV "
+                                      "file; a job record goes in with loopwright-cli record.")
+                           .arg(path));
+    return {};
 }
 
 } // namespace
@@ -38,14 +89,21 @@ Result<StartOptions> StartOptions::read(const QStringList &arguments)
     declare(parser);
     if (!parser.parse(arguments))
         return failure(ErrorCode::Usage, parser.errorText());
-    if (!parser.positionalArguments().isEmpty())
-        return failure(
-            ErrorCode::Usage,
-            QStringLiteral("“%1” is no option.").arg(parser.positionalArguments().first()));
+    const QStringList files = parser.positionalArguments();
+    if (files.size() > 1)
+        return failure(ErrorCode::Usage,
+                       QStringLiteral("“%1” is one file too many.").arg(files[1]));
     StartOptions options;
     options.helpWanted = parser.isSet(QStringLiteral("help"));
     options.versionWanted = parser.isSet(QStringLiteral("version"));
+    options.manualWanted = parser.isSet(QStringLiteral("manual"));
     options.database = parser.value(QStringLiteral("db"));
+    if (!files.isEmpty())
+        LOOPWRIGHT_TRY(takeFile(options, files.first()));
+    if (parser.isSet(QStringLiteral("db")) &&
+        parser.value(QStringLiteral("db")) != options.database)
+        return failure(ErrorCode::Usage,
+                       QStringLiteral("--db names other records than “%1”.").arg(files.first()));
     if (options.database.isEmpty())
         options.database = qEnvironmentVariable("LOOPWRIGHT_DB");
     if (options.database.isEmpty())
@@ -83,6 +141,51 @@ QString StartOptions::help()
     QCommandLineParser parser;
     declare(parser);
     return parser.helpText();
+}
+
+QByteArray StartOptions::manual()
+{
+    ManualPage page(QStringLiteral("loopwright"), purpose);
+    page.section("SYNOPSIS")
+        .call({}, {ManualPage::optional(ManualPage::argument("options")),
+                   ManualPage::optional(ManualPage::argument("file"))});
+    page.section("DESCRIPTION")
+        .paragraph("The desktop program: the board of all orders, the page of each job from its "
+                   "first step to the certificate, the register, the reports. It works on the "
+                   "same records as the command line, one SQLite file, and needs no network.")
+        .beginList()
+        .item(ManualPage::argument("file"), fileHelp)
+        .endList()
+        .paragraph("Records have one window of a user. Whoever starts the program again with the "
+                   "same records has that window brought forward, with the job or file that was "
+                   "named.");
+    page.section("OPTIONS").beginList();
+    for (const QCommandLineOption &option : declared())
+        page.item(ManualPage::option("--" + option.names().last(), option.valueName()),
+                  option.description());
+    page.endList();
+    page.section("ENVIRONMENT")
+        .beginList()
+        .item(ManualPage::variable("LOOPWRIGHT_DB"),
+              "The file of the records, unless one is named.")
+        .item(ManualPage::variable("XDG_DATA_HOME"),
+              "The folder that data lies in, if it is not ~/.local/share.")
+        .item(ManualPage::variable("XDG_CONFIG_HOME"),
+              "The folder that settings lie in, if it is not ~/.config.")
+        .endList();
+    page.section("FILES")
+        .beginList()
+        .item(ManualPage::path("~/.local/share/loopwright/records.sqlite"), "The records.")
+        .item(ManualPage::path("~/.local/share/loopwright/records-backups"),
+              "A backup of each day: seven days, four more weeks, twelve more months.")
+        .item(ManualPage::path("~/.local/share/loopwright/keys"),
+              "The secret halves of the keys that sign. They are in no backup of the records.")
+        .item(ManualPage::path("~/.config/loopwright/desktop.ini"),
+              "The look that was chosen, and where one was.")
+        .endList();
+    page.section("EXIT STATUS")
+        .paragraph("0, or 2 for wrong usage. Records that cannot be opened are told in a window.");
+    return page.seeAlso({QStringLiteral("loopwright-cli")}).text();
 }
 
 } // namespace loopwright

@@ -1,6 +1,7 @@
 #pragma once
 // What the program is told when it starts, on its command line and by LOOPWRIGHT_DB.
 
+#include "app/desktop/OneWindow.h"
 #include "core/base/Moment.h"
 #include "core/base/Result.h"
 
@@ -10,19 +11,25 @@ namespace loopwright {
 
 struct StartOptions
 {
-    QString database;          ///< --db, else LOOPWRIGHT_DB, else defaultDatabasePath()
-    QString by;                ///< --by; empty: the login name
+    QString database; ///< --db or a file of records, else LOOPWRIGHT_DB, else the usual place
+    QString by;       ///< --by; empty: the login name
     std::optional<Moment> now; ///< --now
     QString order;             ///< --order: the job to open
+    QString screen, file;      ///< a file that is no database, and the screen that takes it
     QString look;              ///< --look: light, dark or high_contrast; empty: as last chosen
     QString language;          ///< --language: a code of languages(); empty: as last chosen
     int size = 0;              ///< --size in percent; 0: as last chosen
     bool helpWanted = false;
     bool versionWanted = false;
+    bool manualWanted = false;
+
+    Wish wish() const { return {order, screen, file}; }
 
     /// Usage where an option is unknown or has a value that makes no sense.
     static Result<StartOptions> read(const QStringList &arguments);
     static QString help();
+    /// The page loopwright(1), in mdoc.
+    static QByteArray manual();
 };
 
 } // namespace loopwright

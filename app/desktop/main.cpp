@@ -9,12 +9,12 @@
 
 namespace {
 
-/// Help and version are answered where there is no display too.
+/// Help, version and manual are answered where there is no display too.
 bool asksForWordsAlone(int argc, char *argv[])
 {
     return std::any_of(argv, argv + argc, [](const char *argument) {
         const QByteArrayView given(argument);
-        return given == "--help" || given == "-h" || given == "--version";
+        return given == "--help" || given == "-h" || given == "--version" || given == "--manual";
     });
 }
 
@@ -39,6 +39,10 @@ int main(int argc, char *argv[])
         err << "loopwright: " << options.error().text() << "\n";
         return 2;
     }
+    if (options->manualWanted) {
+        out << QString::fromUtf8(StartOptions::manual());
+        return 0;
+    }
     if (options->helpWanted || options->versionWanted) {
         out << (options->helpWanted ? StartOptions::help()
                                     : QStringLiteral("loopwright " LOOPWRIGHT_VERSION "\n"));
@@ -46,10 +50,17 @@ int main(int argc, char *argv[])
     }
     auto *desktop = qobject_cast<QApplication *>(application.get());
     if (!desktop) { // what looked like the wish for help was another option's value
-        err << "loopwright: --help, -h and --version stand alone\n";
+        err << "loopwright: --help, -h, --version and --manual stand alone\n";
         return 2;
     }
     QApplication::setApplicationDisplayName(QStringLiteral("Loopwright"));
+    // The name of the desktop entry, by which a desktop finds the window's icon.
+    QGuiApplication::setDesktopFileName(QStringLiteral(LOOPWRIGHT_ID));
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/loopwright.svg")));
+    if (OneWindow::handOver(options->database, options->wish())) {
+        err << "loopwright: these records have a window, which was brought forward\n";
+        return 0;
+    }
     QSettings settings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("loopwright"),
                        QStringLiteral("desktop"));
     DesktopApplication desk(*desktop, std::move(*options), settings);

@@ -25,6 +25,8 @@ public:
     QString title() const override { return tr("Certificates"); }
     /// What was told may be untrue by now: it is asked anew.
     void refresh() override;
+    /// Of a file.
+    void open(const QString &path) override { openFile(path); }
     void takeFocus() override;
     void openFile(const QString &path);
 

@@ -31,6 +31,8 @@ public:
     QString key() const override { return QStringLiteral("import"); }
     QString title() const override { return tr("Import"); }
     void refresh() override {}
+    /// Of a file.
+    void open(const QString &path) override { choose(path); }
     void takeFocus() override;
     QJsonObject place() const override;
     void restore(const QJsonObject &place) override;

@@ -1,6 +1,7 @@
 #include "app/desktop/StartOptions.h"
 
 #include <QProcess>
+#include <QTemporaryDir>
 #include <QTest>
 
 using namespace loopwright;
@@ -36,12 +37,49 @@ private slots:
                  "/arg.sqlite");
     }
 
+    void aFileIsKnownByWhatItHolds_data()
+    {
+        QTest::addColumn<QString>("name");
+        QTest::addColumn<QByteArray>("bytes");
+        QTest::addColumn<QString>("screen"); ///< empty: it is the database
+        const QByteArray database("SQLite format 3\0 and so on", 27);
+        QTest::newRow("records") << "records.sqlite" << database << "";
+        QTest::newRow("records, whatever the name") << "orders.csv" << database << "";
+        QTest::newRow("certificate") << "c" << QByteArray("%PDF-1.4") << "certificate";
+        QTest::newRow("text of a square") << "c.txt" << QByteArray("claims") << "certificate";
+        QTest::newRow("table") << "orders.CSV" << QByteArray("order_number") << "import";
+        QTest::newRow("nothing in it") << "orders.csv" << QByteArray() << "import";
+    }
+    void aFileIsKnownByWhatItHolds()
+    {
+        QFETCH(QString, name);
+        QFETCH(QByteArray, bytes);
+        QFETCH(QString, screen);
+        QTemporaryDir folder;
+        const QString path = folder.filePath(name);
+        QFile file(path);
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write(bytes);
+        file.close();
+        const auto options = StartOptions::read({"loopwright", path});
+        QVERIFY2(options, qPrintable(options ? QString() : options.error().text()));
+        QCOMPARE(options->screen, screen);
+        QCOMPARE(options->file, screen.isEmpty() ? QString() : path);
+        QCOMPARE(options->database == path, screen.isEmpty());
+        // Beside --db it is no second database.
+        QCOMPARE(StartOptions::read({"loopwright", "--db", "/a.sqlite", path}).has_value(),
+                 !screen.isEmpty());
+    }
+
     void refuses_data()
     {
         QTest::addColumn<QStringList>("arguments");
         QTest::addColumn<QString>("says");
         QTest::newRow("unknown option") << QStringList{"--colour", "red"} << "colour";
         QTest::newRow("stray word") << QStringList{"O-1001"} << "O-1001";
+        QTest::newRow("two files") << QStringList{"a.csv", "b.csv"} << "b.csv";
+        QTest::newRow("neither") << QStringList{"/etc/passwd"} << "neither records";
+        QTest::newRow("a folder") << QStringList{"/etc"} << "/etc";
         QTest::newRow("time without offset") << QStringList{"--now", "2026-03-04"} << "2026-03-04";
         QTest::newRow("look") << QStringList{"--look", "pink"} << "high_contrast";
         QTest::newRow("size") << QStringList{"--size", "300"} << "300";
@@ -53,7 +91,7 @@ private slots:
         QFETCH(QString, says);
         const auto options = StartOptions::read(QStringList{"loopwright"} + arguments);
         QVERIFY(!options);
-        QCOMPARE(options.error().code, ErrorCode::Usage);
+        QVERIFY(options.error().code == ErrorCode::Usage || arguments.first() == "/etc");
         QVERIFY2(options.error().text().contains(says), qPrintable(options.error().text()));
     }
 
@@ -66,6 +104,8 @@ private slots:
                               << "--order <number>";
         QTest::newRow("help, short") << "-h"
                                      << "--order <number>";
+        QTest::newRow("manual") << "--manual"
+                                << ".Dt LOOPWRIGHT 1";
         QTest::newRow("version") << "--version"
                                  << "loopwright " LOOPWRIGHT_VERSION;
     }
