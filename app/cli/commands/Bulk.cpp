@@ -205,9 +205,9 @@ private:
             writeText(out, *report, *cards, place);
         };
         if (!report->doubt.isEmpty())
-            answer.told << report->doubt.english();
+            answer.note(report->doubt.english());
         for (const QString &without : cards->without)
-            answer.told << "no card: " + without;
+            answer.lack("no card: " + without);
         return answer;
     }
 
@@ -249,7 +249,7 @@ public:
             Answer::of(cardsJson(cards, m_cards),
                        QString("%1 cards: %2\n").arg(cards.papers).arg(m_cards.place()));
         for (const QString &without : cards.without)
-            answer.told << "no card: " + without;
+            answer.lack("no card: " + without);
         return answer;
     }
 

@@ -72,8 +72,8 @@ private:
                                  .text();
         Answer answer = Answer::of(issued.toJson(), text);
         if (!issued.because.isEmpty())
-            answer.told << QString("certificate %1 stands no longer: %2")
-                               .arg(issued.number, issued.because);
+            answer.lack(
+                QString("certificate %1 stands no longer: %2").arg(issued.number, issued.because));
         return answer;
     }
 
@@ -93,7 +93,7 @@ private:
         json.insert("folder", m_folder);
         Answer answer = Answer::of(json, setText(set), set.without.empty());
         for (const SetLine &line : set.without)
-            answer.told << QString("order %1 has no certificate: %2").arg(line.order, line.why);
+            answer.lack(QString("order %1 has no certificate: %2").arg(line.order, line.why));
         return answer;
     }
 
