@@ -63,7 +63,8 @@ private slots:
                                           path("records.sqlite"), "--now", now});
             for (const QJsonValue &row : listed.array()) {
                 numbers << row["order_number"].toString();
-                if (!row["date_missed"].toBool() || row["first_due_date"] != u"2026-03-06")
+                if (!row["date_missed"].toBool() ||
+                    row["first_due_date"].toString() != u"2026-03-06")
                     numbers << "wrong";
             }
             return numbers;
