@@ -32,6 +32,7 @@ BoardRow readBoardRow(const Statement &row)
     line.installer = row.text("installer");
     line.installerName = row.text("installer_name");
     line.due = QDate::fromString(row.text("due_date"), Qt::ISODate);
+    line.promised = QDate::fromString(row.text("promised_date"), Qt::ISODate);
     line.facts = int(row.integer("facts"));
     line.runs = int(row.integer("runs"));
     line.held = row.boolean("held");
@@ -205,8 +206,7 @@ Result<std::optional<BoardRow>> BoardStore::lineAt(const BoardQuery &query,
     LOOPWRIGHT_ASSIGN(const auto how, textBy(m_database, query.text));
     BoardQuery walked = query;
     // What the tally counts is walked over from the nearer end.
-    if (how == TextBy::Nothing && searchTerms(query.text).isEmpty() && !query.dueFrom.isValid() &&
-        !query.dueBefore.isValid()) {
+    if (how == TextBy::Nothing && searchTerms(query.text).isEmpty() && query.isTallied()) {
         LOOPWRIGHT_ASSIGN(const auto all, boardTally(m_database, query));
         if (place > all / 2 && place < all) {
             place = all - 1 - place;

@@ -88,6 +88,12 @@ Result<std::optional<IndexChoice>> smallestFilter(const Database &database, cons
         one.pending = true;
         LOOPWRIGHT_TRY(offer(one, "board.from_pending"));
     }
+    if (query.missedBefore.isValid()) {
+        // The tally knows no days: most of that index are the open orders.
+        BoardQuery one;
+        one.facets.insert(BoardFacet::Open, QStringLiteral("1"));
+        LOOPWRIGHT_TRY(offer(one, "board.from_missed"));
+    }
     for (const BoardFacetRow &row : facetTable) {
         const auto chosen = query.facets.constFind(row.facet);
         if (chosen == query.facets.constEnd() || isOff(row, *chosen))
@@ -141,6 +147,7 @@ BoardStatement::BoardStatement(const BoardQuery &query, TextBy textBy)
     }
     if (query.pending)
         add("board.pending");
+    bindText("board.missed", "missed_before", query.missedBefore.toString(Qt::ISODate));
     bindText("board.due_from", "due_from", query.dueFrom.toString(Qt::ISODate));
     bindText("board.due_before", "due_before", query.dueBefore.toString(Qt::ISODate));
     if (textBy == TextBy::WholeNumber) {
@@ -178,7 +185,7 @@ std::unique_ptr<Statement> BoardStatement::on(const Database &database, std::str
 
 BoardStatement tallyStatement(BoardQuery query)
 {
-    query.dueFrom = query.dueBefore = {};
+    query.dueFrom = query.dueBefore = query.missedBefore = {};
     query.text.clear();
     return BoardStatement(query);
 }
@@ -207,7 +214,7 @@ Result<std::string_view> boardIndexFor(const Database &database, const BoardQuer
     LOOPWRIGHT_ASSIGN(const auto matching, boardTally(database, query));
     if (matching == 0)
         return std::string_view();
-    if (fewDays || sort.from == byDue.from)
+    if (fewDays || sort.from == byDue.from || query.missedBefore.isValid())
         return filter->from;
     // By the sort's index `limit` rows are found among so many; by the filter's all are sorted.
     LOOPWRIGHT_ASSIGN(const auto all, boardTally(database, {}));

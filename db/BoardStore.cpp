@@ -31,6 +31,7 @@ BoardCombination readCombination(const Statement &row)
     combination.today = row.boolean("today");
     combination.soon = row.boolean("soon");
     combination.thisWeek = row.boolean("this_week");
+    combination.missed = row.boolean("missed");
     combination.orders = row.integer("orders");
     return combination;
 }
@@ -44,7 +45,7 @@ Result<std::vector<BoardCombination>> combinationsOf(Statement &statement)
 
 Result<qint64> BoardStore::count(const BoardQuery &query) const
 {
-    if (query.text.trimmed().isEmpty() && !query.dueFrom.isValid() && !query.dueBefore.isValid())
+    if (query.text.trimmed().isEmpty() && query.isTallied())
         return boardTally(m_database, query);
     LOOPWRIGHT_ASSIGN(const auto how, textBy(m_database, query.text));
     LOOPWRIGHT_ASSIGN(const auto from, boardIndexFor(m_database, query, how,
@@ -138,6 +139,8 @@ QMap<QString, QString> BoardStore::columnsFor(const ServiceOrder &order, const O
             {"paper", flag(state.paper)},
             {"hazard", flag(state.hazard)},
             {"due_date", order.dueDate.toString(Qt::ISODate)},
+            {"promised_date", order.firstDueDate.isEmpty() ? order.dueDate.toString(Qt::ISODate)
+                                                           : order.firstDueDate},
             {"office", order.office},
             {"installer", order.installer},
             {"circuit_number", order.circuit},

@@ -35,7 +35,8 @@ struct BoardCombination
 {
     QMap<BoardFacet, QString> values; ///< "1" or "0" of those that are on or off
     bool pending = false;
-    bool past = false, today = false, soon = false, thisWeek = false; ///< of grouped() alone
+    bool past = false, today = false, soon = false, thisWeek = false,
+         missed = false; ///< of grouped() alone
     qint64 orders = 0;
 };
 

@@ -39,6 +39,9 @@ BoardQuery queryOf(const BoardFilter &filter, QDate today)
     case DueFilter::ThisWeek:
         limitDue(query, monday, monday.addDays(7));
         break;
+    case DueFilter::Missed:
+        query.missedBefore = today;
+        break;
     }
     return query;
 }
@@ -54,6 +57,8 @@ bool isDue(const BoardCombination &orders, DueFilter due)
         return orders.today;
     case DueFilter::ThisWeek:
         return orders.thisWeek;
+    case DueFilter::Missed:
+        return orders.missed;
     case DueFilter::Any:
         break;
     }
@@ -117,9 +122,8 @@ Result<void> countTallied(BoardCounts &counts, const BoardStore &store, const Bo
                           QDate today)
 {
     const BoardQuery query = queryOf(filter, today);
-    const bool anyDay = !query.dueFrom.isValid() && !query.dueBefore.isValid();
     LOOPWRIGHT_ASSIGN(const auto found,
-                      anyDay ? store.tallied() : store.grouped(groundOf(query), today));
+                      query.isTallied() ? store.tallied() : store.grouped(groundOf(query), today));
     for (const BoardCombination &orders : found)
         countFacets(counts, orders, query);
     for (const auto &[due, code] : EnumCodes<DueFilter>::table) {

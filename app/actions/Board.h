@@ -19,7 +19,8 @@ enum class DueFilter
     Late,
     AtRisk,
     Today,
-    ThisWeek
+    ThisWeek,
+    Missed ///< its first date
 };
 template<>
 struct EnumCodes<DueFilter>
@@ -28,12 +29,13 @@ struct EnumCodes<DueFilter>
         {DueFilter::Late, "late"},
         {DueFilter::AtRisk, "at_risk"},
         {DueFilter::Today, "today"},
-        {DueFilter::ThisWeek, "this_week"}};
+        {DueFilter::ThisWeek, "this_week"},
+        {DueFilter::Missed, "missed"}};
 };
 
 struct BoardFilter : BoardQuery
 {
-    DueFilter due = DueFilter::Any; ///< late, at risk: as of BoardRow
+    DueFilter due = DueFilter::Any; ///< late, at risk, missed: as of BoardRow
     QString after;                  ///< number of the last order of the page before
     qint64 place = 0;               ///< of the first row, if `after` is not given
     int limit = -1;                 ///< rows at most; -1: all

@@ -38,8 +38,9 @@ Writing Answer::jsonArray(qsizetype count, std::function<QJsonValue(qsizetype)> 
 
 void Answer::tell(const Findings &findings, const QString &fileName)
 {
+    told.reserve(told.size() + std::size_t(findings.size()));
     for (const Finding &finding : findings)
-        told << findingLine(finding, fileName);
+        told.push_back({findingLine(finding, fileName), finding.severity != Severity::Error});
 }
 
 QJsonObject errorJson(const Error &error)

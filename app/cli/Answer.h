@@ -8,6 +8,7 @@
 #include <QIODevice>
 
 #include <functional>
+#include <vector>
 
 namespace loopwright {
 
@@ -19,7 +20,13 @@ struct Answer
     bool refusedWhole = false; ///< nothing was taken of an input: ends like a malformed one
     Writing json;              ///< writes one JSON document
     Writing text;              ///< writes the same for a person
-    QStringList told;          ///< lines for standard error, one for each finding
+    /// A line for standard error; --quiet leaves the notes out.
+    struct Line
+    {
+        QString text;
+        bool isNote;
+    };
+    std::vector<Line> told;
 
     /// For all but the longest answers.
     static Answer of(QJsonValue json, QString text, bool yes = true);
@@ -27,7 +34,11 @@ struct Answer
     /// 0, 1, … `count` - 1.
     static Writing jsonArray(qsizetype count, std::function<QJsonValue(qsizetype)> item);
 
-    /// "orders.csv: row 3, column dn_1: reason (repair: …)" for each finding.
+    void note(const QString &line) { told.push_back({line, true}); }
+    /// What was asked for and is not there, or is in error.
+    void lack(const QString &line) { told.push_back({line, false}); }
+    /// "orders.csv: row 3, column dn_1: reason (repair: …)" for each finding; what is no error is
+    /// a note.
     void tell(const Findings &findings, const QString &fileName = {});
 };
 

@@ -64,6 +64,9 @@ void BoardOptions::declare(Options &options)
                  "Only open orders that were due before today and are not accepted");
     options.flag("--at-risk", m_atRisk,
                  "Only orders that are due today or within two working days and are not accepted");
+    options.flag("--missed", m_missed,
+                 "Only orders whose first date has passed and that were given another one or are "
+                 "not completed");
     options.date("--due-from", m_filter.dueFrom, "Only orders that are due on this day or later");
     options.date("--due-before", m_filter.dueBefore, "Only orders that are due before this day");
     options.text("--text", m_filter.text, "Only orders with these words in a number or name");
@@ -78,6 +81,8 @@ Result<BoardFilter> BoardOptions::filter() const
 {
     if (m_late && m_atRisk)
         return failure(ErrorCode::Usage, "does not go with --late", "--at-risk");
+    if (m_missed && (m_late || m_atRisk))
+        return failure(ErrorCode::Usage, "does not go with --late or --at-risk", "--missed");
     BoardFilter filter = m_filter;
     const QString on = QStringLiteral("1");
     for (std::size_t i = 0; i < facetOptions; ++i) {
@@ -93,6 +98,8 @@ Result<BoardFilter> BoardOptions::filter() const
         filter.due = DueFilter::Late;
     if (m_atRisk)
         filter.due = DueFilter::AtRisk;
+    if (m_missed)
+        filter.due = DueFilter::Missed;
     filter.sort = fromText<BoardSort>(m_sort).value_or(BoardSort::Urgency);
     filter.limit = int(m_limit);
     return filter;

@@ -21,7 +21,7 @@ private:
     BoardFilter m_filter; ///< what the options fill themselves
     std::array<QString, facetOptions> m_values;
     std::array<bool, flagOptions> m_flags{};
-    bool m_late = false, m_atRisk = false;
+    bool m_late = false, m_atRisk = false, m_missed = false;
     QString m_sort;
     qint64 m_limit = -1;
 };

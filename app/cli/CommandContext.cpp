@@ -31,12 +31,59 @@ void watchForInterrupts()
     }
 }
 
+/// One line that is written over and over. It is wiped with blanks, so that no kind of terminal and
+/// no NO_COLOR has anything to object to.
+class ProgressLine
+{
+public:
+    ProgressLine(QIODevice &out, const QString &what)
+        : m_out(out)
+        , m_what(what)
+    {
+        m_since.start();
+    }
+
+    /// At most ten times a second; nothing is left of it when the work is done.
+    void show(qint64 done, qint64 total)
+    {
+        if (total > 0 && done >= total)
+            return clear();
+        if (m_since.elapsed() < 100)
+            return;
+        m_since.restart();
+        QString line = m_what + ": " + QString::number(done);
+        if (total > 0)
+            line += QString(" of %1").arg(total);
+        write(line);
+    }
+
+    void clear()
+    {
+        if (m_length == 0)
+            return;
+        write({});
+        m_out.write("\r");
+    }
+
+private:
+    void write(const QString &line)
+    {
+        m_out.write(('\r' + line.leftJustified(m_length)).toUtf8());
+        m_length = line.size();
+    }
+
+    QIODevice &m_out;
+    QString m_what;
+    QElapsedTimer m_since;
+    qsizetype m_length = 0; ///< of what stands there
+};
+
 } // namespace
 
 CommandContext::CommandContext(CommonOptions common, QIODevice &messages, bool terminal)
     : m_common(std::move(common))
     , m_messages(messages)
-    , m_terminal(terminal)
+    , m_terminal(terminal && !m_common.quiet)
 {
 }
 
@@ -77,11 +124,14 @@ Result<Records *> CommandContext::recordsToChange()
 Result<Records *> CommandContext::recordsAsTheyAre(Database::Access access)
 {
     if (!m_records) {
+        if (m_common.database.isEmpty() && !qgetenv("LOOPWRIGHT_DB").isValidUtf8())
+            return failure(ErrorCode::BadInput, "the name of the database is not UTF-8",
+                           "LOOPWRIGHT_DB");
         LOOPWRIGHT_ASSIGN(auto opened, Records::open(databasePath(), access));
         LOOPWRIGHT_TRY(actFor(*opened, m_common.by));
         opened->setPinSource(pinSource());
         opened->setNow(m_common.now);
-        if (opened->database().wasOpenToOthers())
+        if (opened->database().wasOpenToOthers() && !m_common.quiet)
             m_messages.write(("loopwright-cli: " + oneLine(databasePath()) +
                               ": others had rights to the records; now their owner alone has\n")
                                  .toUtf8());
@@ -116,23 +166,13 @@ Progress CommandContext::progress(const QString &what)
     watchForInterrupts();
     if (!m_terminal)
         return [](qint64, qint64) { return wasInterrupted == 0; };
-    auto timer = std::make_shared<QElapsedTimer>();
-    timer->start();
-    return [this, what, timer](qint64 done, qint64 total) {
-        const bool finished = total > 0 && done >= total;
-        if (wasInterrupted) {
-            m_messages.write("\r\033[K");
-            return false;
-        }
-        if (timer->elapsed() < 100 && !finished)
-            return true;
-        timer->restart();
-        QString line = "\r" + what + ": " + QString::number(done);
-        if (total > 0)
-            line += QString(" of %1").arg(total);
-        // "erase to the end of the line", then nothing is left of it when the work is done
-        m_messages.write((finished ? QString("\r\033[K") : line + "\033[K").toUtf8());
-        return true;
+    auto line = std::make_shared<ProgressLine>(m_messages, what);
+    return [line](qint64 done, qint64 total) {
+        if (wasInterrupted)
+            line->clear();
+        else
+            line->show(done, total);
+        return wasInterrupted == 0;
     };
 }
 

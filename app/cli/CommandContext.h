@@ -12,6 +12,7 @@ struct CommonOptions
 {
     QString database; ///< as given; empty: LOOPWRIGHT_DB, else the usual place
     bool json = false;
+    bool quiet = false;              ///< answers and errors alone
     QString by;                      ///< empty: the person whose login it is, else the login name
     QString pinFile;                 ///< empty: asked on the terminal
     std::optional<QString> pin = {}; ///< what it holds; read once, for a pipe gives it once

@@ -3,6 +3,7 @@
 #include "app/actions/InFile.h"
 #include "app/cli/BashCompletion.h"
 #include "app/cli/Commands.h"
+#include "app/cli/Examples.h"
 #include "app/cli/Manual.h"
 #include "app/cli/PinInput.h"
 
@@ -48,6 +49,17 @@ QString usageMessage(const CLI::App &app, const CLI::ParseError &error)
     if (!words.isEmpty() && dynamic_cast<const CLI::RequiredError *>(&error))
         return QString("say what to do: %1").arg(words.join(", "));
     return QString::fromUtf8(error.what());
+}
+
+/// What stands below the options of a command.
+std::string examplesOf(const QString &words)
+{
+    QString text = "Examples:\n";
+    for (const QString &example : commandExamples(words))
+        text += QString("  %1 %2\n").arg(programName, example);
+    text += "\n--db, --json, --quiet, --by, --pin-file and --now may stand anywhere; see ";
+    text += programName + QString(" --help.");
+    return text.toStdString();
 }
 
 /// Every command that begins with these words, with what it does.
@@ -104,11 +116,13 @@ void CommandLine::Reading::declareCommon()
     options.text("--db", common.database,
                  "The database (else LOOPWRIGHT_DB, else records.sqlite in the data directory)");
     options.flag("--json", common.json, "One JSON document on standard output");
+    options.flag("--quiet", common.quiet,
+                 "No progress and no notes on standard error: errors alone");
     options.text("--by", common.by,
                  "Who acts, by key of the register; goes into the history (else by the login)");
     options.text("--pin-file", common.pinFile,
                  "Holds in its first line the PIN of who acts, if one is needed");
-    options.moment("--now", common.now, "Takes the place of the clock (ISO 8601)");
+    options.moment("--now", common.now, "Takes the place of the clock");
     app.require_subcommand(1);
     app.fallthrough();
     app.footer(commandList());
@@ -129,9 +143,7 @@ CLI::App *CommandLine::Reading::find(const QStringList &words)
                                       group ? groupSummary(words[i]).toStdString() : "");
             next->fallthrough();
             next->group(""); // the list below the options names them all
-            next->footer(group ? commandList(words[i] + " ")
-                               : "--db, --json, --by, --pin-file and --now may stand anywhere; see "
-                                 "loopwright-cli --help.");
+            next->footer(group ? commandList(words[i] + " ") : examplesOf(words.join(u' ')));
             if (group)
                 next->require_subcommand(1);
         }
@@ -144,6 +156,8 @@ void CommandLine::Reading::parse(const QStringList &words)
 {
     // Known before all else, so that wrong usage too is reported as JSON.
     common.json = words.contains("--json");
+    if (wrong)
+        return;
     std::vector<std::string> reversed;
     for (auto word = words.crbegin(); word != words.crend(); ++word)
         reversed.push_back(word->toStdString());
@@ -209,6 +223,27 @@ const ProgramSpec &CommandLine::spec() const
     return m_reading->spec;
 }
 
+void CommandLine::readBytes(const QByteArrayList &words)
+{
+    QStringList texts;
+    for (const QByteArray &word : words) {
+        texts << QString::fromUtf8(word);
+        if (!word.isValidUtf8() && !m_reading->wrong)
+            m_reading->wrong =
+                Error{ErrorCode::BadInput,
+                      "this word is not UTF-8 (its other bytes are shown as %…). A file of such a "
+                      "name cannot be opened: rename it, or give - and its content on standard "
+                      "input",
+                      QString::fromLatin1(word.toPercentEncoding(" /.:=~+,"))};
+    }
+    read(texts);
+}
+
+std::optional<Error> CommandLine::wrong() const
+{
+    return m_reading->wrong;
+}
+
 bool CommandLine::paints() const
 {
     return m_reading->chosen >= 0 && loopwright::paints(allCommands()[m_reading->chosen].effect);
@@ -226,11 +261,13 @@ ExitStatus tellError(const Error &error, bool json, QIODevice &out, QIODevice &m
 
 /// Writes the answer. A full disk behind standard output must not pass for success; if the
 /// records were changed already the work stays done, and only the message says so.
-ExitStatus tellAnswer(const Answer &answer, bool json, Effect effect, QIODevice &out,
-                      QIODevice &messages)
+ExitStatus tellAnswer(const Answer &answer, const CommonOptions &common, Effect effect,
+                      QIODevice &out, QIODevice &messages)
 {
-    for (const QString &line : answer.told)
-        say(messages, line);
+    const bool json = common.json;
+    for (const Answer::Line &line : answer.told)
+        if (!line.isNote || !common.quiet)
+            say(messages, line.text);
     const Writing &writing = json ? answer.json : answer.text;
     if (writing)
         writing(out);
@@ -286,9 +323,13 @@ ExitStatus CommandLine::run(QIODevice &out, QIODevice &messages, bool terminal)
         const bool stopped = status == ExitStatus::No && CommandContext::isInterrupted();
         return stopped ? ExitStatus::Interrupted : status; // else it says what else went wrong
     }
-    if (taken && answer->text) // the file stands there alone
-        std::exchange(answer->text, {})(messages);
-    return tellAnswer(*answer, json, allCommands()[m_reading->chosen].effect, out, messages);
+    if (taken && answer->text) { // the file stands there alone
+        const Writing text = std::exchange(answer->text, {});
+        if (!m_reading->common.quiet)
+            text(messages);
+    }
+    return tellAnswer(*answer, m_reading->common, allCommands()[m_reading->chosen].effect, out,
+                      messages);
 }
 
 } // namespace loopwright

@@ -20,6 +20,10 @@ public:
     /// Reads the words after the program's name. Wrong usage, a call for help or for the version
     /// is kept and answered by run().
     void read(const QStringList &words);
+    /// The same of words as the system hands them over; one that is not UTF-8 is refused.
+    void readBytes(const QByteArrayList &words);
+    /// What was wrong with the words, if anything was.
+    std::optional<Error> wrong() const;
     /// True if the command that was read paints, and so needs a QGuiApplication.
     bool paints() const;
     /// Does what was read. Standard output gets the answer alone, `messages` all else.

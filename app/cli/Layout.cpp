@@ -1,18 +1,31 @@
 #include "app/cli/Layout.h"
 
 #include <algorithm>
+#include <numeric>
+#include <sys/ioctl.h>
+#include <unistd.h>
 
 namespace loopwright {
 
 namespace {
 
 constexpr int narrowestColumn = 30;
-constexpr QChar filler = u'.';
+constexpr int widestText = 96; ///< a longer line is hard to read
+
+std::optional<int> knownColumns; ///< of the terminal
 
 /// A value of several lines would break the columns.
 QString cellText(const QString &text)
 {
     return text.simplified();
+}
+
+qsizetype longestWord(const QString &text)
+{
+    qsizetype longest = 0;
+    for (const QStringView word : QStringView(text).split(u' '))
+        longest = std::max(longest, word.size());
+    return longest;
 }
 
 QString withoutTrailingBlanks(QString line)
@@ -24,6 +37,34 @@ QString withoutTrailingBlanks(QString line)
 
 } // namespace
 
+int textWidth()
+{
+    return knownColumns ? std::min(widestText, *knownColumns) : widestText;
+}
+
+int tableWidth()
+{
+    return knownColumns.value_or(120);
+}
+
+void setTerminalWidth(std::optional<int> columns)
+{
+    knownColumns = columns;
+    if (knownColumns)
+        knownColumns = std::clamp(*knownColumns, 40, 1000);
+}
+
+std::optional<int> terminalWidth()
+{
+    const int said = qEnvironmentVariableIntValue("COLUMNS");
+    if (said > 0)
+        return said;
+    winsize size = {};
+    if (isatty(STDOUT_FILENO) && ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_col > 0)
+        return size.ws_col;
+    return std::nullopt;
+}
+
 ColumnLayout::ColumnLayout(const QStringList &headings)
 {
     for (const QString &heading : headings) {
@@ -31,6 +72,7 @@ ColumnLayout::ColumnLayout(const QStringList &headings)
         m_right.push_back(right);
         m_headings << (right ? heading.mid(1) : heading);
         m_widths.push_back(m_headings.last().size());
+        m_words.push_back(longestWord(m_headings.last()));
     }
 }
 
@@ -40,46 +82,71 @@ void ColumnLayout::add(const QStringList &cells)
     for (qsizetype i = 0; i < m_headings.size(); ++i) {
         row << cellText(cells.value(i));
         m_widths[i] = std::max(m_widths[i], row.last().size());
+        m_words[i] = std::max(m_words[i], longestWord(row.last()));
     }
     m_rows.push_back(row);
 }
 
-/// Where the last column begins, in characters.
-int ColumnLayout::lastColumnAt() const
+std::vector<qsizetype> ColumnLayout::fittedWidths() const
 {
-    qsizetype at = 0;
-    for (std::size_t i = 0; i + 1 < m_widths.size(); ++i)
-        at += m_widths[i] + 2;
-    return int(at);
+    std::vector<qsizetype> widths = m_widths;
+    const auto total = std::accumulate(widths.begin(), widths.end(), qsizetype(0));
+    qsizetype over = total + 2 * qsizetype(widths.size() - 1) - tableWidth();
+    const auto narrow = [&](std::size_t column, qsizetype least) {
+        const qsizetype before = widths[column];
+        widths[column] = std::max(std::min(before, least), before - over);
+        over -= before - widths[column];
+    };
+    if (over > 0 && !m_right.back())
+        narrow(widths.size() - 1, narrowestColumn);
+    if (!knownColumns)
+        return widths;
+    const auto slack = [&](std::size_t column) {
+        return m_right[column] ? 0 : widths[column] - m_words[column];
+    };
+    while (over > 0) {
+        std::size_t widest = 0;
+        for (std::size_t i = 1; i < widths.size(); ++i)
+            if (slack(i) > 0 && (slack(widest) <= 0 || widths[i] > widths[widest]))
+                widest = i;
+        if (slack(widest) <= 0)
+            break;
+        narrow(widest, m_words[widest]);
+    }
+    return widths;
 }
 
-QString ColumnLayout::line(const QStringList &cells) const
+QString ColumnLayout::line(const QStringList &cells, const std::vector<qsizetype> &widths) const
 {
+    std::vector<QStringList> lines;
+    lines.reserve(widths.size());
+    qsizetype most = 1;
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+        lines.push_back(wrapped(cells[qsizetype(i)], 0, int(widths[i])).split(u'\n'));
+        most = std::max(most, lines.back().size());
+    }
     QString text;
-    for (qsizetype i = 0; i + 1 < cells.size(); ++i)
-        text += (m_right[i] ? cells[i].rightJustified(m_widths[i])
-                            : cells[i].leftJustified(m_widths[i])) +
-                "  ";
-    const QString &last = cells.last();
-    if (m_right.back())
-        return withoutTrailingBlanks(text + last.rightJustified(m_widths.back())) + "\n";
-    const int at = lastColumnAt();
-    const int room = std::max(tableWidth - at, narrowestColumn);
-    // Wrapped with the columns before it standing in for the indent of its first line.
-    const QString column = wrapped(QString(at, filler) + last, at, at + room);
-    return withoutTrailingBlanks(text + column.mid(at)) + "\n";
+    for (qsizetype at = 0; at < most; ++at) {
+        QString line;
+        for (std::size_t i = 0; i < widths.size(); ++i) {
+            const QString part = lines[i].value(at);
+            line += (i > 0 ? "  " : "") +
+                    (m_right[i] ? part.rightJustified(widths[i]) : part.leftJustified(widths[i]));
+        }
+        text += withoutTrailingBlanks(line) + "\n";
+    }
+    return text;
 }
 
 QString ColumnLayout::text() const
 {
-    const qsizetype room = std::max(tableWidth - lastColumnAt(), narrowestColumn);
+    const std::vector<qsizetype> widths = fittedWidths();
     QStringList rule;
-    for (const qsizetype width : m_widths)
+    for (const qsizetype width : widths)
         rule << QString(width, u'-');
-    rule.last().truncate(room);
-    QString text = line(m_headings) + line(rule);
+    QString text = line(m_headings, widths) + line(rule, widths);
     for (const QStringList &row : m_rows)
-        text += line(row);
+        text += line(row, widths);
     return text;
 }
 

@@ -3,17 +3,23 @@
 
 #include <QStringList>
 
+#include <optional>
 #include <utility>
 #include <vector>
 
 namespace loopwright {
 
-/// Width to which sentences are wrapped.
-inline constexpr int textWidth = 96;
-inline constexpr int tableWidth = 120;
+/// Width to which sentences are wrapped, and that of a table: of the terminal, if one is known.
+int textWidth();
+int tableWidth();
+/// How many columns the terminal has; nothing: where there is none.
+void setTerminalWidth(std::optional<int> columns);
+/// What COLUMNS says, else what the terminal behind standard output does.
+std::optional<int> terminalWidth();
 
 /// Rows in aligned columns, two blanks between them, the header underlined. The last column is
-/// wrapped if a row would be longer than `tableWidth`.
+/// wrapped if a row would be longer than tableWidth(); on a terminal the others too, the widest
+/// first, where that is not enough. No word is broken.
 class ColumnLayout
 {
 public:
@@ -24,12 +30,12 @@ public:
     QString text() const;
 
 private:
-    QString line(const QStringList &cells) const;
-    int lastColumnAt() const;
+    QString line(const QStringList &cells, const std::vector<qsizetype> &widths) const;
+    std::vector<qsizetype> fittedWidths() const;
 
     QStringList m_headings;
     std::vector<bool> m_right;
-    std::vector<qsizetype> m_widths;
+    std::vector<qsizetype> m_widths, m_words; ///< of the longest cell, and of the longest word
     std::vector<QStringList> m_rows;
 };
 
@@ -45,7 +51,7 @@ private:
 };
 
 /// Breaks at blanks; the lines after the first begin with `indent` blanks.
-QString wrapped(const QString &text, int indent = 0, int width = textWidth);
+QString wrapped(const QString &text, int indent = 0, int width = textWidth());
 
 /// A heading with a line below it.
 QString heading(const QString &text);

@@ -17,7 +17,7 @@ Answer refusedSeconds(const SecondsFile &file, const QString &fileName)
                                {}, false);
     answer.refusedWhole = true;
     for (const QString &line : file.findingLines(mostLines))
-        answer.told << fileName + ": " + line;
+        answer.lack(fileName + ": " + line);
     return answer;
 }
 

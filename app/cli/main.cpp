@@ -1,6 +1,7 @@
 // The command line program. It needs no display: if it paints, the offscreen platform is chosen.
 
 #include "app/cli/CommandLine.h"
+#include "app/cli/Layout.h"
 
 #include <QFile>
 #include <QGuiApplication>
@@ -29,18 +30,19 @@ void passMessage(QtMsgType, const QMessageLogContext &, const QString &text)
         std::fprintf(stderr, "loopwright-cli: %s\n", qPrintable(text));
 }
 
-QStringList wordsOf(int argc, char *argv[])
+QByteArrayList wordsOf(int argc, char *argv[])
 {
-    QStringList words;
+    QByteArrayList words;
     for (int i = 1; i < argc; ++i)
-        words << QString::fromUtf8(argv[i]);
+        words << argv[i];
     return words;
 }
 
 int runIn(loopwright::CommandLine &line)
 {
-    QFile out, messages;
-    if (!out.open(stdout, QIODevice::WriteOnly) || !messages.open(stderr, QIODevice::WriteOnly))
+    QFile out, messages; // who waits sees at once how far the work is
+    if (!out.open(stdout, QIODevice::WriteOnly) ||
+        !messages.open(stderr, QIODevice::WriteOnly | QIODevice::Unbuffered))
         return int(loopwright::ExitStatus::DiskTrouble);
     return int(line.run(out, messages, isatty(STDERR_FILENO) != 0));
 }
@@ -56,8 +58,9 @@ int main(int argc, char *argv[])
     QCoreApplication::setApplicationName("loopwright");
     QCoreApplication::setApplicationVersion(LOOPWRIGHT_VERSION);
 
+    loopwright::setTerminalWidth(loopwright::terminalWidth());
     loopwright::CommandLine line;
-    line.read(wordsOf(argc, argv));
+    line.readBytes(wordsOf(argc, argv));
     if (line.paints()) {
         qputenv("QT_QPA_PLATFORM", "offscreen");
         QGuiApplication application(argc, argv);

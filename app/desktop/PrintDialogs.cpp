@@ -2,6 +2,8 @@
 
 #include "app/actions/SheetFile.h"
 
+#include <QAbstractButton>
+#include <QAction>
 #include <QCoreApplication>
 #include <QFileDialog>
 #include <QLocale>
@@ -19,6 +21,19 @@ std::unique_ptr<QPrinter> choosePrinter(QWidget *parent, const QString &title, P
     printer->setPageLayout(paperLayout(paper));
     QPrintDialog dialog(printer.get(), parent);
     return dialog.exec() == QDialog::Accepted ? std::move(printer) : nullptr;
+}
+
+void printByKey(QWidget *paper, QAbstractButton *button)
+{
+    auto *key = new QAction(paper);
+    key->setObjectName(QStringLiteral("print.key"));
+    key->setShortcut(QKeySequence::Print);
+    key->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+    QObject::connect(key, &QAction::triggered, button, [button] {
+        if (button->isVisible())
+            button->click();
+    });
+    paper->addAction(key);
 }
 
 Result<bool> printSheet(QWidget *parent, const Sheet &sheet)

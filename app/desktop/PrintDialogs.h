@@ -8,6 +8,7 @@
 
 #include <memory>
 
+class QAbstractButton;
 class QWidget;
 
 namespace loopwright {
@@ -21,6 +22,8 @@ Result<bool> printSheet(QWidget *parent, const Sheet &sheet);
 /// mind.
 Result<QString> saveSheet(QWidget *parent, const Sheet &sheet, const QString &suggestedName,
                           const Moment &created);
+/// Ctrl+P anywhere in `paper`, where its sheet is at hand, clicks its button.
+void printByKey(QWidget *paper, QAbstractButton *button);
 /// Letter where the person's country uses it, else A4.
 Paper localPaper();
 

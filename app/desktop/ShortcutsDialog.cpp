@@ -26,6 +26,8 @@ constexpr KeyRow keyRows[] = {
     {"Ctrl+T, Ctrl+D", QT_TRANSLATE_NOOP("Keys", "The selected orders: assign, another day")},
     {"Ctrl+H, Ctrl+Shift+H", QT_TRANSLATE_NOOP("Keys", "The selected orders: hold, resume")},
     {"Ctrl+K, Ctrl+P", QT_TRANSLATE_NOOP("Keys", "The selected orders: desk work, print")},
+    {"Ctrl+C", QT_TRANSLATE_NOOP("Keys", "In a table: copy the selected rows")},
+    {"Ctrl+P", QT_TRANSLATE_NOOP("Keys", "Print the page, card or certificate at hand")},
     {"Ctrl+Shift+E", QT_TRANSLATE_NOOP("Keys", "On the board: export what it shows")},
     {"Ctrl+Z", QT_TRANSLATE_NOOP("Keys", "Take back what was planned or changed last")},
     {"Esc", QT_TRANSLATE_NOOP("Keys", "Back; between the board and the last job")},

@@ -92,9 +92,16 @@ struct BoardQuery
     QMap<BoardFacet, QString> facets{};
     QDate dueFrom{}, dueBefore{}; ///< invalid: any; from inclusive, before exclusive
     bool pending = false;         ///< open and not accepted
+    QDate missedBefore{};         ///< missed its first date, which was before this day
     QString text{};               ///< words that must all be found, any part of a number or name
     BoardSort sort = BoardSort::Urgency;
     bool descending = false;
+
+    /// Apart from its text: nothing in it depends on the day.
+    bool isTallied() const
+    {
+        return !dueFrom.isValid() && !dueBefore.isValid() && !missedBefore.isValid();
+    }
 };
 
 } // namespace loopwright

@@ -18,6 +18,7 @@ struct BoardRow
     Stage stage = stageAt(Station::Identifiers);
     OrderOutcome outcome = OrderOutcome::Incomplete;
     QDate due;
+    QDate promised; ///< the first due date, or the present one where it never was another
     OrderStatus status = OrderStatus::Open;
     bool held = false;
     bool hazard = false; ///< one is open on its pair or at its premises
@@ -30,6 +31,12 @@ struct BoardRow
     /// Open, and not accepted: its due date matters.
     bool isPending() const { return status == OrderStatus::Open && !isAccepted(outcome); }
     bool isLate(QDate today) const { return isPending() && due < today; }
+    /// The first date has passed, and it was moved or the order is not completed.
+    bool isMissed(QDate today) const
+    {
+        return promised.isValid() && promised < today && status != OrderStatus::Cancelled &&
+               (status == OrderStatus::Open || promised != due);
+    }
     /// Due within the next working days, and a station is still open.
     bool isAtRisk(QDate today) const
     {

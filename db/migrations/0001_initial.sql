@@ -366,6 +366,7 @@ CREATE TABLE order_state (
     paper INTEGER NOT NULL CHECK (paper IN (0, 1)), -- accepted, and its certificate not issued
     hazard INTEGER NOT NULL CHECK (hazard IN (0, 1)), -- open on its pair or at its premises
     due_date TEXT NOT NULL,
+    promised_date TEXT NOT NULL, -- the first due date; the present one where it never was another
     office TEXT NOT NULL,
     installer TEXT NOT NULL,
     circuit_number TEXT NOT NULL,
@@ -399,6 +400,9 @@ CREATE INDEX order_state_pair ON order_state (pair, due_date, order_number);
 CREATE INDEX order_state_open ON order_state (due_date, order_number) WHERE status = 'open';
 CREATE INDEX order_state_pending ON order_state (due_date, order_number)
     WHERE status = 'open' AND outcome <> 'accepted' AND outcome <> 'accepted_with_exception';
+-- What may miss its first date, or did, by what is read of it: it is counted from here alone.
+CREATE INDEX order_state_missed ON order_state (due_date, order_number, promised_date, status)
+    WHERE status <> 'cancelled' AND (status = 'open' OR promised_date <> due_date);
 CREATE INDEX order_state_waiting_on ON order_state (waiting_on, due_date, order_number)
     WHERE waiting_on <> '';
 CREATE INDEX order_state_paper ON order_state (due_date, order_number) WHERE paper = 1;

@@ -5,18 +5,20 @@
 -- Of values, for the reason given in assignment.sql. No order has the id 0: the foreign key refuses it.
 -- name: put
 INSERT INTO order_state (service_order, order_number, status, stage, outcome, criterion, reason,
-                         waiting_on, paper, hazard, due_date, office, installer, circuit_number,
+                         waiting_on, paper, hazard, due_date, promised_date, office, installer,
+                         circuit_number,
                          pair, cable, variant, order_type, kind, customer, premises, taken_on,
                          accepted_on, visits, facts, runs, search)
 VALUES (coalesce((SELECT id FROM service_order WHERE order_number = :order_number), 0),
         :order_number, :status, :stage, :outcome, :criterion, :reason, :waiting_on, :paper,
-        :hazard, :due_date, :office, :installer, :circuit_number, :pair, :cable, :variant,
+        :hazard, :due_date, :promised_date, :office, :installer, :circuit_number, :pair, :cable, :variant,
         :order_type, :kind, :customer, :premises, :taken_on, :accepted_on, :visits, :facts, :runs,
         :search)
 ON CONFLICT (service_order) DO UPDATE SET
     status = excluded.status, stage = excluded.stage, outcome = excluded.outcome,
     criterion = excluded.criterion, reason = excluded.reason, waiting_on = excluded.waiting_on,
     paper = excluded.paper, hazard = excluded.hazard, due_date = excluded.due_date,
+    promised_date = excluded.promised_date,
     office = excluded.office, installer = excluded.installer,
     circuit_number = excluded.circuit_number, pair = excluded.pair, cable = excluded.cable,
     variant = excluded.variant, order_type = excluded.order_type, kind = excluded.kind,
@@ -30,8 +32,8 @@ WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_
 
 -- name: columns
 SELECT order_number, status, stage, outcome, criterion, reason, waiting_on, paper, hazard,
-       due_date, office, installer, circuit_number, pair, cable, variant, order_type, kind,
-       customer, premises, taken_on, accepted_on, visits, facts, runs, search
+       due_date, promised_date, office, installer, circuit_number, pair, cable, variant,
+       order_type, kind, customer, premises, taken_on, accepted_on, visits, facts, runs, search
 FROM order_state WHERE service_order =
     (SELECT id FROM service_order WHERE order_number = :order_number)
 
@@ -52,7 +54,7 @@ SELECT count(*) AS wrong FROM (
 -- name: lines
 SELECT s.order_number, s.circuit_number, s.pair, s.customer, s.premises, s.kind, s.office, s.status,
        s.stage, s.outcome, s.criterion, s.reason, s.waiting_on, s.paper, s.hazard, s.installer,
-       s.due_date, s.facts, s.runs, o.held, coalesce(i.name, '') AS installer_name
+       s.due_date, s.promised_date, s.facts, s.runs, o.held, coalesce(i.name, '') AS installer_name
 -- name: stages
 SELECT DISTINCT s.stage AS value
 -- name: outcomes
@@ -79,13 +81,15 @@ SELECT coalesce(sum(s.orders), 0) AS orders
 -- name: tallied
 SELECT s.status, s.stage, s.outcome, s.criterion, s.office, s.installer, s.waiting_on, s.paper,
        s.hazard AND s.stage <> 'done' AS hazard, s.orders, 0 AS past, 0 AS today, 0 AS soon,
-       0 AS this_week
+       0 AS this_week, 0 AS missed
 -- name: grouped
 SELECT s.status, s.stage, s.outcome, s.criterion, s.office, s.installer, s.waiting_on, s.paper,
        s.hazard AND s.stage <> 'done' AS hazard, count(*) AS orders,
        s.due_date < :today AS past, s.due_date = :today AS today,
        s.due_date >= :today AND s.due_date < :risk_ends AS soon,
-       s.due_date >= :monday AND s.due_date < :next_monday AS this_week
+       s.due_date >= :monday AND s.due_date < :next_monday AS this_week,
+       s.promised_date < :today AND s.status <> 'cancelled'
+           AND (s.status = 'open' OR s.promised_date <> s.due_date) AS missed
 
 -- The newest orders with all the words, up to :most_found: what a fragment finds in a grown database
 -- nobody reads, and a search must not take longer the more there is.
@@ -126,6 +130,8 @@ FROM order_state AS s INDEXED BY order_state_pair
 FROM order_state AS s INDEXED BY order_state_open
 -- part: from_pending
 FROM order_state AS s INDEXED BY order_state_pending
+-- part: from_missed
+FROM order_state AS s INDEXED BY order_state_missed
 -- part: from_waiting_on
 FROM order_state AS s INDEXED BY order_state_waiting_on
 -- part: from_paper
@@ -182,6 +188,10 @@ AND s.hazard = 1 AND s.stage <> 'done'
 AND NOT (s.hazard = 1 AND s.stage <> 'done')
 -- part: pending
 AND s.status = 'open' AND s.outcome <> 'accepted' AND s.outcome <> 'accepted_with_exception'
+-- The first date that was promised has passed, and it is another now or nothing is done yet.
+-- part: missed
+AND s.promised_date < :missed_before AND s.status <> 'cancelled'
+AND (s.status = 'open' OR s.promised_date <> s.due_date)
 -- part: due_from
 AND s.due_date >= :due_from
 -- part: due_before
@@ -189,7 +199,7 @@ AND s.due_date < :due_before
 -- part: short_words
 AND NOT EXISTS (SELECT 1 FROM json_each(:short_words) AS w WHERE instr(s.search, w.value) = 0)
 -- part: by_combination
-GROUP BY 1, 2, 3, 4, 5, 6, 7, 8, 9, 11, 12, 13, 14
+GROUP BY 1, 2, 3, 4, 5, 6, 7, 8, 9, 11, 12, 13, 14, 15
 
 -- Of what a search found: by the place of the value among :ranks, each between two marks.
 -- part: by_stage_rank

@@ -158,6 +158,42 @@ private slots:
                 }
         }
     }
+    // What has missed its date stands in an index of its own, from which it is counted too; a
+    // filter with fewer orders goes before it.
+    void missedDatesHaveTheirIndex()
+    {
+        for (const qint64 share : {2000, 900'000}) {
+            forgeTally(share);
+            for (const BoardFacetRow &row : boardFacetRows())
+                for (const auto &[word, code] : EnumCodes<BoardSort>::table)
+                    for (const bool down : {false, true}) {
+                        BoardQuery query;
+                        query.missedBefore = QDate(2026, 3, 4);
+                        const Asked page = pageOf(query, boardSortRow(word), down, true);
+                        QCOMPARE(page.from, std::string_view("board.from_missed"));
+                        QVERIFY2(page.plan.contains("USING INDEX order_state_missed"),
+                                 qPrintable(page.plan));
+                        query.facets = {{row.facet, valueOf(row.facet)}};
+                        const Asked both = pageOf(query, boardSortRow(word), down, true);
+                        QVERIFY2(both.from == "board.from_missed" || both.from == row.from,
+                                 both.from.data());
+                        QVERIFY2(!both.plan.contains("cannot"), qPrintable(both.plan));
+                        if (boardSortRow(word).parts.isByDue && !boardSortRow(word).parts.key)
+                            QVERIFY2(!both.plan.contains("TEMP B-TREE"), qPrintable(both.plan));
+                    }
+        }
+        BoardQuery query;
+        query.missedBefore = QDate(2026, 3, 4);
+        for (const bool open : {false, true}) {
+            if (open)
+                query.facets = {{BoardFacet::Open, "1"}};
+            std::vector<std::string_view> parts{"board.from_missed", "board.where"};
+            const BoardStatement statement(query);
+            parts.insert(parts.end(), statement.parts().begin(), statement.parts().end());
+            const QString plan = planOf(SqlCatalog::embedded().compose("board.count", parts));
+            QVERIFY2(plan.contains("USING COVERING INDEX order_state_missed"), qPrintable(plan));
+        }
+    }
     void noneAreNotLookedFor()
     {
         forgeTally(2000);

@@ -38,8 +38,8 @@ public:
         Answer answer =
             Answer::of(QJsonObject{{"findings", json}, {"broken", faults}}, text, clean);
         if (records->database().access() == Database::Access::ReadOnly)
-            answer.told << "the index of words was not looked through: SQLite does that only where "
-                           "it may write";
+            answer.note("the index of words was not looked through: SQLite does that only where "
+                        "it may write");
         return answer;
     }
 };

@@ -215,9 +215,9 @@ private:
             writeText(out, *report, *cards, place);
         };
         if (!report->doubt.isEmpty())
-            answer.told << report->doubt.english();
+            answer.note(report->doubt.english());
         for (const QString &without : cards->without)
-            answer.told << "no card: " + without;
+            answer.lack("no card: " + without);
         return answer;
     }
 
@@ -259,7 +259,7 @@ public:
             Answer::of(cardsJson(cards, m_cards),
                        QString("%1 cards: %2\n").arg(cards.papers).arg(m_cards.place()));
         for (const QString &without : cards.without)
-            answer.told << "no card: " + without;
+            answer.lack("no card: " + without);
         return answer;
     }
 

@@ -72,7 +72,7 @@ private:
                                  .text();
         Answer answer = Answer::of(issued.toJson(), text);
         if (const QString doubt = issued.doubt(); !doubt.isEmpty())
-            answer.told << doubt;
+            answer.lack(doubt);
         return answer;
     }
 
@@ -91,9 +91,10 @@ private:
         QJsonObject json = set.toJson();
         json.insert("folder", m_folder);
         Answer answer = Answer::of(json, setText(set), set.without.empty());
-        answer.told << set.doubts();
+        for (const QString &doubt : set.doubts())
+            answer.lack(doubt);
         for (const SetLine &line : set.without)
-            answer.told << QString("order %1 has no certificate: %2").arg(line.order, line.why);
+            answer.lack(QString("order %1 has no certificate: %2").arg(line.order, line.why));
         return answer;
     }
 

@@ -88,7 +88,7 @@ private:
         Answer answer;
         answer.yes = count->errors == 0;
         answer.text = [rows](QIODevice &out) { out.write(rows); };
-        answer.told << countsText(*count);
+        answer.note(countsText(*count));
         return answer;
     }
 

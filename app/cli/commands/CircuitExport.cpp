@@ -31,7 +31,8 @@ public:
                                    {"lacking", QJsonArray::fromStringList(made.lacking)}},
                        QString("%1 files of circuit %2 are in %3; manifest.json tells their sums\n")
                            .arg(QString::number(made.paths.size()), m_number, m_folder));
-        answer.told = made.lacking;
+        for (const QString &line : made.lacking)
+            answer.lack(line);
         return answer;
     }
 

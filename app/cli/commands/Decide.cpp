@@ -31,9 +31,9 @@ public:
         Answer answer = answerOf(decision, nextSentenceOf(view).english());
         LOOPWRIGHT_ASSIGN(const auto strangers, unregisteredInstallers(*records, m_number));
         for (const QString &installer : strangers)
-            answer.told << QString("order %1: installer %2, who recorded facts of it, is not "
-                                   "registered")
-                               .arg(m_number, installer);
+            answer.note(QString("order %1: installer %2, who recorded facts of it, is not "
+                                "registered")
+                            .arg(m_number, installer));
         return answer;
     }
 

@@ -59,7 +59,7 @@ void ImportFile::keepRejects(const ImportReport &report, Answer &answer) const
         return;
     if (const auto written = writeOut(m_rejects, FileKind::Csv, report.rejects); !written) {
         answer.yes = false;
-        answer.told << "the refused rows could not be kept: " + written.error().text();
+        answer.lack("the refused rows could not be kept: " + written.error().text());
     }
 }
 

@@ -315,8 +315,15 @@ QString BoardModel::spoken(const BoardRow &row, int column) const
 
 QString BoardModel::tip(const BoardRow &row, int column) const
 {
-    if (column == dueColumn && row.isAtRisk(m_today))
-        return tr("At risk: due within two working days, and not accepted. %1").arg(row.reason);
+    if (column == dueColumn) {
+        QStringList lines;
+        if (row.isAtRisk(m_today))
+            lines
+                << tr("At risk: due within two working days, and not accepted. %1").arg(row.reason);
+        if (row.promised.isValid() && row.promised != row.due)
+            lines << tr("First promised for %1.").arg(dayText(row.promised, m_today));
+        return lines.join(u'\n');
+    }
     if (column == whyColumn)
         return whyText(row, m_today);
     return column == customerColumn ? row.customer + "\n" + row.premises : QString();

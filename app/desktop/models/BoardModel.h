@@ -63,6 +63,8 @@ public:
     std::vector<int> rowsHere(int first, int last) const;
     /// -1 if no row that is here has that order.
     int rowOf(const QString &order) const;
+    /// What a cell of a row says, here or not.
+    QString cell(const BoardRow &row, int column) const { return text(row, column); }
     bool isMarked(const QString &order) const { return m_marked.contains(order); }
 
     int rowCount(const QModelIndex &parent = {}) const override;

@@ -38,7 +38,8 @@ constexpr DueName dueNames[] = {
     {DueFilter::Late, QT_TRANSLATE_NOOP("BoardFilterBar", "Late")},
     {DueFilter::AtRisk, QT_TRANSLATE_NOOP("BoardFilterBar", "At risk")},
     {DueFilter::Today, QT_TRANSLATE_NOOP("BoardFilterBar", "Today")},
-    {DueFilter::ThisWeek, QT_TRANSLATE_NOOP("BoardFilterBar", "This week")}};
+    {DueFilter::ThisWeek, QT_TRANSLATE_NOOP("BoardFilterBar", "This week")},
+    {DueFilter::Missed, QT_TRANSLATE_NOOP("BoardFilterBar", "Date missed")}};
 
 QStringList onlyOn()
 {

@@ -235,11 +235,14 @@ void BoardScreen::showRows(const Result<std::vector<BoardRow>> &rows, const Boar
     if (const int restored = std::exchange(m_top, 0); !known && restored > 0)
         before.topRow = restored;
     const bool full = int(rows->size()) == filter.limit; // others may follow
+    const bool wasRead = !std::exchange(m_first, {}).empty();
     m_model->show(*rows, workplace().today(),
                   known ? BoardModel::Mark::Changes : BoardModel::Mark::Nothing, int(filter.place),
                   full && again ? m_model->rowCount() : 0);
     showEmptiness();
     selectAgain(before);
+    if (wasRead && before.orders.size() > qsizetype(m_actions->rows().size()))
+        readToSelect(before.orders);
 }
 
 void BoardScreen::showCounts(const Result<BoardCounts> &counts)

@@ -12,8 +12,11 @@
 
 #include <QItemSelection>
 #include <QLineEdit>
+#include <QPersistentModelIndex>
 #include <QStackedWidget>
 #include <QTimer>
+
+#include <optional>
 
 class QLabel;
 class QPushButton;
@@ -43,6 +46,8 @@ public:
     void restore(const QJsonObject &place) override;
 
     const BoardFilter &filter() const { return m_filter; }
+    /// Ctrl+A selects so many at the most: one step of the desk, and what a person can answer for.
+    void setMostSelected(int rows) { m_mostSelected = rows; }
     /// Writes every order that it shows, beside the window's thread.
     void exportView(const QString &path);
 
@@ -87,6 +92,9 @@ private:
     void selectAgain(const Selection &before);
     void selectOrders(const QSet<QString> &orders);
     std::pair<std::vector<int>, bool> selectedRows() const;
+    void selectAll();
+    void readToSelect(const std::optional<QSet<QString>> &orders);
+    const BoardRow *known(int row) const;
     QItemSelection selectionOf(const std::vector<int> &rows) const;
     bool letGoOfRows();
     void showRowActions();
@@ -106,6 +114,9 @@ private:
     BoardModel *m_model;
     QTimer m_typing; ///< runs until typing rests
     QString m_selected;
+    std::vector<BoardRow> m_first; ///< the first rows, where they were read to be selected
+    int m_mostSelected = 2000;
+    QPersistentModelIndex m_menuAt;
     int m_sortColumn; ///< of the model
     bool m_descending = false;
     ChangeWatch m_watch;

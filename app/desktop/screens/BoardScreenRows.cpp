@@ -8,6 +8,7 @@
 
 #include <QAction>
 #include <QHeaderView>
+#include <QLocale>
 #include <QMenu>
 
 #include <algorithm>
@@ -40,13 +41,20 @@ void BoardScreen::makeRowActions()
     open->setObjectName(QStringLiteral("rows.open"));
     connect(open, &QAction::triggered, this, &BoardScreen::openSelected);
     m_actions->menu()->insertAction(m_actions->menu()->actions().front(), open);
-    m_table->setSelectionMode(QAbstractItemView::ExtendedSelection);
+    m_actions->menu()->addSeparator();
+    m_table->addCopying(m_actions->menu(), [this] { return QModelIndex(m_menuAt); });
+    m_table->setCellText([this](int row, int column) {
+        const BoardRow *here = known(row);
+        return here ? m_model->cell(*here, column) : QString();
+    });
+    connect(m_table, &Table::allWanted, this, &BoardScreen::selectAll);
     connect(m_table->selectionModel(), &QItemSelectionModel::selectionChanged, this,
             &BoardScreen::showRowActions);
     m_table->setContextMenuPolicy(Qt::CustomContextMenu);
     connect(m_table, &QWidget::customContextMenuRequested, this, [this](QPoint at) {
         if (m_actions->rows().empty())
             return;
+        m_menuAt = m_table->menuIndex(at);
         // By the menu key it opens at the current row, wherever the mouse is.
         const QRect row = m_table->visualRect(m_table->currentIndex());
         const bool onRow = m_table->indexAt(at).isValid();
@@ -54,15 +62,66 @@ void BoardScreen::makeRowActions()
     });
 }
 
-/// Those that are selected and here; and whether others are selected too.
+/// Of a page that is here, or of those that were read to be selected; null where it is neither.
+const BoardRow *BoardScreen::known(int row) const
+{
+    if (m_model->isHere(row))
+        return &m_model->row(row);
+    return std::size_t(row) < m_first.size() ? &m_first[std::size_t(row)] : nullptr;
+}
+
+/// All rows of the view, those too that were never looked at; too many are a filter's matter.
+void BoardScreen::selectAll()
+{
+    const int all = m_model->rowCount();
+    std::vector<int> here = m_model->rowsHere(0, all - 1);
+    if (int(here.size()) < all || all > m_mostSelected)
+        return readToSelect(std::nullopt);
+    m_table->selectionModel()->select(selectionOf(here), QItemSelectionModel::ClearAndSelect);
+}
+
+/// Reads the first rows beside the window's thread and selects these orders of them, or all.
+void BoardScreen::readToSelect(const std::optional<QSet<QString>> &orders)
+{
+    BoardFilter filter = m_filter;
+    filter.limit = m_mostSelected;
+    m_finder.ask<std::vector<BoardRow>>(
+        [filter](Records &records, const Progress &) { return boardRows(records, filter); },
+        [this, orders](const Result<std::vector<BoardRow>> &found) {
+            if (!found) {
+                emit said(found.error().text());
+                return;
+            }
+            m_first = *found;
+            m_model->setTotal(std::max(m_model->rowCount(), int(m_first.size())));
+            std::vector<int> rows;
+            for (int row = 0; row < int(m_first.size()); ++row)
+                if (!orders || orders->contains(m_first[std::size_t(row)].order))
+                    rows.push_back(row);
+            m_table->selectionModel()->select(selectionOf(rows),
+                                              QItemSelectionModel::ClearAndSelect);
+            showRowActions();
+            if (!orders && m_model->rowCount() > m_mostSelected)
+                emit said(
+                    tr("The first %1 of %2 orders are selected; a filter leads to the others.")
+                        .arg(QLocale().toString(m_mostSelected),
+                             QLocale().toString(m_model->rowCount())));
+        });
+}
+
+/// Those that are selected and known; and whether others are selected too.
 std::pair<std::vector<int>, bool> BoardScreen::selectedRows() const
 {
     std::vector<int> rows;
     qint64 all = 0;
     for (const QItemSelectionRange &range : m_table->selectionModel()->selection()) {
         all += range.height();
-        for (const int row : m_model->rowsHere(range.top(), range.bottom()))
-            rows.push_back(row);
+        const std::vector<int> here = m_model->rowsHere(range.top(), range.bottom());
+        rows.insert(rows.end(), here.begin(), here.end());
+        const int read = std::min(range.bottom() + 1, int(m_first.size()));
+        for (int row = range.top(); row < read; ++row)
+            if (!m_model->isHere(row))
+                rows.push_back(row);
     }
     std::ranges::sort(rows);
     return {rows, all > qint64(rows.size())};
@@ -94,16 +153,19 @@ void BoardScreen::showRowActions()
         m_table->viewport()->update();
     }
     std::vector<BoardRow> selected;
+    selected.reserve(rows.size());
     for (const int row : rows)
-        selected.push_back(m_model->row(row));
-    m_actions->setRows(std::move(selected), cut);
+        selected.push_back(*known(row));
+    const bool further =
+        rows.size() == std::size_t(m_mostSelected) && m_model->rowCount() > m_mostSelected;
+    m_actions->setRows(std::move(selected), cut || further);
 }
 
 BoardScreen::Selection BoardScreen::selection() const
 {
     Selection now;
     for (const int row : selectedRows().first)
-        now.orders.insert(m_model->row(row).order);
+        now.orders.insert(known(row)->order);
     now.row = m_table->currentIndex().row();
     if (m_model->rowCount() > 0)
         now.topRow = std::max(0, m_table->firstInView());

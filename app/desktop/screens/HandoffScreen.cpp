@@ -65,6 +65,7 @@ HandoffScreen::HandoffScreen(DesktopContext &workplace, QWidget *parent)
     splitter->setChildrenCollapsible(false);
     splitter->setSizes({550, 450}); // shares, not pixels
 
+    printByKey(this, m_print);
     QWidget *buttons = makeButtonRow(
         {m_print, m_save, makeButton(tr("Back to the job"), QStringLiteral("handoff.job"), [this] {
              emit openOrder(m_order);

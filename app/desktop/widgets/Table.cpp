@@ -2,9 +2,14 @@
 
 #include "app/desktop/Theme.h"
 
+#include <QAction>
+#include <QClipboard>
+#include <QContextMenuEvent>
+#include <QGuiApplication>
 #include <QHeaderView>
 #include <QJsonObject>
 #include <QKeyEvent>
+#include <QMenu>
 #include <QMetaMethod>
 #include <QScopedValueRollback>
 #include <QScrollBar>
@@ -19,7 +24,7 @@ Table::Table(const QString &objectName, const QString &spoken, QWidget *parent)
     setObjectName(objectName);
     setAccessibleName(spoken);
     setSelectionBehavior(QAbstractItemView::SelectRows);
-    setSelectionMode(QAbstractItemView::SingleSelection);
+    setSelectionMode(QAbstractItemView::ExtendedSelection); // to be copied
     setEditTriggers(QAbstractItemView::NoEditTriggers);
     setTabKeyNavigation(false);
     setShowGrid(false);
@@ -134,12 +139,99 @@ void Table::keyboardSearch(const QString &text)
 
 void Table::keyPressEvent(QKeyEvent *event)
 {
+    if (event->matches(QKeySequence::Copy))
+        return copyRows();
     if ((event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) &&
         currentIndex().isValid()) {
         emit opened(currentIndex());
         return;
     }
     QTableView::keyPressEvent(event);
+}
+
+void Table::selectAll()
+{
+    if (isSignalConnected(QMetaMethod::fromSignal(&Table::allWanted)))
+        emit allWanted();
+    else
+        QTableView::selectAll();
+}
+
+void Table::setCellText(std::function<QString(int row, int column)> text)
+{
+    m_cellText = std::move(text);
+}
+
+/// On one line and without tabs: those part the cells.
+QString Table::cellText(int row, int column) const
+{
+    return (m_cellText ? m_cellText(row, column)
+                       : model()->index(row, column).data(Qt::DisplayRole).toString())
+        .simplified();
+}
+
+void Table::copyCell(const QModelIndex &index) const
+{
+    if (index.isValid())
+        QGuiApplication::clipboard()->setText(cellText(index.row(), index.column()));
+}
+
+void Table::copyRows() const
+{
+    QList<int> rows;
+    for (const QItemSelectionRange &range : selectionModel()->selection())
+        for (int row = range.top(); row <= range.bottom(); ++row)
+            rows << row;
+    std::ranges::sort(rows);
+    rows.erase(std::unique(rows.begin(), rows.end()), rows.end());
+    const QHeaderView *header = horizontalHeader();
+    QStringList lines;
+    for (const int row : std::as_const(rows)) {
+        QStringList cells;
+        for (int place = 0; place < header->count(); ++place)
+            if (const int column = header->logicalIndex(place); !header->isSectionHidden(column))
+                cells << cellText(row, column);
+        lines << cells.join(u'\t');
+    }
+    if (!lines.isEmpty())
+        QGuiApplication::clipboard()->setText(lines.join(u'\n') + u'\n');
+}
+
+void Table::addCopying(QMenu *menu, std::function<QModelIndex()> at) const
+{
+    QAction *cell = menu->addAction(tr("&Copy the cell"));
+    cell->setObjectName(QStringLiteral("copy.cell"));
+    connect(cell, &QAction::triggered, this, [this, at = std::move(at)] { copyCell(at()); });
+    QAction *rows = menu->addAction(tr("Copy the ro&ws   Ctrl+C"));
+    rows->setObjectName(QStringLiteral("copy.rows"));
+    connect(rows, &QAction::triggered, this, &Table::copyRows);
+}
+
+QModelIndex Table::menuIndex(QPoint at) const
+{
+    const QModelIndex under = indexAt(at);
+    return under.isValid() ? under : currentIndex();
+}
+
+void Table::contextMenuEvent(QContextMenuEvent *event)
+{
+    const QPersistentModelIndex at =
+        event->reason() == QContextMenuEvent::Mouse ? indexAt(event->pos()) : currentIndex();
+    if (!at.isValid())
+        return;
+    auto *menu = new QMenu(this);
+    menu->setObjectName(objectName() + ".menu");
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    if (isSignalConnected(QMetaMethod::fromSignal(&Table::opened))) {
+        QAction *open = menu->addAction(tr("&Open   Enter"));
+        open->setObjectName(QStringLiteral("open"));
+        connect(open, &QAction::triggered, this, [this, at] { emit opened(at); });
+        menu->addSeparator();
+    }
+    addCopying(menu, [at] { return QModelIndex(at); });
+    const bool byMouse = event->reason() == QContextMenuEvent::Mouse;
+    menu->popup(byMouse ? event->globalPos()
+                        : viewport()->mapToGlobal(visualRect(at).bottomLeft()));
 }
 
 } // namespace loopwright

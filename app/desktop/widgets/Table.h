@@ -1,9 +1,13 @@
 #pragma once
 // A table as every screen shows it: whole rows, no grid, no editing, Tab leaves it, Enter and
-// double-click open the row.
+// double-click open the row. What is selected can be copied, by key and by the menu of each row.
 
 #include <QJsonArray>
 #include <QTableView>
+
+#include <functional>
+
+class QMenu;
 
 namespace loopwright {
 
@@ -25,24 +29,43 @@ public:
     int firstInView() const;
     void bringToTop(int row);
 
+    /// What a cell says when it is copied, for a model that does not hold all that is selected;
+    /// else what it shows.
+    void setCellText(std::function<QString(int row, int column)> text);
+    /// Into the clipboard: one cell; the selected rows, a line each, the cells that are shown in
+    /// their order with tabs between them.
+    void copyCell(const QModelIndex &index) const;
+    void copyRows() const;
+    /// "Copy the cell", "Copy the row"; `at` says which cell when one of them is chosen.
+    void addCopying(QMenu *menu, std::function<QModelIndex()> at) const;
+    /// The row that the menu of an event is about: by the menu key the current one.
+    QModelIndex menuIndex(QPoint at) const;
+
+    void selectAll() override;
+
 signals:
     void columnsChanged();
     void opened(const QModelIndex &index); ///< Enter or double-click
     /// Letters or digits typed while a row has the keyboard; where nobody listens they look for a
     /// row of the first column.
     void typed(const QString &text);
+    /// Ctrl+A; where nobody listens all rows are selected.
+    void allWanted();
 
 public:
     void keyboardSearch(const QString &text) override;
 
 protected:
     void keyPressEvent(QKeyEvent *event) override;
+    void contextMenuEvent(QContextMenuEvent *event) override;
 
 private:
     void fit();
     int lastShown() const;
     void keepWidth(int column, int width);
+    QString cellText(int row, int column) const;
 
+    std::function<QString(int row, int column)> m_cellText;
     std::vector<double> m_ems;
     bool m_fitting = false; ///< widths change, and not by hand
 };

@@ -110,6 +110,30 @@ private slots:
         QVERIFY2(issued, issued ? "" : qPrintable(issued.error().text()));
         QCOMPARE(found(filter(BoardFacet::Paper, "1")), QStringList());
     }
+    void theFirstDateIsMissedWhenItHasPassed()
+    {
+        BoardFilter missed;
+        missed.due = DueFilter::Missed;
+        // Open ones of a passed date, accepted or not; none that was cancelled.
+        const QStringList byDue = found(missed);
+        QCOMPARE(byDue, (QStringList{"B-4", "B-1", "A-1001"}));
+        for (const QString &order : byDue)
+            QVERIFY(row(order).isMissed(QDate(2026, 3, 5)));
+        QVERIFY(!row("B-3").isMissed(QDate(2026, 3, 5))); // cancelled
+        QVERIFY(!row("B-2").isMissed(QDate(2026, 3, 5))); // due today
+        // Another day does not mend it, and the first one is kept, however often it is moved.
+        QVERIFY(assignOrders(*m_records, {{"B-1"}, "K7", QDate(2026, 3, 10), "no access"}));
+        QVERIFY(assignOrders(*m_records, {{"B-1"}, "K7", QDate(2026, 3, 12), "no access"}));
+        QCOMPARE(row("B-1").promised, QDate(2026, 3, 3));
+        QVERIFY(found(missed).contains("B-1"));
+        // Moved before its first date has passed, it is missed only once that has.
+        QVERIFY(assignOrders(*m_records, {{"B-5"}, "K7", QDate(2026, 3, 20), "asked for"}));
+        QVERIFY(!found(missed).contains("B-5"));
+        QVERIFY(row("B-5").isMissed(QDate(2026, 3, 10)));
+        // What is completed has missed its date only if it was moved.
+        QVERIFY(completeOrder(*m_records, "B-4"));
+        QVERIFY(!found(missed).contains("B-4"));
+    }
     void theFirstOpenCriterionIsTheOneOfTheReason()
     {
         const auto rows = boardRows(*m_records, {});
@@ -181,8 +205,8 @@ private slots:
         BoardFilter days;
         days.dueBefore = QDate(2026, 3, 6);
         row("before a day", days);
-        for (const DueFilter due :
-             {DueFilter::Late, DueFilter::AtRisk, DueFilter::Today, DueFilter::ThisWeek}) {
+        for (const DueFilter due : {DueFilter::Late, DueFilter::AtRisk, DueFilter::Today,
+                                    DueFilter::ThisWeek, DueFilter::Missed}) {
             BoardFilter when = filter(BoardFacet::Open, "1");
             when.due = due;
             row(qPrintable(toText(due)), when);

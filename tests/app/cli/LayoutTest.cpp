@@ -30,7 +30,7 @@ private slots:
         const QStringList lines = table.text().trimmed().split('\n');
         QCOMPARE(lines.size(), 4);
         for (const QString &line : lines)
-            QVERIFY(line.size() <= tableWidth);
+            QVERIFY(line.size() <= tableWidth());
         QVERIFY(lines[2].startsWith("a    word word"));
         QVERIFY(lines[3].startsWith("     word word"));
         QCOMPARE(table.text().count("word"), 40);

@@ -55,6 +55,31 @@ private slots:
         QVERIFY(!order("A-1001").contains("installer") ||
                 order("A-1001")["installer"].toString().isEmpty());
     }
+    void aMissedDateIsAFilter()
+    {
+        const auto missed = [this](const QString &now) {
+            QStringList numbers;
+            const Answered listed = call({"order", "list", "--missed", "--json", "--db",
+                                          path("records.sqlite"), "--now", now});
+            for (const QJsonValue &row : listed.array()) {
+                numbers << row["order_number"].toString();
+                if (!row["date_missed"].toBool() ||
+                    row["first_due_date"].toString() != u"2026-03-06")
+                    numbers << "wrong";
+            }
+            return numbers;
+        };
+        COMPARE_STATUS(at({"order", "assign", "A-1002", "--installer", "K7", "--on", "2026-03-20",
+                           "--because", "customer is away"}),
+                       ExitStatus::Yes);
+        QCOMPARE(missed("2026-03-06T12:00:00-06:00"), QStringList()); // today it can be kept
+        QCOMPARE(missed("2026-03-07T12:00:00-06:00"), (QStringList{"A-1001", "A-1002"}));
+        COMPARE_STATUS(at({"order", "cancel", "A-1001", "--because", "moved away"}),
+                       ExitStatus::Yes);
+        QCOMPARE(missed("2026-03-07T12:00:00-06:00"), QStringList{"A-1002"});
+        COMPARE_STATUS(at({"order", "list", "--missed", "--late"}), ExitStatus::Usage);
+        COMPARE_STATUS(at({"order", "list", "--missed", "--at-risk"}), ExitStatus::Usage);
+    }
     void set()
     {
         COMPARE_STATUS(at({"order", "set", "A-1001", "remarks=side door=left", "contact=Pat"}),

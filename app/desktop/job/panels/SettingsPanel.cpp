@@ -119,8 +119,11 @@ public:
         m_copy = makeButton(tr("Copy all (F6)"), key() + ".copy", [this] { copy(); });
         m_edit = makeButton(tr("Change the order…"), key() + ".edit",
                             [this] { emit this->desk().orderFormWished(); });
+        QPushButton *card =
+            makeButton(tr("Print the card…"), key() + ".print", [this] { print(); });
+        printByKey(this, card);
         body()->addWidget(makeButtonRow(
-            {m_copy, makeButton(tr("Print the card…"), key() + ".print", [this] { print(); }),
+            {m_copy, card,
              makeButton(tr("Save the card as PDF…"), key() + ".save", [this] { save(); }),
              m_edit}));
         m_told = new SignLine;

@@ -8,11 +8,13 @@
 #include "app/actions/Orders.h"
 #include "app/actions/Plans.h"
 #include "app/desktop/screens/AskDialog.h"
+#include "app/desktop/screens/BoardScreen.h"
 #include "app/desktop/widgets/SignLine.h"
 #include "tests/support/DeskWindow.h"
 
 #include <QAbstractItemModelTester>
 #include <QAction>
+#include <QClipboard>
 #include <QComboBox>
 #include <QContextMenuEvent>
 #include <QLabel>
@@ -405,23 +407,43 @@ private slots:
         QCOMPARE(current(), next);
         QCOMPARE(selected(), (QStringList{now, next}));
     }
-    void allThatIsReadSoFarIsSaidToBeThat()
+    /// Ctrl+A means the rows of the view, those too that nobody has looked at.
+    void allRowsOfTheViewAreSelected()
     {
         QByteArray rows = DeskRecords::orderHeader();
-        const int read = 2 * boardRowsAtOnce; // F5 reads so many
-        for (int i = 0; i < read; ++i) {
+        const int more = 2 * boardRowsAtOnce; // so many F5 reads
+        for (int i = 0; i < more; ++i) {
             const QByteArray n = QByteArray::number(1000 + i);
             rows += "P-" + n + ",new,2026-05-01,Long Row,1 Long Row,L-" + n + ",analog,NORTH,,55-" +
                     n + ",voice,,217-556-" + n + ",,,,,,no,,\n";
         }
         m_records->take(importOrders(m_records->records(), rows, {}));
         QTest::keyClick(m_window.get(), Qt::Key_F5);
-        QTRY_COMPARE(named<QLabel>("found")->text(), QString("%1 orders").arg(read + 8));
+        QTRY_COMPARE(named<QLabel>("found")->text(), QString("%1 orders").arg(more + 8));
         table()->setFocus();
         QTest::keyClick(table(), Qt::Key_A, Qt::ControlModifier);
-        QCOMPARE(named<QLabel>("rows.count")->text(),
-                 QString("The first %1 orders selected").arg(read));
-        QCOMPARE(selected().size(), read); // what was not read is not shown as selected
+        const auto *actions = named<RowActions>("rows");
+        QTRY_COMPARE(actions->rows().size(), std::size_t(more + 8));
+        QCOMPARE(named<QLabel>("rows.count")->text(), QString("%1 orders selected").arg(more + 8));
+        QCOMPARE(actions->rows().back().order, "P-1799");
+        QTest::keyClick(table(), Qt::Key_C, Qt::ControlModifier);
+        const QStringList lines = QGuiApplication::clipboard()->text().trimmed().split('\n');
+        QCOMPARE(lines.size(), more + 8);
+        QVERIFY(lines.last().startsWith("P-1799\t"));
+        // They stay selected while rows change under them.
+        const auto records = m_records->elsewhere();
+        QVERIFY(moveOrders(*records, {"P-1799"}, QDate(2026, 1, 2), "asked for"));
+        QTRY_COMPARE_WITH_TIMEOUT(orders().first(), "P-1799", 5000);
+        QTRY_COMPARE(actions->rows().size(), std::size_t(more + 8));
+
+        // Too many for one step are not taken, and that is said.
+        m_window->findChild<BoardScreen *>()->setMostSelected(500);
+        QTest::keyClick(table(), Qt::Key_A, Qt::ControlModifier);
+        QTRY_COMPARE(named<QLabel>("rows.count")->text(), "The first 500 orders selected");
+        QCOMPARE(table()->selectionModel()->selectedRows().size(), 500);
+        // Another row alone is what is selected then.
+        QTest::keyClick(table(), Qt::Key_Down);
+        QTRY_COMPARE(actions->rows().size(), std::size_t(1));
     }
     /// What the own step takes out of the filter goes, and what stays is selected still.
     void whatLeavesTheFilterLeavesTheSelection()
@@ -449,6 +471,7 @@ private slots:
             QVERIFY(menu->actions().size() >= 4);
             QVERIFY(named<QAction>("rows.assign")->isEnabled());
             QCOMPARE(menu->actions().first()->objectName(), "rows.open");
+            menu->findChild<QAction *>("copy.cell")->trigger();
             menu->close();
         });
         const QPoint middle = table()->viewport()->rect().center();
@@ -457,6 +480,29 @@ private slots:
         QApplication::sendEvent(table()->viewport(), &event);
         QTRY_VERIFY(!menu->isVisible());
         QCOMPARE(selected().size(), 2);
+        QCOMPARE(QGuiApplication::clipboard()->text(), "O-1002"); // the current one
+        menu->findChild<QAction *>("copy.rows")->trigger();
+        const QString rows = QGuiApplication::clipboard()->text();
+        QCOMPARE(rows.count('\n'), 2);
+        QVERIFY2(rows.startsWith("O-1001\t") && rows.contains("\nO-1002\t"), qPrintable(rows));
+    }
+    void aMissedDateIsAFilter()
+    {
+        named<QAbstractButton>("chip.due.missed")->click();
+        QTRY_COMPARE(orders(), QStringList{"O-1001"});
+        select(1);
+        QVERIFY(moveOrders(m_records->records(), {"O-1001"}, QDate(2026, 6, 1), "no access"));
+        QTest::keyClick(m_window.get(), Qt::Key_F5);
+        const QModelIndex due = table()->model()->index(0, boardColumn(u"due"));
+        QTRY_VERIFY(due.data(Qt::ToolTipRole).toString().contains("First promised for 2 Mar"));
+        QTRY_COMPARE(named<QLabel>("found")->text(), "1 order"); // it stays missed
+        QCOMPARE(m_window->findChild<BoardScreen *>()
+                     ->place()
+                     .value("filters")
+                     .toObject()
+                     .value("due")
+                     .toString(),
+                 "missed");
     }
     void whatIsDueSoonIsAtRisk()
     {

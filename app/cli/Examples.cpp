@@ -1,0 +1,107 @@
+#include "app/cli/Examples.h"
+
+namespace loopwright {
+
+namespace {
+
+struct Example
+{
+    const char *words; ///< of the command
+    const char *rest;  ///< what follows them
+};
+
+// clang-format off
+constexpr Example examples[] = {
+    {"check identifiers", "--in spids.csv --out checked.csv"},
+    {"check identifiers", "--in - --json < spids.csv"},
+    {"check spid", "--variant ni1-5ess 015550143001"},
+    {"check spid", "--variant ni1-5ess --dn 5550143 015550143001"},
+    {"check cause", "88"},
+    {"analyse seconds", "run-seconds.csv --rate 64000"},
+    {"analyse bound", "--errors 0 --bits 57600000 --target 1e-7"},
+    {"analyse capture", "capture.raw --pattern prbs11"},
+    {"analyse capture", "capture.raw --pattern auto"},
+    {"qualify loop", "loop.json"},
+    {"qualify loop", "loop.json --measured-resistance 472 --measured-loss 20.6"},
+    {"qualify office", "NORTH --out loops.csv"},
+    {"loop curve", "loop.json --from 200 --to 80000 --out curve.svg"},
+    {"strip", "run-seconds.csv --out strip.svg --order 26-0002"},
+    {"variants", ""},
+    {"variants", "ni1-5ess"},
+    {"limits show", "--json"},
+    {"limits add", "limits.json"},
+    {"office import", "offices.csv"},
+    {"issuer import", "issuer.csv"},
+    {"office list", ""},
+    {"installer import", "installers.csv --update"},
+    {"installer list", "--json"},
+    {"person pin", "S1 --by S1"},
+    {"instrument import", "instruments.csv --update"},
+    {"instrument label", "LS-7 --serial 4471 --kind 'loss set' --calibration-due 2027-01-31"},
+    {"instrument list", ""},
+    {"order import", "orders.csv --rejects refused.csv"},
+    {"order import", "theirs.csv --map columns.json --all-or-nothing"},
+    {"order put", "--set order_number=26-0300 --set order_type=repair --set circuit_number=C-118 --check"},
+    {"order assign", "26-0002 26-0003 --installer T2 --on 2026-03-16 --because 'no access'"},
+    {"order set", "26-0002 contact='Ada Kestrel' access_notes='ring twice'"},
+    {"order set", "--in changes.csv --all-or-nothing"},
+    {"order hold", "26-0002 --waiting-on permit --because 'no permit for the pole yet'"},
+    {"order resume", "26-0002"},
+    {"order list", "--open --late --sort office"},
+    {"order list", "--criterion run --text kestrel --limit 20"},
+    {"order show", "26-0002 --json"},
+    {"order check-completion", "26-0007 555 0112 345"},
+    {"order complete", "26-0007"},
+    {"order cancel", "26-0009 --because 'the customer moved away'"},
+    {"bulk area_code", "--office NORTH --from 217 --to 447"},
+    {"bulk area_code", "--office NORTH --from 217 --to 447 --spids --apply --out cards.pdf"},
+    {"bulk variant", "--office NORTH --to ni1-5ess"},
+    {"bulk undo", ""},
+    {"bulk cards", "--out cards.pdf --paper letter"},
+    {"trouble open", "C-118 --symptom 'noise on every call'"},
+    {"trouble close", "T-0001 --found 'wet splice' --cleared 'splice made anew' --cause contact"},
+    {"trouble list", "--open"},
+    {"hazard list", "--open"},
+    {"pair spare", "26-0002 --limit 5"},
+    {"report", "first_visit --from 2026-01-01 --per month --out first-visits.csv"},
+    {"report", "troubles --per cable --rows"},
+    {"circuit show", "C-118"},
+    {"circuit export", "C-118 --out C-118"},
+    {"audit", ""},
+    {"record", "26-0003.json"},
+    {"record", "- < 26-0003.json"},
+    {"void", "8f14e45f-ceea-467f-a1d4-4c1b9f3a2b10 --because 'read on another pair'"},
+    {"decide", "26-0002 --json"},
+    {"accept", "26-0002 --except run --because 'agreed with the customer' --by S1"},
+    {"handoff", "26-0006 --out handoff.pdf"},
+    {"handoff", "26-0006 --to 'cable repair' --reference R-77 --waiting-on plant"},
+    {"day", "--installer T2 --on 2026-03-16 --out day.pdf"},
+    {"card", "26-0007 --out card.pdf"},
+    {"certificate issue", "26-0007 --out certificate.pdf"},
+    {"certificate issue", "--premises-of 26-0007 --out-folder certificates"},
+    {"certificate verify", "certificate.pdf --key keys.txt"},
+    {"history", "26-0002"},
+    {"history", "verify --head certificate.pdf"},
+    {"key show", ""},
+    {"key export", "--out keys.txt"},
+    {"key renew", "--because 'in use too long'"},
+    {"backup", "records-monday.sqlite"},
+    {"restore", "records-monday.sqlite"},
+    {"export", "--out everything"},
+    {"export view", "--out late.csv --late --office NORTH"},
+    {"fill", "--circuits 10000 --db trial.sqlite"},
+};
+// clang-format on
+
+} // namespace
+
+QStringList commandExamples(const QString &words)
+{
+    QStringList lines;
+    for (const Example &example : examples)
+        if (words == QLatin1StringView(example.words))
+            lines << QString(words + ' ' + QLatin1StringView(example.rest)).trimmed();
+    return lines;
+}
+
+} // namespace loopwright

@@ -1,0 +1,112 @@
+#include "app/desktop/widgets/Table.h"
+
+#include "app/desktop/models/TextTable.h"
+
+#include <QAction>
+#include <QClipboard>
+#include <QContextMenuEvent>
+#include <QGuiApplication>
+#include <QHeaderView>
+#include <QMenu>
+#include <QSignalSpy>
+#include <QTest>
+
+using namespace loopwright;
+
+class TableTest : public QObject
+{
+    Q_OBJECT
+
+    std::unique_ptr<TextTable> m_model;
+    std::unique_ptr<Table> m_table;
+
+    static QString copied() { return QGuiApplication::clipboard()->text(); }
+    /// Of the current row, by the menu key; closed by whoever asks.
+    QMenu *menu() const
+    {
+        QContextMenuEvent event(QContextMenuEvent::Keyboard, {1, 1},
+                                m_table->viewport()->mapToGlobal(QPoint(1, 1)));
+        QApplication::sendEvent(m_table->viewport(), &event);
+        return m_table->findChild<QMenu *>("list.menu");
+    }
+
+private slots:
+    void init()
+    {
+        m_model = std::make_unique<TextTable>(QStringList{"pair", "place", "volts"});
+        m_model->show({{{"9-14", "pole 3", "48"}, Status::None, "a", false},
+                       {{"9-15", "two\nlines\tand a tab", "0"}, Status::None, "b", false},
+                       {{"9-16", "", "-7"}, Status::None, "c", false}});
+        m_table = std::make_unique<Table>("list", "List");
+        m_table->setModel(m_model.get());
+        m_table->show();
+        QGuiApplication::clipboard()->clear();
+    }
+
+    void theSelectedRowsAreCopied()
+    {
+        m_table->setCurrentIndex(m_model->index(1, 0));
+        QTest::keyClick(m_table.get(), Qt::Key_C, Qt::ControlModifier);
+        QCOMPARE(copied(), "9-15\ttwo lines and a tab\t0\n");
+        QTest::keyClick(m_table.get(), Qt::Key_A, Qt::ControlModifier);
+        QTest::keyClick(m_table.get(), Qt::Key_C, Qt::ControlModifier);
+        QCOMPARE(copied(), "9-14\tpole 3\t48\n9-15\ttwo lines and a tab\t0\n9-16\t\t-7\n");
+    }
+
+    void onlyWhatIsShownIsCopiedInItsOrder()
+    {
+        m_table->setColumnEms({5, 8, 4});
+        m_table->horizontalHeader()->moveSection(2, 0);
+        m_table->setColumnHidden(1, true);
+        m_table->selectRow(0);
+        m_table->copyRows();
+        QCOMPARE(copied(), "48\t9-14\n");
+        m_table->setCellText(
+            [](int row, int column) { return QString("%1.%2").arg(row).arg(column); });
+        m_table->copyRows();
+        QCOMPARE(copied(), "0.2\t0.0\n");
+    }
+
+    void nothingSelectedLeavesTheClipboard()
+    {
+        QGuiApplication::clipboard()->setText("kept");
+        m_table->clearSelection();
+        m_table->copyRows();
+        m_table->copyCell({});
+        QCOMPARE(copied(), "kept");
+    }
+
+    void theMenuOfARowCopiesAndOpens()
+    {
+        QVERIFY(!menu()); // no row is current
+        m_table->setCurrentIndex(m_model->index(2, 2));
+        QMenu *bare = menu();
+        QVERIFY(bare);
+        QVERIFY(!bare->findChild<QAction *>("open")); // nobody would
+        bare->findChild<QAction *>("copy.cell")->trigger();
+        QCOMPARE(copied(), "-7");
+        bare->findChild<QAction *>("copy.rows")->trigger();
+        QCOMPARE(copied(), "9-16\t\t-7\n");
+        bare->close();
+        QTRY_VERIFY(!m_table->findChild<QMenu *>("list.menu"));
+
+        QSignalSpy opened(m_table.get(), &Table::opened);
+        QMenu *whole = menu();
+        QVERIFY(whole);
+        whole->findChild<QAction *>("open")->trigger();
+        QCOMPARE(opened.size(), 1);
+        QCOMPARE(opened[0][0].toModelIndex().row(), 2);
+        whole->close();
+    }
+
+    void whoListensSelectsAllHimself()
+    {
+        QSignalSpy wanted(m_table.get(), &Table::allWanted);
+        QTest::keyClick(m_table.get(), Qt::Key_A, Qt::ControlModifier);
+        QCOMPARE(wanted.size(), 1);
+        QVERIFY(!m_table->selectionModel()->hasSelection());
+    }
+};
+
+QTEST_MAIN(TableTest)
+#include "TableTest.moc"
