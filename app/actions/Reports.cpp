@@ -117,9 +117,10 @@ QJsonValue shareOf(qint64 part, qint64 whole)
     return whole > 0 ? QJsonValue(double(part) / double(whole)) : QJsonValue();
 }
 
-QString countOf(qint64 count, const char *one, const char *many)
+/// `many` is the catalogue's key; the figure is grouped.
+Text countOf(qint64 count, const char *one, const char *many)
 {
-    return QString("%1 %2").arg(paperCount(count), QLatin1StringView(count == 1 ? one : many));
+    return Text::counted(one, many, count).arg(paperCount(count));
 }
 
 QString inPercent(qint64 part, qint64 whole)
@@ -161,7 +162,7 @@ QJsonObject valuesOf(ReportKind kind, const ReportFigure &figure, qint64 ofKey)
     return values;
 }
 
-QString sumOf(ReportKind kind, const std::vector<ReportFigure> &figures)
+Text sumOf(ReportKind kind, const std::vector<ReportFigure> &figures)
 {
     qint64 orders = 0, hits = 0, none = 0, most = 0;
     double days = 0;
@@ -174,24 +175,34 @@ QString sumOf(ReportKind kind, const std::vector<ReportFigure> &figures)
     }
     switch (kind) {
     case ReportKind::FirstVisit:
-        return QString("%1 accepted, %2 of them on one visit%3; %4 needed none.")
-            .arg(countOf(orders, "order was", "orders were"), paperCount(hits),
-                 inPercent(hits, orders), paperCount(none));
+        return Text(QT_TRANSLATE_NOOP("core",
+                                      "%1 accepted, %2 of them on one visit%3; %4 needed none."))
+            .arg(countOf(orders, "%1 order was", QT_TRANSLATE_N_NOOP("core", "%1 orders were")))
+            .arg(paperCount(hits))
+            .arg(inPercent(hits, orders))
+            .arg(paperCount(none));
     case ReportKind::Failing:
-        return QString("%1 not accepted; a criterion is not met in %2%3.")
-            .arg(countOf(orders, "open order is", "open orders are"), paperCount(hits),
-                 inPercent(hits, orders));
+        return Text(QT_TRANSLATE_NOOP("core", "%1 not accepted; a criterion is not met in %2%3."))
+            .arg(countOf(orders, "%1 open order is",
+                         QT_TRANSLATE_N_NOOP("core", "%1 open orders are")))
+            .arg(paperCount(hits))
+            .arg(inPercent(hits, orders));
     case ReportKind::OpenAge:
-        return orders == 0 ? QString("No order is open.")
-                           : QString("%1, %2 days old in the mean, the oldest %3; %4 late%5.")
-                                 .arg(countOf(orders, "open order", "open orders"))
-                                 .arg(days / double(orders), 0, 'f', 1)
-                                 .arg(most)
-                                 .arg(paperCount(hits), inPercent(hits, orders));
+        return orders == 0
+                   ? Text(QT_TRANSLATE_NOOP("core", "No order is open."))
+                   : Text(QT_TRANSLATE_NOOP(
+                              "core", "%1, %2 days old in the mean, the oldest %3; %4 late%5."))
+                         .arg(countOf(orders, "%1 open order",
+                                      QT_TRANSLATE_N_NOOP("core", "%1 open orders")))
+                         .arg(QString::number(days / double(orders), 'f', 1))
+                         .arg(most)
+                         .arg(paperCount(hits))
+                         .arg(inPercent(hits, orders));
     default:
-        return QString("%1, %2%3.")
-            .arg(countOf(orders, "trouble", "troubles"), countOf(hits, "repeat", "repeats"),
-                 inPercent(hits, orders));
+        return Text(QT_TRANSLATE_NOOP("core", "%1, %2%3."))
+            .arg(countOf(orders, "%1 trouble", QT_TRANSLATE_N_NOOP("core", "%1 troubles")))
+            .arg(countOf(hits, "%1 repeat", QT_TRANSLATE_N_NOOP("core", "%1 repeats")))
+            .arg(inPercent(hits, orders));
     }
 }
 
@@ -230,7 +241,8 @@ Result<void> addExceptions(const ReportStore &store, Report &report)
                                 {"because", exception->because}},
                                {order.per, order.detail}});
     }
-    report.sum = countOf(qint64(orders.size()), "exception.", "exceptions.");
+    report.sum = countOf(qint64(orders.size()), "%1 exception.",
+                         QT_TRANSLATE_N_NOOP("core", "%1 exceptions."));
     return {};
 }
 
@@ -250,9 +262,10 @@ Result<void> addInstruments(const ReportStore &store, Report &report)
                                 {"orders", each.orders}},
                                {each.per, each.instrument}});
     }
-    report.sum = QString("%1 to be calibrated, %2 overdue.")
-                     .arg(countOf(qint64(instruments.size()), "instrument is", "instruments are"),
-                          paperCount(overdue));
+    report.sum = Text(QT_TRANSLATE_NOOP("core", "%1 to be calibrated, %2 overdue."))
+                     .arg(countOf(qint64(instruments.size()), "%1 instrument is",
+                                  QT_TRANSLATE_N_NOOP("core", "%1 instruments are")))
+                     .arg(paperCount(overdue));
     return {};
 }
 

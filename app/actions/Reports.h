@@ -53,7 +53,7 @@ struct Report
     ReportQuery query;
     QDate made;
     std::vector<ReportRow> rows;
-    QString sum; ///< one sentence over all rows
+    Text sum; ///< one sentence over all rows
 
     const ReportDescription &what() const { return describe(query.kind); }
     /// "Acceptance on the first visit per office, 1 March 2026 to 31 March 2026"

@@ -170,6 +170,10 @@
         <translation>%1 SPIDs: ein Anschluss hat höchstens %2 Endgeräte</translation>
     </message>
     <message>
+        <source>%1 accepted, %2 of them on one visit%3; %4 needed none.</source>
+        <translation>%1 abgenommen, %2 davon in einem Einsatz%3; ohne Einsatz: %4.</translation>
+    </message>
+    <message>
         <source>%1 although the office is disconnected: %2 names it (%3)</source>
         <translation>%1, obwohl die Vermittlungsstelle abgetrennt ist: %2 nennt die Quelle (%3)</translation>
     </message>
@@ -240,6 +244,10 @@
     <message>
         <source>%1 certificates were issued.</source>
         <translation>%1 Zertifikate wurden ausgestellt.</translation>
+    </message>
+    <message>
+        <source>%1 certificates will stand no longer.</source>
+        <translation>%1 Zertifikate werden nicht mehr gelten.</translation>
     </message>
     <message>
         <source>%1 checked: %2 in error, %3 to look at, %4 in order</source>
@@ -317,6 +325,10 @@
         <source>%1 does not lie in the range %2 of %3.</source>
         <translation>%1 liegt nicht im Nummernbereich %2 von %3.</translation>
     </message>
+    <message numerus="yes">
+        <source>%1 exceptions.</source>
+        <translation><numerusform>%1 Ausnahme.</numerusform><numerusform>%1 Ausnahmen.</numerusform></translation>
+    </message>
     <message>
         <source>%1 failed its self-test on this visit.</source>
         <translation>%1 hat bei diesem Einsatz den Selbsttest nicht bestanden.</translation>
@@ -368,6 +380,10 @@
     <message>
         <source>%1 in front is only dialled: stored as +%2</source>
         <translation>%1 vorn wird nur gewählt: gespeichert als +%2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 instruments are</source>
+        <translation><numerusform>%1 Messgerät ist</numerusform><numerusform>%1 Messgeräte sind</numerusform></translation>
     </message>
     <message>
         <source>%1 is another kind of time than in the rows before</source>
@@ -470,6 +486,10 @@
         <translation>%1 umterminiert auf %2.</translation>
     </message>
     <message>
+        <source>%1 not accepted; a criterion is not met in %2%3.</source>
+        <translation>%1 nicht abgenommen; ein Kriterium ist nicht erfüllt in %2%3.</translation>
+    </message>
+    <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
     </message>
@@ -517,6 +537,14 @@
         <source>%1 on hold, waiting on %2.</source>
         <translation>%1 angehalten; gewartet wird auf: %2.</translation>
     </message>
+    <message numerus="yes">
+        <source>%1 open orders</source>
+        <translation><numerusform>%1 offener Auftrag</numerusform><numerusform>%1 offene Aufträge</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 open orders are</source>
+        <translation><numerusform>%1 offener Auftrag ist</numerusform><numerusform>%1 offene Aufträge sind</numerusform></translation>
+    </message>
     <message>
         <source>%1 orders</source>
         <translation>%1 Aufträge</translation>
@@ -532,6 +560,10 @@
     <message>
         <source>%1 orders selected</source>
         <translation>%1 Aufträge ausgewählt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 orders were</source>
+        <translation><numerusform>%1 Auftrag wurde</numerusform><numerusform>%1 Aufträge wurden</numerusform></translation>
     </message>
     <message>
         <source>%1 orders: %2</source>
@@ -556,6 +588,10 @@
     <message>
         <source>%1 refused</source>
         <translation>%1 abgelehnt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 repeats</source>
+        <translation><numerusform>%1 Wiederholung</numerusform><numerusform>%1 Wiederholungen</numerusform></translation>
     </message>
     <message>
         <source>%1 resumed.</source>
@@ -608,6 +644,14 @@
     <message>
         <source>%1 there already</source>
         <translation>%1 schon vorhanden</translation>
+    </message>
+    <message>
+        <source>%1 to be calibrated, %2 overdue.</source>
+        <translation>%1 zu kalibrieren, %2 überfällig.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 troubles</source>
+        <translation><numerusform>%1 Störung</numerusform><numerusform>%1 Störungen</numerusform></translation>
     </message>
     <message>
         <source>%1 voltage, %2</source>
@@ -664,6 +708,14 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 days old in the mean, the oldest %3; %4 late%5.</source>
+        <translation>%1, im Mittel %2 Tage alt, höchstens %3; %4 verspätet%5.</translation>
+    </message>
+    <message>
+        <source>%1, %2%3.</source>
+        <translation>%1, %2%3.</translation>
     </message>
     <message>
         <source>%1, %2, at %3: only on the cover. %4</source>
@@ -898,6 +950,10 @@
         <translation>&amp;Zurück; zwischen Tafel und Auftrag</translation>
     </message>
     <message>
+        <source>&amp;Copy the cell</source>
+        <translation>Zelle &amp;kopieren</translation>
+    </message>
+    <message>
         <source>&amp;Counted</source>
         <translation>Ge&amp;zählt</translation>
     </message>
@@ -948,6 +1004,10 @@
     <message>
         <source>&amp;New order</source>
         <translation>&amp;Neuer Auftrag</translation>
+    </message>
+    <message>
+        <source>&amp;Open   Enter</source>
+        <translation>&amp;Öffnen   Eingabe</translation>
     </message>
     <message>
         <source>&amp;Open other records…</source>
@@ -1044,6 +1104,10 @@
     <message>
         <source>, reference %1</source>
         <translation>, Referenz %1</translation>
+    </message>
+    <message>
+        <source>1 certificate will stand no longer.</source>
+        <translation>1 Zertifikat wird nicht mehr gelten.</translation>
     </message>
     <message>
         <source>1 copy of a certificate</source>
@@ -1168,10 +1232,6 @@
     <message>
         <source>A contact with power is closed with the utility's reference; without one, by a registered supervisor alone.</source>
         <translation>Ein Kontakt mit Starkstrom gilt mit der Referenz des Energieversorgers als behoben; ohne sie nur durch eine Aufsicht aus dem Register.</translation>
-    </message>
-    <message>
-        <source>A copy of certificate %1 was issued, which stands no longer: %2</source>
-        <translation>Eine Kopie von Zertifikat %1 wurde ausgestellt, das nicht mehr gilt: %2</translation>
     </message>
     <message>
         <source>A copy of certificate %1 was issued.</source>
@@ -1548,6 +1608,10 @@
     <message>
         <source>Another day</source>
         <translation>Umterminieren</translation>
+    </message>
+    <message>
+        <source>Answer the open question first.</source>
+        <translation>Zuerst die offene Frage beantworten.</translation>
     </message>
     <message>
         <source>Answers</source>
@@ -2218,6 +2282,10 @@
         <translation>Alles kopieren (F6)</translation>
     </message>
     <message>
+        <source>Copy the ro&amp;ws   Ctrl+C</source>
+        <translation>&amp;Zeilen kopieren   Strg+C</translation>
+    </message>
+    <message>
         <source>Correct (C)</source>
         <translation>Korrigieren (C)</translation>
     </message>
@@ -2296,6 +2364,10 @@
     <message>
         <source>Date</source>
         <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Date missed</source>
+        <translation>Termin verpasst</translation>
     </message>
     <message>
         <source>Day</source>
@@ -2702,6 +2774,10 @@
         <translation>Erstes offenes Kriterium</translation>
     </message>
     <message>
+        <source>First promised for %1.</source>
+        <translation>Zuerst zugesagt für %1.</translation>
+    </message>
+    <message>
         <source>First rows</source>
         <translation>Erste Zeilen</translation>
     </message>
@@ -2960,6 +3036,10 @@
     <message>
         <source>In a job: to the next line at the same premises</source>
         <translation>Im Auftrag: zum nächsten Anschluss auf demselben Grundstück</translation>
+    </message>
+    <message>
+        <source>In a table: copy the selected rows</source>
+        <translation>In einer Tabelle: die gewählten Zeilen kopieren</translation>
     </message>
     <message>
         <source>In order</source>
@@ -3958,6 +4038,10 @@
         <translation>Kein Auftrag ist offen</translation>
     </message>
     <message>
+        <source>No order is open.</source>
+        <translation>Kein Auftrag ist offen.</translation>
+    </message>
+    <message>
         <source>No order matches</source>
         <translation>Kein Auftrag passt</translation>
     </message>
@@ -4690,6 +4774,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Print the card…</source>
         <translation>Karte drucken …</translation>
+    </message>
+    <message>
+        <source>Print the page, card or certificate at hand</source>
+        <translation>Die Seite, Karte oder das Zertifikat drucken, das man vor sich hat</translation>
     </message>
     <message>
         <source>Print…</source>
@@ -5914,6 +6002,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The file was left exactly as it is; nothing was written to it.</source>
         <translation>Die Datei blieb genau so, wie sie ist; es wurde nichts hineingeschrieben.</translation>
+    </message>
+    <message>
+        <source>The first %1 of %2 orders are selected; a filter leads to the others.</source>
+        <translation>Die ersten %1 von %2 Aufträgen sind gewählt; ein Filter führt zu den anderen.</translation>
     </message>
     <message>
         <source>The first %1 orders selected</source>

@@ -58,7 +58,7 @@ public:
             table.add(cells(report.columns(), row.values));
         return Answer::of(json, report.title() + '\n' +
                                     (table.isEmpty() ? QString() : '\n' + table.text()) + '\n' +
-                                    report.sum + '\n');
+                                    report.sum.english() + '\n');
     }
 
 private:

@@ -1,6 +1,7 @@
 #include "app/desktop/screens/ReportScreen.h"
 
 #include "app/actions/ReportFiles.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/form/FieldSpec.h"
@@ -43,8 +44,12 @@ QStringList headerOf(const std::vector<ReportColumn> &columns)
 QStringList cellsOf(const std::vector<ReportColumn> &columns, const QJsonObject &values)
 {
     QStringList cells;
-    for (const ReportColumn &column : columns)
-        cells << cellText(column, values);
+    for (const ReportColumn &column : columns) {
+        const QString text = cellText(column, values);
+        const bool ours =
+            text == u"none" || QLatin1StringView(column.key) == QLatin1StringView("criterion");
+        cells << (ours ? localizedWord(text) : text);
+    }
     return cells;
 }
 
@@ -232,7 +237,7 @@ void ReportScreen::showReport(const Result<Report> &report)
     m_save->setEnabled(report.has_value());
     m_report = report ? *report : Report();
     m_sum->show(report ? Status::None : Status::Failed,
-                report ? m_report.sum : report.error().text());
+                report ? localized(m_report.sum) : report.error().text());
     const bool any = !m_report.rows.empty();
     m_empty->setVisible(report && !any);
     m_empty->say(tr("Nothing to count"),
