@@ -97,14 +97,17 @@ private slots:
         QTest::addColumn<QString>("path");
         for (const char *path :
              {"bin/loopwright", "bin/loopwright-cli", "share/man/man1/loopwright.1.gz",
-              "share/man/man1/loopwright-cli.1.gz", "share/applications/" LOOPWRIGHT_ID ".desktop",
-              "share/metainfo/" LOOPWRIGHT_ID ".metainfo.xml",
+              "share/man/man1/loopwright-cli.1.gz",
+              "share/bash-completion/completions/loopwright-cli",
+              "share/mime/packages/loopwright.xml",
               "share/icons/hicolor/scalable/apps/loopwright.svg",
               "share/icons/hicolor/scalable/mimetypes/application-x-loopwright-records.svg",
               "share/doc/loopwright/copyright", "share/doc/loopwright/changelog.gz",
               "share/doc/loopwright/README.md", "share/doc/loopwright/examples/orders.csv",
               "share/doc/loopwright/schemas/job-record.schema.json"})
             QTest::newRow(path) << QString(path);
+        QTest::newRow("entry") << QString("share/applications/" LOOPWRIGHT_ID ".desktop");
+        QTest::newRow("metainfo") << QString("share/metainfo/" LOOPWRIGHT_ID ".metainfo.xml");
     }
     void liesInItsPlace()
     {
@@ -114,7 +117,7 @@ private slots:
 
     void bothProgramsStart()
     {
-        for (const QString name : {"loopwright", "loopwright-cli"}) {
+        for (const QString &name : QStringList{"loopwright", "loopwright-cli"}) {
             const Ran version = ran(at("bin/" + name), {"--version"});
             QCOMPARE(version.out, name + " " LOOPWRIGHT_VERSION "\n");
             QCOMPARE(version.status, 0);
