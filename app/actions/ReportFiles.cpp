@@ -84,7 +84,8 @@ std::vector<double> drawnLengths(const Report &report)
 BarPicture barsOf(const Report &report)
 {
     const ReportColumn &drawn = drawnColumn(report.what());
-    BarPicture picture{report.title(), report.sum.english(), {}, report.query.per == ReportPer::Month};
+    BarPicture picture{
+        report.title(), report.sum.english(), {}, report.query.per == ReportPer::Month};
     std::vector<double> amounts;
     for (const ReportRow &row : report.rows) {
         const QString detail =

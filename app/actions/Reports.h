@@ -4,6 +4,7 @@
 
 #include "app/actions/Records.h"
 #include "core/acceptance/ReportQuery.h"
+#include "core/base/Text.h"
 #include "db/ReportStore.h"
 
 #include <QJsonObject>

@@ -6,6 +6,13 @@ namespace loopwright {
 
 namespace {
 
+/// "B1 …" keeps its capital.
+QString continuing(const QString &sentence)
+{
+    return sentence.size() > 1 && sentence[1].isLower() ? sentence[0].toLower() + sentence.mid(1)
+                                                        : sentence;
+}
+
 /// Fills %1 to %9 and %n in one pass.
 QString filled(const QString &source, const QStringList &values, std::optional<qint64> count)
 {
@@ -115,7 +122,7 @@ bool Text::contains(const Text &sentence) const
 QString Text::shown(const Part &part, const Catalogue &catalogue)
 {
     if (!part.source)
-        return part.verbatim;
+        return part.continues && !catalogue ? continuing(part.verbatim) : part.verbatim;
     QStringList values;
     for (const Argument &argument : part.arguments) {
         const QString *plain = std::get_if<QString>(&argument);
@@ -124,10 +131,8 @@ QString Text::shown(const Part &part, const Catalogue &catalogue)
     const char *english = part.one && part.count == 1 ? part.one : part.source;
     if (catalogue)
         return filled(catalogue(part.source, part.count), values, part.count);
-    QString text = filled(QString::fromUtf8(english), values, part.count);
-    if (part.continues && text.size() > 1 && text[1].isLower())
-        text[0] = text[0].toLower();
-    return text;
+    const QString text = filled(QString::fromUtf8(english), values, part.count);
+    return part.continues ? continuing(text) : text;
 }
 
 QString Text::in(const Catalogue &catalogue) const
