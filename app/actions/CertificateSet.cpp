@@ -3,6 +3,7 @@
 #include "app/actions/Acting.h"
 #include "app/actions/CertificateSetCover.h"
 #include "app/actions/OutFile.h"
+#include "app/actions/VerifyCertificate.h"
 
 #include <QDir>
 #include <QRegularExpression>

@@ -2,6 +2,7 @@
 
 #include "app/actions/Acting.h"
 #include "app/actions/Issuing.h"
+#include "app/actions/VerifyCertificate.h"
 
 namespace loopwright {
 

@@ -7,7 +7,6 @@
 #include "app/actions/KeptHead.h"
 #include "app/actions/LimitSets.h"
 #include "app/actions/Register.h"
-#include "app/actions/VerifyCertificate.h"
 #include "core/certificate/CertificateNumber.h"
 #include "core/certificate/LineChange.h"
 #include "core/certificate/MakeCertificate.h"
@@ -340,14 +339,6 @@ void papersWritten(Records &records, const std::vector<const MadeIssue *> &issue
             return;
     // If it cannot be kept, who asks again is given the same paper once more instead of a copy.
     [[maybe_unused]] const auto kept = transaction->commitDraft();
-}
-
-void tellStanding(Records &records, IssuedCertificate &issued)
-{
-    if (!issued.copy)
-        return;
-    if (auto because = standsNoLonger(records, issued.number)) // it is issued, whatever fails now
-        issued.because = std::move(*because);
 }
 
 Error paperMissing(const QStringList &numbers, const Error &why)

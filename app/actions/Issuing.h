@@ -61,8 +61,6 @@ Result<void> commitIssues(Records &records, Transaction transaction,
                           const std::vector<const MadeIssue *> &issues);
 /// They are no longer due.
 void papersWritten(Records &records, const std::vector<const MadeIssue *> &issues);
-/// Of a copy: the line may have become another since.
-void tellStanding(Records &records, IssuedCertificate &issued);
 /// DiskTrouble: only the paper is missing.
 Error paperMissing(const QStringList &numbers, const Error &why);
 

@@ -250,6 +250,14 @@ Result<QString> standsNoLonger(Records &records, const QString &number)
     return check.stands.value_or(true) ? QString() : check.because;
 }
 
+void tellStanding(Records &records, IssuedCertificate &issued)
+{
+    if (!issued.copy)
+        return;
+    if (auto because = standsNoLonger(records, issued.number)) // it is issued, whatever fails now
+        issued.because = std::move(*because);
+}
+
 Result<CertificateCheck> verifyCertificateNumber(Records &records, const QString &number,
                                                  const QString &code)
 {

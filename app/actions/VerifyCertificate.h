@@ -3,6 +3,7 @@
 // whether what it says still holds (does it stand): two questions, and a true paper may stand no
 // longer.
 
+#include "app/actions/IssuedCertificate.h"
 #include "app/actions/Troubles.h"
 #include "core/certificate/CertificateClaims.h"
 #include "core/history/Event.h"
@@ -75,6 +76,8 @@ Result<CertificateCheck> verifyCertificateNumber(Records &records, const QString
 /// Why what a certificate of the records says holds no longer, in one sentence; empty: it stands,
 /// or nobody can tell.
 Result<QString> standsNoLonger(Records &records, const QString &number);
+/// Puts it into what was issued again: the line may have become another since.
+void tellStanding(Records &records, IssuedCertificate &issued);
 /// By public keys alone, without any records: whether it stands cannot be told.
 CertificateCheck verifyByKeys(const QByteArray &file, const std::vector<PublicKey> &keys);
 
