@@ -135,7 +135,10 @@ void readNanp(Reading &reading)
 
 QString withoutInsideZero(Reading &reading, const QString &country, const QString &digits)
 {
-    if (!digits.startsWith(u'0') || digits.size() < 2 || !dialsZeroInside(country))
+    // Behind the 0 stands another digit; a number with two is dialled, and kept, as it is (0066 in
+    // Japan).
+    if (!digits.startsWith(u'0') || digits.startsWith(u"00") || digits.size() < 2 ||
+        !dialsZeroInside(country))
         return digits;
     reading.note(
         "dn_trunk_zero",
@@ -196,7 +199,16 @@ void readOther(Reading &reading)
                 "The country is not known: type + and the country code, or the number is not "
                 "recognised where it is typed otherwise"));
     }
-    reading.check.number = {country, withoutInsideZero(reading, country, national)};
+    national = withoutInsideZero(reading, country, national);
+    if (country.size() + national.size() > longest) {
+        reading.refuse("dn_length",
+                       Text(QT_TRANSLATE_NOOP(
+                                "core", "%1 digits with the country code: a number has at most %2"))
+                           .arg(country.size() + national.size())
+                           .arg(longest));
+        return;
+    }
+    reading.check.number = {country, national};
 }
 
 // What stands in front of international numbers on the telephones of the variant's region.

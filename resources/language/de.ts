@@ -290,6 +290,10 @@
         <translation>Ziffernzahl %1, keine dokumentierte Form von %2: beim Anbieter bestätigen lassen%3</translation>
     </message>
     <message>
+        <source>%1 digits with the country code: a number has at most %2</source>
+        <translation>Ziffernzahl mit der Landeskennzahl %1: eine Rufnummer hat höchstens %2</translation>
+    </message>
+    <message>
         <source>%1 digits: a North American number has 10, the area code first</source>
         <translation>Ziffernzahl %1: eine nordamerikanische Rufnummer hat 10, die Vorwahl zuerst</translation>
     </message>
