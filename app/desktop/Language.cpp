@@ -115,8 +115,9 @@ QString localized(const Text &text)
     });
 }
 
-QString localizedWord(const QString &word)
+QString localizedWord(const QString &code)
 {
+    const QString word = QString(code).replace(u'_', u' ');
     if (!installed().own || word.isEmpty())
         return word;
     if (const QString said = found(word.toUtf8()); !said.isNull())

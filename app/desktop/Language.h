@@ -33,8 +33,8 @@ void speakBy(std::unique_ptr<QTranslator> catalogue);
 
 /// A sentence of core, in the language of the window.
 QString localized(const Text &text);
-/// A word that is made of a code, or comes as plain text from a table of core; as it is where no
-/// catalogue has it.
-QString localizedWord(const QString &word);
+/// A code ("power_utility") in words, or what comes as plain text from a table of core; as it is
+/// where no catalogue has it.
+QString localizedWord(const QString &code);
 
 } // namespace loopwright

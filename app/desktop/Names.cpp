@@ -1,6 +1,7 @@
 #include "app/desktop/Names.h"
 
 #include "app/desktop/Language.h"
+#include "core/identifiers/ProtocolVariant.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -77,6 +78,12 @@ QString kindName(LineKind kind)
                                  : QCoreApplication::translate("Names", "analog");
 }
 
+QString variantName(const QString &key)
+{
+    const ProtocolVariant *variant = findVariant(key);
+    return variant ? localizedWord(variant->name) : key;
+}
+
 QString officeName(const ServingOffice &office)
 {
     return office.name.isEmpty() ? office.key
@@ -127,8 +134,7 @@ QString planText(const ServiceOrder &order)
     QStringList parts;
     if (order.isOnHold())
         parts << QCoreApplication::translate("Names", "On hold, waits on %1: %2.")
-                     .arg(localizedWord(QString(order.waitingOn).replace(u'_', u' ')),
-                          order.waitingBecause);
+                     .arg(localizedWord(order.waitingOn), order.waitingBecause);
     const QString first = dayText(QDate::fromString(order.firstDueDate, Qt::ISODate));
     if (!first.isEmpty())
         parts << (order.dueBecause.isEmpty()

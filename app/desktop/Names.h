@@ -20,6 +20,8 @@ QString waitingOnName(const QString &word);
 QString statusName(OrderStatus status);
 /// "basic rate", "analog", within a sentence.
 QString kindName(LineKind kind);
+/// Of a variant's key: "National ISDN-2"; the key itself where none has it.
+QString variantName(const QString &key);
 /// "NORTH — North Street"
 QString officeName(const ServingOffice &office);
 /// "suitable", "not suitable", within a sentence.

@@ -20,6 +20,15 @@ constexpr const char *purpose =
 constexpr const char *fileHelp =
     "Records to open, a certificate to check (.pdf, .txt), or a file to import (.csv).";
 
+/// "en or de"
+QString languageCodes()
+{
+    QStringList codes;
+    for (const Language &each : languages())
+        codes << QString::fromLatin1(each.code);
+    return codes.join(QStringLiteral(" or "));
+}
+
 QList<QCommandLineOption> declared()
 {
     return {
@@ -31,7 +40,8 @@ QList<QCommandLineOption> declared()
         {"now", "Starts the clock at this time (ISO 8601 with offset), for late entry.", "time"},
         {"order", "Opens this job.", "number"},
         {"look", "light, dark or high_contrast.", "look"},
-        {"language", "en or de; otherwise as last chosen, otherwise as the system says.", "code"},
+        {"language", languageCodes() + "; otherwise as last chosen, otherwise as the system says.",
+         "code"},
         {"size", "Size of everything, 100 to 200 percent.", "percent"},
         {{"h", "help"}, "Shows this text."},
         {"version", "Shows the version."},
@@ -116,8 +126,9 @@ Result<StartOptions> StartOptions::read(const QStringList &arguments)
                        QStringLiteral("--look is one of %1.").arg(allWords<Look>().join(u", ")));
     options.language = parser.value(QStringLiteral("language"));
     if (!options.language.isEmpty() && !findLanguage(options.language))
-        return failure(ErrorCode::Usage,
-                       QStringLiteral("--language is en or de, not “%1”.").arg(options.language));
+        return failure(
+            ErrorCode::Usage,
+            QStringLiteral("--language is %1, not “%2”.").arg(languageCodes(), options.language));
     if (const QString text = parser.value(QStringLiteral("now")); !text.isEmpty()) {
         options.now = Moment::parse(text);
         if (!options.now)

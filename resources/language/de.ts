@@ -8136,12 +8136,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>gemessen an %1, der Auftrag gilt für %2</translation>
     </message>
     <message>
+        <source>met</source>
+        <translation>erfüllt</translation>
+    </message>
+    <message>
         <source>meter</source>
         <translation>Messgerät</translation>
     </message>
     <message>
         <source>min; at least %1</source>
         <translation>min; mindestens %1</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>fehlt</translation>
     </message>
     <message>
         <source>missing: %1</source>
@@ -8254,6 +8262,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>not known</source>
         <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>not met</source>
+        <translation>nicht erfüllt</translation>
     </message>
     <message>
         <source>not needed</source>

@@ -53,7 +53,7 @@ def read(path):
     return known
 
 
-def write(path, code, texts, known):
+def catalogue(code, texts, known):
     lines = ['<?xml version="1.0" encoding="utf-8"?>', "<!DOCTYPE TS>", f'<TS version="2.1" language="{code}" sourcelanguage="en">',
              "<context>", "    <name>loopwright</name>"]
     for (text, comment), counts in sorted(texts.items()):
@@ -104,7 +104,7 @@ def main():
         path = FOLDER / f"{code}.ts"
         known = read(path)
         if not said.check:
-            path.write_text(write(path, code, texts, known), encoding="utf-8")
+            path.write_text(catalogue(code, texts, known), encoding="utf-8")
             known = read(path)
         for fault in faults(texts, known):
             print(f"{path.name}: {fault}")

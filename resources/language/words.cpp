@@ -1,6 +1,6 @@
-// Never compiled: words of the window that are made of codes, or stand as plain text in the tables of
-// core, for update.py to find. localizedWord() looks them up; one that begins with a capital there is
-// found by its small letter too.
+// Never compiled: words of the window that are made of codes, or stand as plain text in the tables
+// of core, for update.py to find. localizedWord() looks them up; one that begins with a capital
+// there is found by its small letter too.
 #include <QtGlobal>
 
 constexpr const char *words[] = {
@@ -169,4 +169,7 @@ constexpr const char *words[] = {
     QT_TRANSLATE_NOOP("words", "excepted"),
     QT_TRANSLATE_NOOP("words", "not needed"),
     QT_TRANSLATE_NOOP("words", "limit"),
+    QT_TRANSLATE_NOOP("words", "met"),
+    QT_TRANSLATE_NOOP("words", "not met"),
+    QT_TRANSLATE_NOOP("words", "missing"),
 };

@@ -10,23 +10,11 @@
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignLine.h"
 #include "core/acceptance/JobLine.h"
-#include "core/identifiers/ProtocolVariant.h"
 
 #include <QHBoxLayout>
 #include <QResizeEvent>
 
 namespace loopwright {
-
-namespace {
-
-QString typeName(OrderType type)
-{
-    QString text = toText(type).replace(u'_', u' ');
-    text[0] = text[0].toUpper();
-    return localizedWord(text);
-}
-
-} // namespace
 
 JobHead::JobHead(JobSession &desk, QWidget *parent)
     : QFrame(parent)
@@ -86,7 +74,8 @@ void JobHead::showOrder()
 {
     const OrderView &view = m_desk.view();
     const ServiceOrder &order = view.order;
-    m_order->setText(tr("%1 · %2 · %3").arg(order.number, order.customer, typeName(order.type)));
+    m_order->setText(
+        tr("%1 · %2 · %3").arg(order.number, order.customer, eventName(toText(order.type))));
     m_where->setText(whereText());
     m_alsoHere->setText(alsoHereText(view));
     const OrderOutcome outcome = view.decision.outcome;
@@ -106,7 +95,6 @@ QString JobHead::whereText() const
 {
     const OrderView &view = m_desk.view();
     const ServiceOrder &order = view.order;
-    const ProtocolVariant *variant = findVariant(order.variant);
     QString due = tr("due %1").arg(dayText(order.dueDate));
     const QString late =
         dueWords(order.dueDate, m_desk.now().localDate(), view.stage == Stage::Done);
@@ -118,7 +106,7 @@ QString JobHead::whereText() const
                        due,
                        tr("circuit %1").arg(order.circuit),
                        view.office.name.isEmpty() ? order.office : view.office.name,
-                       variant ? localizedWord(variant->name) : order.variant}
+                       variantName(order.variant)}
         .join(QStringLiteral(" · "));
 }
 

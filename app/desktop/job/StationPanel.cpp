@@ -1,5 +1,6 @@
 #include "app/desktop/job/StationPanel.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/AttemptList.h"
 #include "app/desktop/job/FactText.h"
@@ -153,7 +154,7 @@ QString wordOf(const CriterionResult &criterion)
 {
     if (criterion.excepted && criterion.outcome != CriterionOutcome::Met)
         return StationPanel::tr("excepted");
-    return toText(criterion.outcome).replace(u'_', u' ');
+    return localizedWord(toText(criterion.outcome));
 }
 
 } // namespace loopwright

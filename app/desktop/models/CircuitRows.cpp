@@ -3,7 +3,6 @@
 #include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/models/EventRows.h"
-#include "core/identifiers/ProtocolVariant.h"
 
 namespace loopwright {
 
@@ -38,12 +37,11 @@ TextRow orderRow(const OrderView &view)
     for (const OrderedTerminal &terminal : order.terminals)
         if (!numbers.contains(terminal.dn))
             numbers << terminal.dn;
-    const ProtocolVariant *variant = findVariant(order.variant);
     const bool open = view.status == OrderStatus::Open;
     return {{order.number, eventName(toText(order.type)), dayText(order.dueDate),
              open ? eventName(toText(view.decision.outcome)) : eventName(toText(view.status)),
-             order.customer, order.premises, variant ? localizedWord(variant->name) : order.variant,
-             order.pair, numbers.join(QStringLiteral(", "))},
+             order.customer, order.premises, variantName(order.variant), order.pair,
+             numbers.join(QStringLiteral(", "))},
             Status::None,
             order.number,
             !open};

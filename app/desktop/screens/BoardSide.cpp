@@ -10,7 +10,6 @@
 #include "app/desktop/widgets/SignList.h"
 #include "core/acceptance/Referral.h"
 #include "core/base/PaperTime.h"
-#include "core/identifiers/ProtocolVariant.h"
 
 #include <algorithm>
 
@@ -33,8 +32,7 @@ QString referralText(const OrderView &view)
     if (referred->reference)
         parts.last() += BoardSide::tr(", reference %1").arg(*referred->reference);
     if (referred->waitingOn)
-        parts << BoardSide::tr("waits on %1")
-                     .arg(localizedWord(toText(*referred->waitingOn).replace(u'_', u' ')));
+        parts << BoardSide::tr("waits on %1").arg(localizedWord(toText(*referred->waitingOn)));
     parts << (referral->installer.isEmpty()
                   ? paperTime(referral->at)
                   : BoardSide::tr("%1 by %2")
@@ -45,10 +43,9 @@ QString referralText(const OrderView &view)
 
 QString whereText(const OrderView &view)
 {
-    const ProtocolVariant *variant = findVariant(view.order.variant);
     QStringList parts{BoardSide::tr("Circuit %1").arg(view.order.circuit),
                       view.office.name.isEmpty() ? view.order.office : view.office.name,
-                      variant ? localizedWord(variant->name) : view.order.variant,
+                      variantName(view.order.variant),
                       BoardSide::tr("due %1").arg(dayText(view.order.dueDate))};
     if (!view.order.installer.isEmpty())
         parts << markedNameOf(view.people, view.order.installer);

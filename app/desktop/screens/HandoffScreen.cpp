@@ -36,7 +36,7 @@ std::vector<KeyedOption> waitingOptions()
     std::vector<KeyedOption> options{{}};
     for (const auto &[word, code] : EnumCodes<WaitingOn>::table)
         options.push_back(
-            {{}, QString::fromLatin1(code), localizedWord(QString(code).replace(u'_', u' '))});
+            {{}, QString::fromLatin1(code), localizedWord(QString::fromLatin1(code))});
     return options;
 }
 

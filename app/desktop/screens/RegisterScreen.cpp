@@ -2,13 +2,11 @@
 
 #include "app/actions/LimitSets.h"
 #include "app/actions/Register.h"
-#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/TextTable.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/Table.h"
-#include "core/identifiers/ProtocolVariant.h"
 
 #include <QHBoxLayout>
 #include <QLocale>
@@ -162,9 +160,7 @@ void RegisterScreen::showOffices()
     std::vector<TextRow> rows;
     for (const ServingOffice &office : *known) {
         const auto lines = testLinesOf(records(), office.key);
-        const ProtocolVariant *variant = findVariant(office.protocolVariant);
-        rows.push_back({{office.key, office.name,
-                         variant ? localizedWord(variant->name) : office.protocolVariant,
+        rows.push_back({{office.key, office.name, variantName(office.protocolVariant),
                          lines ? testLinesText(*lines) : lines.error().text()},
                         Status::None,
                         office.key,

@@ -290,7 +290,7 @@ Deed holding(const DeedGround &ground)
     });
     deed.sentence = [](const QStringList &changed, const QJsonObject &values) {
         return said(QT_TRANSLATE_NOOP("RowDeed", "%1 on hold, waiting on %2."), changed)
-            .arg(values.value("waiting_on").toString().replace(u'_', u' '));
+            .arg(localizedWord(values.value("waiting_on").toString()));
     };
     return deed;
 }
@@ -337,7 +337,7 @@ Deed deskWork(const DeedGround &ground)
     };
     deed.sentence = [](const QStringList &changed, const QJsonObject &values) {
         return said(QT_TRANSLATE_NOOP("RowDeed", "%1: %2."), changed)
-            .arg(localizedWord(values.value("what").toString().replace(u'_', u' ')));
+            .arg(localizedWord(values.value("what").toString()));
     };
     return deed;
 }

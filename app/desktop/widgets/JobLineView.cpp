@@ -159,17 +159,17 @@ std::vector<QRectF> JobLineView::staggeredWords(QFont &font) const
         words.push_back(place.intersected(rect.adjusted(0, 0, 0, em(10))));
     }
     double tightest = 1;
-    for (std::size_t i = 0; i < m_line.size(); ++i)
-        for (const QString &word : localizedWord(m_line[i].name()).split(u' ') +
-                                       QStringList{localizedWord(m_line[i].word())}) {
-            QFont strong = font;
-            strong.setBold(m_line[i].next);
-            const double needed = QFontMetricsF(strong).horizontalAdvance(
-                i % 2 != 0 && word != localizedWord(m_line[i].word())
-                    ? localizedWord(m_line[i].name())
-                    : word);
+    for (std::size_t i = 0; i < m_line.size(); ++i) {
+        QFont strong = font;
+        strong.setBold(m_line[i].next);
+        // Above, a name stands on one line; below, one of two words on two.
+        const QString name = localizedWord(m_line[i].name());
+        const QStringList lines = i % 2 != 0 ? QStringList{name} : name.split(u' ');
+        for (const QString &text : lines + QStringList{localizedWord(m_line[i].word())}) {
+            const double needed = QFontMetricsF(strong).horizontalAdvance(text);
             tightest = std::min(tightest, words[i].width() / std::max(1.0, needed));
         }
+    }
     if (tightest < 1)
         font.setPixelSize(std::max(1, int(QFontInfo(font).pixelSize() * tightest)));
     return words;
