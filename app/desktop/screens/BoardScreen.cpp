@@ -147,6 +147,10 @@ void BoardScreen::findPage(int first)
                 emit said(found.error().text());
                 return;
             }
+            const int count = int(found->size());
+            const bool fewer = count < boardRowsAtOnce && first + count < m_model->rowCount();
+            if (fewer && m_actions->rows().size() > 1) // a row that goes must not be deselected
+                return read(true);
             m_model->put(first, *found);
             if (selectedOrder() != m_selected)
                 selectionChanged(); // what is selected was not here
@@ -232,6 +236,11 @@ void BoardScreen::showRows(const Result<std::vector<BoardRow>> &rows, const Boar
     }
     const bool known = again && m_model->rowCount() > 0;
     Selection before = known ? selection() : Selection();
+    // The page that is shown took the place of what was being read.
+    const auto awaited = std::exchange(m_awaited, {});
+    const bool all = known && awaited && !*awaited;
+    if (known && awaited && *awaited)
+        before.orders = **awaited;
     if (const int restored = std::exchange(m_top, 0); !known && restored > 0)
         before.topRow = restored;
     const bool full = int(rows->size()) == filter.limit; // others may follow
@@ -241,7 +250,10 @@ void BoardScreen::showRows(const Result<std::vector<BoardRow>> &rows, const Boar
                   full && again ? m_model->rowCount() : 0);
     showEmptiness();
     selectAgain(before);
-    if (wasRead && before.orders.size() > qsizetype(m_actions->rows().size()))
+    const bool lacks = before.orders.size() > qsizetype(m_actions->rows().size());
+    if (all)
+        readToSelect(std::nullopt);
+    else if (lacks && (wasRead || awaited))
         readToSelect(before.orders);
 }
 

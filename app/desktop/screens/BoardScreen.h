@@ -80,6 +80,7 @@ private:
     void showRows(const Result<std::vector<BoardRow>> &rows, const BoardFilter &filter, bool again);
     void showCounts(const Result<BoardCounts> &counts);
     void showEmptiness();
+    using Wanted = std::optional<QSet<QString>>; ///< orders to be selected; none: all
     /// What is selected and what is in view, by the numbers of the orders.
     struct Selection
     {
@@ -93,7 +94,7 @@ private:
     void selectOrders(const QSet<QString> &orders);
     std::pair<std::vector<int>, bool> selectedRows() const;
     void selectAll();
-    void readToSelect(const std::optional<QSet<QString>> &orders);
+    void readToSelect(const Wanted &orders);
     const BoardRow *known(int row) const;
     QItemSelection selectionOf(const std::vector<int> &rows) const;
     bool letGoOfRows();
@@ -114,7 +115,8 @@ private:
     BoardModel *m_model;
     QTimer m_typing; ///< runs until typing rests
     QString m_selected;
-    std::vector<BoardRow> m_first; ///< the first rows, where they were read to be selected
+    std::optional<Wanted> m_awaited; ///< while these are read to be selected
+    std::vector<BoardRow> m_first;   ///< the first rows, where they were read to be selected
     int m_mostSelected = 2000;
     QPersistentModelIndex m_menuAt;
     int m_sortColumn; ///< of the model

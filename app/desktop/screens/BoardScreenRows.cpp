@@ -81,13 +81,15 @@ void BoardScreen::selectAll()
 }
 
 /// Reads the first rows beside the window's thread and selects these orders of them, or all.
-void BoardScreen::readToSelect(const std::optional<QSet<QString>> &orders)
+void BoardScreen::readToSelect(const Wanted &orders)
 {
+    m_awaited.emplace(orders);
     BoardFilter filter = m_filter;
     filter.limit = m_mostSelected;
     m_finder.ask<std::vector<BoardRow>>(
         [filter](Records &records, const Progress &) { return boardRows(records, filter); },
         [this, orders](const Result<std::vector<BoardRow>> &found) {
+            m_awaited.reset();
             if (!found) {
                 emit said(found.error().text());
                 return;
