@@ -190,12 +190,12 @@ void JobLineView::paintWords(QPainter &painter, std::size_t i, const QRectF &pla
     QString name = localizedWord(state.name());
     if (i % 2 == 0)
         name.replace(u' ', u'\n');
-    painter.drawText(place, side | Qt::AlignTop, name);
+    painter.drawText(place, int(side | Qt::AlignTop), name);
     QRectF below = place;
     below.setTop(place.top() + QFontMetricsF(named).height() * double(name.count(u'\n') + 1));
     painter.setFont(font);
     painter.setPen(state.mark == StationMark::Failed ? style.bad : style.muted);
-    painter.drawText(below, side | Qt::AlignTop, localizedWord(state.word()));
+    painter.drawText(below, int(side | Qt::AlignTop), localizedWord(state.word()));
 }
 
 void JobLineView::mousePressEvent(QMouseEvent *event)
