@@ -46,8 +46,8 @@ QStringList cellsOf(const std::vector<ReportColumn> &columns, const QJsonObject 
     QStringList cells;
     for (const ReportColumn &column : columns) {
         const QString text = cellText(column, values);
-        const bool ours =
-            text == u"none" || QLatin1StringView(column.key) == QLatin1StringView("criterion");
+        const bool ours = column.form == ReportForm::Yes || text == u"none" ||
+                          QLatin1StringView(column.key) == QLatin1StringView("criterion");
         cells << (ours ? localizedWord(text) : text);
     }
     return cells;
