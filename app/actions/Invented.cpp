@@ -210,7 +210,11 @@ ServiceOrder Inventor::order(InventedLife life)
     order.b1 = bri ? Service::Voice | Service::Data : Services(Service::Voice);
     order.b2 = bri ? Services(Service::Data) : Services();
     const int pair = m_pairsOf[std::size_t(m_premises.office)]++;
-    order.pair = QString("%1-%2").arg(pair / pairsInCable + 1).arg(pair % pairsInCable + 1);
+    // Three digits, so that no two names read alike without what separates them ("11-23", "1-123"):
+    // a hazard is of every pair that may be meant.
+    order.pair = QString("%1-%2")
+                     .arg(pair / pairsInCable + 1)
+                     .arg(pair % pairsInCable + 1, 3, 10, QChar('0'));
     addTerminals(order);
     if (life == InventedLife::Open)
         plan(order);
