@@ -1,8 +1,13 @@
 #include "app/desktop/Language.h"
 
+#include "app/print/PaperLanguage.h"
+#include "core/base/Phrasebook.h"
+
 #include <QCoreApplication>
+#include <QFile>
 #include <QLibraryInfo>
 #include <QLocale>
+#include <QXmlStreamReader>
 
 #include <algorithm>
 #include <limits>
@@ -34,6 +39,7 @@ struct Installed
 {
     std::unique_ptr<QTranslator> own;
     std::unique_ptr<QTranslator> qt;
+    std::shared_ptr<const Phrasebook> phrases; ///< a paper that is being laid out may keep it
 };
 Installed &installed()
 {
@@ -46,6 +52,26 @@ QString found(const QByteArray &source, int count = -1)
 {
     const QTranslator *own = installed().own.get();
     return own ? own->translate(oneContext, source.constData(), nullptr, count) : QString();
+}
+
+QString translated(const char *source, std::optional<qint64> count)
+{
+    constexpr qint64 most = std::numeric_limits<int>::max();
+    const QString said = found(source, count ? int(std::min(*count, most)) : -1);
+    return said.isNull() ? QString::fromUtf8(source) : said;
+}
+
+/// The English sources: those of every catalogue are the same.
+QStringList sourceTexts()
+{
+    initLanguageResource();
+    QStringList sources;
+    QFile file(QStringLiteral(":/language/%1.ts").arg(QLatin1StringView(known[1].code)));
+    if (file.open(QIODevice::ReadOnly))
+        for (QXmlStreamReader reader(&file); !reader.atEnd();)
+            if (reader.readNextStartElement() && reader.name() == u"source")
+                sources << reader.readElementText();
+    return sources;
 }
 
 } // namespace
@@ -76,9 +102,17 @@ QString languageOfSystem()
 void speakBy(std::unique_ptr<QTranslator> catalogue)
 {
     installed() = {}; // a translator that goes takes itself away
+    setPaperLanguage({});
     installed().own = std::move(catalogue);
-    if (installed().own)
-        QCoreApplication::installTranslator(installed().own.get());
+    if (!installed().own)
+        return;
+    QCoreApplication::installTranslator(installed().own.get());
+    auto phrases = std::make_shared<const Phrasebook>(sourceTexts(), translated);
+    installed().phrases = phrases;
+    setPaperLanguage(
+        {installed().own->language(), [phrases](const QString &english, const QStringList &typed) {
+             return phrases->say(english, typed);
+         }});
 }
 
 void speak(const QString &code)
@@ -108,11 +142,7 @@ QString localized(const Text &text)
 {
     if (!installed().own)
         return text.english();
-    return text.in([](const char *source, std::optional<qint64> count) {
-        constexpr qint64 most = std::numeric_limits<int>::max();
-        const QString said = found(source, count ? int(std::min(*count, most)) : -1);
-        return said.isNull() ? QString::fromUtf8(source) : said;
-    });
+    return text.in(translated);
 }
 
 QString localizedWord(const QString &code)
@@ -122,11 +152,12 @@ QString localizedWord(const QString &code)
         return word;
     if (const QString said = found(word.toUtf8()); !said.isNull())
         return said;
-    QString said = found((word.front().toLower() + word.mid(1)).toUtf8());
-    if (said.isNull())
-        return word;
-    said.front() = said.front().toUpper();
-    return said;
+    return installed().phrases->say(word);
+}
+
+QString localizedSentence(const QString &english)
+{
+    return installed().phrases ? installed().phrases->say(english) : english;
 }
 
 } // namespace loopwright

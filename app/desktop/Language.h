@@ -2,7 +2,8 @@
 // The language of the window. Its texts stand in English in the source, and in one catalogue for
 // each further language (resources/language). A text reads the same wherever it stands, so the
 // catalogues have no contexts, and none can be wrong: what differs by place bears a comment there.
-// Stored sentences, messages of the actions, papers and the command line stay English.
+// Papers are put together in English, and said again when they are laid out (PaperLanguage.h); so
+// is a stored sentence that is shown. Messages of the actions and the command line stay English.
 
 #include "core/base/Text.h"
 
@@ -36,5 +37,8 @@ QString localized(const Text &text);
 /// A code ("power_utility") in words, or what comes as plain text from a table of core; as it is
 /// where no catalogue has it.
 QString localizedWord(const QString &code);
+/// A sentence that was stored in English, or comes as plain text: read by the catalogue's sources
+/// (core/base/Phrasebook.h). What is no text of the program stays as it is.
+QString localizedSentence(const QString &english);
 
 } // namespace loopwright

@@ -66,7 +66,7 @@ void paintBars(QPainter &painter, const QRectF &rect, const BarPicture &picture,
     if (picture.bars.empty()) {
         painter.setPen(style.muted);
         painter.drawText(QRectF(rect.left(), y, rect.width(), line), Qt::AlignLeft,
-                         "Nothing to draw.");
+                         style.say("Nothing to draw."));
     }
     for (const Bar &bar : picture.bars) {
         painter.setPen(style.text);

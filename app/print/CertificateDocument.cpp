@@ -1,6 +1,7 @@
 #include "app/print/CertificateDocument.h"
 
 #include "app/print/CertificateResults.h"
+#include "app/print/PaperLanguage.h"
 #include "app/print/PdfFile.h"
 #include "app/print/QrCode.h"
 #include "app/print/SettingsDocument.h"
@@ -253,6 +254,10 @@ Blocks howToCheck(const CertificateContent &content, const IssueMark &mark)
                       .arg(content.number, shortCode(content.digest())),
                   Tone::Muted, mm(0.6)},
         Paragraph{content.digest(), Tone::Muted}};
+    if (paperLanguage().say)
+        blocks.push_back(Paragraph{"The record of this certificate is in English, and counts; this "
+                                   "is the same in another language.",
+                                   Tone::Muted});
     if (!mark.proof)
         return blocks;
     for (const PublicKey &station : mark.proof->stations)
@@ -265,11 +270,37 @@ Blocks howToCheck(const CertificateContent &content, const IssueMark &mark)
     return blocks;
 }
 
+/// What people typed, and names and keys of the register.
+QStringList typedIn(const CertificateContent &content)
+{
+    QStringList typed{content.customer,
+                      content.premises,
+                      content.contact,
+                      content.circuit,
+                      content.office,
+                      content.order,
+                      content.issuer.name,
+                      content.issuer.address,
+                      content.issuer.telephone,
+                      content.call.telephone,
+                      content.installers.join(", ")};
+    typed << content.installers << content.premises.split(", ");
+    for (const CertificateInstrument &instrument : content.instruments)
+        typed << instrument.key << instrument.kind << instrument.serial;
+    for (const Signature &signature : content.signatures)
+        typed << signature.name;
+    for (const CertificateCriterion &criterion : content.criteria)
+        if (criterion.excepted)
+            typed << criterion.excepted->by;
+    return typed;
+}
+
 } // namespace
 
 Document certificateDocument(const CertificateContent &content, const IssueMark &mark, Paper paper)
 {
     Document document;
+    document.typed = typedIn(content);
     document.title = isPreview(content) ? notIssued : "Certificate " + content.number;
     document.continued = isPreview(content)
                              ? notIssued
@@ -336,7 +367,7 @@ Result<CertificatePaper> certificatePaper(const CertificateContent &content, con
     PdfInfo info{"Certificate " + content.number,
                  QString("Circuit %1, order %2").arg(content.circuit, content.order),
                  mark.issuedAt,
-                 "en",
+                 paperLanguage().code,
                  {{"record.json", content.record(), "application/json"}}};
     info.author = content.issuer.name;
     if (mark.proof) {

@@ -86,6 +86,7 @@ Blocks coverLineBlocks(const CoverLine &line)
 Document coverDocument(const CoverContent &content)
 {
     Document document;
+    document.typed = QStringList{content.customer, content.premises} + content.premises.split(", ");
     document.title = "Cover, " + content.premises;
     document.continued = "Lines at one premises, continued";
     document.foot = "A list of the set; it is no certificate";

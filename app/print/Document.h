@@ -159,6 +159,7 @@ struct Document
     QString foot = {};      ///< on every page, beside "Page n of m"
     QString end = {};       ///< on the last page, beside the foot
     bool folds = false;     ///< no table row lies on a fold of the letter
+    QStringList typed = {}; ///< by people: stays as it is in every language
 };
 
 /// A heading with what belongs to it.
@@ -170,6 +171,7 @@ Blocks paragraphs(const QStringList &texts, Tone role = Tone::Body);
 /// Every text of the document, to be read or changed.
 void eachText(Document &document, const std::function<void(QString &)> &visit);
 
-Sheet layOut(const Document &document, Paper paper);
+/// In the language of papers (PaperLanguage.h).
+Sheet layOut(const Document &english, Paper paper);
 
 } // namespace loopwright::doc

@@ -6,6 +6,7 @@
 
 #include "app/print/Document.h"
 #include "app/print/JobLinePainter.h"
+#include "app/print/PaperLanguage.h"
 
 #include <QPainterPath>
 
@@ -112,6 +113,7 @@ private:
     void mark(double x, double size, const std::optional<StationState> &state);
     std::vector<Cell> cellsOf(const Table &table, const std::vector<Words> &words) const;
     void drawHead(const Table &table);
+    Table withRoomForWords(Table table) const;
     double heightOf(const Table &table, const TableRow &row) const;
     /// Of the row and all that stay on its page.
     double heightOfGroup(const Table &table, std::size_t first) const;
@@ -182,8 +184,39 @@ double Layout::heightOfGroup(const Table &table, std::size_t first) const
     return height;
 }
 
-void Layout::operator()(const Table &part)
+/// A column that is too narrow for one of its words takes what it lacks from the widest.
+Table Layout::withRoomForWords(Table table) const
 {
+    const double whole = m_sheet.width() - table.markWidth;
+    std::vector<double> least(table.shares.size());
+    const auto note = [&](const std::vector<Words> &words) {
+        std::size_t column = 0;
+        for (const Words &each : words) {
+            if (each.span == 1 && column < least.size())
+                for (const QString &word : each.text.split(u' '))
+                    least[column] =
+                        std::max(least[column], SheetBuilder::textWidth(word, styleOf(each.role)));
+            column += std::size_t(each.span);
+        }
+    };
+    note(table.head);
+    for (const TableRow &row : table.rows)
+        note(row.cells);
+    for (std::size_t i = 0; i < least.size(); ++i) {
+        const auto widest = std::ranges::max_element(table.shares);
+        const double lacks =
+            std::min((least[i] + columnGap + 1) / whole - table.shares[i], *widest * 0.25);
+        if (lacks <= 0 || widest == table.shares.begin() + std::ptrdiff_t(i))
+            continue;
+        *widest -= lacks;
+        table.shares[i] += lacks;
+    }
+    return table;
+}
+
+void Layout::operator()(const Table &given)
+{
+    const Table part = withRoomForWords(given);
     Blocks heading;
     if (!part.heading.isEmpty())
         heading = {Gap{mm(2.5)}, Paragraph{part.heading, Tone::Heading, mm(1)}};
@@ -220,18 +253,22 @@ void Layout::operator()(const Table &part)
 void Layout::operator()(const Facts &part)
 {
     std::vector<CertificateLine> lines;
+    double label = part.label; // wider where a language has longer words
     for (const CertificateLine &line : part.lines)
-        if (!line.value.isEmpty())
+        if (!line.value.isEmpty()) {
             lines.push_back(line);
+            label =
+                std::max(label, SheetBuilder::textWidth(line.name, styleOf(Tone::Muted)) + mm(3));
+        }
     const double width = (m_sheet.width() - (part.across - 1) * mm(6)) / part.across;
     for (std::size_t i = 0; i < lines.size(); i += std::size_t(part.across)) {
         std::vector<Cell> cells;
         for (std::size_t k = 0; k < std::size_t(part.across) && i + k < lines.size(); ++k) {
             const double x = m_sheet.left() + double(k) * (width + mm(6));
             cells.push_back(
-                {x, part.label - mm(2), lines[i + k].name, styleOf(Tone::Muted), Align::Left});
-            cells.push_back({x + part.label, width - part.label, lines[i + k].value,
-                             styleOf(part.role), Align::Left});
+                {x, label - mm(2), lines[i + k].name, styleOf(Tone::Muted), Align::Left});
+            cells.push_back(
+                {x + label, width - label, lines[i + k].value, styleOf(part.role), Align::Left});
         }
         m_sheet.ensure(SheetBuilder::rowHeight(cells) + mm(1.2));
         if (part.rules) {
@@ -396,8 +433,10 @@ std::vector<double> foldsOf(Paper paper)
 
 } // namespace
 
-Sheet layOut(const Document &document, Paper paper)
+Sheet layOut(const Document &english, Paper paper)
 {
+    Document document = english;
+    eachText(document, [&english](QString &text) { text = onPaper(text, english.typed); });
     SheetBuilder sheet(paper, document.title);
     if (!document.continued.isEmpty())
         sheet.setOnNewPage([continued = document.continued](SheetBuilder &next) {

@@ -157,6 +157,12 @@ QString headline(const Handoff &handoff)
 Sheet handoffPage(const Handoff &handoff, Paper paper)
 {
     Document document;
+    document.typed = {handoff.order,   handoff.customer,  handoff.contact, handoff.premises,
+                      handoff.circuit, handoff.office,    handoff.pair,    handoff.access,
+                      handoff.trouble, handoff.recordedBy};
+    if (handoff.referred)
+        document.typed << handoff.referred->to << handoff.referred->reference
+                       << handoff.referred->by;
     document.title = "Handoff " + handoff.order;
     document.continued = QString("Handoff of order %1, continued").arg(handoff.order);
     document.foot =

@@ -34,7 +34,7 @@ public:
     {
         m_small = style.font;
         m_small.setPixelSize(std::max(1, int(style.font.pixelSize() * 0.9)));
-        const double ends = m_metrics.horizontalAdvance("Premises") * 1.25;
+        const double ends = m_metrics.horizontalAdvance(m_style.say("Premises")) * 1.25;
         m_left = rect.left() + ends;
         m_right = rect.right() - ends;
         m_bottom = rect.bottom();
@@ -97,8 +97,8 @@ private:
                                         QPointF(house + r, m_y - 1.3 * r),
                                         QPointF(house + 2 * r, m_y - 0.3 * r),
                                         QPointF(house + 2 * r, m_y + r)});
-        centred(m_left - 1.4 * r, m_y - em() * 1.1, "Office", m_style.muted, m_small);
-        centred(house + r, m_y - em() * 1.1, "Premises", m_style.muted, m_small);
+        centred(m_left - 1.4 * r, m_y - em() * 1.1, m_style.say("Office"), m_style.muted, m_small);
+        centred(house + r, m_y - em() * 1.1, m_style.say("Premises"), m_style.muted, m_small);
     }
 
     void paintSection(const LoopElement &element, double feet) const
@@ -152,7 +152,7 @@ private:
         const bool backwards = x + length > m_right + em();
         const double end = backwards ? std::max(x - length, m_left - em()) : x + length;
         const QString text =
-            QString("tap of %1, %2").arg(element.wire.text(), element.length.text());
+            m_style.say(QString("tap of %1, %2").arg(element.wire.text(), element.length.text()));
         const double width = QFontMetricsF(m_small).horizontalAdvance(text);
         const bool textLeft = backwards || x + em() * 0.4 + width > m_right + em() * 2;
         const double textX = textLeft ? x - em() * 0.4 - width : x + em() * 0.4;

@@ -104,7 +104,7 @@ private:
         }
         m_painter.setPen(m_style.muted);
         m_painter.drawText(QPointF(m_plot.left(), m_plot.top() - em() * 0.45),
-                           "insertion loss in dB");
+                           m_style.say("insertion loss in dB"));
     }
 
     /// The limit holds at one frequency alone: a gate above it, hatched where the loss must not be.
@@ -116,7 +116,7 @@ private:
         hatch(m_painter, gate, m_style, em());
         m_painter.setPen(QPen(m_style.bad, em() * 0.14));
         m_painter.drawLine(gate.bottomLeft(), gate.bottomRight());
-        const QString text = "limit " + dbText(m_data.limitDb);
+        const QString text = m_style.say("limit " + dbText(m_data.limitDb));
         // The curve rises: a loss above the limit crosses the limit's level left of the gate.
         const double x0 = m_data.pointDb > m_data.limitDb
                               ? gate.right() + em() * 0.4
@@ -168,14 +168,15 @@ private:
                                             at + QPointF(0, r), at + QPointF(-r, 0)});
             const bool near = std::abs(at.x() - xOf(m_data.pointHz)) < em() * 3;
             const QPointF anchor = near ? QPointF(xOf(m_data.pointHz), yOf(m_data.pointDb)) : at;
-            label(anchor, near ? line++ : 0, "measured " + dbText(point.y()), m_style.text);
+            label(anchor, near ? line++ : 0, m_style.say("measured " + dbText(point.y())),
+                  m_style.text);
         }
     }
 
     void paintPoint() const
     {
         const QPointF at(xOf(m_data.pointHz), yOf(m_data.pointDb));
-        const QString text = "predicted " + dbText(m_data.pointDb);
+        const QString text = m_style.say("predicted " + dbText(m_data.pointDb));
         if (m_data.pointDb > m_data.limitDb) // left of the curve, above it; its right is taken
             label(at - QPointF(m_metrics.horizontalAdvance(text) + em() * 1.8, em() * 2.2), 0, text,
                   m_style.accent);

@@ -8,6 +8,7 @@
 // (/AFRelationship /Data). What is not: tags. Qt 6.4 writes no structure tree, so a screen reader
 // is led by the order of the text alone, and the file claims neither PDF/UA nor PDF/A.
 
+#include "app/print/PaperLanguage.h"
 #include "app/print/Sheet.h"
 #include "core/base/Moment.h"
 
@@ -25,7 +26,7 @@ struct PdfInfo
     QString title;
     QString subject = {};
     Moment created;
-    QString language = "en"; ///< BCP 47
+    QString language = paperLanguage().code;
     std::vector<PdfAttachment> attachments = {};
     QString author = {};
 };

@@ -1,6 +1,7 @@
 #include "app/print/PictureStyle.h"
 
 #include "app/print/Fonts.h"
+#include "app/print/PaperLanguage.h"
 
 #include <QFontMetricsF>
 #include <QPainter>
@@ -12,9 +13,11 @@ namespace loopwright {
 
 PictureStyle paperStyle(int size)
 {
-    return {QColor(0xff, 0xff, 0xff), QColor(0x1b, 0x21, 0x27), QColor(0x5a, 0x65, 0x6f),
-            QColor(0xc6, 0xcd, 0xd3), QColor(0x12, 0x54, 0x5c), QColor(0x12, 0x54, 0x5c),
-            QColor(0x9a, 0x24, 0x24), QColor(0x8a, 0x5a, 0x00), printFont(Face::Text, size)};
+    return {QColor(0xff, 0xff, 0xff),    QColor(0x1b, 0x21, 0x27),
+            QColor(0x5a, 0x65, 0x6f),    QColor(0xc6, 0xcd, 0xd3),
+            QColor(0x12, 0x54, 0x5c),    QColor(0x12, 0x54, 0x5c),
+            QColor(0x9a, 0x24, 0x24),    QColor(0x8a, 0x5a, 0x00),
+            printFont(Face::Text, size), [](const QString &text) { return onPaper(text); }};
 }
 
 void hatch(QPainter &painter, const QRectF &area, const PictureStyle &style, double em)

@@ -166,8 +166,8 @@ private:
         m_painter.drawLine(QPointF(m_plot.left(), yOf(severe)), QPointF(m_end, yOf(severe)));
         m_painter.setPen(m_style.muted);
         m_painter.drawText(QPointF(m_plot.left(), m_plot.top() - em() * 0.35),
-                           "bit errors in a second");
-        const QString note = QString("severely errored from %1").arg(severe);
+                           m_style.say("bit errors in a second"));
+        const QString note = m_style.say(QString("severely errored from %1").arg(severe));
         m_painter.drawText(
             QPointF(m_plot.right() - m_metrics.horizontalAdvance(note), m_plot.top() - em() * 0.35),
             note);
@@ -273,7 +273,7 @@ private:
         m_painter.drawLine(area.topRight(), area.bottomRight());
         m_painter.setPen(m_style.text);
         m_painter.setFont(m_style.font);
-        for (const QString &word : {QStringLiteral("not watched"), QStringLiteral("?")})
+        for (const QString &word : {m_style.say("not watched"), QStringLiteral("?")})
             if (m_metrics.horizontalAdvance(word) < area.width()) {
                 m_painter.drawText(area, Qt::AlignCenter, word);
                 break;
@@ -361,7 +361,7 @@ private:
         const std::vector<LegendEntry> shown = legend();
         double total = 0;
         for (const LegendEntry &entry : shown)
-            total += em() * 2.6 + m_metrics.horizontalAdvance(QLatin1StringView(entry.text));
+            total += em() * 2.6 + m_metrics.horizontalAdvance(m_style.say(entry.text));
         const double shrink = std::min(1.0, m_plot.width() / total);
         QFont font = m_style.font;
         font.setPixelSize(std::max(1, int(font.pixelSize() * shrink)));
@@ -370,7 +370,7 @@ private:
         double x = m_plot.left();
         const double base = m_plot.bottom() + em() * 2.95;
         for (const LegendEntry &entry : shown) {
-            const QString text = QString::fromLatin1(entry.text);
+            const QString text = m_style.say(entry.text);
             (this->*entry.sign)(QRectF(x, base - size * 0.85, size * 0.9, size * 0.9));
             m_painter.setPen(m_style.muted);
             m_painter.setFont(font);

@@ -1,5 +1,7 @@
 #include "app/print/SheetBuilder.h"
 
+#include "app/print/PaperLanguage.h"
+
 #include <QFontMetricsF>
 #include <QTextLayout>
 
@@ -186,7 +188,7 @@ Sheet SheetBuilder::finish(const QString &foot, const QString &end, const TextSt
     const double baseline = m_size.height() - m_margins.bottom + mm(8);
     const double left = m_margins.left, right = m_size.width() - m_margins.right;
     for (std::size_t i = 0; i < count; ++i) {
-        const QString page = QString("Page %1 of %2").arg(i + 1).arg(count);
+        const QString page = onPaper(QString("Page %1 of %2").arg(i + 1).arg(count));
         QStringList words{foot, i + 1 == count ? end : QString()};
         words.removeAll(QString());
         const QString text = words.join("  ·  ");

@@ -121,6 +121,7 @@ Blocks issuerBlocks(const Issuer &issuer)
 Document settingsCard(const CardContent &card)
 {
     Document document;
+    document.typed = {card.circuit, card.order, card.customer, card.premises, card.office};
     document.title = "Settings " + card.circuit;
     document.continued = "Settings for your equipment, continued";
     document.foot = "Keep this card with the terminal equipment.";
@@ -152,6 +153,10 @@ Document dayList(const QString &installer, QDate day, const std::vector<DayJob> 
     for (const DayJob &job : jobs)
         (job.needsVisit ? visits : paper).push_back(job);
     Document document;
+    document.typed << installer;
+    for (const DayJob &job : jobs)
+        document.typed << job.customer << job.premises << job.contact << job.accessNotes << job.crew
+                       << job.terminalLocation << job.trouble << job.remarks << job.office;
     document.title = "Jobs of " + paperDay(day);
     document.continued = document.title + ", continued";
     document.foot = "For installers; not for customers.";
@@ -189,6 +194,7 @@ Document dayList(const QString &installer, QDate day, const std::vector<DayJob> 
 Document leaveBehindDocument(const LeaveBehindSlip &slip)
 {
     Document document = emptySlip("Your line, order " + slip.order, "This is no certificate.");
+    document.typed = {slip.customer, slip.premises, slip.circuit, slip.order, slip.symptom};
     Blocks &blocks = document.blocks;
     append(blocks, {Paragraph{slip.symptom.isEmpty() ? "Your line is not ready yet"
                                                      : "Your line is not repaired yet",
@@ -222,6 +228,7 @@ Document closeOutDocument(const CloseOutSlip &slip)
 {
     Document document =
         emptySlip("Close-out, order " + slip.order, "For the desk; not for customers.");
+    document.typed = {slip.customer, slip.premises, slip.circuit, slip.order, slip.office};
     Blocks &blocks = document.blocks;
     append(blocks, {Paragraph{"Close-out", Tone::Title, mm(2)},
                     Paragraph{"Completion number, to read back to the desk", Tone::Muted, mm(0.5)},

@@ -150,8 +150,96 @@
 %3</translation>
     </message>
     <message>
+        <source>%1 April %2</source>
+        <translation>%1. April %2</translation>
+    </message>
+    <message>
+        <source>%1 April to %2</source>
+        <translation>%1. April bis %2</translation>
+    </message>
+    <message>
+        <source>%1 August %2</source>
+        <translation>%1. August %2</translation>
+    </message>
+    <message>
+        <source>%1 August to %2</source>
+        <translation>%1. August bis %2</translation>
+    </message>
+    <message>
         <source>%1 Check first (%2): %3 Then: %4</source>
         <translation>%1 Zuerst prüfen (%2): %3 Danach: %4</translation>
+    </message>
+    <message>
+        <source>%1 December %2</source>
+        <translation>%1. Dezember %2</translation>
+    </message>
+    <message>
+        <source>%1 December to %2</source>
+        <translation>%1. Dezember bis %2</translation>
+    </message>
+    <message>
+        <source>%1 February %2</source>
+        <translation>%1. Februar %2</translation>
+    </message>
+    <message>
+        <source>%1 February to %2</source>
+        <translation>%1. Februar bis %2</translation>
+    </message>
+    <message>
+        <source>%1 January %2</source>
+        <translation>%1. Januar %2</translation>
+    </message>
+    <message>
+        <source>%1 January to %2</source>
+        <translation>%1. Januar bis %2</translation>
+    </message>
+    <message>
+        <source>%1 July %2</source>
+        <translation>%1. Juli %2</translation>
+    </message>
+    <message>
+        <source>%1 July to %2</source>
+        <translation>%1. Juli bis %2</translation>
+    </message>
+    <message>
+        <source>%1 June %2</source>
+        <translation>%1. Juni %2</translation>
+    </message>
+    <message>
+        <source>%1 June to %2</source>
+        <translation>%1. Juni bis %2</translation>
+    </message>
+    <message>
+        <source>%1 March %2</source>
+        <translation>%1. März %2</translation>
+    </message>
+    <message>
+        <source>%1 March to %2</source>
+        <translation>%1. März bis %2</translation>
+    </message>
+    <message>
+        <source>%1 May %2</source>
+        <translation>%1. Mai %2</translation>
+    </message>
+    <message>
+        <source>%1 May to %2</source>
+        <translation>%1. Mai bis %2</translation>
+    </message>
+    <message>
+        <source>%1 November %2</source>
+        <translation>%1. November %2</translation>
+    </message>
+    <message>
+        <source>%1 November to %2</source>
+        <translation>%1. November bis %2</translation>
+    </message>
+    <message>
+        <source>%1 October %2</source>
+        <translation>%1. Oktober %2</translation>
+    </message>
+    <message>
+        <source>%1 October to %2</source>
+        <translation>%1. Oktober bis %2</translation>
     </message>
     <message>
         <source>%1 Read %2 on this pair for order %3.</source>
@@ -170,6 +258,14 @@
         <translation>%1 SPIDs: ein Anschluss hat höchstens %2 Endgeräte</translation>
     </message>
     <message>
+        <source>%1 September %2</source>
+        <translation>%1. September %2</translation>
+    </message>
+    <message>
+        <source>%1 September to %2</source>
+        <translation>%1. September bis %2</translation>
+    </message>
+    <message>
         <source>%1 accepted, %2 of them on one visit%3; %4 needed none.</source>
         <translation>%1 abgenommen, %2 davon in einem Einsatz%3; ohne Einsatz: %4.</translation>
     </message>
@@ -182,8 +278,20 @@
         <translation>%1, obwohl die Vermittlungsstelle abgetrennt ist: Batterie einer anderen Leitung</translation>
     </message>
     <message>
+        <source>%1 and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
         <source>%1 and %2 more</source>
         <translation>%1 und %2 mehr</translation>
+    </message>
+    <message>
+        <source>%1 are met</source>
+        <translation>sind %1 erfüllt</translation>
+    </message>
+    <message>
+        <source>%1 are not</source>
+        <translation>%1 nicht</translation>
     </message>
     <message>
         <source>%1 assigned to %2</source>
@@ -198,8 +306,36 @@
         <translation>%1 (Schritt: %2)</translation>
     </message>
     <message>
+        <source>%1 at %2 kbit/s</source>
+        <translation>%1 mit %2 kbit/s</translation>
+    </message>
+    <message>
+        <source>%1 billion</source>
+        <translation>%1 Milliarden</translation>
+    </message>
+    <message>
+        <source>%1 bit</source>
+        <translation>%1 Bit</translation>
+    </message>
+    <message>
+        <source>%1 bit error</source>
+        <translation>%1 Bitfehler</translation>
+    </message>
+    <message>
+        <source>%1 bit errors</source>
+        <translation>%1 Bitfehler</translation>
+    </message>
+    <message>
         <source>%1 bit errors cannot make %2 errored seconds.</source>
         <translation>%1 Bitfehler können nicht %2 fehlerhafte Sekunden ergeben.</translation>
+    </message>
+    <message>
+        <source>%1 bit errors in all</source>
+        <translation>zusammen %1 Bitfehler</translation>
+    </message>
+    <message>
+        <source>%1 bits</source>
+        <translation>%1 Bit</translation>
     </message>
     <message>
         <source>%1 by %2</source>
@@ -329,6 +465,18 @@
         <source>%1 does not lie in the range %2 of %3.</source>
         <translation>%1 liegt nicht im Nummernbereich %2 von %3.</translation>
     </message>
+    <message>
+        <source>%1 entries dated %2 were recorded on %3.</source>
+        <translation>%1 Einträge vom %2 wurden am %3 aufgenommen.</translation>
+    </message>
+    <message>
+        <source>%1 errored second</source>
+        <translation>%1 fehlerhafte Sekunde</translation>
+    </message>
+    <message>
+        <source>%1 errored seconds</source>
+        <translation>%1 fehlerhafte Sekunden</translation>
+    </message>
     <message numerus="yes">
         <source>%1 exceptions.</source>
         <translation><numerusform>%1 Ausnahme.</numerusform><numerusform>%1 Ausnahmen.</numerusform></translation>
@@ -350,6 +498,10 @@
         <translation>%1 vom nächsten Start an.</translation>
     </message>
     <message>
+        <source>%1 further runs were made</source>
+        <translation>%1 weitere Messläufe wurden gemacht</translation>
+    </message>
+    <message>
         <source>%1 has a cause list of its own, with other meanings</source>
         <translation>%1 hat eine eigene Liste von Ursachenwerten mit anderen Bedeutungen</translation>
     </message>
@@ -368,6 +520,10 @@
     <message>
         <source>%1 hazards are open. Keep away from those pairs until they are closed and a card reads clear.</source>
         <translation>%1 Gefahren sind offen. Von diesen Doppeladern fernbleiben, bis sie behoben sind und eine Karte keine Gefahr mehr zeigt.</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>%1 in %2: BER below %3 with %4 % confidence</source>
@@ -394,6 +550,10 @@
         <translation>%1 ist eine andere Art Zeitangabe als in den Zeilen davor</translation>
     </message>
     <message>
+        <source>%1 is down</source>
+        <translation>%1 ist nicht aktiv</translation>
+    </message>
+    <message>
         <source>%1 is down, cause %2 (%3): %4</source>
         <translation>%1 ist nicht aktiv, Ursache %2 (%3): %4</translation>
     </message>
@@ -414,6 +574,10 @@
         <translation>%1 ist im Gleichlauf.</translation>
     </message>
     <message>
+        <source>%1 is met</source>
+        <translation>ist %1 erfüllt</translation>
+    </message>
+    <message>
         <source>%1 is more than %2</source>
         <translation>%1 ist mehr als %2</translation>
     </message>
@@ -432,6 +596,10 @@
     <message>
         <source>%1 is no date: with strokes the month stands first (12/31/2026); or write 2026-12-31</source>
         <translation>%1 ist kein Datum: mit Schrägstrichen steht der Monat vorn (12/31/2026); oder 2026-12-31 schreiben</translation>
+    </message>
+    <message>
+        <source>%1 is not</source>
+        <translation>%1 nicht</translation>
     </message>
     <message>
         <source>%1 is not a number of bit errors</source>
@@ -470,6 +638,22 @@
         <translation>%1 ist aktiv, der TEI wurde nicht erfasst.</translation>
     </message>
     <message>
+        <source>%1 lines</source>
+        <translation>%1 Anschlüsse</translation>
+    </message>
+    <message>
+        <source>%1 lines, each with a certificate of its own.</source>
+        <translation>%1 Anschlüsse, jeder mit eigenem Zertifikat.</translation>
+    </message>
+    <message>
+        <source>%1 load coil</source>
+        <translation>%1 Pupinspule</translation>
+    </message>
+    <message>
+        <source>%1 load coils</source>
+        <translation>%1 Pupinspulen</translation>
+    </message>
+    <message>
         <source>%1 loops are in %2.</source>
         <translation>Anschlussleitungen: %1, gespeichert in %2.</translation>
     </message>
@@ -478,8 +662,28 @@
         <translation>Anschlussleitungen von %2: %1, davon %3 geeignet, %4 grenzwertig, %5 nicht geeignet.</translation>
     </message>
     <message>
+        <source>%1 loss of synchronisation</source>
+        <translation>%1 Synchronverlust</translation>
+    </message>
+    <message>
+        <source>%1 losses of synchronisation</source>
+        <translation>%1 Synchronverluste</translation>
+    </message>
+    <message>
         <source>%1 mA through %2 ohm take %3 V, more than the %4 V measured on-hook: one of the three readings is wrong, or the feed rises with the load.</source>
         <translation>%1 mA durch %2 Ohm brauchen %3 V, mehr als die bei aufgelegtem Hörer gemessenen %4 V: einer der drei Messwerte ist falsch, oder die Speisung steigt mit der Last.</translation>
+    </message>
+    <message>
+        <source>%1 measured</source>
+        <translation>%1 gemessen</translation>
+    </message>
+    <message>
+        <source>%1 million</source>
+        <translation>%1 Millionen</translation>
+    </message>
+    <message>
+        <source>%1 minutes at %2 kbit/s</source>
+        <translation>%1 Minuten mit %2 kbit/s</translation>
     </message>
     <message>
         <source>%1 more</source>
@@ -488,6 +692,10 @@
     <message>
         <source>%1 moved to %2.</source>
         <translation>%1 umterminiert auf %2.</translation>
+    </message>
+    <message>
+        <source>%1 no access</source>
+        <translation>%1 kein Zugang</translation>
     </message>
     <message>
         <source>%1 not accepted; a criterion is not met in %2%3.</source>
@@ -518,6 +726,10 @@
         <translation>%1 von %2 bleibt und zählt nicht: %3</translation>
     </message>
     <message>
+        <source>%1 of %2 lines have a certificate; for each other it is said why not.</source>
+        <translation>%1 von %2 Anschlüssen haben ein Zertifikat; bei jedem anderen steht, warum nicht.</translation>
+    </message>
+    <message>
         <source>%1 of %2 was made more than 30 days before the order was taken in.</source>
         <translation>%1 vom %2 ist mehr als 30 Tage älter als die Aufnahme des Auftrags.</translation>
     </message>
@@ -526,8 +738,24 @@
         <translation><numerusform>%1 von %n SPID angenommen</numerusform><numerusform>%1 von %n SPIDs angenommen</numerusform></translation>
     </message>
     <message>
+        <source>%1 of them failed</source>
+        <translation>%1 davon misslangen</translation>
+    </message>
+    <message>
         <source>%1 of them held</source>
         <translation>davon %1 zurückgehalten</translation>
+    </message>
+    <message>
+        <source>%1 of them struck out</source>
+        <translation>%1 davon gestrichen</translation>
+    </message>
+    <message>
+        <source>%1 of those met are near the limit</source>
+        <translation>%1 der erfüllten liegen nahe am Grenzwert</translation>
+    </message>
+    <message>
+        <source>%1 of those met is near the limit</source>
+        <translation>%1 der erfüllten liegt nahe am Grenzwert</translation>
     </message>
     <message>
         <source>%1 ohm measured</source>
@@ -550,6 +778,10 @@
         <translation><numerusform>%1 offener Auftrag ist</numerusform><numerusform>%1 offene Aufträge sind</numerusform></translation>
     </message>
     <message>
+        <source>%1 order that needs only paper.</source>
+        <translation>%1 Auftrag braucht nur Papier.</translation>
+    </message>
+    <message>
         <source>%1 orders</source>
         <translation>%1 Aufträge</translation>
     </message>
@@ -565,6 +797,10 @@
         <source>%1 orders selected</source>
         <translation>%1 Aufträge ausgewählt</translation>
     </message>
+    <message>
+        <source>%1 orders that need only paper.</source>
+        <translation>%1 Aufträge brauchen nur Papier.</translation>
+    </message>
     <message numerus="yes">
         <source>%1 orders were</source>
         <translation><numerusform>%1 Auftrag wurde</numerusform><numerusform>%1 Aufträge wurden</numerusform></translation>
@@ -572,6 +808,14 @@
     <message>
         <source>%1 orders: %2</source>
         <translation>%1 Aufträge: %2</translation>
+    </message>
+    <message>
+        <source>%1 page</source>
+        <translation>%1 Seite</translation>
+    </message>
+    <message>
+        <source>%1 pages</source>
+        <translation>%1 Seiten</translation>
     </message>
     <message>
         <source>%1 printed.</source>
@@ -614,8 +858,16 @@
         <translation>%1 Zeilen; die ersten %2 werden gezeigt, gezählt und gespeichert werden alle.</translation>
     </message>
     <message>
+        <source>%1 runs were made</source>
+        <translation>%1 Messläufe wurden gemacht</translation>
+    </message>
+    <message>
         <source>%1 runs were struck out. %2</source>
         <translation>%1 Messläufe wurden gestrichen. %2</translation>
+    </message>
+    <message>
+        <source>%1 s at %2 kbit/s</source>
+        <translation>%1 s mit %2 kbit/s</translation>
     </message>
     <message>
         <source>%1 s on %2 by %3: %4.</source>
@@ -638,8 +890,32 @@
         <translation>%1 Sekunden aus %2 übernommen.</translation>
     </message>
     <message>
+        <source>%1 seen</source>
+        <translation>%1 gesehen</translation>
+    </message>
+    <message>
         <source>%1 settings cards</source>
         <translation>%1 Einstellungskarten</translation>
+    </message>
+    <message>
+        <source>%1 severely errored or unavailable seconds</source>
+        <translation>%1 stark fehlerhafte oder nicht verfügbare Sekunden</translation>
+    </message>
+    <message>
+        <source>%1 severely errored second</source>
+        <translation>%1 stark fehlerhafte Sekunde</translation>
+    </message>
+    <message>
+        <source>%1 severely errored seconds</source>
+        <translation>%1 stark fehlerhafte Sekunden</translation>
+    </message>
+    <message>
+        <source>%1 slip</source>
+        <translation>%1 Schlupf</translation>
+    </message>
+    <message>
+        <source>%1 slips</source>
+        <translation>%1 Schlupfe</translation>
     </message>
     <message>
         <source>%1 taken in</source>
@@ -650,12 +926,24 @@
         <translation>%1 schon vorhanden</translation>
     </message>
     <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
         <source>%1 to be calibrated, %2 overdue.</source>
         <translation>%1 zu kalibrieren, %2 überfällig.</translation>
     </message>
     <message numerus="yes">
         <source>%1 troubles</source>
         <translation><numerusform>%1 Störung</numerusform><numerusform>%1 Störungen</numerusform></translation>
+    </message>
+    <message>
+        <source>%1 unavailable second</source>
+        <translation>%1 nicht verfügbare Sekunde</translation>
+    </message>
+    <message>
+        <source>%1 unavailable seconds</source>
+        <translation>%1 nicht verfügbare Sekunden</translation>
     </message>
     <message>
         <source>%1 voltage, %2</source>
@@ -678,12 +966,24 @@
         <translation>%1 wurde nicht erfasst.</translation>
     </message>
     <message>
+        <source>%1 was not shown</source>
+        <translation>%1 nicht gezeigt</translation>
+    </message>
+    <message>
         <source>%1 was recorded without an instrument.</source>
         <translation>Ohne Messgerät erfasst: %1.</translation>
     </message>
     <message>
+        <source>%1 were not shown</source>
+        <translation>%1 nicht gezeigt</translation>
+    </message>
+    <message>
         <source>%1 where %2 are the most</source>
         <translation>%1, zulässig höchstens %2</translation>
+    </message>
+    <message>
+        <source>%1 where none is allowed</source>
+        <translation>%1, wo keiner erlaubt ist</translation>
     </message>
     <message>
         <source>%1 works</source>
@@ -758,8 +1058,16 @@
         <translation>%1, Beginn an der Vermittlungsstelle</translation>
     </message>
     <message>
+        <source>%1, by %2</source>
+        <translation>%1, durch %2</translation>
+    </message>
+    <message>
         <source>%1, changed</source>
         <translation>%1, geändert</translation>
+    </message>
+    <message>
+        <source>%1, continued</source>
+        <translation>%1, Fortsetzung</translation>
     </message>
     <message>
         <source>%1, downwards</source>
@@ -784,6 +1092,26 @@
     <message>
         <source>%1, order %2: %3 %4</source>
         <translation>%1, Auftrag %2: %3 %4</translation>
+    </message>
+    <message>
+        <source>%1, ring to ground</source>
+        <translation>%1, b gegen Erde</translation>
+    </message>
+    <message>
+        <source>%1, shown by calls</source>
+        <translation>%1, gezeigt durch Rufe</translation>
+    </message>
+    <message>
+        <source>%1, shown by calls and a run at %2 kbit/s</source>
+        <translation>%1, gezeigt durch Rufe und einen Messlauf mit %2 kbit/s</translation>
+    </message>
+    <message>
+        <source>%1, tip to ground</source>
+        <translation>%1, a gegen Erde</translation>
+    </message>
+    <message>
+        <source>%1, tip to ring</source>
+        <translation>%1, a gegen b</translation>
     </message>
     <message>
         <source>%1, upwards</source>
@@ -812,6 +1140,14 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 line to visit, %3</source>
+        <translation>%1: %2 Anschluss zu besuchen, %3</translation>
+    </message>
+    <message>
+        <source>%1: %2 lines to visit, %3</source>
+        <translation>%1: %2 Anschlüsse zu besuchen, %3</translation>
     </message>
     <message>
         <source>%1: %2 or more on this pair is a trouble to clear, not a hazard</source>
@@ -1146,6 +1482,10 @@
         <translation>1 Zeile</translation>
     </message>
     <message>
+        <source>1 run was made</source>
+        <translation>1 Messlauf wurde gemacht</translation>
+    </message>
+    <message>
         <source>1 settings card</source>
         <translation>1 Einstellungskarte</translation>
     </message>
@@ -1210,6 +1550,14 @@
         <translation>Ein Anruf kam nicht zustande.</translation>
     </message>
     <message>
+        <source>A call from one channel of this line to the other</source>
+        <translation>Ein Ruf von einem Kanal dieses Anschlusses zum anderen</translation>
+    </message>
+    <message>
+        <source>A call from one channel of this line to the other covers this loop and its serving switch only.</source>
+        <translation>Ein Ruf von einem Kanal dieses Anschlusses zum anderen erfasst nur diese Anschlussleitung und ihre Vermittlungsstelle.</translation>
+    </message>
+    <message>
         <source>A call to the far end covers the whole path of the call.</source>
         <translation>Ein Anruf zur Gegenstelle erfasst den ganzen Weg der Verbindung.</translation>
     </message>
@@ -1230,6 +1578,10 @@
         <translation>Eine reine Änderung der Rufnummern braucht nur dann eine Karte, wenn jemand hinfährt.</translation>
     </message>
     <message>
+        <source>A closing was recorded that does not count: contact with power is closed by a registered supervisor, or with the utility's reference.</source>
+        <translation>Ein Abschluss ist eingetragen, der nicht zählt: Berührung mit Starkstrom schließt eine eingetragene Aufsicht ab, oder das Zeichen des Elektrizitätswerks.</translation>
+    </message>
+    <message>
         <source>A contact with power is closed by a registered supervisor, or with the utility's reference: neither stands with what was said.</source>
         <translation>Ein Kontakt mit Starkstrom gilt durch eine Aufsicht aus dem Register oder mit der Referenz des Energieversorgers als behoben: beides fehlt in der Angabe.</translation>
     </message>
@@ -1244,6 +1596,14 @@
     <message>
         <source>A cross with another pair or with power.</source>
         <translation>Eine Berührung mit einer anderen Doppelader oder mit Starkstrom.</translation>
+    </message>
+    <message>
+        <source>A dangerous voltage was read on %1: %2.</source>
+        <translation>Eine gefährliche Spannung wurde abgelesen am %1: %2.</translation>
+    </message>
+    <message>
+        <source>A dangerous voltage was read on the pair of wires. Leave the jack, the NT and the wires alone until you are told that it is gone.</source>
+        <translation>An der Doppelader wurde eine gefährliche Spannung abgelesen. Lassen Sie Dose, NT und Adern in Ruhe, bis man Ihnen sagt, dass sie weg ist.</translation>
     </message>
     <message>
         <source>A dangerous voltage was read on the pair, and its cause was closed; after that no reading was above the stop limits.</source>
@@ -1264,6 +1624,10 @@
     <message>
         <source>A disconnect needs no evidence.</source>
         <translation>Eine Abschaltung braucht keine Nachweise.</translation>
+    </message>
+    <message>
+        <source>A figure is met when it is within the limit as read; the uncertainty of the instrument is stated where it is known and is not added to it.</source>
+        <translation>Ein Wert ist erfüllt, wenn er wie abgelesen innerhalb des Grenzwerts liegt; die Unsicherheit des Messgeräts ist angegeben, wo sie bekannt ist, und wird nicht hinzugerechnet.</translation>
     </message>
     <message>
         <source>A folder for the circuit's file</source>
@@ -1296,6 +1660,10 @@
     <message>
         <source>A list</source>
         <translation>Eine Liste</translation>
+    </message>
+    <message>
+        <source>A list of the set; it is no certificate</source>
+        <translation>Eine Liste der Sammlung; sie ist kein Zertifikat</translation>
     </message>
     <message>
         <source>A little noise can be heard while nobody speaks.</source>
@@ -1466,6 +1834,14 @@
         <translation>AC</translation>
     </message>
     <message>
+        <source>AC voltage</source>
+        <translation>Wechselspannung</translation>
+    </message>
+    <message>
+        <source>AC voltage, %1</source>
+        <translation>Wechselspannung, %1</translation>
+    </message>
+    <message>
         <source>Accept with this exception</source>
         <translation>Mit dieser Ausnahme abnehmen</translation>
     </message>
@@ -1480,6 +1856,18 @@
     <message>
         <source>Accepted</source>
         <translation>Abgenommen</translation>
+    </message>
+    <message>
+        <source>Accepted by %1 on %2</source>
+        <translation>Abgenommen durch %1 am %2</translation>
+    </message>
+    <message>
+        <source>Accepted by %1 on %2: %3</source>
+        <translation>Abgenommen durch %1 am %2: %3</translation>
+    </message>
+    <message>
+        <source>Accepted by exception</source>
+        <translation>Mit Ausnahme abgenommen</translation>
     </message>
     <message>
         <source>Accepted orders by the day of acceptance, repairs apart, and how many of them have all their evidence from one visit. What needs no visit counts as accepted.</source>
@@ -1526,6 +1914,10 @@
         <translation>Einen Auftrag anlegen oder ändern</translation>
     </message>
     <message>
+        <source>Address</source>
+        <translation>Anschrift</translation>
+    </message>
+    <message>
         <source>Against it</source>
         <translation>Dagegen</translation>
     </message>
@@ -1540,6 +1932,10 @@
     <message>
         <source>All %1 calls went through.</source>
         <translation>Alle %1 Anrufe kamen zustande.</translation>
+    </message>
+    <message>
+        <source>All installers</source>
+        <translation>Alle Monteure</translation>
     </message>
     <message>
         <source>All lines at these premises</source>
@@ -1600,6 +1996,10 @@
     <message>
         <source>Analog</source>
         <translation>Analog</translation>
+    </message>
+    <message>
+        <source>Analog line</source>
+        <translation>Analoger Anschluss</translation>
     </message>
     <message>
         <source>Announced number</source>
@@ -1682,6 +2082,10 @@
         <translation>Laut Etikett, bis das Büro es bestätigt: %1.</translation>
     </message>
     <message>
+        <source>As tested</source>
+        <translation>Wie geprüft</translation>
+    </message>
+    <message>
         <source>Ask for any channel; look for a B channel that hangs</source>
         <translation>Einen beliebigen Kanal verlangen; nach einem hängenden B-Kanal suchen</translation>
     </message>
@@ -1694,6 +2098,18 @@
         <translation>Zuweisen</translation>
     </message>
     <message>
+        <source>At S/T, behind the NT</source>
+        <translation>An S/T, hinter dem NT</translation>
+    </message>
+    <message>
+        <source>At U, on the pair</source>
+        <translation>An U, an der Doppelader</translation>
+    </message>
+    <message>
+        <source>At each pair: prove the meter, measure to ground and across before you touch it, and treat it as live whatever it read. Thunder near: stop.</source>
+        <translation>An jeder Doppelader: Messgerät prüfen, gegen Erde und zwischen den Adern messen, bevor Sie sie berühren, und sie als spannungsführend behandeln, was immer Sie ablasen. Gewitter in der Nähe: aufhören.</translation>
+    </message>
+    <message>
         <source>At risk</source>
         <translation>Gefährdet</translation>
     </message>
@@ -1704,6 +2120,10 @@
     <message>
         <source>At start-up: the SPID is wrong. Otherwise check the digits of number and bearer</source>
         <translation>Beim Start: die SPID ist falsch. Sonst die Ziffern der Rufnummer und den Übermittlungsdienst prüfen</translation>
+    </message>
+    <message>
+        <source>At the desk</source>
+        <translation>Dienststelle</translation>
     </message>
     <message>
         <source>Audit</source>
@@ -1772,6 +2192,10 @@
     <message>
         <source>Bit errors %1 · errored seconds %2 · severely errored %3 · sync losses %4</source>
         <translation>Bitfehler %1 · fehlerhafte Sekunden %2 · stark fehlerhafte %3 · Gleichlaufverluste %4</translation>
+    </message>
+    <message>
+        <source>Bit errors per second</source>
+        <translation>Bitfehler je Sekunde</translation>
     </message>
     <message>
         <source>Board</source>
@@ -1858,6 +2282,10 @@
         <translation>Anruf</translation>
     </message>
     <message>
+        <source>Call %1, and name %2.</source>
+        <translation>Rufen Sie %1 an und nennen Sie: %2.</translation>
+    </message>
+    <message>
         <source>Call awarded, delivered in established channel</source>
         <translation>Verbindung zugeteilt, im bestehenden Kanal übergeben</translation>
     </message>
@@ -1874,8 +2302,16 @@
         <translation>Verbindung durch Leistungsmerkmal am Ziel abgewiesen</translation>
     </message>
     <message>
+        <source>Call the issuer of this certificate, and name %1.</source>
+        <translation>Rufen Sie den Aussteller dieses Zertifikats an und nennen Sie: %1.</translation>
+    </message>
+    <message>
         <source>Call the switch centre: it is not your wiring</source>
         <translation>Den Vermittlungsbetrieb anrufen: an der Verkabelung liegt es nicht</translation>
+    </message>
+    <message>
+        <source>Call whoever supplies your line, and name %1.</source>
+        <translation>Rufen Sie an, wer Ihnen den Anschluss liefert, und nennen Sie: %1.</translation>
     </message>
     <message>
         <source>Call with that identity already cleared</source>
@@ -1928,6 +2364,10 @@
     <message>
         <source>Certificate</source>
         <translation>Zertifikat</translation>
+    </message>
+    <message>
+        <source>Certificate %1</source>
+        <translation>Zertifikat %1</translation>
     </message>
     <message>
         <source>Certificate %1 was issued again, signed: issue %2.</source>
@@ -1990,6 +2430,10 @@
         <translation>Ändern</translation>
     </message>
     <message>
+        <source>Changed: %1</source>
+        <translation>Geändert: %1</translation>
+    </message>
+    <message>
         <source>Changes</source>
         <translation>Änderungen</translation>
     </message>
@@ -2026,6 +2470,10 @@
         <translation>Stelle %1 ist %2: %3</translation>
     </message>
     <message>
+        <source>Characters that no font here has stand as their numbers; the Debian package %1 has them.</source>
+        <translation>Zeichen, die hier keine Schrift hat, stehen als ihre Nummern; das Debian-Paket %1 hat sie.</translation>
+    </message>
+    <message>
         <source>Check</source>
         <translation>Prüfen</translation>
     </message>
@@ -2040,6 +2488,10 @@
     <message>
         <source>Check a list</source>
         <translation>Liste prüfen</translation>
+    </message>
+    <message>
+        <source>Check first</source>
+        <translation>Zuerst prüfen</translation>
     </message>
     <message>
         <source>Check first: %1</source>
@@ -2178,6 +2630,10 @@
         <translation>Anschluss und Doppelader</translation>
     </message>
     <message>
+        <source>Circuit loss at %1</source>
+        <translation>Dämpfung des Anschlusses bei %1</translation>
+    </message>
+    <message>
         <source>Circuit noise</source>
         <translation>Geräusch</translation>
     </message>
@@ -2198,6 +2654,10 @@
         <translation>Gefundene Anschlüsse</translation>
     </message>
     <message>
+        <source>Class</source>
+        <translation>Klasse</translation>
+    </message>
+    <message>
         <source>Clear all</source>
         <translation>Alle aufheben</translation>
     </message>
@@ -2216,6 +2676,14 @@
     <message>
         <source>Close the trouble</source>
         <translation>Störung abschließen</translation>
+    </message>
+    <message>
+        <source>Close-out</source>
+        <translation>Abschluss</translation>
+    </message>
+    <message>
+        <source>Close-out, order %1</source>
+        <translation>Abschluss, Auftrag %1</translation>
     </message>
     <message>
         <source>Closed hazard</source>
@@ -2266,6 +2734,14 @@
         <translation>Mit der Vorwahl des Anschlusses ergänzt zu %1</translation>
     </message>
     <message>
+        <source>Completion number, to read back to the desk</source>
+        <translation>Abschlussnummer, der Dienststelle vorzulesen</translation>
+    </message>
+    <message>
+        <source>Contact</source>
+        <translation>Kontakt</translation>
+    </message>
+    <message>
         <source>Contact on site</source>
         <translation>Ansprechperson vor Ort</translation>
     </message>
@@ -2280,6 +2756,10 @@
     <message>
         <source>Copies of certificates</source>
         <translation>Zertifikatskopien</translation>
+    </message>
+    <message>
+        <source>Copy %1, issued on %2</source>
+        <translation>Abschrift %1, ausgestellt am %2</translation>
     </message>
     <message>
         <source>Copy all (F6)</source>
@@ -2310,6 +2790,14 @@
         <translation>Gezählt nach</translation>
     </message>
     <message>
+        <source>Cover, %1</source>
+        <translation>Deckblatt, %1</translation>
+    </message>
+    <message>
+        <source>Crew</source>
+        <translation>Mannschaft</translation>
+    </message>
+    <message>
         <source>Crew and vehicle</source>
         <translation>Trupp und Fahrzeug</translation>
     </message>
@@ -2338,6 +2826,14 @@
         <translation>Kunde und Adresse</translation>
     </message>
     <message>
+        <source>Customer: %1, signed after the first issue, on %2</source>
+        <translation>Kunde: %1, nach der ersten Ausgabe unterschrieben, am %2</translation>
+    </message>
+    <message>
+        <source>Customer: not signed when this was issued. Name, date, signature</source>
+        <translation>Kunde: bei der Ausstellung nicht unterschrieben. Name, Tag, Unterschrift</translation>
+    </message>
+    <message>
         <source>DC</source>
         <translation>DC</translation>
     </message>
@@ -2346,8 +2842,24 @@
         <translation>Gleichstromwiderstand</translation>
     </message>
     <message>
+        <source>DC voltage</source>
+        <translation>Gleichspannung</translation>
+    </message>
+    <message>
+        <source>DC voltage, %1</source>
+        <translation>Gleichspannung, %1</translation>
+    </message>
+    <message>
         <source>DN</source>
         <translation>DN</translation>
+    </message>
+    <message>
+        <source>Dangerous voltage</source>
+        <translation>Gefährliche Spannung</translation>
+    </message>
+    <message>
+        <source>Dangerous voltage, closed</source>
+        <translation>Gefährliche Spannung, behoben</translation>
     </message>
     <message>
         <source>Dangerous voltages that were read, and how each was closed</source>
@@ -2368,6 +2880,10 @@
     <message>
         <source>Date</source>
         <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Date and time</source>
+        <translation>Tag und Uhrzeit</translation>
     </message>
     <message>
         <source>Date missed</source>
@@ -2404,6 +2920,10 @@
     <message>
         <source>Delete on a row's kind takes the row out.</source>
         <translation>Entf auf der Art einer Zeile entfernt die Zeile.</translation>
+    </message>
+    <message>
+        <source>Delivered</source>
+        <translation>Geliefert</translation>
     </message>
     <message>
         <source>Des&amp;k work…</source>
@@ -2478,6 +2998,10 @@
         <translation>Schon erledigt</translation>
     </message>
     <message>
+        <source>Done so far</source>
+        <translation>Bisher getan</translation>
+    </message>
+    <message>
         <source>Drawing of the pair</source>
         <translation>Zeichnung der Doppelader</translation>
     </message>
@@ -2522,8 +3046,16 @@
         <translation>ETSI DSS1, Anlagenanschluss</translation>
     </message>
     <message>
+        <source>Each certificate stands for itself and is checked by its own number and code.</source>
+        <translation>Jedes Zertifikat gilt für sich und wird mit seiner eigenen Nummer und seinem Code geprüft.</translation>
+    </message>
+    <message>
         <source>Each exception of the orders that are accepted with one, by the day of acceptance.</source>
         <translation>Jede Ausnahme der Aufträge, die mit einer abgenommen sind, nach dem Tag der Abnahme.</translation>
+    </message>
+    <message>
+        <source>Each of the %1 points that this line was checked for is met</source>
+        <translation>Jeder der %1 Punkte, auf die dieser Anschluss geprüft wurde, ist erfüllt</translation>
     </message>
     <message>
         <source>Each row gets its verdict here: error, warning or in order, with the reason and, where only one is possible, the repair.</source>
@@ -2536,6 +3068,42 @@
     <message>
         <source>Element %1</source>
         <translation>Element %1</translation>
+    </message>
+    <message>
+        <source>Emergency calls (911) are answered for the service address as it was ordered: %1. Tell the issuer if that is wrong, or if you move.</source>
+        <translation>Notrufe (911) werden für die bestellte Anschrift des Anschlusses entgegengenommen: %1. Sagen Sie es dem Aussteller, wenn sie falsch ist oder Sie umziehen.</translation>
+    </message>
+    <message>
+        <source>Emergency calls are answered for the service address as it was ordered: %1. Tell the issuer if that is wrong, or if you move.</source>
+        <translation>Notrufe werden für die bestellte Anschrift des Anschlusses entgegengenommen: %1. Sagen Sie es dem Aussteller, wenn sie falsch ist oder Sie umziehen.</translation>
+    </message>
+    <message>
+        <source>End of card</source>
+        <translation>Ende der Karte</translation>
+    </message>
+    <message>
+        <source>End of certificate</source>
+        <translation>Ende des Zertifikats</translation>
+    </message>
+    <message>
+        <source>End of cover</source>
+        <translation>Ende des Deckblatts</translation>
+    </message>
+    <message>
+        <source>End of handoff</source>
+        <translation>Ende der Übergabe</translation>
+    </message>
+    <message>
+        <source>End of list</source>
+        <translation>Ende der Liste</translation>
+    </message>
+    <message>
+        <source>End of report</source>
+        <translation>Ende der Auswertung</translation>
+    </message>
+    <message>
+        <source>End of slip</source>
+        <translation>Ende des Zettels</translation>
     </message>
     <message>
         <source>Ended at</source>
@@ -2586,6 +3154,10 @@
         <translation>%1-mal Fehler eingefügt, jeder gesehen, Zähler zurückgesetzt.</translation>
     </message>
     <message>
+        <source>Errors sent on purpose</source>
+        <translation>Absichtlich gesendete Fehler</translation>
+    </message>
+    <message>
         <source>Errors were seen before any was sent on purpose: the line makes errors.</source>
         <translation>Es wurden Fehler gesehen, bevor einer absichtlich eingefügt wurde: die Leitung erzeugt Fehler.</translation>
     </message>
@@ -2624,6 +3196,10 @@
     <message>
         <source>Every order, where it stands and why</source>
         <translation>Jeder Auftrag, wo er steht und warum</translation>
+    </message>
+    <message>
+        <source>Every other limit is common practice of the trade.</source>
+        <translation>Alle anderen Grenzwerte sind im Fach üblich.</translation>
     </message>
     <message>
         <source>Every pair is live until measured</source>
@@ -2680,6 +3256,10 @@
     <message>
         <source>Failed too</source>
         <translation>Auch fehlgeschlagen</translation>
+    </message>
+    <message>
+        <source>Failed: %1</source>
+        <translation>Misslungen: %1</translation>
     </message>
     <message>
         <source>Failing criteria</source>
@@ -2794,6 +3374,14 @@
         <translation>Ordner</translation>
     </message>
     <message>
+        <source>For installers; not for customers.</source>
+        <translation>Für Monteure; nicht für Kunden.</translation>
+    </message>
+    <message>
+        <source>For the desk; not for customers.</source>
+        <translation>Für die Dienststelle; nicht für Kunden.</translation>
+    </message>
+    <message>
         <source>Foreign battery: %1.</source>
         <translation>Fremde Batterie: %1.</translation>
     </message>
@@ -2812,6 +3400,10 @@
     <message>
         <source>From the desk: %1</source>
         <translation>Vom Büro: %1</translation>
+    </message>
+    <message>
+        <source>From the make-up on record</source>
+        <translation>Nach dem eingetragenen Aufbau</translation>
     </message>
     <message>
         <source>From the office</source>
@@ -2836,6 +3428,22 @@
     <message>
         <source>Guard the opening at once when the cover comes off. Test the air every time before entry (oxygen 19.5 to 23.5 %, combustible gas under 10 % of the explosive limit) and ventilate. Somebody with first-aid training stays at hand where traffic, water, power cables, an explosive reading, poison or open flame make a hazard.</source>
         <translation>Die Öffnung sofort sichern, wenn der Deckel abgenommen ist. Vor jedem Einstieg die Luft prüfen (Sauerstoff 19,5 bis 23,5 %, brennbares Gas unter 10 % der Explosionsgrenze) und lüften. Jemand mit Erste-Hilfe-Ausbildung bleibt in der Nähe, wo Verkehr, Wasser, Starkstromkabel, ein explosiver Messwert, Gift oder offene Flammen gefährden.</translation>
+    </message>
+    <message>
+        <source>HAZARD open on another pair at these premises (order %1): %2; see its handoff first.</source>
+        <translation>GEFAHR offen an einer anderen Doppelader dieses Standorts (Auftrag %1): %2; lesen Sie zuerst die Übergabe.</translation>
+    </message>
+    <message>
+        <source>HAZARD open on pair %1 at these premises (order %2): %3; see its handoff first.</source>
+        <translation>GEFAHR offen an der Doppelader %1 dieses Standorts (Auftrag %2): %3; lesen Sie zuerst die Übergabe.</translation>
+    </message>
+    <message>
+        <source>HAZARD open on this pair: %1</source>
+        <translation>GEFAHR offen an dieser Doppelader: %1</translation>
+    </message>
+    <message>
+        <source>HAZARD open on this pair: %1; see its handoff first.</source>
+        <translation>GEFAHR offen an dieser Doppelader: %1; lesen Sie zuerst die Übergabe.</translation>
     </message>
     <message>
         <source>HAZARD. %1</source>
@@ -2866,6 +3474,10 @@
         <translation>Weitergegeben</translation>
     </message>
     <message>
+        <source>Handed on by</source>
+        <translation>Weitergegeben durch</translation>
+    </message>
+    <message>
         <source>Handed on to</source>
         <translation>Weitergegeben an</translation>
     </message>
@@ -2876,6 +3488,18 @@
     <message>
         <source>Handling strand near power wires</source>
         <translation>Tragseil in der Nähe von Starkstromleitungen</translation>
+    </message>
+    <message>
+        <source>Handoff</source>
+        <translation>Übergabe</translation>
+    </message>
+    <message>
+        <source>Handoff %1</source>
+        <translation>Übergabe %1</translation>
+    </message>
+    <message>
+        <source>Handoff of order %1, continued</source>
+        <translation>Übergabe des Auftrags %1, Fortsetzung</translation>
     </message>
     <message>
         <source>Have it turned off and tagged and prove the pair dead, then make a new card.</source>
@@ -2966,6 +3590,10 @@
         <translation>Gilt bis</translation>
     </message>
     <message>
+        <source>How sure</source>
+        <translation>Wie sicher</translation>
+    </message>
+    <message>
         <source>How the TEI is set in the terminal.</source>
         <translation>Wie der TEI im Endgerät eingestellt ist.</translation>
     </message>
@@ -2990,8 +3618,32 @@
         <translation>Wie der Einsatz verlief</translation>
     </message>
     <message>
+        <source>I have received this line, this certificate and the settings for my equipment, and I know the exceptions.</source>
+        <translation>Ich habe diesen Anschluss, dieses Zertifikat und die Einstellungen für mein Gerät erhalten und kenne die Ausnahmen.</translation>
+    </message>
+    <message>
+        <source>I have received this line, this certificate and the settings for my equipment.</source>
+        <translation>Ich habe diesen Anschluss, dieses Zertifikat und die Einstellungen für mein Gerät erhalten.</translation>
+    </message>
+    <message>
+        <source>I have tested this line; the results stated here are those that were read, and the exceptions stand as stated.</source>
+        <translation>Ich habe diesen Anschluss geprüft; die Ergebnisse sind hier so angegeben, wie sie abgelesen wurden, und die Ausnahmen bestehen wie angegeben.</translation>
+    </message>
+    <message>
+        <source>I have tested this line; the results stated here are those that were read.</source>
+        <translation>Ich habe diesen Anschluss geprüft; die Ergebnisse sind hier so angegeben, wie sie abgelesen wurden.</translation>
+    </message>
+    <message>
+        <source>ISDN basic-rate line</source>
+        <translation>ISDN-Basisanschluss</translation>
+    </message>
+    <message>
         <source>Identified channel does not exist</source>
         <translation>Angegebener Kanal existiert nicht</translation>
+    </message>
+    <message>
+        <source>Identifier (SPID)</source>
+        <translation>Kennung (SPID)</translation>
     </message>
     <message>
         <source>Identifiers</source>
@@ -3004,6 +3656,10 @@
     <message>
         <source>If another program has the records open, close it and try again. If the file is damaged, restore a backup (loopwright-cli restore). If a newer version made it, start that version.</source>
         <translation>Hat ein anderes Programm den Datenbestand geöffnet, dieses schließen und erneut versuchen. Ist die Datei beschädigt, eine Sicherung wiederherstellen (loopwright-cli restore). Stammt sie von einer neueren Version, diese Version starten.</translation>
+    </message>
+    <message>
+        <source>If the line fails, call %1, and name %2.</source>
+        <translation>Wenn der Anschluss ausfällt, rufen Sie %1 an und nennen Sie: %2.</translation>
     </message>
     <message>
         <source>Import</source>
@@ -3110,6 +3766,14 @@
         <translation>Monteur %1 ist nicht eingetragen.</translation>
     </message>
     <message>
+        <source>Installer: %1, signed after the first issue, on %2</source>
+        <translation>Monteur: %1, nach der ersten Ausgabe unterschrieben, am %2</translation>
+    </message>
+    <message>
+        <source>Installer: not signed when this was issued. Name, date, signature</source>
+        <translation>Monteur: bei der Ausstellung nicht unterschrieben. Name, Tag, Unterschrift</translation>
+    </message>
+    <message>
         <source>Installers and other people</source>
         <translation>Monteure und andere Personen</translation>
     </message>
@@ -3198,6 +3862,14 @@
         <translation>Ist die Protokollvariante im Endgerät falsch?</translation>
     </message>
     <message>
+        <source>Issue</source>
+        <translation>Ausgabe</translation>
+    </message>
+    <message>
+        <source>Issue %1, signed on %2</source>
+        <translation>Ausgabe %1, unterschrieben am %2</translation>
+    </message>
+    <message>
         <source>Issue it and print…</source>
         <translation>Ausstellen und drucken…</translation>
     </message>
@@ -3226,6 +3898,14 @@
         <translation>Ausgestellt</translation>
     </message>
     <message>
+        <source>Issued by</source>
+        <translation>Ausgestellt von</translation>
+    </message>
+    <message>
+        <source>Issued on %1 for order %2</source>
+        <translation>Ausgestellt am %1 für den Auftrag %2</translation>
+    </message>
+    <message>
         <source>Issued, and the evidence is another one since: issue it anew; the new one takes the place of that one.</source>
         <translation>Ausgestellt, aber die Nachweise sind seither andere: neu ausstellen; das neue ersetzt das bisherige.</translation>
     </message>
@@ -3248,6 +3928,10 @@
     <message>
         <source>It cannot be read as a number: %1.</source>
         <translation>Nicht als Rufnummer lesbar: %1.</translation>
+    </message>
+    <message>
+        <source>It counts for this certificate</source>
+        <translation>Er zählt für dieses Zertifikat</translation>
     </message>
     <message>
         <source>It ends for every line here; still open: %1.</source>
@@ -3318,8 +4002,20 @@
         <translation>Es steht bei Auftrag %1, wo der Einsatz begann.</translation>
     </message>
     <message>
+        <source>It takes the place of certificate %1, issued on %2, because: %3.</source>
+        <translation>Es tritt an die Stelle des Zertifikats %1, ausgestellt am %2, weil: %3.</translation>
+    </message>
+    <message>
         <source>It takes the place of the entry that it corrects.</source>
         <translation>Das tritt an die Stelle des korrigierten Eintrags.</translation>
+    </message>
+    <message>
+        <source>It waits for</source>
+        <translation>Es wartet auf</translation>
+    </message>
+    <message>
+        <source>It was accepted by exception: who authorised that, and why, stands in the box.</source>
+        <translation>Er wurde mit Ausnahme abgenommen: Wer das erlaubt hat und warum, steht im Kasten.</translation>
     </message>
     <message>
         <source>It was not heard which number the network announces on this pair.</source>
@@ -3402,6 +4098,10 @@
         <translation>Es wurde erfasst, aber der Auftrag lässt sich nicht neu lesen: %1</translation>
     </message>
     <message>
+        <source>It was said how it was closed; a clear card is still to come.</source>
+        <translation>Es wurde gesagt, wie sie behoben wurde; eine freie Karte steht noch aus.</translation>
+    </message>
+    <message>
         <source>It was said how the hazard read on %1 was closed.</source>
         <translation>Wie die am %1 gemessene Gefahr behoben wurde, ist angegeben.</translation>
     </message>
@@ -3418,6 +4118,14 @@
         <translation>Die Vorwahl ist nicht bekannt: alle zehn Ziffern schreiben.</translation>
     </message>
     <message>
+        <source>Its cause: %1; by %2, %3.</source>
+        <translation>Ihre Ursache: %1; durch %2, %3.</translation>
+    </message>
+    <message>
+        <source>Its cause: %1; by %2, reference %3, %4.</source>
+        <translation>Ihre Ursache: %1; durch %2, Zeichen %3, %4.</translation>
+    </message>
+    <message>
         <source>Its due date is on the board, but it holds no number, SPID or pair until this is mended:</source>
         <translation>Er steht mit seinem Fälligkeitstag auf der Tafel, belegt aber keine Rufnummer, SPID oder Doppelader, bis dies behoben ist:</translation>
     </message>
@@ -3428,6 +4136,10 @@
     <message>
         <source>JSON files (*.json)</source>
         <translation>JSON-Dateien (*.json)</translation>
+    </message>
+    <message>
+        <source>Jack or terminal</source>
+        <translation>Dose oder Klemme</translation>
     </message>
     <message>
         <source>Job</source>
@@ -3450,12 +4162,20 @@
         <translation>Schrittleiste, %1</translation>
     </message>
     <message>
+        <source>Jobs of %1</source>
+        <translation>Einsätze am %1</translation>
+    </message>
+    <message>
         <source>Joints, taps and load coils of the pair.</source>
         <translation>Spleißstellen, Stichleitungen und Pupinspulen der Doppelader.</translation>
     </message>
     <message>
         <source>Judge its loops</source>
         <translation>Leitungen beurteilen</translation>
+    </message>
+    <message>
+        <source>Judged by limit set %1.</source>
+        <translation>Beurteilt nach dem Grenzwertsatz %1.</translation>
     </message>
     <message>
         <source>Judges every pair that an order holds, working or planned, by the newest make-up that was recorded of it: whether it carries basic rate, and which tap or coil to take out where it does not.</source>
@@ -3490,8 +4210,20 @@
         <translation>Diese Tafel speichern</translation>
     </message>
     <message>
+        <source>Keep this card with the terminal equipment.</source>
+        <translation>Bewahren Sie diese Karte beim Endgerät auf.</translation>
+    </message>
+    <message>
+        <source>Keep this certificate. Whoever issued it can tell at any time whether it is genuine and still stands: give the number %1 and the code %2. The square on page 1 says what is certified, signed; anybody can check the signature who has the issuer's public key. The file of this certificate holds its record; the code is the beginning of the record's SHA-256:</source>
+        <translation>Bewahren Sie dieses Zertifikat auf. Der Aussteller kann jederzeit sagen, ob es echt ist und noch gilt: Nennen Sie die Nummer %1 und den Code %2. Das Quadrat auf Seite 1 enthält unterschrieben, was bescheinigt wird; jeder, der den öffentlichen Schlüssel des Ausstellers hat, kann die Unterschrift prüfen. Die Datei dieses Zertifikats enthält seinen Datensatz; der Code ist der Anfang des SHA-256 des Datensatzes:</translation>
+    </message>
+    <message>
         <source>Key</source>
         <translation>Kürzel</translation>
+    </message>
+    <message>
+        <source>Key of station %1: %2. Endorsed by the issuer's key: %3.</source>
+        <translation>Schlüssel der Station %1: %2. Beglaubigt mit dem Schlüssel des Ausstellers: %3.</translation>
     </message>
     <message>
         <source>Keys</source>
@@ -3506,8 +4238,24 @@
         <translation>Leitungsart</translation>
     </message>
     <message>
+        <source>LATE</source>
+        <translation>ÜBERFÄLLIG</translation>
+    </message>
+    <message>
+        <source>LATE, due %1</source>
+        <translation>ÜBERFÄLLIG seit %1</translation>
+    </message>
+    <message>
         <source>Ladders and roofs</source>
         <translation>Leitern und Dächer</translation>
+    </message>
+    <message>
+        <source>Last entry %1</source>
+        <translation>Letzter Eintrag %1</translation>
+    </message>
+    <message>
+        <source>Last entry %1 by %2</source>
+        <translation>Letzter Eintrag %1 durch %2</translation>
     </message>
     <message>
         <source>Last events</source>
@@ -3562,6 +4310,10 @@
         <translation>Schichtzustand</translation>
     </message>
     <message>
+        <source>Layers</source>
+        <translation>Schichten</translation>
+    </message>
+    <message>
         <source>Layers 1 and 2 again, from the U interface upwards.</source>
         <translation>Schicht 1 und 2 noch einmal, von der U-Schnittstelle aufwärts.</translation>
     </message>
@@ -3606,8 +4358,28 @@
         <translation>Grenzwerte</translation>
     </message>
     <message>
+        <source>Limits from: %1</source>
+        <translation>Grenzwerte aus: %1</translation>
+    </message>
+    <message>
         <source>Line</source>
         <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>Line certificate</source>
+        <translation>Zertifikat des Anschlusses</translation>
+    </message>
+    <message>
+        <source>Line certificate %1, continued</source>
+        <translation>Zertifikat des Anschlusses %1, Fortsetzung</translation>
+    </message>
+    <message>
+        <source>Lines at one premises</source>
+        <translation>Anschlüsse eines Standorts</translation>
+    </message>
+    <message>
+        <source>Lines at one premises, continued</source>
+        <translation>Anschlüsse eines Standorts, Fortsetzung</translation>
     </message>
     <message>
         <source>Lines of the set</source>
@@ -3652,6 +4424,10 @@
     <message>
         <source>Load…</source>
         <translation>Laden …</translation>
+    </message>
+    <message>
+        <source>Log of station %1 at event %2: %3</source>
+        <translation>Protokoll der Station %1 beim Ereignis %2: %3</translation>
     </message>
     <message>
         <source>Look among completed orders too</source>
@@ -3714,6 +4490,10 @@
         <translation>Dämpfung und Geräusch der Doppelader, dann ihre Spleißstellen und die Hauszuführung.</translation>
     </message>
     <message>
+        <source>Loss at %1</source>
+        <translation>Dämpfung bei %1</translation>
+    </message>
+    <message>
         <source>Loss at 1004 Hz</source>
         <translation>Dämpfung bei 1004 Hz</translation>
     </message>
@@ -3722,12 +4502,24 @@
         <translation>Dämpfung warm, dB</translation>
     </message>
     <message>
+        <source>Loss over frequency</source>
+        <translation>Dämpfung über der Frequenz</translation>
+    </message>
+    <message>
         <source>Loss, dB</source>
         <translation>Dämpfung, dB</translation>
     </message>
     <message>
         <source>Losses of sync</source>
         <translation>Gleichlaufverluste</translation>
+    </message>
+    <message>
+        <source>Losses of synchronisation</source>
+        <translation>Synchronverluste</translation>
+    </message>
+    <message>
+        <source>Made %1</source>
+        <translation>Erstellt %1</translation>
     </message>
     <message>
         <source>Make SPIDs anew that hold the old code</source>
@@ -3822,8 +4614,16 @@
         <translation>Damit messen</translation>
     </message>
     <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
         <source>Measured on the pair</source>
         <translation>An der Doppelader gemessen</translation>
+    </message>
+    <message>
+        <source>Measured with</source>
+        <translation>Gemessen mit</translation>
     </message>
     <message>
         <source>Message not compatible with call state</source>
@@ -3874,6 +4674,10 @@
         <translation>NT gestellt</translation>
     </message>
     <message>
+        <source>NT: supplied with the line</source>
+        <translation>NT: mit dem Anschluss geliefert</translation>
+    </message>
+    <message>
         <source>Name</source>
         <translation>Name</translation>
     </message>
@@ -3884,6 +4688,10 @@
     <message>
         <source>National ISDN, generic SPID format</source>
         <translation>National ISDN, allgemeines SPID-Format</translation>
+    </message>
+    <message>
+        <source>National ISDN-2</source>
+        <translation>National ISDN-2</translation>
     </message>
     <message>
         <source>Nearly as likely: %1.</source>
@@ -3926,6 +4734,14 @@
         <translation>Aktuell</translation>
     </message>
     <message>
+        <source>Next</source>
+        <translation>Als Nächstes</translation>
+    </message>
+    <message>
+        <source>Next here</source>
+        <translation>Hier als Nächstes</translation>
+    </message>
+    <message>
         <source>Next on this job</source>
         <translation>Nächster Schritt</translation>
     </message>
@@ -3966,6 +4782,10 @@
         <translation>Keine Verbindung geparkt</translation>
     </message>
     <message>
+        <source>No certificate</source>
+        <translation>Kein Zertifikat</translation>
+    </message>
+    <message>
         <source>No circuit/channel available</source>
         <translation>Kein Kanal verfügbar</translation>
     </message>
@@ -3982,6 +4802,10 @@
         <translation>Es wurde keine gefährliche Spannung gemessen.</translation>
     </message>
     <message>
+        <source>No day is fixed yet for the next visit.</source>
+        <translation>Für den nächsten Besuch ist noch kein Tag bestimmt.</translation>
+    </message>
+    <message>
         <source>No detector check came before the run, over the same channels and path, with the same instrument, on the same visit.</source>
         <translation>Vor dem Messlauf gab es keine Erkennungsprüfung über dieselben Kanäle und denselben Weg, mit demselben Messgerät, beim selben Einsatz.</translation>
     </message>
@@ -3996,6 +4820,10 @@
     <message>
         <source>No dial tone was heard when the receiver was lifted.</source>
         <translation>Beim Abheben war kein Wählton zu hören.</translation>
+    </message>
+    <message>
+        <source>No emergency call is tested without arrangement with the emergency service.</source>
+        <translation>Kein Notruf wird ohne Absprache mit der Notrufstelle geprüft.</translation>
     </message>
     <message>
         <source>No error was sent on purpose before the test.</source>
@@ -4016,6 +4844,10 @@
     <message>
         <source>No instrument is said yet.</source>
         <translation>Es ist noch kein Messgerät angegeben.</translation>
+    </message>
+    <message>
+        <source>No job is due on this day.</source>
+        <translation>An diesem Tag ist kein Einsatz fällig.</translation>
     </message>
     <message>
         <source>No job is open</source>
@@ -4074,6 +4906,10 @@
         <translation>Kein Messwert über den Stopp-Grenzwerten; trotzdem wie unter Spannung behandeln.</translation>
     </message>
     <message>
+        <source>No reading was above the stop limits on %1.</source>
+        <translation>Kein Wert lag über den Stoppgrenzen am %1.</translation>
+    </message>
+    <message>
         <source>No reply came in time.</source>
         <translation>Es kam nicht rechtzeitig eine Antwort.</translation>
     </message>
@@ -4130,12 +4966,20 @@
         <translation>Auf der Doppelader liegt keine fremde Spannung.</translation>
     </message>
     <message>
+        <source>No.</source>
+        <translation>Nr.</translation>
+    </message>
+    <message>
         <source>Nobody any more</source>
         <translation>Niemand mehr</translation>
     </message>
     <message>
         <source>Nobody assigned</source>
         <translation>Niemand zugewiesen</translation>
+    </message>
+    <message>
+        <source>Nobody has said yet that it is closed.</source>
+        <translation>Noch hat niemand gesagt, dass sie behoben ist.</translation>
     </message>
     <message>
         <source>Nobody is registered; import the people first (Records, Import a file)</source>
@@ -4202,6 +5046,10 @@
         <translation>Nicht erfüllt</translation>
     </message>
     <message>
+        <source>Not needed: %1</source>
+        <translation>Nicht nötig: %1</translation>
+    </message>
+    <message>
         <source>Not signed by %1: signing makes a further issue of the same certificate.</source>
         <translation>Unterschrift fehlt: %1. Wird sie geleistet, entsteht eine weitere Ausfertigung desselben Zertifikats.</translation>
     </message>
@@ -4216,6 +5064,10 @@
     <message>
         <source>Note</source>
         <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Note: %1</source>
+        <translation>Notiz: %1</translation>
     </message>
     <message>
         <source>Nothing at the premises before the office has answered.</source>
@@ -4254,6 +5106,10 @@
         <translation>Nichts zu zählen</translation>
     </message>
     <message>
+        <source>Nothing to draw.</source>
+        <translation>Nichts zu zeichnen.</translation>
+    </message>
+    <message>
         <source>Nothing was changed.</source>
         <translation>Nichts wurde geändert.</translation>
     </message>
@@ -4268,6 +5124,10 @@
     <message>
         <source>Nothing was measured yet.</source>
         <translation>Es wurde noch nichts gemessen.</translation>
+    </message>
+    <message>
+        <source>Nothing was recorded yet</source>
+        <translation>Noch nichts eingetragen</translation>
     </message>
     <message>
         <source>Nothing: information only</source>
@@ -4302,6 +5162,10 @@
         <translation>Rufnummern</translation>
     </message>
     <message>
+        <source>Numbers and line, as tested</source>
+        <translation>Rufnummern und Anschluss, wie geprüft</translation>
+    </message>
+    <message>
         <source>Numbers, SPIDs and pairs that are held twice</source>
         <translation>Rufnummern, SPIDs und Doppeladern, die doppelt vergeben sind</translation>
     </message>
@@ -4316,6 +5180,10 @@
     <message>
         <source>Of %1 pairs no make-up is recorded.</source>
         <translation>Doppeladern ohne erfassten Leitungsaufbau: %1.</translation>
+    </message>
+    <message>
+        <source>Of the %1 points that this line was checked for, %2</source>
+        <translation>Von den %1 Punkten, auf die dieser Anschluss geprüft wurde, %2</translation>
     </message>
     <message>
         <source>Office</source>
@@ -4342,6 +5210,10 @@
         <translation>Amtskennzahl %1 (%2) ist nicht möglich: eine Sondernummer</translation>
     </message>
     <message>
+        <source>Office says</source>
+        <translation>Die Dienststelle sagt</translation>
+    </message>
+    <message>
         <source>Offices come from a file: Import, then a CSV with the columns office, name and protocol_variant.</source>
         <translation>Vermittlungsstellen kommen aus einer Datei: Einlesen, dann eine CSV mit den Spalten office, name und protocol_variant.</translation>
     </message>
@@ -4360,6 +5232,10 @@
     <message>
         <source>On</source>
         <translation>Am</translation>
+    </message>
+    <message>
+        <source>On %1 your order was handed on to: %2</source>
+        <translation>Am %1 wurde Ihr Auftrag weitergegeben an: %2</translation>
     </message>
     <message>
         <source>On another pair at these premises: %1 Read %2 for order %3.</source>
@@ -4422,6 +5298,14 @@
         <translation>Ein Anschluss mit seinem ganzen Verlauf</translation>
     </message>
     <message>
+        <source>One entry dated %1 was recorded on %2.</source>
+        <translation>Ein Eintrag vom %1 wurde am %2 aufgenommen.</translation>
+    </message>
+    <message>
+        <source>One line, with its certificate.</source>
+        <translation>Ein Anschluss mit seinem Zertifikat.</translation>
+    </message>
+    <message>
         <source>One order from its first step to the certificate</source>
         <translation>Ein Auftrag vom ersten Schritt bis zum Zertifikat</translation>
     </message>
@@ -4432,6 +5316,10 @@
     <message>
         <source>Only not tried yet</source>
         <translation>Nur noch nicht versucht</translation>
+    </message>
+    <message>
+        <source>Only paper is left</source>
+        <translation>Nur noch Papier</translation>
     </message>
     <message>
         <source>Only restricted digital bearer available</source>
@@ -4514,6 +5402,10 @@
         <translation>Auftrag %1 ist nicht mehr offen: Es bleibt erhalten und entscheidet nichts.</translation>
     </message>
     <message>
+        <source>Order %1 is not accepted. To read aloud, or to hand on.</source>
+        <translation>Auftrag %1 ist nicht abgenommen. Zum Vorlesen oder Weitergeben.</translation>
+    </message>
+    <message>
         <source>Order %1 is taken in and held.</source>
         <translation>Auftrag %1 ist aufgenommen, aber zurückgehalten.</translation>
     </message>
@@ -4530,8 +5422,16 @@
         <translation>Auftrag %1, %2</translation>
     </message>
     <message>
+        <source>Order %1, circuit %2</source>
+        <translation>Auftrag %1, Anschluss %2</translation>
+    </message>
+    <message>
         <source>Order %1, circuit %2, pair %3, %4, %5</source>
         <translation>Auftrag %1, Anschluss %2, Doppelader %3, %4, %5</translation>
+    </message>
+    <message>
+        <source>Order %1.</source>
+        <translation>Auftrag %1.</translation>
     </message>
     <message>
         <source>Order form</source>
@@ -4544,6 +5444,10 @@
     <message>
         <source>Order type</source>
         <translation>Auftragsart</translation>
+    </message>
+    <message>
+        <source>Ordered</source>
+        <translation>Bestellt</translation>
     </message>
     <message>
         <source>Orders</source>
@@ -4610,6 +5514,10 @@
         <translation>PIN</translation>
     </message>
     <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
         <source>Pair</source>
         <translation>Doppelader</translation>
     </message>
@@ -4670,6 +5578,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Place</source>
         <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punkt</translation>
     </message>
     <message>
         <source>Point-to-point or multipoint, as set in the terminal against the order.</source>
@@ -4748,6 +5660,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Verdrängung, Kanal zur Wiederverwendung reserviert</translation>
     </message>
     <message>
+        <source>Prefix to dial</source>
+        <translation>Vorwahl</translation>
+    </message>
+    <message>
         <source>Premises</source>
         <translation>Adresse</translation>
     </message>
@@ -4758,6 +5674,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Preview, first page</source>
         <translation>Vorschau, erste Seite</translation>
+    </message>
+    <message>
+        <source>Preview, not issued</source>
+        <translation>Vorschau, nicht ausgestellt</translation>
     </message>
     <message>
         <source>Preview, second page</source>
@@ -4834,6 +5754,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Quality of service not available</source>
         <translation>Dienstgüte nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>Quiet before it</source>
+        <translation>Ruhe davor</translation>
     </message>
     <message>
         <source>Quiet for %1 s — Enter takes it</source>
@@ -4966,6 +5890,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Recorded entries</source>
         <translation>Erfasste Einträge</translation>
+    </message>
+    <message>
+        <source>Recorded later</source>
+        <translation>Später eingetragen</translation>
     </message>
     <message>
         <source>Recorded without what could not be read: %1. Do not go back for it.</source>
@@ -5104,6 +6032,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Das Endgerät neu starten und neu anlaufen lassen.</translation>
     </message>
     <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation>Ergebnisse</translation>
+    </message>
+    <message>
         <source>Resume</source>
         <translation>Fortsetzen</translation>
     </message>
@@ -5164,6 +6100,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Messlauf, %1</translation>
     </message>
     <message>
+        <source>Run: %1</source>
+        <translation>Messlauf: %1</translation>
+    </message>
+    <message>
         <source>Runs that are over</source>
         <translation>Beendete Messläufe</translation>
     </message>
@@ -5188,8 +6128,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>SPID %1 angenommen.</translation>
     </message>
     <message>
+        <source>SPID accepted</source>
+        <translation>SPID angenommen</translation>
+    </message>
+    <message>
         <source>SPID and DN stand in each other's place</source>
         <translation>SPID und DN sind vertauscht</translation>
+    </message>
+    <message>
+        <source>SPID entry</source>
+        <translation>Eingabe der SPID</translation>
+    </message>
+    <message>
+        <source>SPID not accepted</source>
+        <translation>SPID nicht angenommen</translation>
     </message>
     <message>
         <source>SPID taken apart</source>
@@ -5412,6 +6364,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Satz</translation>
     </message>
     <message>
+        <source>Set made</source>
+        <translation>Zusammengestellt</translation>
+    </message>
+    <message>
         <source>Set out signs, cones and a warning garment before you work beside or in a road; park between the traffic and yourself.</source>
         <translation>Schilder und Kegel aufstellen und Warnkleidung tragen, bevor man neben oder auf einer Straße arbeitet; das Fahrzeug zwischen sich und dem Verkehr parken.</translation>
     </message>
@@ -5424,6 +6380,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Endgeräte auf automatischen TEI einstellen und nacheinander starten.</translation>
     </message>
     <message>
+        <source>Settings %1</source>
+        <translation>Einstellungen %1</translation>
+    </message>
+    <message>
         <source>Settings cards</source>
         <translation>Einstellungskarten</translation>
     </message>
@@ -5432,12 +6392,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Einstellungskarten gespeichert: %1, in %2.</translation>
     </message>
     <message>
+        <source>Settings for your equipment</source>
+        <translation>Einstellungen für Ihr Gerät</translation>
+    </message>
+    <message>
+        <source>Settings for your equipment, continued</source>
+        <translation>Einstellungen für Ihr Gerät, Fortsetzung</translation>
+    </message>
+    <message>
         <source>Settings to program</source>
         <translation>Einzustellende Werte</translation>
     </message>
     <message>
         <source>Severely errored seconds</source>
         <translation>Stark fehlerhafte Sekunden</translation>
+    </message>
+    <message>
+        <source>Severely errored, unavailable</source>
+        <translation>Stark fehlerhaft, nicht verfügbar</translation>
     </message>
     <message>
         <source>Share</source>
@@ -5540,8 +6512,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Freie Doppeladern</translation>
     </message>
     <message>
+        <source>Spoken to</source>
+        <translation>Gesprochen mit</translation>
+    </message>
+    <message>
         <source>Stage</source>
         <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>Stands at</source>
+        <translation>Steht bei</translation>
+    </message>
+    <message>
+        <source>Stands at: %1</source>
+        <translation>Steht bei: %1</translation>
     </message>
     <message>
         <source>Stands for</source>
@@ -5624,6 +6608,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Geparkte Verbindung vorhanden, aber nicht mit dieser Kennung</translation>
     </message>
     <message>
+        <source>Switch protocol</source>
+        <translation>Protokoll der Vermittlungsstelle</translation>
+    </message>
+    <message>
         <source>Switching equipment congestion</source>
         <translation>Überlastung der Vermittlung</translation>
     </message>
@@ -5676,8 +6664,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>TEI 0, eine Schicht-2-Verbindung für alle Rufnummern</translation>
     </message>
     <message>
+        <source>TEI automatic</source>
+        <translation>TEI automatisch</translation>
+    </message>
+    <message>
         <source>TEI given by the network, 64 to 126</source>
         <translation>TEI vom Netz vergeben, 64 bis 126</translation>
+    </message>
+    <message>
+        <source>TEI ranges of %1</source>
+        <translation>TEI-Bereiche nach %1</translation>
     </message>
     <message>
         <source>TIME IS UP — read the counters of the test set</source>
@@ -5808,6 +6804,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Prüfgerät an</translation>
     </message>
     <message>
+        <source>Tested</source>
+        <translation>Geprüft</translation>
+    </message>
+    <message>
         <source>The %1 %2 is not registered.</source>
         <translation>Nicht eingetragen: %1 %2.</translation>
     </message>
@@ -5838,6 +6838,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The 0 in front is dialled inside the country only: stored without it, as +%1 %2</source>
         <translation>Die 0 vorn wird nur im Inland gewählt: ohne sie gespeichert, als +%1 %2</translation>
+    </message>
+    <message>
+        <source>The NT is fed by: %1.</source>
+        <translation>Den NT speist: %1.</translation>
     </message>
     <message>
         <source>The SPID holds %1, the DN is %2: confirm which one is right</source>
@@ -6008,6 +7012,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Datei blieb genau so, wie sie ist; es wurde nichts hineingeschrieben.</translation>
     </message>
     <message>
+        <source>The first %1 of %2 are drawn.</source>
+        <translation>Gezeichnet sind die ersten %1 von %2.</translation>
+    </message>
+    <message>
         <source>The first %1 of %2 orders are selected; a filter leads to the others.</source>
         <translation>Die ersten %1 von %2 Aufträgen sind gewählt; ein Filter führt zu den anderen.</translation>
     </message>
@@ -6064,6 +7072,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Das internationale Netz meldet es: eine Rufnummer im Inland anrufen.</translation>
     </message>
     <message>
+        <source>The limits are common practice of the trade.</source>
+        <translation>Die Grenzwerte sind im Fach üblich.</translation>
+    </message>
+    <message>
         <source>The line</source>
         <translation>Leitung</translation>
     </message>
@@ -6078,6 +7090,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The line at the customer's interface</source>
         <translation>Leitung am Übergabepunkt beim Kunden</translation>
+    </message>
+    <message>
+        <source>The line carries no circuit-switched data</source>
+        <translation>Der Anschluss führt keine leitungsvermittelten Daten</translation>
     </message>
     <message>
         <source>The line carries no circuit-switched data: no error-rate run is needed.</source>
@@ -6096,6 +7112,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Der Anschluss ist unterhalb dieser Schicht ausgefallen.</translation>
     </message>
     <message>
+        <source>The line is due on %1.</source>
+        <translation>Der Anschluss ist fällig am %1.</translation>
+    </message>
+    <message>
         <source>The line is good again. Close the trouble.</source>
         <translation>Der Anschluss ist wieder gut. Störung abschließen.</translation>
     </message>
@@ -6106,6 +7126,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The line is not provisioned for what the terminal asks.</source>
         <translation>Der Anschluss ist für das, was das Endgerät verlangt, nicht eingerichtet.</translation>
+    </message>
+    <message>
+        <source>The line is quiet and little disturbs it: the balance says nothing of it</source>
+        <translation>Die Leitung ist ruhig und wenig gestört: Die Symmetrie sagt nichts über sie</translation>
     </message>
     <message>
         <source>The line is quiet and little disturbs it: the balance says nothing of it.</source>
@@ -6122,6 +7146,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The line was not watched long enough before errors were sent on purpose.</source>
         <translation>Die Leitung wurde nicht lange genug beobachtet, bevor absichtlich Fehler eingefügt wurden.</translation>
+    </message>
+    <message>
+        <source>The lines at one premises; no certificate</source>
+        <translation>Die Anschlüsse eines Standorts; kein Zertifikat</translation>
     </message>
     <message>
         <source>The list is the file %1.</source>
@@ -6146,6 +7174,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The measured loss at %1</source>
         <translation>Gemessene Dämpfung bei %1</translation>
+    </message>
+    <message>
+        <source>The measured loss at %1 of %2 is above the limit of %3</source>
+        <translation>Die gemessene Dämpfung bei %1 von %2 liegt über dem Grenzwert von %3</translation>
     </message>
     <message>
         <source>The measured resistance</source>
@@ -6184,12 +7216,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Das Netz selbst kann den Anschluss jetzt nicht bedienen.</translation>
     </message>
     <message>
+        <source>The network termination (NT) in the error test: it was made on the pair itself.</source>
+        <translation>Der Netzabschluss (NT) in der Fehlermessung: Sie wurde an der Doppelader selbst gemacht.</translation>
+    </message>
+    <message>
         <source>The network termination and the terminal do not see each other on the inside wiring.</source>
         <translation>NT und Endgerät sehen einander auf der Hausverkabelung nicht.</translation>
     </message>
     <message>
         <source>The network termination does not reach synchronisation on the pair.</source>
         <translation>Der NT erreicht auf der Doppelader keinen Gleichlauf.</translation>
+    </message>
+    <message>
+        <source>The newest %1 of %2 are drawn.</source>
+        <translation>Gezeichnet sind die neuesten %1 von %2.</translation>
     </message>
     <message>
         <source>The newest backup</source>
@@ -6202,6 +7242,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The number moved to another carrier: dial again, report the routing</source>
         <translation>Die Rufnummer ist zu einem anderen Netzbetreiber gewechselt: neu wählen, die Leitweglenkung melden</translation>
+    </message>
+    <message>
+        <source>The number of your line, as it is dialled.</source>
+        <translation>Die Rufnummer Ihres Anschlusses, wie sie gewählt wird.</translation>
     </message>
     <message>
         <source>The number that the network announced on this pair is the number ordered.</source>
@@ -6332,8 +7376,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die verzeichneten Angaben zur Doppelader stimmen nicht mit der Messung überein und sind zu berichtigen.</translation>
     </message>
     <message>
+        <source>The record of this certificate is in English, and counts; this is the same in another language.</source>
+        <translation>Der Datensatz dieses Zertifikats ist englisch, und er gilt; dies ist dasselbe auf Deutsch.</translation>
+    </message>
+    <message>
         <source>The records could not be opened</source>
         <translation>Der Datenbestand ließ sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>The records do not say who issues this certificate.</source>
+        <translation>Die Aufzeichnungen nennen nicht, wer dieses Zertifikat ausstellt.</translation>
     </message>
     <message>
         <source>The records were backed up.</source>
@@ -6342,6 +7394,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The refused rows are in %1.</source>
         <translation>Die abgelehnten Zeilen stehen in %1.</translation>
+    </message>
+    <message>
+        <source>The repair is due on %1.</source>
+        <translation>Die Entstörung ist fällig am %1.</translation>
     </message>
     <message>
         <source>The report is in %1.</source>
@@ -6410,6 +7466,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The run was made at the U interface.</source>
         <translation>Der Messlauf wurde an der U-Schnittstelle gemacht.</translation>
+    </message>
+    <message>
+        <source>The run was made behind the NT (at S/T).</source>
+        <translation>Der Messlauf wurde hinter dem NT gemacht (an S/T).</translation>
+    </message>
+    <message>
+        <source>The run was made on the pair itself, before the NT (at U).</source>
+        <translation>Der Messlauf wurde an der Doppelader selbst gemacht, vor dem NT (an U).</translation>
     </message>
     <message>
         <source>The run was made with a fixed pattern, which shows no slip and no wrong channel: it can fail a line, never pass it.</source>
@@ -6632,6 +7696,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Adern leiten Strom gegeneinander oder gegen Erde ab.</translation>
     </message>
     <message>
+        <source>Their reference</source>
+        <translation>Ihr Zeichen</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Danach</translation>
+    </message>
+    <message>
+        <source>Then, %1</source>
+        <translation>Danach, %1</translation>
+    </message>
+    <message>
         <source>There is no serving office "%1"; import it first.</source>
         <translation>Die Vermittlungsstelle „%1“ gibt es nicht; erst einlesen.</translation>
     </message>
@@ -6646,6 +7722,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>They must be in place and to the electrical code in force. Never remove or defeat a ground, not even for a measurement.</source>
         <translation>Sie müssen vorhanden sein und den geltenden Elektrovorschriften entsprechen. Nie eine Erdung entfernen oder umgehen, auch nicht für eine Messung.</translation>
+    </message>
+    <message>
+        <source>They were accepted by exception: who authorised that, and why, stands in the box.</source>
+        <translation>Sie wurden mit Ausnahme abgenommen: Wer das erlaubt hat und warum, steht im Kasten.</translation>
+    </message>
+    <message>
+        <source>This is no certificate.</source>
+        <translation>Dies ist kein Zertifikat.</translation>
     </message>
     <message>
         <source>This line</source>
@@ -6680,6 +7764,22 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>a-Ader gegen Erde %1, b-Ader gegen Erde %2 und a-Ader gegen b-Ader %3 (%4) passen nicht zusammen: Aderbruch, Ableitung, erdfreie Speisung oder offene Erdleitung: die Erdleitung prüfen, noch einmal messen</translation>
     </message>
     <message>
+        <source>To be mended too</source>
+        <translation>Auch zu beheben</translation>
+    </message>
+    <message>
+        <source>To be programmed into the terminal equipment.</source>
+        <translation>In das Endgerät einzugeben.</translation>
+    </message>
+    <message>
+        <source>To be programmed into the terminal equipment. Digits are grouped for reading aloud; key them in without gaps.</source>
+        <translation>In das Endgerät einzugeben. Die Ziffern sind zum Vorlesen gruppiert; tippen Sie sie ohne Lücken ein.</translation>
+    </message>
+    <message>
+        <source>To check this certificate</source>
+        <translation>Wie dieses Zertifikat geprüft wird</translation>
+    </message>
+    <message>
         <source>To number</source>
         <translation>Zu Rufnummer</translation>
     </message>
@@ -6706,6 +7806,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Traffic</source>
         <translation>Verkehr</translation>
+    </message>
+    <message>
+        <source>Trouble</source>
+        <translation>Störung</translation>
     </message>
     <message>
         <source>Trouble %1 is open on this circuit: %2</source>
@@ -6876,6 +7980,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Fremde Spannung wurde nicht gemessen.</translation>
     </message>
     <message>
+        <source>WAITS on %1. %2</source>
+        <translation>WARTET auf %1. %2</translation>
+    </message>
+    <message>
+        <source>WAITS on %1: %2. %3</source>
+        <translation>WARTET auf %1: %2. %3</translation>
+    </message>
+    <message>
+        <source>WAITS.</source>
+        <translation>WARTET.</translation>
+    </message>
+    <message>
         <source>Waiting on</source>
         <translation>Wartet auf</translation>
     </message>
@@ -6898,6 +8014,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Warnings</source>
         <translation>Warnungen</translation>
+    </message>
+    <message>
+        <source>We were there</source>
+        <translation>Wir waren da</translation>
     </message>
     <message>
         <source>Wear insulating gloves and let no part of your body touch the strand until it is tensioned, dead-ended and permanently grounded.</source>
@@ -6936,6 +8056,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Speisung des NT</translation>
     </message>
     <message>
+        <source>What feeds the NT was not recorded; usually it is a mains socket at the premises.</source>
+        <translation>Was den NT speist, wurde nicht eingetragen; meist ist es eine Steckdose am Standort.</translation>
+    </message>
+    <message>
         <source>What happened</source>
         <translation>Was geschehen ist</translation>
     </message>
@@ -6944,12 +8068,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Was geschieht</translation>
     </message>
     <message>
+        <source>What happens next</source>
+        <translation>Wie es weitergeht</translation>
+    </message>
+    <message>
+        <source>What is declared here</source>
+        <translation>Was hier erklärt wird</translation>
+    </message>
+    <message>
         <source>What is due by today, for the installer chosen below or for all, as a PDF</source>
         <translation>Was bis heute fällig ist, für den unten gewählten Monteur oder für alle, als PDF</translation>
     </message>
     <message>
         <source>What is missing</source>
         <translation>Was fehlt</translation>
+    </message>
+    <message>
+        <source>What is not covered</source>
+        <translation>Was nicht erfasst ist</translation>
     </message>
     <message>
         <source>What is to be mended</source>
@@ -6980,6 +8116,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Was es war</translation>
     </message>
     <message>
+        <source>What lies beyond the serving switch: other networks, and the lines of those you call.</source>
+        <translation>Was hinter der Vermittlungsstelle liegt: andere Netze und die Anschlüsse derer, die Sie anrufen.</translation>
+    </message>
+    <message>
         <source>What the columns stand for</source>
         <translation>Wofür die Spalten stehen</translation>
     </message>
@@ -6998,6 +8138,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>What was certified still holds.</source>
         <translation>Was bescheinigt wurde, gilt noch.</translation>
+    </message>
+    <message>
+        <source>What was checked</source>
+        <translation>Was geprüft wurde</translation>
     </message>
     <message>
         <source>What was done</source>
@@ -7052,6 +8196,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Abhilfe: %1 – dann %2 dB, %3.</translation>
     </message>
     <message>
+        <source>What you must know</source>
+        <translation>Was Sie wissen müssen</translation>
+    </message>
+    <message>
         <source>What you typed can be saved nowhere. Make room, or close once more to lose it.</source>
         <translation>Ihre Eingaben lassen sich nirgends speichern. Schaffen Sie Platz, oder schließen Sie nochmals; dann gehen sie verloren.</translation>
     </message>
@@ -7074,6 +8222,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>When</source>
         <translation>Wann</translation>
+    </message>
+    <message>
+        <source>When the line fails</source>
+        <translation>Wenn der Anschluss ausfällt</translation>
+    </message>
+    <message>
+        <source>When the network termination (NT) has no power, this line is dead: no call, no emergency call and no alarm goes out over it.</source>
+        <translation>Wenn der Netzabschluss (NT) keinen Strom hat, ist dieser Anschluss tot: Kein Ruf, kein Notruf und kein Alarm geht über ihn hinaus.</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
     </message>
     <message>
         <source>Where tip and ring change places.</source>
@@ -7112,12 +8272,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Wer die Einträge macht</translation>
     </message>
     <message>
+        <source>Who was kept away</source>
+        <translation>Wer ferngehalten wurde</translation>
+    </message>
+    <message>
+        <source>Who was told</source>
+        <translation>Wer es weiß</translation>
+    </message>
+    <message>
         <source>Who works: %1</source>
         <translation>Es arbeitet: %1</translation>
     </message>
     <message>
         <source>Who works; goes into the history</source>
         <translation>Wer arbeitet; steht im Verlauf</translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation>Wen Sie anrufen</translation>
     </message>
     <message>
         <source>Whose part</source>
@@ -7158,6 +8330,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Wire: AWG, or mm</source>
         <translation>Draht: AWG oder mm</translation>
+    </message>
+    <message>
+        <source>Wiring and equipment on your side of %1: the point of demarcation.</source>
+        <translation>Leitungen und Geräte auf Ihrer Seite %1: der Übergabepunkt.</translation>
+    </message>
+    <message>
+        <source>With</source>
+        <translation>Mit</translation>
+    </message>
+    <message>
+        <source>With %1 % confidence, at most one bit in %2 arrived wrong in this run.</source>
+        <translation>Mit %1 % Sicherheit kam in diesem Messlauf höchstens ein Bit von %2 falsch an.</translation>
     </message>
     <message>
         <source>With one channel or one number a self-call is not possible; the path is the test line or the far end.</source>
@@ -7212,8 +8396,28 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Ja, bestätigt</translation>
     </message>
     <message>
+        <source>You told us</source>
+        <translation>Sie sagten uns</translation>
+    </message>
+    <message>
+        <source>Your line is not ready yet</source>
+        <translation>Ihr Anschluss ist noch nicht fertig</translation>
+    </message>
+    <message>
+        <source>Your line is not repaired yet</source>
+        <translation>Ihr Anschluss ist noch nicht entstört</translation>
+    </message>
+    <message>
+        <source>Your line, order %1</source>
+        <translation>Ihr Anschluss, Auftrag %1</translation>
+    </message>
+    <message>
         <source>a SPID has digits only</source>
         <translation>eine SPID hat nur Ziffern</translation>
+    </message>
+    <message>
+        <source>a call for %1 did not go through</source>
+        <translation>ein Ruf für %1 kam nicht durch</translation>
     </message>
     <message>
         <source>a call in rings the line</source>
@@ -7226,6 +8430,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>a complete card before each measurement that counts, no hazard open</source>
         <translation>eine vollständige Karte vor jeder Messung, die zählt, keine Gefahr offen</translation>
+    </message>
+    <message>
+        <source>a contact was mended</source>
+        <translation>ein Kontakt wurde behoben</translation>
+    </message>
+    <message>
+        <source>a copy</source>
+        <translation>eine Abschrift</translation>
     </message>
     <message>
         <source>a day as 2026-03-31</source>
@@ -7252,12 +8464,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>je eine Datei, so wie versiegelt</translation>
     </message>
     <message>
+        <source>a further run was made</source>
+        <translation>ein weiterer Messlauf wurde gemacht</translation>
+    </message>
+    <message>
         <source>a newer one counts</source>
         <translation>etwas Neueres zählt</translation>
     </message>
     <message>
         <source>a number of the order was announced on the pair since</source>
         <translation>auf der Doppelader wurde seither eine Rufnummer des Auftrags angesagt</translation>
+    </message>
+    <message>
+        <source>a permit</source>
+        <translation>eine Genehmigung</translation>
+    </message>
+    <message>
+        <source>a setting was corrected</source>
+        <translation>eine Einstellung wurde berichtigt</translation>
     </message>
     <message>
         <source>a supervisor</source>
@@ -7296,6 +8520,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>analog</translation>
     </message>
     <message>
+        <source>analog line</source>
+        <translation>analoger Anschluss</translation>
+    </message>
+    <message>
+        <source>analog, two wires</source>
+        <translation>analog, zwei Adern</translation>
+    </message>
+    <message>
+        <source>and</source>
+        <translation>und</translation>
+    </message>
+    <message>
         <source>and %1 more</source>
         <translation>und %1 weitere</translation>
     </message>
@@ -7304,12 +8540,36 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>und %1 mehr auf der Auftragsseite</translation>
     </message>
     <message>
+        <source>announced by the network</source>
+        <translation>vom Netz angesagt</translation>
+    </message>
+    <message>
         <source>another gauge changes resistance and loss, the resistance more</source>
         <translation>eine andere Drahtstärke ändert Widerstand und Dämpfung, den Widerstand mehr</translation>
     </message>
     <message>
         <source>another run decides</source>
         <translation>ein anderer Messlauf entscheidet</translation>
+    </message>
+    <message>
+        <source>answered in the error test</source>
+        <translation>meldete sich in der Fehlermessung</translation>
+    </message>
+    <message>
+        <source>answered when it was called</source>
+        <translation>meldete sich auf Anruf</translation>
+    </message>
+    <message>
+        <source>any time</source>
+        <translation>jederzeit</translation>
+    </message>
+    <message>
+        <source>as below</source>
+        <translation>wie unten</translation>
+    </message>
+    <message>
+        <source>as below, all digits without separators</source>
+        <translation>wie unten, alle Ziffern ohne Trennzeichen</translation>
     </message>
     <message>
         <source>as it stands in the register</source>
@@ -7324,12 +8584,32 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>laut Etikett: Einlesen bestätigt es</translation>
     </message>
     <message>
+        <source>as labelled: the office has not confirmed it yet</source>
+        <translation>nach seinem Aufkleber: von der Dienststelle noch nicht bestätigt</translation>
+    </message>
+    <message>
+        <source>as read</source>
+        <translation>wie abgelesen</translation>
+    </message>
+    <message>
         <source>as the customer says it</source>
         <translation>wie der Kunde es sagt</translation>
     </message>
     <message>
         <source>as the office</source>
         <translation>wie die Vermittlungsstelle</translation>
+    </message>
+    <message>
+        <source>as told above</source>
+        <translation>wie oben gesagt</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>at least %1 s without an error</source>
+        <translation>mindestens %1 s ohne Fehler</translation>
     </message>
     <message>
         <source>at least two words</source>
@@ -7368,6 +8648,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>auto, oder 0 bis 63</translation>
     </message>
     <message>
+        <source>automatic</source>
+        <translation>automatisch</translation>
+    </message>
+    <message>
         <source>balance</source>
         <translation>Symmetrie</translation>
     </message>
@@ -7382,6 +8666,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>beside it</source>
         <translation>daneben</translation>
+    </message>
+    <message>
+        <source>better weather</source>
+        <translation>besseres Wetter</translation>
     </message>
     <message>
         <source>between the wires, C-message weighted, off-hook towards the office's quiet termination</source>
@@ -7400,8 +8688,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Bitfehlerquote höchstens %1</translation>
     </message>
     <message>
+        <source>bit errors in a second</source>
+        <translation>Bitfehler in einer Sekunde</translation>
+    </message>
+    <message>
         <source>bit/s</source>
         <translation>bit/s</translation>
+    </message>
+    <message>
+        <source>bits in error at most %1</source>
+        <translation>Bits falsch höchstens %1</translation>
     </message>
     <message>
         <source>bri</source>
@@ -7448,16 +8744,64 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Kabel und Doppelader in der Vermittlungsstelle</translation>
     </message>
     <message>
+        <source>calibrated on %1</source>
+        <translation>kalibriert am %1</translation>
+    </message>
+    <message>
+        <source>calibrated on %1, next due on %2</source>
+        <translation>kalibriert am %1, wieder fällig am %2</translation>
+    </message>
+    <message>
+        <source>calibrated on %1, was due on %2: not within its calibration when it was used</source>
+        <translation>kalibriert am %1, fällig gewesen am %2: bei der Benutzung außerhalb seiner Kalibrierung</translation>
+    </message>
+    <message>
         <source>calibrated until %1</source>
         <translation>kalibriert bis %1</translation>
+    </message>
+    <message>
+        <source>calibration not known</source>
+        <translation>Kalibrierung nicht bekannt</translation>
+    </message>
+    <message>
+        <source>call from channel %1 to channel %2 of this line</source>
+        <translation>Ruf von Kanal %1 zu Kanal %2 dieses Anschlusses</translation>
+    </message>
+    <message>
+        <source>call from one channel of this line to the other</source>
+        <translation>Ruf von einem Kanal dieses Anschlusses zum anderen</translation>
+    </message>
+    <message>
+        <source>call from this line to itself on %1</source>
+        <translation>Ruf dieses Anschlusses zu sich selbst auf %1</translation>
+    </message>
+    <message>
+        <source>call to a test line of the network on %1</source>
+        <translation>Ruf zu einer Prüfnummer des Netzes auf %1</translation>
+    </message>
+    <message>
+        <source>call to the far end on %1</source>
+        <translation>Ruf zur Gegenstelle auf %1</translation>
     </message>
     <message>
         <source>cancelled</source>
         <translation>storniert</translation>
     </message>
     <message>
+        <source>card, beside certificate %1</source>
+        <translation>Karte, neben dem Zertifikat %1</translation>
+    </message>
+    <message>
+        <source>card, no certificate</source>
+        <translation>Karte, kein Zertifikat</translation>
+    </message>
+    <message>
         <source>certificate %1</source>
         <translation>Zertifikat %1</translation>
+    </message>
+    <message>
+        <source>certificate %1, issue %2</source>
+        <translation>Zertifikat %1, Ausgabe %2</translation>
     </message>
     <message>
         <source>certificate copied</source>
@@ -7482,6 +8826,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>change limit sets</source>
         <translation>Grenzwertsätze ändern</translation>
+    </message>
+    <message>
+        <source>change of a line</source>
+        <translation>Änderung eines Anschlusses</translation>
     </message>
     <message>
         <source>change offices and instruments</source>
@@ -7520,8 +8868,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>behoben</translation>
     </message>
     <message>
+        <source>code %1</source>
+        <translation>Code %1</translation>
+    </message>
+    <message>
         <source>coil</source>
         <translation>Spule</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>im Fach üblich</translation>
+    </message>
+    <message>
+        <source>comparison of the model with published losses</source>
+        <translation>Vergleich des Modells mit veröffentlichten Dämpfungen</translation>
     </message>
     <message>
         <source>completed</source>
@@ -7530,6 +8890,30 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>contact</source>
         <translation>Kontakt</translation>
+    </message>
+    <message>
+        <source>contact with another pair</source>
+        <translation>Berührung mit einer anderen Doppelader</translation>
+    </message>
+    <message>
+        <source>contact with the power lines</source>
+        <translation>Berührung mit der Starkstromleitung</translation>
+    </message>
+    <message>
+        <source>continued</source>
+        <translation>Fortsetzung</translation>
+    </message>
+    <message>
+        <source>copy %1</source>
+        <translation>Abschrift %1</translation>
+    </message>
+    <message>
+        <source>correction of the record</source>
+        <translation>Berichtigung der Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation>gezählt</translation>
     </message>
     <message>
         <source>counts</source>
@@ -7542,6 +8926,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>customer not ready</source>
         <translation>Kunde nicht bereit</translation>
+    </message>
+    <message>
+        <source>customer's own</source>
+        <translation>des Kunden eigenes</translation>
     </message>
     <message>
         <source>cut over</source>
@@ -7592,8 +8980,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Abschaltung</translation>
     </message>
     <message>
+        <source>disconnection</source>
+        <translation>Abschaltung</translation>
+    </message>
+    <message>
         <source>dispatcher</source>
         <translation>Disposition</translation>
+    </message>
+    <message>
+        <source>does not count: %1</source>
+        <translation>zählt nicht: %1</translation>
     </message>
     <message>
         <source>does not ring</source>
@@ -7608,8 +9004,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>steht nicht</translation>
     </message>
     <message>
+        <source>dry</source>
+        <translation>trocken</translation>
+    </message>
+    <message>
         <source>due %1</source>
         <translation>fällig %1</translation>
+    </message>
+    <message>
+        <source>due today</source>
+        <translation>heute fällig</translation>
     </message>
     <message>
         <source>e.g. 09:00-11:00</source>
@@ -7638,6 +9042,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>each SPID accepted by the switch</source>
         <translation>jede SPID von der Vermittlung angenommen</translation>
+    </message>
+    <message>
+        <source>each one seen</source>
+        <translation>jeder gesehen</translation>
     </message>
     <message>
         <source>each section with gauge and length, taps and load coils, from the office</source>
@@ -7696,12 +9104,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>fehlerhafte Sekunden</translation>
     </message>
     <message>
+        <source>evaluated by the %1 method</source>
+        <translation>ausgewertet nach dem Verfahren %1</translation>
+    </message>
+    <message>
+        <source>every day</source>
+        <translation>täglich</translation>
+    </message>
+    <message>
         <source>every error sent was seen</source>
         <translation>jeder eingefügte Fehler wurde gesehen</translation>
     </message>
     <message>
         <source>every section of %1</source>
         <translation>jeder mit %1 verzeichnete Abschnitt</translation>
+    </message>
+    <message>
+        <source>evidence was struck out: %1</source>
+        <translation>Belege wurden gestrichen: %1</translation>
     </message>
     <message>
         <source>excepted</source>
@@ -7728,6 +9148,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>fehlgeschlagen</translation>
     </message>
     <message>
+        <source>failed, struck out</source>
+        <translation>misslungen, gestrichen</translation>
+    </message>
+    <message>
         <source>far end</source>
         <translation>Gegenstelle</translation>
     </message>
@@ -7736,12 +9160,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Speisung</translation>
     </message>
     <message>
+        <source>feed of carrier equipment</source>
+        <translation>Speisung von Trägergeräten</translation>
+    </message>
+    <message>
         <source>fixed</source>
         <translation>fest</translation>
     </message>
     <message>
+        <source>fixed, %1</source>
+        <translation>fest, %1</translation>
+    </message>
+    <message>
         <source>folded</source>
         <translation>zugeklappt</translation>
+    </message>
+    <message>
+        <source>for diagnosis</source>
+        <translation>zur Eingrenzung</translation>
     </message>
     <message>
         <source>for the record; never on the certificate</source>
@@ -7774,6 +9210,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>from both wires to ground, C-message weighted, off-hook towards the quiet termination</source>
         <translation>von beiden Adern gegen Erde, C-bewertet, abgehoben gegen den Ruheabschluss</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>aus dem Gedächtnis</translation>
     </message>
     <message>
         <source>from the international network</source>
@@ -7872,6 +9312,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>in Betrieb durch Auftrag %1</translation>
     </message>
     <message>
+        <source>in step</source>
+        <translation>im Gleichlauf</translation>
+    </message>
+    <message>
         <source>in sync</source>
         <translation>im Gleichlauf</translation>
     </message>
@@ -7898,6 +9342,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>induced</source>
         <translation>induziert</translation>
+    </message>
+    <message>
+        <source>induced by power lines beside the cable</source>
+        <translation>Einkopplung von Starkstromleitungen neben dem Kabel</translation>
+    </message>
+    <message>
+        <source>insertion loss in dB</source>
+        <translation>Einfügungsdämpfung in dB</translation>
     </message>
     <message>
         <source>installer</source>
@@ -7964,6 +9416,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>enthält Zeichen, die für andere stehen</translation>
     </message>
     <message>
+        <source>issue %1</source>
+        <translation>Ausgabe %1</translation>
+    </message>
+    <message>
         <source>issue a certificate</source>
         <translation>ein Zertifikat ausstellen</translation>
     </message>
@@ -7976,8 +9432,28 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Aussteller geändert</translation>
     </message>
     <message>
+        <source>it failed</source>
+        <translation>er misslang</translation>
+    </message>
+    <message>
+        <source>it waits for %1</source>
+        <translation>er wartet auf %1</translation>
+    </message>
+    <message>
+        <source>it waits for you: please call the number below</source>
+        <translation>er wartet auf Sie: Bitte rufen Sie die Nummer unten an</translation>
+    </message>
+    <message>
+        <source>its run failed</source>
+        <translation>der Messlauf misslang</translation>
+    </message>
+    <message>
         <source>jumper run</source>
         <translation>Rangierung gelegt</translation>
+    </message>
+    <message>
+        <source>key in %1</source>
+        <translation>eintippen %1</translation>
     </message>
     <message>
         <source>key or name; printed on the certificate</source>
@@ -8040,6 +9516,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Grenze</translation>
     </message>
     <message>
+        <source>limit %1</source>
+        <translation>Grenzwert %1</translation>
+    </message>
+    <message>
         <source>limit set added</source>
         <translation>Grenzwertsatz eingetragen</translation>
     </message>
@@ -8068,6 +9548,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Pupinspule %1 mH</translation>
     </message>
     <message>
+        <source>local codes and licensed practice prevail</source>
+        <translation>örtliche Vorschriften und zugelassene Fachleute gehen vor</translation>
+    </message>
+    <message>
         <source>loop</source>
         <translation>Anschlussleitung</translation>
     </message>
@@ -8076,8 +9560,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Anschlussleitung und Liniennetz</translation>
     </message>
     <message>
+        <source>loop at the NT, for diagnosis, on %1</source>
+        <translation>Schleife am NT, zur Eingrenzung, auf %1</translation>
+    </message>
+    <message>
         <source>loop current</source>
         <translation>Schleifenstrom</translation>
+    </message>
+    <message>
+        <source>loopback at the NT on %1</source>
+        <translation>Schleife am NT auf %1</translation>
     </message>
     <message>
         <source>loss at %1</source>
@@ -8124,12 +9616,36 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>entstanden mit %1, Selbsttest bei jenem Einsatz nicht bestanden</translation>
     </message>
     <message>
+        <source>make and serial not recorded</source>
+        <translation>Hersteller und Seriennummer nicht eingetragen</translation>
+    </message>
+    <message>
         <source>marginal</source>
         <translation>grenzwertig</translation>
     </message>
     <message>
+        <source>marginal from %1</source>
+        <translation>grenzwertig ab %1</translation>
+    </message>
+    <message>
+        <source>marginal to %1</source>
+        <translation>grenzwertig bis %1</translation>
+    </message>
+    <message>
         <source>may be left empty</source>
         <translation>darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>may yet change</source>
+        <translation>kann sich noch ändern</translation>
+    </message>
+    <message>
+        <source>measured %1</source>
+        <translation>gemessen %1</translation>
+    </message>
+    <message>
+        <source>measured on %1</source>
+        <translation>gemessen an %1</translation>
     </message>
     <message>
         <source>measured on %1, the order is for %2</source>
@@ -8138,6 +9654,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>met</source>
         <translation>erfüllt</translation>
+    </message>
+    <message>
+        <source>met, near the limit</source>
+        <translation>erfüllt, nahe am Grenzwert</translation>
     </message>
     <message>
         <source>meter</source>
@@ -8160,12 +9680,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>vertippt</translation>
     </message>
     <message>
+        <source>mistyped: the reading was never made</source>
+        <translation>vertippt: Diese Ablesung gab es nie</translation>
+    </message>
+    <message>
         <source>mixes letters of two scripts that look alike</source>
         <translation>mischt ähnlich aussehende Buchstaben zweier Schriften</translation>
     </message>
     <message>
         <source>move</source>
         <translation>Umzug</translation>
+    </message>
+    <message>
+        <source>move of a line</source>
+        <translation>Umzug eines Anschlusses</translation>
     </message>
     <message>
         <source>multipoint</source>
@@ -8180,12 +9708,28 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>muss die des Auftrags sein: eine falsche gehört zum Anschluss eines anderen Kunden</translation>
     </message>
     <message>
+        <source>national %1</source>
+        <translation>national %1</translation>
+    </message>
+    <message>
         <source>needs no calibration</source>
         <translation>braucht keine Kalibrierung</translation>
     </message>
     <message>
         <source>new</source>
         <translation>Neuanschluss</translation>
+    </message>
+    <message>
+        <source>new evidence for: %1</source>
+        <translation>neue Belege für: %1</translation>
+    </message>
+    <message>
+        <source>new line</source>
+        <translation>neuer Anschluss</translation>
+    </message>
+    <message>
+        <source>next due on %1</source>
+        <translation>wieder fällig am %1</translation>
     </message>
     <message>
         <source>no</source>
@@ -8200,8 +9744,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>keine Kalibrierung erfasst</translation>
     </message>
     <message>
+        <source>no dial tone</source>
+        <translation>kein Wählton</translation>
+    </message>
+    <message>
         <source>no error</source>
         <translation>kein Fehler</translation>
+    </message>
+    <message>
+        <source>no work</source>
+        <translation>keine Arbeit</translation>
     </message>
     <message>
         <source>noise</source>
@@ -8236,6 +9788,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>noch keine: zuerst Vermittlungsstellen einlesen</translation>
     </message>
     <message>
+        <source>none, leave it empty</source>
+        <translation>keine, leer lassen</translation>
+    </message>
+    <message>
         <source>normal</source>
         <translation>normal</translation>
     </message>
@@ -8248,12 +9804,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>noch nicht angekommen</translation>
     </message>
     <message>
+        <source>not called</source>
+        <translation>nicht angerufen</translation>
+    </message>
+    <message>
         <source>not heard</source>
         <translation>nicht zu hören</translation>
     </message>
     <message>
         <source>not in service yet</source>
         <translation>noch nicht in Betrieb</translation>
+    </message>
+    <message>
+        <source>not in step</source>
+        <translation>nicht im Gleichlauf</translation>
     </message>
     <message>
         <source>not in the Q.850 list</source>
@@ -8268,8 +9832,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>nicht erfüllt</translation>
     </message>
     <message>
+        <source>not named</source>
+        <translation>nicht genannt</translation>
+    </message>
+    <message>
         <source>not needed</source>
         <translation>entfällt</translation>
+    </message>
+    <message>
+        <source>not needed for this order.</source>
+        <translation>für diesen Auftrag nicht nötig.</translation>
+    </message>
+    <message>
+        <source>not ordered</source>
+        <translation>nicht bestellt</translation>
+    </message>
+    <message>
+        <source>not recorded, and needed only where it is.</source>
+        <translation>nicht eingetragen, und nur nötig, wo es eingetragen ist.</translation>
     </message>
     <message>
         <source>not required</source>
@@ -8280,6 +9860,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>nicht nötig, laut Etikett</translation>
     </message>
     <message>
+        <source>not run</source>
+        <translation>nicht gelaufen</translation>
+    </message>
+    <message>
+        <source>not said whether wet or dry</source>
+        <translation>nicht gesagt, ob nass oder trocken</translation>
+    </message>
+    <message>
+        <source>not shown</source>
+        <translation>nicht gezeigt</translation>
+    </message>
+    <message>
         <source>not signed</source>
         <translation>nicht unterschrieben</translation>
     </message>
@@ -8288,8 +9880,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>ungeeignet</translation>
     </message>
     <message>
+        <source>not watched</source>
+        <translation>nicht beobachtet</translation>
+    </message>
+    <message>
         <source>not within its calibration</source>
         <translation>nicht innerhalb der Kalibrierung</translation>
+    </message>
+    <message>
+        <source>not yet run</source>
+        <translation>noch nicht gelaufen</translation>
     </message>
     <message>
         <source>note</source>
@@ -8308,6 +9908,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>nichts zu zerlegen</translation>
     </message>
     <message>
+        <source>nothing was found</source>
+        <translation>nichts wurde gefunden</translation>
+    </message>
+    <message>
         <source>now: %1</source>
         <translation>jetzt: %1</translation>
     </message>
@@ -8322,6 +9926,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>number announced for %1</source>
         <translation>Ansage der Rufnummer %1</translation>
+    </message>
+    <message>
+        <source>numbers or identifiers were changed</source>
+        <translation>Rufnummern oder Kennungen wurden geändert</translation>
     </message>
     <message>
         <source>of a point-to-point line</source>
@@ -8404,6 +10012,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Auftrag</translation>
     </message>
     <message>
+        <source>order %1</source>
+        <translation>Auftrag %1</translation>
+    </message>
+    <message>
         <source>order cancelled</source>
         <translation>Auftrag storniert</translation>
     </message>
@@ -8442,6 +10054,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>out</source>
         <translation>gehend</translation>
+    </message>
+    <message>
+        <source>out of sync</source>
+        <translation>nicht synchron</translation>
+    </message>
+    <message>
+        <source>outside plant repair, with the pair and the readings below</source>
+        <translation>die Kabelentstörung, mit der Doppelader und den Ablesungen unten</translation>
+    </message>
+    <message>
+        <source>outside plant repair, with the pair and the readings below, %1</source>
+        <translation>die Kabelentstörung, mit der Doppelader und den Ablesungen unten, %1</translation>
     </message>
     <message>
         <source>packet</source>
@@ -8496,6 +10120,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Anlagenanschluss</translation>
     </message>
     <message>
+        <source>point-to-point</source>
+        <translation>Punkt-zu-Punkt</translation>
+    </message>
+    <message>
         <source>polarity</source>
         <translation>Polarität</translation>
     </message>
@@ -8518,6 +10146,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>power utility</source>
         <translation>Stromversorger</translation>
+    </message>
+    <message>
+        <source>predicted</source>
+        <translation>berechnet</translation>
+    </message>
+    <message>
+        <source>predicted %1</source>
+        <translation>berechnet %1</translation>
     </message>
     <message>
         <source>premises</source>
@@ -8550,6 +10186,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>public remote</source>
         <translation>öffentliches Netz, fern</translation>
+    </message>
+    <message>
+        <source>published equipment practice</source>
+        <translation>veröffentlichte Gerätepraxis</translation>
+    </message>
+    <message>
+        <source>read for order %1</source>
+        <translation>gelesen für den Auftrag %1</translation>
     </message>
     <message>
         <source>record only</source>
@@ -8592,6 +10236,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Entstörung</translation>
     </message>
     <message>
+        <source>repair of a line</source>
+        <translation>Entstörung eines Anschlusses</translation>
+    </message>
+    <message>
         <source>resistance and loss go together with length</source>
         <translation>Widerstand und Dämpfung ändern sich gemeinsam mit der Länge</translation>
     </message>
@@ -8616,8 +10264,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>b-Ader gegen Erde</translation>
     </message>
     <message>
+        <source>ring to ground</source>
+        <translation>b gegen Erde</translation>
+    </message>
+    <message>
+        <source>ring to ground %1</source>
+        <translation>b gegen Erde %1</translation>
+    </message>
+    <message>
         <source>ringing</source>
         <translation>Klingeln</translation>
+    </message>
+    <message>
+        <source>ringing of the office</source>
+        <translation>Rufstrom der Vermittlungsstelle</translation>
     </message>
     <message>
         <source>ringing voltage</source>
@@ -8634,6 +10294,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>rows</source>
         <translation>Zeilen</translation>
+    </message>
+    <message>
+        <source>rules of the protocol variant</source>
+        <translation>Regeln der Protokollvariante</translation>
     </message>
     <message>
         <source>s; at most %1</source>
@@ -8672,6 +10336,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Anruf bei sich selbst</translation>
     </message>
     <message>
+        <source>self-call on %1</source>
+        <translation>Ruf zu sich selbst auf %1</translation>
+    </message>
+    <message>
+        <source>sent %1 times</source>
+        <translation>%1-mal gesendet</translation>
+    </message>
+    <message>
+        <source>serial %1</source>
+        <translation>Seriennummer %1</translation>
+    </message>
+    <message>
         <source>service or option not available</source>
         <translation>Dienst oder Option nicht verfügbar</translation>
     </message>
@@ -8692,16 +10368,44 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>stark fehlerhaft</translation>
     </message>
     <message>
+        <source>severely errored from %1</source>
+        <translation>stark fehlerhaft ab %1</translation>
+    </message>
+    <message>
+        <source>signed after the first issue, on %1</source>
+        <translation>nach der ersten Ausgabe unterschrieben, am %1</translation>
+    </message>
+    <message>
         <source>signed by %1</source>
         <translation>unterschrieben von %1</translation>
+    </message>
+    <message>
+        <source>slips not told</source>
+        <translation>Schlupfe nicht angegeben</translation>
     </message>
     <message>
         <source>slope</source>
         <translation>Dämpfungsverzerrung</translation>
     </message>
     <message>
+        <source>something else</source>
+        <translation>etwas anderes</translation>
+    </message>
+    <message>
+        <source>something else was mended</source>
+        <translation>etwas anderes wurde behoben</translation>
+    </message>
+    <message>
         <source>span feed</source>
         <translation>Fernspeisung</translation>
+    </message>
+    <message>
+        <source>stop above %1</source>
+        <translation>Halt über %1</translation>
+    </message>
+    <message>
+        <source>struck out</source>
+        <translation>gestrichen</translation>
     </message>
     <message>
         <source>struck out by %1: %2</source>
@@ -8716,8 +10420,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Aufsicht</translation>
     </message>
     <message>
+        <source>supplied with the line</source>
+        <translation>mit dem Anschluss geliefert</translation>
+    </message>
+    <message>
         <source>switch built</source>
         <translation>in der Vermittlung eingerichtet</translation>
+    </message>
+    <message>
+        <source>switch desk</source>
+        <translation>Vermittlungsdienststelle</translation>
     </message>
     <message>
         <source>take in, change, complete or cancel orders</source>
@@ -8730,6 +10442,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>takes the evidence that it makes old out of the decision</source>
         <translation>nimmt die Nachweise, die dadurch veralten, aus der Entscheidung</translation>
+    </message>
+    <message>
+        <source>tap of %1, %2</source>
+        <translation>Stichleitung von %1, %2</translation>
+    </message>
+    <message>
+        <source>taps %1</source>
+        <translation>Stichleitungen %1</translation>
     </message>
     <message>
         <source>terminal</source>
@@ -8748,8 +10468,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Prüfanschluss</translation>
     </message>
     <message>
+        <source>test line on %1</source>
+        <translation>Ruf zur Prüfnummer auf %1</translation>
+    </message>
+    <message>
+        <source>tested %1</source>
+        <translation>geprüft %1</translation>
+    </message>
+    <message>
         <source>the %1</source>
         <translation>die %1</translation>
+    </message>
+    <message>
+        <source>the %1 was changed from %2 to %3</source>
+        <translation>%1 wurde von %2 in %3 geändert</translation>
+    </message>
+    <message>
+        <source>the %1 was set to %2</source>
+        <translation>%1 wurde auf %2 gesetzt</translation>
     </message>
     <message>
         <source>the %1,</source>
@@ -8760,8 +10496,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die verzeichnete %1, ist nicht vorhanden</translation>
     </message>
     <message>
+        <source>the NT was changed</source>
+        <translation>der NT wurde gewechselt</translation>
+    </message>
+    <message>
         <source>the announced number is the order's</source>
         <translation>die angesagte Rufnummer ist die des Auftrags</translation>
+    </message>
+    <message>
+        <source>the cable crew</source>
+        <translation>die Kabelmannschaft</translation>
     </message>
     <message>
         <source>the cable is at about %1 °F, not %2 °F</source>
@@ -8770,6 +10514,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>the character %1</source>
         <translation>das Zeichen %1</translation>
+    </message>
+    <message>
+        <source>the circuit was changed from %1 to %2</source>
+        <translation>der Anschluss wurde von %1 in %2 geändert</translation>
     </message>
     <message>
         <source>the columns chosen</source>
@@ -8788,12 +10536,40 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Kunde</translation>
     </message>
     <message>
+        <source>the customer's name was changed</source>
+        <translation>der Name des Kunden wurde geändert</translation>
+    </message>
+    <message>
+        <source>the dispatcher, to be sent again</source>
+        <translation>die Disposition, um neu geschickt zu werden</translation>
+    </message>
+    <message>
+        <source>the dispatcher, to be sent again, %1</source>
+        <translation>die Disposition, um neu geschickt zu werden, %1</translation>
+    </message>
+    <message>
         <source>the first day is kept beside it</source>
         <translation>der ursprüngliche Tag bleibt vermerkt</translation>
     </message>
     <message>
+        <source>the identifiers of the line were changed</source>
+        <translation>die Kennungen des Anschlusses wurden geändert</translation>
+    </message>
+    <message>
         <source>the installer</source>
         <translation>Monteur</translation>
+    </message>
+    <message>
+        <source>the installer's own work</source>
+        <translation>des Monteurs eigene Arbeit</translation>
+    </message>
+    <message>
+        <source>the jack or terminal where the line ends</source>
+        <translation>der Dose oder Klemme, an der der Anschluss endet</translation>
+    </message>
+    <message>
+        <source>the kind of line was changed</source>
+        <translation>die Art des Anschlusses wurde geändert</translation>
     </message>
     <message>
         <source>the larger of the differences of the losses at 404 and 2804 Hz from that at 1004 Hz</source>
@@ -8812,6 +10588,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>der Buchstabe %1</translation>
     </message>
     <message>
+        <source>the limit</source>
+        <translation>Grenzwert</translation>
+    </message>
+    <message>
+        <source>the limit: %1</source>
+        <translation>Grenzwert: %1</translation>
+    </message>
+    <message>
         <source>the line</source>
         <translation>die Leitung</translation>
     </message>
@@ -8820,12 +10604,28 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Punkt-zu-Punkt-Verbindung</translation>
     </message>
     <message>
+        <source>the measurements name no pair</source>
+        <translation>die Messungen nennen keine Doppelader</translation>
+    </message>
+    <message>
+        <source>the meter was wrong</source>
+        <translation>das Messgerät war falsch</translation>
+    </message>
+    <message>
+        <source>the network termination (NT)</source>
+        <translation>des Netzabschlusses (NT)</translation>
+    </message>
+    <message>
         <source>the number that they gave it</source>
         <translation>die dort vergebene Nummer</translation>
     </message>
     <message>
         <source>the office has %1</source>
         <translation>die Vermittlungsstelle hat %1</translation>
+    </message>
+    <message>
+        <source>the order</source>
+        <translation>der Auftrag</translation>
     </message>
     <message>
         <source>the page</source>
@@ -8844,12 +10644,44 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die Doppelader ist bespult: %1 Spulen mit 88 mH, die erste 3000 ft von der Vermittlungsstelle, dann alle 6000 ft</translation>
     </message>
     <message>
+        <source>the pair was mended or changed</source>
+        <translation>die Doppelader wurde behoben oder gewechselt</translation>
+    </message>
+    <message>
+        <source>the power company</source>
+        <translation>das Elektrizitätswerk</translation>
+    </message>
+    <message>
+        <source>the premises were changed</source>
+        <translation>der Standort wurde geändert</translation>
+    </message>
+    <message>
+        <source>the register has none of this desk</source>
+        <translation>das Verzeichnis kennt keine Nummer dieser Stelle</translation>
+    </message>
+    <message>
+        <source>the services were changed</source>
+        <translation>die Dienste wurden geändert</translation>
+    </message>
+    <message>
+        <source>the serving office</source>
+        <translation>die Vermittlungsstelle</translation>
+    </message>
+    <message>
         <source>the terminal</source>
         <translation>Endgerät</translation>
     </message>
     <message>
+        <source>the terminal was mended or changed</source>
+        <translation>das Endgerät wurde behoben oder gewechselt</translation>
+    </message>
+    <message>
         <source>the unusual space or mark U+%1</source>
         <translation>das ungewöhnliche Leer- oder Sonderzeichen U+%1</translation>
+    </message>
+    <message>
+        <source>the verdict was “%1”</source>
+        <translation>das Urteil war „%1“</translation>
     </message>
     <message>
         <source>their numbers from the list, such as 2 5</source>
@@ -8878,6 +10710,22 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>tip ring</source>
         <translation>a-Ader gegen b-Ader</translation>
+    </message>
+    <message>
+        <source>tip to ground</source>
+        <translation>a gegen Erde</translation>
+    </message>
+    <message>
+        <source>tip to ground %1</source>
+        <translation>a gegen Erde %1</translation>
+    </message>
+    <message>
+        <source>tip to ring</source>
+        <translation>a gegen b</translation>
+    </message>
+    <message>
+        <source>tip to ring %1</source>
+        <translation>a gegen b %1</translation>
     </message>
     <message>
         <source>to %1</source>
@@ -8940,6 +10788,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Sprache</translation>
     </message>
     <message>
+        <source>voice and data</source>
+        <translation>Sprache und Daten</translation>
+    </message>
+    <message>
         <source>void a hazard, or an entry that is another's or of an earlier visit</source>
         <translation>eine Gefahr, einen fremden Eintrag oder einen eines früheren Einsatzes für ungültig erklären</translation>
     </message>
@@ -8968,8 +10820,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Warnung</translation>
     </message>
     <message>
+        <source>was due on %1: not within its calibration when it was used</source>
+        <translation>fällig gewesen am %1: bei der Benutzung außerhalb seiner Kalibrierung</translation>
+    </message>
+    <message>
         <source>weather</source>
         <translation>Wetter</translation>
+    </message>
+    <message>
+        <source>wet</source>
+        <translation>nass</translation>
     </message>
     <message>
         <source>what is due by then; each installer's list</source>
@@ -8978,6 +10838,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>what is missing</source>
         <translation>was fehlt</translation>
+    </message>
+    <message>
+        <source>what it says was changed</source>
+        <translation>sein Inhalt wurde geändert</translation>
     </message>
     <message>
         <source>what it showed; may be left empty</source>
@@ -9000,6 +10864,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>wer es sagt und unter welcher Referenz</translation>
     </message>
     <message>
+        <source>whoever looks after the wiring of the premises</source>
+        <translation>wer die Leitungen des Standorts betreut</translation>
+    </message>
+    <message>
+        <source>whoever supplied the terminal equipment</source>
+        <translation>wer das Endgerät geliefert hat</translation>
+    </message>
+    <message>
         <source>whoever takes it over</source>
         <translation>wer es übernimmt</translation>
     </message>
@@ -9010,6 +10882,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>wiring</source>
         <translation>Verkabelung</translation>
+    </message>
+    <message>
+        <source>wiring was mended</source>
+        <translation>die Verdrahtung wurde behoben</translation>
     </message>
     <message>
         <source>within</source>
@@ -9028,8 +10904,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>gearbeitet</translation>
     </message>
     <message>
+        <source>worst of %1 s each</source>
+        <translation>schlechteste von je %1 s</translation>
+    </message>
+    <message>
         <source>yes</source>
         <translation>ja</translation>
+    </message>
+    <message>
+        <source>you</source>
+        <translation>Sie</translation>
     </message>
     <message>
         <source>°F, or °C; left empty: 70 °F</source>

@@ -49,7 +49,7 @@ QString whyText(const BoardRow &row, QDate)
         return BoardModel::tr("Cancelled");
     if (row.paper)
         return BoardModel::tr("Accepted; its certificate is not issued");
-    return row.reason;
+    return localizedSentence(row.reason);
 }
 
 QString installerText(const BoardRow &row, QDate)
@@ -318,8 +318,8 @@ QString BoardModel::tip(const BoardRow &row, int column) const
     if (column == dueColumn) {
         QStringList lines;
         if (row.isAtRisk(m_today))
-            lines
-                << tr("At risk: due within two working days, and not accepted. %1").arg(row.reason);
+            lines << tr("At risk: due within two working days, and not accepted. %1")
+                         .arg(localizedSentence(row.reason));
         if (row.promised.isValid() && row.promised != row.due)
             lines << tr("First promised for %1.").arg(dayText(row.promised, m_today));
         return lines.join(u'\n');

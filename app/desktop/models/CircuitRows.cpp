@@ -79,7 +79,7 @@ TextRow figureRow(const CircuitFigure &figure, const QString &turnUp)
 
 TextRow neighbourRow(const BoardRow &row)
 {
-    return {{row.pair, row.circuit, row.reason, row.customer, row.order},
+    return {{row.pair, row.circuit, localizedSentence(row.reason), row.customer, row.order},
             row.hazard ? Status::Failed : Status::None,
             row.circuit,
             false};

@@ -1,0 +1,285 @@
+// Papers in the language of the window: each text of theirs is in the catalogue, and what people
+// typed, the number and the digest are as they are in English.
+
+#include "app/desktop/Language.h"
+#include "app/print/CertificateDocument.h"
+#include "app/print/CoverSheet.h"
+#include "app/print/HandoffDocument.h"
+#include "app/print/PaperLanguage.h"
+#include "app/print/WorkSheets.h"
+#include "tests/support/Handoffs.h"
+#include "tests/support/Papers.h"
+
+#include <QRegularExpression>
+
+using namespace loopwright;
+
+namespace {
+
+const IssueMark firstIssue{0, certificates::moment("2026-03-04T15:20:00-06:00")};
+
+/// The German of the program, what is its own of each text in brackets: "⟦Auftrag ⟧%1⟦.⟧".
+class Bracketed : public QTranslator
+{
+public:
+    QString translate(const char *, const char *source, const char *comment, int n) const override
+    {
+        static const QRegularExpression place("(%(?:\\d|n))");
+        QString said = QTranslator::translate("loopwright", source, comment, n);
+        if (said.isNull())
+            return said;
+        return QStringLiteral("⟦%1⟧").arg(said.replace(place, QStringLiteral("⟧\\1⟦")));
+    }
+};
+
+QString outsideOfBrackets(const QString &text)
+{
+    static const QRegularExpression bracketed("⟦[^⟧]*⟧");
+    return QString(text).replace(bracketed, " ");
+}
+
+/// Names and addresses of the examples, what was typed, units, names of protocols, digests.
+QString withoutNames(QString text)
+{
+    static const QRegularExpression names(
+        "“[^”]*”|Bright Bakery|(\\d+ )?Mill Lane|Quiet Cafe|(\\d+ )?Quay Street|North "
+        "(Hill|Street)|"
+        "Pat Example|Robin Sample|Alex Customer|Kim Carver|Prairie[\\w ]*|basic-rate test set|"
+        "two people, bucket truck|Ring at the back door|Bring the long ladder|Lee of the power "
+        "company|\\b(SPIDs?|TEIs?|BER|UTC|National ISDN|ISDN|DSS|ETSI|dBrnC|[kM]?ohm|kHz|kbit|Mill "
+        "Lane|switch desk)\\b|"
+        "[-0-9]+ and|\\b[0-9a-f]{4,}\\b|\\b\\d\\d-[0-9A-Z]{6}-\\d+-\\d+\\b|SHA|Hawaii Adm\\. "
+        "Rules|(S\\.C|Ill|Adm)"
+        "\\.|Code Regs?|Regs|Rules|Adm|NT|wrong pair was measured|Illinois");
+    return text.remove(names);
+}
+
+QStringList englishLeft(const doc::Document &english)
+{
+    QStringList left;
+    doc::Document document = english;
+    eachText(document, [&](QString &text) {
+        static const QRegularExpression word("[A-Za-z]{3,}");
+        const QString said = onPaper(text, english.typed);
+        if (word.match(withoutNames(outsideOfBrackets(said))).hasMatch())
+            left << text + "  →  " + said;
+    });
+    return left;
+}
+
+doc::Document certificate(const CertificateContent &content)
+{
+    return certificateDocument(content, firstIssue, Paper::A4);
+}
+
+CertificateContent excepted()
+{
+    CertificateContent content = certificates::bri();
+    content.outcome = OrderOutcome::AcceptedWithException;
+    content.criteria[1].outcome = CriterionOutcome::NotMet;
+    content.criteria[1].excepted =
+        CertificateException{"Robin Sample", "The spare pair is out of order.", content.issuedAt};
+    content.replaces = CertificateReplaced{"26-K7M4QP-00041-20",
+                                           content.issuedAt,
+                                           {"the premises were changed", "a further run was made"}};
+    content.signatures = {
+        {"installer", "Pat Example", content.issuedAt, {{{200, 700}, {900, 250}}}}};
+    return content;
+}
+
+CertificateSources hazardous()
+{
+    QList<QJsonObject> facts = jobs::briFacts().first(2);
+    facts << jobs::safety(50, 300, 214);
+    return certificates::sources(jobs::briFields(), facts);
+}
+
+LeaveBehindSlip leftBehind(const CertificateSources &sources)
+{
+    auto slip = leaveBehindSlip(sources, NumberGuard());
+    if (!slip)
+        qFatal("%s", qPrintable(slip.error().text()));
+    return *slip;
+}
+
+CloseOutSlip closedOut()
+{
+    auto slip =
+        closeOutSlip(certificates::sources(jobs::briFields(), jobs::briFacts()), NumberGuard());
+    if (!slip)
+        qFatal("%s", qPrintable(slip.error().text()));
+    return *slip;
+}
+
+doc::Document settings()
+{
+    const ServiceOrder order = jobs::order(jobs::briFields());
+    CardContent card;
+    card.order = order.number;
+    card.customer = order.customer;
+    card.premises = order.premises;
+    card.circuit = order.circuit;
+    card.office = "North Hill";
+    card.service = inOneLine(serviceLines(order));
+    card.variantName = findVariant(u"ni2")->name;
+    card.settings = terminalSettings(order);
+    card.terminals = terminalLines(order);
+    card.made = firstIssue.issuedAt;
+    return settingsCard(card);
+}
+
+doc::Document jobsOfADay()
+{
+    DayJob job;
+    job.appointment = "09:00-11:00";
+    job.order = "A-1";
+    job.circuit = "C-77";
+    job.customer = "Bright Bakery";
+    job.premises = "12 Mill Lane";
+    job.pair = "17-204";
+    job.crew = "two people, bucket truck";
+    job.accessNotes = "Ring at the back door.";
+    job.numbers = {"1: 217-555-0143, SPID 21755501430101, TEI automatic"};
+    job.service = "voice, data at 64 kbit/s";
+    job.hazards = {"HAZARD open on this pair: 72 V AC, tip to ground; see its handoff first."};
+    job.due = QDate(2026, 3, 1);
+    job.next = "Make the safety card before the pair is touched.";
+    DayJob paper = job;
+    paper.needsVisit = false;
+    return dayList("Pat Example", QDate(2026, 3, 4), {job, paper});
+}
+
+} // namespace
+
+class GermanPapersTest : public QObject
+{
+    Q_OBJECT
+
+private slots:
+    void cleanup() { speakBy({}); }
+
+    void everyTextIsInTheCatalogue_data()
+    {
+        QTest::addColumn<doc::Document>("paper");
+        QTest::newRow("certificate, ISDN") << certificate(certificates::bri());
+        QTest::newRow("certificate, analog") << certificate(certificates::analog());
+        QTest::newRow("certificate with an exception") << certificate(excepted());
+        QTest::newRow("settings") << settings();
+        QTest::newRow("day list") << jobsOfADay();
+        QTest::newRow("day without a job") << dayList({}, QDate(2026, 3, 4), {});
+        QTest::newRow("left behind") << leaveBehindDocument(
+            leftBehind(certificates::sources(jobs::briFields(), jobs::briFacts().first(3))));
+        QTest::newRow("left behind at a hazard") << leaveBehindDocument(leftBehind(hazardous()));
+        QTest::newRow("close-out") << closeOutDocument(closedOut());
+    }
+    void everyTextIsInTheCatalogue()
+    {
+        QFETCH(doc::Document, paper);
+        speak("de"); // the resource is there from now on
+        auto bracketed = std::make_unique<Bracketed>();
+        QVERIFY(bracketed->load("de", ":/language"));
+        speakBy(std::move(bracketed));
+        const QStringList left = englishLeft(paper);
+        QVERIFY2(left.isEmpty(), qPrintable("\n" + left.join('\n')));
+    }
+
+    /// A sheet keeps its lines, so a text may be cut at the end of one.
+    void handoffAndCover()
+    {
+        speak("de");
+        auto bracketed = std::make_unique<Bracketed>();
+        QVERIFY(bracketed->load("de", ":/language"));
+        speakBy(std::move(bracketed));
+        QList<QJsonObject> facts = jobs::briFacts();
+        facts[8] = jobs::fact(9, "layer", 20,
+                              {{"layer", 3},
+                               {"terminal", 2},
+                               {"outcome", "down"},
+                               {"cause", 100},
+                               {"cause_location", "public_local"}});
+        facts << jobs::safety(50, 300, 214)
+              << jobs::fact(
+                     40, "referred", 360,
+                     {{"to", "switch desk"}, {"reference", "S-9"}, {"waiting_on", "office"}});
+        CoverContent cover;
+        cover.customer = "Bright Bakery";
+        cover.premises = "12 Mill Lane";
+        cover.visits = {"4 March 2026, 08:02 to 09:40 (UTC-06:00), Kim Carver: worked"};
+        cover.made = firstIssue.issuedAt;
+        cover.lines = {{"A-1",
+                        "C-77",
+                        "ISDN basic-rate line",
+                        "217-555-0143",
+                        OrderOutcome::Accepted,
+                        "26-K7M4QP-00041-20",
+                        "0d0b 0000 c000",
+                        "4 March 2026",
+                        3,
+                        false,
+                        {},
+                        {}},
+                       {"A-2",
+                        "C-78",
+                        "analog line",
+                        "217-555-0144",
+                        OrderOutcome::Incomplete,
+                        {},
+                        {},
+                        {},
+                        0,
+                        false,
+                        "Safety",
+                        "No safety card was made for this pair."}};
+        const Sheet sheets[] = {
+            handoffPage(jobs::handoffOf(jobs::briFields(), facts, certificates::issuer()),
+                        Paper::A4),
+            coverSheet(cover, Paper::A4)};
+        static const QRegularExpression word("[A-Za-z]{3,}[^⟦]*");
+        for (const Sheet &sheet : sheets) {
+            const auto match = word.match(withoutNames(outsideOfBrackets(sheet.texts.join(u' '))));
+            QVERIFY2(!match.hasMatch(), qPrintable(match.captured()));
+        }
+    }
+
+    void theCertificateIsTheSameInGerman()
+    {
+        const CertificateContent content = excepted();
+        const auto english = certificatePaper(content, firstIssue, Paper::A4);
+        QVERIFY(english);
+        speak("de");
+        const auto german = certificatePaper(content, firstIssue, Paper::A4);
+        QVERIFY(german);
+        QCOMPARE(readPdf(german->pdf).attachment("record.json"),
+                 readPdf(english->pdf).attachment("record.json"));
+        QVERIFY(german->pdf.contains("/Lang"));
+        papers::keep(german->pdf, "German certificate");
+        const QString text = papers::textOfPdf(german->pdf);
+        VERIFY_IN_ORDER(text,
+                        {"Zertifikat des Anschlusses", content.number, "Mit Ausnahme abgenommen",
+                         "Ergebnisse", "Anschlussleitung", "The spare pair is out of order.",
+                         "Der Datensatz dieses Zertifikats ist "
+                         "englisch, und er gilt",
+                         "Einstellungen für Ihr Gerät"});
+        QVERIFY(text.contains("4. März 2026"));
+        QVERIFY(text.contains("Seite 1 von"));
+        QVERIFY(text.contains(content.digest().left(20)));
+        QVERIFY(!papers::textOfPdf(english->pdf).contains("The record of this certificate is in"));
+    }
+
+    /// A name that reads like a phrase of the program is a name.
+    void whatWasTypedStays()
+    {
+        speak("de");
+        CertificateContent content = certificates::bri();
+        content.customer = "Customer";
+        content.contact = "not met";
+        content.installers = {"Serving office"};
+        const auto paper = certificatePaper(content, firstIssue, Paper::A4);
+        QVERIFY(paper);
+        const QString text = papers::textOfPdf(paper->pdf);
+        VERIFY_IN_ORDER(text, {"Customer", "Kontakt not met", "Serving office"});
+    }
+};
+
+QTEST_MAIN(GermanPapersTest)
+#include "GermanPapersTest.moc"
