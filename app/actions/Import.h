@@ -39,8 +39,10 @@ struct ImportReport
 /// The columns that each kind of file must and may have.
 CsvLayout ordersLayout();
 CsvLayout officesLayout();
+CsvLayout issuerLayout();
 CsvLayout installersLayout();
 CsvLayout instrumentsLayout();
+CsvLayout plansLayout();
 
 /// BadInput if the file is refused whole; nothing is changed then.
 Result<ImportReport> importOrders(Records &records, const QByteArray &csv,

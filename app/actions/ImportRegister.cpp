@@ -240,6 +240,11 @@ CsvLayout officesLayout()
             {}};
 }
 
+CsvLayout issuerLayout()
+{
+    return {{"name", "address", "telephone", "trouble_telephone"}, {"trouble_hours"}, {}};
+}
+
 CsvLayout installersLayout()
 {
     return {{"installer", "name"}, {"role", "login"}, {}};
@@ -261,9 +266,7 @@ Result<ImportReport> importIssuer(Records &records, const QByteArray &csv,
                                   const ImportOptions &options)
 {
     LOOPWRIGHT_TRY(allow(records, Act::KeepIssuer));
-    return importWith(
-        records, csv, options,
-        {{"name", "address", "telephone", "trouble_telephone"}, {"trouble_hours"}, {}}, takeIssuer);
+    return importWith(records, csv, options, issuerLayout(), takeIssuer);
 }
 
 Result<ImportReport> importInstallers(Records &records, const QByteArray &csv,

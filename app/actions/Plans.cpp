@@ -233,6 +233,11 @@ Result<PlanReport> undoPlan(Records &records, const std::vector<PlanStep> &steps
     return carryOut(records, std::move(transaction), changes, false);
 }
 
+CsvLayout plansLayout()
+{
+    return {{"order_number", "column", "value"}, {}, {}};
+}
+
 Result<ImportReport> importPlans(Records &records, const QByteArray &csv,
                                  const ImportOptions &options)
 {
@@ -263,7 +268,7 @@ Result<ImportReport> importPlans(Records &records, const QByteArray &csv,
     const auto finish = [&records, &held](Transaction &transaction, ImportReport &report) {
         return held.release(records, transaction, report);
     };
-    return ImportRun{records, options, {{"order_number", "column", "value"}, {}, {}}, take, finish}
+    return ImportRun{records, options, plansLayout(), take, finish}
         .run(csv);
 }
 

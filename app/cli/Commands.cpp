@@ -22,6 +22,7 @@
 #include "app/cli/commands/Fill.h"
 #include "app/cli/commands/Handoff.h"
 #include "app/cli/commands/HazardList.h"
+#include "app/cli/commands/Help.h"
 #include "app/cli/commands/History.h"
 #include "app/cli/commands/Import.h"
 #include "app/cli/commands/InstrumentLabel.h"
@@ -122,6 +123,10 @@ constexpr CommandEntry commands[] = {
     {"export", "Write all records as the files of the imports, and every table as CSV", Effect::Reads, makeExport},
     {"export view", "Write what the board shows as CSV", Effect::Reads, makeExportView},
     {"fill", "Invent records for trials in an empty database", Effect::Changes, makeFill},
+    // what it is all about
+    {"help station", "Say what each station of a job is for, and what to do when it fails", Effect::Reads, makeHelpStation},
+    {"help glossary", "Explain the words that the programs show", Effect::Reads, makeHelpGlossary},
+    {"help columns", "List the columns of the files that are read, with a sample of each", Effect::Reads, makeHelpColumns},
 };
 // clang-format on
 
@@ -144,6 +149,7 @@ constexpr std::pair<const char *, const char *> groups[] = {
     {"circuit", "Circuits"},
     {"certificate", "Certificates"},
     {"key", "The keys that sign certificates and heads of the log"},
+    {"help", "Explain stations, words and files"},
 };
 
 } // namespace

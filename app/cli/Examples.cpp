@@ -90,6 +90,10 @@ constexpr Example examples[] = {
     {"export", "--out everything"},
     {"export view", "--out late.csv --late --office NORTH"},
     {"fill", "--circuits 10000 --db trial.sqlite"},
+    {"help station", "error_test"},
+    {"help glossary", "SPID"},
+    {"help columns", "orders"},
+    {"help columns", "orders --sample > orders.csv"},
 };
 // clang-format on
 

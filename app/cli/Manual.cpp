@@ -1,6 +1,6 @@
 #include "app/cli/Manual.h"
 
-#include "app/actions/ManualPage.h"
+#include "app/actions/HelpPages.h"
 #include "app/cli/ExitStatus.h"
 
 #include <algorithm>
@@ -119,6 +119,7 @@ QByteArray manualOf(const ProgramSpec &program)
     page.section("COMMANDS");
     for (const CommandSpec &command : program.commands)
         describe(page, command);
+    describeFiles(page);
     describeSurroundings(page);
     describeStatuses(page);
     page.section("EXAMPLES")

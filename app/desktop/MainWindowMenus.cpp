@@ -1,4 +1,5 @@
 // The menus of the window.
+#include "app/desktop/GlossaryDialog.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/MainWindow.h"
 #include "app/desktop/RunTeller.h"
@@ -112,8 +113,11 @@ void MainWindow::makeViewAndHelpMenus()
         action->setCheckable(true);
         tongues->addAction(action);
     }
-    addAction(menuBar()->addMenu(tr("&Help")), QStringLiteral("keys"), tr("&Keys"),
-              QKeySequence(Qt::Key_F1), [this] { showKeys(this); });
+    QMenu *help = menuBar()->addMenu(tr("&Help"));
+    addAction(help, QStringLiteral("keys"), tr("&Keys"), QKeySequence(Qt::Key_F1),
+              [this] { showKeys(this); });
+    addAction(help, QStringLiteral("glossary"), tr("&Glossary"), {},
+              [this] { showGlossary(this); });
 }
 
 void MainWindow::markTheme(Look look, int percent)

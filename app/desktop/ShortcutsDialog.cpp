@@ -34,6 +34,7 @@ constexpr KeyRow keyRows[] = {
     {"Ctrl+F  or  /", QT_TRANSLATE_NOOP("Keys", "Find by any number or name")},
     {"Enter", QT_TRANSLATE_NOOP("Keys", "Open the selected job")},
     {"F2", QT_TRANSLATE_NOOP("Keys", "In a job: to the entry of the next step")},
+    {"Shift+F1", QT_TRANSLATE_NOOP("Keys", "In a job: what the part is for, and when it fails")},
     {"F7", QT_TRANSLATE_NOOP("Keys", "In a job: to the next line at the same premises")},
     {"F8", QT_TRANSLATE_NOOP("Keys", "To the run that is over, or goes on")},
     {"Ctrl+N", QT_TRANSLATE_NOOP("Keys", "A new order")},

@@ -1,5 +1,6 @@
 #include "app/desktop/StartOptions.h"
 
+#include "app/actions/HelpPages.h"
 #include "app/actions/InFile.h"
 #include "app/actions/ManualPage.h"
 #include "app/actions/Records.h"
@@ -175,6 +176,8 @@ QByteArray StartOptions::manual()
         page.item(ManualPage::option("--" + option.names().last(), option.valueName()),
                   option.description());
     page.endList();
+    describeStations(page);
+    describeWords(page);
     page.section("ENVIRONMENT")
         .beginList()
         .item(ManualPage::variable("LOOPWRIGHT_DB"),

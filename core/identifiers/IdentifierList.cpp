@@ -77,8 +77,8 @@ Result<void> ListReader::readHeader()
     QStringList header;
     for (const std::string_view field : m_scanner.fields())
         header << textOf(field).trimmed();
-    const QStringList columns{"variant", "spid", "dn"};
-    LOOPWRIGHT_TRY(checkCsvHeader(header, m_fileName, {columns, {}, {}}));
+    const QStringList columns = identifierListLayout().required;
+    LOOPWRIGHT_TRY(checkCsvHeader(header, m_fileName, identifierListLayout()));
     for (int column = 0; column < ColumnCount; ++column) {
         m_place[std::size_t(column)] = int(header.indexOf(columns[column]));
         m_order[std::size_t(m_place[std::size_t(column)])] = column;
@@ -250,6 +250,11 @@ Result<IdentifierListCount> checkIdentifierList(QByteArrayView csv, const QStrin
     }
     LOOPWRIGHT_TRY(flush());
     return count;
+}
+
+CsvLayout identifierListLayout()
+{
+    return {{"variant", "spid", "dn"}, {}, {}};
 }
 
 } // namespace loopwright

@@ -4,6 +4,7 @@
 // judged alone. Of several findings the worst gives the code; the further reasons follow it after
 // "; ".
 
+#include "core/base/Csv.h"
 #include "core/base/Finding.h"
 #include "core/base/Result.h"
 
@@ -55,5 +56,8 @@ using ByteSink = std::function<Result<void>(QByteArrayView)>;
 /// (RFC 4180, CR LF), in pieces of about 64 KiB.
 Result<IdentifierListCount> checkIdentifierList(QByteArrayView csv, const QString &fileName,
                                                 const ByteSink &write);
+
+/// The columns of such a list.
+CsvLayout identifierListLayout();
 
 } // namespace loopwright

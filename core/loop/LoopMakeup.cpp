@@ -307,14 +307,17 @@ QJsonObject LoopMakeup::toJson() const
     return object;
 }
 
+CsvLayout makeupLayout()
+{
+    return {{"element"},
+            {"gauge_awg", "diameter_mm", "length_ft", "length_m", "millihenry", "ohms",
+             "capacitance_nf_per_km", "temperature_f", "temperature_c"},
+            {}};
+}
+
 Result<LoopMakeup> LoopMakeup::fromCsv(const QByteArray &bytes, const QString &fileName)
 {
-    static const CsvLayout layout{{"element"},
-                                  {"gauge_awg", "diameter_mm", "length_ft", "length_m",
-                                   "millihenry", "ohms", "capacitance_nf_per_km", "temperature_f",
-                                   "temperature_c"},
-                                  {}};
-    LOOPWRIGHT_ASSIGN(const auto table, readCsv(bytes, fileName, layout));
+    LOOPWRIGHT_ASSIGN(const auto table, readCsv(bytes, fileName, makeupLayout()));
     if (table.rows.empty() || table.rows.size() > maxElements)
         return failure(ErrorCode::BadInput, QString("must hold 1 to %1 elements").arg(maxElements),
                        fileName);

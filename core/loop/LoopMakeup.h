@@ -120,4 +120,7 @@ struct LoopMakeup
     bool operator==(const LoopMakeup &) const = default;
 };
 
+/// The columns of a make-up as CSV.
+CsvLayout makeupLayout();
+
 } // namespace loopwright

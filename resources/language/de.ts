@@ -1314,6 +1314,10 @@
         <translation>&amp;Von</translation>
     </message>
     <message>
+        <source>&amp;Glossary</source>
+        <translation>&amp;Begriffe</translation>
+    </message>
+    <message>
         <source>&amp;Go</source>
         <translation>&amp;Gehe zu</translation>
     </message>
@@ -1494,6 +1498,10 @@
         <translation>1 bis 127, ITU-T Q.850</translation>
     </message>
     <message>
+        <source>1 where the pattern was lost in it</source>
+        <translation>1, wo in ihr das Muster verloren ging</translation>
+    </message>
+    <message>
         <source>26 or 0.40</source>
         <translation>26 oder 0.40</translation>
     </message>
@@ -1546,8 +1554,16 @@
         <translation>Eine Symmetrie von %1 dB passt nicht: Starkstrombeeinflussung %2 minus Geräusch %3 ergibt %4 dB.</translation>
     </message>
     <message>
+        <source>A branch of the pair that ends open; it adds loss and no resistance.</source>
+        <translation>Ein Abzweig der Doppelader, der offen endet; er bringt Dämpfung und keinen Widerstand.</translation>
+    </message>
+    <message>
         <source>A call did not go through.</source>
         <translation>Ein Anruf kam nicht zustande.</translation>
+    </message>
+    <message>
+        <source>A call from one B channel of the line to its other one; it covers this loop and its switch only.</source>
+        <translation>Ein Anruf von einem B-Kanal des Anschlusses zu seinem anderen; er erfasst nur diese Anschlussleitung und ihre Vermittlung.</translation>
     </message>
     <message>
         <source>A call from one channel of this line to the other</source>
@@ -1582,6 +1598,10 @@
         <translation>Ein Abschluss ist eingetragen, der nicht zählt: Berührung mit Starkstrom schließt eine eingetragene Aufsicht ab, oder das Zeichen des Elektrizitätswerks.</translation>
     </message>
     <message>
+        <source>A coil in the pair that helps voice over long loops; a single one stops a basic-rate line.</source>
+        <translation>Eine Spule in der Doppelader, die der Sprache über lange Leitungen hilft; eine einzige macht einen Basisanschluss unmöglich.</translation>
+    </message>
+    <message>
         <source>A contact with power is closed by a registered supervisor, or with the utility's reference: neither stands with what was said.</source>
         <translation>Ein Kontakt mit Starkstrom gilt durch eine Aufsicht aus dem Register oder mit der Referenz des Energieversorgers als behoben: beides fehlt in der Angabe.</translation>
     </message>
@@ -1592,6 +1612,10 @@
     <message>
         <source>A copy of certificate %1 was issued.</source>
         <translation>Eine Kopie von Zertifikat %1 wurde ausgestellt.</translation>
+    </message>
+    <message>
+        <source>A count of the bit errors of a channel over some minutes, second by second.</source>
+        <translation>Eine Zählung der Bitfehler eines Kanals über einige Minuten, Sekunde für Sekunde.</translation>
     </message>
     <message>
         <source>A cross with another pair or with power.</source>
@@ -1626,6 +1650,10 @@
         <translation>Eine Abschaltung braucht keine Nachweise.</translation>
     </message>
     <message>
+        <source>A fault of a line in service, kept as an order of the type repair until it is closed: what was found, what cleared it, the cause.</source>
+        <translation>Ein Fehler an einem Anschluss in Betrieb, geführt als Auftrag der Art Entstörung, bis er geschlossen ist: was gefunden wurde, was ihn behob, die Ursache.</translation>
+    </message>
+    <message>
         <source>A figure is met when it is within the limit as read; the uncertainty of the instrument is stated where it is known and is not added to it.</source>
         <translation>Ein Wert ist erfüllt, wenn er wie abgelesen innerhalb des Grenzwerts liegt; die Unsicherheit des Messgeräts ist angegeben, wo sie bekannt ist, und wird nicht hinzugerechnet.</translation>
     </message>
@@ -1656,6 +1684,10 @@
     <message>
         <source>A line of North America has a number of country code 1</source>
         <translation>Ein nordamerikanischer Anschluss hat eine Rufnummer mit der Landeskennzahl 1</translation>
+    </message>
+    <message>
+        <source>A line on which several terminals have each a TEI of their own; on a point-to-point line one piece of equipment takes all numbers over one link.</source>
+        <translation>Ein Anschluss, an dem mehrere Endgeräte je einen eigenen TEI haben; an einem Anlagenanschluss nimmt eine Anlage alle Rufnummern über eine Verbindung.</translation>
     </message>
     <message>
         <source>A list</source>
@@ -1702,8 +1734,16 @@
         <translation>Neuer Auftrag</translation>
     </message>
     <message>
+        <source>A number of the serving office that sends back what it hears; for installers only, never on a customer's paper.</source>
+        <translation>Eine Rufnummer der Vermittlungsstelle, die zurücksendet, was sie hört; nur für Monteure, nie auf einem Papier für Kunden.</translation>
+    </message>
+    <message>
         <source>A number or identifier is wrong, or another line has it.</source>
         <translation>Eine Rufnummer oder Kennung ist falsch, oder ein anderer Anschluss hat sie.</translation>
+    </message>
+    <message>
+        <source>A number that the provider assigns to a terminal, which sends it when it starts so that the switch finds its services; used in North America, never dialled.</source>
+        <translation>Eine Nummer, die der Anbieter einem Endgerät zuweist; es sendet sie beim Start, damit die Vermittlung seine Dienste findet; üblich in Nordamerika, nie gewählt.</translation>
     </message>
     <message>
         <source>A point-to-point line has no automatic TEI: set 0</source>
@@ -1742,6 +1782,10 @@
         <translation>Ein Widerstand von %1 Ohm ist unmöglich: Adern haben immer einen.</translation>
     </message>
     <message>
+        <source>A row that cannot be taken in is named with its column and reason; one whose numbers are in error or taken stays on the board, held, until the order is changed.</source>
+        <translation>Eine Zeile, die nicht aufgenommen werden kann, wird mit Spalte und Grund genannt; eine mit fehlerhaften oder vergebenen Kennungen steht zurückgehalten auf der Tafel, bis der Auftrag geändert ist.</translation>
+    </message>
+    <message>
         <source>A run before it failed and nothing was found: then only a run without any error counts.</source>
         <translation>Ein Messlauf davor wurde nicht bestanden, und nichts wurde gefunden: dann zählt nur ein Messlauf ganz ohne Fehler.</translation>
     </message>
@@ -1758,12 +1802,24 @@
         <translation>Ein Messlauf braucht eine Erkennungsprüfung dieses Einsatzes, über seine Kanäle und seinen Weg und mit seinem Messgerät, die kein anderer Messlauf verbraucht hat.</translation>
     </message>
     <message>
+        <source>A second in which one bit of a thousand or more was wrong, or the pattern was lost; it is an errored second too.</source>
+        <translation>Eine Sekunde, in der mindestens ein Bit von tausend falsch war oder das Muster verloren ging; sie ist auch eine fehlerhafte Sekunde.</translation>
+    </message>
+    <message>
+        <source>A second with at least one bit error (G.821).</source>
+        <translation>Eine Sekunde mit mindestens einem Bitfehler (G.821).</translation>
+    </message>
+    <message>
         <source>A self-call covers this loop and its serving switch only.</source>
         <translation>Ein Selbstanruf erfasst nur diese Anschlussleitung und ihre Vermittlung.</translation>
     </message>
     <message>
         <source>A self-call needs two channels that carry data and two numbers that may call each other; this order has not both, so the test line or the far end is the path.</source>
         <translation>Ein Selbstanruf braucht zwei Kanäle, die Daten tragen, und zwei Rufnummern, die einander anrufen dürfen; dieser Auftrag hat nicht beides, daher führt der Weg über den Prüfanschluss oder die Gegenstelle.</translation>
+    </message>
+    <message>
+        <source>A small direct current that an office may send over a basic-rate loop to keep its joints good; a loop that carries one is called wet, any other dry.</source>
+        <translation>Ein kleiner Gleichstrom, den eine Vermittlungsstelle über die Leitung eines Basisanschlusses schicken kann, damit die Spleiße gut bleiben; eine Leitung mit ihm heißt benetzt, jede andere trocken.</translation>
     </message>
     <message>
         <source>A small voltage from elsewhere is on the pair and is to be cleared.</source>
@@ -1796,6 +1852,10 @@
     <message>
         <source>A time is typed as 8:14.</source>
         <translation>Eine Uhrzeit so eingeben: 8:14.</translation>
+    </message>
+    <message>
+        <source>A trouble within 30 days of the last one that was closed on the same circuit.</source>
+        <translation>Eine Störung innerhalb von 30 Tagen nach der letzten, die am selben Anschluss geschlossen wurde.</translation>
     </message>
     <message>
         <source>A voice arrives a little faint.</source>
@@ -1918,6 +1978,10 @@
         <translation>Anschrift</translation>
     </message>
     <message>
+        <source>After a failed self-test nothing counts that the instrument measured on this visit, until one passes: use another one, or have it pass.</source>
+        <translation>Nach einem nicht bestandenen Selbsttest zählt nichts, was das Messgerät bei diesem Einsatz gemessen hat, bis einer bestanden ist: ein anderes nehmen oder den Selbsttest bestehen lassen.</translation>
+    </message>
+    <message>
         <source>Against it</source>
         <translation>Dagegen</translation>
     </message>
@@ -1966,6 +2030,10 @@
         <translation>Verändert. %1</translation>
     </message>
     <message>
+        <source>An ISDN line over one pair: two B channels for calls and a D channel.</source>
+        <translation>Ein ISDN-Anschluss über eine Doppelader: zwei B-Kanäle für Anrufe und ein D-Kanal.</translation>
+    </message>
+    <message>
         <source>An analog line has no cause codes</source>
         <translation>Ein analoger Anschluss hat keine Ursachenwerte</translation>
     </message>
@@ -1992,6 +2060,14 @@
     <message>
         <source>An order of this number is there</source>
         <translation>Ein Auftrag mit dieser Nummer ist vorhanden</translation>
+    </message>
+    <message>
+        <source>An order whose numbers are in error or belong to another circuit: it is on the board, and holds no number, SPID or pair until that is mended.</source>
+        <translation>Ein Auftrag, dessen Kennungen fehlerhaft sind oder einem anderen Anschluss gehören: er steht auf der Tafel und belegt keine Rufnummer, SPID oder Doppelader, bis das behoben ist.</translation>
+    </message>
+    <message>
+        <source>An ordinary telephone line: one voice channel over one pair that the office feeds.</source>
+        <translation>Ein gewöhnlicher Telefonanschluss: ein Sprachkanal über eine Doppelader, die die Vermittlungsstelle speist.</translation>
     </message>
     <message>
         <source>Analog</source>
@@ -2138,6 +2214,22 @@
         <translation>Abstand</translation>
     </message>
     <message>
+        <source>B channel</source>
+        <translation>B-Kanal</translation>
+    </message>
+    <message>
+        <source>B1, B2</source>
+        <translation>B1, B2</translation>
+    </message>
+    <message>
+        <source>BER</source>
+        <translation>BER</translation>
+    </message>
+    <message>
+        <source>BRI, basic-rate line</source>
+        <translation>BRI, Basisanschluss</translation>
+    </message>
+    <message>
         <source>Back to the job</source>
         <translation>Zurück zum Auftrag</translation>
     </message>
@@ -2148,6 +2240,10 @@
     <message>
         <source>Balance</source>
         <translation>Symmetrie</translation>
+    </message>
+    <message>
+        <source>Basic rate</source>
+        <translation>Basisanschluss</translation>
     </message>
     <message>
         <source>Basic rate (2B+D)</source>
@@ -2182,6 +2278,10 @@
         <translation>Vor der Arbeit an einer Doppelader, die Geräte unterwegs speist, die Speisung an der Quelle abschalten und kennzeichnen lassen und mit dem Messgerät prüfen, dass die Doppelader spannungsfrei ist. Beim Wiedereinschalten nichts berühren; an geschützten Punkten messen.</translation>
     </message>
     <message>
+        <source>Begin at the lowest layer that is down: the pair for layer 1, the TEI for layer 2, SPID and protocol variant for layer 3.</source>
+        <translation>Bei der untersten Schicht beginnen, die nicht aktiv ist: bei Schicht 1 die Doppelader, bei Schicht 2 der TEI, bei Schicht 3 SPID und Protokollvariante.</translation>
+    </message>
+    <message>
         <source>Behind the + a country code and a number are needed</source>
         <translation>Nach dem + sind Landeskennzahl und Rufnummer nötig</translation>
     </message>
@@ -2194,8 +2294,16 @@
         <translation>Bitfehler %1 · fehlerhafte Sekunden %2 · stark fehlerhafte %3 · Gleichlaufverluste %4</translation>
     </message>
     <message>
+        <source>Bit errors divided by the bits that were compared.</source>
+        <translation>Bitfehler geteilt durch die verglichenen Bits.</translation>
+    </message>
+    <message>
         <source>Bit errors per second</source>
         <translation>Bitfehler je Sekunde</translation>
+    </message>
+    <message>
+        <source>Bits pass: the line and the equipment in the serving office run in step.</source>
+        <translation>Bits kommen durch: Leitung und Technik der Vermittlungsstelle sind im Gleichlauf.</translation>
     </message>
     <message>
         <source>Board</source>
@@ -2222,6 +2330,14 @@
         <translation>Beides wird gebraucht: die Nummer und der Code daneben.</translation>
     </message>
     <message>
+        <source>Bound</source>
+        <translation>Schranke</translation>
+    </message>
+    <message>
+        <source>Bridged tap</source>
+        <translation>Stichleitung</translation>
+    </message>
+    <message>
         <source>Bulk change</source>
         <translation>Sammeländerung</translation>
     </message>
@@ -2246,12 +2362,20 @@
         <translation>&amp;Spalten</translation>
     </message>
     <message>
+        <source>CO, central office</source>
+        <translation>CO, Ortsvermittlungsstelle</translation>
+    </message>
+    <message>
         <source>CSV files (*.csv)</source>
         <translation>CSV-Dateien (*.csv)</translation>
     </message>
     <message>
         <source>CSV files (*.csv);;All files (*)</source>
         <translation>CSV-Dateien (*.csv);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>CSV in UTF-8 with a header; columns in any order. A header that is not ours can be read too: the import asks what its columns stand for.</source>
+        <translation>CSV in UTF-8 mit Kopfzeile; Spalten in beliebiger Reihenfolge. Auch eine fremde Kopfzeile kann gelesen werden: das Einlesen fragt, wofür ihre Spalten stehen.</translation>
     </message>
     <message>
         <source>Cable</source>
@@ -2436,6 +2560,10 @@
     <message>
         <source>Changes</source>
         <translation>Änderungen</translation>
+    </message>
+    <message>
+        <source>Changes of orders</source>
+        <translation>Änderungen von Aufträgen</translation>
     </message>
     <message>
         <source>Changes, notes, self-test</source>
@@ -2706,6 +2834,10 @@
         <translation>Spalte</translation>
     </message>
     <message>
+        <source>Columns of a file: %1</source>
+        <translation>Spalten einer Datei: %1</translation>
+    </message>
+    <message>
         <source>Columns of the file</source>
         <translation>Spalten der Datei</translation>
     </message>
@@ -2716,6 +2848,10 @@
     <message>
         <source>Compare the B channel asked for with what is provisioned</source>
         <translation>Den verlangten B-Kanal mit dem eingerichteten vergleichen</translation>
+    </message>
+    <message>
+        <source>Compare them with what the office assigned, digit by digit; take the repair that is offered, or have the order changed.</source>
+        <translation>Ziffer für Ziffer mit den Zuweisungen der Vermittlungsstelle vergleichen; die angebotene Korrektur übernehmen oder den Auftrag ändern lassen.</translation>
     </message>
     <message>
         <source>Compare variant, numbers and SPIDs of the order with what the office assigned.</source>
@@ -2732,6 +2868,10 @@
     <message>
         <source>Completed with the line's area code to %1</source>
         <translation>Mit der Vorwahl des Anschlusses ergänzt zu %1</translation>
+    </message>
+    <message>
+        <source>Completion number</source>
+        <translation>Fertigmeldenummer</translation>
     </message>
     <message>
         <source>Completion number, to read back to the desk</source>
@@ -2834,6 +2974,10 @@
         <translation>Kunde: bei der Ausstellung nicht unterschrieben. Name, Tag, Unterschrift</translation>
     </message>
     <message>
+        <source>D channel</source>
+        <translation>D-Kanal</translation>
+    </message>
+    <message>
         <source>DC</source>
         <translation>DC</translation>
     </message>
@@ -2916,6 +3060,10 @@
     <message>
         <source>Decide, and keep the decision</source>
         <translation>Entscheiden und festhalten</translation>
+    </message>
+    <message>
+        <source>Decides criterion by criterion from what was recorded, and from nothing else: nobody types that a line passed.</source>
+        <translation>Entscheidet Kriterium für Kriterium aus dem, was erfasst wurde, und aus nichts anderem: niemand tippt ein, dass ein Anschluss bestanden hat.</translation>
     </message>
     <message>
         <source>Delete on a row's kind takes the row out.</source>
@@ -3038,6 +3186,14 @@
         <translation>E: ein Fehler · 1–9: so viele · Rücktaste: zurücknehmen · S: Gleichlauf weg, wieder da · X: vorzeitig beenden</translation>
     </message>
     <message>
+        <source>ES</source>
+        <translation>ES</translation>
+    </message>
+    <message>
+        <source>ESR, SESR</source>
+        <translation>ESR, SESR</translation>
+    </message>
+    <message>
         <source>ETSI DSS1, point-to-multipoint</source>
         <translation>ETSI DSS1, Mehrgeräteanschluss</translation>
     </message>
@@ -3110,12 +3266,20 @@
         <translation>Ende</translation>
     </message>
     <message>
+        <source>Ends the visit: how it went, and when.</source>
+        <translation>Beendet den Einsatz: wie er verlief, und wann.</translation>
+    </message>
+    <message>
         <source>Enough current reaches a telephone for it to work.</source>
         <translation>Ein Telefon erhält genug Strom, um zu arbeiten.</translation>
     </message>
     <message>
         <source>Enter a run made without this clock</source>
         <translation>Messlauf ohne diese Uhr eintragen</translation>
+    </message>
+    <message>
+        <source>Enter it from its label, have the office record its calibration, or measure again with another one.</source>
+        <translation>Vom Etikett eintragen, die Kalibrierung im Büro erfassen lassen oder mit einem anderen noch einmal messen.</translation>
     </message>
     <message>
         <source>Enter shows the circuit with its whole life</source>
@@ -3138,8 +3302,20 @@
         <translation>Messlauf</translation>
     </message>
     <message>
+        <source>Errored second</source>
+        <translation>Fehlerhafte Sekunde</translation>
+    </message>
+    <message>
+        <source>Errored second ratio</source>
+        <translation>Anteil fehlerhafter Sekunden</translation>
+    </message>
+    <message>
         <source>Errored seconds</source>
         <translation>Fehlerhafte Sekunden</translation>
+    </message>
+    <message>
+        <source>Errored seconds (ESR) or severely errored ones (SESR) divided by the seconds of available time; undefined where there are none.</source>
+        <translation>Fehlerhafte (ESR) oder stark fehlerhafte Sekunden (SESR) geteilt durch die Sekunden der verfügbaren Zeit; unbestimmt, wo es keine gibt.</translation>
     </message>
     <message>
         <source>Errors</source>
@@ -3156,6 +3332,10 @@
     <message>
         <source>Errors sent on purpose</source>
         <translation>Absichtlich gesendete Fehler</translation>
+    </message>
+    <message>
+        <source>Errors that are made on purpose before a run, to show that the test set sees them; without it a clean run proves nothing.</source>
+        <translation>Fehler, die vor einem Messlauf mit Absicht gemacht werden, um zu zeigen, dass das Messgerät sie sieht; ohne sie beweist ein fehlerfreier Messlauf nichts.</translation>
     </message>
     <message>
         <source>Errors were seen before any was sent on purpose: the line makes errors.</source>
@@ -3298,6 +3478,10 @@
         <translation>Ausgefüllt mit dem Erfassten. Was Sie erfassen, tritt an seine Stelle; es bleibt als korrigiert erhalten.</translation>
     </message>
     <message>
+        <source>Find a word</source>
+        <translation>Begriff suchen</translation>
+    </message>
+    <message>
         <source>Find and mend the cause, and record what was done.</source>
         <translation>Die Ursache finden und beheben und erfassen, was getan wurde.</translation>
     </message>
@@ -3402,6 +3586,10 @@
         <translation>Vom Büro: %1</translation>
     </message>
     <message>
+        <source>From the first of ten severely errored seconds in a row up to the first of ten in a row that are not; no errored seconds are counted in it.</source>
+        <translation>Von der ersten von zehn stark fehlerhaften Sekunden hintereinander bis zur ersten von zehn hintereinander, die es nicht sind; in ihr werden keine fehlerhaften Sekunden gezählt.</translation>
+    </message>
+    <message>
         <source>From the make-up on record</source>
         <translation>Nach dem eingetragenen Aufbau</translation>
     </message>
@@ -3412,6 +3600,10 @@
     <message>
         <source>Genuine. %1</source>
         <translation>Echt. %1</translation>
+    </message>
+    <message>
+        <source>Glossary</source>
+        <translation>Begriffe</translation>
     </message>
     <message>
         <source>Go there (F2)</source>
@@ -3464,6 +3656,10 @@
     <message>
         <source>Hand on a job that is not accepted</source>
         <translation>Nicht abgenommenen Auftrag weitergeben</translation>
+    </message>
+    <message>
+        <source>Hand on a job that is not done: its page says which layer, which cause, whose part it is and whom to call.</source>
+        <translation>Einen unfertigen Auftrag weitergeben: seine Seite sagt, welche Schicht, welche Ursache, wessen Teil es ist und wer anzurufen ist.</translation>
     </message>
     <message>
         <source>Hand on order %1</source>
@@ -3562,6 +3758,10 @@
         <translation>Zurückgehalten: Kennungen fehlerhaft oder vergeben</translation>
     </message>
     <message>
+        <source>Help on %1</source>
+        <translation>Hilfe zu %1</translation>
+    </message>
+    <message>
         <source>High &amp;contrast</source>
         <translation>Hoher &amp;Kontrast</translation>
     </message>
@@ -3588,6 +3788,22 @@
     <message>
         <source>Holds until</source>
         <translation>Gilt bis</translation>
+    </message>
+    <message>
+        <source>Holds what an analog line gives the customer, its current, loss, noise and ringing, against the limits.</source>
+        <translation>Hält, was ein Analoganschluss dem Kunden gibt, Strom, Dämpfung, Geräusch und Ruf, gegen die Grenzwerte.</translation>
+    </message>
+    <message>
+        <source>Holds what was measured on the pair against the limits and against what its make-up predicts.</source>
+        <translation>Hält, was an der Doppelader gemessen wurde, gegen die Grenzwerte und gegen die Vorausberechnung aus ihrem Aufbau.</translation>
+    </message>
+    <message>
+        <source>How alike the two wires of a pair are against ground; here power influence less circuit noise, in dB.</source>
+        <translation>Wie gleich die beiden Adern gegen Erde sind; hier Starkstrombeeinflussung minus Leitungsgeräusch, in dB.</translation>
+    </message>
+    <message>
+        <source>How much weaker a signal of one frequency arrives because the loop is there.</source>
+        <translation>Wie viel schwächer ein Signal einer Frequenz ankommt, weil die Leitung dazwischen liegt.</translation>
     </message>
     <message>
         <source>How sure</source>
@@ -3696,6 +3912,10 @@
     <message>
         <source>In a job: to the next line at the same premises</source>
         <translation>Im Auftrag: zum nächsten Anschluss auf demselben Grundstück</translation>
+    </message>
+    <message>
+        <source>In a job: what the part is for, and when it fails</source>
+        <translation>Im Auftrag: wozu der Teil dient, und wenn er scheitert</translation>
     </message>
     <message>
         <source>In a table: copy the selected rows</source>
@@ -3918,6 +4138,10 @@
         <translation>Ausgestellt. Auftrag abschließen; eine weitere Ausfertigung ist eine Kopie mit derselben Nummer.</translation>
     </message>
     <message>
+        <source>Issuer of the certificates</source>
+        <translation>Aussteller der Zertifikate</translation>
+    </message>
+    <message>
         <source>It can be closed as it is; what is not shown is told.</source>
         <translation>Abschließen geht auch so; was nicht nachgewiesen ist, wird genannt.</translation>
     </message>
@@ -4124,6 +4348,10 @@
     <message>
         <source>Its cause: %1; by %2, reference %3, %4.</source>
         <translation>Ihre Ursache: %1; durch %2, Zeichen %3, %4.</translation>
+    </message>
+    <message>
+        <source>Its columns, a sample…</source>
+        <translation>Spalten und Muster…</translation>
     </message>
     <message>
         <source>Its due date is on the board, but it holds no number, SPID or pair until this is mended:</source>
@@ -4390,6 +4618,10 @@
         <translation>Listen (*.csv *.txt);;Alle Dateien (*)</translation>
     </message>
     <message>
+        <source>Load coil</source>
+        <translation>Pupinspule</translation>
+    </message>
+    <message>
         <source>Load coils</source>
         <translation>Pupinspulen</translation>
     </message>
@@ -4432,6 +4664,10 @@
     <message>
         <source>Look among completed orders too</source>
         <translation>Auch abgeschlossene Aufträge durchsuchen</translation>
+    </message>
+    <message>
+        <source>Look at contacts and wiring and say what was done; then make the detector check again, and after it the run.</source>
+        <translation>Kontakte und Verdrahtung ansehen und angeben, was getan wurde; dann die Erkennungsprüfung wiederholen, danach den Messlauf.</translation>
     </message>
     <message>
         <source>Look for a cross with a working pair or wet insulation; clear it before the line is handed over.</source>
@@ -4484,6 +4720,10 @@
     <message>
         <source>Loopwright</source>
         <translation>Loopwright</translation>
+    </message>
+    <message>
+        <source>Loss</source>
+        <translation>Dämpfung</translation>
     </message>
     <message>
         <source>Loss and noise of the pair, then its joints and the drop.</source>
@@ -4558,12 +4798,20 @@
         <translation>Die Sicherheitskarte anlegen, bevor die Doppelader berührt wird.</translation>
     </message>
     <message>
+        <source>Make-up</source>
+        <translation>Leitungsaufbau</translation>
+    </message>
+    <message>
         <source>Make-up (*.csv *.json)</source>
         <translation>Leitungsaufbau (*.csv *.json)</translation>
     </message>
     <message>
         <source>Make-up of</source>
         <translation>Aufbau von</translation>
+    </message>
+    <message>
+        <source>Make-up of a pair</source>
+        <translation>Aufbau einer Doppelader</translation>
     </message>
     <message>
         <source>Make-up of the pair</source>
@@ -4598,6 +4846,10 @@
         <translation>Erneut mit einem gültig kalibrierten Messgerät aus dem Register messen: %1.</translation>
     </message>
     <message>
+        <source>Measure again with the customer's wiring unplugged: what stays is of the pair or the office, what goes is behind the interface.</source>
+        <translation>Ohne die Verkabelung des Kunden noch einmal messen: was bleibt, kommt von Doppelader oder Vermittlungsstelle, was verschwindet, liegt hinter der Schnittstelle.</translation>
+    </message>
+    <message>
         <source>Measure alternating and direct voltage of each wire to ground and between the wires, for power contact and induced voltage. Above the limit, or where the office does not explain what you read: stop, move away, report. A few volts on a dead pair are a trouble to clear, not a hazard.</source>
         <translation>Wechsel- und Gleichspannung jeder Ader gegen Erde und zwischen den Adern messen, wegen Starkstromberührung und Beeinflussung. Über dem Grenzwert, oder wo die Vermittlungsstelle den Messwert nicht erklärt: aufhören, weggehen, melden. Wenige Volt auf einer toten Doppelader sind ein Fehler, keine Gefahr.</translation>
     </message>
@@ -4624,6 +4876,10 @@
     <message>
         <source>Measured with</source>
         <translation>Gemessen mit</translation>
+    </message>
+    <message>
+        <source>Mend what the first open criterion names and record it again; a supervisor may accept with an exception, by name and with a reason.</source>
+        <translation>Beheben, was das erste offene Kriterium nennt, und erneut erfassen; die Aufsicht kann mit einer Ausnahme abnehmen, mit Namen und Grund.</translation>
     </message>
     <message>
         <source>Message not compatible with call state</source>
@@ -4670,8 +4926,24 @@
         <translation>Umterminieren</translation>
     </message>
     <message>
+        <source>Multipoint</source>
+        <translation>Mehrgeräteanschluss</translation>
+    </message>
+    <message>
+        <source>Must be there</source>
+        <translation>Muss da sein</translation>
+    </message>
+    <message>
+        <source>NT</source>
+        <translation>NT</translation>
+    </message>
+    <message>
         <source>NT supplied</source>
         <translation>NT gestellt</translation>
+    </message>
+    <message>
+        <source>NT1, network termination</source>
+        <translation>NT1, Netzabschluss</translation>
     </message>
     <message>
         <source>NT: supplied with the line</source>
@@ -4684,6 +4956,10 @@
     <message>
         <source>Name of the board:</source>
         <translation>Name der Tafel:</translation>
+    </message>
+    <message>
+        <source>Names what the readings are made with; they count only where it is registered and was calibrated on that day.</source>
+        <translation>Nennt, womit gemessen wird; die Werte zählen nur, wenn es eingetragen und an diesem Tag kalibriert war.</translation>
     </message>
     <message>
         <source>National ISDN, generic SPID format</source>
@@ -4966,6 +5242,10 @@
         <translation>Auf der Doppelader liegt keine fremde Spannung.</translation>
     </message>
     <message>
+        <source>No word is called so.</source>
+        <translation>Kein Begriff heißt so.</translation>
+    </message>
+    <message>
         <source>No.</source>
         <translation>Nr.</translation>
     </message>
@@ -4988,6 +5268,14 @@
     <message>
         <source>Nobody watched %1 of it while the program was not running: what the run proves, only the counters of the test set say.</source>
         <translation>Unbeobachtet, weil das Programm nicht lief: %1. Was der Messlauf beweist, sagen nur die Zähler des Prüfgeräts.</translation>
+    </message>
+    <message>
+        <source>Noise between the two wires and ground that power lines near the cable cause.</source>
+        <translation>Geräusch zwischen beiden Adern und Erde, das Starkstromleitungen nahe dem Kabel verursachen.</translation>
+    </message>
+    <message>
+        <source>Noise between the two wires of a quiet line, weighted as the ear hears it.</source>
+        <translation>Geräusch zwischen den Adern einer stillen Leitung, gewichtet, wie das Ohr es hört.</translation>
     </message>
     <message>
         <source>Non-existent closed user group</source>
@@ -5302,8 +5590,16 @@
         <translation>Ein Eintrag vom %1 wurde am %2 aufgenommen.</translation>
     </message>
     <message>
+        <source>One installer at one premises from arriving to leaving; two lines there share it, and never the safety card.</source>
+        <translation>Ein Monteur auf einem Grundstück von der Ankunft bis zum Gehen; zwei Anschlüsse dort teilen ihn, nie die Sicherheitskarte.</translation>
+    </message>
+    <message>
         <source>One line, with its certificate.</source>
         <translation>Ein Anschluss mit seinem Zertifikat.</translation>
+    </message>
+    <message>
+        <source>One of the two channels of a basic-rate line that carry a call each, voice or data, at 64 kbit/s.</source>
+        <translation>Einer der beiden Kanäle eines Basisanschlusses für je einen Anruf, Sprache oder Daten, mit 64 kbit/s.</translation>
     </message>
     <message>
         <source>One order from its first step to the certificate</source>
@@ -5652,6 +5948,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Vorausberechnet: %1. %2 dB bei 1004 Hz, %3 Ohm, %4 mA; Pupinspulen: %5. %6</translation>
     </message>
     <message>
+        <source>Predicts from what the pair is made of, before anybody drives out, whether it can carry the service.</source>
+        <translation>Berechnet aus dem Aufbau der Doppelader voraus, bevor jemand hinausfährt, ob sie den Dienst tragen kann.</translation>
+    </message>
+    <message>
         <source>Preemption</source>
         <translation>Verdrängung</translation>
     </message>
@@ -5748,6 +6048,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Anhalten</translation>
     </message>
     <message>
+        <source>Q.850 cause</source>
+        <translation>Q.850-Ursache</translation>
+    </message>
+    <message>
         <source>QoR: ported number</source>
         <translation>QoR: portierte Rufnummer</translation>
     </message>
@@ -5802,6 +6106,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Read the test set again.</source>
         <translation>Das Prüfgerät erneut ablesen.</translation>
+    </message>
+    <message>
+        <source>Read what the cause means: it says whether to check number, terminal, wiring or office first, and whose part it is.</source>
+        <translation>Lesen, was die Ursache bedeutet: sie sagt, ob zuerst Rufnummer, Endgerät, Verkabelung oder Vermittlungsstelle zu prüfen ist, und wessen Teil es ist.</translation>
     </message>
     <message>
         <source>Reading</source>
@@ -6112,6 +6420,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>S/T</translation>
     </message>
     <message>
+        <source>S/T interface</source>
+        <translation>S/T-Schnittstelle</translation>
+    </message>
+    <message>
+        <source>SES</source>
+        <translation>SES</translation>
+    </message>
+    <message>
         <source>SPID</source>
         <translation>SPID</translation>
     </message>
@@ -6148,6 +6464,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Zerlegte SPID</translation>
     </message>
     <message>
+        <source>SPIDs to check</source>
+        <translation>Zu prüfende SPIDs</translation>
+    </message>
+    <message>
         <source>Safety</source>
         <translation>Sicherheit</translation>
     </message>
@@ -6162,6 +6482,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Save a copy as PDF</source>
         <translation>Kopie als PDF speichern</translation>
+    </message>
+    <message>
+        <source>Save a sample</source>
+        <translation>Muster speichern</translation>
+    </message>
+    <message>
+        <source>Save a sample…</source>
+        <translation>Muster speichern…</translation>
     </message>
     <message>
         <source>Save as CSV…</source>
@@ -6280,12 +6608,32 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Angeben, mit welchem Messgerät Sie messen.</translation>
     </message>
     <message>
+        <source>Says for the customer what was measured against which limit, signed, so that a change is found.</source>
+        <translation>Sagt dem Kunden, was gegen welchen Grenzwert gemessen wurde, signiert, damit eine Änderung auffällt.</translation>
+    </message>
+    <message>
+        <source>Says what the customer gets, on which pair and with which numbers; all that follows is held against it.</source>
+        <translation>Sagt, was der Kunde bekommt, auf welcher Doppelader und mit welchen Rufnummern; alles Weitere wird daran gemessen.</translation>
+    </message>
+    <message>
+        <source>Says who is at the premises, and since when; what is recorded until leaving belongs to this visit.</source>
+        <translation>Sagt, wer auf dem Grundstück ist und seit wann; was bis zum Gehen erfasst wird, gehört zu diesem Einsatz.</translation>
+    </message>
+    <message>
         <source>Screens</source>
         <translation>Seiten</translation>
     </message>
     <message>
+        <source>Sealing current</source>
+        <translation>Benetzungsstrom</translation>
+    </message>
+    <message>
         <source>Seconds (*.csv *.txt)</source>
         <translation>Sekunden (*.csv *.txt)</translation>
+    </message>
+    <message>
+        <source>Seconds of a run</source>
+        <translation>Sekunden eines Messlaufs</translation>
     </message>
     <message>
         <source>Seconds taken from a file</source>
@@ -6294,6 +6642,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Section</source>
         <translation>Abschnitt</translation>
+    </message>
+    <message>
+        <source>See whether it is the pair of the order; have load coils and bridged taps taken off, or take another pair of the cable.</source>
+        <translation>Prüfen, ob es die Doppelader des Auftrags ist; Pupinspulen und Stichleitungen entfernen lassen oder eine andere Doppelader des Kabels nehmen.</translation>
+    </message>
+    <message>
+        <source>See whether it is the pair of the order; then look for bad joints, taps and coils, and measure again.</source>
+        <translation>Prüfen, ob es die Doppelader des Auftrags ist; dann nach schlechten Spleißen, Stichleitungen und Spulen suchen und noch einmal messen.</translation>
     </message>
     <message>
         <source>Selected order</source>
@@ -6404,6 +6760,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Einzustellende Werte</translation>
     </message>
     <message>
+        <source>Severely errored second</source>
+        <translation>Stark fehlerhafte Sekunde</translation>
+    </message>
+    <message>
         <source>Severely errored seconds</source>
         <translation>Stark fehlerhafte Sekunden</translation>
     </message>
@@ -6444,6 +6804,26 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Auswirkung zeigen</translation>
     </message>
     <message>
+        <source>Shows by calls out and in that each channel and each number carries the services that were ordered.</source>
+        <translation>Zeigt durch abgehende und ankommende Anrufe, dass jeder Kanal und jede Rufnummer die bestellten Dienste trägt.</translation>
+    </message>
+    <message>
+        <source>Shows first that the test set sees errors that are made on purpose, then counts bit errors on each channel that carries data.</source>
+        <translation>Zeigt zuerst, dass das Messgerät absichtliche Fehler sieht, und zählt dann Bitfehler auf jedem Kanal, der Daten trägt.</translation>
+    </message>
+    <message>
+        <source>Shows that this pair was measured on this visit before anybody worked on it, and what was read.</source>
+        <translation>Zeigt, dass diese Doppelader bei diesem Einsatz gemessen wurde, bevor jemand an ihr arbeitete, und was abgelesen wurde.</translation>
+    </message>
+    <message>
+        <source>Shows the line layer by layer: in step with the office, an address for each terminal, each SPID accepted.</source>
+        <translation>Zeigt den Anschluss Schicht für Schicht: im Gleichlauf mit der Vermittlungsstelle, eine Adresse für jedes Endgerät, jede SPID angenommen.</translation>
+    </message>
+    <message>
+        <source>Shows the numbers, SPIDs and TEIs that go into the customer's equipment, and whether they fit the switch and belong to no other line.</source>
+        <translation>Zeigt die Rufnummern, SPIDs und TEIs für die Geräte des Kunden, und ob sie zur Vermittlung passen und keinem anderen Anschluss gehören.</translation>
+    </message>
+    <message>
         <source>Sign here; Delete wipes it</source>
         <translation>Hier unterschreiben; Entf löscht es</translation>
     </message>
@@ -6478,6 +6858,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Size %1 %</source>
         <translation>Größe %1 %</translation>
+    </message>
+    <message>
+        <source>Slip</source>
+        <translation>Schlupf</translation>
     </message>
     <message>
         <source>Slope</source>
@@ -6676,6 +7060,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>TEI-Bereiche nach %1</translation>
     </message>
     <message>
+        <source>TID</source>
+        <translation>TID</translation>
+    </message>
+    <message>
         <source>TIME IS UP — read the counters of the test set</source>
         <translation>ZEIT UM – Zähler des Prüfgeräts ablesen</translation>
     </message>
@@ -6720,6 +7108,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Angenommen</translation>
     </message>
     <message>
+        <source>Takes what belongs to the record and to no step: a change on the line, a note, a self-test of the instrument.</source>
+        <translation>Nimmt auf, was zum Auftrag und zu keinem Schritt gehört: eine Änderung an der Leitung, eine Notiz, einen Selbsttest des Messgeräts.</translation>
+    </message>
+    <message>
         <source>Tap</source>
         <translation>Stichleitung</translation>
     </message>
@@ -6744,6 +7136,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Vorübergehender Fehler</translation>
     </message>
     <message>
+        <source>Ten digits, some of them for checking, by which it can be said over the telephone that an order is accepted; the office hears whether that still stands.</source>
+        <translation>Zehn Ziffern, einige zur Prüfung, mit denen sich am Telefon sagen lässt, dass ein Auftrag abgenommen ist; das Büro erfährt, ob das noch gilt.</translation>
+    </message>
+    <message>
+        <source>Terminal</source>
+        <translation>Endgerät</translation>
+    </message>
+    <message>
         <source>Terminal %1</source>
         <translation>Endgerät %1</translation>
     </message>
@@ -6754,6 +7154,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Terminal and switch are out of step: restart the terminal</source>
         <translation>Endgerät und Vermittlung sind in verschiedenen Zuständen: das Endgerät neu starten</translation>
+    </message>
+    <message>
+        <source>Terminal and switch signal calls; where there are SPIDs, the switch has accepted the terminal's.</source>
+        <translation>Endgerät und Vermittlung signalisieren Anrufe; wo es SPIDs gibt, hat die Vermittlung die des Endgeräts angenommen.</translation>
     </message>
     <message>
         <source>Terminal id %1 (%2) is outside 00 to 62</source>
@@ -6868,6 +7272,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>TEI und Protokollvariante im Endgerät mit dem Auftrag vergleichen: Punkt-zu-Punkt oder Mehrpunkt.</translation>
     </message>
     <message>
+        <source>The address of a terminal on layer 2: given by the network (64 to 126), or set to a fixed number (0 to 63).</source>
+        <translation>Die Adresse eines Endgeräts auf Schicht 2: vom Netz vergeben (64 bis 126) oder fest eingestellt (0 bis 63).</translation>
+    </message>
+    <message>
         <source>The area code is split</source>
         <translation>Vorwahl wird geteilt</translation>
     </message>
@@ -6882,6 +7290,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The bearer that the terminal is set to, also 56 against 64 kbit/s.</source>
         <translation>Der im Endgerät eingestellte Übermittlungsdienst, auch 56 gegen 64 kbit/s.</translation>
+    </message>
+    <message>
+        <source>The box at the customer's between the pair from the office (U) and the wiring to the terminals (S/T).</source>
+        <translation>Das Gerät beim Kunden zwischen der Doppelader von der Vermittlungsstelle (U) und der Verkabelung zu den Endgeräten (S/T).</translation>
     </message>
     <message>
         <source>The call left ISDN: listen to the other network's tone</source>
@@ -6902,6 +7314,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The cause came %1.</source>
         <translation>Die Ursache kam %1.</translation>
+    </message>
+    <message>
+        <source>The channel of a basic-rate line, 16 kbit/s, over which terminal and switch signal; packet data too where it was ordered.</source>
+        <translation>Der Kanal eines Basisanschlusses, 16 kbit/s, über den Endgerät und Vermittlung signalisieren; auch Paketdaten, wo sie bestellt sind.</translation>
     </message>
     <message>
         <source>The channel that was asked for does not exist on this line.</source>
@@ -6950,6 +7366,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The customer</source>
         <translation>Kunde</translation>
+    </message>
+    <message>
+        <source>The customer's equipment on a basic-rate line; eight of them at most.</source>
+        <translation>Ein Gerät des Kunden an einem Basisanschluss; höchstens acht.</translation>
     </message>
     <message>
         <source>The customer's own exchange said so: its settings.</source>
@@ -7070,6 +7490,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The international network said so: call a number at home.</source>
         <translation>Das internationale Netz meldet es: eine Rufnummer im Inland anrufen.</translation>
+    </message>
+    <message>
+        <source>The known row of bits that a test set sends, so that each wrong one is seen.</source>
+        <translation>Die bekannte Folge von Bits, die ein Messgerät sendet, damit jedes falsche auffällt.</translation>
+    </message>
+    <message>
+        <source>The last two digits of many SPIDs, which tell apart terminals that share a number.</source>
+        <translation>Die letzten beiden Ziffern vieler SPIDs; sie unterscheiden Endgeräte, die eine Rufnummer teilen.</translation>
     </message>
     <message>
         <source>The limits are common practice of the trade.</source>
@@ -7240,12 +7668,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Nur die Nummer, ohne Endgerätekennung: beim Anbieter bestätigen lassen%1</translation>
     </message>
     <message>
+        <source>The number by which the network says why a call, or the start of a terminal, failed.</source>
+        <translation>Die Zahl, mit der das Netz sagt, warum ein Anruf oder der Start eines Endgeräts scheiterte.</translation>
+    </message>
+    <message>
         <source>The number moved to another carrier: dial again, report the routing</source>
         <translation>Die Rufnummer ist zu einem anderen Netzbetreiber gewechselt: neu wählen, die Leitweglenkung melden</translation>
     </message>
     <message>
         <source>The number of your line, as it is dialled.</source>
         <translation>Die Rufnummer Ihres Anschlusses, wie sie gewählt wird.</translation>
+    </message>
+    <message>
+        <source>The number that is dialled to reach the line.</source>
+        <translation>Die Nummer, die man wählt, um den Anschluss zu erreichen.</translation>
     </message>
     <message>
         <source>The number that the network announced on this pair is the number ordered.</source>
@@ -7262,6 +7698,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The numbers and identifiers were not checked.</source>
         <translation>Die Rufnummern und Kennungen wurden nicht geprüft.</translation>
+    </message>
+    <message>
+        <source>The one pair between the serving office and the NT.</source>
+        <translation>Die eine Doppelader zwischen Vermittlungsstelle und NT.</translation>
     </message>
     <message>
         <source>The order cannot be read anew: %1. What is shown is older.</source>
@@ -7316,6 +7756,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Gegenseite ist besetzt; ist Anklopfen eingerichtet?</translation>
     </message>
     <message>
+        <source>The pair from the serving office to the customer, with all that is joined to it.</source>
+        <translation>Die Doppelader von der Vermittlungsstelle zum Kunden, mit allem, was daran hängt.</translation>
+    </message>
+    <message>
         <source>The pair is drawn here as you type its elements.</source>
         <translation>Hier wird die Doppelader gezeichnet, während Sie ihre Elemente eingeben.</translation>
     </message>
@@ -7346,6 +7790,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The paper of a certificate is missing.</source>
         <translation>Das Papier eines Zertifikats fehlt.</translation>
+    </message>
+    <message>
+        <source>The pattern goes on some bits earlier or later than it should, for two clocks differ or the call took another way.</source>
+        <translation>Das Muster geht einige Bits früher oder später weiter, als es sollte, weil zwei Takte abweichen oder der Anruf einen anderen Weg nahm.</translation>
     </message>
     <message>
         <source>The place of work is safe: footing, ladder, traffic, eyes, power lines, air of a manhole; span power is off and tagged; somebody knows where I am.</source>
@@ -7504,6 +7952,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Dieselbe Rufnummer wie Endgerät %1: ein Punkt-zu-Punkt-Anschluss braucht sie einmal</translation>
     </message>
     <message>
+        <source>The sample is in %1.</source>
+        <translation>Das Muster steht in %1.</translation>
+    </message>
+    <message>
         <source>The search failed.</source>
         <translation>Die Suche ist fehlgeschlagen.</translation>
     </message>
@@ -7594,6 +8046,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The terminal does not answer.</source>
         <translation>Das Endgerät antwortet nicht.</translation>
+    </message>
+    <message>
+        <source>The terminal has a TEI and speaks with the switch over the D channel.</source>
+        <translation>Das Endgerät hat einen TEI und spricht über den D-Kanal mit der Vermittlung.</translation>
     </message>
     <message>
         <source>The terminal has a TEI, but the data link is not established.</source>
@@ -7694,6 +8150,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The wires leak current to each other or to ground.</source>
         <translation>Die Adern leiten Strom gegeneinander oder gegen Erde ab.</translation>
+    </message>
+    <message>
+        <source>The wiring behind the NT, two pairs, to which the terminals are connected.</source>
+        <translation>Die Verkabelung hinter dem NT, zwei Doppeladern, an der die Endgeräte hängen.</translation>
+    </message>
+    <message>
+        <source>The worst bit error ratio that what was counted leaves possible, with its confidence; the ratio is the estimate, the bound is what a run proves.</source>
+        <translation>Das schlechteste Bitfehlerverhältnis, das nach der Zählung noch möglich ist, mit seiner Sicherheit; das Verhältnis ist die Schätzung, die Schranke das, was ein Messlauf beweist.</translation>
     </message>
     <message>
         <source>Their reference</source>
@@ -7864,6 +8328,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Inbetriebnahme</translation>
     </message>
     <message>
+        <source>Two wires of a cable that belong together; the one is called tip, the other ring.</source>
+        <translation>Zwei zusammengehörende Adern eines Kabels; die eine heißt a-Ader, die andere b-Ader.</translation>
+    </message>
+    <message>
         <source>Type</source>
         <translation>Typ</translation>
     </message>
@@ -7880,12 +8348,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>U</translation>
     </message>
     <message>
+        <source>U interface</source>
+        <translation>U-Schnittstelle</translation>
+    </message>
+    <message>
         <source>US Letter</source>
         <translation>US Letter</translation>
     </message>
     <message>
         <source>Unallocated (unassigned) number</source>
         <translation>Nicht zugeteilte Rufnummer</translation>
+    </message>
+    <message>
+        <source>Unavailable time</source>
+        <translation>Nicht verfügbare Zeit</translation>
     </message>
     <message>
         <source>Undo   Ctrl+Z</source>
@@ -7980,6 +8456,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Fremde Spannung wurde nicht gemessen.</translation>
     </message>
     <message>
+        <source>Voltage on the pair that comes from elsewhere than the serving office.</source>
+        <translation>Spannung auf der Doppelader, die nicht von der Vermittlungsstelle kommt.</translation>
+    </message>
+    <message>
         <source>WAITS on %1. %2</source>
         <translation>WARTET auf %1. %2</translation>
     </message>
@@ -8038,6 +8518,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>What a cause means</source>
         <translation>Was eine Ursache bedeutet</translation>
+    </message>
+    <message>
+        <source>What a supervisor accepts by name and with a reason although a criterion is not met; the certificate says so.</source>
+        <translation>Was die Aufsicht mit Namen und Grund abnimmt, obwohl ein Kriterium nicht erfüllt ist; das Zertifikat sagt es.</translation>
     </message>
     <message>
         <source>What cannot be is named with its reason.</source>
@@ -8108,6 +8592,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Art</translation>
     </message>
     <message>
+        <source>What it is for, and what to do when it fails   Shift+F1</source>
+        <translation>Wozu das dient, und was zu tun ist, wenn es scheitert   Shift+F1</translation>
+    </message>
+    <message>
         <source>What it means</source>
         <translation>Bedeutung</translation>
     </message>
@@ -8116,12 +8604,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Was es war</translation>
     </message>
     <message>
+        <source>What lacks is named, and nothing is issued until it is there; one that stands no longer is issued anew from evidence that counts.</source>
+        <translation>Was fehlt, wird genannt, und bis es da ist, wird nichts ausgestellt; eines, das nicht mehr gilt, wird aus zählenden Nachweisen neu ausgestellt.</translation>
+    </message>
+    <message>
         <source>What lies beyond the serving switch: other networks, and the lines of those you call.</source>
         <translation>Was hinter der Vermittlungsstelle liegt: andere Netze und die Anschlüsse derer, die Sie anrufen.</translation>
     </message>
     <message>
+        <source>What stands in it</source>
+        <translation>Was darin steht</translation>
+    </message>
+    <message>
         <source>What the columns stand for</source>
         <translation>Wofür die Spalten stehen</translation>
+    </message>
+    <message>
+        <source>What the loop is made of, from the office to the customer: sections with gauge and length, bridged taps, load coils.</source>
+        <translation>Woraus die Anschlussleitung besteht, von der Vermittlungsstelle zum Kunden: Abschnitte mit Drahtstärke und Länge, Stichleitungen, Pupinspulen.</translation>
     </message>
     <message>
         <source>What the run proves: %1</source>
@@ -8224,6 +8724,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Wann</translation>
     </message>
     <message>
+        <source>When it fails: %1</source>
+        <translation>Wenn es scheitert: %1</translation>
+    </message>
+    <message>
         <source>When the line fails</source>
         <translation>Wenn der Anschluss ausfällt</translation>
     </message>
@@ -8234,6 +8738,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Where</source>
         <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Where nobody opens or the customer is not ready, say so at leaving: that is a visit too.</source>
+        <translation>Öffnet niemand oder ist der Kunde nicht bereit, das beim Gehen angeben: auch das ist ein Einsatz.</translation>
+    </message>
+    <message>
+        <source>Where the pair ends at the switch that serves the customer.</source>
+        <translation>Wo die Doppelader an der Vermittlung endet, die den Kunden bedient.</translation>
     </message>
     <message>
         <source>Where tip and ring change places.</source>
@@ -8262,6 +8774,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Which criteria</source>
         <translation>Welche Kriterien</translation>
+    </message>
+    <message>
+        <source>Which language the switch speaks on the D channel; it says whether there are SPIDs, of which shape, and how a terminal comes by its TEI.</source>
+        <translation>Welche Sprache die Vermittlung auf dem D-Kanal spricht; sie sagt, ob es SPIDs gibt, in welcher Form, und wie ein Endgerät zu seinem TEI kommt.</translation>
     </message>
     <message>
         <source>Which loops of an office carry basic rate, and what would mend others</source>
@@ -8428,6 +8944,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>eine Spule ändert die Dämpfung weit mehr als den Widerstand, bei hohen Frequenzen aufwärts und im Sprachband abwärts</translation>
     </message>
     <message>
+        <source>a column of an order file</source>
+        <translation>eine Spalte einer Auftragsdatei</translation>
+    </message>
+    <message>
         <source>a complete card before each measurement that counts, no hazard open</source>
         <translation>eine vollständige Karte vor jeder Messung, die zählt, keine Gefahr offen</translation>
     </message>
@@ -8508,6 +9028,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Adresse, wie der Monteur sie braucht</translation>
     </message>
     <message>
+        <source>address of the premises; orders with the same one are one visit</source>
+        <translation>Adresse des Grundstücks; Aufträge mit derselben sind ein Einsatz</translation>
+    </message>
+    <message>
+        <source>address, for papers</source>
+        <translation>Adresse, für Papiere</translation>
+    </message>
+    <message>
         <source>alternating voltage at 20 Hz between the wires while it rings</source>
         <translation>Wechselspannung mit 20 Hz zwischen den Adern, während es klingelt</translation>
     </message>
@@ -8558,6 +9086,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>answered when it was called</source>
         <translation>meldete sich auf Anruf</translation>
+    </message>
+    <message>
+        <source>any text</source>
+        <translation>beliebiger Text</translation>
     </message>
     <message>
         <source>any time</source>
@@ -8660,6 +9192,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>ISDN</translation>
     </message>
     <message>
+        <source>basic rate or analog</source>
+        <translation>Basisanschluss oder analog</translation>
+    </message>
+    <message>
         <source>before the pair is touched</source>
         <translation>vor dem Berühren der Doppelader</translation>
     </message>
@@ -8692,8 +9228,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Bitfehler in einer Sekunde</translation>
     </message>
     <message>
+        <source>bit errors in it</source>
+        <translation>Bitfehler in ihr</translation>
+    </message>
+    <message>
         <source>bit/s</source>
         <translation>bit/s</translation>
+    </message>
+    <message>
+        <source>bit/s of a data call; 64000 where it is empty</source>
+        <translation>bit/s eines Datenanrufs; leer: 64000</translation>
     </message>
     <message>
         <source>bits in error at most %1</source>
@@ -8786,6 +9330,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>cancelled</source>
         <translation>storniert</translation>
+    </message>
+    <message>
+        <source>capacitance of a section or tap, if it is not the usual one</source>
+        <translation>Kapazität eines Abschnitts oder einer Stichleitung, wenn es nicht die übliche ist</translation>
     </message>
     <message>
         <source>card, beside certificate %1</source>
@@ -8944,8 +9492,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>d. MMM yyyy</translation>
     </message>
     <message>
+        <source>dBrnC</source>
+        <translation>dBrnC</translation>
+    </message>
+    <message>
         <source>data</source>
         <translation>Daten</translation>
+    </message>
+    <message>
+        <source>day by which it is promised, YYYY-MM-DD</source>
+        <translation>Tag, zu dem er zugesagt ist, JJJJ-MM-TT</translation>
+    </message>
+    <message>
+        <source>day of the calibration, YYYY-MM-DD</source>
+        <translation>Tag der Kalibrierung, JJJJ-MM-TT</translation>
+    </message>
+    <message>
+        <source>day on which the calibration ends, or not_required; a further row of the same instrument is a further calibration</source>
+        <translation>Tag, an dem die Kalibrierung endet, oder not_required; eine weitere Zeile desselben Messgeräts ist eine weitere Kalibrierung</translation>
     </message>
     <message>
         <source>ddd d MMM</source>
@@ -8958,6 +9522,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>dial tone</source>
         <translation>Wählton</translation>
+    </message>
+    <message>
+        <source>diameter of a section or tap; or gauge_awg</source>
+        <translation>Durchmesser eines Abschnitts oder einer Stichleitung; oder gauge_awg</translation>
     </message>
     <message>
         <source>digit %1</source>
@@ -8974,6 +9542,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>direct voltage between the wires, on-hook</source>
         <translation>Gleichspannung zwischen den Adern, aufgelegt</translation>
+    </message>
+    <message>
+        <source>directory number</source>
+        <translation>Rufnummer</translation>
     </message>
     <message>
         <source>disconnect</source>
@@ -9064,6 +9636,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>leer</translation>
     </message>
     <message>
+        <source>empty: as the office has it</source>
+        <translation>leer: wie die Vermittlungsstelle</translation>
+    </message>
+    <message>
+        <source>empty: as the protocol variant has it</source>
+        <translation>leer: wie die Protokollvariante</translation>
+    </message>
+    <message>
         <source>empty: each keeps its day</source>
         <translation>leer: jeder behält seinen Tag</translation>
     </message>
@@ -9094,6 +9674,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>error free</source>
         <translation>fehlerfrei</translation>
+    </message>
+    <message>
+        <source>error-rate run, BERT</source>
+        <translation>Bitfehlermessung, BERT</translation>
     </message>
     <message>
         <source>errored</source>
@@ -9236,6 +9820,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>von der eigenen Vermittlung</translation>
     </message>
     <message>
+        <source>gauge of a section or tap; or diameter_mm</source>
+        <translation>Drahtstärke eines Abschnitts oder einer Stichleitung; oder diameter_mm</translation>
+    </message>
+    <message>
         <source>good</source>
         <translation>gut</translation>
     </message>
@@ -9300,6 +9888,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>enthält ein halbes Zeichen</translation>
     </message>
     <message>
+        <source>hours that were agreed, e.g. 09:00-11:00</source>
+        <translation>vereinbarte Uhrzeit, z. B. 09:00-11:00</translation>
+    </message>
+    <message>
         <source>identifiers</source>
         <translation>Kennungen</translation>
     </message>
@@ -9348,8 +9940,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Einkopplung von Starkstromleitungen neben dem Kabel</translation>
     </message>
     <message>
+        <source>inductance of a load coil</source>
+        <translation>Induktivität einer Pupinspule</translation>
+    </message>
+    <message>
         <source>insertion loss in dB</source>
         <translation>Einfügungsdämpfung in dB</translation>
+    </message>
+    <message>
+        <source>insertion loss, dB</source>
+        <translation>Einfügungsdämpfung, dB</translation>
     </message>
     <message>
         <source>installer</source>
@@ -9444,6 +10044,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>er wartet auf Sie: Bitte rufen Sie die Nummer unten an</translation>
     </message>
     <message>
+        <source>its SPID, where the protocol variant has one</source>
+        <translation>seine SPID, wo die Protokollvariante eine hat</translation>
+    </message>
+    <message>
+        <source>its TEI: auto, or a number of 0 to 63</source>
+        <translation>sein TEI: auto oder eine Zahl von 0 bis 63</translation>
+    </message>
+    <message>
         <source>its run failed</source>
         <translation>der Messlauf misslang</translation>
     </message>
@@ -9454,6 +10062,30 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>key in %1</source>
         <translation>eintippen %1</translation>
+    </message>
+    <message>
+        <source>key of a protocol variant</source>
+        <translation>Schlüssel einer Protokollvariante</translation>
+    </message>
+    <message>
+        <source>key of the instrument, as records name it</source>
+        <translation>Schlüssel des Messgeräts, wie ihn Aufzeichnungen nennen</translation>
+    </message>
+    <message>
+        <source>key of the office, as orders name it</source>
+        <translation>Schlüssel der Vermittlungsstelle, wie ihn Aufträge nennen</translation>
+    </message>
+    <message>
+        <source>key of the person, as orders and records name it</source>
+        <translation>Schlüssel der Person, wie ihn Aufträge und Aufzeichnungen nennen</translation>
+    </message>
+    <message>
+        <source>key of the serving office, which must be in the register</source>
+        <translation>Schlüssel der Vermittlungsstelle, die eingetragen sein muss</translation>
+    </message>
+    <message>
+        <source>key of who goes there</source>
+        <translation>Schlüssel der Person, die hinfährt</translation>
     </message>
     <message>
         <source>key or name; printed on the certificate</source>
@@ -9468,12 +10100,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Schlüssel erneuert</translation>
     </message>
     <message>
+        <source>keys, hours, dogs</source>
+        <translation>Schlüssel, Zeiten, Hunde</translation>
+    </message>
+    <message>
         <source>keys, hours, dogs; may be left empty</source>
         <translation>Schlüssel, Zeiten, Hunde; kann leer bleiben</translation>
     </message>
     <message>
         <source>kind</source>
         <translation>Art</translation>
+    </message>
+    <message>
+        <source>label=number joined by ; (unpublished: never on a customer's paper)</source>
+        <translation>Bezeichnung=Rufnummer, verbunden durch ; (nicht veröffentlicht: nie auf einem Papier für Kunden)</translation>
     </message>
     <message>
         <source>layer %1 went down while it lasted, at %2</source>
@@ -9502,6 +10142,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>length</source>
         <translation>Länge</translation>
+    </message>
+    <message>
+        <source>length of a section or tap; or length_ft</source>
+        <translation>Länge eines Abschnitts oder einer Stichleitung; oder length_ft</translation>
+    </message>
+    <message>
+        <source>length of a section or tap; or length_m</source>
+        <translation>Länge eines Abschnitts oder einer Stichleitung; oder length_m</translation>
     </message>
     <message>
         <source>lies before the day of calibration</source>
@@ -9550,6 +10198,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>local codes and licensed practice prevail</source>
         <translation>örtliche Vorschriften und zugelassene Fachleute gehen vor</translation>
+    </message>
+    <message>
+        <source>local loop</source>
+        <translation>Teilnehmeranschlussleitung</translation>
+    </message>
+    <message>
+        <source>login name on this computer, by which the person is known without being named</source>
+        <translation>Anmeldename an diesem Rechner, an dem die Person erkannt wird, ohne genannt zu werden</translation>
     </message>
     <message>
         <source>loop</source>
@@ -9618,6 +10274,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>make and serial not recorded</source>
         <translation>Hersteller und Seriennummer nicht eingetragen</translation>
+    </message>
+    <message>
+        <source>make of the NT</source>
+        <translation>Fabrikat des NT</translation>
     </message>
     <message>
         <source>marginal</source>
@@ -9706,6 +10366,22 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>must be the order's: a wrong one is another customer's line</source>
         <translation>muss die des Auftrags sein: eine falsche gehört zum Anschluss eines anderen Kunden</translation>
+    </message>
+    <message>
+        <source>name of the customer</source>
+        <translation>Name des Kunden</translation>
+    </message>
+    <message>
+        <source>name of the office, as papers print it</source>
+        <translation>Name der Vermittlungsstelle, wie ihn Papiere drucken</translation>
+    </message>
+    <message>
+        <source>name of the pair in its cable</source>
+        <translation>Name der Doppelader in ihrem Kabel</translation>
+    </message>
+    <message>
+        <source>name, as papers print it</source>
+        <translation>Name, wie ihn Papiere drucken</translation>
     </message>
     <message>
         <source>national %1</source>
@@ -9928,6 +10604,30 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Ansage der Rufnummer %1</translation>
     </message>
     <message>
+        <source>number of an order that belongs to it</source>
+        <translation>Nummer eines zugehörigen Auftrags</translation>
+    </message>
+    <message>
+        <source>number of terminal 1, or of the analog line</source>
+        <translation>Rufnummer von Endgerät 1 oder des Analoganschlusses</translation>
+    </message>
+    <message>
+        <source>number of the circuit that the order is for</source>
+        <translation>Nummer des Anschlusses, für den der Auftrag ist</translation>
+    </message>
+    <message>
+        <source>number of the order, once in the records</source>
+        <translation>Nummer des Auftrags, einmal im Datenbestand</translation>
+    </message>
+    <message>
+        <source>number of the second, or its time</source>
+        <translation>Nummer der Sekunde oder ihre Zeit</translation>
+    </message>
+    <message>
+        <source>numbers of further terminals</source>
+        <translation>Rufnummern weiterer Endgeräte</translation>
+    </message>
+    <message>
         <source>numbers or identifiers were changed</source>
         <translation>Rufnummern oder Kennungen wurden geändert</translation>
     </message>
@@ -9940,12 +10640,36 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>eines Anlagenanschlusses, z. B. 00-49</translation>
     </message>
     <message>
+        <source>of a point-to-point line: its extensions, e.g. 00-49</source>
+        <translation>eines Anlagenanschlusses: seine Durchwahlen, z. B. 00-49</translation>
+    </message>
+    <message>
+        <source>of a point-to-point line: its number without extension</source>
+        <translation>eines Anlagenanschlusses: seine Rufnummer ohne Durchwahl</translation>
+    </message>
+    <message>
         <source>of a repair, as the customer says it</source>
         <translation>einer Entstörung, in den Worten des Kunden</translation>
     </message>
     <message>
+        <source>of a repair: what a test from the desk showed</source>
+        <translation>einer Entstörung: was eine Prüfung vom Büro aus zeigte</translation>
+    </message>
+    <message>
+        <source>of a repair: what the customer says</source>
+        <translation>einer Entstörung: was der Kunde sagt</translation>
+    </message>
+    <message>
         <source>of a repair; may be left empty</source>
         <translation>einer Entstörung; kann leer bleiben</translation>
+    </message>
+    <message>
+        <source>of an order on hold: what is missing</source>
+        <translation>eines ruhenden Auftrags: was fehlt</translation>
+    </message>
+    <message>
+        <source>of an order on hold: who has to act first</source>
+        <translation>eines ruhenden Auftrags: wer zuerst handeln muss</translation>
     </message>
     <message>
         <source>off-hook, against the office's milliwatt at 1004 Hz</source>
@@ -9986,6 +10710,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>on-hook voltage</source>
         <translation>Ruhespannung</translation>
+    </message>
+    <message>
+        <source>one row each from the office to the customer</source>
+        <translation>je eine Zeile, von der Vermittlungsstelle zum Kunden</translation>
     </message>
     <message>
         <source>one session, whoever sets it up</source>
@@ -10076,12 +10804,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Paketsitzung auf %1</translation>
     </message>
     <message>
+        <source>packet, where packet data on the D channel is ordered</source>
+        <translation>packet, wo Paketdaten auf dem D-Kanal bestellt sind</translation>
+    </message>
+    <message>
         <source>pair</source>
         <translation>Doppelader</translation>
     </message>
     <message>
         <source>pair %1</source>
         <translation>Doppelader %1</translation>
+    </message>
+    <message>
+        <source>pair in the main cable, before the cross-connect</source>
+        <translation>Doppelader im Hauptkabel, vor dem Verteiler</translation>
     </message>
     <message>
         <source>passed</source>
@@ -10118,6 +10854,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>point to point</source>
         <translation>Anlagenanschluss</translation>
+    </message>
+    <message>
+        <source>point-to-multipoint</source>
+        <translation>Punkt-zu-Mehrpunkt</translation>
     </message>
     <message>
         <source>point-to-point</source>
@@ -10244,6 +10984,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Widerstand und Dämpfung ändern sich gemeinsam mit der Länge</translation>
     </message>
     <message>
+        <source>resistance of a load coil, if it is not the usual one</source>
+        <translation>Widerstand einer Pupinspule, wenn es nicht der übliche ist</translation>
+    </message>
+    <message>
         <source>resource unavailable</source>
         <translation>Betriebsmittel nicht verfügbar</translation>
     </message>
@@ -10348,12 +11092,36 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Seriennummer %1</translation>
     </message>
     <message>
+        <source>serial number</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>serial number of the NT</source>
+        <translation>Seriennummer des NT</translation>
+    </message>
+    <message>
         <source>service or option not available</source>
         <translation>Dienst oder Option nicht verfügbar</translation>
     </message>
     <message>
         <source>service or option not implemented</source>
         <translation>Dienst oder Option nicht implementiert</translation>
+    </message>
+    <message>
+        <source>service profile identifier</source>
+        <translation>Kennung des Dienstprofils</translation>
+    </message>
+    <message>
+        <source>services of channel B1, joined by +; of an analog line: voice</source>
+        <translation>Dienste des Kanals B1, verbunden durch +; eines Analoganschlusses: voice</translation>
+    </message>
+    <message>
+        <source>services of channel B2; empty: not ordered</source>
+        <translation>Dienste des Kanals B2; leer: nicht bestellt</translation>
+    </message>
+    <message>
+        <source>services that this number answers; empty: all that a B channel has</source>
+        <translation>Dienste, die diese Rufnummer annimmt; leer: alle eines B-Kanals</translation>
     </message>
     <message>
         <source>serving office</source>
@@ -10452,6 +11220,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Stichleitungen %1</translation>
     </message>
     <message>
+        <source>telephone, for papers</source>
+        <translation>Telefon, für Papiere</translation>
+    </message>
+    <message>
+        <source>temperature of the cable, in one row; or temperature_c</source>
+        <translation>Temperatur des Kabels, in einer Zeile; oder temperature_c</translation>
+    </message>
+    <message>
+        <source>temperature of the cable, in one row; or temperature_f</source>
+        <translation>Temperatur des Kabels, in einer Zeile; oder temperature_f</translation>
+    </message>
+    <message>
         <source>terminal</source>
         <translation>Endgerät</translation>
     </message>
@@ -10460,8 +11240,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Endgerät %1</translation>
     </message>
     <message>
+        <source>terminal endpoint identifier</source>
+        <translation>Endpunktkennung des Endgeräts</translation>
+    </message>
+    <message>
         <source>terminal equipment</source>
         <translation>Endgeräte</translation>
+    </message>
+    <message>
+        <source>terminal id</source>
+        <translation>Endgerätekennung</translation>
     </message>
     <message>
         <source>test line</source>
@@ -10470,6 +11258,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>test line on %1</source>
         <translation>Ruf zur Prüfnummer auf %1</translation>
+    </message>
+    <message>
+        <source>test pattern, PRBS</source>
+        <translation>Prüfmuster, PRBS</translation>
     </message>
     <message>
         <source>tested %1</source>
@@ -10498,6 +11290,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>the NT was changed</source>
         <translation>der NT wurde gewechselt</translation>
+    </message>
+    <message>
+        <source>the SPID, digits and separators</source>
+        <translation>die SPID, Ziffern und Trennzeichen</translation>
     </message>
     <message>
         <source>the announced number is the order's</source>
@@ -10538,6 +11334,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>the customer's name was changed</source>
         <translation>der Name des Kunden wurde geändert</translation>
+    </message>
+    <message>
+        <source>the day that was promised first, if it is another now</source>
+        <translation>der zuerst zugesagte Tag, wenn es jetzt ein anderer ist</translation>
     </message>
     <message>
         <source>the dispatcher, to be sent again</source>
@@ -10616,6 +11416,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>des Netzabschlusses (NT)</translation>
     </message>
     <message>
+        <source>the number that belongs to it; may be empty</source>
+        <translation>die zugehörige Rufnummer; darf leer sein</translation>
+    </message>
+    <message>
         <source>the number that they gave it</source>
         <translation>die dort vergebene Nummer</translation>
     </message>
@@ -10626,6 +11430,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>the order</source>
         <translation>der Auftrag</translation>
+    </message>
+    <message>
+        <source>the order that is changed</source>
+        <translation>der Auftrag, der geändert wird</translation>
     </message>
     <message>
         <source>the page</source>
@@ -10684,6 +11492,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>das Urteil war „%1“</translation>
     </message>
     <message>
+        <source>their SPIDs</source>
+        <translation>ihre SPIDs</translation>
+    </message>
+    <message>
+        <source>their TEIs</source>
+        <translation>ihre TEIs</translation>
+    </message>
+    <message>
         <source>their numbers from the list, such as 2 5</source>
         <translation>ihre Nummern aus der Liste, etwa 2 5</translation>
     </message>
@@ -10694,6 +11510,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>this variant has no SPID</source>
         <translation>diese Variante hat keine SPID</translation>
+    </message>
+    <message>
+        <source>tip and ring</source>
+        <translation>a-Ader und b-Ader</translation>
     </message>
     <message>
         <source>tip ground</source>
@@ -10760,6 +11580,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>nicht verfügbar</translation>
     </message>
     <message>
+        <source>unavailable seconds</source>
+        <translation>nicht verfügbare Sekunden</translation>
+    </message>
+    <message>
         <source>unfolded</source>
         <translation>aufgeklappt</translation>
     </message>
@@ -10774,6 +11598,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>up and down change it</source>
         <translation>Pfeil auf und ab ändern ihn</translation>
+    </message>
+    <message>
+        <source>upper bound</source>
+        <translation>obere Schranke</translation>
     </message>
     <message>
         <source>user</source>
@@ -10832,6 +11660,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>nass</translation>
     </message>
     <message>
+        <source>wetting current, wet line</source>
+        <translation>Frittstrom, benetzte Leitung</translation>
+    </message>
+    <message>
+        <source>what feeds the NT, in words</source>
+        <translation>was den NT speist, in Worten</translation>
+    </message>
+    <message>
+        <source>what is dialled before an outside number</source>
+        <translation>was vor einer Nummer nach außen gewählt wird</translation>
+    </message>
+    <message>
         <source>what is due by then; each installer's list</source>
         <translation>was bis dahin fällig ist; je Monteur eine Liste</translation>
     </message>
@@ -10840,12 +11680,40 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>was fehlt</translation>
     </message>
     <message>
+        <source>what is ordered</source>
+        <translation>was bestellt ist</translation>
+    </message>
+    <message>
+        <source>what it is, in words</source>
+        <translation>was es ist, in Worten</translation>
+    </message>
+    <message>
         <source>what it says was changed</source>
         <translation>sein Inhalt wurde geändert</translation>
     </message>
     <message>
+        <source>what it shall be; empty clears it</source>
+        <translation>was es sein soll; leer löscht es</translation>
+    </message>
+    <message>
         <source>what it showed; may be left empty</source>
         <translation>was sie zeigte; darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>what its switch speaks, where an order says nothing</source>
+        <translation>was ihre Vermittlung spricht, wo ein Auftrag nichts sagt</translation>
+    </message>
+    <message>
+        <source>what the person may do; installer where it is empty</source>
+        <translation>was die Person darf; leer: installer</translation>
+    </message>
+    <message>
+        <source>what the work takes: people, ladder, vehicle</source>
+        <translation>was die Arbeit braucht: Leute, Leiter, Fahrzeug</translation>
+    </message>
+    <message>
+        <source>when somebody answers there, in words</source>
+        <translation>wann dort jemand antwortet, in Worten</translation>
     </message>
     <message>
         <source>where it is saved</source>
@@ -10856,8 +11724,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>wo gespeichert wird, alles in einer Datei</translation>
     </message>
     <message>
+        <source>where the terminal stands</source>
+        <translation>wo das Endgerät steht</translation>
+    </message>
+    <message>
         <source>whether the office is connected</source>
         <translation>ob die Vermittlungsstelle verbunden ist</translation>
+    </message>
+    <message>
+        <source>whether the order brings the NT</source>
+        <translation>ob der Auftrag den NT mitbringt</translation>
+    </message>
+    <message>
+        <source>who issues the certificates, as they print it</source>
+        <translation>wer die Zertifikate ausstellt, wie sie es drucken</translation>
     </message>
     <message>
         <source>who says so, and under which reference</source>
@@ -10874,6 +11754,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>whoever takes it over</source>
         <translation>wer es übernimmt</translation>
+    </message>
+    <message>
+        <source>whom a customer calls when a line fails</source>
+        <translation>wen ein Kunde anruft, wenn ein Anschluss ausfällt</translation>
+    </message>
+    <message>
+        <source>whom to ask for at the premises</source>
+        <translation>nach wem dort zu fragen ist</translation>
+    </message>
+    <message>
+        <source>why it is another day</source>
+        <translation>warum es ein anderer Tag ist</translation>
     </message>
     <message>
         <source>wire</source>

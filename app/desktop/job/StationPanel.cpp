@@ -7,18 +7,34 @@
 #include "app/desktop/job/PanelTitle.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "core/acceptance/FactWords.h"
+#include "core/acceptance/PartHelp.h"
 
+#include <QHBoxLayout>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
 
 namespace loopwright {
 
+namespace {
+
+QString helpText(const QString &part)
+{
+    const PartHelp *help = findPartHelp(part);
+    return help ? localized(help->whatFor()) + '\n' +
+                      StationPanel::tr("When it fails: %1").arg(localized(help->whenItFails()))
+                : QString();
+}
+
+} // namespace
+
 StationPanel::StationPanel(const PanelInfo &info, JobSession &desk, QWidget *parent)
     : QFrame(parent)
     , m_info(info)
     , m_desk(desk)
     , m_title(new PanelTitle(tr(info.title)))
+    , m_help(makeMuted(helpText(info.key())))
     , m_standing(new SignLine)
     , m_entry(new QWidget)
     , m_body(new QVBoxLayout(m_entry))
@@ -36,7 +52,8 @@ StationPanel::StationPanel(const PanelInfo &info, JobSession &desk, QWidget *par
         layout->setSpacing(em(0.5));
         m_body->setSpacing(em(0.6));
     });
-    layout->addWidget(m_title);
+    layout->addWidget(makeHead());
+    layout->addWidget(m_help);
     layout->addWidget(m_standing);
     m_body->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_entry);
@@ -53,6 +70,33 @@ StationPanel::StationPanel(const PanelInfo &info, JobSession &desk, QWidget *par
                 else
                     m_attempts->setFocus();
             });
+}
+
+/// The title, and beside it a sign that shows the help; by the keyboard Shift+F1 does.
+QWidget *StationPanel::makeHead()
+{
+    m_help->setObjectName(key() + ".help");
+    m_help->hide();
+    auto *sign = new QToolButton;
+    sign->setObjectName(key() + ".help_sign");
+    sign->setText(QStringLiteral("?"));
+    sign->setAutoRaise(true);
+    sign->setFocusPolicy(Qt::NoFocus);
+    sign->setAccessibleName(tr("Help on %1").arg(m_title->text()));
+    sign->setToolTip(tr("What it is for, and what to do when it fails   Shift+F1"));
+    connect(sign, &QToolButton::clicked, this, &StationPanel::toggleHelp);
+    auto *head = new QWidget;
+    auto *row = new QHBoxLayout(head);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(0);
+    row->addWidget(m_title, 1);
+    row->addWidget(sign);
+    return head;
+}
+
+void StationPanel::toggleHelp()
+{
+    m_help->setVisible(m_help->isHidden());
 }
 
 bool StationPanel::isFolded() const

@@ -8,6 +8,7 @@
 
 #include <QFrame>
 
+class QLabel;
 class QVBoxLayout;
 
 namespace loopwright {
@@ -57,6 +58,8 @@ public:
     /// Nothing where it was folded or unfolded by hand.
     void setFolded(bool folded);
     void unfold();
+    /// Shows or hides what the part is for and what to do when it fails.
+    void toggleHelp();
     /// Unfolds it and puts the keyboard at the entry; at its title where nothing can be entered
     /// now. Returns what has the keyboard.
     QWidget *takeKeyboard(const QString &need);
@@ -77,6 +80,7 @@ protected:
     virtual bool lists(const Fact &fact) const;
 
 private:
+    QWidget *makeHead();
     void fold(bool folded);
     void showAttempts();
     void correct(const QString &fact);
@@ -84,6 +88,7 @@ private:
     const PanelInfo &m_info;
     JobSession &m_desk;
     PanelTitle *m_title;
+    QLabel *m_help; ///< hidden until it is asked for: the work has the room
     SignLine *m_standing;
     QWidget *m_entry;
     QVBoxLayout *m_body;

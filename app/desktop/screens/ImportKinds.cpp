@@ -1,9 +1,7 @@
 #include "app/desktop/screens/ImportKinds.h"
 
+#include "app/actions/FileForms.h"
 #include "core/base/Json.h"
-#include "core/identifiers/ProtocolVariant.h"
-#include "core/office/Office.h"
-#include "core/order/ServiceOrder.h"
 
 #include <QFile>
 #include <QFileInfo>
@@ -20,20 +18,13 @@ constexpr ImportKind kinds[] = {
      &ordersLayout},
     {"offices", QT_TRANSLATE_NOOP("ImportScreen", "Serving offices"), "test_lines", &importOffices,
      &officesLayout},
+    {"issuer", QT_TRANSLATE_NOOP("ImportScreen", "Issuer of the certificates"), "trouble_hours",
+     &importIssuer, &issuerLayout},
     {"installers", QT_TRANSLATE_NOOP("ImportScreen", "Installers and other people"), "installer",
      &importInstallers, &installersLayout},
     {"instruments", QT_TRANSLATE_NOOP("ImportScreen", "Instruments"), "calibrated_on",
      &importInstruments, &instrumentsLayout},
 };
-
-QStringList variantKeys()
-{
-    QStringList keys;
-    for (const ProtocolVariant &variant : allVariants())
-        if (!variant.isAnalog)
-            keys << variant.key;
-    return keys;
-}
 
 QString plainName(const QString &name)
 {
@@ -67,25 +58,7 @@ QStringList ourColumns(const ImportKind &kind)
 
 QStringList wordsOf(const ImportKind &kind, const QString &column)
 {
-    if (kind.run != importOrders && column == u"kind")
-        return {}; // of an instrument: any text
-    if (column == u"order_type")
-        return allWords<OrderType>();
-    if (column == u"kind")
-        return allWords<LineKind>();
-    if (column == u"line")
-        return allWords<LineMode>();
-    if (column == u"role")
-        return allWords<Role>();
-    if (column == u"nt_supplied")
-        return {"yes", "no"};
-    if (column == u"data_rate")
-        return {"64000", "56000"};
-    if (column == u"protocol_variant")
-        return variantKeys();
-    if (column.endsWith(u"_services"))
-        return {"voice", "data", "packet", "voice+data"};
-    return {};
+    return wordsOfColumn(QString::fromLatin1(kind.key), column);
 }
 
 QString ImportHead::digest() const

@@ -1,5 +1,6 @@
 #include "app/desktop/screens/ImportScreen.h"
 
+#include "app/actions/FileForms.h"
 #include "app/actions/InFile.h"
 #include "app/actions/OutFile.h"
 #include "app/desktop/Files.h"
@@ -7,6 +8,7 @@
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/TextTable.h"
 #include "app/desktop/screens/ColumnMapDialog.h"
+#include "app/desktop/screens/ColumnsDialog.h"
 #include "app/desktop/widgets/FieldMark.h"
 #include "app/desktop/widgets/FlowLayout.h"
 #include "app/desktop/widgets/PageElements.h"
@@ -105,6 +107,8 @@ void ImportScreen::makeControls()
     m_start->setEnabled(false);
     m_columns =
         makeButton(tr("Columns…"), QStringLiteral("import.columns"), [this] { askColumns(false); });
+    m_help = makeButton(tr("Its columns, a sample…"), QStringLiteral("import.help"),
+                        [this] { showColumns(); });
     m_columnsSay = makeMuted({});
     m_columnsSay->setObjectName(QStringLiteral("import.columns_say"));
     m_cancel = makeButton(tr("Stop"), QStringLiteral("import.cancel"), [this] { m_worker.stop(); });
@@ -137,6 +141,7 @@ QWidget *ImportScreen::makeChoice()
     last->addWidget(m_start);
     last->addWidget(m_columns);
     last->addWidget(m_columnsSay, 1);
+    last->addWidget(m_help);
     last->addWidget(m_cancel);
     last->addWidget(m_progress, 1);
     last->setAlignment(Qt::AlignLeft);
@@ -209,13 +214,17 @@ const ImportKind &ImportScreen::kind() const
     return importKinds()[std::size_t(m_kind->currentIndex())];
 }
 
-/// By a column that only one kind has, or by what its header was taken for the last time.
+/// By a column that only one kind has, by all of its columns, or by what its header was taken for
+/// the last time.
 void ImportScreen::lookAtFile()
 {
     m_head = importHeadOf(m_path->text().trimmed());
     QString key;
     for (const ImportKind &each : importKinds())
         if (m_head && key.isEmpty() && m_head->header.contains(QLatin1StringView(each.column)))
+            key = QString::fromLatin1(each.key);
+    for (const ImportKind &each : importKinds())
+        if (m_head && key.isEmpty() && m_head->isOurs(each))
             key = QString::fromLatin1(each.key);
     for (const QJsonValue &each : std::as_const(m_maps))
         if (m_head && key.isEmpty() && each["header"] == m_head->digest())
@@ -255,6 +264,14 @@ void ImportScreen::askColumns(bool thenStart)
         if (thenStart)
             start();
     });
+    dialog->open();
+}
+
+void ImportScreen::showColumns()
+{
+    auto *dialog = new ColumnsDialog(*findFileForm(QString::fromLatin1(kind().key)), this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &ColumnsDialog::said, this, &ImportScreen::said);
     dialog->open();
 }
 

@@ -55,6 +55,7 @@ private:
     void lookAtFile();
     void lookAtColumns();
     void askColumns(bool thenStart);
+    void showColumns();
     void keepMap(const ColumnMap &map);
     const ImportKind &kind() const;
     void setRunning(bool running);
@@ -77,6 +78,7 @@ private:
     QPushButton *m_browse = nullptr;
     QPushButton *m_columns = nullptr; ///< where the header is not ours
     QLabel *m_columnsSay = nullptr;
+    QPushButton *m_help = nullptr; ///< which columns are ours
     QPushButton *m_start = nullptr;
     QPushButton *m_cancel = nullptr;
     QPushButton *m_save = nullptr;

@@ -75,12 +75,15 @@ JobScreen::~JobScreen()
 
 void JobScreen::makeKeys()
 {
-    auto *next = new QShortcut(QKeySequence(Qt::Key_F2), this);
-    next->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(next, &QShortcut::activated, this, &JobScreen::goNext);
-    auto *line = new QShortcut(QKeySequence(Qt::Key_F7), this);
-    line->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(line, &QShortcut::activated, this, &JobScreen::goNextLine);
+    const std::pair<QKeySequence, void (JobScreen::*)()> keys[] = {
+        {QKeySequence(Qt::Key_F2), &JobScreen::goNext},
+        {QKeySequence(Qt::Key_F7), &JobScreen::goNextLine},
+        {QKeySequence(Qt::SHIFT | Qt::Key_F1), &JobScreen::toggleHelp}};
+    for (const auto &[sequence, does] : keys) {
+        auto *key = new QShortcut(sequence, this);
+        key->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(key, &QShortcut::activated, this, does);
+    }
     int place = 0;
     for (const auto &[station, word] : EnumCodes<Station>::table) {
         auto *key = new QShortcut(QKeySequence(Qt::ALT | Qt::Key(Qt::Key_1 + place++)), this);
@@ -325,6 +328,16 @@ void JobScreen::goNextLine()
     // A copy: what the page shows goes away with the page.
     const QString number = after == others.end() ? others.front().order : after->order;
     emit openOrder(number);
+}
+
+void JobScreen::toggleHelp()
+{
+    StationPanel *shown = nullptr;
+    for (StationPanel *each : m_panels)
+        if (each->isAncestorOf(QApplication::focusWidget()) || (!shown && !each->isFolded()))
+            shown = each;
+    if (shown)
+        shown->toggleHelp();
 }
 
 void JobScreen::goTo(Station station)

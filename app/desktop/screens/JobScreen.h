@@ -36,6 +36,9 @@ public:
     void goTo(Station station);
     /// Opens the next order that is open at the same premises. F7.
     void goNextLine();
+    /// Shows or hides the help of the part that has the keyboard, else of the one that comes next.
+    /// Shift+F1.
+    void toggleHelp();
 
 private:
     void makeKeys();

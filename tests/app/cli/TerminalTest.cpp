@@ -164,8 +164,9 @@ private slots:
             for (const QString &example : examples) {
                 QVERIFY2(help.contains(example.toUtf8()), help);
                 QStringList words = QProcess::splitCommand(QString(example).replace('\'', '"'));
-                if (const qsizetype from = words.indexOf("<"); from >= 0)
-                    words.resize(from);
+                for (const char *redirection : {"<", ">"})
+                    if (const qsizetype at = words.indexOf(redirection); at >= 0)
+                        words.resize(at);
                 CommandLine line;
                 line.read(words);
                 const auto wrong = line.wrong();

@@ -5,9 +5,11 @@
 #include "app/desktop/job/StationPanel.h"
 
 #include "app/desktop/DeskStyle.h"
+#include "app/desktop/job/PanelTable.h"
 #include "app/desktop/screens/JobScreen.h"
 #include "app/desktop/widgets/OneLine.h"
 #include "app/desktop/widgets/SignList.h"
+#include "core/acceptance/PartHelp.h"
 #include "tests/support/JobBench.h"
 
 #include <QAbstractButton>
@@ -91,6 +93,48 @@ class StationPanelTest : public QObject
     Q_OBJECT
 
 private slots:
+    void everyPartHasItsHelp()
+    {
+        QSet<QString> parts;
+        for (const PanelInfo &info : allPanels()) {
+            const PartHelp *help = findPartHelp(info.key());
+            QVERIFY2(help, qPrintable(info.key()));
+            QCOMPARE(QString(help->name), QString(info.title));
+            QCOMPARE(help->station, info.station);
+            parts << help->key;
+        }
+        for (const PartHelp &help : partHelps())
+            QVERIFY2(parts.contains(help.key) || QString(help.key) == "order", help.key);
+    }
+    /// Hidden it takes no room; shown, by key or by the sign, it says both sentences.
+    void helpIsShownWhereItIsAskedFor()
+    {
+        applyTheme(*qApp, Look::Light, 100);
+        JobBench bench({briFields()});
+        bench.at(60);
+        bench.window().resize(1180, 800);
+        bench.window().openOrder(briFields()["order_number"]);
+        for (QLabel *label : bench.window().findChildren<QLabel *>())
+            if (label->objectName().endsWith(".help"))
+                QVERIFY2(label->isHidden(), qPrintable(label->objectName()));
+        auto *calls = bench.find<StationPanel>("panel.calls");
+        const auto *help = bench.find<QLabel>("calls.help");
+        const int before = calls->sizeHint().height();
+        calls->takeKeyboard({});
+        JobBench::key(Qt::Key_F1, Qt::ShiftModifier);
+        QVERIFY(help->isVisible());
+        QVERIFY(calls->sizeHint().height() > before);
+        const PartHelp *part = findPartHelp("calls");
+        QVERIFY(help->text().contains(part->whatFor().english()));
+        QVERIFY(help->text().contains("When it fails: " + part->whenItFails().english()));
+        QVERIFY(bench.find<QLabel>("settings.help")->isHidden());
+        JobBench::key(Qt::Key_F1, Qt::ShiftModifier);
+        QVERIFY(help->isHidden());
+        bench.find<QAbstractButton>("calls.help_sign")->click();
+        QVERIFY(help->isVisible());
+        QCOMPARE(bench.find<QAbstractButton>("calls.help_sign")->accessibleName(), "Help on Calls");
+    }
+
     void nothingIsCutOff_data()
     {
         QTest::addColumn<Look>("look");
@@ -123,6 +167,8 @@ private slots:
         bench.window().resize(size);
         bench.window().openOrder(number);
         bench.unfoldAll();
+        for (StationPanel *panel : bench.window().findChildren<StationPanel *>())
+            panel->toggleHelp();
         auto *page = bench.window().findChild<QScrollArea *>("page");
         auto *screen = bench.window().findChild<JobScreen *>();
         // Long texts find their height in some rounds of layout.

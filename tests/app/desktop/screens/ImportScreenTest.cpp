@@ -4,12 +4,14 @@
 #include "app/actions/Register.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/screens/ColumnMapDialog.h"
+#include "app/desktop/screens/ColumnsDialog.h"
 #include "app/desktop/widgets/SignLine.h"
 #include "tests/support/DeskRecords.h"
 
 #include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
+#include <QSignalSpy>
 #include <QTableView>
 
 using namespace loopwright;
@@ -89,12 +91,40 @@ private slots:
         m_records.reset();
     }
 
+    /// The columns are those of the reader, and the sample goes in as it is.
+    void saysItsColumnsAndSavesASample()
+    {
+        auto *chooser = m_screen->findChild<QComboBox *>("import.kind");
+        for (const ImportKind &kind : importKinds()) {
+            chooser->setCurrentIndex(chooser->findData(QString(kind.key)));
+            button("import.help")->click();
+            auto *shown = m_screen->findChild<ColumnsDialog *>("columns");
+            QVERIFY(shown && shown->isVisible());
+            const auto *rows = shown->findChild<QTableView *>("columns.table")->model();
+            const CsvLayout layout = kind.layout();
+            QCOMPARE(rows->rowCount(), layout.required.size() + layout.optional.size());
+            QCOMPARE(rows->index(0, 0).data().toString(), layout.required.first());
+            QCOMPARE(rows->index(0, 1).data().toString(), "yes");
+            QSignalSpy told(shown, &ColumnsDialog::said);
+            const QString path = m_records->file(QString(kind.key) + "-sample.csv", {});
+            shown->saveSample(path);
+            QCOMPARE(told.size(), 1);
+            shown->close();
+            QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+            const auto head = importHeadOf(path);
+            QVERIFY(head && head->isOurs(kind) && !head->rows.empty());
+        }
+    }
+
     void knowsWhatAFileHolds_data()
     {
         QTest::addColumn<QByteArray>("content");
         QTest::addColumn<QString>("kind");
         QTest::newRow("orders") << DeskRecords::ordersCsv() << "orders";
         QTest::newRow("offices") << DeskRecords::officesCsv() << "offices";
+        QTest::newRow("issuer") << QByteArray("name,address,telephone,trouble_telephone\n"
+                                              "Mill,1 Mill Lane,217-555-0120,217-555-0121\n")
+                                << "issuer";
         QTest::newRow("installers") << DeskRecords::installersCsv() << "installers";
         QTest::newRow("instruments") << DeskRecords::instrumentsCsv() << "instruments";
         QTest::newRow("byte-order mark")
