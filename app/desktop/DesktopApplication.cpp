@@ -1,6 +1,7 @@
 #include "app/desktop/DesktopApplication.h"
 
 #include "app/actions/DailyBackups.h"
+#include "app/actions/Demo.h"
 #include "app/desktop/DeskStyle.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/OpenErrorPage.h"
@@ -99,9 +100,24 @@ void DesktopApplication::showWindow()
         if (!m_keeping.isActive())
             m_keeping.start();
     });
+    // Queued: the window goes away.
+    connect(window.get(), &MainWindow::demoReady, this, &DesktopApplication::openDemo,
+            Qt::QueuedConnection);
     window->show();
     m_shown = std::move(window);
     fulfil(m_options.wish());
+}
+
+/// On the day on which the demo stands. The next start opens one's own records again.
+void DesktopApplication::openDemo(const QString &path)
+{
+    m_options = {};
+    m_options.database = path;
+    m_options.by = demoPerson();
+    m_options.now = demoNow();
+    start();
+    if (window())
+        window()->say(tr("This is the demo; the next start opens your own records again."));
 }
 
 void DesktopApplication::fulfil(const Wish &wish)

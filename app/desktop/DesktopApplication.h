@@ -34,6 +34,7 @@ private:
     void comeForward(const Wish &wish);
     void fulfil(const Wish &wish);
     void applyLook(Look look, int percent);
+    void openDemo(const QString &path);
     void chooseLanguage(const QString &code);
     QString placeKey() const;
     void keepPlace();

@@ -119,6 +119,7 @@ void MainWindow::connectScreen(Screen *screen)
     connect(screen, &Screen::stepDone, m_undo, &UndoNotice::tell);
     connect(screen, &Screen::titleChanged, this, &MainWindow::showTitle);
     connect(screen, &Screen::placeChanged, this, &MainWindow::placeChanged);
+    connect(screen, &Screen::demoReady, this, &MainWindow::demoReady);
     connect(screen, &Screen::runChanged, this, [this] { m_runs->look(); });
     connect(screen, &Screen::recordsChanged, this, [this, screen] { recordsChangedBy(screen); });
 }

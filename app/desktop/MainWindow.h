@@ -56,6 +56,7 @@ signals:
     void sizeChosen(int percent);
     void languageChosen(const QString &code);
     void placeChanged(); ///< place() is another one
+    void demoReady(const QString &path);
 
 protected:
     void closeEvent(QCloseEvent *event) override;

@@ -2838,6 +2838,10 @@
         <translation>Spalten einer Datei: %1</translation>
     </message>
     <message>
+        <source>Columns of an order file, a sample…</source>
+        <translation>Spalten einer Auftragsdatei, ein Muster…</translation>
+    </message>
+    <message>
         <source>Columns of the file</source>
         <translation>Spalten der Datei</translation>
     </message>
@@ -3886,8 +3890,8 @@
         <translation>Datei einlesen</translation>
     </message>
     <message>
-        <source>Import a file of serving offices first, then one of orders; or add an order by hand.</source>
-        <translation>Zuerst eine Datei mit Vermittlungsstellen einlesen, dann eine mit Aufträgen; oder einen Auftrag von Hand anlegen.</translation>
+        <source>Import a file of orders or add one by hand; or look around in the demo.</source>
+        <translation>Eine Datei mit Aufträgen einlesen oder einen von Hand anlegen; oder sich in der Demo umsehen.</translation>
     </message>
     <message>
         <source>Import a file with the columns installer, name and role.</source>
@@ -4666,6 +4670,10 @@
         <translation>Auch abgeschlossene Aufträge durchsuchen</translation>
     </message>
     <message>
+        <source>Look around in the demo, import files (serving offices first, then orders), or make your first office by hand.</source>
+        <translation>In der Demo umsehen, Dateien einlesen (zuerst Vermittlungsstellen, dann Aufträge) oder die erste Vermittlungsstelle von Hand anlegen.</translation>
+    </message>
+    <message>
         <source>Look at contacts and wiring and say what was done; then make the detector check again, and after it the run.</source>
         <translation>Kontakte und Verdrahtung ansehen und angeben, was getan wurde; dann die Erkennungsprüfung wiederholen, danach den Messlauf.</translation>
     </message>
@@ -4792,6 +4800,14 @@
     <message>
         <source>Make the detector check: quiet, inject, see, clear; then the run.</source>
         <translation>Die Erkennungsprüfung machen: Ruhe abwarten, einfügen, sehen, zurücksetzen; dann den Messlauf.</translation>
+    </message>
+    <message>
+        <source>Make the first office…</source>
+        <translation>Erste Vermittlungsstelle anlegen…</translation>
+    </message>
+    <message>
+        <source>Make the office</source>
+        <translation>Vermittlungsstelle anlegen</translation>
     </message>
     <message>
         <source>Make the safety card before the pair is touched.</source>
@@ -5648,6 +5664,10 @@
     <message>
         <source>Open other records</source>
         <translation>Anderen Datenbestand öffnen</translation>
+    </message>
+    <message>
+        <source>Open the demo</source>
+        <translation>Demo öffnen</translation>
     </message>
     <message>
         <source>Open the job</source>
@@ -6936,6 +6956,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Stoppen</translation>
     </message>
     <message>
+        <source>Stop making the demo</source>
+        <translation>Anlegen der Demo abbrechen</translation>
+    </message>
+    <message>
+        <source>Stop making the demo (%1 of %2)</source>
+        <translation>Anlegen der Demo abbrechen (%1 von %2)</translation>
+    </message>
+    <message>
         <source>Stop the &amp;export</source>
         <translation>Aus&amp;gabe stoppen</translation>
     </message>
@@ -7128,6 +7156,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Telefon</translation>
     </message>
     <message>
+        <source>Telephone for troubles</source>
+        <translation>Telefon für Störungen</translation>
+    </message>
+    <message>
         <source>Temperature of the cable</source>
         <translation>Kabeltemperatur</translation>
     </message>
@@ -7190,6 +7222,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Test line</source>
         <translation>Prüfanschluss</translation>
+    </message>
+    <message>
+        <source>Test lines</source>
+        <translation>Prüfanschlüsse</translation>
     </message>
     <message>
         <source>Test lines of %1, for installers only: %2</source>
@@ -7452,8 +7488,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Ursprünglicher Tag: %1; umterminiert, weil: %2.</translation>
     </message>
     <message>
+        <source>The first serving office</source>
+        <translation>Die erste Vermittlungsstelle</translation>
+    </message>
+    <message>
         <source>The first ten screens of the rail, from the top</source>
         <translation>Die ersten zehn Seiten der Leiste, von oben</translation>
+    </message>
+    <message>
+        <source>The form</source>
+        <translation>Das Formular</translation>
     </message>
     <message>
         <source>The hazard is said to be closed; no clear card was made since.</source>
@@ -7698,6 +7742,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The numbers and identifiers were not checked.</source>
         <translation>Die Rufnummern und Kennungen wurden nicht geprüft.</translation>
+    </message>
+    <message>
+        <source>The office %1 is in the register.</source>
+        <translation>Die Vermittlungsstelle %1 ist eingetragen.</translation>
     </message>
     <message>
         <source>The one pair between the serving office and the NT.</source>
@@ -8194,6 +8242,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>This is no certificate.</source>
         <translation>Dies ist kein Zertifikat.</translation>
+    </message>
+    <message>
+        <source>This is the demo; the next start opens your own records again.</source>
+        <translation>Das ist die Demo; der nächste Start öffnet wieder den eigenen Datenbestand.</translation>
     </message>
     <message>
         <source>This line</source>
@@ -8748,6 +8800,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Wo die Doppelader an der Vermittlung endet, die den Kunden bedient.</translation>
     </message>
     <message>
+        <source>Where the pairs end: orders name it by its key. More of them, people and instruments come in by files.</source>
+        <translation>Wo die Doppeladern enden: Aufträge nennen sie mit ihrem Schlüssel. Weitere, Personen und Messgeräte kommen mit Dateien.</translation>
+    </message>
+    <message>
         <source>Where tip and ring change places.</source>
         <translation>Wo a-Ader und b-Ader die Plätze tauschen.</translation>
     </message>
@@ -9118,6 +9174,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>as labelled: the office has not confirmed it yet</source>
         <translation>nach seinem Aufkleber: von der Dienststelle noch nicht bestätigt</translation>
+    </message>
+    <message>
+        <source>as orders name it: north</source>
+        <translation>wie Aufträge sie nennen: nord</translation>
+    </message>
+    <message>
+        <source>as papers print it</source>
+        <translation>wie ihn Papiere drucken</translation>
     </message>
     <message>
         <source>as read</source>
@@ -10116,6 +10180,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Bezeichnung=Rufnummer, verbunden durch ; (nicht veröffentlicht: nie auf einem Papier für Kunden)</translation>
     </message>
     <message>
+        <source>label=number joined by ; may be left empty</source>
+        <translation>Bezeichnung=Rufnummer, verbunden durch ; kann leer bleiben</translation>
+    </message>
+    <message>
         <source>layer %1 went down while it lasted, at %2</source>
         <translation>Schicht %1 fiel währenddessen aus, um %2</translation>
     </message>
@@ -10670,6 +10738,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>of an order on hold: who has to act first</source>
         <translation>eines ruhenden Auftrags: wer zuerst handeln muss</translation>
+    </message>
+    <message>
+        <source>of its switch</source>
+        <translation>ihrer Vermittlung</translation>
     </message>
     <message>
         <source>off-hook, against the office's milliwatt at 1004 Hz</source>

@@ -5,6 +5,7 @@
 #include "app/desktop/screens/BoardFilterBar.h"
 #include "app/desktop/screens/BoardSide.h"
 #include "app/desktop/screens/BoardsButton.h"
+#include "app/desktop/screens/FirstRun.h"
 #include "app/desktop/screens/RowActions.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/Table.h"
@@ -279,17 +280,12 @@ void BoardScreen::showEmptiness()
     if (empty && m_all < 0)
         return; // what to say is not known before they are counted
     const bool none = m_all == 0;
-    if (empty && none)
-        m_empty->say(tr("No orders yet"),
-                     tr("Import a file of serving offices first, then one of orders; or add an "
-                        "order by hand."));
-    else if (empty && isFiltered())
+    m_firstRun->offer(empty && none);
+    if (empty && !none && isFiltered())
         m_empty->say(tr("No order matches"),
                      tr("The search looks through numbers, names, circuits and identifiers."));
-    else if (empty)
+    else if (empty && !none)
         m_empty->say(tr("No order is open"), tr("All of them are completed or cancelled."));
-    m_emptyImport->setVisible(none);
-    m_emptyNew->setVisible(none);
     m_emptyAll->setVisible(!none && m_filter.facets.contains(BoardFacet::Open));
     m_emptyClear->setVisible(!none && isFiltered());
     const bool hadFocus = m_table->hasFocus();

@@ -28,6 +28,7 @@ class BoardFilterBar;
 class BoardsButton;
 class RowActions;
 class EmptyState;
+class FirstRun;
 class Table;
 
 class BoardScreen : public Screen
@@ -131,8 +132,7 @@ private:
     QStackedWidget *m_list = nullptr; ///< the table, or what to do first
     Table *m_table = nullptr;
     EmptyState *m_empty = nullptr;
-    QPushButton *m_emptyImport = nullptr;
-    QPushButton *m_emptyNew = nullptr;
+    FirstRun *m_firstRun = nullptr; ///< where there is no order at all
     QPushButton *m_emptyClear = nullptr;
     QPushButton *m_emptyAll = nullptr;
     BoardsButton *m_boards = nullptr;

@@ -6,6 +6,7 @@
 #include "app/desktop/screens/BoardScreen.h"
 #include "app/desktop/screens/BoardSide.h"
 #include "app/desktop/screens/BoardsButton.h"
+#include "app/desktop/screens/FirstRun.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/Table.h"
 
@@ -91,10 +92,16 @@ void BoardScreen::makeTable()
 QWidget *BoardScreen::makeEmpty()
 {
     m_empty = new EmptyState;
-    m_emptyImport = makeButton(tr("Import a file…   Ctrl+I"), QStringLiteral("empty.import"),
-                               [this] { emit openScreen(QStringLiteral("import"), {}); });
-    m_emptyNew = makeButton(tr("Add an order   Ctrl+N"), QStringLiteral("empty.new"),
-                            [this] { emit editOrder({}); });
+    m_firstRun = new FirstRun(workplace(), *m_empty, this);
+    connect(m_firstRun, &FirstRun::importWished, this,
+            [this] { emit openScreen(QStringLiteral("import"), {}); });
+    connect(m_firstRun, &FirstRun::orderWished, this, [this] { emit editOrder({}); });
+    connect(m_firstRun, &FirstRun::officeMade, this, [this] {
+        emit recordsChanged();
+        emit editOrder({});
+    });
+    connect(m_firstRun, &FirstRun::demoReady, this, &Screen::demoReady);
+    connect(m_firstRun, &FirstRun::said, this, &Screen::said);
     m_emptyAll =
         makeButton(tr("Look among completed orders too"), QStringLiteral("empty.all"), [this] {
             QJsonObject chosen = m_bar->chosen();
@@ -104,7 +111,7 @@ QWidget *BoardScreen::makeEmpty()
         });
     m_emptyClear = makeButton(tr("Clear search and filters   Esc"), QStringLiteral("empty.clear"),
                               [this] { clearFilters(); });
-    for (QPushButton *button : {m_emptyImport, m_emptyNew, m_emptyAll, m_emptyClear})
+    for (QPushButton *button : {m_emptyAll, m_emptyClear})
         m_empty->addButton(button);
     auto *area = new QScrollArea; // in a small window it takes no more room than the table
     area->setFrameShape(QFrame::NoFrame);

@@ -192,7 +192,9 @@ private slots:
     {
         show(false);
         QTRY_VERIFY(button("empty.import")->isVisible());
-        QVERIFY(button("empty.new")->isVisible());
+        QVERIFY(button("empty.demo")->isVisible());
+        QVERIFY(button("empty.office")->isVisible());
+        QVERIFY(!button("empty.new")->isVisible()); // there is no office yet
         QVERIFY(!table()->isVisible());
         QSignalSpy screen(m_board.get(), &Screen::openScreen);
         QSignalSpy edit(m_board.get(), &Screen::editOrder);
