@@ -10,6 +10,8 @@
 #include <QFileDevice>
 
 #include <CLI/CLI.hpp>
+#include <algorithm>
+#include <cstring>
 #include <utility>
 
 namespace loopwright {
@@ -65,10 +67,14 @@ std::string examplesOf(const QString &words)
 /// Every command that begins with these words, with what it does.
 std::string commandList(const QString &firstWords = {})
 {
+    std::size_t longest = 0;
+    for (const CommandEntry &entry : allCommands())
+        longest = std::max(longest, std::strlen(entry.words));
     QString list = "Commands:\n";
     for (const CommandEntry &entry : allCommands())
         if (QString(entry.words).startsWith(firstWords))
-            list += QString("  %1%2\n").arg(QString(entry.words).leftJustified(20), entry.summary);
+            list += QString("  %1  %2\n")
+                        .arg(QString(entry.words).leftJustified(int(longest)), entry.summary);
     return list.toStdString();
 }
 
