@@ -104,7 +104,8 @@ private slots:
               "share/icons/hicolor/scalable/mimetypes/application-x-loopwright-records.svg",
               "share/doc/loopwright/copyright", "share/doc/loopwright/changelog.gz",
               "share/doc/loopwright/README.md", "share/doc/loopwright/examples/orders.csv",
-              "share/doc/loopwright/schemas/job-record.schema.json"})
+              "share/loopwright/schemas/job-record.schema.json",
+              "share/loopwright/schemas/answers/order-list.schema.json"})
             QTest::newRow(path) << QString(path);
         QTest::newRow("entry") << QString("share/applications/" LOOPWRIGHT_ID ".desktop");
         QTest::newRow("metainfo") << QString("share/metainfo/" LOOPWRIGHT_ID ".metainfo.xml");

@@ -12,7 +12,8 @@ QString demoDatabasePath();
 QString demoPerson();
 Moment demoNow();
 
-/// Makes the demo's records at the path, unless they are there. Stopped or failed, there is nothing.
+/// Makes the demo's records at the path, unless they are there. Stopped or failed, there is
+/// nothing.
 Result<void> makeDemo(const QString &path, const Progress &progress = {});
 
 } // namespace loopwright

@@ -268,8 +268,7 @@ Result<ImportReport> importPlans(Records &records, const QByteArray &csv,
     const auto finish = [&records, &held](Transaction &transaction, ImportReport &report) {
         return held.release(records, transaction, report);
     };
-    return ImportRun{records, options, plansLayout(), take, finish}
-        .run(csv);
+    return ImportRun{records, options, plansLayout(), take, finish}.run(csv);
 }
 
 QJsonObject PlanReport::toJson() const

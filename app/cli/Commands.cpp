@@ -23,6 +23,7 @@
 #include "app/cli/commands/Handoff.h"
 #include "app/cli/commands/HazardList.h"
 #include "app/cli/commands/Help.h"
+#include "app/cli/commands/HelpSchema.h"
 #include "app/cli/commands/History.h"
 #include "app/cli/commands/Import.h"
 #include "app/cli/commands/InstrumentLabel.h"
@@ -127,6 +128,7 @@ constexpr CommandEntry commands[] = {
     {"help station", "Say what each station of a job is for, and what to do when it fails", Effect::Reads, makeHelpStation},
     {"help glossary", "Explain the words that the programs show", Effect::Reads, makeHelpGlossary},
     {"help columns", "List the columns of the files that are read, with a sample of each", Effect::Reads, makeHelpColumns},
+    {"help schema", "Print the JSON Schema of what a command answers under --json", Effect::Reads, makeHelpSchema},
 };
 // clang-format on
 
@@ -149,7 +151,7 @@ constexpr std::pair<const char *, const char *> groups[] = {
     {"circuit", "Circuits"},
     {"certificate", "Certificates"},
     {"key", "The keys that sign certificates and heads of the log"},
-    {"help", "Explain stations, words and files"},
+    {"help", "Explain stations, words, files and answers"},
 };
 
 } // namespace

@@ -95,6 +95,8 @@ constexpr Example examples[] = {
     {"fill", "--circuits 200 --db trial.sqlite"},
     {"help station", "error_test"},
     {"help glossary", "SPID"},
+    {"help schema", "order list"},
+    {"help schema", ""},
     {"help columns", "orders"},
     {"help columns", "orders --sample > orders.csv"},
 };
