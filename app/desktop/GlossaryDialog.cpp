@@ -8,6 +8,7 @@
 #include <QDialog>
 #include <QDialogButtonBox>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QTextBrowser>
 #include <QVBoxLayout>
 
@@ -82,6 +83,8 @@ void showGlossary(QWidget *parent)
     show({});
     QObject::connect(find, &QLineEdit::textChanged, page, show);
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    buttons->button(QDialogButtonBox::Close)
+        ->setText(QCoreApplication::translate("Glossary", "Close"));
     QObject::connect(buttons, &QDialogButtonBox::rejected, dialog, &QDialog::close);
     auto *layout = new QVBoxLayout(dialog);
     layout->addWidget(find);

@@ -2227,7 +2227,7 @@
     </message>
     <message>
         <source>BRI, basic-rate line</source>
-        <translation>BRI, Basisanschluss</translation>
+        <translation>BRI, ISDN-Basisanschluss</translation>
     </message>
     <message>
         <source>Back to the job</source>
@@ -2800,6 +2800,10 @@
     <message>
         <source>Cleared trouble</source>
         <translation>Behobene Störung</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>Close the trouble</source>
@@ -8801,7 +8805,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>Where the pairs end: orders name it by its key. More of them, people and instruments come in by files.</source>
-        <translation>Wo die Doppeladern enden: Aufträge nennen sie mit ihrem Schlüssel. Weitere, Personen und Messgeräte kommen mit Dateien.</translation>
+        <translation>Wo die Doppeladern enden: Aufträge nennen sie mit ihrem Kürzel. Weitere, Personen und Messgeräte kommen mit Dateien.</translation>
     </message>
     <message>
         <source>Where tip and ring change places.</source>
@@ -10129,27 +10133,27 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>key of a protocol variant</source>
-        <translation>Schlüssel einer Protokollvariante</translation>
+        <translation>Kürzel einer Protokollvariante</translation>
     </message>
     <message>
         <source>key of the instrument, as records name it</source>
-        <translation>Schlüssel des Messgeräts, wie ihn Aufzeichnungen nennen</translation>
+        <translation>Kürzel des Messgeräts, wie es Aufzeichnungen nennen</translation>
     </message>
     <message>
         <source>key of the office, as orders name it</source>
-        <translation>Schlüssel der Vermittlungsstelle, wie ihn Aufträge nennen</translation>
+        <translation>Kürzel der Vermittlungsstelle, wie es Aufträge nennen</translation>
     </message>
     <message>
         <source>key of the person, as orders and records name it</source>
-        <translation>Schlüssel der Person, wie ihn Aufträge und Aufzeichnungen nennen</translation>
+        <translation>Kürzel der Person, wie es Aufträge und Aufzeichnungen nennen</translation>
     </message>
     <message>
         <source>key of the serving office, which must be in the register</source>
-        <translation>Schlüssel der Vermittlungsstelle, die eingetragen sein muss</translation>
+        <translation>Kürzel der Vermittlungsstelle, die eingetragen sein muss</translation>
     </message>
     <message>
         <source>key of who goes there</source>
-        <translation>Schlüssel der Person, die hinfährt</translation>
+        <translation>Kürzel der Person, die hinfährt</translation>
     </message>
     <message>
         <source>key or name; printed on the certificate</source>

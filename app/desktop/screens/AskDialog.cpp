@@ -5,6 +5,7 @@
 #include "app/desktop/widgets/PageElements.h"
 
 #include <QHBoxLayout>
+#include <QTimer>
 
 namespace loopwright {
 
@@ -45,7 +46,8 @@ AskDialog::AskDialog(const QString &name, const Deed &deed, const QString &about
         orders->setMinimumWidth(em(34));
     });
     connect(m_form, &Form::edited, this, &AskDialog::grow, Qt::QueuedConnection);
-    m_form->fields().front()->goTo(); // also if it is proposed
+    QTimer::singleShot(0, this, &AskDialog::grow); // once the fields know their heights
+    m_form->fields().front()->goTo();              // also if it is proposed
 }
 
 void AskDialog::addButton(QPushButton *button)

@@ -37,6 +37,7 @@ ColumnsDialog::ColumnsDialog(const FileForm &form, QWidget *parent)
     table->setModel(model);
     table->setColumnEms({15, 9, 44});
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    buttons->button(QDialogButtonBox::Close)->setText(tr("Close"));
     buttons->addButton(makeButton(tr("Save a sample…"), QStringLiteral("columns.sample"),
                                   [this] { askWhereToSave(); }),
                        QDialogButtonBox::ActionRole);

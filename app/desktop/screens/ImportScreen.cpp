@@ -136,12 +136,12 @@ QWidget *ImportScreen::makeChoice()
     auto *flow = new FlowLayout(options);
     flow->addWidget(m_update);
     flow->addWidget(m_whole);
+    flow->addWidget(m_help);
     column->addWidget(options);
     auto *last = new QHBoxLayout;
     last->addWidget(m_start);
     last->addWidget(m_columns);
     last->addWidget(m_columnsSay, 1);
-    last->addWidget(m_help);
     last->addWidget(m_cancel);
     last->addWidget(m_progress, 1);
     last->setAlignment(Qt::AlignLeft);

@@ -7,6 +7,7 @@
 #include <QAction>
 #include <QDialog>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QTextBrowser>
 
 using namespace loopwright;
@@ -47,6 +48,10 @@ private slots:
         QCOMPARE(named<QDialog>("glossary")->windowTitle(), "Begriffe");
         for (const Term &term : glossary())
             QVERIFY2(!shown().contains(QString::fromUtf8(term.meaning)), term.word);
+        QStringList buttons;
+        for (const QPushButton *button : named<QDialog>("glossary")->findChildren<QPushButton *>())
+            buttons << button->text();
+        QCOMPARE(buttons, QStringList("Schließen"));
         QTest::keyClicks(named<QLineEdit>("glossary.find"), "pupin");
         QVERIFY(shown().startsWith("Pupinspule"));
     }

@@ -105,6 +105,10 @@ private slots:
         button("empty.office")->click();
         auto *dialog = named<AskDialog>("office");
         QVERIFY(dialog && dialog->isVisible());
+        // Every field has room, to the last one.
+        const auto *last = named<QLineEdit>("office.trouble_telephone");
+        QTRY_VERIFY(last->mapTo(dialog->form(), last->rect().bottomLeft()).y() <
+                    dialog->form()->height());
         type("office", "north");
         type("name", "North Street");
         type("test_lines", "loopback");
