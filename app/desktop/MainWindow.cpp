@@ -5,16 +5,14 @@
 #include "app/desktop/Sidebar.h"
 #include "app/desktop/UndoNotice.h"
 #include "app/desktop/WhoWorks.h"
-#include "app/desktop/widgets/PageElements.h"
 
 #include <QCloseEvent>
-#include <QFileInfo>
 #include <QFocusFrame>
 #include <QHBoxLayout>
+#include <QJsonArray>
 #include <QResizeEvent>
 #include <QScreen>
 #include <QScrollArea>
-#include <QStatusBar>
 
 namespace loopwright {
 
@@ -68,7 +66,8 @@ MainWindow::MainWindow(DesktopContext &workplace, std::span<const ScreenEntry> s
     makeStatusLine();
     makeRecordsMenu();
     makeGoMenu(screens);
-    makeViewAndHelpMenus();
+    makeViewMenu();
+    makeHelpMenu(screens);
     addScreens(screens);
 
     auto *ring = new QFocusFrame(this);
@@ -132,6 +131,8 @@ void MainWindow::showScreen(const QString &key, const QString &subject)
     Screen *before = current();
     if (!subject.isEmpty())
         next->open(subject);
+    if (!subject.isEmpty() && key == u"job")
+        remember(subject);
     if (before && before != next && before->isVisible()) {
         m_trail << before->key();
         if (m_trail.size() > trailLength)
@@ -154,6 +155,7 @@ QJsonObject MainWindow::place() const
     return {{"screen", current() ? current()->key() : QString()},
             {"screens", screens},
             {"dismissed", m_runs->dismissed()},
+            {"recent", QJsonArray::fromStringList(m_recent)},
             {"window", QString::fromLatin1(saveGeometry().toBase64())}};
 }
 
@@ -161,6 +163,7 @@ void MainWindow::restore(const QJsonObject &place)
 {
     if (restoreGeometry(QByteArray::fromBase64(place.value("window").toString().toLatin1())))
         keepInsideScreen();
+    m_recent = place.value("recent").toVariant().toStringList();
     m_runs->setDismissed(place.value("dismissed").toObject());
     const QJsonObject screens = place.value("screens").toObject();
     for (auto it = screens.begin(); it != screens.end(); ++it)
@@ -239,31 +242,6 @@ void MainWindow::showTitle()
         setWindowTitle(tr("%1 — Loopwright").arg(shown->title()));
     if (const Screen *job = screen(QStringLiteral("job")))
         m_rail->setName(job->key(), job->title());
-}
-
-void MainWindow::makeStatusLine()
-{
-    m_said = new QLabel;
-    m_said->setObjectName(QStringLiteral("said"));
-    m_said->setTextFormat(Qt::PlainText);
-    auto *where = new QLabel;
-    where->setObjectName(QStringLiteral("records"));
-    where->setTextFormat(Qt::PlainText);
-    where->setForegroundRole(QPalette::PlaceholderText);
-    where->setText(QFileInfo(m_workplace.databasePath()).fileName());
-    where->setAccessibleName(tr("Records %1").arg(m_workplace.databasePath()));
-    m_who = new WhoWorks(m_workplace);
-    connect(m_who, &WhoWorks::changed, this, [this](const QString &name) {
-        say(tr("%1 works from now on.").arg(name));
-        recordsChangedBy(nullptr);
-    });
-    m_workplace.setPinDialog([this](const Person &person) { return askForPin(person, this); });
-    where->setToolTip(asTip(m_workplace.databasePath()));
-    statusBar()->setSizeGripEnabled(false);
-    statusBar()->addWidget(m_said, 1);
-    statusBar()->addPermanentWidget(where);
-    statusBar()->addPermanentWidget(m_who);
-    whenThemed(where, [this] { statusBar()->setContentsMargins(em(0.8), 0, em(0.8), 0); });
 }
 
 void MainWindow::openRun(const QString &order)

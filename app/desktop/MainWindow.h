@@ -70,7 +70,10 @@ private:
     void connectScreen(Screen *screen);
     void makeRecordsMenu();
     void makeGoMenu(std::span<const ScreenEntry> screens);
-    void makeViewAndHelpMenus();
+    void makeViewMenu();
+    void makeHelpMenu(std::span<const ScreenEntry> screens);
+    void fillRecent(QMenu *menu);
+    void remember(const QString &order);
     void makeStatusLine();
     QAction *addAction(QMenu *menu, const QString &name, const QString &text,
                        const QKeySequence &key, std::function<void()> run);
@@ -89,6 +92,7 @@ private:
     QMap<QString, QString> m_under; ///< screens that are not on the rail: whose button is marked
     bool m_losesDrafts = false;     ///< whoever closes it once more was told
     QStringList m_trail;            ///< keys of the screens that were shown before
+    QStringList m_recent;           ///< orders whose jobs were opened, the last one first
 };
 
 } // namespace loopwright

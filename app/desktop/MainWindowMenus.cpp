@@ -1,4 +1,6 @@
-// The menus of the window.
+// The menus of the window, and its status line.
+#include "app/desktop/AboutDialog.h"
+#include "app/desktop/ActionPalette.h"
 #include "app/desktop/GlossaryDialog.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/MainWindow.h"
@@ -6,11 +8,14 @@
 #include "app/desktop/ShortcutsDialog.h"
 #include "app/desktop/UndoNotice.h"
 #include "app/desktop/WhoWorks.h"
+#include "app/desktop/widgets/PageElements.h"
 
 #include <QAction>
 #include <QActionGroup>
+#include <QFileInfo>
 #include <QMenu>
 #include <QMenuBar>
+#include <QStatusBar>
 
 namespace loopwright {
 
@@ -21,6 +26,7 @@ struct LookName
     Look look;
     const char *name;
 };
+constexpr qsizetype recentJobs = 9;
 constexpr LookName lookNames[] = {
     {Look::Light, QT_TRANSLATE_NOOP("MainWindow", "&Light")},
     {Look::Dark, QT_TRANSLATE_NOOP("MainWindow", "&Dark")},
@@ -36,6 +42,31 @@ QAction *MainWindow::addAction(QMenu *menu, const QString &name, const QString &
     action->setShortcut(key);
     connect(action, &QAction::triggered, this, std::move(run));
     return action;
+}
+
+void MainWindow::makeStatusLine()
+{
+    m_said = new QLabel;
+    m_said->setObjectName(QStringLiteral("said"));
+    m_said->setTextFormat(Qt::PlainText);
+    auto *where = new QLabel;
+    where->setObjectName(QStringLiteral("records"));
+    where->setTextFormat(Qt::PlainText);
+    where->setForegroundRole(QPalette::PlaceholderText);
+    where->setText(QFileInfo(m_workplace.databasePath()).fileName());
+    where->setAccessibleName(tr("Records %1").arg(m_workplace.databasePath()));
+    m_who = new WhoWorks(m_workplace);
+    connect(m_who, &WhoWorks::changed, this, [this](const QString &name) {
+        say(tr("%1 works from now on.").arg(name));
+        recordsChangedBy(nullptr);
+    });
+    m_workplace.setPinDialog([this](const Person &person) { return askForPin(person, this); });
+    where->setToolTip(asTip(m_workplace.databasePath()));
+    statusBar()->setSizeGripEnabled(false);
+    statusBar()->addWidget(m_said, 1);
+    statusBar()->addPermanentWidget(where);
+    statusBar()->addPermanentWidget(m_who);
+    whenThemed(where, [this] { statusBar()->setContentsMargins(em(0.8), 0, em(0.8), 0); });
 }
 
 void MainWindow::makeRecordsMenu()
@@ -67,6 +98,9 @@ void MainWindow::makeGoMenu(std::span<const ScreenEntry> screens)
                   [this, key] { showScreen(key); });
     }
     menu->addSeparator();
+    QMenu *recent = menu->addMenu(tr("&Last jobs"));
+    recent->setObjectName(QStringLiteral("recent"));
+    connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(recent); });
     addAction(menu, QStringLiteral("back"), tr("&Back; between board and job"),
               QKeySequence(Qt::Key_Escape), [this] { goBack(); });
     addAction(menu, QStringLiteral("run"), tr("&Run that is over or goes on"),
@@ -78,9 +112,29 @@ void MainWindow::makeGoMenu(std::span<const ScreenEntry> screens)
         }
     });
     search->setShortcuts({QKeySequence(Qt::CTRL | Qt::Key_F), QKeySequence(Qt::Key_Slash)});
+    addAction(menu, QStringLiteral("find_action"), tr("&Find an action…"),
+              QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P),
+              [this] { findAction(this, current()); });
 }
 
-void MainWindow::makeViewAndHelpMenus()
+void MainWindow::fillRecent(QMenu *menu)
+{
+    menu->clear();
+    for (const QString &order : std::as_const(m_recent))
+        addAction(menu, "recent." + order, tr("Job %1").arg(QString(order).replace("&", "&&")), {},
+                  [this, order] { openOrder(order); });
+    if (m_recent.isEmpty())
+        menu->addAction(tr("No job was opened yet"))->setEnabled(false);
+}
+
+void MainWindow::remember(const QString &order)
+{
+    m_recent.removeAll(order);
+    m_recent.prepend(order);
+    m_recent = m_recent.mid(0, recentJobs);
+}
+
+void MainWindow::makeViewMenu()
 {
     QMenu *menu = menuBar()->addMenu(tr("&View"));
     addAction(menu, QStringLiteral("refresh"), tr("&Read anew"), QKeySequence(Qt::Key_F5), [this] {
@@ -88,36 +142,51 @@ void MainWindow::makeViewAndHelpMenus()
         say(tr("Read anew."));
     });
     menu->addSeparator();
+    QMenu *lookMenu = menu->addMenu(tr("&Look"));
     auto *looks = new QActionGroup(this);
     for (const LookName &row : lookNames) {
-        QAction *action = addAction(menu, "look." + toText(row.look), tr(row.name), {},
+        QAction *action = addAction(lookMenu, "look." + toText(row.look), tr(row.name), {},
                                     [this, look = row.look] { emit lookChosen(look); });
         action->setCheckable(true);
         looks->addAction(action);
     }
-    menu->addSeparator();
+    QMenu *sizeMenu = menu->addMenu(tr("&Size"));
     auto *sizes = new QActionGroup(this);
     for (const int percent : offeredSizes) {
-        QAction *action =
-            addAction(menu, QStringLiteral("size.%1").arg(percent), tr("Size %1 %").arg(percent),
-                      {}, [this, percent] { emit sizeChosen(percent); });
+        QAction *action = addAction(sizeMenu, QStringLiteral("size.%1").arg(percent),
+                                    tr("Size %1 %").arg(percent), {},
+                                    [this, percent] { emit sizeChosen(percent); });
         action->setCheckable(true);
         sizes->addAction(action);
     }
-    menu->addSeparator();
+    QMenu *tongueMenu = menu->addMenu(tr("L&anguage"));
     auto *tongues = new QActionGroup(this);
     for (const Language &language : languages()) {
         const QString code = QString::fromLatin1(language.code);
-        QAction *action = addAction(menu, "language." + code, QString::fromUtf8(language.ownName),
-                                    {}, [this, code] { emit languageChosen(code); });
+        QAction *action =
+            addAction(tongueMenu, "language." + code, QString::fromUtf8(language.ownName), {},
+                      [this, code] { emit languageChosen(code); });
         action->setCheckable(true);
         tongues->addAction(action);
     }
-    QMenu *help = menuBar()->addMenu(tr("&Help"));
-    addAction(help, QStringLiteral("keys"), tr("&Keys"), QKeySequence(Qt::Key_F1),
-              [this] { showKeys(this); });
-    addAction(help, QStringLiteral("glossary"), tr("&Glossary"), {},
+}
+
+void MainWindow::makeHelpMenu(std::span<const ScreenEntry> screens)
+{
+    QMenu *menu = menuBar()->addMenu(tr("&Help"));
+    QStringList order;
+    for (const ScreenEntry &entry : screens)
+        order << QString::fromLatin1(entry.key);
+    addAction(menu, QStringLiteral("keys"), tr("&Keys"), QKeySequence(Qt::Key_F1), [this, order] {
+        QList<QWidget *> pages;
+        for (const QString &key : order)
+            pages << screen(key);
+        showKeys(this, pages);
+    });
+    addAction(menu, QStringLiteral("glossary"), tr("&Glossary"), {},
               [this] { showGlossary(this); });
+    addAction(menu, QStringLiteral("about"), tr("&About Loopwright"), {},
+              [this] { showAbout(this, m_workplace.databasePath()); });
 }
 
 void MainWindow::markTheme(Look look, int percent)

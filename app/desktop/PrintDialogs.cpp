@@ -1,6 +1,7 @@
 #include "app/desktop/PrintDialogs.h"
 
 #include "app/actions/SheetFile.h"
+#include "app/desktop/Keys.h"
 
 #include <QAbstractButton>
 #include <QAction>
@@ -25,15 +26,10 @@ std::unique_ptr<QPrinter> choosePrinter(QWidget *parent, const QString &title, P
 
 void printByKey(QWidget *paper, QAbstractButton *button)
 {
-    auto *key = new QAction(paper);
-    key->setObjectName(QStringLiteral("print.key"));
-    key->setShortcut(QKeySequence::Print);
-    key->setShortcutContext(Qt::WidgetWithChildrenShortcut);
-    QObject::connect(key, &QAction::triggered, button, [button] {
+    addKey(paper, {QStringLiteral("print.key"), button->text(), {QKeySequence::Print}}, [button] {
         if (button->isVisible())
             button->click();
     });
-    paper->addAction(key);
 }
 
 Result<bool> printSheet(QWidget *parent, const Sheet &sheet)

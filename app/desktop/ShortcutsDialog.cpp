@@ -1,69 +1,113 @@
 #include "app/desktop/ShortcutsDialog.h"
 
+#include "app/desktop/ActionCatalogue.h"
 #include "app/desktop/Theme.h"
+#include "app/desktop/widgets/PageElements.h"
 
 #include <QCoreApplication>
 #include <QDialog>
 #include <QDialogButtonBox>
 #include <QGridLayout>
-#include <QLabel>
+#include <QMainWindow>
+#include <QScrollArea>
+
+#include <algorithm>
 
 namespace loopwright {
 
 namespace {
 
-struct KeyRow
+/// What lists and the clock of a run do by themselves.
+struct OwnKey
 {
+    const char *where;
     const char *keys;
     const char *does;
 };
-constexpr KeyRow keyRows[] = {
-    {"Ctrl+1 … Ctrl+9, Ctrl+0",
-     QT_TRANSLATE_NOOP("Keys", "The first ten screens of the rail, from the top")},
-    {"Esc", QT_TRANSLATE_NOOP("Keys", "On the board: let go of the rows, the search, the filters")},
-    {"Shift or Ctrl+arrows, Ctrl+A",
-     QT_TRANSLATE_NOOP("Keys", "On the board: select several rows")},
-    {"Ctrl+T, Ctrl+D", QT_TRANSLATE_NOOP("Keys", "The selected orders: assign, another day")},
-    {"Ctrl+H, Ctrl+Shift+H", QT_TRANSLATE_NOOP("Keys", "The selected orders: hold, resume")},
-    {"Ctrl+K, Ctrl+P", QT_TRANSLATE_NOOP("Keys", "The selected orders: desk work, print")},
-    {"Ctrl+C", QT_TRANSLATE_NOOP("Keys", "In a table: copy the selected rows")},
-    {"Ctrl+P", QT_TRANSLATE_NOOP("Keys", "Print the page, card or certificate at hand")},
-    {"Ctrl+Shift+E", QT_TRANSLATE_NOOP("Keys", "On the board: export what it shows")},
-    {"Ctrl+Z", QT_TRANSLATE_NOOP("Keys", "Take back what was planned or changed last")},
-    {"Esc", QT_TRANSLATE_NOOP("Keys", "Back; between the board and the last job")},
-    {"Ctrl+F  or  /", QT_TRANSLATE_NOOP("Keys", "Find by any number or name")},
-    {"Enter", QT_TRANSLATE_NOOP("Keys", "Open the selected job")},
-    {"F2", QT_TRANSLATE_NOOP("Keys", "In a job: to the entry of the next step")},
-    {"Shift+F1", QT_TRANSLATE_NOOP("Keys", "In a job: what the part is for, and when it fails")},
-    {"F7", QT_TRANSLATE_NOOP("Keys", "In a job: to the next line at the same premises")},
-    {"F8", QT_TRANSLATE_NOOP("Keys", "To the run that is over, or goes on")},
-    {"Ctrl+N", QT_TRANSLATE_NOOP("Keys", "A new order")},
-    {"Ctrl+I", QT_TRANSLATE_NOOP("Keys", "Import a file")},
-    {"Ctrl+R", QT_TRANSLATE_NOOP("Keys", "Take the repair that is offered at a field")},
-    {"F5", QT_TRANSLATE_NOOP("Keys", "Read the records anew")},
-    {"F1", QT_TRANSLATE_NOOP("Keys", "This list")},
+constexpr const char *inLists = QT_TRANSLATE_NOOP("Keys", "In a table or list");
+constexpr const char *onBoard = QT_TRANSLATE_NOOP("Keys", "Board");
+constexpr const char *atClock = QT_TRANSLATE_NOOP("Keys", "While a run counts, at its clock");
+constexpr OwnKey ownKeys[] = {
+    {onBoard, QT_TRANSLATE_NOOP("Keys", "Esc"),
+     QT_TRANSLATE_NOOP("Keys", "First lets go of the rows, the search, the filters")},
+    {inLists, QT_TRANSLATE_NOOP("Keys", "Enter"), QT_TRANSLATE_NOOP("Keys", "Open the row")},
+    {inLists, QT_TRANSLATE_NOOP("Keys", "Shift or Ctrl+arrows, Ctrl+A"),
+     QT_TRANSLATE_NOOP("Keys", "Select several rows, or all")},
+    {inLists, QT_TRANSLATE_NOOP("Keys", "Menu key"),
+     QT_TRANSLATE_NOOP("Keys", "What can be done with the row")},
+    {atClock, QT_TRANSLATE_NOOP("Keys", "1 … 9, E"),
+     QT_TRANSLATE_NOOP("Keys", "So many bit errors, or one")},
+    {atClock, QT_TRANSLATE_NOOP("Keys", "Backspace"),
+     QT_TRANSLATE_NOOP("Keys", "Take the last one back")},
+    {atClock, "S", QT_TRANSLATE_NOOP("Keys", "Pattern lost, or found again")},
+    {atClock, "X", QT_TRANSLATE_NOOP("Keys", "Stop the run, or go on")},
 };
+
+QString keyText(const char *text)
+{
+    return QCoreApplication::translate("Keys", text);
+}
+
+std::vector<KeyGroup> allKeys(const QMainWindow &window, const QList<QWidget *> &screens)
+{
+    std::vector<KeyGroup> groups = keysOf(window, screens);
+    for (const OwnKey &own : ownKeys) {
+        auto group = std::ranges::find(groups, keyText(own.where), &KeyGroup::where);
+        if (group == groups.end())
+            group = groups.insert(groups.end(), {keyText(own.where), {}});
+        group->rows.push_back({keyText(own.keys), keyText(own.does)});
+    }
+    return groups;
+}
+
+QWidget *makeSheet(const std::vector<KeyGroup> &groups)
+{
+    auto *sheet = new QWidget;
+    auto *grid = new QGridLayout(sheet);
+    grid->setHorizontalSpacing(em(2));
+    grid->setColumnStretch(1, 1);
+    int row = 0;
+    for (const KeyGroup &group : groups) {
+        QLabel *head = makeHeading(group.where, 1.1);
+        head->setContentsMargins(0, row > 0 ? em(0.8) : 0, 0, 0);
+        grid->addWidget(head, row++, 0, 1, 2);
+        for (const KeyRow &each : group.rows) {
+            auto *keys = new QLabel(each.keys);
+            keys->setTextFormat(Qt::PlainText);
+            keys->setFont(sized(1, QFont::DemiBold));
+            keys->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+            QLabel *does = makeText(each.does);
+            does->setObjectName("keys." + each.keys);
+            grid->addWidget(keys, row, 0);
+            grid->addWidget(does, row++, 1);
+        }
+    }
+    grid->setRowStretch(row, 1);
+    return sheet;
+}
 
 } // namespace
 
-void showKeys(QWidget *parent)
+void showKeys(QMainWindow *window, const QList<QWidget *> &screens)
 {
-    auto *dialog = new QDialog(parent);
+    auto *dialog = new QDialog(window);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setObjectName(QStringLiteral("keys"));
-    dialog->setWindowTitle(QCoreApplication::translate("Keys", "Keys"));
-    auto *layout = new QGridLayout(dialog);
-    layout->setHorizontalSpacing(em(2));
-    int row = 0;
-    for (const KeyRow &entry : keyRows) {
-        auto *keys = new QLabel(QString::fromUtf8(entry.keys));
-        keys->setFont(sized(1, QFont::DemiBold));
-        layout->addWidget(keys, row, 0);
-        layout->addWidget(new QLabel(QCoreApplication::translate("Keys", entry.does)), row++, 1);
-    }
+    dialog->setWindowTitle(keyText(QT_TRANSLATE_NOOP("Keys", "Keys")));
+    auto *area = new QScrollArea;
+    area->setObjectName(QStringLiteral("keys.area"));
+    area->setAccessibleName(dialog->windowTitle());
+    area->setFrameShape(QFrame::NoFrame);
+    area->setWidgetResizable(true);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setWidget(makeSheet(allKeys(*window, screens)));
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     QObject::connect(buttons, &QDialogButtonBox::rejected, dialog, &QDialog::close);
-    layout->addWidget(buttons, row, 0, 1, 2);
+    auto *layout = new QVBoxLayout(dialog);
+    layout->addWidget(area, 1);
+    layout->addWidget(buttons);
+    dialog->resize(QSize(em(50), em(40)).boundedTo(window->size() - QSize(em(1), em(3))));
+    area->setFocus(); // the arrows scroll it
     dialog->open();
 }
 

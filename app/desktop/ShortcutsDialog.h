@@ -1,10 +1,15 @@
 #pragma once
-// The keys of the program, as a small window that any key closes.
+// The keys of the program by where they hold, as the actions have them; and below, those that no
+// action knows.
 
+#include <QList>
+
+class QMainWindow;
 class QWidget;
 
 namespace loopwright {
 
-void showKeys(QWidget *parent);
+/// `screens` in the order of the window.
+void showKeys(QMainWindow *window, const QList<QWidget *> &screens);
 
 } // namespace loopwright

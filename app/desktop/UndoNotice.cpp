@@ -1,6 +1,7 @@
 #include "app/desktop/UndoNotice.h"
 
 #include "app/desktop/DesktopContext.h"
+#include "app/desktop/Keys.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignLine.h"
@@ -30,6 +31,7 @@ UndoNotice::UndoNotice(DesktopContext &workplace, QWidget *parent)
     setBackgroundRole(QPalette::ToolTipBase);
     m_action->setObjectName(QStringLiteral("action.undo"));
     m_action->setShortcut(QKeySequence::Undo);
+    setWhyOff(m_action, tr("Nothing was done that can be taken back."));
     connect(m_action, &QAction::triggered, this, &UndoNotice::undo);
     m_words->setObjectName(QStringLiteral("undo.words"));
     QPushButton *dismissed =

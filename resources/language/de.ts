@@ -1282,6 +1282,10 @@
         <translation><numerusform>%n nicht verfügbare Sekunde</numerusform><numerusform>%n nicht verfügbare Sekunden</numerusform></translation>
     </message>
     <message>
+        <source>&amp;About Loopwright</source>
+        <translation>Über &amp;Loopwright</translation>
+    </message>
+    <message>
         <source>&amp;Assign…</source>
         <translation>&amp;Zuweisen…</translation>
     </message>
@@ -1308,6 +1312,10 @@
     <message>
         <source>&amp;Export view…</source>
         <translation>Ansicht aus&amp;geben…</translation>
+    </message>
+    <message>
+        <source>&amp;Find an action…</source>
+        <translation>Befehl &amp;finden …</translation>
     </message>
     <message>
         <source>&amp;From</source>
@@ -1342,8 +1350,16 @@
         <translation>&amp;Tastenkürzel</translation>
     </message>
     <message>
+        <source>&amp;Last jobs</source>
+        <translation>&amp;Letzte Aufträge</translation>
+    </message>
+    <message>
         <source>&amp;Light</source>
         <translation>&amp;Hell</translation>
+    </message>
+    <message>
+        <source>&amp;Look</source>
+        <translation>&amp;Aussehen</translation>
     </message>
     <message>
         <source>&amp;New order</source>
@@ -1396,6 +1412,10 @@
     <message>
         <source>&amp;Search</source>
         <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>&amp;Size</source>
+        <translation>&amp;Größe</translation>
     </message>
     <message>
         <source>&amp;Sort by</source>
@@ -1500,6 +1520,10 @@
     <message>
         <source>1 where the pattern was lost in it</source>
         <translation>1, wo in ihr das Muster verloren ging</translation>
+    </message>
+    <message>
+        <source>1 … 9, E</source>
+        <translation>1 … 9, E</translation>
     </message>
     <message>
         <source>26 or 0.40</source>
@@ -1730,10 +1754,6 @@
         <translation>Ein Netz auf dem Weg meldet es: der Vermittlungsstelle melden, an diesem Anschluss liegt es nicht.</translation>
     </message>
     <message>
-        <source>A new order</source>
-        <translation>Neuer Auftrag</translation>
-    </message>
-    <message>
         <source>A number of the serving office that sends back what it hears; for installers only, never on a customer's paper.</source>
         <translation>Eine Rufnummer der Vermittlungsstelle, die zurücksendet, was sie hört; nur für Monteure, nie auf einem Papier für Kunden.</translation>
     </message>
@@ -1902,6 +1922,14 @@
         <translation>Wechselspannung, %1</translation>
     </message>
     <message>
+        <source>About &amp;Qt…</source>
+        <translation>Über &amp;Qt …</translation>
+    </message>
+    <message>
+        <source>About Loopwright</source>
+        <translation>Über Loopwright</translation>
+    </message>
+    <message>
         <source>Accept with this exception</source>
         <translation>Mit dieser Ausnahme abnehmen</translation>
     </message>
@@ -1960,6 +1988,14 @@
     <message>
         <source>Access: %1</source>
         <translation>Zugang: %1</translation>
+    </message>
+    <message>
+        <source>Action</source>
+        <translation>Befehl</translation>
+    </message>
+    <message>
+        <source>Actions</source>
+        <translation>Befehle</translation>
     </message>
     <message>
         <source>Add a terminal</source>
@@ -2234,8 +2270,8 @@
         <translation>Zurück zum Auftrag</translation>
     </message>
     <message>
-        <source>Back; between the board and the last job</source>
-        <translation>Zurück; zwischen Tafel und letztem Auftrag</translation>
+        <source>Backspace</source>
+        <translation>Rücktaste</translation>
     </message>
     <message>
         <source>Balance</source>
@@ -2918,6 +2954,10 @@
         <translation>&amp;Zeilen kopieren   Strg+C</translation>
     </message>
     <message>
+        <source>Copy the rows</source>
+        <translation>Zeilen kopieren</translation>
+    </message>
+    <message>
         <source>Correct (C)</source>
         <translation>Korrigieren (C)</translation>
     </message>
@@ -3282,6 +3322,10 @@
         <translation>Ein Telefon erhält genug Strom, um zu arbeiten.</translation>
     </message>
     <message>
+        <source>Enter</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
         <source>Enter a run made without this clock</source>
         <translation>Messlauf ohne diese Uhr eintragen</translation>
     </message>
@@ -3366,6 +3410,10 @@
         <translation>Vor der Messung wurden absichtlich Fehler eingefügt, und das Prüfgerät hat jeden gesehen.</translation>
     </message>
     <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
         <source>Events</source>
         <translation>Ereignisse</translation>
     </message>
@@ -3400,6 +3448,10 @@
     <message>
         <source>Everything in %1 is in the records.</source>
         <translation>Alles aus %1 ist im Datenbestand.</translation>
+    </message>
+    <message>
+        <source>Everywhere</source>
+        <translation>Überall</translation>
     </message>
     <message>
         <source>Excepted</source>
@@ -3462,6 +3514,10 @@
         <translation>Doppelader im Hauptkabel</translation>
     </message>
     <message>
+        <source>Fewer letters find more.</source>
+        <translation>Weniger Buchstaben finden mehr.</translation>
+    </message>
+    <message>
         <source>Figure</source>
         <translation>Messgröße</translation>
     </message>
@@ -3490,6 +3546,10 @@
         <translation>Begriff suchen</translation>
     </message>
     <message>
+        <source>Find an action</source>
+        <translation>Befehl finden</translation>
+    </message>
+    <message>
         <source>Find and mend the cause, and record what was done.</source>
         <translation>Die Ursache finden und beheben und erfassen, was getan wurde.</translation>
     </message>
@@ -3500,10 +3560,6 @@
     <message>
         <source>Find and mend what makes the errors: loss and noise of the pair, its joints and the drop; then make the detector check again.</source>
         <translation>Finden und beheben, was die Fehler erzeugt: Dämpfung und Geräusch der Doppelader, ihre Spleißstellen und die Hauszuführung; dann die Erkennungsprüfung wiederholen.</translation>
-    </message>
-    <message>
-        <source>Find by any number or name</source>
-        <translation>Nach beliebiger Nummer oder Namen suchen</translation>
     </message>
     <message>
         <source>Find by any number or name   ( / )</source>
@@ -3540,6 +3596,10 @@
     <message>
         <source>First it is shown what would become of each line, old and new, and what cannot be. Open orders and lines in service are changed together, all or none; a supervisor does it, and it can be taken back as long as nothing was built on it.</source>
         <translation>Zuerst wird gezeigt, was aus jedem Anschluss würde, alt und neu, und was nicht möglich ist. Offene Aufträge und Anschlüsse in Betrieb werden gemeinsam geändert, alle oder keiner; das tut die Aufsicht, und es lässt sich zurücknehmen, solange nichts darauf aufbaut.</translation>
+    </message>
+    <message>
+        <source>First lets go of the rows, the search, the filters</source>
+        <translation>Löst zuerst Auswahl, Suche und Filter</translation>
     </message>
     <message>
         <source>First load coil due at %1: it stands at %2, at most %3 away</source>
@@ -3914,20 +3974,12 @@
         <translation>Datei einlesen…   Strg+I</translation>
     </message>
     <message>
-        <source>In a job: to the entry of the next step</source>
-        <translation>Im Auftrag: zur Eingabe des nächsten Schritts</translation>
+        <source>In a form</source>
+        <translation>In einem Formular</translation>
     </message>
     <message>
-        <source>In a job: to the next line at the same premises</source>
-        <translation>Im Auftrag: zum nächsten Anschluss auf demselben Grundstück</translation>
-    </message>
-    <message>
-        <source>In a job: what the part is for, and when it fails</source>
-        <translation>Im Auftrag: wozu der Teil dient, und wenn er scheitert</translation>
-    </message>
-    <message>
-        <source>In a table: copy the selected rows</source>
-        <translation>In einer Tabelle: die gewählten Zeilen kopieren</translation>
+        <source>In a table or list</source>
+        <translation>In einer Tabelle oder Liste</translation>
     </message>
     <message>
         <source>In order</source>
@@ -4474,6 +4526,10 @@
         <translation>Leitungsart</translation>
     </message>
     <message>
+        <source>L&amp;anguage</source>
+        <translation>&amp;Sprache</translation>
+    </message>
+    <message>
         <source>LATE</source>
         <translation>ÜBERFÄLLIG</translation>
     </message>
@@ -4902,6 +4958,10 @@
         <translation>Beheben, was das erste offene Kriterium nennt, und erneut erfassen; die Aufsicht kann mit einer Ausnahme abnehmen, mit Namen und Grund.</translation>
     </message>
     <message>
+        <source>Menu key</source>
+        <translation>Menütaste</translation>
+    </message>
+    <message>
         <source>Message not compatible with call state</source>
         <translation>Nachricht passt nicht zum Verbindungszustand</translation>
     </message>
@@ -4972,6 +5032,10 @@
     <message>
         <source>Name</source>
         <translation>Name</translation>
+    </message>
+    <message>
+        <source>Name of an action</source>
+        <translation>Name eines Befehls</translation>
     </message>
     <message>
         <source>Name of the board:</source>
@@ -5150,6 +5214,10 @@
         <translation>Kein Auftrag ist geöffnet</translation>
     </message>
     <message>
+        <source>No job was opened yet</source>
+        <translation>Noch wurde kein Auftrag geöffnet</translation>
+    </message>
+    <message>
         <source>No line of this office is concerned.</source>
         <translation>Kein Anschluss dieser Vermittlungsstelle ist betroffen.</translation>
     </message>
@@ -5172,6 +5240,10 @@
     <message>
         <source>No order is open.</source>
         <translation>Kein Auftrag ist offen.</translation>
+    </message>
+    <message>
+        <source>No order is selected.</source>
+        <translation>Kein Auftrag ist ausgewählt.</translation>
     </message>
     <message>
         <source>No order matches</source>
@@ -5386,6 +5458,10 @@
         <translation>Nach der 15. Stelle nur 0: eine Tabellenkalkulation hat vielleicht gerundet</translation>
     </message>
     <message>
+        <source>Nothing is called so.</source>
+        <translation>So heißt nichts.</translation>
+    </message>
+    <message>
         <source>Nothing is entered yet.</source>
         <translation>Noch nichts eingegeben.</translation>
     </message>
@@ -5420,6 +5496,10 @@
     <message>
         <source>Nothing was changed.</source>
         <translation>Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Nothing was done that can be taken back.</source>
+        <translation>Nichts wurde getan, was zurückgenommen werden kann.</translation>
     </message>
     <message>
         <source>Nothing was measured that could be compared.</source>
@@ -5578,18 +5658,6 @@
         <translation>Vor Ort seit %1. Geben Sie beim Gehen an, wie der Einsatz verlief; auch ein Einsatz ohne Ergebnis zählt.</translation>
     </message>
     <message>
-        <source>On the board: export what it shows</source>
-        <translation>Auf der Tafel: ausgeben, was sie zeigt</translation>
-    </message>
-    <message>
-        <source>On the board: let go of the rows, the search, the filters</source>
-        <translation>Auf der Tafel: Auswahl, Suche, Filter aufheben</translation>
-    </message>
-    <message>
-        <source>On the board: select several rows</source>
-        <translation>Auf der Tafel: mehrere Zeilen auswählen</translation>
-    </message>
-    <message>
         <source>On-hook voltage</source>
         <translation>Ruhespannung</translation>
     </message>
@@ -5682,12 +5750,12 @@
         <translation>Auftrag öffnen</translation>
     </message>
     <message>
-        <source>Open the run (F8)</source>
-        <translation>Messlauf öffnen (F8)</translation>
+        <source>Open the row</source>
+        <translation>Zeile öffnen</translation>
     </message>
     <message>
-        <source>Open the selected job</source>
-        <translation>Ausgewählten Auftrag öffnen</translation>
+        <source>Open the run (F8)</source>
+        <translation>Messlauf öffnen (F8)</translation>
     </message>
     <message>
         <source>Open the trouble</source>
@@ -5884,6 +5952,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Muster</translation>
     </message>
     <message>
+        <source>Pattern lost, or found again</source>
+        <translation>Muster verloren oder wieder gefunden</translation>
+    </message>
+    <message>
         <source>People</source>
         <translation>Personen</translation>
     </message>
@@ -6024,10 +6096,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Karte drucken …</translation>
     </message>
     <message>
-        <source>Print the page, card or certificate at hand</source>
-        <translation>Die Seite, Karte oder das Zertifikat drucken, das man vor sich hat</translation>
-    </message>
-    <message>
         <source>Print…</source>
         <translation>Drucken …</translation>
     </message>
@@ -6120,10 +6188,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Am Prüfgerät ablesen.</translation>
     </message>
     <message>
-        <source>Read the records anew</source>
-        <translation>Datenbestand neu lesen</translation>
-    </message>
-    <message>
         <source>Read the test set again and record the run anew.</source>
         <translation>Das Prüfgerät erneut ablesen und den Messlauf neu erfassen.</translation>
     </message>
@@ -6212,6 +6276,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Messlauf erfassen</translation>
     </message>
     <message>
+        <source>Record what is typed, or go on</source>
+        <translation>Eingegebenes erfassen oder weitergehen</translation>
+    </message>
+    <message>
         <source>Record what was done after the failed run, then make the run again.</source>
         <translation>Erfassen, was nach dem nicht bestandenen Messlauf getan wurde, dann den Messlauf wiederholen.</translation>
     </message>
@@ -6242,6 +6310,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Recorded: handed on to %1.</source>
         <translation>Erfasst: weitergegeben an %1.</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>Datenbestand</translation>
     </message>
     <message>
         <source>Records %1</source>
@@ -6540,6 +6612,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Anschlussleitungen speichern</translation>
     </message>
     <message>
+        <source>Save the order</source>
+        <translation>Auftrag speichern</translation>
+    </message>
+    <message>
         <source>Save the refused rows</source>
         <translation>Abgelehnte Zeilen speichern</translation>
     </message>
@@ -6674,6 +6750,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>See whether it is the pair of the order; then look for bad joints, taps and coils, and measure again.</source>
         <translation>Prüfen, ob es die Doppelader des Auftrags ist; dann nach schlechten Spleißen, Stichleitungen und Spulen suchen und noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>Select several rows, or all</source>
+        <translation>Mehrere oder alle Zeilen auswählen</translation>
     </message>
     <message>
         <source>Selected order</source>
@@ -6812,6 +6892,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Sharing-Kennung %1 (%2), üblich ist 01 bis 32: beim Anbieter bestätigen lassen</translation>
     </message>
     <message>
+        <source>Shift or Ctrl+arrows, Ctrl+A</source>
+        <translation>Umschalt oder Strg+Pfeile, Strg+A</translation>
+    </message>
+    <message>
         <source>Show</source>
         <translation>Zeigen</translation>
     </message>
@@ -6896,6 +6980,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Schon so: %1.</translation>
     </message>
     <message>
+        <source>So many bit errors, or one</source>
+        <translation>So viele Bitfehler oder einer</translation>
+    </message>
+    <message>
+        <source>Some letters of what is to be done, or its initials</source>
+        <translation>Einige Buchstaben des Befehls oder seine Anfangsbuchstaben</translation>
+    </message>
+    <message>
         <source>Something on the line was changed</source>
         <translation>An der Leitung wurde etwas geändert</translation>
     </message>
@@ -6978,6 +7070,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Stop the export</source>
         <translation>Ausgabe abbrechen</translation>
+    </message>
+    <message>
+        <source>Stop the run, or go on</source>
+        <translation>Messlauf anhalten oder fortsetzen</translation>
     </message>
     <message>
         <source>Stop, move away, report. Nobody touches the pair until the source is found.</source>
@@ -7100,10 +7196,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>ZEIT UM – Zähler des Prüfgeräts ablesen</translation>
     </message>
     <message>
-        <source>Take back what was planned or changed last</source>
-        <translation>Letzte Planung oder Änderung zurücknehmen</translation>
-    </message>
-    <message>
         <source>Take it</source>
         <translation>Übernehmen</translation>
     </message>
@@ -7124,12 +7216,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Sekunden aus Datei übernehmen …</translation>
     </message>
     <message>
+        <source>Take the last one back</source>
+        <translation>Den letzten zurücknehmen</translation>
+    </message>
+    <message>
         <source>Take the order in   Ctrl+S</source>
         <translation>Auftrag aufnehmen   Strg+S</translation>
     </message>
     <message>
-        <source>Take the repair that is offered at a field</source>
-        <translation>Angebotene Korrektur eines Feldes übernehmen</translation>
+        <source>Take the repair that is offered</source>
+        <translation>Angebotene Korrektur übernehmen</translation>
     </message>
     <message>
         <source>Taken back: %1</source>
@@ -7494,10 +7590,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The first serving office</source>
         <translation>Die erste Vermittlungsstelle</translation>
-    </message>
-    <message>
-        <source>The first ten screens of the rail, from the top</source>
-        <translation>Die ersten zehn Seiten der Leiste, von oben</translation>
     </message>
     <message>
         <source>The form</source>
@@ -8016,18 +8108,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Suche erfasst Nummern, Namen, Anschlüsse und Kennungen.</translation>
     </message>
     <message>
-        <source>The selected orders: assign, another day</source>
-        <translation>Ausgewählte Aufträge: zuweisen, umterminieren</translation>
-    </message>
-    <message>
-        <source>The selected orders: desk work, print</source>
-        <translation>Ausgewählte Aufträge: Büroarbeit, drucken</translation>
-    </message>
-    <message>
-        <source>The selected orders: hold, resume</source>
-        <translation>Ausgewählte Aufträge: anhalten, fortsetzen</translation>
-    </message>
-    <message>
         <source>The self-call was made from %1 to %2, and %3 is no number of this order.</source>
         <translation>Der Selbstanruf ging von %1 an %2, und %3 ist keine Rufnummer dieses Auftrags.</translation>
     </message>
@@ -8122,6 +8202,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The test sets are known, and were within their calibration.</source>
         <translation>Die Prüfgeräte sind bekannt und waren gültig kalibriert.</translation>
+    </message>
+    <message>
+        <source>The texts of the licences come with each of these packages, on Debian in /usr/share/doc.</source>
+        <translation>Die Texte der Lizenzen liegen jedem dieser Pakete bei, unter Debian in /usr/share/doc.</translation>
     </message>
     <message>
         <source>The totals contradict each other: %1.</source>
@@ -8256,10 +8340,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Diesen Anschluss</translation>
     </message>
     <message>
-        <source>This list</source>
-        <translation>Diese Liste</translation>
-    </message>
-    <message>
         <source>This needs the PIN of %1:</source>
         <translation>Dafür ist die PIN von %1 nötig:</translation>
     </message>
@@ -8312,8 +8392,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Zur Tafel</translation>
     </message>
     <message>
-        <source>To the run that is over, or goes on</source>
-        <translation>Zum beendeten oder laufenden Messlauf</translation>
+        <source>To the entry of the next step</source>
+        <translation>Zur Eingabe des nächsten Schritts</translation>
+    </message>
+    <message>
+        <source>To the next line at the same premises</source>
+        <translation>Zum nächsten Anschluss am selben Ort</translation>
+    </message>
+    <message>
+        <source>To the station %1</source>
+        <translation>Zur Station %1</translation>
     </message>
     <message>
         <source>Today</source>
@@ -8382,6 +8470,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Turn-up</source>
         <translation>Inbetriebnahme</translation>
+    </message>
+    <message>
+        <source>Turn-up records and certificates for ISDN basic-rate and analog lines</source>
+        <translation>Einrichtung und Zertifikate von ISDN-Basisanschlüssen und analogen Anschlüssen</translation>
     </message>
     <message>
         <source>Two wires of a cable that belong together; the one is called tip, the other ring.</source>
@@ -8500,6 +8592,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Ergebnisse</translation>
     </message>
     <message>
+        <source>Version</source>
+        <translation>Version</translation>
+    </message>
+    <message>
         <source>Visit</source>
         <translation>Einsatz</translation>
     </message>
@@ -8578,6 +8674,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>What a supervisor accepts by name and with a reason although a criterion is not met; the certificate says so.</source>
         <translation>Was die Aufsicht mit Namen und Grund abnimmt, obwohl ein Kriterium nicht erfüllt ist; das Zertifikat sagt es.</translation>
+    </message>
+    <message>
+        <source>What can be done with the row</source>
+        <translation>Was mit der Zeile getan werden kann</translation>
     </message>
     <message>
         <source>What cannot be is named with its reason.</source>
@@ -8678,6 +8778,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>What the loop is made of, from the office to the customer: sections with gauge and length, bridged taps, load coils.</source>
         <translation>Woraus die Anschlussleitung besteht, von der Vermittlungsstelle zum Kunden: Abschnitte mit Drahtstärke und Länge, Stichleitungen, Pupinspulen.</translation>
+    </message>
+    <message>
+        <source>What the part is for, and what to do when it fails</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What the run proves: %1</source>
@@ -8844,6 +8948,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Welche Leitungen einer Vermittlungsstelle den Basisanschluss tragen, und was andere verbessern würde</translation>
     </message>
     <message>
+        <source>While a run counts, at its clock</source>
+        <translation>Während ein Messlauf zählt, an seiner Uhr</translation>
+    </message>
+    <message>
         <source>Who makes the entries</source>
         <translation>Wer die Einträge macht</translation>
     </message>
@@ -8942,6 +9050,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Working alone</source>
         <translation>Allein arbeiten</translation>
+    </message>
+    <message>
+        <source>Works of others in it</source>
+        <translation>Werke anderer darin</translation>
     </message>
     <message>
         <source>Would be changed: %1.</source>
@@ -10994,6 +11106,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>protocol error</source>
         <translation>Protokollfehler</translation>
+    </message>
+    <message>
+        <source>public domain</source>
+        <translation>gemeinfrei</translation>
     </message>
     <message>
         <source>public local</source>

@@ -1,5 +1,6 @@
 #include "app/desktop/form/Form.h"
 
+#include "app/desktop/Keys.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/FieldGrid.h"
@@ -7,7 +8,6 @@
 
 #include <QDateTime>
 #include <QScrollArea>
-#include <QShortcut>
 
 #include <algorithm>
 #include <map>
@@ -125,11 +125,12 @@ void Form::dressButton()
 
 void Form::addKeys()
 {
-    for (const Qt::Key key : {Qt::Key_Return, Qt::Key_Enter}) {
-        auto *shortcut = new QShortcut(QKeySequence(Qt::CTRL | key), this);
-        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
-        connect(shortcut, &QShortcut::activated, this, &Form::confirm);
-    }
+    addKey(this,
+           {QString(objectName() + ".confirm_key"),
+            tr("Record what is typed, or go on"),
+            {QKeySequence(Qt::CTRL | Qt::Key_Return), QKeySequence(Qt::CTRL | Qt::Key_Enter)},
+            tr("In a form")},
+           [this] { confirm(); });
 }
 
 Field *Form::field(const QString &key) const

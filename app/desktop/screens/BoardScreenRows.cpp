@@ -1,6 +1,7 @@
 // The rows of the board: which are selected, how they stay so when rows change, and what can be
 // done with them.
 
+#include "app/desktop/Keys.h"
 #include "app/desktop/screens/BoardScreen.h"
 #include "app/desktop/screens/BoardSide.h"
 #include "app/desktop/screens/RowActions.h"
@@ -40,7 +41,9 @@ void BoardScreen::makeRowActions()
     auto *open = new QAction(tr("&Open the job   Enter"), this);
     open->setObjectName(QStringLiteral("rows.open"));
     connect(open, &QAction::triggered, this, &BoardScreen::openSelected);
+    setWhyOff(open, tr("No order is selected."));
     m_actions->menu()->insertAction(m_actions->menu()->actions().front(), open);
+    addAction(open);
     m_actions->menu()->addSeparator();
     m_table->addCopying(m_actions->menu(), [this] { return QModelIndex(m_menuAt); });
     m_table->setCellText([this](int row, int column) {

@@ -1,5 +1,6 @@
 #include "app/desktop/screens/JobScreen.h"
 
+#include "app/desktop/Keys.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/AttemptList.h"
@@ -10,7 +11,6 @@
 #include "core/acceptance/JobLine.h"
 
 #include <QApplication>
-#include <QShortcut>
 #include <QTimer>
 
 #include <algorithm>
@@ -75,20 +75,29 @@ JobScreen::~JobScreen()
 
 void JobScreen::makeKeys()
 {
-    const std::pair<QKeySequence, void (JobScreen::*)()> keys[] = {
-        {QKeySequence(Qt::Key_F2), &JobScreen::goNext},
-        {QKeySequence(Qt::Key_F7), &JobScreen::goNextLine},
-        {QKeySequence(Qt::SHIFT | Qt::Key_F1), &JobScreen::toggleHelp}};
-    for (const auto &[sequence, does] : keys) {
-        auto *key = new QShortcut(sequence, this);
-        key->setContext(Qt::WidgetWithChildrenShortcut);
-        connect(key, &QShortcut::activated, this, does);
-    }
+    addKey(this,
+           {QStringLiteral("job.next"),
+            tr("To the entry of the next step"),
+            {QKeySequence(Qt::Key_F2)}},
+           [this] { goNext(); });
+    addKey(this,
+           {QStringLiteral("job.next_line"),
+            tr("To the next line at the same premises"),
+            {QKeySequence(Qt::Key_F7)}},
+           [this] { goNextLine(); });
+    addKey(this,
+           {QStringLiteral("job.help"),
+            tr("What the part is for, and what to do when it fails"),
+            {QKeySequence(Qt::SHIFT | Qt::Key_F1)}},
+           [this] { toggleHelp(); });
     int place = 0;
     for (const auto &[station, word] : EnumCodes<Station>::table) {
-        auto *key = new QShortcut(QKeySequence(Qt::ALT | Qt::Key(Qt::Key_1 + place++)), this);
-        key->setContext(Qt::WidgetWithChildrenShortcut);
-        connect(key, &QShortcut::activated, this, [this, station = station] { goTo(station); });
+        const QString name = localizedWord(StationState{station}.name());
+        addKey(this,
+               {QString("job.station." + QString::fromLatin1(word)),
+                tr("To the station %1").arg(name),
+                {QKeySequence(Qt::ALT | Qt::Key(Qt::Key_1 + place++))}},
+               [this, station = station] { goTo(station); });
     }
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/actions/Plans.h"
 #include "app/actions/Register.h"
+#include "app/desktop/Keys.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
@@ -11,7 +12,6 @@
 #include <QCheckBox>
 #include <QHBoxLayout>
 #include <QScrollArea>
-#include <QShortcut>
 
 #include <algorithm>
 
@@ -74,9 +74,8 @@ OrderScreen::OrderScreen(DesktopContext &workplace, QWidget *parent)
     m_sameWires = new QCheckBox(tr("same wires: only the name of the pair was wrong"));
     m_sameWires->setObjectName(QStringLiteral("order.same_wires"));
     m_form->field("pair")->setBelow(m_sameWires);
-    auto *key = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_S), this);
-    key->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(key, &QShortcut::activated, m_form, &Form::confirm);
+    addKey(this, {QStringLiteral("order.save"), tr("Save the order"), {QKeySequence::Save}},
+           [this] { m_form->confirm(); });
     readLists();
     open({});
 }

@@ -3,6 +3,7 @@
 #include "app/actions/DeskWork.h"
 #include "app/actions/Register.h"
 #include "app/desktop/DesktopContext.h"
+#include "app/desktop/Keys.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/screens/AskDialog.h"
@@ -99,6 +100,7 @@ void RowActions::addDeed(const DeedRow &row)
     action->setObjectName("rows." + key);
     action->setShortcut(shortcut);
     action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+    setWhyOff(action, tr("No order is selected."));
     connect(action, &QAction::triggered, this, [this, &row] { begin(row); });
     m_screen->addAction(action);
     QPushButton *button = makeButton(text, "rows.button." + key, [action] { action->trigger(); });

@@ -1,12 +1,13 @@
 #include "app/desktop/widgets/FieldMark.h"
 
+#include "app/desktop/Keys.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/PageElements.h"
 
+#include <QAction>
 #include <QComboBox>
 #include <QLineEdit>
-#include <QShortcut>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -48,9 +49,12 @@ FieldMark::FieldMark(const QString &label, QWidget *field, QWidget *parent)
     m_repair->setFocusPolicy(Qt::NoFocus); // Ctrl+R does it; Tab goes on to the next field
     m_repair->setObjectName(QStringLiteral("repair"));
     connect(m_repair, &QToolButton::clicked, this, &FieldMark::takeRepair);
-    auto *key = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_R), this);
-    key->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(key, &QShortcut::activated, this, &FieldMark::takeRepair);
+    m_repairKey = addKey(this,
+                         {QStringLiteral("repair.key"),
+                          tr("Take the repair that is offered"),
+                          {QKeySequence(Qt::CTRL | Qt::Key_R)},
+                          tr("In a form")},
+                         [this] { takeRepair(); });
     whenThemed(this, [this] {
         m_label->setFont(sized(0.92, QFont::DemiBold));
         m_line->setMinimumHeight(m_tight ? 0 : QFontMetrics(QApplication::font()).height());
@@ -126,6 +130,7 @@ void FieldMark::showLine()
 
     const Finding *finding = repairable();
     m_repair->setVisible(finding != nullptr);
+    m_repairKey->setEnabled(finding != nullptr);
     if (finding) {
         m_repair->setText(tr("Use %1   Ctrl+R").arg(finding->repair));
         m_repair->setAccessibleName(tr("Use %1 instead").arg(finding->repair));

@@ -52,6 +52,7 @@ private:
     QLabel *m_label;
     SignLine *m_line;
     QToolButton *m_repair;
+    QAction *m_repairKey = nullptr; ///< on while a repair is offered
     QString m_hint;
     Status m_hintSign = Status::None;
     Findings m_findings;

@@ -1,5 +1,6 @@
 #include "app/desktop/widgets/Table.h"
 
+#include "app/desktop/Keys.h"
 #include "app/desktop/Theme.h"
 
 #include <QAction>
@@ -41,6 +42,12 @@ Table::Table(const QString &objectName, const QString &spoken, QWidget *parent)
             [this](int column, int, int width) { keepWidth(column, width); });
     connect(horizontalHeader(), &QHeaderView::sectionMoved, this, &Table::columnsChanged);
     connect(this, &QTableView::doubleClicked, this, &Table::opened);
+    addKey(this,
+           {QStringLiteral("copy.key"),
+            tr("Copy the rows"),
+            {QKeySequence::Copy},
+            tr("In a table or list")},
+           [this] { copyRows(); });
     whenThemed(this, [this] { fit(); });
 }
 
@@ -139,8 +146,6 @@ void Table::keyboardSearch(const QString &text)
 
 void Table::keyPressEvent(QKeyEvent *event)
 {
-    if (event->matches(QKeySequence::Copy))
-        return copyRows();
     if ((event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) &&
         currentIndex().isValid()) {
         emit opened(currentIndex());

@@ -2,6 +2,7 @@
 // is typed. Also from a file, CSV or JSON.
 
 #include "app/actions/InFile.h"
+#include "app/desktop/Keys.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
@@ -17,7 +18,6 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
-#include <QShortcut>
 
 namespace loopwright {
 
@@ -46,9 +46,11 @@ public:
         column->addWidget(
             makeButtonRow({m_button, makeButton(tr("Take it from a file…"), part + ".file",
                                                 [this] { takeFile(); })}));
-        auto *shortcut = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_Return), this);
-        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
-        connect(shortcut, &QShortcut::activated, this, [this] { confirm(); });
+        addKey(this,
+               {QStringLiteral("makeup.record"),
+                m_button->text(),
+                {QKeySequence(Qt::CTRL | Qt::Key_Return)}},
+               [this] { confirm(); });
         m_keeping.setSingleShot(true);
         m_keeping.setInterval(Form::keepAfterMs);
         connect(&m_keeping, &QTimer::timeout, this, [this] { keep(); });

@@ -2,6 +2,7 @@
 // copies them, a card to print. Below, for the installer alone, the office's test lines.
 
 #include "app/actions/Cards.h"
+#include "app/desktop/Keys.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
@@ -13,7 +14,6 @@
 
 #include <QApplication>
 #include <QClipboard>
-#include <QShortcut>
 
 namespace loopwright {
 
@@ -130,9 +130,9 @@ public:
         m_told->hide();
         body()->addWidget(m_told);
         body()->addWidget(m_testLines);
-        auto *shortcut = new QShortcut(QKeySequence(Qt::Key_F6), this);
-        shortcut->setContext(Qt::WindowShortcut);
-        connect(shortcut, &QShortcut::activated, this, [this] { copy(); });
+        addKey(this, {QString(key() + ".copy_key"), m_copy->text(), {QKeySequence(Qt::Key_F6)}},
+               [this] { copy(); })
+            ->setShortcutContext(Qt::WindowShortcut);
     }
 
     /// What is wrong with identifiers is mended in the order.

@@ -45,6 +45,8 @@ private slots:
 
     void theSelectedRowsAreCopied()
     {
+        m_table->activateWindow(); // a shortcut holds in the active window alone
+        QVERIFY(QTest::qWaitForWindowActive(m_table.get()));
         m_table->setCurrentIndex(m_model->index(1, 0));
         QTest::keyClick(m_table.get(), Qt::Key_C, Qt::ControlModifier);
         QCOMPARE(copied(), "9-15\ttwo lines and a tab\t0\n");
