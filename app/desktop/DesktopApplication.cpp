@@ -17,6 +17,13 @@ constexpr int keepAfterMs = 300;
 /// The window is used first; then a new day is noticed within the hour.
 constexpr int firstBackupAfterMs = 60'000, nextBackupAfterMs = 3'600'000;
 
+/// As it was before the program had colours of its own.
+const QPalette &platformPalette()
+{
+    static const QPalette first = QApplication::palette();
+    return first;
+}
+
 } // namespace
 
 DesktopApplication::DesktopApplication(QApplication &application, StartOptions options,
@@ -24,6 +31,7 @@ DesktopApplication::DesktopApplication(QApplication &application, StartOptions o
     : m_application(application)
     , m_options(std::move(options))
     , m_settings(settings)
+    , m_system(platformPalette())
 {
     const QString chosen = m_settings.value("language").toString();
     m_language = !m_options.language.isEmpty() ? m_options.language
@@ -32,9 +40,13 @@ DesktopApplication::DesktopApplication(QApplication &application, StartOptions o
     speak(m_language);
     const QString look =
         m_options.look.isEmpty() ? m_settings.value("look").toString() : m_options.look;
-    m_look = fromText<Look>(look).value_or(Look::Light);
+    m_look = fromText<LookChoice>(look).value_or(LookChoice::System);
     m_percent = m_options.size ? m_options.size : m_settings.value("size", 100).toInt();
-    applyTheme(m_application, m_look, m_percent);
+    applyLook();
+    connect(&m_system, &SystemLook::changed, this, [this] {
+        if (m_look == LookChoice::System)
+            applyLook();
+    });
     m_backups.setObjectName(QStringLiteral("backups"));
     m_keeping.setSingleShot(true);
     m_keeping.setInterval(keepAfterMs);
@@ -91,9 +103,9 @@ void DesktopApplication::showWindow()
     window->markLanguage(m_language);
     connect(window.get(), &MainWindow::languageChosen, this, &DesktopApplication::chooseLanguage);
     connect(window.get(), &MainWindow::lookChosen, this,
-            [this](Look look) { applyLook(look, m_percent); });
+            [this](LookChoice look) { chooseLook(look, m_percent); });
     connect(window.get(), &MainWindow::sizeChosen, this,
-            [this](int percent) { applyLook(m_look, percent); });
+            [this](int percent) { chooseLook(m_look, percent); });
     window->restore(
         QJsonDocument::fromJson(m_settings.value(placeKey()).toString().toUtf8()).object());
     connect(window.get(), &MainWindow::placeChanged, this, [this] {
@@ -176,15 +188,20 @@ void DesktopApplication::showTrouble(const Error &error)
     m_shown = std::move(page);
 }
 
-void DesktopApplication::applyLook(Look look, int percent)
+void DesktopApplication::chooseLook(LookChoice look, int percent)
 {
     m_look = look;
     m_percent = percent;
     m_settings.setValue("look", toText(look));
     m_settings.setValue("size", percent);
-    applyTheme(m_application, look, percent);
+    applyLook();
     if (window())
         window()->markTheme(look, percent);
+}
+
+void DesktopApplication::applyLook()
+{
+    applyTheme(m_application, lookFor(m_look, m_system.look()), m_percent);
 }
 
 /// The window that is there has its texts: somebody may be typing in it.

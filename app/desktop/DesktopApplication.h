@@ -5,6 +5,7 @@
 #include "app/desktop/Lanes.h"
 #include "app/desktop/MainWindow.h"
 #include "app/desktop/StartOptions.h"
+#include "app/desktop/SystemLook.h"
 
 #include <QApplication>
 #include <QPointer>
@@ -33,7 +34,8 @@ private:
     void showTrouble(const Error &error);
     void comeForward(const Wish &wish);
     void fulfil(const Wish &wish);
-    void applyLook(Look look, int percent);
+    void chooseLook(LookChoice look, int percent);
+    void applyLook();
     void openDemo(const QString &path);
     void chooseLanguage(const QString &code);
     QString placeKey() const;
@@ -42,7 +44,8 @@ private:
     QApplication &m_application;
     StartOptions m_options;
     QSettings &m_settings;
-    Look m_look = Look::Light;
+    SystemLook m_system;
+    LookChoice m_look = LookChoice::System;
     int m_percent = 100;
     QString m_language;
     /// One backup of each day, made while nobody waits for it.

@@ -35,7 +35,7 @@ public:
     /// Goes back there, inside the screen that there is now.
     void restore(const QJsonObject &place);
     /// Ticks the entries of the menu that are in force.
-    void markTheme(Look look, int percent);
+    void markTheme(LookChoice look, int percent);
     void markLanguage(const QString &code);
 
 public slots:
@@ -52,7 +52,7 @@ public slots:
     void goBack();
 
 signals:
-    void lookChosen(loopwright::Look look);
+    void lookChosen(loopwright::LookChoice look);
     void sizeChosen(int percent);
     void languageChosen(const QString &code);
     void placeChanged(); ///< place() is another one

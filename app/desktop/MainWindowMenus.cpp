@@ -23,14 +23,15 @@ namespace {
 
 struct LookName
 {
-    Look look;
+    LookChoice look;
     const char *name;
 };
 constexpr qsizetype recentJobs = 9;
 constexpr LookName lookNames[] = {
-    {Look::Light, QT_TRANSLATE_NOOP("MainWindow", "&Light")},
-    {Look::Dark, QT_TRANSLATE_NOOP("MainWindow", "&Dark")},
-    {Look::HighContrast, QT_TRANSLATE_NOOP("MainWindow", "High &contrast")}};
+    {LookChoice::System, QT_TRANSLATE_NOOP("MainWindow", "As the &system")},
+    {LookChoice::Light, QT_TRANSLATE_NOOP("MainWindow", "&Light")},
+    {LookChoice::Dark, QT_TRANSLATE_NOOP("MainWindow", "&Dark")},
+    {LookChoice::HighContrast, QT_TRANSLATE_NOOP("MainWindow", "High &contrast")}};
 
 } // namespace
 
@@ -189,7 +190,7 @@ void MainWindow::makeHelpMenu(std::span<const ScreenEntry> screens)
               [this] { showAbout(this, m_workplace.databasePath()); });
 }
 
-void MainWindow::markTheme(Look look, int percent)
+void MainWindow::markTheme(LookChoice look, int percent)
 {
     if (auto *action = findChild<QAction *>("action.look." + toText(look)))
         action->setChecked(true);

@@ -40,7 +40,7 @@ QList<QCommandLineOption> declared()
         {"by", "Who acts; otherwise the login name.", "name"},
         {"now", "Starts the clock at this time (ISO 8601 with offset), for late entry.", "time"},
         {"order", "Opens this job.", "number"},
-        {"look", "light, dark or high_contrast.", "look"},
+        {"look", "system, light, dark or high_contrast.", "look"},
         {"language", languageCodes() + "; otherwise as last chosen, otherwise as the system says.",
          "code"},
         {"size", "Size of everything, 100 to 200 percent.", "percent"},
@@ -122,9 +122,10 @@ Result<StartOptions> StartOptions::read(const QStringList &arguments)
     options.by = parser.value(QStringLiteral("by"));
     options.order = parser.value(QStringLiteral("order"));
     options.look = parser.value(QStringLiteral("look"));
-    if (!options.look.isEmpty() && !fromText<Look>(options.look))
-        return failure(ErrorCode::Usage,
-                       QStringLiteral("--look is one of %1.").arg(allWords<Look>().join(u", ")));
+    if (!options.look.isEmpty() && !fromText<LookChoice>(options.look))
+        return failure(
+            ErrorCode::Usage,
+            QStringLiteral("--look is one of %1.").arg(allWords<LookChoice>().join(u", ")));
     options.language = parser.value(QStringLiteral("language"));
     if (!options.language.isEmpty() && !findLanguage(options.language))
         return failure(

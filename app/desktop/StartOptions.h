@@ -16,7 +16,7 @@ struct StartOptions
     std::optional<Moment> now; ///< --now
     QString order;             ///< --order: the job to open
     QString screen, file;      ///< a file that is no database, and the screen that takes it
-    QString look;              ///< --look: light, dark or high_contrast; empty: as last chosen
+    QString look;              ///< --look: a code of LookChoice; empty: as last chosen
     QString language;          ///< --language: a code of languages(); empty: as last chosen
     int size = 0;              ///< --size in percent; 0: as last chosen
     bool helpWanted = false;

@@ -104,6 +104,11 @@ private:
 
 } // namespace
 
+Look lookFor(LookChoice choice, Look system)
+{
+    return fromText<Look>(toText(choice)).value_or(system);
+}
+
 const Colours &coloursOf(Look look)
 {
     static const std::array<Colours, 3> all = {lightColours(), darkColours(),

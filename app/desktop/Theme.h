@@ -31,6 +31,26 @@ struct EnumCodes<Look>
         {Look::Light, "light"}, {Look::Dark, "dark"}, {Look::HighContrast, "high_contrast"}};
 };
 
+/// What a person chose: one of them, or as the system says.
+enum class LookChoice
+{
+    System,
+    Light,
+    Dark,
+    HighContrast
+};
+template<>
+struct EnumCodes<LookChoice>
+{
+    static constexpr std::pair<LookChoice, const char *> table[] = {
+        {LookChoice::System, "system"},
+        {LookChoice::Light, "light"},
+        {LookChoice::Dark, "dark"},
+        {LookChoice::HighContrast, "high_contrast"}};
+};
+/// `system`: what the system says.
+Look lookFor(LookChoice choice, Look system);
+
 /// The colours that a palette has no role for, and those it has.
 struct Colours
 {

@@ -2198,6 +2198,10 @@
         <translation>Wie geprüft</translation>
     </message>
     <message>
+        <source>As the &amp;system</source>
+        <translation>Wie das S&amp;ystem</translation>
+    </message>
+    <message>
         <source>Ask for any channel; look for a B channel that hangs</source>
         <translation>Einen beliebigen Kanal verlangen; nach einem hängenden B-Kanal suchen</translation>
     </message>

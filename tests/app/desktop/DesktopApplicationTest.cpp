@@ -142,7 +142,7 @@ private slots:
             DesktopApplication desk(*qApp, options, settings);
             desk.start();
             QCOMPARE(lookOf(QApplication::palette()), Look::Light);
-            emit desk.window()->lookChosen(Look::Dark);
+            emit desk.window()->lookChosen(LookChoice::Dark);
             emit desk.window()->sizeChosen(150);
             QCOMPARE(lookOf(QApplication::palette()), Look::Dark);
         }
@@ -306,6 +306,8 @@ private slots:
 
 int main(int argc, char *argv[])
 {
+    qputenv("DBUS_SESSION_BUS_ADDRESS",
+            "unix:path=/no/bus"); // looks as the tests say, not as this desk
     QApplication application(argc, argv);
     if (const QStringList victim = qEnvironmentVariable(victimOf).split(u'|'); victim.size() == 2)
         workAndDie(victim[0], victim[1]);

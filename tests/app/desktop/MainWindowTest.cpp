@@ -140,7 +140,7 @@ private slots:
         m_window->findChild<QAction *>("action.size.150")->trigger();
         QCOMPARE(look.count(), 1);
         QCOMPARE(size.first().first().toInt(), 150);
-        m_window->markTheme(Look::HighContrast, 125);
+        m_window->markTheme(LookChoice::HighContrast, 125);
         QVERIFY(m_window->findChild<QAction *>("action.look.high_contrast")->isChecked());
         QVERIFY(!m_window->findChild<QAction *>("action.look.dark")->isChecked());
     }

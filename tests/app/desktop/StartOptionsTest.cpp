@@ -24,6 +24,7 @@ private slots:
         QCOMPARE(options->now->text(), "2026-03-04T09:15:00+01:00");
         QCOMPARE(options->order, "O-1001");
         QCOMPARE(options->look, "dark");
+        QVERIFY(StartOptions::read({"loopwright", "--look", "system"}));
         QCOMPARE(options->size, 150);
     }
 
