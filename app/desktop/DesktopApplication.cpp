@@ -5,6 +5,7 @@
 #include "app/desktop/DeskStyle.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/OpenErrorPage.h"
+#include "app/desktop/PrintDialogs.h"
 
 #include <QJsonDocument>
 
@@ -47,6 +48,7 @@ DesktopApplication::DesktopApplication(QApplication &application, StartOptions o
         if (m_look == LookChoice::System)
             applyLook();
     });
+    choosePaper(fromText<Paper>(m_settings.value("paper").toString()));
     m_backups.setObjectName(QStringLiteral("backups"));
     m_keeping.setSingleShot(true);
     m_keeping.setInterval(keepAfterMs);
@@ -66,9 +68,15 @@ void DesktopApplication::start()
     auto opened = DesktopContext::open(m_options.database, m_options.by, m_options.now);
     if (!opened)
         return showTrouble(opened.error());
+    use(std::move(*opened));
+}
+
+/// In the place of what was shown.
+void DesktopApplication::use(std::unique_ptr<DesktopContext> workplace)
+{
     m_shown.reset();
     m_backingUp.reset();
-    m_workplace = std::move(*opened);
+    m_workplace = std::move(workplace);
     m_workplace->letClockRun();
     m_backingUp = std::make_unique<Asker>(m_workplace->longWork());
     showWindow();
@@ -76,6 +84,25 @@ void DesktopApplication::start()
     if (m_workplace->records().database().wasOpenToOthers())
         window()->say(tr("Others had rights to the file of the records; now its owner alone has."));
     m_backups.start(firstBackupAfterMs);
+}
+
+/// The window stays as it is where they cannot be opened.
+void DesktopApplication::openOther(const QString &path)
+{
+    if (keyOfDatabase(path) == keyOfDatabase(m_options.database))
+        return window()->say(tr("These records are open."));
+    if (OneWindow::handOver(path, {}))
+        return window()->say(tr("These records have a window, which was brought forward."));
+    auto opened = DesktopContext::open(path, m_options.by, m_options.now);
+    if (!opened)
+        return window()->say(opened.error().text());
+    if (!window()->settle())
+        return;
+    keepPlace();
+    m_options.database = path;
+    m_options.order.clear(); // it was a wish of the others
+    m_options.file.clear();
+    use(std::move(*opened));
 }
 
 void DesktopApplication::backUp()
@@ -100,7 +127,14 @@ void DesktopApplication::showWindow()
 {
     auto window = std::make_unique<MainWindow>(*m_workplace);
     window->markTheme(m_look, m_percent);
-    window->markLanguage(m_language);
+    window->markLanguage(m_options.language.isEmpty()
+                             ? m_settings.value("language", m_language).toString()
+                             : m_language);
+    window->markPaper(m_settings.value("paper", "country").toString());
+    connect(window.get(), &MainWindow::paperChosen, this, &DesktopApplication::choosePaperOf);
+    // Queued: the window goes while it is still speaking.
+    connect(window.get(), &MainWindow::recordsWished, this, &DesktopApplication::openOther,
+            Qt::QueuedConnection);
     connect(window.get(), &MainWindow::languageChosen, this, &DesktopApplication::chooseLanguage);
     connect(window.get(), &MainWindow::lookChosen, this,
             [this](LookChoice look) { chooseLook(look, m_percent); });
@@ -202,6 +236,12 @@ void DesktopApplication::chooseLook(LookChoice look, int percent)
 void DesktopApplication::applyLook()
 {
     applyTheme(m_application, lookFor(m_look, m_system.look()), m_percent);
+}
+
+void DesktopApplication::choosePaperOf(const QString &code)
+{
+    m_settings.setValue("paper", code);
+    choosePaper(fromText<Paper>(code));
 }
 
 /// The window that is there has its texts: somebody may be typing in it.

@@ -18,7 +18,7 @@ class DesktopApplication : public QObject
 {
     Q_OBJECT
 public:
-    /// `settings` outlives it and holds "look", "size", "language", and "places/…" of
+    /// `settings` outlives it and holds "look", "size", "language", "paper", and "places/…" of
     /// each database.
     DesktopApplication(QApplication &application, StartOptions options, QSettings &settings);
     ~DesktopApplication() override;
@@ -30,6 +30,8 @@ public:
     MainWindow *window() const { return qobject_cast<MainWindow *>(m_shown.get()); }
 
 private:
+    void use(std::unique_ptr<DesktopContext> workplace);
+    void openOther(const QString &path);
     void showWindow();
     void showTrouble(const Error &error);
     void comeForward(const Wish &wish);
@@ -38,6 +40,7 @@ private:
     void applyLook();
     void openDemo(const QString &path);
     void chooseLanguage(const QString &code);
+    void choosePaperOf(const QString &code);
     QString placeKey() const;
     void keepPlace();
 

@@ -219,11 +219,17 @@ void MainWindow::recordsChangedBy(Screen *screen)
 
 void MainWindow::closeEvent(QCloseEvent *event)
 {
+    event->setAccepted(settle());
+}
+
+bool MainWindow::settle()
+{
     if (QWidget *now = QApplication::focusWidget(); now && isAncestorOf(now))
         now->clearFocus(); // what is typed there is kept as the field is left
-    event->setAccepted(m_workplace.drafts().settle() || std::exchange(m_losesDrafts, true));
-    if (!event->isAccepted())
+    const bool settled = m_workplace.drafts().settle() || std::exchange(m_losesDrafts, true);
+    if (!settled)
         say(tr("What you typed can be saved nowhere. Make room, or close once more to lose it."));
+    return settled;
 }
 
 void MainWindow::say(const QString &sentence)

@@ -37,6 +37,9 @@ public:
     /// Ticks the entries of the menu that are in force.
     void markTheme(LookChoice look, int percent);
     void markLanguage(const QString &code);
+    void markPaper(const QString &code);
+    /// Keeps what is typed, to close or to open others. False where it can be kept nowhere, once.
+    bool settle();
 
 public slots:
     void showScreen(const QString &key, const QString &subject = {});
@@ -55,6 +58,8 @@ signals:
     void lookChosen(loopwright::LookChoice look);
     void sizeChosen(int percent);
     void languageChosen(const QString &code);
+    void paperChosen(const QString &code); ///< "country" or a code of Paper
+    void recordsWished(const QString &path);
     void placeChanged(); ///< place() is another one
     void demoReady(const QString &path);
 
@@ -72,6 +77,11 @@ private:
     void makeGoMenu(std::span<const ScreenEntry> screens);
     void makeViewMenu();
     void makeHelpMenu(std::span<const ScreenEntry> screens);
+    QMenu *addSubmenu(QMenu *menu, const QString &name, const QString &text);
+    void addChoice(QMenu *menu, const QString &name, const QString &text,
+                   std::function<void()> choose);
+    void openOtherRecords();
+    void showSettings();
     void fillRecent(QMenu *menu);
     void remember(const QString &order);
     void makeStatusLine();

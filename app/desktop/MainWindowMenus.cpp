@@ -4,7 +4,9 @@
 #include "app/desktop/GlossaryDialog.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/MainWindow.h"
+#include "app/desktop/PrintDialogs.h"
 #include "app/desktop/RunTeller.h"
+#include "app/desktop/SettingsDialog.h"
 #include "app/desktop/ShortcutsDialog.h"
 #include "app/desktop/UndoNotice.h"
 #include "app/desktop/WhoWorks.h"
@@ -12,6 +14,7 @@
 
 #include <QAction>
 #include <QActionGroup>
+#include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
 #include <QMenuBar>
@@ -81,6 +84,10 @@ void MainWindow::makeRecordsMenu()
               [this] { m_who->showMenu(); });
     menu->addAction(m_undo->action());
     menu->addSeparator();
+    addAction(menu, QStringLiteral("open"), tr("&Open other records…"),
+              QKeySequence(Qt::CTRL | Qt::Key_O), [this] { openOtherRecords(); });
+    addAction(menu, QStringLiteral("settings"), tr("&Settings…"),
+              QKeySequence(Qt::CTRL | Qt::Key_Comma), [this] { showSettings(); });
     addAction(menu, QStringLiteral("quit"), tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q),
               [this] { close(); });
 }
@@ -143,33 +150,68 @@ void MainWindow::makeViewMenu()
         say(tr("Read anew."));
     });
     menu->addSeparator();
-    QMenu *lookMenu = menu->addMenu(tr("&Look"));
-    auto *looks = new QActionGroup(this);
-    for (const LookName &row : lookNames) {
-        QAction *action = addAction(lookMenu, "look." + toText(row.look), tr(row.name), {},
-                                    [this, look = row.look] { emit lookChosen(look); });
-        action->setCheckable(true);
-        looks->addAction(action);
-    }
-    QMenu *sizeMenu = menu->addMenu(tr("&Size"));
-    auto *sizes = new QActionGroup(this);
-    for (const int percent : offeredSizes) {
-        QAction *action = addAction(sizeMenu, QStringLiteral("size.%1").arg(percent),
-                                    tr("Size %1 %").arg(percent), {},
-                                    [this, percent] { emit sizeChosen(percent); });
-        action->setCheckable(true);
-        sizes->addAction(action);
-    }
-    QMenu *tongueMenu = menu->addMenu(tr("L&anguage"));
-    auto *tongues = new QActionGroup(this);
+    QMenu *looks = addSubmenu(menu, QStringLiteral("look"), tr("&Look"));
+    for (const LookName &row : lookNames)
+        addChoice(looks, "look." + toText(row.look), tr(row.name),
+                  [this, look = row.look] { emit lookChosen(look); });
+    QMenu *sizes = addSubmenu(menu, QStringLiteral("size"), tr("&Size"));
+    for (const int percent : offeredSizes)
+        addChoice(sizes, QStringLiteral("size.%1").arg(percent), tr("Size %1 %").arg(percent),
+                  [this, percent] { emit sizeChosen(percent); });
+    QMenu *tongues = addSubmenu(menu, QStringLiteral("language"), tr("L&anguage"));
     for (const Language &language : languages()) {
         const QString code = QString::fromLatin1(language.code);
-        QAction *action =
-            addAction(tongueMenu, "language." + code, QString::fromUtf8(language.ownName), {},
-                      [this, code] { emit languageChosen(code); });
-        action->setCheckable(true);
-        tongues->addAction(action);
+        addChoice(tongues, "language." + code, QString::fromUtf8(language.ownName),
+                  [this, code] { emit languageChosen(code); });
     }
+    QMenu *papers = addSubmenu(menu, QStringLiteral("paper"), tr("&Paper"));
+    for (const auto &[code, name] :
+         {std::pair(QStringLiteral("country"), tr("As in this &country")),
+          std::pair(toText(Paper::A4), tr("&A4")), std::pair(toText(Paper::Letter), tr("&Letter"))})
+        addChoice(papers, "paper." + code, name, [this, code = code] { emit paperChosen(code); });
+}
+
+QMenu *MainWindow::addSubmenu(QMenu *menu, const QString &name, const QString &text)
+{
+    QMenu *further = menu->addMenu(text);
+    further->setObjectName("menu." + name);
+    new QActionGroup(further); // of its entries one is in force
+    return further;
+}
+
+void MainWindow::addChoice(QMenu *menu, const QString &name, const QString &text,
+                           std::function<void()> choose)
+{
+    QAction *action = addAction(menu, name, text, {}, std::move(choose));
+    action->setCheckable(true);
+    menu->findChild<QActionGroup *>()->addAction(action);
+}
+
+void MainWindow::openOtherRecords()
+{
+    const QString chosen = QFileDialog::getOpenFileName(
+        this, tr("Open other records"), QFileInfo(m_workplace.databasePath()).absolutePath(),
+        tr("Records (*.sqlite);;All files (*)"));
+    if (!chosen.isEmpty())
+        emit recordsWished(chosen);
+}
+
+void MainWindow::showSettings()
+{
+    const auto row = [this](const char *name, const QString &label, const QString &sentence = {}) {
+        const QString key = QString::fromLatin1(name);
+        return SettingsRow{key, label, findChild<QMenu *>("menu." + key), sentence};
+    };
+    const std::vector<SettingsRow> rows{
+        row("language", tr("L&anguage"), tr("Holds from the next start on.")),
+        row("look", tr("&Look")),
+        row("size", tr("&Size")),
+        row("paper", tr("&Paper"), tr("Of certificates, cards, lists and reports.")),
+        {QStringLiteral("who"), tr("&Who works"), m_who->menu(),
+         tr("Goes into the history of what is done here.")}};
+    auto *dialog = new SettingsDialog(rows, m_workplace.databasePath(),
+                                      findChild<QAction *>("action.open"), this);
+    dialog->open();
 }
 
 void MainWindow::makeHelpMenu(std::span<const ScreenEntry> screens)
@@ -195,6 +237,12 @@ void MainWindow::markTheme(LookChoice look, int percent)
     if (auto *action = findChild<QAction *>("action.look." + toText(look)))
         action->setChecked(true);
     if (auto *action = findChild<QAction *>(QStringLiteral("action.size.%1").arg(percent)))
+        action->setChecked(true);
+}
+
+void MainWindow::markPaper(const QString &code)
+{
+    if (auto *action = findChild<QAction *>("action.paper." + code))
         action->setChecked(true);
 }
 

@@ -15,6 +15,16 @@
 
 namespace loopwright {
 
+namespace {
+
+std::optional<Paper> &chosenPaper()
+{
+    static std::optional<Paper> paper;
+    return paper;
+}
+
+} // namespace
+
 std::unique_ptr<QPrinter> choosePrinter(QWidget *parent, const QString &title, Paper paper)
 {
     auto printer = std::make_unique<QPrinter>(QPrinter::HighResolution);
@@ -53,8 +63,15 @@ Result<QString> saveSheet(QWidget *parent, const Sheet &sheet, const QString &su
     return path;
 }
 
+void choosePaper(std::optional<Paper> paper)
+{
+    chosenPaper() = paper;
+}
+
 Paper localPaper()
 {
+    if (chosenPaper())
+        return *chosenPaper();
     constexpr QLocale::Territory letterLands[] = {QLocale::UnitedStates, QLocale::Canada,
                                                   QLocale::Mexico};
     const QLocale::Territory here = QLocale::system().territory();

@@ -24,7 +24,10 @@ Result<QString> saveSheet(QWidget *parent, const Sheet &sheet, const QString &su
                           const Moment &created);
 /// Ctrl+P anywhere in `paper`, where its sheet is at hand, clicks its button.
 void printByKey(QWidget *paper, QAbstractButton *button);
-/// Letter where the person's country uses it, else A4.
+/// The paper that was chosen for this program; else Letter where the person's country uses it, and
+/// A4 elsewhere.
 Paper localPaper();
+/// From now on; nothing: by the country.
+void choosePaper(std::optional<Paper> paper);
 
 } // namespace loopwright

@@ -1282,6 +1282,10 @@
         <translation><numerusform>%n nicht verfügbare Sekunde</numerusform><numerusform>%n nicht verfügbare Sekunden</numerusform></translation>
     </message>
     <message>
+        <source>&amp;A4</source>
+        <translation>&amp;A4</translation>
+    </message>
+    <message>
         <source>&amp;About Loopwright</source>
         <translation>Über &amp;Loopwright</translation>
     </message>
@@ -1354,6 +1358,10 @@
         <translation>&amp;Letzte Aufträge</translation>
     </message>
     <message>
+        <source>&amp;Letter</source>
+        <translation>&amp;Letter</translation>
+    </message>
+    <message>
         <source>&amp;Light</source>
         <translation>&amp;Hell</translation>
     </message>
@@ -1376,6 +1384,10 @@
     <message>
         <source>&amp;Open the job   Enter</source>
         <translation>&amp;Auftrag öffnen   Eingabe</translation>
+    </message>
+    <message>
+        <source>&amp;Paper</source>
+        <translation>&amp;Papier</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
@@ -1412,6 +1424,10 @@
     <message>
         <source>&amp;Search</source>
         <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>&amp;Settings…</source>
+        <translation>&amp;Einstellungen …</translation>
     </message>
     <message>
         <source>&amp;Size</source>
@@ -2188,6 +2204,10 @@
     <message>
         <source>Arrived at</source>
         <translation>Angekommen um</translation>
+    </message>
+    <message>
+        <source>As in this &amp;country</source>
+        <translation>Wie in diesem &amp;Land</translation>
     </message>
     <message>
         <source>As labelled, until the office confirms it: %1.</source>
@@ -3686,6 +3706,10 @@
         <translation>Zur Eingabe des nächsten Schritts</translation>
     </message>
     <message>
+        <source>Goes into the history of what is done here.</source>
+        <translation>Geht in den Verlauf dessen ein, was hier getan wird.</translation>
+    </message>
+    <message>
         <source>Good rows go in, bad ones are named here with row, column and reason, and can be written out again. First the serving offices, then the people and instruments, then the orders.</source>
         <translation>Gute Zeilen werden aufgenommen, schlechte hier mit Zeile, Spalte und Grund genannt; sie lassen sich wieder ausgeben. Zuerst die Vermittlungsstellen, dann die Personen und Messgeräte, dann die Aufträge.</translation>
     </message>
@@ -3856,6 +3880,10 @@
     <message>
         <source>Hold it beside the paper</source>
         <translation>Mit dem Papier vergleichen</translation>
+    </message>
+    <message>
+        <source>Holds from the next start on.</source>
+        <translation>Gilt ab dem nächsten Start.</translation>
     </message>
     <message>
         <source>Holds until</source>
@@ -5574,6 +5602,10 @@
         <translation>Doppeladern ohne erfassten Leitungsaufbau: %1.</translation>
     </message>
     <message>
+        <source>Of certificates, cards, lists and reports.</source>
+        <translation>Von Zertifikaten, Karten, Listen und Auswertungen.</translation>
+    </message>
+    <message>
         <source>Of the %1 points that this line was checked for, %2</source>
         <translation>Von den %1 Punkten, auf die dieser Anschluss geprüft wurde, %2</translation>
     </message>
@@ -6842,6 +6874,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Set the terminals to automatic TEI and start them one by one.</source>
         <translation>Die Endgeräte auf automatischen TEI einstellen und nacheinander starten.</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
     </message>
     <message>
         <source>Settings %1</source>
@@ -8318,6 +8354,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>There is no serving office yet: import one first.</source>
         <translation>Es gibt noch keine Vermittlungsstelle: Zuerst eine einlesen.</translation>
+    </message>
+    <message>
+        <source>These records are open.</source>
+        <translation>Dieser Datenbestand ist geöffnet.</translation>
+    </message>
+    <message>
+        <source>These records have a window, which was brought forward.</source>
+        <translation>Dieser Datenbestand hat ein Fenster; es wurde nach vorn geholt.</translation>
     </message>
     <message>
         <source>These reminders do not replace training, permits or local code; where they differ, local code and licensed practice prevail. In the United States 29 CFR 1910.268 covers telecommunications work, part 1926 construction; in California title 8 sections 8600 to 8618 ("8 CCR").</source>
