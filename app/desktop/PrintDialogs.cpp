@@ -5,7 +5,7 @@
 
 #include <QAbstractButton>
 #include <QAction>
-#include <QCoreApplication>
+#include <QApplication>
 #include <QFileDialog>
 #include <QLocale>
 #include <QPrintDialog>
@@ -34,12 +34,31 @@ std::unique_ptr<QPrinter> choosePrinter(QWidget *parent, const QString &title, P
     return dialog.exec() == QDialog::Accepted ? std::move(printer) : nullptr;
 }
 
-void printByKey(QWidget *paper, QAbstractButton *button)
+QAction *offerPrint(QWidget *paper, QAbstractButton *button)
 {
-    addKey(paper, {QStringLiteral("print.key"), button->text(), {QKeySequence::Print}}, [button] {
-        if (button->isVisible())
+    return addKey(paper, {QStringLiteral("print.key"), button->text(), {}}, [button] {
+        if (!button->isHidden())
             button->click();
     });
+}
+
+void printByKey(QWidget *paper, QAbstractButton *button)
+{
+    offerPrint(paper, button)->setShortcut(QKeySequence::Print);
+}
+
+bool printAtHand(const QWidget &page)
+{
+    const QList<QAction *> papers = page.findChildren<QAction *>(QStringLiteral("print.key"));
+    if (papers.isEmpty())
+        return false;
+    const QWidget *focus = QApplication::focusWidget();
+    const auto here = std::ranges::find_if(papers, [focus](const QAction *each) {
+        const auto *paper = static_cast<const QWidget *>(each->parent());
+        return focus && paper->isAncestorOf(focus);
+    });
+    (here == papers.end() ? papers.front() : *here)->trigger();
+    return true;
 }
 
 Result<bool> printSheet(QWidget *parent, const Sheet &sheet)

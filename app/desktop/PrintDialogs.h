@@ -9,6 +9,7 @@
 #include <memory>
 
 class QAbstractButton;
+class QAction;
 class QWidget;
 
 namespace loopwright {
@@ -24,6 +25,10 @@ Result<QString> saveSheet(QWidget *parent, const Sheet &sheet, const QString &su
                           const Moment &created);
 /// Ctrl+P anywhere in `paper`, where its sheet is at hand, clicks its button.
 void printByKey(QWidget *paper, QAbstractButton *button);
+/// The same without a key, for one of several papers of a page, which has the key.
+QAction *offerPrint(QWidget *paper, QAbstractButton *button);
+/// Prints what has the keyboard in it; else the first paper of the page. False where there is none.
+bool printAtHand(const QWidget &page);
 /// The paper that was chosen for this program; else Letter where the person's country uses it, and
 /// A4 elsewhere.
 Paper localPaper();

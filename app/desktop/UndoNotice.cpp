@@ -7,13 +7,32 @@
 #include "app/desktop/widgets/SignLine.h"
 
 #include <QAction>
+#include <QApplication>
+#include <QComboBox>
 #include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QTextEdit>
 
 namespace loopwright {
 
 namespace {
 
 constexpr std::size_t stepsKept = 20;
+
+bool canUndoTyping(const QObject *field)
+{
+    if (const auto *combo = qobject_cast<const QComboBox *>(field))
+        return combo->lineEdit() && combo->lineEdit()->isUndoAvailable();
+    if (const auto *line = qobject_cast<const QLineEdit *>(field))
+        return line->isUndoAvailable();
+    if (const auto *text = qobject_cast<const QTextEdit *>(field))
+        return !text->isReadOnly() && text->document()->isUndoAvailable();
+    if (const auto *text = qobject_cast<const QPlainTextEdit *>(field))
+        return !text->isReadOnly() && text->document()->isUndoAvailable();
+    return false;
+}
 
 } // namespace
 
@@ -47,6 +66,18 @@ UndoNotice::UndoNotice(DesktopContext &workplace, QWidget *parent)
         row->setSpacing(em(0.7));
     });
     dismiss();
+    qApp->installEventFilter(this);
+}
+
+/// A field takes Ctrl+Z for itself, even where nothing was typed in it. Then it is the notice's.
+bool UndoNotice::eventFilter(QObject *object, QEvent *event)
+{
+    if (event->type() == QEvent::ShortcutOverride && m_action->isEnabled() &&
+        static_cast<QKeyEvent *>(event)->matches(QKeySequence::Undo) && !canUndoTyping(object)) {
+        event->ignore();
+        return true;
+    }
+    return QFrame::eventFilter(object, event);
 }
 
 void UndoNotice::tell(const DoneStep &step)

@@ -27,6 +27,8 @@ public:
     QAction *action() const { return m_action; }
     void tell(const DoneStep &step);
 
+    bool eventFilter(QObject *object, QEvent *event) override;
+
 signals:
     void takenBack();
 

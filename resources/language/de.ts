@@ -1298,6 +1298,10 @@
         <translation>&amp;Zurück; zwischen Tafel und Auftrag</translation>
     </message>
     <message>
+        <source>&amp;Copy   Ctrl+C</source>
+        <translation>&amp;Kopieren   Strg+C</translation>
+    </message>
+    <message>
         <source>&amp;Copy the cell</source>
         <translation>Zelle &amp;kopieren</translation>
     </message>
@@ -2976,6 +2980,10 @@
     <message>
         <source>Copy the ro&amp;ws   Ctrl+C</source>
         <translation>&amp;Zeilen kopieren   Strg+C</translation>
+    </message>
+    <message>
+        <source>Copy the row</source>
+        <translation>Zeile kopieren</translation>
     </message>
     <message>
         <source>Copy the rows</source>
@@ -6126,6 +6134,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Print a copy…</source>
         <translation>Kopie drucken…</translation>
+    </message>
+    <message>
+        <source>Print the card, or the certificate one is at</source>
+        <translation>Karte drucken oder das Zertifikat, bei dem man ist</translation>
     </message>
     <message>
         <source>Print the card…</source>

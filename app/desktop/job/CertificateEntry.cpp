@@ -47,7 +47,7 @@ CertificateEntry::CertificateEntry(JobSession &desk, const QString &panel, QWidg
     layout->addWidget(m_lacks);
     layout->addWidget(m_form);
     layout->addWidget(m_print, 0, Qt::AlignLeft);
-    printByKey(this, m_print);
+    offerPrint(this, m_print);
     layout->addWidget(m_setLines);
     m_setLines->setStill();
     auto *pages = new QHBoxLayout;

@@ -2,6 +2,7 @@
 
 #include "app/desktop/Keys.h"
 #include "app/desktop/Language.h"
+#include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/AttemptList.h"
 #include "app/desktop/job/ContextLine.h"
@@ -90,6 +91,11 @@ void JobScreen::makeKeys()
             tr("What the part is for, and what to do when it fails"),
             {QKeySequence(Qt::SHIFT | Qt::Key_F1)}},
            [this] { toggleHelp(); });
+    addKey(this,
+           {QStringLiteral("job.print"),
+            tr("Print the card, or the certificate one is at"),
+            {QKeySequence::Print}},
+           [this] { printAtHand(*this); });
     int place = 0;
     for (const auto &[station, word] : EnumCodes<Station>::table) {
         const QString name = localizedWord(StationState{station}.name());

@@ -1,9 +1,15 @@
 #include "app/desktop/widgets/SignList.h"
 
+#include "app/desktop/Keys.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/PageElements.h"
 
+#include <QAction>
+#include <QClipboard>
+#include <QContextMenuEvent>
+#include <QGuiApplication>
 #include <QKeyEvent>
+#include <QMenu>
 #include <QScrollArea>
 #include <QStyledItemDelegate>
 
@@ -173,6 +179,12 @@ SignList::SignList(const QString &objectName, const QString &spoken, QWidget *pa
         scheduleDelayedItemsLayout();
         updateGeometry();
     });
+    addKey(this,
+           {QStringLiteral("copy.key"),
+            tr("Copy the row"),
+            {QKeySequence::Copy},
+            tr("In a table or list")},
+           [this] { copyRow(); });
     hide();
 }
 
@@ -239,6 +251,33 @@ void SignList::keyPressEvent(QKeyEvent *event)
         return;
     }
     QListView::keyPressEvent(event);
+}
+
+void SignList::copyRow() const
+{
+    const QModelIndex row = currentIndex();
+    if (row.isValid())
+        QGuiApplication::clipboard()->setText(
+            QStringList{row.data(SignModel::TitleRole).toString(), row.data().toString()}
+                .join(u' ')
+                .trimmed());
+}
+
+void SignList::contextMenuEvent(QContextMenuEvent *event)
+{
+    const bool byMouse = event->reason() == QContextMenuEvent::Mouse;
+    const QPersistentModelIndex at = byMouse ? indexAt(event->pos()) : currentIndex();
+    if (!at.isValid())
+        return;
+    setCurrentIndex(at);
+    auto *menu = new QMenu(this);
+    menu->setObjectName(objectName() + ".menu");
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    QAction *copy = menu->addAction(tr("&Copy   Ctrl+C"));
+    copy->setObjectName(QStringLiteral("copy.row"));
+    connect(copy, &QAction::triggered, this, &SignList::copyRow);
+    menu->popup(byMouse ? event->globalPos()
+                        : viewport()->mapToGlobal(visualRect(at).bottomLeft()));
 }
 
 void SignList::focusInEvent(QFocusEvent *event)

@@ -64,6 +64,8 @@ public:
     void setStill();
     /// One click opens, and the title is drawn as a link.
     void setLinks(bool on);
+    /// The current row, into the clipboard.
+    void copyRow() const;
 
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
@@ -76,6 +78,7 @@ signals:
 
 protected:
     void keyPressEvent(QKeyEvent *event) override;
+    void contextMenuEvent(QContextMenuEvent *event) override;
     void focusInEvent(QFocusEvent *event) override;
     void currentChanged(const QModelIndex &current, const QModelIndex &previous) override;
 

@@ -121,7 +121,7 @@ public:
                             [this] { emit this->desk().orderFormWished(); });
         QPushButton *card =
             makeButton(tr("Print the card…"), key() + ".print", [this] { print(); });
-        printByKey(this, card);
+        offerPrint(this, card);
         body()->addWidget(makeButtonRow(
             {m_copy, card,
              makeButton(tr("Save the card as PDF…"), key() + ".save", [this] { save(); }),
