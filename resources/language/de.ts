@@ -8841,7 +8841,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>What the part is for, and what to do when it fails</source>
-        <translation type="unfinished"></translation>
+        <translation>Wozu der Teil dient und was zu tun ist, wenn er fehlschlägt</translation>
     </message>
     <message>
         <source>What the run proves: %1</source>
