@@ -1,4 +1,4 @@
-// Never compiled: phrases of papers, for update.py to find. Papers are put together in English and
+// Longer than 400 lines: one list. Never compiled: phrases of papers, for update.py to find. Papers are put together in English and
 // read by Phrasebook, so what stands here is what can be read on them, each with places for what
 // changes.
 #include <QtGlobal>
