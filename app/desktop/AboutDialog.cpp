@@ -93,6 +93,8 @@ void showAbout(QWidget *window, const QString &databasePath)
     area->setFocusPolicy(Qt::NoFocus);
     area->setWidget(makeSheet(databasePath));
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    buttons->button(QDialogButtonBox::Close)
+        ->setText(aboutText(QT_TRANSLATE_NOOP("About", "Close")));
     QPushButton *qt = makeButton(aboutText(QT_TRANSLATE_NOOP("About", "About &Qt…")),
                                  QStringLiteral("about.qt"), [] { QApplication::aboutQt(); });
     qt->setAutoDefault(false);

@@ -86,6 +86,8 @@ int DeskStyle::styleHint(StyleHint hint, const QStyleOption *option, const QWidg
         return 1;
     if (hint == SH_UnderlineShortcut)
         return 1;
+    if (hint == SH_DialogButtonBox_ButtonsHaveIcons)
+        return 0; // words say it, and are seen in every look
     return QProxyStyle::styleHint(hint, option, widget, answer);
 }
 
@@ -126,6 +128,14 @@ void DeskStyle::drawControl(ControlElement element, const QStyleOption *option, 
     if (element == CE_HeaderSection)
         if (const auto *header = qstyleoption_cast<const QStyleOptionHeader *>(option))
             return paintHeader(*painter, *header);
+    if (element == CE_ComboBoxLabel)
+        if (const auto *combo = qstyleoption_cast<const QStyleOptionComboBox *>(option)) {
+            QStyleOptionComboBox shortened = *combo;
+            const QRect room = subControlRect(CC_ComboBox, combo, SC_ComboBoxEditField, widget);
+            shortened.currentText = combo->fontMetrics.elidedText(
+                combo->currentText, Qt::ElideRight, room.width() - scaled(2));
+            return QProxyStyle::drawControl(element, &shortened, painter, widget);
+        }
     if (element == CE_TabBarTabShape)
         if (const auto *tab = qstyleoption_cast<const QStyleOptionTab *>(option))
             return paintTab(*painter, *tab, m_factor);

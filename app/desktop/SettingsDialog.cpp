@@ -34,6 +34,7 @@ SettingsDialog::SettingsDialog(const std::vector<SettingsRow> &rows, const QStri
     area->setWidgetResizable(true);
     area->setWidget(sheet);
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    buttons->button(QDialogButtonBox::Close)->setText(tr("Close"));
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::close);
     auto *column = new QVBoxLayout(this);
     column->addWidget(area, 1);

@@ -102,6 +102,7 @@ void showKeys(QMainWindow *window, const QList<QWidget *> &screens)
     area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     area->setWidget(makeSheet(allKeys(*window, screens)));
     auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    buttons->button(QDialogButtonBox::Close)->setText(keyText(QT_TRANSLATE_NOOP("Keys", "Close")));
     QObject::connect(buttons, &QDialogButtonBox::rejected, dialog, &QDialog::close);
     auto *layout = new QVBoxLayout(dialog);
     layout->addWidget(area, 1);

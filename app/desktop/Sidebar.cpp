@@ -7,6 +7,8 @@
 #include <QStyleOption>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace loopwright {
 
 namespace {
@@ -50,7 +52,7 @@ protected:
             return;
         painter.setPen(ink);
         painter.setFont(sized(1, isChecked() ? QFont::DemiBold : QFont::Normal));
-        const QRect words = rect().adjusted(em(2.9), 0, -em(1.6), 0);
+        const QRect words = rect().adjusted(em(2.9), 0, -em(m_key.isEmpty() ? 0.4 : 1.6), 0);
         painter.drawText(words, Qt::AlignVCenter | Qt::AlignLeft,
                          painter.fontMetrics().elidedText(text(), Qt::ElideRight, words.width()));
         painter.setPen(isChecked() ? c.onSelected : c.muted);
@@ -150,6 +152,7 @@ void Sidebar::addButton(const ScreenEntry &entry, int place)
     const QString key = QString::fromLatin1(entry.key);
     button->setObjectName("rail." + key);
     button->setText(tr(entry.name));
+    m_names.insert(button->text(), place <= 10);
     button->setAccessibleName(tr(entry.name));
     button->setAccessibleDescription(tr(entry.hint));
     button->setToolTip(
@@ -163,7 +166,12 @@ void Sidebar::addButton(const ScreenEntry &entry, int place)
 void Sidebar::dress()
 {
     m_layout->setContentsMargins(0, em(0.6), 0, em(0.6));
-    setFixedWidth(em(m_narrow ? 3.2 : 11.8));
+    // As wide as the longest name where it is the shown one; a job's number may be longer still.
+    const QFontMetrics bold(sized(1, QFont::DemiBold));
+    int wide = em(11.8);
+    for (auto it = m_names.begin(); it != m_names.end(); ++it)
+        wide = std::max(wide, bold.horizontalAdvance(it.key()) + em(it.value() ? 4.6 : 3.4));
+    setFixedWidth(m_narrow ? em(3.2) : wide);
     for (const Place &place : std::as_const(m_places))
         static_cast<RailButton *>(place.button)->setNarrow(m_narrow);
     for (QToolButton *run : std::as_const(m_runs))

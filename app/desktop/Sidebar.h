@@ -42,6 +42,7 @@ private:
     QMap<QString, Place> m_places;
     QMap<QString, QToolButton *> m_runs; ///< by order
     QVBoxLayout *m_layout;
+    QMap<QString, bool> m_names; ///< of the screens; whether a key stands behind
     bool m_narrow = false;
 };
 

@@ -2982,10 +2982,6 @@
         <translation>&amp;Zeilen kopieren   Strg+C</translation>
     </message>
     <message>
-        <source>Copy the row</source>
-        <translation>Zeile kopieren</translation>
-    </message>
-    <message>
         <source>Copy the rows</source>
         <translation>Zeilen kopieren</translation>
     </message>

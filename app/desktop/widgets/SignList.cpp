@@ -181,7 +181,7 @@ SignList::SignList(const QString &objectName, const QString &spoken, QWidget *pa
     });
     addKey(this,
            {QStringLiteral("copy.key"),
-            tr("Copy the row"),
+            tr("Copy the rows"),
             {QKeySequence::Copy},
             tr("In a table or list")},
            [this] { copyRow(); });

@@ -16,6 +16,7 @@
 #include <QScrollBar>
 
 #include <algorithm>
+#include <cmath>
 
 namespace loopwright {
 
@@ -57,6 +58,12 @@ void Table::setColumnEms(std::vector<double> ems)
     fit();
 }
 
+void Table::setModel(QAbstractItemModel *model)
+{
+    QTableView::setModel(model);
+    fit();
+}
+
 /// Where the last column stands that is shown; it takes what is left.
 int Table::lastShown() const
 {
@@ -72,6 +79,7 @@ void Table::keepWidth(int column, int width)
     if (m_fitting || width == 0 || column == lastShown() || std::size_t(column) >= m_ems.size())
         return;
     m_ems[std::size_t(column)] = width / double(em(100)) * 100;
+    m_byHand.insert(column);
     emit columnsChanged();
 }
 
@@ -100,8 +108,11 @@ void Table::setColumns(const QJsonArray &columns)
                 continue;
             header->moveSection(header->visualIndex(column), place++);
             header->setSectionHidden(column, !each["shown"].toBool(true));
-            m_ems[std::size_t(column)] =
-                std::clamp(each["ems"].toDouble(m_ems[std::size_t(column)]), 2.0, 100.0);
+            double &ems = m_ems[std::size_t(column)];
+            const double wanted = std::clamp(each["ems"].toDouble(ems), 2.0, 100.0);
+            if (std::abs(wanted - ems) > 0.01)
+                m_byHand.insert(column);
+            ems = wanted;
         }
     }
     fit();
@@ -129,11 +140,40 @@ void Table::bringToTop(int row)
 void Table::fit()
 {
     const QScopedValueRollback fitting(m_fitting, true);
-    for (std::size_t column = 0; column < m_ems.size(); ++column)
-        setColumnWidth(int(column), em(m_ems[column]));
     verticalHeader()->setDefaultSectionSize(em(1.95));
     horizontalHeader()->setFont(sized(0.9, QFont::DemiBold));
+    const int headings = horizontalHeader()->count();
+    for (int column = 0; column < int(m_ems.size()); ++column) {
+        const bool free = column < headings && !m_byHand.contains(column);
+        const int heading = free ? horizontalHeader()->sectionSizeHint(column) : 0;
+        setColumnWidth(column, std::max(em(m_ems[std::size_t(column)]), heading));
+    }
     setIconSize({em(1), em(1)});
+    fitLast();
+}
+
+/// It takes what is left, but never less than its heading needs.
+void Table::fitLast()
+{
+    const int last = lastShown();
+    if (last < 0)
+        return;
+    const QScopedValueRollback fitting(m_fitting, true);
+    QHeaderView *header = horizontalHeader();
+    int left = viewport()->width();
+    for (int column = 0; column < header->count(); ++column)
+        if (column != last && !header->isSectionHidden(column))
+            left -= header->sectionSize(column);
+    const int needed = header->sectionSizeHint(last);
+    header->setStretchLastSection(left >= needed);
+    if (left < needed)
+        header->resizeSection(last, needed);
+}
+
+void Table::resizeEvent(QResizeEvent *event)
+{
+    QTableView::resizeEvent(event);
+    fitLast();
 }
 
 void Table::keyboardSearch(const QString &text)

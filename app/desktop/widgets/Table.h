@@ -6,6 +6,7 @@
 #include <QTableView>
 
 #include <functional>
+#include <set>
 
 class QMenu;
 
@@ -17,7 +18,8 @@ class Table : public QTableView
 public:
     Table(const QString &objectName, const QString &spoken, QWidget *parent = nullptr);
 
-    /// Widths of the columns in em; the last column takes what is left.
+    /// Widths of the columns in em, and more where a heading needs it; the last column takes what
+    /// is left.
     void setColumnEms(std::vector<double> ems);
     /// What a person made of the columns: each with its key (the header's Qt::UserRole), width in
     /// em and whether it is shown, in the order in which they stand.
@@ -42,6 +44,7 @@ public:
     QModelIndex menuIndex(QPoint at) const;
 
     void selectAll() override;
+    void setModel(QAbstractItemModel *model) override;
 
 signals:
     void columnsChanged();
@@ -57,16 +60,19 @@ public:
 
 protected:
     void keyPressEvent(QKeyEvent *event) override;
+    void resizeEvent(QResizeEvent *event) override;
     void contextMenuEvent(QContextMenuEvent *event) override;
 
 private:
     void fit();
+    void fitLast();
     int lastShown() const;
     void keepWidth(int column, int width);
     QString cellText(int row, int column) const;
 
     std::function<QString(int row, int column)> m_cellText;
     std::vector<double> m_ems;
+    std::set<int> m_byHand; ///< columns that a person made as wide as they are
     bool m_fitting = false; ///< widths change, and not by hand
 };
 

@@ -1,5 +1,6 @@
 #include "app/desktop/widgets/Table.h"
 
+#include "app/desktop/Theme.h"
 #include "app/desktop/models/TextTable.h"
 
 #include <QAction>
@@ -67,6 +68,26 @@ private slots:
             [](int row, int column) { return QString("%1.%2").arg(row).arg(column); });
         m_table->copyRows();
         QCOMPARE(copied(), "0.2\t0.0\n");
+    }
+
+    void aHeadingIsNotCutUnlessByHand()
+    {
+        TextTable model({"a very long heading indeed", "b", "the last heading, long too"});
+        Table table("wide", "Wide");
+        table.setModel(&model);
+        table.resize(300, 200);
+        table.show();
+        table.setColumnEms({3, 3, 3});
+        const QHeaderView *header = table.horizontalHeader();
+        for (const int column : {0, 2})
+            QVERIFY(header->sectionSize(column) >= header->sectionSizeHint(column));
+        table.resize(1500, 200); // the last one takes what is left
+        QTRY_VERIFY(header->sectionSize(2) > 2 * header->sectionSizeHint(2));
+        table.resize(200, 200);
+        QTRY_COMPARE(header->sectionSize(2), header->sectionSizeHint(2));
+        table.horizontalHeader()->resizeSection(0, 40); // as a person drags it
+        table.setColumnEms({40 / double(em(100)) * 100, 3, 3});
+        QCOMPARE(header->sectionSize(0), 40);
     }
 
     void nothingSelectedLeavesTheClipboard()

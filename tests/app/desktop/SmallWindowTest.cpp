@@ -1,0 +1,101 @@
+// Every screen of the window in the smallest room that is asked for: 1024 by 600, and at twice the
+// size 1920 by 1080; in English and in German, whose words are longer.
+
+#include "app/desktop/DeskStyle.h"
+#include "app/desktop/Language.h"
+#include "tests/support/DeskWindow.h"
+
+#include <QAbstractButton>
+#include <QHeaderView>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QToolButton>
+
+using namespace loopwright;
+
+class SmallWindowTest : public QObject, DeskWindow
+{
+    Q_OBJECT
+
+private:
+    /// What of the shown screen has less room than it needs.
+    QStringList cut() const
+    {
+        QStringList found;
+        const Screen *screen = m_window->current();
+        const auto *area = qobject_cast<QScrollArea *>(screen->parentWidget()->parentWidget());
+        if (area->horizontalScrollBar()->maximum() > 0)
+            found << QString("the page is %1 too wide").arg(area->horizontalScrollBar()->maximum());
+        for (const QAbstractButton *button : screen->findChildren<QAbstractButton *>())
+            if (button->isVisible() && !button->text().isEmpty() &&
+                button->width() < button->minimumSizeHint().width())
+                found << QString("%1 “%2”").arg(button->objectName(), button->text());
+        for (const Table *table : screen->findChildren<Table *>())
+            if (table->isVisible() && !table->horizontalHeader()->isHidden())
+                found << cutHeadings(*table);
+        return found;
+    }
+    static QStringList cutHeadings(const Table &table)
+    {
+        QStringList found;
+        const QHeaderView *header = table.horizontalHeader();
+        for (int column = 0; column < header->count(); ++column)
+            if (!header->isSectionHidden(column) &&
+                header->sectionSize(column) < header->sectionSizeHint(column))
+                found << table.model()->headerData(column, Qt::Horizontal).toString();
+        return found;
+    }
+
+private slots:
+    void cleanup()
+    {
+        m_window.reset();
+        m_records.reset();
+        speak("en");
+        applyTheme(*qApp, Look::Light, 100);
+    }
+
+    void everyScreenHasRoom_data()
+    {
+        QTest::addColumn<QString>("language");
+        QTest::addColumn<QSize>("size");
+        QTest::addColumn<int>("percent");
+        for (const char *language : {"en", "de"}) {
+            QTest::addRow("%s, small", language) << QString(language) << QSize(1024, 600) << 100;
+            QTest::addRow("%s, twice", language) << QString(language) << QSize(1920, 1080) << 200;
+        }
+    }
+    void everyScreenHasRoom()
+    {
+        QFETCH(QString, language);
+        QFETCH(QSize, size);
+        QFETCH(int, percent);
+        speak(language);
+        applyTheme(*qApp, Look::Light, percent);
+        m_records = std::make_unique<DeskRecords>();
+        openWindow();
+        m_window->resize(size);
+        QStringList found;
+        for (const ScreenEntry &entry : allScreens()) {
+            const QString key = entry.key;
+            m_window->showScreen(key, key == "circuit"                   ? "C-501"
+                                      : key == "job" || key == "handoff" ? "O-1002"
+                                                                         : "");
+            QTest::qWait(150);
+            QCOMPARE(m_window->size(), size); // no screen makes the window larger
+            for (const QString &each : cut())
+                found << key + ": " + each;
+            // The name of the shown screen is in bold.
+            const auto *button = named<QToolButton>("rail." + key);
+            const bool narrow = named<QWidget>("rail")->width() < em(6);
+            if (button && key != "job" && !narrow)
+                if (QFontMetrics(sized(1, QFont::DemiBold)).horizontalAdvance(button->text()) >
+                    button->width() - em(3.3))
+                    found << "rail: " + button->text();
+        }
+        QVERIFY2(found.isEmpty(), qPrintable("\n" + found.join('\n')));
+    }
+};
+
+QTEST_MAIN(SmallWindowTest)
+#include "SmallWindowTest.moc"
