@@ -31,7 +31,7 @@ public:
                             QPainter *painter, const QWidget *widget) const override;
 
 private:
-    int scaled(double pixels) const { return int(pixels * m_factor + 0.5); }
+    int scaled(double pixels) const { return qRound(pixels * m_factor); }
 
     double m_factor;
 };
