@@ -2,6 +2,7 @@
 
 #include "app/actions/DailyBackups.h"
 #include "app/actions/Demo.h"
+#include "app/desktop/AccessibleParts.h"
 #include "app/desktop/DeskStyle.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/OpenErrorPage.h"
@@ -39,6 +40,7 @@ DesktopApplication::DesktopApplication(QApplication &application, StartOptions o
                  : findLanguage(chosen)        ? chosen
                                                : languageOfSystem();
     speak(m_language);
+    installAccessibility();
     const QString look =
         m_options.look.isEmpty() ? m_settings.value("look").toString() : m_options.look;
     m_look = fromText<LookChoice>(look).value_or(LookChoice::System);

@@ -1,5 +1,6 @@
 #include "app/desktop/MainWindow.h"
 
+#include "app/desktop/AccessibleParts.h"
 #include "app/desktop/RunNotices.h"
 #include "app/desktop/RunTeller.h"
 #include "app/desktop/Sidebar.h"
@@ -235,7 +236,7 @@ bool MainWindow::settle()
 void MainWindow::say(const QString &sentence)
 {
     m_said->setText(sentence);
-    m_said->setAccessibleName(sentence);
+    announce(m_said, sentence);
     QTimer::singleShot(saidForMs, m_said, [this, sentence] {
         if (m_said->text() == sentence)
             m_said->clear();

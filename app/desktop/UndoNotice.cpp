@@ -1,5 +1,6 @@
 #include "app/desktop/UndoNotice.h"
 
+#include "app/desktop/AccessibleParts.h"
 #include "app/desktop/DesktopContext.h"
 #include "app/desktop/Keys.h"
 #include "app/desktop/Theme.h"
@@ -90,6 +91,7 @@ void UndoNotice::tell(const DoneStep &step)
         m_steps.erase(m_steps.begin());
     showPossible(step.takeBack != nullptr);
     show();
+    announce(m_words, m_words->accessibleName());
 }
 
 void UndoNotice::undo()
@@ -116,6 +118,7 @@ void UndoNotice::showUndone(const DoneStep &step, const Result<void> &done)
                        : tr("Not taken back: %1 %2").arg(step.sentence, done.error().text()));
     showPossible(!over);
     show();
+    announce(m_words, m_words->accessibleName());
     emit takenBack();
 }
 

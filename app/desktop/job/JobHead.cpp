@@ -1,5 +1,6 @@
 #include "app/desktop/job/JobHead.h"
 
+#include "app/desktop/AccessibleParts.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
@@ -169,6 +170,7 @@ void JobHead::say(Status sign, const QString &sentence)
 {
     m_said->show(sign, sentence);
     m_said->setVisible(!sentence.isEmpty());
+    announce(m_said, sentence);
 }
 
 /// On a low screen pair, premises and whom to meet stay.

@@ -205,6 +205,23 @@ void JobLineView::mousePressEvent(QMouseEvent *event)
         emit chosen(m_line[std::size_t(station)].station);
 }
 
+QString JobLineView::partName(int part) const
+{
+    return spoken(m_line[std::size_t(part)]);
+}
+
+QRect JobLineView::partRect(int part) const
+{
+    const double step = double(width()) / double(m_line.size());
+    return QRectF(step * part, 0, step, height()).toRect();
+}
+
+void JobLineView::choosePart(int part)
+{
+    if (m_choosable)
+        emit chosen(m_line[std::size_t(part)].station);
+}
+
 void JobLineView::point(int station)
 {
     m_pointed = std::clamp(station, 0, int(m_line.size()) - 1);

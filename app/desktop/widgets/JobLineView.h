@@ -3,6 +3,7 @@
 // its part of the page. Where the names have no room side by side, every second one stands above
 // the line.
 
+#include "app/desktop/AccessibleParts.h"
 #include "core/acceptance/JobLine.h"
 
 #include <QWidget>
@@ -13,7 +14,7 @@ namespace loopwright {
 
 struct PictureStyle;
 
-class JobLineView : public QWidget
+class JobLineView : public QWidget, public AccessibleParts
 {
     Q_OBJECT
 public:
@@ -32,6 +33,13 @@ public:
     QSize minimumSizeHint() const override;
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
+
+    Kind kind() const override { return Kind::List; }
+    int partCount() const override { return int(m_line.size()); }
+    QString partName(int part) const override;
+    QRect partRect(int part) const override;
+    bool isPartChosen(int part) const override { return part == m_pointed; }
+    void choosePart(int part) override;
 
 signals:
     void chosen(loopwright::Station station);

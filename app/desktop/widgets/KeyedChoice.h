@@ -2,6 +2,8 @@
 // One of a few answers, chosen by one key: each answer is a large segment that shows its key. The
 // chosen one has a tick and a filled ground. Left and Right walk, Backspace takes the choice back.
 
+#include "app/desktop/AccessibleParts.h"
+
 #include <QWidget>
 
 #include <vector>
@@ -15,7 +17,7 @@ struct KeyedOption
     QString label;
 };
 
-class KeyedChoice : public QWidget
+class KeyedChoice : public QWidget, public AccessibleParts
 {
     Q_OBJECT
 public:
@@ -32,6 +34,13 @@ public:
     QSize minimumSizeHint() const override;
     bool hasHeightForWidth() const override { return true; }
     int heightForWidth(int width) const override;
+
+    Kind kind() const override { return Kind::Choice; }
+    int partCount() const override { return int(m_options.size()); }
+    QString partName(int part) const override { return m_options[std::size_t(part)].label; }
+    QRect partRect(int part) const override { return segments(width())[std::size_t(part)]; }
+    bool isPartChosen(int part) const override { return part == m_chosen; }
+    void choosePart(int part) override { choose(part); }
 
 signals:
     void edited();                    ///< another answer, or none any more, by hand
