@@ -76,7 +76,7 @@ int DeskStyle::pixelMetric(PixelMetric metric, const QStyleOption *option,
     const int usual = QProxyStyle::pixelMetric(metric, option, widget);
     if (usual <= 0 || std::ranges::find(unscaledMetrics, metric) != std::end(unscaledMetrics))
         return usual;
-    return int(usual * m_factor + 0.5);
+    return qRound(usual * m_factor);
 }
 
 int DeskStyle::styleHint(StyleHint hint, const QStyleOption *option, const QWidget *widget,
