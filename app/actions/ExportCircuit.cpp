@@ -308,17 +308,18 @@ Result<void> CircuitFile::paper(const StoredCertificate &certificate, const Cert
     if (!content)
         return lacks(content.error().text());
     const auto made =
-        sealedPaper(*content, *mark, fromText<Paper>(issue.paper).value_or(Paper::A4), *signer);
+        paperMadeAgain(*content, *mark, fromText<Paper>(issue.paper).value_or(Paper::A4), *signer,
+                       issue.fileSha256);
     if (!made)
         return lacks(made.error().text());
-    if (sha256Hex(made->pdf) != issue.fileSha256)
+    if (!*made)
         return lacks("it cannot be made again byte for byte by this version or this key.");
     const QString name = QString("certificates/%1%2.pdf")
                              .arg(asFileName(certificate.number),
                                   issue.issue > 1 ? QString("-%1").arg(issue.issue) : QString());
     entry.insert("file", name);
     m_certificates << entry;
-    return m_folder.bytes(name, FileKind::Pdf, made->pdf);
+    return m_folder.bytes(name, FileKind::Pdf, (*made)->pdf);
 }
 
 } // namespace

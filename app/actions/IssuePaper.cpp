@@ -1,5 +1,6 @@
 #include "app/actions/IssuePaper.h"
 
+#include "app/print/PaperLanguage.h"
 #include "app/print/PdfSeal.h"
 #include "db/EventStore.h"
 #include "db/KeyStore.h"
@@ -54,6 +55,24 @@ Result<CertificatePaper> sealedPaper(const CertificateContent &content, const Is
             return signatureOver(signer, text);
         }));
     return made;
+}
+
+Result<std::optional<CertificatePaper>> paperMadeAgain(const CertificateContent &content,
+                                                       const IssueMark &mark, Paper paper,
+                                                       const Signer &signer, const QString &sha256)
+{
+    // In whichever language it was given out; that of the window first.
+    std::vector<PaperLanguage> languages{paperLanguage()};
+    for (const char *code : paperLanguageCodes())
+        if (languages.front().code != QLatin1StringView(code))
+            languages.push_back(paperLanguageOf(code));
+    for (const PaperLanguage &language : languages) {
+        const PaperLanguageHere here(language);
+        LOOPWRIGHT_ASSIGN(auto made, sealedPaper(content, mark, paper, signer));
+        if (sha256Hex(made.pdf) == sha256)
+            return std::optional(std::move(made));
+    }
+    return std::optional<CertificatePaper>();
 }
 
 Result<Signatures> laterSignatures(const Database &database, const QString &order,

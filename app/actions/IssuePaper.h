@@ -18,6 +18,11 @@ Result<CertificateProof> proofOf(const Database &database, const SignedClaims &c
 /// Laid out and sealed by the signer.
 Result<CertificatePaper> sealedPaper(const CertificateContent &content, const IssueMark &mark,
                                      Paper paper, const Signer &signer);
+/// The same byte for byte as it was given out, in whichever language that was; nothing where no
+/// language of the program makes that file.
+Result<std::optional<CertificatePaper>> paperMadeAgain(const CertificateContent &content,
+                                                       const IssueMark &mark, Paper paper,
+                                                       const Signer &signer, const QString &sha256);
 
 /// Of those who signed a certificate after its first issue, oldest first; up to an issue, or all.
 Result<Signatures> laterSignatures(const Database &database, const QString &order,

@@ -240,9 +240,11 @@ Result<std::optional<MadeIssue>> dueIssue(Records &records, const Chosen &chosen
     for (const Signer &signer : signers) {
         MadeIssue made;
         LOOPWRIGHT_ASSIGN(made.issued.mark, issueMark(records.database(), *stored, *due, signer));
-        LOOPWRIGHT_ASSIGN(made.paper, sealedPaper(chosen.content, made.issued.mark, paper, signer));
-        if (sha256Hex(made.paper.pdf) != due->fileSha256)
+        LOOPWRIGHT_ASSIGN(auto again, paperMadeAgain(chosen.content, made.issued.mark, paper,
+                                                     signer, due->fileSha256));
+        if (!again)
             continue;
+        made.paper = std::move(*again);
         made.issued.copy = due->issue > 1 && !made.issued.mark.countersigns;
         fillIn(made, chosen.content);
         return made;

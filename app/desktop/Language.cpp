@@ -4,19 +4,11 @@
 #include "core/base/Phrasebook.h"
 
 #include <QCoreApplication>
-#include <QFile>
 #include <QLibraryInfo>
 #include <QLocale>
-#include <QXmlStreamReader>
 
 #include <algorithm>
 #include <limits>
-
-// Outside of any namespace, as Qt wants it: the catalogues lie in a library.
-static void initLanguageResource()
-{
-    Q_INIT_RESOURCE(language);
-}
 
 namespace loopwright {
 
@@ -61,19 +53,6 @@ QString translated(const char *source, std::optional<qint64> count)
     return said.isNull() ? QString::fromUtf8(source) : said;
 }
 
-/// The English sources: those of every catalogue are the same.
-QStringList sourceTexts()
-{
-    initLanguageResource();
-    QStringList sources;
-    QFile file(QStringLiteral(":/language/%1.ts").arg(QLatin1StringView(known[1].code)));
-    if (file.open(QIODevice::ReadOnly))
-        for (QXmlStreamReader reader(&file); !reader.atEnd();)
-            if (reader.readNextStartElement() && reader.name() == u"source")
-                sources << reader.readElementText();
-    return sources;
-}
-
 } // namespace
 
 std::span<const Language> languages()
@@ -107,7 +86,7 @@ void speakBy(std::unique_ptr<QTranslator> catalogue)
     if (!installed().own)
         return;
     QCoreApplication::installTranslator(installed().own.get());
-    auto phrases = std::make_shared<const Phrasebook>(sourceTexts(), translated);
+    auto phrases = std::make_shared<const Phrasebook>(catalogueSources(), translated);
     installed().phrases = phrases;
     setPaperLanguage(
         {installed().own->language(), [phrases](const QString &english, const QStringList &typed) {
@@ -117,7 +96,6 @@ void speakBy(std::unique_ptr<QTranslator> catalogue)
 
 void speak(const QString &code)
 {
-    initLanguageResource();
     speakBy({});
     // Whoever reads the system's language keeps the manners of the country: Vienna, Bern.
     const QLocale system = QLocale::system(), wanted(code);
@@ -127,6 +105,7 @@ void speak(const QString &code)
     QLocale::setDefault(keep ? system : wanted);
     if (english)
         return;
+    readyCatalogues();
     auto own = std::make_unique<Catalogue>();
     if (own->load(code, QStringLiteral(":/language")))
         speakBy(std::move(own));

@@ -13,9 +13,9 @@ namespace loopwright {
 
 struct TextRow
 {
-    QStringList cells; ///< as many as the header
+    QStringList cells = {}; ///< as many as the header
     Status sign = Status::None;
-    QString key;        ///< what opening the row opens; may be empty
+    QString key = {};   ///< what opening the row opens; may be empty
     bool quiet = false; ///< done with: written in muted letters
     double bar = 0;     ///< what a BarDelegate draws, 0 to 1
 };

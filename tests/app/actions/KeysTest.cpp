@@ -7,6 +7,7 @@
 #include "app/actions/Maintenance.h"
 #include "app/actions/Orders.h"
 #include "app/actions/VerifyCertificate.h"
+#include "app/print/PaperLanguage.h"
 #include "core/certificate/CertificateNumber.h"
 #include "db/EventStore.h"
 #include "db/MetaStore.h"
@@ -186,6 +187,29 @@ private slots:
         QVERIFY2(copy, copy ? "" : qPrintable(copy.error().text()));
         QVERIFY(copy->copy);
         QVERIFY(file != lost);
+        QVERIFY(verifyCertificateFile(*m_records, file)->isGood());
+    }
+    /// Given out by a window that speaks German; made again where English is spoken.
+    void aDuePaperHasTheLanguageThatItHad()
+    {
+        QByteArray lost, file;
+        {
+            const PaperLanguageHere german(paperLanguageOf("de"));
+            QVERIFY(!issueCertificate(
+                *m_records,
+                {"A-1001", Paper::A4, {}, [&lost](const CertificatePaper &made) -> Result<void> {
+                     lost = made.pdf;
+                     return failure(ErrorCode::DiskTrouble, "no space is left");
+                 }}));
+        }
+        const auto made = issueCertificate(
+            *m_records, {"A-1001", Paper::A4, {}, [&file](const CertificatePaper &again) {
+                             file = again.pdf;
+                             return Result<void>();
+                         }});
+        QVERIFY2(made, made ? "" : qPrintable(made.error().text()));
+        QVERIFY(!made->copy && !lost.isEmpty());
+        QCOMPARE(file, lost);
         QVERIFY(verifyCertificateFile(*m_records, file)->isGood());
     }
     void aStolenKeyIsRevoked()
