@@ -25,7 +25,7 @@ QString folded(const QString &text)
     for (const QChar c : apart)
         if (!c.isMark())
             plain += c;
-    return plain.toCaseFolded();
+    return plain.toCaseFolded().replace(u'ß', QStringLiteral("ss"));
 }
 
 QStringList wordsOf(const QString &text)
