@@ -6,9 +6,6 @@
 
 namespace loopwright {
 
-/// Lower case, without accents, white space made one blank.
-QString foldForSearch(const QString &text);
-
 /// Every number and name of an order, folded, one a line; a number also as its letters and digits
 /// alone.
 QString searchTextOf(const ServiceOrder &order);

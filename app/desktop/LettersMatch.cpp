@@ -1,5 +1,7 @@
 #include "app/desktop/LettersMatch.h"
 
+#include "core/base/Folding.h"
+
 #include <QRegularExpression>
 #include <QStringList>
 
@@ -17,16 +19,6 @@ enum Nearness
     StandInIt,
     InOrder
 };
-
-QString folded(const QString &text)
-{
-    QString plain;
-    const QString apart = text.normalized(QString::NormalizationForm_KD);
-    for (const QChar c : apart)
-        if (!c.isMark())
-            plain += c;
-    return plain.toCaseFolded().replace(u'ß', QStringLiteral("ss"));
-}
 
 QStringList wordsOf(const QString &text)
 {
@@ -64,7 +56,7 @@ std::optional<int> lettersBetween(const QString &name, const QString &letters)
 
 std::optional<int> lettersMatch(const QString &name, const QString &asked)
 {
-    const QString all = folded(name), sought = folded(asked).simplified();
+    const QString all = foldForSearch(name), sought = foldForSearch(asked);
     const QStringList words = wordsOf(all), parts = wordsOf(sought);
     if (parts.isEmpty()) // nothing, or signs alone
         return all.contains(sought) ? std::optional<int>(BeginsTheName) : std::nullopt;
