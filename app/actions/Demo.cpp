@@ -3,6 +3,7 @@
 #include "app/actions/Evidence.h"
 #include "app/actions/Import.h"
 #include "app/actions/LimitChanges.h"
+#include "db/SqliteCopy.h"
 
 #include <QDir>
 #include <QFile>
@@ -49,7 +50,7 @@ Result<void> fillDemo(Records &records, const Progress &progress)
 {
     LOOPWRIGHT_TRY(bringShippedLimits(records));
     records.setNow(demoNow());
-    records.actAs(QStringLiteral("hale"));
+    records.actAs(demoPerson());
     LOOPWRIGHT_TRY(takeDemoFile(records, QStringLiteral("offices.csv"), importOffices));
     LOOPWRIGHT_TRY(takeDemoFile(records, QStringLiteral("issuer.csv"), importIssuer));
     LOOPWRIGHT_TRY(takeDemoFile(records, QStringLiteral("installers.csv"), importInstallers));
@@ -66,13 +67,6 @@ Result<void> fillDemo(Records &records, const Progress &progress)
         LOOPWRIGHT_TRY(recordFile(records, bytes, names[i]));
     }
     return {};
-}
-
-/// A database, and what SQLite may have left beside it.
-void removeDatabase(const QString &path)
-{
-    for (const char *end : {"", "-wal", "-shm"})
-        QFile::remove(path + QLatin1StringView(end));
 }
 
 } // namespace
@@ -97,17 +91,15 @@ Result<void> makeDemo(const QString &path, const Progress &progress)
     if (QFileInfo::exists(path))
         return {};
     initDemoResource();
-    // Under another name until it is whole.
-    const QString making = path + ".making";
-    removeDatabase(making);
+    const QString making = beginUnfinished(path);
     Result<void> made = [&]() -> Result<void> {
         LOOPWRIGHT_ASSIGN(const auto records, Records::open(making));
         return fillDemo(*records, progress);
     }();
-    if (made && !QFile::rename(making, path))
-        made = failure(ErrorCode::DiskTrouble, QStringLiteral("cannot be made"), path);
+    if (made)
+        made = putInPlace(making, path, PutMode::KeepOther);
     if (!made)
-        removeDatabase(making);
+        removeDatabaseFiles(making);
     return made;
 }
 
