@@ -92,18 +92,15 @@ void showAbout(QWidget *window, const QString &databasePath)
     area->setWidgetResizable(true);
     area->setFocusPolicy(Qt::NoFocus);
     area->setWidget(makeSheet(databasePath));
-    auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
-    buttons->button(QDialogButtonBox::Close)
-        ->setText(aboutText(QT_TRANSLATE_NOOP("About", "Close")));
+    QDialogButtonBox *buttons = makeCloseButtons(dialog);
     QPushButton *qt = makeButton(aboutText(QT_TRANSLATE_NOOP("About", "About &Qt…")),
                                  QStringLiteral("about.qt"), [] { QApplication::aboutQt(); });
     qt->setAutoDefault(false);
     buttons->addButton(qt, QDialogButtonBox::HelpRole);
-    QObject::connect(buttons, &QDialogButtonBox::rejected, dialog, &QDialog::close);
     auto *layout = new QVBoxLayout(dialog);
     layout->addWidget(area, 1);
     layout->addWidget(buttons);
-    dialog->resize(QSize(em(40), em(34)).boundedTo(window->size() - QSize(em(1), em(3))));
+    dialog->resize(sizeWithin(*window, 40, 34));
     dialog->open();
     buttons->button(QDialogButtonBox::Close)->setFocus();
 }

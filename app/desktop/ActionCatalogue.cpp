@@ -103,14 +103,12 @@ void addRow(std::vector<KeyGroup> &groups, const QString &where, const QAction &
     const KeyRow row{keysText(action), actionName(action.text())};
     if (row.keys.isEmpty() || row.does.isEmpty())
         return;
-    auto group = std::ranges::find(groups, where, &KeyGroup::where);
-    if (group == groups.end())
-        group = groups.insert(groups.end(), {where, {}});
-    const bool known = std::ranges::any_of(group->rows, [&row](const KeyRow &each) {
+    KeyGroup &group = groupOf(groups, where);
+    const bool known = std::ranges::any_of(group.rows, [&row](const KeyRow &each) {
         return each.keys == row.keys && each.does == row.does;
     });
     if (!known)
-        group->rows.push_back(row);
+        group.rows.push_back(row);
 }
 
 } // namespace
@@ -135,6 +133,12 @@ std::vector<CataloguedAction> actionsOf(const QMainWindow &window, const QWidget
         if (QMenu *menu = menuOf(each); menu && each->isVisible())
             collector.addMenu(menu, each->accessibleName());
     return std::move(collector.found);
+}
+
+KeyGroup &groupOf(std::vector<KeyGroup> &groups, const QString &where)
+{
+    const auto group = std::ranges::find(groups, where, &KeyGroup::where);
+    return group == groups.end() ? groups.emplace_back(KeyGroup{where, {}}) : *group;
 }
 
 std::vector<KeyGroup> keysOf(const QMainWindow &window, const QList<QWidget *> &screens)

@@ -39,6 +39,8 @@ struct KeyGroup
     std::vector<KeyRow> rows;
 };
 
+/// The one of that name; a new one at the end if there is none yet.
+KeyGroup &groupOf(std::vector<KeyGroup> &groups, const QString &where);
 /// The keys of all actions of the window by where they hold: everywhere, then `screens` in their
 /// order, then places that several of them have. What is not shown now has its keys too.
 std::vector<KeyGroup> keysOf(const QMainWindow &window, const QList<QWidget *> &screens);

@@ -78,7 +78,7 @@ ActionPalette::ActionPalette(std::vector<CataloguedAction> actions, QWidget *win
 void ActionPalette::place()
 {
     const QWidget *window = parentWidget();
-    resize(QSize(em(46), em(27)).boundedTo(window->size() - QSize(em(1), em(3))));
+    resize(sizeWithin(*window, 46, 27));
     move(window->mapToGlobal(QPoint((window->width() - width()) / 2, em(2))));
 }
 

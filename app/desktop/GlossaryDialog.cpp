@@ -2,13 +2,13 @@
 
 #include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
+#include "app/desktop/widgets/PageElements.h"
 #include "core/base/Glossary.h"
 
 #include <QCoreApplication>
 #include <QDialog>
 #include <QDialogButtonBox>
 #include <QLineEdit>
-#include <QPushButton>
 #include <QTextBrowser>
 #include <QVBoxLayout>
 
@@ -82,10 +82,7 @@ void showGlossary(QWidget *parent)
     };
     show({});
     QObject::connect(find, &QLineEdit::textChanged, page, show);
-    auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
-    buttons->button(QDialogButtonBox::Close)
-        ->setText(QCoreApplication::translate("Glossary", "Close"));
-    QObject::connect(buttons, &QDialogButtonBox::rejected, dialog, &QDialog::close);
+    QDialogButtonBox *buttons = makeCloseButtons(dialog);
     auto *layout = new QVBoxLayout(dialog);
     layout->addWidget(find);
     layout->addWidget(page, 1);

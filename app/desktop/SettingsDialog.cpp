@@ -33,16 +33,14 @@ SettingsDialog::SettingsDialog(const std::vector<SettingsRow> &rows, const QStri
     area->setFocusPolicy(Qt::NoFocus);
     area->setWidgetResizable(true);
     area->setWidget(sheet);
-    auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
-    buttons->button(QDialogButtonBox::Close)->setText(tr("Close"));
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::close);
+    QDialogButtonBox *buttons = makeCloseButtons(this);
     auto *column = new QVBoxLayout(this);
     column->addWidget(area, 1);
     column->addWidget(buttons);
     whenThemed(this, [this, grid, window] {
         grid->setHorizontalSpacing(em(1.2));
         grid->setVerticalSpacing(em(0.3));
-        resize(QSize(em(40), em(36)).boundedTo(window->size() - QSize(em(1), em(3))));
+        resize(sizeWithin(*window, 40, 36));
     });
 }
 

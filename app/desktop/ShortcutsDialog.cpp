@@ -51,12 +51,8 @@ QString keyText(const char *text)
 std::vector<KeyGroup> allKeys(const QMainWindow &window, const QList<QWidget *> &screens)
 {
     std::vector<KeyGroup> groups = keysOf(window, screens);
-    for (const OwnKey &own : ownKeys) {
-        auto group = std::ranges::find(groups, keyText(own.where), &KeyGroup::where);
-        if (group == groups.end())
-            group = groups.insert(groups.end(), {keyText(own.where), {}});
-        group->rows.push_back({keyText(own.keys), keyText(own.does)});
-    }
+    for (const OwnKey &own : ownKeys)
+        groupOf(groups, keyText(own.where)).rows.push_back({keyText(own.keys), keyText(own.does)});
     return groups;
 }
 
@@ -101,13 +97,11 @@ void showKeys(QMainWindow *window, const QList<QWidget *> &screens)
     area->setWidgetResizable(true);
     area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     area->setWidget(makeSheet(allKeys(*window, screens)));
-    auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
-    buttons->button(QDialogButtonBox::Close)->setText(keyText(QT_TRANSLATE_NOOP("Keys", "Close")));
-    QObject::connect(buttons, &QDialogButtonBox::rejected, dialog, &QDialog::close);
+    QDialogButtonBox *buttons = makeCloseButtons(dialog);
     auto *layout = new QVBoxLayout(dialog);
     layout->addWidget(area, 1);
     layout->addWidget(buttons);
-    dialog->resize(QSize(em(50), em(40)).boundedTo(window->size() - QSize(em(1), em(3))));
+    dialog->resize(sizeWithin(*window, 50, 40));
     area->setFocus(); // the arrows scroll it
     dialog->open();
 }

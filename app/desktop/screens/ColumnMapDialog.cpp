@@ -279,7 +279,7 @@ QStringList ColumnMapDialog::wordsLeft() const
 
 QString ColumnMapDialog::trouble() const
 {
-    const CsvLayout layout = m_kind.layout();
+    const CsvLayout layout = m_kind.form().layout();
     const auto header = map().header(m_head.header, m_head.fileName);
     if (!header)
         return header.error().message + '.';
@@ -316,7 +316,7 @@ void ColumnMapDialog::loadFrom(const QString &path)
     const auto load = [&]() -> Result<ColumnMap> {
         LOOPWRIGHT_ASSIGN(const auto bytes, readFile(path));
         LOOPWRIGHT_ASSIGN(auto map, ColumnMap::read(bytes, QFileInfo(path).fileName()));
-        LOOPWRIGHT_TRY(map.check(m_kind.layout()));
+        LOOPWRIGHT_TRY(map.check(m_kind.form().layout()));
         LOOPWRIGHT_TRY(map.header(m_head.header, m_head.fileName));
         return map;
     };

@@ -36,12 +36,10 @@ ColumnsDialog::ColumnsDialog(const FileForm &form, QWidget *parent)
     auto *table = new Table(QStringLiteral("columns.table"), windowTitle());
     table->setModel(model);
     table->setColumnEms({15, 9, 44});
-    auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
-    buttons->button(QDialogButtonBox::Close)->setText(tr("Close"));
+    QDialogButtonBox *buttons = makeCloseButtons(this);
     buttons->addButton(makeButton(tr("Save a sample…"), QStringLiteral("columns.sample"),
                                   [this] { askWhereToSave(); }),
                        QDialogButtonBox::ActionRole);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto *layout = new QVBoxLayout(this);
     layout->addWidget(makeMuted(tr("CSV in UTF-8 with a header; columns in any order. A header "
                                    "that is not ours can be read too: the import asks what its "
@@ -63,6 +61,14 @@ void ColumnsDialog::saveSample(const QString &path)
 {
     const auto saved = writeOut(path, FileKind::Csv, sampleOf(m_form));
     emit said(saved ? tr("The sample is in %1.").arg(path) : saved.error().text());
+}
+
+ColumnsDialog *showColumnsOf(const QString &form, QWidget *parent)
+{
+    auto *dialog = new ColumnsDialog(*findFileForm(form), parent);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+    return dialog;
 }
 
 } // namespace loopwright

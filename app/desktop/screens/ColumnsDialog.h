@@ -25,4 +25,7 @@ private:
     const FileForm &m_form;
 };
 
+/// Opened; gone when it is closed. `form`: one of fileFormKeys().
+ColumnsDialog *showColumnsOf(const QString &form, QWidget *parent);
+
 } // namespace loopwright

@@ -1,7 +1,6 @@
 #include "app/desktop/screens/FirstRun.h"
 
 #include "app/actions/Demo.h"
-#include "app/actions/FileForms.h"
 #include "app/actions/Import.h"
 #include "app/actions/Register.h"
 #include "app/desktop/DesktopContext.h"
@@ -166,10 +165,8 @@ void FirstRun::makeOffice(AskDialog &dialog, const QJsonObject &values)
 
 void FirstRun::showColumns()
 {
-    auto *dialog = new ColumnsDialog(*findFileForm(QStringLiteral("orders")), m_owner);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    connect(dialog, &ColumnsDialog::said, this, &FirstRun::said);
-    dialog->open();
+    connect(showColumnsOf(QStringLiteral("orders"), m_owner), &ColumnsDialog::said, this,
+            &FirstRun::said);
 }
 
 } // namespace loopwright

@@ -1,6 +1,5 @@
 #include "app/desktop/screens/ImportKinds.h"
 
-#include "app/actions/FileForms.h"
 #include "core/base/Json.h"
 
 #include <QFile>
@@ -14,16 +13,11 @@ constexpr qint64 headBytes = 1'000'000;
 constexpr std::size_t headRows = 5000;
 
 constexpr ImportKind kinds[] = {
-    {"orders", QT_TRANSLATE_NOOP("ImportScreen", "Orders"), "order_number", &importOrders,
-     &ordersLayout},
-    {"offices", QT_TRANSLATE_NOOP("ImportScreen", "Serving offices"), "test_lines", &importOffices,
-     &officesLayout},
-    {"issuer", QT_TRANSLATE_NOOP("ImportScreen", "Issuer of the certificates"), "trouble_hours",
-     &importIssuer, &issuerLayout},
-    {"installers", QT_TRANSLATE_NOOP("ImportScreen", "Installers and other people"), "installer",
-     &importInstallers, &installersLayout},
-    {"instruments", QT_TRANSLATE_NOOP("ImportScreen", "Instruments"), "calibrated_on",
-     &importInstruments, &instrumentsLayout},
+    {"orders", "order_number", &importOrders},
+    {"offices", "test_lines", &importOffices},
+    {"issuer", "trouble_hours", &importIssuer},
+    {"installers", "installer", &importInstallers},
+    {"instruments", "calibrated_on", &importInstruments},
 };
 
 QString plainName(const QString &name)
@@ -33,6 +27,11 @@ QString plainName(const QString &name)
 
 } // namespace
 
+const FileForm &ImportKind::form() const
+{
+    return *findFileForm(QString::fromLatin1(key));
+}
+
 std::span<const ImportKind> importKinds()
 {
     return kinds;
@@ -40,7 +39,7 @@ std::span<const ImportKind> importKinds()
 
 QStringList ourColumns(const ImportKind &kind)
 {
-    const CsvLayout layout = kind.layout();
+    const CsvLayout layout = kind.form().layout();
     QStringList columns = layout.required;
     for (const QString &name : layout.optional) {
         if (!name.contains('#')) {
@@ -68,7 +67,7 @@ QString ImportHead::digest() const
 
 bool ImportHead::isOurs(const ImportKind &kind) const
 {
-    return checkCsvHeader(header, fileName, kind.layout()).has_value();
+    return checkCsvHeader(header, fileName, kind.form().layout()).has_value();
 }
 
 QStringList ImportHead::valuesOf(qsizetype column) const

@@ -2,6 +2,7 @@
 // What a file to import can hold: how it is known, what takes it in, which columns and words are
 // ours; and what its beginning shows.
 
+#include "app/actions/FileForms.h"
 #include "app/actions/Import.h"
 
 #include <span>
@@ -12,11 +13,12 @@ using ImportAction = Result<ImportReport> (*)(Records &, const QByteArray &, con
 
 struct ImportKind
 {
-    const char *key;
-    const char *name;   ///< of the context "ImportScreen"
+    const char *key;    ///< of its FileForm
     const char *column; ///< the column by which it is known
     ImportAction run;
-    CsvLayout (*layout)();
+
+    /// Its name and its columns.
+    const FileForm &form() const;
 };
 std::span<const ImportKind> importKinds();
 

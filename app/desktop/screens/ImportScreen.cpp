@@ -1,6 +1,5 @@
 #include "app/desktop/screens/ImportScreen.h"
 
-#include "app/actions/FileForms.h"
 #include "app/actions/InFile.h"
 #include "app/actions/OutFile.h"
 #include "app/desktop/Files.h"
@@ -92,7 +91,7 @@ QWidget *ImportScreen::makeKind()
     m_kind = new QComboBox;
     m_kind->setObjectName(QStringLiteral("import.kind"));
     for (const ImportKind &kind : importKinds())
-        m_kind->addItem(tr(kind.name), QString::fromLatin1(kind.key));
+        m_kind->addItem(localized(Text(kind.form().name)), QString::fromLatin1(kind.key));
     connect(m_kind, &QComboBox::currentIndexChanged, this, &ImportScreen::lookAtColumns);
     auto *kind = new FieldMark(tr("It holds"), m_kind);
     kind->setTight(true);
@@ -269,10 +268,8 @@ void ImportScreen::askColumns(bool thenStart)
 
 void ImportScreen::showColumns()
 {
-    auto *dialog = new ColumnsDialog(*findFileForm(QString::fromLatin1(kind().key)), this);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    connect(dialog, &ColumnsDialog::said, this, &ImportScreen::said);
-    dialog->open();
+    connect(showColumnsOf(QString::fromLatin1(kind().key), this), &ColumnsDialog::said, this,
+            &ImportScreen::said);
 }
 
 void ImportScreen::keepMap(const ColumnMap &map)

@@ -4,6 +4,9 @@
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/FlowLayout.h"
 
+#include <QCoreApplication>
+#include <QDialog>
+#include <QDialogButtonBox>
 #include <QHBoxLayout>
 #include <QProgressBar>
 #include <QTextDocument>
@@ -79,6 +82,20 @@ QWidget *makeButtonRow(std::initializer_list<QPushButton *> buttons)
         row->addWidget(button);
     whenThemed(holder, [row] { row->setSpacing(em(0.5)); });
     return holder;
+}
+
+QDialogButtonBox *makeCloseButtons(QDialog *dialog)
+{
+    auto *buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    buttons->button(QDialogButtonBox::Close)
+        ->setText(QCoreApplication::translate("PageElements", "Close"));
+    QObject::connect(buttons, &QDialogButtonBox::rejected, dialog, &QDialog::reject);
+    return buttons;
+}
+
+QSize sizeWithin(const QWidget &window, double wideEm, double highEm)
+{
+    return QSize(em(wideEm), em(highEm)).boundedTo(window.size() - QSize(em(1), em(3)));
 }
 
 QFrame *makeCard()

@@ -9,6 +9,8 @@
 #include <functional>
 #include <initializer_list>
 
+class QDialog;
+class QDialogButtonBox;
 class QProgressBar;
 
 namespace loopwright {
@@ -31,6 +33,10 @@ QPushButton *makeButton(const QString &text, const QString &objectName,
 QProgressBar *makeProgress(const QString &objectName, const QString &spoken, const Asker &asker);
 /// Buttons beside each other; on a further row where there is no more room.
 QWidget *makeButtonRow(std::initializer_list<QPushButton *> buttons);
+/// "Close", which it does.
+QDialogButtonBox *makeCloseButtons(QDialog *dialog);
+/// So many ems, but no more than leaves the title of the window to be seen.
+QSize sizeWithin(const QWidget &window, double wideEm, double highEm);
 /// A flat ground in the colour of fields, with a hairline around.
 QFrame *makeCard();
 /// Gives the frame an outline in looks in which it has the colour of the ground behind it.

@@ -1,8 +1,8 @@
 #include "app/desktop/widgets/SignList.h"
 
-#include "app/desktop/Keys.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/PageElements.h"
+#include "app/desktop/widgets/RowMenu.h"
 
 #include <QAction>
 #include <QClipboard>
@@ -179,12 +179,7 @@ SignList::SignList(const QString &objectName, const QString &spoken, QWidget *pa
         scheduleDelayedItemsLayout();
         updateGeometry();
     });
-    addKey(this,
-           {QStringLiteral("copy.key"),
-            tr("Copy the rows"),
-            {QKeySequence::Copy},
-            tr("In a table or list")},
-           [this] { copyRow(); });
+    addCopyKey(this, [this] { copyRow(); });
     hide();
 }
 
@@ -265,19 +260,15 @@ void SignList::copyRow() const
 
 void SignList::contextMenuEvent(QContextMenuEvent *event)
 {
-    const bool byMouse = event->reason() == QContextMenuEvent::Mouse;
-    const QPersistentModelIndex at = byMouse ? indexAt(event->pos()) : currentIndex();
+    const QModelIndex at = rowOfMenu(*this, *event);
     if (!at.isValid())
         return;
     setCurrentIndex(at);
-    auto *menu = new QMenu(this);
-    menu->setObjectName(objectName() + ".menu");
-    menu->setAttribute(Qt::WA_DeleteOnClose);
+    QMenu *menu = makeRowMenu(this);
     QAction *copy = menu->addAction(tr("&Copy   Ctrl+C"));
     copy->setObjectName(QStringLiteral("copy.row"));
     connect(copy, &QAction::triggered, this, &SignList::copyRow);
-    menu->popup(byMouse ? event->globalPos()
-                        : viewport()->mapToGlobal(visualRect(at).bottomLeft()));
+    showRowMenu(menu, *this, *event, at);
 }
 
 void SignList::focusInEvent(QFocusEvent *event)

@@ -1,7 +1,7 @@
 #include "app/desktop/widgets/Table.h"
 
-#include "app/desktop/Keys.h"
 #include "app/desktop/Theme.h"
+#include "app/desktop/widgets/RowMenu.h"
 
 #include <QAction>
 #include <QClipboard>
@@ -43,12 +43,7 @@ Table::Table(const QString &objectName, const QString &spoken, QWidget *parent)
             [this](int column, int, int width) { keepWidth(column, width); });
     connect(horizontalHeader(), &QHeaderView::sectionMoved, this, &Table::columnsChanged);
     connect(this, &QTableView::doubleClicked, this, &Table::opened);
-    addKey(this,
-           {QStringLiteral("copy.key"),
-            tr("Copy the rows"),
-            {QKeySequence::Copy},
-            tr("In a table or list")},
-           [this] { copyRows(); });
+    addCopyKey(this, [this] { copyRows(); });
     whenThemed(this, [this] { fit(); });
 }
 
@@ -260,13 +255,10 @@ QModelIndex Table::menuIndex(QPoint at) const
 
 void Table::contextMenuEvent(QContextMenuEvent *event)
 {
-    const QPersistentModelIndex at =
-        event->reason() == QContextMenuEvent::Mouse ? indexAt(event->pos()) : currentIndex();
+    const QPersistentModelIndex at = rowOfMenu(*this, *event);
     if (!at.isValid())
         return;
-    auto *menu = new QMenu(this);
-    menu->setObjectName(objectName() + ".menu");
-    menu->setAttribute(Qt::WA_DeleteOnClose);
+    QMenu *menu = makeRowMenu(this);
     if (isSignalConnected(QMetaMethod::fromSignal(&Table::opened))) {
         QAction *open = menu->addAction(tr("&Open   Enter"));
         open->setObjectName(QStringLiteral("open"));
@@ -274,9 +266,7 @@ void Table::contextMenuEvent(QContextMenuEvent *event)
         menu->addSeparator();
     }
     addCopying(menu, [at] { return QModelIndex(at); });
-    const bool byMouse = event->reason() == QContextMenuEvent::Mouse;
-    menu->popup(byMouse ? event->globalPos()
-                        : viewport()->mapToGlobal(visualRect(at).bottomLeft()));
+    showRowMenu(menu, *this, *event, at);
 }
 
 } // namespace loopwright

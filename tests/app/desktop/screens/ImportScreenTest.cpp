@@ -101,7 +101,7 @@ private slots:
             auto *shown = m_screen->findChild<ColumnsDialog *>("columns");
             QVERIFY(shown && shown->isVisible());
             const auto *rows = shown->findChild<QTableView *>("columns.table")->model();
-            const CsvLayout layout = kind.layout();
+            const CsvLayout layout = kind.form().layout();
             QCOMPARE(rows->rowCount(), layout.required.size() + layout.optional.size());
             QCOMPARE(rows->index(0, 0).data().toString(), layout.required.first());
             QCOMPARE(rows->index(0, 1).data().toString(), "yes");
