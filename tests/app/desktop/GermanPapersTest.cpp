@@ -8,7 +8,7 @@
 #include "app/print/PaperLanguage.h"
 #include "app/print/WorkSheets.h"
 #include "tests/support/Handoffs.h"
-#include "tests/support/Papers.h"
+#include "tests/support/PaperSamples.h"
 
 #include <QRegularExpression>
 
@@ -111,42 +111,17 @@ CloseOutSlip closedOut()
     return *slip;
 }
 
-doc::Document settings()
-{
-    const ServiceOrder order = jobs::order(jobs::briFields());
-    CardContent card;
-    card.order = order.number;
-    card.customer = order.customer;
-    card.premises = order.premises;
-    card.circuit = order.circuit;
-    card.office = "North Hill";
-    card.service = inOneLine(serviceLines(order));
-    card.variantName = findVariant(u"ni2")->name;
-    card.settings = terminalSettings(order);
-    card.terminals = terminalLines(order);
-    card.made = firstIssue.issuedAt;
-    return settingsCard(card);
-}
-
 doc::Document jobsOfADay()
 {
-    DayJob job;
-    job.appointment = "09:00-11:00";
-    job.order = "A-1";
+    DayJob job = papers::dayJob(1);
     job.circuit = "C-77";
-    job.customer = "Bright Bakery";
-    job.premises = "12 Mill Lane";
-    job.pair = "17-204";
-    job.crew = "two people, bucket truck";
-    job.accessNotes = "Ring at the back door.";
-    job.numbers = {"1: 217-555-0143, SPID 21755501430101, TEI automatic"};
     job.service = "voice, data at 64 kbit/s";
     job.hazards = {"HAZARD open on this pair: 72 V AC, tip to ground; see its handoff first."};
     job.due = QDate(2026, 3, 1);
     job.next = "Make the safety card before the pair is touched.";
     DayJob paper = job;
     paper.needsVisit = false;
-    return dayList("Pat Example", QDate(2026, 3, 4), {job, paper});
+    return dayList("Pat Example", papers::today, {job, paper});
 }
 
 } // namespace
@@ -164,9 +139,9 @@ private slots:
         QTest::newRow("certificate, ISDN") << certificate(certificates::bri());
         QTest::newRow("certificate, analog") << certificate(certificates::analog());
         QTest::newRow("certificate with an exception") << certificate(excepted());
-        QTest::newRow("settings") << settings();
+        QTest::newRow("settings") << settingsCard(papers::card());
         QTest::newRow("day list") << jobsOfADay();
-        QTest::newRow("day without a job") << dayList({}, QDate(2026, 3, 4), {});
+        QTest::newRow("day without a job") << dayList({}, papers::today, {});
         QTest::newRow("left behind") << leaveBehindDocument(
             leftBehind(certificates::sources(jobs::briFields(), jobs::briFacts().first(3))));
         QTest::newRow("left behind at a hazard") << leaveBehindDocument(leftBehind(hazardous()));
@@ -190,50 +165,12 @@ private slots:
         auto bracketed = std::make_unique<Bracketed>();
         QVERIFY(bracketed->load("de", ":/language"));
         speakBy(std::move(bracketed));
-        QList<QJsonObject> facts = jobs::briFacts();
-        facts[8] = jobs::fact(9, "layer", 20,
-                              {{"layer", 3},
-                               {"terminal", 2},
-                               {"outcome", "down"},
-                               {"cause", 100},
-                               {"cause_location", "public_local"}});
-        facts << jobs::safety(50, 300, 214)
-              << jobs::fact(
-                     40, "referred", 360,
-                     {{"to", "switch desk"}, {"reference", "S-9"}, {"waiting_on", "office"}});
-        CoverContent cover;
-        cover.customer = "Bright Bakery";
-        cover.premises = "12 Mill Lane";
-        cover.visits = {"4 March 2026, 08:02 to 09:40 (UTC-06:00), Kim Carver: worked"};
-        cover.made = firstIssue.issuedAt;
-        cover.lines = {{"A-1",
-                        "C-77",
-                        "ISDN basic-rate line",
-                        "217-555-0143",
-                        OrderOutcome::Accepted,
-                        "26-K7M4QP-00041-20",
-                        "0d0b 0000 c000",
-                        "4 March 2026",
-                        3,
-                        false,
-                        {},
-                        {}},
-                       {"A-2",
-                        "C-78",
-                        "analog line",
-                        "217-555-0144",
-                        OrderOutcome::Incomplete,
-                        {},
-                        {},
-                        {},
-                        0,
-                        false,
-                        "Safety",
-                        "No safety card was made for this pair."}};
+        const QList<QJsonObject> facts = papers::factsOfATerminalThatIsDown()
+                                         << jobs::safety(50, 300, 214);
         const Sheet sheets[] = {
             handoffPage(jobs::handoffOf(jobs::briFields(), facts, certificates::issuer()),
                         Paper::A4),
-            coverSheet(cover, Paper::A4)};
+            coverSheet(papers::cover(), Paper::A4)};
         static const QRegularExpression word("[A-Za-z]{3,}[^⟦]*");
         for (const Sheet &sheet : sheets) {
             const auto match = word.match(withoutNames(outsideOfBrackets(sheet.texts.join(u' '))));

@@ -2,40 +2,13 @@
 
 #include "app/print/CertificateDocument.h"
 #include "app/print/PdfFile.h"
-#include "tests/support/Papers.h"
+#include "tests/support/PaperSamples.h"
 
 using namespace loopwright;
 
 namespace {
 
-CoverContent cover()
-{
-    CoverContent content;
-    content.customer = "Bright Bakery";
-    content.premises = "12 Mill Lane";
-    content.visits = {"3 March 2026, 10:00 to 10:05 (UTC-06:00), Kim Carver: no access",
-                      "4 March 2026, 08:02 to 09:40 (UTC-06:00), Kim Carver: worked"};
-    content.made = *Moment::parse(u"2026-03-04T09:45:00-06:00");
-    CoverLine accepted;
-    accepted.order = "A-1001";
-    accepted.circuit = "C-77";
-    accepted.kind = "ISDN basic-rate line";
-    accepted.numbers = "217-555-0143, 217-555-0144";
-    accepted.outcome = OrderOutcome::Accepted;
-    accepted.certificate = "26-K7M4QP-00001-43";
-    accepted.code = "4f2a";
-    accepted.tested = "4 March 2026";
-    accepted.pages = 2;
-    CoverLine open;
-    open.order = "A-3001";
-    open.circuit = "C-91";
-    open.kind = "Analog line";
-    open.numbers = "217-555-0151";
-    open.stage = "Safety";
-    open.reason = "Safety card: No safety card was made for this pair.";
-    content.lines = {accepted, open};
-    return content;
-}
+using papers::cover;
 
 QString textOf(const CoverContent &content, Paper paper)
 {

@@ -1,7 +1,7 @@
 #include "app/print/HandoffDocument.h"
 
 #include "tests/support/Handoffs.h"
-#include "tests/support/Papers.h"
+#include "tests/support/PaperSamples.h"
 
 using namespace loopwright;
 
@@ -21,16 +21,7 @@ class HandoffDocumentTest : public QObject
 private slots:
     void isReadFromTheTop()
     {
-        QList<QJsonObject> facts = jobs::briFacts();
-        facts[8] = jobs::fact(9, "layer", 20,
-                              {{"layer", 3},
-                               {"terminal", 2},
-                               {"outcome", "down"},
-                               {"cause", 100},
-                               {"cause_location", "public_local"}});
-        facts << jobs::fact(
-            40, "referred", 60,
-            {{"to", "switch desk"}, {"reference", "S-9"}, {"waiting_on", "office"}});
+        const QList<QJsonObject> facts = papers::factsOfATerminalThatIsDown();
         const QString text =
             papers::textOf(handoffPage(handoffOf(jobs::briFields(), facts), Paper::A4));
         VERIFY_IN_ORDER(text, {"Handoff",

@@ -1,49 +1,12 @@
 #include "app/print/WorkSheets.h"
 
-#include "tests/support/Papers.h"
+#include "tests/support/PaperSamples.h"
 
 using namespace loopwright;
 
-namespace {
-
-const QDate today(2026, 3, 4);
-
-DayJob dayJob(int number)
-{
-    DayJob job;
-    job.appointment = "09:00-11:00";
-    job.order = QString("A-%1").arg(number);
-    job.customer = "Bright Bakery";
-    job.premises = QString("%1 Mill Lane").arg(number);
-    job.circuit = "C-77";
-    job.pair = "17-204";
-    job.crew = "two people, bucket truck";
-    job.accessNotes = "Ring at the back door.";
-    job.remarks = "Bring the long ladder.";
-    job.numbers = {"1: 217-555-0143, SPID 21755501430101, TEI automatic",
-                   "2: 217-555-0144, SPID 21755501440101, TEI automatic"};
-    job.due = today;
-    job.next = "Make the safety card.";
-    return job;
-}
-
-CardContent card()
-{
-    const ServiceOrder order = jobs::order(jobs::briFields());
-    CardContent card;
-    card.order = order.number;
-    card.customer = order.customer;
-    card.premises = order.premises;
-    card.circuit = order.circuit;
-    card.office = "North Hill";
-    card.variantName = findVariant(u"ni2")->name;
-    card.settings = terminalSettings(order);
-    card.terminals = terminalLines(order);
-    card.made = *Moment::parse(u"2026-03-04T09:45:00-06:00");
-    return card;
-}
-
-} // namespace
+using papers::card;
+using papers::dayJob;
+using papers::today;
 
 class WorkSheetsTest : public QObject
 {
