@@ -62,11 +62,11 @@ Result<std::optional<CertificatePaper>> paperMadeAgain(const CertificateContent 
                                                        const Signer &signer, const QString &sha256)
 {
     // In whichever language it was given out; that of the window first.
-    std::vector<PaperLanguage> languages{paperLanguage()};
-    for (const char *code : paperLanguageCodes())
-        if (languages.front().code != QLatin1StringView(code))
-            languages.push_back(paperLanguageOf(code));
-    for (const PaperLanguage &language : languages) {
+    std::vector<PaperLanguage> tried{paperLanguage()};
+    for (const Language &each : languages())
+        if (tried.front().code != QLatin1StringView(each.code))
+            tried.push_back(paperLanguageOf(QString::fromLatin1(each.code)));
+    for (const PaperLanguage &language : tried) {
         const PaperLanguageHere here(language);
         LOOPWRIGHT_ASSIGN(auto made, sealedPaper(content, mark, paper, signer));
         if (sha256Hex(made.pdf) == sha256)

@@ -1,37 +1,18 @@
 #include "app/desktop/Language.h"
 
-#include "app/print/PaperLanguage.h"
-#include "core/base/Phrasebook.h"
-
 #include <QCoreApplication>
 #include <QLibraryInfo>
 #include <QLocale>
-
-#include <algorithm>
-#include <limits>
 
 namespace loopwright {
 
 namespace {
 
-constexpr Language known[] = {{"en", "English"}, {"de", "Deutsch"}};
-/// The one context of the catalogues.
-constexpr const char *oneContext = "loopwright";
-
-class Catalogue : public QTranslator
-{
-public:
-    QString translate(const char *, const char *source, const char *comment, int n) const override
-    {
-        return QTranslator::translate(oneContext, source, comment, n);
-    }
-};
-
 struct Installed
 {
-    std::unique_ptr<QTranslator> own;
+    std::shared_ptr<QTranslator> own;
     std::unique_ptr<QTranslator> qt;
-    std::shared_ptr<const Phrasebook> phrases; ///< a paper that is being laid out may keep it
+    Text::Catalogue words; ///< of `own`
 };
 Installed &installed()
 {
@@ -39,33 +20,7 @@ Installed &installed()
     return now;
 }
 
-/// Null where there is no catalogue, or it has not this text.
-QString found(const QByteArray &source, int count = -1)
-{
-    const QTranslator *own = installed().own.get();
-    return own ? own->translate(oneContext, source.constData(), nullptr, count) : QString();
-}
-
-QString translated(const char *source, std::optional<qint64> count)
-{
-    constexpr qint64 most = std::numeric_limits<int>::max();
-    const QString said = found(source, count ? int(std::min(*count, most)) : -1);
-    return said.isNull() ? QString::fromUtf8(source) : said;
-}
-
 } // namespace
-
-std::span<const Language> languages()
-{
-    return known;
-}
-
-const Language *findLanguage(const QString &code)
-{
-    const auto found = std::ranges::find_if(
-        known, [&code](const Language &each) { return code == QLatin1StringView(each.code); });
-    return found == std::end(known) ? nullptr : found;
-}
 
 QString languageOfSystem()
 {
@@ -75,23 +30,20 @@ QString languageOfSystem()
         if (findLanguage(code))
             return code;
     }
-    return QString::fromLatin1(known[0].code);
+    return QString::fromLatin1(languages().front().code);
 }
 
-void speakBy(std::unique_ptr<QTranslator> catalogue)
+void speakBy(std::shared_ptr<QTranslator> catalogue)
 {
-    installed() = {}; // a translator that goes takes itself away
-    setPaperLanguage({});
-    installed().own = std::move(catalogue);
-    if (!installed().own)
+    if (installed().own) // which a paper that is being laid out may keep
+        QCoreApplication::removeTranslator(installed().own.get());
+    installed() = {};
+    setPaperLanguage(paperLanguageBy(catalogue));
+    if (!catalogue)
         return;
-    QCoreApplication::installTranslator(installed().own.get());
-    auto phrases = std::make_shared<const Phrasebook>(catalogueSources(), translated);
-    installed().phrases = phrases;
-    setPaperLanguage(
-        {installed().own->language(), [phrases](const QString &english, const QStringList &typed) {
-             return phrases->say(english, typed);
-         }});
+    QCoreApplication::installTranslator(catalogue.get());
+    installed().words = wordsOf(catalogue);
+    installed().own = std::move(catalogue);
 }
 
 void speak(const QString &code)
@@ -99,16 +51,13 @@ void speak(const QString &code)
     speakBy({});
     // Whoever reads the system's language keeps the manners of the country: Vienna, Bern.
     const QLocale system = QLocale::system(), wanted(code);
-    const bool english = code == QLatin1StringView(known[0].code);
+    const bool english = code == QLatin1StringView(languages().front().code);
     const bool keep = system.language() == wanted.language() ||
                       (english && system.language() == QLocale::Language::C);
     QLocale::setDefault(keep ? system : wanted);
     if (english)
         return;
-    readyCatalogues();
-    auto own = std::make_unique<Catalogue>();
-    if (own->load(code, QStringLiteral(":/language")))
-        speakBy(std::move(own));
+    speakBy(catalogueOf(code));
     // Asked first, for its own dialogs have words that ours have too.
     auto qt = std::make_unique<QTranslator>();
     if (qt->load("qtbase_" + code, QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {
@@ -119,24 +68,17 @@ void speak(const QString &code)
 
 QString localized(const Text &text)
 {
-    if (!installed().own)
-        return text.english();
-    return text.in(translated);
+    return text.in(installed().words);
 }
 
 QString localizedWord(const QString &code)
 {
-    const QString word = QString(code).replace(u'_', u' ');
-    if (!installed().own || word.isEmpty())
-        return word;
-    if (const QString said = found(word.toUtf8()); !said.isNull())
-        return said;
-    return installed().phrases->say(word);
+    return onPaper(QString(code).replace(u'_', u' '));
 }
 
 QString localizedSentence(const QString &english)
 {
-    return installed().phrases ? installed().phrases->say(english) : english;
+    return onPaper(english);
 }
 
 } // namespace loopwright

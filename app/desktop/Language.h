@@ -5,32 +5,18 @@
 // Papers are put together in English, and said again when they are laid out (PaperLanguage.h); so
 // is a stored sentence that is shown. Messages of the actions and the command line stay English.
 
-#include "core/base/Text.h"
-
-#include <QTranslator>
-
-#include <memory>
-#include <span>
+#include "app/print/PaperLanguage.h"
 
 namespace loopwright {
 
-struct Language
-{
-    const char *code; ///< ISO 639-1
-    const char *ownName;
-};
-/// Those that the window speaks, English first.
-std::span<const Language> languages();
-/// Null where the window does not speak it.
-const Language *findLanguage(const QString &code);
-/// The first of them that the person's system asks for; English if none is.
+/// The first of languages() that the person's system asks for; English if none is.
 QString languageOfSystem();
 
 /// From now on, in what is made after: texts, dates and numbers, and the dialogs of Qt where its
 /// own catalogue is installed. A code of languages().
 void speak(const QString &code);
 /// By any catalogue of the one context; none is English.
-void speakBy(std::unique_ptr<QTranslator> catalogue);
+void speakBy(std::shared_ptr<QTranslator> catalogue);
 
 /// A sentence of core, in the language of the window.
 QString localized(const Text &text);

@@ -366,9 +366,8 @@ Result<CertificatePaper> certificatePaper(const CertificateContent &content, con
 {
     PdfInfo info{"Certificate " + content.number,
                  QString("Circuit %1, order %2").arg(content.circuit, content.order),
-                 mark.issuedAt,
-                 paperLanguage().code,
-                 {{"record.json", content.record(), "application/json"}}};
+                 mark.issuedAt};
+    info.attachments = {{"record.json", content.record(), "application/json"}};
     info.author = content.issuer.name;
     if (mark.proof) {
         LOOPWRIGHT_TRY(qrCode(QString::fromUtf8(mark.proof->claims.text())));

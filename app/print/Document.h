@@ -171,7 +171,7 @@ Blocks paragraphs(const QStringList &texts, Tone role = Tone::Body);
 /// Every text of the document, to be read or changed.
 void eachText(Document &document, const std::function<void(QString &)> &visit);
 
-/// In the language of papers (PaperLanguage.h).
-Sheet layOut(const Document &english, Paper paper);
+/// Of a document in English, in the language of papers (PaperLanguage.h).
+Sheet layOut(Document document, Paper paper);
 
 } // namespace loopwright::doc

@@ -113,7 +113,8 @@ private:
     void mark(double x, double size, const std::optional<StationState> &state);
     std::vector<Cell> cellsOf(const Table &table, const std::vector<Words> &words) const;
     void drawHead(const Table &table);
-    Table withRoomForWords(Table table) const;
+    std::vector<double> sharesWithRoom(const Table &table) const;
+    void drawTable(const Table &part);
     double heightOf(const Table &table, const TableRow &row) const;
     /// Of the row and all that stay on its page.
     double heightOfGroup(const Table &table, std::size_t first) const;
@@ -185,38 +186,56 @@ double Layout::heightOfGroup(const Table &table, std::size_t first) const
 }
 
 /// A column that is too narrow for one of its words takes what it lacks from the widest.
-Table Layout::withRoomForWords(Table table) const
+std::vector<double> Layout::sharesWithRoom(const Table &table) const
 {
     const double whole = m_sheet.width() - table.markWidth;
-    std::vector<double> least(table.shares.size());
+    std::vector<double> shares = table.shares;
+    std::vector<double> least(shares.size());
     const auto note = [&](const std::vector<Words> &words) {
         std::size_t column = 0;
         for (const Words &each : words) {
-            if (each.span == 1 && column < least.size())
+            const TextStyle style = styleOf(each.role);
+            // No letter is wider than one and a quarter of its height: most words need no
+            // measuring.
+            const auto letters =
+                qsizetype(shares[column] * whole - columnGap) * 4 / (5 * style.size);
+            if (each.span == 1 && each.text.size() > letters)
                 for (const QString &word : each.text.split(u' '))
-                    least[column] =
-                        std::max(least[column], SheetBuilder::textWidth(word, styleOf(each.role)));
+                    if (word.size() > letters)
+                        least[column] =
+                            std::max(least[column], SheetBuilder::textWidth(word, style));
             column += std::size_t(each.span);
+            if (column >= shares.size())
+                break;
         }
     };
     note(table.head);
     for (const TableRow &row : table.rows)
         note(row.cells);
     for (std::size_t i = 0; i < least.size(); ++i) {
-        const auto widest = std::ranges::max_element(table.shares);
+        const auto widest = std::ranges::max_element(shares);
         const double lacks =
-            std::min((least[i] + columnGap + 1) / whole - table.shares[i], *widest * 0.25);
-        if (lacks <= 0 || widest == table.shares.begin() + std::ptrdiff_t(i))
+            std::min((least[i] + columnGap + 1) / whole - shares[i], *widest * 0.25);
+        if (least[i] == 0 || lacks <= 0 || widest == shares.begin() + std::ptrdiff_t(i))
             continue;
         *widest -= lacks;
-        table.shares[i] += lacks;
+        shares[i] += lacks;
     }
-    return table;
+    return shares;
 }
 
-void Layout::operator()(const Table &given)
+void Layout::operator()(const Table &part)
 {
-    const Table part = withRoomForWords(given);
+    std::vector<double> shares = sharesWithRoom(part);
+    if (shares == part.shares)
+        return drawTable(part);
+    Table wider = part;
+    wider.shares = std::move(shares);
+    drawTable(wider);
+}
+
+void Layout::drawTable(const Table &part)
+{
     Blocks heading;
     if (!part.heading.isEmpty())
         heading = {Gap{mm(2.5)}, Paragraph{part.heading, Tone::Heading, mm(1)}};
@@ -433,10 +452,10 @@ std::vector<double> foldsOf(Paper paper)
 
 } // namespace
 
-Sheet layOut(const Document &english, Paper paper)
+Sheet layOut(Document document, Paper paper)
 {
-    Document document = english;
-    eachText(document, [&english](QString &text) { text = onPaper(text, english.typed); });
+    if (paperLanguage().say)
+        eachText(document, [&document](QString &text) { text = onPaper(text, document.typed); });
     SheetBuilder sheet(paper, document.title);
     if (!document.continued.isEmpty())
         sheet.setOnNewPage([continued = document.continued](SheetBuilder &next) {

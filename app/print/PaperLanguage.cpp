@@ -5,12 +5,10 @@
 #include <QFile>
 #include <QMap>
 #include <QMutex>
-#include <QTranslator>
 #include <QXmlStreamReader>
 
 #include <algorithm>
 #include <limits>
-#include <memory>
 
 // Outside of any namespace, as Qt wants it: the catalogues lie in a library.
 static void initLanguageResource()
@@ -22,9 +20,18 @@ namespace loopwright {
 
 namespace {
 
-constexpr const char *codes[] = {"en", "de"};
+constexpr Language known[] = {{"en", "English"}, {"de", "Deutsch"}};
 /// The one context of the catalogues.
 constexpr const char *oneContext = "loopwright";
+
+class Catalogue : public QTranslator
+{
+public:
+    QString translate(const char *, const char *source, const char *comment, int n) const override
+    {
+        return QTranslator::translate(oneContext, source, comment, n);
+    }
+};
 
 PaperLanguage &spoken()
 {
@@ -34,59 +41,70 @@ PaperLanguage &spoken()
 
 thread_local const PaperLanguage *spokenHere = nullptr;
 
-PaperLanguage made(const QString &code)
+/// The English sources; those of every catalogue are the same.
+QStringList sources()
 {
-    auto catalogue = std::make_shared<QTranslator>();
-    const QStringList sources = catalogueSources();
-    if (!catalogue->load(code, QStringLiteral(":/language")))
-        return {};
-    const auto phrases = std::make_shared<const Phrasebook>(
-        sources, [catalogue](const char *source, std::optional<qint64> count) {
-            constexpr qint64 most = std::numeric_limits<int>::max();
-            const QString said = catalogue->translate(oneContext, source, nullptr,
-                                                      count ? int(std::min(*count, most)) : -1);
-            return said.isNull() ? QString::fromUtf8(source) : said;
-        });
-    return {code, [phrases](const QString &english, const QStringList &typed) {
-                return phrases->say(english, typed);
-            }};
+    initLanguageResource();
+    QStringList all;
+    QFile file(QStringLiteral(":/language/%1.ts").arg(QLatin1StringView(known[1].code)));
+    if (file.open(QIODevice::ReadOnly))
+        for (QXmlStreamReader reader(&file); !reader.atEnd();)
+            if (reader.readNextStartElement() && reader.name() == u"source")
+                all << reader.readElementText();
+    return all;
 }
 
 } // namespace
 
-std::span<const char *const> paperLanguageCodes()
+std::span<const Language> languages()
 {
-    return codes;
+    return known;
+}
+
+const Language *findLanguage(const QString &code)
+{
+    const auto found = std::ranges::find_if(
+        known, [&code](const Language &each) { return code == QLatin1StringView(each.code); });
+    return found == std::end(known) ? nullptr : found;
+}
+
+std::shared_ptr<QTranslator> catalogueOf(const QString &code)
+{
+    initLanguageResource();
+    auto catalogue = std::make_shared<Catalogue>();
+    return catalogue->load(code, QStringLiteral(":/language")) ? catalogue : nullptr;
+}
+
+Text::Catalogue wordsOf(std::shared_ptr<const QTranslator> catalogue)
+{
+    return [catalogue = std::move(catalogue)](const char *source, std::optional<qint64> count) {
+        constexpr qint64 most = std::numeric_limits<int>::max();
+        const QString said = catalogue->translate(oneContext, source, nullptr,
+                                                  count ? int(std::min(*count, most)) : -1);
+        return said.isNull() ? QString::fromUtf8(source) : said;
+    };
+}
+
+PaperLanguage paperLanguageBy(const std::shared_ptr<const QTranslator> &catalogue)
+{
+    if (!catalogue)
+        return {};
+    const auto phrases = std::make_shared<const Phrasebook>(sources(), wordsOf(catalogue));
+    return {catalogue->language(), [phrases](const QString &english, const QStringList &typed) {
+                return phrases->say(english, typed);
+            }};
 }
 
 PaperLanguage paperLanguageOf(const QString &code)
 {
     static QMutex mutex;
-    static QMap<QString, PaperLanguage> known;
-    const auto isCode = [&code](const char *each) { return code == QLatin1StringView(each); };
-    if (isCode(codes[0]) || std::ranges::none_of(codes, isCode))
+    static QMap<QString, PaperLanguage> made;
+    if (!findLanguage(code))
         return {};
     const QMutexLocker lock(&mutex);
-    if (!known.contains(code))
-        known.insert(code, made(code));
-    return known[code];
-}
-
-void readyCatalogues()
-{
-    initLanguageResource();
-}
-
-QStringList catalogueSources()
-{
-    readyCatalogues();
-    QStringList sources; // those of every catalogue are the same
-    QFile file(QStringLiteral(":/language/%1.ts").arg(QLatin1StringView(codes[1])));
-    if (file.open(QIODevice::ReadOnly))
-        for (QXmlStreamReader reader(&file); !reader.atEnd();)
-            if (reader.readNextStartElement() && reader.name() == u"source")
-                sources << reader.readElementText();
-    return sources;
+    if (!made.contains(code))
+        made.insert(code, paperLanguageBy(catalogueOf(code)));
+    return made[code];
 }
 
 void setPaperLanguage(PaperLanguage language)

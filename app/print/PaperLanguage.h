@@ -1,14 +1,33 @@
 #pragma once
-// The language that papers are laid out in. A paper is put together in English, as its record is,
-// and said again when it is laid out; what a person typed stays as it is. The catalogues
-// (resources/language) lie here, so that a paper can be made again in the language that it had.
+// The language that papers are laid out in, and the catalogues (resources/language) of window and
+// papers. A paper is put together in English, as its record is, and said again when it is laid out;
+// what a person typed stays as it is. The catalogues lie here, so that a paper can be made again in
+// the language that it had.
+
+#include "core/base/Text.h"
 
 #include <QStringList>
+#include <QTranslator>
 
 #include <functional>
+#include <memory>
 #include <span>
 
 namespace loopwright {
+
+struct Language
+{
+    const char *code; ///< ISO 639-1
+    const char *ownName;
+};
+/// Those that the program speaks, English first.
+std::span<const Language> languages();
+/// Null where the program does not speak it.
+const Language *findLanguage(const QString &code);
+/// Of a language other than English; it has one context, whatever is asked for. Null without one.
+std::shared_ptr<QTranslator> catalogueOf(const QString &code);
+/// As it says a text; what it has not stays English. From any thread.
+Text::Catalogue wordsOf(std::shared_ptr<const QTranslator> catalogue);
 
 struct PaperLanguage
 {
@@ -16,15 +35,10 @@ struct PaperLanguage
     /// A text of a paper, and what was typed and is no text of the program; none: English.
     std::function<QString(const QString &english, const QStringList &typed)> say = {};
 };
-
-/// ISO 639-1, English first.
-std::span<const char *const> paperLanguageCodes();
-/// By its catalogue; English for any other code.
+/// By a catalogue; none is English.
+PaperLanguage paperLanguageBy(const std::shared_ptr<const QTranslator> &catalogue);
+/// Made once; English for a code that is none of languages().
 PaperLanguage paperLanguageOf(const QString &code);
-/// The catalogues lie in ":/language" from then on.
-void readyCatalogues();
-/// Their English sources.
-QStringList catalogueSources();
 
 /// Of every paper that is laid out from now on. Not while one is.
 void setPaperLanguage(PaperLanguage language);

@@ -55,6 +55,12 @@ QString capitalised(QString text)
     return text;
 }
 
+const QRegularExpression &aPlace()
+{
+    static const QRegularExpression place("%([1-9]|n)");
+    return place;
+}
+
 QString placeName(int place)
 {
     return place == 0 ? QString("n") : QString("p%1").arg(place);
@@ -65,9 +71,8 @@ QString placeName(int place)
 Phrasebook::Phrasebook(const QStringList &sources, Text::Catalogue catalogue)
     : m_catalogue(std::move(catalogue))
 {
-    static const QRegularExpression place("%([1-9]|n)");
     for (const QString &source : sources) {
-        if (source.contains(place))
+        if (source.contains(aPlace()))
             addPhrase(source);
         else
             m_words.insert(source, source.toUtf8());
@@ -78,7 +83,6 @@ Phrasebook::Phrasebook(const QStringList &sources, Text::Catalogue catalogue)
 
 void Phrasebook::addPhrase(const QString &source)
 {
-    static const QRegularExpression place("%([1-9]|n)");
     Phrase phrase{source.toUtf8(), {}, {}, 0, {}};
     QString form, literal;
     qsizetype from = 0;
@@ -89,7 +93,7 @@ void Phrasebook::addPhrase(const QString &source)
         if (part.size() > phrase.longest.size())
             phrase.longest = part;
     };
-    for (auto it = place.globalMatch(source); it.hasNext();) {
+    for (auto it = aPlace().globalMatch(source); it.hasNext();) {
         const auto match = it.next();
         addLiteral(match.capturedStart());
         const int number = match.captured(1) == u"n" ? 0 : match.captured(1).toInt();
