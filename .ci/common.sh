@@ -63,7 +63,7 @@ build() {
         cmake --build "$folder" -j "$(nproc)" "${targets[@]}" || fail "the build failed"
     else
         cmake --build "$folder" -j "$(nproc)" "${targets[@]}" >"$log" 2>&1 || {
-            grep -nE 'error|FAILED|undefined reference' "$log" | head -n 40 >&2
+            grep -nE 'error:|FAILED|undefined reference' "$log" | head -n 40 >&2
             fail "the build failed; the whole log is $log"
         }
     fi
