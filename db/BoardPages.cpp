@@ -29,6 +29,8 @@ BoardRow readBoardRow(const Statement &row)
     line.waitingOn = row.text("waiting_on");
     line.paper = row.boolean("paper");
     line.hazard = row.boolean("hazard");
+    line.out = awayFromText(row.text("away_at"));
+    line.conflicts = int(row.integer("conflicts"));
     line.installer = row.text("installer");
     line.installerName = row.text("installer_name");
     line.due = QDate::fromString(row.text("due_date"), Qt::ISODate);

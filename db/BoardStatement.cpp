@@ -18,7 +18,9 @@ constexpr BoardFacetRow facetTable[] = {
     {BoardFacet::WaitingOn, "board.waiting_on", "waiting_on", "board.from_waiting_on",
      "board.on_nobody"},
     {BoardFacet::Paper, "board.paper", nullptr, "board.from_paper"},
-    {BoardFacet::Hazard, "board.hazard", nullptr, "board.from_hazard", "board.no_hazard"}};
+    {BoardFacet::Hazard, "board.hazard", nullptr, "board.from_hazard", "board.no_hazard"},
+    {BoardFacet::Away, "board.away", nullptr, "board.from_away"},
+    {BoardFacet::Conflict, "board.conflict", nullptr, "board.from_conflict"}};
 
 constexpr BoardKeyParts byDue{"board.from_due", "board.by_due", "board.by_due_down",
                               "board.after_due", "board.after_due_down"};

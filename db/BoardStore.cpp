@@ -25,7 +25,9 @@ BoardCombination readCombination(const Statement &row)
                           {BoardFacet::Installer, row.text("installer")},
                           {BoardFacet::WaitingOn, row.text("waiting_on")},
                           {BoardFacet::Paper, flag(row.boolean("paper"))},
-                          {BoardFacet::Hazard, flag(row.boolean("hazard"))}};
+                          {BoardFacet::Hazard, flag(row.boolean("hazard"))},
+                          {BoardFacet::Away, flag(row.boolean("away"))},
+                          {BoardFacet::Conflict, flag(row.boolean("conflict"))}};
     combination.pending = open && !isAccepted(outcome);
     combination.past = row.boolean("past");
     combination.today = row.boolean("today");
@@ -138,6 +140,10 @@ QMap<QString, QString> BoardStore::columnsFor(const ServiceOrder &order, const O
             {"waiting_on", state.waitingOn},
             {"paper", flag(state.paper)},
             {"hazard", flag(state.hazard)},
+            {"away", flag(!state.out.empty())},
+            {"away_at", awayText(state.out)},
+            {"conflict", flag(state.conflicts > 0)},
+            {"conflicts", QString::number(state.conflicts)},
             {"due_date", order.dueDate.toString(Qt::ISODate)},
             {"promised_date", order.firstDueDate.isEmpty() ? order.dueDate.toString(Qt::ISODate)
                                                            : order.firstDueDate},

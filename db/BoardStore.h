@@ -28,6 +28,8 @@ struct OrderState
     int visits = 0;         ///< on which its evidence was made
     int facts = 0;
     int runs = 0;
+    std::vector<OutAt> out = {}; ///< the vans that have it
+    int conflicts = 0;           ///< between stations, that nobody has settled
 };
 
 /// So many orders agree in all that the board filters by.

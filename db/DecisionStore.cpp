@@ -47,12 +47,18 @@ Result<std::optional<QString>> DecisionStore::newestLimitSetOf(const QString &or
 Result<bool> DecisionStore::add(Transaction &transaction, const Decision &decision,
                                 const DecisionInput &input, const Moment &at)
 {
-    LOOPWRIGHT_ASSIGN(const auto subject,
-                      OrderStore(transaction.database()).subjectOf(decision.order));
-    const QByteArray inputBytes = canonicalJson(input.toJson());
-    const QByteArray result = canonicalJson(decision.toJson());
-    const Seal inputSeal{"decision_input", decision.id, sha256Hex(inputBytes)};
-    const Seal seal{"decision", decision.id, sha256Hex(result)};
+    return addStored(transaction,
+                     {decision.id, toText(decision.outcome), decision.limitSet, at,
+                      canonicalJson(input.toJson()), canonicalJson(decision.toJson())},
+                     decision.order);
+}
+
+Result<bool> DecisionStore::addStored(Transaction &transaction, const BundledDecision &decision,
+                                      const QString &order)
+{
+    LOOPWRIGHT_ASSIGN(const auto subject, OrderStore(transaction.database()).subjectOf(order));
+    const Seal inputSeal{"decision_input", decision.id, sha256Hex(decision.input)};
+    const Seal seal{"decision", decision.id, sha256Hex(decision.result)};
     LOOPWRIGHT_ASSIGN(const auto before, DecisionStore(transaction.database()).find(decision.id));
     if (before && (before->digest != seal.digest || before->inputDigest != inputSeal.digest))
         return failure(ErrorCode::BadInput, "is the id of another decision", decision.id);
@@ -60,13 +66,13 @@ Result<bool> DecisionStore::add(Transaction &transaction, const Decision &decisi
         return false;
     Statement add(transaction, "decision.add");
     add.bind("decision", decision.id)
-        .bind("order_number", decision.order)
+        .bind("order_number", order)
         .bind("outcome", decision.outcome)
         .bind("limit_set", decision.limitSet)
-        .bindMoment("at", at)
-        .bindBytes("input", inputBytes)
+        .bindMoment("at", decision.at)
+        .bindBytes("input", decision.input)
         .bind("input_digest", inputSeal.digest)
-        .bindBytes("result", result)
+        .bindBytes("result", decision.result)
         .bind("digest", seal.digest);
     LOOPWRIGHT_TRY(add.insert());
     transaction.seal(subject, inputSeal);

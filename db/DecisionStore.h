@@ -4,6 +4,7 @@
 
 #include "core/acceptance/Decision.h"
 #include "core/acceptance/DecisionInput.h"
+#include "core/history/Bundle.h"
 #include "db/Transaction.h"
 
 namespace loopwright {
@@ -37,6 +38,10 @@ public:
     /// there already. BadInput if the id is there with another.
     static Result<bool> add(Transaction &transaction, const Decision &decision,
                             const DecisionInput &input, const Moment &at);
+
+    /// One that another station made, as its bytes came.
+    static Result<bool> addStored(Transaction &transaction, const BundledDecision &decision,
+                                  const QString &order);
 
 private:
     const Database &m_database;

@@ -3,6 +3,7 @@
 #include "core/base/Json.h"
 #include "core/history/Event.h"
 #include "db/EventStore.h"
+#include "db/ForeignStore.h"
 #include "db/LogWalk.h"
 #include "db/MetaStore.h"
 #include "db/PageCheck.h"
@@ -59,6 +60,9 @@ public:
         for (const QByteArray &table : sealedTables())
             if (table != "meta" || walk.events() > 0) // the first event seals what it is made with
                 LOOPWRIGHT_TRY(told("database", compareRows(table)));
+        LOOPWRIGHT_TRY(told("stations", ForeignStore(m_database).check([this](const auto &fault) {
+            add(fault.subject, fault.event, fault.what);
+        })));
         for (const LogHead &head : m_heads)
             LOOPWRIGHT_TRY(told("log", compareHead(head)));
         LOOPWRIGHT_TRY(tellFirst(pages.take()));

@@ -61,7 +61,7 @@ Result<QHash<QString, Moment>> KeyStore::revoked() const
 Result<void> KeyStore::add(Transaction &transaction, const PublicKey &key, const Moment &at)
 {
     LOOPWRIGHT_ASSIGN(const auto before, KeyStore(transaction.database()).find(key.fingerprint()));
-    if (before)
+    if (before && before->endorsedBy == key.endorsedBy)
         return failure(ErrorCode::BadInput, "is known already", key.fingerprint());
     const QString digest = digestOf(key.toJson());
     Statement add(transaction, "key.add");

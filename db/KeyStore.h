@@ -31,7 +31,7 @@ public:
     /// By fingerprint, since when: of those that a renewal revoked.
     Result<QHash<QString, Moment>> revoked() const;
 
-    /// BadInput if it is known already.
+    /// BadInput if it is known already, with that endorsement.
     static Result<void> add(Transaction &transaction, const PublicKey &key, const Moment &at);
 
 private:

@@ -265,18 +265,31 @@ Result<QStringList> OrderStore::wrongRanks() const
                    : failure(numbers.error());
 }
 
-Result<void> OrderStore::put(Transaction &transaction, const ServiceOrder &order, bool held)
+Result<QString> OrderStore::circuitUuid(const QString &number) const
+{
+    Statement statement(m_database, "circuit.uuid_of_order");
+    statement.bind("order_number", number);
+    const auto found = firstRow(statement, [](const Statement &row) { return row.text("uuid"); });
+    if (!found)
+        return failure(found.error());
+    return found->value_or(QString());
+}
+
+Result<void> OrderStore::put(Transaction &transaction, const ServiceOrder &order, bool held,
+                             const TravelNames &names)
 {
     LOOPWRIGHT_ASSIGN(const auto before, OrderStore(transaction.database()).find(order.number));
     const StoredOrder stored = before.value_or(StoredOrder());
-    const auto newUuid = [] { return QUuid::createUuid().toString(QUuid::WithoutBraces); };
+    const auto uuid = [](const QString &given) {
+        return given.isEmpty() ? QUuid::createUuid().toString(QUuid::WithoutBraces) : given;
+    };
     Statement circuit(transaction, "circuit.add");
-    circuit.bind("uuid", newUuid()).bind("circuit_number", order.circuit);
+    circuit.bind("uuid", uuid(names.circuit)).bind("circuit_number", order.circuit);
     LOOPWRIGHT_TRY(circuit.run());
     const QByteArray content = canonicalJson(order.toJson());
     const QString digest = digestOf(content, held, stored.status);
     Statement put(transaction, "order.put");
-    put.bind("uuid", before ? stored.uuid : newUuid())
+    put.bind("uuid", before ? stored.uuid : uuid(names.order))
         .bind("order_number", order.number)
         .bind("circuit_number", order.circuit)
         .bind("office", order.office)

@@ -14,6 +14,12 @@ struct StoredOrder
     QString uuid;      ///< the name under which it travels
 };
 
+/// The names under which an order and its circuit travel; drawn where they are empty.
+struct TravelNames
+{
+    QString order, circuit;
+};
+
 /// By name, e.g. "pair_key" or "dn_key of terminal 2".
 using OrderColumns = QMap<QString, QString>;
 
@@ -58,12 +64,15 @@ public:
     static OrderColumns columnsFor(const ServiceOrder &order);
     /// Completed orders that were completed before one of a lower rank.
     Result<QStringList> wrongRanks() const;
+    /// The name under which its circuit travels.
+    Result<QString> circuitUuid(const QString &number) const;
     /// The subject of the history that an order belongs to; NotFound if there is no such order.
     Result<QString> subjectOf(const QString &number) const;
 
     /// Adds the order as open, or changes the one of this number, whose status stays. Its circuit
-    /// is made if there is none yet; its office must be there.
-    static Result<void> put(Transaction &transaction, const ServiceOrder &order, bool held);
+    /// is made if there is none yet; its office must be there. What is there keeps its names.
+    static Result<void> put(Transaction &transaction, const ServiceOrder &order, bool held,
+                            const TravelNames &names = {});
     /// NotFound if there is no such order. A completed or cancelled order is not held.
     static Result<void> setStatus(Transaction &transaction, const QString &number,
                                   OrderStatus status);

@@ -34,6 +34,8 @@ public:
     /// Puts the event at the end of its chain already, for work of many steps that would otherwise
     /// keep all of them until the end. It counts when the transaction is committed, not before.
     Result<void> record(const Event &event);
+    /// Whether some were recorded already, so that there is something to commit.
+    bool hasEvents() const { return m_hasEvents; }
     /// Commits a change of drafts, which have no history. Refused if anything else was changed.
     Result<void> commitDraft();
 

@@ -10,9 +10,11 @@
 #include "db/AssignmentStore.h"
 #include "db/BoardStore.h"
 #include "db/CertificateStore.h"
+#include "db/ConflictStore.h"
 #include "db/FactStore.h"
 #include "db/HazardStore.h"
 #include "db/MetaStore.h"
+#include "db/StationStore.h"
 
 #include <algorithm>
 
@@ -89,6 +91,8 @@ Result<DerivedState> derivedState(const Database &database, const StoredOrder &s
     LOOPWRIGHT_ASSIGN(auto input, EvidenceStore(database).of(stored, limits.version()));
     input.changes.insert(input.changes.end(), pending.changes.begin(), pending.changes.end());
     input.bySupervisor << pending.bySupervisor;
+    input.afterEnd << pending.afterEnd;
+    takeBack(input.changes, pending.takesBack);
     return derivedState(database, stored, input, judge(input, limits));
 }
 
@@ -124,6 +128,10 @@ Result<DerivedState> derivedState(const Database &database, const StoredOrder &s
     state.visits = days.visits;
     state.facts = int(input.facts.size());
     state.runs = int(decision.runs.size());
+    LOOPWRIGHT_ASSIGN(auto out, StationStore(database).outAt(stored.order.number));
+    state.out = std::move(out);
+    LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(stored.order.number));
+    state.conflicts = int(std::ranges::count_if(conflicts, &StationConflict::isOpen));
     return derived;
 }
 

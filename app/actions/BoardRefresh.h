@@ -14,6 +14,8 @@ struct PendingEvent
 {
     std::vector<OrderChange> changes = {};
     QStringList bySupervisor = {};
+    QStringList afterEnd = {};  ///< ids of facts that came when the order was no longer open
+    QJsonObject takesBack = {}; ///< the detail of an event that takes changes back
 };
 
 /// What the board shows of an order, and under which pairs others must find its hazards.

@@ -88,6 +88,8 @@ Result<void> tell(Records &records, const JobRecord &record, RecordReport &repor
 std::optional<QString> codeOf(Discount why)
 {
     switch (why) {
+    case Discount::Disputed:
+        return "disputed";
     case Discount::OtherPair:
         return "other_pair";
     case Discount::OrderEnded:

@@ -2,11 +2,14 @@
 
 #include "app/actions/BulkEvents.h"
 #include "core/acceptance/PairInForce.h"
+#include "core/acceptance/Proof.h"
 #include "core/order/Claims.h"
 #include "core/order/OfficeChange.h"
 #include "db/AssignmentStore.h"
+#include "db/ConflictStore.h"
 #include "db/EventStore.h"
 #include "db/FactStore.h"
+#include "db/ForeignStore.h"
 #include "db/HazardStore.h"
 #include "db/InstrumentStore.h"
 
@@ -24,6 +27,17 @@ QStringList supervisedIn(const QJsonObject &detail)
     return ids;
 }
 
+void takeBack(std::vector<OrderChange> &changes, const QJsonObject &detail)
+{
+    const auto from = Moment::parse(detail.value("takes_back_from").toString());
+    if (!from)
+        return;
+    std::erase_if(changes, [&](const OrderChange &change) {
+        return change.at >= *from && change.what &&
+               detail.value("takes_back").toArray().contains(toText(*change.what));
+    });
+}
+
 namespace {
 
 /// The order by which the circuit worked before this one.
@@ -37,13 +51,45 @@ Result<std::optional<ServiceOrder>> workedBefore(const Database &database,
     return before ? std::optional(before->order) : std::nullopt;
 }
 
+/// What other stations wrote of the order stands before what was written here: it is asked which
+/// changes there were and when, not in which row they stand.
+Result<std::vector<Event>> eventsOfOrder(const Database &database, const QString &order)
+{
+    LOOPWRIGHT_ASSIGN(const auto foreign, ForeignStore(database).eventsOfOrder(order));
+    std::vector<Event> events;
+    for (const ForeignEvent &each : foreign)
+        events.push_back(each.event);
+    LOOPWRIGHT_ASSIGN(const auto own, EventStore(database).ofOrder(order));
+    events.insert(events.end(), own.begin(), own.end());
+    return events;
+}
+
+/// What stations disagree about, and on which pair a van made what names none.
+Result<void> readOtherStations(const Database &database, DecisionInput &input)
+{
+    const QString &order = input.order.number;
+    LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(order));
+    if (origins.empty())
+        return {};
+    LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(order));
+    input.setAside = setAside(input.facts, origins, conflicts);
+    QHash<QString, QString> pairs;
+    for (const FactOrigin &origin : origins)
+        pairs.insert(origin.fact, origin.pair);
+    for (const Fact &fact : input.facts)
+        if (const QString pair = pairs.value(fact.id);
+            fact.pair.isEmpty() && !pair.isEmpty() && provenBy(fact) != Proves::Nothing)
+            input.measuredOn.insert(fact.id, pair);
+    return {};
+}
+
 /// What the order's own history says of its evidence: when it was taken in, what its changes
 /// retire, what was recorded when it was no longer open. A completed order is judged by the numbers
 /// that it was completed with: a change of all lines of its office renames the line afterwards, and
 /// unmakes no acceptance. What was taken back of these changes is as if it had never been.
 Result<void> readHistory(const Database &database, DecisionInput &input)
 {
-    LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofOrder(input.order.number));
+    LOOPWRIGHT_ASSIGN(const auto events, eventsOfOrder(database, input.order.number));
     const QSet<QString> takenBack = bulk::takenBackIn(events);
     bool completed = false;
     OrderFields before; // a later change of all lines: what the columns held
@@ -65,6 +111,7 @@ Result<void> readHistory(const Database &database, DecisionInput &input)
             input.changes.push_back({std::nullopt, event.at, name});
         for (const QJsonValue &id : event.detail.value("after_end").toArray())
             input.afterEnd << id.toString();
+        takeBack(input.changes, event.detail);
         input.bySupervisor << supervisedIn(event.detail);
     }
     input.order = withValues(input.order, before);
@@ -89,7 +136,7 @@ Result<std::vector<Fact>> cardsOf(const Database &database, const QString &order
     for (const Fact &fact : facts)
         if (const auto *voiding = fact.as<VoidFact>(); voiding && ids.contains(voiding->fact))
             cards.push_back(fact);
-    LOOPWRIGHT_ASSIGN(const auto events, EventStore(database).ofOrder(order));
+    LOOPWRIGHT_ASSIGN(const auto events, eventsOfOrder(database, order));
     for (const Event &event : events)
         input.bySupervisor << supervisedIn(event.detail);
     return cards;
@@ -215,6 +262,7 @@ Result<DecisionInput> EvidenceStore::of(const StoredOrder &stored, const QString
     }
     LOOPWRIGHT_ASSIGN(auto facts, FactStore(m_database).ofOrder(orderNumber));
     input.facts = std::move(facts);
+    LOOPWRIGHT_TRY(readOtherStations(m_database, input));
     LOOPWRIGHT_ASSIGN(const auto others, visitsInOtherOrders(m_database, input.order, input.facts));
     SharedVisits shared = shareVisits(input.facts, others);
     input.visits = std::move(shared.visits);

@@ -10,6 +10,10 @@ namespace loopwright {
 /// Ids of the closings that a registered supervisor recorded, by the detail of the event.
 QStringList supervisedIn(const QJsonObject &detail);
 
+/// A conflict was settled for a van's values, as the detail of its event says: what the office had
+/// changed meanwhile is as if it had never been.
+void takeBack(std::vector<OrderChange> &changes, const QJsonObject &detail);
+
 class EvidenceStore
 {
 public:

@@ -147,6 +147,20 @@ Result<Signer> signer(Records &records, Transaction &transaction)
     return Signer{std::move(station.secret), std::move(station.key), issuer->key};
 }
 
+Result<PublicKey> endorse(Records &records, Transaction &transaction, PublicKey key)
+{
+    LOOPWRIGHT_ASSIGN(const auto ours, signer(records, transaction));
+    LOOPWRIGHT_ASSIGN(const auto secret, records.keys().find(ours.issuer.fingerprint()));
+    if (!secret)
+        return notHere(records, ours.issuer);
+    key.endorsedBy = ours.issuer.fingerprint();
+    key.endorsement = secret->sign(key.endorsedText());
+    LOOPWRIGHT_ASSIGN(const auto known, KeyStore(records.database()).find(key.fingerprint()));
+    if (!known || *known != key)
+        LOOPWRIGHT_TRY(KeyStore::add(transaction, key, records.now()));
+    return key;
+}
+
 Result<std::vector<KnownKey>> knownKeys(Records &records)
 {
     const KeyStore store(records.database());

@@ -62,6 +62,10 @@ struct Renewed
 /// secret is here and cannot be read, unless it is to be made anew.
 Result<Renewed> renewKeys(Records &records, const Renewal &renewal);
 
+/// The key of another station, endorsed by the issuer's and known from now on. Refused if the
+/// issuer's secret is not on this machine.
+Result<PublicKey> endorse(Records &records, Transaction &transaction, PublicKey key);
+
 /// The signature of the station over a head, for papers and files.
 SignedHead signedHead(const LogHead &head, const Signer &signer);
 

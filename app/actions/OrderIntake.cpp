@@ -130,7 +130,8 @@ Result<Text> repairTrouble(const Database &database, const ServiceOrder &order,
 }
 
 Result<TakenOrder> takeOrder(Records &records, Transaction &transaction, const ServiceOrder &wished,
-                             const std::optional<StoredOrder> &before, bool sameWires)
+                             const std::optional<StoredOrder> &before, bool sameWires,
+                             const TravelNames &names)
 {
     const ServiceOrder order = before ? withFirstDay(wished, before->order) : wished;
     LOOPWRIGHT_ASSIGN(const auto trouble, repairTrouble(transaction.database(), order, before));
@@ -144,7 +145,7 @@ Result<TakenOrder> takeOrder(Records &records, Transaction &transaction, const S
     // Of a repair the numbers are assigned already, and nobody else's.
     taken.held = order.type != OrderType::Repair &&
                  (!conflicts.empty() || worst(checkOrderIdentifiers(order)) == Severity::Error);
-    LOOPWRIGHT_TRY(OrderStore::put(transaction, order, taken.held));
+    LOOPWRIGHT_TRY(OrderStore::put(transaction, order, taken.held, names));
     if (taken.held) {
         LOOPWRIGHT_TRY(AssignmentStore::releasePlanned(transaction, order.number));
     } else if (const auto claimed = AssignmentStore::claim(transaction, order); !claimed) {

@@ -27,7 +27,7 @@ Result<Text> repairTrouble(const Database &database, const ServiceOrder &order,
 /// Refused with repairTrouble(). Takes the order in or changes it: puts, claims, holds, refreshes
 /// the board. The first day that the customer was told is kept when there is another. `findings`
 /// gets the conflicts; `event` is to be committed. `sameWires`: if the pair differs, only its name
-/// was wrong, and what was measured on it counts.
+/// was wrong, and what was measured on it counts. `names`: of an order that was made elsewhere.
 struct TakenOrder
 {
     bool held = false;
@@ -36,7 +36,8 @@ struct TakenOrder
     Event event;
 };
 Result<TakenOrder> takeOrder(Records &records, Transaction &transaction, const ServiceOrder &order,
-                             const std::optional<StoredOrder> &before, bool sameWires = false);
+                             const std::optional<StoredOrder> &before, bool sameWires = false,
+                             const TravelNames &names = {});
 
 Finding conflictFinding(const Conflict &conflict);
 

@@ -46,6 +46,7 @@
 #include "app/cli/commands/Report.h"
 #include "app/cli/commands/Strip.h"
 #include "app/cli/commands/Troubles.h"
+#include "app/cli/commands/Vans.h"
 #include "app/cli/commands/Variants.h"
 #include "app/cli/commands/Void.h"
 
@@ -114,6 +115,16 @@ constexpr CommandEntry commands[] = {
     {"card", "Print the settings card, or the slip that stays behind", Effect::Paints, makeCard},
     {"certificate issue", "Issue the certificate of an order", Effect::ChangesAndPaints, makeCertificateIssue},
     {"certificate verify", "Say whether a certificate is genuine", Effect::Reads, makeCertificateVerify},
+    // vans and office
+    {"van add", "Make a van known, and endorse its key", Effect::Changes, makeVanAdd},
+    {"van lost", "Believe nothing more that a van signs", Effect::Changes, makeVanLost},
+    {"van take", "Hand orders out to a van", Effect::Changes, makeVanTake},
+    {"van open", "In the van: open what the office handed out", Effect::Changes, makeVanOpen},
+    {"van bring", "In the van: bring back what was done", Effect::Changes, makeVanBring},
+    {"van receive", "Take in what vans brought back", Effect::Changes, makeVanReceive},
+    {"van list", "List the orders that vans took along", Effect::Reads, makeVanList},
+    {"van conflicts", "Show what stations say otherwise, both sides", Effect::Reads, makeVanConflicts},
+    {"van settle", "Settle what stations say otherwise", Effect::Changes, makeVanSettle},
     // keeping the records
     {"history", "Show what was done, verify all that is stored, or tell the head of the log", Effect::Reads, makeHistory},
     {"key show", "Show the keys that sign, and where their secret halves lie", Effect::Reads, makeKeyShow},
@@ -150,6 +161,7 @@ constexpr std::pair<const char *, const char *> groups[] = {
     {"pair", "Pairs of a cable"},
     {"circuit", "Circuits"},
     {"certificate", "Certificates"},
+    {"van", "Vans that work apart, and what they bring back"},
     {"key", "The keys that sign certificates and heads of the log"},
     {"help", "Explain stations, words, files and answers"},
 };

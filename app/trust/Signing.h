@@ -21,6 +21,13 @@ public:
     const QByteArray &publicKey() const { return m_public; }
     QString fingerprint() const { return fingerprintOf(m_public); }
     QByteArray sign(const QByteArray &text) const;
+    /// `text` so that the holder of the secret half of `publicKey` alone can read it: a sealed box
+    /// of libsodium over the key as one of X25519, in base64url. Its passing key is drawn from this
+    /// secret, the reader and the text, so the same text makes the same box. BadInput if it is no
+    /// key.
+    Result<QByteArray> sealedTo(const QByteArray &publicKey, const QByteArray &text) const;
+    /// What somebody sealed to this key; BadInput if it was not, or was altered.
+    Result<QByteArray> opened(const QByteArray &sealed) const;
     /// The secret: for the folder of keys alone.
     const QByteArray &seed() const { return m_seed; }
 

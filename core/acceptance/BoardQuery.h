@@ -23,7 +23,9 @@ enum class BoardFacet
     Installer, ///< key; empty: nobody is assigned
     WaitingOn, ///< a WaitingOn, of a hold or the referral that stands; empty: nobody
     Paper,     ///< "1": accepted, and its certificate not issued
-    Hazard     ///< "1": one is open and the order is not done
+    Hazard,    ///< "1": one is open and the order is not done
+    Away,      ///< "1": a van has it
+    Conflict   ///< "1": stations disagree about it, and nobody has settled that
 };
 template<>
 struct EnumCodes<BoardFacet>
@@ -37,7 +39,9 @@ struct EnumCodes<BoardFacet>
         {BoardFacet::Installer, "installer"},
         {BoardFacet::WaitingOn, "waiting_on"},
         {BoardFacet::Paper, "paper"},
-        {BoardFacet::Hazard, "hazard"}};
+        {BoardFacet::Hazard, "hazard"},
+        {BoardFacet::Away, "out"},
+        {BoardFacet::Conflict, "conflicts"}};
 };
 
 /// Ties go by due date, then number.

@@ -2,11 +2,38 @@
 
 namespace loopwright {
 
+QJsonObject OutAt::toJson() const
+{
+    return {{"station", station}, {"since", since.text()}};
+}
+
+QString awayText(const std::vector<OutAt> &out)
+{
+    QStringList lines;
+    for (const OutAt &each : out)
+        lines << each.since.text() + ' ' + each.station;
+    return lines.join('\n');
+}
+
+std::vector<OutAt> awayFromText(const QString &text)
+{
+    std::vector<OutAt> out;
+    for (const QString &line : text.split('\n', Qt::SkipEmptyParts)) {
+        const qsizetype space = line.indexOf(' ');
+        if (const auto since = Moment::parse(line.left(space)))
+            out.push_back({line.mid(space + 1), *since});
+    }
+    return out;
+}
+
 QJsonObject BoardRow::toJson(QDate today) const
 {
     const auto orNull = [](const QString &text) {
         return text.isEmpty() ? QJsonValue() : QJsonValue(text);
     };
+    QJsonArray vans;
+    for (const OutAt &each : out)
+        vans << each.toJson();
     return {{"order_number", order},
             {"circuit_number", circuit},
             {"customer", customer},
@@ -28,7 +55,9 @@ QJsonObject BoardRow::toJson(QDate today) const
             {"paper_outstanding", paper},
             {"hazard", hazard},
             {"status", toText(status)},
-            {"held", held}};
+            {"held", held},
+            {"out", vans},
+            {"conflicts", conflicts}};
 }
 
 } // namespace loopwright

@@ -7,6 +7,19 @@
 
 namespace loopwright {
 
+/// A van that has an order.
+struct OutAt
+{
+    QString station; ///< its name, or its tag where it has none here
+    Moment since;
+
+    bool operator==(const OutAt &) const = default;
+    QJsonObject toJson() const;
+};
+// As the board keeps them.
+QString awayText(const std::vector<OutAt> &out);
+std::vector<OutAt> awayFromText(const QString &text);
+
 struct BoardRow
 {
     QString order, circuit, pair, customer, premises, office, installer;
@@ -25,6 +38,8 @@ struct BoardRow
     bool paper = false;  ///< accepted, and its certificate is not issued
     int facts = 0;
     int runs = 0;
+    std::vector<OutAt> out = {}; ///< the vans that have it
+    int conflicts = 0;           ///< between stations, that nobody has settled
 
     bool operator==(const BoardRow &) const = default;
 

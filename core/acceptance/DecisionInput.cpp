@@ -87,6 +87,20 @@ QJsonObject DecisionInput::toJson() const
                        {"by_supervisor", QJsonArray::fromStringList(bySupervisor)}};
     if (takenIn)
         object.insert("taken_in", takenIn->text());
+    // Most orders never leave the office.
+    if (!setAside.empty()) {
+        QJsonArray list;
+        for (const SetAside &each : setAside)
+            list << QJsonObject{
+                {"fact", each.fact}, {"code", toText(each.code)}, {"settled", each.settled}};
+        object.insert("set_aside", list);
+    }
+    if (!measuredOn.isEmpty()) {
+        QJsonObject pairs;
+        for (auto it = measuredOn.begin(); it != measuredOn.end(); ++it)
+            pairs.insert(it.key(), it.value());
+        object.insert("measured_on", pairs);
+    }
     return object;
 }
 
@@ -153,6 +167,15 @@ Result<DecisionInput> DecisionInput::fromJson(const QJsonObject &object, const Q
         input.afterEnd << id.toString();
     for (const QJsonValue &id : reader.array("by_supervisor", 100000))
         input.bySupervisor << id.toString();
+    if (reader.has("set_aside"))
+        readEach(reader, "set_aside", [&input](JsonReader &item) {
+            input.setAside.push_back(
+                {item.text("fact"), item.word<ConflictCode>("code"), item.boolean("settled")});
+        });
+    const QJsonObject pairs =
+        reader.has("measured_on") ? reader.raw("measured_on").toObject() : QJsonObject();
+    for (auto it = pairs.begin(); it != pairs.end(); ++it)
+        input.measuredOn.insert(it.key(), it.value().toString());
     reader.done();
     LOOPWRIGHT_TRY(reader.result());
     return input;

@@ -3,6 +3,7 @@
 // its identifiers, the instruments' calibration, the facts, the visits. It is stored with the
 // decision, so that the decision can be repeated from it.
 
+#include "core/acceptance/StationConflict.h"
 #include "core/acceptance/Visits.h"
 #include "core/base/Finding.h"
 #include "core/office/Office.h"
@@ -58,6 +59,16 @@ struct DecisionInput
     std::vector<Fact> pairCards;
     std::vector<Fact> premisesCards; ///< the same of other pairs at the premises; told, no more
     QStringList bySupervisor;        ///< ids of the closings that a registered supervisor recorded
+    std::vector<SetAside> setAside;  ///< that stations disagree about
+    /// By id of a fact that names no pair and came from another station: the pair of the order
+    /// there.
+    QMap<QString, QString> measuredOn;
+
+    /// The pair that a fact was made on: as it names it, or as its station had it.
+    QString pairOf(const Fact &fact) const
+    {
+        return fact.pair.isEmpty() ? measuredOn.value(fact.id) : fact.pair;
+    }
 
     QJsonObject toJson() const;
     static Result<DecisionInput> fromJson(const QJsonObject &object, const QString &place);

@@ -157,16 +157,20 @@ void Evidence::discountByOrder(const DecisionInput &input)
         if (!isInTime(input, *fact))
             discount(*fact, Discount::OrderEnded,
                      Text(QT_TRANSLATE_NOOP("core", "recorded when the order was no longer open")));
+        const auto aside = std::ranges::find(input.setAside, fact->id, &SetAside::fact);
+        if (aside != input.setAside.end())
+            discount(*fact, Discount::Disputed, aside->sentence());
         if (provenBy(*fact) == Proves::Nothing)
             continue;
+        const QString pair = input.pairOf(*fact);
         const bool right =
-            fact->pair.isEmpty() || std::ranges::any_of(m_pairs, [fact](const QString &name) {
-                return isSamePair(name, fact->pair);
+            pair.isEmpty() || std::ranges::any_of(m_pairs, [&pair](const QString &name) {
+                return isSamePair(name, pair);
             });
         if (!right)
             discount(*fact, Discount::OtherPair,
                      Text(QT_TRANSLATE_NOOP("core", "measured on %1, the order is for %2"))
-                         .arg(fact->pair)
+                         .arg(pair)
                          .arg(m_pairs.front()));
     }
 }
@@ -176,7 +180,7 @@ void Evidence::discountByChanges(const DecisionInput &input)
     for (const Change &change : changesOf(input, m_facts))
         for (const Fact *fact : m_facts)
             if (retires(change.what, provenBy(*fact)) && timeOf(*fact) <= change.at &&
-                !(change.unnamedOnly && !fact->pair.isEmpty()))
+                !(change.unnamedOnly && !m_input.pairOf(*fact).isEmpty()))
                 discount(*fact, Discount::Retired,
                          Text(QT_TRANSLATE_NOOP("core", "made before %1, %2"))
                              .arg(Text(changeName(change.what)))

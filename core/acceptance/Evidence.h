@@ -18,6 +18,7 @@ enum class Discount
 {
     StruckOut,     ///< voided
     OrderEnded,    ///< recorded when the order was completed or cancelled
+    Disputed,      ///< stations disagree about it
     OtherPair,     ///< measured on another pair than the order's
     Retired,       ///< older than a change of what it proves
     NoCard,        ///< no complete card of that pair stands before it on that visit

@@ -22,6 +22,30 @@ QJsonObject Event::toJson() const
             {"log_position", logPosition}};
 }
 
+QJsonObject Event::chainJson() const
+{
+    QJsonObject object = toJson();
+    object.remove("log_digest");
+    object.remove("log_position");
+    return object;
+}
+
+Event Event::readChain(JsonReader &reader)
+{
+    Event event;
+    event.subject = reader.filledText("subject", 300);
+    event.order = reader.text("order");
+    event.by = reader.filledText("by");
+    event.at = reader.moment("at");
+    event.recordedAt = reader.moment("recorded_at");
+    event.kind = reader.filledText("kind");
+    event.detail = reader.raw("detail").toObject();
+    event.sequence = reader.integer("sequence", 1, 1'000'000'000);
+    event.previous = reader.text("previous");
+    event.digest = reader.filledText("digest");
+    return event;
+}
+
 QString Event::computedDigest() const
 {
     const QByteArray texts[] = {subject.toUtf8(),

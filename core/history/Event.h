@@ -17,6 +17,8 @@
 
 namespace loopwright {
 
+class JsonReader;
+
 /// A row that an event wrote: which kind of row, its id that travels, and the digest of its
 /// content.
 struct Seal
@@ -49,6 +51,9 @@ struct Event
 
     /// For people and programs that read the history; times are in the writer's offset.
     QJsonObject toJson() const;
+    /// All that the digest is taken over, and the digest: how an event travels.
+    QJsonObject chainJson() const;
+    static Event readChain(JsonReader &reader);
     QString computedDigest() const;
 
     /// The seals stand in the detail under "seals".

@@ -36,6 +36,11 @@ constexpr ActRow rows[] = {
     {Act::KeepIssuer, Role::Supervisor, QT_TRANSLATE_NOOP("core", "change the issuer")},
     {Act::Restore, Role::Supervisor, QT_TRANSLATE_NOOP("core", "restore a backup")},
     {Act::KeepKeys, Role::Supervisor, QT_TRANSLATE_NOOP("core", "renew keys")},
+    {Act::WorkApart, Role::Installer,
+     QT_TRANSLATE_NOOP("core", "open or bring back what a van takes along")},
+    {Act::SendVans, Role::Dispatcher,
+     QT_TRANSLATE_NOOP("core", "hand orders to vans, or take their work in")},
+    {Act::LoseVan, Role::Supervisor, QT_TRANSLATE_NOOP("core", "declare a van lost")},
     {Act::ChangeOffice, Role::Supervisor,
      QT_TRANSLATE_NOOP("core", "change all lines of an office at once")},
 };

@@ -30,6 +30,9 @@ enum class Act
     KeepIssuer,
     Restore,
     KeepKeys,
+    WorkApart,    ///< open what the office hands out, and bring it back
+    SendVans,     ///< add vans, hand orders out, take their work in, settle what differs
+    LoseVan,      ///< believe nothing more that it signs
     ChangeOffice, ///< all lines of an office at once
 };
 template<>
@@ -52,6 +55,9 @@ struct EnumCodes<Act>
         {Act::KeepIssuer, "keep_issuer"},
         {Act::Restore, "restore"},
         {Act::KeepKeys, "keep_keys"},
+        {Act::WorkApart, "work_apart"},
+        {Act::SendVans, "send_vans"},
+        {Act::LoseVan, "lose_van"},
         {Act::ChangeOffice, "change_office"}};
 };
 

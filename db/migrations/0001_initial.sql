@@ -112,13 +112,14 @@ CREATE VIEW calibration_in_force (instrument, serial, kind, calibrated_on, due) 
 CREATE TABLE public_key (
     id INTEGER PRIMARY KEY,
     holder TEXT NOT NULL CHECK (holder = 'issuer' OR length(holder) = 6), -- a station's tag
-    fingerprint TEXT NOT NULL UNIQUE CHECK (length(fingerprint) = 32),
+    fingerprint TEXT NOT NULL CHECK (length(fingerprint) = 32),
     public_key TEXT NOT NULL CHECK (length(public_key) = 64),
     endorsed_by TEXT NOT NULL, -- fingerprint of the issuer's key; empty for an issuer's
     endorsement TEXT NOT NULL, -- its signature; likewise
     at_utc TEXT NOT NULL,
     at_offset INTEGER NOT NULL,
-    digest TEXT NOT NULL CHECK (length(digest) = 64)
+    digest TEXT NOT NULL CHECK (length(digest) = 64),
+    UNIQUE (fingerprint, endorsed_by) -- a van's own is endorsed anew by the office that it joins
 ) STRICT;
 CREATE INDEX public_key_holder ON public_key (holder);
 
@@ -255,7 +256,8 @@ CREATE TABLE fact (
 CREATE INDEX fact_order ON fact (service_order, at_utc);
 CREATE INDEX fact_instrument ON fact (instrument, service_order) WHERE instrument <> '';
 CREATE INDEX fact_visit ON fact (installer, at_utc) WHERE kind IN ('visit', 'self_test');
-CREATE UNIQUE INDEX fact_voids ON fact (voids) WHERE voids IS NOT NULL;
+-- One at each station at most; two stations may strike out the same fact.
+CREATE INDEX fact_voids ON fact (voids) WHERE voids IS NOT NULL;
 
 -- Verdicts ------------------------------------------------------------------------------------
 
@@ -346,6 +348,94 @@ CREATE TABLE chain_head (
     digest TEXT NOT NULL CHECK (length(digest) = 64)
 ) STRICT, WITHOUT ROWID;
 
+-- Vans and office -----------------------------------------------------------------------------
+
+-- The stations that work is exchanged with: in the office its vans, in a van the office. The newest
+-- tag of a name is in use; a lost one is believed no longer.
+CREATE TABLE station (
+    id INTEGER PRIMARY KEY,
+    station TEXT NOT NULL CHECK (station <> ''),
+    tag TEXT NOT NULL UNIQUE CHECK (length(tag) = 6),
+    lost INTEGER NOT NULL CHECK (lost IN (0, 1))
+) STRICT;
+CREATE INDEX station_name ON station (station);
+
+-- Each bundle that went out or came in. `chains` says how far it told the chain of each subject.
+CREATE TABLE bundle (
+    id INTEGER PRIMARY KEY,
+    bundle TEXT NOT NULL UNIQUE CHECK (length(bundle) = 64),
+    kind TEXT NOT NULL CHECK (kind IN ('out', 'back')),
+    station TEXT NOT NULL CHECK (length(station) = 6), -- tag of the van, whichever way it went
+    chains TEXT NOT NULL CHECK (json_valid(chains))
+) STRICT;
+
+-- Orders that a van has: in the office where they are, in the van what was taken along. `content` is
+-- the order as it went.
+CREATE TABLE carried_order (
+    id INTEGER PRIMARY KEY,
+    service_order INTEGER NOT NULL REFERENCES service_order (id),
+    station TEXT NOT NULL CHECK (length(station) = 6),
+    bundle TEXT NOT NULL CHECK (length(bundle) = 64),
+    content TEXT NOT NULL CHECK (json_valid(content)),
+    at_utc TEXT NOT NULL,
+    at_offset INTEGER NOT NULL,
+    back INTEGER NOT NULL CHECK (back IN (0, 1)),
+    UNIQUE (service_order, station, bundle)
+) STRICT;
+CREATE INDEX carried_order_out ON carried_order (service_order) WHERE back = 0;
+
+-- The chains of other stations, event by event as they wrote them.
+CREATE TABLE foreign_event (
+    id INTEGER PRIMARY KEY,
+    station TEXT NOT NULL CHECK (length(station) = 6),
+    subject TEXT NOT NULL,
+    sequence INTEGER NOT NULL CHECK (sequence > 0),
+    order_number TEXT NOT NULL,
+    actor TEXT NOT NULL,
+    at_utc TEXT NOT NULL,
+    at_offset INTEGER NOT NULL,
+    recorded_utc TEXT NOT NULL,
+    recorded_offset INTEGER NOT NULL,
+    kind TEXT NOT NULL,
+    detail TEXT NOT NULL CHECK (json_valid(detail)),
+    previous TEXT NOT NULL,
+    digest TEXT NOT NULL CHECK (length(digest) = 64),
+    UNIQUE (station, subject, sequence)
+) STRICT;
+CREATE INDEX foreign_event_order ON foreign_event (order_number) WHERE order_number <> '';
+
+-- Where a fact was recorded that was not recorded here, and the pair that its order had there.
+CREATE TABLE foreign_fact (
+    id INTEGER PRIMARY KEY,
+    fact TEXT NOT NULL UNIQUE REFERENCES fact (uuid),
+    station TEXT NOT NULL CHECK (length(station) = 6),
+    pair TEXT NOT NULL,
+    ahead INTEGER NOT NULL CHECK (ahead IN (0, 1)) -- of the clock here when it came, by more than a day
+) STRICT;
+CREATE INDEX foreign_fact_station ON foreign_fact (station);
+
+-- What two stations say otherwise of one thing, until a person decides.
+CREATE TABLE conflict (
+    id INTEGER PRIMARY KEY,
+    conflict TEXT NOT NULL UNIQUE CHECK (conflict <> ''), -- drawn from what it is about
+    service_order INTEGER NOT NULL REFERENCES service_order (id),
+    code TEXT NOT NULL,
+    station TEXT NOT NULL, -- tag of the one that differs from here; empty where several may
+    content TEXT NOT NULL CHECK (json_valid(content)),
+    at_utc TEXT NOT NULL,
+    at_offset INTEGER NOT NULL
+) STRICT;
+CREATE INDEX conflict_order ON conflict (service_order);
+CREATE TABLE settlement (
+    id INTEGER PRIMARY KEY,
+    conflict TEXT NOT NULL UNIQUE REFERENCES conflict (conflict),
+    side TEXT NOT NULL CHECK (side <> ''), -- 'office', 'both', or the tag of a station
+    because TEXT NOT NULL CHECK (because <> ''),
+    actor TEXT NOT NULL,
+    at_utc TEXT NOT NULL,
+    at_offset INTEGER NOT NULL
+) STRICT;
+
 -- Derived -------------------------------------------------------------------------------------
 
 -- What the board shows of an order, kept by the transaction that changes what it comes from. Some of
@@ -365,6 +455,10 @@ CREATE TABLE order_state (
     waiting_on TEXT NOT NULL, -- a word of a hold, or of the referral that stands; else empty
     paper INTEGER NOT NULL CHECK (paper IN (0, 1)), -- accepted, and its certificate not issued
     hazard INTEGER NOT NULL CHECK (hazard IN (0, 1)), -- open on its pair or at its premises
+    away INTEGER NOT NULL CHECK (away IN (0, 1)), -- a van has it
+    away_at TEXT NOT NULL, -- which ones, since when, in words; empty where it is at home
+    conflict INTEGER NOT NULL CHECK (conflict IN (0, 1)), -- one that nobody has settled
+    conflicts INTEGER NOT NULL CHECK (conflicts >= 0), -- how many
     due_date TEXT NOT NULL,
     promised_date TEXT NOT NULL, -- the first due date; the present one where it never was another
     office TEXT NOT NULL,
@@ -406,6 +500,8 @@ CREATE INDEX order_state_missed ON order_state (due_date, order_number, promised
 CREATE INDEX order_state_waiting_on ON order_state (waiting_on, due_date, order_number)
     WHERE waiting_on <> '';
 CREATE INDEX order_state_paper ON order_state (due_date, order_number) WHERE paper = 1;
+CREATE INDEX order_state_away ON order_state (due_date, order_number) WHERE away = 1;
+CREATE INDEX order_state_conflict ON order_state (due_date, order_number) WHERE conflict = 1;
 -- Everything that the report over all accepted orders reads, so that it reads no row.
 CREATE INDEX order_state_accepted
     ON order_state (accepted_on, office, installer, cable, variant, visits, order_type)
@@ -427,8 +523,11 @@ CREATE TABLE board_tally (
     waiting_on TEXT NOT NULL,
     paper INTEGER NOT NULL,
     hazard INTEGER NOT NULL,
+    away INTEGER NOT NULL,
+    conflict INTEGER NOT NULL,
     orders INTEGER NOT NULL CHECK (orders >= 0),
-    UNIQUE (status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard)
+    UNIQUE (status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard,
+            away, conflict)
 ) STRICT;
 -- How many orders one value of a filter has, asked before each page. They change with a new
 -- combination, not with each order.
@@ -440,6 +539,8 @@ CREATE INDEX board_tally_installer ON board_tally (installer);
 CREATE INDEX board_tally_waiting_on ON board_tally (waiting_on) WHERE waiting_on <> '';
 CREATE INDEX board_tally_paper ON board_tally (paper) WHERE paper = 1;
 CREATE INDEX board_tally_hazard ON board_tally (hazard) WHERE hazard = 1;
+CREATE INDEX board_tally_away ON board_tally (away) WHERE away = 1;
+CREATE INDEX board_tally_conflict ON board_tally (conflict) WHERE conflict = 1;
 
 -- Orders that read a hazard, or say how one was closed, by the pair as letters and digits alone:
 -- whoever works on the pair or at the premises is told.
@@ -501,6 +602,26 @@ CREATE TRIGGER event_no_update BEFORE UPDATE ON event
 BEGIN SELECT RAISE(ABORT, 'events are only added'); END;
 CREATE TRIGGER event_no_delete BEFORE DELETE ON event
 BEGIN SELECT RAISE(ABORT, 'events are only added'); END;
+CREATE TRIGGER bundle_no_update BEFORE UPDATE ON bundle
+BEGIN SELECT RAISE(ABORT, 'bundles are only added'); END;
+CREATE TRIGGER bundle_no_delete BEFORE DELETE ON bundle
+BEGIN SELECT RAISE(ABORT, 'bundles are only added'); END;
+CREATE TRIGGER foreign_event_no_update BEFORE UPDATE ON foreign_event
+BEGIN SELECT RAISE(ABORT, 'events of other stations are only added'); END;
+CREATE TRIGGER foreign_event_no_delete BEFORE DELETE ON foreign_event
+BEGIN SELECT RAISE(ABORT, 'events of other stations are only added'); END;
+CREATE TRIGGER foreign_fact_no_update BEFORE UPDATE ON foreign_fact
+BEGIN SELECT RAISE(ABORT, 'origins of facts are only added'); END;
+CREATE TRIGGER foreign_fact_no_delete BEFORE DELETE ON foreign_fact
+BEGIN SELECT RAISE(ABORT, 'origins of facts are only added'); END;
+CREATE TRIGGER conflict_no_update BEFORE UPDATE ON conflict
+BEGIN SELECT RAISE(ABORT, 'conflicts are only added'); END;
+CREATE TRIGGER conflict_no_delete BEFORE DELETE ON conflict
+BEGIN SELECT RAISE(ABORT, 'conflicts are only added'); END;
+CREATE TRIGGER settlement_no_update BEFORE UPDATE ON settlement
+BEGIN SELECT RAISE(ABORT, 'settlements are only added'); END;
+CREATE TRIGGER settlement_no_delete BEFORE DELETE ON settlement
+BEGIN SELECT RAISE(ABORT, 'settlements are only added'); END;
 
 -- An order is cancelled, never removed.
 CREATE TRIGGER service_order_no_delete BEFORE DELETE ON service_order
@@ -513,33 +634,38 @@ BEGIN SELECT RAISE(ABORT, 'circuits are not removed'); END;
 CREATE TRIGGER board_tally_insert AFTER INSERT ON order_state
 BEGIN
     INSERT INTO board_tally (status, stage, outcome, criterion, office, installer, waiting_on,
-                             paper, hazard, orders)
+                             paper, hazard, away, conflict, orders)
     VALUES (NEW.status, NEW.stage, NEW.outcome, NEW.criterion, NEW.office, NEW.installer,
-            NEW.waiting_on, NEW.paper, NEW.hazard, 1)
-    ON CONFLICT (status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard)
+            NEW.waiting_on, NEW.paper, NEW.hazard, NEW.away, NEW.conflict, 1)
+    ON CONFLICT (status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard,
+                 away, conflict)
         DO UPDATE SET orders = orders + 1;
 END;
 CREATE TRIGGER board_tally_update
-AFTER UPDATE OF status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard
-ON order_state
+AFTER UPDATE OF status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard, away,
+    conflict ON order_state
 WHEN NEW.status <> OLD.status OR NEW.stage <> OLD.stage OR NEW.outcome <> OLD.outcome OR
     NEW.criterion <> OLD.criterion OR NEW.office <> OLD.office OR NEW.installer <> OLD.installer
     OR NEW.waiting_on <> OLD.waiting_on OR NEW.paper <> OLD.paper OR NEW.hazard <> OLD.hazard
+    OR NEW.away <> OLD.away OR NEW.conflict <> OLD.conflict
 BEGIN
     UPDATE board_tally SET orders = orders - 1
     WHERE status = OLD.status AND stage = OLD.stage AND outcome = OLD.outcome
         AND criterion = OLD.criterion AND office = OLD.office AND installer = OLD.installer
-        AND waiting_on = OLD.waiting_on AND paper = OLD.paper AND hazard = OLD.hazard;
+        AND waiting_on = OLD.waiting_on AND paper = OLD.paper AND hazard = OLD.hazard
+        AND away = OLD.away AND conflict = OLD.conflict;
     DELETE FROM board_tally
     WHERE status = OLD.status AND stage = OLD.stage AND outcome = OLD.outcome
         AND criterion = OLD.criterion AND office = OLD.office AND installer = OLD.installer
         AND waiting_on = OLD.waiting_on AND paper = OLD.paper AND hazard = OLD.hazard
+        AND away = OLD.away AND conflict = OLD.conflict
         AND orders = 0;
     INSERT INTO board_tally (status, stage, outcome, criterion, office, installer, waiting_on,
-                             paper, hazard, orders)
+                             paper, hazard, away, conflict, orders)
     VALUES (NEW.status, NEW.stage, NEW.outcome, NEW.criterion, NEW.office, NEW.installer,
-            NEW.waiting_on, NEW.paper, NEW.hazard, 1)
-    ON CONFLICT (status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard)
+            NEW.waiting_on, NEW.paper, NEW.hazard, NEW.away, NEW.conflict, 1)
+    ON CONFLICT (status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard,
+                 away, conflict)
         DO UPDATE SET orders = orders + 1;
 END;
 CREATE TRIGGER board_tally_delete AFTER DELETE ON order_state
@@ -547,11 +673,13 @@ BEGIN
     UPDATE board_tally SET orders = orders - 1
     WHERE status = OLD.status AND stage = OLD.stage AND outcome = OLD.outcome
         AND criterion = OLD.criterion AND office = OLD.office AND installer = OLD.installer
-        AND waiting_on = OLD.waiting_on AND paper = OLD.paper AND hazard = OLD.hazard;
+        AND waiting_on = OLD.waiting_on AND paper = OLD.paper AND hazard = OLD.hazard
+        AND away = OLD.away AND conflict = OLD.conflict;
     DELETE FROM board_tally
     WHERE status = OLD.status AND stage = OLD.stage AND outcome = OLD.outcome
         AND criterion = OLD.criterion AND office = OLD.office AND installer = OLD.installer
         AND waiting_on = OLD.waiting_on AND paper = OLD.paper AND hazard = OLD.hazard
+        AND away = OLD.away AND conflict = OLD.conflict
         AND orders = 0;
 END;
 

@@ -5,19 +5,21 @@
 -- Of values, for the reason given in assignment.sql. No order has the id 0: the foreign key refuses it.
 -- name: put
 INSERT INTO order_state (service_order, order_number, status, stage, outcome, criterion, reason,
-                         waiting_on, paper, hazard, due_date, promised_date, office, installer,
-                         circuit_number,
+                         waiting_on, paper, hazard, away, away_at, conflict, conflicts,
+                         due_date, promised_date, office, installer, circuit_number,
                          pair, cable, variant, order_type, kind, customer, premises, taken_on,
                          accepted_on, visits, facts, runs, search)
 VALUES (coalesce((SELECT id FROM service_order WHERE order_number = :order_number), 0),
         :order_number, :status, :stage, :outcome, :criterion, :reason, :waiting_on, :paper,
-        :hazard, :due_date, :promised_date, :office, :installer, :circuit_number, :pair, :cable, :variant,
+        :hazard, :away, :away_at, :conflict, :conflicts, :due_date, :promised_date, :office, :installer, :circuit_number, :pair, :cable, :variant,
         :order_type, :kind, :customer, :premises, :taken_on, :accepted_on, :visits, :facts, :runs,
         :search)
 ON CONFLICT (service_order) DO UPDATE SET
     status = excluded.status, stage = excluded.stage, outcome = excluded.outcome,
     criterion = excluded.criterion, reason = excluded.reason, waiting_on = excluded.waiting_on,
-    paper = excluded.paper, hazard = excluded.hazard, due_date = excluded.due_date,
+    paper = excluded.paper, hazard = excluded.hazard, away = excluded.away,
+    away_at = excluded.away_at, conflict = excluded.conflict, conflicts = excluded.conflicts,
+    due_date = excluded.due_date,
     promised_date = excluded.promised_date,
     office = excluded.office, installer = excluded.installer,
     circuit_number = excluded.circuit_number, pair = excluded.pair, cable = excluded.cable,
@@ -32,6 +34,7 @@ WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_
 
 -- name: columns
 SELECT order_number, status, stage, outcome, criterion, reason, waiting_on, paper, hazard,
+       away, away_at, conflict, conflicts,
        due_date, promised_date, office, installer, circuit_number, pair, cable, variant,
        order_type, kind, customer, premises, taken_on, accepted_on, visits, facts, runs, search
 FROM order_state WHERE service_order =
@@ -43,17 +46,21 @@ INSERT INTO order_search (order_search, rank) VALUES ('integrity-check', 1)
 -- The combinations of which the tally says another number than the orders do.
 -- name: check_tally
 SELECT count(*) AS wrong FROM (
-    SELECT status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard
-    FROM (SELECT status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard,
+    SELECT status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard, away,
+           conflict
+    FROM (SELECT status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard, away,
+                 conflict,
                  orders FROM board_tally
           UNION ALL
-          SELECT status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard,
+          SELECT status, stage, outcome, criterion, office, installer, waiting_on, paper, hazard, away,
+                 conflict,
                  -1 FROM order_state)
-    GROUP BY 1, 2, 3, 4, 5, 6, 7, 8, 9 HAVING sum(orders) <> 0)
+    GROUP BY 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11 HAVING sum(orders) <> 0)
 
 -- name: lines
 SELECT s.order_number, s.circuit_number, s.pair, s.customer, s.premises, s.kind, s.office, s.status,
-       s.stage, s.outcome, s.criterion, s.reason, s.waiting_on, s.paper, s.hazard, s.installer,
+       s.stage, s.outcome, s.criterion, s.reason, s.waiting_on, s.paper, s.hazard, s.away_at,
+       s.conflicts, s.installer,
        s.due_date, s.promised_date, s.facts, s.runs, o.held, coalesce(i.name, '') AS installer_name
 -- name: stages
 SELECT DISTINCT s.stage AS value
@@ -80,11 +87,11 @@ SELECT EXISTS (SELECT 1 FROM order_terminal
 SELECT coalesce(sum(s.orders), 0) AS orders
 -- name: tallied
 SELECT s.status, s.stage, s.outcome, s.criterion, s.office, s.installer, s.waiting_on, s.paper,
-       s.hazard AND s.stage <> 'done' AS hazard, s.orders, 0 AS past, 0 AS today, 0 AS soon,
+       s.hazard AND s.stage <> 'done' AS hazard, s.away, s.conflict, s.orders, 0 AS past, 0 AS today, 0 AS soon,
        0 AS this_week, 0 AS missed
 -- name: grouped
 SELECT s.status, s.stage, s.outcome, s.criterion, s.office, s.installer, s.waiting_on, s.paper,
-       s.hazard AND s.stage <> 'done' AS hazard, count(*) AS orders,
+       s.hazard AND s.stage <> 'done' AS hazard, s.away, s.conflict, count(*) AS orders,
        s.due_date < :today AS past, s.due_date = :today AS today,
        s.due_date >= :today AND s.due_date < :risk_ends AS soon,
        s.due_date >= :monday AND s.due_date < :next_monday AS this_week,
@@ -136,6 +143,10 @@ FROM order_state AS s INDEXED BY order_state_missed
 FROM order_state AS s INDEXED BY order_state_waiting_on
 -- part: from_paper
 FROM order_state AS s INDEXED BY order_state_paper
+-- part: from_away
+FROM order_state AS s INDEXED BY order_state_away
+-- part: from_conflict
+FROM order_state AS s INDEXED BY order_state_conflict
 -- part: from_hazard
 FROM order_state AS s INDEXED BY order_state_hazard
 -- part: from_tally
@@ -182,6 +193,10 @@ AND s.waiting_on = ''
 AND s.status = 'open'
 -- part: paper
 AND s.paper = 1
+-- part: away
+AND s.away = 1
+-- part: conflict
+AND s.conflict = 1
 -- part: hazard
 AND s.hazard = 1 AND s.stage <> 'done'
 -- part: no_hazard
@@ -199,7 +214,7 @@ AND s.due_date < :due_before
 -- part: short_words
 AND NOT EXISTS (SELECT 1 FROM json_each(:short_words) AS w WHERE instr(s.search, w.value) = 0)
 -- part: by_combination
-GROUP BY 1, 2, 3, 4, 5, 6, 7, 8, 9, 11, 12, 13, 14, 15
+GROUP BY 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 13, 14, 15, 16, 17
 
 -- Of what a search found: by the place of the value among :ranks, each between two marks.
 -- part: by_stage_rank

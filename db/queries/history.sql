@@ -56,6 +56,28 @@ SELECT number AS name FROM certificate WHERE id = :id
 SELECT coalesce(t.number, '?') || '/' || i.issue AS name
 FROM certificate_issue AS i LEFT JOIN certificate AS t ON t.id = i.certificate WHERE i.id = :id
 
+-- name: name_station
+SELECT station || '/' || tag AS name FROM station WHERE id = :id
+
+-- name: name_bundle
+SELECT bundle AS name FROM bundle WHERE id = :id
+
+-- name: name_carried_order
+SELECT coalesce(o.order_number, '?') || '/' || c.station AS name
+FROM carried_order AS c LEFT JOIN service_order AS o ON o.id = c.service_order WHERE c.id = :id
+
+-- name: name_foreign_event
+SELECT station || '/' || subject || '/' || sequence AS name FROM foreign_event WHERE id = :id
+
+-- name: name_foreign_fact
+SELECT fact AS name FROM foreign_fact WHERE id = :id
+
+-- name: name_conflict
+SELECT conflict AS name FROM conflict WHERE id = :id
+
+-- name: name_settlement
+SELECT conflict AS name FROM settlement WHERE id = :id
+
 -- name: name_order_state
 SELECT order_number AS name FROM order_state WHERE service_order = :id
 

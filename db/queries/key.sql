@@ -6,7 +6,7 @@ WHERE holder = :holder ORDER BY id DESC LIMIT 1
 
 -- name: find
 SELECT holder, public_key, endorsed_by, endorsement FROM public_key
-WHERE fingerprint = :fingerprint
+WHERE fingerprint = :fingerprint ORDER BY id DESC LIMIT 1
 
 -- Why keys were made anew, and which of the older ones were revoked by it.
 -- name: renewals

@@ -1,0 +1,53 @@
+#pragma once
+// What came of the files of bundles that were opened or received.
+
+#include "app/actions/Records.h"
+#include "app/trust/BundleFile.h"
+#include "core/base/Finding.h"
+
+namespace loopwright {
+
+enum class BundleVerdict
+{
+    Taken,
+    AlreadyThere,
+    Refused
+};
+
+struct JoinedOrder
+{
+    QString order;
+    BundleVerdict verdict = BundleVerdict::Taken;
+    QString code, reason; ///< of a refusal
+    QStringList added, alreadyThere, certificates, conflicts;
+    Findings findings;
+
+    QJsonObject toJson() const;
+};
+
+struct TakenBundle
+{
+    QString file;
+    BundleVerdict verdict = BundleVerdict::Taken;
+    QString code, reason; ///< of a refusal
+    QString bundle, station;
+    std::vector<JoinedOrder> orders;
+
+    bool refuses() const; ///< the file, or an order of it
+    /// `taken`: what a file that was taken is called, "opened" or "received".
+    QJsonObject toJson(const char *taken) const;
+};
+
+struct BundleInput
+{
+    QString name; ///< of the file
+    QByteArray bytes;
+};
+
+/// The error's place is the code if it is one of an order's, else "damaged".
+JoinedOrder refusedOrder(const QString &order, const Error &error);
+TakenBundle refusedBundle(const QString &file, const QString &code, const QString &reason);
+/// The file as it is, or why it is none.
+tl::expected<BundleFile, TakenBundle> readBundleInput(const BundleInput &input, BundleKind kind);
+
+} // namespace loopwright

@@ -1,0 +1,39 @@
+#pragma once
+// How an order goes into a bundle, and what of it is put into the records that it comes to.
+
+#include "app/actions/Records.h"
+#include "core/acceptance/StationConflict.h"
+#include "core/history/Bundle.h"
+#include "db/OrderStore.h"
+
+namespace loopwright {
+
+/// For a van: the order with all evidence and what is told of it, whoever recorded it.
+Result<BundledOrder> orderGoingOut(Records &records, const StoredOrder &stored);
+/// From a van: what was recorded in it, of the events after `told` of the circuit's chain.
+Result<BundledOrder> orderComingBack(Records &records, const StoredOrder &stored, qint64 told);
+
+/// It strikes another fact out.
+bool isVoid(const BundledFact &fact);
+
+/// BadInput, with the place, if the content is no order, or not the one that the entry names.
+Result<ServiceOrder> orderIn(const BundledOrder &entry, const QByteArray &content,
+                             const QString &place);
+
+/// What of an entry is in the records now.
+struct AddedParts
+{
+    QStringList added, alreadyThere, certificates;
+    std::vector<Fact> facts;     ///< those that were added
+    std::vector<Fact> differing; ///< of an id that is there with another content
+    bool ahead = false;          ///< one was more than a day ahead of the clock
+};
+/// Adds facts, decisions and certificates that are not there yet. `sender`: the tag of the station
+/// whose work it is.
+Result<AddedParts> addParts(Records &records, Transaction &transaction, const BundledOrder &entry,
+                            const QString &sender, const QString &place);
+/// What other stations told of the order; "forked" in the error's place if one of them told it
+/// otherwise before. How many are new.
+Result<int> addForeignEvents(Records &records, Transaction &transaction, const BundledOrder &entry);
+
+} // namespace loopwright

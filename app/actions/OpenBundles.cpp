@@ -1,0 +1,262 @@
+#include "app/actions/OpenBundles.h"
+
+#include "app/actions/Acting.h"
+#include "app/actions/BoardRefresh.h"
+#include "app/actions/BundleOrders.h"
+#include "app/actions/BundleRegisters.h"
+#include "app/actions/Events.h"
+#include "app/actions/Keys.h"
+#include "app/actions/OrderIntake.h"
+#include "app/actions/Refusals.h"
+#include "db/CertificateStore.h"
+#include "db/KeyStore.h"
+#include "db/MetaStore.h"
+#include "db/StationStore.h"
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+/// The keys that a bundle brings along.
+struct BundleKeys
+{
+    PublicKey issuer, sender, own;
+};
+
+TakenBundle refusedFile(const BundleInput &input, const BundleFile &file, const char *code,
+                        const QString &reason)
+{
+    TakenBundle refused = refusedBundle(input.name, code, reason);
+    refused.bundle = file.id;
+    return refused;
+}
+
+std::optional<BundleKeys> keysOf(const BundleFile &file)
+{
+    const auto keys = readPublicKeys(file.bundle.keys.toUtf8(), "keys");
+    if (!keys)
+        return std::nullopt;
+    BundleKeys found;
+    for (const PublicKey &key : *keys) {
+        if (key.isIssuers())
+            found.issuer = key;
+        else if (key.fingerprint() == file.key)
+            found.sender = key;
+        else if (key.holder == file.bundle.station)
+            found.own = key;
+    }
+    const bool whole = !found.issuer.bytes.isEmpty() && !found.sender.bytes.isEmpty() &&
+                       !found.own.bytes.isEmpty() &&
+                       found.issuer.fingerprint() == file.bundle.issuer;
+    return whole ? std::optional(found) : std::nullopt;
+}
+
+/// The fingerprint of the issuer that the van works for: empty before it opened anything.
+Result<QString> issuerOfOffice(const Database &database)
+{
+    LOOPWRIGHT_ASSIGN(const auto stations, StationStore(database).all());
+    if (stations.empty())
+        return QString();
+    LOOPWRIGHT_ASSIGN(const auto key, KeyStore(database).newestOf(stations.front().tag));
+    return key ? key->endorsedBy : QString();
+}
+
+/// Why a file is not opened; nothing if it may be.
+Result<std::optional<TakenBundle>> whyNotOpened(Records &records, const BundleInput &input,
+                                                const BundleFile &file,
+                                                const std::optional<BundleKeys> &keys)
+{
+    const Database &database = records.database();
+    const auto refused = [&](const char *code, const QString &reason) {
+        return std::optional(refusedFile(input, file, code, reason));
+    };
+    LOOPWRIGHT_ASSIGN(const auto tag, MetaStore(database).station());
+    if (file.bundle.station != tag)
+        return refused("other_station",
+                       QString("It is for station %1, and this is %2: a van that was restored must "
+                               "be added to the office again.")
+                           .arg(file.bundle.station, tag));
+    if (!keys || !file.isSignedBy(keys->sender.bytes))
+        return refused("signature", "Its signature is not that of the key that it names.");
+    if (!isEndorsedBy(keys->issuer, keys->sender) || !isEndorsedBy(keys->issuer, keys->own))
+        return refused("stranger", "The issuer did not endorse who signed it.");
+    LOOPWRIGHT_ASSIGN(const auto office, issuerOfOffice(database));
+    if (!office.isEmpty() && office != file.bundle.issuer)
+        return refused(
+            "other_issuer",
+            QString("This van works for the issuer with the key %1, and this is of %2.")
+                .arg(groupedFingerprint(office), groupedFingerprint(file.bundle.issuer)));
+    LOOPWRIGHT_ASSIGN(const auto own, KeyStore(database).newestOf(tag));
+    if (!own || own->bytes != keys->own.bytes)
+        return refused("stranger",
+                       "The key that the office knows of this station is not its key: write it "
+                       "anew (key export) and have the office add it again.");
+    if (office.isEmpty()) {
+        LOOPWRIGHT_ASSIGN(const int used, CertificateStore(database).nextSequence(
+                                              records.now().localDate().year(), tag));
+        if (used > 1)
+            return refused("other_issuer",
+                           "These records gave out certificates in their own name already: a van "
+                           "of an office begins with records of its own.");
+    }
+    return std::optional<TakenBundle>();
+}
+
+Result<void> learnKeys(Records &records, Transaction &transaction, const BundleKeys &keys)
+{
+    for (const PublicKey &key : {keys.issuer, keys.sender, keys.own}) {
+        LOOPWRIGHT_ASSIGN(const auto known, KeyStore(records.database()).find(key.fingerprint()));
+        if (known != key)
+            LOOPWRIGHT_TRY(KeyStore::add(transaction, key, records.now()));
+    }
+    LOOPWRIGHT_ASSIGN(const auto office,
+                      StationStore(records.database()).ofTag(keys.sender.holder));
+    if (!office)
+        LOOPWRIGHT_TRY(StationStore::add(transaction, {officeSide, keys.sender.holder}));
+    return {};
+}
+
+/// Keys and registers, before the orders that stand on them.
+Result<void> takeHead(Records &records, const BundleFile &file, const BundleKeys &keys,
+                      const QString &place)
+{
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    QByteArray lines = "{}";
+    if (!file.bundle.testLines.isEmpty()) {
+        LOOPWRIGHT_ASSIGN(const auto ours, records.keys().find(keys.own.fingerprint()));
+        if (ours) {
+            LOOPWRIGHT_ASSIGN(lines, ours->opened(file.bundle.testLines.toLatin1()));
+        }
+    }
+    LOOPWRIGHT_TRY(learnKeys(records, transaction, keys));
+    LOOPWRIGHT_TRY(takeRegisters(transaction, file.bundle.registers, lines, place));
+    QJsonObject chains;
+    for (const BundledOrder &order : file.bundle.orders)
+        if (!order.events.empty())
+            chains.insert(circuitSubject(order.circuit), order.events.back().event.sequence);
+    LOOPWRIGHT_TRY(StationStore::addBundle(
+        transaction, {file.id, BundleKind::Out, file.bundle.station, chains}));
+    return transaction.commit(registerEvent(
+        records, "bundle_opened", {{"bundle", file.id}, {"station", keys.sender.holder}}));
+}
+
+/// The order as it is now, unless it was changed here since it was taken along.
+Result<bool> takeOrderAlong(Records &records, Transaction &transaction, const BundledOrder &entry,
+                            const QString &place, std::vector<Event> &events, JoinedOrder &joined)
+{
+    LOOPWRIGHT_ASSIGN(const auto order, orderIn(entry, entry.content, place + ".content"));
+    LOOPWRIGHT_ASSIGN(const auto before, OrderStore(records.database()).find(entry.number));
+    if (before && before->uuid != entry.uuid)
+        return failure(ErrorCode::Refused,
+                       QString("Another order %1 was made here.").arg(entry.number),
+                       "number_in_use");
+    if (before && before->order == order)
+        return false;
+    if (before) {
+        LOOPWRIGHT_ASSIGN(const auto tag, MetaStore(records.database()).station());
+        LOOPWRIGHT_ASSIGN(const auto carried,
+                          StationStore(records.database()).carried(entry.number));
+        const auto mine = std::ranges::find(carried, tag, &CarriedOrder::station);
+        const QByteArray now = canonicalJson(before->order.toJson());
+        if (mine != carried.end() && mine->content != now) {
+            joined.findings.push_back(
+                {Severity::Warning,
+                 "order_changed",
+                 Text(QT_TRANSLATE_NOOP(
+                     "core", "The order was changed here and in the office; it stays as it is here "
+                             "until the office has decided.")),
+                 {},
+                 {},
+                 0});
+            return false;
+        }
+    }
+    LOOPWRIGHT_ASSIGN(auto taken, takeOrder(records, transaction, order, before, false,
+                                            {entry.uuid, entry.circuitUuid}));
+    taken.event.kind = before ? "order_changed_in_office" : "order_opened";
+    // What the change makes old, the office's own events say.
+    taken.event.detail.remove("retires");
+    events.push_back(taken.event);
+    return true;
+}
+
+Result<JoinedOrder> openOrderOf(Records &records, const BundleFile &file, const BundledOrder &entry,
+                                const QString &place)
+{
+    JoinedOrder joined;
+    joined.order = entry.number;
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    std::vector<Event> events;
+    LOOPWRIGHT_ASSIGN(const bool changed,
+                      takeOrderAlong(records, transaction, entry, place, events, joined));
+    LOOPWRIGHT_ASSIGN(const int told, addForeignEvents(records, transaction, entry));
+    LOOPWRIGHT_ASSIGN(const auto parts, addParts(records, transaction, entry, {}, place));
+    LOOPWRIGHT_ASSIGN(const auto tag, MetaStore(records.database()).station());
+    LOOPWRIGHT_ASSIGN(const auto carried, StationStore(records.database()).carried(entry.number));
+    const bool isOut = std::ranges::any_of(
+        carried, [&](const CarriedOrder &each) { return !each.back && each.bundle == file.id; });
+    joined.added = parts.added;
+    joined.alreadyThere = parts.alreadyThere;
+    if (!changed && told == 0 && parts.added.isEmpty() && isOut) {
+        joined.verdict = BundleVerdict::AlreadyThere;
+        return joined;
+    }
+    if (!isOut)
+        LOOPWRIGHT_TRY(StationStore::carry(
+            transaction, {entry.number, tag, {}, file.id, entry.content, records.now()}));
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get(entry.number));
+    LOOPWRIGHT_TRY(refreshState(records, transaction, entry.number));
+    LOOPWRIGHT_TRY(refreshOrdersConcerned(records, transaction, stored.order, parts.facts, {}));
+    events.push_back(orderEvent(records, stored.order, "opened",
+                                {{"bundle", file.id}, {"facts", parts.added.size()}}));
+    LOOPWRIGHT_TRY(transaction.commit(events));
+    return joined;
+}
+
+Result<TakenBundle> openBundle(Records &records, const BundleInput &input)
+{
+    auto file = readBundleInput(input, BundleKind::Out);
+    if (!file)
+        return std::move(file.error());
+    const auto keys = keysOf(*file);
+    LOOPWRIGHT_ASSIGN(auto refused, whyNotOpened(records, input, *file, keys));
+    if (refused)
+        return std::move(*refused);
+    TakenBundle taken;
+    taken.file = input.name;
+    taken.bundle = file->id;
+    LOOPWRIGHT_ASSIGN(const auto known, StationStore(records.database()).bundle(file->id));
+    taken.station = keys->sender.holder;
+    if (!known)
+        LOOPWRIGHT_TRY(takeHead(records, *file, *keys, input.name));
+    for (const BundledOrder &entry : file->bundle.orders) {
+        auto joined = openOrderOf(records, *file, entry, input.name + '.' + entry.number);
+        if (!joined && !Refusals::isOfOne(joined.error().code))
+            return failure(joined.error());
+        taken.orders.push_back(joined ? std::move(*joined)
+                                      : refusedOrder(entry.number, joined.error()));
+    }
+    if (known && std::ranges::all_of(taken.orders, [](const JoinedOrder &each) {
+            return each.verdict == BundleVerdict::AlreadyThere;
+        }))
+        taken.verdict = BundleVerdict::AlreadyThere;
+    return taken;
+}
+
+} // namespace
+
+Result<std::vector<TakenBundle>> openBundles(Records &records,
+                                             const std::vector<BundleInput> &files)
+{
+    LOOPWRIGHT_TRY(allow(records, Act::WorkApart));
+    std::vector<TakenBundle> taken;
+    for (const BundleInput &input : files) {
+        LOOPWRIGHT_ASSIGN(auto opened, openBundle(records, input));
+        taken.push_back(std::move(opened));
+    }
+    return taken;
+}
+
+} // namespace loopwright

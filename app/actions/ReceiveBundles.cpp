@@ -1,0 +1,117 @@
+#include "app/actions/ReceiveBundles.h"
+
+#include "app/actions/Acting.h"
+#include "app/actions/BundleRegisters.h"
+#include "app/actions/Events.h"
+#include "app/actions/JoinOrder.h"
+#include "app/actions/Refusals.h"
+#include "db/KeyStore.h"
+#include "db/StationStore.h"
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+struct Sender
+{
+    PeerStation station;
+    QString code, because; ///< why it is not believed; empty if it is
+};
+
+/// By the keys that the records know, never by what the file brings along.
+Result<Sender> senderOf(const Database &database, const BundleFile &file)
+{
+    const auto unknown = [](const QString &why) { return Sender{{}, "stranger", why}; };
+    LOOPWRIGHT_ASSIGN(const auto key, KeyStore(database).find(file.key));
+    if (!key || key->isIssuers() || key->holder != file.bundle.station)
+        return unknown(
+            QString("Nobody here knows the key %1 of station %2; van add makes it known.")
+                .arg(groupedFingerprint(file.key), file.bundle.station));
+    LOOPWRIGHT_ASSIGN(const auto station, StationStore(database).ofTag(key->holder));
+    if (!station)
+        return unknown(QString("%1 is no van of this office.").arg(key->holder));
+    if (station->lost)
+        return unknown(QString("Station %1 was declared lost.").arg(station->name));
+    LOOPWRIGHT_ASSIGN(const auto newest, KeyStore(database).newestOf(key->holder));
+    LOOPWRIGHT_ASSIGN(const auto revoked, KeyStore(database).revoked());
+    if (!newest || newest->bytes != key->bytes || revoked.contains(file.key))
+        return unknown(QString("Station %1 has another key since.").arg(station->name));
+    if (!file.isSignedBy(key->bytes))
+        return Sender{{}, "signature", "Its signature is not that of the key that it names."};
+    if (!file.bundle.issuer.isEmpty()) {
+        LOOPWRIGHT_ASSIGN(const auto issuer, KeyStore(database).find(file.bundle.issuer));
+        if (!issuer || !issuer->isIssuers())
+            return Sender{{},
+                          "other_issuer",
+                          QString("It was made for the issuer with the key %1.")
+                              .arg(groupedFingerprint(file.bundle.issuer))};
+    }
+    return Sender{*station, {}, {}};
+}
+
+/// Instruments that were entered from their label, and that the bundle was here.
+Result<void> noteReceived(Records &records, const BundleFile &file, const PeerStation &station,
+                          const QString &place)
+{
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    LOOPWRIGHT_ASSIGN(const auto instruments,
+                      takeNewInstruments(transaction, file.bundle.registers, place));
+    LOOPWRIGHT_TRY(
+        StationStore::addBundle(transaction, {file.id, BundleKind::Back, file.bundle.station, {}}));
+    return transaction.commit(
+        registerEvent(records, "bundle_received",
+                      {{"bundle", file.id},
+                       {"station", station.tag},
+                       {"instruments", QJsonArray::fromStringList(instruments)}}));
+}
+
+Result<TakenBundle> receiveBundle(Records &records, const BundleInput &input)
+{
+    auto file = readBundleInput(input, BundleKind::Back);
+    if (!file)
+        return std::move(file.error());
+    LOOPWRIGHT_ASSIGN(const auto sender, senderOf(records.database(), *file));
+    if (!sender.code.isEmpty()) {
+        TakenBundle refused = refusedBundle(input.name, sender.code, sender.because);
+        refused.bundle = file->id;
+        return refused;
+    }
+    TakenBundle taken;
+    taken.file = input.name;
+    taken.bundle = file->id;
+    taken.station = sender.station.name;
+    LOOPWRIGHT_ASSIGN(const auto known, StationStore(records.database()).bundle(file->id));
+    if (!known)
+        LOOPWRIGHT_TRY(noteReceived(records, *file, sender.station, input.name));
+    for (const BundledOrder &entry : file->bundle.orders) {
+        auto joined = joinOrder(records, {entry, sender.station, file->id, file->bundle.keep,
+                                          input.name + '.' + entry.number});
+        if (!joined && !Refusals::isOfOne(joined.error().code))
+            return failure(joined.error());
+        taken.orders.push_back(joined ? std::move(*joined)
+                                      : refusedOrder(entry.number, joined.error()));
+    }
+    if (known && std::ranges::all_of(taken.orders, [](const JoinedOrder &each) {
+            return each.verdict == BundleVerdict::AlreadyThere;
+        }))
+        taken.verdict = BundleVerdict::AlreadyThere;
+    return taken;
+}
+
+} // namespace
+
+Result<std::vector<TakenBundle>> receiveBundles(Records &records,
+                                                const std::vector<BundleInput> &files)
+{
+    LOOPWRIGHT_TRY(allow(records, Act::SendVans));
+    std::vector<TakenBundle> taken;
+    for (const BundleInput &input : files) {
+        LOOPWRIGHT_ASSIGN(auto received, receiveBundle(records, input));
+        taken.push_back(std::move(received));
+    }
+    return taken;
+}
+
+} // namespace loopwright

@@ -1,0 +1,12 @@
+#pragma once
+// In the office: what vans bring back joins the records. In any order, as often as it comes; each
+// order whole or not at all.
+
+#include "app/actions/BundleAnswer.h"
+
+namespace loopwright {
+
+Result<std::vector<TakenBundle>> receiveBundles(Records &records,
+                                                const std::vector<BundleInput> &files);
+
+} // namespace loopwright

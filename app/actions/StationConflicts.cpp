@@ -1,0 +1,139 @@
+#include "app/actions/StationConflicts.h"
+
+#include "db/ConflictStore.h"
+#include "db/FactStore.h"
+#include "db/ForeignStore.h"
+#include "db/OrderStore.h"
+#include "db/StationStore.h"
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+QString valuesOf(const StationConflict &conflict, int side)
+{
+    QStringList values;
+    const QJsonObject columns = conflict.content.value("columns").toObject();
+    for (auto it = columns.begin(); it != columns.end(); ++it)
+        values << it.key() + ' ' + it.value().toArray().at(side).toString();
+    return values.join("; ");
+}
+
+Text saysOf(const StationConflict &conflict, const QString &side)
+{
+    const bool office = side == officeSide;
+    switch (conflict.code) {
+    case ConflictCode::OrderChanged:
+        if (side == bothSides)
+            return QT_TRANSLATE_NOOP("core", "Two names of one thing: what was measured counts.");
+        return Text(office ? QT_TRANSLATE_NOOP("core", "The order says %1: what was measured by "
+                                                       "other values never counts.")
+                           : QT_TRANSLATE_NOOP("core", "It was worked with %1: the order takes "
+                                                       "these values back."))
+            .arg(valuesOf(conflict, office ? 1 : 0));
+    case ConflictCode::OrderClosed:
+        return QT_TRANSLATE_NOOP("core", "Seen: what came after the end is kept and decides "
+                                         "nothing.");
+    case ConflictCode::TwoStations:
+        if (side == bothSides)
+            return QT_TRANSLATE_NOOP("core", "Both worked on this line: all of it counts.");
+        return office ? QT_TRANSLATE_NOOP("core", "Only what was recorded in the office counts.")
+                      : QT_TRANSLATE_NOOP("core", "Only what this station recorded counts.");
+    case ConflictCode::ValueInUse:
+        return office ? QT_TRANSLATE_NOOP("core", "The value stays where it is in use; this order "
+                                                  "gets another one.")
+                      : QT_TRANSLATE_NOOP("core", "The order keeps its value, once it is free.");
+    case ConflictCode::FactDiffers:
+        return office ? QT_TRANSLATE_NOOP("core", "What came first stands.")
+                      : QT_TRANSLATE_NOOP("core", "What this station brought takes its place.");
+    case ConflictCode::CertificateSuperseded:
+        return office ? QT_TRANSLATE_NOOP("core", "The certificate of the office stands.")
+                      : QT_TRANSLATE_NOOP("core", "The certificate of this station stands.");
+    case ConflictCode::ClockAhead:
+        break;
+    }
+    return office ? QT_TRANSLATE_NOOP("core", "What is dated ahead never counts.")
+                  : QT_TRANSLATE_NOOP("core", "What is dated ahead counts as it is dated.");
+}
+
+QStringList factsOf(const StationConflict &conflict, const std::vector<Fact> &facts,
+                    const std::vector<FactOrigin> &origins)
+{
+    if (conflict.code == ConflictCode::FactDiffers)
+        return {conflict.content.value("fact").toString()};
+    if (conflict.code == ConflictCode::ValueInUse ||
+        conflict.code == ConflictCode::CertificateSuperseded)
+        return {};
+    QStringList ids;
+    for (const Fact &fact : facts) {
+        const auto origin = std::ranges::find(origins, fact.id, &FactOrigin::fact);
+        const bool theirs = origin != origins.end() && origin->station == conflict.station;
+        const bool ahead = conflict.code != ConflictCode::ClockAhead || (theirs && origin->ahead);
+        if ((theirs || conflict.code == ConflictCode::TwoStations) && ahead)
+            ids << fact.id;
+    }
+    return ids;
+}
+
+} // namespace
+
+QJsonObject ShownConflict::toJson() const
+{
+    QJsonArray shown;
+    QString settledFor;
+    for (const Side &each : sides) {
+        shown << QJsonObject{{"side", each.side}, {"says", each.says.english()}};
+        if (conflict.settled && conflict.settled->side == each.tag)
+            settledFor = each.side;
+    }
+    QJsonValue settled;
+    if (conflict.settled)
+        settled = QJsonObject{{"side", settledFor},
+                              {"because", conflict.settled->because},
+                              {"by", conflict.settled->by},
+                              {"at", conflict.settled->at.text()}};
+    return {{"conflict", conflict.id},
+            {"order", conflict.order},
+            {"code", toText(conflict.code)},
+            {"stations", QJsonArray::fromStringList(stations)},
+            {"facts", QJsonArray::fromStringList(facts)},
+            {"since", conflict.since.text()},
+            {"sides", shown},
+            {"settled", settled}};
+}
+
+Result<std::vector<ShownConflict>> stationConflicts(Records &records, const QString &order,
+                                                    bool settledToo)
+{
+    const Database &database = records.database();
+    if (!order.isEmpty())
+        LOOPWRIGHT_TRY(OrderStore(database).get(order));
+    const ConflictStore store(database);
+    LOOPWRIGHT_ASSIGN(const auto conflicts, order.isEmpty() ? store.all() : store.ofOrder(order));
+    std::vector<ShownConflict> list;
+    for (const StationConflict &conflict : conflicts) {
+        if (!conflict.isOpen() && !settledToo)
+            continue;
+        LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(conflict.order));
+        LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database).ofOrder(conflict.order));
+        ShownConflict shown{conflict, {}, {}, factsOf(conflict, facts, origins)};
+        for (const QString &side : sidesOf(conflict, origins)) {
+            LOOPWRIGHT_ASSIGN(const auto station, StationStore(database).ofTag(side));
+            const QString name = station ? station->name : side;
+            shown.sides.push_back({name, side, saysOf(conflict, side)});
+            if (side != officeSide && side != bothSides)
+                shown.stations << name;
+        }
+        if (shown.stations.isEmpty()) {
+            LOOPWRIGHT_ASSIGN(const auto station, StationStore(database).ofTag(conflict.station));
+            shown.stations << (station ? station->name : conflict.station);
+        }
+        shown.stations.sort();
+        list.push_back(std::move(shown));
+    }
+    return list;
+}
+
+} // namespace loopwright

@@ -1,0 +1,37 @@
+#pragma once
+// Orders go along with a van: into a bundle that it opens without a network.
+
+#include "app/actions/Vans.h"
+#include "core/base/Finding.h"
+
+namespace loopwright {
+
+struct TakingAlong
+{
+    QStringList orders;
+    QString installer = {}; ///< or all open orders of this person,
+    QDate dueBy = {};       ///< due up to this day; invalid: any
+    QString station;
+    QString out;
+    int split = 0;       ///< orders in one file at most; 0: all in one
+    bool anyway = false; ///< also what another van has
+};
+struct TakenAlong
+{
+    QString bundle; ///< of the first file; empty if none went
+    QString station, tag;
+    QStringList orders, files;
+    struct Stays
+    {
+        QString order, code;
+        Text reason;
+    };
+    std::vector<Stays> stays;
+
+    QJsonObject toJson() const;
+};
+/// First the records, then the files. NotFound for an unknown order or station; nothing goes then.
+/// DiskTrouble says that the orders are out and the same command writes the files again.
+Result<TakenAlong> takeAlong(Records &records, const TakingAlong &wish);
+
+} // namespace loopwright

@@ -1,0 +1,18 @@
+#pragma once
+// van add, lost, take, open, bring, receive, list, conflicts, settle: work that is done apart.
+
+#include "app/cli/Command.h"
+
+namespace loopwright {
+
+std::unique_ptr<Command> makeVanAdd();
+std::unique_ptr<Command> makeVanLost();
+std::unique_ptr<Command> makeVanTake();
+std::unique_ptr<Command> makeVanOpen();
+std::unique_ptr<Command> makeVanBring();
+std::unique_ptr<Command> makeVanReceive();
+std::unique_ptr<Command> makeVanList();
+std::unique_ptr<Command> makeVanConflicts();
+std::unique_ptr<Command> makeVanSettle();
+
+} // namespace loopwright

@@ -1,0 +1,161 @@
+#include "core/acceptance/StationConflict.h"
+
+#include "core/acceptance/Proof.h"
+
+#include <QHash>
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+constexpr int lettersOfId = 16;
+
+/// Whether a fact is held against one of the values that differ; the pair apart, for a fact is held
+/// against that by its name.
+bool hangsOn(const StationConflict &conflict, const Fact &fact)
+{
+    for (const QJsonValue &word : conflict.content.value("what").toArray()) {
+        const auto what = fromText<ChangedWhat>(word.toString());
+        if (what && *what != ChangedWhat::Pair && retires(*what, provenBy(fact)))
+            return true;
+    }
+    return false;
+}
+
+/// Who recorded a fact: the tag of another station, or empty for this one.
+class Origins
+{
+public:
+    explicit Origins(const std::vector<FactOrigin> &origins)
+    {
+        for (const FactOrigin &origin : origins)
+            m_of.insert(origin.fact, &origin);
+    }
+    QString stationOf(const Fact &fact) const
+    {
+        const FactOrigin *origin = m_of.value(fact.id);
+        return origin ? origin->station : QString();
+    }
+    bool isAhead(const Fact &fact) const
+    {
+        const FactOrigin *origin = m_of.value(fact.id);
+        return origin && origin->ahead;
+    }
+
+private:
+    QHash<QString, const FactOrigin *> m_of;
+};
+
+/// The tag of the side for which work of a station counts: empty for the office's own.
+QString tagOfSide(const QString &side)
+{
+    return side == officeSide ? QString() : side;
+}
+
+/// Whether the conflict keeps the fact from counting.
+bool keepsOut(const StationConflict &conflict, const Fact &fact, const Origins &origins)
+{
+    const QString station = origins.stationOf(fact);
+    const bool before = conflict.settled && fact.at <= conflict.settled->at;
+    switch (conflict.code) {
+    case ConflictCode::OrderChanged:
+        if (conflict.isSettledFor(bothSides))
+            return false;
+        if (conflict.isSettledFor(conflict.station))
+            return station != conflict.station && before && hangsOn(conflict, fact);
+        return station == conflict.station && hangsOn(conflict, fact);
+    case ConflictCode::TwoStations:
+        return before && !conflict.isSettledFor(bothSides) && provenBy(fact) != Proves::Nothing &&
+               station != tagOfSide(conflict.settled->side);
+    case ConflictCode::FactDiffers:
+        return conflict.isOpen() && conflict.content.value("fact").toString() == fact.id;
+    case ConflictCode::ClockAhead:
+        return station == conflict.station && origins.isAhead(fact) &&
+               !conflict.isSettledFor(conflict.station);
+    case ConflictCode::OrderClosed:
+    case ConflictCode::ValueInUse:
+    case ConflictCode::CertificateSuperseded:
+        break;
+    }
+    return false;
+}
+
+} // namespace
+
+QString StationConflict::idOf(ConflictCode code, const QString &order, const QString &station,
+                              const QJsonObject &content)
+{
+    return digestOf(QJsonObject{{"code", toText(code)},
+                                {"order", order},
+                                {"station", station},
+                                {"content", content}})
+        .left(lettersOfId);
+}
+
+Text SetAside::sentence() const
+{
+    const char *what = "";
+    switch (code) {
+    case ConflictCode::OrderChanged:
+        what = QT_TRANSLATE_NOOP("core", "the order was changed while a van had it");
+        break;
+    case ConflictCode::TwoStations:
+        what = QT_TRANSLATE_NOOP("core", "two stations worked on the order");
+        break;
+    case ConflictCode::FactDiffers:
+        what = QT_TRANSLATE_NOOP("core", "two stations have it with different content");
+        break;
+    case ConflictCode::ClockAhead:
+        what = QT_TRANSLATE_NOOP("core", "the clock of its station was more than a day ahead");
+        break;
+    case ConflictCode::OrderClosed:
+    case ConflictCode::ValueInUse:
+    case ConflictCode::CertificateSuperseded:
+        break;
+    }
+    return Text(settled ? QT_TRANSLATE_NOOP("core", "set aside by who settled it: %1")
+                        : QT_TRANSLATE_NOOP("core", "set aside until somebody settles it: %1"))
+        .arg(Text(what));
+}
+
+std::vector<SetAside> setAside(const std::vector<Fact> &facts,
+                               const std::vector<FactOrigin> &origins,
+                               const std::vector<StationConflict> &conflicts)
+{
+    std::vector<SetAside> list;
+    const Origins known(origins);
+    for (const Fact &fact : facts) {
+        const auto conflict = std::ranges::find_if(
+            conflicts, [&](const auto &each) { return keepsOut(each, fact, known); });
+        if (conflict != conflicts.end())
+            list.push_back({fact.id, conflict->code, !conflict->isOpen()});
+    }
+    return list;
+}
+
+QStringList sidesOf(const StationConflict &conflict, const std::vector<FactOrigin> &origins)
+{
+    QStringList stations;
+    for (const FactOrigin &origin : origins)
+        if (!stations.contains(origin.station))
+            stations << origin.station;
+    stations.sort();
+    switch (conflict.code) {
+    case ConflictCode::OrderClosed:
+        return {officeSide};
+    case ConflictCode::OrderChanged:
+        return {officeSide, conflict.station, bothSides};
+    case ConflictCode::TwoStations:
+        return QStringList{officeSide} + stations + QStringList{bothSides};
+    case ConflictCode::CertificateSuperseded:
+    case ConflictCode::ValueInUse:
+    case ConflictCode::FactDiffers:
+    case ConflictCode::ClockAhead:
+        break;
+    }
+    return {officeSide, conflict.station};
+}
+
+} // namespace loopwright

@@ -1,0 +1,91 @@
+#pragma once
+// What two stations say otherwise of one order, until a person decides; and which facts count for
+// nothing meanwhile, or since. Nothing that was measured is ever dropped for it, and an open hazard
+// of either side stands.
+
+#include "core/acceptance/Fact.h"
+
+namespace loopwright {
+
+enum class ConflictCode
+{
+    OrderChanged,          ///< a value that evidence is held against differs from what the van had
+    OrderClosed,           ///< it was completed or cancelled meanwhile
+    TwoStations,           ///< two worked on it, neither knowing of the other
+    ValueInUse,            ///< a number, SPID or pair of the van's order is another circuit's
+    FactDiffers,           ///< one id, two contents
+    CertificateSuperseded, ///< two stations issued one
+    ClockAhead,            ///< facts from more than a day ahead
+};
+template<>
+struct EnumCodes<ConflictCode>
+{
+    static constexpr std::pair<ConflictCode, const char *> table[] = {
+        {ConflictCode::OrderChanged, "order_changed"},
+        {ConflictCode::OrderClosed, "order_closed"},
+        {ConflictCode::TwoStations, "two_stations"},
+        {ConflictCode::ValueInUse, "value_in_use"},
+        {ConflictCode::FactDiffers, "fact_differs"},
+        {ConflictCode::CertificateSuperseded, "certificate_superseded"},
+        {ConflictCode::ClockAhead, "clock_ahead"}};
+};
+
+// Sides that are no station's tag.
+inline const QString officeSide = QStringLiteral("office");
+inline const QString bothSides = QStringLiteral("both");
+
+struct Settlement
+{
+    QString side; ///< officeSide, bothSides, or the tag of a station
+    QString because, by;
+    Moment at;
+
+    bool operator==(const Settlement &) const = default;
+};
+
+struct StationConflict
+{
+    QString id;
+    QString order;
+    ConflictCode code = ConflictCode::OrderChanged;
+    QString station; ///< tag of the one that differs from here; empty where several may
+    /// Of OrderChanged "columns": {column: [the van's, the office's]} and "what": ChangedWhat;
+    /// of FactDiffers "fact", "content" (the other one); of ValueInUse "values".
+    QJsonObject content;
+    Moment since;
+    std::optional<Settlement> settled;
+
+    bool isOpen() const { return !settled; }
+    bool isSettledFor(const QString &side) const { return settled && settled->side == side; }
+    /// The same thing has the same id, whatever else was delivered before.
+    static QString idOf(ConflictCode code, const QString &order, const QString &station,
+                        const QJsonObject &content);
+};
+
+/// Where a fact comes from that was not recorded here.
+struct FactOrigin
+{
+    QString fact;
+    QString station, name; ///< tag, and what it is called here
+    QString pair;          ///< that the order had there
+    bool ahead = false;    ///< of the clock here when it came, by more than a day
+};
+
+/// A fact that counts for nothing as stations disagree.
+struct SetAside
+{
+    QString fact;
+    ConflictCode code = ConflictCode::OrderChanged;
+    bool settled = false; ///< against it; else nobody has decided yet
+
+    bool operator==(const SetAside &) const = default;
+    Text sentence() const;
+};
+std::vector<SetAside> setAside(const std::vector<Fact> &facts,
+                               const std::vector<FactOrigin> &origins,
+                               const std::vector<StationConflict> &conflicts);
+
+/// What each may be settled for: officeSide, stations by tag, bothSides.
+QStringList sidesOf(const StationConflict &conflict, const std::vector<FactOrigin> &origins);
+
+} // namespace loopwright

@@ -1,0 +1,97 @@
+#pragma once
+// A bundle: orders with what was done on them, as one station hands them to another in a file. Out
+// it goes from the office to a van, back from a van to the office. What is stored (orders, facts,
+// decisions, certificates) stands in it as text, byte for byte, and is read by whoever takes it in.
+// It holds no clock of writing, so the same work makes the same bundle.
+
+#include "core/base/EnumCodes.h"
+#include "core/history/Event.h"
+
+#include <QJsonArray>
+#include <QStringList>
+
+namespace loopwright {
+
+enum class BundleKind
+{
+    Out,
+    Back
+};
+template<>
+struct EnumCodes<BundleKind>
+{
+    static constexpr std::pair<BundleKind, const char *> table[] = {{BundleKind::Out, "out"},
+                                                                    {BundleKind::Back, "back"}};
+};
+
+/// An event of another station.
+struct ForeignEvent
+{
+    QString station; ///< tag
+    Event event;
+};
+
+struct BundledFact
+{
+    QByteArray content; ///< canonical JSON of the fact
+    QString station;    ///< tag of the station that recorded it
+    QString pair;       ///< that the order had there when it was recorded
+};
+
+struct BundledDecision
+{
+    QString id, outcome, limitSet;
+    Moment at;
+    QByteArray input, result; ///< canonical JSON
+};
+
+struct BundledIssue
+{
+    QString fileSha256, paper;
+    Moment at;
+};
+
+struct BundledCertificate
+{
+    QString number, decision;
+    Moment at;
+    QByteArray content; ///< canonical JSON
+    QByteArray claims;
+    std::vector<BundledIssue> issues;
+};
+
+struct BundledOrder
+{
+    QString number, uuid, circuit, circuitUuid;
+    QString status;
+    QByteArray content; ///< canonical JSON of the order as the sender has it
+    QByteArray base; ///< back: as it was taken along; empty for an order that was made in the van
+    /// The sender's events: out those of the order, back the chain of its circuit.
+    std::vector<ForeignEvent> events;
+    std::vector<BundledFact> facts;
+    std::vector<BundledDecision> decisions;
+    std::vector<BundledCertificate> certificates;
+    QStringList seen; ///< back: ids of the facts of others that the van had
+};
+
+struct Bundle
+{
+    static constexpr int form = 1;
+
+    BundleKind kind = BundleKind::Out;
+    QString station; ///< tag of the van, whichever way it goes
+    QString issuer; ///< fingerprint of the issuer's key; empty for a van that belongs to nobody yet
+    int part = 1, parts = 1;
+    std::vector<BundledOrder> orders;
+    QStringList answers;   ///< back: the bundles that were opened
+    bool keep = false;     ///< back: the orders stay out
+    QString keys;          ///< out: lines of PublicKey::line(), with endorsements
+    QJsonObject registers; ///< offices, people, instruments, limit sets, who issues
+    QString testLines;     ///< out: sealed for the station
+
+    QJsonObject toJson() const;
+    /// BadInput with its place.
+    static Result<Bundle> fromJson(const QJsonObject &object, const QString &place);
+};
+
+} // namespace loopwright

@@ -1,0 +1,72 @@
+#include "db/ConflictStore.h"
+
+#include "db/Statement.h"
+
+namespace loopwright {
+
+namespace {
+
+StationConflict readConflict(const Statement &row)
+{
+    StationConflict conflict{row.text("conflict"),
+                             row.text("order_number"),
+                             row.word<ConflictCode>("code"),
+                             row.text("station"),
+                             row.json("content"),
+                             row.moment("at"),
+                             {}};
+    if (!row.isNull("side"))
+        conflict.settled = Settlement{row.text("side"), row.text("because"), row.text("actor"),
+                                      row.moment("settled")};
+    return conflict;
+}
+
+} // namespace
+
+Result<std::vector<StationConflict>> ConflictStore::ofOrder(const QString &order) const
+{
+    Statement statement(m_database, "conflict.of_order");
+    statement.bind("order_number", order);
+    return rows(statement, readConflict);
+}
+
+Result<std::vector<StationConflict>> ConflictStore::all() const
+{
+    Statement statement(m_database, "conflict.all");
+    return rows(statement, readConflict);
+}
+
+Result<std::optional<StationConflict>> ConflictStore::find(const QString &id) const
+{
+    Statement statement(m_database, "conflict.find");
+    statement.bind("conflict", id);
+    return firstRow(statement, readConflict);
+}
+
+Result<void> ConflictStore::add(Transaction &transaction, const StationConflict &conflict)
+{
+    Statement add(transaction, "conflict.add");
+    add.bind("conflict", conflict.id)
+        .bind("order_number", conflict.order)
+        .bind("code", conflict.code)
+        .bind("station", conflict.station)
+        .bindJson("content", conflict.content)
+        .bindMoment("at", conflict.since);
+    const auto done = add.run();
+    return done ? Result<void>() : failure(done.error());
+}
+
+Result<void> ConflictStore::settle(Transaction &transaction, const QString &id,
+                                   const Settlement &settlement)
+{
+    Statement settle(transaction, "conflict.settle");
+    settle.bind("conflict", id)
+        .bind("side", settlement.side)
+        .bind("because", settlement.because)
+        .bind("by", settlement.by)
+        .bindMoment("at", settlement.at);
+    const auto done = settle.insert();
+    return done ? Result<void>() : failure(done.error());
+}
+
+} // namespace loopwright

@@ -1,0 +1,30 @@
+#pragma once
+// What stations say otherwise of an order, and how somebody settled it. Only ever added.
+
+#include "core/acceptance/StationConflict.h"
+#include "db/Transaction.h"
+
+namespace loopwright {
+
+class ConflictStore
+{
+public:
+    explicit ConflictStore(const Database &database)
+        : m_database(database)
+    {
+    }
+
+    Result<std::vector<StationConflict>> ofOrder(const QString &order) const; ///< oldest first
+    Result<std::vector<StationConflict>> all() const;
+    Result<std::optional<StationConflict>> find(const QString &id) const;
+
+    /// Nothing if one of this id is there.
+    static Result<void> add(Transaction &transaction, const StationConflict &conflict);
+    static Result<void> settle(Transaction &transaction, const QString &id,
+                               const Settlement &settlement);
+
+private:
+    const Database &m_database;
+};
+
+} // namespace loopwright

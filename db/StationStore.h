@@ -1,0 +1,75 @@
+#pragma once
+// The stations that work is exchanged with, the bundles that went and came, and the orders that are
+// out.
+
+#include "core/acceptance/BoardRow.h"
+#include "core/history/Bundle.h"
+#include "db/Transaction.h"
+
+namespace loopwright {
+
+struct PeerStation
+{
+    QString name;
+    QString tag;
+    bool lost = false; ///< what it signs is believed no longer
+
+    bool operator==(const PeerStation &) const = default;
+};
+
+struct KnownBundle
+{
+    QString id;
+    BundleKind kind = BundleKind::Out;
+    QString station;    ///< tag of the van
+    QJsonObject chains; ///< subject to the number of events that it told
+};
+
+/// An order that a station took along; its newest taking.
+struct CarriedOrder
+{
+    QString order;
+    QString station, name; ///< tag, and what it is called here
+    QString bundle;
+    QByteArray content; ///< the order as it went
+    Moment since;
+    bool back = false;
+
+    const QString &shownName() const { return name.isEmpty() ? station : name; }
+};
+
+class StationStore
+{
+public:
+    explicit StationStore(const Database &database)
+        : m_database(database)
+    {
+    }
+
+    /// With the tag that is in use.
+    Result<std::optional<PeerStation>> find(const QString &name) const;
+    Result<std::optional<PeerStation>> ofTag(const QString &tag) const;
+    Result<std::vector<PeerStation>> all() const; ///< by name, older tags first
+    Result<std::optional<KnownBundle>> bundle(const QString &id) const;
+    Result<QStringList> bundles(BundleKind kind) const; ///< oldest first
+    Result<std::vector<CarriedOrder>> carried() const;
+    Result<std::vector<CarriedOrder>> carried(const QString &order) const;
+    /// Of those that are not back.
+    Result<std::vector<OutAt>> outAt(const QString &order) const;
+
+    // Of the register: the event of the transaction says what was done.
+    static Result<void> add(Transaction &transaction, const PeerStation &station);
+    static Result<void> lose(Transaction &transaction, const QString &name);
+    /// Nothing if it is known already.
+    static Result<void> addBundle(Transaction &transaction, const KnownBundle &bundle);
+    /// The order went along, or is out again with a bundle that brought it home before.
+    static Result<void> carry(Transaction &transaction, const CarriedOrder &order);
+    /// Whether it was out.
+    static Result<bool> bringHome(Transaction &transaction, const QString &order,
+                                  const QString &station);
+
+private:
+    const Database &m_database;
+};
+
+} // namespace loopwright

@@ -1,0 +1,57 @@
+-- Stations that work is exchanged with, bundles, and the orders that are out.
+
+-- name: newest
+SELECT station, tag, lost FROM station WHERE station = :station ORDER BY id DESC LIMIT 1
+
+-- name: of_tag
+SELECT station, tag, lost FROM station WHERE tag = :tag
+
+-- name: all
+SELECT station, tag, lost FROM station ORDER BY station, id
+
+-- name: add
+INSERT INTO station (station, tag, lost) VALUES (:station, :tag, 0)
+
+-- name: lose
+UPDATE station SET lost = 1 WHERE station = :station
+
+-- name: bundle
+SELECT bundle, kind, station, chains FROM bundle WHERE bundle = :bundle
+
+-- name: add_bundle
+INSERT INTO bundle (bundle, kind, station, chains) VALUES (:bundle, :kind, :station, :chains)
+ON CONFLICT (bundle) DO NOTHING
+
+-- name: bundles_of_kind
+SELECT bundle FROM bundle WHERE kind = :kind ORDER BY id
+
+-- name: carry
+INSERT INTO carried_order (service_order, station, bundle, content, at_utc, at_offset, back)
+VALUES ((SELECT id FROM service_order WHERE order_number = :order_number), :station, :bundle,
+        :content, :at_utc, :at_offset, 0)
+ON CONFLICT (service_order, station, bundle) DO UPDATE SET back = 0
+
+-- name: bring_home
+UPDATE carried_order SET back = 1
+WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_number)
+  AND station = :station AND back = 0
+
+-- The newest taking of each order by each station.
+-- name: carried
+SELECT o.order_number, c.station, coalesce(s.station, '') AS name, c.bundle, c.content, c.at_utc,
+       c.at_offset, c.back
+FROM carried_order AS c JOIN service_order AS o ON o.id = c.service_order
+LEFT JOIN station AS s ON s.tag = c.station
+WHERE c.id = (SELECT max(n.id) FROM carried_order AS n
+              WHERE n.service_order = c.service_order AND n.station = c.station)
+ORDER BY o.order_number, c.id
+
+-- name: carried_of_order
+SELECT o.order_number, c.station, coalesce(s.station, '') AS name, c.bundle, c.content, c.at_utc,
+       c.at_offset, c.back
+FROM service_order AS o JOIN carried_order AS c ON c.service_order = o.id
+LEFT JOIN station AS s ON s.tag = c.station
+WHERE o.order_number = :order_number
+  AND c.id = (SELECT max(n.id) FROM carried_order AS n
+              WHERE n.service_order = c.service_order AND n.station = c.station)
+ORDER BY c.id
