@@ -1,6 +1,7 @@
 // Orders from a file.
 
 #include "app/actions/Acting.h"
+#include "app/actions/AtHome.h"
 #include "app/actions/ImportRun.h"
 #include "app/actions/OrderIntake.h"
 #include "core/order/ServiceOrder.h"
@@ -52,6 +53,12 @@ public:
             if (const Text why = whyNotChanged(*before); !why.isEmpty()) {
                 outcome.findings.push_back(
                     {Severity::Error, "order_differs", why, {}, "order_number", 0});
+                return outcome;
+            }
+            LOOPWRIGHT_ASSIGN(const auto out, outTrouble(m_records, before->order.number));
+            if (!out.isEmpty()) {
+                outcome.findings.push_back(
+                    {Severity::Error, "order_out", out, {}, "order_number", 0});
                 return outcome;
             }
         }

@@ -2,6 +2,7 @@
 
 #include "app/actions/Acceptance.h"
 #include "app/actions/Acting.h"
+#include "app/actions/AtHome.h"
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
 #include "app/actions/OrderEnd.h"
@@ -83,6 +84,8 @@ Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool 
                        QString("Order %1 is %2 and cannot be changed.")
                            .arg(reading.order.number, toText(before->status)),
                        "order_number");
+    if (before)
+        LOOPWRIGHT_TRY(checkAtHome(records, reading.order.number));
     LOOPWRIGHT_ASSIGN(const auto taken,
                       takeOrder(records, transaction, reading.order, before, sameWires));
     verdict->held = taken.held;
@@ -102,6 +105,7 @@ Result<void> completeOrder(Records &records, const QString &number)
     LOOPWRIGHT_TRY(allow(records, Act::KeepOrders, number));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(const auto stored, openOrder(records, number));
+    LOOPWRIGHT_TRY(checkAtHome(records, number));
     if (stored.order.type == OrderType::Repair)
         return failure(ErrorCode::Refused,
                        QString("Order %1 is a repair: close its trouble with what was found, what "
@@ -129,6 +133,7 @@ Result<void> cancelOrder(Records &records, const QString &number, const QString 
     LOOPWRIGHT_TRY(checkReason(because, "A cancelled order needs a reason."));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(const auto stored, openOrder(records, number));
+    LOOPWRIGHT_TRY(checkAtHome(records, number));
     return endOrder(
         records, stored, OrderStatus::Cancelled, "order_cancelled", {{"because", because}},
         [&number](Transaction &t) { return AssignmentStore::releasePlanned(t, number); },

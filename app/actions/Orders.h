@@ -4,6 +4,7 @@
 
 #include "app/actions/Board.h"
 #include "app/actions/OrderIntake.h"
+#include "app/actions/StationConflicts.h"
 #include "core/acceptance/Judge.h"
 #include "core/acceptance/Plan.h"
 #include "core/certificate/CertificateContent.h"
@@ -40,6 +41,7 @@ Result<void> cancelOrder(Records &records, const QString &number, const QString 
 struct FactView
 {
     Fact fact;
+    QString station = {}; ///< that recorded it, by name or tag; empty: here
     bool voided = false;
     QString voidedBy, voidedBecause; ///< if voided
 };
@@ -77,8 +79,10 @@ struct OrderView
     std::vector<FactView> facts; ///< oldest first, voids and exceptions among them
     std::vector<Event> events;   ///< of the order, oldest first
     std::vector<CertificateView> certificates;
-    std::vector<BoardRow> alsoHere; ///< the other open orders at these premises, by due date
-    std::vector<Visit> visits;      ///< to these premises, on the days of the facts and today
+    std::vector<BoardRow> alsoHere;       ///< the other open orders at these premises, by due date
+    std::vector<OutAt> out;               ///< the vans that have it
+    std::vector<ShownConflict> conflicts; ///< between stations, open ones
+    std::vector<Visit> visits;            ///< to these premises, on the days of the facts and today
 
     QJsonObject toJson() const; ///< without the unpublished numbers
 };

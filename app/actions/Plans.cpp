@@ -1,6 +1,7 @@
 #include "app/actions/Plans.h"
 
 #include "app/actions/Acting.h"
+#include "app/actions/AtHome.h"
 #include "app/actions/BoardRefresh.h"
 #include "app/actions/Events.h"
 #include "app/actions/ImportRun.h"
@@ -62,6 +63,7 @@ public:
             m_report.unchanged << change.order;
             return {};
         }
+        LOOPWRIGHT_TRY(checkAtHome(m_records, change.order));
         LOOPWRIGHT_ASSIGN(const auto taken,
                           takeOrder(m_records, m_transaction, order, before, sameWires));
         m_report.changed.push_back({change.order, taken.changes});

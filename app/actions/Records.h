@@ -53,6 +53,10 @@ public:
     /// The clock, in the local offset; the history keeps it beside now().
     static Moment realNow();
 
+    /// Whether orders that a van has are changed all the same: somebody said so (AtHome.h).
+    bool changesWhatIsOut() const { return m_changesWhatIsOut; }
+    void changeWhatIsOut(bool on) { m_changesWhatIsOut = on; }
+
     /// What limitsInForce() read last: an import judges many orders by one set.
     ReadLimitSet &lastLimits() { return m_lastLimits; }
 
@@ -63,6 +67,7 @@ private:
     QString m_by;
     PinSource m_pinSource;
     KeyFolder m_keys{KeyFolder::defaultPath()};
+    bool m_changesWhatIsOut = false;
     std::optional<Moment> m_given;
     ReadLimitSet m_lastLimits;
     std::optional<std::chrono::steady_clock::time_point> m_runningSince; ///< of the given time

@@ -16,7 +16,7 @@ public:
     static bool isOfOne(ErrorCode code)
     {
         return code == ErrorCode::BadInput || code == ErrorCode::NotFound ||
-               code == ErrorCode::Refused;
+               code == ErrorCode::Refused || code == ErrorCode::OrderOut;
     }
 
     /// The error itself if it is none of the order's: it ends the work.

@@ -12,8 +12,10 @@
 #include "core/certificate/Slips.h"
 #include "db/CertificateStore.h"
 #include "db/EventStore.h"
+#include "db/ForeignStore.h"
 #include "db/OfficeStore.h"
 #include "db/OrderStore.h"
+#include "db/StationStore.h"
 
 #include <QHash>
 
@@ -31,7 +33,7 @@ std::vector<FactView> factViews(const std::vector<Fact> &facts)
             voids.insert(voiding->fact, &fact);
     std::vector<FactView> views;
     for (const Fact &fact : facts) {
-        FactView view{fact, false, {}, {}};
+        FactView view{fact, {}, false, {}, {}};
         if (const Fact *voiding = voids.value(fact.id)) {
             view.voided = true;
             view.voidedBy = voiding->as<VoidFact>()->by;
@@ -62,6 +64,25 @@ Result<std::vector<CertificateView>> certificateViews(const Database &database,
                          std::move(signatures)});
     }
     return views;
+}
+
+/// Where the order is, what came from elsewhere, and what stations say otherwise.
+Result<void> addStations(Records &records, OrderView &view)
+{
+    const Database &database = records.database();
+    LOOPWRIGHT_ASSIGN(auto out, StationStore(database).outAt(view.order.number));
+    view.out = std::move(out);
+    LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(view.order.number));
+    if (origins.empty())
+        return {};
+    for (FactView &fact : view.facts) {
+        const auto origin = std::ranges::find(origins, fact.fact.id, &FactOrigin::fact);
+        if (origin != origins.end())
+            fact.station = origin->name.isEmpty() ? origin->station : origin->name;
+    }
+    LOOPWRIGHT_ASSIGN(auto conflicts, stationConflicts(records, view.order.number));
+    view.conflicts = std::move(conflicts);
+    return {};
 }
 
 /// The other lines at the premises, and the visits that they share with this one.
@@ -122,6 +143,7 @@ Result<OrderView> showOrder(Records &records, const QString &number)
     LOOPWRIGHT_ASSIGN(auto view, judgedOrder(records, stored));
     LOOPWRIGHT_TRY(addRegister(records, view));
     LOOPWRIGHT_TRY(addPremises(records, view));
+    LOOPWRIGHT_TRY(addStations(records, view));
     return view;
 }
 
@@ -199,6 +221,7 @@ QJsonObject factJson(const FactView &fact, const QList<Person> &people)
     QJsonObject object = fact.fact.toJson();
     if (!fact.fact.installer.isEmpty())
         object.insert("installer_registered", isRegistered(people, fact.fact.installer));
+    object.insert("station", fact.station.isEmpty() ? QJsonValue() : QJsonValue(fact.station));
     object.insert("voided", fact.voided);
     if (fact.voided) {
         object.insert("voided_by", fact.voidedBy);
@@ -223,6 +246,11 @@ Text nextSentenceOf(const OrderView &view)
 QJsonObject OrderView::toJson() const
 {
     QJsonArray evidence, happened, issued, here, visited;
+    QJsonArray vans, disputed;
+    for (const OutAt &each : out)
+        vans << each.toJson();
+    for (const ShownConflict &each : conflicts)
+        disputed << each.toJson();
     for (const BoardRow &row : alsoHere)
         here << row.toJson(now.localDate());
     for (const Visit &visit : visits)
@@ -257,6 +285,8 @@ QJsonObject OrderView::toJson() const
             {"events", happened},
             {"certificates", issued},
             {"also_here", here},
+            {"out", vans},
+            {"conflicts", disputed},
             {"visits", visited}};
 }
 

@@ -44,11 +44,14 @@ struct FlagOption
 constexpr FlagOption flagRows[] = {
     {BoardFacet::Open, "--open", "Only orders that are neither completed nor cancelled"},
     {BoardFacet::Paper, "--paper-outstanding",
-     "Only orders that are accepted and whose certificate is not issued"}};
+     "Only orders that are accepted and whose certificate is not issued"},
+    {BoardFacet::Away, "--out", "Only orders that a van has"},
+    {BoardFacet::Conflict, "--conflicts",
+     "Only orders of which stations say otherwise, and nobody has settled it"}};
 
 } // namespace
 
-void BoardOptions::declare(Options &options)
+void BoardOptions::declare(Options &options, const char *outFlag)
 {
     static_assert(std::size(facetRows) == facetOptions && std::size(flagRows) == flagOptions);
     for (std::size_t i = 0; i < facetOptions; ++i) {
@@ -59,7 +62,8 @@ void BoardOptions::declare(Options &options)
             options.text(row.option, m_values[i], row.help);
     }
     for (std::size_t i = 0; i < flagOptions; ++i)
-        options.flag(flagRows[i].option, m_flags[i], flagRows[i].help);
+        options.flag(flagRows[i].facet == BoardFacet::Away ? outFlag : flagRows[i].option,
+                     m_flags[i], flagRows[i].help);
     options.flag("--late", m_late,
                  "Only open orders that were due before today and are not accepted");
     options.flag("--at-risk", m_atRisk,

@@ -11,12 +11,13 @@ namespace loopwright {
 class BoardOptions
 {
 public:
-    void declare(Options &options);
+    /// `outFlag`: what the filter of what is out is called, where --out is a file.
+    void declare(Options &options, const char *outFlag = "--out");
     /// What was asked for; Usage if two of the filters do not go together.
     Result<BoardFilter> filter() const;
 
 private:
-    static constexpr std::size_t facetOptions = 6, flagOptions = 2;
+    static constexpr std::size_t facetOptions = 6, flagOptions = 4;
 
     BoardFilter m_filter; ///< what the options fill themselves
     std::array<QString, facetOptions> m_values;

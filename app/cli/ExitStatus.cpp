@@ -32,6 +32,7 @@ ExitStatus exitStatusOf(ErrorCode code)
     case ErrorCode::NotFound:
         return ExitStatus::BadInput;
     case ErrorCode::Refused:
+    case ErrorCode::OrderOut:
         return ExitStatus::No;
     case ErrorCode::DatabaseTrouble:
         return ExitStatus::DatabaseTrouble;

@@ -13,6 +13,8 @@ QString errorName(ErrorCode code)
         return "not_found";
     case ErrorCode::Refused:
         return "refused";
+    case ErrorCode::OrderOut:
+        return "order_out";
     case ErrorCode::DatabaseTrouble:
         return "database";
     case ErrorCode::DiskTrouble:

@@ -15,6 +15,7 @@ enum class ErrorCode
     BadInput,        ///< an input cannot be read, is malformed or is refused whole (exit 3)
     NotFound,        ///< names something that is not in the records (exit 3)
     Refused,         ///< understood, and the answer is no (exit 1)
+    OrderOut,        ///< a van has the order: only if that is said (exit 1)
     DatabaseTrouble, ///< cannot be opened, is locked, damaged, or of a newer version (exit 4)
     DiskTrouble,     ///< the disk refused a write (exit 5)
 };

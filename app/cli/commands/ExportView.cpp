@@ -13,7 +13,7 @@ public:
     void declare(Options &options) override
     {
         options.text("--out", m_view.path, "Where the table goes, as CSV", Given::Always);
-        m_filters.declare(options);
+        m_filters.declare(options, "--with-van");
         options.flag("--spreadsheet", m_view.spreadsheet,
                      "Make the cells safe for a spreadsheet, which would take some for formulas");
     }

@@ -13,11 +13,14 @@ public:
     void declare(Options &options) override
     {
         options.text("number", m_number, "The order", Given::Always);
+        options.flag("--anyway", m_anyway,
+                     "Also what a van has, which will not know of it until it is home");
     }
 
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        records->changeWhatIsOut(m_anyway);
         LOOPWRIGHT_TRY(completeOrder(*records, m_number));
         LOOPWRIGHT_ASSIGN(const auto view, showOrder(*records, m_number));
         const QString number = completionNumber(view.decision);
@@ -29,6 +32,7 @@ public:
 
 private:
     QString m_number;
+    bool m_anyway = false;
 };
 
 } // namespace

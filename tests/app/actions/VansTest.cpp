@@ -1,0 +1,659 @@
+// Work that is done apart: handed out, opened, brought back, joined.
+
+#include "tests/support/Vans.h"
+
+#include "app/actions/Acceptance.h"
+#include "app/actions/Audit.h"
+#include "app/actions/Board.h"
+#include "app/actions/InstrumentLabels.h"
+#include "app/actions/Plans.h"
+#include "app/actions/Register.h"
+#include "app/actions/VerifyCertificate.h"
+#include "app/trust/BundleFile.h"
+#include "core/base/Json.h"
+#include "tests/support/Tamper.h"
+
+#include <QTest>
+
+#include <algorithm>
+#include <random>
+
+using namespace loopwright;
+using namespace loopwright::jobs;
+
+class VansTest : public QObject
+{
+    Q_OBJECT
+
+    std::unique_ptr<Site> m_office, m_van;
+
+    Site &office() { return *m_office; }
+    Site &van() { return *m_van; }
+
+    /// Taken along, opened, and worked on there.
+    void work(const QList<QJsonObject> &facts = briFacts())
+    {
+        QCOMPARE(van().open(take(office(), {"A-1001"})).verdict, BundleVerdict::Taken);
+        van().record(briFields(), facts);
+    }
+    /// The only conflict of the order; it must have the code.
+    ShownConflict conflict(ConflictCode code)
+    {
+        const auto all = good(stationConflicts(*office().records, "A-1001"));
+        if (all.size() != 1 || all.front().conflict.code != code)
+            qFatal("%zu conflicts", all.size());
+        return all.front();
+    }
+    void settle(const ShownConflict &conflict, const QString &side)
+    {
+        good(settleConflict(*office().records, conflict.conflict.id, side, "asked on the phone"));
+    }
+    void set(const QString &column, const QString &value)
+    {
+        office().records->changeWhatIsOut(true);
+        good(changePlans(*office().records, {{"A-1001", {{column, value}}}}));
+    }
+    QString codeOf(const TakenBundle &taken)
+    {
+        return taken.verdict == BundleVerdict::Refused ? taken.code
+               : taken.orders.empty()                  ? QString()
+                                                       : taken.orders.front().code;
+    }
+
+private slots:
+    void init()
+    {
+        m_office = std::make_unique<Site>(true);
+        m_van = std::make_unique<Site>(false);
+        good(importOrders(*office().records, csv({briFields(), analogFields()}), {"o.csv"}));
+        join(office(), van());
+    }
+    void cleanup()
+    {
+        QCOMPARE(office().faults(), QStringList());
+        QCOMPARE(van().faults(), QStringList());
+    }
+
+    void anOrderGoesOutAndComesHome()
+    {
+        const QByteArray out = take(office(), {"A-1001"});
+        QVERIFY2(!out.contains(sentinel.toLatin1()), "a number of a test line is readable");
+        QCOMPARE(office().show().out.front().station, QString("van-7"));
+        QCOMPARE(van().open(out).verdict, BundleVerdict::Taken);
+        QCOMPARE(van().open(out).verdict, BundleVerdict::AlreadyThere);
+        QCOMPARE(van().show().testLines.front().number.forInstallersOnly(), sentinel);
+        QCOMPARE(van().show().status, OrderStatus::Open);
+        QVERIFY(van().show().out.empty()); // it is at hand
+        QCOMPARE(van().show().input.takenIn, office().show().input.takenIn);
+
+        van().record(briFields(), briFacts());
+        QByteArray pdf;
+        const auto issued =
+            good(issueCertificate(*van().records, {"A-1001", Paper::A4, {}, [&](const auto &paper) {
+                                                       pdf = paper.pdf;
+                                                       return Result<void>();
+                                                   }}));
+        QCOMPARE(office().outcome(), OrderOutcome::Incomplete);
+        const QByteArray back = van().bring();
+        QCOMPARE(van().bring(), back); // the same work is the same bundle
+        QVERIFY(!back.contains(sentinel.toLatin1()));
+        const TakenBundle received = office().receive(back);
+        QCOMPARE(received.verdict, BundleVerdict::Taken);
+        QCOMPARE(received.station, QString("van-7"));
+        const JoinedOrder &joined = received.orders.front();
+        QCOMPARE(joined.added.size(), briFacts().size());
+        QCOMPARE(joined.certificates, QStringList{issued.number});
+        QCOMPARE(joined.conflicts, QStringList());
+
+        const OrderView view = office().show();
+        QCOMPARE(view.decision.outcome, OrderOutcome::Accepted);
+        QVERIFY(view.out.empty());
+        QCOMPARE(view.facts.front().station, QString("van-7"));
+        QCOMPARE(canonicalJson(view.decision.toJson()["criteria"]),
+                 canonicalJson(van().show().decision.toJson()["criteria"]));
+        QCOMPARE(good(verifyCertificateFile(*office().records, pdf)).verdict,
+                 CertificateVerdict::Genuine);
+        QVERIFY(good(auditDerived(*office().records)).empty());
+
+        QCOMPARE(office().receive(back).verdict, BundleVerdict::AlreadyThere);
+    }
+
+    /// The issuer's public key alone is enough for what a van issued.
+    void aVansCertificateHasTheIssuersWord()
+    {
+        work();
+        QByteArray pdf;
+        good(issueCertificate(*van().records, {"A-1001", Paper::A4, {}, [&](const auto &paper) {
+                                                   pdf = paper.pdf;
+                                                   return Result<void>();
+                                               }}));
+        const QByteArray all = good(publicKeyFile(*office().records));
+        const QByteArray issuersAlone = all.left(all.indexOf('\n') + 1); // its first line
+        const auto keys = good(readPublicKeys(issuersAlone, "keys"));
+        QCOMPARE(keys.size(), std::size_t(1));
+        QCOMPARE(verifyByKeys(pdf, keys).verdict, CertificateVerdict::Genuine);
+    }
+
+    void takingAgainMakesTheSameBundle()
+    {
+        const QByteArray first = take(office(), {"A-1001"});
+        QCOMPARE(take(office(), {"A-1001"}), first);
+    }
+
+    void whatAnotherVanHasStays()
+    {
+        Site other(false);
+        join(office(), other, "van-8");
+        take(office(), {"A-1001"});
+        TakingAlong wish;
+        wish.orders = QStringList{"A-1001", "A-2001"};
+        wish.station = "van-8";
+        wish.out = office().file("two.json");
+        const TakenAlong taken = good(takeAlong(*office().records, wish));
+        QCOMPARE(taken.orders, QStringList{"A-2001"});
+        QCOMPARE(taken.stays.front().code, QString("order_out"));
+        wish.anyway = true;
+        QCOMPARE(good(takeAlong(*office().records, wish)).orders.size(), 2);
+        QCOMPARE(office().show().out.size(), std::size_t(2));
+    }
+
+    void partsAreOpenedOneByOne()
+    {
+        TakingAlong wish;
+        wish.orders = QStringList{"A-1001", "A-2001"};
+        wish.station = "van-7";
+        wish.out = office().file("p.json");
+        wish.split = 1;
+        const TakenAlong taken = good(takeAlong(*office().records, wish));
+        QCOMPARE(taken.files.size(), 2);
+        QVERIFY(taken.files.front().endsWith("p-1.json"));
+        QCOMPARE(van().open(contentOf(taken.files.back())).orders.front().order, QString("A-2001"));
+        QCOMPARE(van().open(contentOf(taken.files.front())).orders.size(), std::size_t(1));
+    }
+
+    /// An order that is out is changed only if that is said.
+    void whatIsOutIsChangedOnlyIfSaid()
+    {
+        take(office(), {"A-1001"});
+        const auto changed = changePlans(*office().records, {{"A-1001", {{"contact", "Ada"}}}});
+        QCOMPARE(changed.error().code, ErrorCode::OrderOut);
+        QCOMPARE(cancelOrder(*office().records, "A-1001", "moved").error().code,
+                 ErrorCode::OrderOut);
+        OrderFields fields = briFields();
+        fields["contact"] = "Ada";
+        QCOMPARE(putOrder(*office().records, fields, true).error().code, ErrorCode::OrderOut);
+        ImportOptions options{"o.csv"};
+        options.update = true;
+        const auto report = good(importOrders(*office().records, csv({fields}), options));
+        QCOMPARE(report.findings.front().code, QString("order_out"));
+        set("contact", "Ada");
+        QCOMPARE(office().show().order.contact, QString("Ada"));
+    }
+
+    void badFilesAreRefused_data()
+    {
+        QTest::addColumn<QString>("code");
+        for (const char *code : {"damaged", "cut", "signature", "stranger", "wrong_kind", "lost"})
+            QTest::newRow(code) << QString(code);
+    }
+    void badFilesAreRefused()
+    {
+        QFETCH(QString, code);
+        work();
+        QByteArray back = van().bring();
+        QString wanted = code;
+        if (code == u"damaged")
+            back.replace("28.4", "28.5");
+        if (code == u"cut") {
+            back.chop(back.size() / 3);
+            wanted = "damaged";
+        }
+        if (code == u"signature") {
+            auto file = readBundle(back, "b");
+            file->signature = SigningKey::make()->sign("another");
+            back = file->bytes();
+        }
+        if (code == u"stranger") {
+            auto file = readBundle(back, "b");
+            back = signedBundle(file->bundle, *SigningKey::make()).bytes();
+        }
+        if (code == u"wrong_kind")
+            back = take(office(), {"A-2001"});
+        if (code == u"lost") {
+            good(loseVan(*office().records, "van-7", "stolen"));
+            wanted = "stranger";
+        }
+        QCOMPARE(codeOf(office().receive(back)), wanted);
+        QVERIFY(office().show().facts.empty());
+    }
+
+    void aBundleForAnotherVanIsRefused()
+    {
+        Site other(false);
+        join(office(), other, "van-8");
+        QCOMPARE(codeOf(other.open(take(office(), {"A-1001"}))), QString("other_station"));
+    }
+
+    /// A second office has another issuer: the van goes on working for the first.
+    void aVanWorksForOneIssuer()
+    {
+        van().open(take(office(), {"A-1001"}));
+        Site second(true);
+        good(importOrders(*second.records, csv({analogFields()}), {"o.csv"}));
+        join(second, van());
+        QCOMPARE(codeOf(van().open(take(second, {"A-2001"}))), QString("other_issuer"));
+    }
+
+    void whatIsNewerAloneNeedsWhatCameBefore()
+    {
+        work(briFacts().mid(0, 4));
+        const QByteArray first = van().bring(true);
+        const QString id = readBundle(first, "b")->id;
+        van().record(briFields(), briFacts().mid(4));
+        const QByteArray second = van().bring(false, id);
+        QVERIFY(second.size() < first.size() * 4);
+        QCOMPARE(codeOf(office().receive(second)), QString("earlier_missing"));
+        QVERIFY(office().show().facts.empty());
+        QCOMPARE(office().receive(first).orders.front().added.size(), 4);
+        QCOMPARE(office().show().out.size(), std::size_t(1)); // kept
+        QCOMPARE(office().receive(second).orders.front().added.size(), briFacts().size() - 4);
+        QVERIFY(office().show().out.empty());
+        QCOMPARE(office().outcome(), OrderOutcome::Accepted);
+    }
+
+    /// An older copy of the van's records, put back past restore, tells another history.
+    void aForkIsRefused()
+    {
+        van().open(take(office(), {"A-1001"}));
+        const QString copy = van().file("copy.sqlite");
+        {
+            const QString path = van().records->database().path();
+            van().records.reset();
+            QVERIFY(QFile::copy(path, copy));
+            van().records = std::move(*Records::open(path));
+            van().records->setKeys(KeyFolder(van().folder.filePath("keys")));
+            van().records->actAs("K7");
+            van().at("2026-03-04T20:00:00-06:00");
+        }
+        van().record(briFields(), briFacts().mid(0, 3));
+        QCOMPARE(office().receive(van().bring(true)).verdict, BundleVerdict::Taken);
+        auto older = std::move(*Records::open(copy));
+        older->setKeys(KeyFolder(van().folder.filePath("keys")));
+        older->actAs("K7");
+        older->setNow(Moment::parse(u"2026-03-04T21:00:00-06:00"));
+        good(recordFile(*older, recordBytes(briFields(), briFacts().mid(0, 5)), "job.json"));
+        good(bringBack(*older, {van().file("fork.json")}));
+        const TakenBundle forked = office().receive(contentOf(van().file("fork.json")));
+        QCOMPARE(codeOf(forked), QString("forked"));
+        QCOMPARE(office().show().facts.size(), std::size_t(3));
+    }
+
+    void anEventThatWasRewrittenBreaksTheChain()
+    {
+        work();
+        auto file = readBundle(van().bring(), "b");
+        BundledOrder &entry = file->bundle.orders.front();
+        entry.events.back().event.by = "somebody";
+        const auto key = van().records->keys().find(file->key);
+        const QByteArray forged = signedBundle(file->bundle, **key).bytes();
+        QCOMPARE(codeOf(office().receive(forged)), QString("broken_chain"));
+        entry.events.pop_back();
+        entry.facts.front().content.replace("0.2", "0.3");
+        QCOMPARE(codeOf(office().receive(signedBundle(file->bundle, **key).bytes())),
+                 QString("broken_chain"));
+    }
+
+    /// The pair was changed in the office after the van had gone: by the clock the work would
+    /// count.
+    void workOnAnotherPairCountsForNothing_data()
+    {
+        QTest::addColumn<QString>("side");
+        QTest::addColumn<bool>("accepted");
+        QTest::newRow("open") << QString() << false;
+        QTest::newRow("office") << QString("office") << false;
+        QTest::newRow("van") << QString("van-7") << true;
+        QTest::newRow("both") << QString("both") << true;
+    }
+    void workOnAnotherPairCountsForNothing()
+    {
+        QFETCH(QString, side);
+        QFETCH(bool, accepted);
+        van().open(take(office(), {"A-1001"}));
+        office().at("2026-03-04T08:01:00-06:00");
+        set("pair", "17-299");
+        van().record(briFields(), briFacts()); // from 08:05 on, no fact names its pair
+        office().at("2026-03-05T08:00:00-06:00");
+        const TakenBundle received = office().receive(van().bring());
+        QCOMPARE(received.orders.front().conflicts.size(), 1);
+        QCOMPARE(office().outcome(), OrderOutcome::Incomplete);
+        const auto shown = conflict(ConflictCode::OrderChanged);
+        QVERIFY(shown.sides[1].says.english().contains("17-204"));
+        if (!side.isEmpty()) {
+            settle(shown, side);
+            QVERIFY(good(stationConflicts(*office().records, "A-1001")).empty());
+        }
+        QCOMPARE(office().outcome() == OrderOutcome::Accepted, accepted);
+        QCOMPARE(office().show().order.pair,
+                 side == u"van-7" ? QString("17-204") : QString("17-299"));
+        QVERIFY(good(auditDerived(*office().records)).empty());
+    }
+
+    void otherNumbersMeanwhileSetTheCallsAside_data()
+    {
+        QTest::addColumn<QString>("side");
+        QTest::addColumn<bool>("accepted");
+        QTest::newRow("open") << QString() << false;
+        QTest::newRow("office") << QString("office") << false;
+        QTest::newRow("van") << QString("van-7") << true;
+    }
+    void otherNumbersMeanwhileSetTheCallsAside()
+    {
+        QFETCH(QString, side);
+        QFETCH(bool, accepted);
+        van().open(take(office(), {"A-1001"}));
+        office().at("2026-03-04T08:01:00-06:00");
+        office().records->changeWhatIsOut(true);
+        good(changePlans(*office().records, {{"A-1001", {{"spid_1", "21755501430102"}}}}));
+        van().record(briFields(), briFacts());
+        office().at("2026-03-05T08:00:00-06:00");
+        office().receive(van().bring());
+        const auto shown = conflict(ConflictCode::OrderChanged);
+        if (!side.isEmpty())
+            settle(shown, side);
+        QCOMPARE(office().outcome() == OrderOutcome::Accepted, accepted);
+        // The loop is the same, whatever the numbers are.
+        const auto *loop = office().show().decision.criterion("loop");
+        QVERIFY(loop && loop->outcome == CriterionOutcome::Met);
+    }
+
+    /// Due date, contact and remarks are no evidence's measure.
+    void whatNothingHangsOnIsNoConflict()
+    {
+        van().open(take(office(), {"A-1001"}));
+        set("contact", "Ada");
+        van().record(briFields(), briFacts());
+        QCOMPARE(office().receive(van().bring()).orders.front().conflicts, QStringList());
+        QCOMPARE(office().show().order.contact, QString("Ada"));
+        QCOMPARE(office().outcome(), OrderOutcome::Accepted);
+    }
+
+    /// What only the van changed is the office's too.
+    void theVansOwnChangeComesBack()
+    {
+        van().open(take(office(), {"A-1001"}));
+        van().records->actAs("D4");
+        good(changePlans(*van().records, {{"A-1001", {{"pair", "17-288"}, {"contact", "Bo"}}}}));
+        van().records->actAs("K7");
+        OrderFields fields = briFields();
+        fields["pair"] = "17-288";
+        van().record(fields, briFacts());
+        set("access_notes", "ring twice");
+        QCOMPARE(office().receive(van().bring()).orders.front().conflicts, QStringList());
+        const ServiceOrder order = office().show().order;
+        QCOMPARE(order.pair, QString("17-288"));
+        QCOMPARE(order.contact, QString("Bo"));
+        QCOMPARE(order.accessNotes, QString("ring twice"));
+    }
+
+    void aClosedOrderKeepsWhatComesAndDecidesNothing()
+    {
+        work();
+        office().records->changeWhatIsOut(true);
+        good(cancelOrder(*office().records, "A-1001", "the customer moved"));
+        office().receive(van().bring());
+        const auto shown = conflict(ConflictCode::OrderClosed);
+        QCOMPARE(office().show().facts.size(), std::size_t(briFacts().size()));
+        QVERIFY(office().outcome() != OrderOutcome::Accepted);
+        settle(shown, "office");
+        QVERIFY(!settleConflict(*office().records, shown.conflict.id, "office", "again"));
+    }
+
+    void twoWorkedOnIt_data()
+    {
+        QTest::addColumn<QString>("side");
+        QTest::addColumn<bool>("accepted");
+        QTest::newRow("open") << QString() << true;
+        QTest::newRow("office") << QString("office") << false;
+        QTest::newRow("van") << QString("van-7") << true;
+        QTest::newRow("both") << QString("both") << true;
+    }
+    void twoWorkedOnIt()
+    {
+        QFETCH(QString, side);
+        QFETCH(bool, accepted);
+        work();
+        QJsonObject loop = briFacts()[2];
+        loop["id"] = uuid(77);
+        office().record(briFields(), {loop});
+        office().at("2026-03-05T08:00:00-06:00");
+        office().receive(van().bring());
+        const auto shown = conflict(ConflictCode::TwoStations);
+        QVERIFY(!settleConflict(*office().records, shown.conflict.id, "van-9", "no such"));
+        QCOMPARE(settleConflict(*office().records, shown.conflict.id, "both", " ").error().code,
+                 ErrorCode::Usage);
+        if (!side.isEmpty())
+            settle(shown, side);
+        QCOMPARE(office().outcome() == OrderOutcome::Accepted, accepted);
+    }
+
+    /// Who saw what the other did worked after him, not beside him.
+    void workThatWasSeenIsNoConflict()
+    {
+        work(briFacts().mid(0, 5));
+        office().receive(van().bring());
+        Site other(false);
+        join(office(), other, "van-8");
+        other.open(take(office(), {"A-1001"}, "van-8"));
+        QCOMPARE(other.show().facts.size(), std::size_t(5));
+        QCOMPARE(other.show().facts.front().station, van().tag());
+        other.record(briFields(), briFacts().mid(5));
+        QCOMPARE(office().receive(other.bring()).orders.front().conflicts, QStringList());
+        QCOMPARE(office().outcome(), OrderOutcome::Accepted);
+    }
+
+    void oneIdTwoContents_data()
+    {
+        QTest::addColumn<QString>("side");
+        QTest::addColumn<double>("loss");
+        QTest::newRow("open") << QString() << 0.0;
+        QTest::newRow("office") << QString("office") << 30.1;
+        QTest::newRow("van") << QString("van-7") << 28.4;
+    }
+    void oneIdTwoContents()
+    {
+        QFETCH(QString, side);
+        QFETCH(double, loss);
+        van().open(take(office(), {"A-1001"}));
+        QJsonObject loop = briFacts()[2];
+        loop["loss_db"] = 30.1;
+        office().record(briFields(), {briFacts()[0], loop});
+        van().record(briFields(), briFacts());
+        office().receive(van().bring());
+        const auto all = good(stationConflicts(*office().records, "A-1001"));
+        const auto differs = std::ranges::find(all, ConflictCode::FactDiffers,
+                                               [](const auto &c) { return c.conflict.code; });
+        QVERIFY(differs != all.end());
+        if (!side.isEmpty())
+            settle(*differs, side);
+        const OrderView view = office().show();
+        const auto counting = [&](const FactView &fact) {
+            return fact.fact.as<LoopFact>() && !fact.voided;
+        };
+        const auto found = std::ranges::find_if(view.facts, counting);
+        QVERIFY(found != view.facts.end());
+        if (loss > 0)
+            QCOMPARE(found->fact.as<LoopFact>()->lossDb.value(), loss);
+        QCOMPARE(view.decision.criterion("loop")->outcome == CriterionOutcome::Missing,
+                 side.isEmpty());
+    }
+
+    void aClockAheadCountsOnlyIfSomebodySaysSo()
+    {
+        van().at("2026-03-20T20:00:00-06:00");
+        van().open(take(office(), {"A-1001"}));
+        QList<QJsonObject> facts = briFacts();
+        for (QJsonObject &fact : facts)
+            for (const char *key : {"at", "started", "ended"})
+                if (fact.contains(key))
+                    fact[key] = fact[key].toString().replace("03-04", "03-20");
+        van().record(briFields(), facts);
+        QCOMPARE(office().receive(van().bring()).orders.front().conflicts.size(), 1);
+        QVERIFY(office().outcome() != OrderOutcome::Accepted);
+        settle(conflict(ConflictCode::ClockAhead), "van-7");
+        QCOMPARE(office().outcome(), OrderOutcome::Accepted);
+    }
+
+    void anOrderOfTheVansOwnJoins()
+    {
+        van().open(take(office(), {"A-1001"}));
+        OrderFields own = otherBriFields("V-1", "C-500", "9", "217-555-0181", "217-555-0182");
+        good(putOrder(*van().records, own, false));
+        QList<QJsonObject> facts = briFacts().mid(0, 3);
+        van().record(own, facts);
+        const TakenBundle received = office().receive(van().bring());
+        QCOMPARE(received.orders.size(), std::size_t(2));
+        const OrderView view = office().show("V-1");
+        QCOMPARE(view.facts.size(), std::size_t(3));
+        QVERIFY(!view.held);
+        QCOMPARE(office().receive(van().bring()).verdict, BundleVerdict::AlreadyThere);
+    }
+
+    void aNumberInUseHoldsTheVansOrder()
+    {
+        van().open(take(office(), {"A-1001"}));
+        OrderFields own = otherBriFields("V-1", "C-500", "9", "217-555-0150", "217-555-0182");
+        good(putOrder(*van().records, own, false)); // 0150 is that of A-2001, which the van lacks
+        const TakenBundle received = office().receive(van().bring());
+        QVERIFY(office().show("V-1").held);
+        const auto all = good(stationConflicts(*office().records, "V-1"));
+        QCOMPARE(all.size(), std::size_t(1));
+        QCOMPARE(all.front().conflict.code, ConflictCode::ValueInUse);
+        const auto refused =
+            settleConflict(*office().records, all.front().conflict.id, "van-7", "they say so");
+        QCOMPARE(refused.error().code, ErrorCode::Refused);
+        settle(all.front(), "office");
+    }
+
+    void anInstrumentFromItsLabelComesAlong()
+    {
+        van().open(take(office(), {"A-1001"}));
+        good(labelInstrument(*van().records,
+                             {"TS-9", "S-77", "basic-rate test set", "2025-10-01", "2026-10-01"}));
+        van().record(briFields(), briFacts());
+        office().receive(van().bring());
+        const auto all = good(instruments(*office().records));
+        const auto found = std::ranges::find(all, QString("TS-9"), &Instrument::key);
+        QVERIFY(found != all.end() && found->asLabelled);
+    }
+
+    /// An open hazard is never lost on the way, whatever else is in doubt.
+    void aHazardComesHomeInAnyCase()
+    {
+        QList<QJsonObject> facts{safety(1, 5, 90.0)};
+        work(facts);
+        office().records->changeWhatIsOut(true);
+        good(cancelOrder(*office().records, "A-1001", "no longer wanted"));
+        OrderFields next =
+            otherBriFields("A-1002", "C-78", "17-204", "217-555-0161", "217-555-0162");
+        good(importOrders(*office().records, csv({next}), {"o.csv"}));
+        office().receive(van().bring());
+        QVERIFY(!office().show("A-1002").judged.cards.open().empty());
+        const auto rows = good(boardRows(*office().records, {}));
+        QVERIFY(std::ranges::find(rows, QString("A-1002"), &BoardRow::order)->hazard);
+    }
+
+    void theBoardFiltersWhatIsOutAndInConflict()
+    {
+        take(office(), {"A-1001"});
+        BoardFilter out;
+        out.facets.insert(BoardFacet::Away, "1");
+        QCOMPARE(good(boardRows(*office().records, out)).size(), std::size_t(1));
+        QCOMPARE(good(boardRows(*office().records, out)).front().out.front().station,
+                 QString("van-7"));
+        m_van->open(take(office(), {"A-1001"}));
+        van().record(briFields(), briFacts());
+        office().record(briFields(), {[] {
+                            QJsonObject loop = briFacts()[2];
+                            loop["id"] = uuid(77);
+                            return loop;
+                        }()});
+        office().receive(van().bring());
+        QVERIFY(good(boardRows(*office().records, out)).empty());
+        BoardFilter disputed;
+        disputed.facets.insert(BoardFacet::Conflict, "1");
+        QCOMPARE(good(boardRows(*office().records, disputed)).front().conflicts, 1);
+    }
+
+    void aForeignEventThatIsEditedIsFound()
+    {
+        work();
+        office().receive(van().bring());
+        const QString path = office().records->database().path();
+        office().records.reset();
+        tamper(path, "UPDATE foreign_event SET actor = 'nobody' WHERE sequence = 2");
+        office().records = std::move(*Records::open(path));
+        const QStringList faults = office().faults();
+        QVERIFY2(faults.join('\n').contains("is not what its digest says"),
+                 qPrintable(faults.join('\n')));
+        QVERIFY(faults.join('\n').contains("foreign_event"));
+        m_office = std::make_unique<Site>(true); // cleanup looks at a whole one
+    }
+
+    /// Twenty nights of vans that work at the same orders; whatever order the bundles come in, and
+    /// however often, the end is the same.
+    void everyOrderOfDeliveryEndsAlike()
+    {
+        std::vector<std::unique_ptr<Site>> vans;
+        std::vector<QByteArray> bundles;
+        const QString path = office().records->database().path();
+        for (int i = 0; i < 3; ++i) {
+            vans.push_back(std::make_unique<Site>(false));
+            join(office(), *vans.back(), QString("van-%1").arg(i));
+            vans.back()->open(take(office(), {"A-1001"}, QString("van-%1").arg(i), true));
+        }
+        for (int night = 0; night < 2; ++night)
+            for (std::size_t i = 0; i < vans.size(); ++i) {
+                QJsonObject loop = briFacts()[2];
+                loop["id"] = uuid(200 + night * 10 + int(i));
+                loop["loss_db"] = 20.0 + night + double(i);
+                vans[i]->record(briFields(), {loop});
+                bundles.push_back(vans[i]->bring(true));
+            }
+        office().records.reset();
+        QString end;
+        for (int turn = 0; turn < 6; ++turn) {
+            const QString copy = office().file(QString("turn-%1.sqlite").arg(turn));
+            QVERIFY(QFile::copy(path, copy));
+            auto records = std::move(*Records::open(copy));
+            records->actAs("Dana");
+            records->setNow(Moment::parse(u"2026-03-05T08:00:00-06:00"));
+            std::vector<QByteArray> delivered;
+            for (int times = 0; times < 3; ++times)
+                delivered.insert(delivered.end(), bundles.begin(), bundles.end());
+            std::shuffle(delivered.begin(), delivered.end(), std::mt19937(unsigned(turn)));
+            for (QByteArray bytes : delivered) {
+                if (bytes.size() % 7 == std::size_t(turn) % 7)
+                    good(receiveBundles(*records, {{"d.json", bytes.left(bytes.size() / 2)}}));
+                good(receiveBundles(*records, {{"b.json", bytes}}));
+            }
+            QStringList state;
+            for (const FactView &fact : good(showOrder(*records, "A-1001")).facts)
+                state << fact.fact.digest() + fact.station;
+            state.sort();
+            QStringList ids;
+            for (const ShownConflict &each : good(stationConflicts(*records)))
+                ids << each.conflict.id + each.stations.join(',');
+            ids.sort();
+            const QString now = state.join('\n') + '\n' + ids.join('\n') +
+                                toText(good(decisionNow(*records, "A-1001")).outcome);
+            if (turn == 0)
+                end = now;
+            QCOMPARE(now, end);
+            QCOMPARE(faultsOf(*records), QStringList());
+        }
+        m_office = std::make_unique<Site>(true);
+    }
+};
+
+QTEST_MAIN(VansTest)
+#include "VansTest.moc"

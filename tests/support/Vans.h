@@ -1,0 +1,104 @@
+#pragma once
+// An office and vans, each with records, keys and a clock of its own.
+
+#include "app/actions/BringBack.h"
+#include "app/actions/Certificates.h"
+#include "app/actions/Evidence.h"
+#include "app/actions/History.h"
+#include "app/actions/Keys.h"
+#include "app/actions/OpenBundles.h"
+#include "app/actions/Orders.h"
+#include "app/actions/ReceiveBundles.h"
+#include "app/actions/StationConflicts.h"
+#include "app/actions/TakeAlong.h"
+#include "tests/support/Office.h"
+
+#include <QTemporaryDir>
+
+namespace loopwright::jobs {
+
+template<class T>
+T good(Result<T> done)
+{
+    if (!done)
+        qFatal("%s", qPrintable(done.error().text()));
+    if constexpr (!std::is_void_v<T>)
+        return std::move(*done);
+}
+
+inline QByteArray contentOf(const QString &path)
+{
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly))
+        qFatal("%s is missing", qPrintable(path));
+    return file.readAll();
+}
+
+inline QStringList faultsOf(Records &records)
+{
+    QStringList faults;
+    for (const BrokenLink &each : good(verifyHistory(records)).broken)
+        faults << each.subject + ' ' + each.what;
+    return faults;
+}
+
+/// One set of records; of a van they are empty until it opened something.
+struct Site
+{
+    explicit Site(bool isOffice)
+    {
+        const QString path = folder.filePath("records.sqlite");
+        records = isOffice ? office(path) : std::move(*Records::open(path));
+        records->setKeys(KeyFolder(folder.filePath("keys")));
+        records->actAs(isOffice ? "Dana" : "K7");
+        at(isOffice ? "2026-03-04T07:00:00-06:00" : "2026-03-04T20:00:00-06:00");
+    }
+    void at(const char *time) { records->setNow(Moment::parse(QString(time))); }
+    QString file(const QString &name) const { return folder.filePath(name); }
+    QString tag() { return good(signerAtHand(*records))->key.holder; }
+    QStringList faults() { return faultsOf(*records); }
+
+    QByteArray bring(bool keep = false, const QString &since = {})
+    {
+        good(bringBack(*records, {file("back.json"), since, 0, keep}));
+        return contentOf(file("back.json"));
+    }
+    TakenBundle open(const QByteArray &bundle)
+    {
+        return good(openBundles(*records, {{"out.json", bundle}})).front();
+    }
+    TakenBundle receive(const QByteArray &bundle)
+    {
+        return good(receiveBundles(*records, {{"back.json", bundle}})).front();
+    }
+    RecordReport record(const OrderFields &fields, const QList<QJsonObject> &facts)
+    {
+        return good(recordFile(*records, recordBytes(fields, facts), "job.json"));
+    }
+    OrderView show(const QString &order = "A-1001") { return good(showOrder(*records, order)); }
+    OrderOutcome outcome(const QString &order = "A-1001") { return show(order).decision.outcome; }
+
+    QTemporaryDir folder;
+    std::unique_ptr<Records> records;
+};
+
+/// The van is known in the office; what it takes along.
+inline void join(Site &office, Site &van, const QString &name = "van-7")
+{
+    good(addVan(*office.records, name, good(publicKeyFile(*van.records)), "van.key", false));
+}
+inline QByteArray take(Site &office, const QStringList &orders, const QString &name = "van-7",
+                       bool anyway = false)
+{
+    TakingAlong wish;
+    wish.orders = orders;
+    wish.station = name;
+    wish.out = office.file("out.json");
+    wish.anyway = anyway;
+    const TakenAlong taken = good(takeAlong(*office.records, wish));
+    if (taken.orders.size() != orders.size())
+        qFatal("an order stays");
+    return contentOf(wish.out);
+}
+
+} // namespace loopwright::jobs
