@@ -3,7 +3,7 @@
 
   update.py [--check] [--lupdate FILE]
 
-A catalogue holds each text once, in the one context "loopwright": a text reads the same wherever it
+The texts are those that the source marks, and the messages (messages.py). A catalogue holds each text once, in the one context "loopwright": a text reads the same wherever it
 stands, unless a comment in the source tells two apart. What has gone from the source goes from the
 catalogue; what is new stands there as unfinished. --check changes nothing; it ends with 1, and names
 the texts, where a catalogue is not up to date, or a translation is missing or has other places
@@ -18,6 +18,9 @@ import sys
 import tempfile
 import xml.etree.ElementTree as ElementTree
 from xml.sax.saxutils import escape
+
+sys.dont_write_bytecode = True  # nothing is left in the source
+import messages  # noqa: E402
 
 FOLDER = pathlib.Path(__file__).resolve().parent
 TOP = FOLDER.parent.parent
@@ -39,6 +42,13 @@ def texts_of_source(lupdate):
     for message in root.iter("message"):
         key = (message.findtext("source", ""), message.findtext("comment", ""))
         texts[key] = texts.get(key, False) or message.get("numerus") == "yes"
+    return texts
+
+
+def with_messages(texts, found):
+    """A message has no comment, and needs none where a text is the same."""
+    for text in found:
+        texts.setdefault((text, ""), False)
     return texts
 
 
@@ -98,8 +108,12 @@ def main():
     parser.add_argument("--check", action="store_true")
     parser.add_argument("--lupdate", default=shutil.which("lupdate", path="/usr/lib/qt6/bin") or "lupdate")
     said = parser.parse_args()
-    texts = texts_of_source(said.lupdate)
+    found, pieces = messages.messages(TOP)
+    texts = with_messages(texts_of_source(said.lupdate), found)
     status = 0
+    for fault in [*messages.faults_of_reading(), *messages.unlisted(pieces, [text for text, _ in texts])]:
+        print(fault)
+        status = 1
     for code in FORMS:
         path = FOLDER / f"{code}.ts"
         known = read(path)
