@@ -46,7 +46,7 @@ Result<void> tellUnregistered(const Store &store, const QSet<QString> &keys, con
             report.told.push_back({{Severity::Warning,
                                     what + "_not_registered",
                                     Text(QT_TRANSLATE_NOOP("core", "The %1 %2 is not registered."))
-                                        .arg(Text::verbatim(what))
+                                        .arg(Text::message(what))
                                         .arg(key),
                                     {},
                                     what,

@@ -61,13 +61,12 @@ Result<bool> ImportRun::walk(Transaction &transaction, const CsvTable &table,
     bool changed = false;
     qint64 done = 0;
     for (const CsvRow &row : table.rows) {
-        LOOPWRIGHT_ASSIGN(
-            auto outcome,
-            row.trouble.isEmpty()
-                ? take(transaction, table, row)
-                : Result<RowOutcome>(RowOutcome::refused(
-                      "row_malformed", {},
-                      Text(QT_TRANSLATE_NOOP("core", "The row %1.")).arg(row.trouble))));
+        LOOPWRIGHT_ASSIGN(auto outcome, row.trouble.isEmpty()
+                                            ? take(transaction, table, row)
+                                            : Result<RowOutcome>(RowOutcome::refused(
+                                                  "row_malformed", {},
+                                                  Text(QT_TRANSLATE_NOOP("core", "The row %1."))
+                                                      .arg(Text::message(row.trouble)))));
         for (Finding &finding : outcome.findings) {
             finding.row = row.line;
             finding.field = table.nameInFile(finding.field);

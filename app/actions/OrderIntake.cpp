@@ -120,7 +120,7 @@ Result<Text> repairTrouble(const Database &database, const ServiceOrder &order,
         return lineTrouble(before->order, order);
     const auto working = orderInService(database, order.circuit);
     if (!working && working.error().code == ErrorCode::Refused)
-        return Text::verbatim(working.error().message);
+        return Text::message(working.error().message);
     if (!working)
         return failure(working.error());
     if (working->kind != order.kind || working->office != order.office)

@@ -258,7 +258,7 @@ Result<ImportReport> importPlans(Records &records, const QByteArray &csv,
             return failure(done.error());
         if (!done)
             return RowOutcome::refused("plan_refused", column,
-                                       Text::verbatim(done.error().message));
+                                       Text::message(done.error().message));
         const PlanReport &report = planning.report();
         if (report.changed.empty())
             return RowOutcome{RowOutcome::Unchanged, {}, {}};

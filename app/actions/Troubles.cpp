@@ -269,7 +269,7 @@ QString Trouble::sentence() const
         return text + ". It is open.";
     if (!closed)
         return text + ". " + toText(status) + '.';
-    return text + QString(". Closed %1: %2")
+    return text + QString(". It was closed on %1: %2")
                       .arg(paperDay(closed->localDate()),
                            QStringList{cause ? toText(*cause).replace('_', ' ') : QString(),
                                        cleared.isEmpty() ? found : cleared}

@@ -45,7 +45,8 @@ bool isFigure(const QString &text)
 /// What one of its places may hold: not two sentences, or two of a list, of which it has one.
 bool holdsMore(const QString &value)
 {
-    return value.contains("; ") || value.contains(". ");
+    static const QRegularExpression end("; |(?<!\\b[A-Z])\\. "); // "S. Lind" is one
+    return end.match(value).hasMatch();
 }
 
 QString capitalised(QString text)
@@ -59,6 +60,13 @@ const QRegularExpression &aPlace()
 {
     static const QRegularExpression place("%([1-9]|n)");
     return place;
+}
+
+bool isQuoted(const QString &source, qsizetype from, qsizetype to)
+{
+    static const QString open = "\"“", close = "\"”";
+    return from > 0 && to < source.size() && open.contains(source[from - 1]) &&
+           close.contains(source[to]);
 }
 
 QString placeName(int place)
@@ -83,7 +91,7 @@ Phrasebook::Phrasebook(const QStringList &sources, Text::Catalogue catalogue)
 
 void Phrasebook::addPhrase(const QString &source)
 {
-    Phrase phrase{source.toUtf8(), {}, {}, 0, {}};
+    Phrase phrase{source.toUtf8(), {}, {}, 0, {}, {}};
     QString form, literal;
     qsizetype from = 0;
     const auto addLiteral = [&](qsizetype to) {
@@ -102,6 +110,8 @@ void Phrasebook::addPhrase(const QString &source)
         } else {
             form += QString(number == 0 ? "(?<%1>\\d+)" : "(?<%1>.+?)").arg(placeName(number));
             phrase.places.push_back(number);
+            if (isQuoted(source, match.capturedStart(), match.capturedEnd()))
+                phrase.quoted.push_back(number);
         }
         from = match.capturedEnd();
     }
@@ -109,6 +119,8 @@ void Phrasebook::addPhrase(const QString &source)
     if (!saysSomething(literal))
         return;
     phrase.letters = std::ranges::count_if(literal, isLetter);
+    if (phrase.quoted.size() == phrase.places.size()) // the marks themselves tell it
+        phrase.letters = std::max(phrase.letters, lettersOfStrong);
     phrase.form.setPattern(QRegularExpression::anchoredPattern(form));
     phrase.form.setPatternOptions(QRegularExpression::DotMatchesEverythingOption);
     m_phrases[firstWord(source)].push_back(std::move(phrase));
@@ -132,6 +144,8 @@ QString Phrasebook::saying(const QString &english, Within within) const
 {
     if (within.depth > deepest || isFigure(english) || within.typed.contains(english))
         return english;
+    if (const auto sentences = bySentences(english, within))
+        return *sentences;
     if (const auto whole = wholly(english, Strength::Strong, within))
         return *whole;
     if (const auto parts = inParts(english, within))
@@ -143,6 +157,23 @@ bool Phrasebook::isKnown(const QString &english, Within within) const
 {
     return isFigure(english) || within.typed.contains(english) || m_words.contains(english) ||
            saying(english, within) != english;
+}
+
+/// Each by a phrase of its own, or none of them: the last place of a phrase would take in the
+/// sentences that follow.
+std::optional<QString> Phrasebook::bySentences(const QString &english, Within within) const
+{
+    static const QRegularExpression between("(?<=\\.)(?<!\\b[A-Z]\\.) (?=[A-Z“\"])");
+    const QStringList sentences = english.split(between);
+    if (sentences.size() < 2)
+        return {};
+    QStringList said;
+    for (const QString &sentence : sentences)
+        if (const auto found = wholly(sentence, Strength::Strong, within.deeper()))
+            said << *found;
+        else
+            return {};
+    return said.join(u' ');
 }
 
 /// As one phrase; with a full stop of its own or without, with a capital or without.
@@ -203,6 +234,14 @@ std::optional<QString> Phrasebook::byForm(const QString &english, Strength stren
     return {};
 }
 
+/// What may stand in a place of the phrase.
+bool Phrasebook::fits(const Phrase &phrase, const QString &value, Within within) const
+{
+    if (phrase.letters >= lettersOfStrong)
+        return phrase.letters >= lettersOfOpen || !holdsMore(value);
+    return value.isEmpty() || isKnown(value, within);
+}
+
 std::optional<QString> Phrasebook::byPhrase(const Phrase &phrase, const QString &english,
                                             Within within) const
 {
@@ -214,10 +253,11 @@ std::optional<QString> Phrasebook::byPhrase(const Phrase &phrase, const QString 
     std::array<QString, 10> values;
     for (const int place : phrase.places)
         values[std::size_t(place)] = match.captured(placeName(place));
-    const bool isStrong = phrase.letters >= lettersOfStrong;
-    for (const QString &value : values)
-        if (isStrong ? phrase.letters < lettersOfOpen && holdsMore(value)
-                     : !value.isEmpty() && !isKnown(value, within.deeper()))
+    const auto isTyped = [&phrase](int place) {
+        return std::ranges::find(phrase.quoted, place) != phrase.quoted.end();
+    };
+    for (const int place : phrase.places)
+        if (!isTyped(place) && !fits(phrase, values[std::size_t(place)], within.deeper()))
             return {};
     // "Calls: No voice" is no kind of call.
     if (phrase.source.startsWith('%') && match.captured(placeName(phrase.places[0])).contains(": "))
@@ -225,8 +265,9 @@ std::optional<QString> Phrasebook::byPhrase(const Phrase &phrase, const QString 
     std::optional<qint64> count;
     if (!values[0].isEmpty())
         count = values[0].toLongLong();
-    for (QString &value : values)
-        value = saying(value, within.deeper());
+    for (const int place : phrase.places)
+        if (QString &value = values[std::size_t(place)]; !isTyped(place))
+            value = saying(value, within.deeper());
     const QString said = m_catalogue(phrase.source.constData(), count);
     QString text;
     for (qsizetype i = 0; i < said.size(); ++i) {

@@ -31,6 +31,7 @@ private:
         QString longest;         ///< of what stands between its places
         qsizetype letters = 0;   ///< that are its own: of two that fit the one with more says more
         std::vector<int> places; ///< 1 to 9; 0 for %n
+        std::vector<int> quoted; ///< of these, what stands in quotation marks: it was typed
     };
 
     /// What is said at present, and how deep in it.
@@ -49,8 +50,10 @@ private:
     };
 
     void addPhrase(const QString &source);
+    bool fits(const Phrase &phrase, const QString &value, Within within) const;
     bool isKnown(const QString &english, Within within) const;
     QString saying(const QString &english, Within within) const;
+    std::optional<QString> bySentences(const QString &english, Within within) const;
     std::optional<QString> wholly(const QString &english, Strength strength, Within within) const;
     std::optional<QString> inOtherCase(const QString &english, Strength strength,
                                        Within within) const;

@@ -49,6 +49,14 @@ Text Text::verbatim(const QString &text)
     return made;
 }
 
+Text Text::message(const QString &english)
+{
+    Text made = verbatim(english);
+    for (Part &part : made.m_parts)
+        part.isMessage = true;
+    return made;
+}
+
 Text Text::counted(const char *one, const char *many, qint64 count)
 {
     Text made;
@@ -121,6 +129,8 @@ bool Text::contains(const Text &sentence) const
 
 QString Text::shown(const Part &part, const Catalogue &catalogue)
 {
+    if (part.isMessage && catalogue)
+        return catalogue(part.verbatim.toUtf8().constData(), {});
     if (!part.source)
         return part.continues && !catalogue ? continuing(part.verbatim) : part.verbatim;
     QStringList values;

@@ -23,6 +23,9 @@ public:
     explicit(false) Text(const char *source);
     /// What is shown as it is in every language.
     static Text verbatim(const QString &text);
+    /// A sentence or word of the program that comes as plain text, as an error's does; the
+    /// catalogue of a face reads it (Phrasebook.h).
+    static Text message(const QString &english);
     /// `one` for a count of one, else `many`; %n in it is the count. `many` is the catalogue's key.
     static Text counted(const char *one, const char *many, qint64 count);
 
@@ -62,6 +65,7 @@ private:
         std::vector<Argument> arguments = {};
         QString before = {}; ///< between it and the part before
         bool continues = false;
+        bool isMessage = false; ///< the verbatim
     };
 
     Text withArgument(Argument argument) const;

@@ -309,7 +309,7 @@ void Reader::readRow(const SecondsRows &rows)
                                          fields.size()))
                       .arg(Text::counted("%n is wanted",
                                          QT_TRANSLATE_N_NOOP("core", "%n are wanted"), m_width))
-                : Text::verbatim(rows.trouble()));
+                : Text::message(rows.trouble()));
         ++m_lastSecond;
         m_lastMs += 1000;
         return;

@@ -19,7 +19,8 @@ const Phrasebook &book()
                                  "issued on %1 for order %2", "%1 is not met, because: %2",
                                  "%n runs were made", "%1 of them failed", "by %1", "%1 of %2",
                                  "%2 comes before %1, and %1 again", "Keep this.", "and",
-                                 "The line is quiet: the balance says nothing of it", "%1, %2"},
+                                 "The line is quiet: the balance says nothing of it", "%1, %2",
+                                 "There is no “%1”", "is \"%1\"", "It fits the line of %1."},
                                 inCapitals);
     return all;
 }
@@ -68,6 +69,13 @@ private slots:
         row("one, two", "one, two");
         // What was typed stands in quotation marks.
         row("Order 1 is ready. “Keep this.”", "ORDER 1 IS READY. “Keep this.”");
+        row("There is no “met”", "THERE IS NO “met”");
+        row("is \"not met\"", "IS \"not met\"");
+        // A name with a full stop is no sentence, and what follows is one of its own.
+        row("It fits the line of S. Lind.", "IT FITS THE LINE OF S. Lind.");
+        row("It fits the line of A. Keep this.", "IT FITS THE LINE OF A. KEEP THIS.");
+        row("It fits the line of 4. Keep this. Order 2 is ready.",
+            "IT FITS THE LINE OF 4. KEEP THIS. ORDER 2 IS READY.");
     }
     void saysWhatItKnowsAndLeavesTheRest()
     {

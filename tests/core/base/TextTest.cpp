@@ -49,6 +49,9 @@ private slots:
         QCOMPARE(Text("%1 of %2").arg(Text("up")).arg(QString("up")).in(german), "up, davon aktiv");
         QCOMPARE(Text::counted("%n error", "%n errors", 1).in(german), "1 Fehler (einer)");
         QCOMPARE(Text::verbatim("up").in(german), "up"); // as it was typed
+        QCOMPARE(Text::message("up").in(german), german("up", {}));
+        QCOMPARE(Text::message("up").english(), "up");
+        QVERIFY(Text::message({}).isEmpty());
     }
 };
 
