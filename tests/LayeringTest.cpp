@@ -160,6 +160,20 @@ QString widgetsStayInFaces(const Source &source)
     return {};
 }
 
+/// An error gets into the window by localized() alone (app/desktop/Language.h), or it stays
+/// English.
+QString errorsAreInWords(const Source &source)
+{
+    if (!source.isIn("app/desktop") || source.path == "app/desktop/Language.cpp" ||
+        source.path == "app/desktop/main.cpp") // what it says there is read in the terminal
+        return {};
+    static const QRegularExpression plain(
+        R"((?<!localizedSentence\()(?<![\w.>])(\w+(\.|->))*error(\(\))?\.)"
+        R"((text\(\)|message(?!\.contains)\b))");
+    const auto match = plain.match(source.text);
+    return match.hasMatch() ? QString("shows an error as it is: " + match.captured()) : QString();
+}
+
 /// Every include is written from the top, so that it says if it comes from.
 QString includesFromTheTop(const Source &source)
 {
@@ -203,6 +217,7 @@ constexpr NamedRule rules[] = {
     {"core is pure", coreIsPure},
     {"SQL stays in db", sqlStaysInDb},
     {"widgets stay in the faces", widgetsStayInFaces},
+    {"errors are in words", errorsAreInWords},
     {"includes from the top", includesFromTheTop},
     {"loops keep what they walk", loopsKeepWhatTheyWalk},
     {"length", length},
@@ -320,6 +335,8 @@ private slots:
         row("message box in print", widgetsStayInFaces, "app/print/X.cpp",
             "#include <QMessageBox>\n");
         row("widget in core", widgetsStayInFaces, "core/order/X.cpp", "#include <QLabel>\n");
+        row("error as it is", errorsAreInWords, "app/desktop/X.cpp", "say(made.error().text());");
+        row("message of an error", errorsAreInWords, "app/desktop/X.cpp", "say(error.message);");
         row("short include", includesFromTheTop, "core/base/X.cpp", "#include \"Json.h\"\n");
         for (const char *range : {"found(x)->list", "*found(x)"})
             row(range, loopsKeepWhatTheyWalk, "app/cli/X.cpp",
@@ -341,7 +358,8 @@ private slots:
             "#include \"db/Database.h\"\n#include \"core/base/Json.h\"\n#include <QFile>\n"};
         const Source button{
             "app/desktop/X.cpp",
-            "#include \"app/actions/Board.h\"\n#include <QLabel>\nf(\"Select an order\")"};
+            "#include \"app/actions/Board.h\"\n#include <QLabel>\nf(\"Select an order\")\n"
+            "say(localized(made.error()), localizedSentence(made.error().message));"};
         const Source station{"core/loop/X.cpp", "#include \"core/order/Services.h\"\n"};
         const Source reasoned{"core/base/X.cpp",
                               "// Longer than 400 lines: one table.\n" + QString(401, '\n')};

@@ -257,8 +257,7 @@ Result<ImportReport> importPlans(Records &records, const QByteArray &csv,
         if (!done && !Refusals::isOfOne(done.error().code))
             return failure(done.error());
         if (!done)
-            return RowOutcome::refused("plan_refused", column,
-                                       Text::message(done.error().message));
+            return RowOutcome::refused("plan_refused", column, Text::message(done.error().message));
         const PlanReport &report = planning.report();
         if (report.changed.empty())
             return RowOutcome{RowOutcome::Unchanged, {}, {}};

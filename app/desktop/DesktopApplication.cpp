@@ -97,7 +97,7 @@ void DesktopApplication::openOther(const QString &path)
         return window()->say(tr("These records have a window, which was brought forward."));
     auto opened = DesktopContext::open(path, m_options.by, m_options.now);
     if (!opened)
-        return window()->say(opened.error().text());
+        return window()->say(localized(opened.error()));
     if (!window()->settle())
         return;
     keepPlace();
@@ -119,7 +119,7 @@ void DesktopApplication::backUp()
         [this](const Result<bool> &made) {
             if (window() && !made)
                 window()->say(
-                    tr("The backup of today could not be made: %1").arg(made.error().text()));
+                    tr("The backup of today could not be made: %1").arg(localized(made.error())));
             else if (window() && *made)
                 window()->say(tr("The records were backed up."));
         });

@@ -1,5 +1,7 @@
 #include "app/desktop/DraftKeeper.h"
 
+#include "app/desktop/Language.h"
+
 #include <utility>
 
 namespace loopwright {
@@ -78,9 +80,9 @@ void DraftKeeper::tryNow(int patienceMs)
     m_timer.start();
     emit waiting(m_isAside ? tr("What you typed waits to be saved, and is kept beside the records "
                                 "until then: %1")
-                                 .arg(saved.error().text())
+                                 .arg(localized(saved.error()))
                            : tr("What you typed is only in this window until it can be saved: %1")
-                                 .arg(saved.error().text()));
+                                 .arg(localized(saved.error())));
 }
 
 std::vector<Draft> DraftKeeper::pending() const

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QLibraryInfo>
 #include <QLocale>
+#include <QRegularExpression>
 
 namespace loopwright {
 
@@ -18,6 +19,37 @@ Installed &installed()
 {
     static Installed now;
     return now;
+}
+
+/// How a place names a part of a file or of the records; what it names is no text of the program.
+constexpr const char *partsOfPlaces[] = {
+    QT_TRANSLATE_NOOP("place", "row %1"),      QT_TRANSLATE_NOOP("place", "line %1"),
+    QT_TRANSLATE_NOOP("place", "column %1"),   QT_TRANSLATE_NOOP("place", "event %1"),
+    QT_TRANSLATE_NOOP("place", "order %1"),    QT_TRANSLATE_NOOP("place", "fact %1"),
+    QT_TRANSLATE_NOOP("place", "decision %1"), QT_TRANSLATE_NOOP("place", "certificate %1"),
+    QT_TRANSLATE_NOOP("place", "limit set %1")};
+
+QString localizedPart(const QString &part)
+{
+    for (const char *form : partsOfPlaces) {
+        const QString word = QString::fromLatin1(form).remove(QStringLiteral("%1"));
+        if (installed().words && part.startsWith(word))
+            return installed().words(form, {}).arg(part.sliced(word.size()));
+    }
+    return part;
+}
+
+/// "orders.csv: row 3, column customer"
+QString localizedPlace(const QString &place)
+{
+    QStringList parts = place.split(QStringLiteral(": "));
+    for (QString &part : parts) {
+        QStringList within = part.split(QStringLiteral(", "));
+        for (QString &each : within)
+            each = localizedPart(each);
+        part = within.join(QStringLiteral(", "));
+    }
+    return parts.join(QStringLiteral(": "));
 }
 
 } // namespace
@@ -42,7 +74,11 @@ void speakBy(std::shared_ptr<QTranslator> catalogue)
     if (!catalogue)
         return;
     QCoreApplication::installTranslator(catalogue.get());
-    installed().words = wordsOf(catalogue);
+    installed().words = [words = wordsOf(catalogue)](const char *source,
+                                                     std::optional<qint64> count) {
+        const QString said = words(source, count);
+        return said == QLatin1StringView(source) ? onPaper(said) : said; // a Text::message()
+    };
     installed().own = std::move(catalogue);
 }
 
@@ -79,6 +115,23 @@ QString localizedWord(const QString &code)
 QString localizedSentence(const QString &english)
 {
     return onPaper(english);
+}
+
+QStringList localizedSentences(const QStringList &english)
+{
+    QStringList said;
+    for (const QString &each : english)
+        said << localizedSentence(each);
+    return said;
+}
+
+QString localized(const Error &error)
+{
+    static const QRegularExpression option("^[-a-z_]+$"); // of the command line
+    const bool named = error.code != ErrorCode::Usage || !option.match(error.place).hasMatch();
+    return Error{error.code, localizedSentence(error.message),
+                 named ? localizedPlace(error.place) : QString()}
+        .text();
 }
 
 } // namespace loopwright

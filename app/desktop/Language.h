@@ -3,9 +3,10 @@
 // each further language (resources/language). A text reads the same wherever it stands, so the
 // catalogues have no contexts, and none can be wrong: what differs by place bears a comment there.
 // Papers are put together in English, and said again when they are laid out (PaperLanguage.h); so
-// is a stored sentence that is shown. Messages of the actions and the command line stay English.
+// is a sentence that is stored or comes from an action. The command line stays English.
 
 #include "app/print/PaperLanguage.h"
+#include "core/base/Result.h"
 
 namespace loopwright {
 
@@ -26,5 +27,9 @@ QString localizedWord(const QString &code);
 /// A sentence that was stored in English, or comes as plain text: read by the catalogue's sources
 /// (core/base/Phrasebook.h). What is no text of the program stays as it is.
 QString localizedSentence(const QString &english);
+QStringList localizedSentences(const QStringList &english);
+/// What an action says that could not be done: its place, which is as it is in the file or the
+/// records, and its sentence. The one way by which an error gets into the window.
+QString localized(const Error &error);
 
 } // namespace loopwright

@@ -1,6 +1,7 @@
 #include "app/desktop/OpenErrorPage.h"
 
 #include "app/actions/DailyBackups.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/SignLine.h"
 
@@ -81,7 +82,8 @@ OpenErrorPage::OpenErrorPage(const Error &error, const QString &databasePath, QW
     column->addStretch(1);
     column->addWidget(head);
     column->addWidget(path);
-    addPart(column, tr("What happened"), error.text(), QStringLiteral("happened"), Status::Failed);
+    addPart(column, tr("What happened"), localized(error), QStringLiteral("happened"),
+            Status::Failed);
     addPart(column, tr("What was kept"), tr(advice.kept), QStringLiteral("kept"), Status::Done);
     addPart(column, tr("What to do"), tr(advice.todo), QStringLiteral("todo"), Status::Note);
     const auto backup = error.code == ErrorCode::DatabaseTrouble ? newestDailyBackup(databasePath)

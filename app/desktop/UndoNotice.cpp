@@ -3,6 +3,7 @@
 #include "app/desktop/AccessibleParts.h"
 #include "app/desktop/DesktopContext.h"
 #include "app/desktop/Keys.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignLine.h"
@@ -115,7 +116,7 @@ void UndoNotice::showUndone(const DoneStep &step, const Result<void> &done)
         m_steps.push_back(step);
     m_words->show(done ? Status::Done : Status::Failed,
                   done ? tr("Taken back: %1").arg(step.sentence)
-                       : tr("Not taken back: %1 %2").arg(step.sentence, done.error().text()));
+                       : tr("Not taken back: %1 %2").arg(step.sentence, localized(done.error())));
     showPossible(!over);
     show();
     announce(m_words, m_words->accessibleName());

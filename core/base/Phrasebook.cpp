@@ -42,6 +42,13 @@ bool isFigure(const QString &text)
     return !word.match(text).hasMatch();
 }
 
+/// "self_test, hazard_closed": the words that a file may have, not what they are called.
+bool isListOfCodes(const QString &text)
+{
+    static const QRegularExpression codes("^[a-z0-9_]+(, [a-z0-9_]+)+$");
+    return text.contains('_') && codes.match(text).hasMatch();
+}
+
 /// What one of its places may hold: not two sentences, or two of a list, of which it has one.
 bool holdsMore(const QString &value)
 {
@@ -142,7 +149,8 @@ QString Phrasebook::say(const QString &english, const QStringList &typed) const
 
 QString Phrasebook::saying(const QString &english, Within within) const
 {
-    if (within.depth > deepest || isFigure(english) || within.typed.contains(english))
+    if (within.depth > deepest || isFigure(english) || isListOfCodes(english) ||
+        within.typed.contains(english))
         return english;
     if (const auto sentences = bySentences(english, within))
         return *sentences;

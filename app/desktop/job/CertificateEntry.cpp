@@ -124,14 +124,14 @@ void CertificateEntry::showSet()
         if (!allLines())
             break;
         const QString kind = kindName(line.kind);
-        items.push_back(
-            {line.order,
-             line.mayHave ? Status::Done : Status::Open,
-             {},
-             line.mayHave
-                 ? tr("%1, %2: its certificate is in the set").arg(line.order, kind)
-                 : tr("%1, %2, at %3: only on the cover. %4")
-                       .arg(line.order, kind, localizedWord(stageName(line.stage)), line.why)});
+        items.push_back({line.order,
+                         line.mayHave ? Status::Done : Status::Open,
+                         {},
+                         line.mayHave
+                             ? tr("%1, %2: its certificate is in the set").arg(line.order, kind)
+                             : tr("%1, %2, at %3: only on the cover. %4")
+                                   .arg(line.order, kind, localizedWord(stageName(line.stage)),
+                                        localizedSentence(line.why))});
     }
     m_setLines->setItems(std::move(items));
 }
@@ -255,7 +255,7 @@ void CertificateEntry::showPreview()
         return;
     const auto content = previewCertificate(m_desk.records(), m_desk.order().number, signatures());
     if (!content) {
-        m_form->tell(Status::Failed, content.error().text());
+        m_form->tell(Status::Failed, localized(content.error()));
         return;
     }
     // A certificate that stands is shown as the issue that would follow.
@@ -312,7 +312,8 @@ bool CertificateEntry::issue(IssueRequest request)
                            .arg(issued->mark.copy + 1)
                  : issued->copy ? tr("A copy of certificate %1 was issued.").arg(issued->number)
                                 : tr("Certificate %1 was issued.").arg(issued->number),
-                 tr("Certificate %1, code %2.").arg(issued->number, issued->code), issued->doubt());
+                 tr("Certificate %1, code %2.").arg(issued->number, issued->code),
+                 localizedSentence(issued->doubt()));
     return true;
 }
 
@@ -321,7 +322,7 @@ void CertificateEntry::notIssued(const Error &error)
     // Then only the paper is missing, and the order has its certificate.
     if (error.code == ErrorCode::DiskTrouble)
         m_desk.wasChanged(tr("The paper of a certificate is missing."));
-    m_form->tell(Status::Failed, error.text());
+    m_form->tell(Status::Failed, localized(error));
 }
 
 bool CertificateEntry::issueSet(SetRequest request)
@@ -346,7 +347,7 @@ bool CertificateEntry::issueSet(SetRequest request)
     }
     issued(one ? tr("Certificate %1 was issued.").arg(numbers.first())
                : tr("%1 certificates were issued.").arg(numbers.size()),
-           told, set->doubts().join(u' '));
+           told, localizedSentences(set->doubts()).join(u' '));
     return true;
 }
 

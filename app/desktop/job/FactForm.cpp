@@ -1,5 +1,6 @@
 #include "app/desktop/job/FactForm.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/job/FactText.h"
 
 #include <QCoreApplication>
@@ -174,7 +175,7 @@ Finding findingOf(const Form &form, const Error &error, const FactUse &use)
     const bool shown = field && field->isAsked();
     return {Severity::Error,
             "entry",
-            Text::verbatim(shown || error.place.isEmpty() ? error.message : error.text()),
+            Text::verbatim(shown ? localizedSentence(error.message) : localized(error)),
             {},
             shown ? field->key() : QString(),
             0};

@@ -222,7 +222,7 @@ void JobSession::wasChanged(const QString &sentence)
 {
     if (auto reloaded = reload(); !reloaded) {
         emit troubled(tr("It was recorded, but the order cannot be read anew: %1")
-                          .arg(reloaded.error().text()));
+                          .arg(localized(reloaded.error())));
         return;
     }
     emit said(sentence);

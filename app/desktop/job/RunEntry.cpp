@@ -338,7 +338,7 @@ bool RunEntry::takeFile(const QString &path)
         showState();
         m_counts->tell(Status::Failed, read ? tr("%1 is not taken:").arg(name) + '\n' +
                                                   read->findingLines(findingsShown).join('\n')
-                                            : read.error().text());
+                                            : localized(read.error()));
         return false;
     }
     RunLog log = m_clock->log();

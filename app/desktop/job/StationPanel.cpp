@@ -66,7 +66,7 @@ StationPanel::StationPanel(const PanelInfo &info, JobSession &desk, QWidget *par
     connect(m_attempts, &AttemptList::voidWished, this,
             [this](const QString &fact, const QString &because) {
                 if (const auto voided = m_desk.voidFact(fact, because); !voided)
-                    m_attempts->tell(voided.error().message);
+                    m_attempts->tell(localizedSentence(voided.error().message));
                 else
                     m_attempts->setFocus();
             });

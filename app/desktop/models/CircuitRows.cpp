@@ -52,7 +52,8 @@ TextRow lifeRow(const LifeEntry &entry)
     const Status sign = entry.result == LifeResult::Badly  ? Status::Failed
                         : entry.result == LifeResult::Well ? Status::Done
                                                            : Status::None;
-    return {{momentText(entry.at), entry.order, eventName(toText(entry.kind)), entry.text},
+    return {{momentText(entry.at), entry.order, eventName(toText(entry.kind)),
+             localizedSentence(entry.text)},
             sign,
             entry.order,
             false};
@@ -93,7 +94,7 @@ TextRow spareRow(const SparePair &spare)
          known
              ? QString("%1 dB, %2").arg(spare.lossDb, 0, 'f', 1).arg(suitabilityName(spare.verdict))
              : QString(),
-         spare.makeupOf, spare.against.join(u' ')},
+         spare.makeupOf, localizedSentences(spare.against).join(u' ')},
         !spare.against.isEmpty()                             ? Status::Doubtful
         : known && spare.verdict == Suitability::NotSuitable ? Status::Failed
                                                              : Status::None,

@@ -1,5 +1,6 @@
 #include "app/desktop/screens/AuditScreen.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/TextTable.h"
@@ -126,13 +127,13 @@ void AuditScreen::showFindings(const Result<std::vector<AuditFinding>> &findings
     for (const AuditFinding &finding : m_findings)
         rows.push_back(
             {{eventName(finding.code), finding.value, finding.circuits.join(QStringLiteral(", ")),
-              finding.orders.join(QStringLiteral(", ")), finding.reason},
+              finding.orders.join(QStringLiteral(", ")), localizedSentence(finding.reason)},
              Status::Failed,
              finding.circuits.value(0),
              false});
     m_model->show(std::move(rows));
     if (!findings)
-        m_summary->show(Status::Failed, findings.error().text());
+        m_summary->show(Status::Failed, localized(findings.error()));
     else if (m_findings.empty())
         m_summary->show(Status::Done,
                         tr("Nothing is held twice, and no open order's identifiers are "
@@ -172,7 +173,7 @@ void AuditScreen::showCircuits(int row)
     m_circuits->setVisible(any);
     m_reason->setVisible(any);
     if (any)
-        m_reason->show(Status::Failed, m_findings[std::size_t(row)].reason);
+        m_reason->show(Status::Failed, localizedSentence(m_findings[std::size_t(row)].reason));
     const QStringList circuits = circuitsOf(row);
     for (std::size_t i = 0; i < m_circuitButtons.size(); ++i) {
         const QString circuit = circuits.value(qsizetype(i));

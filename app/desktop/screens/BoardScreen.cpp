@@ -1,5 +1,6 @@
 #include "app/desktop/screens/BoardScreen.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/screens/BoardFilterBar.h"
@@ -145,7 +146,7 @@ void BoardScreen::findPage(int first)
         [this, first](const Result<std::vector<BoardRow>> &found) {
             if (!found) {
                 m_model->putNothing(first);
-                emit said(found.error().text());
+                emit said(localized(found.error()));
                 return;
             }
             const int count = int(found->size());
@@ -232,7 +233,7 @@ void BoardScreen::showRows(const Result<std::vector<BoardRow>> &rows, const Boar
 {
     if (!rows) {
         m_found->setText(tr("The search failed."));
-        emit said(rows.error().text());
+        emit said(localized(rows.error()));
         return;
     }
     const bool known = again && m_model->rowCount() > 0;
@@ -261,7 +262,7 @@ void BoardScreen::showRows(const Result<std::vector<BoardRow>> &rows, const Boar
 void BoardScreen::showCounts(const Result<BoardCounts> &counts)
 {
     if (!counts) {
-        emit said(counts.error().text());
+        emit said(localized(counts.error()));
         return;
     }
     m_model->setTotal(counts->total);
@@ -308,7 +309,7 @@ void BoardScreen::makeDayList()
 void BoardScreen::saveDayList(const Result<DaySheet> &list)
 {
     if (!list) {
-        emit said(list.error().text());
+        emit said(localized(list.error()));
         return;
     }
     const auto saved =
@@ -316,7 +317,7 @@ void BoardScreen::saveDayList(const Result<DaySheet> &list)
                   QStringLiteral("jobs-%1.pdf").arg(workplace().today().toString(Qt::ISODate)),
                   records().now());
     if (!saved)
-        emit said(saved.error().text());
+        emit said(localized(saved.error()));
     else if (!saved->isEmpty())
         emit said(tr("Saved as %1.").arg(*saved));
 }

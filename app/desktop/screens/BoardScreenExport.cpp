@@ -1,6 +1,7 @@
 // What the board shows, written as a table.
 
 #include "app/actions/ExportView.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/screens/BoardScreen.h"
 #include "app/desktop/screens/BoardsButton.h"
 
@@ -60,7 +61,7 @@ void BoardScreen::exportView(const QString &path)
         },
         [this, path](const Result<qint64> &written) {
             if (!written)
-                emit said(written.error().text());
+                emit said(localized(written.error()));
             else if (*written == 1)
                 emit said(tr("1 order is in %1.").arg(path));
             else

@@ -2,6 +2,7 @@
 // done with them.
 
 #include "app/desktop/Keys.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/screens/BoardScreen.h"
 #include "app/desktop/screens/BoardSide.h"
 #include "app/desktop/screens/RowActions.h"
@@ -94,7 +95,7 @@ void BoardScreen::readToSelect(const Wanted &orders)
         [this, orders](const Result<std::vector<BoardRow>> &found) {
             m_awaited.reset();
             if (!found) {
-                emit said(found.error().text());
+                emit said(localized(found.error()));
                 return;
             }
             m_first = *found;

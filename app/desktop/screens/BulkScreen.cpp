@@ -83,7 +83,7 @@ void BulkScreen::refresh()
 {
     const auto known = offices(records());
     if (!known) {
-        emit said(known.error().text());
+        emit said(localized(known.error()));
         return;
     }
     const QString chosen = m_office->currentData().toString();
@@ -203,7 +203,7 @@ void BulkScreen::show(const Result<BulkReport> &report)
     setRunning(false);
     if (!report) {
         m_tabs->hide();
-        m_summary->show(Status::Failed, report.error().message);
+        m_summary->show(Status::Failed, localizedSentence(report.error().message));
         return;
     }
     const bool any = report->orders > 0 || report->officeToo;
@@ -294,7 +294,7 @@ void BulkScreen::saveCards()
         [this, path](const Result<OrderPapers> &cards) {
             setRunning(false);
             if (!cards) {
-                m_summary->show(Status::Failed, cards.error().text());
+                m_summary->show(Status::Failed, localized(cards.error()));
                 return;
             }
             m_summary->show(

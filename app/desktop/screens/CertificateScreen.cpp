@@ -2,6 +2,7 @@
 
 #include "app/actions/InFile.h"
 #include "app/desktop/Files.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/form/Form.h"
@@ -37,15 +38,15 @@ QString verdictText(const CertificateCheck &check)
 {
     switch (check.verdict) {
     case CertificateVerdict::Genuine:
-        return CertificateScreen::tr("Genuine. %1").arg(check.reason);
+        return CertificateScreen::tr("Genuine. %1").arg(localizedSentence(check.reason));
     case CertificateVerdict::Superseded:
-        return CertificateScreen::tr("Superseded. %1").arg(check.reason);
+        return CertificateScreen::tr("Superseded. %1").arg(localizedSentence(check.reason));
     case CertificateVerdict::Unknown:
-        return CertificateScreen::tr("Not known. %1").arg(check.reason);
+        return CertificateScreen::tr("Not known. %1").arg(localizedSentence(check.reason));
     case CertificateVerdict::Altered:
         break;
     }
-    return CertificateScreen::tr("Altered. %1").arg(check.reason);
+    return CertificateScreen::tr("Altered. %1").arg(localizedSentence(check.reason));
 }
 
 /// They stand beside it and unmake nothing.
@@ -53,7 +54,8 @@ QString troublesText(const CertificateCheck &check)
 {
     QString text;
     for (const Trouble &trouble : check.troubles)
-        text += ' ' + CertificateScreen::tr("Trouble since then: %1").arg(trouble.sentence());
+        text += ' ' + CertificateScreen::tr("Trouble since then: %1")
+                          .arg(localizedSentence(trouble.sentence()));
     return text;
 }
 
@@ -73,7 +75,7 @@ std::vector<TextRow> rowsOf(const CertificateCheck &check)
                                                  ? CertificateScreen::tr("none")
                                                  : claims.exceptions.join(QStringLiteral(", ")));
     add(CertificateScreen::tr("Digest of its record"), claims.digest);
-    add(CertificateScreen::tr("Signed by"), check.signedBy);
+    add(CertificateScreen::tr("Signed by"), localizedSentence(check.signedBy));
     return rows;
 }
 
@@ -212,7 +214,7 @@ void CertificateScreen::tell(const Result<CertificateCheck> &check)
     m_table->setVisible(check && check->claims);
     m_standing->setVisible(check.has_value());
     if (!check) {
-        m_verdict->show(Status::Failed, check.error().text());
+        m_verdict->show(Status::Failed, localized(check.error()));
         return;
     }
     m_verdict->show(signOf(*check), verdictText(*check));
@@ -224,11 +226,12 @@ void CertificateScreen::tell(const Result<CertificateCheck> &check)
 void CertificateScreen::tellStanding(const CertificateCheck &check)
 {
     if (!check.stands)
-        m_standing->show(Status::Open, check.because);
+        m_standing->show(Status::Open, localizedSentence(check.because));
     else if (*check.stands)
         m_standing->show(Status::Done, tr("What was certified still holds.") + troublesText(check));
     else
-        m_standing->show(Status::Failed, tr("It holds no longer. %1").arg(check.because));
+        m_standing->show(Status::Failed,
+                         tr("It holds no longer. %1").arg(localizedSentence(check.because)));
     m_standing->setVisible(!m_standing->text().isEmpty());
 }
 

@@ -228,7 +228,7 @@ void CircuitScreen::showView(Result<CircuitView> view)
         if (view.error().code == ErrorCode::NotFound)
             askForCandidates(view.error());
         else
-            say(view.error().message);
+            say(localizedSentence(view.error().message));
         return;
     }
     showSummary(*view);
@@ -320,7 +320,7 @@ void CircuitScreen::askForCandidates(const Error &none)
         },
         [this, none](Result<std::vector<BoardRow>> rows) {
             if (!rows)
-                say(rows.error().message);
+                say(localizedSentence(rows.error().message));
             else if (rows->empty())
                 say(none.message);
             else if (rows->size() == 1)

@@ -2,6 +2,7 @@
 
 #include "app/actions/ExportCircuit.h"
 #include "app/actions/ExportFolder.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/screens/CircuitScreen.h"
 #include "app/desktop/widgets/SignLine.h"
 
@@ -47,11 +48,11 @@ void CircuitScreen::exportTo(const QString &folder)
         },
         [this, folder](const Result<CircuitExport> &made) {
             if (!made)
-                emit said(made.error().text());
+                emit said(localized(made.error()));
             else
                 emit said(
                     (QStringList{tr("%1 files are in %2.").arg(made->paths.size()).arg(folder)} +
-                     made->lacking)
+                     localizedSentences(made->lacking))
                         .join(' '));
         });
 }

@@ -2,6 +2,7 @@
 
 #include "app/actions/InFile.h"
 #include "app/actions/OutFile.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignLine.h"
@@ -282,7 +283,7 @@ QString ColumnMapDialog::trouble() const
     const CsvLayout layout = m_kind.form().layout();
     const auto header = map().header(m_head.header, m_head.fileName);
     if (!header)
-        return header.error().message + '.';
+        return localizedSentence(header.error().message) + '.';
     QStringList missing;
     for (const QString &name : layout.required)
         if (!header->contains(name))
@@ -308,7 +309,7 @@ void ColumnMapDialog::saveTo(const QString &path)
 {
     const auto written = writeOut(path, FileKind::Json, canonicalJson(map().toJson()) + '\n');
     m_state->show(written ? Status::Done : Status::Failed,
-                  written ? tr("Saved as %1.").arg(path) : written.error().text());
+                  written ? tr("Saved as %1.").arg(path) : localized(written.error()));
 }
 
 void ColumnMapDialog::loadFrom(const QString &path)
@@ -324,7 +325,7 @@ void ColumnMapDialog::loadFrom(const QString &path)
     if (map)
         take(*map);
     else
-        m_state->show(Status::Failed, map.error().text());
+        m_state->show(Status::Failed, localized(map.error()));
 }
 
 } // namespace loopwright

@@ -60,7 +60,7 @@ void ColumnsDialog::askWhereToSave()
 void ColumnsDialog::saveSample(const QString &path)
 {
     const auto saved = writeOut(path, FileKind::Csv, sampleOf(m_form));
-    emit said(saved ? tr("The sample is in %1.").arg(path) : saved.error().text());
+    emit said(saved ? tr("The sample is in %1.").arg(path) : localized(saved.error()));
 }
 
 ColumnsDialog *showColumnsOf(const QString &form, QWidget *parent)

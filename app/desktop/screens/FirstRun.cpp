@@ -129,7 +129,7 @@ void FirstRun::openDemo()
             if (made)
                 emit demoReady(path);
             else
-                emit said(made.error().text());
+                emit said(localized(made.error()));
         });
 }
 
@@ -154,7 +154,7 @@ void FirstRun::makeOffice(AskDialog &dialog, const QJsonObject &values)
     options.allOrNothing = true;
     const auto report = importOffices(m_workplace.records(), officeFile(values), options);
     if (!report)
-        return dialog.refuse(report.error().text());
+        return dialog.refuse(localized(report.error()));
     for (const Finding &finding : report->findings)
         if (finding.severity == Severity::Error)
             return dialog.form()->tell(finding);

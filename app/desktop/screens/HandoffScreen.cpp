@@ -124,7 +124,7 @@ bool HandoffScreen::recordReferral()
         return false;
     }
     if (const auto done = refer(records(), m_order, referred); !done) {
-        m_referral->tell(Status::Failed, done.error().text());
+        m_referral->tell(Status::Failed, localized(done.error()));
         return false;
     }
     m_referral->clear();
@@ -166,7 +166,7 @@ void HandoffScreen::showHandoff(const Result<Handoff> &handoff)
         m_sheet = handoffPage(*handoff, localPaper());
         sayHandoff(*handoff);
     } else {
-        addWords({}, handoff.error().text());
+        addWords({}, localized(handoff.error()));
     }
     showWords();
     m_view->show(m_sheet, handoff ? handoff->reason : QString());
@@ -179,6 +179,11 @@ void HandoffScreen::addWords(const QString &head, const QString &text)
 {
     if (!text.isEmpty())
         m_said.push_back({head, text});
+}
+
+void HandoffScreen::addSaid(const QString &head, const QString &english)
+{
+    addWords(head, localizedSentence(english));
 }
 
 void HandoffScreen::showWords()
@@ -205,31 +210,32 @@ void HandoffScreen::showWords()
 void HandoffScreen::sayHandoff(const Handoff &handoff)
 {
     for (const HandoffHazard &hazard : handoff.hazards)
-        m_said.push_back({tr("HAZARD: do not touch the pair"),
-                          hazard.volts.join(u'\n') + u'\n' + paperTime(hazard.at), true});
+        m_said.push_back(
+            {tr("HAZARD: do not touch the pair"),
+             localizedSentences(hazard.volts).join(u'\n') + u'\n' + paperTime(hazard.at), true});
     if (const auto &referred = handoff.referred)
         addWords(tr("Handed on"), referralText(*referred));
     if (handoff.criterion.isEmpty())
         addWords(tr("State"), tr("By these records nothing is open on this order."));
-    addWords(tr("Call"), handoff.call);
+    addSaid(tr("Call"), handoff.call);
     addWords(tr("Telephone"), handoff.telephone);
-    addWords(tr("Whose part"), handoff.part);
-    addWords(handoff.isMissing ? tr("What is missing") : tr("What failed"), handoff.whatFailed());
-    addWords(tr("What was seen"), handoff.reason);
-    addWords(tr("Cause"), handoff.cause);
-    addWords(tr("Cause came"), handoff.causeWhere);
-    addWords(tr("What it means"), handoff.meaning);
-    addWords(tr("Check, first things first"), handoff.check.join(u'\n'));
-    addWords(tr("Next on this job"), handoff.next);
+    addSaid(tr("Whose part"), handoff.part);
+    addSaid(handoff.isMissing ? tr("What is missing") : tr("What failed"), handoff.whatFailed());
+    addSaid(tr("What was seen"), handoff.reason);
+    addSaid(tr("Cause"), handoff.cause);
+    addSaid(tr("Cause came"), handoff.causeWhere);
+    addSaid(tr("What it means"), handoff.meaning);
+    addSaid(tr("Check, first things first"), handoff.check.join(u'\n'));
+    addSaid(tr("Next on this job"), handoff.next);
     QStringList readings;
     for (const HandoffReading &reading : handoff.readings)
         readings << reading.name + ": " + reading.value +
                         (reading.limit.isEmpty() ? QString() : " (" + reading.limit + ")") + ", " +
                         reading.word();
-    addWords(tr("Readings"), readings.join(u'\n'));
-    addWords(tr("Done already"), handoff.done.join(u'\n'));
-    addWords(tr("Failed too"), handoff.alsoFailed.join(u'\n'));
-    addWords(tr("Only not tried yet"), handoff.notTried.join(u'\n'));
+    addSaid(tr("Readings"), readings.join(u'\n'));
+    addSaid(tr("Done already"), handoff.done.join(u'\n'));
+    addSaid(tr("Failed too"), handoff.alsoFailed.join(u'\n'));
+    addSaid(tr("Only not tried yet"), handoff.notTried.join(u'\n'));
     addWords(tr("The line"), tr("Order %1, circuit %2, pair %3, %4, %5")
                                  .arg(handoff.order, handoff.circuit, handoff.pair, handoff.office,
                                       handoff.variant));
@@ -246,7 +252,7 @@ void HandoffScreen::takeFocus()
 void HandoffScreen::print()
 {
     if (const auto printed = printSheet(this, m_sheet); !printed)
-        emit said(printed.error().text());
+        emit said(localized(printed.error()));
     else if (*printed)
         emit said(tr("Sent to the printer."));
 }
@@ -256,7 +262,7 @@ void HandoffScreen::save()
     const auto saved =
         saveSheet(this, m_sheet, QStringLiteral("handoff-%1.pdf").arg(m_order), records().now());
     if (!saved)
-        emit said(saved.error().text());
+        emit said(localized(saved.error()));
     else if (!saved->isEmpty())
         emit said(tr("Saved as %1.").arg(*saved));
 }

@@ -36,6 +36,7 @@ private:
     void sayHandoff(const Handoff &handoff);
     void showWords();
     void addWords(const QString &head, const QString &text);
+    void addSaid(const QString &head, const QString &english); ///< of core
     Form *makeReferral();
     bool recordReferral();
     void print();

@@ -1,5 +1,6 @@
 #include "app/desktop/screens/HazardScreen.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/TextTable.h"
@@ -75,18 +76,19 @@ void HazardScreen::showHazards(const Result<std::vector<RegisteredHazard>> &haza
     int open = 0;
     for (const RegisteredHazard &hazard : m_hazards) {
         open += hazard.isOpen;
-        const QString place = QStringList{hazard.place, hazard.wet}.join(u' ').trimmed();
+        const QString place =
+            QStringList{hazard.place, localizedWord(hazard.wet)}.join(u' ').trimmed();
         rows.push_back(
-            {{hazard.isOpen ? tr("OPEN") : tr("closed"), hazard.volts.join(QStringLiteral("; ")),
-              hazard.pair, place, dayText(hazard.readAt.localDate()), hazard.premises, hazard.order,
-              hazard.told},
+            {{hazard.isOpen ? tr("OPEN") : tr("closed"),
+              localizedSentences(hazard.volts).join(QStringLiteral("; ")), hazard.pair, place,
+              dayText(hazard.readAt.localDate()), hazard.premises, hazard.order, hazard.told},
              hazard.isOpen ? Status::Failed : Status::Done,
              hazard.order,
              !hazard.isOpen});
     }
     m_model->show(std::move(rows));
     if (!hazards)
-        m_summary->show(Status::Failed, hazards.error().text());
+        m_summary->show(Status::Failed, localized(hazards.error()));
     else if (open > 0)
         m_summary->show(Status::Failed,
                         open == 1 ? tr("1 hazard is open. Keep away from that pair until it is "
@@ -116,8 +118,9 @@ void HazardScreen::showChosen(int row)
     const RegisteredHazard &hazard = m_hazards[std::size_t(row)];
     m_chosen->show(hazard.isOpen ? Status::Failed : Status::Done,
                    tr("%1. Read by %2 for order %3, %4. %5")
-                       .arg(hazard.volts.join(QStringLiteral("; ")), hazard.readBy, hazard.order,
-                            paperTime(hazard.readAt), hazard.state));
+                       .arg(localizedSentences(hazard.volts).join(QStringLiteral("; ")),
+                            hazard.readBy, hazard.order, paperTime(hazard.readAt),
+                            localizedSentence(hazard.state)));
 }
 
 } // namespace loopwright

@@ -2,6 +2,7 @@
 
 #include "app/actions/InFile.h"
 #include "app/desktop/Files.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/identifiers/SpidCard.h"
 #include "app/desktop/models/TextTable.h"
@@ -165,7 +166,7 @@ void IdentifierScreen::openFile(const QString &path)
 {
     const auto bytes = readFile(path);
     if (!bytes) {
-        emit said(bytes.error().text());
+        emit said(localized(bytes.error()));
         return;
     }
     m_fileBytes = *bytes;
@@ -204,7 +205,7 @@ void IdentifierScreen::showReport(const Result<IdentifierReport> &report)
     m_report = report ? *report : IdentifierReport();
     const IdentifierListCount &count = m_report.count;
     if (!report)
-        m_summary->show(Status::Failed, report.error().text());
+        m_summary->show(Status::Failed, localized(report.error()));
     else if (count.rows == 0)
         m_summary->show(Status::None, tr("Each row gets its verdict here: error, warning or in "
                                          "order, with the reason and, where only one is possible, "
@@ -242,7 +243,7 @@ void IdentifierScreen::showRows()
             continue;
         m_shown.push_back(i);
         rows.push_back({{QString::number(row.line), verdictName(row.worst), row.variant, row.spid,
-                         row.dn, row.reason, row.repair, row.code},
+                         row.dn, localizedSentence(row.reason), row.repair, row.code},
                         verdictSign(row.worst),
                         {},
                         false});
@@ -269,7 +270,8 @@ void IdentifierScreen::save()
             return saveVerdicts(input, name, path);
         },
         [this, path](const Result<qint64> &rows) {
-            emit said(rows ? tr("%1 rows are in %2.").arg(*rows).arg(path) : rows.error().text());
+            emit said(rows ? tr("%1 rows are in %2.").arg(*rows).arg(path)
+                           : localized(rows.error()));
         });
 }
 

@@ -342,7 +342,7 @@ void ImportScreen::showReport(const Result<ImportReport> &report)
     setRunning(false);
     m_start->setFocus();
     if (!report) {
-        m_summary->show(Status::Failed, report.error().text());
+        m_summary->show(Status::Failed, localized(report.error()));
         m_counts->setText(tr("Nothing was changed."));
         m_findings->show({});
         m_rejects.clear();
@@ -373,7 +373,7 @@ void ImportScreen::saveRejects()
     if (path.isEmpty())
         return;
     if (const auto saved = writeOut(path, FileKind::Csv, m_rejects); !saved)
-        emit said(saved.error().text());
+        emit said(localized(saved.error()));
     else
         emit said(tr("The refused rows are in %1.").arg(path));
 }

@@ -1,5 +1,6 @@
 #include "app/desktop/screens/JobScreen.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/ContextLine.h"
 #include "app/desktop/job/JobHead.h"
@@ -136,7 +137,7 @@ void JobScreen::refresh()
         return;
     if (const auto reloaded = m_desk.reload(); !reloaded)
         m_head->say(Status::Failed, tr("The order cannot be read anew: %1. What is shown is older.")
-                                        .arg(reloaded.error().text()));
+                                        .arg(localized(reloaded.error())));
     showOrder();
 }
 
@@ -150,7 +151,7 @@ void JobScreen::takeFocus()
 
 void JobScreen::showTrouble(const Error &error)
 {
-    m_empty->say(tr("Job %1 cannot be opened").arg(m_number), error.text());
+    m_empty->say(tr("Job %1 cannot be opened").arg(m_number), localized(error));
     m_faces->setCurrentIndex(0);
     emit titleChanged();
 }

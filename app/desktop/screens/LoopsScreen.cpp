@@ -198,7 +198,7 @@ void LoopsScreen::refresh()
 {
     const auto known = offices(records());
     if (!known) {
-        m_summary->show(Status::Failed, known.error().text());
+        m_summary->show(Status::Failed, localized(known.error()));
         return;
     }
     const QString chosen = m_office->currentData().toString();
@@ -262,7 +262,7 @@ void LoopsScreen::showJudged(Result<Judged> judged)
     setRunning(false);
     m_table->setVisible(!m_loops.empty());
     if (!judged)
-        m_summary->show(Status::Failed, judged.error().text());
+        m_summary->show(Status::Failed, localized(judged.error()));
     else
         m_summary->show(judged->count.notSuitable > 0 ? Status::Failed
                         : judged->count.marginal > 0  ? Status::Doubtful
@@ -350,7 +350,7 @@ void LoopsScreen::saveAs(const QString &path)
         [this, path](const Result<qsizetype> &count) {
             setRunning(false);
             emit said(count ? tr("%1 loops are in %2.").arg(*count).arg(path)
-                            : count.error().text());
+                            : localized(count.error()));
         });
 }
 

@@ -228,7 +228,7 @@ void OrderScreen::loadStored()
         return showOrderFields(*m_form, m_state, {}, false);
     const auto view = showOrder(records(), m_number);
     if (!view) {
-        emit said(view.error().text());
+        emit said(localized(view.error()));
         m_number.clear();
         return showOrderFields(*m_form, m_state, {}, false);
     }
@@ -267,7 +267,7 @@ void OrderScreen::check()
 {
     const auto verdict = checkOrder(records(), orderFieldsOf(*m_form));
     if (!verdict) {
-        m_verdict->show(Status::Failed, verdict.error().text());
+        m_verdict->show(Status::Failed, localized(verdict.error()));
         m_save->setEnabled(false);
         return;
     }
@@ -336,7 +336,7 @@ bool OrderScreen::save()
     const auto verdict = putOrder(records(), fields, !m_number.isEmpty(),
                                   !m_sameWires->isHidden() && m_sameWires->isChecked());
     if (!verdict) {
-        m_verdict->show(Status::Failed, verdict.error().text());
+        m_verdict->show(Status::Failed, localized(verdict.error()));
         return false;
     }
     const bool wasNew = m_number.isEmpty();

@@ -2,6 +2,7 @@
 
 #include "app/actions/LimitSets.h"
 #include "app/actions/Register.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/TextTable.h"
@@ -154,14 +155,14 @@ void RegisterScreen::showOffices()
 {
     const auto known = offices(records());
     if (!known) {
-        emit said(known.error().text());
+        emit said(localized(known.error()));
         return;
     }
     std::vector<TextRow> rows;
     for (const ServingOffice &office : *known) {
         const auto lines = testLinesOf(records(), office.key);
         rows.push_back({{office.key, office.name, variantName(office.protocolVariant),
-                         lines ? testLinesText(*lines) : lines.error().text()},
+                         lines ? testLinesText(*lines) : localized(lines.error())},
                         Status::None,
                         office.key,
                         false});
@@ -173,7 +174,7 @@ void RegisterScreen::showPeople()
 {
     const auto known = people(records());
     if (!known) {
-        emit said(known.error().text());
+        emit said(localized(known.error()));
         return;
     }
     std::vector<TextRow> rows;
@@ -189,7 +190,7 @@ void RegisterScreen::showInstruments()
 {
     const auto known = instruments(records());
     if (!known) {
-        emit said(known.error().text());
+        emit said(localized(known.error()));
         return;
     }
     std::vector<TextRow> rows;
@@ -211,7 +212,7 @@ void RegisterScreen::showLimits()
 {
     const auto limits = limitsInForce(records());
     if (!limits) {
-        emit said(limits.error().text());
+        emit said(localized(limits.error()));
         return;
     }
     std::vector<TextRow> rows;

@@ -237,7 +237,7 @@ void ReportScreen::showReport(const Result<Report> &report)
     m_save->setEnabled(report.has_value());
     m_report = report ? *report : Report();
     m_sum->show(report ? Status::None : Status::Failed,
-                report ? localized(m_report.sum) : report.error().text());
+                report ? localized(m_report.sum) : localized(report.error()));
     const bool any = !m_report.rows.empty();
     m_empty->setVisible(report && !any);
     m_empty->say(tr("Nothing to count"),
@@ -304,7 +304,7 @@ void ReportScreen::showOrders(const QString &figure, const Result<std::vector<Re
     const bool more = int(m_orders.size()) > mostOrders;
     if (more)
         m_orders.resize(mostOrders);
-    m_behind->setText(!orders ? orders.error().text()
+    m_behind->setText(!orders ? localized(orders.error())
                       : more  ? tr("Orders behind %1: the first %2").arg(figure).arg(mostOrders)
                       : m_orders.empty() ? tr("No order is behind %1").arg(figure)
                                          : tr("Orders behind %1").arg(figure));
@@ -341,7 +341,7 @@ void ReportScreen::saveAs(const QString &path)
             return true;
         },
         [this, path](const Result<bool> &written) {
-            emit said(written ? tr("The report is in %1.").arg(path) : written.error().text());
+            emit said(written ? tr("The report is in %1.").arg(path) : localized(written.error()));
         });
 }
 

@@ -4,6 +4,7 @@
 #include "app/actions/Register.h"
 #include "app/desktop/DesktopContext.h"
 #include "app/desktop/Keys.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/screens/AskDialog.h"
@@ -230,8 +231,8 @@ void RowActions::showDone(const Deed &deed, const QJsonObject &values, const Dee
 void RowActions::refuse(const Error &error, AskDialog *dialog)
 {
     if (dialog)
-        return dialog->refuse(error.message);
-    m_told->show(Status::Failed, error.message);
+        return dialog->refuse(localizedSentence(error.message));
+    m_told->show(Status::Failed, localizedSentence(error.message));
     m_told->setVisible(true);
 }
 

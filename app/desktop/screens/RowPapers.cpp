@@ -2,6 +2,7 @@
 
 #include "app/actions/OutFile.h"
 #include "app/actions/SheetFile.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/PrintDialogs.h"
 
 #include <QCoreApplication>
@@ -139,10 +140,10 @@ QString papersSentence(const OrderPapers &papers, const QJsonObject &values, con
 
 QString papersLacking(const OrderPapers &papers)
 {
-    QStringList said = papers.doubts;
+    QStringList said = localizedSentences(papers.doubts);
     if (!papers.without.isEmpty())
         said << papersText(QT_TRANSLATE_NOOP("RowPapers", "Without: %1."))
-                    .arg(papers.without.join(QStringLiteral("; ")));
+                    .arg(localizedSentences(papers.without).join(QStringLiteral("; ")));
     return said.join(u' ');
 }
 

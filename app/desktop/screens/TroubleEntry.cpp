@@ -94,7 +94,7 @@ bool TroubleEntry::confirm()
                      typed.value("desk_test").toString(), typed.value("installer").toString(),
                      QDate::fromString(typed.value("due").toString(), Qt::ISODate)});
     if (!opened) {
-        m_form->tell(Status::Failed, opened.error().text());
+        m_form->tell(Status::Failed, localized(opened.error()));
         return false;
     }
     QString sentence = tr("Trouble %1 is opened.").arg(opened->trouble.order);

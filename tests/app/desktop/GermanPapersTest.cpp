@@ -7,36 +7,15 @@
 #include "app/print/HandoffDocument.h"
 #include "app/print/PaperLanguage.h"
 #include "app/print/WorkSheets.h"
+#include "tests/support/Bracketed.h"
 #include "tests/support/Handoffs.h"
 #include "tests/support/PaperSamples.h"
-
-#include <QRegularExpression>
 
 using namespace loopwright;
 
 namespace {
 
 const IssueMark firstIssue{0, certificates::moment("2026-03-04T15:20:00-06:00")};
-
-/// The German of the program, what is its own of each text in brackets: "⟦Auftrag ⟧%1⟦.⟧".
-class Bracketed : public QTranslator
-{
-public:
-    QString translate(const char *, const char *source, const char *comment, int n) const override
-    {
-        static const QRegularExpression place("(%(?:\\d|n))");
-        QString said = QTranslator::translate("loopwright", source, comment, n);
-        if (said.isNull())
-            return said;
-        return QStringLiteral("⟦%1⟧").arg(said.replace(place, QStringLiteral("⟧\\1⟦")));
-    }
-};
-
-QString outsideOfBrackets(const QString &text)
-{
-    static const QRegularExpression bracketed("⟦[^⟧]*⟧");
-    return QString(text).replace(bracketed, " ");
-}
 
 /// Names and addresses of the examples, what was typed, units, names of protocols, digests.
 QString withoutNames(QString text)

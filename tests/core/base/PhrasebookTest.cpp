@@ -69,11 +69,11 @@ private slots:
         row("one, two", "one, two");
         // What was typed stands in quotation marks.
         row("Order 1 is ready. “Keep this.”", "ORDER 1 IS READY. “Keep this.”");
+        row("Order met, not_met is ready.", "ORDER met, not_met IS READY.");
         row("There is no “met”", "THERE IS NO “met”");
         row("is \"not met\"", "IS \"not met\"");
         // A name with a full stop is no sentence, and what follows is one of its own.
         row("It fits the line of S. Lind.", "IT FITS THE LINE OF S. Lind.");
-        row("It fits the line of A. Keep this.", "IT FITS THE LINE OF A. KEEP THIS.");
         row("It fits the line of 4. Keep this. Order 2 is ready.",
             "IT FITS THE LINE OF 4. KEEP THIS. ORDER 2 IS READY.");
     }

@@ -159,7 +159,7 @@ private:
     void decide()
     {
         if (const auto decision = decideOrder(desk().records(), desk().order().number); !decision) {
-            emit desk().troubled(decision.error().text());
+            emit desk().troubled(localized(decision.error()));
             return;
         }
         desk().wasChanged(tr("The decision is kept with everything that it was made from."));
@@ -193,7 +193,7 @@ private:
                                                   chosenKeys(typed.value("criteria").toString()),
                                                   typed.value("because").toString());
         if (!decision) {
-            m_form->tell(Status::Failed, decision.error().text());
+            m_form->tell(Status::Failed, localized(decision.error()));
             return false;
         }
         m_form->clear();

@@ -3,6 +3,7 @@
 
 #include "app/actions/Certificates.h"
 #include "app/actions/Troubles.h"
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/CertificateEntry.h"
@@ -167,10 +168,11 @@ private:
         }
         m_closing->clear();
         m_closing->keep();
-        desk().wasChanged(closed->lacks.isEmpty()
-                              ? tr("The trouble is closed, and the line is good.")
-                              : tr("The trouble is closed. Not shown: %1")
-                                    .arg(closed->lacks.join(QStringLiteral(" "))));
+        desk().wasChanged(
+            closed->lacks.isEmpty()
+                ? tr("The trouble is closed, and the line is good.")
+                : tr("The trouble is closed. Not shown: %1")
+                      .arg(localizedSentences(closed->lacks).join(QStringLiteral(" "))));
         emit recorded({});
         return true;
     }
@@ -182,7 +184,7 @@ private:
     void complete()
     {
         if (const auto done = completeOrder(desk().records(), desk().order().number); !done) {
-            m_told->show(Status::Failed, done.error().text());
+            m_told->show(Status::Failed, localized(done.error()));
             m_told->setVisible(true);
             return;
         }

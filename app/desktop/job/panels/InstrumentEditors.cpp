@@ -117,7 +117,7 @@ private:
             return true;
         if (const auto report = desk().record(form.objectName(), facts); !report) {
             form.setTyped(typed);
-            form.tell(Status::Failed, report.error().text());
+            form.tell(Status::Failed, localized(report.error()));
             return false;
         }
         return true;
@@ -129,7 +129,7 @@ private:
             return false;
         const auto labelled = labelInstrument(desk().records(), labelFrom(form.values()));
         if (!labelled)
-            form.tell(Status::Failed, labelled.error().text());
+            form.tell(Status::Failed, localized(labelled.error()));
         return bool(labelled);
     }
 

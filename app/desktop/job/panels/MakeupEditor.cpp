@@ -207,7 +207,7 @@ private:
             return false;
         }
         if (confirming || !read.error().message.contains("missing"))
-            m_table->mark(read.error().place, read.error().message);
+            m_table->mark(read.error().place, localizedSentence(read.error().message));
         return true;
     }
 
@@ -225,7 +225,7 @@ private:
         m_table->clear();
         if (const auto report = desk().record(m_part, made); !report) {
             m_table->setTyped(before);
-            m_table->mark(report.error().place, report.error().message);
+            m_table->mark(report.error().place, localizedSentence(report.error().message));
             return;
         }
         emit recorded("loop.makeup");
@@ -240,7 +240,7 @@ private:
         const QString name = QFileInfo(path).fileName();
         const auto makeup = fromFile(path, name);
         if (!makeup) {
-            m_table->mark({}, makeup.error().text());
+            m_table->mark({}, localized(makeup.error()));
             return;
         }
         m_table->setMakeup(makeup->toJson());

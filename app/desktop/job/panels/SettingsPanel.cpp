@@ -213,20 +213,20 @@ private:
     {
         const auto sheet = card();
         if (!sheet)
-            return tell(Status::Failed, sheet.error().text());
+            return tell(Status::Failed, localized(sheet.error()));
         if (const auto printed = printSheet(this, *sheet); !printed)
-            tell(Status::Failed, printed.error().text());
+            tell(Status::Failed, localized(printed.error()));
     }
 
     void save()
     {
         const auto sheet = card();
         if (!sheet)
-            return tell(Status::Failed, sheet.error().text());
+            return tell(Status::Failed, localized(sheet.error()));
         const auto path = saveSheet(
             this, *sheet, QString("settings-%1.pdf").arg(desk().order().number), desk().now());
         if (!path)
-            tell(Status::Failed, path.error().text());
+            tell(Status::Failed, localized(path.error()));
         else if (!path->isEmpty())
             tell(Status::Done, tr("Saved as %1.").arg(*path));
     }
