@@ -478,6 +478,10 @@
         <translation>%1 Zählungen der Übersicht sind nicht die ihrer Aufträge</translation>
     </message>
     <message>
+        <source>%1 dB at %2 kHz</source>
+        <translation>%1 dB bei %2 kHz</translation>
+    </message>
+    <message>
         <source>%1 dB measured</source>
         <translation>%1 dB gemessen</translation>
     </message>
@@ -2874,6 +2878,10 @@
         <translation>Ändern</translation>
     </message>
     <message>
+        <source>Changed</source>
+        <translation>Geändert</translation>
+    </message>
+    <message>
         <source>Changed: %1</source>
         <translation>Geändert: %1</translation>
     </message>
@@ -3132,6 +3140,10 @@
     <message>
         <source>Clear the trouble and record the %1 again.</source>
         <translation>Störung beheben und erneut erfassen: %1.</translation>
+    </message>
+    <message>
+        <source>Cleared</source>
+        <translation>Entstört</translation>
     </message>
     <message>
         <source>Cleared trouble</source>
@@ -3440,6 +3452,10 @@
     <message>
         <source>Des&amp;k work…</source>
         <translation>&amp;Büroarbeit…</translation>
+    </message>
+    <message>
+        <source>Desk</source>
+        <translation>Büro</translation>
     </message>
     <message>
         <source>Desk entry</source>
@@ -3798,6 +3814,10 @@
         <translation>Ausnahme durch die Aufsicht</translation>
     </message>
     <message>
+        <source>Exception for %1 by %2: %3</source>
+        <translation>Ausnahme für %1 durch %2: %3</translation>
+    </message>
+    <message>
         <source>Exceptions</source>
         <translation>Ausnahmen</translation>
     </message>
@@ -3974,6 +3994,10 @@
         <translation>Fremdspannung, Wechsel- und Gleichspannung, wurde zwischen a-Ader, b-Ader und Erde gemessen, bevor etwas berührt wurde.</translation>
     </message>
     <message>
+        <source>Found</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
         <source>From number</source>
         <translation>Von Rufnummer</translation>
     </message>
@@ -4128,6 +4152,14 @@
     <message>
         <source>Hazard</source>
         <translation>Gefahr</translation>
+    </message>
+    <message>
+        <source>Hazard closed: %1, says %2</source>
+        <translation>Gefahr behoben: %1, sagt %2</translation>
+    </message>
+    <message>
+        <source>Hazard closed: %1, says %2, reference %3</source>
+        <translation>Gefahr behoben: %1, sagt %2, Zeichen %3</translation>
     </message>
     <message>
         <source>Hazard read: %1</source>
@@ -6872,6 +6904,22 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Weitergabe</translation>
     </message>
     <message>
+        <source>Referred to %1</source>
+        <translation>Weitergegeben an %1</translation>
+    </message>
+    <message>
+        <source>Referred to %1, reference %2</source>
+        <translation>Weitergegeben an %1, Zeichen %2</translation>
+    </message>
+    <message>
+        <source>Referred to %1, reference %2, waiting on %3</source>
+        <translation>Weitergegeben an %1, Zeichen %2, wartet auf: %3</translation>
+    </message>
+    <message>
+        <source>Referred to %1, waiting on %2</source>
+        <translation>Weitergegeben an %1, wartet auf: %2</translation>
+    </message>
+    <message>
         <source>Register</source>
         <translation>Register</translation>
     </message>
@@ -7030,6 +7078,22 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Run on %1</source>
         <translation>Messlauf auf %1</translation>
+    </message>
+    <message>
+        <source>Run on %1, %2, stopped early: %3, %4, %5 severely errored</source>
+        <translation>Messlauf auf %1, %2, vorzeitig beendet: %3, %4, %5 davon stark fehlerhaft</translation>
+    </message>
+    <message>
+        <source>Run on %1, %2, stopped early: %3, %4, %5 severely errored: %6</source>
+        <translation>Messlauf auf %1, %2, vorzeitig beendet: %3, %4, %5 davon stark fehlerhaft: %6</translation>
+    </message>
+    <message>
+        <source>Run on %1, %2: %3, %4, %5 severely errored</source>
+        <translation>Messlauf auf %1, %2: %3, %4, %5 davon stark fehlerhaft</translation>
+    </message>
+    <message>
+        <source>Run on %1, %2: %3, %4, %5 severely errored: %6</source>
+        <translation>Messlauf auf %1, %2: %3, %4, %5 davon stark fehlerhaft: %6</translation>
     </message>
     <message>
         <source>Run, %1</source>
@@ -12030,6 +12094,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>make of the NT</source>
         <translation>Fabrikat des NT</translation>
+    </message>
+    <message>
+        <source>make-up of %1 elements, %2 ft, taps %3 ft, %4 load coils</source>
+        <translation>Aufbau aus %1 Abschnitten, %2 ft, Stichleitungen %3 ft, %4 Pupinspulen</translation>
     </message>
     <message>
         <source>marginal</source>

@@ -5,6 +5,7 @@
 #include "app/actions/BulkChange.h"
 #include "app/actions/Certificates.h"
 #include "app/actions/Circuits.h"
+#include "app/actions/HazardRegister.h"
 #include "app/actions/InFile.h"
 #include "app/actions/LimitSets.h"
 #include "app/actions/Maintenance.h"
@@ -17,11 +18,13 @@
 #include "app/desktop/Language.h"
 #include "app/desktop/OpenErrorPage.h"
 #include "app/desktop/UndoNotice.h"
+#include "app/desktop/screens/HandoffScreen.h"
 #include "app/desktop/widgets/SignLine.h"
 #include "tests/support/Bracketed.h"
 #include "tests/support/DeskWindow.h"
 
 #include <QLabel>
+#include <QTextBrowser>
 #include <QXmlStreamReader>
 
 using namespace loopwright;
@@ -73,6 +76,19 @@ bool isReadWhole(QString source)
     return source.contains(place) && source.remove(place).count(letter) >= 10;
 }
 
+const QByteArray hazardJson =
+    R"({"order":"O-1003","installer":"okafor","instrument":"TS-1","facts":[
+        {"kind":"visit","at":"2026-03-04T08:00:00-06:00","arrived":"2026-03-04T08:00:00-06:00","left":"2026-03-04T09:00:00-06:00",
+         "result":"no_access"},
+        {"id":"00000000-0000-4000-8000-000000000011","kind":"safety",
+         "at":"2026-03-04T08:30:00-06:00","office_connected":true,
+         "ac_v":{"tip_ground":214,"ring_ground":0.1,"tip_ring":0.1},
+         "dc_v":{"tip_ground":0.1,"ring_ground":50.2,"tip_ring":50.1},
+         "confirmed":["foreign_voltage","bonding_ground","storm","work_position"]},
+        {"kind":"hazard_closed","at":"2026-03-04T08:50:00-06:00",
+         "hazard":"00000000-0000-4000-8000-000000000011","source":"power",
+         "by":"K. Watt","reference":"R-7"}]})";
+
 template<class T>
 Error errorOf(const Result<T> &result)
 {
@@ -82,10 +98,10 @@ Error errorOf(const Result<T> &result)
 /// Names, keys and numbers of the records, and what was typed.
 QString withoutTyped(QString text)
 {
-    static const QRegularExpression typed(
-        "„⟧[^⟦]*⟦“|"
-        "[-\\w/.]*\\.(csv|json|sqlite|txt)|/\\S+|"
-        "([a-z_]+, )*[a-z]+_[a-z_]+(, [a-z_]+)*|S\\. Lind|\\b[A-Z]-[A-Z]?\\d+|\\bSPID\\b");
+    static const QRegularExpression typed("„⟧[^⟦]*⟦“|"
+                                          "[-\\w/.]*\\.(csv|json|sqlite|txt)|/\\S+|"
+                                          "([a-z_]+, )*[a-z]+_[a-z_]+(, [a-z_]+)*|(S\\. Lind|N\\. "
+                                          "Okafor|K\\. Watt)|\\b[A-Z]-[A-Z]?\\d+|\\b(SPID|UTC)\\b");
     return text.remove(typed);
 }
 
@@ -212,6 +228,36 @@ private slots:
         QVERIFY2(left.isEmpty(), qPrintable('\n' + left.join('\n')));
     }
 
+    /// A job whose pair has a dangerous voltage, its circuit, and who is to hear of it.
+    void whatIsTold()
+    {
+        Records &records = m_records->records();
+        const auto recorded = recordFile(records, hazardJson, "hazard");
+        QVERIFY2(recorded, qPrintable(recorded ? QString() : recorded.error().text()));
+        auto bracketed = std::make_unique<Bracketed>();
+        QVERIFY(bracketed->load("de", ":/language"));
+        speakBy(std::move(bracketed));
+        HandoffScreen screen(m_records->workplace());
+        screen.show();
+        screen.open("O-1003");
+        QStringList told =
+            screen.findChild<QTextBrowser *>("handoff.words")->toPlainText().split('\n');
+        const auto view = showCircuit(records, "C-503");
+        QVERIFY(view);
+        for (const LifeEntry &entry : view->life)
+            told << localizedSentence(entry.text);
+        const auto hazards = hazardRegister(records, false);
+        QVERIFY(hazards && hazards->size() == 1);
+        told << localizedSentences(hazards->front().volts)
+             << localizedSentence(hazards->front().state);
+        static const QRegularExpression word("[A-Za-z]{3,}");
+        QStringList left;
+        for (const QString &each : told)
+            if (word.match(outsideOfBrackets(withoutTyped(each))).hasMatch())
+                left << each;
+        QVERIFY2(left.isEmpty(), qPrintable('\n' + left.join('\n')));
+    }
+
     void whatIsSaid_data()
     {
         QTest::addColumn<QString>("english");
@@ -235,6 +281,13 @@ private slots:
             "in since then, with 447-555-0131. Nothing was taken back.",
             "Anschluss C-66: seither Auftrag angenommen (Auftrag A-2). Anschluss C-31: seither "
             "wurde Auftrag A-1 aufgenommen, mit 447-555-0131. Nichts wurde zurückgenommen.");
+        // What was done on a circuit.
+        row("Referred to Outside plant, reference R-7, waiting on plant",
+            "Weitergegeben an Outside plant, Zeichen R-7, wartet auf: Leitungsnetz");
+        row("Run on B1+B2, 15 min, stopped early: 12 bit errors, 3 errored seconds, 1 severely "
+            "errored: failed",
+            "Messlauf auf B1+B2, 15 min, vorzeitig beendet: 12 Bitfehler, 3 fehlerhafte Sekunden, "
+            "1 davon stark fehlerhaft: fehlgeschlagen");
         // A name with a full stop is no sentence.
         row("This needs the PIN of S. Lind.", "Dazu ist die PIN von S. Lind nötig.");
         // What was typed stays, though it may be a word of the program.
