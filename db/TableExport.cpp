@@ -29,6 +29,13 @@ constexpr const char *tables[] = {"meta",
                                   "order_state",
                                   "board_tally",
                                   "hazard_order",
+                                  "station",
+                                  "bundle",
+                                  "carried_order",
+                                  "foreign_event",
+                                  "foreign_fact",
+                                  "conflict",
+                                  "settlement",
                                   "draft",
                                   "paper_due"};
 constexpr const char *unpublished = "office_test_line";

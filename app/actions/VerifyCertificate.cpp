@@ -12,6 +12,7 @@
 #include "db/FactStore.h"
 #include "db/KeyStore.h"
 #include "db/OrderStore.h"
+#include "db/StationStore.h"
 
 #include <QRegularExpression>
 #include <QSet>
@@ -173,13 +174,19 @@ Result<CertificateCheck> standing(Records &records, const StoredCertificate &cer
 
 /// Of another station of the issuer's, or of nobody that is known here. What bears the tag of a
 /// station of these records, and is not in them, they never gave, or they are older than it.
-CertificateCheck notOurs(CertificateCheck byKeys, const std::vector<PublicKey> &keys)
+Result<CertificateCheck> notOurs(Records &records, CertificateCheck byKeys,
+                                 const std::vector<PublicKey> &keys)
 {
     const auto number = CertificateNumber::parse(byKeys.certificate);
     const bool ours =
         number && std::ranges::find(keys, number->station, &PublicKey::holder) != keys.end();
     if (byKeys.verdict != CertificateVerdict::Genuine || !ours)
         return byKeys;
+    LOOPWRIGHT_ASSIGN(const auto van, StationStore(records.database()).ofTag(number->station));
+    if (van) {
+        byKeys.because = QString("It was issued by %1, whose work is not here yet.").arg(van->name);
+        return byKeys;
+    }
     byKeys.verdict = CertificateVerdict::Unknown;
     byKeys.reason = QString("Its number is of station %1, whose records these are, and they do not "
                             "hold it: they never gave it, or they are older than the paper.")
@@ -222,7 +229,7 @@ Result<CertificateCheck> verifyCertificateFile(Records &records, const QByteArra
     const CertificateCheck byKeys = verifyByKeys(file, keys);
     LOOPWRIGHT_ASSIGN(const auto named, certificateNamedIn(records.database(), file, byKeys));
     if (!named)
-        return notOurs(byKeys, keys);
+        return notOurs(records, byKeys, keys);
     LOOPWRIGHT_ASSIGN(auto check, standing(records, *named));
     if (check.verdict == CertificateVerdict::Altered)
         return check;

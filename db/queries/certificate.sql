@@ -13,11 +13,20 @@ FROM certificate AS t JOIN service_order AS o ON o.id = t.service_order
 JOIN decision AS d ON d.id = t.decision
 WHERE t.number = :number
 
+-- The last one is the one that is in force: the one that was issued last, wherever, unless somebody
+-- settled that of two stations' certificates that of the other stands. A station's tag stands in the
+-- number; the office's is none of those that are known here.
 -- name: of_order
 SELECT t.number, o.order_number, d.decision, t.at_utc, t.at_offset, t.content, t.digest, t.claims
 FROM certificate AS t JOIN service_order AS o ON o.id = t.service_order
 JOIN decision AS d ON d.id = t.decision
-WHERE o.order_number = :order_number ORDER BY t.id
+LEFT JOIN conflict AS c ON c.service_order = o.id AND c.code = 'certificate_superseded'
+LEFT JOIN settlement AS s ON s.conflict = c.conflict
+WHERE o.order_number = :order_number
+GROUP BY t.id
+ORDER BY max(coalesce(CASE WHEN s.side = 'office'
+                  THEN NOT EXISTS (SELECT 1 FROM station AS v WHERE instr(t.number, v.tag) > 0)
+                  ELSE instr(t.number, s.side) > 0 END, 0)), t.at_utc, t.id
 
 -- name: orders_of_office
 SELECT DISTINCT o.order_number

@@ -503,6 +503,65 @@ private slots:
         QCOMPARE(office().outcome(), OrderOutcome::Accepted);
     }
 
+    /// Of two certificates the later one stands, until somebody says otherwise.
+    void twoCertificates_data()
+    {
+        QTest::addColumn<QString>("side");
+        QTest::addColumn<bool>("vans");
+        QTest::newRow("open") << QString() << true;
+        QTest::newRow("office") << QString("office") << false;
+        QTest::newRow("van") << QString("van-7") << true;
+    }
+    void twoCertificates()
+    {
+        QFETCH(QString, side);
+        QFETCH(bool, vans);
+        const auto issue = [](Site &site, QByteArray &pdf) {
+            return good(issueCertificate(*site.records, {"A-1001",
+                                                         Paper::A4,
+                                                         {},
+                                                         [&](const auto &p) {
+                                                             pdf = p.pdf;
+                                                             return Result<void>();
+                                                         }}))
+                .number;
+        };
+        QByteArray there, here;
+        office().record(briFields(), briFacts());
+        office().at("2026-03-04T19:00:00-06:00");
+        take(office(), {"A-1001"});
+        const QString ours = issue(office(), here);
+        van().open(take(office(), {"A-1001"}));
+        QJsonObject note = fact(90, "note", 60, {{"text", "label on the NT"}});
+        van().record(briFields(), {note});
+        const QString theirs = issue(van(), there);
+        const JoinedOrder joined = office().receive(van().bring()).orders.front();
+        QCOMPARE(joined.certificates, QStringList{theirs});
+        const auto shown = conflict(ConflictCode::CertificateSuperseded);
+        if (!side.isEmpty())
+            settle(shown, side);
+        QCOMPARE(office().show().certificates.back().number, vans ? theirs : ours);
+        const auto verdict = [&](const QByteArray &pdf) {
+            return good(verifyCertificateFile(*office().records, pdf)).verdict;
+        };
+        QCOMPARE(verdict(vans ? there : here), CertificateVerdict::Genuine);
+        QCOMPARE(verdict(vans ? here : there), CertificateVerdict::Superseded);
+    }
+
+    void aCertificateOfAVanThatIsNotHomeIsGenuine()
+    {
+        work();
+        QByteArray pdf;
+        good(issueCertificate(*van().records, {"A-1001", Paper::A4, {}, [&](const auto &paper) {
+                                                   pdf = paper.pdf;
+                                                   return Result<void>();
+                                               }}));
+        const auto check = good(verifyCertificateFile(*office().records, pdf));
+        QCOMPARE(check.verdict, CertificateVerdict::Genuine);
+        QVERIFY(!check.stands);
+        QVERIFY2(check.because.contains("van-7"), qPrintable(check.because));
+    }
+
     void anOrderOfTheVansOwnJoins()
     {
         van().open(take(office(), {"A-1001"}));
