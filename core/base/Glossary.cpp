@@ -28,6 +28,9 @@ constexpr Term terms[] = {
           "the ratio is the estimate, the bound is what a run proves.")},
     {TEXT("Bridged tap"), "",
      TEXT("A branch of the pair that ends open; it adds loss and no resistance.")},
+    {TEXT("Bundle"), "",
+     TEXT("The file in which orders go to a van, or in which its work comes back; signed by the "
+          "station that wrote it.")},
     {TEXT("Cause"), TEXT("Q.850 cause"),
      TEXT("The number by which the network says why a call, or the start of a terminal, failed.")},
     {TEXT("Circuit noise"), TEXT("dBrnC"),
@@ -109,6 +112,12 @@ constexpr Term terms[] = {
     {TEXT("SPID"), TEXT("service profile identifier"),
      TEXT("A number that the provider assigns to a terminal, which sends it when it starts so that "
           "the switch finds its services; used in North America, never dialled.")},
+    {TEXT("Station"), TEXT("office, set of records"),
+     TEXT("One set of records with a key of its own: that of a van, or that of the desk, which is "
+          "called the office where vans are spoken of.")},
+    {TEXT("Tag"), "",
+     TEXT("The short name that a set of records draws for itself, a van's or the office's; it "
+          "stands in the numbers of the certificates that are issued there.")},
     {TEXT("TEI"), TEXT("terminal endpoint identifier"),
      TEXT("The address of a terminal on layer 2: given by the network (64 to 126), or set to a "
           "fixed number (0 to 63).")},
@@ -126,6 +135,9 @@ constexpr Term terms[] = {
     {TEXT("Unavailable time"), TEXT("unavailable seconds"),
      TEXT("From the first of ten severely errored seconds in a row up to the first of ten in a row "
           "that are not; no errored seconds are counted in it.")},
+    {TEXT("Van"), "",
+     TEXT("A station that takes orders along, works without a network, and brings back what was "
+          "done.")},
     {TEXT("Visit"), "",
      TEXT("One installer at one premises from arriving to leaving; two lines there share it, and "
           "never the safety card.")},

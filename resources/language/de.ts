@@ -2082,6 +2082,10 @@
         <translation>Eine Tabellenkalkulation hat aus der Nummer eine Zahl gemacht: die Spalte als Text formatieren</translation>
     </message>
     <message>
+        <source>A station that takes orders along, works without a network, and brings back what was done.</source>
+        <translation>Eine Station, die Aufträge mitnimmt, ohne Netz arbeitet und zurückbringt, was getan wurde.</translation>
+    </message>
+    <message>
         <source>A terminal has no address on the line, or a wrong one.</source>
         <translation>Ein Endgerät hat keine oder eine falsche Adresse am Anschluss.</translation>
     </message>
@@ -2642,6 +2646,10 @@
         <translation>Beides wird gebraucht: die Nummer und der Code daneben.</translation>
     </message>
     <message>
+        <source>Both worked on this line: all of it counts.</source>
+        <translation>Beide haben an diesem Anschluss gearbeitet: alles zählt.</translation>
+    </message>
+    <message>
         <source>Bound</source>
         <translation>Schranke</translation>
     </message>
@@ -2656,6 +2664,10 @@
     <message>
         <source>Bulk change…</source>
         <translation>Sammeländerung …</translation>
+    </message>
+    <message>
+        <source>Bundle</source>
+        <translation>Bündel</translation>
     </message>
     <message>
         <source>By</source>
@@ -4810,12 +4822,17 @@
         <translation>Was nach dem nicht bestandenen Messlauf auf %1 getan wurde, ist angegeben.</translation>
     </message>
     <message>
+<<<<<<< HEAD
         <source>It was stopped; nothing was changed.</source>
         <translation>Es wurde angehalten; nichts wurde geändert.</translation>
     </message>
     <message>
         <source>It was stopped; nothing was taken back.</source>
         <translation>Es wurde angehalten; nichts wurde zurückgenommen.</translation>
+=======
+        <source>It was worked with %1: the order takes these values back.</source>
+        <translation>Gearbeitet wurde mit %1: Der Auftrag bekommt diese Werte zurück.</translation>
+>>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
     </message>
     <message>
         <source>It would be read as another number.</source>
@@ -6174,6 +6191,10 @@
         <translation>Bei einer abgelehnten Zeile ganze Datei ablehnen</translation>
     </message>
     <message>
+        <source>One set of records with a key of its own: that of a van, or that of the desk, which is called the office where vans are spoken of.</source>
+        <translation>Ein Datenbestand mit eigenem Schlüssel: der eines Wagens oder der des Arbeitsplatzes, der Büro heißt, wo von Wagen die Rede ist.</translation>
+    </message>
+    <message>
         <source>Only not tried yet</source>
         <translation>Nur noch nicht versucht</translation>
     </message>
@@ -6186,8 +6207,17 @@
         <translation>Nur eingeschränkter digitaler Übermittlungsdienst verfügbar</translation>
     </message>
     <message>
+<<<<<<< HEAD
         <source>Only the records of who issued it can tell whether it still stands.</source>
         <translation>Nur der Datenbestand dessen, der es ausgestellt hat, kann sagen, ob es noch gilt.</translation>
+=======
+        <source>Only what this station recorded counts.</source>
+        <translation>Nur was diese Station erfasst hat, zählt.</translation>
+    </message>
+    <message>
+        <source>Only what was recorded in the office counts.</source>
+        <translation>Nur was im Büro erfasst wurde, zählt.</translation>
+>>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
     </message>
     <message>
         <source>Open</source>
@@ -6294,8 +6324,13 @@
         <translation>Auftrag %1 ist geändert.</translation>
     </message>
     <message>
+<<<<<<< HEAD
         <source>Order %1 is incomplete: %2</source>
         <translation>Auftrag %1 ist unvollständig: %2</translation>
+=======
+        <source>Order %1 is no longer open.</source>
+        <translation>Auftrag %1 ist nicht mehr offen.</translation>
+>>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
     </message>
     <message>
         <source>Order %1 is no longer open: it is kept and decides nothing.</source>
@@ -6334,12 +6369,17 @@
         <translation>Auftrag %1 ist mit anderen Werten da.</translation>
     </message>
     <message>
+<<<<<<< HEAD
         <source>Order %1 was cancelled.</source>
         <translation>Auftrag %1 wurde storniert.</translation>
     </message>
     <message>
         <source>Order %1 was changed again since then: its %2 is %3 now.</source>
         <translation>Auftrag %1 wurde seither wieder geändert: %2 ist jetzt %3.</translation>
+=======
+        <source>Order %1 is with station %2 since %3.</source>
+        <translation>Auftrag %1 ist seit %3 bei Station %2.</translation>
+>>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
     </message>
     <message>
         <source>Order %1, %2</source>
@@ -7364,6 +7404,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Prüfen, ob es die Doppelader des Auftrags ist; dann nach schlechten Spleißen, Stichleitungen und Spulen suchen und noch einmal messen.</translation>
     </message>
     <message>
+        <source>Seen: what came after the end is kept and decides nothing.</source>
+        <translation>Gesehen: Was nach dem Ende kam, bleibt erhalten und entscheidet nichts.</translation>
+    </message>
+    <message>
         <source>Select several rows, or all</source>
         <translation>Mehrere oder alle Zeilen auswählen</translation>
     </message>
@@ -7676,6 +7720,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Status</translation>
     </message>
     <message>
+        <source>Station</source>
+        <translation>Station</translation>
+    </message>
+    <message>
         <source>Stays</source>
         <translation>Bleibt</translation>
     </message>
@@ -7830,6 +7878,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>TIME IS UP — read the counters of the test set</source>
         <translation>ZEIT UM – Zähler des Prüfgeräts ablesen</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Kürzel</translation>
     </message>
     <message>
         <source>Take it</source>
@@ -8108,6 +8160,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Ursache kam %1.</translation>
     </message>
     <message>
+        <source>The certificate of the office stands.</source>
+        <translation>Das Zertifikat des Büros gilt.</translation>
+    </message>
+    <message>
+        <source>The certificate of this station stands.</source>
+        <translation>Das Zertifikat dieser Station gilt.</translation>
+    </message>
+    <message>
         <source>The channel of a basic-rate line, 16 kbit/s, over which terminal and switch signal; packet data too where it was ordered.</source>
         <translation>Der Kanal eines Basisanschlusses, 16 kbit/s, über den Endgerät und Vermittlung signalisieren; auch Paketdaten, wo sie bestellt sind.</translation>
     </message>
@@ -8256,6 +8316,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Speisung der Anschlussbaugruppe.</translation>
     </message>
     <message>
+<<<<<<< HEAD
         <source>The file bears no signed claims: it is no certificate, or what it was has been taken out of it.</source>
         <translation>Die Datei trägt keine signierten Angaben: sie ist kein Zertifikat, oder was sie dazu machte, wurde entfernt.</translation>
     </message>
@@ -8266,6 +8327,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The file was changed after it was signed.</source>
         <translation>Die Datei wurde geändert, nachdem sie signiert war.</translation>
+=======
+        <source>The file in which orders go to a van, or in which its work comes back; signed by the station that wrote it.</source>
+        <translation>Die Datei, in der Aufträge zu einem Wagen gehen oder seine Arbeit zurückkommt; signiert von der Station, die sie geschrieben hat.</translation>
+>>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
     </message>
     <message>
         <source>The file was left exactly as it is; nothing was written to it.</source>
@@ -8628,6 +8693,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Der Auftrag ist nicht mehr offen.</translation>
     </message>
     <message>
+        <source>The order keeps its value, once it is free.</source>
+        <translation>Der Auftrag behält seinen Wert, sobald dieser frei ist.</translation>
+    </message>
+    <message>
         <source>The order lacks the feature: check the package</source>
         <translation>Das Leistungsmerkmal fehlt im Auftrag: das Paket prüfen</translation>
     </message>
@@ -8642,6 +8711,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The order names no serving office.</source>
         <translation>Der Auftrag nennt keine Vermittlungsstelle.</translation>
+    </message>
+    <message>
+        <source>The order says %1: what was measured by other values never counts.</source>
+        <translation>Der Auftrag sagt %1: Was nach anderen Werten gemessen wurde, zählt nie.</translation>
+    </message>
+    <message>
+        <source>The order was changed here and in the office; it stays as it is here until the office has decided.</source>
+        <translation>Der Auftrag wurde hier und im Büro geändert; hier bleibt er, wie er ist, bis das Büro entschieden hat.</translation>
     </message>
     <message>
         <source>The order's services against what the serving office has built on the line.</source>
@@ -8940,8 +9017,13 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die eigene Vermittlung meldet es: was die Vermittlungsstelle eingerichtet hat.</translation>
     </message>
     <message>
+<<<<<<< HEAD
         <source>The signature does not fit what the certificate claims.</source>
         <translation>Die Signatur passt nicht zu den Angaben des Zertifikats.</translation>
+=======
+        <source>The short name that a set of records draws for itself, a van's or the office's; it stands in the numbers of the certificates that are issued there.</source>
+        <translation>Der kurze Name, den ein Datenbestand sich selbst zulost, der eines Wagens oder der des Büros; er steht in den Nummern der Zertifikate, die dort ausgestellt werden.</translation>
+>>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
     </message>
     <message>
         <source>The switch did not accept the terminal's SPID.</source>
@@ -9046,6 +9128,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The two wires are not alike enough to keep hum out of a call.</source>
         <translation>Die beiden Adern sind nicht gleich genug, um Brummen aus einem Gespräch fernzuhalten.</translation>
+    </message>
+    <message>
+        <source>The value stays where it is in use; this order gets another one.</source>
+        <translation>Der Wert bleibt, wo er in Gebrauch ist; dieser Auftrag bekommt einen anderen.</translation>
     </message>
     <message>
         <source>The variant that the serving office's switch gives to the line.</source>
@@ -9364,6 +9450,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Einrichtung und Zertifikate von ISDN-Basisanschlüssen und analogen Anschlüssen</translation>
     </message>
     <message>
+        <source>Two names of one thing: what was measured counts.</source>
+        <translation>Zwei Namen für dasselbe: Was gemessen wurde, zählt.</translation>
+    </message>
+    <message>
         <source>Two wires of a cable that belong together; the one is called tip, the other ring.</source>
         <translation>Zwei zusammengehörende Adern eines Kabels; die eine heißt a-Ader, die andere b-Ader.</translation>
     </message>
@@ -9466,6 +9556,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Values that stay: %1.</source>
         <translation>Werte, die bleiben: %1.</translation>
+    </message>
+    <message>
+        <source>Van</source>
+        <translation>Wagen</translation>
     </message>
     <message>
         <source>Variant</source>
@@ -9580,6 +9674,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Was die Aufsicht mit Namen und Grund abnimmt, obwohl ein Kriterium nicht erfüllt ist; das Zertifikat sagt es.</translation>
     </message>
     <message>
+        <source>What came first stands.</source>
+        <translation>Was zuerst kam, gilt.</translation>
+    </message>
+    <message>
         <source>What can be done with the row</source>
         <translation>Was mit der Zeile getan werden kann</translation>
     </message>
@@ -9614,6 +9712,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>What happens next</source>
         <translation>Wie es weitergeht</translation>
+    </message>
+    <message>
+        <source>What is dated ahead counts as it is dated.</source>
+        <translation>Was vordatiert ist, zählt mit seinem Datum.</translation>
+    </message>
+    <message>
+        <source>What is dated ahead never counts.</source>
+        <translation>Was vordatiert ist, zählt nie.</translation>
     </message>
     <message>
         <source>What is declared here</source>
@@ -9690,6 +9796,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>What the run proves: %1</source>
         <translation>Was der Messlauf belegt: %1</translation>
+    </message>
+    <message>
+        <source>What this station brought takes its place.</source>
+        <translation>Was diese Station gebracht hat, tritt an seine Stelle.</translation>
     </message>
     <message>
         <source>What to do</source>
@@ -10764,8 +10874,13 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>entschieden</translation>
     </message>
     <message>
+<<<<<<< HEAD
         <source>decision %1</source>
         <translation>Entscheidung %1</translation>
+=======
+        <source>declare a van lost</source>
+        <translation>einen Wagen für verloren erklären</translation>
+>>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
     </message>
     <message>
         <source>dial tone</source>
@@ -11164,12 +11279,17 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>einen Auftrag weitergeben</translation>
     </message>
     <message>
+<<<<<<< HEAD
         <source>has %1 entries, and the run lasts %2 s</source>
         <translation>hat %1 Einträge, und der Messlauf dauert %2 s</translation>
     </message>
     <message>
         <source>has %1 fields where the header has %2</source>
         <translation>hat %1 Felder, die Kopfzeile hat %2</translation>
+=======
+        <source>hand orders to vans, or take their work in</source>
+        <translation>Wagen Aufträge mitgeben oder ihre Arbeit annehmen</translation>
+>>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
     </message>
     <message numerus="yes">
         <source>has %n columns</source>
@@ -12668,6 +12788,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Vermittlungsstelle geändert</translation>
     </message>
     <message>
+        <source>office, set of records</source>
+        <translation>Büro, Datenbestand</translation>
+    </message>
+    <message>
         <source>ok</source>
         <translation>in Ordnung</translation>
     </message>
@@ -12706,6 +12830,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>open</source>
         <translation>offen</translation>
+    </message>
+    <message>
+        <source>open or bring back what a van takes along</source>
+        <translation>öffnen oder zurückbringen, was ein Wagen mitnimmt</translation>
     </message>
     <message>
         <source>open: %1</source>
@@ -13184,8 +13312,17 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Vermittlungsstelle</translation>
     </message>
     <message>
+<<<<<<< HEAD
         <source>set up</source>
         <translation>Einrichten</translation>
+=======
+        <source>set aside by who settled it: %1</source>
+        <translation>außer Acht gelassen von dem, der es entschieden hat: %1</translation>
+    </message>
+    <message>
+        <source>set aside until somebody settles it: %1</source>
+        <translation>außer Acht gelassen, bis jemand es entscheidet: %1</translation>
+>>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
     </message>
     <message>
         <source>setting</source>
@@ -13434,6 +13571,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>the circuit was changed from %1 to %2</source>
         <translation>der Anschluss wurde von %1 in %2 geändert</translation>
+    </message>
+    <message>
+        <source>the clock of its station was more than a day ahead</source>
+        <translation>die Uhr seiner Station ging mehr als einen Tag vor</translation>
     </message>
     <message>
         <source>the columns chosen</source>
@@ -13720,6 +13861,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>der Auftrag, der geändert wird</translation>
     </message>
     <message>
+        <source>the order was changed while a van had it</source>
+        <translation>der Auftrag wurde geändert, während ein Wagen ihn hatte</translation>
+    </message>
+    <message>
         <source>the page</source>
         <translation>die Seite</translation>
     </message>
@@ -13928,8 +14073,17 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Transitnetz</translation>
     </message>
     <message>
+<<<<<<< HEAD
         <source>true or false</source>
         <translation>true oder false</translation>
+=======
+        <source>two stations have it with different content</source>
+        <translation>zwei Stationen haben es mit verschiedenem Inhalt</translation>
+    </message>
+    <message>
+        <source>two stations worked on the order</source>
+        <translation>zwei Stationen haben an dem Auftrag gearbeitet</translation>
+>>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
     </message>
     <message>
         <source>type the digit %1</source>
