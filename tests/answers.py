@@ -60,6 +60,13 @@ MORE = {
     "bulk area_code": ["bulk area_code --office hollow --from 217 --to 447 --apply --spids"],
     "certificate verify": ["certificate verify certificate.pdf", "certificate verify loop.json"],
     "certificate issue": ["certificate issue 26-0002 --out none.pdf"],
+    "van add": ["van add van-7 --key van-7-keys.txt"],
+    "van take": ["van take 26-0004 26-0009 --to van-7 --out some.json", "van take 26-0009 --to van-7 --out none.json"],
+    "van open": ["van open for-van-7.json loop.json", "van open loop.json"],
+    "van bring": ["van bring --out parts.json --split 1"],
+    "van receive": ["van receive from-van-7.json loop.json", "van receive for-van-7.json"],
+    "van conflicts": ["van conflicts --all", "van conflicts none"],
+    "van settle": ["van settle none --side both --because why"],
     "card": ["card 26-0007 --kind close_out --out slip.pdf"],
 }
 
@@ -75,20 +82,24 @@ CONTRACT = {
     "office import": IMPORT, "issuer import": IMPORT, "installer import": IMPORT, "instrument import": IMPORT,
     "order import": IMPORT,
     "order list": "order_number circuit_number customer office stage outcome due_date installer reason criterion late waiting_on "
-                  "premises pair hazard",
+                  "premises pair hazard out conflicts",
     "order show": "order circuit terminals facts decision events plan",
     "record": "added already_there findings", "decide": "decision order outcome limit_set criteria",
     "certificate issue": "certificate digest pages copy",
     "certificate verify": "verdict stands because certificate claims record",
     "history": "verdict events broken", "audit": "findings broken",
     "trouble open": "trouble circuit repeat previous", "trouble close": "trouble circuit repeat previous",
+    "van add": "station tag fingerprint added", "van take": "bundle station tag orders files findings",
+    "van open": "files", "van receive": "files", "van bring": "bundle station answers orders facts files",
+    "van list": "station tag order bundle since state",
+    "van conflicts": "conflict order code stations facts since sides settled", "van settle": "conflict order side",
     "bulk area_code": "applied changes cannot", "bulk variant": "applied changes cannot",
 }
 # The same of what several have in common.
 SHARED_CONTRACT = {
     "finding": "row column code severity reason", "criterion": "key outcome measured limit unit source reason evidence class",
     "step": "criterion station need group kind preset fields after before state counts because", "fact": "id kind voided",
-    "error": "error",
+    "error": "error", "joined_order": "order verdict code added already_there certificates conflicts findings", "out_at": "station since",
 }
 
 

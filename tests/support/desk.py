@@ -1,6 +1,7 @@
 """The state in which somebody is who has run the demo: its records, its files, and the command line that was built.
 
 A command is tried on a copy of its own, so that none depends on what another did; what must come before it stands in BEFORE.
+A van works beside it, with records and a home of its own: the commands of VAN are said there, and each line that begins with "van: ".
 """
 import json
 import os
@@ -20,7 +21,25 @@ RECORDED = ["26-0001-first-run", "26-0001-second-run"] + [f"26-{n:04}" for n in 
 # By the words of a command: what is done before its examples, each line with its own command.
 ISSUED = ["certificate issue 26-0007 --out certificate.pdf"]
 IN_SERVICE = ISSUED + ["order complete 26-0007"]
+# A van that is known, has opened two orders, worked on them and brought them back; in the office somebody worked on them too.
+VAN = (["van", "open"], ["van", "bring"])
+KNOWN = ["van: key export --out van-7-keys.txt", "van add van-7 --key van-7-keys.txt"]
+TAKEN = KNOWN + ["van take 26-0002 26-0003 --to van-7 --out for-van-7.json"]
+OPENED = TAKEN + ["van open for-van-7.json"]
+WORKED = OPENED + ["van: record in-the-van-26-0002.json", "van: record in-the-van-26-0003.json"]
+BROUGHT = WORKED + ["van bring --out from-van-7.json"]
+DISPUTED = BROUGHT + ["record in-the-office-26-0002.json", "record in-the-office-26-0003.json", "van receive from-van-7.json"]
 BEFORE = {
+    "van add": KNOWN[:1],
+    "van lost": KNOWN,
+    "van take": KNOWN + ["order cancel 26-0009 --because 'the customer moved away'"],
+    "van open": TAKEN,
+    "van bring": WORKED,
+    "van receive": BROUGHT,
+    "van list": BROUGHT + ["van receive from-van-7.json", "van take 26-0004 --to van-7 --out more-for-van-7.json"],
+    "van conflicts": DISPUTED + ["van settle e183c2d7bf9ddd06 --side both --because 'both were there'"],
+    "van settle": DISPUTED,
+    "order list": KNOWN + ["van take 26-0011 --to van-7 --out for-van-7.json"],
     "order resume": ["order hold 26-0002 --waiting-on permit --because 'no permit'"],
     "order complete": ISSUED,
     "bulk undo": ["bulk area_code --office hollow --from 217 --to 447 --apply"],
@@ -51,6 +70,13 @@ COLUMNS = {"columns": {"Auftrag": "order_number", "Art": "order_type", "Termin":
            "ignore": ["Farbe"]}
 
 
+def loop_reading(order, pair, where, number):
+    """A job record of one reading, which nobody else has made."""
+    return {"order": order, "installer": "rivera", "instrument": "set-1", "pair": pair, "facts": [
+        {"id": f"0f4b1e5a-7d0c-4a55-9d0b-5d4f1c2a{where}{number:03}", "kind": "loop", "at": "2026-03-12T15:05:00-06:00",
+         "dc_resistance_ohm": 680, "loss_db": 27.6, "frequency_hz": 40000}]}
+
+
 class Desk:
     """One folder with everything; `with Desk(program) as desk`."""
 
@@ -70,6 +96,10 @@ class Desk:
         (self.base / "theirs.csv").write_text(THEIRS, encoding="utf-8")
         (self.base / "columns.json").write_text(json.dumps(COLUMNS), encoding="utf-8")
         (self.base / "changes.csv").write_text("order_number,column,value\n26-0002,contact,Ada Kestrel\n")
+        for number in (2, 3):
+            for where, digit in (("van", 7), ("office", 8)):
+                (self.base / f"in-the-{where}-26-{number:04}.json").write_text(
+                    json.dumps(loop_reading(f"26-{number:04}", f"C7-{100 + number}", digit, number)), encoding="utf-8")
         (self.base / "pin.txt").write_text("4711\n")
         spids = subprocess.run([self.program, "help", "columns", "identifiers", "--sample"], capture_output=True, check=True)
         (self.base / "spids.csv").write_bytes(spids.stdout)
@@ -90,13 +120,14 @@ class Desk:
         return [word for word in words[:words.index("<")]] if source else words, source
 
     def run(self, folder, line, *more):
-        words, source = self.words(line)
+        in_van = line.startswith("van: ")
+        words, source = self.words(line.removeprefix("van: "))
+        home, records = ("van-home", "van.sqlite") if in_van or words[:2] in VAN else ("home", "demo.sqlite")
         target = None
         if ">" in words:
             target = words[words.index(">") + 1]
             words = words[:words.index(">")]
-        environment = {**os.environ, "XDG_DATA_HOME": str(folder / "home"), "LOOPWRIGHT_DB": str(folder / "demo.sqlite"),
-                       "TZ": "UTC"}
+        environment = {**os.environ, "XDG_DATA_HOME": str(folder / home), "LOOPWRIGHT_DB": str(folder / records), "TZ": "UTC"}
         own = ["--now", NOW] + ([] if "--by" in words else ["--by", "hale"])
         data = (folder / source).read_bytes() if source else b""
         done = subprocess.run([self.program, *words, *own, *more], cwd=folder, env=environment, input=data,
@@ -118,7 +149,8 @@ class Desk:
             shutil.rmtree(folder)
         shutil.copytree(self.base, folder)
         for line in BEFORE.get(command, []):
-            self.must(folder, line, (0, 1) if line.startswith("bulk") else (0,))  # some SPIDs stay
+            no = ("bulk", "van receive")  # some SPIDs stay; what two worked on is to be settled
+            self.must(folder, line, (0, 1) if line.startswith(no) else (0,))
         return folder
 
     def commands(self):
