@@ -206,10 +206,7 @@ Result<void> backUp(const Database &database, const QString &path, const CopyPro
                        "the folder cannot be written, and no backup was made; name another place",
                        path);
     const Unfinished unfinished(path);
-    if (auto done =
-            copyDatabase(database.connection(), unfinished.path(), backupApplicationId, progress);
-        !done) {
-        Error error = done.error();
+    const auto ofBackup = [&](Error error) {
         if (error.place == unfinished.path()) {
             error.place = path;
             if (error.code == ErrorCode::DatabaseTrouble) // not that of the records
@@ -217,8 +214,15 @@ Result<void> backUp(const Database &database, const QString &path, const CopyPro
                          "the backup cannot be written there: " + error.message, path};
         }
         return failure(error);
-    }
+    };
+    // It is read through while the disk takes it, which is a third of the time of the copy alone.
+    auto onDisk =
+        copyAndGoOn(database.connection(), unfinished.path(), backupApplicationId, progress);
+    if (!onDisk)
+        return ofBackup(onDisk.error());
     LOOPWRIGHT_TRY(openCopy(unfinished.path(), path, Database::Access::ReadOnly));
+    if (const auto done = onDisk->finish(); !done)
+        return ofBackup(done.error());
     return putInPlace(unfinished.path(), path, PutMode::Replace);
 }
 

@@ -267,12 +267,25 @@ Result<void> Database::keepStatistics(Statistics which)
 
 Result<QStringList> Database::damage() const
 {
+    LOOPWRIGHT_ASSIGN(auto found, damagedPages());
+    LOOPWRIGHT_ASSIGN(const auto broken, brokenReferences());
+    return found + broken;
+}
+
+Result<QStringList> Database::damagedPages() const
+{
     LOOPWRIGHT_ASSIGN(auto found, m_connection->texts("PRAGMA integrity_check(20)"));
     if (found == QStringList{"ok"})
         found.clear();
+    return std::move(found);
+}
+
+Result<QStringList> Database::brokenReferences() const
+{
     LOOPWRIGHT_ASSIGN(
         const auto broken,
         m_connection->texts("SELECT DISTINCT \"table\" FROM pragma_foreign_key_check LIMIT 20"));
+    QStringList found;
     for (const QString &table : broken)
         found << "rows of " + table + " refer to something that is not there";
     return found;

@@ -44,8 +44,11 @@ public:
     /// Others had rights to the file until it was opened for writing; it took them away.
     bool wasOpenToOthers() const { return m_closed; }
 
-    /// Reads the whole file (a few seconds for a gigabyte), and tells each damage, up to twenty.
+    /// Reads the whole file (a few seconds for a gigabyte), and tells each damage, up to twenty of
+    /// either kind: of the pages with all that lies in them, and rows that refer to none.
     Result<QStringList> damage() const;
+    Result<QStringList> damagedPages() const;
+    Result<QStringList> brokenReferences() const;
     /// DatabaseTrouble naming the first damage.
     Result<void> checkIntegrity() const;
 

@@ -65,7 +65,8 @@ public:
         })));
         for (const LogHead &head : m_heads)
             LOOPWRIGHT_TRY(told("log", compareHead(head)));
-        LOOPWRIGHT_TRY(tellFirst(pages.take()));
+        const auto references = m_database.brokenReferences();
+        LOOPWRIGHT_TRY(tellFirst(pages.take(), references));
         return m_findings;
     }
 
@@ -84,7 +85,7 @@ private:
         return {};
     }
 
-    Result<void> tellFirst(const Result<QStringList> &damage);
+    Result<void> tellFirst(const Result<QStringList> &pages, const Result<QStringList> &references);
     Result<void> checkSchema();
     Result<void> checkStation();
     std::vector<QByteArray> sealedTables() const;
@@ -102,9 +103,14 @@ private:
 };
 
 /// Damage of the pages may be what else was found comes from: it stands before that.
-Result<void> Check::tellFirst(const Result<QStringList> &damage)
+Result<void> Check::tellFirst(const Result<QStringList> &pages,
+                              const Result<QStringList> &references)
 {
     const auto others = std::exchange(m_findings.faults, {});
+    const Result<QStringList> &damage = pages && references
+                                            ? Result<QStringList>(*pages + *references)
+                                        : pages ? references
+                                                : pages;
     LOOPWRIGHT_TRY(told("database", damage ? Result<void>() : failure(damage.error())));
     for (const QString &each : damage.value_or(QStringList()))
         add("database", 0, each);

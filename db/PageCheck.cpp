@@ -19,7 +19,7 @@ PageCheck::PageCheck(const Database &database)
         return;
     }
     std::promise<Result<QStringList>> found;
-    found.set_value(database.damage());
+    found.set_value(database.damagedPages());
     m_found = found.get_future();
 }
 
@@ -45,7 +45,7 @@ Result<QStringList> PageCheck::look(const QString &path)
             return QStringList();
         m_other = &database;
     }
-    auto found = database.damage();
+    auto found = database.damagedPages();
     const std::lock_guard lock(m_mutex);
     m_other = nullptr;
     return found;

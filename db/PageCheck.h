@@ -21,7 +21,7 @@ public:
     PageCheck(const PageCheck &) = delete;
     PageCheck &operator=(const PageCheck &) = delete;
 
-    /// As Database::damage(); waits until it is done.
+    /// As Database::damagedPages(); waits until it is done.
     Result<QStringList> take();
 
 private:

@@ -2,6 +2,8 @@
 
 #include "db/SqlCatalog.h"
 
+#include <algorithm>
+#include <cstring>
 #include <sqlite3.h>
 #include <utility>
 
@@ -9,10 +11,32 @@ namespace loopwright {
 
 namespace {
 
-void appendNumber(QByteArray &out, qint64 value)
+char letterOf(int type)
+{
+    return char('0' + type);
+}
+
+/// Makes room for a type, a number and so many bytes, and writes the first two.
+char *appendHead(QByteArray &out, int type, qint64 number, qsizetype more)
 {
     static_assert(Q_BYTE_ORDER == Q_LITTLE_ENDIAN, "goes into digests as it lies in memory");
-    out.append(reinterpret_cast<const char *>(&value), sizeof value);
+    const qsizetype before = out.size();
+    out.resize(before + 1 + qsizetype(sizeof number) + more);
+    char *to = out.data() + before;
+    *to++ = letterOf(type);
+    std::memcpy(to, &number, sizeof number);
+    return to + sizeof number;
+}
+
+void appendNumber(QByteArray &out, int type, qint64 value)
+{
+    appendHead(out, type, value, 0);
+}
+
+void appendBytes(QByteArray &out, int type, QByteArrayView bytes)
+{
+    char *to = appendHead(out, type, bytes.size(), bytes.size());
+    std::copy(bytes.begin(), bytes.end(), to);
 }
 
 } // namespace
@@ -73,14 +97,12 @@ void RawStatement::appendColumns(QByteArray &out, int first) const
     const int columns = sqlite3_data_count(m_statement->handle);
     for (int i = first; i < columns; ++i) {
         const int type = sqlite3_column_type(m_statement->handle, i);
-        out += char('0' + type);
-        if (type == SQLITE_INTEGER) {
-            appendNumber(out, integer(i));
-        } else if (type != SQLITE_NULL) {
-            const QByteArrayView value = bytes(i);
-            appendNumber(out, value.size());
-            out += value;
-        }
+        if (type == SQLITE_INTEGER)
+            appendNumber(out, type, integer(i));
+        else if (type == SQLITE_NULL)
+            out += letterOf(type);
+        else
+            appendBytes(out, type, bytes(i));
     }
 }
 

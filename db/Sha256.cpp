@@ -8,10 +8,17 @@ namespace loopwright {
 
 namespace {
 
-int hexDigit(char c)
-{
-    return c >= '0' && c <= '9' ? c - '0' : c >= 'a' && c <= 'f' ? c - 'a' + 10 : -1;
-}
+constexpr uchar noDigit = 0xFF;
+
+/// The value of each character as a lower-case hexadecimal digit: the check of the history reads a
+/// hundred of them for each row.
+constexpr auto hexDigits = [] {
+    std::array<uchar, 256> values{};
+    values.fill(noDigit);
+    for (uchar value = 0; value < 16; ++value)
+        values[uchar("0123456789abcdef"[value])] = value;
+    return values;
+}();
 
 } // namespace
 
@@ -58,13 +65,14 @@ bool Sha256::read(QByteArrayView hex, Digest &digest)
 {
     if (hex.size() != qsizetype(2 * digest.size()))
         return false;
-    for (std::size_t i = 0; i < digest.size(); ++i) {
-        const int high = hexDigit(hex[qsizetype(2 * i)]), low = hexDigit(hex[qsizetype(2 * i + 1)]);
-        if (high < 0 || low < 0)
-            return false;
-        digest[i] = uchar(high << 4 | low);
+    const char *in = hex.data();
+    uchar all = 0;
+    for (uchar &byte : digest) {
+        const uchar high = hexDigits[uchar(*in++)], low = hexDigits[uchar(*in++)];
+        all |= high | low;
+        byte = uchar(high << 4 | low);
     }
-    return true;
+    return all < 16;
 }
 
 } // namespace loopwright

@@ -13,6 +13,7 @@
 #include <fcntl.h>
 #include <sqlite3.h>
 #include <unistd.h>
+#include <utility>
 
 namespace loopwright {
 
@@ -26,17 +27,8 @@ constexpr const char *besideEndings[] = {"-wal", "-shm", "-journal"};
 /// stays.
 Result<void> waitForDisk(const QString &path)
 {
-    const int file = ::open(QFile::encodeName(path).constData(), O_RDONLY | O_CLOEXEC);
-    if (file < 0)
-        return failure(ErrorCode::DiskTrouble, QString::fromLocal8Bit(std::strerror(errno)), path);
-    const int result = ::fsync(file);
-    const int problem = errno;
-    ::close(file);
-    // Some file systems cannot wait for a folder; their renames are as safe as they get.
-    if (result != 0 && problem != EINVAL)
-        return failure(ErrorCode::DiskTrouble, QString::fromLocal8Bit(std::strerror(problem)),
-                       path);
-    return {};
+    LOOPWRIGHT_ASSIGN(auto wait, DiskWait::begin(path));
+    return wait.finish();
 }
 
 Result<void> copyPages(SqliteConnection &source, SqliteConnection &target,
@@ -64,28 +56,82 @@ Result<void> copyPages(SqliteConnection &source, SqliteConnection &target,
     return {};
 }
 
-Result<void> copyInto(SqliteConnection &source, const QString &toPath, qint64 mark,
-                      const CopyProgress &progress)
+Result<DiskWait> copyInto(SqliteConnection &source, const QString &toPath, qint64 mark,
+                          const CopyProgress &progress)
 {
     const ReadSnapshot snapshot(source);
     LOOPWRIGHT_TRY(snapshot.result());
     LOOPWRIGHT_ASSIGN(const auto target,
                       SqliteConnection::open(toPath, SqliteConnection::Mode::ReadWrite));
+    // The disk is waited for once, at the end.
+    LOOPWRIGHT_TRY(target->run("PRAGMA synchronous = OFF", "copy"));
     LOOPWRIGHT_TRY(copyPages(source, *target, progress));
-    return target->run("PRAGMA application_id = " + QByteArray::number(mark), "copy");
+    LOOPWRIGHT_TRY(target->run("PRAGMA application_id = " + QByteArray::number(mark), "copy"));
+    return DiskWait::begin(toPath);
 }
 
 } // namespace
 
+DiskWait::DiskWait(const QString &path, int file)
+    : m_path(path)
+    , m_file(file)
+    , m_problem(std::async(std::launch::async, [file] { return ::fsync(file) == 0 ? 0 : errno; }))
+{
+}
+
+DiskWait::DiskWait(DiskWait &&other) noexcept
+    : m_path(std::move(other.m_path))
+    , m_file(std::exchange(other.m_file, -1))
+    , m_problem(std::move(other.m_problem))
+{
+}
+
+DiskWait::~DiskWait()
+{
+    if (m_problem.valid())
+        m_problem.wait();
+    if (m_file >= 0)
+        ::close(m_file);
+}
+
+Result<DiskWait> DiskWait::begin(const QString &path)
+{
+    const int file = ::open(QFile::encodeName(path).constData(), O_RDONLY | O_CLOEXEC);
+    if (file < 0)
+        return failure(ErrorCode::DiskTrouble, QString::fromLocal8Bit(std::strerror(errno)), path);
+    return DiskWait(path, file);
+}
+
+Result<void> DiskWait::finish()
+{
+    const int problem = m_problem.get();
+    ::close(std::exchange(m_file, -1));
+    // Some file systems cannot wait for a folder; their renames are as safe as they get.
+    if (problem != 0 && problem != EINVAL)
+        return failure(ErrorCode::DiskTrouble, QString::fromLocal8Bit(std::strerror(problem)),
+                       m_path);
+    return {};
+}
+
 Result<void> copyDatabase(SqliteConnection &source, const QString &toPath, qint64 mark,
                           const CopyProgress &progress)
 {
-    auto done = copyInto(source, toPath, mark, progress);
-    if (done)
-        done = waitForDisk(toPath);
+    auto done = [&]() -> Result<void> {
+        LOOPWRIGHT_ASSIGN(auto onDisk, copyAndGoOn(source, toPath, mark, progress));
+        return onDisk.finish();
+    }();
     if (!done)
         removeDatabaseFiles(toPath);
     return done;
+}
+
+Result<DiskWait> copyAndGoOn(SqliteConnection &source, const QString &toPath, qint64 mark,
+                             const CopyProgress &progress)
+{
+    auto onDisk = copyInto(source, toPath, mark, progress);
+    if (!onDisk)
+        removeDatabaseFiles(toPath);
+    return onDisk;
 }
 
 Result<void> putInPlace(const QString &finished, const QString &place, PutMode mode)

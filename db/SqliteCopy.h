@@ -5,6 +5,7 @@
 #include "db/SqliteConnection.h"
 
 #include <functional>
+#include <future>
 #include <optional>
 
 namespace loopwright {
@@ -18,6 +19,32 @@ using CopyProgress = std::function<bool(qint64 done, qint64 all)>;
 /// application_id.
 Result<void> copyDatabase(SqliteConnection &source, const QString &toPath, qint64 mark,
                           const CopyProgress &progress = {});
+
+/// Waits for the disk beside other work, by a thread of its own.
+class DiskWait
+{
+public:
+    /// Begins: for what was written to this file, or under this name of a folder.
+    static Result<DiskWait> begin(const QString &path);
+    ~DiskWait();
+    DiskWait(DiskWait &&other) noexcept;
+    DiskWait &operator=(DiskWait &&) = delete;
+
+    /// Returns when all is on the disk. The file is let go then, not before: SQLite's locks on it
+    /// in this process go with it.
+    Result<void> finish();
+
+private:
+    DiskWait(const QString &path, int file);
+
+    QString m_path;
+    int m_file;
+    std::future<int> m_problem;
+};
+
+/// As copyDatabase(), but the copy may be read before it is on the disk.
+Result<DiskWait> copyAndGoOn(SqliteConnection &source, const QString &toPath, qint64 mark,
+                             const CopyProgress &progress = {});
 
 enum class PutMode
 {

@@ -71,6 +71,27 @@ private slots:
         QCOMPARE(findings->faults.front().subject, "database");
     }
 
+    /// Of a large database and of a small one.
+    void rowsThatReferToNoneAreTheFirstFault()
+    {
+        const QString copy = m_folder.filePath("references.sqlite");
+        QVERIFY(QFile::copy(m_path, copy));
+        for (const QString &path : {copy, QString(":memory:")}) {
+            const Database database = opened(path, Database::Access::ReadWrite);
+            QVERIFY(database.connection().run(
+                "PRAGMA foreign_keys = OFF;"
+                "INSERT INTO order_terminal (service_order, number, dn, dn_key, spid, tei)"
+                "VALUES (99, 1, '', '', '', '')",
+                "break"));
+            const QString told = "rows of order_terminal refer to something that is not there";
+            QCOMPARE(*database.damage(), QStringList{told});
+            QCOMPARE(*database.damagedPages(), QStringList());
+            const auto findings = checkHistory(database);
+            QVERIFY(findings && !findings->faults.empty());
+            QCOMPARE(findings->faults.front(), (HistoryFault{"database", 0, told}));
+        }
+    }
+
     void aSmallOneInMemory()
     {
         const Database database = opened(":memory:", Database::Access::ReadWrite);

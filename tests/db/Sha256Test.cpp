@@ -28,6 +28,12 @@ private slots:
         QVERIFY(!Sha256::read(QByteArray(63, 'a'), digest));
         QVERIFY(!Sha256::read(QByteArray(64, 'A'), digest));
         QVERIFY(!Sha256::read(QByteArray(64, 'g'), digest));
+        for (const char no : {'g', '/', ':', '`', 'F', '\0', '\x80', '\xff'})
+            for (const qsizetype place : {0, 1, 31, 62, 63}) {
+                QByteArray hex = view(sha.hexOf("abc")).toByteArray();
+                hex[place] = no;
+                QVERIFY(!Sha256::read(hex, digest));
+            }
     }
 };
 
