@@ -356,22 +356,22 @@ Result<BulkReport> applyBulk(Records &records, const OfficeChange &change, const
     return std::move(report);
 }
 
-QJsonObject BulkLine::toJson() const
+void BulkLine::appendTo(QByteArray &json) const
 {
-    return {{"circuit", circuit},
-            {"order", order},
-            {"what", value.what},
-            {"old", value.old},
-            {"new", value.now}};
+    appendCanonicalObject(json, {{"circuit", circuit},
+                                 {"new", value.now},
+                                 {"old", value.old},
+                                 {"order", order},
+                                 {"what", value.what}});
 }
 
-QJsonObject BulkKept::toJson() const
+void BulkKept::appendTo(QByteArray &json) const
 {
-    return {{"circuit", circuit},
-            {"order", order},
-            {"what", value.what},
-            {"old", value.old},
-            {"because", value.because.english()}};
+    appendCanonicalObject(json, {{"because", value.because.english()},
+                                 {"circuit", circuit},
+                                 {"old", value.old},
+                                 {"order", order},
+                                 {"what", value.what}});
 }
 
 } // namespace loopwright

@@ -19,14 +19,14 @@ struct BulkLine
     QString circuit, order;
     ValueChange value;
 
-    QJsonObject toJson() const; ///< {"circuit","order","what","old","new"}
+    void appendTo(QByteArray &json) const; ///< {"circuit","new","old","order","what"}
 };
 struct BulkKept
 {
     QString circuit, order;
     ValueKept value;
 
-    QJsonObject toJson() const; ///< {"circuit","order","what","old","because"}
+    void appendTo(QByteArray &json) const; ///< {"because","circuit","old","order","what"}
 };
 
 struct BulkReport

@@ -25,14 +25,26 @@ Answer Answer::of(QJsonValue json, QString text, bool yes)
 
 Writing Answer::jsonArray(qsizetype count, std::function<QJsonValue(qsizetype)> item)
 {
-    return [count, item = std::move(item)](QIODevice &out) {
-        out.write("[");
+    return jsonArray(count, [item = std::move(item)](qsizetype i, QByteArray &bytes) {
+        bytes += canonicalJson(item(i));
+    });
+}
+
+Writing Answer::jsonArray(qsizetype count, std::function<void(qsizetype, QByteArray &)> append)
+{
+    constexpr qsizetype atOnce = 65536;
+    return [count, append = std::move(append)](QIODevice &out) {
+        QByteArray bytes = "[";
         for (qsizetype i = 0; i < count; ++i) {
             if (i > 0)
-                out.write(",");
-            out.write(canonicalJson(item(i)));
+                bytes += ',';
+            append(i, bytes);
+            if (bytes.size() >= atOnce) {
+                out.write(bytes);
+                bytes.resize(0); // keeps the memory
+            }
         }
-        out.write("]");
+        out.write(bytes += ']');
     };
 }
 

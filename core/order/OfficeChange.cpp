@@ -4,12 +4,14 @@
 #include "core/identifiers/ProtocolVariant.h"
 
 #include <algorithm>
+#include <array>
 
 namespace loopwright {
 
 namespace {
 
 constexpr int digitsOfCode = 3;
+constexpr int mostTerminals = 8;
 
 bool isAreaCode(const QString &text)
 {
@@ -24,9 +26,17 @@ bool isAreaCode(const QString &text)
 
 } // namespace
 
-QString columnOf(const char *name, int terminal)
+const TerminalColumns &columnsOf(int terminal)
 {
-    return QString("%1_%2").arg(QLatin1StringView(name)).arg(terminal);
+    static const auto all = [] {
+        std::array<TerminalColumns, mostTerminals> columns;
+        for (int i = 0; i < mostTerminals; ++i) {
+            const QString number = QString::number(i + 1);
+            columns[std::size_t(i)] = {"dn_" + number, "spid_" + number, "tei_" + number};
+        }
+        return columns;
+    }();
+    return all.at(std::size_t(terminal - 1));
 }
 
 QJsonObject OfficeChange::toJson() const
@@ -86,24 +96,22 @@ Text doubtAbout(const OfficeChange &change)
 
 ServiceOrder lineOf(const QJsonObject &content)
 {
-    const auto text = [&content](const QString &column) {
-        return content.value(column).toString();
+    const auto text = [&content](const auto &column) {
+        const auto found = content.constFind(column);
+        return found == content.constEnd() ? QString() : found->toString();
     };
-    constexpr int mostTerminals = 8;
     ServiceOrder order;
-    order.number = text("order_number");
-    order.circuit = text("circuit_number");
-    order.office = text("office");
-    order.variant = text("protocol_variant");
-    order.headNumber = text("head_number");
-    order.b1 = servicesFromText(text("b1_services")).value_or(Services());
-    order.b2 = servicesFromText(text("b2_services")).value_or(Services());
+    order.number = text(QLatin1StringView("order_number"));
+    order.circuit = text(QLatin1StringView("circuit_number"));
+    order.office = text(QLatin1StringView("office"));
+    order.variant = text(QLatin1StringView("protocol_variant"));
+    order.headNumber = text(QLatin1StringView("head_number"));
+    order.b1 = servicesFromText(text(QLatin1StringView("b1_services"))).value_or(Services());
+    order.b2 = servicesFromText(text(QLatin1StringView("b2_services"))).value_or(Services());
     for (int number = 1; number <= mostTerminals; ++number) {
-        OrderedTerminal terminal{number,
-                                 text(columnOf("dn", number)),
-                                 text(columnOf("spid", number)),
-                                 text(columnOf("tei", number)),
-                                 {}};
+        const TerminalColumns &columns = columnsOf(number);
+        OrderedTerminal terminal{
+            number, text(columns.dn), text(columns.spid), text(columns.tei), {}};
         if (number == 1 || !terminal.dn.isEmpty() || !terminal.spid.isEmpty() ||
             !terminal.tei.isEmpty())
             order.terminals.push_back(std::move(terminal));
@@ -120,8 +128,8 @@ ServiceOrder withValues(ServiceOrder order, const OrderFields &values)
     put(QStringLiteral("protocol_variant"), order.variant);
     put(QStringLiteral("head_number"), order.headNumber);
     for (OrderedTerminal &terminal : order.terminals) {
-        put(columnOf("dn", terminal.number), terminal.dn);
-        put(columnOf("spid", terminal.number), terminal.spid);
+        put(columnsOf(terminal.number).dn, terminal.dn);
+        put(columnsOf(terminal.number).spid, terminal.spid);
     }
     return order;
 }

@@ -86,7 +86,12 @@ ChangedOrder splitAreaCode(const OfficeChange &change, const ServiceOrder &order
 ChangedOrder convertSwitch(const OfficeChange &change, const ServiceOrder &order,
                            const HolderOf &holderOf);
 
-/// "dn_1", "spid_2"
-QString columnOf(const char *name, int terminal);
+/// The columns of a terminal: "dn_2", "spid_2", "tei_2"
+struct TerminalColumns
+{
+    QString dn, spid, tei;
+};
+/// Of terminals 1 to 8.
+const TerminalColumns &columnsOf(int terminal);
 
 } // namespace loopwright

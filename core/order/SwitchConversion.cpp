@@ -41,7 +41,7 @@ private:
     {
         if (terminal.dn.isEmpty() && terminal.spid.isEmpty())
             return true;
-        const QString what = columnOf("spid", terminal.number);
+        const QString &what = columnsOf(terminal.number).spid;
         if (!next.hasSpid()) {
             if (!terminal.spid.isEmpty())
                 set(what, terminal.spid, {});
@@ -115,7 +115,7 @@ private:
             all = false;
         };
         for (OrderedTerminal &terminal : order().terminals)
-            keepOne(columnOf("dn", terminal.number), terminal.dn);
+            keepOne(columnsOf(terminal.number).dn, terminal.dn);
         keepOne(QStringLiteral("head_number"), order().headNumber);
         return all;
     }

@@ -75,12 +75,12 @@ void writeReport(QIODevice &out, const BulkReport &report, const QJsonObject &ca
     member("certificates", QByteArray::number(qint64(report.certificates)));
     member("cards", cards.isEmpty() ? QByteArray("null") : canonicalJson(cards));
     out.write(",\"changes\":");
-    Answer::jsonArray(qsizetype(report.changes.size()), [&report](qsizetype i) {
-        return QJsonValue(report.changes[std::size_t(i)].toJson());
+    Answer::jsonArray(qsizetype(report.changes.size()), [&report](qsizetype i, QByteArray &json) {
+        report.changes[std::size_t(i)].appendTo(json);
     })(out);
     out.write(",\"cannot\":");
-    Answer::jsonArray(qsizetype(report.cannot.size()), [&report](qsizetype i) {
-        return QJsonValue(report.cannot[std::size_t(i)].toJson());
+    Answer::jsonArray(qsizetype(report.cannot.size()), [&report](qsizetype i, QByteArray &json) {
+        report.cannot[std::size_t(i)].appendTo(json);
     })(out);
     out.write("}\n");
 }

@@ -72,6 +72,18 @@ private slots:
         QCOMPARE(sha256Hex("abc"),
                  "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
     }
+    void appendsAnObjectOfTexts()
+    {
+        const QString odd = QString::fromUtf8("\"\\\n\x01/ \xC3\xA9 \xF0\x9F\x98\x80");
+        QByteArray bytes = "[";
+        appendCanonicalObject(bytes, {});
+        bytes += ',';
+        appendCanonicalObject(bytes, {{"new", odd}, {"old", QString()}});
+        bytes += ']';
+        QCOMPARE(bytes, canonicalJson(QJsonArray{QJsonObject(),
+                                                 QJsonObject{{"old", QString()}, {"new", odd}}}));
+    }
+
     void namesThePlaceOfAnError_data()
     {
         QTest::addColumn<QByteArray>("bytes");
