@@ -406,14 +406,16 @@ void number(Random &random)
         promise(number.count('-') <= 40 && code.size() >= 6, "no short code is enough");
 }
 
+// Ten times where an execution takes less than 0.2 ms in a Debug build (limits, record and content
+// 0.6 to 0.9, what works on records 10 to 90).
 constexpr Reader readers[] = {
-    {"json", json},
-    {"csv", csv},
+    {"json", json, 10},
+    {"csv", csv, 10},
     {"record", record},
-    {"loop.json", loopJson},
-    {"loop.csv", loopCsv},
-    {"identifiers", identifiers},
-    {"order", order},
+    {"loop.json", loopJson, 10},
+    {"loop.csv", loopCsv, 10},
+    {"identifiers", identifiers, 10},
+    {"order", order, 10},
     {"limits", limits},
     {"content", content},
     {"orders", orders},
