@@ -5,6 +5,7 @@
 #include "app/actions/Evidence.h"
 #include "app/actions/Import.h"
 #include "app/desktop/DesktopContext.h"
+#include "tests/support/ScreenSubjects.h"
 
 #include <QFile>
 #include <QTemporaryDir>
@@ -66,6 +67,7 @@ public:
                "O-1008,new,2026-03-09,Second Hand Books,9 Mill Lane,C-508,bri,NORTH,,17-210,"
                "voice+data,,217-555-0101,21755501010102,auto,,,,yes,okafor,\n";
     }
+    static ScreenSubjects subjects() { return {QStringLiteral("O-1002"), QStringLiteral("C-501")}; }
     static Moment now() { return *Moment::parse(u"2026-03-04T09:15:00-06:00"); }
 
     /// `filled`: with all of the above; else empty records.

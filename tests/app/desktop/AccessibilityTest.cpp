@@ -53,9 +53,7 @@ private slots:
         QStringList lacking;
         for (const ScreenEntry &entry : allScreens()) {
             const QString key = QString::fromLatin1(entry.key);
-            m_window->showScreen(key, key == "circuit"                   ? "C-501"
-                                      : key == "job" || key == "handoff" ? "O-1002"
-                                                                         : QString());
+            m_window->showScreen(key, DeskRecords::subjects().of(entry));
             QTest::qWait(100);
             for (QWidget *widget : m_window->findChildren<QWidget *>()) {
                 if (!widget->isVisible() || widget->focusPolicy() == Qt::NoFocus ||

@@ -78,9 +78,7 @@ private slots:
         QStringList found;
         for (const ScreenEntry &entry : allScreens()) {
             const QString key = entry.key;
-            m_window->showScreen(key, key == "circuit"                   ? "C-501"
-                                      : key == "job" || key == "handoff" ? "O-1002"
-                                                                         : "");
+            m_window->showScreen(key, DeskRecords::subjects().of(entry));
             QTest::qWait(150);
             QCOMPARE(m_window->size(), size); // no screen makes the window larger
             for (const QString &each : cut())
