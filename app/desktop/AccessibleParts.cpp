@@ -126,6 +126,9 @@ private:
     mutable std::vector<QAccessible::Id> m_children;
 };
 
+/// A property of widgets.
+constexpr const char *announces = "loopwright_announces";
+
 struct RoleOf
 {
     const char *className;
@@ -149,6 +152,8 @@ QAccessibleInterface *interfaceOf(const QString &className, QObject *object)
         return nullptr;
     if (auto *parts = dynamic_cast<AccessibleParts *>(widget))
         return new PartedWidget(widget, parts);
+    if (widget->property(announces).toBool())
+        return new QAccessibleWidget(widget, QAccessible::Notification);
     for (const RoleOf &each : roles)
         if (className == QLatin1StringView(each.className))
             return new QAccessibleWidget(widget, each.role);
@@ -163,13 +168,21 @@ void installAccessibility()
     QAccessible::installFactory(interfaceOf);
 }
 
+void willAnnounce(QWidget *widget)
+{
+    widget->setProperty(announces, true);
+}
+
 void announce(QWidget *of, const QString &text)
 {
     of->setAccessibleName(text);
     if (text.isEmpty() || !of->isVisible())
         return;
-    QAccessibleEvent event(of, QAccessible::Alert);
-    QAccessible::updateAccessibility(&event);
+    QAccessibleEvent alert(of, QAccessible::Alert);
+    QAccessible::updateAccessibility(&alert);
+    // Qt 6.4 keeps alerts from AT-SPI; there, a notification is told when it begins to show.
+    QAccessibleEvent shown(of, QAccessible::ObjectShow);
+    QAccessible::updateAccessibility(&shown);
 }
 
 } // namespace loopwright

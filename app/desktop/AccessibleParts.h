@@ -31,6 +31,9 @@ public:
 
 /// From now on, for every widget of the process; may be called again.
 void installAccessibility();
+/// What stands in it is told by announce(): a screen reader meets it as a notification. Called
+/// before it is shown.
+void willAnnounce(QWidget *widget);
 /// Has a screen reader say it now: what came of an entry, a refusal, an alarm. Says nothing of a
 /// widget that is not shown.
 void announce(QWidget *of, const QString &text);

@@ -46,6 +46,7 @@ UndoNotice::UndoNotice(DesktopContext &workplace, QWidget *parent)
     , m_undo(makeButton(tr("Undo   Ctrl+Z"), QStringLiteral("undo.take_back"), [this] { undo(); }))
 {
     setObjectName(QStringLiteral("undo"));
+    willAnnounce(m_words);
     setAccessibleName(tr("What was done last"));
     setFrameShape(QFrame::StyledPanel);
     setAutoFillBackground(true);

@@ -34,6 +34,7 @@ JobHead::JobHead(JobSession &desk, QWidget *parent)
     , m_context(new ContextLine(desk))
 {
     setObjectName("head");
+    willAnnounce(m_said);
     setAutoFillBackground(true);
     setBackgroundRole(QPalette::ToolTipBase);
     m_order->setForegroundRole(QPalette::WindowText);
