@@ -53,8 +53,12 @@ protected:
         painter.setPen(ink);
         painter.setFont(sized(1, isChecked() ? QFont::DemiBold : QFont::Normal));
         const QRect words = rect().adjusted(em(2.9), 0, -em(m_key.isEmpty() ? 0.4 : 1.6), 0);
+        const QFontMetrics metrics = painter.fontMetrics();
+        QString name = text();
+        if (metrics.horizontalAdvance(name) > words.width())
+            name = name.section(u' ', -1); // "Job 26-0006": the number tells more
         painter.drawText(words, Qt::AlignVCenter | Qt::AlignLeft,
-                         painter.fontMetrics().elidedText(text(), Qt::ElideRight, words.width()));
+                         metrics.elidedText(name, Qt::ElideRight, words.width()));
         painter.setPen(isChecked() ? c.onSelected : c.muted);
         painter.setFont(sized(0.8));
         painter.drawText(rect().adjusted(0, 0, -em(0.7), 0), Qt::AlignVCenter | Qt::AlignRight,

@@ -38,7 +38,7 @@ public:
         QString title = style.say(figure.name.english());
         title[0] = title[0].toUpper();
         m_title = figure.unit.isEmpty() ? title : title + ", " + figure.unit;
-        m_verdict = figure.limitText.english();
+        m_verdict = style.say(figure.limitText.english());
         m_rect = rect;
         const double head = pictureHeadHeight(rect.width(), m_title, m_verdict, style);
         const double left = m_metrics.horizontalAdvance("0.0000e-00") * 0.8;

@@ -16,6 +16,14 @@ constexpr std::pair<Channel, Services ServiceOrder::*> channels[] = {
     {Channel::B2, &ServiceOrder::b2},
     {Channel::D, &ServiceOrder::d}};
 
+Text serviceText(Service service)
+{
+    for (const auto &[each, word] : EnumCodes<Service>::table)
+        if (each == service)
+            return Text(word);
+    return {};
+}
+
 /// A run is a data call as well: nobody is asked twice. At 56 kbit/s it says nothing of the 64
 /// kbit/s that were ordered.
 bool isDataCall(const RunFact &run, const ServiceOrder &order)
@@ -62,7 +70,7 @@ void needCallOut(std::vector<Need> &needs, const ServiceOrder &order, Channel ch
         packet
             ? Text(QT_TRANSLATE_NOOP("core", "packet session on %1")).arg(toText(channel))
             : Text(QT_TRANSLATE_NOOP("core", "%1 call out on %2"))
-                  .arg(toText(service))
+                  .arg(serviceText(service))
                   .arg(order.kind == LineKind::Analog ? Text(QT_TRANSLATE_NOOP("core", "the line"))
                                                       : Text::verbatim(toText(channel)));
     need.hint = packet ? Text(QT_TRANSLATE_NOOP("core", "one session, whoever sets it up"))
@@ -86,7 +94,7 @@ void needCallIn(std::vector<Need> &needs, const ServiceOrder &order,
                          channel, CallDirection::In, service);
     need.preset.insert("dn", terminal.dn);
     need.label = Text(QT_TRANSLATE_NOOP("core", "%1 call in to %2"))
-                     .arg(toText(service))
+                     .arg(serviceText(service))
                      .arg(key.shown(terminal.dn));
     need.hint = Text(QT_TRANSLATE_NOOP("core", "from any number"));
     need.matches = [order, key, number = terminal.dn, service](const Fact &fact) {

@@ -64,12 +64,25 @@ Text hazardToDo(const SafetyFact &card, bool alternating)
         "core", "Stop, move away, report. Nobody touches the pair until the source is found."));
 }
 
+Text wiresOf(WirePair pair)
+{
+    switch (pair) {
+    case WirePair::TipGround:
+        return Text(QT_TRANSLATE_NOOP("core", "tip and ground"));
+    case WirePair::RingGround:
+        return Text(QT_TRANSLATE_NOOP("core", "ring and ground"));
+    case WirePair::TipRing:
+        break;
+    }
+    return Text(QT_TRANSLATE_NOOP("core", "tip and ring"));
+}
+
 Text readingText(const VoltageFinding &finding)
 {
     return Text(QT_TRANSLATE_NOOP("core", "%1 %2 between %3"))
         .arg(voltsText(std::abs(finding.volts)))
         .arg(kindText(finding.alternating))
-        .arg(wirePairName(finding.pair).replace(" to ", " and "));
+        .arg(wiresOf(finding.pair));
 }
 
 void sayHazard(VoltageFinding &finding, const SafetyFact &card)

@@ -48,10 +48,6 @@
         <translation> — %1</translation>
     </message>
     <message>
-        <source>"%1" does not fit %2; its unit is %3</source>
-        <translation>„%1“ passt nicht zu %2; die Einheit ist %3</translation>
-    </message>
-    <message>
         <source>"%1" is neither 64000 nor 56000</source>
         <translation>„%1“ ist weder 64000 noch 56000</translation>
     </message>
@@ -64,32 +60,8 @@
         <translation>„%1“ ist weder yes noch no</translation>
     </message>
     <message>
-        <source>"%1" is no area code of the North American plan: three digits, the first 2 to 9, the last two not 11.</source>
-        <translation>„%1“ ist keine Vorwahl des nordamerikanischen Plans: drei Ziffern, die erste 2 bis 9, die letzten beiden nicht 11.</translation>
-    </message>
-    <message>
-        <source>"%1" is no column of an order</source>
-        <translation>„%1“ ist keine Spalte eines Auftrags</translation>
-    </message>
-    <message>
-        <source>"%1" is no limit that anything is held against</source>
-        <translation>„%1“ ist kein Grenzwert, gegen den etwas gehalten wird</translation>
-    </message>
-    <message>
-        <source>"%1" is no protocol variant of a switch.</source>
-        <translation>„%1“ ist keine Protokollvariante einer Vermittlungstechnik.</translation>
-    </message>
-    <message>
         <source>"%1" is no range: two groups of digits of one length, the lower first, shorter than the head number, e.g. 00-49.</source>
         <translation>„%1“ ist kein Nummernbereich: zwei Zifferngruppen gleicher Länge, die kleinere zuerst, kürzer als die Kopfnummer, z. B. 00-49.</translation>
-    </message>
-    <message>
-        <source>"%1" is not a certificate number: two digits, six letters and digits, five digits and two are expected, such as %2</source>
-        <translation>„%1“ ist keine Zertifikatsnummer: erwartet werden zwei Ziffern, sechs Buchstaben und Ziffern, fünf Ziffern und zwei, etwa %2</translation>
-    </message>
-    <message>
-        <source>"%1" is not a criterion of this order.</source>
-        <translation>„%1“ ist kein Kriterium dieses Auftrags.</translation>
     </message>
     <message>
         <source>"%1" is not a day as YYYY-MM-DD</source>
@@ -112,20 +84,12 @@
         <translation>„%1“ steht nicht im Register und darf dies nicht: %2. Angeben, wer handelt, mindestens %3.</translation>
     </message>
     <message>
-        <source>"%1" is not in the register.</source>
-        <translation>„%1“ steht nicht im Register.</translation>
-    </message>
-    <message>
         <source>"%1" is not made of voice, data and packet joined by +</source>
         <translation>„%1“ besteht nicht aus voice, data und packet, verbunden mit +</translation>
     </message>
     <message>
         <source>"%1" is not one of %2</source>
         <translation>„%1“ ist keiner der Werte %2</translation>
-    </message>
-    <message>
-        <source>"%1" stands there twice</source>
-        <translation>„%1“ kommt zweimal vor</translation>
     </message>
     <message>
         <source>"nothing found" is an answer: then only a run without any error counts</source>
@@ -148,6 +112,22 @@
         <translation>%1 %2 zwischen %3</translation>
     </message>
     <message>
+        <source>%1 %2 call %3 failed</source>
+        <translation>%1: Anruf (%2) %3 fehlgeschlagen</translation>
+    </message>
+    <message>
+        <source>%1 %2 call %3 went through</source>
+        <translation>%1: Anruf (%2) %3 zustande gekommen</translation>
+    </message>
+    <message>
+        <source>%1 %2 call %3, %4, failed</source>
+        <translation>%1: Anruf (%2) %3, %4, fehlgeschlagen</translation>
+    </message>
+    <message>
+        <source>%1 %2 call %3, %4, went through</source>
+        <translation>%1: Anruf (%2) %3, %4, zustande gekommen</translation>
+    </message>
+    <message>
         <source>%1 %2 cannot be, it begins with 2 to 9</source>
         <translation>%1 %2 ist nicht möglich, die erste Ziffer ist 2 bis 9</translation>
     </message>
@@ -164,10 +144,6 @@
         <translation>%1 %2 ist für Erweiterungen zurückgehalten und nicht vergeben: beim Anbieter bestätigen lassen</translation>
     </message>
     <message>
-        <source>%1 %2 is held for order %3, which does not ask for it</source>
-        <translation>%1 %2 ist für Auftrag %3 belegt, der es nicht verlangt</translation>
-    </message>
-    <message>
         <source>%1 %2 is in use on circuit %3.</source>
         <translation>%1 %2 ist an Anschluss %3 vergeben.</translation>
     </message>
@@ -178,10 +154,6 @@
     <message>
         <source>%1 %2 is wanted by %3 circuits.</source>
         <translation>%1 %2 wird von %3 Anschlüssen verlangt.</translation>
-    </message>
-    <message>
-        <source>%1 %2 of order %3 is not assigned</source>
-        <translation>%1 %2 des Auftrags %3 ist nicht zugeteilt</translation>
     </message>
     <message>
         <source>%1 (%2 more are not digits)</source>
@@ -324,6 +296,14 @@
     <message>
         <source>%1 September to %2</source>
         <translation>%1. September bis %2</translation>
+    </message>
+    <message>
+        <source>%1 V ac %2</source>
+        <translation>%1 V AC %2</translation>
+    </message>
+    <message>
+        <source>%1 V dc %2</source>
+        <translation>%1 V DC %2</translation>
     </message>
     <message>
         <source>%1 accepted, %2 of them on one visit%3; %4 needed none.</source>
@@ -474,10 +454,6 @@
         <translation>%1 Zertifikatskopien</translation>
     </message>
     <message>
-        <source>%1 counts of the board are not those of its orders</source>
-        <translation>%1 Zählungen der Übersicht sind nicht die ihrer Aufträge</translation>
-    </message>
-    <message>
         <source>%1 dB at %2 kHz</source>
         <translation>%1 dB bei %2 kHz</translation>
     </message>
@@ -532,6 +508,10 @@
     <message>
         <source>%1 digits: the ending %2 is missing, the same for every terminal with a profile of its own</source>
         <translation>Ziffernzahl %1: die Endung %2 fehlt, die für jedes Endgerät mit eigenem Profil gleich ist</translation>
+    </message>
+    <message>
+        <source>%1 digits: the generic format has 14, which are area code, number, 2 for the sharing id and 2 for the terminal id</source>
+        <translation>Ziffernzahl %1: das allgemeine Format hat 14, nämlich Vorwahl, Nummer, 2 für die Sharing-Kennung und 2 für die Endgerätekennung</translation>
     </message>
     <message>
         <source>%1 digits: the generic format has 14, which are area code, number, 2 for the sharing id and 2 for the terminal id%2</source>
@@ -598,10 +578,6 @@
         <translation>%1 hat keinen TEI: leer lassen</translation>
     </message>
     <message>
-        <source>%1 has no column %2</source>
-        <translation>%1 hat keine Spalte %2</translation>
-    </message>
-    <message>
         <source>%1 has the login %2 already</source>
         <translation>%1 hat die Anmeldung %2 schon</translation>
     </message>
@@ -660,10 +636,6 @@
     <message>
         <source>%1 is in sync.</source>
         <translation>%1 ist im Gleichlauf.</translation>
-    </message>
-    <message>
-        <source>%1 is in the register: its calibration is the office's to record.</source>
-        <translation>%1 steht im Register: seine Kalibrierung trägt die Vermittlungsstelle ein.</translation>
     </message>
     <message>
         <source>%1 is met</source>
@@ -730,10 +702,6 @@
         <translation>%1 ist aktiv, der TEI wurde nicht erfasst.</translation>
     </message>
     <message>
-        <source>%1 line %2</source>
-        <translation>%1 Zeile %2</translation>
-    </message>
-    <message>
         <source>%1 lines</source>
         <translation>%1 Anschlüsse</translation>
     </message>
@@ -763,7 +731,7 @@
     </message>
     <message>
         <source>%1 losses of synchronisation</source>
-        <translation>%1 Gleichlaufverluste</translation>
+        <translation>%1 Synchronverluste</translation>
     </message>
     <message>
         <source>%1 mA through %2 ohm take %3 V, more than the %4 V measured on-hook: one of the three readings is wrong, or the feed rises with the load.</source>
@@ -786,16 +754,8 @@
         <translation>noch %1</translation>
     </message>
     <message>
-        <source>%1 more are odd</source>
-        <translation>%1 weitere sind auffällig</translation>
-    </message>
-    <message>
         <source>%1 moved to %2.</source>
         <translation>%1 umterminiert auf %2.</translation>
-    </message>
-    <message>
-        <source>%1 needs no exception: it is %2.</source>
-        <translation>%1 braucht keine Ausnahme: %2.</translation>
     </message>
     <message>
         <source>%1 no access</source>
@@ -836,10 +796,6 @@
     <message>
         <source>%1 of %2 was made more than 30 days before the order was taken in.</source>
         <translation>%1 vom %2 ist mehr als 30 Tage älter als die Aufnahme des Auftrags.</translation>
-    </message>
-    <message>
-        <source>%1 of %2: %3</source>
-        <translation>%1 von %2: %3</translation>
     </message>
     <message numerus="yes">
         <source>%1 of %n SPIDs accepted</source>
@@ -942,6 +898,10 @@
         <translation>%1 ruhige Sekunden, dann jeder eingefügte Fehler gesehen, dann die Zähler zurückgesetzt, vor dem Messlauf</translation>
     </message>
     <message>
+        <source>%1 readings made with instrument %2</source>
+        <translation>%1 Messwerte mit Messgerät %2 ermittelt</translation>
+    </message>
+    <message>
         <source>%1 recorded, and the seconds give %2</source>
         <translation>%1 erfasst, die Sekunden ergeben %2</translation>
     </message>
@@ -1027,7 +987,7 @@
     </message>
     <message>
         <source>%1 slips</source>
-        <translation>%1 Schlüpfe</translation>
+        <translation>%1 Schlupfe</translation>
     </message>
     <message>
         <source>%1 stands there twice</source>
@@ -1074,10 +1034,6 @@
         <translation>%1-Spannung, %2</translation>
     </message>
     <message>
-        <source>%1 was another than the one that stands there now</source>
-        <translation>%1 war ein anderes als das, das jetzt dort steht</translation>
-    </message>
-    <message>
         <source>%1 was down on %2 and up again on %3.</source>
         <translation>%1 war am %2 ausgefallen und am %3 wieder aktiv.</translation>
     </message>
@@ -1090,10 +1046,6 @@
         <translation>%1 wurde erst nach dem Messlauf als aktiv erfasst.</translation>
     </message>
     <message>
-        <source>%1 was given by %2, and is not in it</source>
-        <translation>%1 wurde von %2 gegeben und steht nicht darin</translation>
-    </message>
-    <message>
         <source>%1 was not recorded.</source>
         <translation>%1 wurde nicht erfasst.</translation>
     </message>
@@ -1102,16 +1054,8 @@
         <translation>%1 nicht gezeigt</translation>
     </message>
     <message>
-        <source>%1 was recorded at %2, and not at %3</source>
-        <translation>%1 wurde um %2 eingetragen und nicht um %3</translation>
-    </message>
-    <message>
         <source>%1 was recorded without an instrument.</source>
         <translation>Ohne Messgerät erfasst: %1.</translation>
-    </message>
-    <message>
-        <source>%1 was recorded, and is not in it: the log is shorter now</source>
-        <translation>%1 war eingetragen und steht nicht darin: das Protokoll ist jetzt kürzer</translation>
     </message>
     <message>
         <source>%1 were not shown</source>
@@ -1132,14 +1076,6 @@
     <message>
         <source>%1 works from now on.</source>
         <translation>Ab jetzt arbeitet %1.</translation>
-    </message>
-    <message>
-        <source>%1 would be changed into itself.</source>
-        <translation>%1 würde in sich selbst geändert.</translation>
-    </message>
-    <message>
-        <source>%1 would leave rows of %2 without what they refer to</source>
-        <translation>%1 nähme Zeilen von %2, worauf sie verweisen</translation>
     </message>
     <message>
         <source>%1 · %2 · %3</source>
@@ -1186,6 +1122,10 @@
         <translation>%1, %2: Zertifikat ist im Satz</translation>
     </message>
     <message>
+        <source>%1, Message not compatible with state, or unknown</source>
+        <translation>%1, Nachricht passt nicht zum Zustand oder ist unbekannt</translation>
+    </message>
+    <message>
         <source>%1, a digit of another script</source>
         <translation>%1, eine Ziffer einer anderen Schrift</translation>
     </message>
@@ -1228,10 +1168,6 @@
     <message>
         <source>%1, due %2, at %3</source>
         <translation>%1, fällig %2, Schritt: %3</translation>
-    </message>
-    <message>
-        <source>%1, line %2</source>
-        <translation>%1, Zeile %2</translation>
     </message>
     <message>
         <source>%1, marginal from %2</source>
@@ -1334,10 +1270,6 @@
         <translation>%1: %2; %3.</translation>
     </message>
     <message>
-        <source>%1: line %2</source>
-        <translation>%1: Zeile %2</translation>
-    </message>
-    <message>
         <source>%1: measured %2, predicted %3; less by %4, where %5 is within the error</source>
         <translation>%1: gemessen %2, vorausberechnet %3; um %4 kleiner, innerhalb des Fehlers wären %5</translation>
     </message>
@@ -1352,10 +1284,6 @@
     <message>
         <source>%1: nothing that counts was recorded.</source>
         <translation>%1: nichts erfasst, was zählt.</translation>
-    </message>
-    <message>
-        <source>%1: row %2</source>
-        <translation>%1: Zeile %2</translation>
     </message>
     <message>
         <source>%1: text without a label: %2</source>
@@ -1686,16 +1614,16 @@
         <translation>1 Gefahr ist offen. Von dieser Doppelader fernbleiben, bis sie behoben ist und eine Karte keine Gefahr mehr zeigt.</translation>
     </message>
     <message>
-        <source>1 more is odd</source>
-        <translation>1 weitere ist auffällig</translation>
-    </message>
-    <message>
         <source>1 order</source>
         <translation>1 Auftrag</translation>
     </message>
     <message>
         <source>1 order is in %1.</source>
         <translation>1 Auftrag steht in %1.</translation>
+    </message>
+    <message>
+        <source>1 reading made with instrument %1</source>
+        <translation>1 Messwert mit Messgerät %1 ermittelt</translation>
     </message>
     <message>
         <source>1 row</source>
@@ -1720,6 +1648,30 @@
     <message>
         <source>1 … 9, E</source>
         <translation>1 … 9, E</translation>
+    </message>
+    <message>
+        <source>10 digits: 01, number 7, 0</source>
+        <translation>10 Ziffern: 01, Nummer 7, 0</translation>
+    </message>
+    <message>
+        <source>10 to 12 digits: number 10, suffix of 0 to 2 digits</source>
+        <translation>10 bis 12 Ziffern: Nummer 10, Zusatz von 0 bis 2 Ziffern</translation>
+    </message>
+    <message>
+        <source>12 digits: 01, number 7, 0, terminal id 00-62; or the generic format</source>
+        <translation>12 Ziffern: 01, Nummer 7, 0, Endgerätekennung 00-62; oder das allgemeine Format</translation>
+    </message>
+    <message>
+        <source>12 to 14 digits: number 10, suffix, terminal id 00-62; or the generic format</source>
+        <translation>12 bis 14 Ziffern: Nummer 10, Zusatz, Endgerätekennung 00-62; oder das allgemeine Format</translation>
+    </message>
+    <message>
+        <source>14 digits in the generic format preferred, any 3 to 20 digits allowed</source>
+        <translation>am besten 14 Ziffern im allgemeinen Format, zulässig sind 3 bis 20</translation>
+    </message>
+    <message>
+        <source>14 digits: number 10, sharing id 01-32, terminal id 01-08</source>
+        <translation>14 Ziffern: Nummer 10, Sharing-Kennung 01-32, Endgerätekennung 01-08</translation>
     </message>
     <message>
         <source>26 or 0.40</source>
@@ -1762,14 +1714,6 @@
         <translation>; es ist das allgemeine Format von National ISDN, die Protokollvariante prüfen</translation>
     </message>
     <message>
-        <source>A %1 order is completed without a certificate.</source>
-        <translation>Ein solcher Auftrag wird ohne Zertifikat abgeschlossen: %1.</translation>
-    </message>
-    <message>
-        <source>A PIN is a line of %1 to %2 characters.</source>
-        <translation>Eine PIN ist eine Zeile von %1 bis %2 Zeichen.</translation>
-    </message>
-    <message>
         <source>A TEI is "auto" or a number of 0 to 63</source>
         <translation>Ein TEI ist „auto“ oder eine Zahl von 0 bis 63</translation>
     </message>
@@ -1808,10 +1752,6 @@
     <message>
         <source>A call to the serving office's loopback covers this loop and the way to it.</source>
         <translation>Ein Anruf zur Prüfschleife der Vermittlungsstelle erfasst diese Anschlussleitung und den Weg dorthin.</translation>
-    </message>
-    <message>
-        <source>A cancelled order needs a reason.</source>
-        <translation>Ein stornierter Auftrag braucht einen Grund.</translation>
     </message>
     <message>
         <source>A cause is a number from 1 to 127.</source>
@@ -1858,10 +1798,6 @@
         <translation>Eine gefährliche Spannung wurde abgelesen am %1: %2.</translation>
     </message>
     <message>
-        <source>A dangerous voltage was read on order %1 and is not closed: keep away.</source>
-        <translation>Bei Auftrag %1 wurde eine gefährliche Spannung gemessen, die nicht behoben ist: bitte fernbleiben.</translation>
-    </message>
-    <message>
         <source>A dangerous voltage was read on the pair of wires. Leave the jack, the NT and the wires alone until you are told that it is gone.</source>
         <translation>An der Doppelader wurde eine gefährliche Spannung abgelesen. Lassen Sie Dose, NT und Adern in Ruhe, bis man Ihnen sagt, dass sie weg ist.</translation>
     </message>
@@ -1884,10 +1820,6 @@
     <message>
         <source>A disconnect needs no evidence.</source>
         <translation>Eine Abschaltung braucht keine Nachweise.</translation>
-    </message>
-    <message>
-        <source>A fact is voided with a reason.</source>
-        <translation>Ein Eintrag wird mit einem Grund für ungültig erklärt.</translation>
     </message>
     <message>
         <source>A fault of a line in service, kept as an order of the type repair until it is closed: what was found, what cleared it, the cause.</source>
@@ -1948,10 +1880,6 @@
     <message>
         <source>A loss of %1 dB without its frequency says nothing.</source>
         <translation>Eine Dämpfung von %1 dB ohne Frequenz sagt nichts.</translation>
-    </message>
-    <message>
-        <source>A make-up cannot be read.</source>
-        <translation>Ein Leitungsaufbau lässt sich nicht lesen.</translation>
     </message>
     <message>
         <source>A measured loss would tell more.</source>
@@ -2050,10 +1978,6 @@
         <translation>Eine Sekunde mit mindestens einem Bitfehler (G.821).</translation>
     </message>
     <message>
-        <source>A secret key has 32 bytes.</source>
-        <translation>Ein geheimer Schlüssel hat 32 Byte.</translation>
-    </message>
-    <message>
         <source>A self-call covers this loop and its serving switch only.</source>
         <translation>Ein Selbstanruf erfasst nur diese Anschlussleitung und ihre Vermittlung.</translation>
     </message>
@@ -2102,14 +2026,6 @@
         <translation>Eine Uhrzeit so eingeben: 8:14.</translation>
     </message>
     <message>
-        <source>A trouble is closed with what was found.</source>
-        <translation>Eine Störung wird mit dem Befund abgeschlossen.</translation>
-    </message>
-    <message>
-        <source>A trouble is opened with its symptom.</source>
-        <translation>Eine Störung wird mit ihrem Fehlerbild eröffnet.</translation>
-    </message>
-    <message>
         <source>A trouble within 30 days of the last one that was closed on the same circuit.</source>
         <translation>Eine Störung innerhalb von 30 Tagen nach der letzten, die am selben Anschluss geschlossen wurde.</translation>
     </message>
@@ -2124,10 +2040,6 @@
     <message>
         <source>A voice arrives too faint, or too loud.</source>
         <translation>Eine Stimme kommt zu leise oder zu laut an.</translation>
-    </message>
-    <message>
-        <source>A void is not voided; record the fact anew.</source>
-        <translation>Eine Ungültigerklärung wird nicht für ungültig erklärt; bitte den Eintrag neu erfassen.</translation>
     </message>
     <message>
         <source>A voltage from elsewhere is on the pair.</source>
@@ -2326,10 +2238,6 @@
         <translation>Vorn steht ein Apostroph, das Textzeichen einer Tabellenkalkulation: weglassen</translation>
     </message>
     <message>
-        <source>An exception needs a reason.</source>
-        <translation>Eine Ausnahme braucht einen Grund.</translation>
-    </message>
-    <message>
         <source>An exception needs the name of a supervisor.</source>
         <translation>Eine Ausnahme braucht den Namen der Aufsicht.</translation>
     </message>
@@ -2342,16 +2250,8 @@
         <translation>Ein Auftrag wird nicht nachträglich zur Entstörung.</translation>
     </message>
     <message>
-        <source>An order keeps its number.</source>
-        <translation>Ein Auftrag behält seine Nummer.</translation>
-    </message>
-    <message>
         <source>An order of this number is there</source>
         <translation>Ein Auftrag mit dieser Nummer ist vorhanden</translation>
-    </message>
-    <message>
-        <source>An order that waits needs a reason.</source>
-        <translation>Ein Auftrag, der wartet, braucht einen Grund.</translation>
     </message>
     <message>
         <source>An order whose numbers are in error or belong to another circuit: it is on the board, and holds no number, SPID or pair until that is mended.</source>
@@ -2370,20 +2270,12 @@
         <translation>Analoger Anschluss</translation>
     </message>
     <message>
-        <source>And %1 more.</source>
-        <translation>Und %1 weitere.</translation>
-    </message>
-    <message>
         <source>Announced number</source>
         <translation>Angesagte Rufnummer</translation>
     </message>
     <message>
         <source>Another &amp;day…</source>
         <translation>&amp;Umterminieren…</translation>
-    </message>
-    <message>
-        <source>Another bulk change was made since then, or this one was taken back.</source>
-        <translation>Seither gab es eine weitere Sammeländerung, oder diese wurde zurückgenommen.</translation>
     </message>
     <message>
         <source>Another day</source>
@@ -2448,10 +2340,6 @@
     <message>
         <source>Area code %1 of office %2 became %3</source>
         <translation>Vorwahl %1 der Vermittlungsstelle %2 wurde zu %3</translation>
-    </message>
-    <message>
-        <source>Area code %1 of office %2 to %3</source>
-        <translation>Vorwahl %1 der Vermittlungsstelle %2 zu %3</translation>
     </message>
     <message>
         <source>Arrived at</source>
@@ -2598,10 +2486,6 @@
         <translation>Nach dem + sind Landeskennzahl und Rufnummer nötig</translation>
     </message>
     <message>
-        <source>Beside it, %1: %2</source>
-        <translation>Daneben, %1: %2</translation>
-    </message>
-    <message>
         <source>Bit errors</source>
         <translation>Bitfehler</translation>
     </message>
@@ -2647,7 +2531,7 @@
     </message>
     <message>
         <source>Both worked on this line: all of it counts.</source>
-        <translation>Beide haben an diesem Anschluss gearbeitet: alles zählt.</translation>
+        <translation>Beide haben an dieser Leitung gearbeitet: Alles zählt.</translation>
     </message>
     <message>
         <source>Bound</source>
@@ -2774,6 +2658,18 @@
         <translation>Für jeden bestellten Dienst wurden Anrufe gemacht und angenommen.</translation>
     </message>
     <message>
+        <source>Calls: %1 failed</source>
+        <translation>Verbindungen: %1 fehlgeschlagen</translation>
+    </message>
+    <message>
+        <source>Calls: %1 through</source>
+        <translation>Verbindungen: %1 zustande gekommen</translation>
+    </message>
+    <message>
+        <source>Calls: %1 through, %2 failed</source>
+        <translation>Verbindungen: %1 zustande gekommen, %2 fehlgeschlagen</translation>
+    </message>
+    <message>
         <source>Cancel   Esc</source>
         <translation>Abbrechen   Esc</translation>
     </message>
@@ -2818,20 +2714,8 @@
         <translation>Zertifikat %1</translation>
     </message>
     <message>
-        <source>Certificate %1 is in the records, but the paper could not be written: %2 Issue it again when there is a place for it; it will be the same.</source>
-        <translation>Zertifikat %1 ist im Datenbestand, aber das Papier ließ sich nicht schreiben: %2 Bitte erneut ausstellen, wenn Platz dafür ist; es wird dasselbe sein.</translation>
-    </message>
-    <message>
-        <source>Certificate %1 stands no longer: %2</source>
-        <translation>Zertifikat %1 gilt nicht mehr: %2</translation>
-    </message>
-    <message>
         <source>Certificate %1 was issued again, signed: issue %2.</source>
         <translation>Zertifikat %1 wurde unterschrieben neu ausgestellt: Ausfertigung %2.</translation>
-    </message>
-    <message>
-        <source>Certificate %1 was issued for the order after it.</source>
-        <translation>Danach wurde für den Auftrag das Zertifikat %1 ausgestellt.</translation>
     </message>
     <message>
         <source>Certificate %1 was issued.</source>
@@ -2896,6 +2780,10 @@
     <message>
         <source>Changed: %1</source>
         <translation>Geändert: %1</translation>
+    </message>
+    <message>
+        <source>Changed: %1 to %2</source>
+        <translation>Geändert: %1 in %2</translation>
     </message>
     <message>
         <source>Changes</source>
@@ -2967,7 +2855,7 @@
     </message>
     <message>
         <source>Check first: %1.</source>
-        <translation>Zuerst prüfen: %1.</translation>
+        <translation>Zuerst: %1.</translation>
     </message>
     <message>
         <source>Check identifiers</source>
@@ -3090,24 +2978,8 @@
         <translation>Anschluss %1</translation>
     </message>
     <message>
-        <source>Circuit %1 is not in service: no order of it was completed, or the last one disconnected it.</source>
-        <translation>Anschluss %1 ist nicht in Betrieb: kein Auftrag dazu wurde abgeschlossen, oder der letzte hat ihn gekündigt.</translation>
-    </message>
-    <message>
         <source>Circuit %1 is of another kind of line or office.</source>
         <translation>Anschluss %1 hat eine andere Leitungsart oder Vermittlungsstelle.</translation>
-    </message>
-    <message>
-        <source>Circuit %1: %2 is held by circuit %3 now.</source>
-        <translation>Anschluss %1: %2 ist jetzt vom Anschluss %3 belegt.</translation>
-    </message>
-    <message>
-        <source>Circuit %1: %2 since then (order %3).</source>
-        <translation>Anschluss %1: seither %2 (Auftrag %3).</translation>
-    </message>
-    <message>
-        <source>Circuit %1: order %2 was taken in since then, with %3.</source>
-        <translation>Anschluss %1: seither wurde Auftrag %2 aufgenommen, mit %3.</translation>
     </message>
     <message>
         <source>Circuit and pair</source>
@@ -3160,6 +3032,10 @@
     <message>
         <source>Cleared trouble</source>
         <translation>Behobene Störung</translation>
+    </message>
+    <message>
+        <source>Cleared: %1</source>
+        <translation>Behoben: %1</translation>
     </message>
     <message>
         <source>Close</source>
@@ -3382,6 +3258,10 @@
         <translation>DN</translation>
     </message>
     <message>
+        <source>DN twice</source>
+        <translation>Rufnummer doppelt</translation>
+    </message>
+    <message>
         <source>Dangerous voltage</source>
         <translation>Gefährliche Spannung</translation>
     </message>
@@ -3446,10 +3326,6 @@
         <translation>Entscheiden und festhalten</translation>
     </message>
     <message>
-        <source>Decided again, %1 ends otherwise than it was stored: look at the history of the records.</source>
-        <translation>Erneut entschieden, endet %1 anders als gespeichert: bitte den Verlauf des Datenbestands ansehen.</translation>
-    </message>
-    <message>
         <source>Decides criterion by criterion from what was recorded, and from nothing else: nobody types that a line passed.</source>
         <translation>Entscheidet Kriterium für Kriterium aus dem, was erfasst wurde, und aus nichts anderem: niemand tippt ein, dass ein Anschluss bestanden hat.</translation>
     </message>
@@ -3478,6 +3354,10 @@
         <translation>Büroarbeit</translation>
     </message>
     <message>
+        <source>Desk: %1</source>
+        <translation>Büro: %1</translation>
+    </message>
+    <message>
         <source>Destination out of order</source>
         <translation>Ziel gestört</translation>
     </message>
@@ -3488,6 +3368,10 @@
     <message>
         <source>Detector check on %1</source>
         <translation>Erkennungsprüfung auf %1</translation>
+    </message>
+    <message>
+        <source>Detector check on %1: %2 s quiet with %3, %4 sent, %5 seen, %6</source>
+        <translation>Erkennungsprüfung auf %1: %2 s ruhig mit %3, %4 eingefügt, %5 gesehen, %6</translation>
     </message>
     <message>
         <source>Dial prefix</source>
@@ -3806,10 +3690,6 @@
         <translation>Überall</translation>
     </message>
     <message>
-        <source>Evidence that it counts was voided: %1</source>
-        <translation>Ein Nachweis, den es zählt, wurde für ungültig erklärt: %1</translation>
-    </message>
-    <message>
         <source>Excepted</source>
         <translation>Ausgenommen</translation>
     </message>
@@ -4008,6 +3888,10 @@
     <message>
         <source>Found</source>
         <translation>Befund</translation>
+    </message>
+    <message>
+        <source>Found: %1</source>
+        <translation>Befund: %1</translation>
     </message>
     <message>
         <source>From number</source>
@@ -4514,10 +4398,6 @@
         <translation>Ungültige Auswahl des Transitnetzes</translation>
     </message>
     <message>
-        <source>Invented records go into an empty database only.</source>
-        <translation>Erfundene Daten gehen nur in eine leere Datenbank.</translation>
-    </message>
-    <message>
         <source>Is a directory</source>
         <translation>Ist ein Verzeichnis</translation>
     </message>
@@ -4540,10 +4420,6 @@
     <message>
         <source>Issue</source>
         <translation>Ausgabe</translation>
-    </message>
-    <message>
-        <source>Issue %1 of certificate %2 has no event; verify the history.</source>
-        <translation>Die Ausstellung %1 des Zertifikats %2 hat kein Ereignis; bitte den Verlauf prüfen.</translation>
     </message>
     <message>
         <source>Issue %1, signed on %2</source>
@@ -4694,16 +4570,8 @@
         <translation>Wiederholung von %1.</translation>
     </message>
     <message>
-        <source>It says that it is signed with the key %1, which is none of those given, nor endorsed by one of them.</source>
-        <translation>Es sagt, es sei mit dem Schlüssel %1 signiert, der keiner der angegebenen ist und von keinem von ihnen beglaubigt.</translation>
-    </message>
-    <message>
         <source>It says that nothing was found, and beside it what was done: nothing counts as done, and the next run counts only without any error. If something was done, record what it was.</source>
         <translation>Angegeben ist, dass nichts gefunden wurde, und daneben, was getan wurde: es gilt nichts als getan, und der nächste Messlauf zählt nur ganz ohne Fehler. Wurde etwas getan, erfassen, was es war.</translation>
-    </message>
-    <message>
-        <source>It says what is recorded already: nothing is corrected.</source>
-        <translation>Es sagt, was schon eingetragen ist: nichts wird berichtigt.</translation>
     </message>
     <message>
         <source>It stands with order %1, where the visit began.</source>
@@ -4822,17 +4690,8 @@
         <translation>Was nach dem nicht bestandenen Messlauf auf %1 getan wurde, ist angegeben.</translation>
     </message>
     <message>
-<<<<<<< HEAD
-        <source>It was stopped; nothing was changed.</source>
-        <translation>Es wurde angehalten; nichts wurde geändert.</translation>
-    </message>
-    <message>
-        <source>It was stopped; nothing was taken back.</source>
-        <translation>Es wurde angehalten; nichts wurde zurückgenommen.</translation>
-=======
         <source>It was worked with %1: the order takes these values back.</source>
-        <translation>Gearbeitet wurde mit %1: Der Auftrag bekommt diese Werte zurück.</translation>
->>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
+        <translation>Gearbeitet wurde mit %1: Der Auftrag erhält diese Werte zurück.</translation>
     </message>
     <message>
         <source>It would be read as another number.</source>
@@ -4857,10 +4716,6 @@
     <message>
         <source>Its due date is on the board, but it holds no number, SPID or pair until this is mended:</source>
         <translation>Er steht mit seinem Fälligkeitstag auf der Tafel, belegt aber keine Rufnummer, SPID oder Doppelader, bis dies behoben ist:</translation>
-    </message>
-    <message>
-        <source>Its number is of station %1, whose records these are, and they do not hold it: they never gave it, or they are older than the paper.</source>
-        <translation>Seine Nummer ist von Station %1, deren Datenbestand dies ist, und er enthält sie nicht: er hat sie nie vergeben, oder er ist älter als das Papier.</translation>
     </message>
     <message>
         <source>Its totals contradict each other: %1.</source>
@@ -5011,6 +4866,30 @@
         <translation>Verspätet, Anteil</translation>
     </message>
     <message>
+        <source>Layer %1 at S/T down</source>
+        <translation>Schicht %1 an S/T nicht aktiv</translation>
+    </message>
+    <message>
+        <source>Layer %1 at S/T up</source>
+        <translation>Schicht %1 an S/T aktiv</translation>
+    </message>
+    <message>
+        <source>Layer %1 at U down</source>
+        <translation>Schicht %1 an U nicht aktiv</translation>
+    </message>
+    <message>
+        <source>Layer %1 at U up</source>
+        <translation>Schicht %1 an U aktiv</translation>
+    </message>
+    <message>
+        <source>Layer %1 of terminal %2 down</source>
+        <translation>Schicht %1, Endgerät %2, nicht aktiv</translation>
+    </message>
+    <message>
+        <source>Layer %1 of terminal %2 up</source>
+        <translation>Schicht %1, Endgerät %2, aktiv</translation>
+    </message>
+    <message>
         <source>Layer 1</source>
         <translation>Schicht 1</translation>
     </message>
@@ -5053,6 +4932,18 @@
     <message>
         <source>Layers 1 and 2 again, from the U interface upwards.</source>
         <translation>Schicht 1 und 2 noch einmal, von der U-Schnittstelle aufwärts.</translation>
+    </message>
+    <message>
+        <source>Layers: %1 down</source>
+        <translation>Schichten: %1 nicht aktiv</translation>
+    </message>
+    <message>
+        <source>Layers: %1 up</source>
+        <translation>Schichten: %1 aktiv</translation>
+    </message>
+    <message>
+        <source>Layers: %1 up, %2 down</source>
+        <translation>Schichten: %1 aktiv, %2 nicht aktiv</translation>
     </message>
     <message>
         <source>Leave the pair alone until the foreign voltage is cleared.</source>
@@ -5209,6 +5100,10 @@
     <message>
         <source>Loop reading</source>
         <translation>Messwert der Anschlussleitung</translation>
+    </message>
+    <message>
+        <source>Loop: %1</source>
+        <translation>Anschlussleitung: %1</translation>
     </message>
     <message>
         <source>Loop: make-up and prediction</source>
@@ -5487,10 +5382,6 @@
         <translation>Name der Tafel:</translation>
     </message>
     <message>
-        <source>Name the criteria that are excepted.</source>
-        <translation>Bitte die Kriterien nennen, die ausgenommen werden.</translation>
-    </message>
-    <message>
         <source>Names what the readings are made with; they count only where it is registered and was calibrated on that day.</source>
         <translation>Nennt, womit gemessen wird; die Werte zählen nur, wenn es eingetragen und an diesem Tag kalibriert war.</translation>
     </message>
@@ -5667,14 +5558,6 @@
         <translation>Noch wurde kein Auftrag geöffnet</translation>
     </message>
     <message>
-        <source>No limit set is in force on %1.</source>
-        <translation>Am %1 ist kein Grenzwertsatz in Kraft.</translation>
-    </message>
-    <message>
-        <source>No line at these premises can have a certificate. %1</source>
-        <translation>Kein Anschluss dieses Standorts kann ein Zertifikat haben. %1</translation>
-    </message>
-    <message>
         <source>No line of this office is concerned.</source>
         <translation>Kein Anschluss dieser Vermittlungsstelle ist betroffen.</translation>
     </message>
@@ -5843,10 +5726,6 @@
         <translation>Auslösung bei nicht ausgewähltem Teilnehmer</translation>
     </message>
     <message>
-        <source>None of these has such a paper. %1</source>
-        <translation>Keiner von diesen hat ein solches Papier. %1</translation>
-    </message>
-    <message>
         <source>None yet</source>
         <translation>Noch keine</translation>
     </message>
@@ -5987,10 +5866,6 @@
         <translation>Noch nichts eingetragen</translation>
     </message>
     <message>
-        <source>Nothing was taken back.</source>
-        <translation>Nichts wurde zurückgenommen.</translation>
-    </message>
-    <message>
         <source>Nothing: information only</source>
         <translation>Nichts: nur zur Kenntnis</translation>
     </message>
@@ -6057,14 +5932,6 @@
     <message>
         <source>Office</source>
         <translation>VSt</translation>
-    </message>
-    <message>
-        <source>Office %1 from %2 to %3</source>
-        <translation>Vermittlungsstelle %1 von %2 zu %3</translation>
-    </message>
-    <message>
-        <source>Office %1 was changed since then. Nothing was taken back.</source>
-        <translation>Die Vermittlungsstelle %1 wurde seither geändert. Nichts wurde zurückgenommen.</translation>
     </message>
     <message>
         <source>Office %1 went from %2 to %3</source>
@@ -6147,10 +6014,6 @@
         <translation>Vor Ort seit %1. Geben Sie beim Gehen an, wie der Einsatz verlief; auch ein Einsatz ohne Ergebnis zählt.</translation>
     </message>
     <message>
-        <source>On site the line was put on pair %1, and the records have %2. Take an order of the type change in for that pair and complete it; then the trouble can be closed.</source>
-        <translation>Vor Ort wurde der Anschluss auf die Doppelader %1 gelegt, und der Datenbestand hat %2. Bitte dafür einen Auftrag der Art Änderung aufnehmen und abschließen; dann lässt sich die Störung abschließen.</translation>
-    </message>
-    <message>
         <source>On-hook voltage</source>
         <translation>Ruhespannung</translation>
     </message>
@@ -6207,17 +6070,12 @@
         <translation>Nur eingeschränkter digitaler Übermittlungsdienst verfügbar</translation>
     </message>
     <message>
-<<<<<<< HEAD
-        <source>Only the records of who issued it can tell whether it still stands.</source>
-        <translation>Nur der Datenbestand dessen, der es ausgestellt hat, kann sagen, ob es noch gilt.</translation>
-=======
         <source>Only what this station recorded counts.</source>
         <translation>Nur was diese Station erfasst hat, zählt.</translation>
     </message>
     <message>
         <source>Only what was recorded in the office counts.</source>
         <translation>Nur was im Büro erfasst wurde, zählt.</translation>
->>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
     </message>
     <message>
         <source>Open</source>
@@ -6292,69 +6150,28 @@
         <translation>Auftrag %1</translation>
     </message>
     <message>
-        <source>Order %1 gave it up for pair %2.</source>
-        <translation>Auftrag %1 gab sie für die Doppelader %2 auf.</translation>
-    </message>
-    <message>
-        <source>Order %1 is %2 already.</source>
-        <translation>Auftrag %1 ist schon %2.</translation>
-    </message>
-    <message>
         <source>Order %1 is %2 and cannot be changed.</source>
         <translation>Auftrag %1 ist nicht mehr offen (%2) und kann nicht geändert werden.</translation>
-    </message>
-    <message>
-        <source>Order %1 is %2 now.</source>
-        <translation>Auftrag %1 ist jetzt %2.</translation>
-    </message>
-    <message>
-        <source>Order %1 is %2%3</source>
-        <translation>Auftrag %1 ist %2%3</translation>
-    </message>
-    <message>
-        <source>Order %1 is %2: nothing is done for it.</source>
-        <translation>Auftrag %1 ist %2: für ihn wird nichts getan.</translation>
-    </message>
-    <message>
-        <source>Order %1 is a repair: close its trouble with what was found, what cleared it, and the cause.</source>
-        <translation>Auftrag %1 ist eine Entstörung: bitte seine Störung abschließen, mit Befund, Abhilfe und Ursache.</translation>
     </message>
     <message>
         <source>Order %1 is changed.</source>
         <translation>Auftrag %1 ist geändert.</translation>
     </message>
     <message>
-<<<<<<< HEAD
         <source>Order %1 is incomplete: %2</source>
         <translation>Auftrag %1 ist unvollständig: %2</translation>
-=======
+    </message>
+    <message>
         <source>Order %1 is no longer open.</source>
         <translation>Auftrag %1 ist nicht mehr offen.</translation>
->>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
     </message>
     <message>
         <source>Order %1 is no longer open: it is kept and decides nothing.</source>
         <translation>Auftrag %1 ist nicht mehr offen: Es bleibt erhalten und entscheidet nichts.</translation>
     </message>
     <message>
-        <source>Order %1 is no repair.</source>
-        <translation>Auftrag %1 ist keine Entstörung.</translation>
-    </message>
-    <message>
-        <source>Order %1 is not accepted now%2</source>
-        <translation>Auftrag %1 ist jetzt nicht abgenommen%2</translation>
-    </message>
-    <message>
-        <source>Order %1 is not accepted%2</source>
-        <translation>Auftrag %1 ist nicht abgenommen%2</translation>
-    </message>
-    <message>
         <source>Order %1 is not accepted. To read aloud, or to hand on.</source>
         <translation>Auftrag %1 ist nicht abgenommen. Zum Vorlesen oder Weitergeben.</translation>
-    </message>
-    <message>
-        <source>Order %1 is not on hold.</source>
-        <translation>Auftrag %1 ist nicht zurückgestellt.</translation>
     </message>
     <message>
         <source>Order %1 is taken in and held.</source>
@@ -6369,17 +6186,12 @@
         <translation>Auftrag %1 ist mit anderen Werten da.</translation>
     </message>
     <message>
-<<<<<<< HEAD
-        <source>Order %1 was cancelled.</source>
-        <translation>Auftrag %1 wurde storniert.</translation>
+        <source>Order %1 is with %2 since %3, which will not know of the change until it is home.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Order %1 was changed again since then: its %2 is %3 now.</source>
-        <translation>Auftrag %1 wurde seither wieder geändert: %2 ist jetzt %3.</translation>
-=======
         <source>Order %1 is with station %2 since %3.</source>
         <translation>Auftrag %1 ist seit %3 bei Station %2.</translation>
->>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
     </message>
     <message>
         <source>Order %1, %2</source>
@@ -6396,10 +6208,6 @@
     <message>
         <source>Order %1.</source>
         <translation>Auftrag %1.</translation>
-    </message>
-    <message>
-        <source>Order %1: %2</source>
-        <translation>Auftrag %1: %2</translation>
     </message>
     <message>
         <source>Order cancelled: %1</source>
@@ -7196,6 +7004,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Zerlegte SPID</translation>
     </message>
     <message>
+        <source>SPID twice</source>
+        <translation>SPID doppelt</translation>
+    </message>
+    <message>
         <source>SPIDs to check</source>
         <translation>Zu prüfende SPIDs</translation>
     </message>
@@ -7210,6 +7022,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Safety card of this pair</source>
         <translation>Sicherheitskarte dieser Doppelader</translation>
+    </message>
+    <message>
+        <source>Safety card: %1; %2 of %3 confirmed</source>
+        <translation>Sicherheitskarte: %1; %2 von %3 bestätigt</translation>
     </message>
     <message>
         <source>Said to be closed: %1, by word of %2, %3. A clear card is still to come.</source>
@@ -7348,10 +7164,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Angeben, warum es ein anderer Tag ist: Dem Kunden wurde der erste genannt.</translation>
     </message>
     <message>
-        <source>Say why the key is made anew.</source>
-        <translation>Bitte sagen, warum der Schlüssel neu gemacht wird.</translation>
-    </message>
-    <message>
         <source>Say with which instrument the readings were made.</source>
         <translation>Angeben, mit welchem Messgerät gemessen wurde.</translation>
     </message>
@@ -7405,7 +7217,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>Seen: what came after the end is kept and decides nothing.</source>
-        <translation>Gesehen: Was nach dem Ende kam, bleibt erhalten und entscheidet nichts.</translation>
+        <translation>Gesehen: Was nach dem Abschluss kam, bleibt erhalten und entscheidet nichts.</translation>
     </message>
     <message>
         <source>Select several rows, or all</source>
@@ -7430,6 +7242,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Self-test of the instrument</source>
         <translation>Selbsttest des Messgeräts</translation>
+    </message>
+    <message>
+        <source>Self-test of the instrument %1</source>
+        <translation>Selbsttest des Messgeräts: %1</translation>
     </message>
     <message>
         <source>Send special information tone</source>
@@ -7622,22 +7438,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Since</source>
         <translation>Seit</translation>
-    </message>
-    <message>
-        <source>Since order %1 was completed %2: a certificate of it would say what holds no longer.</source>
-        <translation>Seit Auftrag %1 abgeschlossen wurde, gilt: %2. Ein Zertifikat darüber würde sagen, was nicht mehr stimmt.</translation>
-    </message>
-    <message>
-        <source>Since then %1 by order %2.</source>
-        <translation>Seither durch Auftrag %2: %1.</translation>
-    </message>
-    <message>
-        <source>Since then %1.</source>
-        <translation>Seither: %1.</translation>
-    </message>
-    <message>
-        <source>Since then the type of the order was changed.</source>
-        <translation>Seither wurde die Art des Auftrags geändert.</translation>
     </message>
     <message>
         <source>Size %1 %</source>
@@ -8044,14 +7844,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Nicht eingetragen: %1 %2.</translation>
     </message>
     <message>
-        <source>The %1 cannot be excepted.</source>
-        <translation>Davon gibt es keine Ausnahme: %1.</translation>
-    </message>
-    <message>
-        <source>The %1 certificate numbers of this year are used up.</source>
-        <translation>Die %1 Zertifikatsnummern dieses Jahres sind verbraucht.</translation>
-    </message>
-    <message>
         <source>The %1 failed, cause %2 (%3).</source>
         <translation>Fehlgeschlagen: %1, Ursache %2 (%3).</translation>
     </message>
@@ -8114,10 +7906,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The area code is split</source>
         <translation>Vorwahl wird geteilt</translation>
-    </message>
-    <message>
-        <source>The audit was stopped.</source>
-        <translation>Die Prüfung wurde angehalten.</translation>
     </message>
     <message>
         <source>The backup of today could not be made: %1</source>
@@ -8184,16 +7972,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Der Anschluss dieses Auftrags mit seinem ganzen Verlauf</translation>
     </message>
     <message>
-        <source>The circuit was disconnected by order %1.</source>
-        <translation>Der Anschluss wurde durch Auftrag %1 gekündigt.</translation>
-    </message>
-    <message>
         <source>The clock of the run shows a break; it neither passes nor fails.</source>
         <translation>Die Uhr des Messlaufs zeigt eine Unterbrechung; er gilt weder als bestanden noch als nicht bestanden.</translation>
-    </message>
-    <message>
-        <source>The code does not belong to certificate %1.</source>
-        <translation>Der Code gehört nicht zum Zertifikat %1.</translation>
     </message>
     <message>
         <source>The columns are read as the last time.</source>
@@ -8244,10 +8024,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Entscheidung ist mit allen ihren Grundlagen festgehalten.</translation>
     </message>
     <message>
-        <source>The demo was not made: it was stopped.</source>
-        <translation>Die Vorführung wurde nicht angelegt: es wurde angehalten.</translation>
-    </message>
-    <message>
         <source>The detector check before the run was not good: without it the run proves nothing.</source>
         <translation>Die Erkennungsprüfung vor dem Messlauf war nicht gut: ohne sie beweist der Messlauf nichts.</translation>
     </message>
@@ -8262,26 +8038,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The exception is recorded under the name of %1.</source>
         <translation>Die Ausnahme ist unter dem Namen %1 erfasst.</translation>
-    </message>
-    <message>
-        <source>The export was stopped; nothing is left of it.</source>
-        <translation>Die Ausgabe wurde angehalten; von ihr bleibt nichts.</translation>
-    </message>
-    <message>
-        <source>The export was stopped; nothing was written.</source>
-        <translation>Die Ausgabe wurde angehalten; nichts wurde geschrieben.</translation>
-    </message>
-    <message>
-        <source>The fact is void already.</source>
-        <translation>Der Eintrag ist schon ungültig.</translation>
-    </message>
-    <message>
-        <source>The fact that it corrects is of order %1.</source>
-        <translation>Der Eintrag, den es berichtigt, gehört zu Auftrag %1.</translation>
-    </message>
-    <message>
-        <source>The fact that it corrects is of the kind “%1”, and the record holds none.</source>
-        <translation>Der Eintrag, den es berichtigt, ist von der Art „%1“, und die Erfassung enthält keinen.</translation>
     </message>
     <message>
         <source>The far end's exchange said so: call another number, this line is not at fault.</source>
@@ -8316,29 +8072,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Speisung der Anschlussbaugruppe.</translation>
     </message>
     <message>
-<<<<<<< HEAD
-        <source>The file bears no signed claims: it is no certificate, or what it was has been taken out of it.</source>
-        <translation>Die Datei trägt keine signierten Angaben: sie ist kein Zertifikat, oder was sie dazu machte, wurde entfernt.</translation>
-    </message>
-    <message>
-        <source>The file is not the one that was issued as %1.</source>
-        <translation>Die Datei ist nicht die, die als %1 ausgestellt wurde.</translation>
+        <source>The file in which orders go to a van, or in which its work comes back; signed by the station that wrote it.</source>
+        <translation>Die Datei, in der Aufträge zu einem Wagen gehen oder seine Arbeit zurückkommt; signiert von der Station, die sie geschrieben hat.</translation>
     </message>
     <message>
         <source>The file was changed after it was signed.</source>
         <translation>Die Datei wurde geändert, nachdem sie signiert war.</translation>
-=======
-        <source>The file in which orders go to a van, or in which its work comes back; signed by the station that wrote it.</source>
-        <translation>Die Datei, in der Aufträge zu einem Wagen gehen oder seine Arbeit zurückkommt; signiert von der Station, die sie geschrieben hat.</translation>
->>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
     </message>
     <message>
         <source>The file was left exactly as it is; nothing was written to it.</source>
         <translation>Die Datei blieb genau so, wie sie ist; es wurde nichts hineingeschrieben.</translation>
-    </message>
-    <message>
-        <source>The filling was stopped; nothing was changed.</source>
-        <translation>Das Füllen wurde angehalten; nichts wurde geändert.</translation>
     </message>
     <message>
         <source>The first %1 of %2 are drawn.</source>
@@ -8385,10 +8128,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Kopfzeile ist nicht unsere: Geben Sie an, wofür die Spalten stehen.</translation>
     </message>
     <message>
-        <source>The import was stopped; nothing was changed.</source>
-        <translation>Das Einlesen wurde angehalten; nichts wurde geändert.</translation>
-    </message>
-    <message>
         <source>The inside wiring and its terminations: frames are being lost.</source>
         <translation>Die Hausverkabelung und ihre Abschlüsse: Rahmen gehen verloren.</translation>
     </message>
@@ -8409,32 +8148,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Das internationale Netz meldet es: eine Rufnummer im Inland anrufen.</translation>
     </message>
     <message>
-        <source>The issuer</source>
-        <translation>Der Aussteller</translation>
-    </message>
-    <message>
-        <source>The issuer's key cannot be read: %1 Mend that; or make a new one too (--issuer), which whoever checks certificates must be given.</source>
-        <translation>Der Schlüssel des Ausstellers lässt sich nicht lesen: %1 Bitte das beheben oder auch ihn neu machen (--issuer); wer Zertifikate prüft, muss den neuen bekommen.</translation>
-    </message>
-    <message>
-        <source>The issuer's key that endorsed the station's is not in the records; verify the history.</source>
-        <translation>Der Schlüssel des Ausstellers, der den der Station beglaubigt hat, ist nicht im Datenbestand; bitte den Verlauf prüfen.</translation>
-    </message>
-    <message>
-        <source>The key of %1 (%2) is not on this machine. Put its file back into %3, or have a supervisor make a new one: key renew.</source>
-        <translation>Der Schlüssel von %1 (%2) ist nicht auf diesem Rechner. Bitte seine Datei nach %3 zurücklegen oder die Aufsicht einen neuen machen lassen: key renew.</translation>
-    </message>
-    <message>
-        <source>The key that signed this certificate is not in the records; verify the history.</source>
-        <translation>Der Schlüssel, der dieses Zertifikat signiert hat, ist nicht im Datenbestand; bitte den Verlauf prüfen.</translation>
-    </message>
-    <message>
         <source>The known row of bits that a test set sends, so that each wrong one is seen.</source>
         <translation>Die bekannte Folge von Bits, die ein Messgerät sendet, damit jedes falsche auffällt.</translation>
-    </message>
-    <message>
-        <source>The last day is before the first.</source>
-        <translation>Der letzte Tag liegt vor dem ersten.</translation>
     </message>
     <message>
         <source>The last two digits of many SPIDs, which tell apart terminals that share a number.</source>
@@ -8513,10 +8228,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Der Anschluss bleibt, wie er ist, aus den dabei genannten Gründen.</translation>
     </message>
     <message>
-        <source>The line was moved by order %1.</source>
-        <translation>Der Anschluss wurde durch Auftrag %1 verlegt.</translation>
-    </message>
-    <message>
         <source>The line was not watched long enough before errors were sent on purpose.</source>
         <translation>Die Leitung wurde nicht lange genug beobachtet, bevor absichtlich Fehler eingefügt wurden.</translation>
     </message>
@@ -8527,10 +8238,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The list is the file %1.</source>
         <translation>Die Liste ist die Datei %1.</translation>
-    </message>
-    <message>
-        <source>The machine gives no random numbers.</source>
-        <translation>Der Rechner liefert keine Zufallszahlen.</translation>
     </message>
     <message>
         <source>The make-up and the loss at %1 are not known; a resistance alone needs a run without errors beside it.</source>
@@ -8621,10 +8328,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Zahl, mit der das Netz sagt, warum ein Anruf oder der Start eines Endgeräts scheiterte.</translation>
     </message>
     <message>
-        <source>The number is not one of the station whose key signed.</source>
-        <translation>Die Nummer ist keine der Station, deren Schlüssel signiert hat.</translation>
-    </message>
-    <message>
         <source>The number moved to another carrier: dial again, report the routing</source>
         <translation>Die Rufnummer ist zu einem anderen Netzbetreiber gewechselt: neu wählen, die Leitweglenkung melden</translation>
     </message>
@@ -8685,10 +8388,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Der Auftrag ist abgeschlossen: Seine Rufnummern sind jetzt in Betrieb.</translation>
     </message>
     <message>
-        <source>The order is malformed.</source>
-        <translation>Der Auftrag ist fehlerhaft.</translation>
-    </message>
-    <message>
         <source>The order is no longer open.</source>
         <translation>Der Auftrag ist nicht mehr offen.</translation>
     </message>
@@ -8714,11 +8413,11 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>The order says %1: what was measured by other values never counts.</source>
-        <translation>Der Auftrag sagt %1: Was nach anderen Werten gemessen wurde, zählt nie.</translation>
+        <translation>Im Auftrag steht %1: Was mit anderen Werten gemessen wurde, zählt nie.</translation>
     </message>
     <message>
         <source>The order was changed here and in the office; it stays as it is here until the office has decided.</source>
-        <translation>Der Auftrag wurde hier und im Büro geändert; hier bleibt er, wie er ist, bis das Büro entschieden hat.</translation>
+        <translation>Der Auftrag wurde hier und im Büro geändert; er bleibt hier, wie er ist, bis das Büro entschieden hat.</translation>
     </message>
     <message>
         <source>The order's services against what the serving office has built on the line.</source>
@@ -8735,10 +8434,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The pair is drawn here as you type its elements.</source>
         <translation>Hier wird die Doppelader gezeichnet, während Sie ihre Elemente eingeben.</translation>
-    </message>
-    <message>
-        <source>The pair of order %1 names no cable: CABLE-PAIR, as 17-204.</source>
-        <translation>Die Doppelader des Auftrags %1 nennt kein Kabel: KABEL-DOPPELADER, etwa 17-204.</translation>
     </message>
     <message>
         <source>The pair of wires from the serving office is fit for this service, near the limit.</source>
@@ -8769,10 +8464,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Das Papier eines Zertifikats fehlt.</translation>
     </message>
     <message>
-        <source>The paper of certificate %1 is not in it: %2</source>
-        <translation>Das Papier des Zertifikats %1 ist nicht dabei: %2</translation>
-    </message>
-    <message>
         <source>The pattern goes on some bits earlier or later than it should, for two clocks differ or the call took another way.</source>
         <translation>Das Muster geht einige Bits früher oder später weiter, als es sollte, weil zwei Takte abweichen oder der Anruf einen anderen Weg nahm.</translation>
     </message>
@@ -8783,10 +8474,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The protocol variant "%1" is not known.</source>
         <translation>Die Protokollvariante „%1“ ist nicht bekannt.</translation>
-    </message>
-    <message>
-        <source>The protocol variant is missing</source>
-        <translation>Die Protokollvariante fehlt</translation>
     </message>
     <message>
         <source>The protocol variant is missing: write %1</source>
@@ -8801,10 +8488,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die im Endgerät eingestellte Protokollvariante.</translation>
     </message>
     <message>
-        <source>The qualification was stopped.</source>
-        <translation>Die Vorprüfung wurde angehalten.</translation>
-    </message>
-    <message>
         <source>The range %1 does not hold the head number %2.</source>
         <translation>Der Nummernbereich %1 enthält die Kopfnummer %2 nicht.</translation>
     </message>
@@ -8815,14 +8498,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The record in the file is not the one that was signed.</source>
         <translation>Der Datensatz in der Datei ist nicht der, der signiert wurde.</translation>
-    </message>
-    <message>
-        <source>The record in the file is the one that was signed, but its pages are signed with the key %1, which is none of those given, nor endorsed by one of them: ask the issuer for its present keys.</source>
-        <translation>Der Datensatz in der Datei ist der, der signiert wurde, aber ihre Seiten sind mit dem Schlüssel %1 signiert, der keiner der angegebenen ist und von keinem von ihnen beglaubigt: bitte den Aussteller nach seinen jetzigen Schlüsseln fragen.</translation>
-    </message>
-    <message>
-        <source>The record in the file is the one that was signed, but the file around it was changed or saved anew: do not trust its pages, compare them.</source>
-        <translation>Der Datensatz in der Datei ist der, der signiert wurde, aber die Datei darum wurde geändert oder neu gespeichert: bitte ihren Seiten nicht trauen, sondern vergleichen.</translation>
     </message>
     <message>
         <source>The record of the pair does not agree with what was measured, and is to be mended.</source>
@@ -8839,14 +8514,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The records do not say who issues this certificate.</source>
         <translation>Die Aufzeichnungen nennen nicht, wer dieses Zertifikat ausstellt.</translation>
-    </message>
-    <message>
-        <source>The records know no certificate %1.</source>
-        <translation>Der Datenbestand kennt kein Zertifikat %1.</translation>
-    </message>
-    <message>
-        <source>The records lack the decision that it attests; verify the history.</source>
-        <translation>Dem Datenbestand fehlt die Entscheidung, die es bezeugt; bitte den Verlauf prüfen.</translation>
     </message>
     <message>
         <source>The records were backed up.</source>
@@ -9017,13 +8684,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die eigene Vermittlung meldet es: was die Vermittlungsstelle eingerichtet hat.</translation>
     </message>
     <message>
-<<<<<<< HEAD
-        <source>The signature does not fit what the certificate claims.</source>
-        <translation>Die Signatur passt nicht zu den Angaben des Zertifikats.</translation>
-=======
         <source>The short name that a set of records draws for itself, a van's or the office's; it stands in the numbers of the certificates that are issued there.</source>
         <translation>Der kurze Name, den ein Datenbestand sich selbst zulost, der eines Wagens oder der des Büros; er steht in den Nummern der Zertifikate, die dort ausgestellt werden.</translation>
->>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
+    </message>
+    <message>
+        <source>The signature does not fit what the certificate claims.</source>
+        <translation>Die Signatur passt nicht zu den Angaben des Zertifikats.</translation>
     </message>
     <message>
         <source>The switch did not accept the terminal's SPID.</source>
@@ -9131,7 +8797,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>The value stays where it is in use; this order gets another one.</source>
-        <translation>Der Wert bleibt, wo er in Gebrauch ist; dieser Auftrag bekommt einen anderen.</translation>
+        <translation>Der Wert bleibt, wo er verwendet wird; dieser Auftrag erhält einen anderen.</translation>
     </message>
     <message>
         <source>The variant that the serving office's switch gives to the line.</source>
@@ -9198,50 +8864,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Danach, %1</translation>
     </message>
     <message>
-        <source>There is no bulk change, or all were taken back.</source>
-        <translation>Es gibt keine Sammeländerung, oder alle wurden zurückgenommen.</translation>
-    </message>
-    <message>
-        <source>There is no circuit "%1".</source>
-        <translation>Es gibt keinen Anschluss „%1“.</translation>
-    </message>
-    <message>
-        <source>There is no decision "%1".</source>
-        <translation>Es gibt keine Entscheidung „%1“.</translation>
-    </message>
-    <message>
-        <source>There is no fact "%1".</source>
-        <translation>Es gibt keinen Eintrag „%1“.</translation>
-    </message>
-    <message>
-        <source>There is no installer "%1" in the register.</source>
-        <translation>Es gibt keinen Monteur „%1“ im Register.</translation>
-    </message>
-    <message>
-        <source>There is no limit set "%1".</source>
-        <translation>Es gibt keinen Grenzwertsatz „%1“.</translation>
-    </message>
-    <message>
-        <source>There is no office "%1" in the register.</source>
-        <translation>Es gibt keine Vermittlungsstelle „%1“ im Register.</translation>
-    </message>
-    <message>
-        <source>There is no office "%1".</source>
-        <translation>Es gibt keine Vermittlungsstelle „%1“.</translation>
-    </message>
-    <message>
-        <source>There is no order "%1".</source>
-        <translation>Es gibt keinen Auftrag „%1“.</translation>
-    </message>
-    <message>
-        <source>There is no person "%1" in the register.</source>
-        <translation>Es gibt keine Person „%1“ im Register.</translation>
-    </message>
-    <message>
-        <source>There is no protocol variant "%1"</source>
-        <translation>Es gibt keine Protokollvariante „%1“</translation>
-    </message>
-    <message>
         <source>There is no protocol variant "%1": write %2</source>
         <translation>Es gibt keine Protokollvariante „%1“: %2 schreiben</translation>
     </message>
@@ -9252,14 +8874,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>There is no serving office yet: import one first.</source>
         <translation>Es gibt noch keine Vermittlungsstelle: Zuerst eine einlesen.</translation>
-    </message>
-    <message>
-        <source>There is too little memory to keep a PIN.</source>
-        <translation>Der Speicher reicht nicht aus, um eine PIN aufzubewahren.</translation>
-    </message>
-    <message>
-        <source>These records are an older copy, or were changed: they lack event %1 of station %2, for which this machine signed at %3. A number could be given twice. Put the newer file back; if it is lost, restore from this one (restore FILE), and it becomes a station of its own.</source>
-        <translation>Dieser Datenbestand ist eine ältere Kopie oder wurde geändert: ihm fehlt Ereignis %1 der Station %2, für das dieser Rechner um %3 signiert hat. Eine Nummer könnte zweimal vergeben werden. Bitte die neuere Datei zurücklegen; ist sie verloren, aus dieser wiederherstellen (restore FILE), und sie wird eine eigene Station.</translation>
     </message>
     <message>
         <source>These records are open.</source>
@@ -9286,24 +8900,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Dies ist kein Zertifikat.</translation>
     </message>
     <message>
-        <source>This is not the PIN of %1.</source>
-        <translation>Das ist nicht die PIN von %1.</translation>
-    </message>
-    <message>
-        <source>This is the cover of a set and no certificate; verify the files of the certificates that it names.</source>
-        <translation>Dies ist das Deckblatt eines Satzes und kein Zertifikat; bitte die Dateien der Zertifikate prüfen, die es nennt.</translation>
-    </message>
-    <message>
         <source>This is the demo; the next start opens your own records again.</source>
         <translation>Das ist die Demo; der nächste Start öffnet wieder den eigenen Datenbestand.</translation>
     </message>
     <message>
         <source>This line</source>
         <translation>Diesen Anschluss</translation>
-    </message>
-    <message>
-        <source>This needs the PIN of %1.</source>
-        <translation>Dazu ist die PIN von %1 nötig.</translation>
     </message>
     <message>
         <source>This needs the PIN of %1:</source>
@@ -9392,10 +8994,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Trouble %1 is opened.</source>
         <translation>Störung %1 ist angelegt.</translation>
-    </message>
-    <message>
-        <source>Trouble %1 was opened later, %2.</source>
-        <translation>Störung %1 wurde später eröffnet, %2.</translation>
     </message>
     <message>
         <source>Trouble closed: %1</source>
@@ -9559,7 +9157,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>Van</source>
-        <translation>Wagen</translation>
+        <translation>Fahrzeug</translation>
     </message>
     <message>
         <source>Variant</source>
@@ -9582,6 +9180,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Einsatz</translation>
     </message>
     <message>
+        <source>Visit by %1</source>
+        <translation>Einsatz von %1</translation>
+    </message>
+    <message>
         <source>Visit by %1, until %2</source>
         <translation>Einsatz von %1, bis %2</translation>
     </message>
@@ -9598,8 +9200,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Einsatz, bis %1, %2</translation>
     </message>
     <message>
+        <source>Visit: %1</source>
+        <translation>Einsatz: %1</translation>
+    </message>
+    <message>
         <source>Visits</source>
         <translation>Einsätze</translation>
+    </message>
+    <message>
+        <source>Voided by %1: %2</source>
+        <translation>Gestrichen von %1: %2</translation>
     </message>
     <message>
         <source>Voltage from elsewhere was not measured.</source>
@@ -9848,10 +9458,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>What was recorded before is still there.</source>
         <translation>Was zuvor erfasst wurde, ist noch da.</translation>
-    </message>
-    <message>
-        <source>What was recorded of order %1 is void already.</source>
-        <translation>Was zu Auftrag %1 eingetragen war, ist schon ungültig.</translation>
     </message>
     <message>
         <source>What was seen</source>
@@ -10118,18 +9724,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Ihr Anschluss, Auftrag %1</translation>
     </message>
     <message>
-        <source>a CSV table</source>
-        <translation>eine CSV-Tabelle</translation>
-    </message>
-    <message>
-        <source>a JSON file</source>
-        <translation>eine JSON-Datei</translation>
-    </message>
-    <message>
-        <source>a PNG picture</source>
-        <translation>ein PNG-Bild</translation>
-    </message>
-    <message>
         <source>a SPID has digits only</source>
         <translation>eine SPID hat nur Ziffern</translation>
     </message>
@@ -10140,10 +9734,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>a call in rings the line</source>
         <translation>ein ankommender Anruf lässt es klingeln</translation>
-    </message>
-    <message>
-        <source>a change needs an event</source>
-        <translation>eine Änderung braucht ein Ereignis</translation>
     </message>
     <message>
         <source>a coil changes the loss far more than the resistance, up at high frequencies and down in the voice band</source>
@@ -10190,16 +9780,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>je eine Datei, so wie versiegelt</translation>
     </message>
     <message>
-        <source>a file of public keys</source>
-        <translation>eine Datei mit öffentlichen Schlüsseln</translation>
-    </message>
-    <message>
         <source>a further run was made</source>
         <translation>ein weiterer Messlauf wurde gemacht</translation>
-    </message>
-    <message>
-        <source>a migration needs a name like 0001_what.sql and a readable-from line</source>
-        <translation>eine Migration braucht einen Namen wie 0001_what.sql und eine Zeile readable-from</translation>
     </message>
     <message>
         <source>a newer one counts</source>
@@ -10224,18 +9806,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>a tap adds loss and no resistance</source>
         <translation>eine Stichleitung erhöht die Dämpfung, nicht den Widerstand</translation>
-    </message>
-    <message>
-        <source>a text of %1 bytes does not fit into a QR code</source>
-        <translation>ein Text von %1 Byte passt nicht in einen QR-Code</translation>
-    </message>
-    <message>
-        <source>a value is too long for the records</source>
-        <translation>ein Wert ist zu lang für den Datenbestand</translation>
-    </message>
-    <message>
-        <source>a whole number</source>
-        <translation>eine ganze Zahl</translation>
     </message>
     <message>
         <source>above</source>
@@ -10270,32 +9840,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Adresse, für Papiere</translation>
     </message>
     <message>
-        <source>all events of the chain are missing</source>
-        <translation>alle Ereignisse der Kette fehlen</translation>
-    </message>
-    <message>
         <source>alternating voltage at 20 Hz between the wires while it rings</source>
         <translation>Wechselspannung mit 20 Hz zwischen den Adern, während es klingelt</translation>
     </message>
     <message>
-        <source>an SVG picture</source>
-        <translation>ein SVG-Bild</translation>
-    </message>
-    <message>
-        <source>an analog line has no layers 1 to 3</source>
-        <translation>ein analoger Anschluss hat keine Schichten 1 bis 3</translation>
-    </message>
-    <message>
-        <source>an event needs its subject, its kind and who did it</source>
-        <translation>ein Ereignis braucht Gegenstand, Art und wer es tat</translation>
-    </message>
-    <message>
         <source>an installer</source>
         <translation>Monteur</translation>
-    </message>
-    <message>
-        <source>an object</source>
-        <translation>ein Objekt</translation>
     </message>
     <message>
         <source>analog</source>
@@ -10322,16 +9872,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>und %1 mehr auf der Auftragsseite</translation>
     </message>
     <message>
+        <source>announced %1</source>
+        <translation>angesagt %1</translation>
+    </message>
+    <message>
         <source>announced by the network</source>
         <translation>vom Netz angesagt</translation>
     </message>
     <message>
         <source>another gauge changes resistance and loss, the resistance more</source>
         <translation>eine andere Drahtstärke ändert Widerstand und Dämpfung, den Widerstand mehr</translation>
-    </message>
-    <message>
-        <source>another program has the database open</source>
-        <translation>ein anderes Programm hat die Datenbank geöffnet</translation>
     </message>
     <message>
         <source>another run decides</source>
@@ -10346,12 +9896,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>meldete sich auf Anruf</translation>
     </message>
     <message>
+        <source>any NI-1 shape: the switch family is not known</source>
+        <translation>jede Form von NI-1: die Bauart der Vermittlung ist nicht bekannt</translation>
+    </message>
+    <message>
         <source>any text</source>
         <translation>beliebiger Text</translation>
     </message>
     <message>
         <source>any time</source>
         <translation>jederzeit</translation>
+    </message>
+    <message>
+        <source>arrived %1</source>
+        <translation>angekommen %1</translation>
     </message>
     <message>
         <source>as below</source>
@@ -10462,24 +10020,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Basisanschluss oder analog</translation>
     </message>
     <message>
-        <source>bears no head of a log</source>
-        <translation>trägt keinen Kopf eines Protokolls</translation>
-    </message>
-    <message>
         <source>before the pair is touched</source>
         <translation>vor dem Berühren der Doppelader</translation>
-    </message>
-    <message>
-        <source>begins neither with "issuer" nor with "station" and its tag</source>
-        <translation>beginnt weder mit „issuer“ noch mit „station“ und ihrem Kennzeichen</translation>
-    </message>
-    <message>
-        <source>belongs to %1</source>
-        <translation>gehört zu %1</translation>
-    </message>
-    <message>
-        <source>belongs to a database and is not replaced</source>
-        <translation>gehört zu einer Datenbank und wird nicht ersetzt</translation>
     </message>
     <message>
         <source>beside it</source>
@@ -10590,6 +10132,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Kalibrierung nicht bekannt</translation>
     </message>
     <message>
+        <source>call</source>
+        <translation>Verbindung</translation>
+    </message>
+    <message>
         <source>call from channel %1 to channel %2 of this line</source>
         <translation>Ruf von Kanal %1 zu Kanal %2 dieses Anschlusses</translation>
     </message>
@@ -10610,28 +10156,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Ruf zur Gegenstelle auf %1</translation>
     </message>
     <message>
-        <source>can be read by others; keep it from them (chmod 600), and if somebody may have read it, have a supervisor make a new one: key renew --revoke</source>
-        <translation>ist für andere lesbar; bitte vor ihnen schützen (chmod 600), und wenn ihn jemand gelesen haben kann, die Aufsicht einen neuen machen lassen: key renew --revoke</translation>
+        <source>calls</source>
+        <translation>Verbindungen</translation>
     </message>
     <message>
         <source>cancelled</source>
         <translation>storniert</translation>
     </message>
     <message>
-        <source>cannot be put in its place</source>
-        <translation>lässt sich nicht an seinen Platz bringen</translation>
-    </message>
-    <message>
-        <source>cannot be read</source>
-        <translation>lässt sich nicht lesen</translation>
-    </message>
-    <message>
         <source>cannot be read: %1</source>
         <translation>lässt sich nicht lesen: %1</translation>
-    </message>
-    <message>
-        <source>cannot be replaced</source>
-        <translation>lässt sich nicht ersetzen</translation>
     </message>
     <message>
         <source>cannot be written: %1</source>
@@ -10698,6 +10232,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>den Aussteller ändern</translation>
     </message>
     <message>
+        <source>changed</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
         <source>choose</source>
         <translation>wählen</translation>
     </message>
@@ -10718,6 +10256,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>keine Gefahr gemessen</translation>
     </message>
     <message>
+        <source>cleared</source>
+        <translation>Behebung</translation>
+    </message>
+    <message>
         <source>closed</source>
         <translation>behoben</translation>
     </message>
@@ -10730,40 +10272,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Spule</translation>
     </message>
     <message>
-        <source>column "%1" is missing</source>
-        <translation>Spalte „%1“ fehlt</translation>
-    </message>
-    <message>
-        <source>column "%1" is not known</source>
-        <translation>Spalte „%1“ ist nicht bekannt</translation>
-    </message>
-    <message>
-        <source>column "%1" is not one of ours</source>
-        <translation>Spalte „%1“ ist keine der unseren</translation>
-    </message>
-    <message>
-        <source>column "%1" is there twice</source>
-        <translation>Spalte „%1“ kommt zweimal vor</translation>
-    </message>
-    <message>
-        <source>column "%1" stands there twice</source>
-        <translation>Spalte „%1“ kommt zweimal vor</translation>
-    </message>
-    <message>
         <source>column %1</source>
         <translation>Spalte %1</translation>
-    </message>
-    <message>
-        <source>column %1 is both mapped and ignored</source>
-        <translation>Spalte %1 ist zugeordnet und zugleich ausgelassen</translation>
-    </message>
-    <message>
-        <source>column %1 is not known</source>
-        <translation>Spalte %1 ist nicht bekannt</translation>
-    </message>
-    <message>
-        <source>columns %1 and %2 both stand for %3</source>
-        <translation>Spalten %1 und %2 stehen beide für %3</translation>
     </message>
     <message>
         <source>common practice</source>
@@ -10804,6 +10314,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>counted</source>
         <translation>gezählt</translation>
+    </message>
+    <message>
+        <source>counters cleared</source>
+        <translation>Zähler zurückgesetzt</translation>
+    </message>
+    <message>
+        <source>counters not cleared</source>
+        <translation>Zähler nicht zurückgesetzt</translation>
     </message>
     <message>
         <source>counts</source>
@@ -10874,13 +10392,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>entschieden</translation>
     </message>
     <message>
-<<<<<<< HEAD
         <source>decision %1</source>
         <translation>Entscheidung %1</translation>
-=======
+    </message>
+    <message>
         <source>declare a van lost</source>
-        <translation>einen Wagen für verloren erklären</translation>
->>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
+        <translation>ein Fahrzeug verloren melden</translation>
+    </message>
+    <message>
+        <source>desk</source>
+        <translation>Büroarbeit</translation>
+    </message>
+    <message>
+        <source>detector</source>
+        <translation>Erkennungsprüfung</translation>
+    </message>
+    <message>
+        <source>detector check</source>
+        <translation>Erkennungsprüfung</translation>
     </message>
     <message>
         <source>dial tone</source>
@@ -10923,20 +10452,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Disposition</translation>
     </message>
     <message>
+        <source>dn_%1: %2</source>
+        <translation>Rufnummer %1: %2</translation>
+    </message>
+    <message>
         <source>does not count: %1</source>
         <translation>zählt nicht: %1</translation>
-    </message>
-    <message>
-        <source>does not exist</source>
-        <translation>gibt es nicht</translation>
-    </message>
-    <message>
-        <source>does not follow the event before it</source>
-        <translation>folgt nicht auf das Ereignis davor</translation>
-    </message>
-    <message>
-        <source>does not hold the claims of a certificate</source>
-        <translation>enthält nicht die Angaben eines Zertifikats</translation>
     </message>
     <message>
         <source>does not ring</source>
@@ -11035,10 +10556,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>läuft in %1 Tag(en) ab</translation>
     </message>
     <message>
-        <source>ends with no endorsement</source>
-        <translation>endet ohne Beglaubigung</translation>
-    </message>
-    <message>
         <source>enter an instrument from its label</source>
         <translation>ein Messgerät nach seinem Etikett eintragen</translation>
     </message>
@@ -11075,34 +10592,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Ereignis %1</translation>
     </message>
     <message>
-        <source>event %1 of the log is missing before this one</source>
-        <translation>vor diesem fehlt Ereignis %1 des Protokolls</translation>
-    </message>
-    <message>
-        <source>event %1 of the log of %2</source>
-        <translation>Ereignis %1 des Protokolls von %2</translation>
-    </message>
-    <message>
-        <source>event %1 was expected here</source>
-        <translation>hier wurde Ereignis %1 erwartet</translation>
-    </message>
-    <message>
-        <source>event bears another station</source>
-        <translation>das Ereignis trägt eine andere Station</translation>
-    </message>
-    <message>
-        <source>event does not continue the log of the station</source>
-        <translation>das Ereignis setzt das Protokoll der Station nicht fort</translation>
-    </message>
-    <message>
-        <source>event does not follow the event before it</source>
-        <translation>das Ereignis folgt nicht auf das davor</translation>
-    </message>
-    <message>
-        <source>event was changed after it was recorded</source>
-        <translation>das Ereignis wurde geändert, nachdem es eingetragen war</translation>
-    </message>
-    <message>
         <source>every day</source>
         <translation>täglich</translation>
     </message>
@@ -11121,6 +10610,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>excepted</source>
         <translation>ausgenommen</translation>
+    </message>
+    <message>
+        <source>exception</source>
+        <translation>Ausnahme</translation>
     </message>
     <message>
         <source>exception of order %1</source>
@@ -11195,10 +10688,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>fremde Batterie</translation>
     </message>
     <message>
-        <source>foreign keys</source>
-        <translation>Fremdschlüssel</translation>
-    </message>
-    <message>
         <source>foreign voltage</source>
         <translation>Fremdspannung</translation>
     </message>
@@ -11255,10 +10744,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Drahtstärke eines Abschnitts oder einer Stichleitung; oder diameter_mm</translation>
     </message>
     <message>
-        <source>goes into digests as it lies in memory</source>
-        <translation>geht in Prüfsummen ein, wie es im Speicher liegt</translation>
-    </message>
-    <message>
         <source>good</source>
         <translation>gut</translation>
     </message>
@@ -11279,65 +10764,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>einen Auftrag weitergeben</translation>
     </message>
     <message>
-<<<<<<< HEAD
-        <source>has %1 entries, and the run lasts %2 s</source>
-        <translation>hat %1 Einträge, und der Messlauf dauert %2 s</translation>
-    </message>
-    <message>
-        <source>has %1 fields where the header has %2</source>
-        <translation>hat %1 Felder, die Kopfzeile hat %2</translation>
-=======
         <source>hand orders to vans, or take their work in</source>
-        <translation>Wagen Aufträge mitgeben oder ihre Arbeit annehmen</translation>
->>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
+        <translation>Aufträge an Fahrzeuge ausgeben oder deren Arbeit übernehmen</translation>
     </message>
     <message numerus="yes">
         <source>has %n columns</source>
         <translation><numerusform>hat %n Spalte</numerusform><numerusform>hat %n Spalten</numerusform></translation>
     </message>
     <message>
-        <source>has a "%1" above its "%2"</source>
-        <translation>hat ein „%1“ über seinem „%2“</translation>
-    </message>
-    <message>
-        <source>has a "run_confidence" that is not between 0 and 1</source>
-        <translation>hat ein „run_confidence“, das nicht zwischen 0 und 1 liegt</translation>
-    </message>
-    <message>
-        <source>has a point outside the field</source>
-        <translation>hat einen Punkt außerhalb des Feldes</translation>
-    </message>
-    <message>
-        <source>has a quotation mark inside a field that is not quoted</source>
-        <translation>hat ein Anführungszeichen in einem Feld ohne Anführungszeichen</translation>
-    </message>
-    <message>
-        <source>has a quotation mark that is never closed</source>
-        <translation>hat ein Anführungszeichen, das nie geschlossen wird</translation>
-    </message>
-    <message>
-        <source>has an odd number of coordinates</source>
-        <translation>hat eine ungerade Zahl von Koordinaten</translation>
-    </message>
-    <message>
-        <source>has more than %1 entries</source>
-        <translation>hat mehr als %1 Einträge</translation>
-    </message>
-    <message>
-        <source>has no header for the map to lead from</source>
-        <translation>hat keine Kopfzeile, von der die Zuordnung ausgehen könnte</translation>
-    </message>
-    <message>
-        <source>has rows that are refused</source>
-        <translation>hat Zeilen, die abgelehnt werden</translation>
-    </message>
-    <message>
-        <source>has text behind a closing quotation mark</source>
-        <translation>hat Text hinter einem schließenden Anführungszeichen</translation>
-    </message>
-    <message>
         <source>hazard</source>
         <translation>Gefahr</translation>
+    </message>
+    <message>
+        <source>hazard closed</source>
+        <translation>Gefahr behoben</translation>
     </message>
     <message>
         <source>heard</source>
@@ -11368,10 +10808,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>enthält ein Steuerzeichen</translation>
     </message>
     <message>
-        <source>holds a key twice in one object</source>
-        <translation>enthält einen Schlüssel zweimal in einem Objekt</translation>
-    </message>
-    <message>
         <source>holds a line break</source>
         <translation>enthält einen Zeilenumbruch</translation>
     </message>
@@ -11380,44 +10816,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>enthält einen unbekannten Code: %1</translation>
     </message>
     <message>
-        <source>holds files that no whole export left there: name an empty folder</source>
-        <translation>enthält Dateien, die keine vollständige Ausgabe hinterließ: bitte einen leeren Ordner nennen</translation>
-    </message>
-    <message>
         <source>holds half a character</source>
         <translation>enthält ein halbes Zeichen</translation>
     </message>
     <message>
-        <source>holds half of a surrogate pair, which is no text</source>
-        <translation>enthält ein halbes Ersatzzeichenpaar, das kein Text ist</translation>
-    </message>
-    <message>
-        <source>holds more than %1 seconds</source>
-        <translation>enthält mehr als %1 Sekunden</translation>
-    </message>
-    <message>
-        <source>holds no head of a log</source>
-        <translation>enthält keinen Kopf eines Protokolls</translation>
-    </message>
-    <message>
-        <source>holds no key of 64 hexadecimal digits</source>
-        <translation>enthält keinen Schlüssel aus 64 hexadezimalen Ziffern</translation>
-    </message>
-    <message>
-        <source>holds no public key</source>
-        <translation>enthält keinen öffentlichen Schlüssel</translation>
-    </message>
-    <message>
-        <source>holds no second</source>
-        <translation>enthält keine Sekunde</translation>
-    </message>
-    <message>
-        <source>holds none of dc_resistance_ohm, loss_db and makeup</source>
-        <translation>enthält weder dc_resistance_ohm noch loss_db noch makeup</translation>
-    </message>
-    <message>
         <source>hours that were agreed, e.g. 09:00-11:00</source>
         <translation>vereinbarte Uhrzeit, z. B. 09:00-11:00</translation>
+    </message>
+    <message>
+        <source>identifier error</source>
+        <translation>Kennung fehlerhaft</translation>
     </message>
     <message>
         <source>identifiers</source>
@@ -11532,66 +10940,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>invertiert</translation>
     </message>
     <message>
-        <source>is %1 and still names "%2", which has %3: name the source of %1 as its "%4", or leave it empty</source>
-        <translation>ist %1 und nennt noch „%2“, wo %3 steht: die Quelle von %1 als „%4“ nennen oder leer lassen</translation>
-    </message>
-    <message>
-        <source>is UTF-16: save it as UTF-8</source>
-        <translation>ist UTF-16: bitte als UTF-8 speichern</translation>
-    </message>
-    <message>
-        <source>is a backup and is not worked in; restore it</source>
-        <translation>ist eine Sicherung, in der nicht gearbeitet wird; bitte wiederherstellen</translation>
-    </message>
-    <message>
-        <source>is a database of another program</source>
-        <translation>ist eine Datenbank eines anderen Programms</translation>
-    </message>
-    <message>
-        <source>is a device or a pipe, and nothing is written onto one</source>
-        <translation>ist ein Gerät oder eine Pipe, und darauf wird nichts geschrieben</translation>
-    </message>
-    <message>
-        <source>is a device, not a file</source>
-        <translation>ist ein Gerät, keine Datei</translation>
-    </message>
-    <message>
-        <source>is a folder, not a file</source>
-        <translation>ist ein Ordner, keine Datei</translation>
-    </message>
-    <message>
-        <source>is a folder; give the name of a file</source>
-        <translation>ist ein Ordner; bitte den Namen einer Datei angeben</translation>
-    </message>
-    <message>
-        <source>is a link to something that is not there</source>
-        <translation>ist ein Verweis auf etwas, das es nicht gibt</translation>
-    </message>
-    <message>
-        <source>is a name that a database gives to what it keeps beside it</source>
-        <translation>ist ein Name, den eine Datenbank ihren Nebendateien gibt</translation>
-    </message>
-    <message>
-        <source>is a name that a database keeps for itself</source>
-        <translation>ist ein Name, den eine Datenbank für sich behält</translation>
-    </message>
-    <message>
-        <source>is a pipe, not a file; - reads standard input</source>
-        <translation>ist eine Pipe, keine Datei; - liest die Standardeingabe</translation>
-    </message>
-    <message>
-        <source>is a socket, not a file</source>
-        <translation>ist ein Socket, keine Datei</translation>
-    </message>
-    <message>
-        <source>is an empty database</source>
-        <translation>ist eine leere Datenbank</translation>
-    </message>
-    <message>
-        <source>is before the arrival</source>
-        <translation>liegt vor der Ankunft</translation>
-    </message>
-    <message>
         <source>is damaged and was left as it is; restore a backup (%1)</source>
         <translation>ist beschädigt und blieb, wie es ist; bitte eine Sicherung wiederherstellen (%1)</translation>
     </message>
@@ -11600,28 +10948,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>ist leer</translation>
     </message>
     <message>
-        <source>is empty, and no backup of any records</source>
-        <translation>ist leer und keine Sicherung eines Datenbestands</translation>
-    </message>
-    <message>
-        <source>is empty: a header row is required</source>
-        <translation>ist leer: eine Kopfzeile ist nötig</translation>
-    </message>
-    <message>
         <source>is empty; it must be one of %1</source>
         <translation>ist leer; möglich sind nur %1</translation>
-    </message>
-    <message>
-        <source>is gone from the records</source>
-        <translation>ist aus dem Datenbestand verschwunden</translation>
-    </message>
-    <message>
-        <source>is in the records, but no event tells of it</source>
-        <translation>steht im Datenbestand, aber kein Ereignis berichtet davon</translation>
-    </message>
-    <message>
-        <source>is known already</source>
-        <translation>ist schon bekannt</translation>
     </message>
     <message>
         <source>is longer than %1 characters</source>
@@ -11632,260 +10960,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>ist länger als 60 Zeichen</translation>
     </message>
     <message>
-        <source>is longer than the %1 bytes that are taken</source>
-        <translation>ist länger als die %1 Byte, die angenommen werden</translation>
-    </message>
-    <message>
-        <source>is mapped twice</source>
-        <translation>ist zweimal zugeordnet</translation>
-    </message>
-    <message>
-        <source>is more than the length of the run allows (%1)</source>
-        <translation>ist mehr, als die Dauer des Messlaufs zulässt (%1)</translation>
-    </message>
-    <message>
         <source>is needed before the card is recorded; what is typed is kept</source>
         <translation>wird gebraucht, bevor die Karte erfasst wird; Eingegebenes bleibt erhalten</translation>
     </message>
     <message>
-        <source>is no JSON object</source>
-        <translation>ist kein JSON-Objekt</translation>
-    </message>
-    <message>
-        <source>is no PDF of Qt's writer: %1</source>
-        <translation>ist kein PDF, wie Qt es schreibt: %1</translation>
-    </message>
-    <message>
-        <source>is no PDF: it has no "startxref"</source>
-        <translation>ist kein PDF: es hat kein „startxref“</translation>
-    </message>
-    <message>
-        <source>is no SHA-256</source>
-        <translation>ist kein SHA-256</translation>
-    </message>
-    <message>
-        <source>is no change of an office's lines</source>
-        <translation>ist keine Änderung der Anschlüsse einer Vermittlungsstelle</translation>
-    </message>
-    <message>
-        <source>is no date</source>
-        <translation>ist kein Datum</translation>
-    </message>
-    <message>
-        <source>is no exception</source>
-        <translation>ist keine Ausnahme</translation>
-    </message>
-    <message>
-        <source>is no file</source>
-        <translation>ist keine Datei</translation>
-    </message>
-    <message>
-        <source>is no file, and nothing is written onto it</source>
-        <translation>ist keine Datei, und es wird nichts darauf geschrieben</translation>
-    </message>
-    <message>
-        <source>is no file; take it away</source>
-        <translation>ist keine Datei; bitte entfernen</translation>
-    </message>
-    <message>
-        <source>is no folder</source>
-        <translation>ist kein Ordner</translation>
-    </message>
-    <message>
-        <source>is no list</source>
-        <translation>ist keine Liste</translation>
-    </message>
-    <message>
-        <source>is no object</source>
-        <translation>ist kein Objekt</translation>
-    </message>
-    <message>
-        <source>is no outcome</source>
-        <translation>ist kein Ergebnis</translation>
-    </message>
-    <message>
-        <source>is no signature</source>
-        <translation>ist keine Signatur</translation>
-    </message>
-    <message>
-        <source>is no text</source>
-        <translation>ist kein Text</translation>
-    </message>
-    <message>
-        <source>is no time</source>
-        <translation>ist keine Zeit</translation>
-    </message>
-    <message>
-        <source>is no witness: the head of the log in it lost its signature</source>
-        <translation>ist kein Zeuge: der Kopf des Protokolls darin hat seine Signatur verloren</translation>
-    </message>
-    <message>
-        <source>is not UTF-8</source>
-        <translation>ist kein UTF-8</translation>
-    </message>
-    <message>
-        <source>is not a UUID</source>
-        <translation>ist keine UUID</translation>
-    </message>
-    <message>
-        <source>is not a certificate that this program can read</source>
-        <translation>ist kein Zertifikat, das dieses Programm lesen kann</translation>
-    </message>
-    <message>
-        <source>is not a column</source>
-        <translation>ist keine Spalte</translation>
-    </message>
-    <message>
-        <source>is not a database</source>
-        <translation>ist keine Datenbank</translation>
-    </message>
-    <message>
-        <source>is not a file</source>
-        <translation>ist keine Datei</translation>
-    </message>
-    <message>
-        <source>is not a known key</source>
-        <translation>ist kein bekannter Schlüssel</translation>
-    </message>
-    <message>
-        <source>is not a parameter</source>
-        <translation>ist kein Parameter</translation>
-    </message>
-    <message>
-        <source>is not accepted</source>
-        <translation>ist nicht abgenommen</translation>
-    </message>
-    <message>
-        <source>is not bound</source>
-        <translation>ist nicht gebunden</translation>
-    </message>
-    <message>
-        <source>is not in the program</source>
-        <translation>ist nicht im Programm</translation>
-    </message>
-    <message>
-        <source>is not known: columns, values and ignore are</source>
-        <translation>ist nicht bekannt: bekannt sind columns, values und ignore</translation>
-    </message>
-    <message>
-        <source>is not the key of this name any more; put the true one back, or have a supervisor make a new one: key renew</source>
-        <translation>ist nicht mehr der Schlüssel dieses Namens; bitte den echten zurücklegen oder die Aufsicht einen neuen machen lassen: key renew</translation>
-    </message>
-    <message>
-        <source>is not valid JSON: %1</source>
-        <translation>ist kein gültiges JSON: %1</translation>
-    </message>
-    <message>
-        <source>is not written as the claims of a certificate are</source>
-        <translation>ist nicht geschrieben, wie es die Angaben eines Zertifikats sind</translation>
-    </message>
-    <message>
-        <source>is not: whose key, its fingerprint, 64 hexadecimal digits</source>
-        <translation>ist nicht: wessen Schlüssel, sein Fingerabdruck, 64 hexadezimale Ziffern</translation>
-    </message>
-    <message>
-        <source>is of an older form; open it once for writing to bring it up to date</source>
-        <translation>hat eine ältere Form; einmal zum Schreiben öffnen, um es auf den neuen Stand zu bringen</translation>
-    </message>
-    <message>
-        <source>is of no area: it belongs to personal numbers</source>
-        <translation>gehört zu keinem Gebiet: es ist die von persönlichen Rufnummern</translation>
-    </message>
-    <message>
-        <source>is of no area: it belongs to special services</source>
-        <translation>gehört zu keinem Gebiet: es ist die von Sonderdiensten</translation>
-    </message>
-    <message>
-        <source>is of no area: it is free of charge for the caller</source>
-        <translation>gehört zu keinem Gebiet: sie ist für den Anrufer gebührenfrei</translation>
-    </message>
-    <message>
         <source>is required and missing</source>
         <translation>ist erforderlich und fehlt</translation>
-    </message>
-    <message>
-        <source>is required and missing: the id of the safety card that read the hazard</source>
-        <translation>ist nötig und fehlt: die Kennung der Sicherheitskarte, die die Gefahr zeigte</translation>
-    </message>
-    <message>
-        <source>is required where the run has no seconds</source>
-        <translation>ist nötig, wo der Messlauf keine Sekunden hat</translation>
-    </message>
-    <message>
-        <source>is set aside for an expansion of the plan</source>
-        <translation>ist für eine Erweiterung des Plans vorgesehen</translation>
-    </message>
-    <message>
-        <source>is set aside for announcements that are charged for</source>
-        <translation>ist für gebührenpflichtige Ansagen vorgesehen</translation>
-    </message>
-    <message>
-        <source>is set aside for information services</source>
-        <translation>ist für Auskunftsdienste vorgesehen</translation>
-    </message>
-    <message>
-        <source>is set aside for reaching carriers</source>
-        <translation>ist für den Zugang zu Netzbetreibern vorgesehen</translation>
-    </message>
-    <message>
-        <source>is set aside for tests of the plant</source>
-        <translation>ist für Prüfungen des Netzes vorgesehen</translation>
-    </message>
-    <message>
-        <source>is signed with "key" and "signature", both texts</source>
-        <translation>ist mit „key“ und „signature“ signiert, beides Texte</translation>
-    </message>
-    <message>
-        <source>is the database itself</source>
-        <translation>ist die Datenbank selbst</translation>
-    </message>
-    <message>
-        <source>is the id of another decision</source>
-        <translation>ist die Kennung einer anderen Entscheidung</translation>
-    </message>
-    <message>
-        <source>is the id of another fact</source>
-        <translation>ist die Kennung eines anderen Eintrags</translation>
-    </message>
-    <message>
-        <source>is the new pair, and the pair was not changed</source>
-        <translation>ist die neue Doppelader, und die Doppelader wurde nicht gewechselt</translation>
-    </message>
-    <message>
-        <source>is the number of another certificate</source>
-        <translation>ist die Nummer eines anderen Zertifikats</translation>
-    </message>
-    <message>
-        <source>is there already with other limits</source>
-        <translation>ist schon da, mit anderen Grenzwerten</translation>
-    </message>
-    <message>
-        <source>is there already, and is not a backup; it was left as it is</source>
-        <translation>ist schon da und ist keine Sicherung; es blieb, wie es ist</translation>
-    </message>
-    <message>
-        <source>is there and is not %1: it is not replaced; give another name</source>
-        <translation>ist da und ist nicht %1: es wird nicht ersetzt; bitte einen anderen Namen angeben</translation>
-    </message>
-    <message>
-        <source>is too long for a file of public keys</source>
-        <translation>ist zu lang für eine Datei mit öffentlichen Schlüsseln</translation>
-    </message>
-    <message>
-        <source>is too long for the claims of a certificate</source>
-        <translation>ist zu lang für die Angaben eines Zertifikats</translation>
-    </message>
-    <message>
-        <source>is too long: at most %1 MB</source>
-        <translation>ist zu lang: höchstens %1 MB</translation>
-    </message>
-    <message>
-        <source>is too long: at most %1 bytes</source>
-        <translation>ist zu lang: höchstens %1 Byte</translation>
-    </message>
-    <message>
-        <source>is true or left out</source>
-        <translation>ist true oder fehlt</translation>
     </message>
     <message>
         <source>is written with characters that stand for others</source>
@@ -11908,14 +10988,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Aussteller geändert</translation>
     </message>
     <message>
-        <source>it cannot be made again byte for byte by this version or this key.</source>
-        <translation>es lässt sich mit dieser Version oder diesem Schlüssel nicht Byte für Byte wieder herstellen.</translation>
-    </message>
-    <message>
-        <source>it cannot be read</source>
-        <translation>es lässt sich nicht lesen</translation>
-    </message>
-    <message>
         <source>it failed</source>
         <translation>er misslang</translation>
     </message>
@@ -11934,18 +11006,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>its TEI: auto, or a number of 0 to 63</source>
         <translation>sein TEI: auto oder eine Zahl von 0 bis 63</translation>
-    </message>
-    <message>
-        <source>its certificate was not issued yet</source>
-        <translation>sein Zertifikat wurde noch nicht ausgestellt</translation>
-    </message>
-    <message>
-        <source>its keys stand</source>
-        <translation>seine Schlüssel stehen</translation>
-    </message>
-    <message>
-        <source>its log cannot be written into it</source>
-        <translation>ihr Protokoll lässt sich nicht in sie schreiben</translation>
     </message>
     <message>
         <source>its run failed</source>
@@ -12008,6 +11068,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Art</translation>
     </message>
     <message>
+        <source>kinds</source>
+        <translation>Arten</translation>
+    </message>
+    <message>
         <source>label=number joined by ; (unpublished: never on a customer's paper)</source>
         <translation>Bezeichnung=Rufnummer, verbunden durch ; (nicht veröffentlicht: nie auf einem Papier für Kunden)</translation>
     </message>
@@ -12016,8 +11080,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Bezeichnung=Rufnummer, verbunden durch ; kann leer bleiben</translation>
     </message>
     <message>
-        <source>lacks "%1"</source>
-        <translation>es fehlt „%1“</translation>
+        <source>layer</source>
+        <translation>Schicht</translation>
     </message>
     <message>
         <source>layer %1 went down while it lasted, at %2</source>
@@ -12032,12 +11096,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Schicht 1 an %1</translation>
     </message>
     <message>
-        <source>leads to %1, and so does %2</source>
-        <translation>führt zu %1, und ebenso %2</translation>
+        <source>layer1</source>
+        <translation>Schicht 1</translation>
+    </message>
+    <message>
+        <source>layer2</source>
+        <translation>Schicht 2</translation>
+    </message>
+    <message>
+        <source>layer3</source>
+        <translation>Schicht 3</translation>
     </message>
     <message>
         <source>leave it out</source>
         <translation>weglassen</translation>
+    </message>
+    <message>
+        <source>left %1</source>
+        <translation>gegangen %1</translation>
     </message>
     <message>
         <source>left empty: now</source>
@@ -12060,28 +11136,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Länge eines Abschnitts oder einer Stichleitung; oder length_m</translation>
     </message>
     <message>
-        <source>libcrypto has no SHA-256</source>
-        <translation>libcrypto hat kein SHA-256</translation>
-    </message>
-    <message>
-        <source>libcrypto takes no SHA-256</source>
-        <translation>libcrypto nimmt kein SHA-256 an</translation>
-    </message>
-    <message>
         <source>lies before the day of calibration</source>
         <translation>liegt vor dem Tag der Kalibrierung</translation>
     </message>
     <message>
-        <source>lies before the start of the run</source>
-        <translation>liegt vor dem Beginn des Messlaufs</translation>
-    </message>
-    <message>
         <source>lies in the future</source>
         <translation>liegt in der Zukunft</translation>
-    </message>
-    <message>
-        <source>lies more than a day ahead of the clock, which shows %1</source>
-        <translation>liegt mehr als einen Tag vor der Uhr, die %1 zeigt</translation>
     </message>
     <message>
         <source>limit</source>
@@ -12106,10 +11166,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>line %1</source>
         <translation>Zeile %1</translation>
-    </message>
-    <message>
-        <source>line %1, column %2</source>
-        <translation>Zeile %1, Spalte %2</translation>
     </message>
     <message>
         <source>line equipment</source>
@@ -12204,6 +11260,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>entstanden, während eine Gefahr offen war, gemessen am %1</translation>
     </message>
     <message>
+        <source>made with</source>
+        <translation>Messgerät</translation>
+    </message>
+    <message>
         <source>made with %1, which failed its self-test on that visit</source>
         <translation>entstanden mit %1, Selbsttest bei jenem Einsatz nicht bestanden</translation>
     </message>
@@ -12214,6 +11274,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>make of the NT</source>
         <translation>Fabrikat des NT</translation>
+    </message>
+    <message>
+        <source>make-up of %1 elements</source>
+        <translation>Aufbau aus %1 Elementen</translation>
     </message>
     <message>
         <source>make-up of %1 elements, %2 ft, taps %3 ft, %4 load coils</source>
@@ -12264,10 +11328,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Messgerät</translation>
     </message>
     <message>
-        <source>migration %1 is missing</source>
-        <translation>Migration %1 fehlt</translation>
-    </message>
-    <message>
         <source>min; at least %1</source>
         <translation>min; mindestens %1</translation>
     </message>
@@ -12300,10 +11360,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>mischt ähnlich aussehende Buchstaben zweier Schriften</translation>
     </message>
     <message>
-        <source>more than drafts was changed, and that needs an event</source>
-        <translation>es wurde mehr als Entwürfe geändert, und das braucht ein Ereignis</translation>
-    </message>
-    <message>
         <source>move</source>
         <translation>Umzug</translation>
     </message>
@@ -12316,92 +11372,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Mehrgeräteanschluss</translation>
     </message>
     <message>
-        <source>must be %1</source>
-        <translation>muss sein: %1</translation>
-    </message>
-    <message>
-        <source>must be 64000 or 56000 bit/s or a multiple of one of them</source>
-        <translation>muss 64000 oder 56000 bit/s sein oder ein Vielfaches davon</translation>
-    </message>
-    <message>
-        <source>must be a JSON object</source>
-        <translation>muss ein JSON-Objekt sein</translation>
-    </message>
-    <message>
-        <source>must be a day as YYYY-MM-DD</source>
-        <translation>muss ein Tag der Form JJJJ-MM-TT sein</translation>
-    </message>
-    <message>
-        <source>must be a day as YYYY-MM-DD, and the version must not be empty</source>
-        <translation>muss ein Tag der Form JJJJ-MM-TT sein, und die Version darf nicht leer sein</translation>
-    </message>
-    <message>
-        <source>must be a day as YYYY-MM-DD, or not_required</source>
-        <translation>muss ein Tag der Form JJJJ-MM-TT sein oder not_required</translation>
-    </message>
-    <message>
-        <source>must be a text</source>
-        <translation>muss ein Text sein</translation>
-    </message>
-    <message>
-        <source>must be a time in ISO 8601 with its offset, such as 2026-03-04T09:15:00-06:00</source>
-        <translation>muss eine Zeit nach ISO 8601 mit Zeitverschiebung sein, etwa 2026-03-04T09:15:00-06:00</translation>
-    </message>
-    <message>
-        <source>must be a whole number</source>
-        <translation>muss eine ganze Zahl sein</translation>
-    </message>
-    <message>
-        <source>must be a whole number from 0 to %1, or null</source>
-        <translation>muss eine ganze Zahl von 0 bis %1 sein oder null</translation>
-    </message>
-    <message>
-        <source>must be an object</source>
-        <translation>muss ein Objekt sein</translation>
-    </message>
-    <message>
-        <source>must be from %1 to %2</source>
-        <translation>muss zwischen %1 und %2 liegen</translation>
-    </message>
-    <message>
         <source>must be label=number joined by ; with each label once</source>
         <translation>muss Name=Nummer sein, getrennt durch ; und jeder Name einmal</translation>
     </message>
     <message>
         <source>must be the order's: a wrong one is another customer's line</source>
         <translation>muss die des Auftrags sein: eine falsche gehört zum Anschluss eines anderen Kunden</translation>
-    </message>
-    <message>
-        <source>must end in .csv, .svg or .pdf, not "%1"</source>
-        <translation>muss auf .csv, .svg oder .pdf enden, nicht „%1“</translation>
-    </message>
-    <message>
-        <source>must have 64 hexadecimal digits</source>
-        <translation>muss 64 hexadezimale Ziffern haben</translation>
-    </message>
-    <message>
-        <source>must hold 1 to %1 elements</source>
-        <translation>muss 1 bis %1 Abschnitte enthalten</translation>
-    </message>
-    <message>
-        <source>must lead from the name of a column to one of ours</source>
-        <translation>muss vom Namen einer Spalte zu einer der unseren führen</translation>
-    </message>
-    <message>
-        <source>must name at least one</source>
-        <translation>muss mindestens eines nennen</translation>
-    </message>
-    <message>
-        <source>must name at least one element</source>
-        <translation>muss mindestens einen Abschnitt nennen</translation>
-    </message>
-    <message>
-        <source>must not be empty</source>
-        <translation>darf nicht leer sein</translation>
-    </message>
-    <message>
-        <source>must say in at least two words what was done</source>
-        <translation>muss in mindestens zwei Wörtern sagen, was getan wurde</translation>
     </message>
     <message>
         <source>name of the customer</source>
@@ -12418,22 +11394,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>name, as papers print it</source>
         <translation>Name, wie ihn Papiere drucken</translation>
-    </message>
-    <message>
-        <source>named by %1: %2</source>
-        <translation>genannt von %1: %2</translation>
-    </message>
-    <message>
-        <source>names a fingerprint that is not that of the key</source>
-        <translation>nennt einen Fingerabdruck, der nicht der des Schlüssels ist</translation>
-    </message>
-    <message>
-        <source>names no fact of order %1</source>
-        <translation>nennt keinen Eintrag des Auftrags %1</translation>
-    </message>
-    <message>
-        <source>names no safety card of these records; the id of the card that read the hazard is expected</source>
-        <translation>nennt keine Sicherheitskarte dieses Datenbestands; erwartet wird die Kennung der Karte, die die Gefahr zeigte</translation>
     </message>
     <message>
         <source>national %1</source>
@@ -12480,8 +11440,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>kein Fehler</translation>
     </message>
     <message>
-        <source>no font here has %1; the Debian package %2 has %3</source>
-        <translation>keine Schrift hier hat %1; das Debian-Paket %2 hat %3</translation>
+        <source>no voltage read</source>
+        <translation>keine Spannung gemessen</translation>
     </message>
     <message>
         <source>no work</source>
@@ -12498,10 +11458,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>none</source>
         <translation>keine</translation>
-    </message>
-    <message>
-        <source>none (true or false)</source>
-        <translation>keine (true oder false)</translation>
     </message>
     <message>
         <source>none in error or in use elsewhere</source>
@@ -12640,20 +11596,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Hinweis</translation>
     </message>
     <message>
-        <source>nothing can be written into it</source>
-        <translation>es lässt sich nichts hineinschreiben</translation>
-    </message>
-    <message>
         <source>nothing compared yet</source>
         <translation>noch nichts verglichen</translation>
     </message>
     <message>
         <source>nothing found</source>
         <translation>nichts gefunden</translation>
-    </message>
-    <message>
-        <source>nothing says that the chain should end with this event</source>
-        <translation>nichts sagt, dass die Kette mit diesem Ereignis enden soll</translation>
     </message>
     <message>
         <source>nothing to take apart</source>
@@ -12710,18 +11658,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>object is missing after a comma</source>
         <translation>nach einem Komma fehlt ein Objekt</translation>
-    </message>
-    <message>
-        <source>of "%1" must be "%2"</source>
-        <translation>von „%1“ muss „%2“ sein</translation>
-    </message>
-    <message>
-        <source>of "%1" must be empty: it is a pure number</source>
-        <translation>von „%1“ muss leer sein: es ist eine reine Zahl</translation>
-    </message>
-    <message>
-        <source>of "%1" must be from %2 to %3</source>
-        <translation>von „%1“ muss zwischen %2 und %3 liegen</translation>
     </message>
     <message>
         <source>of a point-to-point line</source>
@@ -12833,7 +11769,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>open or bring back what a van takes along</source>
-        <translation>öffnen oder zurückbringen, was ein Wagen mitnimmt</translation>
+        <translation>öffnen oder zurückbringen, was ein Fahrzeug mitnimmt</translation>
     </message>
     <message>
         <source>open: %1</source>
@@ -12852,48 +11788,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Auftrag %1</translation>
     </message>
     <message>
-        <source>order %1 has no channel %2</source>
-        <translation>Auftrag %1 hat keinen Kanal %2</translation>
-    </message>
-    <message>
-        <source>order %1 has no terminal %2</source>
-        <translation>Auftrag %1 hat kein Endgerät %2</translation>
-    </message>
-    <message>
-        <source>order %1 is %2: a certificate is issued for an accepted order</source>
-        <translation>Auftrag %1 ist %2: ein Zertifikat wird für einen abgenommenen Auftrag ausgestellt</translation>
-    </message>
-    <message>
-        <source>order %1 is accepted: it gets a certificate</source>
-        <translation>Auftrag %1 ist abgenommen: er bekommt ein Zertifikat</translation>
-    </message>
-    <message>
         <source>order %1 is incomplete: %2</source>
         <translation>Auftrag %1 ist unvollständig: %2</translation>
-    </message>
-    <message>
-        <source>order %1 is not accepted%2</source>
-        <translation>Auftrag %1 ist nicht abgenommen%2</translation>
-    </message>
-    <message>
-        <source>order %1 is not on the board</source>
-        <translation>Auftrag %1 steht nicht in der Übersicht</translation>
-    </message>
-    <message>
-        <source>order %1 names no %2: a paper for a customer names customer, premises and installer</source>
-        <translation>in Auftrag %1 fehlt: %2. Ein Papier für Kunden nennt Kunde, Standort und Monteur</translation>
-    </message>
-    <message>
-        <source>order %1 was not completed in the order of its rank</source>
-        <translation>Auftrag %1 wurde nicht in der Folge seines Rangs abgeschlossen</translation>
-    </message>
-    <message>
-        <source>order %1: %2 otherwise than computed anew (%3)</source>
-        <translation>Auftrag %1: %2 anders als neu berechnet (%3)</translation>
-    </message>
-    <message>
-        <source>order %1: its hazard is not noted for others on its pair</source>
-        <translation>Auftrag %1: seine Gefahr ist für andere an seiner Doppelader nicht vermerkt</translation>
     </message>
     <message>
         <source>order cancelled</source>
@@ -12960,10 +11856,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>packet, wo Paketdaten auf dem D-Kanal bestellt sind</translation>
     </message>
     <message>
-        <source>page %1 could not be begun</source>
-        <translation>Seite %1 ließ sich nicht beginnen</translation>
-    </message>
-    <message>
         <source>pair</source>
         <translation>Doppelader</translation>
     </message>
@@ -12974,6 +11866,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>pair in the main cable, before the cross-connect</source>
         <translation>Doppelader im Hauptkabel, vor dem Verteiler</translation>
+    </message>
+    <message>
+        <source>pair twice</source>
+        <translation>Doppelader doppelt</translation>
     </message>
     <message>
         <source>passed</source>
@@ -13100,6 +11996,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>gelesen für den Auftrag %1</translation>
     </message>
     <message>
+        <source>readback</source>
+        <translation>Ansage</translation>
+    </message>
+    <message>
         <source>record only</source>
         <translation>nur Aufzeichnung</translation>
     </message>
@@ -13118,6 +12018,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>reference %1</source>
         <translation>Referenz %1</translation>
+    </message>
+    <message>
+        <source>referred</source>
+        <translation>Weitergabe</translation>
     </message>
     <message>
         <source>refused</source>
@@ -13168,6 +12072,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>vertauscht</translation>
     </message>
     <message>
+        <source>ring and ground</source>
+        <translation>b-Ader und Erde</translation>
+    </message>
+    <message>
         <source>ring ground</source>
         <translation>b-Ader gegen Erde</translation>
     </message>
@@ -13204,10 +12112,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Zeile %1</translation>
     </message>
     <message>
-        <source>row %1, column %2</source>
-        <translation>Zeile %1, Spalte %2</translation>
-    </message>
-    <message>
         <source>rows</source>
         <translation>Zeilen</translation>
     </message>
@@ -13224,6 +12128,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Regeln der Protokollvariante</translation>
     </message>
     <message>
+        <source>run</source>
+        <translation>Messlauf</translation>
+    </message>
+    <message>
         <source>s; at most %1</source>
         <translation>s; höchstens %1</translation>
     </message>
@@ -13232,12 +12140,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>s; höchstens %1 % der Sekunden</translation>
     </message>
     <message>
-        <source>same wires: only the name of the pair was wrong</source>
-        <translation>gleiche Adern: nur der Name der Doppelader war falsch</translation>
+        <source>safety</source>
+        <translation>Sicherheitskarte</translation>
     </message>
     <message>
-        <source>say by --format csv, svg or pdf what goes there</source>
-        <translation>mit --format csv, svg oder pdf angeben, was dorthin kommt</translation>
+        <source>same wires: only the name of the pair was wrong</source>
+        <translation>gleiche Adern: nur der Name der Doppelader war falsch</translation>
     </message>
     <message>
         <source>say to whom the job is handed on</source>
@@ -13262,6 +12170,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>self call</source>
         <translation>Anruf bei sich selbst</translation>
+    </message>
+    <message>
+        <source>self test</source>
+        <translation>Selbsttest</translation>
     </message>
     <message>
         <source>self-call on %1</source>
@@ -13312,17 +12224,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Vermittlungsstelle</translation>
     </message>
     <message>
-<<<<<<< HEAD
-        <source>set up</source>
-        <translation>Einrichten</translation>
-=======
         <source>set aside by who settled it: %1</source>
-        <translation>außer Acht gelassen von dem, der es entschieden hat: %1</translation>
+        <translation>zurückgestellt von der Person, die es geklärt hat: %1</translation>
     </message>
     <message>
         <source>set aside until somebody settles it: %1</source>
-        <translation>außer Acht gelassen, bis jemand es entscheidet: %1</translation>
->>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
+        <translation>zurückgestellt, bis jemand es klärt: %1</translation>
     </message>
     <message>
         <source>setting</source>
@@ -13365,20 +12272,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Fernspeisung</translation>
     </message>
     <message>
-        <source>standard input</source>
-        <translation>Standardeingabe</translation>
-    </message>
-    <message>
-        <source>standard output</source>
-        <translation>Standardausgabe</translation>
-    </message>
-    <message>
-        <source>stands there twice</source>
-        <translation>kommt zweimal vor</translation>
-    </message>
-    <message>
-        <source>station %1</source>
-        <translation>Station %1</translation>
+        <source>spid_%1: %2</source>
+        <translation>SPID %1: %2</translation>
     </message>
     <message>
         <source>station %1, key %2</source>
@@ -13437,6 +12332,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Stichleitungen %1</translation>
     </message>
     <message>
+        <source>taps %1 ft</source>
+        <translation>Stichleitungen %1 ft</translation>
+    </message>
+    <message>
         <source>telephone, for papers</source>
         <translation>Telefon, für Papiere</translation>
     </message>
@@ -13489,20 +12388,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die %1</translation>
     </message>
     <message>
-        <source>the %1 is missing</source>
-        <translation>es fehlt: %1</translation>
-    </message>
-    <message>
-        <source>the %1 was changed</source>
-        <translation>geändert wurde: %1</translation>
-    </message>
-    <message>
         <source>the %1 was changed from %2 to %3</source>
         <translation>%1 wurde von %2 in %3 geändert</translation>
-    </message>
-    <message>
-        <source>the %1 was put in</source>
-        <translation>hinzugefügt wurde: %1</translation>
     </message>
     <message>
         <source>the %1 was set to %2</source>
@@ -13525,10 +12412,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die SPID, Ziffern und Trennzeichen</translation>
     </message>
     <message>
-        <source>the SQLite driver of Qt is not installed</source>
-        <translation>der SQLite-Treiber von Qt ist nicht installiert</translation>
-    </message>
-    <message>
         <source>the announced number is the order's</source>
         <translation>die angesagte Rufnummer ist die des Auftrags</translation>
     </message>
@@ -13541,14 +12424,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die Sicherung ist gemacht, der signierte Kopf ihres Protokolls nicht: %1</translation>
     </message>
     <message>
-        <source>the board is said to be decided by limit set %1, which is not there</source>
-        <translation>die Übersicht ist angeblich nach dem Grenzwertsatz %1 entschieden, den es nicht gibt</translation>
-    </message>
-    <message>
-        <source>the board shows it</source>
-        <translation>die Übersicht zeigt ihn</translation>
-    </message>
-    <message>
         <source>the cable crew</source>
         <translation>die Kabelmannschaft</translation>
     </message>
@@ -13557,16 +12432,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>das Kabel hat etwa %1 °F, nicht %2 °F</translation>
     </message>
     <message>
-        <source>the chain should end with event %1, and ends with this one otherwise</source>
-        <translation>die Kette sollte mit Ereignis %1 enden und endet hier anders</translation>
-    </message>
-    <message>
         <source>the character %1</source>
         <translation>das Zeichen %1</translation>
-    </message>
-    <message>
-        <source>the check digits of "%1" do not fit: a character was misread</source>
-        <translation>die Prüfziffern von „%1“ passen nicht: ein Zeichen wurde falsch gelesen</translation>
     </message>
     <message>
         <source>the circuit was changed from %1 to %2</source>
@@ -13574,7 +12441,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>the clock of its station was more than a day ahead</source>
-        <translation>die Uhr seiner Station ging mehr als einen Tag vor</translation>
+        <translation>die Uhr der Station ging mehr als einen Tag vor</translation>
     </message>
     <message>
         <source>the columns chosen</source>
@@ -13583,10 +12450,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>the columns of last time</source>
         <translation>die Spalten vom letzten Mal</translation>
-    </message>
-    <message>
-        <source>the confidence must lie between 0 and 1, such as 0.95</source>
-        <translation>die Aussagewahrscheinlichkeit muss zwischen 0 und 1 liegen, etwa 0.95</translation>
     </message>
     <message>
         <source>the confirmation of %1</source>
@@ -13601,88 +12464,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>der Name des Kunden wurde geändert</translation>
     </message>
     <message>
-        <source>the database cannot be opened</source>
-        <translation>die Datenbank lässt sich nicht öffnen</translation>
-    </message>
-    <message>
-        <source>the database cannot be read from the disk</source>
-        <translation>die Datenbank lässt sich nicht vom Datenträger lesen</translation>
-    </message>
-    <message>
-        <source>the database cannot be written: it is read-only</source>
-        <translation>in die Datenbank lässt sich nicht schreiben: sie ist nur lesbar</translation>
-    </message>
-    <message>
         <source>the database does not say its %1</source>
         <translation>die Datenbank nennt dies nicht: %1</translation>
-    </message>
-    <message>
-        <source>the database does not say its station</source>
-        <translation>die Datenbank nennt ihre Station nicht</translation>
-    </message>
-    <message>
-        <source>the database failed: %1 (%2)</source>
-        <translation>die Datenbank versagte: %1 (%2)</translation>
-    </message>
-    <message>
-        <source>the database is cut short</source>
-        <translation>die Datenbank ist abgeschnitten</translation>
-    </message>
-    <message>
-        <source>the database is cut short; restore it from a backup</source>
-        <translation>die Datenbank ist abgeschnitten; bitte aus einer Sicherung wiederherstellen</translation>
-    </message>
-    <message>
-        <source>the database is damaged (%1)</source>
-        <translation>die Datenbank ist beschädigt (%1)</translation>
     </message>
     <message>
         <source>the database is damaged (%1); restore it from a backup</source>
         <translation>die Datenbank ist beschädigt (%1); bitte aus einer Sicherung wiederherstellen</translation>
     </message>
     <message>
-        <source>the database is damaged; restore it from a backup</source>
-        <translation>die Datenbank ist beschädigt; bitte aus einer Sicherung wiederherstellen</translation>
-    </message>
-    <message>
-        <source>the database is locked by another program; nothing was changed</source>
-        <translation>die Datenbank ist von einem anderen Programm gesperrt; nichts wurde geändert</translation>
-    </message>
-    <message>
-        <source>the database is open in a program; close it before restoring</source>
-        <translation>die Datenbank ist in einem Programm geöffnet; vor dem Wiederherstellen schließen</translation>
-    </message>
-    <message>
-        <source>the database is read-only here</source>
-        <translation>die Datenbank ist hier nur lesbar</translation>
-    </message>
-    <message>
-        <source>the database may not be opened</source>
-        <translation>die Datenbank darf nicht geöffnet werden</translation>
-    </message>
-    <message>
         <source>the day that was promised first, if it is another now</source>
         <translation>der zuerst zugesagte Tag, wenn es jetzt ein anderer ist</translation>
-    </message>
-    <message>
-        <source>the disk does not allow a write-ahead log</source>
-        <translation>der Datenträger lässt kein Vorausprotokoll zu</translation>
-    </message>
-    <message>
-        <source>the disk failed at the last step, and the change may have been kept or not: look whether it is there before it is entered again</source>
-        <translation>der Datenträger versagte beim letzten Schritt, und die Änderung kann behalten sein oder nicht: vor erneutem Eingeben nachsehen, ob sie da ist</translation>
-    </message>
-    <message>
-        <source>the disk holding the database is damaged</source>
-        <translation>der Datenträger mit der Datenbank ist beschädigt</translation>
-    </message>
-    <message>
-        <source>the disk is full; nothing was changed</source>
-        <translation>der Datenträger ist voll; nichts wurde geändert</translation>
-    </message>
-    <message>
-        <source>the disk refused to write; nothing was changed</source>
-        <translation>der Datenträger nahm nichts an; nichts wurde geändert</translation>
     </message>
     <message>
         <source>the dispatcher, to be sent again</source>
@@ -13693,56 +12484,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die Disposition, um neu geschickt zu werden, %1</translation>
     </message>
     <message>
-        <source>the errors must be from 0 to the number of bits</source>
-        <translation>die Fehler müssen zwischen 0 und der Zahl der Bits liegen</translation>
-    </message>
-    <message>
         <source>the first day is kept beside it</source>
         <translation>der ursprüngliche Tag bleibt vermerkt</translation>
-    </message>
-    <message>
-        <source>the folder cannot be made</source>
-        <translation>der Ordner lässt sich nicht anlegen</translation>
-    </message>
-    <message>
-        <source>the folder cannot be written, and no backup was made; name another place</source>
-        <translation>in den Ordner lässt sich nicht schreiben, und es wurde keine Sicherung gemacht; bitte einen anderen Ort nennen</translation>
-    </message>
-    <message>
-        <source>the folder does not exist</source>
-        <translation>den Ordner gibt es nicht</translation>
-    </message>
-    <message>
-        <source>the folder of keys cannot be kept from others</source>
-        <translation>der Ordner der Schlüssel lässt sich vor anderen nicht schützen</translation>
-    </message>
-    <message>
-        <source>the folder of keys cannot be made</source>
-        <translation>der Ordner der Schlüssel lässt sich nicht anlegen</translation>
-    </message>
-    <message>
-        <source>the folder of the database cannot be made</source>
-        <translation>der Ordner der Datenbank lässt sich nicht anlegen</translation>
-    </message>
-    <message>
-        <source>the folder of the database cannot be written</source>
-        <translation>in den Ordner der Datenbank lässt sich nicht schreiben</translation>
-    </message>
-    <message>
-        <source>the form of the records is told as %1</source>
-        <translation>die Form des Datenbestands ist als %1 angegeben</translation>
-    </message>
-    <message>
-        <source>the head of the log cannot be kept</source>
-        <translation>der Kopf des Protokolls lässt sich nicht aufbewahren</translation>
-    </message>
-    <message>
-        <source>the head of the log that was kept cannot be read</source>
-        <translation>der aufbewahrte Kopf des Protokolls lässt sich nicht lesen</translation>
-    </message>
-    <message>
-        <source>the history is broken (%1 event %2: %3)</source>
-        <translation>der Verlauf ist unterbrochen (%1 Ereignis %2: %3)</translation>
     </message>
     <message>
         <source>the identifiers of the line were changed</source>
@@ -13757,28 +12500,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>des Monteurs eigene Arbeit</translation>
     </message>
     <message>
-        <source>the issuer</source>
-        <translation>der Aussteller</translation>
-    </message>
-    <message>
         <source>the issuer, key %1</source>
         <translation>der Aussteller, Schlüssel %1</translation>
     </message>
     <message>
         <source>the jack or terminal where the line ends</source>
         <translation>der Dose oder Klemme, an der der Anschluss endet</translation>
-    </message>
-    <message>
-        <source>the key cannot be read</source>
-        <translation>der Schlüssel lässt sich nicht lesen</translation>
-    </message>
-    <message>
-        <source>the key cannot be written</source>
-        <translation>der Schlüssel lässt sich nicht schreiben</translation>
-    </message>
-    <message>
-        <source>the key that seals it is not on this machine.</source>
-        <translation>der Schlüssel, der es versiegelt, ist nicht auf diesem Rechner.</translation>
     </message>
     <message>
         <source>the kind of line was changed</source>
@@ -13791,10 +12518,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>the largest on any two of tip, ring and ground, on a dead pair disconnected at both ends</source>
         <translation>der größte Wert zwischen je zweien von a-Ader, b-Ader und Erde, an einer spannungsfreien, beidseitig abgetrennten Doppelader</translation>
-    </message>
-    <message>
-        <source>the last page could not be ended</source>
-        <translation>die letzte Seite ließ sich nicht abschließen</translation>
     </message>
     <message>
         <source>the least of each wire to ground and wire to wire, on a dead pair disconnected at both ends</source>
@@ -13817,10 +12540,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die Leitung</translation>
     </message>
     <message>
-        <source>the line of order %1 works again: nothing is left behind</source>
-        <translation>der Anschluss des Auftrags %1 funktioniert wieder: es wird nichts hinterlassen</translation>
-    </message>
-    <message>
         <source>the link</source>
         <translation>Punkt-zu-Punkt-Verbindung</translation>
     </message>
@@ -13835,10 +12554,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>the network termination (NT)</source>
         <translation>des Netzabschlusses (NT)</translation>
-    </message>
-    <message>
-        <source>the number of bits must be at least 1</source>
-        <translation>die Zahl der Bits muss mindestens 1 sein</translation>
     </message>
     <message>
         <source>the number that belongs to it; may be empty</source>
@@ -13862,15 +12577,11 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>the order was changed while a van had it</source>
-        <translation>der Auftrag wurde geändert, während ein Wagen ihn hatte</translation>
+        <translation>der Auftrag wurde geändert, während ein Fahrzeug ihn hatte</translation>
     </message>
     <message>
         <source>the page</source>
         <translation>die Seite</translation>
-    </message>
-    <message>
-        <source>the page could not be begun</source>
-        <translation>die Seite ließ sich nicht beginnen</translation>
     </message>
     <message>
         <source>the pair is about %1 %4 long, %2 % longer than the %3 %4 on record</source>
@@ -13897,40 +12608,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>der Standort wurde geändert</translation>
     </message>
     <message>
-        <source>the present database cannot be kept</source>
-        <translation>die jetzige Datenbank lässt sich nicht aufbewahren</translation>
-    </message>
-    <message>
-        <source>the program holds no limits</source>
-        <translation>das Programm enthält keine Grenzwerte</translation>
-    </message>
-    <message>
-        <source>the rate of a capture must be 56000, 64000, 112000 or 128000</source>
-        <translation>die Bitrate eines Mitschnitts muss 56000, 64000, 112000 oder 128000 sein</translation>
-    </message>
-    <message>
-        <source>the records call themselves station %1, and the log ends with station %2</source>
-        <translation>der Datenbestand nennt sich Station %1, und das Protokoll endet mit Station %2</translation>
-    </message>
-    <message>
-        <source>the records hold something unreadable: %1 of %2 %3</source>
-        <translation>der Datenbestand enthält etwas Unlesbares: %1 von %2 %3</translation>
-    </message>
-    <message>
-        <source>the records refuse this value</source>
-        <translation>der Datenbestand nimmt diesen Wert nicht an</translation>
-    </message>
-    <message>
         <source>the register has none of this desk</source>
         <translation>das Verzeichnis kennt keine Nummer dieser Stelle</translation>
-    </message>
-    <message>
-        <source>the rows that the event sealed cannot be read</source>
-        <translation>die Zeilen, die das Ereignis versiegelt hat, lassen sich nicht lesen</translation>
-    </message>
-    <message>
-        <source>the search index does not say what the rows say</source>
-        <translation>der Suchindex sagt nicht, was die Zeilen sagen</translation>
     </message>
     <message>
         <source>the services were changed</source>
@@ -13945,20 +12624,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die Signatur passt nicht zu dem, was bezeugt wird: %1</translation>
     </message>
     <message>
-        <source>the statement that starts here has no end</source>
-        <translation>die Anweisung, die hier beginnt, hat kein Ende</translation>
-    </message>
-    <message>
         <source>the terminal</source>
         <translation>Endgerät</translation>
     </message>
     <message>
         <source>the terminal was mended or changed</source>
         <translation>das Endgerät wurde behoben oder gewechselt</translation>
-    </message>
-    <message>
-        <source>the transaction has ended already</source>
-        <translation>die Transaktion ist schon beendet</translation>
     </message>
     <message>
         <source>the unusual space or mark U+%1</source>
@@ -13997,12 +12668,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>es gibt keine Anweisung %1</translation>
     </message>
     <message>
-        <source>there is no such file</source>
-        <translation>diese Datei gibt es nicht</translation>
-    </message>
-    <message>
         <source>this variant has no SPID</source>
         <translation>diese Variante hat keine SPID</translation>
+    </message>
+    <message>
+        <source>tip and ground</source>
+        <translation>a-Ader und Erde</translation>
     </message>
     <message>
         <source>tip and ring</source>
@@ -14073,17 +12744,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Transitnetz</translation>
     </message>
     <message>
-<<<<<<< HEAD
-        <source>true or false</source>
-        <translation>true oder false</translation>
-=======
         <source>two stations have it with different content</source>
         <translation>zwei Stationen haben es mit verschiedenem Inhalt</translation>
     </message>
     <message>
         <source>two stations worked on the order</source>
-        <translation>zwei Stationen haben an dem Auftrag gearbeitet</translation>
->>>>>>> 5711e1e (Explain vans, bundles, stations and tags, and say in German what stations disagree about)
+        <translation>zwei Stationen haben am Auftrag gearbeitet</translation>
     </message>
     <message>
         <source>type the digit %1</source>
@@ -14118,6 +12784,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>nicht abgeschlossene Zeichenkette</translation>
     </message>
     <message>
+        <source>until %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
         <source>up</source>
         <translation>steht</translation>
     </message>
@@ -14134,12 +12804,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Nutzer</translation>
     </message>
     <message>
-        <source>user %1</source>
-        <translation>Benutzer %1</translation>
-    </message>
-    <message>
         <source>version</source>
         <translation>Fassung</translation>
+    </message>
+    <message>
+        <source>visit</source>
+        <translation>Einsatz</translation>
     </message>
     <message>
         <source>voice</source>
@@ -14148,6 +12818,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>voice and data</source>
         <translation>Sprache und Daten</translation>
+    </message>
+    <message>
+        <source>void</source>
+        <translation>Streichung</translation>
     </message>
     <message>
         <source>void a hazard, or an entry that is another's or of an earlier visit</source>
@@ -14160,6 +12834,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>voided by %1: %2</source>
         <translation>für ungültig erklärt von %1: %2</translation>
+    </message>
+    <message>
+        <source>waiting on %1</source>
+        <translation>wartet auf %1</translation>
     </message>
     <message>
         <source>waits</source>
@@ -14178,24 +12856,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Warnung</translation>
     </message>
     <message>
-        <source>was cancelled</source>
-        <translation>wurde abgebrochen</translation>
-    </message>
-    <message>
-        <source>was changed after it was recorded</source>
-        <translation>wurde geändert, nachdem es eingetragen war</translation>
-    </message>
-    <message>
         <source>was changed by another program (%1)</source>
         <translation>wurde von einem anderen Programm geändert (%1)</translation>
     </message>
     <message>
         <source>was due on %1: not within its calibration when it was used</source>
         <translation>fällig gewesen am %1: bei der Benutzung außerhalb seiner Kalibrierung</translation>
-    </message>
-    <message>
-        <source>was written by a newer version of this program, and was left as it is</source>
-        <translation>stammt von einer neueren Version dieses Programms und blieb, wie es ist</translation>
     </message>
     <message>
         <source>weather</source>

@@ -27,6 +27,16 @@ void dressCard(QFrame *card, QVBoxLayout *column)
     });
 }
 
+/// As SpidCheck::inWords(): digits, and what they mean.
+QString inWords(const SpidCheck &check)
+{
+    const QString between = QStringLiteral(" · ");
+    QStringList parts = check.inWords().split(between, Qt::SkipEmptyParts);
+    for (QString &part : parts)
+        part = part.section(u' ', 0, 0) + ' ' + localizedWord(part.section(u' ', 1));
+    return parts.join(between);
+}
+
 } // namespace
 
 SpidCard::SpidCard(QWidget *parent)
@@ -97,7 +107,7 @@ void SpidCard::check()
 {
     const ProtocolVariant *variant = findVariant(this->variant());
     const QString spid = m_spid->text().trimmed();
-    m_mark->setHint(variant && variant->hasSpid() ? variant->spidShapes
+    m_mark->setHint(variant && variant->hasSpid() ? localizedSentence(variant->spidShapes)
                                                   : tr("this variant has no SPID"));
     if (!variant || spid.isEmpty()) {
         m_mark->clearFindings();
@@ -109,10 +119,9 @@ void SpidCard::check()
     m_mark->setFindings(result.findings);
     m_parts->setCheck(result);
     m_parts->setVisible(!result.parts.empty());
-    const QString words = result.inWords();
+    const QString words = inWords(result), verdict = localizedWord(result.verdict());
     const Status sign = result.worst() == Severity::Note ? Status::Done : signOf(result.worst());
-    m_verdict->show(sign, words.isEmpty() ? result.verdict()
-                                          : QStringLiteral("%1: %2").arg(result.verdict(), words));
+    m_verdict->show(sign, words.isEmpty() ? verdict : QStringLiteral("%1: %2").arg(verdict, words));
 }
 
 CauseCard::CauseCard(QWidget *parent)

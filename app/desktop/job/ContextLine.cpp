@@ -51,7 +51,7 @@ ContextLine::ContextLine(JobSession &desk, QWidget *parent)
     m_installer->installEventFilter(this);
     m_installer->lineEdit()->installEventFilter(this);
     m_installer->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    whenThemed(m_installer, [this] { m_installer->setFixedWidth(em(12)); });
+    whenThemed(m_installer, [this] { m_installer->setFixedWidth(em(13.5)); });
     connect(m_installer, &QComboBox::activated, this, [this] { take(); });
     m_state->setWrapping(false);
     layout->addWidget(m_installer);

@@ -158,7 +158,7 @@ void StationPanel::showAttempts()
         const bool mayVoid = !it->voided && !it->fact.as<VoidFact>();
         attempts.push_back({it->fact.id, status,
                             timeText(it->fact.at, m_desk.now().localDate()) + "  " +
-                                factText(it->fact, m_desk.order().kind) +
+                                localizedSentence(factText(it->fact, m_desk.order().kind)) +
                                 (words.isEmpty() ? QString() : " — " + words),
                             mayVoid, mayVoid && corrects(it->fact)});
     }

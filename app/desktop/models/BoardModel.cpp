@@ -65,7 +65,7 @@ QString waitingText(const BoardRow &row, QDate)
 constexpr BoardColumn columnTable[] = {
     {"order", QT_TRANSLATE_NOOP("BoardModel", "Order"), 6.5, true, BoardSort::Number,
      [](const BoardRow &row, QDate) { return row.order; }},
-    {"due", QT_TRANSLATE_NOOP("BoardModel", "Due"), 13, true, BoardSort::Urgency, dueText},
+    {"due", QT_TRANSLATE_NOOP("BoardModel", "Due"), 15, true, BoardSort::Urgency, dueText},
     {"customer", QT_TRANSLATE_NOOP("BoardModel", "Customer"), 10, true, BoardSort::Customer,
      [](const BoardRow &row, QDate) { return row.customer; }},
     {"why", QT_TRANSLATE_NOOP("BoardModel", "Why not accepted"), 26, true, BoardSort::Criterion,

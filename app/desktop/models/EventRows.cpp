@@ -1,5 +1,6 @@
 #include "app/desktop/models/EventRows.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "core/base/Json.h"
 
@@ -23,9 +24,10 @@ QString countedWords(const QJsonArray &list)
             words << value.toString();
         ++counts[value.toString()];
     }
-    for (QString &word : words)
-        if (const int count = counts.value(word); count > 1)
-            word += QStringLiteral(" ×%1").arg(count);
+    for (QString &word : words) {
+        const int count = counts.value(word);
+        word = localizedWord(word) + (count > 1 ? QStringLiteral(" ×%1").arg(count) : QString());
+    }
     return words.join(QStringLiteral(", "));
 }
 
@@ -63,7 +65,7 @@ QString eventDetail(const QJsonObject &detail)
         if (it.key() == u"seals")
             continue;
         if (const QString value = valueText(it.value()); !value.isEmpty())
-            parts << QString(it.key()).replace(u'_', u' ') + ": " + value;
+            parts << localizedWord(it.key()) + ": " + value;
     }
     const QString text = parts.join(QStringLiteral(", "));
     return text.size() > longestDetail ? text.first(longestDetail) + "…" : text;

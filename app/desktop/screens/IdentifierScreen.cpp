@@ -242,11 +242,12 @@ void IdentifierScreen::showRows()
         if (!wanted.isEmpty() && signKey(row.worst) != wanted)
             continue;
         m_shown.push_back(i);
-        rows.push_back({{QString::number(row.line), verdictName(row.worst), row.variant, row.spid,
-                         row.dn, localizedSentence(row.reason), row.repair, row.code},
-                        verdictSign(row.worst),
-                        {},
-                        false});
+        rows.push_back(
+            {{QString::number(row.line), localizedWord(verdictName(row.worst)), row.variant,
+              row.spid, row.dn, localizedSentence(row.reason), row.repair, row.code},
+             verdictSign(row.worst),
+             {},
+             false});
     }
     m_model->show(std::move(rows));
 }

@@ -50,12 +50,16 @@ Table::Table(const QString &objectName, const QString &spoken, QWidget *parent)
 void Table::setColumnEms(std::vector<double> ems)
 {
     m_ems = std::move(ems);
+    m_byHand.clear();
     fit();
 }
 
 void Table::setModel(QAbstractItemModel *model)
 {
-    QTableView::setModel(model);
+    {
+        const QScopedValueRollback fitting(m_fitting, true); // nobody drew its columns to a width
+        QTableView::setModel(model);
+    }
     fit();
 }
 
