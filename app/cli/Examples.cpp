@@ -80,6 +80,7 @@ constexpr Example examples[] = {
     {"handoff", "26-0006 --to 'cable repair' --reference R-77 --waiting-on plant"},
     {"day", "--installer rivera --on 2026-03-12 --out day.pdf"},
     {"card", "26-0007 --out card.pdf"},
+    {"card", "26-0007 --out card.pdf --language de"},
     {"certificate issue", "26-0007 --out certificate.pdf"},
     {"certificate issue", "--premises-of 26-0007 --out-folder certificates"},
     {"certificate verify", "certificate.pdf --key keys.txt"},

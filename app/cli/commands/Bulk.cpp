@@ -4,6 +4,7 @@
 #include "app/actions/OutFile.h"
 #include "app/actions/SheetFile.h"
 #include "app/cli/Files.h"
+#include "app/cli/PaperOptions.h"
 
 namespace loopwright {
 
@@ -17,7 +18,7 @@ public:
     {
         options.text("--out", m_file, "The settings cards of all customers concerned, one PDF");
         options.text("--cards", m_folder, "The same, a PDF each in this folder");
-        options.word("--paper", m_paper, allWords<Paper>(), "a4 (else) or letter");
+        m_paper.declare(options);
     }
     bool isAsked() const { return !m_file.isEmpty() || !m_folder.isEmpty(); }
 
@@ -34,9 +35,9 @@ public:
 
     Result<OrderPapers> write(Records &records, CommandContext &context) const
     {
-        LOOPWRIGHT_ASSIGN(auto cards,
-                          cardsOfLastBulk(records, fromText<Paper>(m_paper).value_or(Paper::A4),
-                                          m_folder, context.progress("making cards")));
+        const PaperLanguageHere speaking = m_paper.speaking();
+        LOOPWRIGHT_ASSIGN(auto cards, cardsOfLastBulk(records, m_paper.paper(), m_folder,
+                                                      context.progress("making cards")));
         if (m_file.isEmpty())
             return cards;
         LOOPWRIGHT_TRY(writeSheet(cards.sheet, m_file, records.now()));
@@ -45,7 +46,8 @@ public:
     QString place() const { return m_file.isEmpty() ? m_folder : m_file; }
 
 private:
-    QString m_file, m_folder, m_paper;
+    QString m_file, m_folder;
+    PaperOptions m_paper;
 };
 
 QJsonObject cardsJson(const OrderPapers &cards, const CardsOut &out)

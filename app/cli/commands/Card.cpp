@@ -2,6 +2,7 @@
 
 #include "app/actions/Cards.h"
 #include "app/actions/SheetFile.h"
+#include "app/cli/PaperOptions.h"
 
 namespace loopwright {
 
@@ -17,22 +18,23 @@ public:
         options.word("--kind", m_kind, allWords<CardKind>(),
                      "settings (else): for the terminal equipment; leave_behind: for the customer "
                      "of a line that was not accepted; close_out: for the desk");
-        options.word("--paper", m_paper, allWords<Paper>(), "a4 (else) or letter");
+        m_paper.declare(options);
     }
 
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        const PaperLanguageHere speaking = m_paper.speaking();
         const CardKind kind = fromText<CardKind>(m_kind).value_or(CardKind::Settings);
-        LOOPWRIGHT_ASSIGN(const auto sheet, cardOf(*records, m_number, kind,
-                                                   fromText<Paper>(m_paper).value_or(Paper::A4)));
+        LOOPWRIGHT_ASSIGN(const auto sheet, cardOf(*records, m_number, kind, m_paper.paper()));
         LOOPWRIGHT_TRY(writeSheet(sheet, m_out, records->now()));
         return Answer::of(QJsonObject{{"order", m_number}, {"kind", toText(kind)}, {"card", m_out}},
                           m_out + "\n");
     }
 
 private:
-    QString m_number, m_out, m_kind, m_paper;
+    QString m_number, m_out, m_kind;
+    PaperOptions m_paper;
 };
 
 } // namespace

@@ -6,6 +6,7 @@
 #include "app/cli/DecisionText.h"
 #include "app/cli/Files.h"
 #include "app/cli/Layout.h"
+#include "app/cli/PaperOptions.h"
 
 namespace loopwright {
 
@@ -23,7 +24,7 @@ public:
         options.text("--out-folder", m_folder,
                      "With --premises-of: the folder that the set goes to, a file for each line "
                      "and a cover");
-        options.word("--paper", m_paper, allWords<Paper>(), "a4 (else) or letter");
+        m_paper.declare(options);
     }
 
     Result<Answer> run(CommandContext &context) override
@@ -55,9 +56,10 @@ private:
 
     Result<Answer> issueOne(Records &records) const
     {
+        const PaperLanguageHere speaking = m_paper.speaking();
         IssueRequest request;
         request.order = m_order;
-        request.paper = fromText<Paper>(m_paper).value_or(Paper::A4);
+        request.paper = m_paper.paper();
         request.mayDeliver = [this] { return checkOut(m_out, FileKind::Pdf); };
         request.deliver = [this](const CertificatePaper &paper) {
             return writeOut(m_out, FileKind::Pdf, paper.pdf);
@@ -78,9 +80,10 @@ private:
 
     Result<Answer> issueSet(Records &records) const
     {
+        const PaperLanguageHere speaking = m_paper.speaking();
         SetRequest request;
         request.order = m_premisesOf;
-        request.paper = fromText<Paper>(m_paper).value_or(Paper::A4);
+        request.paper = m_paper.paper();
         request.mayDeliver = [this](const SetPapers &papers) {
             return checkSet(m_folder, papers.files);
         };
@@ -114,7 +117,8 @@ private:
         return lines.text() + "\n" + table.text();
     }
 
-    QString m_order, m_out, m_premisesOf, m_folder, m_paper;
+    QString m_order, m_out, m_premisesOf, m_folder;
+    PaperOptions m_paper;
 };
 
 } // namespace

@@ -2,6 +2,7 @@
 
 #include "app/actions/DayList.h"
 #include "app/actions/SheetFile.h"
+#include "app/cli/PaperOptions.h"
 
 namespace loopwright {
 
@@ -15,15 +16,15 @@ public:
         options.text("--installer", m_installer, "Jobs of this installer; else of all");
         options.date("--on", m_day, "What is due by this day; else by today");
         options.text("--out", m_out, "The PDF", Given::Always);
-        options.word("--paper", m_paper, allWords<Paper>(), "a4 (else) or letter");
+        m_paper.declare(options);
     }
 
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         const QDate day = m_day.isValid() ? m_day : records->now().localDate();
-        LOOPWRIGHT_ASSIGN(const auto list, daySheet(*records, m_installer, day,
-                                                    fromText<Paper>(m_paper).value_or(Paper::A4)));
+        const PaperLanguageHere speaking = m_paper.speaking();
+        LOOPWRIGHT_ASSIGN(const auto list, daySheet(*records, m_installer, day, m_paper.paper()));
         LOOPWRIGHT_TRY(writeSheet(list.sheet, m_out, records->now()));
         return Answer::of(QJsonObject{{"installer", m_installer},
                                       {"day", day.toString(Qt::ISODate)},
@@ -33,7 +34,8 @@ public:
     }
 
 private:
-    QString m_installer, m_out, m_paper;
+    QString m_installer, m_out;
+    PaperOptions m_paper;
     QDate m_day;
 };
 

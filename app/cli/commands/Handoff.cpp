@@ -4,6 +4,7 @@
 #include "app/actions/OutFile.h"
 #include "app/actions/SheetFile.h"
 #include "app/cli/Layout.h"
+#include "app/cli/PaperOptions.h"
 #include "app/print/HandoffDocument.h"
 #include "core/base/PaperTime.h"
 
@@ -114,7 +115,7 @@ public:
     {
         options.text("number", m_number, "The order", Given::Always);
         options.text("--out", m_out, "The page as PDF", Given::NeverEmpty);
-        options.word("--paper", m_paper, allWords<Paper>(), "a4 (else) or letter");
+        m_paper.declare(options);
         options.text("--to", m_to, "Records that it is handed on, and to whom", Given::NeverEmpty);
         options.text("--reference", m_reference, "With --to: the number that they gave it",
                      Given::NeverEmpty);
@@ -153,12 +154,14 @@ private:
     {
         if (m_out.isEmpty())
             return {};
-        const Sheet sheet = handoffPage(handoff, fromText<Paper>(m_paper).value_or(Paper::A4));
+        const PaperLanguageHere speaking = m_paper.speaking();
+        const Sheet sheet = handoffPage(handoff, m_paper.paper());
         return writeSheet(sheet, m_out, now);
     }
 
     QString m_to, m_reference, m_waitingOn;
-    QString m_number, m_out, m_paper;
+    QString m_number, m_out;
+    PaperOptions m_paper;
 };
 
 } // namespace

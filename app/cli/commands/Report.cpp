@@ -3,6 +3,7 @@
 #include "app/actions/OutFile.h"
 #include "app/actions/ReportFiles.h"
 #include "app/cli/Layout.h"
+#include "app/cli/PaperOptions.h"
 #include "core/acceptance/Criteria.h"
 
 #include <tuple>
@@ -36,7 +37,7 @@ public:
         options.flag("--spreadsheet", m_spreadsheet,
                      "Make the cells of a CSV safe for a spreadsheet, which would take some for "
                      "formulas");
-        options.word("--paper", m_paper, allWords<Paper>(), "a4 (else) or letter; of the PDF");
+        m_paper.declare(options, "a4 (else) or letter; of the PDF");
     }
 
     Result<Answer> run(CommandContext &context) override
@@ -46,10 +47,10 @@ public:
         if (m_rows)
             return orders(*records);
         LOOPWRIGHT_ASSIGN(const auto report, makeReport(*records, m_query));
+        const PaperLanguageHere speaking = m_paper.speaking();
         if (!m_out.isEmpty())
-            LOOPWRIGHT_TRY(writeReport(*records, report, m_out, m_format,
-                                       fromText<Paper>(m_paper).value_or(Paper::A4),
-                                       m_spreadsheet));
+            LOOPWRIGHT_TRY(
+                writeReport(*records, report, m_out, m_format, m_paper.paper(), m_spreadsheet));
         QJsonArray json;
         for (const ReportRow &row : report.rows)
             json << row.values;
@@ -128,7 +129,8 @@ private:
     }
 
     ReportQuery m_query;
-    QString m_kind, m_per, m_out, m_format, m_paper, m_criterion, m_instrument;
+    QString m_kind, m_per, m_out, m_format, m_criterion, m_instrument;
+    PaperOptions m_paper;
     QStringList m_keys; ///< an empty one is a key too: of those without installer, cable
     bool m_rows = false, m_spreadsheet = false;
 };
