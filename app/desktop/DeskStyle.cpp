@@ -27,6 +27,14 @@ constexpr QStyle::PixelMetric unscaledMetrics[] = {
     QStyle::PM_SubMenuOverlap,         QStyle::PM_ToolTipLabelFrameWidth,
     QStyle::PM_MenuDesktopFrameWidth,  QStyle::PM_ScrollView_ScrollBarSpacing};
 
+bool isHitWithGloves(const QWidget *widget)
+{
+    for (; widget; widget = widget->parentWidget())
+        if (widget->property(hitWithGloves).toBool())
+            return true;
+    return false;
+}
+
 /// A scroll bar without arrows: the handle has the whole length of its bar.
 QRect scrollBarPart(const QStyleOptionSlider &bar, QStyle::SubControl part, int leastHandle)
 {
@@ -95,12 +103,13 @@ QSize DeskStyle::sizeFromContents(ContentsType type, const QStyleOption *option,
                                   const QWidget *widget) const
 {
     const QSize usual = QProxyStyle::sizeFromContents(type, option, size, widget);
+    const QSize least(0, isHitWithGloves(widget) ? em(hitEm) : 0);
     switch (type) {
     case CT_PushButton:
-        return usual + QSize(scaled(10), scaled(4));
+        return (usual + QSize(scaled(10), scaled(4))).expandedTo(least);
     case CT_LineEdit:
     case CT_ComboBox:
-        return usual + QSize(0, scaled(5));
+        return (usual + QSize(0, scaled(5))).expandedTo(least);
     case CT_HeaderSection:
     case CT_TabBarTab:
         return usual + QSize(0, scaled(6));

@@ -79,6 +79,11 @@ inline constexpr int offeredSizes[] = {100, 125, 150, 175, 200};
 
 /// `count` times the size of the program's font, in pixels.
 int em(double count = 1);
+/// How high what is hit on a ladder or with gloves is, in em: 9 mm where the system says nothing
+/// else of its screen.
+inline constexpr double hitEm = 2.6;
+/// A property of pages whose buttons, fields and lists are all so high.
+inline constexpr const char *hitWithGloves = "loopwright_hit_with_gloves";
 /// The program's font at `times` its size.
 QFont sized(double times, QFont::Weight weight = QFont::Normal);
 /// A font whose digits all have one width, for identifiers and measured values.

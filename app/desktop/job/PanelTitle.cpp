@@ -76,7 +76,7 @@ int PanelTitle::titleWidth() const
 
 QSize PanelTitle::sizeHint() const
 {
-    return {titleWidth(), em(2)};
+    return {titleWidth(), em(hitEm)};
 }
 
 void PanelTitle::paintEvent(QPaintEvent *)

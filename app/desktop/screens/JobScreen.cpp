@@ -9,11 +9,29 @@
 #include "app/desktop/widgets/PageElements.h"
 #include "core/acceptance/JobLine.h"
 
+#include <QAbstractButton>
 #include <QApplication>
+#include <QComboBox>
 
 #include <algorithm>
 
 namespace loopwright {
+
+namespace {
+
+/// They were asked before they stood on the page, and buttons and lists keep what they said.
+void askHeightsAnew(const QWidget &page)
+{
+    for (QWidget *each : page.findChildren<QWidget *>()) {
+        if (qobject_cast<QAbstractButton *>(each) || qobject_cast<QComboBox *>(each)) {
+            QEvent anew(QEvent::StyleChange);
+            QCoreApplication::sendEvent(each, &anew);
+        }
+        each->updateGeometry();
+    }
+}
+
+} // namespace
 
 JobScreen::JobScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
@@ -23,6 +41,7 @@ JobScreen::JobScreen(DesktopContext &workplace, QWidget *parent)
     , m_head(new JobHead(m_desk))
     , m_scroll(new QScrollArea)
 {
+    setProperty(hitWithGloves, true);
     auto *page = new QWidget;
     auto *layout = new QVBoxLayout(page);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -179,6 +198,7 @@ void JobScreen::build()
         m_panels.push_back(panel);
     }
     m_column->addStretch(1);
+    askHeightsAnew(*page);
     m_scroll->setWidget(page); // the area deletes the page before it
     m_faces->setCurrentIndex(1);
     showOrder();

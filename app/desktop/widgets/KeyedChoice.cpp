@@ -14,7 +14,7 @@ namespace {
 
 int segmentHeight()
 {
-    return em(2.5);
+    return em(hitEm);
 }
 
 } // namespace
