@@ -11,8 +11,9 @@ Result<Text> outTrouble(Records &records, const QString &order)
     LOOPWRIGHT_ASSIGN(const auto out, StationStore(records.database()).outAt(order));
     if (out.empty())
         return Text();
-    return Text(QT_TRANSLATE_NOOP("core", "Order %1 is with %2 since %3, which will not know of the "
-                                          "change until it is home."))
+    return Text(QT_TRANSLATE_NOOP("core",
+                                  "Order %1 is with %2 since %3, which will not know of the "
+                                  "change until it is home."))
         .arg(order)
         .arg(out.front().station)
         .arg(out.front().since.localDate().toString(Qt::ISODate));

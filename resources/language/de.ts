@@ -48,6 +48,10 @@
         <translation> — %1</translation>
     </message>
     <message>
+        <source>"%1" does not fit %2; its unit is %3</source>
+        <translation>„%1“ passt nicht zu %2; die Einheit ist %3</translation>
+    </message>
+    <message>
         <source>"%1" is neither 64000 nor 56000</source>
         <translation>„%1“ ist weder 64000 noch 56000</translation>
     </message>
@@ -60,8 +64,36 @@
         <translation>„%1“ ist weder yes noch no</translation>
     </message>
     <message>
+        <source>"%1" is no area code of the North American plan: three digits, the first 2 to 9, the last two not 11.</source>
+        <translation>„%1“ ist keine Vorwahl des nordamerikanischen Plans: drei Ziffern, die erste 2 bis 9, die letzten beiden nicht 11.</translation>
+    </message>
+    <message>
+        <source>"%1" is no column of an order</source>
+        <translation>„%1“ ist keine Spalte eines Auftrags</translation>
+    </message>
+    <message>
+        <source>"%1" is no limit that anything is held against</source>
+        <translation>„%1“ ist kein Grenzwert, gegen den etwas gehalten wird</translation>
+    </message>
+    <message>
+        <source>"%1" is no protocol variant of a switch.</source>
+        <translation>„%1“ ist keine Protokollvariante einer Vermittlungstechnik.</translation>
+    </message>
+    <message>
         <source>"%1" is no range: two groups of digits of one length, the lower first, shorter than the head number, e.g. 00-49.</source>
         <translation>„%1“ ist kein Nummernbereich: zwei Zifferngruppen gleicher Länge, die kleinere zuerst, kürzer als die Kopfnummer, z. B. 00-49.</translation>
+    </message>
+    <message>
+        <source>"%1" is no side of it: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>"%1" is not a certificate number: two digits, six letters and digits, five digits and two are expected, such as %2</source>
+        <translation>„%1“ ist keine Zertifikatsnummer: erwartet werden zwei Ziffern, sechs Buchstaben und Ziffern, fünf Ziffern und zwei, etwa %2</translation>
+    </message>
+    <message>
+        <source>"%1" is not a criterion of this order.</source>
+        <translation>„%1“ ist kein Kriterium dieses Auftrags.</translation>
     </message>
     <message>
         <source>"%1" is not a day as YYYY-MM-DD</source>
@@ -84,12 +116,24 @@
         <translation>„%1“ steht nicht im Register und darf dies nicht: %2. Angeben, wer handelt, mindestens %3.</translation>
     </message>
     <message>
+        <source>"%1" is not in the register.</source>
+        <translation>„%1“ steht nicht im Register.</translation>
+    </message>
+    <message>
         <source>"%1" is not made of voice, data and packet joined by +</source>
         <translation>„%1“ besteht nicht aus voice, data und packet, verbunden mit +</translation>
     </message>
     <message>
         <source>"%1" is not one of %2</source>
         <translation>„%1“ ist keiner der Werte %2</translation>
+    </message>
+    <message>
+        <source>"%1" means something else where conflicts are settled; give the van another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>"%1" stands there twice</source>
+        <translation>„%1“ kommt zweimal vor</translation>
     </message>
     <message>
         <source>"nothing found" is an answer: then only a run without any error counts</source>
@@ -144,6 +188,10 @@
         <translation>%1 %2 ist für Erweiterungen zurückgehalten und nicht vergeben: beim Anbieter bestätigen lassen</translation>
     </message>
     <message>
+        <source>%1 %2 is held for order %3, which does not ask for it</source>
+        <translation>%1 %2 ist für Auftrag %3 belegt, der es nicht verlangt</translation>
+    </message>
+    <message>
         <source>%1 %2 is in use on circuit %3.</source>
         <translation>%1 %2 ist an Anschluss %3 vergeben.</translation>
     </message>
@@ -154,6 +202,10 @@
     <message>
         <source>%1 %2 is wanted by %3 circuits.</source>
         <translation>%1 %2 wird von %3 Anschlüssen verlangt.</translation>
+    </message>
+    <message>
+        <source>%1 %2 of order %3 is not assigned</source>
+        <translation>%1 %2 des Auftrags %3 ist nicht zugeteilt</translation>
     </message>
     <message>
         <source>%1 (%2 more are not digits)</source>
@@ -454,6 +506,10 @@
         <translation>%1 Zertifikatskopien</translation>
     </message>
     <message>
+        <source>%1 counts of the board are not those of its orders</source>
+        <translation>%1 Zählungen der Übersicht sind nicht die ihrer Aufträge</translation>
+    </message>
+    <message>
         <source>%1 dB at %2 kHz</source>
         <translation>%1 dB bei %2 kHz</translation>
     </message>
@@ -578,6 +634,10 @@
         <translation>%1 hat keinen TEI: leer lassen</translation>
     </message>
     <message>
+        <source>%1 has no column %2</source>
+        <translation>%1 hat keine Spalte %2</translation>
+    </message>
+    <message>
         <source>%1 has the login %2 already</source>
         <translation>%1 hat die Anmeldung %2 schon</translation>
     </message>
@@ -638,6 +698,10 @@
         <translation>%1 ist im Gleichlauf.</translation>
     </message>
     <message>
+        <source>%1 is in the register: its calibration is the office's to record.</source>
+        <translation>%1 steht im Register: seine Kalibrierung trägt die Vermittlungsstelle ein.</translation>
+    </message>
+    <message>
         <source>%1 is met</source>
         <translation>ist %1 erfüllt</translation>
     </message>
@@ -660,6 +724,10 @@
     <message>
         <source>%1 is no date: with strokes the month stands first (12/31/2026); or write 2026-12-31</source>
         <translation>%1 ist kein Datum: mit Schrägstrichen steht der Monat vorn (12/31/2026); oder 2026-12-31 schreiben</translation>
+    </message>
+    <message>
+        <source>%1 is no van of this office.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 is not</source>
@@ -694,12 +762,20 @@
         <translation>%1 ist die letzte Aufsicht: zuerst eine andere eintragen</translation>
     </message>
     <message>
+        <source>%1 is the tag of these records themselves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 is there with other values.</source>
         <translation>%1 ist mit anderen Werten da.</translation>
     </message>
     <message>
         <source>%1 is up, its TEI was not recorded.</source>
         <translation>%1 ist aktiv, der TEI wurde nicht erfasst.</translation>
+    </message>
+    <message>
+        <source>%1 line %2</source>
+        <translation>%1 Zeile %2</translation>
     </message>
     <message>
         <source>%1 lines</source>
@@ -754,8 +830,16 @@
         <translation>noch %1</translation>
     </message>
     <message>
+        <source>%1 more are odd</source>
+        <translation>%1 weitere sind auffällig</translation>
+    </message>
+    <message>
         <source>%1 moved to %2.</source>
         <translation>%1 umterminiert auf %2.</translation>
+    </message>
+    <message>
+        <source>%1 needs no exception: it is %2.</source>
+        <translation>%1 braucht keine Ausnahme: %2.</translation>
     </message>
     <message>
         <source>%1 no access</source>
@@ -796,6 +880,10 @@
     <message>
         <source>%1 of %2 was made more than 30 days before the order was taken in.</source>
         <translation>%1 vom %2 ist mehr als 30 Tage älter als die Aufnahme des Auftrags.</translation>
+    </message>
+    <message>
+        <source>%1 of %2: %3</source>
+        <translation>%1 von %2: %3</translation>
     </message>
     <message numerus="yes">
         <source>%1 of %n SPIDs accepted</source>
@@ -1034,6 +1122,10 @@
         <translation>%1-Spannung, %2</translation>
     </message>
     <message>
+        <source>%1 was another than the one that stands there now</source>
+        <translation>%1 war ein anderes als das, das jetzt dort steht</translation>
+    </message>
+    <message>
         <source>%1 was down on %2 and up again on %3.</source>
         <translation>%1 war am %2 ausgefallen und am %3 wieder aktiv.</translation>
     </message>
@@ -1046,6 +1138,10 @@
         <translation>%1 wurde erst nach dem Messlauf als aktiv erfasst.</translation>
     </message>
     <message>
+        <source>%1 was given by %2, and is not in it</source>
+        <translation>%1 wurde von %2 gegeben und steht nicht darin</translation>
+    </message>
+    <message>
         <source>%1 was not recorded.</source>
         <translation>%1 wurde nicht erfasst.</translation>
     </message>
@@ -1054,8 +1150,16 @@
         <translation>%1 nicht gezeigt</translation>
     </message>
     <message>
+        <source>%1 was recorded at %2, and not at %3</source>
+        <translation>%1 wurde um %2 eingetragen und nicht um %3</translation>
+    </message>
+    <message>
         <source>%1 was recorded without an instrument.</source>
         <translation>Ohne Messgerät erfasst: %1.</translation>
+    </message>
+    <message>
+        <source>%1 was recorded, and is not in it: the log is shorter now</source>
+        <translation>%1 war eingetragen und steht nicht darin: das Protokoll ist jetzt kürzer</translation>
     </message>
     <message>
         <source>%1 were not shown</source>
@@ -1076,6 +1180,14 @@
     <message>
         <source>%1 works from now on.</source>
         <translation>Ab jetzt arbeitet %1.</translation>
+    </message>
+    <message>
+        <source>%1 would be changed into itself.</source>
+        <translation>%1 würde in sich selbst geändert.</translation>
+    </message>
+    <message>
+        <source>%1 would leave rows of %2 without what they refer to</source>
+        <translation>%1 nähme Zeilen von %2, worauf sie verweisen</translation>
     </message>
     <message>
         <source>%1 · %2 · %3</source>
@@ -1168,6 +1280,10 @@
     <message>
         <source>%1, due %2, at %3</source>
         <translation>%1, fällig %2, Schritt: %3</translation>
+    </message>
+    <message>
+        <source>%1, line %2</source>
+        <translation>%1, Zeile %2</translation>
     </message>
     <message>
         <source>%1, marginal from %2</source>
@@ -1270,6 +1386,10 @@
         <translation>%1: %2; %3.</translation>
     </message>
     <message>
+        <source>%1: line %2</source>
+        <translation>%1: Zeile %2</translation>
+    </message>
+    <message>
         <source>%1: measured %2, predicted %3; less by %4, where %5 is within the error</source>
         <translation>%1: gemessen %2, vorausberechnet %3; um %4 kleiner, innerhalb des Fehlers wären %5</translation>
     </message>
@@ -1284,6 +1404,10 @@
     <message>
         <source>%1: nothing that counts was recorded.</source>
         <translation>%1: nichts erfasst, was zählt.</translation>
+    </message>
+    <message>
+        <source>%1: row %2</source>
+        <translation>%1: Zeile %2</translation>
     </message>
     <message>
         <source>%1: text without a label: %2</source>
@@ -1614,6 +1738,10 @@
         <translation>1 Gefahr ist offen. Von dieser Doppelader fernbleiben, bis sie behoben ist und eine Karte keine Gefahr mehr zeigt.</translation>
     </message>
     <message>
+        <source>1 more is odd</source>
+        <translation>1 weitere ist auffällig</translation>
+    </message>
+    <message>
         <source>1 order</source>
         <translation>1 Auftrag</translation>
     </message>
@@ -1714,6 +1842,14 @@
         <translation>; es ist das allgemeine Format von National ISDN, die Protokollvariante prüfen</translation>
     </message>
     <message>
+        <source>A %1 order is completed without a certificate.</source>
+        <translation>Ein solcher Auftrag wird ohne Zertifikat abgeschlossen: %1.</translation>
+    </message>
+    <message>
+        <source>A PIN is a line of %1 to %2 characters.</source>
+        <translation>Eine PIN ist eine Zeile von %1 bis %2 Zeichen.</translation>
+    </message>
+    <message>
         <source>A TEI is "auto" or a number of 0 to 63</source>
         <translation>Ein TEI ist „auto“ oder eine Zahl von 0 bis 63</translation>
     </message>
@@ -1752,6 +1888,10 @@
     <message>
         <source>A call to the serving office's loopback covers this loop and the way to it.</source>
         <translation>Ein Anruf zur Prüfschleife der Vermittlungsstelle erfasst diese Anschlussleitung und den Weg dorthin.</translation>
+    </message>
+    <message>
+        <source>A cancelled order needs a reason.</source>
+        <translation>Ein stornierter Auftrag braucht einen Grund.</translation>
     </message>
     <message>
         <source>A cause is a number from 1 to 127.</source>
@@ -1798,6 +1938,10 @@
         <translation>Eine gefährliche Spannung wurde abgelesen am %1: %2.</translation>
     </message>
     <message>
+        <source>A dangerous voltage was read on order %1 and is not closed: keep away.</source>
+        <translation>Bei Auftrag %1 wurde eine gefährliche Spannung gemessen, die nicht behoben ist: bitte fernbleiben.</translation>
+    </message>
+    <message>
         <source>A dangerous voltage was read on the pair of wires. Leave the jack, the NT and the wires alone until you are told that it is gone.</source>
         <translation>An der Doppelader wurde eine gefährliche Spannung abgelesen. Lassen Sie Dose, NT und Adern in Ruhe, bis man Ihnen sagt, dass sie weg ist.</translation>
     </message>
@@ -1820,6 +1964,10 @@
     <message>
         <source>A disconnect needs no evidence.</source>
         <translation>Eine Abschaltung braucht keine Nachweise.</translation>
+    </message>
+    <message>
+        <source>A fact is voided with a reason.</source>
+        <translation>Ein Eintrag wird mit einem Grund für ungültig erklärt.</translation>
     </message>
     <message>
         <source>A fault of a line in service, kept as an order of the type repair until it is closed: what was found, what cleared it, the cause.</source>
@@ -1880,6 +2028,10 @@
     <message>
         <source>A loss of %1 dB without its frequency says nothing.</source>
         <translation>Eine Dämpfung von %1 dB ohne Frequenz sagt nichts.</translation>
+    </message>
+    <message>
+        <source>A make-up cannot be read.</source>
+        <translation>Ein Leitungsaufbau lässt sich nicht lesen.</translation>
     </message>
     <message>
         <source>A measured loss would tell more.</source>
@@ -1978,6 +2130,10 @@
         <translation>Eine Sekunde mit mindestens einem Bitfehler (G.821).</translation>
     </message>
     <message>
+        <source>A secret key has 32 bytes.</source>
+        <translation>Ein geheimer Schlüssel hat 32 Byte.</translation>
+    </message>
+    <message>
         <source>A self-call covers this loop and its serving switch only.</source>
         <translation>Ein Selbstanruf erfasst nur diese Anschlussleitung und ihre Vermittlung.</translation>
     </message>
@@ -2026,6 +2182,14 @@
         <translation>Eine Uhrzeit so eingeben: 8:14.</translation>
     </message>
     <message>
+        <source>A trouble is closed with what was found.</source>
+        <translation>Eine Störung wird mit dem Befund abgeschlossen.</translation>
+    </message>
+    <message>
+        <source>A trouble is opened with its symptom.</source>
+        <translation>Eine Störung wird mit ihrem Fehlerbild eröffnet.</translation>
+    </message>
+    <message>
         <source>A trouble within 30 days of the last one that was closed on the same circuit.</source>
         <translation>Eine Störung innerhalb von 30 Tagen nach der letzten, die am selben Anschluss geschlossen wurde.</translation>
     </message>
@@ -2040,6 +2204,10 @@
     <message>
         <source>A voice arrives too faint, or too loud.</source>
         <translation>Eine Stimme kommt zu leise oder zu laut an.</translation>
+    </message>
+    <message>
+        <source>A void is not voided; record the fact anew.</source>
+        <translation>Eine Ungültigerklärung wird nicht für ungültig erklärt; bitte den Eintrag neu erfassen.</translation>
     </message>
     <message>
         <source>A voltage from elsewhere is on the pair.</source>
@@ -2238,6 +2406,14 @@
         <translation>Vorn steht ein Apostroph, das Textzeichen einer Tabellenkalkulation: weglassen</translation>
     </message>
     <message>
+        <source>An event is not what its digest says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An exception needs a reason.</source>
+        <translation>Eine Ausnahme braucht einen Grund.</translation>
+    </message>
+    <message>
         <source>An exception needs the name of a supervisor.</source>
         <translation>Eine Ausnahme braucht den Namen der Aufsicht.</translation>
     </message>
@@ -2250,8 +2426,16 @@
         <translation>Ein Auftrag wird nicht nachträglich zur Entstörung.</translation>
     </message>
     <message>
+        <source>An order keeps its number.</source>
+        <translation>Ein Auftrag behält seine Nummer.</translation>
+    </message>
+    <message>
         <source>An order of this number is there</source>
         <translation>Ein Auftrag mit dieser Nummer ist vorhanden</translation>
+    </message>
+    <message>
+        <source>An order that waits needs a reason.</source>
+        <translation>Ein Auftrag, der wartet, braucht einen Grund.</translation>
     </message>
     <message>
         <source>An order whose numbers are in error or belong to another circuit: it is on the board, and holds no number, SPID or pair until that is mended.</source>
@@ -2270,6 +2454,10 @@
         <translation>Analoger Anschluss</translation>
     </message>
     <message>
+        <source>And %1 more.</source>
+        <translation>Und %1 weitere.</translation>
+    </message>
+    <message>
         <source>Announced number</source>
         <translation>Angesagte Rufnummer</translation>
     </message>
@@ -2278,8 +2466,16 @@
         <translation>&amp;Umterminieren…</translation>
     </message>
     <message>
+        <source>Another bulk change was made since then, or this one was taken back.</source>
+        <translation>Seither gab es eine weitere Sammeländerung, oder diese wurde zurückgenommen.</translation>
+    </message>
+    <message>
         <source>Another day</source>
         <translation>Umterminieren</translation>
+    </message>
+    <message>
+        <source>Another order %1 was made here.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Answer the open question first.</source>
@@ -2340,6 +2536,10 @@
     <message>
         <source>Area code %1 of office %2 became %3</source>
         <translation>Vorwahl %1 der Vermittlungsstelle %2 wurde zu %3</translation>
+    </message>
+    <message>
+        <source>Area code %1 of office %2 to %3</source>
+        <translation>Vorwahl %1 der Vermittlungsstelle %2 zu %3</translation>
     </message>
     <message>
         <source>Arrived at</source>
@@ -2484,6 +2684,10 @@
     <message>
         <source>Behind the + a country code and a number are needed</source>
         <translation>Nach dem + sind Landeskennzahl und Rufnummer nötig</translation>
+    </message>
+    <message>
+        <source>Beside it, %1: %2</source>
+        <translation>Daneben, %1: %2</translation>
     </message>
     <message>
         <source>Bit errors</source>
@@ -2714,8 +2918,20 @@
         <translation>Zertifikat %1</translation>
     </message>
     <message>
+        <source>Certificate %1 is in the records, but the paper could not be written: %2 Issue it again when there is a place for it; it will be the same.</source>
+        <translation>Zertifikat %1 ist im Datenbestand, aber das Papier ließ sich nicht schreiben: %2 Bitte erneut ausstellen, wenn Platz dafür ist; es wird dasselbe sein.</translation>
+    </message>
+    <message>
+        <source>Certificate %1 stands no longer: %2</source>
+        <translation>Zertifikat %1 gilt nicht mehr: %2</translation>
+    </message>
+    <message>
         <source>Certificate %1 was issued again, signed: issue %2.</source>
         <translation>Zertifikat %1 wurde unterschrieben neu ausgestellt: Ausfertigung %2.</translation>
+    </message>
+    <message>
+        <source>Certificate %1 was issued for the order after it.</source>
+        <translation>Danach wurde für den Auftrag das Zertifikat %1 ausgestellt.</translation>
     </message>
     <message>
         <source>Certificate %1 was issued.</source>
@@ -2978,8 +3194,24 @@
         <translation>Anschluss %1</translation>
     </message>
     <message>
+        <source>Circuit %1 is not in service: no order of it was completed, or the last one disconnected it.</source>
+        <translation>Anschluss %1 ist nicht in Betrieb: kein Auftrag dazu wurde abgeschlossen, oder der letzte hat ihn gekündigt.</translation>
+    </message>
+    <message>
         <source>Circuit %1 is of another kind of line or office.</source>
         <translation>Anschluss %1 hat eine andere Leitungsart oder Vermittlungsstelle.</translation>
+    </message>
+    <message>
+        <source>Circuit %1: %2 is held by circuit %3 now.</source>
+        <translation>Anschluss %1: %2 ist jetzt vom Anschluss %3 belegt.</translation>
+    </message>
+    <message>
+        <source>Circuit %1: %2 since then (order %3).</source>
+        <translation>Anschluss %1: seither %2 (Auftrag %3).</translation>
+    </message>
+    <message>
+        <source>Circuit %1: order %2 was taken in since then, with %3.</source>
+        <translation>Anschluss %1: seither wurde Auftrag %2 aufgenommen, mit %3.</translation>
     </message>
     <message>
         <source>Circuit and pair</source>
@@ -3326,6 +3558,10 @@
         <translation>Entscheiden und festhalten</translation>
     </message>
     <message>
+        <source>Decided again, %1 ends otherwise than it was stored: look at the history of the records.</source>
+        <translation>Erneut entschieden, endet %1 anders als gespeichert: bitte den Verlauf des Datenbestands ansehen.</translation>
+    </message>
+    <message>
         <source>Decides criterion by criterion from what was recorded, and from nothing else: nobody types that a line passed.</source>
         <translation>Entscheidet Kriterium für Kriterium aus dem, was erfasst wurde, und aus nichts anderem: niemand tippt ein, dass ein Anschluss bestanden hat.</translation>
     </message>
@@ -3646,6 +3882,14 @@
         <translation>Esc</translation>
     </message>
     <message>
+        <source>Event %1 does not follow the one before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Event %1 is not what its digest says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Events</source>
         <translation>Ereignisse</translation>
     </message>
@@ -3688,6 +3932,10 @@
     <message>
         <source>Everywhere</source>
         <translation>Überall</translation>
+    </message>
+    <message>
+        <source>Evidence that it counts was voided: %1</source>
+        <translation>Ein Nachweis, den es zählt, wurde für ungültig erklärt: %1</translation>
     </message>
     <message>
         <source>Excepted</source>
@@ -4398,6 +4646,10 @@
         <translation>Ungültige Auswahl des Transitnetzes</translation>
     </message>
     <message>
+        <source>Invented records go into an empty database only.</source>
+        <translation>Erfundene Daten gehen nur in eine leere Datenbank.</translation>
+    </message>
+    <message>
         <source>Is a directory</source>
         <translation>Ist ein Verzeichnis</translation>
     </message>
@@ -4420,6 +4672,10 @@
     <message>
         <source>Issue</source>
         <translation>Ausgabe</translation>
+    </message>
+    <message>
+        <source>Issue %1 of certificate %2 has no event; verify the history.</source>
+        <translation>Die Ausstellung %1 des Zertifikats %2 hat kein Ereignis; bitte den Verlauf prüfen.</translation>
     </message>
     <message>
         <source>Issue %1, signed on %2</source>
@@ -4502,6 +4758,10 @@
         <translation>Endet auf %1, wie es eine Tabellenkalkulation anfügt: weglassen</translation>
     </message>
     <message>
+        <source>It goes on from event %1 of the van, and only %2 are here: deliver the bundle before it, then this one again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It has other values. Open it to change it, or give this order another number.</source>
         <translation>Er hat andere Werte. Öffnen Sie ihn zum Ändern, oder geben Sie diesem Auftrag eine andere Nummer.</translation>
     </message>
@@ -4542,6 +4802,10 @@
         <translation>Der Eintrag ist vom %1, die Gefahr wurde erst danach gemessen (%2): damit ist nichts behoben.</translation>
     </message>
     <message>
+        <source>It is for station %1, and this is %2: a van that was restored must be added to the office again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It is in a number or name of %1.</source>
         <translation>Es kommt in einer Nummer oder einem Namen vor: %1.</translation>
     </message>
@@ -4570,8 +4834,16 @@
         <translation>Wiederholung von %1.</translation>
     </message>
     <message>
+        <source>It says that it is signed with the key %1, which is none of those given, nor endorsed by one of them.</source>
+        <translation>Es sagt, es sei mit dem Schlüssel %1 signiert, der keiner der angegebenen ist und von keinem von ihnen beglaubigt.</translation>
+    </message>
+    <message>
         <source>It says that nothing was found, and beside it what was done: nothing counts as done, and the next run counts only without any error. If something was done, record what it was.</source>
         <translation>Angegeben ist, dass nichts gefunden wurde, und daneben, was getan wurde: es gilt nichts als getan, und der nächste Messlauf zählt nur ganz ohne Fehler. Wurde etwas getan, erfassen, was es war.</translation>
+    </message>
+    <message>
+        <source>It says what is recorded already: nothing is corrected.</source>
+        <translation>Es sagt, was schon eingetragen ist: nichts wird berichtigt.</translation>
     </message>
     <message>
         <source>It stands with order %1, where the visit began.</source>
@@ -4586,6 +4858,10 @@
         <translation>Das tritt an die Stelle des korrigierten Eintrags.</translation>
     </message>
     <message>
+        <source>It tells nothing of what was done in the van.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It waits for</source>
         <translation>Es wartet auf</translation>
     </message>
@@ -4596,6 +4872,14 @@
     <message>
         <source>It was closed on %1: %2</source>
         <translation>Sie wurde am %1 abgeschlossen: %2</translation>
+    </message>
+    <message>
+        <source>It was issued by %1, whose work is not here yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was made for the issuer with the key %1.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>It was not heard which number the network announces on this pair.</source>
@@ -4690,6 +4974,14 @@
         <translation>Was nach dem nicht bestandenen Messlauf auf %1 getan wurde, ist angegeben.</translation>
     </message>
     <message>
+        <source>It was stopped; nothing was changed.</source>
+        <translation>Es wurde angehalten; nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>It was stopped; nothing was taken back.</source>
+        <translation>Es wurde angehalten; nichts wurde zurückgenommen.</translation>
+    </message>
+    <message>
         <source>It was worked with %1: the order takes these values back.</source>
         <translation>Gearbeitet wurde mit %1: Der Auftrag erhält diese Werte zurück.</translation>
     </message>
@@ -4716,6 +5008,14 @@
     <message>
         <source>Its due date is on the board, but it holds no number, SPID or pair until this is mended:</source>
         <translation>Er steht mit seinem Fälligkeitstag auf der Tafel, belegt aber keine Rufnummer, SPID oder Doppelader, bis dies behoben ist:</translation>
+    </message>
+    <message>
+        <source>Its number is of station %1, whose records these are, and they do not hold it: they never gave it, or they are older than the paper.</source>
+        <translation>Seine Nummer ist von Station %1, deren Datenbestand dies ist, und er enthält sie nicht: er hat sie nie vergeben, oder er ist älter als das Papier.</translation>
+    </message>
+    <message>
+        <source>Its signature is not that of the key that it names.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Its totals contradict each other: %1.</source>
@@ -5382,6 +5682,10 @@
         <translation>Name der Tafel:</translation>
     </message>
     <message>
+        <source>Name the criteria that are excepted.</source>
+        <translation>Bitte die Kriterien nennen, die ausgenommen werden.</translation>
+    </message>
+    <message>
         <source>Names what the readings are made with; they count only where it is registered and was calibrated on that day.</source>
         <translation>Nennt, womit gemessen wird; die Werte zählen nur, wenn es eingetragen und an diesem Tag kalibriert war.</translation>
     </message>
@@ -5478,6 +5782,10 @@
         <translation>Teilnehmer antwortet nicht (gerufen)</translation>
     </message>
     <message>
+        <source>No bundle "%1" was brought from here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No call suspended</source>
         <translation>Keine Verbindung geparkt</translation>
     </message>
@@ -5534,6 +5842,10 @@
         <translation>Es wurde kein Fehler absichtlich eingefügt.</translation>
     </message>
     <message>
+        <source>No event of the van tells of a %1 that it brings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No hazard is open.</source>
         <translation>Keine Gefahr ist offen.</translation>
     </message>
@@ -5556,6 +5868,14 @@
     <message>
         <source>No job was opened yet</source>
         <translation>Noch wurde kein Auftrag geöffnet</translation>
+    </message>
+    <message>
+        <source>No limit set is in force on %1.</source>
+        <translation>Am %1 ist kein Grenzwertsatz in Kraft.</translation>
+    </message>
+    <message>
+        <source>No line at these premises can have a certificate. %1</source>
+        <translation>Kein Anschluss dieses Standorts kann ein Zertifikat haben. %1</translation>
     </message>
     <message>
         <source>No line of this office is concerned.</source>
@@ -5702,6 +6022,10 @@
         <translation>Noch hat niemand gesagt, dass sie behoben ist.</translation>
     </message>
     <message>
+        <source>Nobody here knows the key %1 of station %2; van add makes it known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nobody is registered; import the people first (Records, Import a file)</source>
         <translation>Niemand ist registriert; zuerst die Personen einlesen (Datenbestand, Datei einlesen)</translation>
     </message>
@@ -5724,6 +6048,10 @@
     <message>
         <source>Non-selected user clearing</source>
         <translation>Auslösung bei nicht ausgewähltem Teilnehmer</translation>
+    </message>
+    <message>
+        <source>None of these has such a paper. %1</source>
+        <translation>Keiner von diesen hat ein solches Papier. %1</translation>
     </message>
     <message>
         <source>None yet</source>
@@ -5866,6 +6194,10 @@
         <translation>Noch nichts eingetragen</translation>
     </message>
     <message>
+        <source>Nothing was taken back.</source>
+        <translation>Nichts wurde zurückgenommen.</translation>
+    </message>
+    <message>
         <source>Nothing: information only</source>
         <translation>Nichts: nur zur Kenntnis</translation>
     </message>
@@ -5932,6 +6264,14 @@
     <message>
         <source>Office</source>
         <translation>VSt</translation>
+    </message>
+    <message>
+        <source>Office %1 from %2 to %3</source>
+        <translation>Vermittlungsstelle %1 von %2 zu %3</translation>
+    </message>
+    <message>
+        <source>Office %1 was changed since then. Nothing was taken back.</source>
+        <translation>Die Vermittlungsstelle %1 wurde seither geändert. Nichts wurde zurückgenommen.</translation>
     </message>
     <message>
         <source>Office %1 went from %2 to %3</source>
@@ -6014,6 +6354,10 @@
         <translation>Vor Ort seit %1. Geben Sie beim Gehen an, wie der Einsatz verlief; auch ein Einsatz ohne Ergebnis zählt.</translation>
     </message>
     <message>
+        <source>On site the line was put on pair %1, and the records have %2. Take an order of the type change in for that pair and complete it; then the trouble can be closed.</source>
+        <translation>Vor Ort wurde der Anschluss auf die Doppelader %1 gelegt, und der Datenbestand hat %2. Bitte dafür einen Auftrag der Art Änderung aufnehmen und abschließen; dann lässt sich die Störung abschließen.</translation>
+    </message>
+    <message>
         <source>On-hook voltage</source>
         <translation>Ruhespannung</translation>
     </message>
@@ -6068,6 +6412,10 @@
     <message>
         <source>Only restricted digital bearer available</source>
         <translation>Nur eingeschränkter digitaler Übermittlungsdienst verfügbar</translation>
+    </message>
+    <message>
+        <source>Only the records of who issued it can tell whether it still stands.</source>
+        <translation>Nur der Datenbestand dessen, der es ausgestellt hat, kann sagen, ob es noch gilt.</translation>
     </message>
     <message>
         <source>Only what this station recorded counts.</source>
@@ -6150,8 +6498,32 @@
         <translation>Auftrag %1</translation>
     </message>
     <message>
+        <source>Order %1 gave it up for pair %2.</source>
+        <translation>Auftrag %1 gab sie für die Doppelader %2 auf.</translation>
+    </message>
+    <message>
+        <source>Order %1 is %2 already.</source>
+        <translation>Auftrag %1 ist schon %2.</translation>
+    </message>
+    <message>
         <source>Order %1 is %2 and cannot be changed.</source>
         <translation>Auftrag %1 ist nicht mehr offen (%2) und kann nicht geändert werden.</translation>
+    </message>
+    <message>
+        <source>Order %1 is %2 now.</source>
+        <translation>Auftrag %1 ist jetzt %2.</translation>
+    </message>
+    <message>
+        <source>Order %1 is %2%3</source>
+        <translation>Auftrag %1 ist %2%3</translation>
+    </message>
+    <message>
+        <source>Order %1 is %2: nothing is done for it.</source>
+        <translation>Auftrag %1 ist %2: für ihn wird nichts getan.</translation>
+    </message>
+    <message>
+        <source>Order %1 is a repair: close its trouble with what was found, what cleared it, and the cause.</source>
+        <translation>Auftrag %1 ist eine Entstörung: bitte seine Störung abschließen, mit Befund, Abhilfe und Ursache.</translation>
     </message>
     <message>
         <source>Order %1 is changed.</source>
@@ -6170,8 +6542,32 @@
         <translation>Auftrag %1 ist nicht mehr offen: Es bleibt erhalten und entscheidet nichts.</translation>
     </message>
     <message>
+        <source>Order %1 is no longer open: its values stay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order %1 is no repair.</source>
+        <translation>Auftrag %1 ist keine Entstörung.</translation>
+    </message>
+    <message>
+        <source>Order %1 is not accepted now%2</source>
+        <translation>Auftrag %1 ist jetzt nicht abgenommen%2</translation>
+    </message>
+    <message>
+        <source>Order %1 is not accepted%2</source>
+        <translation>Auftrag %1 ist nicht abgenommen%2</translation>
+    </message>
+    <message>
         <source>Order %1 is not accepted. To read aloud, or to hand on.</source>
         <translation>Auftrag %1 ist nicht abgenommen. Zum Vorlesen oder Weitergeben.</translation>
+    </message>
+    <message>
+        <source>Order %1 is not on hold.</source>
+        <translation>Auftrag %1 ist nicht zurückgestellt.</translation>
+    </message>
+    <message>
+        <source>Order %1 is of circuit %2 here.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Order %1 is taken in and held.</source>
@@ -6194,6 +6590,18 @@
         <translation>Auftrag %1 ist seit %3 bei Station %2.</translation>
     </message>
     <message>
+        <source>Order %1 was cancelled.</source>
+        <translation>Auftrag %1 wurde storniert.</translation>
+    </message>
+    <message>
+        <source>Order %1 was changed again since then: its %2 is %3 now.</source>
+        <translation>Auftrag %1 wurde seither wieder geändert: %2 ist jetzt %3.</translation>
+    </message>
+    <message>
+        <source>Order %1 was taken along from this office, and is not in its records: an older copy of them is in use.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Order %1, %2</source>
         <translation>Auftrag %1, %2</translation>
     </message>
@@ -6208,6 +6616,10 @@
     <message>
         <source>Order %1.</source>
         <translation>Auftrag %1.</translation>
+    </message>
+    <message>
+        <source>Order %1: %2</source>
+        <translation>Auftrag %1: %2</translation>
     </message>
     <message>
         <source>Order cancelled: %1</source>
@@ -7164,6 +7576,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Angeben, warum es ein anderer Tag ist: Dem Kunden wurde der erste genannt.</translation>
     </message>
     <message>
+        <source>Say why it is settled so.</source>
+        <translation>Sagen Sie, warum es so geklärt wird.</translation>
+    </message>
+    <message>
+        <source>Say why the key is made anew.</source>
+        <translation>Bitte sagen, warum der Schlüssel neu gemacht wird.</translation>
+    </message>
+    <message>
+        <source>Say why the van is believed no longer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Say with which instrument the readings were made.</source>
         <translation>Angeben, mit welchem Messgerät gemessen wurde.</translation>
     </message>
@@ -7440,6 +7864,22 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Seit</translation>
     </message>
     <message>
+        <source>Since order %1 was completed %2: a certificate of it would say what holds no longer.</source>
+        <translation>Seit Auftrag %1 abgeschlossen wurde, gilt: %2. Ein Zertifikat darüber würde sagen, was nicht mehr stimmt.</translation>
+    </message>
+    <message>
+        <source>Since then %1 by order %2.</source>
+        <translation>Seither durch Auftrag %2: %1.</translation>
+    </message>
+    <message>
+        <source>Since then %1.</source>
+        <translation>Seither: %1.</translation>
+    </message>
+    <message>
+        <source>Since then the type of the order was changed.</source>
+        <translation>Seither wurde die Art des Auftrags geändert.</translation>
+    </message>
+    <message>
         <source>Size %1 %</source>
         <translation>Größe %1 %</translation>
     </message>
@@ -7522,6 +7962,30 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Station</source>
         <translation>Station</translation>
+    </message>
+    <message>
+        <source>Station %1 has another key since.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Station %1 has the tag %2, and the file says %3. If its records were restored or are new ones, say so (--renew).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Station %1 told another event %2 of %3 before: its records were replaced by an older copy. Have it restored from a backup, which gives it a new tag, and added again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Station %1 told another history of %2 before: its records were replaced by an older copy without restore.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Station %1 was declared lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Station %1 was declared lost: its records must be restored, which gives them a new tag, before it is added again.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Stays</source>
@@ -7844,6 +8308,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Nicht eingetragen: %1 %2.</translation>
     </message>
     <message>
+        <source>The %1 cannot be excepted.</source>
+        <translation>Davon gibt es keine Ausnahme: %1.</translation>
+    </message>
+    <message>
+        <source>The %1 certificate numbers of this year are used up.</source>
+        <translation>Die %1 Zertifikatsnummern dieses Jahres sind verbraucht.</translation>
+    </message>
+    <message>
         <source>The %1 failed, cause %2 (%3).</source>
         <translation>Fehlgeschlagen: %1, Ursache %2 (%3).</translation>
     </message>
@@ -7906,6 +8378,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The area code is split</source>
         <translation>Vorwahl wird geteilt</translation>
+    </message>
+    <message>
+        <source>The audit was stopped.</source>
+        <translation>Die Prüfung wurde angehalten.</translation>
     </message>
     <message>
         <source>The backup of today could not be made: %1</source>
@@ -7972,8 +8448,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Der Anschluss dieses Auftrags mit seinem ganzen Verlauf</translation>
     </message>
     <message>
+        <source>The circuit was disconnected by order %1.</source>
+        <translation>Der Anschluss wurde durch Auftrag %1 gekündigt.</translation>
+    </message>
+    <message>
         <source>The clock of the run shows a break; it neither passes nor fails.</source>
         <translation>Die Uhr des Messlaufs zeigt eine Unterbrechung; er gilt weder als bestanden noch als nicht bestanden.</translation>
+    </message>
+    <message>
+        <source>The code does not belong to certificate %1.</source>
+        <translation>Der Code gehört nicht zum Zertifikat %1.</translation>
     </message>
     <message>
         <source>The columns are read as the last time.</source>
@@ -7986,6 +8470,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The columns of %1 have other names than ours. Say what each stands for; it is remembered for files with this header.</source>
         <translation>Die Spalten von %1 heißen anders als unsere. Geben Sie an, wofür jede steht; für Dateien mit dieser Kopfzeile wird es gemerkt.</translation>
+    </message>
+    <message>
+        <source>The conflict is settled already.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The content that the records keep of this certificate was altered; verify the history.</source>
@@ -8024,6 +8512,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Entscheidung ist mit allen ihren Grundlagen festgehalten.</translation>
     </message>
     <message>
+        <source>The demo was not made: it was stopped.</source>
+        <translation>Die Vorführung wurde nicht angelegt: es wurde angehalten.</translation>
+    </message>
+    <message>
         <source>The detector check before the run was not good: without it the run proves nothing.</source>
         <translation>Die Erkennungsprüfung vor dem Messlauf war nicht gut: ohne sie beweist der Messlauf nichts.</translation>
     </message>
@@ -8038,6 +8530,26 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The exception is recorded under the name of %1.</source>
         <translation>Die Ausnahme ist unter dem Namen %1 erfasst.</translation>
+    </message>
+    <message>
+        <source>The export was stopped; nothing is left of it.</source>
+        <translation>Die Ausgabe wurde angehalten; von ihr bleibt nichts.</translation>
+    </message>
+    <message>
+        <source>The export was stopped; nothing was written.</source>
+        <translation>Die Ausgabe wurde angehalten; nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>The fact is void already.</source>
+        <translation>Der Eintrag ist schon ungültig.</translation>
+    </message>
+    <message>
+        <source>The fact that it corrects is of order %1.</source>
+        <translation>Der Eintrag, den es berichtigt, gehört zu Auftrag %1.</translation>
+    </message>
+    <message>
+        <source>The fact that it corrects is of the kind “%1”, and the record holds none.</source>
+        <translation>Der Eintrag, den es berichtigt, ist von der Art „%1“, und die Erfassung enthält keinen.</translation>
     </message>
     <message>
         <source>The far end's exchange said so: call another number, this line is not at fault.</source>
@@ -8072,16 +8584,32 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Speisung der Anschlussbaugruppe.</translation>
     </message>
     <message>
+        <source>The file bears no signed claims: it is no certificate, or what it was has been taken out of it.</source>
+        <translation>Die Datei trägt keine signierten Angaben: sie ist kein Zertifikat, oder was sie dazu machte, wurde entfernt.</translation>
+    </message>
+    <message>
         <source>The file in which orders go to a van, or in which its work comes back; signed by the station that wrote it.</source>
         <translation>Die Datei, in der Aufträge zu einem Wagen gehen oder seine Arbeit zurückkommt; signiert von der Station, die sie geschrieben hat.</translation>
+    </message>
+    <message>
+        <source>The file is not the one that was issued as %1.</source>
+        <translation>Die Datei ist nicht die, die als %1 ausgestellt wurde.</translation>
     </message>
     <message>
         <source>The file was changed after it was signed.</source>
         <translation>Die Datei wurde geändert, nachdem sie signiert war.</translation>
     </message>
     <message>
+        <source>The file was damaged on its way: its content is not what was signed. Have it sent once more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The file was left exactly as it is; nothing was written to it.</source>
         <translation>Die Datei blieb genau so, wie sie ist; es wurde nichts hineingeschrieben.</translation>
+    </message>
+    <message>
+        <source>The filling was stopped; nothing was changed.</source>
+        <translation>Das Füllen wurde angehalten; nichts wurde geändert.</translation>
     </message>
     <message>
         <source>The first %1 of %2 are drawn.</source>
@@ -8128,6 +8656,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Kopfzeile ist nicht unsere: Geben Sie an, wofür die Spalten stehen.</translation>
     </message>
     <message>
+        <source>The import was stopped; nothing was changed.</source>
+        <translation>Das Einlesen wurde angehalten; nichts wurde geändert.</translation>
+    </message>
+    <message>
         <source>The inside wiring and its terminations: frames are being lost.</source>
         <translation>Die Hausverkabelung und ihre Abschlüsse: Rahmen gehen verloren.</translation>
     </message>
@@ -8148,8 +8680,40 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Das internationale Netz meldet es: eine Rufnummer im Inland anrufen.</translation>
     </message>
     <message>
+        <source>The issuer</source>
+        <translation>Der Aussteller</translation>
+    </message>
+    <message>
+        <source>The issuer did not endorse who signed it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The issuer's key cannot be read: %1 Mend that; or make a new one too (--issuer), which whoever checks certificates must be given.</source>
+        <translation>Der Schlüssel des Ausstellers lässt sich nicht lesen: %1 Bitte das beheben oder auch ihn neu machen (--issuer); wer Zertifikate prüft, muss den neuen bekommen.</translation>
+    </message>
+    <message>
+        <source>The issuer's key that endorsed the station's is not in the records; verify the history.</source>
+        <translation>Der Schlüssel des Ausstellers, der den der Station beglaubigt hat, ist nicht im Datenbestand; bitte den Verlauf prüfen.</translation>
+    </message>
+    <message>
+        <source>The key of %1 (%2) is not on this machine. Put its file back into %3, or have a supervisor make a new one: key renew.</source>
+        <translation>Der Schlüssel von %1 (%2) ist nicht auf diesem Rechner. Bitte seine Datei nach %3 zurücklegen oder die Aufsicht einen neuen machen lassen: key renew.</translation>
+    </message>
+    <message>
+        <source>The key that signed this certificate is not in the records; verify the history.</source>
+        <translation>Der Schlüssel, der dieses Zertifikat signiert hat, ist nicht im Datenbestand; bitte den Verlauf prüfen.</translation>
+    </message>
+    <message>
+        <source>The key that the office knows of this station is not its key: write it anew (key export) and have the office add it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The known row of bits that a test set sends, so that each wrong one is seen.</source>
         <translation>Die bekannte Folge von Bits, die ein Messgerät sendet, damit jedes falsche auffällt.</translation>
+    </message>
+    <message>
+        <source>The last day is before the first.</source>
+        <translation>Der letzte Tag liegt vor dem ersten.</translation>
     </message>
     <message>
         <source>The last two digits of many SPIDs, which tell apart terminals that share a number.</source>
@@ -8228,6 +8792,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Der Anschluss bleibt, wie er ist, aus den dabei genannten Gründen.</translation>
     </message>
     <message>
+        <source>The line was moved by order %1.</source>
+        <translation>Der Anschluss wurde durch Auftrag %1 verlegt.</translation>
+    </message>
+    <message>
         <source>The line was not watched long enough before errors were sent on purpose.</source>
         <translation>Die Leitung wurde nicht lange genug beobachtet, bevor absichtlich Fehler eingefügt wurden.</translation>
     </message>
@@ -8238,6 +8806,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The list is the file %1.</source>
         <translation>Die Liste ist die Datei %1.</translation>
+    </message>
+    <message>
+        <source>The machine gives no random numbers.</source>
+        <translation>Der Rechner liefert keine Zufallszahlen.</translation>
     </message>
     <message>
         <source>The make-up and the loss at %1 are not known; a resistance alone needs a run without errors beside it.</source>
@@ -8328,6 +8900,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Zahl, mit der das Netz sagt, warum ein Anruf oder der Start eines Endgeräts scheiterte.</translation>
     </message>
     <message>
+        <source>The number is not one of the station whose key signed.</source>
+        <translation>Die Nummer ist keine der Station, deren Schlüssel signiert hat.</translation>
+    </message>
+    <message>
         <source>The number moved to another carrier: dial again, report the routing</source>
         <translation>Die Rufnummer ist zu einem anderen Netzbetreiber gewechselt: neu wählen, die Leitweglenkung melden</translation>
     </message>
@@ -8388,6 +8964,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Der Auftrag ist abgeschlossen: Seine Rufnummern sind jetzt in Betrieb.</translation>
     </message>
     <message>
+        <source>The order is malformed.</source>
+        <translation>Der Auftrag ist fehlerhaft.</translation>
+    </message>
+    <message>
         <source>The order is no longer open.</source>
         <translation>Der Auftrag ist nicht mehr offen.</translation>
     </message>
@@ -8424,6 +9004,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Dienste des Auftrags mit dem vergleichen, was die Vermittlungsstelle am Anschluss eingerichtet hat.</translation>
     </message>
     <message>
+        <source>The orders are out at station %1, and the file is missing: %2 The same command writes it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The other end is in use; is additional call offering provisioned?</source>
         <translation>Die Gegenseite ist besetzt; ist Anklopfen eingerichtet?</translation>
     </message>
@@ -8434,6 +9018,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The pair is drawn here as you type its elements.</source>
         <translation>Hier wird die Doppelader gezeichnet, während Sie ihre Elemente eingeben.</translation>
+    </message>
+    <message>
+        <source>The pair of order %1 names no cable: CABLE-PAIR, as 17-204.</source>
+        <translation>Die Doppelader des Auftrags %1 nennt kein Kabel: KABEL-DOPPELADER, etwa 17-204.</translation>
     </message>
     <message>
         <source>The pair of wires from the serving office is fit for this service, near the limit.</source>
@@ -8464,6 +9052,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Das Papier eines Zertifikats fehlt.</translation>
     </message>
     <message>
+        <source>The paper of certificate %1 is not in it: %2</source>
+        <translation>Das Papier des Zertifikats %1 ist nicht dabei: %2</translation>
+    </message>
+    <message>
         <source>The pattern goes on some bits earlier or later than it should, for two clocks differ or the call took another way.</source>
         <translation>Das Muster geht einige Bits früher oder später weiter, als es sollte, weil zwei Takte abweichen oder der Anruf einen anderen Weg nahm.</translation>
     </message>
@@ -8474,6 +9066,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The protocol variant "%1" is not known.</source>
         <translation>Die Protokollvariante „%1“ ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>The protocol variant is missing</source>
+        <translation>Die Protokollvariante fehlt</translation>
     </message>
     <message>
         <source>The protocol variant is missing: write %1</source>
@@ -8488,6 +9084,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die im Endgerät eingestellte Protokollvariante.</translation>
     </message>
     <message>
+        <source>The qualification was stopped.</source>
+        <translation>Die Vorprüfung wurde angehalten.</translation>
+    </message>
+    <message>
         <source>The range %1 does not hold the head number %2.</source>
         <translation>Der Nummernbereich %1 enthält die Kopfnummer %2 nicht.</translation>
     </message>
@@ -8498,6 +9098,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The record in the file is not the one that was signed.</source>
         <translation>Der Datensatz in der Datei ist nicht der, der signiert wurde.</translation>
+    </message>
+    <message>
+        <source>The record in the file is the one that was signed, but its pages are signed with the key %1, which is none of those given, nor endorsed by one of them: ask the issuer for its present keys.</source>
+        <translation>Der Datensatz in der Datei ist der, der signiert wurde, aber ihre Seiten sind mit dem Schlüssel %1 signiert, der keiner der angegebenen ist und von keinem von ihnen beglaubigt: bitte den Aussteller nach seinen jetzigen Schlüsseln fragen.</translation>
+    </message>
+    <message>
+        <source>The record in the file is the one that was signed, but the file around it was changed or saved anew: do not trust its pages, compare them.</source>
+        <translation>Der Datensatz in der Datei ist der, der signiert wurde, aber die Datei darum wurde geändert oder neu gespeichert: bitte ihren Seiten nicht trauen, sondern vergleichen.</translation>
     </message>
     <message>
         <source>The record of the pair does not agree with what was measured, and is to be mended.</source>
@@ -8514,6 +9122,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The records do not say who issues this certificate.</source>
         <translation>Die Aufzeichnungen nennen nicht, wer dieses Zertifikat ausstellt.</translation>
+    </message>
+    <message>
+        <source>The records know no certificate %1.</source>
+        <translation>Der Datenbestand kennt kein Zertifikat %1.</translation>
+    </message>
+    <message>
+        <source>The records lack the decision that it attests; verify the history.</source>
+        <translation>Dem Datenbestand fehlt die Entscheidung, die es bezeugt; bitte den Verlauf prüfen.</translation>
     </message>
     <message>
         <source>The records were backed up.</source>
@@ -8704,6 +9320,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Vermittlung wird umgestellt</translation>
     </message>
     <message>
+        <source>The tag %1 is known under another key (%2). If the van made a new one, say so (--renew); if not, find out who wrote this file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tag %1 is that of station %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The telephone did not ring when it was called.</source>
         <translation>Das Telefon klingelte nicht, als es angerufen wurde.</translation>
     </message>
@@ -8800,6 +9424,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Der Wert bleibt, wo er verwendet wird; dieser Auftrag erhält einen anderen.</translation>
     </message>
     <message>
+        <source>The van made an order %1 of its own, and another one has that number here: give it another number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The variant that the serving office's switch gives to the line.</source>
         <translation>Die Variante, die die Vermittlung dem Anschluss gibt.</translation>
     </message>
@@ -8864,6 +9492,54 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Danach, %1</translation>
     </message>
     <message>
+        <source>There is no bulk change, or all were taken back.</source>
+        <translation>Es gibt keine Sammeländerung, oder alle wurden zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>There is no circuit "%1".</source>
+        <translation>Es gibt keinen Anschluss „%1“.</translation>
+    </message>
+    <message>
+        <source>There is no conflict "%1".</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no decision "%1".</source>
+        <translation>Es gibt keine Entscheidung „%1“.</translation>
+    </message>
+    <message>
+        <source>There is no fact "%1".</source>
+        <translation>Es gibt keinen Eintrag „%1“.</translation>
+    </message>
+    <message>
+        <source>There is no installer "%1" in the register.</source>
+        <translation>Es gibt keinen Monteur „%1“ im Register.</translation>
+    </message>
+    <message>
+        <source>There is no limit set "%1".</source>
+        <translation>Es gibt keinen Grenzwertsatz „%1“.</translation>
+    </message>
+    <message>
+        <source>There is no office "%1" in the register.</source>
+        <translation>Es gibt keine Vermittlungsstelle „%1“ im Register.</translation>
+    </message>
+    <message>
+        <source>There is no office "%1".</source>
+        <translation>Es gibt keine Vermittlungsstelle „%1“.</translation>
+    </message>
+    <message>
+        <source>There is no order "%1".</source>
+        <translation>Es gibt keinen Auftrag „%1“.</translation>
+    </message>
+    <message>
+        <source>There is no person "%1" in the register.</source>
+        <translation>Es gibt keine Person „%1“ im Register.</translation>
+    </message>
+    <message>
+        <source>There is no protocol variant "%1"</source>
+        <translation>Es gibt keine Protokollvariante „%1“</translation>
+    </message>
+    <message>
         <source>There is no protocol variant "%1": write %2</source>
         <translation>Es gibt keine Protokollvariante „%1“: %2 schreiben</translation>
     </message>
@@ -8876,8 +9552,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Es gibt noch keine Vermittlungsstelle: Zuerst eine einlesen.</translation>
     </message>
     <message>
+        <source>There is no station "%1"; van add makes it known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is too little memory to keep a PIN.</source>
+        <translation>Der Speicher reicht nicht aus, um eine PIN aufzubewahren.</translation>
+    </message>
+    <message>
+        <source>These records are an older copy, or were changed: they lack event %1 of station %2, for which this machine signed at %3. A number could be given twice. Put the newer file back; if it is lost, restore from this one (restore FILE), and it becomes a station of its own.</source>
+        <translation>Dieser Datenbestand ist eine ältere Kopie oder wurde geändert: ihm fehlt Ereignis %1 der Station %2, für das dieser Rechner um %3 signiert hat. Eine Nummer könnte zweimal vergeben werden. Bitte die neuere Datei zurücklegen; ist sie verloren, aus dieser wiederherstellen (restore FILE), und sie wird eine eigene Station.</translation>
+    </message>
+    <message>
         <source>These records are open.</source>
         <translation>Dieser Datenbestand ist geöffnet.</translation>
+    </message>
+    <message>
+        <source>These records gave out certificates in their own name already: a van of an office begins with records of its own.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>These records have a window, which was brought forward.</source>
@@ -8900,12 +9592,44 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Dies ist kein Zertifikat.</translation>
     </message>
     <message>
+        <source>This is no key that can be sealed to.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is no name for a van: it %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is not sealed to the key of this station.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is not the PIN of %1.</source>
+        <translation>Das ist nicht die PIN von %1.</translation>
+    </message>
+    <message>
+        <source>This is the cover of a set and no certificate; verify the files of the certificates that it names.</source>
+        <translation>Dies ist das Deckblatt eines Satzes und kein Zertifikat; bitte die Dateien der Zertifikate prüfen, die es nennt.</translation>
+    </message>
+    <message>
         <source>This is the demo; the next start opens your own records again.</source>
         <translation>Das ist die Demo; der nächste Start öffnet wieder den eigenen Datenbestand.</translation>
     </message>
     <message>
+        <source>This is what an office hands out; the van opens it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is work that a van brings back; the office receives it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>This line</source>
         <translation>Diesen Anschluss</translation>
+    </message>
+    <message>
+        <source>This needs the PIN of %1.</source>
+        <translation>Dazu ist die PIN von %1 nötig.</translation>
     </message>
     <message>
         <source>This needs the PIN of %1:</source>
@@ -8914,6 +9638,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>This order needs no certificate; complete it.</source>
         <translation>Dieser Auftrag braucht kein Zertifikat; abschließen.</translation>
+    </message>
+    <message>
+        <source>This van works for the issuer with the key %1, and this is of %2.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>This week</source>
@@ -8994,6 +9722,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Trouble %1 is opened.</source>
         <translation>Störung %1 ist angelegt.</translation>
+    </message>
+    <message>
+        <source>Trouble %1 was opened later, %2.</source>
+        <translation>Störung %1 wurde später eröffnet, %2.</translation>
     </message>
     <message>
         <source>Trouble closed: %1</source>
@@ -9460,6 +10192,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Was zuvor erfasst wurde, ist noch da.</translation>
     </message>
     <message>
+        <source>What was recorded of order %1 is void already.</source>
+        <translation>Was zu Auftrag %1 eingetragen war, ist schon ungültig.</translation>
+    </message>
+    <message>
         <source>What was seen</source>
         <translation>Beobachtet</translation>
     </message>
@@ -9724,6 +10460,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Ihr Anschluss, Auftrag %1</translation>
     </message>
     <message>
+        <source>a CSV table</source>
+        <translation>eine CSV-Tabelle</translation>
+    </message>
+    <message>
+        <source>a JSON file</source>
+        <translation>eine JSON-Datei</translation>
+    </message>
+    <message>
+        <source>a PNG picture</source>
+        <translation>ein PNG-Bild</translation>
+    </message>
+    <message>
         <source>a SPID has digits only</source>
         <translation>eine SPID hat nur Ziffern</translation>
     </message>
@@ -9734,6 +10482,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>a call in rings the line</source>
         <translation>ein ankommender Anruf lässt es klingeln</translation>
+    </message>
+    <message>
+        <source>a change needs an event</source>
+        <translation>eine Änderung braucht ein Ereignis</translation>
     </message>
     <message>
         <source>a coil changes the loss far more than the resistance, up at high frequencies and down in the voice band</source>
@@ -9780,8 +10532,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>je eine Datei, so wie versiegelt</translation>
     </message>
     <message>
+        <source>a file of public keys</source>
+        <translation>eine Datei mit öffentlichen Schlüsseln</translation>
+    </message>
+    <message>
         <source>a further run was made</source>
         <translation>ein weiterer Messlauf wurde gemacht</translation>
+    </message>
+    <message>
+        <source>a migration needs a name like 0001_what.sql and a readable-from line</source>
+        <translation>eine Migration braucht einen Namen wie 0001_what.sql und eine Zeile readable-from</translation>
     </message>
     <message>
         <source>a newer one counts</source>
@@ -9806,6 +10566,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>a tap adds loss and no resistance</source>
         <translation>eine Stichleitung erhöht die Dämpfung, nicht den Widerstand</translation>
+    </message>
+    <message>
+        <source>a text of %1 bytes does not fit into a QR code</source>
+        <translation>ein Text von %1 Byte passt nicht in einen QR-Code</translation>
+    </message>
+    <message>
+        <source>a value is too long for the records</source>
+        <translation>ein Wert ist zu lang für den Datenbestand</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>eine ganze Zahl</translation>
     </message>
     <message>
         <source>above</source>
@@ -9840,12 +10612,32 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Adresse, für Papiere</translation>
     </message>
     <message>
+        <source>all events of the chain are missing</source>
+        <translation>alle Ereignisse der Kette fehlen</translation>
+    </message>
+    <message>
         <source>alternating voltage at 20 Hz between the wires while it rings</source>
         <translation>Wechselspannung mit 20 Hz zwischen den Adern, während es klingelt</translation>
     </message>
     <message>
+        <source>an SVG picture</source>
+        <translation>ein SVG-Bild</translation>
+    </message>
+    <message>
+        <source>an analog line has no layers 1 to 3</source>
+        <translation>ein analoger Anschluss hat keine Schichten 1 bis 3</translation>
+    </message>
+    <message>
+        <source>an event needs its subject, its kind and who did it</source>
+        <translation>ein Ereignis braucht Gegenstand, Art und wer es tat</translation>
+    </message>
+    <message>
         <source>an installer</source>
         <translation>Monteur</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation>ein Objekt</translation>
     </message>
     <message>
         <source>analog</source>
@@ -9882,6 +10674,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>another gauge changes resistance and loss, the resistance more</source>
         <translation>eine andere Drahtstärke ändert Widerstand und Dämpfung, den Widerstand mehr</translation>
+    </message>
+    <message>
+        <source>another program has the database open</source>
+        <translation>ein anderes Programm hat die Datenbank geöffnet</translation>
     </message>
     <message>
         <source>another run decides</source>
@@ -10020,8 +10816,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Basisanschluss oder analog</translation>
     </message>
     <message>
+        <source>bears no head of a log</source>
+        <translation>trägt keinen Kopf eines Protokolls</translation>
+    </message>
+    <message>
         <source>before the pair is touched</source>
         <translation>vor dem Berühren der Doppelader</translation>
+    </message>
+    <message>
+        <source>begins neither with "issuer" nor with "station" and its tag</source>
+        <translation>beginnt weder mit „issuer“ noch mit „station“ und ihrem Kennzeichen</translation>
+    </message>
+    <message>
+        <source>belongs to %1</source>
+        <translation>gehört zu %1</translation>
+    </message>
+    <message>
+        <source>belongs to a database and is not replaced</source>
+        <translation>gehört zu einer Datenbank und wird nicht ersetzt</translation>
     </message>
     <message>
         <source>beside it</source>
@@ -10160,12 +10972,28 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Verbindungen</translation>
     </message>
     <message>
+        <source>can be read by others; keep it from them (chmod 600), and if somebody may have read it, have a supervisor make a new one: key renew --revoke</source>
+        <translation>ist für andere lesbar; bitte vor ihnen schützen (chmod 600), und wenn ihn jemand gelesen haben kann, die Aufsicht einen neuen machen lassen: key renew --revoke</translation>
+    </message>
+    <message>
         <source>cancelled</source>
         <translation>storniert</translation>
     </message>
     <message>
+        <source>cannot be put in its place</source>
+        <translation>lässt sich nicht an seinen Platz bringen</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>lässt sich nicht lesen</translation>
+    </message>
+    <message>
         <source>cannot be read: %1</source>
         <translation>lässt sich nicht lesen: %1</translation>
+    </message>
+    <message>
+        <source>cannot be replaced</source>
+        <translation>lässt sich nicht ersetzen</translation>
     </message>
     <message>
         <source>cannot be written: %1</source>
@@ -10272,8 +11100,40 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Spule</translation>
     </message>
     <message>
+        <source>column "%1" is missing</source>
+        <translation>Spalte „%1“ fehlt</translation>
+    </message>
+    <message>
+        <source>column "%1" is not known</source>
+        <translation>Spalte „%1“ ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>column "%1" is not one of ours</source>
+        <translation>Spalte „%1“ ist keine der unseren</translation>
+    </message>
+    <message>
+        <source>column "%1" is there twice</source>
+        <translation>Spalte „%1“ kommt zweimal vor</translation>
+    </message>
+    <message>
+        <source>column "%1" stands there twice</source>
+        <translation>Spalte „%1“ kommt zweimal vor</translation>
+    </message>
+    <message>
         <source>column %1</source>
         <translation>Spalte %1</translation>
+    </message>
+    <message>
+        <source>column %1 is both mapped and ignored</source>
+        <translation>Spalte %1 ist zugeordnet und zugleich ausgelassen</translation>
+    </message>
+    <message>
+        <source>column %1 is not known</source>
+        <translation>Spalte %1 ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>columns %1 and %2 both stand for %3</source>
+        <translation>Spalten %1 und %2 stehen beide für %3</translation>
     </message>
     <message>
         <source>common practice</source>
@@ -10460,6 +11320,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>zählt nicht: %1</translation>
     </message>
     <message>
+        <source>does not exist</source>
+        <translation>gibt es nicht</translation>
+    </message>
+    <message>
+        <source>does not follow the event before it</source>
+        <translation>folgt nicht auf das Ereignis davor</translation>
+    </message>
+    <message>
+        <source>does not hold the claims of a certificate</source>
+        <translation>enthält nicht die Angaben eines Zertifikats</translation>
+    </message>
+    <message>
         <source>does not ring</source>
         <translation>klingelt nicht</translation>
     </message>
@@ -10556,6 +11428,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>läuft in %1 Tag(en) ab</translation>
     </message>
     <message>
+        <source>ends with no endorsement</source>
+        <translation>endet ohne Beglaubigung</translation>
+    </message>
+    <message>
         <source>enter an instrument from its label</source>
         <translation>ein Messgerät nach seinem Etikett eintragen</translation>
     </message>
@@ -10590,6 +11466,34 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>event %1</source>
         <translation>Ereignis %1</translation>
+    </message>
+    <message>
+        <source>event %1 of the log is missing before this one</source>
+        <translation>vor diesem fehlt Ereignis %1 des Protokolls</translation>
+    </message>
+    <message>
+        <source>event %1 of the log of %2</source>
+        <translation>Ereignis %1 des Protokolls von %2</translation>
+    </message>
+    <message>
+        <source>event %1 was expected here</source>
+        <translation>hier wurde Ereignis %1 erwartet</translation>
+    </message>
+    <message>
+        <source>event bears another station</source>
+        <translation>das Ereignis trägt eine andere Station</translation>
+    </message>
+    <message>
+        <source>event does not continue the log of the station</source>
+        <translation>das Ereignis setzt das Protokoll der Station nicht fort</translation>
+    </message>
+    <message>
+        <source>event does not follow the event before it</source>
+        <translation>das Ereignis folgt nicht auf das davor</translation>
+    </message>
+    <message>
+        <source>event was changed after it was recorded</source>
+        <translation>das Ereignis wurde geändert, nachdem es eingetragen war</translation>
     </message>
     <message>
         <source>every day</source>
@@ -10688,6 +11592,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>fremde Batterie</translation>
     </message>
     <message>
+        <source>foreign keys</source>
+        <translation>Fremdschlüssel</translation>
+    </message>
+    <message>
         <source>foreign voltage</source>
         <translation>Fremdspannung</translation>
     </message>
@@ -10744,6 +11652,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Drahtstärke eines Abschnitts oder einer Stichleitung; oder diameter_mm</translation>
     </message>
     <message>
+        <source>goes into digests as it lies in memory</source>
+        <translation>geht in Prüfsummen ein, wie es im Speicher liegt</translation>
+    </message>
+    <message>
         <source>good</source>
         <translation>gut</translation>
     </message>
@@ -10767,9 +11679,57 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <source>hand orders to vans, or take their work in</source>
         <translation>Aufträge an Fahrzeuge ausgeben oder deren Arbeit übernehmen</translation>
     </message>
+    <message>
+        <source>has %1 entries, and the run lasts %2 s</source>
+        <translation>hat %1 Einträge, und der Messlauf dauert %2 s</translation>
+    </message>
+    <message>
+        <source>has %1 fields where the header has %2</source>
+        <translation>hat %1 Felder, die Kopfzeile hat %2</translation>
+    </message>
     <message numerus="yes">
         <source>has %n columns</source>
         <translation><numerusform>hat %n Spalte</numerusform><numerusform>hat %n Spalten</numerusform></translation>
+    </message>
+    <message>
+        <source>has a "%1" above its "%2"</source>
+        <translation>hat ein „%1“ über seinem „%2“</translation>
+    </message>
+    <message>
+        <source>has a "run_confidence" that is not between 0 and 1</source>
+        <translation>hat ein „run_confidence“, das nicht zwischen 0 und 1 liegt</translation>
+    </message>
+    <message>
+        <source>has a point outside the field</source>
+        <translation>hat einen Punkt außerhalb des Feldes</translation>
+    </message>
+    <message>
+        <source>has a quotation mark inside a field that is not quoted</source>
+        <translation>hat ein Anführungszeichen in einem Feld ohne Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>has a quotation mark that is never closed</source>
+        <translation>hat ein Anführungszeichen, das nie geschlossen wird</translation>
+    </message>
+    <message>
+        <source>has an odd number of coordinates</source>
+        <translation>hat eine ungerade Zahl von Koordinaten</translation>
+    </message>
+    <message>
+        <source>has more than %1 entries</source>
+        <translation>hat mehr als %1 Einträge</translation>
+    </message>
+    <message>
+        <source>has no header for the map to lead from</source>
+        <translation>hat keine Kopfzeile, von der die Zuordnung ausgehen könnte</translation>
+    </message>
+    <message>
+        <source>has rows that are refused</source>
+        <translation>hat Zeilen, die abgelehnt werden</translation>
+    </message>
+    <message>
+        <source>has text behind a closing quotation mark</source>
+        <translation>hat Text hinter einem schließenden Anführungszeichen</translation>
     </message>
     <message>
         <source>hazard</source>
@@ -10808,6 +11768,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>enthält ein Steuerzeichen</translation>
     </message>
     <message>
+        <source>holds a key twice in one object</source>
+        <translation>enthält einen Schlüssel zweimal in einem Objekt</translation>
+    </message>
+    <message>
         <source>holds a line break</source>
         <translation>enthält einen Zeilenumbruch</translation>
     </message>
@@ -10816,8 +11780,48 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>enthält einen unbekannten Code: %1</translation>
     </message>
     <message>
+        <source>holds files that no whole export left there: name an empty folder</source>
+        <translation>enthält Dateien, die keine vollständige Ausgabe hinterließ: bitte einen leeren Ordner nennen</translation>
+    </message>
+    <message>
         <source>holds half a character</source>
         <translation>enthält ein halbes Zeichen</translation>
+    </message>
+    <message>
+        <source>holds half of a surrogate pair, which is no text</source>
+        <translation>enthält ein halbes Ersatzzeichenpaar, das kein Text ist</translation>
+    </message>
+    <message>
+        <source>holds more than %1 seconds</source>
+        <translation>enthält mehr als %1 Sekunden</translation>
+    </message>
+    <message>
+        <source>holds no head of a log</source>
+        <translation>enthält keinen Kopf eines Protokolls</translation>
+    </message>
+    <message>
+        <source>holds no key of 64 hexadecimal digits</source>
+        <translation>enthält keinen Schlüssel aus 64 hexadezimalen Ziffern</translation>
+    </message>
+    <message>
+        <source>holds no key of a station: it is written in the van by key export</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>holds no public key</source>
+        <translation>enthält keinen öffentlichen Schlüssel</translation>
+    </message>
+    <message>
+        <source>holds no second</source>
+        <translation>enthält keine Sekunde</translation>
+    </message>
+    <message>
+        <source>holds none of dc_resistance_ohm, loss_db and makeup</source>
+        <translation>enthält weder dc_resistance_ohm noch loss_db noch makeup</translation>
+    </message>
+    <message>
+        <source>holds something that is no name</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>hours that were agreed, e.g. 09:00-11:00</source>
@@ -10940,6 +11944,74 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>invertiert</translation>
     </message>
     <message>
+        <source>is %1 and still names "%2", which has %3: name the source of %1 as its "%4", or leave it empty</source>
+        <translation>ist %1 und nennt noch „%2“, wo %3 steht: die Quelle von %1 als „%4“ nennen oder leer lassen</translation>
+    </message>
+    <message>
+        <source>is UTF-16: save it as UTF-8</source>
+        <translation>ist UTF-16: bitte als UTF-8 speichern</translation>
+    </message>
+    <message>
+        <source>is a backup and is not worked in; restore it</source>
+        <translation>ist eine Sicherung, in der nicht gearbeitet wird; bitte wiederherstellen</translation>
+    </message>
+    <message>
+        <source>is a database of another program</source>
+        <translation>ist eine Datenbank eines anderen Programms</translation>
+    </message>
+    <message>
+        <source>is a device or a pipe, and nothing is written onto one</source>
+        <translation>ist ein Gerät oder eine Pipe, und darauf wird nichts geschrieben</translation>
+    </message>
+    <message>
+        <source>is a device, not a file</source>
+        <translation>ist ein Gerät, keine Datei</translation>
+    </message>
+    <message>
+        <source>is a folder, not a file</source>
+        <translation>ist ein Ordner, keine Datei</translation>
+    </message>
+    <message>
+        <source>is a folder; give the name of a file</source>
+        <translation>ist ein Ordner; bitte den Namen einer Datei angeben</translation>
+    </message>
+    <message>
+        <source>is a form of bundle that this program does not know</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is a link to something that is not there</source>
+        <translation>ist ein Verweis auf etwas, das es nicht gibt</translation>
+    </message>
+    <message>
+        <source>is a name that a database gives to what it keeps beside it</source>
+        <translation>ist ein Name, den eine Datenbank ihren Nebendateien gibt</translation>
+    </message>
+    <message>
+        <source>is a name that a database keeps for itself</source>
+        <translation>ist ein Name, den eine Datenbank für sich behält</translation>
+    </message>
+    <message>
+        <source>is a pipe, not a file; - reads standard input</source>
+        <translation>ist eine Pipe, keine Datei; - liest die Standardeingabe</translation>
+    </message>
+    <message>
+        <source>is a socket, not a file</source>
+        <translation>ist ein Socket, keine Datei</translation>
+    </message>
+    <message>
+        <source>is an empty database</source>
+        <translation>ist eine leere Datenbank</translation>
+    </message>
+    <message>
+        <source>is another order than its entry says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is before the arrival</source>
+        <translation>liegt vor der Ankunft</translation>
+    </message>
+    <message>
         <source>is damaged and was left as it is; restore a backup (%1)</source>
         <translation>ist beschädigt und blieb, wie es ist; bitte eine Sicherung wiederherstellen (%1)</translation>
     </message>
@@ -10948,8 +12020,28 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>ist leer</translation>
     </message>
     <message>
+        <source>is empty, and no backup of any records</source>
+        <translation>ist leer und keine Sicherung eines Datenbestands</translation>
+    </message>
+    <message>
+        <source>is empty: a header row is required</source>
+        <translation>ist leer: eine Kopfzeile ist nötig</translation>
+    </message>
+    <message>
         <source>is empty; it must be one of %1</source>
         <translation>ist leer; möglich sind nur %1</translation>
+    </message>
+    <message>
+        <source>is gone from the records</source>
+        <translation>ist aus dem Datenbestand verschwunden</translation>
+    </message>
+    <message>
+        <source>is in the records, but no event tells of it</source>
+        <translation>steht im Datenbestand, aber kein Ereignis berichtet davon</translation>
+    </message>
+    <message>
+        <source>is known already</source>
+        <translation>ist schon bekannt</translation>
     </message>
     <message>
         <source>is longer than %1 characters</source>
@@ -10960,12 +12052,268 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>ist länger als 60 Zeichen</translation>
     </message>
     <message>
+        <source>is longer than the %1 bytes that are taken</source>
+        <translation>ist länger als die %1 Byte, die angenommen werden</translation>
+    </message>
+    <message>
+        <source>is mapped twice</source>
+        <translation>ist zweimal zugeordnet</translation>
+    </message>
+    <message>
+        <source>is more than the length of the run allows (%1)</source>
+        <translation>ist mehr, als die Dauer des Messlaufs zulässt (%1)</translation>
+    </message>
+    <message>
         <source>is needed before the card is recorded; what is typed is kept</source>
         <translation>wird gebraucht, bevor die Karte erfasst wird; Eingegebenes bleibt erhalten</translation>
     </message>
     <message>
+        <source>is no JSON object</source>
+        <translation>ist kein JSON-Objekt</translation>
+    </message>
+    <message>
+        <source>is no PDF of Qt's writer: %1</source>
+        <translation>ist kein PDF, wie Qt es schreibt: %1</translation>
+    </message>
+    <message>
+        <source>is no PDF: it has no "startxref"</source>
+        <translation>ist kein PDF: es hat kein „startxref“</translation>
+    </message>
+    <message>
+        <source>is no SHA-256</source>
+        <translation>ist kein SHA-256</translation>
+    </message>
+    <message>
+        <source>is no change of an office's lines</source>
+        <translation>ist keine Änderung der Anschlüsse einer Vermittlungsstelle</translation>
+    </message>
+    <message>
+        <source>is no date</source>
+        <translation>ist kein Datum</translation>
+    </message>
+    <message>
+        <source>is no exception</source>
+        <translation>ist keine Ausnahme</translation>
+    </message>
+    <message>
+        <source>is no file</source>
+        <translation>ist keine Datei</translation>
+    </message>
+    <message>
+        <source>is no file, and nothing is written onto it</source>
+        <translation>ist keine Datei, und es wird nichts darauf geschrieben</translation>
+    </message>
+    <message>
+        <source>is no file; take it away</source>
+        <translation>ist keine Datei; bitte entfernen</translation>
+    </message>
+    <message>
+        <source>is no folder</source>
+        <translation>ist kein Ordner</translation>
+    </message>
+    <message>
+        <source>is no list</source>
+        <translation>ist keine Liste</translation>
+    </message>
+    <message>
+        <source>is no object</source>
+        <translation>ist kein Objekt</translation>
+    </message>
+    <message>
+        <source>is no outcome</source>
+        <translation>ist kein Ergebnis</translation>
+    </message>
+    <message>
+        <source>is no signature</source>
+        <translation>ist keine Signatur</translation>
+    </message>
+    <message>
+        <source>is no text</source>
+        <translation>ist kein Text</translation>
+    </message>
+    <message>
+        <source>is no time</source>
+        <translation>ist keine Zeit</translation>
+    </message>
+    <message>
+        <source>is no witness: the head of the log in it lost its signature</source>
+        <translation>ist kein Zeuge: der Kopf des Protokolls darin hat seine Signatur verloren</translation>
+    </message>
+    <message>
+        <source>is not UTF-8</source>
+        <translation>ist kein UTF-8</translation>
+    </message>
+    <message>
+        <source>is not a UUID</source>
+        <translation>ist keine UUID</translation>
+    </message>
+    <message>
+        <source>is not a certificate that this program can read</source>
+        <translation>ist kein Zertifikat, das dieses Programm lesen kann</translation>
+    </message>
+    <message>
+        <source>is not a column</source>
+        <translation>ist keine Spalte</translation>
+    </message>
+    <message>
+        <source>is not a database</source>
+        <translation>ist keine Datenbank</translation>
+    </message>
+    <message>
+        <source>is not a file</source>
+        <translation>ist keine Datei</translation>
+    </message>
+    <message>
+        <source>is not a known key</source>
+        <translation>ist kein bekannter Schlüssel</translation>
+    </message>
+    <message>
+        <source>is not a parameter</source>
+        <translation>ist kein Parameter</translation>
+    </message>
+    <message>
+        <source>is not accepted</source>
+        <translation>ist nicht abgenommen</translation>
+    </message>
+    <message>
+        <source>is not bound</source>
+        <translation>ist nicht gebunden</translation>
+    </message>
+    <message>
+        <source>is not in the program</source>
+        <translation>ist nicht im Programm</translation>
+    </message>
+    <message>
+        <source>is not known: columns, values and ignore are</source>
+        <translation>ist nicht bekannt: bekannt sind columns, values und ignore</translation>
+    </message>
+    <message>
+        <source>is not the key of this name any more; put the true one back, or have a supervisor make a new one: key renew</source>
+        <translation>ist nicht mehr der Schlüssel dieses Namens; bitte den echten zurücklegen oder die Aufsicht einen neuen machen lassen: key renew</translation>
+    </message>
+    <message>
+        <source>is not valid JSON: %1</source>
+        <translation>ist kein gültiges JSON: %1</translation>
+    </message>
+    <message>
+        <source>is not what its digest says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is not written as the claims of a certificate are</source>
+        <translation>ist nicht geschrieben, wie es die Angaben eines Zertifikats sind</translation>
+    </message>
+    <message>
+        <source>is not: whose key, its fingerprint, 64 hexadecimal digits</source>
+        <translation>ist nicht: wessen Schlüssel, sein Fingerabdruck, 64 hexadezimale Ziffern</translation>
+    </message>
+    <message>
+        <source>is of an older form; open it once for writing to bring it up to date</source>
+        <translation>hat eine ältere Form; einmal zum Schreiben öffnen, um es auf den neuen Stand zu bringen</translation>
+    </message>
+    <message>
+        <source>is of another order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is of no area: it belongs to personal numbers</source>
+        <translation>gehört zu keinem Gebiet: es ist die von persönlichen Rufnummern</translation>
+    </message>
+    <message>
+        <source>is of no area: it belongs to special services</source>
+        <translation>gehört zu keinem Gebiet: es ist die von Sonderdiensten</translation>
+    </message>
+    <message>
+        <source>is of no area: it is free of charge for the caller</source>
+        <translation>gehört zu keinem Gebiet: sie ist für den Anrufer gebührenfrei</translation>
+    </message>
+    <message>
         <source>is required and missing</source>
         <translation>ist erforderlich und fehlt</translation>
+    </message>
+    <message>
+        <source>is required and missing: the id of the safety card that read the hazard</source>
+        <translation>ist nötig und fehlt: die Kennung der Sicherheitskarte, die die Gefahr zeigte</translation>
+    </message>
+    <message>
+        <source>is required where the run has no seconds</source>
+        <translation>ist nötig, wo der Messlauf keine Sekunden hat</translation>
+    </message>
+    <message>
+        <source>is set aside for an expansion of the plan</source>
+        <translation>ist für eine Erweiterung des Plans vorgesehen</translation>
+    </message>
+    <message>
+        <source>is set aside for announcements that are charged for</source>
+        <translation>ist für gebührenpflichtige Ansagen vorgesehen</translation>
+    </message>
+    <message>
+        <source>is set aside for information services</source>
+        <translation>ist für Auskunftsdienste vorgesehen</translation>
+    </message>
+    <message>
+        <source>is set aside for reaching carriers</source>
+        <translation>ist für den Zugang zu Netzbetreibern vorgesehen</translation>
+    </message>
+    <message>
+        <source>is set aside for tests of the plant</source>
+        <translation>ist für Prüfungen des Netzes vorgesehen</translation>
+    </message>
+    <message>
+        <source>is signed with "key" and "signature", both texts</source>
+        <translation>ist mit „key“ und „signature“ signiert, beides Texte</translation>
+    </message>
+    <message>
+        <source>is the database itself</source>
+        <translation>ist die Datenbank selbst</translation>
+    </message>
+    <message>
+        <source>is the id of another decision</source>
+        <translation>ist die Kennung einer anderen Entscheidung</translation>
+    </message>
+    <message>
+        <source>is the id of another fact</source>
+        <translation>ist die Kennung eines anderen Eintrags</translation>
+    </message>
+    <message>
+        <source>is the new pair, and the pair was not changed</source>
+        <translation>ist die neue Doppelader, und die Doppelader wurde nicht gewechselt</translation>
+    </message>
+    <message>
+        <source>is the number of another certificate</source>
+        <translation>ist die Nummer eines anderen Zertifikats</translation>
+    </message>
+    <message>
+        <source>is there already with other limits</source>
+        <translation>ist schon da, mit anderen Grenzwerten</translation>
+    </message>
+    <message>
+        <source>is there already, and is not a backup; it was left as it is</source>
+        <translation>ist schon da und ist keine Sicherung; es blieb, wie es ist</translation>
+    </message>
+    <message>
+        <source>is there and is not %1: it is not replaced; give another name</source>
+        <translation>ist da und ist nicht %1: es wird nicht ersetzt; bitte einen anderen Namen angeben</translation>
+    </message>
+    <message>
+        <source>is too long for a file of public keys</source>
+        <translation>ist zu lang für eine Datei mit öffentlichen Schlüsseln</translation>
+    </message>
+    <message>
+        <source>is too long for the claims of a certificate</source>
+        <translation>ist zu lang für die Angaben eines Zertifikats</translation>
+    </message>
+    <message>
+        <source>is too long: at most %1 MB</source>
+        <translation>ist zu lang: höchstens %1 MB</translation>
+    </message>
+    <message>
+        <source>is too long: at most %1 bytes</source>
+        <translation>ist zu lang: höchstens %1 Byte</translation>
+    </message>
+    <message>
+        <source>is true or left out</source>
+        <translation>ist true oder fehlt</translation>
     </message>
     <message>
         <source>is written with characters that stand for others</source>
@@ -10988,6 +12336,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Aussteller geändert</translation>
     </message>
     <message>
+        <source>it cannot be made again byte for byte by this version or this key.</source>
+        <translation>es lässt sich mit dieser Version oder diesem Schlüssel nicht Byte für Byte wieder herstellen.</translation>
+    </message>
+    <message>
+        <source>it cannot be read</source>
+        <translation>es lässt sich nicht lesen</translation>
+    </message>
+    <message>
         <source>it failed</source>
         <translation>er misslang</translation>
     </message>
@@ -11008,8 +12364,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>sein TEI: auto oder eine Zahl von 0 bis 63</translation>
     </message>
     <message>
+        <source>its certificate was not issued yet</source>
+        <translation>sein Zertifikat wurde noch nicht ausgestellt</translation>
+    </message>
+    <message>
+        <source>its keys stand</source>
+        <translation>seine Schlüssel stehen</translation>
+    </message>
+    <message>
+        <source>its log cannot be written into it</source>
+        <translation>ihr Protokoll lässt sich nicht in sie schreiben</translation>
+    </message>
+    <message>
         <source>its run failed</source>
         <translation>der Messlauf misslang</translation>
+    </message>
+    <message>
+        <source>joined %1 events of station %2, and they are not there as they came</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>jumper run</source>
@@ -11080,6 +12452,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Bezeichnung=Rufnummer, verbunden durch ; kann leer bleiben</translation>
     </message>
     <message>
+        <source>lacks "%1"</source>
+        <translation>es fehlt „%1“</translation>
+    </message>
+    <message>
         <source>layer</source>
         <translation>Schicht</translation>
     </message>
@@ -11106,6 +12482,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>layer3</source>
         <translation>Schicht 3</translation>
+    </message>
+    <message>
+        <source>leads to %1, and so does %2</source>
+        <translation>führt zu %1, und ebenso %2</translation>
     </message>
     <message>
         <source>leave it out</source>
@@ -11136,12 +12516,28 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Länge eines Abschnitts oder einer Stichleitung; oder length_m</translation>
     </message>
     <message>
+        <source>libcrypto has no SHA-256</source>
+        <translation>libcrypto hat kein SHA-256</translation>
+    </message>
+    <message>
+        <source>libcrypto takes no SHA-256</source>
+        <translation>libcrypto nimmt kein SHA-256 an</translation>
+    </message>
+    <message>
         <source>lies before the day of calibration</source>
         <translation>liegt vor dem Tag der Kalibrierung</translation>
     </message>
     <message>
+        <source>lies before the start of the run</source>
+        <translation>liegt vor dem Beginn des Messlaufs</translation>
+    </message>
+    <message>
         <source>lies in the future</source>
         <translation>liegt in der Zukunft</translation>
+    </message>
+    <message>
+        <source>lies more than a day ahead of the clock, which shows %1</source>
+        <translation>liegt mehr als einen Tag vor der Uhr, die %1 zeigt</translation>
     </message>
     <message>
         <source>limit</source>
@@ -11166,6 +12562,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>line %1</source>
         <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>line %1, column %2</source>
+        <translation>Zeile %1, Spalte %2</translation>
     </message>
     <message>
         <source>line equipment</source>
@@ -11328,6 +12728,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Messgerät</translation>
     </message>
     <message>
+        <source>migration %1 is missing</source>
+        <translation>Migration %1 fehlt</translation>
+    </message>
+    <message>
         <source>min; at least %1</source>
         <translation>min; mindestens %1</translation>
     </message>
@@ -11360,6 +12764,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>mischt ähnlich aussehende Buchstaben zweier Schriften</translation>
     </message>
     <message>
+        <source>more than drafts was changed, and that needs an event</source>
+        <translation>es wurde mehr als Entwürfe geändert, und das braucht ein Ereignis</translation>
+    </message>
+    <message>
         <source>move</source>
         <translation>Umzug</translation>
     </message>
@@ -11372,12 +12780,92 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Mehrgeräteanschluss</translation>
     </message>
     <message>
+        <source>must be %1</source>
+        <translation>muss sein: %1</translation>
+    </message>
+    <message>
+        <source>must be 64000 or 56000 bit/s or a multiple of one of them</source>
+        <translation>muss 64000 oder 56000 bit/s sein oder ein Vielfaches davon</translation>
+    </message>
+    <message>
+        <source>must be a JSON object</source>
+        <translation>muss ein JSON-Objekt sein</translation>
+    </message>
+    <message>
+        <source>must be a day as YYYY-MM-DD</source>
+        <translation>muss ein Tag der Form JJJJ-MM-TT sein</translation>
+    </message>
+    <message>
+        <source>must be a day as YYYY-MM-DD, and the version must not be empty</source>
+        <translation>muss ein Tag der Form JJJJ-MM-TT sein, und die Version darf nicht leer sein</translation>
+    </message>
+    <message>
+        <source>must be a day as YYYY-MM-DD, or not_required</source>
+        <translation>muss ein Tag der Form JJJJ-MM-TT sein oder not_required</translation>
+    </message>
+    <message>
+        <source>must be a text</source>
+        <translation>muss ein Text sein</translation>
+    </message>
+    <message>
+        <source>must be a time in ISO 8601 with its offset, such as 2026-03-04T09:15:00-06:00</source>
+        <translation>muss eine Zeit nach ISO 8601 mit Zeitverschiebung sein, etwa 2026-03-04T09:15:00-06:00</translation>
+    </message>
+    <message>
+        <source>must be a whole number</source>
+        <translation>muss eine ganze Zahl sein</translation>
+    </message>
+    <message>
+        <source>must be a whole number from 0 to %1, or null</source>
+        <translation>muss eine ganze Zahl von 0 bis %1 sein oder null</translation>
+    </message>
+    <message>
+        <source>must be an object</source>
+        <translation>muss ein Objekt sein</translation>
+    </message>
+    <message>
+        <source>must be from %1 to %2</source>
+        <translation>muss zwischen %1 und %2 liegen</translation>
+    </message>
+    <message>
         <source>must be label=number joined by ; with each label once</source>
         <translation>muss Name=Nummer sein, getrennt durch ; und jeder Name einmal</translation>
     </message>
     <message>
         <source>must be the order's: a wrong one is another customer's line</source>
         <translation>muss die des Auftrags sein: eine falsche gehört zum Anschluss eines anderen Kunden</translation>
+    </message>
+    <message>
+        <source>must end in .csv, .svg or .pdf, not "%1"</source>
+        <translation>muss auf .csv, .svg oder .pdf enden, nicht „%1“</translation>
+    </message>
+    <message>
+        <source>must have 64 hexadecimal digits</source>
+        <translation>muss 64 hexadezimale Ziffern haben</translation>
+    </message>
+    <message>
+        <source>must hold 1 to %1 elements</source>
+        <translation>muss 1 bis %1 Abschnitte enthalten</translation>
+    </message>
+    <message>
+        <source>must lead from the name of a column to one of ours</source>
+        <translation>muss vom Namen einer Spalte zu einer der unseren führen</translation>
+    </message>
+    <message>
+        <source>must name at least one</source>
+        <translation>muss mindestens eines nennen</translation>
+    </message>
+    <message>
+        <source>must name at least one element</source>
+        <translation>muss mindestens einen Abschnitt nennen</translation>
+    </message>
+    <message>
+        <source>must not be empty</source>
+        <translation>darf nicht leer sein</translation>
+    </message>
+    <message>
+        <source>must say in at least two words what was done</source>
+        <translation>muss in mindestens zwei Wörtern sagen, was getan wurde</translation>
     </message>
     <message>
         <source>name of the customer</source>
@@ -11394,6 +12882,22 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>name, as papers print it</source>
         <translation>Name, wie ihn Papiere drucken</translation>
+    </message>
+    <message>
+        <source>named by %1: %2</source>
+        <translation>genannt von %1: %2</translation>
+    </message>
+    <message>
+        <source>names a fingerprint that is not that of the key</source>
+        <translation>nennt einen Fingerabdruck, der nicht der des Schlüssels ist</translation>
+    </message>
+    <message>
+        <source>names no fact of order %1</source>
+        <translation>nennt keinen Eintrag des Auftrags %1</translation>
+    </message>
+    <message>
+        <source>names no safety card of these records; the id of the card that read the hazard is expected</source>
+        <translation>nennt keine Sicherheitskarte dieses Datenbestands; erwartet wird die Kennung der Karte, die die Gefahr zeigte</translation>
     </message>
     <message>
         <source>national %1</source>
@@ -11440,6 +12944,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>kein Fehler</translation>
     </message>
     <message>
+        <source>no font here has %1; the Debian package %2 has %3</source>
+        <translation>keine Schrift hier hat %1; das Debian-Paket %2 hat %3</translation>
+    </message>
+    <message>
         <source>no voltage read</source>
         <translation>keine Spannung gemessen</translation>
     </message>
@@ -11458,6 +12966,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>none</source>
         <translation>keine</translation>
+    </message>
+    <message>
+        <source>none (true or false)</source>
+        <translation>keine (true oder false)</translation>
     </message>
     <message>
         <source>none in error or in use elsewhere</source>
@@ -11596,12 +13108,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Hinweis</translation>
     </message>
     <message>
+        <source>nothing can be written into it</source>
+        <translation>es lässt sich nichts hineinschreiben</translation>
+    </message>
+    <message>
         <source>nothing compared yet</source>
         <translation>noch nichts verglichen</translation>
     </message>
     <message>
         <source>nothing found</source>
         <translation>nichts gefunden</translation>
+    </message>
+    <message>
+        <source>nothing says that the chain should end with this event</source>
+        <translation>nichts sagt, dass die Kette mit diesem Ereignis enden soll</translation>
     </message>
     <message>
         <source>nothing to take apart</source>
@@ -11658,6 +13178,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>object is missing after a comma</source>
         <translation>nach einem Komma fehlt ein Objekt</translation>
+    </message>
+    <message>
+        <source>of "%1" must be "%2"</source>
+        <translation>von „%1“ muss „%2“ sein</translation>
+    </message>
+    <message>
+        <source>of "%1" must be empty: it is a pure number</source>
+        <translation>von „%1“ muss leer sein: es ist eine reine Zahl</translation>
+    </message>
+    <message>
+        <source>of "%1" must be from %2 to %3</source>
+        <translation>von „%1“ muss zwischen %2 und %3 liegen</translation>
     </message>
     <message>
         <source>of a point-to-point line</source>
@@ -11788,8 +13320,48 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Auftrag %1</translation>
     </message>
     <message>
+        <source>order %1 has no channel %2</source>
+        <translation>Auftrag %1 hat keinen Kanal %2</translation>
+    </message>
+    <message>
+        <source>order %1 has no terminal %2</source>
+        <translation>Auftrag %1 hat kein Endgerät %2</translation>
+    </message>
+    <message>
+        <source>order %1 is %2: a certificate is issued for an accepted order</source>
+        <translation>Auftrag %1 ist %2: ein Zertifikat wird für einen abgenommenen Auftrag ausgestellt</translation>
+    </message>
+    <message>
+        <source>order %1 is accepted: it gets a certificate</source>
+        <translation>Auftrag %1 ist abgenommen: er bekommt ein Zertifikat</translation>
+    </message>
+    <message>
         <source>order %1 is incomplete: %2</source>
         <translation>Auftrag %1 ist unvollständig: %2</translation>
+    </message>
+    <message>
+        <source>order %1 is not accepted%2</source>
+        <translation>Auftrag %1 ist nicht abgenommen%2</translation>
+    </message>
+    <message>
+        <source>order %1 is not on the board</source>
+        <translation>Auftrag %1 steht nicht in der Übersicht</translation>
+    </message>
+    <message>
+        <source>order %1 names no %2: a paper for a customer names customer, premises and installer</source>
+        <translation>in Auftrag %1 fehlt: %2. Ein Papier für Kunden nennt Kunde, Standort und Monteur</translation>
+    </message>
+    <message>
+        <source>order %1 was not completed in the order of its rank</source>
+        <translation>Auftrag %1 wurde nicht in der Folge seines Rangs abgeschlossen</translation>
+    </message>
+    <message>
+        <source>order %1: %2 otherwise than computed anew (%3)</source>
+        <translation>Auftrag %1: %2 anders als neu berechnet (%3)</translation>
+    </message>
+    <message>
+        <source>order %1: its hazard is not noted for others on its pair</source>
+        <translation>Auftrag %1: seine Gefahr ist für andere an seiner Doppelader nicht vermerkt</translation>
     </message>
     <message>
         <source>order cancelled</source>
@@ -11854,6 +13426,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>packet, where packet data on the D channel is ordered</source>
         <translation>packet, wo Paketdaten auf dem D-Kanal bestellt sind</translation>
+    </message>
+    <message>
+        <source>page %1 could not be begun</source>
+        <translation>Seite %1 ließ sich nicht beginnen</translation>
     </message>
     <message>
         <source>pair</source>
@@ -12112,6 +13688,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Zeile %1</translation>
     </message>
     <message>
+        <source>row %1, column %2</source>
+        <translation>Zeile %1, Spalte %2</translation>
+    </message>
+    <message>
         <source>rows</source>
         <translation>Zeilen</translation>
     </message>
@@ -12146,6 +13726,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>same wires: only the name of the pair was wrong</source>
         <translation>gleiche Adern: nur der Name der Doppelader war falsch</translation>
+    </message>
+    <message>
+        <source>say by --format csv, svg or pdf what goes there</source>
+        <translation>mit --format csv, svg oder pdf angeben, was dorthin kommt</translation>
     </message>
     <message>
         <source>say to whom the job is handed on</source>
@@ -12232,6 +13816,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>zurückgestellt, bis jemand es klärt: %1</translation>
     </message>
     <message>
+        <source>set up</source>
+        <translation>Einrichten</translation>
+    </message>
+    <message>
         <source>setting</source>
         <translation>Einstellung</translation>
     </message>
@@ -12274,6 +13862,22 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>spid_%1: %2</source>
         <translation>SPID %1: %2</translation>
+    </message>
+    <message>
+        <source>standard input</source>
+        <translation>Standardeingabe</translation>
+    </message>
+    <message>
+        <source>standard output</source>
+        <translation>Standardausgabe</translation>
+    </message>
+    <message>
+        <source>stands there twice</source>
+        <translation>kommt zweimal vor</translation>
+    </message>
+    <message>
+        <source>station %1</source>
+        <translation>Station %1</translation>
     </message>
     <message>
         <source>station %1, key %2</source>
@@ -12388,8 +13992,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die %1</translation>
     </message>
     <message>
+        <source>the %1 is missing</source>
+        <translation>es fehlt: %1</translation>
+    </message>
+    <message>
+        <source>the %1 was changed</source>
+        <translation>geändert wurde: %1</translation>
+    </message>
+    <message>
         <source>the %1 was changed from %2 to %3</source>
         <translation>%1 wurde von %2 in %3 geändert</translation>
+    </message>
+    <message>
+        <source>the %1 was put in</source>
+        <translation>hinzugefügt wurde: %1</translation>
     </message>
     <message>
         <source>the %1 was set to %2</source>
@@ -12412,6 +14028,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die SPID, Ziffern und Trennzeichen</translation>
     </message>
     <message>
+        <source>the SQLite driver of Qt is not installed</source>
+        <translation>der SQLite-Treiber von Qt ist nicht installiert</translation>
+    </message>
+    <message>
         <source>the announced number is the order's</source>
         <translation>die angesagte Rufnummer ist die des Auftrags</translation>
     </message>
@@ -12424,6 +14044,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die Sicherung ist gemacht, der signierte Kopf ihres Protokolls nicht: %1</translation>
     </message>
     <message>
+        <source>the board is said to be decided by limit set %1, which is not there</source>
+        <translation>die Übersicht ist angeblich nach dem Grenzwertsatz %1 entschieden, den es nicht gibt</translation>
+    </message>
+    <message>
+        <source>the board shows it</source>
+        <translation>die Übersicht zeigt ihn</translation>
+    </message>
+    <message>
         <source>the cable crew</source>
         <translation>die Kabelmannschaft</translation>
     </message>
@@ -12432,8 +14060,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>das Kabel hat etwa %1 °F, nicht %2 °F</translation>
     </message>
     <message>
+        <source>the chain should end with event %1, and ends with this one otherwise</source>
+        <translation>die Kette sollte mit Ereignis %1 enden und endet hier anders</translation>
+    </message>
+    <message>
         <source>the character %1</source>
         <translation>das Zeichen %1</translation>
+    </message>
+    <message>
+        <source>the check digits of "%1" do not fit: a character was misread</source>
+        <translation>die Prüfziffern von „%1“ passen nicht: ein Zeichen wurde falsch gelesen</translation>
     </message>
     <message>
         <source>the circuit was changed from %1 to %2</source>
@@ -12452,6 +14088,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die Spalten vom letzten Mal</translation>
     </message>
     <message>
+        <source>the confidence must lie between 0 and 1, such as 0.95</source>
+        <translation>die Aussagewahrscheinlichkeit muss zwischen 0 und 1 liegen, etwa 0.95</translation>
+    </message>
+    <message>
         <source>the confirmation of %1</source>
         <translation>die Bestätigung zu %1</translation>
     </message>
@@ -12464,16 +14104,88 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>der Name des Kunden wurde geändert</translation>
     </message>
     <message>
+        <source>the database cannot be opened</source>
+        <translation>die Datenbank lässt sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>the database cannot be read from the disk</source>
+        <translation>die Datenbank lässt sich nicht vom Datenträger lesen</translation>
+    </message>
+    <message>
+        <source>the database cannot be written: it is read-only</source>
+        <translation>in die Datenbank lässt sich nicht schreiben: sie ist nur lesbar</translation>
+    </message>
+    <message>
         <source>the database does not say its %1</source>
         <translation>die Datenbank nennt dies nicht: %1</translation>
+    </message>
+    <message>
+        <source>the database does not say its station</source>
+        <translation>die Datenbank nennt ihre Station nicht</translation>
+    </message>
+    <message>
+        <source>the database failed: %1 (%2)</source>
+        <translation>die Datenbank versagte: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>the database is cut short</source>
+        <translation>die Datenbank ist abgeschnitten</translation>
+    </message>
+    <message>
+        <source>the database is cut short; restore it from a backup</source>
+        <translation>die Datenbank ist abgeschnitten; bitte aus einer Sicherung wiederherstellen</translation>
+    </message>
+    <message>
+        <source>the database is damaged (%1)</source>
+        <translation>die Datenbank ist beschädigt (%1)</translation>
     </message>
     <message>
         <source>the database is damaged (%1); restore it from a backup</source>
         <translation>die Datenbank ist beschädigt (%1); bitte aus einer Sicherung wiederherstellen</translation>
     </message>
     <message>
+        <source>the database is damaged; restore it from a backup</source>
+        <translation>die Datenbank ist beschädigt; bitte aus einer Sicherung wiederherstellen</translation>
+    </message>
+    <message>
+        <source>the database is locked by another program; nothing was changed</source>
+        <translation>die Datenbank ist von einem anderen Programm gesperrt; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>the database is open in a program; close it before restoring</source>
+        <translation>die Datenbank ist in einem Programm geöffnet; vor dem Wiederherstellen schließen</translation>
+    </message>
+    <message>
+        <source>the database is read-only here</source>
+        <translation>die Datenbank ist hier nur lesbar</translation>
+    </message>
+    <message>
+        <source>the database may not be opened</source>
+        <translation>die Datenbank darf nicht geöffnet werden</translation>
+    </message>
+    <message>
         <source>the day that was promised first, if it is another now</source>
         <translation>der zuerst zugesagte Tag, wenn es jetzt ein anderer ist</translation>
+    </message>
+    <message>
+        <source>the disk does not allow a write-ahead log</source>
+        <translation>der Datenträger lässt kein Vorausprotokoll zu</translation>
+    </message>
+    <message>
+        <source>the disk failed at the last step, and the change may have been kept or not: look whether it is there before it is entered again</source>
+        <translation>der Datenträger versagte beim letzten Schritt, und die Änderung kann behalten sein oder nicht: vor erneutem Eingeben nachsehen, ob sie da ist</translation>
+    </message>
+    <message>
+        <source>the disk holding the database is damaged</source>
+        <translation>der Datenträger mit der Datenbank ist beschädigt</translation>
+    </message>
+    <message>
+        <source>the disk is full; nothing was changed</source>
+        <translation>der Datenträger ist voll; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>the disk refused to write; nothing was changed</source>
+        <translation>der Datenträger nahm nichts an; nichts wurde geändert</translation>
     </message>
     <message>
         <source>the dispatcher, to be sent again</source>
@@ -12484,8 +14196,56 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die Disposition, um neu geschickt zu werden, %1</translation>
     </message>
     <message>
+        <source>the errors must be from 0 to the number of bits</source>
+        <translation>die Fehler müssen zwischen 0 und der Zahl der Bits liegen</translation>
+    </message>
+    <message>
         <source>the first day is kept beside it</source>
         <translation>der ursprüngliche Tag bleibt vermerkt</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made</source>
+        <translation>der Ordner lässt sich nicht anlegen</translation>
+    </message>
+    <message>
+        <source>the folder cannot be written, and no backup was made; name another place</source>
+        <translation>in den Ordner lässt sich nicht schreiben, und es wurde keine Sicherung gemacht; bitte einen anderen Ort nennen</translation>
+    </message>
+    <message>
+        <source>the folder does not exist</source>
+        <translation>den Ordner gibt es nicht</translation>
+    </message>
+    <message>
+        <source>the folder of keys cannot be kept from others</source>
+        <translation>der Ordner der Schlüssel lässt sich vor anderen nicht schützen</translation>
+    </message>
+    <message>
+        <source>the folder of keys cannot be made</source>
+        <translation>der Ordner der Schlüssel lässt sich nicht anlegen</translation>
+    </message>
+    <message>
+        <source>the folder of the database cannot be made</source>
+        <translation>der Ordner der Datenbank lässt sich nicht anlegen</translation>
+    </message>
+    <message>
+        <source>the folder of the database cannot be written</source>
+        <translation>in den Ordner der Datenbank lässt sich nicht schreiben</translation>
+    </message>
+    <message>
+        <source>the form of the records is told as %1</source>
+        <translation>die Form des Datenbestands ist als %1 angegeben</translation>
+    </message>
+    <message>
+        <source>the head of the log cannot be kept</source>
+        <translation>der Kopf des Protokolls lässt sich nicht aufbewahren</translation>
+    </message>
+    <message>
+        <source>the head of the log that was kept cannot be read</source>
+        <translation>der aufbewahrte Kopf des Protokolls lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>the history is broken (%1 event %2: %3)</source>
+        <translation>der Verlauf ist unterbrochen (%1 Ereignis %2: %3)</translation>
     </message>
     <message>
         <source>the identifiers of the line were changed</source>
@@ -12500,12 +14260,32 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>des Monteurs eigene Arbeit</translation>
     </message>
     <message>
+        <source>the issuer</source>
+        <translation>der Aussteller</translation>
+    </message>
+    <message>
         <source>the issuer, key %1</source>
         <translation>der Aussteller, Schlüssel %1</translation>
     </message>
     <message>
         <source>the jack or terminal where the line ends</source>
         <translation>der Dose oder Klemme, an der der Anschluss endet</translation>
+    </message>
+    <message>
+        <source>the key cannot be read</source>
+        <translation>der Schlüssel lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>the key cannot be written</source>
+        <translation>der Schlüssel lässt sich nicht schreiben</translation>
+    </message>
+    <message>
+        <source>the key of the station is not in the records</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the key that seals it is not on this machine.</source>
+        <translation>der Schlüssel, der es versiegelt, ist nicht auf diesem Rechner.</translation>
     </message>
     <message>
         <source>the kind of line was changed</source>
@@ -12518,6 +14298,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>the largest on any two of tip, ring and ground, on a dead pair disconnected at both ends</source>
         <translation>der größte Wert zwischen je zweien von a-Ader, b-Ader und Erde, an einer spannungsfreien, beidseitig abgetrennten Doppelader</translation>
+    </message>
+    <message>
+        <source>the last page could not be ended</source>
+        <translation>die letzte Seite ließ sich nicht abschließen</translation>
     </message>
     <message>
         <source>the least of each wire to ground and wire to wire, on a dead pair disconnected at both ends</source>
@@ -12540,6 +14324,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die Leitung</translation>
     </message>
     <message>
+        <source>the line of order %1 works again: nothing is left behind</source>
+        <translation>der Anschluss des Auftrags %1 funktioniert wieder: es wird nichts hinterlassen</translation>
+    </message>
+    <message>
         <source>the link</source>
         <translation>Punkt-zu-Punkt-Verbindung</translation>
     </message>
@@ -12554,6 +14342,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>the network termination (NT)</source>
         <translation>des Netzabschlusses (NT)</translation>
+    </message>
+    <message>
+        <source>the number of bits must be at least 1</source>
+        <translation>die Zahl der Bits muss mindestens 1 sein</translation>
     </message>
     <message>
         <source>the number that belongs to it; may be empty</source>
@@ -12584,6 +14376,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die Seite</translation>
     </message>
     <message>
+        <source>the page could not be begun</source>
+        <translation>die Seite ließ sich nicht beginnen</translation>
+    </message>
+    <message>
         <source>the pair is about %1 %4 long, %2 % longer than the %3 %4 on record</source>
         <translation>die Doppelader ist etwa %1 %4 lang, %2 % länger als die verzeichneten %3 %4</translation>
     </message>
@@ -12608,8 +14404,40 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>der Standort wurde geändert</translation>
     </message>
     <message>
+        <source>the present database cannot be kept</source>
+        <translation>die jetzige Datenbank lässt sich nicht aufbewahren</translation>
+    </message>
+    <message>
+        <source>the program holds no limits</source>
+        <translation>das Programm enthält keine Grenzwerte</translation>
+    </message>
+    <message>
+        <source>the rate of a capture must be 56000, 64000, 112000 or 128000</source>
+        <translation>die Bitrate eines Mitschnitts muss 56000, 64000, 112000 oder 128000 sein</translation>
+    </message>
+    <message>
+        <source>the records call themselves station %1, and the log ends with station %2</source>
+        <translation>der Datenbestand nennt sich Station %1, und das Protokoll endet mit Station %2</translation>
+    </message>
+    <message>
+        <source>the records hold something unreadable: %1 of %2 %3</source>
+        <translation>der Datenbestand enthält etwas Unlesbares: %1 von %2 %3</translation>
+    </message>
+    <message>
+        <source>the records refuse this value</source>
+        <translation>der Datenbestand nimmt diesen Wert nicht an</translation>
+    </message>
+    <message>
         <source>the register has none of this desk</source>
         <translation>das Verzeichnis kennt keine Nummer dieser Stelle</translation>
+    </message>
+    <message>
+        <source>the rows that the event sealed cannot be read</source>
+        <translation>die Zeilen, die das Ereignis versiegelt hat, lassen sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>the search index does not say what the rows say</source>
+        <translation>der Suchindex sagt nicht, was die Zeilen sagen</translation>
     </message>
     <message>
         <source>the services were changed</source>
@@ -12624,12 +14452,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die Signatur passt nicht zu dem, was bezeugt wird: %1</translation>
     </message>
     <message>
+        <source>the statement that starts here has no end</source>
+        <translation>die Anweisung, die hier beginnt, hat kein Ende</translation>
+    </message>
+    <message>
         <source>the terminal</source>
         <translation>Endgerät</translation>
     </message>
     <message>
         <source>the terminal was mended or changed</source>
         <translation>das Endgerät wurde behoben oder gewechselt</translation>
+    </message>
+    <message>
+        <source>the transaction has ended already</source>
+        <translation>die Transaktion ist schon beendet</translation>
     </message>
     <message>
         <source>the unusual space or mark U+%1</source>
@@ -12666,6 +14502,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>there is no statement %1</source>
         <translation>es gibt keine Anweisung %1</translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation>diese Datei gibt es nicht</translation>
     </message>
     <message>
         <source>this variant has no SPID</source>
@@ -12744,6 +14584,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Transitnetz</translation>
     </message>
     <message>
+        <source>true or false</source>
+        <translation>true oder false</translation>
+    </message>
+    <message>
         <source>two stations have it with different content</source>
         <translation>zwei Stationen haben es mit verschiedenem Inhalt</translation>
     </message>
@@ -12804,6 +14648,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Nutzer</translation>
     </message>
     <message>
+        <source>user %1</source>
+        <translation>Benutzer %1</translation>
+    </message>
+    <message>
         <source>version</source>
         <translation>Fassung</translation>
     </message>
@@ -12856,12 +14704,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Warnung</translation>
     </message>
     <message>
+        <source>was cancelled</source>
+        <translation>wurde abgebrochen</translation>
+    </message>
+    <message>
+        <source>was changed after it was recorded</source>
+        <translation>wurde geändert, nachdem es eingetragen war</translation>
+    </message>
+    <message>
         <source>was changed by another program (%1)</source>
         <translation>wurde von einem anderen Programm geändert (%1)</translation>
     </message>
     <message>
         <source>was due on %1: not within its calibration when it was used</source>
         <translation>fällig gewesen am %1: bei der Benutzung außerhalb seiner Kalibrierung</translation>
+    </message>
+    <message>
+        <source>was written by a newer version of this program, and was left as it is</source>
+        <translation>stammt von einer neueren Version dieses Programms und blieb, wie es ist</translation>
     </message>
     <message>
         <source>weather</source>

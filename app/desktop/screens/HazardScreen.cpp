@@ -119,7 +119,8 @@ void HazardScreen::showChosen(int row)
     m_chosen->show(hazard.isOpen ? Status::Failed : Status::Done,
                    tr("%1. Read by %2 for order %3, %4. %5")
                        .arg(localizedSentences(hazard.volts).join(QStringLiteral("; ")),
-                            hazard.readBy, hazard.order, localizedSentence(paperTime(hazard.readAt)),
+                            hazard.readBy, hazard.order,
+                            localizedSentence(paperTime(hazard.readAt)),
                             localizedSentence(hazard.state)));
 }
 
