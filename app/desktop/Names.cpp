@@ -145,6 +145,25 @@ QString planText(const ServiceOrder &order)
     return parts.join(u' ');
 }
 
+QString outText(const std::vector<OutAt> &out, QDate today)
+{
+    QStringList lines;
+    for (const OutAt &each : out)
+        lines << QCoreApplication::translate("Names", "With %1 since %2")
+                     .arg(each.station, dayText(each.since.localDate(), today));
+    return lines.join(u'\n');
+}
+
+QString conflictsText(int conflicts)
+{
+    if (conflicts == 0)
+        return {};
+    return conflicts == 1
+               ? QCoreApplication::translate("Names", "1 thing to settle between stations")
+               : QCoreApplication::translate("Names", "%1 things to settle between stations")
+                     .arg(QLocale().toString(conflicts));
+}
+
 QString dueWords(QDate due, QDate today, bool finished)
 {
     if (!due.isValid() || finished)

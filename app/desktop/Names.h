@@ -2,7 +2,7 @@
 // Names for a person of what the records keep.
 
 #include "app/desktop/widgets/SignLine.h"
-#include "core/acceptance/Decision.h"
+#include "core/acceptance/BoardRow.h"
 #include "core/loop/RuleResult.h"
 #include "core/office/Office.h"
 #include "core/order/ServiceOrder.h"
@@ -37,6 +37,10 @@ QString dayText(QDate day, QDate today = {});
 /// "On hold, waits on plant: the drop wire is down. The first day was 2 Mar 2026; moved because:
 /// snow."; empty if it neither waits nor was moved.
 QString planText(const ServiceOrder &order);
+/// "With van-7 since 10 Mar"; of several, a line each. Empty: no van has it.
+QString outText(const std::vector<OutAt> &out, QDate today);
+/// "2 things to settle between stations"; empty for none.
+QString conflictsText(int conflicts);
 /// "today", "tomorrow", "2 days late"; empty for any other day, or where it does not matter any
 /// more.
 QString dueWords(QDate due, QDate today, bool finished);

@@ -1090,6 +1090,10 @@
         <translation>%1 schon vorhanden</translation>
     </message>
     <message>
+        <source>%1 things to settle between stations</source>
+        <translation>%1 Widersprüche zwischen Stationen zu klären</translation>
+    </message>
+    <message>
         <source>%1 through</source>
         <translation>%1 durchgekommen</translation>
     </message>
@@ -1764,6 +1768,10 @@
     <message>
         <source>1 settings card</source>
         <translation>1 Einstellungskarte</translation>
+    </message>
+    <message>
+        <source>1 thing to settle between stations</source>
+        <translation>1 Widerspruch zwischen Stationen zu klären</translation>
     </message>
     <message>
         <source>1 to 127, ITU-T Q.850</source>
@@ -6686,6 +6694,10 @@
         <translation>Unsere Spalte</translation>
     </message>
     <message>
+        <source>Out</source>
+        <translation>Unterwegs</translation>
+    </message>
+    <message>
         <source>Outcome</source>
         <translation>Ergebnis</translation>
     </message>
@@ -9672,6 +9684,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>In das Endgerät einzugeben. Die Ziffern sind zum Vorlesen gruppiert; tippen Sie sie ohne Lücken ein.</translation>
     </message>
     <message>
+        <source>To be settled</source>
+        <translation>Zu klären</translation>
+    </message>
+    <message>
         <source>To check this certificate</source>
         <translation>Wie dieses Zertifikat geprüft wird</translation>
     </message>
@@ -10386,6 +10402,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>With %1 % confidence, at most one bit in %2 arrived wrong in this run.</source>
         <translation>Mit %1 % Sicherheit kam in diesem Messlauf höchstens ein Bit von %2 falsch an.</translation>
+    </message>
+    <message>
+        <source>With %1 since %2</source>
+        <translation>Bei %1 seit %2</translation>
     </message>
     <message>
         <source>With one channel or one number a self-call is not possible; the path is the test line or the far end.</source>

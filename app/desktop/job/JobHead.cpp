@@ -24,6 +24,7 @@ JobHead::JobHead(JobSession &desk, QWidget *parent)
     , m_where(new OneLine("head.where"))
     , m_remarks(new OneLine("head.remarks"))
     , m_alsoHere(new OneLine("head.also_here"))
+    , m_stations(new SignLine)
     , m_outcome(new SignLine)
     , m_line(new JobLineView)
     , m_sentence(makeText({}))
@@ -42,6 +43,7 @@ JobHead::JobHead(JobSession &desk, QWidget *parent)
     m_order->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     m_sentence->setObjectName("head.sentence");
     m_outcome->setWrapping(false);
+    m_stations->setObjectName("head.stations");
     m_circuit->setToolTip(tr("The circuit of this order with its whole history"));
     m_next->setAccessibleName(tr("Go to the entry of the next step"));
 
@@ -54,6 +56,7 @@ JobHead::JobHead(JobSession &desk, QWidget *parent)
     layout->addLayout(top);
     for (OneLine *line : {m_where, m_remarks, m_alsoHere})
         layout->addWidget(line);
+    layout->addWidget(m_stations);
     layout->addWidget(m_line);
     auto *next = new QHBoxLayout;
     next->addWidget(m_sentence, 1, Qt::AlignVCenter);
@@ -87,10 +90,22 @@ void JobHead::showOrder()
             ? outcomeName(outcome)
             : tr("%1 · at %2").arg(outcomeName(outcome), localizedWord(stageName(view.stage))));
     m_line->setLine(jobLine(view.decision, view.stage));
+    showStations();
     showNext();
     m_next->setVisible(view.status == OrderStatus::Open);
     m_context->showOrder();
     showLines();
+}
+
+void JobHead::showStations()
+{
+    const OrderStations &stations = m_desk.stations();
+    QStringList said{conflictsText(stations.conflicts),
+                     outText(stations.out, m_desk.now().localDate())};
+    said.removeAll(QString());
+    m_stations->show(stations.conflicts > 0 ? Status::Doubtful : Status::Away,
+                     said.join(QStringLiteral(" · ")).replace(u'\n', QStringLiteral(" · ")));
+    m_stations->setVisible(!said.isEmpty());
 }
 
 QString JobHead::whereText() const

@@ -40,6 +40,7 @@ protected:
     void resizeEvent(QResizeEvent *event) override;
 
 private:
+    void showStations();
     QString sentence() const;
     QString whereText() const;
     QString remarksText(bool low) const;
@@ -50,6 +51,7 @@ private:
     OneLine *m_where;
     OneLine *m_remarks;
     OneLine *m_alsoHere;
+    SignLine *m_stations; ///< that a van has it, or stations disagree about it
     SignLine *m_outcome;
     JobLineView *m_line;
     QLabel *m_sentence;

@@ -62,8 +62,16 @@ QString waitingText(const BoardRow &row, QDate)
     return waitingOnName(row.waitingOn);
 }
 
+/// Which vans have it, and what stations say otherwise of it, a line each.
+QStringList stationLines(const BoardRow &row, QDate today)
+{
+    QStringList lines{outText(row.out, today), conflictsText(row.conflicts)};
+    lines.removeAll(QString());
+    return lines;
+}
+
 constexpr BoardColumn columnTable[] = {
-    {"order", QT_TRANSLATE_NOOP("BoardModel", "Order"), 6.5, true, BoardSort::Number,
+    {"order", QT_TRANSLATE_NOOP("BoardModel", "Order"), 7, true, BoardSort::Number,
      [](const BoardRow &row, QDate) { return row.order; }},
     {"due", QT_TRANSLATE_NOOP("BoardModel", "Due"), 15, true, BoardSort::Urgency, dueText},
     {"customer", QT_TRANSLATE_NOOP("BoardModel", "Customer"), 10, true, BoardSort::Customer,
@@ -310,6 +318,8 @@ QString BoardModel::spoken(const BoardRow &row, int column) const
     QString said = text(row, column);
     if (column == dueColumn && row.isAtRisk(m_today))
         said += tr(", at risk");
+    if (column == orderColumn)
+        said = (QStringList{said} + stationLines(row, m_today)).join(QStringLiteral(", "));
     return said.isEmpty() ? tr("%1: none").arg(tr(columnTable[column].name)) : said;
 }
 
@@ -324,6 +334,8 @@ QString BoardModel::tip(const BoardRow &row, int column) const
             lines << tr("First promised for %1.").arg(dayText(row.promised, m_today));
         return lines.join(u'\n');
     }
+    if (column == orderColumn)
+        return stationLines(row, m_today).join(u'\n');
     if (column == whyColumn)
         return whyText(row, m_today);
     return column == customerColumn ? row.customer + "\n" + row.premises : QString();
@@ -332,6 +344,10 @@ QString BoardModel::tip(const BoardRow &row, int column) const
 QVariant BoardModel::sign(const BoardRow &row, int column) const
 {
     const bool judged = column == outcomeColumn || column == whyColumn;
+    if (column == orderColumn && row.conflicts > 0)
+        return glyphIcon(shapeOf(Status::Doubtful), colourOf(Status::Doubtful), colours().base);
+    if (column == orderColumn && !row.out.empty())
+        return glyphIcon(shapeOf(Status::Away), colourOf(Status::Away), colours().base);
     const bool risky = column == dueColumn && row.isAtRisk(m_today);
     if (!judged && !risky)
         return {};

@@ -81,6 +81,8 @@ BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     , m_referred(new SignLine)
     , m_plan(new SignLine)
     , m_desk(new SignLine)
+    , m_out(new SignLine)
+    , m_conflicts(new SignLine)
     , m_line(new JobLineView)
     , m_next(makeText({}))
     , m_reasonsHead(makeHeading(tr("Why it is not accepted yet")))
@@ -100,16 +102,16 @@ BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     m_referred->setObjectName(QStringLiteral("side.referred"));
     m_plan->setObjectName(QStringLiteral("side.plan"));
     m_desk->setObjectName(QStringLiteral("side.desk"));
+    m_out->setObjectName(QStringLiteral("side.out"));
+    m_conflicts->setObjectName(QStringLiteral("side.conflicts"));
     m_number->setObjectName(QStringLiteral("side.number"));
     m_next->setObjectName(QStringLiteral("side.next"));
     m_line->setBackgroundRole(QPalette::Base);
 
     auto *column = new QVBoxLayout(m_content);
     column->addWidget(m_number);
-    column->addWidget(m_outcome);
-    column->addWidget(m_referred);
-    column->addWidget(m_plan);
-    column->addWidget(m_desk);
+    for (SignLine *line : {m_outcome, m_conflicts, m_out, m_referred, m_plan, m_desk})
+        column->addWidget(line);
     column->addWidget(m_customer);
     column->addWidget(m_where);
     column->addWidget(m_line);
@@ -170,43 +172,55 @@ void BoardSide::refresh()
 void BoardSide::read()
 {
     m_reader.supersede();
-    m_reader.ask<OrderView>(
-        [order = m_order](Records &records, const Progress &) { return showOrder(records, order); },
-        [this](const Result<OrderView> &view) { fill(view); });
+    m_reader.ask<Shown>(
+        [order = m_order](Records &records, const Progress &) -> Result<Shown> {
+            LOOPWRIGHT_ASSIGN(auto view, showOrder(records, order));
+            LOOPWRIGHT_ASSIGN(auto stations, stationsOfOrder(records, order));
+            return Shown{std::move(view), std::move(stations)};
+        },
+        [this](const Result<Shown> &shown) { fill(shown); });
 }
 
-void BoardSide::fill(const Result<OrderView> &view)
+void BoardSide::fill(const Result<Shown> &shown)
 {
-    m_content->setVisible(view.has_value());
-    if (!view)
+    m_content->setVisible(shown.has_value());
+    if (!shown)
         return;
-    m_circuit = view->order.circuit;
-    m_number->setText(view->order.number);
-    const OrderOutcome outcome = view->decision.outcome;
-    if (view->status == OrderStatus::Cancelled)
+    const OrderView &view = shown->view;
+    m_circuit = view.order.circuit;
+    m_number->setText(view.order.number);
+    fillHead(view, shown->stations);
+    m_customer->setText(view.order.customer + "\n" + view.order.premises);
+    m_where->setText(whereText(view));
+    m_line->setLine(jobLine(view.decision, view.stage));
+    const bool open = view.status == OrderStatus::Open;
+    m_next->setText(open ? localized(nextSentenceOf(view)) : QString());
+    m_next->setVisible(!m_next->text().isEmpty());
+    m_handoff->setVisible(open && view.decision.firstOpen());
+    fillReasons(view);
+    fillEvents(view);
+}
+
+/// How it stands, in lines that are there only where they say something.
+void BoardSide::fillHead(const OrderView &view, const OrderStations &stations)
+{
+    const OrderOutcome outcome = view.decision.outcome;
+    if (view.status == OrderStatus::Cancelled)
         m_outcome->show(Status::NotNeeded, tr("Cancelled"));
-    else if (view->held)
+    else if (view.held)
         m_outcome->show(Status::Doubtful, tr("Held: its identifiers are in error or taken"));
     else
         m_outcome->show(outcomeSign(outcome), outcomeName(outcome));
-    const QString referred = view->status == OrderStatus::Open ? referralText(*view) : QString();
-    m_referred->show(Status::Doubtful, referred);
-    m_referred->setVisible(!referred.isEmpty());
-    const QString plan = planText(view->order);
-    m_plan->show(view->order.isOnHold() ? Status::Doubtful : Status::Note, plan);
-    m_plan->setVisible(!plan.isEmpty());
-    const QString desk = deskText(*view);
-    m_desk->show(Status::Note, desk);
-    m_desk->setVisible(!desk.isEmpty());
-    m_customer->setText(view->order.customer + "\n" + view->order.premises);
-    m_where->setText(whereText(*view));
-    m_line->setLine(jobLine(view->decision, view->stage));
-    m_next->setText(view->status == OrderStatus::Open ? localized(nextSentenceOf(*view))
-                                                      : QString());
-    m_next->setVisible(!m_next->text().isEmpty());
-    m_handoff->setVisible(view->status == OrderStatus::Open && view->decision.firstOpen());
-    fillReasons(*view);
-    fillEvents(*view);
+    const auto say = [](SignLine *line, Status sign, const QString &text) {
+        line->show(sign, text);
+        line->setVisible(!text.isEmpty());
+    };
+    say(m_conflicts, Status::Doubtful, conflictsText(stations.conflicts));
+    say(m_out, Status::Away, outText(stations.out, view.now.localDate()));
+    say(m_referred, Status::Doubtful,
+        view.status == OrderStatus::Open ? referralText(view) : QString());
+    say(m_plan, view.order.isOnHold() ? Status::Doubtful : Status::Note, planText(view.order));
+    say(m_desk, Status::Note, deskText(view));
 }
 
 void BoardSide::fillReasons(const OrderView &view)

@@ -4,6 +4,7 @@
 // table stays quick.
 
 #include "app/actions/Orders.h"
+#include "app/actions/VanDesk.h"
 #include "app/desktop/Lanes.h"
 
 #include <QScrollArea>
@@ -39,7 +40,13 @@ signals:
 private:
     QWidget *makeButtons();
     void read();
-    void fill(const Result<OrderView> &view);
+    struct Shown
+    {
+        OrderView view;
+        OrderStations stations;
+    };
+    void fill(const Result<Shown> &shown);
+    void fillHead(const OrderView &view, const OrderStations &stations);
     void fillReasons(const OrderView &view);
     void fillEvents(const OrderView &view);
 
@@ -49,9 +56,11 @@ private:
     QWidget *m_content;
     QLabel *m_number, *m_customer, *m_where;
     SignLine *m_outcome;
-    SignLine *m_referred; ///< who was handed the job, and on whom it waits
-    SignLine *m_plan;     ///< that it is on hold; the first day, if it was moved
-    SignLine *m_desk;     ///< what the office did
+    SignLine *m_referred;  ///< who was handed the job, and on whom it waits
+    SignLine *m_plan;      ///< that it is on hold; the first day, if it was moved
+    SignLine *m_desk;      ///< what the office did
+    SignLine *m_out;       ///< which vans have it
+    SignLine *m_conflicts; ///< that stations disagree about it
     JobLineView *m_line;
     QLabel *m_next;
     QLabel *m_reasonsHead;

@@ -22,7 +22,7 @@ namespace {
 constexpr const char *names[] = {"board",    "job",    "form",     "circuit",     "identifiers",
                                  "audit",    "import", "register", "certificate", "loops",
                                  "reports",  "done",   "failed",   "open",        "not-needed",
-                                 "doubtful", "note"};
+                                 "doubtful", "away",   "note"};
 static_assert(std::size(names) == std::size_t(GlyphShape::Note) + 1);
 
 /// The drawing with its two colours put in: black is that of the sign, white that of what is cut

@@ -25,6 +25,7 @@ enum class GlyphShape
     Open,        ///< a ring
     NotNeeded,   ///< a short bar
     Doubtful,    ///< a triangle with a bar
+    Away,        ///< a van
     Note,        ///< a small square with a dot
 };
 

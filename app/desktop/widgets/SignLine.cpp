@@ -20,6 +20,7 @@ constexpr SignRow signRows[] = {{Status::None, GlyphShape::Note, &Colours::muted
                                 {Status::Open, GlyphShape::Open, &Colours::muted},
                                 {Status::NotNeeded, GlyphShape::NotNeeded, &Colours::muted},
                                 {Status::Doubtful, GlyphShape::Doubtful, &Colours::doubtful},
+                                {Status::Away, GlyphShape::Away, &Colours::accent},
                                 {Status::Note, GlyphShape::Note, &Colours::muted}};
 
 const SignRow &rowOf(Status sign)

@@ -18,6 +18,7 @@ enum class Status
     Open,
     NotNeeded,
     Doubtful,
+    Away, ///< with a van
     Note
 };
 

@@ -1,0 +1,86 @@
+#include "app/actions/VanDesk.h"
+
+#include "core/acceptance/StationConflict.h"
+#include "db/ConflictStore.h"
+#include "db/MetaStore.h"
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+/// The tag of the station that signed; of the office by the key that the file brings along.
+QString signerOf(const BundleFile &file)
+{
+    if (file.bundle.kind == BundleKind::Back)
+        return file.bundle.station;
+    const auto keys = readPublicKeys(file.bundle.keys.toUtf8(), "keys");
+    if (keys)
+        for (const PublicKey &key : *keys)
+            if (!key.isIssuers() && key.fingerprint() == file.key)
+                return key.holder;
+    return {};
+}
+
+} // namespace
+
+Result<OrderStations> stationsOfOrder(Records &records, const QString &order)
+{
+    OrderStations found;
+    LOOPWRIGHT_ASSIGN(found.out, StationStore(records.database()).outAt(order));
+    LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(records.database()).ofOrder(order));
+    found.conflicts = int(std::ranges::count_if(conflicts, &StationConflict::isOpen));
+    return found;
+}
+
+Result<VanDesk> vanDesk(Records &records)
+{
+    const StationStore stations(records.database());
+    VanDesk desk;
+    LOOPWRIGHT_ASSIGN(desk.tag, MetaStore(records.database()).station());
+    LOOPWRIGHT_ASSIGN(const auto all, stations.all());
+    for (const PeerStation &each : all) {
+        if (each.name == officeSide) {
+            desk.isVan = true;
+            continue;
+        }
+        LOOPWRIGHT_ASSIGN(const auto inUse, stations.find(each.name));
+        if (inUse == each && !each.lost)
+            desk.vans.push_back(each);
+    }
+    if (!desk.isVan)
+        return desk;
+    LOOPWRIGHT_ASSIGN(const auto carried, stations.carried());
+    for (const CarriedOrder &each : carried)
+        if (each.station == desk.tag && !each.back)
+            desk.orders << each.order;
+    return desk;
+}
+
+Result<BundleOutline> outlineOf(Records &records, const BundleInput &input)
+{
+    BundleOutline outline;
+    outline.file = input.name;
+    const auto read = readBundle(input.bytes, input.name);
+    if (!read) {
+        outline.code = read.error().code;
+        outline.reason = read.error().error.message;
+        return outline;
+    }
+    const Bundle &bundle = read->bundle;
+    const QString tag = signerOf(*read);
+    LOOPWRIGHT_ASSIGN(const auto known, StationStore(records.database()).ofTag(tag));
+    outline.kind = bundle.kind;
+    outline.station = known ? known->name : tag;
+    outline.part = bundle.part;
+    outline.parts = bundle.parts;
+    outline.keep = bundle.keep;
+    for (const BundledOrder &order : bundle.orders) {
+        outline.orders << order.number;
+        outline.facts += int(order.facts.size());
+    }
+    return outline;
+}
+
+} // namespace loopwright
