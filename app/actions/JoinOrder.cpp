@@ -116,6 +116,7 @@ private:
     Result<void> takeNew(const ServiceOrder &order);
     Result<void> mergeValues(const ServiceOrder &van, const ServiceOrder &base);
     Result<void> apply(const OrderFields &fields);
+    Result<void> tellClock(const AddedParts &parts);
     Result<void> findConflicts(const AddedParts &parts);
     Result<bool> othersWorkedUnseen(const AddedParts &parts) const;
     Result<void> addConflict(ConflictCode code, const QString &station,
@@ -259,6 +260,28 @@ Result<bool> OrderJoining::othersWorkedUnseen(const AddedParts &parts) const
     });
 }
 
+/// Nothing is refused by a clock; that one is wrong is told.
+Result<void> OrderJoining::tellClock(const AddedParts &parts)
+{
+    LOOPWRIGHT_ASSIGN(const auto carried, StationStore(database()).carried(m_entry.number));
+    const auto taking = std::ranges::find(carried, m_joining.van.tag, &CarriedOrder::station);
+    const bool behind =
+        taking != carried.end() && std::ranges::any_of(parts.facts, [&](const Fact &fact) {
+            return !fact.as<VoidFact>() && fact.at < taking->since;
+        });
+    if (behind)
+        m_joined.findings.push_back(
+            {Severity::Warning,
+             "clock_behind",
+             Text(QT_TRANSLATE_NOOP("core", "Some of it is dated before %1 took the order along: "
+                                            "its clock is behind, or it was entered late."))
+                 .arg(m_joining.van.name),
+             {},
+             {},
+             0});
+    return {};
+}
+
 Result<void> OrderJoining::findConflicts(const AddedParts &parts)
 {
     const QString &tag = m_joining.van.tag;
@@ -298,6 +321,10 @@ Result<JoinedOrder> OrderJoining::run()
     LOOPWRIGHT_ASSIGN(const int told, addForeignEvents(m_records, m_transaction, m_entry));
     if (told == 0) {
         m_joined.verdict = BundleVerdict::AlreadyThere;
+        LOOPWRIGHT_ASSIGN(const auto open, ConflictStore(database()).ofOrder(m_entry.number));
+        for (const StationConflict &conflict : open)
+            if (conflict.isOpen())
+                m_joined.conflicts << conflict.id;
         for (const BundledFact &fact : m_entry.facts)
             m_joined.alreadyThere
                 << parseJsonObject(fact.content, {}).value_or(QJsonObject()).value("id").toString();
@@ -309,6 +336,7 @@ Result<JoinedOrder> OrderJoining::run()
     m_joined.added = parts.added;
     m_joined.alreadyThere = parts.alreadyThere;
     m_joined.certificates = parts.certificates;
+    LOOPWRIGHT_TRY(tellClock(parts));
     LOOPWRIGHT_TRY(findConflicts(parts));
     if (!m_joining.keep)
         LOOPWRIGHT_TRY(StationStore::bringHome(m_transaction, m_entry.number, m_joining.van.tag));

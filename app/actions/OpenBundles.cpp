@@ -228,7 +228,7 @@ Result<TakenBundle> openBundle(Records &records, const BundleInput &input)
     taken.file = input.name;
     taken.bundle = file->id;
     LOOPWRIGHT_ASSIGN(const auto known, StationStore(records.database()).bundle(file->id));
-    taken.station = keys->sender.holder;
+    taken.station = officeSide;
     if (!known)
         LOOPWRIGHT_TRY(takeHead(records, *file, *keys, input.name));
     for (const BundledOrder &entry : file->bundle.orders) {

@@ -9,7 +9,7 @@ namespace {
 /// A signature over a bundle can be taken for one over nothing else.
 QByteArray signedText(const QString &id)
 {
-    return "bundle 1\n" + id.toLatin1() + '\n';
+    return "bundle1\n" + id.toLatin1() + '\n';
 }
 
 tl::unexpected<BadBundle> bad(const char *code, Error error)
@@ -43,7 +43,11 @@ tl::expected<BundleFile, BadBundle> readBundle(const QByteArray &bytes, const QS
 {
     const auto object = parseJsonObject(bytes, fileName, 256'000'000);
     if (!object)
-        return bad("damaged", object.error());
+        return bad("damaged", {ErrorCode::BadInput,
+                               QString("This is no whole bundle: it was cut on its way, or is "
+                                       "another kind of file (%1).")
+                                   .arg(object.error().message),
+                               fileName});
     JsonReader reader(*object, fileName);
     BundleFile file;
     file.id = reader.filledText("id");

@@ -85,7 +85,7 @@
     </message>
     <message>
         <source>"%1" is no side of it: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Seite davon: %2.</translation>
     </message>
     <message>
         <source>"%1" is not a certificate number: two digits, six letters and digits, five digits and two are expected, such as %2</source>
@@ -129,7 +129,7 @@
     </message>
     <message>
         <source>"%1" means something else where conflicts are settled; give the van another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ bedeutet beim Klären von Widersprüchen etwas anderes; geben Sie dem Wagen einen anderen Namen.</translation>
     </message>
     <message>
         <source>"%1" stands there twice</source>
@@ -727,7 +727,7 @@
     </message>
     <message>
         <source>%1 is no van of this office.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist kein Wagen dieses Büros.</translation>
     </message>
     <message>
         <source>%1 is not</source>
@@ -763,7 +763,7 @@
     </message>
     <message>
         <source>%1 is the tag of these records themselves.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist das Kürzel dieser Aufzeichnungen selbst.</translation>
     </message>
     <message>
         <source>%1 is there with other values.</source>
@@ -2415,7 +2415,7 @@
     </message>
     <message>
         <source>An event is not what its digest says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ereignis ist nicht das, was seine Prüfsumme sagt.</translation>
     </message>
     <message>
         <source>An exception needs a reason.</source>
@@ -2483,7 +2483,7 @@
     </message>
     <message>
         <source>Another order %1 was made here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier wurde ein anderer Auftrag %1 angelegt.</translation>
     </message>
     <message>
         <source>Answer the open question first.</source>
@@ -3891,11 +3891,11 @@
     </message>
     <message>
         <source>Event %1 does not follow the one before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ereignis %1 folgt nicht auf das vorige.</translation>
     </message>
     <message>
         <source>Event %1 is not what its digest says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ereignis %1 ist nicht das, was seine Prüfsumme sagt.</translation>
     </message>
     <message>
         <source>Events</source>
@@ -4767,7 +4767,7 @@
     </message>
     <message>
         <source>It goes on from event %1 of the van, and only %2 are here: deliver the bundle before it, then this one again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es setzt bei Ereignis %1 des Wagens fort, und hier sind nur %2: Liefern Sie das Bündel davor ein, dann dieses noch einmal.</translation>
     </message>
     <message>
         <source>It has other values. Open it to change it, or give this order another number.</source>
@@ -4811,7 +4811,7 @@
     </message>
     <message>
         <source>It is for station %1, and this is %2: a van that was restored must be added to the office again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist für Station %1, und dies ist %2: Ein wiederhergestellter Wagen muss im Büro neu aufgenommen werden.</translation>
     </message>
     <message>
         <source>It is in a number or name of %1.</source>
@@ -4867,7 +4867,7 @@
     </message>
     <message>
         <source>It tells nothing of what was done in the van.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es sagt nichts darüber, was im Wagen geschah.</translation>
     </message>
     <message>
         <source>It waits for</source>
@@ -4883,11 +4883,11 @@
     </message>
     <message>
         <source>It was issued by %1, whose work is not here yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde von %1 ausgestellt, dessen Arbeit noch nicht hier ist.</translation>
     </message>
     <message>
         <source>It was made for the issuer with the key %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde für den Aussteller mit dem Schlüssel %1 gemacht.</translation>
     </message>
     <message>
         <source>It was not heard which number the network announces on this pair.</source>
@@ -5023,7 +5023,7 @@
     </message>
     <message>
         <source>Its signature is not that of the key that it names.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Unterschrift ist nicht die des Schlüssels, den es nennt.</translation>
     </message>
     <message>
         <source>Its totals contradict each other: %1.</source>
@@ -5791,7 +5791,7 @@
     </message>
     <message>
         <source>No bundle "%1" was brought from here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von hier wurde kein Bündel „%1“ zurückgebracht.</translation>
     </message>
     <message>
         <source>No call suspended</source>
@@ -5851,7 +5851,7 @@
     </message>
     <message>
         <source>No event of the van tells of a %1 that it brings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Ereignis des Wagens berichtet von einem Eintrag (%1), den er mitbringt.</translation>
     </message>
     <message>
         <source>No hazard is open.</source>
@@ -6031,7 +6031,7 @@
     </message>
     <message>
         <source>Nobody here knows the key %1 of station %2; van add makes it known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Schlüssel %1 der Station %2 kennt hier niemand; der Wagen muss erst aufgenommen werden.</translation>
     </message>
     <message>
         <source>Nobody is registered; import the people first (Records, Import a file)</source>
@@ -6551,7 +6551,7 @@
     </message>
     <message>
         <source>Order %1 is no longer open: its values stay.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auftrag %1 ist nicht mehr offen: Seine Werte bleiben.</translation>
     </message>
     <message>
         <source>Order %1 is no repair.</source>
@@ -6575,7 +6575,7 @@
     </message>
     <message>
         <source>Order %1 is of circuit %2 here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auftrag %1 gehört hier zu Anschluss %2.</translation>
     </message>
     <message>
         <source>Order %1 is taken in and held.</source>
@@ -6591,7 +6591,7 @@
     </message>
     <message>
         <source>Order %1 is with %2 since %3, which will not know of the change until it is home.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auftrag %1 ist seit %3 bei %2; dort weiß man von der Änderung erst, wenn er zurück ist.</translation>
     </message>
     <message>
         <source>Order %1 is with station %2 since %3.</source>
@@ -6607,7 +6607,7 @@
     </message>
     <message>
         <source>Order %1 was taken along from this office, and is not in its records: an older copy of them is in use.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auftrag %1 wurde aus diesem Büro mitgenommen und steht nicht in seinen Aufzeichnungen: Es ist eine ältere Kopie im Gebrauch.</translation>
     </message>
     <message>
         <source>Order %1, %2</source>
@@ -7597,7 +7597,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>Say why the van is believed no longer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen Sie, warum dem Wagen nicht mehr geglaubt wird.</translation>
     </message>
     <message>
         <source>Say with which instrument the readings were made.</source>
@@ -7916,6 +7916,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Einige Buchstaben des Befehls oder seine Anfangsbuchstaben</translation>
     </message>
     <message>
+        <source>Some of it is dated before %1 took the order along: its clock is behind, or it was entered late.</source>
+        <translation>Einiges davon trägt eine Zeit, bevor %1 den Auftrag mitnahm: Die Uhr dort geht nach, oder es wurde spät eingetragen.</translation>
+    </message>
+    <message>
         <source>Something on the line was changed</source>
         <translation>An der Leitung wurde etwas geändert</translation>
     </message>
@@ -7977,27 +7981,27 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>Station %1 has another key since.</source>
-        <translation type="unfinished"></translation>
+        <translation>Station %1 hat inzwischen einen anderen Schlüssel.</translation>
     </message>
     <message>
         <source>Station %1 has the tag %2, and the file says %3. If its records were restored or are new ones, say so (--renew).</source>
-        <translation type="unfinished"></translation>
+        <translation>Station %1 hat das Kürzel %2, und die Datei sagt %3. Wurden ihre Aufzeichnungen wiederhergestellt oder neu angelegt, sagen Sie das dazu (--renew).</translation>
     </message>
     <message>
         <source>Station %1 told another event %2 of %3 before: its records were replaced by an older copy. Have it restored from a backup, which gives it a new tag, and added again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Station %1 hat vorher ein anderes Ereignis %2 von %3 mitgeteilt: Ihre Aufzeichnungen wurden durch eine ältere Kopie ersetzt. Lassen Sie sie aus einer Sicherung wiederherstellen, was ihr ein neues Kürzel gibt, und nehmen Sie sie neu auf.</translation>
     </message>
     <message>
         <source>Station %1 told another history of %2 before: its records were replaced by an older copy without restore.</source>
-        <translation type="unfinished"></translation>
+        <translation>Station %1 hat vorher eine andere Geschichte von %2 mitgeteilt: Ihre Aufzeichnungen wurden ohne Wiederherstellung durch eine ältere Kopie ersetzt.</translation>
     </message>
     <message>
         <source>Station %1 was declared lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Station %1 wurde als verloren gemeldet.</translation>
     </message>
     <message>
         <source>Station %1 was declared lost: its records must be restored, which gives them a new tag, before it is added again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Station %1 wurde als verloren gemeldet: Bevor sie neu aufgenommen wird, müssen ihre Aufzeichnungen wiederhergestellt werden, was ihnen ein neues Kürzel gibt.</translation>
     </message>
     <message>
         <source>Stays</source>
@@ -8485,7 +8489,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>The conflict is settled already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Widerspruch ist schon geklärt.</translation>
     </message>
     <message>
         <source>The content that the records keep of this certificate was altered; verify the history.</source>
@@ -8613,7 +8617,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>The file was damaged on its way: its content is not what was signed. Have it sent once more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei wurde unterwegs beschädigt: Ihr Inhalt ist nicht das, was unterschrieben wurde. Lassen Sie sie noch einmal schicken.</translation>
     </message>
     <message>
         <source>The file was left exactly as it is; nothing was written to it.</source>
@@ -8697,7 +8701,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>The issuer did not endorse who signed it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Aussteller hat den nicht bestätigt, der es unterschrieben hat.</translation>
     </message>
     <message>
         <source>The issuer's key cannot be read: %1 Mend that; or make a new one too (--issuer), which whoever checks certificates must be given.</source>
@@ -8717,7 +8721,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>The key that the office knows of this station is not its key: write it anew (key export) and have the office add it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel, den das Büro von dieser Station kennt, ist nicht der ihre: Schreiben Sie ihn neu heraus und lassen Sie ihn im Büro neu aufnehmen.</translation>
     </message>
     <message>
         <source>The known row of bits that a test set sends, so that each wrong one is seen.</source>
@@ -9017,7 +9021,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>The orders are out at station %1, and the file is missing: %2 The same command writes it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Aufträge sind bei Station %1, und die Datei fehlt: %2 Derselbe Befehl schreibt sie noch einmal.</translation>
     </message>
     <message>
         <source>The other end is in use; is additional call offering provisioned?</source>
@@ -9333,11 +9337,11 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>The tag %1 is known under another key (%2). If the van made a new one, say so (--renew); if not, find out who wrote this file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Kürzel %1 ist unter einem anderen Schlüssel bekannt (%2). Hat der Wagen einen neuen gemacht, sagen Sie das dazu (--renew); wenn nicht, klären Sie, wer diese Datei geschrieben hat.</translation>
     </message>
     <message>
         <source>The tag %1 is that of station %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Kürzel %1 ist das der Station %2.</translation>
     </message>
     <message>
         <source>The telephone did not ring when it was called.</source>
@@ -9437,7 +9441,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>The van made an order %1 of its own, and another one has that number here: give it another number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Wagen hat einen eigenen Auftrag %1 angelegt, und hier hat ein anderer diese Nummer: Geben Sie ihm eine andere.</translation>
     </message>
     <message>
         <source>The variant that the serving office's switch gives to the line.</source>
@@ -9513,7 +9517,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>There is no conflict "%1".</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen Widerspruch „%1“.</translation>
     </message>
     <message>
         <source>There is no decision "%1".</source>
@@ -9565,7 +9569,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>There is no station "%1"; van add makes it known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Station „%1“; der Wagen muss erst aufgenommen werden.</translation>
     </message>
     <message>
         <source>There is too little memory to keep a PIN.</source>
@@ -9581,7 +9585,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>These records gave out certificates in their own name already: a van of an office begins with records of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Aufzeichnungen haben schon Zertifikate im eigenen Namen ausgestellt: Der Wagen eines Büros beginnt mit eigenen Aufzeichnungen.</translation>
     </message>
     <message>
         <source>These records have a window, which was brought forward.</source>
@@ -9605,15 +9609,19 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>This is no key that can be sealed to.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist kein Schlüssel, für den versiegelt werden kann.</translation>
     </message>
     <message>
         <source>This is no name for a van: it %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist kein Name für einen Wagen: er %1.</translation>
+    </message>
+    <message>
+        <source>This is no whole bundle: it was cut on its way, or is another kind of file (%1).</source>
+        <translation>Das ist kein ganzes Bündel: Es wurde unterwegs abgeschnitten oder ist eine andere Art von Datei (%1).</translation>
     </message>
     <message>
         <source>This is not sealed to the key of this station.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist nicht für den Schlüssel dieser Station versiegelt.</translation>
     </message>
     <message>
         <source>This is not the PIN of %1.</source>
@@ -9629,11 +9637,11 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>This is what an office hands out; the van opens it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist, was ein Büro mitgibt; der Wagen öffnet es.</translation>
     </message>
     <message>
         <source>This is work that a van brings back; the office receives it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist Arbeit, die ein Wagen zurückbringt; das Büro nimmt sie entgegen.</translation>
     </message>
     <message>
         <source>This line</source>
@@ -9653,7 +9661,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>This van works for the issuer with the key %1, and this is of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Wagen arbeitet für den Aussteller mit dem Schlüssel %1, und dies ist von %2.</translation>
     </message>
     <message>
         <source>This week</source>
@@ -11825,7 +11833,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>holds no key of a station: it is written in the van by key export</source>
-        <translation type="unfinished"></translation>
+        <translation>enthält keinen Schlüssel einer Station: im Wagen wird er mit key export geschrieben</translation>
     </message>
     <message>
         <source>holds no public key</source>
@@ -11841,7 +11849,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>holds something that is no name</source>
-        <translation type="unfinished"></translation>
+        <translation>enthält etwas, das kein Name ist</translation>
     </message>
     <message>
         <source>hours that were agreed, e.g. 09:00-11:00</source>
@@ -11997,7 +12005,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>is a form of bundle that this program does not know</source>
-        <translation type="unfinished"></translation>
+        <translation>ist eine Form von Bündel, die dieses Programm nicht kennt</translation>
     </message>
     <message>
         <source>is a link to something that is not there</source>
@@ -12025,7 +12033,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>is another order than its entry says</source>
-        <translation type="unfinished"></translation>
+        <translation>ist ein anderer Auftrag, als der Eintrag sagt</translation>
     </message>
     <message>
         <source>is before the arrival</source>
@@ -12217,7 +12225,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>is not what its digest says</source>
-        <translation type="unfinished"></translation>
+        <translation>ist nicht das, was die Prüfsumme sagt</translation>
     </message>
     <message>
         <source>is not written as the claims of a certificate are</source>
@@ -12233,7 +12241,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>is of another order</source>
-        <translation type="unfinished"></translation>
+        <translation>gehört zu einem anderen Auftrag</translation>
     </message>
     <message>
         <source>is of no area: it belongs to personal numbers</source>
@@ -12401,7 +12409,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>joined %1 events of station %2, and they are not there as they came</source>
-        <translation type="unfinished"></translation>
+        <translation>nahm %1 Ereignisse der Station %2 auf, und sie stehen nicht da, wie sie kamen</translation>
     </message>
     <message>
         <source>jumper run</source>
@@ -14301,7 +14309,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>the key of the station is not in the records</source>
-        <translation type="unfinished"></translation>
+        <translation>der Schlüssel der Station steht nicht in den Aufzeichnungen</translation>
     </message>
     <message>
         <source>the key that seals it is not on this machine.</source>

@@ -151,9 +151,9 @@ const Row rows[] = {
 };
 
 /// What the window has no control for; on the command line Acting.h asks the same table.
-const QList<Act> notInTheWindow{Act::LabelInstrument, Act::VoidOwnFact, Act::ExportInternal,
-                                Act::KeepLimits,      Act::KeepIssuer,  Act::Restore,
-                                Act::KeepKeys};
+const QList<Act> notInTheWindow{
+    Act::LabelInstrument, Act::VoidOwnFact, Act::ExportInternal, Act::KeepLimits, Act::KeepIssuer,
+    Act::Restore,         Act::KeepKeys,    Act::WorkApart,      Act::SendVans,   Act::LoseVan};
 
 /// Everything that can be read in the window now.
 QString shown(JobBench &bench)
