@@ -1,6 +1,5 @@
 #include "db/StationStore.h"
 
-#include "db/EventStore.h"
 #include "db/Statement.h"
 
 namespace loopwright {
@@ -76,10 +75,9 @@ Result<std::vector<CarriedOrder>> StationStore::carried(const QString &order) co
 Result<std::vector<OutAt>> StationStore::outAt(const QString &order) const
 {
     LOOPWRIGHT_ASSIGN(const auto taken, carried(order));
-    LOOPWRIGHT_ASSIGN(const auto head, EventStore(m_database).logHead());
     std::vector<OutAt> out;
     for (const CarriedOrder &each : taken)
-        if (!each.back && each.station != head.station) // in the van they are at hand
+        if (!each.back && !each.name.isEmpty()) // in the van, which knows no van, they are at hand
             out.push_back({each.shownName(), each.since});
     return out;
 }

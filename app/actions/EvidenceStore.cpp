@@ -58,7 +58,8 @@ Result<std::vector<Event>> eventsOfOrder(const Database &database, const QString
     LOOPWRIGHT_ASSIGN(const auto foreign, ForeignStore(database).eventsOfOrder(order));
     std::vector<Event> events;
     for (const ForeignEvent &each : foreign)
-        events.push_back(each.event);
+        if (each.event.kind != u"order_completed") // that is for the office alone to do
+            events.push_back(each.event);
     LOOPWRIGHT_ASSIGN(const auto own, EventStore(database).ofOrder(order));
     events.insert(events.end(), own.begin(), own.end());
     return events;

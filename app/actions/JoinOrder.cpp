@@ -160,8 +160,9 @@ Result<void> OrderJoining::apply(const OrderFields &fields)
     LOOPWRIGHT_ASSIGN(const auto reading, readFields(m_records, fields));
     if (worst(reading.malformed) == Severity::Error)
         return {};
-    LOOPWRIGHT_ASSIGN(const auto taken,
-                      takeOrder(m_records, m_transaction, reading.order, m_before));
+    LOOPWRIGHT_ASSIGN(auto taken, takeOrder(m_records, m_transaction, reading.order, m_before));
+    // What the change makes old, and when, the van's own event says.
+    taken.event.detail.remove("retires");
     m_events.push_back(taken.event);
     for (const Finding &finding : taken.findings)
         m_valuesInUse << finding.field;

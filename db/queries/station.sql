@@ -34,7 +34,10 @@ ON CONFLICT (service_order, station, bundle) DO UPDATE SET back = 0
 -- name: bring_home
 UPDATE carried_order SET back = 1
 WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_number)
-  AND station = :station AND back = 0
+  AND back = 0
+  AND (station = :station OR station IN ( -- under a tag that it had before it was restored
+       SELECT o.tag FROM station AS n JOIN station AS o ON o.station = n.station
+       WHERE n.tag = :station))
 
 -- The newest taking of each order by each station.
 -- name: carried

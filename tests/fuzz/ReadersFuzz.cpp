@@ -1,7 +1,7 @@
 // Longer than 400 lines: one reader after another, each with what it promises.
 // Throws damaged input at the other readers of the program: JSON and CSV as such, job records,
-// loops, identifier lists, orders, limit sets, certificates as documents and as PDF, and the
-// imports as they run on records.
+// loops, identifier lists, orders, limit sets, certificates as documents and as PDF, bundles,
+// and the imports as they run on records.
 //
 //   fuzz.readers [EXECUTIONS [START [READER]]]
 //
@@ -15,6 +15,8 @@
 #include "app/actions/Keys.h"
 #include "app/actions/Orders.h"
 #include "app/actions/VerifyCertificate.h"
+#include "app/trust/BundleFile.h"
+#include "core/history/HistoryChain.h"
 #include "core/identifiers/IdentifierList.h"
 #include "core/loop/LoopLoss.h"
 #include "tests/fuzz/Fuzz.h"
@@ -408,6 +410,57 @@ void number(Random &random)
 
 // Ten times where an execution takes less than 0.2 ms in a Debug build (limits, record and content
 // 0.6 to 0.9, what works on records 10 to 90).
+/// What a van brings back: whole in the file and signed again, damaged inside, so that the damage
+/// comes past the signature; or as it is.
+void bundle(Random &random)
+{
+    static const SigningKey key = *SigningKey::fromSeed(QByteArray(32, 'k'));
+    static const BundleFile whole = [] {
+        Bundle bundle;
+        bundle.kind = BundleKind::Back;
+        bundle.station = "ABC234";
+        BundledOrder order;
+        order.number = "A-1001";
+        order.circuit = "C-77";
+        order.uuid = jobs::uuid(1);
+        order.circuitUuid = jobs::uuid(2);
+        order.status = "open";
+        order.content = canonicalJson(jobs::order(jobs::briFields()).toJson());
+        HistoryChain chain(circuitSubject(order.circuit));
+        Event event;
+        event.order = order.number;
+        event.by = "K7";
+        event.kind = "facts_recorded";
+        order.events.push_back({bundle.station, chain.append(event)});
+        order.facts.push_back({wholeRecord(), bundle.station, "17-204"});
+        order.certificates.push_back({"26-ABC234-00001-64", "d", {}, "{}", "claims", {}});
+        bundle.orders.push_back(order);
+        return signedBundle(bundle, key);
+    }();
+    QByteArray bytes = whole.bytes();
+    if (random() & 1) {
+        bytes = damaged(bytes, random);
+    } else {
+        const auto inner =
+            parseJsonObject(damaged(canonicalJson(whole.bundle.toJson()), random), "f");
+        if (!inner)
+            return;
+        bytes = canonicalJson(QJsonObject{{"bundle", *inner},
+                                          {"id", digestOf(*inner)},
+                                          {"key", key.fingerprint()},
+                                          {"signature", "none"}});
+    }
+    const auto read = readBundle(bytes, "f");
+    if (!read) {
+        promise(!read.error().error.message.isEmpty(), "an error says what is wrong");
+        return;
+    }
+    const auto again = readBundle(read->bytes(), "f");
+    promise(again && again->id == read->id, "a bundle reads as it was written");
+    promise(read->id == whole.id || !read->isSignedBy(key.publicKey()),
+            "what was changed is not what was signed");
+}
+
 constexpr Reader readers[] = {
     {"json", json, 10},
     {"csv", csv, 10},
@@ -428,6 +481,7 @@ constexpr Reader readers[] = {
     {"square", square},
     {"keys", keys},
     {"heads", heads},
+    {"bundle", bundle},
 };
 
 } // namespace

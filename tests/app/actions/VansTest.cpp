@@ -395,6 +395,22 @@ private slots:
         QCOMPARE(order.accessNotes, QString("ring twice"));
     }
 
+    /// The calls after its change are made with the new numbers.
+    void whatTheVanMeasuredAfterItsChangeCounts()
+    {
+        van().open(take(office(), {"A-1001"}));
+        van().at("2026-03-04T08:01:00-06:00");
+        van().records->actAs("D4");
+        good(changePlans(*van().records, {{"A-1001", {{"spid_1", "21755501430102"}}}}));
+        van().records->actAs("K7");
+        van().at("2026-03-04T20:00:00-06:00");
+        van().record(briFields(), briFacts());
+        QCOMPARE(office().receive(van().bring()).orders.front().conflicts, QStringList());
+        QCOMPARE(office().show().order.terminals.front().spid, QString("21755501430102"));
+        QCOMPARE(office().outcome(), van().outcome());
+        QCOMPARE(office().outcome(), OrderOutcome::Accepted);
+    }
+
     void aClosedOrderKeepsWhatComesAndDecidesNothing()
     {
         work();
