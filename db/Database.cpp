@@ -277,7 +277,7 @@ Result<QStringList> Database::damagedPages() const
     LOOPWRIGHT_ASSIGN(auto found, m_connection->texts("PRAGMA integrity_check(20)"));
     if (found == QStringList{"ok"})
         found.clear();
-    return std::move(found);
+    return found;
 }
 
 Result<QStringList> Database::brokenReferences() const

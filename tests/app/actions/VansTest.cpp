@@ -706,8 +706,8 @@ private slots:
             for (int times = 0; times < 3; ++times)
                 delivered.insert(delivered.end(), bundles.begin(), bundles.end());
             std::shuffle(delivered.begin(), delivered.end(), std::mt19937(unsigned(turn)));
-            for (QByteArray bytes : delivered) {
-                if (bytes.size() % 7 == std::size_t(turn) % 7)
+            for (const QByteArray &bytes : delivered) {
+                if (bytes.size() % 7 == turn % 7)
                     good(receiveBundles(*records, {{"d.json", bytes.left(bytes.size() / 2)}}));
                 good(receiveBundles(*records, {{"b.json", bytes}}));
             }
