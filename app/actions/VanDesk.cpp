@@ -72,7 +72,7 @@ Result<BundleOutline> outlineOf(Records &records, const BundleInput &input)
     const QString tag = signerOf(*read);
     LOOPWRIGHT_ASSIGN(const auto known, StationStore(records.database()).ofTag(tag));
     outline.kind = bundle.kind;
-    outline.station = known ? known->name : tag;
+    outline.station = known && known->name != officeSide ? known->name : tag;
     outline.part = bundle.part;
     outline.parts = bundle.parts;
     outline.keep = bundle.keep;

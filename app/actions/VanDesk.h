@@ -32,7 +32,7 @@ struct BundleOutline
     QString file;
     QString code, reason; ///< why it is no bundle; empty if it is one
     BundleKind kind = BundleKind::Out;
-    QString station; ///< who made it, as it is called here
+    QString station; ///< who made it: the tag of the office, a van as it is called here
     int part = 1, parts = 1;
     QStringList orders = {};
     int facts = 0;

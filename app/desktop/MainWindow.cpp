@@ -1,13 +1,16 @@
 #include "app/desktop/MainWindow.h"
 
 #include "app/desktop/AccessibleParts.h"
+#include "app/desktop/Files.h"
 #include "app/desktop/RunNotices.h"
 #include "app/desktop/RunTeller.h"
 #include "app/desktop/Sidebar.h"
 #include "app/desktop/UndoNotice.h"
 #include "app/desktop/WhoWorks.h"
+#include "app/desktop/vans/VanMenu.h"
 
 #include <QCloseEvent>
+#include <QDropEvent>
 #include <QFocusFrame>
 #include <QHBoxLayout>
 #include <QJsonArray>
@@ -32,6 +35,7 @@ MainWindow::MainWindow(DesktopContext &workplace, std::span<const ScreenEntry> s
     , m_workplace(workplace)
 {
     setObjectName(QStringLiteral("window"));
+    setAcceptDrops(true);
     auto *middle = new QWidget;
     auto *layout = new QHBoxLayout(middle);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -68,6 +72,7 @@ MainWindow::MainWindow(DesktopContext &workplace, std::span<const ScreenEntry> s
     makeRecordsMenu();
     makeGoMenu(screens);
     makeViewMenu();
+    makeVanMenu();
     makeHelpMenu(screens);
     addScreens(screens);
 
@@ -216,6 +221,7 @@ void MainWindow::recordsChangedBy(Screen *screen)
     // The others read anew when they are shown.
     if (current() && current() != screen)
         current()->refresh();
+    m_vans->refresh();
 }
 
 void MainWindow::closeEvent(QCloseEvent *event)
@@ -280,6 +286,19 @@ void MainWindow::changeEvent(QEvent *event)
     QMainWindow::changeEvent(event);
     if (event->type() == QEvent::WindowStateChange)
         emit placeChanged();
+}
+
+/// Bundles, whichever screen is shown; other files are the screens' own.
+void MainWindow::dragEnterEvent(QDragEnterEvent *event)
+{
+    if (!droppedBundles(event->mimeData()).isEmpty())
+        event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent *event)
+{
+    m_vans->takeIn(droppedBundles(event->mimeData()));
+    event->acceptProposedAction();
 }
 
 } // namespace loopwright

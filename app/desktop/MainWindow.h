@@ -17,6 +17,7 @@ namespace loopwright {
 class Sidebar;
 class RunTeller;
 class UndoNotice;
+class VanMenu;
 class WhoWorks;
 
 class MainWindow : public QMainWindow
@@ -68,6 +69,8 @@ protected:
     void resizeEvent(QResizeEvent *event) override;
     void moveEvent(QMoveEvent *event) override;
     void changeEvent(QEvent *event) override;
+    void dragEnterEvent(QDragEnterEvent *event) override;
+    void dropEvent(QDropEvent *event) override;
 
 private:
     void keepInsideScreen();
@@ -76,6 +79,7 @@ private:
     void makeRecordsMenu();
     void makeGoMenu(std::span<const ScreenEntry> screens);
     void makeViewMenu();
+    void makeVanMenu();
     void makeHelpMenu(std::span<const ScreenEntry> screens);
     QMenu *addSubmenu(QMenu *menu, const QString &name, const QString &text);
     void addChoice(QMenu *menu, const QString &name, const QString &text,
@@ -97,6 +101,7 @@ private:
     WhoWorks *m_who = nullptr;
     RunTeller *m_runs = nullptr;
     UndoNotice *m_undo = nullptr;
+    VanMenu *m_vans = nullptr;
     QMap<QString, Screen *> m_screens;
     QMap<QString, int> m_pageOf;    ///< its place in m_pages
     QMap<QString, QString> m_under; ///< screens that are not on the rail: whose button is marked

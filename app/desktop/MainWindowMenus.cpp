@@ -11,6 +11,7 @@
 #include "app/desktop/ShortcutsDialog.h"
 #include "app/desktop/UndoNotice.h"
 #include "app/desktop/WhoWorks.h"
+#include "app/desktop/vans/VanMenu.h"
 #include "app/desktop/widgets/PageElements.h"
 
 #include <QAction>
@@ -171,6 +172,13 @@ void MainWindow::makeViewMenu()
          {std::pair(QStringLiteral("country"), tr("As in this &country")),
           std::pair(toText(Paper::A4), tr("&A4")), std::pair(toText(Paper::Letter), tr("&Letter"))})
         addChoice(papers, "paper." + code, name, [this, code = code] { emit paperChosen(code); });
+}
+
+void MainWindow::makeVanMenu()
+{
+    m_vans = new VanMenu(m_workplace, menuBar()->addMenu(tr("Va&ns")), this);
+    connect(m_vans, &VanMenu::said, this, &MainWindow::say);
+    connect(m_vans, &VanMenu::recordsChanged, this, [this] { recordsChangedBy(nullptr); });
 }
 
 QMenu *MainWindow::addSubmenu(QMenu *menu, const QString &name, const QString &text)

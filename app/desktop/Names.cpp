@@ -164,6 +164,13 @@ QString conflictsText(int conflicts)
                      .arg(QLocale().toString(conflicts));
 }
 
+QStringList stationLines(const std::vector<OutAt> &out, int conflicts, QDate today)
+{
+    QStringList lines{conflictsText(conflicts), outText(out, today)};
+    lines.removeAll(QString());
+    return lines;
+}
+
 QString dueWords(QDate due, QDate today, bool finished)
 {
     if (!due.isValid() || finished)

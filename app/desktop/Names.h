@@ -41,6 +41,8 @@ QString planText(const ServiceOrder &order);
 QString outText(const std::vector<OutAt> &out, QDate today);
 /// "2 things to settle between stations"; empty for none.
 QString conflictsText(int conflicts);
+/// Both, as far as there is anything to say.
+QStringList stationLines(const std::vector<OutAt> &out, int conflicts, QDate today);
 /// "today", "tomorrow", "2 days late"; empty for any other day, or where it does not matter any
 /// more.
 QString dueWords(QDate due, QDate today, bool finished);

@@ -586,6 +586,10 @@
         <translation>%1 Einträge vom %2 wurden am %3 aufgenommen.</translation>
     </message>
     <message>
+        <source>%1 entries hang on it</source>
+        <translation>%1 Einträge hängen daran</translation>
+    </message>
+    <message>
         <source>%1 errored second</source>
         <translation>%1 fehlerhafte Sekunde</translation>
     </message>
@@ -620,6 +624,10 @@
     <message>
         <source>%1 further runs were made</source>
         <translation>%1 weitere Messläufe wurden gemacht</translation>
+    </message>
+    <message>
+        <source>%1 handed out to %2. The van takes the file in.</source>
+        <translation>%1 an %2 mitgegeben. Das Fahrzeug übernimmt die Datei.</translation>
     </message>
     <message>
         <source>%1 has a cause list of its own, with other meanings</source>
@@ -840,6 +848,10 @@
     <message>
         <source>%1 needs no exception: it is %2.</source>
         <translation>%1 braucht keine Ausnahme: %2.</translation>
+    </message>
+    <message>
+        <source>%1 new entries</source>
+        <translation>%1 neue Einträge</translation>
     </message>
     <message>
         <source>%1 no access</source>
@@ -1330,6 +1342,10 @@
         <translation>%1, aufsteigend</translation>
     </message>
     <message>
+        <source>%1, with %2 entries. The office takes the file in.</source>
+        <translation>%1, mit %2 Einträgen. Das Büro übernimmt die Datei.</translation>
+    </message>
+    <message>
         <source>%1, with the cable at %2 °F</source>
         <translation>%1, bei %2 °F im Kabel</translation>
     </message>
@@ -1390,6 +1406,10 @@
         <translation>%1: %2; %3.</translation>
     </message>
     <message>
+        <source>%1: goes along again.</source>
+        <translation>%1: geht noch einmal mit.</translation>
+    </message>
+    <message>
         <source>%1: line %2</source>
         <translation>%1: Zeile %2</translation>
     </message>
@@ -1412,6 +1432,10 @@
     <message>
         <source>%1: row %2</source>
         <translation>%1: Zeile %2</translation>
+    </message>
+    <message>
+        <source>%1: stays.</source>
+        <translation>%1: bleibt.</translation>
     </message>
     <message>
         <source>%1: text without a label: %2</source>
@@ -1522,6 +1546,10 @@
         <translation>&amp;Zurück; zwischen Tafel und Auftrag</translation>
     </message>
     <message>
+        <source>&amp;Bring back…</source>
+        <translation>&amp;Zurückbringen…</translation>
+    </message>
+    <message>
         <source>&amp;Copy   Ctrl+C</source>
         <translation>&amp;Kopieren   Strg+C</translation>
     </message>
@@ -1576,6 +1604,10 @@
     <message>
         <source>&amp;Keep this board under a name…</source>
         <translation>Diese &amp;Tafel unter einem Namen speichern…</translation>
+    </message>
+    <message>
+        <source>&amp;Key of this station…</source>
+        <translation>&amp;Schlüssel dieser Station…</translation>
     </message>
     <message>
         <source>&amp;Keys</source>
@@ -1658,12 +1690,20 @@
         <translation>&amp;Einstellungen …</translation>
     </message>
     <message>
+        <source>&amp;Settle between stations…</source>
+        <translation>Zwischen Stationen k&amp;lären…</translation>
+    </message>
+    <message>
         <source>&amp;Size</source>
         <translation>&amp;Größe</translation>
     </message>
     <message>
         <source>&amp;Sort by</source>
         <translation>Sortieren &amp;nach</translation>
+    </message>
+    <message>
+        <source>&amp;Take in a bundle…</source>
+        <translation>Paket ü&amp;bernehmen…</translation>
     </message>
     <message>
         <source>&amp;To</source>
@@ -1734,6 +1774,10 @@
         <translation>1 Tagesliste</translation>
     </message>
     <message>
+        <source>1 entry hangs on it</source>
+        <translation>1 Eintrag hängt daran</translation>
+    </message>
+    <message>
         <source>1 finding; Enter opens its circuit.</source>
         <translation>1 Befund; Eingabe öffnet seinen Anschluss.</translation>
     </message>
@@ -1744,6 +1788,10 @@
     <message>
         <source>1 more is odd</source>
         <translation>1 weitere ist auffällig</translation>
+    </message>
+    <message>
+        <source>1 new entry</source>
+        <translation>1 neuer Eintrag</translation>
     </message>
     <message>
         <source>1 order</source>
@@ -2258,6 +2306,10 @@
         <translation>Über Loopwright</translation>
     </message>
     <message>
+        <source>About to be taken in: %1. Signatures are checked first; nothing that is here gets lost.</source>
+        <translation>Wird übernommen: %1. Zuerst werden die Signaturen geprüft; nichts, was hier ist, geht verloren.</translation>
+    </message>
+    <message>
         <source>Accept with this exception</source>
         <translation>Mit dieser Ausnahme abnehmen</translation>
     </message>
@@ -2330,12 +2382,20 @@
         <translation>Endgerät hinzufügen</translation>
     </message>
     <message>
+        <source>Add a van…</source>
+        <translation>Fahrzeug hinzufügen…</translation>
+    </message>
+    <message>
         <source>Add an order   Ctrl+N</source>
         <translation>Auftrag anlegen   Strg+N</translation>
     </message>
     <message>
         <source>Add an order, or change one</source>
         <translation>Einen Auftrag anlegen oder ändern</translation>
+    </message>
+    <message>
+        <source>Add the van</source>
+        <translation>Fahrzeug hinzufügen</translation>
     </message>
     <message>
         <source>Address</source>
@@ -2392,6 +2452,10 @@
     <message>
         <source>Also at these premises (F7): %1</source>
         <translation>Auch auf diesem Grundstück (F7): %1</translation>
+    </message>
+    <message>
+        <source>Also what another van has</source>
+        <translation>Auch was ein anderes Fahrzeug hat</translation>
     </message>
     <message>
         <source>Altered. %1</source>
@@ -2738,6 +2802,10 @@
         <translation>Verbindungen und Erdungen des Kabelschirms entlang der Strecke.</translation>
     </message>
     <message>
+        <source>Both</source>
+        <translation>Beide</translation>
+    </message>
+    <message>
         <source>Both are needed: the number and the code beside it.</source>
         <translation>Beides wird gebraucht: die Nummer und der Code daneben.</translation>
     </message>
@@ -2754,6 +2822,18 @@
         <translation>Stichleitung</translation>
     </message>
     <message>
+        <source>Bring back</source>
+        <translation>Zurückbringen</translation>
+    </message>
+    <message>
+        <source>Brought back by %1, which keeps the orders. %2.</source>
+        <translation>Zurückgebracht von %1, wo die Aufträge bleiben. %2.</translation>
+    </message>
+    <message>
+        <source>Brought back by %1. %2.</source>
+        <translation>Zurückgebracht von %1. %2.</translation>
+    </message>
+    <message>
         <source>Bulk change</source>
         <translation>Sammeländerung</translation>
     </message>
@@ -2764,6 +2844,14 @@
     <message>
         <source>Bundle</source>
         <translation>Bündel</translation>
+    </message>
+    <message>
+        <source>Bundles (*.json)</source>
+        <translation>Pakete (*.json)</translation>
+    </message>
+    <message>
+        <source>Bundles (*.json);;All files (*)</source>
+        <translation>Pakete (*.json);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>By</source>
@@ -3186,12 +3274,24 @@
         <translation>Datei wählen…</translation>
     </message>
     <message>
+        <source>Choose a side.</source>
+        <translation>Wählen Sie eine Seite.</translation>
+    </message>
+    <message>
         <source>Choose one on the board, or type its number there.</source>
         <translation>Auf der Tafel einen wählen oder dort seine Nummer eingeben.</translation>
     </message>
     <message>
         <source>Choose what it was.</source>
         <translation>Wählen, was es war.</translation>
+    </message>
+    <message>
+        <source>Choose: %1</source>
+        <translation>Wählen: %1</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Wählen…</translation>
     </message>
     <message>
         <source>Circuit</source>
@@ -3280,6 +3380,10 @@
     <message>
         <source>Close</source>
         <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Close   Esc</source>
+        <translation>Schließen   Esc</translation>
     </message>
     <message>
         <source>Close the trouble</source>
@@ -3400,6 +3504,10 @@
     <message>
         <source>Copy all (F6)</source>
         <translation>Alles kopieren (F6)</translation>
+    </message>
+    <message>
+        <source>Copy the list</source>
+        <translation>Liste kopieren</translation>
     </message>
     <message>
         <source>Copy the ro&amp;ws   Ctrl+C</source>
@@ -3654,6 +3762,10 @@
         <translation>Ausblenden</translation>
     </message>
     <message>
+        <source>Do it once more to change it all the same.</source>
+        <translation>Tun Sie es noch einmal, um ihn trotzdem zu ändern.</translation>
+    </message>
+    <message>
         <source>Do no work on outside plant, protectors or inside wiring while a thunderstorm is near.</source>
         <translation>Bei nahem Gewitter nicht am Leitungsnetz, an Ableitern oder an der Hausverkabelung arbeiten.</translation>
     </message>
@@ -3700,6 +3812,10 @@
     <message>
         <source>Due</source>
         <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>Due %1: goes along.</source>
+        <translation>Fällig %1: geht mit.</translation>
     </message>
     <message>
         <source>Due date</source>
@@ -3938,6 +4054,10 @@
         <translation>Alles aus %1 ist im Datenbestand.</translation>
     </message>
     <message>
+        <source>Everything was taken in.</source>
+        <translation>Alles wurde übernommen.</translation>
+    </message>
+    <message>
         <source>Everywhere</source>
         <translation>Überall</translation>
     </message>
@@ -4122,6 +4242,10 @@
         <translation>Ordner</translation>
     </message>
     <message>
+        <source>For a van, from %1. %2.</source>
+        <translation>Für ein Fahrzeug, von %1. %2.</translation>
+    </message>
+    <message>
         <source>For installers; not for customers.</source>
         <translation>Für Monteure; nicht für Kunden.</translation>
     </message>
@@ -4150,6 +4274,14 @@
         <translation>Befund: %1</translation>
     </message>
     <message>
+        <source>From %1. Taken in.</source>
+        <translation>Von %1. Übernommen.</translation>
+    </message>
+    <message>
+        <source>From %1. Was there already.</source>
+        <translation>Von %1. War schon da.</translation>
+    </message>
+    <message>
         <source>From number</source>
         <translation>Von Rufnummer</translation>
     </message>
@@ -4176,6 +4308,10 @@
     <message>
         <source>Glossary</source>
         <translation>Begriffe</translation>
+    </message>
+    <message>
+        <source>Go along with %1: %2. Stay: %3.</source>
+        <translation>Gehen mit %1 mit: %2. Bleiben: %3.</translation>
     </message>
     <message>
         <source>Go there (F2)</source>
@@ -4240,6 +4376,10 @@
     <message>
         <source>Hand on order %1</source>
         <translation>Auftrag %1 weitergeben</translation>
+    </message>
+    <message>
+        <source>Hand them out</source>
+        <translation>Mitgeben</translation>
     </message>
     <message>
         <source>Handed on</source>
@@ -4526,6 +4666,10 @@
         <translation>Im Datenbestand, aber zurückgehalten</translation>
     </message>
     <message>
+        <source>In the van: Vans, “Key of this station…”. That file says which station it is.</source>
+        <translation>Im Fahrzeug: Fahrzeuge, „Schlüssel dieser Station…“. Diese Datei sagt, welche Station es ist.</translation>
+    </message>
+    <message>
         <source>Incoming calls barred within closed user group</source>
         <translation>Ankommende Verbindungen in der geschlossenen Benutzergruppe gesperrt</translation>
     </message>
@@ -4660,6 +4804,10 @@
     <message>
         <source>Is a directory</source>
         <translation>Ist ein Verzeichnis</translation>
+    </message>
+    <message>
+        <source>Is in the file.</source>
+        <translation>Ist in der Datei.</translation>
     </message>
     <message>
         <source>Is it the pair of the order, free of load coils?</source>
@@ -4970,6 +5118,10 @@
         <translation>Es wurde erfasst, aber der Auftrag lässt sich nicht neu lesen: %1</translation>
     </message>
     <message>
+        <source>It was restored, or has a new key</source>
+        <translation>Es wurde wiederhergestellt oder hat einen neuen Schlüssel</translation>
+    </message>
+    <message>
         <source>It was said how it was closed; a clear card is still to come.</source>
         <translation>Es wurde gesagt, wie sie behoben wurde; eine freie Karte steht noch aus.</translation>
     </message>
@@ -5122,8 +5274,20 @@
         <translation>Schlüssel der Station %1: %2. Beglaubigt mit dem Schlüssel des Ausstellers: %3.</translation>
     </message>
     <message>
+        <source>Key of this station</source>
+        <translation>Schlüssel dieser Station</translation>
+    </message>
+    <message>
         <source>Keys</source>
         <translation>Tastenkürzel</translation>
+    </message>
+    <message>
+        <source>Keys (*.txt)</source>
+        <translation>Schlüssel (*.txt)</translation>
+    </message>
+    <message>
+        <source>Keys (*.txt);;All files (*)</source>
+        <translation>Schlüssel (*.txt);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Kind</source>
@@ -5794,6 +5958,10 @@
         <translation>Von hier wurde kein Bündel „%1“ zurückgebracht.</translation>
     </message>
     <message>
+        <source>No bundle, or a damaged one: %1</source>
+        <translation>Kein Paket oder ein beschädigtes: %1</translation>
+    </message>
+    <message>
         <source>No call suspended</source>
         <translation>Keine Verbindung geparkt</translation>
     </message>
@@ -5990,6 +6158,14 @@
         <translation>Kein Platz mehr auf dem Datenträger</translation>
     </message>
     <message>
+        <source>No station says otherwise of what is selected.</source>
+        <translation>Zum Ausgewählten widerspricht keine Station.</translation>
+    </message>
+    <message>
+        <source>No station says otherwise: nothing is to be settled.</source>
+        <translation>Keine Station widerspricht: Nichts ist zu klären.</translation>
+    </message>
+    <message>
         <source>No such file or directory</source>
         <translation>Datei oder Verzeichnis nicht gefunden</translation>
     </message>
@@ -6000,6 +6176,10 @@
     <message>
         <source>No user responding</source>
         <translation>Keine Reaktion vom Teilnehmer</translation>
+    </message>
+    <message>
+        <source>No van is known yet; add it by the file with its key.</source>
+        <translation>Noch ist kein Fahrzeug bekannt; fügen Sie es mit der Datei seines Schlüssels hinzu.</translation>
     </message>
     <message>
         <source>No visit is going on.</source>
@@ -6058,6 +6238,10 @@
         <translation>Auslösung bei nicht ausgewähltem Teilnehmer</translation>
     </message>
     <message>
+        <source>None of them can go along.</source>
+        <translation>Keiner davon kann mitgehen.</translation>
+    </message>
+    <message>
         <source>None of these has such a paper. %1</source>
         <translation>Keiner von diesen hat ein solches Papier. %1</translation>
     </message>
@@ -6100,6 +6284,10 @@
     <message>
         <source>Not every row of %1 could be taken as it is.</source>
         <translation>Nicht jede Zeile aus %1 ließ sich so aufnehmen, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>Not everything was taken in.</source>
+        <translation>Nicht alles wurde übernommen.</translation>
     </message>
     <message>
         <source>Not known. %1</source>
@@ -6204,6 +6392,10 @@
     <message>
         <source>Nothing was taken back.</source>
         <translation>Nichts wurde zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>Nothing went along.</source>
+        <translation>Nichts wurde mitgegeben.</translation>
     </message>
     <message>
         <source>Nothing: information only</source>
@@ -6578,6 +6770,10 @@
         <translation>Auftrag %1 gehört hier zu Anschluss %2.</translation>
     </message>
     <message>
+        <source>Order %1 is settled: %2.</source>
+        <translation>Auftrag %1 ist geklärt: %2.</translation>
+    </message>
+    <message>
         <source>Order %1 is taken in and held.</source>
         <translation>Auftrag %1 ist aufgenommen, aber zurückgehalten.</translation>
     </message>
@@ -6674,6 +6870,10 @@
         <translation>Aufträge hinter der Zahl</translation>
     </message>
     <message>
+        <source>Orders that were taken in here go along too. What the office has already adds nothing there.</source>
+        <translation>Auch hier aufgenommene Aufträge gehen mit. Was das Büro schon hat, fügt dort nichts hinzu.</translation>
+    </message>
+    <message>
         <source>Orders, offices, people and instruments from a file</source>
         <translation>Aufträge, Vermittlungsstellen, Personen und Messgeräte aus einer Datei</translation>
     </message>
@@ -6752,6 +6952,10 @@
     <message>
         <source>Parameter non-existent, passed on; or length error in a mandatory element</source>
         <translation>Parameter existiert nicht, weitergereicht; oder Längenfehler in einem vorgeschriebenen Element</translation>
+    </message>
+    <message>
+        <source>Part %1 of %2.</source>
+        <translation>Teil %1 von %2.</translation>
     </message>
     <message>
         <source>Parts of the circuit's page</source>
@@ -7192,6 +7396,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Weitergegeben an %1, wartet auf: %2</translation>
     </message>
     <message>
+        <source>Refused: %1</source>
+        <translation>Abgelehnt: %1</translation>
+    </message>
+    <message>
         <source>Register</source>
         <translation>Register</translation>
     </message>
@@ -7544,6 +7752,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Speichern …</translation>
     </message>
     <message>
+        <source>Say into which file it goes: on a stick, or in a shared folder.</source>
+        <translation>Sagen Sie, in welche Datei es geht: auf einem Stick oder in einem gemeinsamen Ordner.</translation>
+    </message>
+    <message>
+        <source>Say into which file they go: on a stick, or in a shared folder.</source>
+        <translation>Sagen Sie, in welche Datei sie gehen: auf einem Stick oder in einem gemeinsamen Ordner.</translation>
+    </message>
+    <message>
         <source>Say on which day.</source>
         <translation>Angeben, an welchem Tag.</translation>
     </message>
@@ -7774,6 +7990,26 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Settings to program</source>
         <translation>Einzustellende Werte</translation>
+    </message>
+    <message>
+        <source>Settle between stations</source>
+        <translation>Zwischen Stationen klären</translation>
+    </message>
+    <message>
+        <source>Settle between stations: order %1</source>
+        <translation>Zwischen Stationen klären: Auftrag %1</translation>
+    </message>
+    <message>
+        <source>Settle it</source>
+        <translation>Klären</translation>
+    </message>
+    <message>
+        <source>Settle what stations say otherwise</source>
+        <translation>Klären, worin Stationen sich widersprechen</translation>
+    </message>
+    <message>
+        <source>Settle…</source>
+        <translation>Klären…</translation>
     </message>
     <message>
         <source>Severely errored second</source>
@@ -8008,6 +8244,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Bleibt</translation>
     </message>
     <message>
+        <source>Stays: it is %1.</source>
+        <translation>Bleibt: Er ist %1.</translation>
+    </message>
+    <message>
         <source>Stop</source>
         <translation>Stoppen</translation>
     </message>
@@ -8054,6 +8294,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Stopped.</source>
         <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>Stopped. What is listed is taken in.</source>
+        <translation>Gestoppt. Was aufgeführt ist, wurde übernommen.</translation>
     </message>
     <message>
         <source>Strike-out</source>
@@ -8164,6 +8408,22 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Kürzel</translation>
     </message>
     <message>
+        <source>Take a&amp;long…</source>
+        <translation>Mit&amp;geben…</translation>
+    </message>
+    <message>
+        <source>Take along</source>
+        <translation>Mitgeben</translation>
+    </message>
+    <message>
+        <source>Take in</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Take in a bundle</source>
+        <translation>Paket übernehmen</translation>
+    </message>
+    <message>
         <source>Take it</source>
         <translation>Übernehmen</translation>
     </message>
@@ -8206,6 +8466,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Taken in</source>
         <translation>Angenommen</translation>
+    </message>
+    <message>
+        <source>Taken in. Something is to be settled.</source>
+        <translation>Übernommen. Etwas ist zu klären.</translation>
     </message>
     <message>
         <source>Takes what belongs to the record and to no step: a change on the line, a note, a self-test of the instrument.</source>
@@ -8604,6 +8868,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Datei trägt keine signierten Angaben: sie ist kein Zertifikat, oder was sie dazu machte, wurde entfernt.</translation>
     </message>
     <message>
+        <source>The file for the office</source>
+        <translation>Die Datei für das Büro</translation>
+    </message>
+    <message>
+        <source>The file for the van</source>
+        <translation>Die Datei für das Fahrzeug</translation>
+    </message>
+    <message>
         <source>The file in which orders go to a van, or in which its work comes back; signed by the station that wrote it.</source>
         <translation>Die Datei, in der Aufträge zu einem Wagen gehen oder seine Arbeit zurückkommt; signiert von der Station, die sie geschrieben hat.</translation>
     </message>
@@ -8622,6 +8894,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The file was left exactly as it is; nothing was written to it.</source>
         <translation>Die Datei blieb genau so, wie sie ist; es wurde nichts hineingeschrieben.</translation>
+    </message>
+    <message>
+        <source>The file with its key</source>
+        <translation>Die Datei mit seinem Schlüssel</translation>
+    </message>
+    <message>
+        <source>The files are read…</source>
+        <translation>Die Dateien werden gelesen…</translation>
     </message>
     <message>
         <source>The filling was stopped; nothing was changed.</source>
@@ -8710,6 +8990,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The issuer's key that endorsed the station's is not in the records; verify the history.</source>
         <translation>Der Schlüssel des Ausstellers, der den der Station beglaubigt hat, ist nicht im Datenbestand; bitte den Verlauf prüfen.</translation>
+    </message>
+    <message>
+        <source>The key is in %1; the office adds the van by it.</source>
+        <translation>Der Schlüssel ist in %1; damit fügt das Büro das Fahrzeug hinzu.</translation>
     </message>
     <message>
         <source>The key of %1 (%2) is not on this machine. Put its file back into %3, or have a supervisor make a new one: key renew.</source>
@@ -8948,6 +9232,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Rufnummern und Kennungen wurden nicht geprüft.</translation>
     </message>
     <message>
+        <source>The office</source>
+        <translation>Das Büro</translation>
+    </message>
+    <message>
         <source>The office %1 is in the register.</source>
         <translation>Die Vermittlungsstelle %1 ist eingetragen.</translation>
     </message>
@@ -9022,6 +9310,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The orders are out at station %1, and the file is missing: %2 The same command writes it again.</source>
         <translation>Die Aufträge sind bei Station %1, und die Datei fehlt: %2 Derselbe Befehl schreibt sie noch einmal.</translation>
+    </message>
+    <message>
+        <source>The orders stay with this van</source>
+        <translation>Die Aufträge bleiben bei diesem Fahrzeug</translation>
     </message>
     <message>
         <source>The other end is in use; is additional call offering provisioned?</source>
@@ -9572,12 +9864,24 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Es gibt keine Station „%1“; der Wagen muss erst aufgenommen werden.</translation>
     </message>
     <message>
+        <source>There is nothing to bring back.</source>
+        <translation>Es gibt nichts zurückzubringen.</translation>
+    </message>
+    <message>
+        <source>There is nothing to take in.</source>
+        <translation>Es gibt nichts zu übernehmen.</translation>
+    </message>
+    <message>
         <source>There is too little memory to keep a PIN.</source>
         <translation>Der Speicher reicht nicht aus, um eine PIN aufzubewahren.</translation>
     </message>
     <message>
         <source>These records are an older copy, or were changed: they lack event %1 of station %2, for which this machine signed at %3. A number could be given twice. Put the newer file back; if it is lost, restore from this one (restore FILE), and it becomes a station of its own.</source>
         <translation>Dieser Datenbestand ist eine ältere Kopie oder wurde geändert: ihm fehlt Ereignis %1 der Station %2, für das dieser Rechner um %3 signiert hat. Eine Nummer könnte zweimal vergeben werden. Bitte die neuere Datei zurücklegen; ist sie verloren, aus dieser wiederherstellen (restore FILE), und sie wird eine eigene Station.</translation>
+    </message>
+    <message>
+        <source>These records are no van's: nothing of an office was taken in here.</source>
+        <translation>Dies ist kein Datenbestand eines Fahrzeugs: Hier wurde nichts von einem Büro übernommen.</translation>
     </message>
     <message>
         <source>These records are open.</source>
@@ -9694,6 +9998,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>To be settled</source>
         <translation>Zu klären</translation>
+    </message>
+    <message>
+        <source>To be settled between stations</source>
+        <translation>Zwischen Stationen zu klären</translation>
     </message>
     <message>
         <source>To check this certificate</source>
@@ -9904,6 +10212,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>VN-Reihe</translation>
     </message>
     <message>
+        <source>Va&amp;ns</source>
+        <translation>&amp;Fahrzeuge</translation>
+    </message>
+    <message>
         <source>Value</source>
         <translation>Wert</translation>
     </message>
@@ -10010,6 +10322,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Warnings</source>
         <translation>Warnungen</translation>
+    </message>
+    <message>
+        <source>Was there already.</source>
+        <translation>War schon da.</translation>
     </message>
     <message>
         <source>We were there</source>
@@ -10124,6 +10440,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Art</translation>
     </message>
     <message>
+        <source>What it is about</source>
+        <translation>Worum es geht</translation>
+    </message>
+    <message>
         <source>What it is for, and what to do when it fails   Shift+F1</source>
         <translation>Wozu das dient, und was zu tun ist, wenn es scheitert   Shift+F1</translation>
     </message>
@@ -10164,6 +10484,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Was der Messlauf belegt: %1</translation>
     </message>
     <message>
+        <source>What the van is called</source>
+        <translation>Wie das Fahrzeug heißt</translation>
+    </message>
+    <message>
         <source>What this station brought takes its place.</source>
         <translation>Was diese Station gebracht hat, tritt an seine Stelle.</translation>
     </message>
@@ -10194,6 +10518,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>What was done after the failed run</source>
         <translation>Was nach dem nicht bestandenen Messlauf getan wurde</translation>
+    </message>
+    <message>
+        <source>What was done here goes to the office; the order is back there.</source>
+        <translation>Was hier getan wurde, geht ins Büro; der Auftrag ist wieder dort.</translation>
+    </message>
+    <message>
+        <source>What was done here goes to the office; the order stays out.</source>
+        <translation>Was hier getan wurde, geht ins Büro; der Auftrag bleibt unterwegs.</translation>
     </message>
     <message>
         <source>What was done last</source>
@@ -10380,6 +10712,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Warum noch nicht abgenommen</translation>
     </message>
     <message>
+        <source>Why it is settled so</source>
+        <translation>Warum es so geklärt wird</translation>
+    </message>
+    <message>
         <source>Why it may pass</source>
         <translation>Warum zulässig</translation>
     </message>
@@ -10410,6 +10746,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>With %1 % confidence, at most one bit in %2 arrived wrong in this run.</source>
         <translation>Mit %1 % Sicherheit kam in diesem Messlauf höchstens ein Bit von %2 falsch an.</translation>
+    </message>
+    <message>
+        <source>With %1 now.</source>
+        <translation>Jetzt bei %1.</translation>
     </message>
     <message>
         <source>With %1 since %2</source>
@@ -10454,6 +10794,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Would mend it</source>
         <translation>Abhilfe</translation>
+    </message>
+    <message>
+        <source>Write the file</source>
+        <translation>Datei schreiben</translation>
     </message>
     <message>
         <source>YYYY-MM-DD</source>
@@ -10598,6 +10942,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>a text of %1 bytes does not fit into a QR code</source>
         <translation>ein Text von %1 Byte passt nicht in einen QR-Code</translation>
+    </message>
+    <message>
+        <source>a value is in use elsewhere</source>
+        <translation>ein Wert wird anderswo verwendet</translation>
     </message>
     <message>
         <source>a value is too long for the records</source>
@@ -12396,6 +12744,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>sein Zertifikat wurde noch nicht ausgestellt</translation>
     </message>
     <message>
+        <source>its clock was ahead</source>
+        <translation>ihre Uhr ging vor</translation>
+    </message>
+    <message>
         <source>its keys stand</source>
         <translation>seine Schlüssel stehen</translation>
     </message>
@@ -13312,6 +13664,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Ruhespannung</translation>
     </message>
     <message>
+        <source>one entry has two contents</source>
+        <translation>ein Eintrag hat zwei Inhalte</translation>
+    </message>
+    <message>
         <source>one row each from the office to the customer</source>
         <translation>je eine Zeile, von der Vermittlungsstelle zum Kunden</translation>
     </message>
@@ -13868,6 +14224,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>unterschrieben von %1</translation>
     </message>
     <message>
+        <source>since %1</source>
+        <translation>seit %1</translation>
+    </message>
+    <message>
         <source>slips not told</source>
         <translation>Schlupfe nicht angegeben</translation>
     </message>
@@ -14384,6 +14744,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die dort vergebene Nummer</translation>
     </message>
     <message>
+        <source>the office (station %1)</source>
+        <translation>dem Büro (Station %1)</translation>
+    </message>
+    <message>
         <source>the office has %1</source>
         <translation>die Vermittlungsstelle hat %1</translation>
     </message>
@@ -14396,8 +14760,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>der Auftrag, der geändert wird</translation>
     </message>
     <message>
+        <source>the order was changed meanwhile</source>
+        <translation>der Auftrag wurde inzwischen geändert</translation>
+    </message>
+    <message>
         <source>the order was changed while a van had it</source>
         <translation>der Auftrag wurde geändert, während ein Fahrzeug ihn hatte</translation>
+    </message>
+    <message>
+        <source>the order was closed meanwhile</source>
+        <translation>der Auftrag wurde inzwischen geschlossen</translation>
     </message>
     <message>
         <source>the page</source>
@@ -14588,6 +14960,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>an eine beliebige Rufnummer, die antwortet</translation>
     </message>
     <message>
+        <source>to be settled: %1</source>
+        <translation>zu klären: %1</translation>
+    </message>
+    <message>
         <source>today</source>
         <translation>heute</translation>
     </message>
@@ -14618,6 +14994,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>two stations have it with different content</source>
         <translation>zwei Stationen haben es mit verschiedenem Inhalt</translation>
+    </message>
+    <message>
+        <source>two stations issued a certificate</source>
+        <translation>zwei Stationen haben ein Zertifikat ausgestellt</translation>
+    </message>
+    <message>
+        <source>two stations worked on it</source>
+        <translation>zwei Stationen haben daran gearbeitet</translation>
     </message>
     <message>
         <source>two stations worked on the order</source>

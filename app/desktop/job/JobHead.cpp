@@ -28,6 +28,8 @@ JobHead::JobHead(JobSession &desk, QWidget *parent)
     , m_outcome(new SignLine)
     , m_line(new JobLineView)
     , m_sentence(makeText({}))
+    , m_settle(makeButton(tr("Settle…"), "head.settle",
+                          [this] { emit settleWished(m_desk.order().number); }))
     , m_circuit(makeButton(tr("Circuit"), "head.circuit",
                            [this] { emit circuitWished(m_desk.order().circuit); }))
     , m_next(makeButton(tr("Go there (F2)"), "next", [this] { emit nextWished(); }))
@@ -44,6 +46,7 @@ JobHead::JobHead(JobSession &desk, QWidget *parent)
     m_sentence->setObjectName("head.sentence");
     m_outcome->setWrapping(false);
     m_stations->setObjectName("head.stations");
+    m_settle->setAccessibleName(tr("Settle what stations say otherwise"));
     m_circuit->setToolTip(tr("The circuit of this order with its whole history"));
     m_next->setAccessibleName(tr("Go to the entry of the next step"));
 
@@ -56,7 +59,10 @@ JobHead::JobHead(JobSession &desk, QWidget *parent)
     layout->addLayout(top);
     for (OneLine *line : {m_where, m_remarks, m_alsoHere})
         layout->addWidget(line);
-    layout->addWidget(m_stations);
+    auto *stations = new QHBoxLayout;
+    stations->addWidget(m_stations, 1, Qt::AlignVCenter);
+    stations->addWidget(m_settle);
+    layout->addLayout(stations);
     layout->addWidget(m_line);
     auto *next = new QHBoxLayout;
     next->addWidget(m_sentence, 1, Qt::AlignVCenter);
@@ -100,12 +106,12 @@ void JobHead::showOrder()
 void JobHead::showStations()
 {
     const OrderStations &stations = m_desk.stations();
-    QStringList said{conflictsText(stations.conflicts),
-                     outText(stations.out, m_desk.now().localDate())};
-    said.removeAll(QString());
+    const QStringList said =
+        stationLines(stations.out, stations.conflicts, m_desk.now().localDate());
     m_stations->show(stations.conflicts > 0 ? Status::Doubtful : Status::Away,
                      said.join(QStringLiteral(" · ")).replace(u'\n', QStringLiteral(" · ")));
     m_stations->setVisible(!said.isEmpty());
+    m_settle->setVisible(stations.conflicts > 0);
 }
 
 QString JobHead::whereText() const

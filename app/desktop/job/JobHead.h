@@ -35,6 +35,7 @@ signals:
     void nextWished();
     void stationWished(loopwright::Station station);
     void circuitWished(const QString &circuit);
+    void settleWished(const QString &order); ///< what stations say otherwise of it
 
 protected:
     void resizeEvent(QResizeEvent *event) override;
@@ -55,6 +56,7 @@ private:
     SignLine *m_outcome;
     JobLineView *m_line;
     QLabel *m_sentence;
+    QPushButton *m_settle;
     QPushButton *m_circuit;
     QPushButton *m_next;
     SignLine *m_said;

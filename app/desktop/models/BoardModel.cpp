@@ -62,14 +62,6 @@ QString waitingText(const BoardRow &row, QDate)
     return waitingOnName(row.waitingOn);
 }
 
-/// Which vans have it, and what stations say otherwise of it, a line each.
-QStringList stationLines(const BoardRow &row, QDate today)
-{
-    QStringList lines{outText(row.out, today), conflictsText(row.conflicts)};
-    lines.removeAll(QString());
-    return lines;
-}
-
 constexpr BoardColumn columnTable[] = {
     {"order", QT_TRANSLATE_NOOP("BoardModel", "Order"), 7, true, BoardSort::Number,
      [](const BoardRow &row, QDate) { return row.order; }},
@@ -319,7 +311,8 @@ QString BoardModel::spoken(const BoardRow &row, int column) const
     if (column == dueColumn && row.isAtRisk(m_today))
         said += tr(", at risk");
     if (column == orderColumn)
-        said = (QStringList{said} + stationLines(row, m_today)).join(QStringLiteral(", "));
+        said = (QStringList{said} + stationLines(row.out, row.conflicts, m_today))
+                   .join(QStringLiteral(", "));
     return said.isEmpty() ? tr("%1: none").arg(tr(columnTable[column].name)) : said;
 }
 
@@ -335,7 +328,7 @@ QString BoardModel::tip(const BoardRow &row, int column) const
         return lines.join(u'\n');
     }
     if (column == orderColumn)
-        return stationLines(row, m_today).join(u'\n');
+        return stationLines(row.out, row.conflicts, m_today).join(u'\n');
     if (column == whyColumn)
         return whyText(row, m_today);
     return column == customerColumn ? row.customer + "\n" + row.premises : QString();

@@ -25,6 +25,7 @@ struct FilterRow
     const char *none;       ///< the empty value; null if it has none
     QStringList (*known)(); ///< values in the order in which they stand; null: by their names
     QString (*name)(const QString &value); ///< null: as it is
+    bool last = false;                     ///< chips behind the choices: not every office has vans
 };
 
 namespace {
@@ -77,9 +78,9 @@ constexpr FilterRow filterTable[] = {
     {BoardFacet::Paper, QT_TRANSLATE_NOOP("BoardFilterBar", "Paper outstanding"), nullptr, nullptr,
      onlyOn, nullptr},
     {BoardFacet::Away, QT_TRANSLATE_NOOP("BoardFilterBar", "Out"), nullptr, nullptr, onlyOn,
-     nullptr},
+     nullptr, true},
     {BoardFacet::Conflict, QT_TRANSLATE_NOOP("BoardFilterBar", "To be settled"), nullptr, nullptr,
-     onlyOn, nullptr},
+     onlyOn, nullptr, true},
     {BoardFacet::Outcome, QT_TRANSLATE_NOOP("BoardFilterBar", "Outcome"),
      QT_TRANSLATE_NOOP("BoardFilterBar", "Any outcome"), nullptr, allWords<OrderOutcome>,
      nameOfOutcome},
@@ -132,14 +133,15 @@ BoardFilterBar::BoardFilterBar(QWidget *parent)
         whenThemed(line, [row] { row->setSpacing(em(0.7)); });
         column->addWidget(line);
     };
-    QList<QWidget *> desk, stages, choices; // today's desk first
+    QList<QWidget *> desk, stages, choices, last; // today's desk first
     for (const Control &control : m_controls)
         (control.choice                 ? choices
+         : control.row->last            ? last
          : control.row->known == onlyOn ? desk
                                         : stages)
             << (control.choice ? static_cast<QWidget *>(control.choice) : control.chips);
     desk.insert(1, m_due); // beside what is open
-    choices << m_clear;
+    choices << last << m_clear;
     addRow(desk);
     for (QWidget *chips : std::as_const(stages))
         column->addWidget(chips);

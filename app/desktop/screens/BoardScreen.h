@@ -103,6 +103,7 @@ private:
     void makeRowActions();
     bool takesKey(int key, const QString &text);
     void selectionChanged();
+    void settle(const QString &order);
     void openSelected();
     QString selectedOrder() const;
     void makeDayList();

@@ -156,6 +156,7 @@ QWidget *BoardScreen::makeMiddle()
     connect(m_side, &BoardSide::editOrder, this, &Screen::editOrder);
     connect(m_side, &BoardSide::openHandoff, this,
             [this](const QString &order) { emit openScreen(QStringLiteral("handoff"), order); });
+    connect(m_side, &BoardSide::settleWished, this, &BoardScreen::settle);
 
     auto *splitter = new QSplitter;
     splitter->addWidget(m_list);

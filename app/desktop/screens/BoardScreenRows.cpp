@@ -6,6 +6,7 @@
 #include "app/desktop/screens/BoardScreen.h"
 #include "app/desktop/screens/BoardSide.h"
 #include "app/desktop/screens/RowActions.h"
+#include "app/desktop/vans/ConflictsDialog.h"
 #include "app/desktop/widgets/Table.h"
 
 #include <QAction>
@@ -242,6 +243,15 @@ void BoardScreen::openSelected()
 {
     if (const QString order = selectedOrder(); !order.isEmpty())
         emit openOrder(order);
+}
+
+void BoardScreen::settle(const QString &order)
+{
+    connect(showConflicts(workplace(), order, window()), &ConflictsDialog::recordsChanged, this,
+            [this] {
+                refresh();
+                emit recordsChanged();
+            });
 }
 
 } // namespace loopwright

@@ -143,13 +143,16 @@ QWidget *BoardSide::makeButtons()
     m_handoff = makeButton(tr("Hand on"), QStringLiteral("side.handoff"),
                            [this] { emit openHandoff(m_order); });
     m_handoff->setAccessibleName(tr("Hand on a job that is not accepted"));
+    m_settle = makeButton(tr("Settle…"), QStringLiteral("side.settle"),
+                          [this] { emit settleWished(m_order); });
+    m_settle->setAccessibleName(tr("Settle what stations say otherwise"));
     return makeButtonRow(
         {makeButton(tr("Open the job"), QStringLiteral("side.open"),
                     [this] { emit openOrder(m_order); }),
          makeButton(tr("Circuit"), QStringLiteral("side.circuit"),
                     [this] { emit openCircuit(m_circuit); }),
          makeButton(tr("Change"), QStringLiteral("side.edit"), [this] { emit editOrder(m_order); }),
-         m_handoff});
+         m_handoff, m_settle});
 }
 
 void BoardSide::show(const QString &order)
@@ -216,6 +219,7 @@ void BoardSide::fillHead(const OrderView &view, const OrderStations &stations)
         line->setVisible(!text.isEmpty());
     };
     say(m_conflicts, Status::Doubtful, conflictsText(stations.conflicts));
+    m_settle->setVisible(stations.conflicts > 0);
     say(m_out, Status::Away, outText(stations.out, view.now.localDate()));
     say(m_referred, Status::Doubtful,
         view.status == OrderStatus::Open ? referralText(view) : QString());

@@ -36,6 +36,7 @@ signals:
     void openCircuit(const QString &circuit);
     void editOrder(const QString &order);
     void openHandoff(const QString &order);
+    void settleWished(const QString &order); ///< what stations say otherwise of it
 
 private:
     QWidget *makeButtons();
@@ -67,6 +68,7 @@ private:
     SignList *m_reasons;
     QLabel *m_events;
     QPushButton *m_handoff;
+    QPushButton *m_settle = nullptr;
 };
 
 } // namespace loopwright

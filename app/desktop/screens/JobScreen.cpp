@@ -6,6 +6,7 @@
 #include "app/desktop/job/JobHead.h"
 #include "app/desktop/job/PanelTable.h"
 #include "app/desktop/job/StationPanel.h"
+#include "app/desktop/vans/ConflictsDialog.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "core/acceptance/JobLine.h"
 
@@ -79,6 +80,13 @@ JobScreen::JobScreen(DesktopContext &workplace, QWidget *parent)
     connect(m_head, &JobHead::nextWished, this, &JobScreen::goNext);
     connect(m_head, &JobHead::stationWished, this, &JobScreen::goTo);
     connect(m_head, &JobHead::circuitWished, this, &JobScreen::openCircuit);
+    connect(m_head, &JobHead::settleWished, this, [this](const QString &order) {
+        connect(showConflicts(this->workplace(), order, window()), &ConflictsDialog::recordsChanged,
+                this, [this] {
+                    refresh();
+                    emit recordsChanged();
+                });
+    });
     connect(qApp, &QApplication::focusChanged, this,
             [this](QWidget *, QWidget *now) { follow(now); });
     makeKeys();

@@ -333,10 +333,11 @@ bool OrderScreen::save()
         return false;
     const OrderFields fields = orderFieldsOf(*m_form);
     const QString number = fields.value("order_number");
+    const ChangingOut changing(records(), m_outAgain.isAgain(number));
     const auto verdict = putOrder(records(), fields, !m_number.isEmpty(),
                                   !m_sameWires->isHidden() && m_sameWires->isChecked());
     if (!verdict) {
-        m_verdict->show(Status::Failed, localized(verdict.error()));
+        m_verdict->show(Status::Failed, m_outAgain.refused(verdict.error(), number));
         return false;
     }
     const bool wasNew = m_number.isEmpty();

@@ -3,6 +3,7 @@
 // What is typed is kept as a draft; nobody asks whether to save.
 
 #include "app/actions/Orders.h"
+#include "app/desktop/OutAgain.h"
 #include "app/desktop/Screen.h"
 #include "app/desktop/order/OrderSpecs.h"
 
@@ -71,6 +72,7 @@ private:
     QCheckBox *m_sameWires = nullptr; ///< asked while the pair of a stored order has another name
     QString m_pairBefore;
     QPushButton *m_openExisting = nullptr;
+    OutAgain m_outAgain;
 };
 
 } // namespace loopwright

@@ -9,6 +9,8 @@
 #include "app/desktop/Theme.h"
 #include "app/desktop/screens/AskDialog.h"
 #include "app/desktop/screens/RowPapers.h"
+#include "app/desktop/vans/ConflictsDialog.h"
+#include "app/desktop/vans/TakeAlongDialog.h"
 #include "app/desktop/widgets/FlowLayout.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignLine.h"
@@ -18,6 +20,8 @@
 #include <QMenu>
 #include <QPointer>
 #include <QPrinter>
+
+#include <algorithm>
 
 namespace loopwright {
 
@@ -78,7 +82,9 @@ RowActions::RowActions(DesktopContext &workplace, QWidget *screen)
     m_buttons->setContentsMargins(0, 0, 0, 0);
     m_buttons->addWidget(m_count);
     for (const DeedRow &row : deedTable)
-        addDeed(row);
+        addEntry(QString::fromLatin1(row.key), tr(row.name), QKeySequence(row.shortcut),
+                 [this, &row] { begin(row); });
+    addVanEntries();
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_told);
@@ -93,22 +99,50 @@ RowActions::RowActions(DesktopContext &workplace, QWidget *screen)
     hide();
 }
 
-void RowActions::addDeed(const DeedRow &row)
+QAction *RowActions::addEntry(const QString &key, const QString &text, const QKeySequence &shortcut,
+                              std::function<void()> run)
 {
-    const QString key = QString::fromLatin1(row.key), text = tr(row.name);
-    const QKeySequence shortcut(row.shortcut);
     QAction *action = m_menu->addAction(text);
     action->setObjectName("rows." + key);
     action->setShortcut(shortcut);
     action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
     setWhyOff(action, tr("No order is selected."));
-    connect(action, &QAction::triggered, this, [this, &row] { begin(row); });
+    connect(action, &QAction::triggered, this, std::move(run));
     m_screen->addAction(action);
     QPushButton *button = makeButton(text, "rows.button." + key, [action] { action->trigger(); });
     button->setText(QString(text).remove(u'&'));
     button->setFocusPolicy(Qt::TabFocus); // a click leaves the keyboard at the rows
     button->setToolTip(shortcut.toString(QKeySequence::NativeText));
     m_buttons->addWidget(button);
+    connect(action, &QAction::changed, button,
+            [action, button] { button->setVisible(action->isEnabled()); });
+    return action;
+}
+
+void RowActions::addVanEntries()
+{
+    addEntry(QStringLiteral("take_along"), tr("Take a&long…"), QKeySequence(Qt::CTRL | Qt::Key_L),
+             [this] { takeAlong(); });
+    m_settle = addEntry(QStringLiteral("settle"), tr("&Settle between stations…"), {},
+                        [this] { settle(); });
+    setWhyOff(m_settle, tr("No station says otherwise of what is selected."));
+}
+
+void RowActions::takeAlong()
+{
+    if (m_rows.empty())
+        return;
+    m_told->hide();
+    auto *dialog = new TakeAlongDialog(m_workplace, m_rows, window());
+    connect(dialog, &VanDialog::recordsChanged, this, &RowActions::recordsChanged);
+    dialog->open();
+}
+
+void RowActions::settle()
+{
+    const QString order = m_rows.size() == 1 ? m_rows.front().order : QString();
+    connect(showConflicts(m_workplace, order, window()), &ConflictsDialog::recordsChanged, this,
+            &RowActions::recordsChanged);
 }
 
 void RowActions::setRows(std::vector<BoardRow> rows, bool first)
@@ -123,6 +157,8 @@ void RowActions::setRows(std::vector<BoardRow> rows, bool first)
                                           : tr("%1 orders selected").arg(count));
     for (QAction *action : m_menu->actions())
         action->setEnabled(!m_rows.empty());
+    m_settle->setEnabled(
+        std::ranges::any_of(m_rows, [](const BoardRow &row) { return row.conflicts > 0; }));
     setVisible(!m_rows.empty());
 }
 
@@ -200,13 +236,19 @@ void RowActions::carryOut(const Deed &deed, const QJsonObject &values, AskDialog
 {
     if (dialog)
         dialog->setBusy(true);
+    QString asked = QString::fromUtf8(canonicalJson(values));
+    for (const BoardRow &row : m_rows)
+        asked += ' ' + row.order;
     m_asker.ask<DeedReport>(
-        [carryOut = deed.carryOut, values](Records &records, const Progress &) {
+        [carryOut = deed.carryOut, values, again = m_outAgain.isAgain(asked)](Records &records,
+                                                                              const Progress &) {
+            const ChangingOut changing(records, again);
             return carryOut(records, values);
         },
-        [this, deed, values, open = QPointer<AskDialog>(dialog)](const Result<DeedReport> &report) {
+        [this, deed, values, asked,
+         open = QPointer<AskDialog>(dialog)](const Result<DeedReport> &report) {
             if (!report)
-                return refuse(report.error(), open);
+                return refuse(report.error(), open, asked);
             if (open)
                 open->accept();
             showDone(deed, values, *report);
@@ -228,11 +270,13 @@ void RowActions::showDone(const Deed &deed, const QJsonObject &values, const Dee
     emit recordsChanged();
 }
 
-void RowActions::refuse(const Error &error, AskDialog *dialog)
+void RowActions::refuse(const Error &error, AskDialog *dialog, const QString &asked)
 {
+    const bool out = error.code == ErrorCode::OrderOut;
+    const QString said = out ? m_outAgain.refused(error, asked) : localizedSentence(error.message);
     if (dialog)
-        return dialog->refuse(localizedSentence(error.message));
-    m_told->show(Status::Failed, localizedSentence(error.message));
+        return dialog->refuse(said);
+    m_told->show(Status::Failed, said);
     m_told->setVisible(true);
 }
 

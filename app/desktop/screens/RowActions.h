@@ -3,10 +3,13 @@
 // keys. All orders or none, as one step that can be taken back.
 
 #include "app/desktop/Lanes.h"
+#include "app/desktop/OutAgain.h"
 #include "app/desktop/screens/RowDeed.h"
 
 #include <QWidget>
 
+class QAction;
+class QKeySequence;
 class QLabel;
 class QMenu;
 
@@ -36,23 +39,30 @@ signals:
     void recordsChanged();
 
 private:
-    void addDeed(const DeedRow &row);
+    QAction *addEntry(const QString &key, const QString &text, const QKeySequence &shortcut,
+                      std::function<void()> run);
+    void addVanEntries();
+    void takeAlong();
+    void settle();
     void begin(const DeedRow &row);
     void open(const DeedRow &row, const DeedGround &ground);
     void print(const DeedGround &ground, AskDialog *dialog);
     DeedGround ground() const;
     void carryOut(const Deed &deed, const QJsonObject &values, AskDialog *dialog);
     void showDone(const Deed &deed, const QJsonObject &values, const DeedReport &report);
-    void refuse(const Error &error, AskDialog *dialog);
+    /// `asked`: what was to be done, to know it when it is asked for again.
+    void refuse(const Error &error, AskDialog *dialog, const QString &asked = {});
 
     DesktopContext &m_workplace;
     QWidget *m_screen;
     Asker m_asker;
     std::vector<BoardRow> m_rows;
     QMenu *m_menu;
+    QAction *m_settle = nullptr; ///< on where stations disagree about one of them
     QLabel *m_count;
     QLayout *m_buttons;
     SignLine *m_told;
+    OutAgain m_outAgain;
 };
 
 } // namespace loopwright

@@ -5,6 +5,7 @@
 #include "app/actions/Troubles.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
+#include "app/desktop/OutAgain.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/CertificateEntry.h"
 #include "app/desktop/job/FactForm.h"
@@ -183,8 +184,10 @@ private:
 
     void complete()
     {
-        if (const auto done = completeOrder(desk().records(), desk().order().number); !done) {
-            m_told->show(Status::Failed, localized(done.error()));
+        const QString &number = desk().order().number;
+        const ChangingOut changing(desk().records(), m_outAgain.isAgain(number));
+        if (const auto done = completeOrder(desk().records(), number); !done) {
+            m_told->show(Status::Failed, m_outAgain.refused(done.error(), number));
             m_told->setVisible(true);
             return;
         }
@@ -197,6 +200,7 @@ private:
     SignList *m_issued;
     QPushButton *m_complete;
     SignLine *m_told;
+    OutAgain m_outAgain;
     Form *m_closing; ///< of a repair
 };
 

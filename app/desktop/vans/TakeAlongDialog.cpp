@@ -1,0 +1,194 @@
+#include "app/desktop/vans/TakeAlongDialog.h"
+
+#include "app/desktop/Language.h"
+#include "app/desktop/Names.h"
+#include "app/desktop/Theme.h"
+#include "app/desktop/vans/AddVanEntry.h"
+#include "app/desktop/vans/FileChoice.h"
+#include "app/desktop/widgets/FieldMark.h"
+#include "app/desktop/widgets/PageElements.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDir>
+#include <QHBoxLayout>
+#include <QLocale>
+#include <QPushButton>
+
+#include <algorithm>
+
+namespace loopwright {
+
+TakeAlongDialog::TakeAlongDialog(DesktopContext &workplace, std::vector<BoardRow> rows,
+                                 QWidget *window)
+    : VanDialog(QStringLiteral("take_along"), tr("Take along"), tr("Hand them out"), workplace,
+                window)
+    , m_rows(std::move(rows))
+    , m_van(new QComboBox)
+    , m_add(new AddVanEntry(workplace))
+    , m_file(new FileChoice(FileChoice::Way::Write, QStringLiteral("take_along.file"),
+                            tr("The file for the van"), tr("Bundles (*.json)")))
+    , m_anyway(new QCheckBox(tr("Also what another van has")))
+{
+    m_anyway->setObjectName(QStringLiteral("take_along.anyway"));
+    asked()->addWidget(makeVan());
+    asked()->addWidget(m_add);
+    asked()->addWidget(m_file);
+    asked()->addWidget(m_anyway);
+    m_add->hide();
+    connect(m_add, &AddVanEntry::added, this, [this](const QString &station) {
+        m_add->hide();
+        readVans(station);
+        m_van->setFocus();
+        emit recordsChanged();
+    });
+    connect(m_van, &QComboBox::currentIndexChanged, this, &TakeAlongDialog::showBefore);
+    connect(m_file, &FileChoice::changed, this, &TakeAlongDialog::showReady);
+    connect(m_anyway, &QCheckBox::toggled, this, &TakeAlongDialog::showBefore);
+    m_file->setFocus();
+    readVans();
+}
+
+QWidget *TakeAlongDialog::makeVan()
+{
+    m_van->setObjectName(QStringLiteral("take_along.van"));
+    auto *van = new FieldMark(tr("Van"), m_van);
+    van->setTight(true);
+    QPushButton *add = makeButton(tr("Add a van…"), QStringLiteral("take_along.add_van"), [this] {
+        m_add->setVisible(m_add->isHidden());
+        if (m_add->isVisible())
+            m_add->begin();
+        showReady();
+    });
+    add->setAutoDefault(false);
+    auto *holder = new QWidget;
+    auto *row = new QHBoxLayout(holder);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(van, 1);
+    row->addWidget(add, 0, Qt::AlignBottom);
+    whenThemed(holder, [row] { row->setSpacing(em(0.5)); });
+    return holder;
+}
+
+void TakeAlongDialog::readVans(const QString &choose)
+{
+    const auto desk = vanDesk(workplace().records());
+    {
+        const QSignalBlocker quiet(m_van);
+        m_van->clear();
+        if (desk)
+            for (const PeerStation &van : desk->vans)
+                m_van->addItem(van.name, van.tag);
+        m_van->setCurrentIndex(std::max(0, m_van->findText(choose)));
+    }
+    if (m_van->count() == 0 && m_add->isHidden()) {
+        m_add->show();
+        m_add->begin();
+    }
+    showBefore();
+    if (!desk)
+        tell(Status::Failed, localized(desk.error()));
+}
+
+/// Whether a van has it, and not the one that is chosen.
+bool TakeAlongDialog::isElsewhere(const BoardRow &row) const
+{
+    return std::ranges::any_of(row.out, [this](const OutAt &at) {
+        return at.station != m_van->currentText() && at.station != m_van->currentData().toString();
+    });
+}
+
+bool TakeAlongDialog::goes(const BoardRow &row) const
+{
+    return row.status == OrderStatus::Open && (!isElsewhere(row) || m_anyway->isChecked());
+}
+
+SignItem TakeAlongDialog::before(const BoardRow &row) const
+{
+    const QDate today = workplace().today();
+    const QString out = outText(row.out, today).replace(u'\n', QStringLiteral(", "));
+    SignItem item{row.order, Status::NotNeeded, row.order + ' ' + row.customer, {}};
+    if (row.status != OrderStatus::Open) {
+        item.text = tr("Stays: it is %1.").arg(statusName(row.status));
+    } else if (!goes(row)) {
+        item.text = tr("%1: stays.").arg(out);
+    } else {
+        item.status = Status::Away;
+        item.text = row.out.empty() ? tr("Due %1: goes along.").arg(dayText(row.due, today))
+                                    : tr("%1: goes along again.").arg(out);
+    }
+    return item;
+}
+
+void TakeAlongDialog::showBefore()
+{
+    std::vector<SignItem> items;
+    for (const BoardRow &row : m_rows)
+        items.push_back(before(row));
+    setItems(std::move(items));
+    m_anyway->setVisible(
+        std::ranges::any_of(m_rows, [this](const BoardRow &row) { return isElsewhere(row); }));
+    m_file->setSuggested(QDir::home().filePath(
+        QStringLiteral("%1-%2.json")
+            .arg(m_van->currentText(), workplace().today().toString(Qt::ISODate))));
+    showReady();
+}
+
+void TakeAlongDialog::showReady()
+{
+    const auto going =
+        std::ranges::count_if(m_rows, [this](const BoardRow &row) { return goes(row); });
+    const bool known = m_van->count() > 0;
+    // While a van is being added Enter is for that.
+    setReady(known && going > 0 && !m_file->path().isEmpty() && m_add->isHidden());
+    const auto staying = qlonglong(m_rows.size()) - going;
+    if (!known)
+        tell(Status::Note, tr("No van is known yet; add it by the file with its key."));
+    else if (going == 0)
+        tell(Status::Doubtful, tr("None of them can go along."));
+    else if (m_file->path().isEmpty())
+        tell(Status::Note, tr("Say into which file they go: on a stick, or in a shared folder."));
+    else
+        tell(Status::Note, tr("Go along with %1: %2. Stay: %3.")
+                               .arg(m_van->currentText(), QLocale().toString(going),
+                                    QLocale().toString(staying)));
+}
+
+void TakeAlongDialog::confirm()
+{
+    TakingAlong wish;
+    for (const BoardRow &row : m_rows)
+        wish.orders << row.order;
+    wish.station = m_van->currentText();
+    wish.out = m_file->path();
+    wish.anyway = m_anyway->isChecked();
+    setWorking(true);
+    tell(Status::None, {});
+    asker().ask<TakenAlong>(
+        [wish](Records &records, const Progress &) { return takeAlong(records, wish); },
+        [this](const Result<TakenAlong> &taken) { showAfter(taken); });
+}
+
+void TakeAlongDialog::showAfter(const Result<TakenAlong> &taken)
+{
+    emit recordsChanged(); // they may be out although the file is missing
+    if (!taken) {
+        setWorking(false);
+        return tell(Status::Failed, localized(taken.error()));
+    }
+    std::vector<SignItem> items;
+    for (const QString &file : taken->files)
+        items.push_back({file, Status::Done, tr("File"), QDir::toNativeSeparators(file)});
+    for (const QString &order : taken->orders)
+        items.push_back({order, Status::Away, order, tr("With %1 now.").arg(taken->station)});
+    for (const TakenAlong::Stays &each : taken->stays)
+        items.push_back({each.order, Status::NotNeeded, each.order, localized(each.reason)});
+    if (taken->orders.isEmpty())
+        return finish(Status::Doubtful, tr("Nothing went along."), std::move(items));
+    finish(Status::Done,
+           tr("%1 handed out to %2. The van takes the file in.")
+               .arg(ordersText(taken->orders), taken->station),
+           std::move(items));
+}
+
+} // namespace loopwright
