@@ -51,3 +51,24 @@ SELECT * FROM draft ORDER BY order_number, part
 -- name: tables_there
 SELECT name FROM sqlite_schema
 WHERE type = 'table' AND name NOT LIKE 'sqlite_%' AND name NOT LIKE 'order_search%' ORDER BY name
+
+-- name: station
+SELECT * FROM station ORDER BY id
+
+-- name: bundle
+SELECT * FROM bundle ORDER BY id
+
+-- name: carried_order
+SELECT * FROM carried_order ORDER BY id
+
+-- name: foreign_event
+SELECT * FROM foreign_event ORDER BY station, subject, sequence
+
+-- name: foreign_fact
+SELECT * FROM foreign_fact ORDER BY id
+
+-- name: conflict
+SELECT * FROM conflict ORDER BY id
+
+-- name: settlement
+SELECT * FROM settlement ORDER BY id
