@@ -90,6 +90,23 @@ void paintCheckBox(QPainter &painter, const QStyleOption &option, double unit)
                    corner + QPointF(0.78, 0.30) * side}));
 }
 
+void paintRadioButton(QPainter &painter, const QStyleOption &option, double unit)
+{
+    const Colours &c = colours();
+    const Smooth smooth(painter);
+    const bool on = option.state & QStyle::State_On;
+    QRectF disc(option.rect);
+    disc.adjust(1.5 * unit, 1.5 * unit, -1.5 * unit, -1.5 * unit);
+    painter.setPen(QPen(on ? c.accent : c.frame, 1.3 * unit));
+    painter.setBrush(c.base);
+    painter.drawEllipse(disc);
+    if (!on)
+        return;
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(c.accent);
+    painter.drawEllipse(disc.center(), disc.width() * 0.28, disc.height() * 0.28);
+}
+
 void paintComboFrame(QPainter &painter, const QStyleOptionComboBox &option, const QRect &arrow,
                      double unit)
 {

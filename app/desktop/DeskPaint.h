@@ -15,6 +15,7 @@ namespace loopwright {
 void paintField(QPainter &painter, const QRect &rect, bool filled, double unit);
 void paintButton(QPainter &painter, const QStyleOption &option, double unit);
 void paintCheckBox(QPainter &painter, const QStyleOption &option, double unit);
+void paintRadioButton(QPainter &painter, const QStyleOption &option, double unit);
 void paintComboFrame(QPainter &painter, const QStyleOptionComboBox &option, const QRect &arrow,
                      double unit);
 void paintHeader(QPainter &painter, const QStyleOptionHeader &option);

@@ -172,6 +172,8 @@ void DeskStyle::drawPrimitive(PrimitiveElement element, const QStyleOption *opti
         return paintButton(*painter, *option, m_factor);
     case PE_IndicatorCheckBox:
         return paintCheckBox(*painter, *option, m_factor);
+    case PE_IndicatorRadioButton:
+        return paintRadioButton(*painter, *option, m_factor);
     default:
         QProxyStyle::drawPrimitive(element, option, painter, widget);
     }

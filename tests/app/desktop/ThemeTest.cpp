@@ -3,7 +3,9 @@
 #include "app/desktop/DeskStyle.h"
 
 #include <QFontInfo>
+#include <QImage>
 #include <QLabel>
+#include <QPainter>
 #include <QStyle>
 #include <QStyleOptionSlider>
 #include <QTest>
@@ -97,6 +99,31 @@ private slots:
             QVERIFY2(*fromText<Look>(look) == Look::HighContrast ||
                          contrast(ink, c.selected) >= 3.0,
                      qPrintable(ink.name()));
+    }
+
+    void aRadioButtonIsSeen_data() { textIsReadable_data(); }
+    void aRadioButtonIsSeen()
+    {
+        QFETCH(QString, look);
+        applyTheme(*qApp, *fromText<Look>(look), 100);
+        const auto contrasts = [](QStyle::State state) {
+            QStyleOptionButton option;
+            option.rect = QRect(0, 0, 16, 16);
+            option.state = QStyle::State_Enabled | state;
+            QImage image(option.rect.size(), QImage::Format_RGB32);
+            image.fill(colours().base);
+            QPainter painter(&image);
+            QApplication::style()->drawPrimitive(QStyle::PE_IndicatorRadioButton, &option,
+                                                 &painter);
+            double most = 0;
+            for (int y = 0; y < image.height(); ++y)
+                for (int x = 0; x < image.width(); ++x)
+                    most = std::max(most, contrast(image.pixelColor(x, y), colours().base));
+            return std::pair(most, contrast(image.pixelColor(8, 8), colours().base));
+        };
+        QVERIFY(contrasts(QStyle::State_Off).first >= 3);
+        QVERIFY(contrasts(QStyle::State_Off).second < 1.1);
+        QVERIFY(contrasts(QStyle::State_On).second >= 3);
     }
 
     void paletteTellsItsLook_data() { textIsReadable_data(); }
