@@ -19,8 +19,8 @@ constexpr BoardFacetRow facetTable[] = {
      "board.on_nobody"},
     {BoardFacet::Paper, "board.paper", nullptr, "board.from_paper"},
     {BoardFacet::Hazard, "board.hazard", nullptr, "board.from_hazard", "board.no_hazard"},
-    {BoardFacet::Away, "board.away", nullptr, "board.from_away"},
-    {BoardFacet::Conflict, "board.conflict", nullptr, "board.from_conflict"}};
+    {BoardFacet::Away, "board.away", nullptr, "board.from_away", "board.at_home"},
+    {BoardFacet::Conflict, "board.conflict", nullptr, "board.from_conflict", "board.no_conflict"}};
 
 constexpr BoardKeyParts byDue{"board.from_due", "board.by_due", "board.by_due_down",
                               "board.after_due", "board.after_due_down"};

@@ -193,6 +193,10 @@ AND s.waiting_on = ''
 AND s.status = 'open'
 -- part: paper
 AND s.paper = 1
+-- part: at_home
+AND s.away = 0
+-- part: no_conflict
+AND s.conflict = 0
 -- part: away
 AND s.away = 1
 -- part: conflict

@@ -22,13 +22,14 @@ class BoardStatementTest : public QObject
         SqliteConnection &connection = m_database.connection();
         QVERIFY_RESULT(connection.run("DELETE FROM board_tally", "test"));
         for (const auto &[row, orders] :
-             {std::pair("'open', 'calls', 'incomplete', 'calls', 'NORTH', 'K7', 'plant', 1, 1",
-                        share),
-              std::pair("'completed', 'done', 'accepted', '', 'SOUTH', 'K8', '', 0, 0",
+             {std::pair(
+                  "'open', 'calls', 'incomplete', 'calls', 'NORTH', 'K7', 'plant', 1, 1, 1, 1",
+                  share),
+              std::pair("'completed', 'done', 'accepted', '', 'SOUTH', 'K8', '', 0, 0, 0, 0",
                         1'000'000 - share)})
             QVERIFY_RESULT(connection.run(
                 "INSERT INTO board_tally (status, stage, outcome, criterion, office, installer,"
-                " waiting_on, paper, hazard, orders) VALUES (" +
+                " waiting_on, paper, hazard, away, conflict, orders) VALUES (" +
                     QByteArray(row) + ", " + QByteArray::number(orders) + ")",
                 "test"));
     }

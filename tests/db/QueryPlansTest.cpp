@@ -50,7 +50,7 @@ private slots:
     {
         // A search walks over what its words find, up to a bound. The audit, the export and the
         // check of the history read everything, the registers are small, held orders and repairs
-        // have an index of their own.
+        // have an index of their own. So are the stations, and what went out and came back.
         const QStringList walks{"assignment.doubles",  "assignment.unassigned",
                                 "assignment.unwanted", "order.all",
                                 "order.wrong_ranks",   "board.check_tally",
@@ -63,7 +63,10 @@ private slots:
                                 "order.held",          "order.repairs",
                                 "meta.draw_station",   "person.all",
                                 "schema.all",          "key.all",
-                                "report.instruments"};
+                                "report.instruments",  "station.all",
+                                "station.carried",     "station.bundles_of_kind",
+                                "conflict.all",        "foreign.all_events",
+                                "foreign.joins",       "certificate.of_order"};
         for (const std::string &label : SqlCatalog::embedded().statementLabels()) {
             const QString name = QString::fromStdString(label);
             const std::string &sql = *SqlCatalog::embedded().statement(label);

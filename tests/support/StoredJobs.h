@@ -2,11 +2,14 @@
 // Jobs put into the records, for tests of the stores: an office, orders, facts, a decision, a
 // certificate.
 
+#include "core/history/HistoryChain.h"
 #include "db/AssignmentStore.h"
 #include "db/BoardStore.h"
 #include "db/CertificateStore.h"
+#include "db/ConflictStore.h"
 #include "db/DecisionStore.h"
 #include "db/FactStore.h"
+#include "db/ForeignStore.h"
 #include "db/HazardStore.h"
 #include "db/InstrumentStore.h"
 #include "db/KeyStore.h"
@@ -14,6 +17,7 @@
 #include "db/OfficeStore.h"
 #include "db/OrderStore.h"
 #include "db/PersonStore.h"
+#include "db/StationStore.h"
 #include "tests/support/Jobs.h"
 #include "tests/support/Records.h"
 
@@ -119,6 +123,27 @@ inline Result<void> addWholeJob(Database &database)
     });
 }
 
+/// Of an order that a van took along: what went, and what came back otherwise.
+inline Result<void> addVanRows(Transaction &transaction, const ServiceOrder &order)
+{
+    const Moment at = *Moment::parse(u"2026-03-05T12:00:00-06:00");
+    const QString van = "ABC234", bundle(64, 'b');
+    LOOPWRIGHT_TRY(StationStore::add(transaction, {"van-7", van}));
+    LOOPWRIGHT_TRY(StationStore::addBundle(transaction, {bundle, BundleKind::Out, van, {}}));
+    LOOPWRIGHT_TRY(StationStore::carry(
+        transaction, {order.number, van, {}, bundle, canonicalJson(order.toJson()), at}));
+    Event event;
+    event.order = order.number;
+    event.by = "K7";
+    event.kind = "facts_recorded";
+    LOOPWRIGHT_TRY(ForeignStore::add(
+        transaction, ForeignEvent{van, HistoryChain(circuitSubject(order.circuit)).append(event)}));
+    LOOPWRIGHT_TRY(ForeignStore::add(transaction, FactOrigin{uuid(1), van, {}, order.pair, false}));
+    LOOPWRIGHT_TRY(ConflictStore::add(
+        transaction, {"c1", order.number, ConflictCode::ClockAhead, van, {}, at, {}}));
+    return ConflictStore::settle(transaction, "c1", {officeSide, "seen", "Dana", at});
+}
+
 /// After addWholeJob: what it leaves out, so that every table has rows.
 inline Result<void> addMoreRows(Database &database)
 {
@@ -127,6 +152,7 @@ inline Result<void> addMoreRows(Database &database)
                                  [&](Transaction &transaction) -> Result<void> {
                                      LOOPWRIGHT_TRY(AssignmentStore::claim(transaction, order));
                                      LOOPWRIGHT_TRY(HazardStore::note(transaction, order, {"7"}));
+                                     LOOPWRIGHT_TRY(addVanRows(transaction, order));
                                      return BoardStore::put(transaction, order, {});
                                  }));
     return inTransaction(database, registerSubject(), [](Transaction &transaction) {
