@@ -13,7 +13,7 @@ SELECT digest FROM fact WHERE uuid = :uuid
 SELECT uuid, content FROM fact WHERE uuid = :uuid
 
 -- name: void_of
-SELECT uuid, content FROM fact WHERE voids = :uuid
+SELECT uuid, content FROM fact WHERE voids = :uuid ORDER BY id LIMIT 1
 
 -- name: of_order
 SELECT f.uuid, f.content FROM fact AS f JOIN service_order AS o ON o.id = f.service_order

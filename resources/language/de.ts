@@ -815,7 +815,7 @@
     </message>
     <message>
         <source>%1 losses of synchronisation</source>
-        <translation>%1 Synchronverluste</translation>
+        <translation>%1 Gleichlaufverluste</translation>
     </message>
     <message>
         <source>%1 mA through %2 ohm take %3 V, more than the %4 V measured on-hook: one of the three readings is wrong, or the feed rises with the load.</source>
@@ -3167,7 +3167,7 @@
     </message>
     <message>
         <source>Check first: %1.</source>
-        <translation>Zuerst: %1.</translation>
+        <translation>Zuerst prüfen: %1.</translation>
     </message>
     <message>
         <source>Check identifiers</source>

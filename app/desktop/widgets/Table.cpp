@@ -50,7 +50,6 @@ Table::Table(const QString &objectName, const QString &spoken, QWidget *parent)
 void Table::setColumnEms(std::vector<double> ems)
 {
     m_ems = std::move(ems);
-    m_byHand.clear();
     fit();
 }
 

@@ -1,3 +1,4 @@
+// Longer than 400 lines: one way after another in which the two may disagree.
 // Work that is done apart: handed out, opened, brought back, joined.
 
 #include "tests/support/Vans.h"

@@ -67,7 +67,10 @@ private slots:
         COMPARE_STATUS(van({"van", "bring", "--out", path("back.json")}), ExitStatus::No);
         QVERIFY(!QFile::exists(path("back.json")));
         COMPARE_STATUS(van({"van", "open", path("out.json")}), ExitStatus::Yes);
-        written(path("job.json"), recordBytes(analogFields(), analogFacts()));
+        QList<QJsonObject> facts = analogFacts();
+        for (qsizetype i = 0; i < facts.size(); ++i)
+            facts[i]["id"] = uuid(500 + int(i)); // those of the other line have the first ones
+        written(path("job.json"), recordBytes(analogFields(), facts));
         COMPARE_STATUS(van({"record", path("job.json")}), ExitStatus::Yes);
         const Answered brought = van({"van", "bring", "--out", path("back.json")});
         COMPARE_STATUS(brought, ExitStatus::Yes);

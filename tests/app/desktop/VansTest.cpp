@@ -89,7 +89,9 @@ class VansTest : public QObject, private DeskWindow
     {
         OrderFields fields = need(showOrder(office(), "O-1001")).order.fields();
         fields["pair"] = "17-301";
+        office().changeWhatIsOut(true);
         need(putOrder(office(), fields, true));
+        office().changeWhatIsOut(false);
     }
     QModelIndex cellOf(const QString &order) const
     {
