@@ -346,7 +346,9 @@ private slots:
         QVERIFY(items(*dialog).front().startsWith("back.json: Brought back by van-7. "));
         QTest::keyClick(dialog, Qt::Key_Return);
         QTRY_COMPARE(told(*dialog), "Taken in. Something is to be settled.");
-        QVERIFY(items(*dialog).contains("O-1001: 1 new entry, to be settled: 1."));
+        const QStringList came = items(*dialog);
+        QVERIFY2(!came.filter("O-1001: 1 new entry, to be settled: 1.").isEmpty(),
+                 qPrintable(came.join('\n')));
         button(*dialog, "take_in.settle")->click();
         settleForTheOffice(*dialogOf(*m_window, "conflicts"));
         QTRY_COMPARE(chip(BoardFacet::Conflict)->accessibleName(), "To be settled, 0 orders");
