@@ -18,12 +18,12 @@ private slots:
             QTest::newRow(act) << installer << dispatcher;
         };
         for (const char *act : {"record_facts", "label_instrument", "take_order_on_site",
-                                "issue_certificate", "hand_on", "void_own_fact"})
+                                "issue_certificate", "hand_on", "void_own_fact", "work_apart"})
             row(act, true, true);
-        for (const char *act : {"keep_orders", "keep_register", "export_internal"})
+        for (const char *act : {"keep_orders", "keep_register", "export_internal", "send_vans"})
             row(act, false, true);
         for (const char *act : {"void_anothers_fact", "except", "keep_limits", "keep_people",
-                                "keep_issuer", "restore", "keep_keys", "change_office"})
+                                "keep_issuer", "restore", "keep_keys", "lose_van", "change_office"})
             row(act, false, false);
     }
     void eachRoleMay()
@@ -48,7 +48,7 @@ private slots:
         int rows = 0;
         for (const auto &[act, code] : EnumCodes<Act>::table)
             rows += leastRoleFor(act) <= Role::Supervisor && code[0] != 0;
-        QCOMPARE(rows, 17);
+        QCOMPARE(rows, 20);
     }
 
     void saysWhoMay()
