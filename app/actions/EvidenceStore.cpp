@@ -51,18 +51,23 @@ Result<std::optional<ServiceOrder>> workedBefore(const Database &database,
     return before ? std::optional(before->order) : std::nullopt;
 }
 
-/// What other stations wrote of the order stands before what was written here: it is asked which
-/// changes there were and when, not in which row they stand.
-Result<std::vector<Event>> eventsOfOrder(const Database &database, const QString &order)
+struct OrderEvents
+{
+    /// What other stations wrote of the order stands before what was written here: it is asked
+    /// which changes there were and when, not in which row they stand.
+    std::vector<Event> events;
+    bool fromElsewhere = false; ///< another station told of it
+};
+Result<OrderEvents> eventsOfOrder(const Database &database, const QString &order)
 {
     LOOPWRIGHT_ASSIGN(const auto foreign, ForeignStore(database).eventsOfOrder(order));
-    std::vector<Event> events;
+    OrderEvents found{{}, !foreign.empty()};
     for (const ForeignEvent &each : foreign)
         if (each.event.kind != u"order_completed") // that is for the office alone to do
-            events.push_back(each.event);
+            found.events.push_back(each.event);
     LOOPWRIGHT_ASSIGN(const auto own, EventStore(database).ofOrder(order));
-    events.insert(events.end(), own.begin(), own.end());
-    return events;
+    found.events.insert(found.events.end(), own.begin(), own.end());
+    return found;
 }
 
 /// What stations disagree about, and on which pair a van made what names none.
@@ -70,8 +75,6 @@ Result<void> readOtherStations(const Database &database, DecisionInput &input)
 {
     const QString &order = input.order.number;
     LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(order));
-    if (origins.empty())
-        return {};
     LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(order));
     input.setAside = setAside(input.facts, origins, conflicts);
     QHash<QString, QString> pairs;
@@ -88,9 +91,8 @@ Result<void> readOtherStations(const Database &database, DecisionInput &input)
 /// retire, what was recorded when it was no longer open. A completed order is judged by the numbers
 /// that it was completed with: a change of all lines of its office renames the line afterwards, and
 /// unmakes no acceptance. What was taken back of these changes is as if it had never been.
-Result<void> readHistory(const Database &database, DecisionInput &input)
+void readHistory(const std::vector<Event> &events, DecisionInput &input)
 {
-    LOOPWRIGHT_ASSIGN(const auto events, eventsOfOrder(database, input.order.number));
     const QSet<QString> takenBack = bulk::takenBackIn(events);
     bool completed = false;
     OrderFields before; // a later change of all lines: what the columns held
@@ -116,7 +118,6 @@ Result<void> readHistory(const Database &database, DecisionInput &input)
         input.bySupervisor << supervisedIn(event.detail);
     }
     input.order = withValues(input.order, before);
-    return {};
 }
 
 /// What another order says of hazards: cards, closings, and what strikes one of them out.
@@ -137,8 +138,8 @@ Result<std::vector<Fact>> cardsOf(const Database &database, const QString &order
     for (const Fact &fact : facts)
         if (const auto *voiding = fact.as<VoidFact>(); voiding && ids.contains(voiding->fact))
             cards.push_back(fact);
-    LOOPWRIGHT_ASSIGN(const auto events, eventsOfOrder(database, order));
-    for (const Event &event : events)
+    LOOPWRIGHT_ASSIGN(const auto told, eventsOfOrder(database, order));
+    for (const Event &event : told.events)
         input.bySupervisor << supervisedIn(event.detail);
     return cards;
 }
@@ -254,7 +255,8 @@ Result<DecisionInput> EvidenceStore::of(const StoredOrder &stored, const QString
     DecisionInput input;
     input.order = stored.order;
     input.limitSet = limitSet;
-    LOOPWRIGHT_TRY(readHistory(m_database, input));
+    LOOPWRIGHT_ASSIGN(const auto told, eventsOfOrder(m_database, orderNumber));
+    readHistory(told.events, input);
     LOOPWRIGHT_ASSIGN(const auto working, workedBefore(m_database, stored));
     input.scope = scopeOf(input.order, working);
     if (stored.status == OrderStatus::Open) {
@@ -263,7 +265,8 @@ Result<DecisionInput> EvidenceStore::of(const StoredOrder &stored, const QString
     }
     LOOPWRIGHT_ASSIGN(auto facts, FactStore(m_database).ofOrder(orderNumber));
     input.facts = std::move(facts);
-    LOOPWRIGHT_TRY(readOtherStations(m_database, input));
+    if (told.fromElsewhere)
+        LOOPWRIGHT_TRY(readOtherStations(m_database, input));
     LOOPWRIGHT_ASSIGN(const auto others, visitsInOtherOrders(m_database, input.order, input.facts));
     SharedVisits shared = shareVisits(input.facts, others);
     input.visits = std::move(shared.visits);

@@ -73,8 +73,6 @@ Result<void> addStations(Records &records, OrderView &view)
     LOOPWRIGHT_ASSIGN(auto out, StationStore(database).outAt(view.order.number));
     view.out = std::move(out);
     LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(view.order.number));
-    if (origins.empty())
-        return {};
     for (FactView &fact : view.facts) {
         const auto origin = std::ranges::find(origins, fact.fact.id, &FactOrigin::fact);
         if (origin != origins.end())

@@ -504,6 +504,22 @@ private slots:
                  side.isEmpty());
     }
 
+    /// Also where the van brings nothing else.
+    void theOnlyFactThatDiffersCountsForNothing()
+    {
+        van().open(take(office(), {"A-1001"}));
+        office().record(briFields(), briFacts());
+        QJsonObject loop = briFacts()[2];
+        loop["loss_db"] = 30.1;
+        van().record(briFields(), {loop});
+        QCOMPARE(office().outcome(), OrderOutcome::Accepted);
+        office().receive(van().bring());
+        const auto shown = conflict(ConflictCode::FactDiffers);
+        QVERIFY(office().outcome() != OrderOutcome::Accepted);
+        settle(shown, "office");
+        QCOMPARE(office().outcome(), OrderOutcome::Accepted);
+    }
+
     void aClockAheadCountsOnlyIfSomebodySaysSo()
     {
         van().at("2026-03-20T20:00:00-06:00");
@@ -604,6 +620,7 @@ private slots:
         const auto all = good(stationConflicts(*office().records, "V-1"));
         QCOMPARE(all.size(), std::size_t(1));
         QCOMPARE(all.front().conflict.code, ConflictCode::ValueInUse);
+        QCOMPARE(office().show("V-1").conflicts.size(), std::size_t(1));
         const auto refused =
             settleConflict(*office().records, all.front().conflict.id, "van-7", "they say so");
         QCOMPARE(refused.error().code, ErrorCode::Refused);
