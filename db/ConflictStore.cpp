@@ -52,8 +52,8 @@ Result<void> ConflictStore::add(Transaction &transaction, const StationConflict 
         .bind("station", conflict.station)
         .bindJson("content", conflict.content)
         .bindMoment("at", conflict.since);
-    const auto done = add.run();
-    return done ? Result<void>() : failure(done.error());
+    LOOPWRIGHT_TRY(add.run());
+    return {};
 }
 
 Result<void> ConflictStore::settle(Transaction &transaction, const QString &id,
@@ -65,8 +65,8 @@ Result<void> ConflictStore::settle(Transaction &transaction, const QString &id,
         .bind("because", settlement.because)
         .bind("by", settlement.by)
         .bindMoment("at", settlement.at);
-    const auto done = settle.insert();
-    return done ? Result<void>() : failure(done.error());
+    LOOPWRIGHT_TRY(settle.insert());
+    return {};
 }
 
 } // namespace loopwright

@@ -6,6 +6,28 @@ namespace loopwright {
 
 Event EventStore::read(const Statement &row)
 {
+    Event event = readChain(row);
+    event.logPosition = row.integer("log_position");
+    event.logDigest = row.text("log_digest");
+    return event;
+}
+
+void EventStore::bindChain(Statement &add, const Event &event)
+{
+    add.bind("subject", event.subject)
+        .bind("sequence", event.sequence)
+        .bind("order_number", event.order)
+        .bind("by", event.by)
+        .bindMoment("at", event.at)
+        .bindMoment("recorded", event.recordedAt)
+        .bind("kind", event.kind)
+        .bindJson("detail", event.detail)
+        .bind("previous", event.previous)
+        .bind("digest", event.digest);
+}
+
+Event EventStore::readChain(const Statement &row)
+{
     Event event;
     event.subject = row.text("subject");
     event.order = row.text("order_number");
@@ -17,8 +39,6 @@ Event EventStore::read(const Statement &row)
     event.sequence = row.integer("sequence");
     event.previous = row.text("previous");
     event.digest = row.text("digest");
-    event.logPosition = row.integer("log_position");
-    event.logDigest = row.text("log_digest");
     return event;
 }
 

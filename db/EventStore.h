@@ -38,8 +38,11 @@ public:
     /// Length and last digest of a chain; an empty chain if there is none.
     Result<HistoryChain> chainOf(const QString &subject) const;
 
-    /// The row-mapper of events.
+    /// The row-mapper of events; what their digest is taken over, and that, is readChain's.
     static Event read(const Statement &row);
+    static Event readChain(const Statement &row);
+    /// The same into the statement that adds one.
+    static void bindChain(Statement &add, const Event &event);
 
 private:
     const Database &m_database;

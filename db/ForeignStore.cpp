@@ -11,20 +11,7 @@ namespace {
 
 ForeignEvent readForeign(const Statement &row)
 {
-    ForeignEvent foreign;
-    foreign.station = row.text("station");
-    Event &event = foreign.event;
-    event.subject = row.text("subject");
-    event.order = row.text("order_number");
-    event.by = row.text("actor");
-    event.at = row.moment("at");
-    event.recordedAt = row.moment("recorded");
-    event.kind = row.text("kind");
-    event.detail = row.json("detail");
-    event.sequence = row.integer("sequence");
-    event.previous = row.text("previous");
-    event.digest = row.text("digest");
-    return foreign;
+    return {row.text("station"), EventStore::readChain(row)};
 }
 
 QString chainName(const ForeignEvent &foreign)
@@ -46,7 +33,7 @@ Result<std::vector<Event>> ForeignStore::chainOf(const QString &station,
 {
     Statement statement(m_database, "foreign.chain");
     statement.bind("station", station).bind("subject", subject);
-    return rows(statement, [](const Statement &row) { return readForeign(row).event; });
+    return rows(statement, EventStore::readChain);
 }
 
 Result<std::vector<FactOrigin>> ForeignStore::originsOf(const QString &order) const
@@ -97,9 +84,11 @@ Result<void> ForeignStore::checkJoins(const std::function<void(const HistoryFaul
     for (const Event &join : *joins) {
         const QString station = join.detail.value("station").toString();
         const auto events = qint64(join.detail.value("events").toDouble());
-        LOOPWRIGHT_ASSIGN(const auto chain, chainOf(station, join.subject));
-        const auto last = std::ranges::find(chain, events, &Event::sequence);
-        if (last == chain.end() || last->digest != join.detail.value("head").toString())
+        Statement last(m_database, "foreign.digest");
+        last.bind("station", station).bind("subject", join.subject).bind("sequence", events);
+        LOOPWRIGHT_ASSIGN(const auto digest,
+                          firstRow(last, [](const Statement &row) { return row.text("digest"); }));
+        if (digest != join.detail.value("head").toString())
             report({join.subject, join.sequence,
                     QString("joined %1 events of station %2, and they are not there as they came")
                         .arg(events)
@@ -110,21 +99,11 @@ Result<void> ForeignStore::checkJoins(const std::function<void(const HistoryFaul
 
 Result<void> ForeignStore::add(Transaction &transaction, const ForeignEvent &foreign)
 {
-    const Event &event = foreign.event;
     Statement add(transaction, "foreign.add_event");
-    add.bind("station", foreign.station)
-        .bind("subject", event.subject)
-        .bind("sequence", event.sequence)
-        .bind("order_number", event.order)
-        .bind("by", event.by)
-        .bindMoment("at", event.at)
-        .bindMoment("recorded", event.recordedAt)
-        .bind("kind", event.kind)
-        .bindJson("detail", event.detail)
-        .bind("previous", event.previous)
-        .bind("digest", event.digest);
-    const auto added = add.insert();
-    return added ? Result<void>() : failure(added.error());
+    add.bind("station", foreign.station);
+    EventStore::bindChain(add, foreign.event);
+    LOOPWRIGHT_TRY(add.insert());
+    return {};
 }
 
 Result<void> ForeignStore::add(Transaction &transaction, const FactOrigin &origin)
@@ -134,8 +113,8 @@ Result<void> ForeignStore::add(Transaction &transaction, const FactOrigin &origi
         .bind("station", origin.station)
         .bind("pair", origin.pair)
         .bind("ahead", origin.ahead);
-    const auto added = add.insert();
-    return added ? Result<void>() : failure(added.error());
+    LOOPWRIGHT_TRY(add.insert());
+    return {};
 }
 
 } // namespace loopwright

@@ -86,16 +86,16 @@ Result<void> StationStore::add(Transaction &transaction, const PeerStation &stat
 {
     Statement add(transaction, "station.add");
     add.bind("station", station.name).bind("tag", station.tag);
-    const auto added = add.insert();
-    return added ? Result<void>() : failure(added.error());
+    LOOPWRIGHT_TRY(add.insert());
+    return {};
 }
 
 Result<void> StationStore::lose(Transaction &transaction, const QString &name)
 {
     Statement lose(transaction, "station.lose");
     lose.bind("station", name);
-    const auto done = lose.run();
-    return done ? Result<void>() : failure(done.error());
+    LOOPWRIGHT_TRY(lose.run());
+    return {};
 }
 
 Result<void> StationStore::addBundle(Transaction &transaction, const KnownBundle &bundle)
@@ -105,8 +105,8 @@ Result<void> StationStore::addBundle(Transaction &transaction, const KnownBundle
         .bind("kind", bundle.kind)
         .bind("station", bundle.station)
         .bindJson("chains", bundle.chains);
-    const auto done = add.run();
-    return done ? Result<void>() : failure(done.error());
+    LOOPWRIGHT_TRY(add.run());
+    return {};
 }
 
 Result<void> StationStore::carry(Transaction &transaction, const CarriedOrder &order)
@@ -117,8 +117,8 @@ Result<void> StationStore::carry(Transaction &transaction, const CarriedOrder &o
         .bind("bundle", order.bundle)
         .bindBytes("content", order.content)
         .bindMoment("at", order.since);
-    const auto done = carry.run();
-    return done ? Result<void>() : failure(done.error());
+    LOOPWRIGHT_TRY(carry.run());
+    return {};
 }
 
 Result<bool> StationStore::bringHome(Transaction &transaction, const QString &order,

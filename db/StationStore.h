@@ -22,7 +22,7 @@ struct KnownBundle
     QString id;
     BundleKind kind = BundleKind::Out;
     QString station;    ///< tag of the van
-    QJsonObject chains; ///< subject to the number of events that it told
+    QJsonObject chains; ///< of one that is brought: subject to the number of events that it tells
 };
 
 /// An order that a station took along; its newest taking.

@@ -92,17 +92,8 @@ Result<void> Transaction::append(Event event)
     event = chain.append(event);
     LOOPWRIGHT_ASSIGN(const auto sealed, appendToLog(event));
     Statement add(*this, "event.add");
-    add.bind("subject", event.subject)
-        .bind("sequence", event.sequence)
-        .bind("order_number", event.order)
-        .bind("by", event.by)
-        .bindMoment("at", event.at)
-        .bindMoment("recorded", event.recordedAt)
-        .bind("kind", event.kind)
-        .bindJson("detail", event.detail)
-        .bind("previous", event.previous)
-        .bind("digest", event.digest)
-        .bind("log_position", event.logPosition)
+    EventStore::bindChain(add, event);
+    add.bind("log_position", event.logPosition)
         .bind("station", m_head->station)
         .bindBytes("sealed", sealed)
         .bind("log_digest", event.logDigest);

@@ -11,6 +11,8 @@
 #include "db/InstrumentStore.h"
 #include "db/StationStore.h"
 
+#include <QJsonDocument>
+
 #include <algorithm>
 
 namespace loopwright {
@@ -58,6 +60,12 @@ Result<QJsonObject> newInstruments(const Database &database)
         if (instrument.asLabelled)
             instruments << instrument.toJson();
     return QJsonObject{{"instruments", instruments}};
+}
+
+bool isVoid(const BundledFact &fact)
+{
+    return QJsonDocument::fromJson(fact.content).object().value("kind").toString() ==
+           toText(FactKind::Void);
 }
 
 QJsonObject chainsOf(const Bundle &bundle, QJsonObject told)

@@ -1,5 +1,7 @@
 #include "app/actions/BundleAnswer.h"
 
+#include "app/actions/Refusals.h"
+
 #include <algorithm>
 
 namespace loopwright {
@@ -100,6 +102,36 @@ tl::expected<BundleFile, TakenBundle> readBundleInput(const BundleInput &input, 
             kind == BundleKind::Out ? "This is work that a van brings back; the office receives it."
                                     : "This is what an office hands out; the van opens it."));
     return std::move(*read);
+}
+
+Result<void> takeOrders(
+    TakenBundle &taken, const BundleFile &file, bool known,
+    const std::function<Result<JoinedOrder>(const BundledOrder &, const QString &place)> &take)
+{
+    bool isNews = !known;
+    for (const BundledOrder &entry : file.bundle.orders) {
+        auto joined = take(entry, taken.file + '.' + entry.number);
+        if (!joined && !Refusals::isOfOne(joined.error().code))
+            return failure(joined.error());
+        taken.orders.push_back(joined ? std::move(*joined)
+                                      : refusedOrder(entry.number, joined.error()));
+        isNews = isNews || taken.orders.back().verdict != BundleVerdict::AlreadyThere;
+    }
+    if (!isNews)
+        taken.verdict = BundleVerdict::AlreadyThere;
+    return {};
+}
+
+Result<std::vector<TakenBundle>>
+eachBundle(const std::vector<BundleInput> &files,
+           const std::function<Result<TakenBundle>(const BundleInput &)> &take)
+{
+    std::vector<TakenBundle> all;
+    for (const BundleInput &input : files) {
+        LOOPWRIGHT_ASSIGN(auto taken, take(input));
+        all.push_back(std::move(taken));
+    }
+    return all;
 }
 
 } // namespace loopwright

@@ -50,4 +50,13 @@ TakenBundle refusedBundle(const QString &file, const QString &code, const QStrin
 /// The file as it is, or why it is none.
 tl::expected<BundleFile, TakenBundle> readBundleInput(const BundleInput &input, BundleKind kind);
 
+/// Each order by itself, with its place in the file; what is no trouble of one order ends it.
+/// `known`: the bundle was here before, so it may be that nothing is new.
+Result<void> takeOrders(
+    TakenBundle &taken, const BundleFile &file, bool known,
+    const std::function<Result<JoinedOrder>(const BundledOrder &, const QString &place)> &take);
+Result<std::vector<TakenBundle>>
+eachBundle(const std::vector<BundleInput> &files,
+           const std::function<Result<TakenBundle>(const BundleInput &)> &take);
+
 } // namespace loopwright

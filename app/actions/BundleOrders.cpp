@@ -189,12 +189,8 @@ public:
     {
     }
 
-    Result<void> fact(const BundledFact &bundled, const QString &place)
+    Result<void> fact(const Fact &fact, const BundledFact &bundled)
     {
-        LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(bundled.content, place));
-        LOOPWRIGHT_ASSIGN(const auto fact, Fact::fromJson(object, place));
-        if (fact.order != m_entry.number)
-            return failure(ErrorCode::BadInput, "is of another order", place);
         LOOPWRIGHT_ASSIGN(const auto before, FactStore(m_transaction.database()).find(fact.id));
         if (before && before->digest() != sha256Hex(bundled.content)) {
             m_parts.differing.push_back(fact);
@@ -255,21 +251,30 @@ private:
 
 } // namespace
 
-bool isVoid(const BundledFact &fact)
+Result<std::vector<Fact>> factsIn(const BundledOrder &entry, const QString &place)
 {
-    return QJsonDocument::fromJson(fact.content).object().value("kind").toString() ==
-           toText(FactKind::Void);
+    std::vector<Fact> facts;
+    facts.reserve(entry.facts.size());
+    for (const BundledFact &bundled : entry.facts) {
+        const QString where = QString("%1.facts[%2]").arg(place).arg(facts.size());
+        LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(bundled.content, where));
+        LOOPWRIGHT_ASSIGN(auto fact, Fact::fromJson(object, where));
+        if (fact.order != entry.number)
+            return failure(ErrorCode::BadInput, "is of another order", where);
+        facts.push_back(std::move(fact));
+    }
+    return facts;
 }
 
 Result<AddedParts> addParts(Records &records, Transaction &transaction, const BundledOrder &entry,
-                            const QString &sender, const QString &place)
+                            const std::vector<Fact> &facts, const QString &sender,
+                            const QString &place)
 {
     PartAdding adding(records, transaction, entry, sender);
     for (const bool voids : {false, true}) // a void comes after what it strikes out
-        for (std::size_t i = 0; i < entry.facts.size(); ++i)
-            if (isVoid(entry.facts[i]) == voids)
-                LOOPWRIGHT_TRY(
-                    adding.fact(entry.facts[i], QString("%1.facts[%2]").arg(place).arg(i)));
+        for (std::size_t i = 0; i < facts.size(); ++i)
+            if ((facts[i].kind() == FactKind::Void) == voids)
+                LOOPWRIGHT_TRY(adding.fact(facts[i], entry.facts[i]));
     for (const BundledDecision &decision : entry.decisions)
         LOOPWRIGHT_TRY(DecisionStore::addStored(transaction, decision, entry.number));
     for (const BundledCertificate &certificate : entry.certificates)

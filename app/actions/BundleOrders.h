@@ -13,9 +13,6 @@ Result<BundledOrder> orderGoingOut(Records &records, const StoredOrder &stored);
 /// From a van: what was recorded in it, of the events after `told` of the circuit's chain.
 Result<BundledOrder> orderComingBack(Records &records, const StoredOrder &stored, qint64 told);
 
-/// It strikes another fact out.
-bool isVoid(const BundledFact &fact);
-
 /// BadInput, with the place, if the content is no order, or not the one that the entry names.
 Result<ServiceOrder> orderIn(const BundledOrder &entry, const QByteArray &content,
                              const QString &place);
@@ -28,10 +25,13 @@ struct AddedParts
     std::vector<Fact> differing; ///< of an id that is there with another content
     bool ahead = false;          ///< one was more than a day ahead of the clock
 };
-/// Adds facts, decisions and certificates that are not there yet. `sender`: the tag of the station
-/// whose work it is.
+/// The facts of an entry, in its order; BadInput with its place if one is none, or another order's.
+Result<std::vector<Fact>> factsIn(const BundledOrder &entry, const QString &place);
+/// Adds `facts` (factsIn()), decisions and certificates that are not there yet. `sender`: the tag
+/// of the station whose work it is.
 Result<AddedParts> addParts(Records &records, Transaction &transaction, const BundledOrder &entry,
-                            const QString &sender, const QString &place);
+                            const std::vector<Fact> &facts, const QString &sender,
+                            const QString &place);
 /// What other stations told of the order; "forked" in the error's place if one of them told it
 /// otherwise before. How many are new.
 Result<int> addForeignEvents(Records &records, Transaction &transaction, const BundledOrder &entry);

@@ -59,42 +59,29 @@ Result<bool> copyOffices(Transaction &transaction, const QJsonObject &registers,
     return changed;
 }
 
-Result<bool> copyPeople(Transaction &transaction, const QJsonObject &registers,
-                        const QString &place)
+/// What is known by its key, and differs here or is not there.
+template<class Store, class Read>
+Result<bool> copyEach(Transaction &transaction, const QJsonObject &registers, const QString &key,
+                      const QString &place, const Read &read)
 {
     bool changed = false;
-    LOOPWRIGHT_TRY(eachItem(
-        registers, "people", place, [&](JsonReader &item, const QJsonObject &) -> Result<void> {
-            const Person person{item.filledText("installer"), item.text("name"),
-                                item.word<Role>("role"), item.text("login")};
+    LOOPWRIGHT_TRY(
+        eachItem(registers, key, place, [&](JsonReader &item, const QJsonObject &) -> Result<void> {
+            const auto value = read(item);
             LOOPWRIGHT_TRY(item.result());
-            LOOPWRIGHT_ASSIGN(const auto before,
-                              PersonStore(transaction.database()).find(person.key));
-            if (before == person)
+            LOOPWRIGHT_ASSIGN(const auto before, Store(transaction.database()).find(value.key));
+            if (before == value)
                 return {};
             changed = true;
-            return PersonStore::put(transaction, person);
+            return Store::put(transaction, value);
         }));
     return changed;
 }
 
-Result<bool> copyInstruments(Transaction &transaction, const QJsonObject &registers,
-                             const QString &place)
+Person readPerson(JsonReader &item)
 {
-    bool changed = false;
-    LOOPWRIGHT_TRY(eachItem(registers, "instruments", place,
-                            [&](JsonReader &item, const QJsonObject &) -> Result<void> {
-                                const Instrument instrument = Instrument::read(item);
-                                LOOPWRIGHT_TRY(item.result());
-                                LOOPWRIGHT_ASSIGN(
-                                    const auto before,
-                                    InstrumentStore(transaction.database()).find(instrument.key));
-                                if (before == instrument)
-                                    return {};
-                                changed = true;
-                                return InstrumentStore::put(transaction, instrument);
-                            }));
-    return changed;
+    return {item.filledText("installer"), item.text("name"), item.word<Role>("role"),
+            item.text("login")};
 }
 
 Result<bool> copyLimits(Transaction &transaction, const QJsonObject &registers,
@@ -177,8 +164,11 @@ Result<bool> takeRegisters(Transaction &transaction, const QJsonObject &register
     LOOPWRIGHT_ASSIGN(const auto lines, parseJsonObject(testLines, place + ".test_lines"));
     LOOPWRIGHT_ASSIGN(const bool limits, copyLimits(transaction, registers, where));
     LOOPWRIGHT_ASSIGN(const bool offices, copyOffices(transaction, registers, lines, where));
-    LOOPWRIGHT_ASSIGN(const bool people, copyPeople(transaction, registers, where));
-    LOOPWRIGHT_ASSIGN(const bool instruments, copyInstruments(transaction, registers, where));
+    LOOPWRIGHT_ASSIGN(const bool people,
+                      copyEach<PersonStore>(transaction, registers, "people", where, readPerson));
+    LOOPWRIGHT_ASSIGN(
+        const bool instruments,
+        copyEach<InstrumentStore>(transaction, registers, "instruments", where, Instrument::read));
     LOOPWRIGHT_ASSIGN(const bool issuer, copyIssuer(transaction, registers, where));
     return limits || offices || people || instruments || issuer;
 }

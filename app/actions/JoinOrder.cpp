@@ -24,11 +24,10 @@ tl::unexpected<Error> refused(const char *code, const QString &why)
     return failure(ErrorCode::Refused, why, code);
 }
 
-/// The chain that the van tells must go on where it ended, and hold together.
-Result<void> checkChain(const Database &database, const Joining &joining)
+/// The chain that the van tells must go on where it ended (`known`), and hold together.
+Result<void> checkChain(const std::vector<Event> &known, const Joining &joining)
 {
     const QString subject = circuitSubject(joining.entry.circuit);
-    LOOPWRIGHT_ASSIGN(const auto known, ForeignStore(database).chainOf(joining.van.tag, subject));
     const auto &events = joining.entry.events;
     if (events.empty())
         return refused("broken_chain", "It tells nothing of what was done in the van.");
@@ -66,16 +65,13 @@ Result<void> checkChain(const Database &database, const Joining &joining)
 }
 
 /// Whatever comes must be sealed by an event of the chain.
-Result<void> checkSeals(const Database &database, const Joining &joining)
+Result<void> checkSeals(const std::vector<Event> &known, const Joining &joining)
 {
     QSet<QPair<QString, QString>> sealed; // kind of row, digest
     const auto note = [&sealed](const Event &event) {
         for (const Seal &seal : event.seals())
             sealed.insert({seal.row, seal.digest});
     };
-    LOOPWRIGHT_ASSIGN(
-        const auto known,
-        ForeignStore(database).chainOf(joining.van.tag, circuitSubject(joining.entry.circuit)));
     for (const Event &event : known)
         note(event);
     for (const ForeignEvent &each : joining.entry.events)
@@ -95,6 +91,11 @@ Result<void> checkSeals(const Database &database, const Joining &joining)
     for (const BundledCertificate &certificate : joining.entry.certificates)
         LOOPWRIGHT_TRY(check("certificate", certificate.content));
     return {};
+}
+
+bool isEvidence(const Fact &fact)
+{
+    return provenBy(fact) != Proves::Nothing;
 }
 
 class OrderJoining
@@ -122,28 +123,19 @@ private:
     Result<void> addConflict(ConflictCode code, const QString &station,
                              const QJsonObject &content = {});
     const Database &database() const { return m_transaction.database(); }
-    bool bringsEvidence() const;
 
     Records &m_records;
     Transaction &m_transaction;
     const Joining &m_joining;
     const BundledOrder &m_entry;
     JoinedOrder m_joined;
+    std::vector<Fact> m_facts;           ///< all that it brings
     std::optional<StoredOrder> m_before; ///< the order as it was here
     std::vector<Event> m_events;
     QJsonObject m_differing; ///< columns in which evidence is held against other values
     QJsonArray m_what;
     QStringList m_valuesInUse;
 };
-
-bool OrderJoining::bringsEvidence() const
-{
-    return std::ranges::any_of(m_entry.facts, [](const BundledFact &bundled) {
-        const auto object = parseJsonObject(bundled.content, {});
-        const auto fact = object ? Fact::fromJson(*object, {}) : failure(object.error());
-        return fact && provenBy(*fact) != Proves::Nothing;
-    });
-}
 
 Result<void> OrderJoining::takeNew(const ServiceOrder &order)
 {
@@ -246,9 +238,7 @@ Result<void> OrderJoining::addConflict(ConflictCode code, const QString &station
 /// Somebody else worked on the order, and this van did not know of it.
 Result<bool> OrderJoining::othersWorkedUnseen(const AddedParts &parts) const
 {
-    const bool works = std::ranges::any_of(
-        parts.facts, [](const Fact &fact) { return provenBy(fact) != Proves::Nothing; });
-    if (!works)
+    if (std::ranges::none_of(parts.facts, isEvidence))
         return false;
     LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database()).originsOf(m_entry.number));
     QSet<QString> own(m_entry.seen.begin(), m_entry.seen.end());
@@ -256,9 +246,8 @@ Result<bool> OrderJoining::othersWorkedUnseen(const AddedParts &parts) const
         if (origin.station == m_joining.van.tag)
             own.insert(origin.fact);
     LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database()).ofOrder(m_entry.number));
-    return std::ranges::any_of(facts, [&own](const Fact &fact) {
-        return provenBy(fact) != Proves::Nothing && !own.contains(fact.id);
-    });
+    return std::ranges::any_of(
+        facts, [&own](const Fact &fact) { return isEvidence(fact) && !own.contains(fact.id); });
 }
 
 /// Nothing is refused by a clock; that one is wrong is told.
@@ -286,7 +275,7 @@ Result<void> OrderJoining::tellClock(const AddedParts &parts)
 Result<void> OrderJoining::findConflicts(const AddedParts &parts)
 {
     const QString &tag = m_joining.van.tag;
-    if (!m_differing.isEmpty() && bringsEvidence())
+    if (!m_differing.isEmpty() && std::ranges::any_of(m_facts, isEvidence))
         LOOPWRIGHT_TRY(addConflict(ConflictCode::OrderChanged, tag,
                                    {{"columns", m_differing}, {"what", m_what}}));
     if (m_before && m_before->status != OrderStatus::Open && !parts.added.isEmpty())
@@ -317,8 +306,12 @@ Result<void> OrderJoining::findConflicts(const AddedParts &parts)
 
 Result<JoinedOrder> OrderJoining::run()
 {
-    LOOPWRIGHT_TRY(checkChain(database(), m_joining));
-    LOOPWRIGHT_TRY(checkSeals(database(), m_joining));
+    LOOPWRIGHT_ASSIGN(
+        const auto known,
+        ForeignStore(database()).chainOf(m_joining.van.tag, circuitSubject(m_entry.circuit)));
+    LOOPWRIGHT_TRY(checkChain(known, m_joining));
+    LOOPWRIGHT_TRY(checkSeals(known, m_joining));
+    LOOPWRIGHT_ASSIGN(m_facts, factsIn(m_entry, m_joining.place));
     LOOPWRIGHT_ASSIGN(const int told, addForeignEvents(m_records, m_transaction, m_entry));
     if (told == 0) {
         m_joined.verdict = BundleVerdict::AlreadyThere;
@@ -326,13 +319,12 @@ Result<JoinedOrder> OrderJoining::run()
         for (const StationConflict &conflict : open)
             if (conflict.isOpen())
                 m_joined.conflicts << conflict.id;
-        for (const BundledFact &fact : m_entry.facts)
-            m_joined.alreadyThere
-                << parseJsonObject(fact.content, {}).value_or(QJsonObject()).value("id").toString();
+        for (const Fact &fact : m_facts)
+            m_joined.alreadyThere << fact.id;
         return m_joined;
     }
     LOOPWRIGHT_TRY(takeValues());
-    LOOPWRIGHT_ASSIGN(const auto parts, addParts(m_records, m_transaction, m_entry,
+    LOOPWRIGHT_ASSIGN(const auto parts, addParts(m_records, m_transaction, m_entry, m_facts,
                                                  m_joining.van.tag, m_joining.place));
     m_joined.added = parts.added;
     m_joined.alreadyThere = parts.alreadyThere;
@@ -342,13 +334,11 @@ Result<JoinedOrder> OrderJoining::run()
     if (!m_joining.keep)
         LOOPWRIGHT_TRY(StationStore::bringHome(m_transaction, m_entry.number, m_joining.van.tag));
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database()).get(m_entry.number));
-    LOOPWRIGHT_ASSIGN(
-        const auto chain,
-        ForeignStore(database()).chainOf(m_joining.van.tag, circuitSubject(m_entry.circuit)));
+    const Event &last = m_entry.events.back().event; // new, or nothing would be
     QJsonObject detail{{"station", m_joining.van.tag},
                        {"bundle", m_joining.bundle},
-                       {"events", qint64(chain.size())},
-                       {"head", chain.back().digest},
+                       {"events", last.sequence},
+                       {"head", last.digest},
                        {"facts", parts.added.size()}};
     if (stored.status != OrderStatus::Open)
         detail.insert("after_end", QJsonArray::fromStringList(parts.added));

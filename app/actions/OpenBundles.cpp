@@ -7,7 +7,6 @@
 #include "app/actions/Events.h"
 #include "app/actions/Keys.h"
 #include "app/actions/OrderIntake.h"
-#include "app/actions/Refusals.h"
 #include "db/CertificateStore.h"
 #include "db/KeyStore.h"
 #include "db/MetaStore.h"
@@ -132,12 +131,8 @@ Result<void> takeHead(Records &records, const BundleFile &file, const BundleKeys
     }
     LOOPWRIGHT_TRY(learnKeys(records, transaction, keys));
     LOOPWRIGHT_TRY(takeRegisters(transaction, file.bundle.registers, lines, place));
-    QJsonObject chains;
-    for (const BundledOrder &order : file.bundle.orders)
-        if (!order.events.empty())
-            chains.insert(circuitSubject(order.circuit), order.events.back().event.sequence);
-    LOOPWRIGHT_TRY(StationStore::addBundle(
-        transaction, {file.id, BundleKind::Out, file.bundle.station, chains}));
+    LOOPWRIGHT_TRY(
+        StationStore::addBundle(transaction, {file.id, BundleKind::Out, file.bundle.station, {}}));
     return transaction.commit(registerEvent(
         records, "bundle_opened", {{"bundle", file.id}, {"station", keys.sender.holder}}));
 }
@@ -192,7 +187,8 @@ Result<JoinedOrder> openOrderOf(Records &records, const BundleFile &file, const 
     LOOPWRIGHT_ASSIGN(const bool changed,
                       takeOrderAlong(records, transaction, entry, place, events, joined));
     LOOPWRIGHT_ASSIGN(const int told, addForeignEvents(records, transaction, entry));
-    LOOPWRIGHT_ASSIGN(const auto parts, addParts(records, transaction, entry, {}, place));
+    LOOPWRIGHT_ASSIGN(const auto facts, factsIn(entry, place));
+    LOOPWRIGHT_ASSIGN(const auto parts, addParts(records, transaction, entry, facts, {}, place));
     LOOPWRIGHT_ASSIGN(const auto tag, MetaStore(records.database()).station());
     LOOPWRIGHT_ASSIGN(const auto carried, StationStore(records.database()).carried(entry.number));
     const bool isOut = std::ranges::any_of(
@@ -231,17 +227,10 @@ Result<TakenBundle> openBundle(Records &records, const BundleInput &input)
     taken.station = officeSide;
     if (!known)
         LOOPWRIGHT_TRY(takeHead(records, *file, *keys, input.name));
-    for (const BundledOrder &entry : file->bundle.orders) {
-        auto joined = openOrderOf(records, *file, entry, input.name + '.' + entry.number);
-        if (!joined && !Refusals::isOfOne(joined.error().code))
-            return failure(joined.error());
-        taken.orders.push_back(joined ? std::move(*joined)
-                                      : refusedOrder(entry.number, joined.error()));
-    }
-    if (known && std::ranges::all_of(taken.orders, [](const JoinedOrder &each) {
-            return each.verdict == BundleVerdict::AlreadyThere;
-        }))
-        taken.verdict = BundleVerdict::AlreadyThere;
+    LOOPWRIGHT_TRY(takeOrders(taken, *file, known.has_value(),
+                              [&](const BundledOrder &entry, const QString &place) {
+                                  return openOrderOf(records, *file, entry, place);
+                              }));
     return taken;
 }
 
@@ -251,12 +240,8 @@ Result<std::vector<TakenBundle>> openBundles(Records &records,
                                              const std::vector<BundleInput> &files)
 {
     LOOPWRIGHT_TRY(allow(records, Act::WorkApart));
-    std::vector<TakenBundle> taken;
-    for (const BundleInput &input : files) {
-        LOOPWRIGHT_ASSIGN(auto opened, openBundle(records, input));
-        taken.push_back(std::move(opened));
-    }
-    return taken;
+    return eachBundle(files,
+                      [&records](const BundleInput &input) { return openBundle(records, input); });
 }
 
 } // namespace loopwright

@@ -4,7 +4,6 @@
 #include "app/actions/BundleRegisters.h"
 #include "app/actions/Events.h"
 #include "app/actions/JoinOrder.h"
-#include "app/actions/Refusals.h"
 #include "db/KeyStore.h"
 #include "db/StationStore.h"
 
@@ -85,18 +84,10 @@ Result<TakenBundle> receiveBundle(Records &records, const BundleInput &input)
     LOOPWRIGHT_ASSIGN(const auto known, StationStore(records.database()).bundle(file->id));
     if (!known)
         LOOPWRIGHT_TRY(noteReceived(records, *file, sender.station, input.name));
-    for (const BundledOrder &entry : file->bundle.orders) {
-        auto joined = joinOrder(records, {entry, sender.station, file->id, file->bundle.keep,
-                                          input.name + '.' + entry.number});
-        if (!joined && !Refusals::isOfOne(joined.error().code))
-            return failure(joined.error());
-        taken.orders.push_back(joined ? std::move(*joined)
-                                      : refusedOrder(entry.number, joined.error()));
-    }
-    if (known && std::ranges::all_of(taken.orders, [](const JoinedOrder &each) {
-            return each.verdict == BundleVerdict::AlreadyThere;
-        }))
-        taken.verdict = BundleVerdict::AlreadyThere;
+    LOOPWRIGHT_TRY(takeOrders(
+        taken, *file, known.has_value(), [&](const BundledOrder &entry, const QString &place) {
+            return joinOrder(records, {entry, sender.station, file->id, file->bundle.keep, place});
+        }));
     return taken;
 }
 
@@ -106,12 +97,8 @@ Result<std::vector<TakenBundle>> receiveBundles(Records &records,
                                                 const std::vector<BundleInput> &files)
 {
     LOOPWRIGHT_TRY(allow(records, Act::SendVans));
-    std::vector<TakenBundle> taken;
-    for (const BundleInput &input : files) {
-        LOOPWRIGHT_ASSIGN(auto received, receiveBundle(records, input));
-        taken.push_back(std::move(received));
-    }
-    return taken;
+    return eachBundle(
+        files, [&records](const BundleInput &input) { return receiveBundle(records, input); });
 }
 
 } // namespace loopwright

@@ -20,15 +20,13 @@ namespace {
 
 Result<ShownConflict> openConflict(Records &records, const QString &id)
 {
-    LOOPWRIGHT_ASSIGN(const auto all, stationConflicts(records, {}, true));
-    const auto found =
-        std::ranges::find(all, id, [](const ShownConflict &each) { return each.conflict.id; });
-    if (found == all.end())
+    LOOPWRIGHT_ASSIGN(const auto known, ConflictStore(records.database()).find(id));
+    if (!known)
         return failure(ErrorCode::NotFound,
                        QString("There is no conflict \"%1\".").arg(id.left(60)));
-    if (!found->conflict.isOpen())
+    if (!known->isOpen())
         return failure(ErrorCode::Refused, "The conflict is settled already.");
-    return *found;
+    return shownConflict(records, *known);
 }
 
 Result<QString> tagOfSide(const ShownConflict &conflict, const QString &side)

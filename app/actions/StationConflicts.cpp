@@ -104,6 +104,30 @@ QJsonObject ShownConflict::toJson() const
             {"settled", settled}};
 }
 
+Result<ShownConflict> shownConflict(Records &records, const StationConflict &conflict)
+{
+    const Database &database = records.database();
+    LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(conflict.order));
+    LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database).ofOrder(conflict.order));
+    ShownConflict shown{conflict, {}, {}, factsOf(conflict, facts, origins)};
+    const auto nameOf = [&database](const QString &tag) -> Result<QString> {
+        LOOPWRIGHT_ASSIGN(const auto station, StationStore(database).ofTag(tag));
+        return station ? station->name : tag;
+    };
+    for (const QString &side : sidesOf(conflict, origins)) {
+        LOOPWRIGHT_ASSIGN(const QString name, nameOf(side));
+        shown.sides.push_back({name, side, saysOf(conflict, side)});
+        if (side != officeSide && side != bothSides)
+            shown.stations << name;
+    }
+    if (shown.stations.isEmpty()) {
+        LOOPWRIGHT_ASSIGN(const QString name, nameOf(conflict.station));
+        shown.stations << name;
+    }
+    shown.stations.sort();
+    return shown;
+}
+
 Result<std::vector<ShownConflict>> stationConflicts(Records &records, const QString &order,
                                                     bool settledToo)
 {
@@ -116,21 +140,7 @@ Result<std::vector<ShownConflict>> stationConflicts(Records &records, const QStr
     for (const StationConflict &conflict : conflicts) {
         if (!conflict.isOpen() && !settledToo)
             continue;
-        LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(conflict.order));
-        LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database).ofOrder(conflict.order));
-        ShownConflict shown{conflict, {}, {}, factsOf(conflict, facts, origins)};
-        for (const QString &side : sidesOf(conflict, origins)) {
-            LOOPWRIGHT_ASSIGN(const auto station, StationStore(database).ofTag(side));
-            const QString name = station ? station->name : side;
-            shown.sides.push_back({name, side, saysOf(conflict, side)});
-            if (side != officeSide && side != bothSides)
-                shown.stations << name;
-        }
-        if (shown.stations.isEmpty()) {
-            LOOPWRIGHT_ASSIGN(const auto station, StationStore(database).ofTag(conflict.station));
-            shown.stations << (station ? station->name : conflict.station);
-        }
-        shown.stations.sort();
+        LOOPWRIGHT_ASSIGN(auto shown, shownConflict(records, conflict));
         list.push_back(std::move(shown));
     }
     return list;

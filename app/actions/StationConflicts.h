@@ -23,6 +23,8 @@ struct ShownConflict
     QJsonObject toJson() const;
 };
 
+/// With both sides, as a person is asked.
+Result<ShownConflict> shownConflict(Records &records, const StationConflict &conflict);
 /// Open ones, unless `settledToo`; of one order, or of all. NotFound for an unknown order.
 Result<std::vector<ShownConflict>> stationConflicts(Records &records, const QString &order = {},
                                                     bool settledToo = false);

@@ -76,16 +76,13 @@ Result<Bundle> outline(Records &records, const Signer &signer, const PublicKey &
     return bundle;
 }
 
-/// Of each order how far its chain is told; and that it is out.
+/// That the orders of the file are out.
 Result<std::vector<Event>> carryOut(Records &records, Transaction &transaction,
                                     const BundleFile &file)
 {
     std::vector<Event> events;
-    QJsonObject chains;
     const StationStore stations(transaction.database());
     for (const BundledOrder &entry : file.bundle.orders) {
-        if (!entry.events.empty())
-            chains.insert(circuitSubject(entry.circuit), entry.events.back().event.sequence);
         LOOPWRIGHT_ASSIGN(const auto carried, stations.carried(entry.number));
         const bool isOut = std::ranges::any_of(carried, [&](const CarriedOrder &each) {
             return !each.back && each.bundle == file.id;
@@ -100,8 +97,8 @@ Result<std::vector<Event>> carryOut(Records &records, Transaction &transaction,
         events.push_back(orderEvent(records, stored.order, takenAlongKind,
                                     {{"station", file.bundle.station}, {"bundle", file.id}}));
     }
-    LOOPWRIGHT_TRY(StationStore::addBundle(
-        transaction, {file.id, BundleKind::Out, file.bundle.station, chains}));
+    LOOPWRIGHT_TRY(
+        StationStore::addBundle(transaction, {file.id, BundleKind::Out, file.bundle.station, {}}));
     return events;
 }
 

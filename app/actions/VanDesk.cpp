@@ -1,10 +1,7 @@
 #include "app/actions/VanDesk.h"
 
 #include "core/acceptance/StationConflict.h"
-#include "db/ConflictStore.h"
 #include "db/MetaStore.h"
-
-#include <algorithm>
 
 namespace loopwright {
 
@@ -24,15 +21,6 @@ QString signerOf(const BundleFile &file)
 }
 
 } // namespace
-
-Result<OrderStations> stationsOfOrder(Records &records, const QString &order)
-{
-    OrderStations found;
-    LOOPWRIGHT_ASSIGN(found.out, StationStore(records.database()).outAt(order));
-    LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(records.database()).ofOrder(order));
-    found.conflicts = int(std::ranges::count_if(conflicts, &StationConflict::isOpen));
-    return found;
-}
 
 Result<VanDesk> vanDesk(Records &records)
 {

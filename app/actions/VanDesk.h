@@ -6,16 +6,6 @@
 
 namespace loopwright {
 
-/// Which vans have an order, and how much of it is to be settled between stations.
-struct OrderStations
-{
-    std::vector<OutAt> out;
-    int conflicts = 0;
-
-    bool operator==(const OrderStations &) const = default;
-};
-Result<OrderStations> stationsOfOrder(Records &records, const QString &order);
-
 /// What these records are to others.
 struct VanDesk
 {

@@ -87,18 +87,13 @@ void showAbout(QWidget *window, const QString &databasePath)
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setObjectName(QStringLiteral("about"));
     dialog->setWindowTitle(aboutText(QT_TRANSLATE_NOOP("About", "About Loopwright")));
-    auto *area = new QScrollArea;
-    area->setFrameShape(QFrame::NoFrame);
-    area->setWidgetResizable(true);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setWidget(makeSheet(databasePath));
     QDialogButtonBox *buttons = makeCloseButtons(dialog);
     QPushButton *qt = makeButton(aboutText(QT_TRANSLATE_NOOP("About", "About &Qt…")),
                                  QStringLiteral("about.qt"), [] { QApplication::aboutQt(); });
     qt->setAutoDefault(false);
     buttons->addButton(qt, QDialogButtonBox::HelpRole);
     auto *layout = new QVBoxLayout(dialog);
-    layout->addWidget(area, 1);
+    layout->addWidget(inScrollArea(makeSheet(databasePath)), 1);
     layout->addWidget(buttons);
     dialog->resize(sizeWithin(*window, 40, 34));
     dialog->open();

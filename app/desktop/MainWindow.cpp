@@ -8,6 +8,7 @@
 #include "app/desktop/UndoNotice.h"
 #include "app/desktop/WhoWorks.h"
 #include "app/desktop/vans/VanMenu.h"
+#include "app/desktop/widgets/PageElements.h"
 
 #include <QCloseEvent>
 #include <QDropEvent>
@@ -104,12 +105,7 @@ void MainWindow::addScreens(std::span<const ScreenEntry> screens)
         if (entry.under)
             m_under.insert(key, QString::fromLatin1(entry.under));
         // A page that is higher than a small window scrolls; nothing is cut off.
-        auto *area = new QScrollArea;
-        area->setFrameShape(QFrame::NoFrame);
-        area->setFocusPolicy(Qt::NoFocus);
-        area->setWidgetResizable(true);
-        area->setWidget(screen);
-        m_pages->addWidget(area);
+        m_pages->addWidget(inScrollArea(screen));
         connectScreen(screen);
     }
 }

@@ -28,14 +28,9 @@ SettingsDialog::SettingsDialog(const std::vector<SettingsRow> &rows, const QStri
         addRow(grid, row);
     addRecords(grid, databasePath, openOther);
     grid->setRowStretch(grid->rowCount(), 1);
-    auto *area = new QScrollArea;
-    area->setFrameShape(QFrame::NoFrame);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setWidgetResizable(true);
-    area->setWidget(sheet);
     QDialogButtonBox *buttons = makeCloseButtons(this);
     auto *column = new QVBoxLayout(this);
-    column->addWidget(area, 1);
+    column->addWidget(inScrollArea(sheet), 1);
     column->addWidget(buttons);
     whenThemed(this, [this, grid, window] {
         grid->setHorizontalSpacing(em(1.2));

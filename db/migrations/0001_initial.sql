@@ -360,7 +360,8 @@ CREATE TABLE station (
 ) STRICT;
 CREATE INDEX station_name ON station (station);
 
--- Each bundle that went out or came in. `chains` says how far it told the chain of each subject.
+-- Each bundle that went out or came in. Of one that was brought back from here `chains` says how far
+-- it told the chain of each subject.
 CREATE TABLE bundle (
     id INTEGER PRIMARY KEY,
     bundle TEXT NOT NULL UNIQUE CHECK (length(bundle) = 64),

@@ -17,6 +17,10 @@ SELECT station, subject, sequence, order_number, actor, at_utc, at_offset, recor
        recorded_offset, kind, detail, previous, digest
 FROM foreign_event WHERE station = :station AND subject = :subject ORDER BY sequence
 
+-- name: digest
+SELECT digest FROM foreign_event
+WHERE station = :station AND subject = :subject AND sequence = :sequence
+
 -- name: all_events
 SELECT station, subject, sequence, order_number, actor, at_utc, at_offset, recorded_utc,
        recorded_offset, kind, detail, previous, digest

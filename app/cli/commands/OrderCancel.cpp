@@ -1,6 +1,7 @@
 #include "app/cli/commands/OrderCancel.h"
 
 #include "app/actions/Orders.h"
+#include "app/cli/AnywayOption.h"
 
 namespace loopwright {
 
@@ -13,14 +14,13 @@ public:
     {
         options.text("number", m_number, "The order", Given::Always);
         options.text("--because", m_because, "Why", Given::Always);
-        options.flag("--anyway", m_anyway,
-                     "Also what a van has, which will not know of it until it is home");
+        m_anyway.declare(options);
     }
 
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        records->changeWhatIsOut(m_anyway);
+        m_anyway.tell(*records);
         LOOPWRIGHT_TRY(cancelOrder(*records, m_number, m_because));
         return Answer::of(QJsonObject{{"order", m_number}, {"status", "cancelled"}},
                           QString("order %1 is cancelled\n").arg(m_number));
@@ -28,7 +28,7 @@ public:
 
 private:
     QString m_number, m_because;
-    bool m_anyway = false;
+    AnywayOption m_anyway;
 };
 
 } // namespace

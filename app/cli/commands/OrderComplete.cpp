@@ -1,6 +1,7 @@
 #include "app/cli/commands/OrderComplete.h"
 
 #include "app/actions/Orders.h"
+#include "app/cli/AnywayOption.h"
 #include "core/certificate/Slips.h"
 
 namespace loopwright {
@@ -13,14 +14,13 @@ public:
     void declare(Options &options) override
     {
         options.text("number", m_number, "The order", Given::Always);
-        options.flag("--anyway", m_anyway,
-                     "Also what a van has, which will not know of it until it is home");
+        m_anyway.declare(options);
     }
 
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        records->changeWhatIsOut(m_anyway);
+        m_anyway.tell(*records);
         LOOPWRIGHT_TRY(completeOrder(*records, m_number));
         LOOPWRIGHT_ASSIGN(const auto view, showOrder(*records, m_number));
         const QString number = completionNumber(view.decision);
@@ -32,7 +32,7 @@ public:
 
 private:
     QString m_number;
-    bool m_anyway = false;
+    AnywayOption m_anyway;
 };
 
 } // namespace

@@ -1,6 +1,7 @@
 #include "app/cli/commands/OrderPlans.h"
 
 #include "app/actions/Plans.h"
+#include "app/cli/AnywayOption.h"
 #include "app/cli/ColumnValues.h"
 #include "app/cli/commands/Import.h"
 
@@ -41,8 +42,7 @@ public:
                      Given::Always);
         options.date("--on", m_assigning.on, "Another day; the first one is kept beside it");
         options.text("--because", m_assigning.because, "Why it is another day");
-        options.flag("--anyway", m_anyway,
-                     "Also what a van has, which will not know of it until it is home");
+        m_anyway.declare(options);
     }
 
     Result<Answer> run(CommandContext &context) override
@@ -50,14 +50,14 @@ public:
         if (!m_assigning.because.isEmpty() && !m_assigning.on.isValid())
             return failure(ErrorCode::Usage, "goes with --on", "--because");
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        records->changeWhatIsOut(m_anyway);
+        m_anyway.tell(*records);
         LOOPWRIGHT_ASSIGN(const auto report, assignOrders(*records, m_assigning));
         return answerOf(report);
     }
 
 private:
     Assigning m_assigning;
-    bool m_anyway = false;
+    AnywayOption m_anyway;
 };
 
 class SetOrder : public Command
@@ -70,8 +70,7 @@ public:
                       Separation::None);
         options.flag("--same-wires", m_sameWires,
                      "The pair bears another name and is the same: what was measured counts");
-        options.flag("--anyway", m_anyway,
-                     "Also what a van has, which will not know of it until it is home");
+        m_anyway.declare(options);
         m_import.declare(options); // --in: order_number,column,value
     }
 
@@ -82,7 +81,7 @@ public:
                            "order set");
         if (m_import.isAsked()) {
             LOOPWRIGHT_ASSIGN(const auto opened, context.records());
-            opened->changeWhatIsOut(m_anyway);
+            m_anyway.tell(*opened);
             return m_import.run(context);
         }
         LOOPWRIGHT_ASSIGN(const auto values, columnValues(m_words.mid(1), "order set"));
@@ -90,7 +89,7 @@ public:
             return failure(ErrorCode::Usage, "nothing is said to be set: COLUMN=VALUE",
                            "order set");
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        records->changeWhatIsOut(m_anyway);
+        m_anyway.tell(*records);
         LOOPWRIGHT_ASSIGN(const auto report,
                           changePlans(*records, {{m_words.front(), values}}, m_sameWires));
         return answerOf(report);
@@ -98,7 +97,7 @@ public:
 
 private:
     QStringList m_words;
-    bool m_anyway = false;
+    AnywayOption m_anyway;
     bool m_sameWires = false;
     ImportFile m_import{importPlans, "--in", true};
 };
@@ -112,14 +111,13 @@ public:
         options.word("--waiting-on", m_waitingOn, allWords<WaitingOn>(), "Who has to act first",
                      Given::Always);
         options.text("--because", m_because, "What is missing", Given::Always);
-        options.flag("--anyway", m_anyway,
-                     "Also what a van has, which will not know of it until it is home");
+        m_anyway.declare(options);
     }
 
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        records->changeWhatIsOut(m_anyway);
+        m_anyway.tell(*records);
         LOOPWRIGHT_ASSIGN(
             const auto report,
             holdOrders(*records, m_orders, *fromText<WaitingOn>(m_waitingOn), m_because));
@@ -129,7 +127,7 @@ public:
 private:
     QStringList m_orders;
     QString m_waitingOn, m_because;
-    bool m_anyway = false;
+    AnywayOption m_anyway;
 };
 
 class ResumeOrders : public Command
@@ -138,21 +136,20 @@ public:
     void declare(Options &options) override
     {
         options.texts("numbers", m_orders, "The orders", Given::Always);
-        options.flag("--anyway", m_anyway,
-                     "Also what a van has, which will not know of it until it is home");
+        m_anyway.declare(options);
     }
 
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        records->changeWhatIsOut(m_anyway);
+        m_anyway.tell(*records);
         LOOPWRIGHT_ASSIGN(const auto report, resumeOrders(*records, m_orders));
         return answerOf(report);
     }
 
 private:
     QStringList m_orders;
-    bool m_anyway = false;
+    AnywayOption m_anyway;
 };
 
 } // namespace

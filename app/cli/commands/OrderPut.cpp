@@ -1,6 +1,7 @@
 #include "app/cli/commands/OrderPut.h"
 
 #include "app/actions/Orders.h"
+#include "app/cli/AnywayOption.h"
 #include "app/cli/ColumnValues.h"
 
 namespace loopwright {
@@ -17,8 +18,7 @@ public:
         options.flag("--update", m_update, "Changes the order if it is there with other values");
         options.flag("--same-wires", m_sameWires,
                      "The pair bears another name and is the same: what was measured counts");
-        options.flag("--anyway", m_anyway,
-                     "Also what a van has, which will not know of it until it is home");
+        m_anyway.declare(options);
         options.flag("--check", m_checkOnly, "Only says what would be said; changes nothing");
     }
 
@@ -26,7 +26,7 @@ public:
     {
         LOOPWRIGHT_ASSIGN(const auto fields, columnValues(m_pairs, "--set"));
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        records->changeWhatIsOut(m_anyway);
+        m_anyway.tell(*records);
         LOOPWRIGHT_ASSIGN(const auto verdict,
                           m_checkOnly ? checkOrder(*records, fields)
                                       : putOrder(*records, fields, m_update, m_sameWires));
@@ -56,7 +56,7 @@ private:
 
     QStringList m_pairs;
     bool m_update = false;
-    bool m_anyway = false;
+    AnywayOption m_anyway;
     bool m_sameWires = false;
     bool m_checkOnly = false;
 };

@@ -105,13 +105,13 @@ void JobHead::showOrder()
 
 void JobHead::showStations()
 {
-    const OrderStations &stations = m_desk.stations();
-    const QStringList said =
-        stationLines(stations.out, stations.conflicts, m_desk.now().localDate());
-    m_stations->show(stations.conflicts > 0 ? Status::Doubtful : Status::Away,
+    const OrderView &view = m_desk.view();
+    const int conflicts = int(view.conflicts.size());
+    const QStringList said = stationLines(view.out, conflicts, m_desk.now().localDate());
+    m_stations->show(conflicts > 0 ? Status::Doubtful : Status::Away,
                      said.join(QStringLiteral(" · ")).replace(u'\n', QStringLiteral(" · ")));
     m_stations->setVisible(!said.isEmpty());
-    m_settle->setVisible(stations.conflicts > 0);
+    m_settle->setVisible(conflicts > 0);
 }
 
 QString JobHead::whereText() const

@@ -54,10 +54,8 @@ Result<void> JobSession::open(const QString &number)
     LOOPWRIGHT_ASSIGN(auto view, showOrder(records(), number));
     LOOPWRIGHT_ASSIGN(auto kept, m_workplace.drafts().ofOrder(number));
     LOOPWRIGHT_ASSIGN(auto limits, limitSet(records(), view.input.limitSet));
-    LOOPWRIGHT_ASSIGN(auto stations, stationsOfOrder(records(), number));
     m_view = std::move(view);
     m_limits = std::move(limits);
-    m_stations = std::move(stations);
     m_drafts = std::move(kept);
     m_context = m_drafts.value(contextPart);
     if (installer().isEmpty())
@@ -83,11 +81,9 @@ Result<void> JobSession::reload()
 {
     LOOPWRIGHT_ASSIGN(auto view, showOrder(records(), order().number));
     LOOPWRIGHT_ASSIGN(auto limits, limitSet(records(), view.input.limitSet));
-    LOOPWRIGHT_ASSIGN(auto stations, stationsOfOrder(records(), order().number));
     m_steps.clear();
     m_view = std::move(view);
     m_limits = std::move(limits);
-    m_stations = std::move(stations);
     makePlan();
     return {};
 }

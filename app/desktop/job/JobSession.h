@@ -9,7 +9,6 @@
 #include "app/actions/LimitSets.h"
 #include "app/actions/Orders.h"
 #include "app/actions/Register.h"
-#include "app/actions/VanDesk.h"
 #include "app/desktop/DesktopContext.h"
 
 #include <QObject>
@@ -36,7 +35,6 @@ public:
     const Decision &decision() const { return m_view->decision; }
     const LimitSet &limits() const { return m_limits; }
     /// Who has the order now, and what stations say otherwise of it.
-    const OrderStations &stations() const { return m_stations; }
     Records &records() const { return m_workplace.records(); }
     Moment now() const { return records().now(); }
 
@@ -114,7 +112,6 @@ private:
     DesktopContext &m_workplace;
     std::optional<OrderView> m_view;
     LimitSet m_limits;
-    OrderStations m_stations;
     std::vector<Step> m_steps; ///< point into the view
     QJsonObject m_context;
     QString m_alarm;

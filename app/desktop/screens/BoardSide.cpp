@@ -175,24 +175,20 @@ void BoardSide::refresh()
 void BoardSide::read()
 {
     m_reader.supersede();
-    m_reader.ask<Shown>(
-        [order = m_order](Records &records, const Progress &) -> Result<Shown> {
-            LOOPWRIGHT_ASSIGN(auto view, showOrder(records, order));
-            LOOPWRIGHT_ASSIGN(auto stations, stationsOfOrder(records, order));
-            return Shown{std::move(view), std::move(stations)};
-        },
-        [this](const Result<Shown> &shown) { fill(shown); });
+    m_reader.ask<OrderView>(
+        [order = m_order](Records &records, const Progress &) { return showOrder(records, order); },
+        [this](const Result<OrderView> &shown) { fill(shown); });
 }
 
-void BoardSide::fill(const Result<Shown> &shown)
+void BoardSide::fill(const Result<OrderView> &shown)
 {
     m_content->setVisible(shown.has_value());
     if (!shown)
         return;
-    const OrderView &view = shown->view;
+    const OrderView &view = *shown;
     m_circuit = view.order.circuit;
     m_number->setText(view.order.number);
-    fillHead(view, shown->stations);
+    fillHead(view);
     m_customer->setText(view.order.customer + "\n" + view.order.premises);
     m_where->setText(whereText(view));
     m_line->setLine(jobLine(view.decision, view.stage));
@@ -205,7 +201,7 @@ void BoardSide::fill(const Result<Shown> &shown)
 }
 
 /// How it stands, in lines that are there only where they say something.
-void BoardSide::fillHead(const OrderView &view, const OrderStations &stations)
+void BoardSide::fillHead(const OrderView &view)
 {
     const OrderOutcome outcome = view.decision.outcome;
     if (view.status == OrderStatus::Cancelled)
@@ -218,9 +214,9 @@ void BoardSide::fillHead(const OrderView &view, const OrderStations &stations)
         line->show(sign, text);
         line->setVisible(!text.isEmpty());
     };
-    say(m_conflicts, Status::Doubtful, conflictsText(stations.conflicts));
-    m_settle->setVisible(stations.conflicts > 0);
-    say(m_out, Status::Away, outText(stations.out, view.now.localDate()));
+    say(m_conflicts, Status::Doubtful, conflictsText(int(view.conflicts.size())));
+    m_settle->setVisible(!view.conflicts.empty());
+    say(m_out, Status::Away, outText(view.out, view.now.localDate()));
     say(m_referred, Status::Doubtful,
         view.status == OrderStatus::Open ? referralText(view) : QString());
     say(m_plan, view.order.isOnHold() ? Status::Doubtful : Status::Note, planText(view.order));

@@ -4,7 +4,6 @@
 // table stays quick.
 
 #include "app/actions/Orders.h"
-#include "app/actions/VanDesk.h"
 #include "app/desktop/Lanes.h"
 
 #include <QScrollArea>
@@ -41,13 +40,8 @@ signals:
 private:
     QWidget *makeButtons();
     void read();
-    struct Shown
-    {
-        OrderView view;
-        OrderStations stations;
-    };
-    void fill(const Result<Shown> &shown);
-    void fillHead(const OrderView &view, const OrderStations &stations);
+    void fill(const Result<OrderView> &shown);
+    void fillHead(const OrderView &view);
     void fillReasons(const OrderView &view);
     void fillEvents(const OrderView &view);
 

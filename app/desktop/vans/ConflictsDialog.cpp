@@ -88,7 +88,8 @@ ConflictsDialog::ConflictsDialog(DesktopContext &workplace, QString order, QWidg
     m_told->setObjectName(QStringLiteral("conflicts.told"));
     m_told->setSelectable(true);
     auto *column = new QVBoxLayout(this);
-    column->addWidget(makeList(), 1);
+    QWidget *area = makeListArea(m_list);
+    column->addWidget(area, 1);
     column->addWidget(makeCard());
     column->addWidget(m_told);
     QDialogButtonBox *buttons = makeCloseButtons(this);
@@ -96,32 +97,14 @@ ConflictsDialog::ConflictsDialog(DesktopContext &workplace, QString order, QWidg
     for (QAbstractButton *button : closing)
         static_cast<QPushButton *>(button)->setAutoDefault(false);
     column->addWidget(buttons);
-    whenThemed(this, [this, column, window] {
+    whenThemed(this, [this, column, area, window] {
+        area->setMinimumHeight(em(5));
         column->setContentsMargins(em(1.2), em(1), em(1.2), em(1));
         column->setSpacing(em(0.8));
         resize(sizeWithin(*window->window(), 54, 42));
     });
     connect(m_list, &SignList::chosenChanged, this, &ConflictsDialog::showChosen);
     read();
-}
-
-QWidget *ConflictsDialog::makeList()
-{
-    auto *area = new QScrollArea;
-    area->setFrameShape(QFrame::NoFrame);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setWidgetResizable(true);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    auto *sheet = new QWidget;
-    auto *column = new QVBoxLayout(sheet); // the frame of the focus has room in it
-    column->addWidget(m_list);
-    column->addStretch(1);
-    area->setWidget(sheet);
-    whenThemed(area, [area, column] {
-        area->setMinimumHeight(em(5));
-        column->setContentsMargins(em(0.3), em(0.3), em(0.3), em(0.3));
-    });
-    return area;
 }
 
 QWidget *ConflictsDialog::makeCard()

@@ -30,7 +30,6 @@ signals:
     void recordsChanged();
 
 private:
-    QWidget *makeList();
     QWidget *makeCard();
     QWidget *makeReason();
     void read();

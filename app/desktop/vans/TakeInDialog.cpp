@@ -210,7 +210,7 @@ void TakeInDialog::showAfter(const TakenIn &taken)
     }
     m_settle->setVisible(conflicts);
     if (taken.broke)
-        return finish(Status::Failed, taken.broke->text(), std::move(items));
+        return finish(Status::Failed, localized(*taken.broke), std::move(items));
     if (taken.stopped)
         return finish(Status::Doubtful, tr("Stopped. What is listed is taken in."),
                       std::move(items));

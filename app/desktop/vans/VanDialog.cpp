@@ -39,7 +39,7 @@ VanDialog::VanDialog(const QString &name, const QString &title, const QString &c
     m_asked->setContentsMargins(0, 0, 0, 0);
     auto *column = new QVBoxLayout(this);
     column->addWidget(m_question);
-    column->addWidget(makeList(), 1);
+    column->addWidget(makeListArea(m_list), 1);
     column->addWidget(m_told);
     column->addWidget(m_progress);
     column->addLayout(makeButtons(confirmText));
@@ -51,22 +51,6 @@ VanDialog::VanDialog(const QString &name, const QString &title, const QString &c
         m_confirm->setMinimumHeight(em(2.3));
         resize(sizeWithin(*window->window(), 50, 36));
     });
-}
-
-QWidget *VanDialog::makeList()
-{
-    auto *area = new QScrollArea;
-    area->setFrameShape(QFrame::NoFrame);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setWidgetResizable(true);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    auto *sheet = new QWidget;
-    auto *column = new QVBoxLayout(sheet); // the frame of the focus has room in it
-    column->addWidget(m_list);
-    column->addStretch(1);
-    area->setWidget(sheet);
-    whenThemed(area, [column] { column->setContentsMargins(em(0.3), em(0.3), em(0.3), em(0.3)); });
-    return area;
 }
 
 QLayout *VanDialog::makeButtons(const QString &confirmText)

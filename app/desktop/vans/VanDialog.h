@@ -48,7 +48,6 @@ protected:
 
 private:
     void copyAll() const;
-    QWidget *makeList();
     QLayout *makeButtons(const QString &confirmText);
 
     DesktopContext &m_workplace;

@@ -9,6 +9,7 @@
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
 #include <QProgressBar>
+#include <QScrollArea>
 #include <QTextDocument>
 
 namespace loopwright {
@@ -113,6 +114,16 @@ void outlineWhereFlat(QFrame *frame)
         frame->setFrameShape(colours().base == colours().window ? QFrame::StyledPanel
                                                                 : QFrame::NoFrame);
     });
+}
+
+QScrollArea *inScrollArea(QWidget *sheet)
+{
+    auto *area = new QScrollArea;
+    area->setFrameShape(QFrame::NoFrame);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setWidgetResizable(true);
+    area->setWidget(sheet);
+    return area;
 }
 
 void setPageMargins(QLayout *layout, QWidget *owner)

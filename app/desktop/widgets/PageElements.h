@@ -12,6 +12,7 @@
 class QDialog;
 class QDialogButtonBox;
 class QProgressBar;
+class QScrollArea;
 
 namespace loopwright {
 
@@ -41,6 +42,8 @@ QSize sizeWithin(const QWidget &window, double wideEm, double highEm);
 QFrame *makeCard();
 /// Gives the frame an outline in looks in which it has the colour of the ground behind it.
 void outlineWhereFlat(QFrame *frame);
+/// What is higher than its room scrolls; nothing is cut off, and Tab does not stop at it.
+QScrollArea *inScrollArea(QWidget *sheet);
 /// The margins of a page, following the size.
 void setPageMargins(QLayout *layout, QWidget *owner);
 

@@ -290,4 +290,16 @@ void SignList::currentChanged(const QModelIndex &current, const QModelIndex &pre
         }
 }
 
+QScrollArea *makeListArea(SignList *list)
+{
+    auto *sheet = new QWidget;
+    auto *column = new QVBoxLayout(sheet);
+    column->addWidget(list);
+    column->addStretch(1);
+    QScrollArea *area = inScrollArea(sheet);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    whenThemed(area, [column] { column->setContentsMargins(em(0.3), em(0.3), em(0.3), em(0.3)); });
+    return area;
+}
+
 } // namespace loopwright

@@ -10,6 +10,8 @@
 
 #include <vector>
 
+class QScrollArea;
+
 namespace loopwright {
 
 struct SignItem
@@ -85,5 +87,9 @@ protected:
 private:
     SignModel *m_model;
 };
+
+/// The list where it does not scroll with a page: in an area of its own, in which the frame of the
+/// focus has room.
+QScrollArea *makeListArea(SignList *list);
 
 } // namespace loopwright

@@ -5,6 +5,7 @@
 #include "app/actions/BringBack.h"
 #include "app/actions/Keys.h"
 #include "app/actions/OpenBundles.h"
+#include "app/actions/Orders.h"
 #include "app/actions/TakeAlong.h"
 #include "tests/support/Office.h"
 
@@ -90,13 +91,14 @@ private slots:
 
     void anOrderSaysWhoHasItAndABundleWhoMadeIt()
     {
-        QCOMPARE(need(stationsOfOrder(*m_office, "A-1001")), OrderStations());
+        const OrderView before = need(showOrder(*m_office, "A-1001"));
+        QVERIFY(before.out.empty() && before.conflicts.empty());
         takeAlongHere();
-        const OrderStations stations = need(stationsOfOrder(*m_office, "A-1001"));
-        QCOMPARE(stations.out.size(), 1U);
-        QCOMPARE(stations.out.front().station, "van-7");
+        const OrderView after = need(showOrder(*m_office, "A-1001"));
+        QCOMPARE(after.out.size(), 1U);
+        QCOMPARE(after.out.front().station, "van-7");
         need(openBundles(*m_van, {bundle("out.json")}));
-        QVERIFY(need(stationsOfOrder(*m_van, "A-1001")).out.empty()); // it is at hand
+        QVERIFY(need(showOrder(*m_van, "A-1001")).out.empty()); // it is at hand
         BringingBack wish;
         wish.out = m_folder.filePath("back.json");
         wish.keep = true;
