@@ -527,7 +527,7 @@
     </message>
     <message>
         <source>%1 days late</source>
-        <translation>%1 Tage verspätet</translation>
+        <translation>seit %1 Tagen</translation>
     </message>
     <message>
         <source>%1 digits in no documented shape of %2: confirm it with the provider%3</source>
@@ -627,7 +627,7 @@
     </message>
     <message>
         <source>%1 handed out to %2. The van takes the file in.</source>
-        <translation>%1 an %2 mitgegeben. Das Fahrzeug übernimmt die Datei.</translation>
+        <translation>%1 an %2 mitgegeben. Der Wagen übernimmt die Datei.</translation>
     </message>
     <message>
         <source>%1 has a cause list of its own, with other meanings</source>
@@ -1703,7 +1703,7 @@
     </message>
     <message>
         <source>&amp;Take in a bundle…</source>
-        <translation>Paket ü&amp;bernehmen…</translation>
+        <translation>Bündel ü&amp;bernehmen…</translation>
     </message>
     <message>
         <source>&amp;To</source>
@@ -1767,7 +1767,7 @@
     </message>
     <message>
         <source>1 day late</source>
-        <translation>1 Tag verspätet</translation>
+        <translation>seit 1 Tag</translation>
     </message>
     <message>
         <source>1 day list</source>
@@ -2383,7 +2383,7 @@
     </message>
     <message>
         <source>Add a van…</source>
-        <translation>Fahrzeug hinzufügen…</translation>
+        <translation>Wagen hinzufügen…</translation>
     </message>
     <message>
         <source>Add an order   Ctrl+N</source>
@@ -2395,7 +2395,7 @@
     </message>
     <message>
         <source>Add the van</source>
-        <translation>Fahrzeug hinzufügen</translation>
+        <translation>Wagen hinzufügen</translation>
     </message>
     <message>
         <source>Address</source>
@@ -2455,7 +2455,7 @@
     </message>
     <message>
         <source>Also what another van has</source>
-        <translation>Auch was ein anderes Fahrzeug hat</translation>
+        <translation>Auch was ein anderer Wagen hat</translation>
     </message>
     <message>
         <source>Altered. %1</source>
@@ -2847,11 +2847,11 @@
     </message>
     <message>
         <source>Bundles (*.json)</source>
-        <translation>Pakete (*.json)</translation>
+        <translation>Bündel (*.json)</translation>
     </message>
     <message>
         <source>Bundles (*.json);;All files (*)</source>
-        <translation>Pakete (*.json);;Alle Dateien (*)</translation>
+        <translation>Bündel (*.json);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>By</source>
@@ -4031,7 +4031,7 @@
     </message>
     <message>
         <source>Every office</source>
-        <translation>Alle Vermittlungsstellen</translation>
+        <translation>Alle VSt</translation>
     </message>
     <message>
         <source>Every order, where it stands and why</source>
@@ -4243,7 +4243,7 @@
     </message>
     <message>
         <source>For a van, from %1. %2.</source>
-        <translation>Für ein Fahrzeug, von %1. %2.</translation>
+        <translation>Für einen Wagen, von %1. %2.</translation>
     </message>
     <message>
         <source>For installers; not for customers.</source>
@@ -4667,7 +4667,7 @@
     </message>
     <message>
         <source>In the van: Vans, “Key of this station…”. That file says which station it is.</source>
-        <translation>Im Fahrzeug: Fahrzeuge, „Schlüssel dieser Station…“. Diese Datei sagt, welche Station es ist.</translation>
+        <translation>Im Wagen: Menü Wagen, „Schlüssel dieser Station…“. Diese Datei sagt, welche Station es ist.</translation>
     </message>
     <message>
         <source>Incoming calls barred within closed user group</source>
@@ -5959,7 +5959,7 @@
     </message>
     <message>
         <source>No bundle, or a damaged one: %1</source>
-        <translation>Kein Paket oder ein beschädigtes: %1</translation>
+        <translation>Kein Bündel oder ein beschädigtes: %1</translation>
     </message>
     <message>
         <source>No call suspended</source>
@@ -6179,7 +6179,7 @@
     </message>
     <message>
         <source>No van is known yet; add it by the file with its key.</source>
-        <translation>Noch ist kein Fahrzeug bekannt; fügen Sie es mit der Datei seines Schlüssels hinzu.</translation>
+        <translation>Noch ist kein Wagen bekannt; fügen Sie ihn mit der Datei seines Schlüssels hinzu.</translation>
     </message>
     <message>
         <source>No visit is going on.</source>
@@ -8421,7 +8421,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>Take in a bundle</source>
-        <translation>Paket übernehmen</translation>
+        <translation>Bündel übernehmen</translation>
     </message>
     <message>
         <source>Take it</source>
@@ -8873,7 +8873,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>The file for the van</source>
-        <translation>Die Datei für das Fahrzeug</translation>
+        <translation>Die Datei für den Wagen</translation>
     </message>
     <message>
         <source>The file in which orders go to a van, or in which its work comes back; signed by the station that wrote it.</source>
@@ -8993,7 +8993,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>The key is in %1; the office adds the van by it.</source>
-        <translation>Der Schlüssel ist in %1; damit fügt das Büro das Fahrzeug hinzu.</translation>
+        <translation>Der Schlüssel ist in %1; damit fügt das Büro den Wagen hinzu.</translation>
     </message>
     <message>
         <source>The key of %1 (%2) is not on this machine. Put its file back into %3, or have a supervisor make a new one: key renew.</source>
@@ -9313,7 +9313,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>The orders stay with this van</source>
-        <translation>Die Aufträge bleiben bei diesem Fahrzeug</translation>
+        <translation>Die Aufträge bleiben bei diesem Wagen</translation>
     </message>
     <message>
         <source>The other end is in use; is additional call offering provisioned?</source>
@@ -9881,7 +9881,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>These records are no van's: nothing of an office was taken in here.</source>
-        <translation>Dies ist kein Datenbestand eines Fahrzeugs: Hier wurde nichts von einem Büro übernommen.</translation>
+        <translation>Dies ist kein Datenbestand eines Wagens: Hier wurde nichts von einem Büro übernommen.</translation>
     </message>
     <message>
         <source>These records are open.</source>
@@ -10213,7 +10213,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>Va&amp;ns</source>
-        <translation>&amp;Fahrzeuge</translation>
+        <translation>&amp;Wagen</translation>
     </message>
     <message>
         <source>Value</source>
@@ -10225,7 +10225,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>Van</source>
-        <translation>Fahrzeug</translation>
+        <translation>Wagen</translation>
     </message>
     <message>
         <source>Variant</source>
@@ -10485,7 +10485,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>What the van is called</source>
-        <translation>Wie das Fahrzeug heißt</translation>
+        <translation>Wie der Wagen heißt</translation>
     </message>
     <message>
         <source>What this station brought takes its place.</source>
@@ -11633,7 +11633,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>declare a van lost</source>
-        <translation>ein Fahrzeug verloren melden</translation>
+        <translation>einen Wagen verloren melden</translation>
     </message>
     <message>
         <source>desk</source>
@@ -12053,7 +12053,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>hand orders to vans, or take their work in</source>
-        <translation>Aufträge an Fahrzeuge ausgeben oder deren Arbeit übernehmen</translation>
+        <translation>Aufträge an Wagen ausgeben oder deren Arbeit übernehmen</translation>
     </message>
     <message>
         <source>has %1 entries, and the run lasts %2 s</source>
@@ -13685,7 +13685,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>open or bring back what a van takes along</source>
-        <translation>öffnen oder zurückbringen, was ein Fahrzeug mitnimmt</translation>
+        <translation>öffnen oder zurückbringen, was ein Wagen mitnimmt</translation>
     </message>
     <message>
         <source>open: %1</source>
@@ -14765,7 +14765,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>the order was changed while a van had it</source>
-        <translation>der Auftrag wurde geändert, während ein Fahrzeug ihn hatte</translation>
+        <translation>der Auftrag wurde geändert, während ein Wagen ihn hatte</translation>
     </message>
     <message>
         <source>the order was closed meanwhile</source>
