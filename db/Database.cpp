@@ -8,6 +8,7 @@
 #include <QFileInfo>
 
 #include <sqlite3.h>
+#include <utility>
 
 namespace loopwright {
 
@@ -204,9 +205,9 @@ QString Database::path() const
     return m_connection->path();
 }
 
-void Database::setPatience(int ms)
+void Database::setPatience(int ms, std::function<void()> waiting)
 {
-    sqlite3_busy_timeout(m_connection->handle(), ms);
+    m_connection->setPatience(ms, std::move(waiting));
 }
 
 void Database::interrupt()

@@ -13,6 +13,7 @@
 #include <QString>
 #include <QStringList>
 
+#include <functional>
 #include <memory>
 
 namespace loopwright {
@@ -62,8 +63,10 @@ public:
     /// for reading alone.
     Result<void> keepStatistics(Statistics which = Statistics::Outgrown);
 
-    /// For how long a change waits for another program's lock, in milliseconds.
-    void setPatience(int ms);
+    /// For how long a change waits for another program's lock, in milliseconds; as it was opened,
+    /// 2,500. `waiting` is called once in each wait that takes more than a second. interrupt() ends
+    /// a wait too.
+    void setPatience(int ms, std::function<void()> waiting = {});
 
     /// From any thread: breaks off the statement that runs, and every later one as it starts, with
     /// Refused, until resume(). An open transaction can still be rolled back.

@@ -2,13 +2,16 @@
 
 #include "db/SqliteError.h"
 
+#include <QRandomGenerator>
 #include <QSqlDriver>
 #include <QSqlError>
 #include <QUrl>
 #include <QUuid>
 #include <QVariant>
 
+#include <algorithm>
 #include <sqlite3.h>
+#include <utility>
 
 namespace loopwright {
 
@@ -63,6 +66,36 @@ Result<std::unique_ptr<SqliteConnection>> SqliteConnection::open(const QString &
                                    driver.lastError().databaseText(), path, "open"));
     connection->m_handle = *static_cast<sqlite3 *const *>(driver.driver()->handle().constData());
     return connection;
+}
+
+void SqliteConnection::setPatience(int ms, std::function<void()> waiting)
+{
+    m_patienceMs = ms;
+    m_waiting = std::move(waiting);
+    sqlite3_busy_handler(m_handle, &SqliteConnection::waitForLock, this);
+}
+
+int SqliteConnection::waitForLock(void *self, int tries)
+{
+    constexpr qint64 longWaitMs = 1000;
+    auto *connection = static_cast<SqliteConnection *>(self);
+    if (tries == 0) {
+        connection->m_waitedSince.start();
+        connection->m_waitTold = false;
+    }
+    const qint64 waited = connection->m_waitedSince.elapsed();
+    if (connection->m_interrupted || waited >= connection->m_patienceMs)
+        return 0;
+    if (waited >= longWaitMs && !connection->m_waitTold) {
+        connection->m_waitTold = true;
+        if (connection->m_waiting)
+            connection->m_waiting();
+    }
+    // By chance, and not longer with every try as SQLite's own: who has waited long would else find
+    // the lock taken each time by somebody who just came.
+    const int naps = 1 + QRandomGenerator::global()->bounded(tries < 10 ? 5 : 25);
+    sqlite3_sleep(int(std::min<qint64>(naps, connection->m_patienceMs - waited)));
+    return 1;
 }
 
 bool SqliteConnection::inTransaction() const

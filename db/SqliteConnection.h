@@ -5,10 +5,12 @@
 
 #include "core/base/Result.h"
 
+#include <QElapsedTimer>
 #include <QSqlDatabase>
 #include <QStringList>
 
 #include <atomic>
+#include <functional>
 #include <map>
 #include <memory>
 #include <string>
@@ -42,7 +44,7 @@ public:
         ReadOnly,
         Immutable, ///< read-only, in a folder that cannot be written: no locks, no journal
     };
-    /// How long a statement waits for another program's lock, unless Database::setPatience.
+    /// How long a statement waits for another program's lock, unless setPatience.
     static constexpr int busyTimeoutMs = 2500;
 
     /// Opens the file; nothing is read from it yet. ":memory:" is a database that is gone at the
@@ -67,6 +69,8 @@ public:
     Result<std::unique_ptr<PreparedStatement>> lend(std::string_view label, const std::string &sql);
     void giveBack(std::unique_ptr<PreparedStatement> statement);
 
+    /// See Database.
+    void setPatience(int ms, std::function<void()> waiting);
     /// See Database. SQLite alone forgets an interrupt that comes between two statements.
     void interrupt();
     void resume() { m_interrupted = false; }
@@ -77,12 +81,18 @@ public:
 
 private:
     SqliteConnection(QString path, QString name);
+    /// SQLite's busy handler: `tries` counts within one wait. Nonzero: try again.
+    static int waitForLock(void *self, int tries);
 
     QString m_path;
     QString m_name; ///< generated; Qt keeps connections by name
     QSqlDatabase m_driver;
     sqlite3 *m_handle = nullptr;
     std::atomic<bool> m_interrupted = false;
+    int m_patienceMs = busyTimeoutMs;
+    std::function<void()> m_waiting;
+    QElapsedTimer m_waitedSince;
+    bool m_waitTold = false;
     std::map<std::string, std::vector<std::unique_ptr<PreparedStatement>>, std::less<>> m_idle;
 };
 

@@ -6,6 +6,7 @@
 #include "app/actions/OrderIntake.h"
 #include "core/acceptance/PairInForce.h"
 #include "core/acceptance/Proof.h"
+#include "db/AssignmentStore.h"
 #include "db/CertificateStore.h"
 #include "db/ConflictStore.h"
 #include "db/FactStore.h"
@@ -134,7 +135,7 @@ private:
     std::vector<Event> m_events;
     QJsonObject m_differing; ///< columns in which evidence is held against other values
     QJsonArray m_what;
-    QStringList m_valuesInUse;
+    bool m_valueInUse = false;
 };
 
 Result<void> OrderJoining::takeNew(const ServiceOrder &order)
@@ -142,8 +143,7 @@ Result<void> OrderJoining::takeNew(const ServiceOrder &order)
     LOOPWRIGHT_ASSIGN(const auto taken, takeOrder(m_records, m_transaction, order, std::nullopt,
                                                   false, {m_entry.uuid, m_entry.circuitUuid}));
     m_events.push_back(taken.event);
-    for (const Finding &finding : taken.findings)
-        m_valuesInUse << finding.field;
+    m_valueInUse = m_valueInUse || !taken.findings.empty();
     return {};
 }
 
@@ -156,8 +156,7 @@ Result<void> OrderJoining::apply(const OrderFields &fields)
     // What the change makes old, and when, the van's own event says.
     taken.event.detail.remove("retires");
     m_events.push_back(taken.event);
-    for (const Finding &finding : taken.findings)
-        m_valuesInUse << finding.field;
+    m_valueInUse = m_valueInUse || !taken.findings.empty();
     return {};
 }
 
@@ -283,9 +282,14 @@ Result<void> OrderJoining::findConflicts(const AddedParts &parts)
     LOOPWRIGHT_ASSIGN(const bool others, othersWorkedUnseen(parts));
     if (others)
         LOOPWRIGHT_TRY(addConflict(ConflictCode::TwoStations, {}));
-    if (!m_valuesInUse.isEmpty())
-        LOOPWRIGHT_TRY(addConflict(ConflictCode::ValueInUse, tag,
-                                   {{"values", QJsonArray::fromStringList(m_valuesInUse)}}));
+    if (m_valueInUse) {
+        LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database()).get(m_entry.number));
+        LOOPWRIGHT_ASSIGN(const auto held, AssignmentStore(database()).conflictsOf(stored.order));
+        QJsonArray values;
+        for (const Conflict &each : held)
+            values << each.toJson();
+        LOOPWRIGHT_TRY(addConflict(ConflictCode::ValueInUse, tag, {{"values", values}}));
+    }
     for (const Fact &fact : parts.differing)
         LOOPWRIGHT_TRY(addConflict(
             ConflictCode::FactDiffers, tag,

@@ -1,5 +1,9 @@
 #include "app/actions/StationConflicts.h"
 
+#include "core/acceptance/DecisionInput.h"
+#include "core/acceptance/FactWords.h"
+#include "core/base/Json.h"
+#include "core/order/OrderColumns.h"
 #include "db/ConflictStore.h"
 #include "db/FactStore.h"
 #include "db/ForeignStore.h"
@@ -12,16 +16,57 @@ namespace loopwright {
 
 namespace {
 
-QString valuesOf(const StationConflict &conflict, int side)
+Text valuesOf(const StationConflict &conflict, int side)
 {
-    QStringList values;
+    std::vector<Text> values;
     const QJsonObject columns = conflict.content.value("columns").toObject();
-    for (auto it = columns.begin(); it != columns.end(); ++it)
-        values << it.key() + ' ' + it.value().toArray().at(side).toString();
-    return values.join("; ");
+    for (auto it = columns.begin(); it != columns.end(); ++it) {
+        const QString value = it.value().toArray().at(side).toString();
+        const Text name =
+            values.empty() ? nameOfColumn(it.key()).continued() : nameOfColumn(it.key());
+        values.push_back(value.isEmpty() ? Text(QT_TRANSLATE_NOOP("core", "%1 not given")).arg(name)
+                                         : Text::joined({name, Text::verbatim(value)}, " "));
+    }
+    return Text::joined(values, "; ");
 }
 
-Text saysOf(const StationConflict &conflict, const QString &side)
+/// "Number 2175550150 is in use on circuit C-7."
+Text holdersOf(const StationConflict &conflict)
+{
+    std::vector<Text> held;
+    const QJsonArray values = conflict.content.value("values").toArray();
+    for (const QJsonValue &each : values)
+        held.push_back(
+            Conflict{each["field"].toString(),
+                     fromText<ClaimKind>(each["kind"].toString()).value_or(ClaimKind::Dn),
+                     each["value"].toString(), each["circuit"].toString()}
+                .reason());
+    return Text::joined(held, " ");
+}
+
+/// What an entry of either side says.
+struct TwoContents
+{
+    QString here, there;
+};
+
+Result<TwoContents> contentsOf(const StationConflict &conflict, const std::vector<Fact> &facts,
+                               LineKind kind)
+{
+    if (conflict.code != ConflictCode::FactDiffers)
+        return TwoContents();
+    const auto told = [kind](const Fact &fact) {
+        return factText(fact, kind) + " (" + fact.at.text() + ')';
+    };
+    LOOPWRIGHT_ASSIGN(
+        const auto object,
+        parseJsonObject(conflict.content.value("content").toString().toUtf8(), "content"));
+    LOOPWRIGHT_ASSIGN(const auto there, Fact::fromJson(object, "content"));
+    const auto here = std::ranges::find(facts, there.id, &Fact::id);
+    return TwoContents{here == facts.end() ? QString() : told(*here), told(there)};
+}
+
+Text saysOf(const StationConflict &conflict, const QString &side, const TwoContents &contents)
 {
     const bool office = side == officeSide;
     switch (conflict.code) {
@@ -42,12 +87,16 @@ Text saysOf(const StationConflict &conflict, const QString &side)
         return office ? QT_TRANSLATE_NOOP("core", "Only what was recorded in the office counts.")
                       : QT_TRANSLATE_NOOP("core", "Only what this station recorded counts.");
     case ConflictCode::ValueInUse:
-        return office ? QT_TRANSLATE_NOOP("core", "The value stays where it is in use; this order "
-                                                  "gets another one.")
-                      : QT_TRANSLATE_NOOP("core", "The order keeps its value, once it is free.");
+        return Text(office ? QT_TRANSLATE_NOOP("core", "%1 It stays there; this order gets another "
+                                                       "value.")
+                           : QT_TRANSLATE_NOOP("core", "%1 The order keeps its value, once it is "
+                                                       "free."))
+            .arg(holdersOf(conflict));
     case ConflictCode::FactDiffers:
-        return office ? QT_TRANSLATE_NOOP("core", "What came first stands.")
-                      : QT_TRANSLATE_NOOP("core", "What this station brought takes its place.");
+        return Text(office ? QT_TRANSLATE_NOOP("core", "What came first stands: %1")
+                           : QT_TRANSLATE_NOOP("core",
+                                               "What this station brought takes its place: %1"))
+            .arg(office ? contents.here : contents.there);
     case ConflictCode::CertificateSuperseded:
         return office ? QT_TRANSLATE_NOOP("core", "The certificate of the office stands.")
                       : QT_TRANSLATE_NOOP("core", "The certificate of this station stands.");
@@ -109,14 +158,16 @@ Result<ShownConflict> shownConflict(Records &records, const StationConflict &con
     const Database &database = records.database();
     LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(conflict.order));
     LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database).ofOrder(conflict.order));
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(conflict.order));
     ShownConflict shown{conflict, {}, {}, factsOf(conflict, facts, origins)};
     const auto nameOf = [&database](const QString &tag) -> Result<QString> {
         LOOPWRIGHT_ASSIGN(const auto station, StationStore(database).ofTag(tag));
         return station ? station->name : tag;
     };
+    LOOPWRIGHT_ASSIGN(const auto contents, contentsOf(conflict, facts, stored.order.kind));
     for (const QString &side : sidesOf(conflict, origins)) {
         LOOPWRIGHT_ASSIGN(const QString name, nameOf(side));
-        shown.sides.push_back({name, side, saysOf(conflict, side)});
+        shown.sides.push_back({name, side, saysOf(conflict, side, contents)});
         if (side != officeSide && side != bothSides)
             shown.stations << name;
     }

@@ -14,6 +14,9 @@ namespace loopwright {
 
 namespace {
 
+/// For how long another program's change is waited for.
+constexpr int patienceMs = 30'000;
+
 volatile std::sig_atomic_t wasInterrupted = 0;
 
 /// The first Ctrl-C asks long work to stop, so that it takes back what it began; a second one ends
@@ -131,6 +134,7 @@ Result<Records *> CommandContext::recordsAsTheyAre(Database::Access access)
         LOOPWRIGHT_TRY(actFor(*opened, m_common.by));
         opened->setPinSource(pinSource());
         opened->setNow(m_common.now);
+        opened->database().setPatience(patienceMs, [this] { tellWaiting(); });
         if (opened->database().wasOpenToOthers() && !m_common.quiet)
             m_messages.write(("loopwright-cli: " + oneLine(databasePath()) +
                               ": others had rights to the records; now their owner alone has\n")
@@ -154,6 +158,14 @@ Records::PinSource CommandContext::pinSource() const
         return m_common.pin ? m_common.pin
                             : pinFromTerminal(QString("PIN of %1:").arg(person.name));
     };
+}
+
+void CommandContext::tellWaiting()
+{
+    if (!m_common.quiet)
+        m_messages.write(("loopwright-cli: " + oneLine(databasePath()) +
+                          ": another program is writing; waiting for it\n")
+                             .toUtf8());
 }
 
 bool CommandContext::isInterrupted()

@@ -41,6 +41,7 @@ public:
     Result<Records *> recordsWritableOrNot();
     /// From --pin-file, else from the terminal.
     Records::PinSource pinSource() const;
+    void tellWaiting();
     /// Shows on a terminal how much of `what` is done, at most ten times a second; answers false
     /// once the program was asked to stop by Ctrl-C or SIGTERM.
     Progress progress(const QString &what);

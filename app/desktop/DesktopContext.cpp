@@ -36,7 +36,14 @@ DesktopContext::DesktopContext(std::unique_ptr<Records> records, QString databas
 
 Lane DesktopContext::makeLane()
 {
-    return Lane([this] { return another(); }, [this](Records &records) { records.actAs(by()); });
+    // The window does not stand still while a lane waits for another program.
+    constexpr int patienceMs = 30'000;
+    const auto open = [this]() -> Result<std::unique_ptr<Records>> {
+        LOOPWRIGHT_ASSIGN(auto records, another());
+        records->database().setPatience(patienceMs);
+        return records;
+    };
+    return Lane(open, [this](Records &records) { records.actAs(by()); });
 }
 
 QString DesktopContext::by() const

@@ -18,6 +18,11 @@ Text Conflict::reason() const
         .arg(circuit);
 }
 
+QJsonObject Conflict::toJson() const
+{
+    return {{"field", field}, {"kind", toText(kind)}, {"value", value}, {"circuit", circuit}};
+}
+
 Findings checkOrderIdentifiers(const ServiceOrder &order)
 {
     const ProtocolVariant *variant = findVariant(order.variant);
@@ -52,10 +57,7 @@ QJsonObject DecisionInput::toJson() const
 {
     QJsonArray held, changed, used, evidence;
     for (const Conflict &conflict : conflicts)
-        held << QJsonObject{{"field", conflict.field},
-                            {"kind", toText(conflict.kind)},
-                            {"value", conflict.value},
-                            {"circuit", conflict.circuit}};
+        held << conflict.toJson();
     for (const OrderChange &change : changes)
         changed << changeJson(change);
     for (const Instrument &instrument : instruments)

@@ -23,6 +23,7 @@ struct Conflict
     bool operator==(const Conflict &) const = default;
     /// The sentence that import, form and decision all say.
     Text reason() const;
+    QJsonObject toJson() const;
 };
 
 /// The order itself was changed after it was taken in; retires evidence as a `changed` fact does.

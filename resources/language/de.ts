@@ -270,6 +270,10 @@
         <translation>%1. Februar bis %2</translation>
     </message>
     <message>
+        <source>%1 It stays there; this order gets another value.</source>
+        <translation>%1 Dort bleibt der Wert; dieser Auftrag bekommt einen anderen.</translation>
+    </message>
+    <message>
         <source>%1 January %2</source>
         <translation>%1. Januar %2</translation>
     </message>
@@ -348,6 +352,10 @@
     <message>
         <source>%1 September to %2</source>
         <translation>%1. September bis %2</translation>
+    </message>
+    <message>
+        <source>%1 The order keeps its value, once it is free.</source>
+        <translation>%1 Der Auftrag behält seinen Wert, sobald dieser frei ist.</translation>
     </message>
     <message>
         <source>%1 V ac %2</source>
@@ -860,6 +868,10 @@
     <message>
         <source>%1 not accepted; a criterion is not met in %2%3.</source>
         <translation>%1 nicht abgenommen; ein Kriterium ist nicht erfüllt in %2%3.</translation>
+    </message>
+    <message>
+        <source>%1 not given</source>
+        <translation>%1 nicht angegeben</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -9276,10 +9288,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Der Auftrag ist nicht mehr offen.</translation>
     </message>
     <message>
-        <source>The order keeps its value, once it is free.</source>
-        <translation>Der Auftrag behält seinen Wert, sobald dieser frei ist.</translation>
-    </message>
-    <message>
         <source>The order lacks the feature: check the package</source>
         <translation>Das Leistungsmerkmal fehlt im Auftrag: das Paket prüfen</translation>
     </message>
@@ -9726,10 +9734,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The two wires are not alike enough to keep hum out of a call.</source>
         <translation>Die beiden Adern sind nicht gleich genug, um Brummen aus einem Gespräch fernzuhalten.</translation>
-    </message>
-    <message>
-        <source>The value stays where it is in use; this order gets another one.</source>
-        <translation>Der Wert bleibt, wo er verwendet wird; dieser Auftrag erhält einen anderen.</translation>
     </message>
     <message>
         <source>The van made an order %1 of its own, and another one has that number here: give it another number.</source>
@@ -10356,8 +10360,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Was die Aufsicht mit Namen und Grund abnimmt, obwohl ein Kriterium nicht erfüllt ist; das Zertifikat sagt es.</translation>
     </message>
     <message>
-        <source>What came first stands.</source>
-        <translation>Was zuerst kam, gilt.</translation>
+        <source>What came first stands: %1</source>
+        <translation>Was zuerst kam, gilt: %1</translation>
     </message>
     <message>
         <source>What can be done with the row</source>
@@ -10488,8 +10492,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Wie der Wagen heißt</translation>
     </message>
     <message>
-        <source>What this station brought takes its place.</source>
-        <translation>Was diese Station gebracht hat, tritt an seine Stelle.</translation>
+        <source>What this station brought takes its place: %1</source>
+        <translation>An seine Stelle tritt, was diese Station gebracht hat: %1</translation>
     </message>
     <message>
         <source>What to do</source>

@@ -328,7 +328,7 @@ private slots:
         QCOMPARE(received.orders.front().conflicts.size(), 1);
         QCOMPARE(office().outcome(), OrderOutcome::Incomplete);
         const auto shown = conflict(ConflictCode::OrderChanged);
-        QVERIFY(shown.sides[1].says.english().contains("17-204"));
+        QVERIFY(shown.sides[1].says.english().contains("pair 17-204"));
         if (!side.isEmpty()) {
             settle(shown, side);
             QVERIFY(good(stationConflicts(*office().records, "A-1001")).empty());
@@ -515,6 +515,9 @@ private slots:
         QCOMPARE(office().outcome(), OrderOutcome::Accepted);
         office().receive(van().bring());
         const auto shown = conflict(ConflictCode::FactDiffers);
+        QVERIFY2(!shown.sides[0].says.english().contains("30.1") &&
+                     shown.sides[1].says.english().contains("30.1"),
+                 qPrintable(shown.sides[0].says.english() + '\n' + shown.sides[1].says.english()));
         QVERIFY(office().outcome() != OrderOutcome::Accepted);
         settle(shown, "office");
         QCOMPARE(office().outcome(), OrderOutcome::Accepted);
@@ -620,6 +623,9 @@ private slots:
         const auto all = good(stationConflicts(*office().records, "V-1"));
         QCOMPARE(all.size(), std::size_t(1));
         QCOMPARE(all.front().conflict.code, ConflictCode::ValueInUse);
+        QVERIFY2(all.front().sides[0].says.english().startsWith(
+                     "Number 2175550150 is in use on circuit C-"),
+                 qPrintable(all.front().sides[0].says.english()));
         QCOMPARE(office().show("V-1").conflicts.size(), std::size_t(1));
         const auto refused =
             settleConflict(*office().records, all.front().conflict.id, "van-7", "they say so");

@@ -151,6 +151,54 @@ private slots:
         }
     }
 
+    /// Who waits is told for what, and comes to his turn.
+    void anotherProgramIsWaitedFor()
+    {
+        const QString database = path("held.sqlite");
+        fillWithOrders(database);
+        auto records = Database::open(database);
+        QVERIFY_RESULT(records);
+        QProcess program;
+        {
+            const auto held = Transaction::begin(*records);
+            QVERIFY_RESULT(held);
+            program.start(LOOPWRIGHT_BIN_DIR "/loopwright-cli",
+                          {"record", scenario + "records/26-0004.json", "--db", database, "--now",
+                           "2026-03-12T17:00:00-06:00"});
+            program.setReadChannel(QProcess::StandardError);
+            QVERIFY(program.waitForReadyRead(60'000));
+            const QByteArray told = program.readAllStandardError();
+            QVERIFY2(told.contains("another program is writing; waiting for it"), told.constData());
+        }
+        QVERIFY(program.waitForFinished(60'000));
+        QCOMPARE(program.exitCode(), 0);
+    }
+
+    /// Nobody is turned away as long as he waits less than half a minute.
+    void eightProgramsAtOnceAreAllServed()
+    {
+        const QString database = path("eight.sqlite");
+        fillWithOrders(database);
+        std::vector<std::unique_ptr<QProcess>> programs;
+        for (int i = 0; i < 8; ++i) {
+            const QString people =
+                written(path(QString("crew-%1.csv").arg(i)),
+                        QString("installer,name,role\nK%1,Kit %1,installer\n").arg(i).toUtf8());
+            programs.push_back(std::make_unique<QProcess>());
+            programs.back()->start(LOOPWRIGHT_BIN_DIR "/loopwright-cli",
+                                   {"installer", "import", people, "--db", database});
+        }
+        for (const auto &program : programs) {
+            QVERIFY(program->waitForFinished(120'000));
+            QVERIFY2(program->exitCode() == 0, program->readAllStandardError().constData());
+        }
+        const Answered people = run({"installer", "list"}, database);
+        COMPARE_STATUS(people, ExitStatus::Yes);
+        for (int i = 0; i < 8; ++i)
+            QVERIFY(people.all().contains(QString("Kit %1").arg(i).toUtf8()));
+        COMPARE_STATUS(run({"history", "verify"}, database), ExitStatus::Yes);
+    }
+
     void recordsThatOthersCouldReadAreTold()
     {
         const QString database = path("wide.sqlite");
