@@ -236,8 +236,9 @@ Result<Renewed> renewKeys(Records &records, const Renewal &renewal)
     auto held = newestHere(records, issuerHolder);
     if (!held && !renewal.issuersToo)
         return failure(ErrorCode::Refused,
-                       QString("The issuer's key cannot be read: %1 Mend that; or make a new one "
-                               "too (--issuer), which whoever checks certificates must be given.")
+                       QString("The issuer's key cannot be read: %1 Mend that; or make a new "
+                               "issuer's key too, which whoever checks certificates must be "
+                               "given.")
                            .arg(held.error().text()));
     auto issuer = held.value_or(std::nullopt);
     LOOPWRIGHT_ASSIGN(const auto old, keysBefore(records.database(), before, renewal));

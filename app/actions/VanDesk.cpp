@@ -59,7 +59,10 @@ Result<BundleOutline> outlineOf(Records &records, const BundleInput &input)
     const Bundle &bundle = read->bundle;
     const QString tag = signerOf(*read);
     LOOPWRIGHT_ASSIGN(const auto known, StationStore(records.database()).ofTag(tag));
+    outline.id = read->id;
     outline.kind = bundle.kind;
+    if (bundle.kind == BundleKind::Out)
+        outline.forStation = bundle.station;
     outline.station = known && known->name != officeSide ? known->name : tag;
     outline.part = bundle.part;
     outline.parts = bundle.parts;

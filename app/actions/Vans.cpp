@@ -56,14 +56,14 @@ Result<void> checkIsNew(const Database &database, const QString &station, const 
     LOOPWRIGHT_ASSIGN(const auto known, KeyStore(database).newestOf(key.holder));
     if (known && known->bytes != key.bytes && !(ofTag && renew))
         return failure(ErrorCode::Refused,
-                       QString("The tag %1 is known under another key (%2). If the van made a new "
-                               "one, say so (--renew); if not, find out who wrote this file.")
+                       QString("The tag %1 is known under another key (%2). If the van has a "
+                               "new key, say so; if not, find out who wrote this file.")
                            .arg(key.holder, groupedFingerprint(known->fingerprint())));
     LOOPWRIGHT_ASSIGN(const auto before, StationStore(database).find(station));
     if (before && before->tag != key.holder && !renew)
         return failure(ErrorCode::Refused,
-                       QString("Station %1 has the tag %2, and the file says %3. If its records "
-                               "were restored or are new ones, say so (--renew).")
+                       QString("Station %1 has the tag %2, and the file says %3. If it "
+                               "was restored, say so.")
                            .arg(station, before->tag, key.holder));
     return {};
 }

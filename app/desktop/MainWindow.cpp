@@ -7,6 +7,7 @@
 #include "app/desktop/Sidebar.h"
 #include "app/desktop/UndoNotice.h"
 #include "app/desktop/WhoWorks.h"
+#include "app/desktop/vans/BundleWatch.h"
 #include "app/desktop/vans/VanMenu.h"
 #include "app/desktop/widgets/PageElements.h"
 
@@ -52,12 +53,15 @@ MainWindow::MainWindow(DesktopContext &workplace, std::span<const ScreenEntry> s
     m_undo = new UndoNotice(m_workplace);
     beside->addWidget(m_undo); // below: what one is about to click does not move
     beside->addWidget(m_runs->notices());
+    m_bundles = new BundleWatch(m_workplace);
+    beside->addWidget(m_bundles);
     layout->addLayout(beside, 1);
     setCentralWidget(middle);
     connect(m_rail, &Sidebar::chosen, this, [this](const QString &key) { showScreen(key); });
     connect(m_undo, &UndoNotice::takenBack, this, [this] { recordsChangedBy(nullptr); });
     connect(m_runs, &RunTeller::openWished, this, &MainWindow::openRun);
     connect(m_runs, &RunTeller::dismissedChanged, this, &MainWindow::placeChanged);
+    connect(m_bundles, &BundleWatch::folderChanged, this, &MainWindow::placeChanged);
     connect(&m_workplace.drafts(), &DraftKeeper::waiting, this, &MainWindow::say);
     connect(&m_workplace.drafts(), &DraftKeeper::caughtUp, this, [this] {
         m_losesDrafts = false;
@@ -157,6 +161,7 @@ QJsonObject MainWindow::place() const
     return {{"screen", current() ? current()->key() : QString()},
             {"screens", screens},
             {"dismissed", m_runs->dismissed()},
+            {"bundle_folder", m_bundles->folder()},
             {"recent", QJsonArray::fromStringList(m_recent)},
             {"window", QString::fromLatin1(saveGeometry().toBase64())}};
 }
@@ -167,6 +172,7 @@ void MainWindow::restore(const QJsonObject &place)
         keepInsideScreen();
     m_recent = place.value("recent").toVariant().toStringList();
     m_runs->setDismissed(place.value("dismissed").toObject());
+    m_bundles->watch(place.value("bundle_folder").toString());
     const QJsonObject screens = place.value("screens").toObject();
     for (auto it = screens.begin(); it != screens.end(); ++it)
         if (Screen *each = screen(it.key()))

@@ -17,6 +17,7 @@ namespace loopwright {
 class Sidebar;
 class RunTeller;
 class UndoNotice;
+class BundleWatch;
 class VanMenu;
 class WhoWorks;
 
@@ -101,6 +102,7 @@ private:
     WhoWorks *m_who = nullptr;
     RunTeller *m_runs = nullptr;
     UndoNotice *m_undo = nullptr;
+    BundleWatch *m_bundles = nullptr;
     VanMenu *m_vans = nullptr;
     QMap<QString, Screen *> m_screens;
     QMap<QString, int> m_pageOf;    ///< its place in m_pages

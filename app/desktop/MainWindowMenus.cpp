@@ -176,7 +176,7 @@ void MainWindow::makeViewMenu()
 
 void MainWindow::makeVanMenu()
 {
-    m_vans = new VanMenu(m_workplace, menuBar()->addMenu(tr("Va&ns")), this);
+    m_vans = new VanMenu(m_workplace, menuBar()->addMenu(tr("Va&ns")), *m_bundles, this);
     connect(m_vans, &VanMenu::said, this, &MainWindow::say);
     connect(m_vans, &VanMenu::recordsChanged, this, [this] { recordsChangedBy(nullptr); });
 }
@@ -217,6 +217,8 @@ void MainWindow::showSettings()
         row("look", tr("&Look")),
         row("size", tr("&Size")),
         row("paper", tr("&Paper"), tr("Of certificates, cards, lists and reports.")),
+        row("bundle_folder", tr("&Watched folder"),
+            tr("Bundles that come into it are told below the page; nothing is taken in unasked.")),
         {QStringLiteral("who"), tr("&Who works"), m_who->menu(),
          tr("Goes into the history of what is done here.")}};
     auto *dialog = new SettingsDialog(rows, m_workplace.databasePath(),

@@ -438,6 +438,10 @@
         <translation>%1 Bit</translation>
     </message>
     <message>
+        <source>%1 bundles lie in the watched folder: %2.</source>
+        <translation>Im überwachten Ordner liegen %1 Bündel: %2.</translation>
+    </message>
+    <message>
         <source>%1 by %2</source>
         <translation>%1 von %2</translation>
     </message>
@@ -1562,6 +1566,10 @@
         <translation>&amp;Zurückbringen…</translation>
     </message>
     <message>
+        <source>&amp;Choose…</source>
+        <translation>&amp;Wählen…</translation>
+    </message>
+    <message>
         <source>&amp;Copy   Ctrl+C</source>
         <translation>&amp;Kopieren   Strg+C</translation>
     </message>
@@ -1644,6 +1652,10 @@
     <message>
         <source>&amp;New order</source>
         <translation>&amp;Neuer Auftrag</translation>
+    </message>
+    <message>
+        <source>&amp;None</source>
+        <translation>&amp;Keiner</translation>
     </message>
     <message>
         <source>&amp;Open   Enter</source>
@@ -1732,6 +1744,10 @@
     <message>
         <source>&amp;View</source>
         <translation>&amp;Ansicht</translation>
+    </message>
+    <message>
+        <source>&amp;Watched folder</source>
+        <translation>Überwachter &amp;Ordner</translation>
     </message>
     <message>
         <source>&amp;Who works</source>
@@ -1932,6 +1948,10 @@
     <message>
         <source>A branch of the pair that ends open; it adds loss and no resistance.</source>
         <translation>Ein Abzweig der Doppelader, der offen endet; er bringt Dämpfung und keinen Widerstand.</translation>
+    </message>
+    <message>
+        <source>A bundle lies in the watched folder: %1.</source>
+        <translation>Im überwachten Ordner liegt ein Bündel: %1.</translation>
     </message>
     <message>
         <source>A call did not go through.</source>
@@ -2864,6 +2884,18 @@
     <message>
         <source>Bundles (*.json);;All files (*)</source>
         <translation>Bündel (*.json);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Bundles in the watched folder</source>
+        <translation>Bündel im überwachten Ordner</translation>
+    </message>
+    <message>
+        <source>Bundles that come into %1 are told here.</source>
+        <translation>Bündel, die in %1 eintreffen, werden hier gemeldet.</translation>
+    </message>
+    <message>
+        <source>Bundles that come into it are told below the page; nothing is taken in unasked.</source>
+        <translation>Bündel, die dort eintreffen, werden unter der Seite gemeldet; ungefragt wird nichts übernommen.</translation>
     </message>
     <message>
         <source>By</source>
@@ -4254,6 +4286,10 @@
         <translation>Ordner</translation>
     </message>
     <message>
+        <source>Folder in which bundles come</source>
+        <translation>Ordner, in dem Bündel eintreffen</translation>
+    </message>
+    <message>
         <source>For a van, from %1. %2.</source>
         <translation>Für einen Wagen, von %1. %2.</translation>
     </message>
@@ -5348,6 +5384,10 @@
     <message>
         <source>Late, share</source>
         <translation>Verspätet, Anteil</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
     </message>
     <message>
         <source>Layer %1 at S/T down</source>
@@ -8232,8 +8272,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Station %1 hat inzwischen einen anderen Schlüssel.</translation>
     </message>
     <message>
-        <source>Station %1 has the tag %2, and the file says %3. If its records were restored or are new ones, say so (--renew).</source>
-        <translation>Station %1 hat das Kürzel %2, und die Datei sagt %3. Wurden ihre Aufzeichnungen wiederhergestellt oder neu angelegt, sagen Sie das dazu (--renew).</translation>
+        <source>Station %1 has the tag %2, and the file says %3. If it was restored, say so.</source>
+        <translation>Station %1 hat das Kürzel %2, und die Datei sagt %3. Wurde sie wiederhergestellt, sagen Sie das dazu.</translation>
     </message>
     <message>
         <source>Station %1 told another event %2 of %3 before: its records were replaced by an older copy. Have it restored from a backup, which gives it a new tag, and added again.</source>
@@ -8434,6 +8474,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Take in a bundle</source>
         <translation>Bündel übernehmen</translation>
+    </message>
+    <message>
+        <source>Take in…</source>
+        <translation>Übernehmen…</translation>
     </message>
     <message>
         <source>Take it</source>
@@ -8944,6 +8988,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die erste Vermittlungsstelle</translation>
     </message>
     <message>
+        <source>The folder is not there or cannot be read.</source>
+        <translation>Der Ordner ist nicht da oder lässt sich nicht lesen.</translation>
+    </message>
+    <message>
         <source>The form</source>
         <translation>Das Formular</translation>
     </message>
@@ -8996,8 +9044,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Der Aussteller hat den nicht bestätigt, der es unterschrieben hat.</translation>
     </message>
     <message>
-        <source>The issuer's key cannot be read: %1 Mend that; or make a new one too (--issuer), which whoever checks certificates must be given.</source>
-        <translation>Der Schlüssel des Ausstellers lässt sich nicht lesen: %1 Bitte das beheben oder auch ihn neu machen (--issuer); wer Zertifikate prüft, muss den neuen bekommen.</translation>
+        <source>The issuer's key cannot be read: %1 Mend that; or make a new issuer's key too, which whoever checks certificates must be given.</source>
+        <translation>Der Schlüssel des Ausstellers lässt sich nicht lesen: %1 Bitte das beheben oder auch ihn neu machen; wer Zertifikate prüft, muss den neuen bekommen.</translation>
     </message>
     <message>
         <source>The issuer's key that endorsed the station's is not in the records; verify the history.</source>
@@ -9636,8 +9684,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Vermittlung wird umgestellt</translation>
     </message>
     <message>
-        <source>The tag %1 is known under another key (%2). If the van made a new one, say so (--renew); if not, find out who wrote this file.</source>
-        <translation>Das Kürzel %1 ist unter einem anderen Schlüssel bekannt (%2). Hat der Wagen einen neuen gemacht, sagen Sie das dazu (--renew); wenn nicht, klären Sie, wer diese Datei geschrieben hat.</translation>
+        <source>The tag %1 is known under another key (%2). If the van has a new key, say so; if not, find out who wrote this file.</source>
+        <translation>Das Kürzel %1 ist unter einem anderen Schlüssel bekannt (%2). Hat der Wagen einen neuen, sagen Sie das dazu; wenn nicht, klären Sie, wer diese Datei geschrieben hat.</translation>
     </message>
     <message>
         <source>The tag %1 is that of station %2.</source>
@@ -9770,6 +9818,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The voltages read on the pair do not fit each other: the check for dangerous voltage is to be made again.</source>
         <translation>Die an der Doppelader gemessenen Spannungen passen nicht zueinander: die Prüfung auf gefährliche Spannung ist zu wiederholen.</translation>
+    </message>
+    <message>
+        <source>The watched folder: %1</source>
+        <translation>Der überwachte Ordner: %1</translation>
     </message>
     <message>
         <source>The wires are just well enough insulated from each other and from ground.</source>

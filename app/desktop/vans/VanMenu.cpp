@@ -7,6 +7,7 @@
 #include "app/desktop/Keys.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/vans/BringBackDialog.h"
+#include "app/desktop/vans/BundleWatch.h"
 #include "app/desktop/vans/ConflictsDialog.h"
 #include "app/desktop/vans/TakeInDialog.h"
 
@@ -17,9 +18,10 @@
 
 namespace loopwright {
 
-VanMenu::VanMenu(DesktopContext &workplace, QMenu *menu, QWidget *window)
+VanMenu::VanMenu(DesktopContext &workplace, QMenu *menu, BundleWatch &watch, QWidget *window)
     : QObject(window)
     , m_workplace(workplace)
+    , m_watch(watch)
     , m_window(window)
     , m_asker(workplace.longWork())
 {
@@ -29,12 +31,16 @@ VanMenu::VanMenu(DesktopContext &workplace, QMenu *menu, QWidget *window)
     m_bring = add(menu, "bring_back", tr("&Bring back…"), [this] { bringBack(); });
     m_bring->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_B));
     setWhyOff(m_bring, tr("These records are no van's: nothing of an office was taken in here."));
+    addFolders(menu);
     menu->addSeparator();
     add(menu, "settle", tr("&Settle between stations…"), [this] { settle(); });
     menu->addSeparator();
     add(menu, "station_key", tr("&Key of this station…"), [this] { writeKey(); });
     connect(menu, &QMenu::aboutToShow, this, &VanMenu::refresh);
     refresh();
+    connect(&watch, &BundleWatch::takeInWished, this, &VanMenu::takeIn);
+    connect(&watch, &BundleWatch::troubled, this, &VanMenu::said);
+    connect(this, &VanMenu::recordsChanged, &watch, &BundleWatch::look);
 }
 
 QAction *VanMenu::add(QMenu *menu, const char *name, const QString &text, std::function<void()> run)
@@ -43,6 +49,42 @@ QAction *VanMenu::add(QMenu *menu, const char *name, const QString &text, std::f
     action->setObjectName(QLatin1String("action.") + QLatin1String(name));
     connect(action, &QAction::triggered, this, std::move(run));
     return action;
+}
+
+void VanMenu::addFolders(QMenu *menu)
+{
+    QMenu *folders = menu->addMenu(tr("&Watched folder"));
+    folders->setObjectName(QStringLiteral("menu.bundle_folder"));
+    connect(folders, &QMenu::aboutToShow, this, [this, folders] { fillFolders(folders); });
+    fillFolders(folders);
+}
+
+void VanMenu::fillFolders(QMenu *menu)
+{
+    menu->clear();
+    const auto choice = [&](const char *name, const QString &text, bool inForce,
+                            std::function<void()> run) {
+        QAction *action = add(menu, name, text, std::move(run));
+        action->setCheckable(true);
+        action->setChecked(inForce);
+    };
+    const QString folder = m_watch.folder();
+    choice("watch.none", tr("&None"), folder.isEmpty(), [this] { m_watch.watch({}); });
+    if (!folder.isEmpty())
+        choice("watch.folder", QDir::toNativeSeparators(folder).replace('&', "&&"), true,
+               [this] { m_watch.look(); });
+    choice("watch.choose", tr("&Choose…"), false, [this] { chooseFolder(); });
+}
+
+void VanMenu::chooseFolder()
+{
+    const QString begin = m_watch.folder().isEmpty() ? QDir::homePath() : m_watch.folder();
+    const QString chosen =
+        QFileDialog::getExistingDirectory(m_window, tr("Folder in which bundles come"), begin);
+    if (chosen.isEmpty())
+        return;
+    m_watch.watch(chosen);
+    emit said(tr("Bundles that come into %1 are told here.").arg(QDir::toNativeSeparators(chosen)));
 }
 
 void VanMenu::refresh()

@@ -411,6 +411,51 @@ private slots:
         closeDialog(*dialog);
     }
 
+    /// A folder that office and vans share.
+    void aBundleInTheWatchedFolderIsTold()
+    {
+        addVanHere();
+        QDir(m_records->path("")).mkpath("shared");
+        const QString shared = m_records->path("shared");
+        openWindow();
+        m_window->restore({{"bundle_folder", shared}});
+        auto *notice = named<QWidget>("bundle_watch");
+        const auto put = [&](const QString &name, const QByteArray &bytes) {
+            QFile file(shared + '/' + name);
+            QVERIFY(file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size());
+        };
+        takeAlongHere({"O-1001"});
+        put("out.json", contentOf(m_records->path("out.json"))); // is for the van
+        put("list.json", "[]");
+        workInVan();
+        put("back.json", contentOf(m_van->path("back.json")));
+        QTRY_VERIFY_WITH_TIMEOUT(notice->isVisible(), 20'000);
+        QCOMPARE(line("bundle_watch.words")->text(),
+                 "A bundle lies in the watched folder: back.json.");
+        named<QAbstractButton>("bundle_watch.later")->click();
+        QVERIFY(!notice->isVisible());
+        workInVan(); // nothing new, in a bundle of its own
+        put("again.json", contentOf(m_van->path("back.json")));
+        QTRY_VERIFY_WITH_TIMEOUT(notice->isVisible(), 20'000);
+        named<QAbstractButton>("bundle_watch.take_in")->click();
+        QDialog *dialog = dialogOf(*m_window, "take_in");
+        QTRY_VERIFY(button(*dialog, "take_in.confirm")->isEnabled());
+        QTest::keyClick(dialog, Qt::Key_Return);
+        QTRY_COMPARE(told(*dialog), "Everything was taken in.");
+        closeDialog(*dialog);
+        QTRY_VERIFY_WITH_TIMEOUT(!notice->isVisible(), 20'000);
+        QCOMPARE(m_window->place().value("bundle_folder").toString(), shared);
+        QCOMPARE(need(showOrder(office(), "O-1001")).facts.size(), 1U);
+
+        QVERIFY(QDir(shared).removeRecursively());
+        QTRY_VERIFY_WITH_TIMEOUT(line("said")->text().contains("The watched folder"), 20'000);
+        auto *menu = m_window->findChild<QMenu *>("menu.bundle_folder");
+        emit menu->aboutToShow();
+        QCOMPARE(menu->actions().size(), 3);
+        menu->actions().front()->trigger();
+        QVERIFY(m_window->place().value("bundle_folder").toString().isEmpty());
+    }
+
     void nothingIsToBeSettledAtFirst()
     {
         openWindow();
