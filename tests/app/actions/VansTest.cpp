@@ -698,22 +698,27 @@ private slots:
         m_office = std::make_unique<Site>(true); // cleanup looks at a whole one
     }
 
-    /// Twenty nights of vans that work at the same orders; whatever order the bundles come in, and
-    /// however often, the end is the same.
+    /// Nights of vans that work at the same order; whatever order the bundles come in, and however
+    /// often, damaged or whole, the end is the same. Longer by hand: LOOPWRIGHT_NIGHTS=20
+    /// LOOPWRIGHT_VANS=10.
     void everyOrderOfDeliveryEndsAlike()
     {
+        const auto asked = [](const char *name, int otherwise) {
+            return qEnvironmentVariableIsSet(name) ? qEnvironmentVariableIntValue(name) : otherwise;
+        };
+        const int nights = asked("LOOPWRIGHT_NIGHTS", 2), many = asked("LOOPWRIGHT_VANS", 3);
         std::vector<std::unique_ptr<Site>> vans;
         std::vector<QByteArray> bundles;
         const QString path = office().records->database().path();
-        for (int i = 0; i < 3; ++i) {
+        for (int i = 0; i < many; ++i) {
             vans.push_back(std::make_unique<Site>(false));
             join(office(), *vans.back(), QString("van-%1").arg(i));
             vans.back()->open(take(office(), {"A-1001"}, QString("van-%1").arg(i), true));
         }
-        for (int night = 0; night < 2; ++night)
+        for (int night = 0; night < nights; ++night)
             for (std::size_t i = 0; i < vans.size(); ++i) {
                 QJsonObject loop = briFacts()[2];
-                loop["id"] = uuid(200 + night * 10 + int(i));
+                loop["id"] = uuid(200 + night * many + int(i));
                 loop["loss_db"] = 20.0 + night + double(i);
                 vans[i]->record(briFields(), {loop});
                 bundles.push_back(vans[i]->bring(true));

@@ -24,6 +24,7 @@
 #include <QMimeData>
 #include <QPushButton>
 #include <QRadioButton>
+#include <QStatusBar>
 
 using namespace loopwright;
 
@@ -100,6 +101,13 @@ class VansTest : public QObject, private DeskWindow
     QAbstractButton *chip(BoardFacet facet) const
     {
         return named<QAbstractButton>("chip." + toText(facet) + ".1");
+    }
+    /// In the status line.
+    bool isSaid(const QString &words) const
+    {
+        const QList<QLabel *> labels = m_window->statusBar()->findChildren<QLabel *>();
+        return std::ranges::any_of(
+            labels, [&](const QLabel *label) { return label->text().contains(words); });
     }
     SignLine *line(const char *name) const { return named<SignLine>(name); }
 
@@ -448,7 +456,7 @@ private slots:
         QCOMPARE(need(showOrder(office(), "O-1001")).facts.size(), 1U);
 
         QVERIFY(QDir(shared).removeRecursively());
-        QTRY_VERIFY_WITH_TIMEOUT(line("said")->text().contains("The watched folder"), 20'000);
+        QTRY_VERIFY_WITH_TIMEOUT(isSaid("The watched folder"), 20'000);
         auto *menu = m_window->findChild<QMenu *>("menu.bundle_folder");
         emit menu->aboutToShow();
         QCOMPARE(menu->actions().size(), 3);
