@@ -6,6 +6,7 @@
 #include "db/SqliteConnection.h"
 
 #include <QHash>
+#include <QJsonArray>
 
 #include <limits>
 
@@ -41,8 +42,21 @@ private:
 
 const QStringList typedColumns{"customer", "premises", "reason", "installer_name"};
 
+/// The vans that have an order, and since when.
+QString vansOf(const QJsonArray &out)
+{
+    QStringList vans;
+    for (const QJsonValue &each : out)
+        vans << each["station"].toString() + " since " + each["since"].toString();
+    return vans.join("; ");
+}
+
 QString cellOf(const QJsonValue &value)
 {
+    if (value.isArray())
+        return vansOf(value.toArray());
+    if (value.isDouble())
+        return QString::number(value.toInt());
     if (value.isBool())
         return value.toBool() ? QStringLiteral("true") : QStringLiteral("false");
     return value.toString();
@@ -66,17 +80,13 @@ QStringList cellsOf(const BoardRow &row, QDate today, CoveredTexts &covered, boo
 
 QStringList viewColumns()
 {
-    static const QStringList columns{"order_number",   "circuit_number",
-                                     "customer",       "premises",
-                                     "pair",           "office",
-                                     "kind",           "due_date",
-                                     "first_due_date", "late",
-                                     "date_missed",    "stage",
-                                     "outcome",        "criterion",
-                                     "reason",         "waiting_on",
-                                     "installer",      "installer_name",
-                                     "hazard",         "paper_outstanding",
-                                     "status",         "held"};
+    static const QStringList columns{
+        "order_number",   "circuit_number", "customer",    "premises",
+        "pair",           "office",         "kind",        "due_date",
+        "first_due_date", "late",           "date_missed", "stage",
+        "outcome",        "criterion",      "reason",      "waiting_on",
+        "installer",      "installer_name", "hazard",      "paper_outstanding",
+        "status",         "held",           "out",         "conflicts"};
     return columns;
 }
 

@@ -96,6 +96,8 @@ private slots:
         }
         const QJsonObject first = rows->front().toJson(m_records->now().localDate());
         for (const QString &column : viewColumns()) {
+            if (column == u"out" || column == u"conflicts")
+                continue; // numbers and lists there
             const QJsonValue value = first[column];
             QCOMPARE(table->value(table->rows.front(), column),
                      value.isBool() ? QString(value.toBool() ? "true" : "false")

@@ -64,6 +64,11 @@ private slots:
                      .first()["station"]
                      .toString(),
                  "van-7");
+        COMPARE_STATUS(office({"export", "view", "--out", path("view.csv"), "--with-van"}),
+                       ExitStatus::Yes);
+        const QByteArray view = contentOf(path("view.csv"));
+        QVERIFY2(view.contains(",van-7 since 2026-") && view.trimmed().endsWith(",0"),
+                 view.constData());
         COMPARE_STATUS(van({"van", "bring", "--out", path("back.json")}), ExitStatus::No);
         QVERIFY(!QFile::exists(path("back.json")));
         COMPARE_STATUS(van({"van", "open", path("out.json")}), ExitStatus::Yes);
