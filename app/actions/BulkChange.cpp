@@ -11,6 +11,7 @@
 #include "db/CertificateStore.h"
 #include "db/OfficeStore.h"
 #include "db/OrderStore.h"
+#include "db/StationStore.h"
 
 #include <QSet>
 #include <QUuid>
@@ -123,6 +124,10 @@ public:
     {
         const OfficeChange &change = m_plan.report.change;
         LOOPWRIGHT_TRY(m_holders.read(database, change));
+        LOOPWRIGHT_ASSIGN(const auto carried, StationStore(database).carried());
+        for (const CarriedOrder &each : carried)
+            if (!each.back && !each.name.isEmpty())
+                m_out.insert(each.order);
         LOOPWRIGHT_ASSIGN(m_certified, CertificateStore(database).ordersOfOffice(change.office));
         const OrderStore orders(database);
         LOOPWRIGHT_ASSIGN(const auto total, orders.countOfOffice(change.office));
@@ -177,6 +182,7 @@ private:
             ++m_plan.report.circuits;
             for (const PlannedOrder &order : m_circuit.orders) {
                 m_plan.report.orders += !order.changes.empty();
+                m_plan.report.out += !order.changes.empty() && m_out.contains(order.number);
                 m_plan.report.certificates +=
                     !order.changes.empty() && m_certified.contains(order.number);
             }
@@ -188,6 +194,7 @@ private:
     Planned &m_plan;
     Holders m_holders;
     QSet<QString> m_certified; ///< orders that have a certificate
+    QSet<QString> m_out;       ///< orders that vans have
     PlannedCircuit m_circuit;
 };
 

@@ -40,7 +40,8 @@ struct BulkReport
     bool officeToo = false;             ///< the office itself gets the new variant
     /// Of the orders that are changed and have one: it stands no longer then.
     qsizetype certificates = 0;
-    Text doubt; ///< about the change as a whole
+    qsizetype out = 0; ///< of the orders that are changed: with vans, which will not know of it
+    Text doubt;        ///< about the change as a whole
 };
 
 /// What would be done; changes nothing. Without `from` a conversion is of the office's own variant.

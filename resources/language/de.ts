@@ -978,6 +978,10 @@
         <translation>%1 Aufträge stehen in %2.</translation>
     </message>
     <message>
+        <source>%1 orders are with vans, which will not know of it until they are home.</source>
+        <translation>%1 Aufträge sind bei Wagen, die davon erst erfahren, wenn die Aufträge zurück sind.</translation>
+    </message>
+    <message>
         <source>%1 orders selected</source>
         <translation>%1 Aufträge ausgewählt</translation>
     </message>
@@ -1828,6 +1832,10 @@
     <message>
         <source>1 order is in %1.</source>
         <translation>1 Auftrag steht in %1.</translation>
+    </message>
+    <message>
+        <source>1 order is with a van, which will not know of it until it is home.</source>
+        <translation>1 Auftrag ist bei einem Wagen, der davon erst erfährt, wenn der Auftrag zurück ist.</translation>
     </message>
     <message>
         <source>1 reading made with instrument %1</source>

@@ -75,6 +75,7 @@ void writeReport(QIODevice &out, const BulkReport &report, const QJsonObject &ca
     member("orders", QByteArray::number(qint64(report.orders)));
     member("office_too", report.officeToo ? "true" : "false");
     member("certificates", QByteArray::number(qint64(report.certificates)));
+    member("out", QByteArray::number(qint64(report.out)));
     member("cards", cards.isEmpty() ? QByteArray("null") : canonicalJson(cards));
     out.write(",\"changes\":");
     Answer::jsonArray(qsizetype(report.changes.size()), [&report](qsizetype i, QByteArray &json) {
@@ -112,6 +113,10 @@ QString summary(const BulkReport &report)
                      !report.applied            ? "will stand"
                      : report.certificates == 1 ? "stands"
                                                 : "stand");
+    if (report.out > 0)
+        text += QString("%1 with vans, which will not know of it until they are home\n")
+                    .arg(report.out == 1 ? QString("1 order is")
+                                         : QString("%1 orders are").arg(report.out));
     if (!report.applied)
         text += "nothing was changed: --apply does it\n";
     else if (!report.id.isEmpty())

@@ -221,6 +221,12 @@ void BulkScreen::show(const Result<BulkReport> &report)
         said << (count == 1 ? tr("1 certificate will stand no longer.")
                             : tr("%1 certificates will stand no longer.")
                                   .arg(QLocale().toString(qint64(count))));
+    if (const qsizetype count = report->out; count > 0)
+        said << (count == 1 ? tr("1 order is with a van, which will not know of it until it is "
+                                 "home.")
+                            : tr("%1 orders are with vans, which will not know of it until they "
+                                 "are home.")
+                                  .arg(QLocale().toString(qint64(count))));
     if (!report->doubt.isEmpty())
         said << localized(report->doubt);
     m_summary->show(!report->cannot.empty() || !report->doubt.isEmpty() ? Status::Doubtful

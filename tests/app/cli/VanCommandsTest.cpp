@@ -99,6 +99,18 @@ private slots:
                  "already_there");
     }
 
+    void aBulkChangeTellsWhatIsOut()
+    {
+        const QStringList split{"bulk",   "area_code", "--office", "NORTH",
+                                "--from", "217",       "--to",     "447"};
+        QCOMPARE(office(split).object()["out"].toInt(), 0);
+        take({"A-2001"});
+        const Answered seen = office(split);
+        COMPARE_STATUS(seen, ExitStatus::Yes);
+        QCOMPARE(seen.object()["out"].toInt(), 1);
+        QVERIFY(seen.object()["orders"].toInt() > 1);
+    }
+
     void whatIsOutIsRefusedUnlessSaid()
     {
         take({"A-2001"});
