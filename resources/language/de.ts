@@ -11861,11 +11861,23 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>ended %1 days ago</source>
-        <translation>vor %1 Tag(en) abgelaufen</translation>
+        <translation>vor %1 Tagen abgelaufen</translation>
+    </message>
+    <message>
+        <source>ended yesterday</source>
+        <translation>gestern abgelaufen</translation>
     </message>
     <message>
         <source>ends in %1 days</source>
-        <translation>läuft in %1 Tag(en) ab</translation>
+        <translation>läuft in %1 Tagen ab</translation>
+    </message>
+    <message>
+        <source>ends today</source>
+        <translation>läuft heute ab</translation>
+    </message>
+    <message>
+        <source>ends tomorrow</source>
+        <translation>läuft morgen ab</translation>
     </message>
     <message>
         <source>ends with no endorsement</source>

@@ -47,8 +47,13 @@ CalibrationState calibrationState(const Instrument &instrument, QDate today)
     const qint64 days = today.daysTo(*last.due);
     if (days >= 0 && instrument.asLabelled)
         return {Status::Doubtful, RegisterScreen::tr("as labelled: an import confirms it")};
+    if (days == -1)
+        return {Status::Failed, RegisterScreen::tr("ended yesterday")};
     if (days < 0)
         return {Status::Failed, RegisterScreen::tr("ended %1 days ago").arg(-days)};
+    if (days <= 1)
+        return {Status::Doubtful,
+                days == 0 ? RegisterScreen::tr("ends today") : RegisterScreen::tr("ends tomorrow")};
     if (days <= soonDays)
         return {Status::Doubtful, RegisterScreen::tr("ends in %1 days").arg(days)};
     return {Status::Done, RegisterScreen::tr("holds")};

@@ -53,6 +53,34 @@ private slots:
         QCOMPARE(states.value("LP-1"), "not required");
     }
 
+    /// That of TS-3 ends on 2026-03-20.
+    void aCalibrationEndsInWords_data()
+    {
+        QTest::addColumn<QString>("day");
+        QTest::addColumn<QString>("said");
+        QTest::newRow("tomorrow") << "2026-03-19"
+                                  << "ends tomorrow";
+        QTest::newRow("today") << "2026-03-20"
+                               << "ends today";
+        QTest::newRow("yesterday") << "2026-03-21"
+                                   << "ended yesterday";
+        QTest::newRow("before") << "2026-03-22"
+                                << "ended 2 days ago";
+    }
+    void aCalibrationEndsInWords()
+    {
+        QFETCH(QString, day);
+        DeskRecords records;
+        records.records().setNow(Moment::parse(day + "T09:00:00-06:00"));
+        RegisterScreen screen(records.workplace());
+        screen.refresh();
+        const auto *instruments = model(screen, "instruments");
+        QMap<QString, QString> states;
+        for (int row = 0; row < instruments->rowCount(); ++row)
+            states.insert(cell(instruments, row, 0), cell(instruments, row, 5));
+        QTEST(states.value("TS-3"), "said");
+    }
+
     void everyLimitHasItsSource()
     {
         DeskRecords records(false);
