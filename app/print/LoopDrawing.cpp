@@ -1,5 +1,7 @@
 #include "app/print/LoopDrawing.h"
 
+#include "app/print/PaperLanguage.h"
+
 #include <QFontMetricsF>
 #include <QPainterPath>
 
@@ -206,19 +208,11 @@ private:
                 m_small);
     }
 
-    bool metric() const
-    {
-        return std::any_of(m_makeup.elements.begin(), m_makeup.elements.end(),
-                           [](const LoopElement &element) {
-                               return element.type == ElementType::Section &&
-                                      element.length.unit == LengthUnit::Metre;
-                           });
-    }
-
     /// A bar of a round length, a quarter of the loop or less.
     void paintScale() const
     {
-        const double perUnit = metric() ? 1 / 0.3048 : 1;
+        const bool inMetres = isMetric(m_makeup);
+        const double perUnit = inMetres ? 1 / 0.3048 : 1;
         const double longest = m_feet / perUnit / 4;
         const double power = std::pow(10, std::floor(std::log10(std::max(longest, 1.0))));
         const double round = longest >= 5 * power   ? 5 * power
@@ -230,25 +224,21 @@ private:
         m_painter.drawLine(QPointF(m_left, y), QPointF(end, y));
         for (const double x : {m_left, end})
             m_painter.drawLine(QPointF(x, y - em() * 0.2), QPointF(x, y + em() * 0.2));
-        const QString unit = metric() ? "m" : "ft";
         m_painter.setFont(m_small);
         m_painter.setPen(m_style.muted);
         m_painter.drawText(QPointF(end + em() * 0.5, y + m_metrics.ascent() * 0.35),
-                           QString("%1 %2").arg(round, 0, 'f', 0).arg(unit));
-        paintTotals(y, metric());
+                           lengthText(round * perUnit, inMetres));
+        paintTotals(y, inMetres);
     }
 
     void paintTotals(double y, bool inMetres) const
     {
-        const auto text = [inMetres](double feet) {
-            const double length = inMetres ? feet * 0.3048 : feet;
-            return QString(inMetres ? "%1 m" : "%1 ft").arg(length, 0, 'f', 0);
-        };
-        QString total = text(m_makeup.workingLengthFt());
+        QStringList parts{lengthText(m_makeup.workingLengthFt(), inMetres)};
         if (m_makeup.bridgedTapFt() > 0)
-            total += ", taps " + text(m_makeup.bridgedTapFt());
+            parts << onPaper("taps " + lengthText(m_makeup.bridgedTapFt(), inMetres));
         if (const int coils = m_makeup.loadCoils(); coils > 0)
-            total += QString(coils > 1 ? ", %1 load coils" : ", %1 load coil").arg(coils);
+            parts << onPaper(QString(coils > 1 ? "%1 load coils" : "%1 load coil").arg(coils));
+        const QString total = parts.join(", ");
         const double width = QFontMetricsF(m_small).horizontalAdvance(total);
         m_painter.setPen(m_style.text);
         m_painter.drawText(QPointF(m_right - width, y + m_metrics.ascent() * 0.35), total);
@@ -268,6 +258,20 @@ private:
 };
 
 } // namespace
+
+bool isMetric(const LoopMakeup &makeup)
+{
+    return std::any_of(
+        makeup.elements.begin(), makeup.elements.end(), [](const LoopElement &element) {
+            return element.type == ElementType::Section && element.length.unit == LengthUnit::Metre;
+        });
+}
+
+QString lengthText(double feet, bool inMetres)
+{
+    const double length = inMetres ? feet * 0.3048 : feet;
+    return QString(inMetres ? "%1 m" : "%1 ft").arg(length, 0, 'f', 0);
+}
 
 void paintLoop(QPainter &painter, const QRectF &rect, const LoopMakeup &makeup,
                const PictureStyle &style)

@@ -806,10 +806,6 @@
         <translation>%1 Anschlüsse, jeder mit eigenem Zertifikat.</translation>
     </message>
     <message>
-        <source>%1 load coil</source>
-        <translation>%1 Pupinspule</translation>
-    </message>
-    <message>
         <source>%1 load coils</source>
         <translation>%1 Pupinspulen</translation>
     </message>
@@ -5494,8 +5490,8 @@
         <translation>Dauer des Messlaufs</translation>
     </message>
     <message>
-        <source>Length, ft</source>
-        <translation>Länge, ft</translation>
+        <source>Length, %1</source>
+        <translation>Länge, %1</translation>
     </message>
     <message>
         <source>Length: ft, or m; coil: mH</source>
@@ -7128,8 +7124,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Vorausberechnet: %1</translation>
     </message>
     <message>
-        <source>Predicted: %1. %2 dB at %3 kHz ± %4 dB, %5 ohm; %6 ft and %7 ft of taps. %8</source>
-        <translation>Vorausberechnet: %1. %2 dB bei %3 kHz ± %4 dB, %5 Ohm; %6 ft und %7 ft Stichleitungen. %8</translation>
+        <source>Predicted: %1. %2 dB at %3 kHz ± %4 dB, %5 ohm; %6 and %7 of taps. %8</source>
+        <translation>Vorausberechnet: %1. %2 dB bei %3 kHz ± %4 dB, %5 Ohm; %6 und %7 Stichleitungen. %8</translation>
     </message>
     <message>
         <source>Predicted: %1. %2 dB at 1004 Hz, %3 ohm, %4 mA; %5 load coils. %6</source>
@@ -8548,8 +8544,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Stichleitungen und fehlende Pupinspulen.</translation>
     </message>
     <message>
-        <source>Taps, ft</source>
-        <translation>Stiche, ft</translation>
+        <source>Taps, %1</source>
+        <translation>Stiche, %1</translation>
     </message>
     <message>
         <source>Telephone</source>

@@ -1,12 +1,13 @@
-// Longer than 400 lines: one list. Never compiled: phrases of papers, for update.py to find. Papers are put together in English and
-// read by Phrasebook, so what stands here is what can be read on them, each with places for what
-// changes.
+// Longer than 400 lines: one list. Never compiled: phrases of papers, for update.py to find. Papers
+// are put together in English and read by Phrasebook, so what stands here is what can be read on
+// them, each with places for what changes.
 #include <QtGlobal>
 
 constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("papers", "The newest %1 of %2 are drawn."),
     QT_TRANSLATE_NOOP("papers", "The first %1 of %2 are drawn."),
     QT_TRANSLATE_NOOP("papers", "Nothing to draw."),
+    QT_TRANSLATE_NOOP("papers", "taps %1"),
     QT_TRANSLATE_NOOP("papers", "Preview, not issued"),
     QT_TRANSLATE_NOOP("papers", "Issue %1, signed on %2"),
     QT_TRANSLATE_NOOP("papers", "Copy %1, issued on %2"),
@@ -193,8 +194,6 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("papers", "Loss over frequency"),
     QT_TRANSLATE_NOOP("papers", "tap of %1, %2"),
     QT_TRANSLATE_NOOP("papers", "taps %1"),
-    QT_TRANSLATE_NOOP("papers", "%1 load coil"),
-    QT_TRANSLATE_NOOP("papers", "%1 load coils"),
     QT_TRANSLATE_NOOP("papers", "%1, continued"),
     QT_TRANSLATE_NOOP("papers", "Made %1"),
     QT_TRANSLATE_NOOP("papers", "End of report"),

@@ -14,6 +14,7 @@
 #include <QFileDialog>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QLocale>
 #include <QProgressBar>
 
 #include <algorithm>
@@ -49,6 +50,19 @@ QString rounded(double value, int decimals = 0)
     return QString::number(value, 'f', decimals);
 }
 
+/// As the reader's country measures. A system that names no country is taken for one of the trade's
+/// feet.
+bool inMetres()
+{
+    const QLocale locale;
+    return locale.language() != QLocale::C && locale.measurementSystem() == QLocale::MetricSystem;
+}
+
+QString lengthOf(double feet)
+{
+    return rounded(inMetres() ? feet * 0.3048 : feet);
+}
+
 constexpr Column columns[] = {
     {TEXT("Verdict"), 8,
      [](const OfficeLoop &loop) { return suitabilityName(loop.judged.verdict); },
@@ -66,10 +80,10 @@ constexpr Column columns[] = {
     {TEXT("Resistance, Ω"), 8,
      [](const OfficeLoop &loop) { return rounded(loop.judged.dcResistanceOhm); },
      [](const OfficeLoop &loop) { return loop.judged.dcResistanceOhm; }},
-    {TEXT("Length, ft"), 7,
-     [](const OfficeLoop &loop) { return rounded(loop.judged.workingLengthFt); },
+    {TEXT("Length, %1"), 7,
+     [](const OfficeLoop &loop) { return lengthOf(loop.judged.workingLengthFt); },
      [](const OfficeLoop &loop) { return loop.judged.workingLengthFt; }},
-    {TEXT("Taps, ft"), 6, [](const OfficeLoop &loop) { return rounded(loop.judged.bridgedTapFt); },
+    {TEXT("Taps, %1"), 6, [](const OfficeLoop &loop) { return lengthOf(loop.judged.bridgedTapFt); },
      [](const OfficeLoop &loop) { return loop.judged.bridgedTapFt; }},
     {TEXT("Coils"), 5,
      [](const OfficeLoop &loop) { return QString::number(loop.judged.loadCoils); },
@@ -110,7 +124,7 @@ QStringList heads()
 {
     QStringList all;
     for (const Column &column : columns)
-        all << LoopsScreen::tr(column.head);
+        all << LoopsScreen::tr(column.head).replace("%1", inMetres() ? "m" : "ft");
     return all;
 }
 

@@ -11,6 +11,7 @@
 #include "app/desktop/job/MakeupTable.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "app/desktop/widgets/PageElements.h"
+#include "app/print/LoopDrawing.h"
 #include "core/acceptance/LoopState.h"
 #include "core/loop/DesignRules.h"
 #include "core/loop/Remedies.h"
@@ -161,18 +162,17 @@ private:
     void predictBasic(const LoopMakeup &makeup)
     {
         const LoopQualification loop = qualify(makeup, desk().limits());
-        m_verdict->show(
-            suitabilitySign(loop.verdict),
-            tr("Predicted: %1. %2 dB at %3 kHz ± %4 dB, %5 ohm; %6 ft and %7 ft of taps. "
-               "%8")
-                .arg(suitabilityName(loop.verdict))
-                .arg(loop.insertionLossDb, 0, 'f', 2)
-                .arg(loop.frequencyHz / 1000)
-                .arg(loop.marginDb, 0, 'f', 2)
-                .arg(loop.dcResistanceOhm, 0, 'f', 0)
-                .arg(loop.workingLengthFt, 0, 'f', 0)
-                .arg(loop.bridgedTapFt, 0, 'f', 0)
-                .arg(reasonSentences(loop.reasons)));
+        const bool inMetres = isMetric(makeup);
+        m_verdict->show(suitabilitySign(loop.verdict),
+                        tr("Predicted: %1. %2 dB at %3 kHz ± %4 dB, %5 ohm; %6 and %7 of taps. %8")
+                            .arg(suitabilityName(loop.verdict))
+                            .arg(loop.insertionLossDb, 0, 'f', 2)
+                            .arg(loop.frequencyHz / 1000)
+                            .arg(loop.marginDb, 0, 'f', 2)
+                            .arg(loop.dcResistanceOhm, 0, 'f', 0)
+                            .arg(lengthText(loop.workingLengthFt, inMetres),
+                                 lengthText(loop.bridgedTapFt, inMetres))
+                            .arg(reasonSentences(loop.reasons)));
         if (loop.verdict == Suitability::Suitable)
             return;
         const auto ways = remedies(makeup, desk().limits());

@@ -98,6 +98,32 @@ private slots:
         QCOMPARE(opened.first().first().toString(), "O-1002");
     }
 
+    /// As the reader's country measures.
+    void lengthsInFeetOrMetres()
+    {
+        DeskRecords records;
+        found(records, "O-1001", 901, nearby);
+        const auto lengthIn = [&records](const QLocale &locale) {
+            QLocale::setDefault(locale);
+            LoopsScreen screen(records.workplace());
+            screen.refresh();
+            auto *start = screen.findChild<QPushButton *>("loops.start");
+            start->click();
+            [&] { QTRY_VERIFY(start->isEnabled()); }();
+            auto *model = screen.findChild<QTableView *>("loops.list")->model();
+            QLocale::setDefault(QLocale::c());
+            return model->headerData(8, Qt::Horizontal).toString() + ": " +
+                   model->index(0, 8).data().toString();
+        };
+        const QString feet = lengthIn(QLocale(QLocale::English, QLocale::UnitedStates));
+        QVERIFY2(feet.startsWith("Length, ft: "), qPrintable(feet));
+        QCOMPARE(lengthIn(QLocale::c()), feet);
+        const double length = feet.section(' ', -1).toDouble();
+        QVERIFY(length > 1000);
+        QCOMPARE(lengthIn(QLocale(QLocale::German, QLocale::Germany)),
+                 QString("Length, m: %1").arg(length * 0.3048, 0, 'f', 0));
+    }
+
     void anOfficeWithoutMakeups()
     {
         DeskRecords records;
