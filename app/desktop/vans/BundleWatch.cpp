@@ -11,6 +11,8 @@
 #include <QHBoxLayout>
 #include <QLocale>
 
+#include <algorithm>
+
 namespace loopwright {
 
 namespace {
@@ -103,7 +105,8 @@ void BundleWatch::showLook(const Result<FolderLook> &found)
 
 void BundleWatch::tell()
 {
-    const bool isTold = !m_waiting.isEmpty() && m_waiting != m_later;
+    const bool isTold = std::ranges::any_of(
+        m_waiting, [this](const QString &path) { return !m_later.contains(path); });
     if (isTold)
         m_words->show(Status::Open,
                       m_waiting.size() == 1
