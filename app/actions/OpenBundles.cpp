@@ -12,6 +12,8 @@
 #include "db/MetaStore.h"
 #include "db/StationStore.h"
 
+#include <QRegularExpression>
+
 #include <algorithm>
 
 namespace loopwright {
@@ -52,20 +54,11 @@ std::optional<BundleKeys> keysOf(const BundleFile &file)
     return whole ? std::optional(found) : std::nullopt;
 }
 
-/// The fingerprint of the issuer that the van works for: empty before it opened anything.
-Result<QString> issuerOfOffice(const Database &database)
-{
-    LOOPWRIGHT_ASSIGN(const auto stations, StationStore(database).all());
-    if (stations.empty())
-        return QString();
-    LOOPWRIGHT_ASSIGN(const auto key, KeyStore(database).newestOf(stations.front().tag));
-    return key ? key->endorsedBy : QString();
-}
-
 /// Why a file is not opened; nothing if it may be.
 Result<std::optional<TakenBundle>> whyNotOpened(Records &records, const BundleInput &input,
                                                 const BundleFile &file,
-                                                const std::optional<BundleKeys> &keys)
+                                                const std::optional<BundleKeys> &keys,
+                                                const QString &newIssuer)
 {
     const Database &database = records.database();
     const auto refused = [&](const char *code, const QString &reason) {
@@ -82,10 +75,13 @@ Result<std::optional<TakenBundle>> whyNotOpened(Records &records, const BundleIn
     if (!isEndorsedBy(keys->issuer, keys->sender) || !isEndorsedBy(keys->issuer, keys->own))
         return refused("stranger", "The issuer did not endorse who signed it.");
     LOOPWRIGHT_ASSIGN(const auto office, issuerOfOffice(database));
-    if (!office.isEmpty() && office != file.bundle.issuer)
+    const bool known = office.isEmpty() || office == file.bundle.issuer;
+    if (!known && file.bundle.issuer != newIssuer)
         return refused(
             "other_issuer",
-            QString("This van works for the issuer with the key %1, and this is of %2.")
+            QString("This van works for the issuer with the key %1, and this is of %2. If the "
+                    "issuer has a new key, have the office read it out by telephone, and enter "
+                    "what you hear.")
                 .arg(groupedFingerprint(office), groupedFingerprint(file.bundle.issuer)));
     LOOPWRIGHT_ASSIGN(const auto own, KeyStore(database).newestOf(tag));
     if (!own || own->bytes != keys->own.bytes)
@@ -211,13 +207,24 @@ Result<JoinedOrder> openOrderOf(Records &records, const BundleFile &file, const 
     return joined;
 }
 
-Result<TakenBundle> openBundle(Records &records, const BundleInput &input)
+/// Without the groups in which it is read out; empty stays empty.
+Result<QString> fingerprintSaid(QString said)
+{
+    static const QRegularExpression digits("^[0-9a-f]{32}$");
+    said = said.remove(u' ').toLower();
+    if (!said.isEmpty() && !digits.match(said).hasMatch())
+        return failure(ErrorCode::BadInput,
+                       "The key of an issuer is told by 32 digits, 0 to 9 and a to f.", "issuer");
+    return said;
+}
+
+Result<TakenBundle> openBundle(Records &records, const BundleInput &input, const QString &newIssuer)
 {
     auto file = readBundleInput(input, BundleKind::Out);
     if (!file)
         return std::move(file.error());
     const auto keys = keysOf(*file);
-    LOOPWRIGHT_ASSIGN(auto refused, whyNotOpened(records, input, *file, keys));
+    LOOPWRIGHT_ASSIGN(auto refused, whyNotOpened(records, input, *file, keys, newIssuer));
     if (refused)
         return std::move(*refused);
     TakenBundle taken;
@@ -236,12 +243,22 @@ Result<TakenBundle> openBundle(Records &records, const BundleInput &input)
 
 } // namespace
 
-Result<std::vector<TakenBundle>> openBundles(Records &records,
-                                             const std::vector<BundleInput> &files)
+Result<QString> issuerOfOffice(const Database &database)
+{
+    LOOPWRIGHT_ASSIGN(const auto stations, StationStore(database).all());
+    if (stations.empty())
+        return QString();
+    LOOPWRIGHT_ASSIGN(const auto key, KeyStore(database).newestOf(stations.back().tag));
+    return key ? key->endorsedBy : QString();
+}
+
+Result<std::vector<TakenBundle>>
+openBundles(Records &records, const std::vector<BundleInput> &files, const QString &newIssuer)
 {
     LOOPWRIGHT_TRY(allow(records, Act::WorkApart));
+    LOOPWRIGHT_ASSIGN(const auto issuer, fingerprintSaid(newIssuer));
     return eachBundle(files,
-                      [&records](const BundleInput &input) { return openBundle(records, input); });
+                      [&](const BundleInput &input) { return openBundle(records, input, issuer); });
 }
 
 } // namespace loopwright

@@ -1,5 +1,6 @@
 #include "app/actions/VanDesk.h"
 
+#include "app/actions/OpenBundles.h"
 #include "core/acceptance/StationConflict.h"
 #include "db/MetaStore.h"
 
@@ -64,6 +65,9 @@ Result<BundleOutline> outlineOf(Records &records, const BundleInput &input)
     if (bundle.kind == BundleKind::Out)
         outline.forStation = bundle.station;
     outline.station = known && known->name != officeSide ? known->name : tag;
+    LOOPWRIGHT_ASSIGN(const auto issuer, issuerOfOffice(records.database()));
+    if (bundle.kind == BundleKind::Out && !issuer.isEmpty() && issuer != bundle.issuer)
+        outline.otherIssuer = bundle.issuer;
     outline.part = bundle.part;
     outline.parts = bundle.parts;
     outline.keep = bundle.keep;

@@ -23,8 +23,9 @@ struct BundleOutline
     QString code, reason; ///< why it is no bundle; empty if it is one
     QString id;
     BundleKind kind = BundleKind::Out;
-    QString forStation; ///< out: the tag of the van
-    QString station;    ///< who made it: the tag of the office, a van as it is called here
+    QString forStation;  ///< out: the tag of the van
+    QString station;     ///< who made it: the tag of the office, a van as it is called here
+    QString otherIssuer; ///< out: fingerprint of one that these records do not work for
     int part = 1, parts = 1;
     QStringList orders = {};
     int facts = 0;

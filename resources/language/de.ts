@@ -5946,6 +5946,10 @@
         <translation>Neue Vorwahl</translation>
     </message>
     <message>
+        <source>New key of the issuer, as the office reads it out</source>
+        <translation>Neuer Schlüssel des Ausstellers, wie ihn das Büro vorliest</translation>
+    </message>
+    <message>
         <source>New line</source>
         <translation>Neuanschluss</translation>
     </message>
@@ -9064,6 +9068,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Der Schlüssel von %1 (%2) ist nicht auf diesem Rechner. Bitte seine Datei nach %3 zurücklegen oder die Aufsicht einen neuen machen lassen: key renew.</translation>
     </message>
     <message>
+        <source>The key of an issuer is told by 32 digits, 0 to 9 and a to f.</source>
+        <translation>Der Schlüssel eines Ausstellers wird mit 32 Ziffern angegeben, 0 bis 9 und a bis f.</translation>
+    </message>
+    <message>
         <source>The key that signed this certificate is not in the records; verify the history.</source>
         <translation>Der Schlüssel, der dieses Zertifikat signiert hat, ist nicht im Datenbestand; bitte den Verlauf prüfen.</translation>
     </message>
@@ -9992,6 +10000,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Das ist nicht die PIN von %1.</translation>
     </message>
     <message>
+        <source>This is of an issuer with another key than the one that these records work for. Call the office, and enter the key that you hear; nobody else can say that it is the right one.</source>
+        <translation>Dies ist von einem Aussteller mit einem anderen Schlüssel als dem, für den diese Aufzeichnungen arbeiten. Rufen Sie das Büro an und geben Sie den Schlüssel ein, den Sie hören; sonst kann niemand sagen, dass es der richtige ist.</translation>
+    </message>
+    <message>
         <source>This is the cover of a set and no certificate; verify the files of the certificates that it names.</source>
         <translation>Dies ist das Deckblatt eines Satzes und kein Zertifikat; bitte die Dateien der Zertifikate prüfen, die es nennt.</translation>
     </message>
@@ -10024,8 +10036,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Dieser Auftrag braucht kein Zertifikat; abschließen.</translation>
     </message>
     <message>
-        <source>This van works for the issuer with the key %1, and this is of %2.</source>
-        <translation>Dieser Wagen arbeitet für den Aussteller mit dem Schlüssel %1, und dies ist von %2.</translation>
+        <source>This van works for the issuer with the key %1, and this is of %2. If the issuer has a new key, have the office read it out by telephone, and enter what you hear.</source>
+        <translation>Dieser Wagen arbeitet für den Aussteller mit dem Schlüssel %1, und dies ist von %2. Hat der Aussteller einen neuen Schlüssel, lassen Sie ihn sich vom Büro am Telefon vorlesen und geben Sie ein, was Sie hören.</translation>
     </message>
     <message>
         <source>This week</source>

@@ -179,18 +179,21 @@ public:
     {
         options.texts("file", m_files, "What the office handed out", Given::Always,
                       Separation::None);
+        options.text("--issuer", m_issuer,
+                     "Fingerprint of the issuer's new key, as the office reads it out");
     }
 
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(const auto inputs, inputsOf(m_files));
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        LOOPWRIGHT_ASSIGN(const auto opened, openBundles(*records, inputs));
+        LOOPWRIGHT_ASSIGN(const auto opened, openBundles(*records, inputs, m_issuer));
         return answerOf(opened, "opened");
     }
 
 private:
     QStringList m_files;
+    QString m_issuer;
 };
 
 class VanBring : public Command

@@ -4,9 +4,12 @@
 #include "app/actions/OpenBundles.h"
 #include "app/actions/ReceiveBundles.h"
 #include "app/desktop/Language.h"
+#include "app/desktop/widgets/FieldMark.h"
 #include "app/desktop/widgets/PageElements.h"
 
+#include <QLineEdit>
 #include <QLocale>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -111,7 +114,25 @@ TakeInDialog::TakeInDialog(DesktopContext &workplace, const QStringList &paths, 
     addButton(m_stop);
     m_stop->hide();
     m_settle->hide();
+    m_issuerField = makeIssuerField();
+    asked()->addWidget(m_issuerField);
+    m_issuerField->hide();
     read(paths);
+}
+
+QWidget *TakeInDialog::makeIssuerField()
+{
+    m_issuer = new QLineEdit;
+    m_issuer->setObjectName(QStringLiteral("take_in.issuer"));
+    auto *field = new FieldMark(tr("New key of the issuer, as the office reads it out"), m_issuer);
+    auto *holder = new QWidget;
+    auto *column = new QVBoxLayout(holder);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(makeText(tr("This is of an issuer with another key than the one that these "
+                                  "records work for. Call the office, and enter the key that you "
+                                  "hear; nobody else can say that it is the right one.")));
+    column->addWidget(field);
+    return holder;
 }
 
 void TakeInDialog::read(const QStringList &paths)
@@ -148,6 +169,10 @@ void TakeInDialog::showBefore(const Result<std::vector<Bundle>> &bundles)
     setReady(!m_bundles.empty());
     goToConfirm();
     orders.removeDuplicates();
+    m_issuerField->setVisible(std::ranges::any_of(
+        m_bundles, [](const Bundle &each) { return !each.outline.otherIssuer.isEmpty(); }));
+    if (m_issuerField->isVisibleTo(this))
+        m_issuer->setFocus();
     if (m_bundles.empty())
         tell(Status::Failed, tr("There is nothing to take in."));
     else
@@ -157,8 +182,10 @@ void TakeInDialog::showBefore(const Result<std::vector<Bundle>> &bundles)
                  .arg(ordersText(orders)));
 }
 
-Result<TakeInDialog::TakenIn>
-TakeInDialog::takeIn(Records &records, const std::vector<Bundle> &bundles, const Progress &progress)
+Result<TakeInDialog::TakenIn> TakeInDialog::takeIn(Records &records,
+                                                   const std::vector<Bundle> &bundles,
+                                                   const QString &newIssuer,
+                                                   const Progress &progress)
 {
     TakenIn taken;
     for (const Bundle &each : bundles) {
@@ -166,8 +193,9 @@ TakeInDialog::takeIn(Records &records, const std::vector<Bundle> &bundles, const
             taken.stopped = true;
             return taken;
         }
-        auto done = each.outline.kind == BundleKind::Out ? openBundles(records, {each.input})
-                                                         : receiveBundles(records, {each.input});
+        auto done = each.outline.kind == BundleKind::Out
+                        ? openBundles(records, {each.input}, newIssuer)
+                        : receiveBundles(records, {each.input});
         if (!done) {
             taken.broke = done.error();
             return taken;
@@ -183,8 +211,9 @@ void TakeInDialog::confirm()
     m_stop->setVisible(m_bundles.size() > 1);
     tell(Status::None, {});
     asker().ask<TakenIn>(
-        [bundles = m_bundles](Records &records, const Progress &progress) {
-            return takeIn(records, bundles, progress);
+        [bundles = m_bundles, issuer = m_issuer->text()](Records &records,
+                                                         const Progress &progress) {
+            return takeIn(records, bundles, issuer, progress);
         },
         [this](const Result<TakenIn> &taken) {
             m_stop->hide();

@@ -8,6 +8,8 @@
 
 #include <optional>
 
+class QLineEdit;
+
 namespace loopwright {
 
 class TakeInDialog : public VanDialog
@@ -35,7 +37,8 @@ private:
         bool stopped = false;
     };
     static Result<TakenIn> takeIn(Records &records, const std::vector<Bundle> &bundles,
-                                  const Progress &progress);
+                                  const QString &newIssuer, const Progress &progress);
+    QWidget *makeIssuerField();
     void read(const QStringList &paths);
     void showBefore(const Result<std::vector<Bundle>> &bundles);
     void showAfter(const TakenIn &taken);
@@ -43,6 +46,8 @@ private:
     std::vector<Bundle> m_bundles;
     QPushButton *m_stop;
     QPushButton *m_settle;
+    QLineEdit *m_issuer; ///< of a new key
+    QWidget *m_issuerField;
 };
 
 } // namespace loopwright

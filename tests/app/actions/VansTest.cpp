@@ -245,6 +245,33 @@ private slots:
         QCOMPARE(codeOf(van().open(take(second, {"A-2001"}))), QString("other_issuer"));
     }
 
+    /// The key of the issuer is not the van's to believe: a person says that it is the right one.
+    void aNewKeyOfTheIssuerIsSaid()
+    {
+        van().open(take(office(), {"A-1001"}));
+        good(renewKeys(*office().records, {true, "the old one lay on a stolen laptop", true}));
+        const QByteArray out = take(office(), {"A-2001"});
+        const QString issuer = readBundle(out, "o")->bundle.issuer;
+        const auto said = [&](const QString &key) {
+            return codeOf(good(openBundles(*van().records, {{"out.json", out}}, key)).front());
+        };
+        QCOMPARE(said({}), QString("other_issuer"));
+        QCOMPARE(said(QString(32, 'a')), QString("other_issuer"));
+        QCOMPARE(openBundles(*van().records, {{"out.json", out}}, "31 of").error().code,
+                 ErrorCode::BadInput);
+        QCOMPARE(van().open(out).verdict, BundleVerdict::Refused);
+        QCOMPARE(good(openBundles(*van().records, {{"out.json", out}},
+                                  groupedFingerprint(issuer).toUpper()))
+                     .front()
+                     .verdict,
+                 BundleVerdict::Taken);
+        // From now on without being said, and what comes back is the office's.
+        QCOMPARE(van().open(take(office(), {"A-2001"}, "van-7", true)).code, QString());
+        van().record(briFields(), briFacts());
+        QCOMPARE(office().receive(van().bring()).verdict, BundleVerdict::Taken);
+        QCOMPARE(office().outcome(), OrderOutcome::Accepted);
+    }
+
     void whatIsNewerAloneNeedsWhatCameBefore()
     {
         work(briFacts().mid(0, 4));
