@@ -2,7 +2,9 @@
 
 #include "app/cli/CommandContext.h"
 
+#include "db/Transaction.h"
 #include "tests/support/CommandRun.h"
+#include "tests/support/Records.h"
 #include "tests/support/SmallDisk.h"
 
 #include <QTemporaryDir>
