@@ -46,7 +46,9 @@ QByteArray recordOf(int n)
     QList<QJsonObject> facts = jobs::briFacts();
     for (QJsonObject &fact : facts)
         fact["id"] = QString("%1-%2").arg(n, 8, 16, QChar('0')).arg(fact["id"].toString().mid(9));
-    return jobs::recordBytes(fieldsOf(n), facts);
+    // A day for each: orders of one visit would all be judged again with each of them.
+    const QByteArray day = QDate(2026, 3, 4).addDays(-n).toString(Qt::ISODate).toLatin1();
+    return jobs::recordBytes(fieldsOf(n), facts).replace("2026-03-04", day);
 }
 
 void record(Records &records, int orders)

@@ -71,7 +71,7 @@ private slots:
     {
         QFETCH(QString, day);
         DeskRecords records;
-        records.records().setNow(Moment::parse(day + "T09:00:00-06:00"));
+        records.records().setNow(Moment::parse(QString(day + "T09:00:00-06:00")));
         RegisterScreen screen(records.workplace());
         screen.refresh();
         const auto *instruments = model(screen, "instruments");
