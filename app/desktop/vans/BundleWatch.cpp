@@ -45,7 +45,7 @@ BundleWatch::BundleWatch(DesktopContext &workplace, QWidget *parent)
     willAnnounce(m_words);
     m_words->setObjectName(QStringLiteral("bundle_watch.words"));
     auto *row = new QHBoxLayout(this);
-    row->addWidget(m_words, 1);
+    row->addWidget(m_words, 1, Qt::AlignVCenter);
     row->addWidget(makeButton(tr("Take in…"), QStringLiteral("bundle_watch.take_in"),
                               [this] { emit takeInWished(m_waiting); }));
     row->addWidget(makeButton(tr("Later"), QStringLiteral("bundle_watch.later"), [this] {
