@@ -150,6 +150,9 @@ Result<TakenAlong> takeAlong(Records &records, const TakingAlong &wish)
         return failure(ErrorCode::DatabaseTrouble, "the key of the station is not in the records");
     if (vanKey->endorsedBy != ours.issuer.fingerprint()) {
         LOOPWRIGHT_ASSIGN(vanKey, endorse(records, transaction, *vanKey));
+        LOOPWRIGHT_TRY(transaction.record(registerEvent(
+            records, "van_endorsed",
+            {{"station", van.name}, {"tag", van.tag}, {"issuer", vanKey->endorsedBy}})));
     }
     LOOPWRIGHT_ASSIGN(auto bundle, outline(records, ours, *vanKey));
     LOOPWRIGHT_ASSIGN(const auto lines, testLinesOfAll(records.database()));
