@@ -55,7 +55,7 @@ Result<TwoContents> contentsOf(const StationConflict &conflict, const std::vecto
 {
     if (conflict.code != ConflictCode::FactDiffers)
         return TwoContents();
-    const auto told = [kind](const Fact &fact) {
+    const auto told = [kind](const Fact &fact) -> QString {
         return factText(fact, kind) + " (" + fact.at.text() + ')';
     };
     LOOPWRIGHT_ASSIGN(
