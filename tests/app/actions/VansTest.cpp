@@ -651,7 +651,7 @@ private slots:
         QCOMPARE(all.size(), std::size_t(1));
         QCOMPARE(all.front().conflict.code, ConflictCode::ValueInUse);
         QVERIFY2(all.front().sides[0].says.english().startsWith(
-                     "Number 2175550150 is in use on circuit C-"),
+                     "Number 217-555-0150 is in use on circuit C-90. "),
                  qPrintable(all.front().sides[0].says.english()));
         QCOMPARE(office().show("V-1").conflicts.size(), std::size_t(1));
         const auto refused =
