@@ -69,6 +69,13 @@ private:
         QDBusMessage signal = QDBusMessage::createSignal(
             "/org/freedesktop/portal/desktop", "org.freedesktop.portal.Settings", "SettingChanged");
         signal << space << key << QVariant::fromValue(QDBusVariant(value));
+        if (space ==
+            QLatin1StringView("org.freedesktop.appearance")) { // who is asked later says so too
+            if (key == QLatin1StringView("contrast"))
+                m_portal->contrast = value;
+            else if (key == QLatin1StringView("color-scheme"))
+                m_portal->scheme = value;
+        }
         QVERIFY(portalBus().send(signal));
     }
 
