@@ -103,7 +103,7 @@ private slots:
     {
         DeskRecords records;
         found(records, "O-1001", 901, nearby);
-        const auto lengthIn = [&records](const QLocale &locale) {
+        const auto lengthIn = [&records](const QLocale &locale) -> QString {
             QLocale::setDefault(locale);
             LoopsScreen screen(records.workplace());
             screen.refresh();
