@@ -263,7 +263,8 @@ void MainWindow::openRun(const QString &order)
 {
     if (order.isEmpty())
         return say(tr("No run goes on, and none waits to be recorded."));
-    const QString number = order; // a copy: the button that asked for it goes away
+    // A copy: the button that asked for it goes away.
+    const QString number = order; // NOLINT(performance-unnecessary-copy-initialization)
     m_runs->dismiss(number);
     openOrder(number);
     if (current())
