@@ -9,6 +9,8 @@
 #include "db/FactStore.h"
 #include "db/HistoryCheck.h"
 #include "db/OrderStore.h"
+#include "tests/soak/LookingAtVans.h"
+#include "tests/soak/VanTasks.h"
 
 #include <QFile>
 #include <QFileInfo>
@@ -77,15 +79,6 @@ qint64 mustReach(const Begun &begun, const std::function<qint64(const Acknowledg
     return least;
 }
 
-bool saidNothingChanged(const Begun &begun, int number)
-{
-    for (const Told &told : begun.told)
-        for (const Failed &failed : told.failed)
-            if (failed.number == number && failed.why.contains("nothing was changed"))
-                return true;
-    return false;
-}
-
 } // namespace
 
 std::vector<Acknowledged> Begun::acknowledged() const
@@ -94,6 +87,37 @@ std::vector<Acknowledged> Begun::acknowledged() const
     for (const Told &each : told)
         all.insert(all.end(), each.done.begin(), each.done.end());
     return all;
+}
+
+bool Begun::isAcknowledged(int number) const
+{
+    return std::ranges::any_of(told, [number](const Told &each) {
+        return std::ranges::find(each.done, number, &Acknowledged::number) != each.done.end();
+    });
+}
+
+qint64 Begun::position(bool inVan) const
+{
+    qint64 position = 0;
+    for (const Told &each : told)
+        for (const Acknowledged &done : each.done)
+            if (isInVan(taskOf(done).work) == inVan)
+                position = std::max(position, done.position);
+    return position;
+}
+
+bool Begun::saidNothingChanged(int number) const
+{
+    for (const Told &each : told)
+        for (const Failed &failed : each.failed)
+            if (failed.number == number && failed.why.contains("nothing was changed"))
+                return true;
+    return false;
+}
+
+const Task &Begun::taskOf(const Acknowledged &each) const
+{
+    return *std::ranges::find(tasks, each.number, &Task::number);
 }
 
 QString Tally::line() const
@@ -125,20 +149,23 @@ void Looking::atRecords(const Begun &begun, Access access)
     if (!opened)
         return count(m_tally.lost, "the records cannot be opened: " + opened.error().text());
     Records &records = **opened;
-    if (const auto whole = records.database().checkIntegrity(); !whole)
-        return count(m_tally.halfDone, whole.error().text());
-    atHistory(records);
-    qint64 position = 0;
-    for (const Acknowledged &each : begun.acknowledged())
-        position = std::max(position, each.position);
-    if (there(EventStore(records.database()).logHead()).position < position)
-        count(m_tally.lost, QString("the log ends before %1").arg(position));
+    atWhole(records, begun.position(false));
     for (const Task &task : begun.tasks)
         atTask(records, begun, task);
     atCertificate(records, begun);
     atOther(begun, Work::BackUp, m_place.backup());
     atOther(begun, Work::Create, m_place.fresh());
     atOther(begun, Work::Restore, m_place.restored());
+    LookingAtVans(*this, m_tally, m_place, begun).atBoth(records, access);
+}
+
+void Looking::atWhole(Records &records, qint64 position)
+{
+    if (const auto whole = records.database().checkIntegrity(); !whole)
+        return count(m_tally.halfDone, whole.error().text());
+    atHistory(records);
+    if (there(EventStore(records.database()).logHead()).position < position)
+        count(m_tally.lost, QString("the log ends before %1").arg(position));
 }
 
 void Looking::atHistory(Records &records)
@@ -167,14 +194,12 @@ void Looking::atTask(Records &records, const Begun &begun, const Task &task)
         std::ranges::count_if(orders, [&](const QString &number) {
             return there(OrderStore(records.database()).find(number)).has_value();
         });
-    const auto acknowledged = begun.acknowledged();
-    const bool told = std::ranges::any_of(
-        acknowledged, [&](const Acknowledged &each) { return each.number == task.number; });
+    const bool told = begun.isAcknowledged(task.number);
     if (found != 0 && found != all)
         count(m_tally.halfDone, QString("task %1 is half done").arg(task.number));
     if (told && found < all)
         count(m_tally.lost, QString("task %1 is lost").arg(task.number));
-    if (!told && found > 0 && saidNothingChanged(begun, task.number))
+    if (!told && found > 0 && begun.saidNothingChanged(task.number))
         count(m_tally.untrue, QString("task %1 changed something").arg(task.number));
 }
 
@@ -184,11 +209,14 @@ void Looking::atCertificate(Records &records, const Begun &begun)
     const auto place = papers.sums.indexOf(papers.file);
     if (QSet<QString>(papers.sums.begin(), papers.sums.end()).size() != papers.sums.size())
         count(m_tally.halfDone, "two issues are the same");
+    const auto isIssue = [&begun](const Acknowledged &each) {
+        return !each.file.isEmpty() && begun.taskOf(each).work == Work::Issue;
+    };
     for (const Acknowledged &each : begun.acknowledged())
-        if (!each.file.isEmpty() && !papers.sums.contains(each.file))
+        if (isIssue(each) && !papers.sums.contains(each.file))
             count(m_tally.lost, QString("the issue of task %1 is lost").arg(each.number));
-    const auto reached = [&papers](const Acknowledged &each) -> qint64 {
-        return each.file.isEmpty() ? -1 : papers.sums.indexOf(each.file);
+    const auto reached = [&](const Acknowledged &each) -> qint64 {
+        return isIssue(each) ? papers.sums.indexOf(each.file) : -1;
     };
     if (place < mustReach(begun, reached))
         count(m_tally.lost, "the paper that was issued last is lost");
@@ -214,8 +242,7 @@ void Looking::atOther(const Begun &begun, Work work, const QString &path)
                      name + ": " +
                          (findings ? findings->faults.front().what : findings.error().text()));
     const auto reached = [&begun, work](const Acknowledged &each) -> qint64 {
-        const auto task = std::ranges::find(begun.tasks, each.number, &Task::number);
-        return task->work == work ? each.copied : -1;
+        return begun.taskOf(each).work == work ? each.copied : -1;
     };
     const qint64 least = mustReach(begun, reached);
     if (least >= 0 && (!findings || findings->events < least))
@@ -233,7 +260,8 @@ void Looking::atLeftOvers()
     // Input of the round, and what a restore keeps of what was there before.
     static const QRegularExpression known(
         "^(records.sqlite|certificate.pdf|backup.sqlite|backup.sqlite.head|fresh.sqlite|"
-        "restored.sqlite(.before-restore(-[0-9]+)?)?|input-[0-9]+)$");
+        "restored.sqlite(.before-restore(-[0-9]+)?)?|input-[0-9]+|van.sqlite|"
+        "(for-van|from-van|to-open-[0-9]|to-receive-[0-9]).json)$");
     for (const QString &name : m_place.folder.entryList(QDir::Files | QDir::Hidden | QDir::System))
         if (!known.match(name).hasMatch())
             count(m_tally.leftOver, name + " is left over");

@@ -16,6 +16,12 @@ struct Begun
     bool atOnce = false; ///< the first two were told by processes that worked at once
 
     std::vector<Acknowledged> acknowledged() const;
+    bool isAcknowledged(int number) const;
+    /// So far must the log of the office, or of the van, reach.
+    qint64 position(bool inVan) const;
+    /// Whether that was said of a task that failed.
+    bool saidNothingChanged(int number) const;
+    const Task &taskOf(const Acknowledged &each) const;
 };
 
 struct Tally
@@ -60,6 +66,8 @@ public:
     /// Nothing if the records cannot be opened.
     std::optional<Papers> papers() const;
     void count(int &faults, const QString &what);
+    /// The pages, the history and what is derived; the log must reach `position`.
+    void atWhole(Records &records, qint64 position);
 
 private:
     void atHistory(Records &records);

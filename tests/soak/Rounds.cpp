@@ -2,20 +2,20 @@
 
 #include "app/trust/KeyFolder.h"
 #include "tests/soak/Chance.h"
+#include "tests/soak/VanTasks.h"
 #include "tests/support/SmallDisk.h"
 
 #include <QElapsedTimer>
 
 #include <algorithm>
 #include <fcntl.h>
+#include <iterator>
 #include <sys/statvfs.h>
 #include <unistd.h>
 
 namespace loopwright::soak {
 
 namespace {
-
-constexpr int followUp = 900; // number of the first task after a failure
 
 /// What an undisturbed task takes, to know when to disturb one.
 struct Cost
@@ -26,7 +26,8 @@ struct Cost
 
 Worker programFor(const Place &place, const Task &task)
 {
-    return Worker::program(wordsFor(place, task), task.number);
+    return Worker::program(wordsFor(place, task), task.number,
+                           isInVan(task.work) ? vanHome() : QString());
 }
 
 /// Fills a disk with this file until there is only so much room.
@@ -87,6 +88,7 @@ private:
     Cost m_costs[works];
     std::unique_ptr<SmallDisk> m_disk;
     Looking *m_looking = nullptr; ///< of the round
+    bool m_certified = true;      ///< the start of the round
 };
 
 Tally Rounds::run()
@@ -108,10 +110,10 @@ void Rounds::begin(const Place &place, bool certified) const
 {
     // The rounds begin with the same records: to the machine that went on with them in the round
     // before they are an older copy.
-    QDir keys(KeyFolder::defaultPath());
-    for (const QString &name : keys.entryList({"*.head"}, QDir::Files))
-        if (!keys.remove(name))
-            qFatal("cannot remove %s", qPrintable(name));
+    for (QDir keys : {QDir(KeyFolder::defaultPath()), QDir(vanKeys().path())})
+        for (const QString &name : keys.entryList({"*.head"}, QDir::Files))
+            if (!keys.remove(name))
+                qFatal("cannot remove %s", qPrintable(name));
     QDir().mkpath(place.folder.path());
     const Place start = startOf(certified);
     for (const QString &name : start.folder.entryList(QDir::Files))
@@ -148,7 +150,8 @@ void Rounds::round(int number)
     Looking looking(m_tally, place,
                     QString("%1, seed %2, round %3").arg(m_kind).arg(m_plan.seed).arg(number));
     m_looking = &looking;
-    begin(place, !oneIn(3, chance));
+    m_certified = !oneIn(3, chance);
+    begin(place, m_certified);
     Begun begun;
     (this->*disturbed())(place, begun, chance);
     const auto access = oneIn(2, chance) ? Database::Access::ReadOnly : Database::Access::ReadWrite;
@@ -164,16 +167,20 @@ void Rounds::round(int number)
         place.folder.removeRecursively();
 }
 
-/// The next commands of the same kinds work, do what is due, and take away what was begun.
+/// The next commands of the same kinds work, do what is due, and take away what was begun. What is
+/// between van and office is first commanded again, which must end what was begun and change
+/// nothing of what is done.
 void Rounds::goOn(const Place &place, Begun &begun)
 {
-    std::vector<Task> tasks;
+    std::vector<Task> tasks, next;
+    std::ranges::copy_if(begun.tasks, std::back_inserter(tasks), isOfVans, &Task::work);
     for (int work = 0; work < works; ++work)
         if (std::ranges::count(begun.tasks, Work(work), &Task::work) > 0)
-            tasks.push_back({Work(work), followUp + 1 + 2 * work}); // none concernsCertified()
+            next.push_back({Work(work), followUp + 1 + 2 * work}); // none concernsCertified()
+    tasks.insert(tasks.end(), next.begin(), next.end());
     const auto before = m_looking->papers();
     const bool asBefore = std::ranges::none_of(begun.tasks, concernsCertified);
-    begun.tasks.insert(begun.tasks.end(), tasks.begin(), tasks.end());
+    begun.tasks.insert(begun.tasks.end(), next.begin(), next.end());
     begun.told.push_back(Worker::within({place, tasks}).wait());
     for (const Failed &failed : begun.told.back().failed)
         wrong("afterwards a task fails: " + failed.why);
@@ -188,16 +195,19 @@ void Rounds::goOn(const Place &place, Begun &begun)
 }
 
 /// Two writers do not restore: that asks for records that nobody has open. A power cut leaves names
-/// as they are, and what makes or restores records depends on when names reach the disk.
+/// as they are, and what makes or restores records depends on when names reach the disk. Vans are
+/// only in the start that is certified.
 std::vector<Task> Rounds::someTasks(int first, int count, Chance &chance) const
 {
-    static constexpr Work often[] = {Work::Record, Work::Record, Work::Import, Work::Issue,
+    static constexpr Work often[] = {Work::Take,   Work::Open,   Work::Bring,  Work::Receive,
+                                     Work::Record, Work::Record, Work::Import, Work::Issue,
                                      Work::BackUp, Work::Create, Work::Restore};
-    const int last = m_kind == "power" ? 4 : m_kind == "writers" ? 5 : 6;
+    const int from = m_certified ? 0 : 4;
+    const int last = m_kind == "power" ? 8 : m_kind == "writers" ? 9 : 10;
     std::vector<Task> tasks;
     tasks.reserve(std::size_t(count));
     for (int i = 0; i < count; ++i)
-        tasks.push_back({often[upTo(last, chance)], first + i});
+        tasks.push_back({often[from + upTo(last - from, chance)], first + i});
     return tasks;
 }
 
@@ -226,7 +236,8 @@ void Rounds::kills(const Place &place, Begun &begun, Chance &chance)
 
 void Rounds::killProgram(const Place &place, Begun &begun, Chance &chance)
 {
-    const Task task{Work(upTo(works - 1, chance)), int(1 + upTo(1, chance))};
+    const int all = m_certified ? works : worksWithoutVans;
+    const Task task{Work(upTo(all - 1, chance)), int(1 + upTo(1, chance))};
     begun.tasks = {task};
     Worker worker = programFor(place, task);
     ::usleep(useconds_t(upTo(m_costs[int(task.work)].programUs, chance)));
@@ -325,8 +336,9 @@ void Rounds::clock(const Place &place, Begun &begun, Chance &chance)
         begun.told.push_back(Worker::within({place, begun.tasks}).wait());
     ++m_tally.struck;
     mustNotFail(begun);
-    qint64 position = 0;
+    qint64 positions[2] = {}; // office, van
     for (const Acknowledged &each : begun.acknowledged()) {
+        qint64 &position = positions[isInVan(begun.taskOf(each).work)];
         if (each.position != 0 && each.position < position)
             wrong("the log is out of order");
         position = std::max(position, each.position);

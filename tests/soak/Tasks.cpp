@@ -7,13 +7,12 @@
 #include "app/actions/OutFile.h"
 #include "core/base/Json.h"
 #include "db/EventStore.h"
+#include "tests/soak/VanTasks.h"
 #include "tests/support/Office.h"
 
 namespace loopwright::soak {
 
 namespace {
-
-const QString whoActs = QStringLiteral("Dana"); // a supervisor of jobs::office()
 
 QByteArray recordOf(const Task &task)
 {
@@ -124,8 +123,10 @@ void makeStart(const Place &place, bool certified)
         qFatal("the orders to begin with are not taken in");
     require(recordFile(*records, jobs::recordBytes(jobs::briFields(), jobs::briFacts()), "job.json")
                 .map([](const RecordReport &) {}));
-    if (certified)
+    if (certified) {
         require(issue(*records, place).map([](const QString &) {}));
+        makeVans(*records, place);
+    }
     require(backupTo(*records, place.backup()));
 }
 
@@ -160,6 +161,13 @@ Result<Acknowledged> doTask(Records &records, const Place &place, const Task &ta
         LOOPWRIGHT_TRY(restoreFrom(place.backup(), place.restored(), {whoActs}));
         done.copied = endOf(place.restored()).value_or(0);
         break;
+    case Work::Take:
+    case Work::Open:
+    case Work::Bring:
+    case Work::Receive: {
+        LOOPWRIGHT_ASSIGN(done.file, doVanTask(records, place, task));
+        break;
+    }
     }
     if (const auto after = log.logHead())
         done.position = after->position;
@@ -169,7 +177,8 @@ Result<Acknowledged> doTask(Records &records, const Place &place, const Task &ta
 QStringList wordsFor(const Place &place, const Task &task)
 {
     const QStringList common{"--by", whoActs, "--now", task.now.text()};
-    QStringList words = QStringList{"--db", place.records()} + common;
+    QStringList words =
+        QStringList{"--db", isInVan(task.work) ? place.van() : place.records()} + common;
     switch (task.work) {
     case Work::Record:
         return words << "record" << written(place.input(task.number), recordOf(task));
@@ -183,6 +192,11 @@ QStringList wordsFor(const Place &place, const Task &task)
         return {"--db", place.fresh(), "order", "list"};
     case Work::Restore:
         return QStringList{"--db", place.restored()} + common << "restore" << place.backup();
+    case Work::Take:
+    case Work::Open:
+    case Work::Bring:
+    case Work::Receive:
+        return words + vanWords(place, task);
     case Work::BackUp:
         break;
     }

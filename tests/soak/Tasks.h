@@ -1,6 +1,7 @@
 #pragma once
-// What the long runs do to records over and over: evidence, orders, a certificate, a backup. Each
-// task consists of several parts, so that a half-done one shows.
+// What the long runs do to records over and over: evidence, orders, a certificate, a backup, orders
+// that go out to a van and come back. Each task consists of several parts, so that a half-done one
+// shows.
 
 #include "app/actions/Records.h"
 
@@ -19,20 +20,35 @@ struct Place
     QString backup() const { return folder.filePath("backup.sqlite"); }
     QString fresh() const { return folder.filePath("fresh.sqlite"); }
     QString restored() const { return folder.filePath("restored.sqlite"); }
+    QString van() const { return folder.filePath("van.sqlite"); }
+    QString handedOut() const { return folder.filePath("for-van.json"); }
+    QString brought() const { return folder.filePath("from-van.json"); }
+    /// Bundles that are there from the beginning.
+    QString toOpen(int lot) const { return folder.filePath(QString("to-open-%1.json").arg(lot)); }
+    QString toReceive(int lot) const
+    {
+        return folder.filePath(QString("to-receive-%1.json").arg(lot));
+    }
     /// What a command reads.
     QString input(int number) const { return folder.filePath(QString("input-%1").arg(number)); }
 };
 
 enum class Work
 {
-    Record, ///< two notes in one file
-    Import, ///< three orders in one file
-    Issue,  ///< the certificate, onto the one before
-    BackUp, ///< onto the one before
-    Create, ///< new records, if they are not there
-    Restore ///< the backup, onto the records that were restored before
+    Record,  ///< two notes in one file
+    Import,  ///< three orders in one file
+    Issue,   ///< the certificate, onto the one before
+    BackUp,  ///< onto the one before
+    Create,  ///< new records, if they are not there
+    Restore, ///< the backup, onto the records that were restored before
+    Take,    ///< two orders go out to the van, in a file onto the one before
+    Open,    ///< the van takes in two orders
+    Bring,   ///< all that was done in the van, in a file onto the one before
+    Receive  ///< what another van brings back of two orders
 };
-constexpr int works = 6;
+constexpr int works = 10;
+constexpr int worksWithoutVans = 6; ///< the first ones
+constexpr int followUp = 900;       ///< tasks after a failure have numbers above
 
 struct Task
 {
@@ -46,15 +62,16 @@ struct Task
 struct Acknowledged
 {
     int number = 0;
-    qint64 position = 0; ///< the log reaches this far; 0: not told
+    qint64 position = 0; ///< the log of its records reaches this far; 0: not told
     qint64 copied = 0;   ///< and in the backup, or the new or restored records, so far
-    QString file;        ///< SHA-256 of the certificate; empty: not told
+    QString file;        ///< SHA-256 of the certificate, or the bundle; empty: not told
 };
 
 /// Records with an order that is accepted, in the place of a new round: with a backup, and with a
-/// certificate unless it is to be the first one of the station.
+/// certificate and vans, unless that is to be the first use of the station's key.
 void makeStart(const Place &place, bool certified);
 
+/// `records`: of the van, if it is done there.
 Result<Acknowledged> doTask(Records &records, const Place &place, const Task &task);
 /// The same by the command line: its words. Writes the input.
 QStringList wordsFor(const Place &place, const Task &task);
@@ -64,6 +81,7 @@ QStringList factsOf(const Task &task);
 QStringList ordersOf(const Task &task);
 /// Whether it calls for a new certificate.
 bool concernsCertified(const Task &task);
+inline const QString whoActs = QStringLiteral("Dana"); // a supervisor of jobs::office()
 /// The order that is certified.
 inline const QString certifiedOrder = QStringLiteral("A-1001");
 

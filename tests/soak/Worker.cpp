@@ -2,6 +2,7 @@
 
 #include "db/SqliteConnection.h"
 #include "tests/soak/SetBackClock.h"
+#include "tests/soak/VanTasks.h"
 
 #include <QElapsedTimer>
 #include <QFile>
@@ -30,22 +31,29 @@ void sayFailed(int tell, const Task &task, const QElapsedTimer &timer, const Err
                   .arg(error.text().simplified()));
 }
 
-Result<std::unique_ptr<Records>> openedFor(const Worker::Job &job)
+Result<std::unique_ptr<Records>> openedFor(const Worker::Job &job, Work work)
 {
-    LOOPWRIGHT_ASSIGN(auto records, Records::open(job.place.records()));
+    LOOPWRIGHT_ASSIGN(auto records, isInVan(work) ? openVan(job.place.van())
+                                                  : Records::open(job.place.records()));
     if (job.often)
         LOOPWRIGHT_TRY(
             records->database().connection().run("PRAGMA wal_autocheckpoint = 8", "soak"));
     return records;
 }
 
+/// The records of a process, each once a task needs them.
+struct OpenRecords
+{
+    std::unique_ptr<Records> office, van;
+};
+
 /// Opens the records if they are not, so that an error at opening is tried again as a person would.
-Result<Acknowledged> attempt(std::unique_ptr<Records> &records, const Worker::Job &job,
-                             const Task &task)
+Result<Acknowledged> attempt(OpenRecords &open, const Worker::Job &job, const Task &task)
 {
     setClockBack(task.clockDaysBack);
+    std::unique_ptr<Records> &records = isInVan(task.work) ? open.van : open.office;
     if (!records) {
-        LOOPWRIGHT_ASSIGN(records, openedFor(job));
+        LOOPWRIGHT_ASSIGN(records, openedFor(job, task.work));
     }
     return doTask(*records, job.place, task);
 }
@@ -53,7 +61,7 @@ Result<Acknowledged> attempt(std::unique_ptr<Records> &records, const Worker::Jo
 int workThrough(const Worker::Job &job, int tell)
 {
     putFaultyDisk(job.fault);
-    std::unique_ptr<Records> records;
+    OpenRecords records;
     for (const Task &task : job.tasks) {
         QElapsedTimer timer;
         timer.start();
@@ -69,7 +77,7 @@ int workThrough(const Worker::Job &job, int tell)
     const bool cut = job.fault.what == Fault::What::CutPower;
     if (cut && job.fault.seed % 2 == 0)
         cutPower(); // the records are open; else they are closed first
-    records.reset();
+    records = {};
     if (cut)
         cutPower();
     say(tell, QString("calls %1 %2 %3")
@@ -79,8 +87,10 @@ int workThrough(const Worker::Job &job, int tell)
     return 0;
 }
 
-int runProgram(const QStringList &words, int tell)
+int runProgram(const QStringList &words, const QString &home, int tell)
 {
+    if (!home.isEmpty())
+        qputenv("XDG_DATA_HOME", QFile::encodeName(home));
     ::dup2(tell, STDOUT_FILENO);
     ::dup2(tell, STDERR_FILENO);
     const QByteArray program = LOOPWRIGHT_BIN_DIR "/loopwright-cli";
@@ -137,9 +147,9 @@ Worker Worker::within(const Job &job)
     return start([&job](int tell) { return workThrough(job, tell); });
 }
 
-Worker Worker::program(const QStringList &words, int number)
+Worker Worker::program(const QStringList &words, int number, const QString &home)
 {
-    Worker worker = start([&words](int tell) { return runProgram(words, tell); });
+    Worker worker = start([&](int tell) { return runProgram(words, home, tell); });
     worker.m_number = number;
     return worker;
 }

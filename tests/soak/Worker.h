@@ -38,10 +38,11 @@ public:
         Fault fault = {};
         bool often = false; ///< writes the log of SQLite back into the file every few pages
     };
-    /// This program, as another process that opens the records once.
+    /// This program, as another process that opens each records once.
     static Worker within(const Job &job);
-    /// The command line program, for the task of this number: wordsFor() it.
-    static Worker program(const QStringList &words, int number);
+    /// The command line program, for the task of this number: wordsFor() it. `home`: where its
+    /// machine keeps keys; empty: where this one does.
+    static Worker program(const QStringList &words, int number, const QString &home = {});
 
     void kill();
     Told wait();
