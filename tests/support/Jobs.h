@@ -60,7 +60,7 @@ inline OrderFields briFields()
 inline OrderFields otherBriFields(const QString &number, const QString &circuit,
                                   const QString &pair, const QString &dn1, const QString &dn2)
 {
-    const auto spidOf = [](QString dn) { return dn.remove(u'-') + "0101"; };
+    const auto spidOf = [](QString dn) -> QString { return dn.remove(u'-') + "0101"; };
     OrderFields fields = briFields();
     fields["order_number"] = number;
     fields["circuit_number"] = circuit;
