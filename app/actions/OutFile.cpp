@@ -156,7 +156,9 @@ Result<OutFile> OutFile::open(const QString &path, FileKind kind, bool secret)
     const QFileInfo given(path);
     const QFileInfo target(given.isSymLink() ? given.canonicalFilePath() : path);
     removeLeftOvers(stemOf(target));
-    return openPart(path, target, secret);
+    LOOPWRIGHT_ASSIGN(auto out, openPart(path, target, secret));
+    out.m_folder = target.absolutePath();
+    return out;
 }
 
 Result<OutFile> OutFile::openInOwnFolder(const QString &path, FileKind kind, bool secret)
@@ -224,7 +226,11 @@ Result<void> OutFile::commit()
         return failure(ErrorCode::DiskTrouble, "cannot be written: " + qt_error_string(errno),
                        m_path);
     m_part->setFileName({});
-    return {};
+    // Then the name too. A folder that may not be read cannot be waited for.
+    if (m_folder.isEmpty())
+        return {};
+    auto wait = DiskWait::begin(m_folder);
+    return wait ? wait->finish() : Result<void>();
 }
 
 Result<void> writeOut(const QString &path, FileKind kind, const QByteArray &bytes)

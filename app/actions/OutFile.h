@@ -32,11 +32,11 @@ public:
     /// right refuses. `secret`: for its owner's eyes only (mode 0600), whatever the umask.
     static Result<OutFile> open(const QString &path, FileKind kind, bool secret = false);
     /// Likewise, in a folder that this process has made for itself: no killed one left anything
-    /// there, and it is not listed for each of many files.
+    /// there, and it is neither listed nor waited for with each of many files.
     static Result<OutFile> openInOwnFolder(const QString &path, FileKind kind, bool secret = false);
 
     Result<void> write(QByteArrayView bytes);
-    /// From now on it is there.
+    /// From now on it is there, after a power cut too.
     Result<void> commit();
     QString path() const { return m_path; }
 
@@ -47,6 +47,7 @@ private:
     QString m_path;
     QByteArray m_forStandardOutput;            ///< if m_path is `-`: what is not in m_waiting yet
     std::unique_ptr<QTemporaryFile> m_waiting; ///< the rest of it, once it is long
+    QString m_folder; ///< to be waited for once the file bears its name; empty: it is not
     /// What is written so far, beside its place; removed unless it is committed. What a killed
     /// process left there goes when the same file is written the next time.
     std::unique_ptr<QFile, void (*)(QFile *)> m_part{nullptr, giveUp};

@@ -8,6 +8,7 @@
 
 #include <csignal>
 #include <sys/stat.h>
+#include <sys/syscall.h>
 #include <unistd.h>
 
 using namespace loopwright;
@@ -29,7 +30,21 @@ void put(const QString &path, const QByteArray &bytes)
         qFatal("cannot write %s", qPrintable(path));
 }
 
+QByteArray awaited;          // a file
+bool namedAndSynced = false; // its folder was synced when it was there
+
 } // namespace
+
+// What a program defines itself its libraries call too.
+extern "C" int fsync(int file)
+{
+    struct stat synced = {}, folder = {};
+    const QByteArray above = awaited.left(awaited.lastIndexOf('/'));
+    if (::fstat(file, &synced) == 0 && ::stat(above.constData(), &folder) == 0 &&
+        synced.st_ino == folder.st_ino && ::access(awaited.constData(), F_OK) == 0)
+        namedAndSynced = true;
+    return int(::syscall(SYS_fsync, file));
+}
 
 class OutFileTest : public QObject
 {
@@ -82,6 +97,18 @@ private slots:
         if (!may)
             QCOMPARE(written.error().code, ErrorCode::Usage);
         QCOMPARE(there(), QStringList{"f.pdf"});
+    }
+
+    /// What was said to be written is there after a power cut, under its name.
+    void theNameIsOnTheDiskToo()
+    {
+        awaited = QFile::encodeName(path("f.pdf"));
+        namedAndSynced = false;
+        auto out = OutFile::open(path("f.pdf"), FileKind::Pdf);
+        QVERIFY(out && out->write(pdf));
+        QVERIFY(!namedAndSynced);
+        QVERIFY_RESULT(out->commit());
+        QVERIFY(namedAndSynced);
     }
 
     void eachKindTakesItsOwnPlace_data()
