@@ -140,7 +140,13 @@ Result<BroughtBack> bringBack(Records &records, const BringingBack &wish)
     if (transaction.hasEvents())
         LOOPWRIGHT_TRY(transaction.commit(std::vector<Event>()));
     brought.bundle = files.front().id;
-    LOOPWRIGHT_ASSIGN(brought.files, writeParts(wish.out, files));
+    auto written = writeParts(wish.out, files);
+    if (!written)
+        return failure(ErrorCode::DiskTrouble,
+                       QString("It is noted what goes back, and the file is missing: %1. The same "
+                               "command writes it again.")
+                           .arg(written.error().text()));
+    brought.files = std::move(*written);
     return brought;
 }
 

@@ -23,7 +23,8 @@ struct BroughtBack
 
     QJsonObject toJson() const;
 };
-/// NotFound if `since` is no bundle that was brought from here.
+/// First the records, then the files. NotFound if `since` is no bundle that was brought from here.
+/// DiskTrouble may say that the same command writes the files again.
 Result<BroughtBack> bringBack(Records &records, const BringingBack &wish);
 
 } // namespace loopwright

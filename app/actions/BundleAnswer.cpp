@@ -21,6 +21,16 @@ QString wordOf(BundleVerdict verdict, const char *taken)
     return "refused";
 }
 
+/// Its last step alone changed nothing.
+Error stoppedIn(const QString &file, Error error)
+{
+    error.message.remove("; nothing was changed");
+    error.message = QString("It stopped in the middle of %1: %2. What came before is in; the same "
+                            "command takes in the rest.")
+                        .arg(file, error.message);
+    return error;
+}
+
 QJsonValue orNull(const QString &text)
 {
     return text.isEmpty() ? QJsonValue() : QJsonValue(text);
@@ -105,17 +115,19 @@ tl::expected<BundleFile, TakenBundle> readBundleInput(const BundleInput &input, 
 }
 
 Result<void> takeOrders(
-    TakenBundle &taken, const BundleFile &file, bool known,
+    TakenBundle &taken, const BundleFile &file,
     const std::function<Result<JoinedOrder>(const BundledOrder &, const QString &place)> &take)
 {
-    bool isNews = !known;
+    bool isNews = taken.begun;
     for (const BundledOrder &entry : file.bundle.orders) {
         auto joined = take(entry, taken.file + '.' + entry.number);
         if (!joined && !Refusals::isOfOne(joined.error().code))
             return failure(joined.error());
         taken.orders.push_back(joined ? std::move(*joined)
                                       : refusedOrder(entry.number, joined.error()));
-        isNews = isNews || taken.orders.back().verdict != BundleVerdict::AlreadyThere;
+        const BundleVerdict verdict = taken.orders.back().verdict;
+        taken.begun = taken.begun || verdict == BundleVerdict::Taken;
+        isNews = isNews || verdict != BundleVerdict::AlreadyThere;
     }
     if (!isNews)
         taken.verdict = BundleVerdict::AlreadyThere;
@@ -124,12 +136,16 @@ Result<void> takeOrders(
 
 Result<std::vector<TakenBundle>>
 eachBundle(const std::vector<BundleInput> &files,
-           const std::function<Result<TakenBundle>(const BundleInput &)> &take)
+           const std::function<Result<void>(const BundleInput &, TakenBundle &taken)> &take)
 {
     std::vector<TakenBundle> all;
     for (const BundleInput &input : files) {
-        LOOPWRIGHT_ASSIGN(auto taken, take(input));
-        all.push_back(std::move(taken));
+        TakenBundle &taken = all.emplace_back();
+        const auto done = take(input, taken);
+        if (!done)
+            return failure(std::ranges::any_of(all, &TakenBundle::begun)
+                               ? stoppedIn(input.name, done.error())
+                               : done.error());
     }
     return all;
 }

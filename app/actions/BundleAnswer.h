@@ -32,6 +32,7 @@ struct TakenBundle
     QString code, reason; ///< of a refusal
     QString bundle, station;
     std::vector<JoinedOrder> orders;
+    bool begun = false; ///< something of it came in now
 
     bool refuses() const; ///< the file, or an order of it
     /// `taken`: what a file that was taken is called, "opened" or "received".
@@ -51,12 +52,13 @@ TakenBundle refusedBundle(const QString &file, const QString &code, const QStrin
 tl::expected<BundleFile, TakenBundle> readBundleInput(const BundleInput &input, BundleKind kind);
 
 /// Each order by itself, with its place in the file; what is no trouble of one order ends it.
-/// `known`: the bundle was here before, so it may be that nothing is new.
 Result<void> takeOrders(
-    TakenBundle &taken, const BundleFile &file, bool known,
+    TakenBundle &taken, const BundleFile &file,
     const std::function<Result<JoinedOrder>(const BundledOrder &, const QString &place)> &take);
+/// `take` puts down what came of a file, also of one that it ends in the middle of: then the error
+/// says that something is in.
 Result<std::vector<TakenBundle>>
 eachBundle(const std::vector<BundleInput> &files,
-           const std::function<Result<TakenBundle>(const BundleInput &)> &take);
+           const std::function<Result<void>(const BundleInput &, TakenBundle &taken)> &take);
 
 } // namespace loopwright

@@ -218,27 +218,30 @@ Result<QString> fingerprintSaid(QString said)
     return said;
 }
 
-Result<TakenBundle> openBundle(Records &records, const BundleInput &input, const QString &newIssuer)
+Result<void> openBundle(Records &records, const BundleInput &input, const QString &newIssuer,
+                        TakenBundle &taken)
 {
     auto file = readBundleInput(input, BundleKind::Out);
-    if (!file)
-        return std::move(file.error());
+    if (!file) {
+        taken = std::move(file.error());
+        return {};
+    }
     const auto keys = keysOf(*file);
     LOOPWRIGHT_ASSIGN(auto refused, whyNotOpened(records, input, *file, keys, newIssuer));
-    if (refused)
-        return std::move(*refused);
-    TakenBundle taken;
+    if (refused) {
+        taken = std::move(*refused);
+        return {};
+    }
     taken.file = input.name;
     taken.bundle = file->id;
     LOOPWRIGHT_ASSIGN(const auto known, StationStore(records.database()).bundle(file->id));
     taken.station = officeSide;
     if (!known)
         LOOPWRIGHT_TRY(takeHead(records, *file, *keys, input.name));
-    LOOPWRIGHT_TRY(takeOrders(taken, *file, known.has_value(),
-                              [&](const BundledOrder &entry, const QString &place) {
-                                  return openOrderOf(records, *file, entry, place);
-                              }));
-    return taken;
+    taken.begun = !known;
+    return takeOrders(taken, *file, [&](const BundledOrder &entry, const QString &place) {
+        return openOrderOf(records, *file, entry, place);
+    });
 }
 
 } // namespace
@@ -257,8 +260,9 @@ openBundles(Records &records, const std::vector<BundleInput> &files, const QStri
 {
     LOOPWRIGHT_TRY(allow(records, Act::WorkApart));
     LOOPWRIGHT_ASSIGN(const auto issuer, fingerprintSaid(newIssuer));
-    return eachBundle(files,
-                      [&](const BundleInput &input) { return openBundle(records, input, issuer); });
+    return eachBundle(files, [&](const BundleInput &input, TakenBundle &taken) {
+        return openBundle(records, input, issuer, taken);
+    });
 }
 
 } // namespace loopwright

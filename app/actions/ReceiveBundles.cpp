@@ -66,29 +66,29 @@ Result<void> noteReceived(Records &records, const BundleFile &file, const PeerSt
                        {"instruments", QJsonArray::fromStringList(instruments)}}));
 }
 
-Result<TakenBundle> receiveBundle(Records &records, const BundleInput &input)
+Result<void> receiveBundle(Records &records, const BundleInput &input, TakenBundle &taken)
 {
     auto file = readBundleInput(input, BundleKind::Back);
-    if (!file)
-        return std::move(file.error());
+    if (!file) {
+        taken = std::move(file.error());
+        return {};
+    }
     LOOPWRIGHT_ASSIGN(const auto sender, senderOf(records.database(), *file));
     if (!sender.code.isEmpty()) {
-        TakenBundle refused = refusedBundle(input.name, sender.code, sender.because);
-        refused.bundle = file->id;
-        return refused;
+        taken = refusedBundle(input.name, sender.code, sender.because);
+        taken.bundle = file->id;
+        return {};
     }
-    TakenBundle taken;
     taken.file = input.name;
     taken.bundle = file->id;
     taken.station = sender.station.name;
     LOOPWRIGHT_ASSIGN(const auto known, StationStore(records.database()).bundle(file->id));
     if (!known)
         LOOPWRIGHT_TRY(noteReceived(records, *file, sender.station, input.name));
-    LOOPWRIGHT_TRY(takeOrders(
-        taken, *file, known.has_value(), [&](const BundledOrder &entry, const QString &place) {
-            return joinOrder(records, {entry, sender.station, file->id, file->bundle.keep, place});
-        }));
-    return taken;
+    taken.begun = !known;
+    return takeOrders(taken, *file, [&](const BundledOrder &entry, const QString &place) {
+        return joinOrder(records, {entry, sender.station, file->id, file->bundle.keep, place});
+    });
 }
 
 } // namespace
@@ -97,8 +97,9 @@ Result<std::vector<TakenBundle>> receiveBundles(Records &records,
                                                 const std::vector<BundleInput> &files)
 {
     LOOPWRIGHT_TRY(allow(records, Act::SendVans));
-    return eachBundle(
-        files, [&records](const BundleInput &input) { return receiveBundle(records, input); });
+    return eachBundle(files, [&records](const BundleInput &input, TakenBundle &taken) {
+        return receiveBundle(records, input, taken);
+    });
 }
 
 } // namespace loopwright

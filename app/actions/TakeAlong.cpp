@@ -170,7 +170,7 @@ Result<TakenAlong> takeAlong(Records &records, const TakingAlong &wish)
     auto written = writeParts(wish.out, files);
     if (!written)
         return failure(ErrorCode::DiskTrouble,
-                       QString("The orders are out at station %1, and the file is missing: %2 The "
+                       QString("The orders are out at station %1, and the file is missing: %2. The "
                                "same command writes it again.")
                            .arg(van.name, written.error().text()));
     taken.files = std::move(*written);

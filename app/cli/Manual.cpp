@@ -96,8 +96,9 @@ void describeStatuses(ManualPage &page)
     for (const ExitStatusMeaning &each : exitStatuses())
         page.item(ManualPage::literal(QString::number(int(each.status))), each.meaning);
     page.endList().paragraph(
-        "On 2 to 5, and on 130, nothing has been changed, but where a 5 says that only the paper "
-        "is missing. Then the same command makes it again.");
+        "On 2 to 5, and on 130, nothing has been changed, but where it is said that only the paper "
+        "or the file is missing, or that a part of a bundle is in. Then the same command does the "
+        "rest.");
 }
 
 } // namespace

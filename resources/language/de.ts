@@ -5022,6 +5022,10 @@
         <translation>Noch nicht unterschrieben: %1. Unterschreiben, oder noch einmal ausstellen, um es ohne Unterschrift zu lassen; das Papier sagt es dann und kann später als weitere Ausfertigung unterschrieben werden.</translation>
     </message>
     <message>
+        <source>It is noted what goes back, and the file is missing: %1. The same command writes it again.</source>
+        <translation>Es ist vermerkt, was zurückgeht, und die Datei fehlt: %1. Derselbe Befehl schreibt sie noch einmal.</translation>
+    </message>
+    <message>
         <source>It is open.</source>
         <translation>Sie ist offen.</translation>
     </message>
@@ -5056,6 +5060,10 @@
     <message>
         <source>It stands with order %1, where the visit began.</source>
         <translation>Es steht bei Auftrag %1, wo der Einsatz begann.</translation>
+    </message>
+    <message>
+        <source>It stopped in the middle of %1: %2. What came before is in; the same command takes in the rest.</source>
+        <translation>Mitten in %1 brach es ab: %2. Was davor kam, ist aufgenommen; derselbe Befehl nimmt den Rest auf.</translation>
     </message>
     <message>
         <source>It takes the place of certificate %1, issued on %2, because: %3.</source>
@@ -9376,8 +9384,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Dienste des Auftrags mit dem vergleichen, was die Vermittlungsstelle am Anschluss eingerichtet hat.</translation>
     </message>
     <message>
-        <source>The orders are out at station %1, and the file is missing: %2 The same command writes it again.</source>
-        <translation>Die Aufträge sind bei Station %1, und die Datei fehlt: %2 Derselbe Befehl schreibt sie noch einmal.</translation>
+        <source>The orders are out at station %1, and the file is missing: %2. The same command writes it again.</source>
+        <translation>Die Aufträge sind bei Station %1, und die Datei fehlt: %2. Derselbe Befehl schreibt sie noch einmal.</translation>
     </message>
     <message>
         <source>The orders stay with this van</source>
@@ -14620,6 +14628,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>die Datenbank ist beschädigt; bitte aus einer Sicherung wiederherstellen</translation>
     </message>
     <message>
+        <source>the database is locked by another program</source>
+        <translation>die Datenbank ist von einem anderen Programm gesperrt</translation>
+    </message>
+    <message>
         <source>the database is locked by another program; nothing was changed</source>
         <translation>die Datenbank ist von einem anderen Programm gesperrt; nichts wurde geändert</translation>
     </message>
@@ -14652,8 +14664,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>der Datenträger mit der Datenbank ist beschädigt</translation>
     </message>
     <message>
+        <source>the disk is full</source>
+        <translation>der Datenträger ist voll</translation>
+    </message>
+    <message>
         <source>the disk is full; nothing was changed</source>
         <translation>der Datenträger ist voll; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>the disk refused to write</source>
+        <translation>der Datenträger nahm nichts an</translation>
     </message>
     <message>
         <source>the disk refused to write; nothing was changed</source>

@@ -6,6 +6,9 @@
 constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("messages", "is required and missing"),
     QT_TRANSLATE_NOOP("messages", "Stopped."),
+    QT_TRANSLATE_NOOP("messages", "the disk refused to write"),
+    QT_TRANSLATE_NOOP("messages", "the disk is full"),
+    QT_TRANSLATE_NOOP("messages", "the database is locked by another program"),
     QT_TRANSLATE_NOOP("messages", "%1 (and %2 more)"),
     QT_TRANSLATE_NOOP("messages", "The row %1"),
     QT_TRANSLATE_NOOP("messages", "There is no protocol variant \"%1\": write %2"),

@@ -12,6 +12,7 @@
 #include "app/actions/VerifyCertificate.h"
 #include "app/trust/BundleFile.h"
 #include "core/base/Json.h"
+#include "db/SqliteConnection.h"
 #include "tests/support/Tamper.h"
 
 #include <QTest>
@@ -156,6 +157,72 @@ private slots:
         wish.anyway = true;
         QCOMPARE(good(takeAlong(*office().records, wish)).orders.size(), 2);
         QCOMPARE(office().show().out.size(), std::size_t(2));
+    }
+
+    /// The disk fills up in the middle: what is said of it is true, and the next time takes the
+    /// rest.
+    void whatIsInIsSaidWhenTheDiskIsFull()
+    {
+        van().open(take(office(), {"A-1001", "A-2001"}));
+        van().record(briFields(), briFacts());
+        QList<QJsonObject> others = analogFacts();
+        for (QJsonObject &each : others)
+            each["id"] = each["id"].toString().replace(9, 4, "0001");
+        van().record(analogFields(), others);
+        const QByteArray back = van().bring();
+        SqliteConnection &disk = office().records->database().connection();
+        int cut = 0;
+        Result<std::vector<TakenBundle>> received;
+        for (qint64 pages = *disk.number("PRAGMA page_count");; ++pages) {
+            good(disk.number("PRAGMA max_page_count = " + QByteArray::number(pages)));
+            const qint64 before = good(logHead(*office().records)).head.position;
+            received = receiveBundles(*office().records, {{"back.json", back}});
+            if (received)
+                break;
+            const bool changed = good(logHead(*office().records)).head.position > before;
+            const QString said = received.error().text();
+            QCOMPARE(received.error().code, ErrorCode::DiskTrouble);
+            QCOMPARE(said.contains("the disk is full; nothing was changed"), !changed);
+            QCOMPARE(said.contains("in the middle of back.json: the disk is full. What came"),
+                     changed);
+            cut += changed;
+        }
+        QVERIFY(cut > 0);
+        QVERIFY(!received->front().refuses());
+        QCOMPARE(office().show().facts.size(), briFacts().size());
+        QCOMPARE(office().show("A-2001").facts.size(), others.size());
+    }
+
+    /// The names of parts are held against what stands there only as they are written.
+    void whatIsDoneIsSaidWhenTheFileIsMissing()
+    {
+        QVERIFY(QDir().mkpath(office().file("p-1.json")) && QDir().mkpath(van().file("p-1.json")));
+        TakingAlong wish;
+        wish.orders = QStringList{"A-1001", "A-2001"};
+        wish.station = "van-7";
+        wish.out = office().file("p.json");
+        wish.split = 1;
+        const auto taken = takeAlong(*office().records, wish);
+        QCOMPARE(taken.error().code, ErrorCode::DiskTrouble);
+        QCOMPARE(taken.error().message,
+                 QString("The orders are out at station van-7, and the file is missing: %1: is a "
+                         "folder; give the name of a file. The same command writes it again.")
+                     .arg(office().file("p-1.json")));
+        QVERIFY(!office().show().out.empty());
+        QVERIFY(QDir().rmdir(office().file("p-1.json")));
+        for (const QString &file : good(takeAlong(*office().records, wish)).files)
+            van().open(contentOf(file));
+
+        const auto brought = bringBack(*van().records, {van().file("p.json"), {}, 1, false});
+        QCOMPARE(brought.error().code, ErrorCode::DiskTrouble);
+        QVERIFY2(brought.error().message.startsWith("It is noted what goes back, and the file is "
+                                                    "missing: "),
+                 qPrintable(brought.error().message));
+        QVERIFY(QDir().rmdir(van().file("p-1.json")));
+        const auto again = good(bringBack(*van().records, {van().file("p.json"), {}, 1, false}));
+        QCOMPARE(again.files.size(), 2);
+        for (const QString &file : again.files)
+            QCOMPARE(office().receive(contentOf(file)).verdict, BundleVerdict::Taken);
     }
 
     void partsAreOpenedOneByOne()

@@ -276,6 +276,10 @@ private slots:
         row("the backup cannot be written there: the disk is full; nothing was changed",
             "die Sicherung lässt sich dort nicht schreiben: der Datenträger ist voll; nichts wurde "
             "geändert");
+        row("It stopped in the middle of van-7.json: the disk is full. What came before is in; the "
+            "same command takes in the rest.",
+            "Mitten in van-7.json brach es ab: der Datenträger ist voll. Was davor kam, ist "
+            "aufgenommen; derselbe Befehl nimmt den Rest auf.");
         // Several, as the orders of a list are told.
         row("Circuit C-66: order taken since then (order A-2). Circuit C-31: order A-1 was taken "
             "in since then, with 447-555-0131. Nothing was taken back.",
