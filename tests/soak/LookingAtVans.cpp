@@ -104,13 +104,16 @@ bool LookingAtVans::together(const QString &what, const QList<bool> &signs)
 
 void LookingAtVans::judge(const Task &task, qsizetype found, qsizetype all)
 {
-    const bool told = std::ranges::any_of(m_begun.tasks, [&](const Task &other) {
-        return other.work == task.work && lotOf(other) == lotOf(task) &&
-               m_begun.isAcknowledged(other.number);
-    });
+    bool told = false, saidNothing = true; // by all that have the lot
+    for (const Task &other : m_begun.tasks) {
+        if (other.work != task.work || lotOf(other) != lotOf(task))
+            continue;
+        told = told || m_begun.isAcknowledged(other.number);
+        saidNothing = saidNothing && m_begun.saidNothingChanged(other.number);
+    }
     if (told && found < all)
         m_looking.count(m_tally.lost, QString("task %1 is lost").arg(task.number));
-    if (!told && found > 0 && m_begun.saidNothingChanged(task.number))
+    if (!told && found > 0 && saidNothing)
         m_looking.count(m_tally.untrue, QString("task %1 changed something").arg(task.number));
 }
 

@@ -11,7 +11,7 @@ bool isOfVans(Work work);
 /// Whether it is done in the records of the van, with the keys of its machine.
 bool isInVan(Work work);
 
-constexpr int lots = 4;
+constexpr int lots = 3;
 /// Two tasks of a round may have the same: then one of them finds done what it is to do. The first
 /// after a failure has its own.
 int lotOf(const Task &task);
