@@ -2,10 +2,14 @@
 
 #include "tests/soak/UnsyncedWrites.h"
 
+#include <cerrno>
 #include <csignal>
+#include <cstdio>
 #include <cstring>
+#include <fcntl.h>
 #include <optional>
 #include <sqlite3.h>
+#include <sys/syscall.h>
 #include <unistd.h>
 
 namespace loopwright::soak {
@@ -19,6 +23,7 @@ struct Disk
     sqlite3_vfs faulty = {};
     qint64 calls[3] = {}; ///< by Fault::Count
     bool struck = false;
+    bool within = false;                    ///< a call of SQLite's is counted already
     std::optional<UnsyncedWrites> unsynced; ///< if the power will be cut
 };
 Disk disk; // one for the process, as SQLite's register of layers is
@@ -110,7 +115,9 @@ int truncateFile(sqlite3_file *file, sqlite3_int64 size)
 int syncFile(sqlite3_file *file, int flags)
 {
     return counted(Fault::Count::Syncs, SQLITE_IOERR_FSYNC, [=] {
+        disk.within = true;
         const int code = realOf(file)->pMethods->xSync(realOf(file), flags);
+        disk.within = false;
         if (code == SQLITE_OK && disk.unsynced && fileOf(file)->name)
             disk.unsynced->synced(fileOf(file)->name);
         return code;
@@ -217,6 +224,20 @@ int deleteFile(sqlite3_vfs *, const char *name, int syncFolder)
     });
 }
 
+/// A call of the main thread's for a file that is not SQLite's.
+template<class Call>
+int countedBeside(Fault::Count what, Call call)
+{
+    if (!disk.real || disk.within || ::gettid() != ::getpid())
+        return call();
+    constexpr int refusal = -2; // what no such call answers
+    const int code = counted(what, refusal, call);
+    if (code != refusal)
+        return code;
+    errno = disk.fault.full ? ENOSPC : EIO;
+    return -1;
+}
+
 } // namespace
 
 void putFaultyDisk(const Fault &fault)
@@ -256,3 +277,18 @@ void cutPower()
 }
 
 } // namespace loopwright::soak
+
+// What a program defines itself its libraries call too.
+
+extern "C" int fsync(int file)
+{
+    return loopwright::soak::countedBeside(loopwright::soak::Fault::Count::Syncs,
+                                           [file] { return int(::syscall(SYS_fsync, file)); });
+}
+
+extern "C" int rename(const char *from, const char *to) noexcept
+{
+    return loopwright::soak::countedBeside(loopwright::soak::Fault::Count::Changes, [from, to] {
+        return int(::syscall(SYS_renameat2, AT_FDCWD, from, AT_FDCWD, to, 0));
+    });
+}

@@ -1,7 +1,8 @@
 #pragma once
 // A disk under SQLite that fails when it is told to: it kills the process at a call, loses power
 // and with it what was not synced, or refuses calls. It is a layer over SQLite's own, and what
-// a process opens after it was put there lies on it.
+// a process opens after it was put there lies on it. Of files beside SQLite's their syncing and
+// renaming counts, and may fail.
 
 #include <QtGlobal>
 
@@ -18,7 +19,7 @@ struct Fault
     };
     enum class Count
     {
-        Changes, ///< writes, syncs, truncations, deletions
+        Changes, ///< writes, syncs, truncations, deletions, renaming
         Syncs,   ///< where a commit begins to count
         Calls    ///< opening, reading and locking too
     };

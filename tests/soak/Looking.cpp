@@ -262,7 +262,9 @@ void Looking::atLeftOvers()
         "^(records.sqlite|certificate.pdf|backup.sqlite|backup.sqlite.head|fresh.sqlite|"
         "restored.sqlite(.before-restore(-[0-9]+)?)?|input-[0-9]+|van.sqlite|"
         "(for-van|from-van|to-open-[0-9]|to-receive-[0-9]).json)$");
-    for (const QString &name : m_place.folder.entryList(QDir::Files | QDir::Hidden | QDir::System))
+    constexpr auto files = QDir::Files | QDir::Hidden | QDir::System;
+    const QStringList all = m_place.folder.entryList(files) + m_place.stick().entryList(files);
+    for (const QString &name : all)
         if (!known.match(name).hasMatch())
             count(m_tally.leftOver, name + " is left over");
 }

@@ -41,6 +41,14 @@ void fillBut(qint64 room, const QString &path)
         qFatal("the small disk cannot be filled");
 }
 
+void copyFiles(const QDir &from, const QDir &to)
+{
+    QDir().mkpath(to.path());
+    for (const QString &name : from.entryList(QDir::Files))
+        if (!QFile::copy(from.filePath(name), to.filePath(name)))
+            qFatal("cannot copy %s", qPrintable(name));
+}
+
 class Rounds
 {
 public:
@@ -51,7 +59,7 @@ public:
     {
         m_tally.kind = kind;
         for (const bool certified : {false, true}) {
-            QDir().mkpath(startOf(certified).folder.path());
+            QDir().mkpath(startOf(certified).stick().path());
             makeStart(startOf(certified), certified);
         }
     }
@@ -86,7 +94,7 @@ private:
     QDir m_folder;
     Tally m_tally;
     Cost m_costs[works];
-    std::unique_ptr<SmallDisk> m_disk;
+    std::unique_ptr<SmallDisk> m_disk, m_stick;
     Looking *m_looking = nullptr; ///< of the round
     bool m_certified = true;      ///< the start of the round
 };
@@ -95,7 +103,8 @@ Tally Rounds::run()
 {
     if (m_kind == "disk") {
         m_disk = std::make_unique<SmallDisk>("16M");
-        if (!m_disk->mounted()) {
+        m_stick = std::make_unique<SmallDisk>("2M");
+        if (!m_disk->mounted() || !m_stick->mounted()) {
             m_tally.skipped = "only root can mount a small disk";
             return m_tally;
         }
@@ -114,11 +123,8 @@ void Rounds::begin(const Place &place, bool certified) const
         for (const QString &name : keys.entryList({"*.head"}, QDir::Files))
             if (!keys.remove(name))
                 qFatal("cannot remove %s", qPrintable(name));
-    QDir().mkpath(place.folder.path());
-    const Place start = startOf(certified);
-    for (const QString &name : start.folder.entryList(QDir::Files))
-        if (!QFile::copy(start.folder.filePath(name), place.folder.filePath(name)))
-            qFatal("cannot copy %s", qPrintable(name));
+    copyFiles(startOf(certified).folder, place.folder);
+    copyFiles(startOf(certified).stick(), place.stick());
 }
 
 void Rounds::measure()
@@ -151,6 +157,11 @@ void Rounds::round(int number)
                     QString("%1, seed %2, round %3").arg(m_kind).arg(m_plan.seed).arg(number));
     m_looking = &looking;
     m_certified = !oneIn(3, chance);
+    if (m_stick) {
+        QDir().mkpath(place.folder.path());
+        QDir().mkpath(m_stick->file(name));
+        QFile::link(m_stick->file(name), place.stick().path());
+    }
     begin(place, m_certified);
     Begun begun;
     (this->*disturbed())(place, begun, chance);
@@ -165,6 +176,8 @@ void Rounds::round(int number)
     m_tally.acknowledged += int(begun.acknowledged().size());
     if (m_disk || m_tally.faults() == faultsBefore)
         place.folder.removeRecursively();
+    if (m_stick)
+        QDir(m_stick->file(name)).removeRecursively();
 }
 
 /// The next commands of the same kinds work, do what is due, and take away what was begun. What is
@@ -200,10 +213,11 @@ void Rounds::goOn(const Place &place, Begun &begun)
 std::vector<Task> Rounds::someTasks(int first, int count, Chance &chance) const
 {
     static constexpr Work often[] = {Work::Take,   Work::Open,   Work::Bring,  Work::Receive,
+                                     Work::Take,   Work::Open,   Work::Bring,  Work::Receive,
                                      Work::Record, Work::Record, Work::Import, Work::Issue,
                                      Work::BackUp, Work::Create, Work::Restore};
-    const int from = m_certified ? 0 : 4;
-    const int last = m_kind == "power" ? 8 : m_kind == "writers" ? 9 : 10;
+    const int from = m_certified ? 0 : 8;
+    const int last = m_kind == "power" ? 12 : m_kind == "writers" ? 13 : 14;
     std::vector<Task> tasks;
     tasks.reserve(std::size_t(count));
     for (int i = 0; i < count; ++i)
@@ -262,12 +276,18 @@ void Rounds::power(const Place &place, Begun &begun, Chance &chance)
 
 void Rounds::disk(const Place &place, Begun &begun, Chance &chance)
 {
-    const qint64 pages = upTo((qint64(1) << upTo(9, chance)) - 1, chance); // up to 2 MB
+    const bool onStick = oneIn(3, chance);
+    const int most = onStick ? 6 : 9; // up to 256 KB, or 2 MB
+    const qint64 pages = upTo((qint64(1) << upTo(most, chance)) - 1, chance);
     const bool byProgram = oneIn(3, chance);
     begun.tasks = someTasks(1, byProgram ? 1 : int(1 + upTo(2, chance)), chance);
+    static constexpr Work givenOut[] = {Work::Issue, Work::Take, Work::Bring};
+    if (onStick)
+        for (Task &task : begun.tasks)
+            task.work = givenOut[upTo(m_certified ? 2 : 0, chance)];
     // What the program reads is written while there is room.
     const QStringList words = wordsFor(place, begun.tasks[0]);
-    const QString ballast = m_disk->file("ballast");
+    const QString ballast = (onStick ? *m_stick : *m_disk).file("ballast");
     fillBut(pages * 4096, ballast);
     Worker worker = byProgram ? Worker::program(words, begun.tasks[0].number)
                               : Worker::within({place, begun.tasks, {}, oneIn(3, chance)});

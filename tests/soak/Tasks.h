@@ -16,13 +16,15 @@ struct Place
     QDir folder;
 
     QString records() const { return folder.filePath("records.sqlite"); }
-    QString certificate() const { return folder.filePath("certificate.pdf"); }
+    /// What is given out lies on a disk of its own where that may be full.
+    QDir stick() const { return QDir(folder.filePath("stick")); }
+    QString certificate() const { return stick().filePath("certificate.pdf"); }
     QString backup() const { return folder.filePath("backup.sqlite"); }
     QString fresh() const { return folder.filePath("fresh.sqlite"); }
     QString restored() const { return folder.filePath("restored.sqlite"); }
     QString van() const { return folder.filePath("van.sqlite"); }
-    QString handedOut() const { return folder.filePath("for-van.json"); }
-    QString brought() const { return folder.filePath("from-van.json"); }
+    QString handedOut() const { return stick().filePath("for-van.json"); }
+    QString brought() const { return stick().filePath("from-van.json"); }
     /// Bundles that are there from the beginning.
     QString toOpen(int lot) const { return folder.filePath(QString("to-open-%1.json").arg(lot)); }
     QString toReceive(int lot) const
