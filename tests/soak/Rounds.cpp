@@ -1,11 +1,9 @@
 #include "tests/soak/Rounds.h"
 
-#include "app/trust/KeyFolder.h"
 #include "tests/soak/Chance.h"
+#include "tests/soak/Start.h"
 #include "tests/soak/VanTasks.h"
 #include "tests/support/SmallDisk.h"
-
-#include <QElapsedTimer>
 
 #include <algorithm>
 #include <fcntl.h>
@@ -17,17 +15,9 @@ namespace loopwright::soak {
 
 namespace {
 
-/// What an undisturbed task takes, to know when to disturb one.
-struct Cost
-{
-    qint64 calls[3] = {}; ///< by Fault::Count
-    qint64 programUs = 0;
-};
-
 Worker programFor(const Place &place, const Task &task)
 {
-    return Worker::program(wordsFor(place, task), task.number,
-                           isInVan(task.work) ? vanHome() : QString());
+    return Worker::program(wordsFor(place, task), task);
 }
 
 /// Fills a disk with this file until there is only so much room.
@@ -41,14 +31,6 @@ void fillBut(qint64 room, const QString &path)
         qFatal("the small disk cannot be filled");
 }
 
-void copyFiles(const QDir &from, const QDir &to)
-{
-    QDir().mkpath(to.path());
-    for (const QString &name : from.entryList(QDir::Files))
-        if (!QFile::copy(from.filePath(name), to.filePath(name)))
-            qFatal("cannot copy %s", qPrintable(name));
-}
-
 class Rounds
 {
 public:
@@ -56,12 +38,9 @@ public:
         : m_kind(kind)
         , m_plan(plan)
         , m_folder(plan.folder)
+        , m_start(Start::made(plan.folder))
     {
         m_tally.kind = kind;
-        for (const bool certified : {false, true}) {
-            QDir().mkpath(startOf(certified).stick().path());
-            makeStart(startOf(certified), certified);
-        }
     }
     Tally run();
 
@@ -75,12 +54,6 @@ private:
     void writers(const Place &place, Begun &begun, Chance &chance);
     void clock(const Place &place, Begun &begun, Chance &chance);
 
-    Place startOf(bool certified) const
-    {
-        return {m_folder.filePath(certified ? "certified" : "uncertified")};
-    }
-    void begin(const Place &place, bool certified) const;
-    void measure();
     void round(int number);
     void goOn(const Place &place, Begun &begun);
     std::vector<Task> someTasks(int first, int count, Chance &chance) const;
@@ -92,8 +65,8 @@ private:
     QString m_kind;
     Plan m_plan;
     QDir m_folder;
+    const Start &m_start;
     Tally m_tally;
-    Cost m_costs[works];
     std::unique_ptr<SmallDisk> m_disk, m_stick;
     Looking *m_looking = nullptr; ///< of the round
     bool m_certified = true;      ///< the start of the round
@@ -109,41 +82,9 @@ Tally Rounds::run()
             return m_tally;
         }
     }
-    measure();
     for (int i = 0; i < m_plan.rounds; ++i)
         round(m_plan.first + i);
     return m_tally;
-}
-
-void Rounds::begin(const Place &place, bool certified) const
-{
-    // The rounds begin with the same records: to the machine that went on with them in the round
-    // before they are an older copy.
-    for (QDir keys : {QDir(KeyFolder::defaultPath()), QDir(vanKeys().path())})
-        for (const QString &name : keys.entryList({"*.head"}, QDir::Files))
-            if (!keys.remove(name))
-                qFatal("cannot remove %s", qPrintable(name));
-    copyFiles(startOf(certified).folder, place.folder);
-    copyFiles(startOf(certified).stick(), place.stick());
-}
-
-void Rounds::measure()
-{
-    for (int work = 0; work < works; ++work) {
-        Place place{m_folder.filePath("measured")};
-        begin(place, true);
-        const Told told = Worker::within({place, {{Work(work), 1}}}).wait();
-        if (told.done.size() != 1)
-            qFatal("a task fails undisturbed: %s",
-                   qPrintable(told.failed.empty() ? told.wrong : told.failed[0].why));
-        std::copy(std::begin(told.calls), std::end(told.calls), m_costs[work].calls);
-        QElapsedTimer timer;
-        timer.start();
-        if (programFor(place, {Work(work), 2}).wait().done.size() != 1)
-            qFatal("the program fails undisturbed");
-        m_costs[work].programUs = timer.nsecsElapsed() / 1000;
-        place.folder.removeRecursively();
-    }
 }
 
 void Rounds::round(int number)
@@ -162,7 +103,7 @@ void Rounds::round(int number)
         QDir().mkpath(m_stick->file(name));
         QFile::link(m_stick->file(name), place.stick().path());
     }
-    begin(place, m_certified);
+    m_start.begin(place, m_certified);
     Begun begun;
     (this->*disturbed())(place, begun, chance);
     const auto access = oneIn(2, chance) ? Database::Access::ReadOnly : Database::Access::ReadWrite;
@@ -230,7 +171,7 @@ qint64 Rounds::someCall(const std::vector<Task> &tasks, Fault::Count count, Chan
 {
     qint64 all = 0;
     for (const Task &task : tasks)
-        all += m_costs[int(task.work)].calls[int(count)];
+        all += m_start.cost(task.work).calls[int(count)];
     return 1 + upTo(std::max<qint64>(all - 1, 0), chance);
 }
 
@@ -254,7 +195,7 @@ void Rounds::killProgram(const Place &place, Begun &begun, Chance &chance)
     const Task task{Work(upTo(all - 1, chance)), int(1 + upTo(1, chance))};
     begun.tasks = {task};
     Worker worker = programFor(place, task);
-    ::usleep(useconds_t(upTo(m_costs[int(task.work)].programUs, chance)));
+    ::usleep(useconds_t(upTo(m_start.cost(task.work).programUs, chance)));
     worker.kill();
     begun.told.push_back(worker.wait());
     m_tally.struck += begun.told.back().killed;
@@ -289,7 +230,7 @@ void Rounds::disk(const Place &place, Begun &begun, Chance &chance)
     const QStringList words = wordsFor(place, begun.tasks[0]);
     const QString ballast = (onStick ? *m_stick : *m_disk).file("ballast");
     fillBut(pages * 4096, ballast);
-    Worker worker = byProgram ? Worker::program(words, begun.tasks[0].number)
+    Worker worker = byProgram ? Worker::program(words, begun.tasks[0])
                               : Worker::within({place, begun.tasks, {}, oneIn(3, chance)});
     begun.told.push_back(worker.wait());
     QFile::remove(ballast);

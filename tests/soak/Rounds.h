@@ -11,7 +11,9 @@ QStringList kinds();
 
 struct Plan
 {
-    QString folder; ///< empty, and for this alone; what has a fault stays there
+    /// Empty, and for this alone; what has a fault stays there, and what the rounds of all kinds
+    /// begin with stays in the first one.
+    QString folder;
     int first = 1;
     int rounds = 1000;
     quint32 seed = 1;

@@ -147,10 +147,11 @@ Worker Worker::within(const Job &job)
     return start([&job](int tell) { return workThrough(job, tell); });
 }
 
-Worker Worker::program(const QStringList &words, int number, const QString &home)
+Worker Worker::program(const QStringList &words, const Task &task)
 {
+    const QString home = isInVan(task.work) ? vanHome() : QString();
     Worker worker = start([&](int tell) { return runProgram(words, home, tell); });
-    worker.m_number = number;
+    worker.m_number = task.number;
     return worker;
 }
 

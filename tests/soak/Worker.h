@@ -40,9 +40,8 @@ public:
     };
     /// This program, as another process that opens each records once.
     static Worker within(const Job &job);
-    /// The command line program, for the task of this number: wordsFor() it. `home`: where its
-    /// machine keeps keys; empty: where this one does.
-    static Worker program(const QStringList &words, int number, const QString &home = {});
+    /// The command line program, for this task: wordsFor() it.
+    static Worker program(const QStringList &words, const Task &task);
 
     void kill();
     Told wait();
