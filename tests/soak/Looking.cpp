@@ -9,7 +9,6 @@
 #include "db/FactStore.h"
 #include "db/HistoryCheck.h"
 #include "db/OrderStore.h"
-#include "tests/soak/LookingAtVans.h"
 #include "tests/soak/VanTasks.h"
 
 #include <QFile>
@@ -156,7 +155,6 @@ void Looking::atRecords(const Begun &begun, Access access)
     atOther(begun, Work::BackUp, m_place.backup());
     atOther(begun, Work::Create, m_place.fresh());
     atOther(begun, Work::Restore, m_place.restored());
-    LookingAtVans(*this, m_tally, m_place, begun).atBoth(records, access);
 }
 
 void Looking::atWhole(Records &records, qint64 position)

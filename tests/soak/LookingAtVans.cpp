@@ -69,7 +69,21 @@ bool isKnown(const Database &database, BundleKind kind, const QString &id)
 
 } // namespace
 
-void LookingAtVans::atBoth(Records &office, Database::Access access)
+void LookingAtVans::atRecords(Database::Access access)
+{
+    if (std::ranges::none_of(m_begun.tasks, isOfVans, &Task::work))
+        return;
+    if (const auto office = Records::open(m_place.records(), access))
+        atOffice(**office); // else it was told
+    if (std::ranges::none_of(m_begun.tasks, isInVan, &Task::work))
+        return;
+    if (const auto van = openVan(m_place.van(), access))
+        atVan(**van);
+    else
+        m_looking.count(m_tally.lost, "the van cannot be opened: " + van.error().text());
+}
+
+void LookingAtVans::atOffice(Records &office)
 {
     for (const Task &task : m_begun.tasks) {
         if (task.work == Work::Take)
@@ -78,16 +92,15 @@ void LookingAtVans::atBoth(Records &office, Database::Access access)
             atReceiving(office, task);
     }
     atFile(office, Work::Take, m_place.handedOut());
-    if (std::ranges::none_of(m_begun.tasks, isInVan, &Task::work))
-        return;
-    const auto van = openVan(m_place.van(), access);
-    if (!van)
-        return m_looking.count(m_tally.lost, "the van cannot be opened: " + van.error().text());
-    m_looking.atWhole(**van, m_begun.position(true));
+}
+
+void LookingAtVans::atVan(Records &van)
+{
+    m_looking.atWhole(van, m_begun.position(true));
     for (const Task &task : m_begun.tasks)
         if (task.work == Work::Open)
-            atOpening(**van, task);
-    atFile(**van, Work::Bring, m_place.brought());
+            atOpening(van, task);
+    atFile(van, Work::Bring, m_place.brought());
 }
 
 /// Whether it is there, all that belongs together.

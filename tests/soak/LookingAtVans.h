@@ -18,10 +18,12 @@ public:
     {
     }
 
-    /// The records of the van are opened with `access`, if something was begun there.
-    void atBoth(Records &office, Database::Access access);
+    /// Opens the records of both, if something was begun between them.
+    void atRecords(Database::Access access);
 
 private:
+    void atOffice(Records &office);
+    void atVan(Records &van);
     void atTaking(Records &office, const Task &task);
     void atOpening(Records &van, const Task &task);
     void atReceiving(Records &office, const Task &task);

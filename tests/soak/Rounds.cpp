@@ -1,6 +1,7 @@
 #include "tests/soak/Rounds.h"
 
 #include "tests/soak/Chance.h"
+#include "tests/soak/LookingAtVans.h"
 #include "tests/soak/Start.h"
 #include "tests/soak/VanTasks.h"
 #include "tests/support/SmallDisk.h"
@@ -55,6 +56,7 @@ private:
     void clock(const Place &place, Begun &begun, Chance &chance);
 
     void round(int number);
+    void lookAtRecords(const Place &place, const Begun &begun, Database::Access access);
     void goOn(const Place &place, Begun &begun);
     std::vector<Task> someTasks(int first, int count, Chance &chance) const;
     qint64 someCall(const std::vector<Task> &tasks, Fault::Count count, Chance &chance) const;
@@ -107,7 +109,7 @@ void Rounds::round(int number)
     Begun begun;
     (this->*disturbed())(place, begun, chance);
     const auto access = oneIn(2, chance) ? Database::Access::ReadOnly : Database::Access::ReadWrite;
-    looking.atRecords(begun, access);
+    lookAtRecords(place, begun, access);
     goOn(place, begun);
     looking.atLeftOvers();
     for (const Told &told : begun.told)
@@ -119,6 +121,12 @@ void Rounds::round(int number)
         place.folder.removeRecursively();
     if (m_stick)
         QDir(m_stick->file(name)).removeRecursively();
+}
+
+void Rounds::lookAtRecords(const Place &place, const Begun &begun, Database::Access access)
+{
+    m_looking->atRecords(begun, access);
+    LookingAtVans(*m_looking, m_tally, place, begun).atRecords(access);
 }
 
 /// The next commands of the same kinds work, do what is due, and take away what was begun. What is
@@ -138,7 +146,7 @@ void Rounds::goOn(const Place &place, Begun &begun)
     begun.told.push_back(Worker::within({place, tasks}).wait());
     for (const Failed &failed : begun.told.back().failed)
         wrong("afterwards a task fails: " + failed.why);
-    m_looking->atRecords(begun, Database::Access::ReadWrite);
+    lookAtRecords(place, begun, Database::Access::ReadWrite);
     const auto after = m_looking->papers();
     if (!before || !after || std::ranges::count(tasks, Work::Issue, &Task::work) == 0)
         return;

@@ -3,7 +3,10 @@
 // was done in one comes back in a file and joins the records of the office. An order does each of
 // it once; so what the tasks of a round need is prepared in the start, in a few lots.
 
-#include "tests/soak/Tasks.h"
+#include "app/actions/Records.h"
+#include "tests/soak/Task.h"
+
+#include <QStringList>
 
 namespace loopwright::soak {
 
