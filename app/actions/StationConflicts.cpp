@@ -30,7 +30,7 @@ Text valuesOf(const StationConflict &conflict, int side)
     return Text::joined(values, "; ");
 }
 
-/// "Number 2175550150 is in use on circuit C-7."
+/// "Number 217-555-0150 is in use on circuit C-7."
 Text holdersOf(const StationConflict &conflict)
 {
     std::vector<Text> held;
