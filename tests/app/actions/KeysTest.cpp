@@ -253,7 +253,8 @@ private slots:
         const auto refused = renewKeys(*m_records, {false, "in use for a year"});
         QVERIFY(!refused);
         QCOMPARE(refused.error().code, ErrorCode::Refused);
-        QVERIFY2(refused.error().message.contains("make a new issuer's key too"), qPrintable(refused.error().text()));
+        QVERIFY2(refused.error().message.contains("make a new issuer's key too"),
+                 qPrintable(refused.error().text()));
         QCOMPARE(known().size(), 2u);
         const auto asked = renewKeys(*m_records, {true, "in use for a year"});
         QVERIFY2(asked, asked ? "" : qPrintable(asked.error().text()));
