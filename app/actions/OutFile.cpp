@@ -86,11 +86,12 @@ Result<void> checkPlace(const QString &path, FileKind kind)
     if (there.exists() && !there.isFile())
         return failure(ErrorCode::Usage, "is a device or a pipe, and nothing is written onto one",
                        path);
+    const qint64 size = there.size(); // first: another process may just be putting a file there
     const QByteArray beginning = beginningOf(path);
     if (beginning.startsWith("SQLite format 3") || isBesideDatabase(there.canonicalFilePath()) ||
         isBesideDatabase(there.absoluteFilePath()))
         return failure(ErrorCode::Usage, "belongs to a database and is not replaced", path);
-    if (there.size() > 0 && !isOfKind(beginning, path, kind))
+    if (size > 0 && !isOfKind(beginning, path, kind))
         return failure(ErrorCode::Usage,
                        QString("is there and is not %1: it is not replaced; give another name")
                            .arg(QLatin1StringView(nameOf(kind))),
