@@ -83,6 +83,39 @@ void LookingAtVans::atRecords(Database::Access access)
         m_looking.count(m_tally.lost, "the van cannot be opened: " + van.error().text());
 }
 
+void LookingAtVans::atWay()
+{
+    const auto isBegun = [this](Work work) {
+        return std::ranges::count(m_begun.tasks, work, &Task::work) > 0;
+    };
+    const auto inputOf = [](const QString &path) -> std::vector<BundleInput> {
+        return {{QFileInfo(path).fileName(), jobs::contentOf(path)}};
+    };
+    if (isBegun(Work::Take) && QFile::exists(m_place.handedOut())) {
+        const auto van = good(openVan(m_place.van()));
+        mustBeTaken(m_place.handedOut(), openBundles(*van, inputOf(m_place.handedOut())));
+    }
+    if (isBegun(Work::Bring) && QFile::exists(m_place.brought())) {
+        const auto office = good(Records::open(m_place.records()));
+        office->actAs(whoActs);
+        mustBeTaken(m_place.brought(), receiveBundles(*office, inputOf(m_place.brought())));
+        m_looking.atWhole(*office, m_begun.position(false));
+    }
+}
+
+void LookingAtVans::mustBeTaken(const QString &path, const Result<std::vector<TakenBundle>> &files)
+{
+    if (!files)
+        return m_looking.count(m_tally.halfDone, files.error().text());
+    const TakenBundle &file = files->front();
+    if (!file.refuses())
+        return;
+    QString why = file.reason;
+    for (const JoinedOrder &order : file.orders)
+        why += ' ' + order.order + ": " + order.reason;
+    m_looking.count(m_tally.halfDone, QFileInfo(path).fileName() + " is refused: " + why);
+}
+
 void LookingAtVans::atOffice(Records &office)
 {
     for (const Task &task : m_begun.tasks) {

@@ -2,7 +2,7 @@
 // What is found after a failure of what an order does on its way to a van and back: whether file
 // and records agree, and whether an order went, was opened or joined whole or not at all.
 
-#include "app/trust/BundleFile.h"
+#include "app/actions/BundleAnswer.h"
 #include "tests/soak/Looking.h"
 
 namespace loopwright::soak {
@@ -20,6 +20,9 @@ public:
 
     /// Opens the records of both, if something was begun between them.
     void atRecords(Database::Access access);
+    /// The files between the two find their way: the van opens the one, the office receives the
+    /// other.
+    void atWay();
 
 private:
     void atOffice(Records &office);
@@ -30,6 +33,7 @@ private:
     void atFile(Records &records, Work work, const QString &path);
     void atOrdersOut(Records &office, const BundleFile &file);
     void atOrdersBrought(Records &van, const BundleFile &file);
+    void mustBeTaken(const QString &path, const Result<std::vector<TakenBundle>> &files);
     bool together(const QString &what, const QList<bool> &signs);
     void judge(const Task &task, qsizetype found, qsizetype all);
     std::vector<Acknowledged> lastWriters(Work work) const;

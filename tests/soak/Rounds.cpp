@@ -111,6 +111,7 @@ void Rounds::round(int number)
     const auto access = oneIn(2, chance) ? Database::Access::ReadOnly : Database::Access::ReadWrite;
     lookAtRecords(place, begun, access);
     goOn(place, begun);
+    LookingAtVans(looking, m_tally, place, begun).atWay();
     looking.atLeftOvers();
     for (const Told &told : begun.told)
         if (!told.wrong.isEmpty())
