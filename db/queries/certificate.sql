@@ -26,7 +26,9 @@ WHERE o.order_number = :order_number
 GROUP BY t.id
 ORDER BY max(coalesce(CASE WHEN s.side = 'office'
                   THEN NOT EXISTS (SELECT 1 FROM station AS v WHERE instr(t.number, v.tag) > 0)
-                  ELSE instr(t.number, s.side) > 0 END, 0)), t.at_utc, t.id
+                  ELSE instr(t.number, s.side) > 0 END, 0)),
+    -- Of one station as it gave them out, though its clock was set back; of two by their clocks.
+    max(t.at_utc) OVER (PARTITION BY substr(t.number, 4, 6) ORDER BY t.id), t.id
 
 -- name: orders_of_office
 SELECT DISTINCT o.order_number

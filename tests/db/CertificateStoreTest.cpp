@@ -12,12 +12,13 @@ class CertificateStoreTest : public QObject
     const QString m_number = "26-K7M4QP-00001-43";
     const Moment m_at = *Moment::parse(u"2026-03-04T12:00:00-06:00");
 
-    Result<void> add(const QString &number)
+    Result<void> add(const QString &number, double secondsLater = 0)
     {
         return jobs::inTransaction(m_database, "circuit:C-77", [&](Transaction &t) {
             const auto before = CertificateStore(m_database).find(m_number);
             StoredCertificate certificate = **before;
             certificate.number = number;
+            certificate.at = certificate.at.plusSeconds(secondsLater);
             return CertificateStore::add(t, certificate);
         });
     }
@@ -80,6 +81,21 @@ private slots:
         QCOMPARE(*store.nextSequence(2026, "K7M4QR"), 100);
         QCOMPARE(*store.nextSequence(2026, "K7M4QS"), 1);
         QCOMPARE(*store.nextSequence(2027, "K7M4QP"), 6);
+    }
+    /// Of one station by the order in which it gave them out, though its clock was set back in
+    /// between; of two stations by their clocks.
+    void theLaterOneIsLast()
+    {
+        QVERIFY_RESULT(add("26-K7M4QP-00002-99", -3600));
+        QVERIFY_RESULT(add("26-K7M4QR-00001-99", -60));
+        QStringList numbers;
+        const auto before = *CertificateStore(m_database).ofOrder("A-1001");
+        for (const StoredCertificate &each : before)
+            numbers << each.number;
+        QCOMPARE(numbers, (QStringList{"26-K7M4QR-00001-99", m_number, "26-K7M4QP-00002-99"}));
+        QVERIFY_RESULT(add("26-K7M4QR-00002-99", 60));
+        QCOMPARE(CertificateStore(m_database).ofOrder("A-1001")->back().number,
+                 "26-K7M4QR-00002-99");
     }
     void aPaperIsDueUntilItIsWritten()
     {
