@@ -457,7 +457,8 @@ private slots:
             settle(shown, side);
         QCOMPARE(office().outcome() == OrderOutcome::Accepted, accepted);
         // The loop is the same, whatever the numbers are.
-        const auto *loop = office().show().decision.criterion("loop");
+        const OrderView view = office().show();
+        const auto *loop = view.decision.criterion("loop");
         QVERIFY(loop && loop->outcome == CriterionOutcome::Met);
     }
 
