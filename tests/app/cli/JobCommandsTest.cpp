@@ -35,7 +35,7 @@ class JobCommandsTest : public QObject
 {
     Q_OBJECT
 
-    std::unique_ptr<QTemporaryDir> m_folder;
+    std::unique_ptr<QTemporaryDir> m_start, m_folder;
 
     QString path(const QString &name) const { return m_folder->filePath(name); }
     QString file(const QString &name, const QByteArray &content) const
@@ -64,14 +64,25 @@ class JobCommandsTest : public QObject
     }
 
 private slots:
-    void init()
+    /// The records of the scenario, once for all tests.
+    void initTestCase()
     {
         m_by = "moss";
         m_folder = std::make_unique<QTemporaryDir>();
+        qputenv("XDG_DATA_HOME", path("home").toUtf8());
         COMPARE_STATUS(at({"office", "import", scenario + "offices.csv"}), ExitStatus::Yes);
         COMPARE_STATUS(at({"installer", "import", scenario + "installers.csv"}), ExitStatus::Yes);
         COMPARE_STATUS(at({"instrument", "import", scenario + "instruments.csv"}), ExitStatus::Yes);
         COMPARE_STATUS(at({"order", "import", scenario + "orders.csv"}), ExitStatus::No);
+        m_start = std::move(m_folder);
+    }
+    void init()
+    {
+        m_by = "moss";
+        m_folder = std::make_unique<QTemporaryDir>();
+        // With its home: this machine remembers how far it signed.
+        QCOMPARE(QProcess::execute("cp", {"-a", m_start->filePath("."), m_folder->path()}), 0);
+        qputenv("XDG_DATA_HOME", path("home").toUtf8());
     }
 
     void ordersComeIn()

@@ -86,7 +86,7 @@ class PlanCommandsTest : public QObject
 {
     Q_OBJECT
 
-    std::unique_ptr<QTemporaryDir> m_folder;
+    std::unique_ptr<QTemporaryDir> m_start, m_folder;
     Moment m_now;
 
     QString path(const QString &name) const { return m_folder->filePath(name); }
@@ -156,7 +156,8 @@ class PlanCommandsTest : public QObject
     }
 
 private slots:
-    void init()
+    /// The records of the scenario, once for all tests.
+    void initTestCase()
     {
         m_by = "moss";
         m_folder = std::make_unique<QTemporaryDir>();
@@ -165,6 +166,14 @@ private slots:
         COMPARE_STATUS(at({"installer", "import", scenario + "installers.csv"}), ExitStatus::Yes);
         COMPARE_STATUS(at({"instrument", "import", scenario + "instruments.csv"}), ExitStatus::Yes);
         COMPARE_STATUS(at({"order", "import", scenario + "orders.csv"}), ExitStatus::No);
+        m_start = std::move(m_folder);
+    }
+    void init()
+    {
+        m_by = "moss";
+        m_folder = std::make_unique<QTemporaryDir>();
+        setNow("2026-03-12T09:00:00-06:00");
+        QVERIFY(QFile::copy(m_start->filePath("records.sqlite"), path("records.sqlite")));
     }
 
     void everyStepHasTheFieldsOfTheContract()
