@@ -205,9 +205,14 @@ QString Database::path() const
     return m_connection->path();
 }
 
-void Database::setPatience(int ms, std::function<void()> waiting)
+int Database::setPatience(int ms)
 {
-    m_connection->setPatience(ms, std::move(waiting));
+    return m_connection->setPatience(ms);
+}
+
+void Database::whenWaiting(std::function<void()> tell)
+{
+    m_connection->whenWaiting(std::move(tell));
 }
 
 void Database::interrupt()

@@ -63,10 +63,13 @@ public:
     /// for reading alone.
     Result<void> keepStatistics(Statistics which = Statistics::Outgrown);
 
-    /// For how long a change waits for another program's lock, in milliseconds; as it was opened,
-    /// 2,500. `waiting` is called once in each wait that takes more than a second. interrupt() ends
-    /// a wait too.
-    void setPatience(int ms, std::function<void()> waiting = {});
+    /// Where nobody looks at a window that stands still, milliseconds.
+    static constexpr int longPatienceMs = 30'000;
+    /// For how long a change waits for another program's lock, in milliseconds, and how long it did
+    /// until now; as it was opened, 2,500. interrupt() ends a wait too.
+    int setPatience(int ms);
+    /// Called once in each wait that takes more than a second.
+    void whenWaiting(std::function<void()> tell);
 
     /// From any thread: breaks off the statement that runs, and every later one as it starts, with
     /// Refused, until resume(). An open transaction can still be rolled back.

@@ -11,7 +11,6 @@
 
 #include <algorithm>
 #include <sqlite3.h>
-#include <utility>
 
 namespace loopwright {
 
@@ -51,28 +50,22 @@ Result<std::unique_ptr<SqliteConnection>> SqliteConnection::open(const QString &
     if (!driver.isValid())
         return failure(ErrorCode::DatabaseTrouble, "the SQLite driver of Qt is not installed",
                        path);
-    QString options = QString("QSQLITE_BUSY_TIMEOUT=%1").arg(busyTimeoutMs);
+    QStringList options;
     driver.setDatabaseName(path);
     if (mode != Mode::ReadWrite)
-        options += ";QSQLITE_OPEN_READONLY";
+        options << "QSQLITE_OPEN_READONLY";
     if (mode == Mode::Immutable) {
-        options += ";QSQLITE_OPEN_URI";
+        options << "QSQLITE_OPEN_URI";
         driver.setDatabaseName(QString::fromLatin1(QUrl::fromLocalFile(path).toEncoded()) +
                                "?immutable=1");
     }
-    driver.setConnectOptions(options);
+    driver.setConnectOptions(options.join(';'));
     if (!driver.open())
         return failure(sqliteError(driver.lastError().nativeErrorCode().toInt(),
                                    driver.lastError().databaseText(), path, "open"));
     connection->m_handle = *static_cast<sqlite3 *const *>(driver.driver()->handle().constData());
+    sqlite3_busy_handler(connection->m_handle, &SqliteConnection::waitForLock, connection.get());
     return connection;
-}
-
-void SqliteConnection::setPatience(int ms, std::function<void()> waiting)
-{
-    m_patienceMs = ms;
-    m_waiting = std::move(waiting);
-    sqlite3_busy_handler(m_handle, &SqliteConnection::waitForLock, this);
 }
 
 int SqliteConnection::waitForLock(void *self, int tries)

@@ -15,6 +15,7 @@
 #include <memory>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 struct sqlite3;
@@ -45,7 +46,7 @@ public:
         Immutable, ///< read-only, in a folder that cannot be written: no locks, no journal
     };
     /// How long a statement waits for another program's lock, unless setPatience.
-    static constexpr int busyTimeoutMs = 2500;
+    static constexpr int usualPatienceMs = 2500;
 
     /// Opens the file; nothing is read from it yet. ":memory:" is a database that is gone at the
     /// end.
@@ -70,7 +71,8 @@ public:
     void giveBack(std::unique_ptr<PreparedStatement> statement);
 
     /// See Database.
-    void setPatience(int ms, std::function<void()> waiting);
+    int setPatience(int ms) { return std::exchange(m_patienceMs, ms); }
+    void whenWaiting(std::function<void()> tell) { m_waiting = std::move(tell); }
     /// See Database. SQLite alone forgets an interrupt that comes between two statements.
     void interrupt();
     void resume() { m_interrupted = false; }
@@ -89,7 +91,7 @@ private:
     QSqlDatabase m_driver;
     sqlite3 *m_handle = nullptr;
     std::atomic<bool> m_interrupted = false;
-    int m_patienceMs = busyTimeoutMs;
+    int m_patienceMs = usualPatienceMs;
     std::function<void()> m_waiting;
     QElapsedTimer m_waitedSince;
     bool m_waitTold = false;

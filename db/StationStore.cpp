@@ -77,7 +77,7 @@ Result<std::vector<OutAt>> StationStore::outAt(const QString &order) const
     LOOPWRIGHT_ASSIGN(const auto taken, carried(order));
     std::vector<OutAt> out;
     for (const CarriedOrder &each : taken)
-        if (!each.back && !each.name.isEmpty()) // in the van, which knows no van, they are at hand
+        if (each.isOut())
             out.push_back({each.shownName(), each.since});
     return out;
 }

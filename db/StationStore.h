@@ -35,6 +35,8 @@ struct CarriedOrder
     Moment since;
     bool back = false;
 
+    /// With a van: in the van itself, which knows no van, orders are at hand.
+    bool isOut() const { return !back && !name.isEmpty(); }
     const QString &shownName() const { return name.isEmpty() ? station : name; }
 };
 

@@ -126,7 +126,7 @@ public:
         LOOPWRIGHT_TRY(m_holders.read(database, change));
         LOOPWRIGHT_ASSIGN(const auto carried, StationStore(database).carried());
         for (const CarriedOrder &each : carried)
-            if (!each.back && !each.name.isEmpty())
+            if (each.isOut())
                 m_out.insert(each.order);
         LOOPWRIGHT_ASSIGN(m_certified, CertificateStore(database).ordersOfOffice(change.office));
         const OrderStore orders(database);

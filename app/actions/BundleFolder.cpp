@@ -5,24 +5,23 @@
 #include <QDateTime>
 #include <QDir>
 
-#include <algorithm>
-
 namespace loopwright {
 
 namespace {
 
 /// As the last look left it, read now if nobody is writing it any more.
 Result<FolderFile> lookAt(Records &records, const QFileInfo &info,
-                          const std::vector<FolderFile> &before)
+                          const QHash<QString, FolderFile> &before)
 {
-    FolderFile file{info.absoluteFilePath(), info.size(), info.lastModified().toMSecsSinceEpoch()};
-    const auto known = std::ranges::find(before, file.path, &FolderFile::path);
-    if (known == before.end() || known->size != file.size || known->changedMs != file.changedMs)
+    FolderFile file{info.size(), info.lastModified().toMSecsSinceEpoch()};
+    const auto known = before.constFind(info.absoluteFilePath());
+    if (known == before.constEnd() || known->size != file.size ||
+        known->changedMs != file.changedMs)
         return file;
     if (known->isRead)
         return *known;
     file.isRead = true;
-    const auto bytes = readFile(file.path);
+    const auto bytes = readFile(info.absoluteFilePath());
     if (!bytes)
         return file;
     LOOPWRIGHT_ASSIGN(auto outline, outlineOf(records, {info.fileName(), *bytes}));
@@ -41,7 +40,7 @@ bool isFor(const VanDesk &desk, const BundleOutline &bundle)
 } // namespace
 
 Result<FolderLook> lookInto(Records &records, const QString &folder,
-                            const std::vector<FolderFile> &before)
+                            const QHash<QString, FolderFile> &before)
 {
     const QDir dir(folder);
     if (!dir.exists() || !dir.isReadable())
@@ -55,9 +54,9 @@ Result<FolderLook> lookInto(Records &records, const QString &folder,
         if (file.bundle && isFor(desk, *file.bundle)) {
             LOOPWRIGHT_ASSIGN(const auto here, stations.bundle(file.bundle->id));
             if (!here)
-                look.waiting << file.path;
+                look.waiting << info.absoluteFilePath();
         }
-        look.files.push_back(std::move(file));
+        look.files.insert(info.absoluteFilePath(), std::move(file));
     }
     return look;
 }

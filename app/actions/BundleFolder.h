@@ -4,13 +4,14 @@
 
 #include "app/actions/VanDesk.h"
 
+#include <QHash>
+
 #include <optional>
 
 namespace loopwright {
 
 struct FolderFile
 {
-    QString path;
     qint64 size = 0, changedMs = 0;
     bool isRead = false;
     std::optional<BundleOutline> bundle = {}; ///< none of a file that holds none
@@ -18,7 +19,7 @@ struct FolderFile
 
 struct FolderLook
 {
-    std::vector<FolderFile> files;
+    QHash<QString, FolderFile> files; ///< by path
     QStringList waiting; ///< paths of the bundles that are for these records, and not here yet
 };
 
@@ -27,6 +28,6 @@ struct FolderLook
 /// offered what an office made for it, an office what vans bring back. BadInput if the folder
 /// cannot be read.
 Result<FolderLook> lookInto(Records &records, const QString &folder,
-                            const std::vector<FolderFile> &before);
+                            const QHash<QString, FolderFile> &before);
 
 } // namespace loopwright

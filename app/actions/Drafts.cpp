@@ -23,15 +23,16 @@ class Patience
 public:
     Patience(Database &database, int ms)
         : m_database(database)
+        , m_before(database.setPatience(ms))
     {
-        m_database.setPatience(ms);
     }
-    ~Patience() { m_database.setPatience(SqliteConnection::busyTimeoutMs); }
+    ~Patience() { m_database.setPatience(m_before); }
     Patience(const Patience &) = delete;
     Patience &operator=(const Patience &) = delete;
 
 private:
     Database &m_database;
+    int m_before;
 };
 
 QString stemOfAside(const QString &databasePath)

@@ -151,8 +151,7 @@ Result<void> Settling::takeOtherFact()
 {
     static const QUuid space("{3c0e2f36-6f1c-5a0e-9d52-4f6ad0a5b7c1}");
     const QByteArray content = m_conflict.content.value("content").toString().toUtf8();
-    LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(content, "content"));
-    LOOPWRIGHT_ASSIGN(auto fact, Fact::fromJson(object, "content"));
+    LOOPWRIGHT_ASSIGN(auto fact, otherFactOf(m_conflict));
     const QString first = fact.id;
     fact.id = QUuid::createUuidV5(space, content).toString(QUuid::WithoutBraces);
     LOOPWRIGHT_TRY(

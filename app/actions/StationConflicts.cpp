@@ -35,12 +35,10 @@ Text holdersOf(const StationConflict &conflict)
 {
     std::vector<Text> held;
     const QJsonArray values = conflict.content.value("values").toArray();
-    for (const QJsonValue &each : values)
-        held.push_back(
-            Conflict{each["field"].toString(),
-                     fromText<ClaimKind>(each["kind"].toString()).value_or(ClaimKind::Dn),
-                     each["value"].toString(), each["circuit"].toString()}
-                .reason());
+    for (const QJsonValue &each : values) {
+        JsonReader reader(each.toObject(), "values");
+        held.push_back(Conflict::read(reader).reason());
+    }
     return Text::joined(held, " ");
 }
 
@@ -58,10 +56,7 @@ Result<TwoContents> contentsOf(const StationConflict &conflict, const std::vecto
     const auto told = [kind](const Fact &fact) -> QString {
         return factText(fact, kind) + " (" + fact.at.text() + ')';
     };
-    LOOPWRIGHT_ASSIGN(
-        const auto object,
-        parseJsonObject(conflict.content.value("content").toString().toUtf8(), "content"));
-    LOOPWRIGHT_ASSIGN(const auto there, Fact::fromJson(object, "content"));
+    LOOPWRIGHT_ASSIGN(const auto there, otherFactOf(conflict));
     const auto here = std::ranges::find(facts, there.id, &Fact::id);
     return TwoContents{here == facts.end() ? QString() : told(*here), told(there)};
 }
@@ -151,6 +146,14 @@ QJsonObject ShownConflict::toJson() const
             {"since", conflict.since.text()},
             {"sides", shown},
             {"settled", settled}};
+}
+
+Result<Fact> otherFactOf(const StationConflict &conflict)
+{
+    LOOPWRIGHT_ASSIGN(
+        const auto object,
+        parseJsonObject(conflict.content.value("content").toString().toUtf8(), "content"));
+    return Fact::fromJson(object, "content");
 }
 
 Result<ShownConflict> shownConflict(Records &records, const StationConflict &conflict)

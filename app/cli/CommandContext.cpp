@@ -14,9 +14,6 @@ namespace loopwright {
 
 namespace {
 
-/// For how long another program's change is waited for.
-constexpr int patienceMs = 30'000;
-
 volatile std::sig_atomic_t wasInterrupted = 0;
 
 /// The first Ctrl-C asks long work to stop, so that it takes back what it began; a second one ends
@@ -134,7 +131,8 @@ Result<Records *> CommandContext::recordsAsTheyAre(Database::Access access)
         LOOPWRIGHT_TRY(actFor(*opened, m_common.by));
         opened->setPinSource(pinSource());
         opened->setNow(m_common.now);
-        opened->database().setPatience(patienceMs, [this] { tellWaiting(); });
+        opened->database().setPatience(Database::longPatienceMs);
+        opened->database().whenWaiting([this] { tellWaiting(); });
         if (opened->database().wasOpenToOthers() && !m_common.quiet)
             m_messages.write(("loopwright-cli: " + oneLine(databasePath()) +
                               ": others had rights to the records; now their owner alone has\n")

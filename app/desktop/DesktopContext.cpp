@@ -37,10 +37,9 @@ DesktopContext::DesktopContext(std::unique_ptr<Records> records, QString databas
 Lane DesktopContext::makeLane()
 {
     // The window does not stand still while a lane waits for another program.
-    constexpr int patienceMs = 30'000;
     const auto open = [this]() -> Result<std::unique_ptr<Records>> {
         LOOPWRIGHT_ASSIGN(auto records, another());
-        records->database().setPatience(patienceMs);
+        records->database().setPatience(Database::longPatienceMs);
         return records;
     };
     return Lane(open, [this](Records &records) { records.actAs(by()); });

@@ -211,8 +211,8 @@ private:
     /// A bar of a round length, a quarter of the loop or less.
     void paintScale() const
     {
-        const bool inMetres = isMetric(m_makeup);
-        const double perUnit = inMetres ? 1 / 0.3048 : 1;
+        const bool inMetres = m_makeup.isMetric();
+        const double perUnit = inMetres ? 1 / metresPerFoot : 1;
         const double longest = m_feet / perUnit / 4;
         const double power = std::pow(10, std::floor(std::log10(std::max(longest, 1.0))));
         const double round = longest >= 5 * power   ? 5 * power
@@ -258,20 +258,6 @@ private:
 };
 
 } // namespace
-
-bool isMetric(const LoopMakeup &makeup)
-{
-    return std::any_of(
-        makeup.elements.begin(), makeup.elements.end(), [](const LoopElement &element) {
-            return element.type == ElementType::Section && element.length.unit == LengthUnit::Metre;
-        });
-}
-
-QString lengthText(double feet, bool inMetres)
-{
-    const double length = inMetres ? feet * 0.3048 : feet;
-    return QString(inMetres ? "%1 m" : "%1 ft").arg(length, 0, 'f', 0);
-}
 
 void paintLoop(QPainter &painter, const QRectF &rect, const LoopMakeup &makeup,
                const PictureStyle &style)

@@ -9,11 +9,6 @@
 
 namespace loopwright {
 
-/// Whether a section of it is given in metres: then its lengths are shown so.
-bool isMetric(const LoopMakeup &makeup);
-/// "9000 ft", "2743 m"
-QString lengthText(double feet, bool inMetres);
-
 void paintLoop(QPainter &painter, const QRectF &rect, const LoopMakeup &makeup,
                const PictureStyle &style);
 

@@ -23,6 +23,12 @@ QJsonObject Conflict::toJson() const
     return {{"field", field}, {"kind", toText(kind)}, {"value", value}, {"circuit", circuit}};
 }
 
+Conflict Conflict::read(JsonReader &reader)
+{
+    return {reader.text("field"), reader.word<ClaimKind>("kind"),
+            reader.text("value", longestOrderText), reader.text("circuit", longestOrderName)};
+}
+
 Findings checkOrderIdentifiers(const ServiceOrder &order)
 {
     const ProtocolVariant *variant = findVariant(order.variant);
@@ -143,11 +149,8 @@ Result<DecisionInput> DecisionInput::fromJson(const QJsonObject &object, const Q
     input.order = order;
     input.scope = reader.word<OrderScope>("scope");
     input.limitSet = reader.text("limit_set");
-    readEach(reader, "conflicts", [&input](JsonReader &item) {
-        input.conflicts.push_back({item.text("field"), item.word<ClaimKind>("kind"),
-                                   item.text("value", longestOrderText),
-                                   item.text("circuit", longestOrderName)});
-    });
+    readEach(reader, "conflicts",
+             [&input](JsonReader &item) { input.conflicts.push_back(Conflict::read(item)); });
     readEach(reader, "changes", [&input](JsonReader &item) {
         input.changes.push_back({item.optionalWord<ChangedWhat>("what"), item.moment("at"),
                                  item.optionalText("also_named").value_or(QString())});

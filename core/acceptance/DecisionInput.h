@@ -24,6 +24,7 @@ struct Conflict
     /// The sentence that import, form and decision all say.
     Text reason() const;
     QJsonObject toJson() const;
+    static Conflict read(JsonReader &reader);
 };
 
 /// The order itself was changed after it was taken in; retires evidence as a `changed` fact does.

@@ -132,11 +132,8 @@ void Fitter::tryLength()
     });
     const double share = std::exp(logShare);
     // In the unit of the record.
-    const bool metric = std::any_of(
-        m_makeup.elements.begin(), m_makeup.elements.end(), [](const LoopElement &element) {
-            return element.type == ElementType::Section && element.length.unit == LengthUnit::Metre;
-        });
-    const double recorded = m_makeup.workingLengthFt() * (metric ? 0.3048 : 1);
+    const bool metric = m_makeup.isMetric();
+    const double recorded = m_makeup.workingLengthFt() * (metric ? metresPerFoot : 1);
     offer(LoopCause::Length, stretched(share),
           Text(share > 1
                    ? QT_TRANSLATE_NOOP("core", "the pair is about %1 %4 long, %2 % longer than "
@@ -178,7 +175,7 @@ void Fitter::tryHiddenTaps()
             LoopElement tap = cable;
             tap.type = ElementType::BridgedTap;
             const bool metric = cable.length.unit == LengthUnit::Metre;
-            tap.length.value = metric ? feet * 0.3048 : feet;
+            tap.length.value = metric ? feet * metresPerFoot : feet;
             LoopMakeup makeup = m_makeup;
             const std::size_t position = insertAt(makeup, place, tap);
             return std::pair(makeup, position);

@@ -56,7 +56,7 @@ Length readLength(JsonReader &reader)
         return {reader.number("length_ft", tiny, maxFeet), LengthUnit::Foot};
     if (reader.failed())
         return {};
-    return {reader.number("length_m", tiny, maxFeet * 0.3048), LengthUnit::Metre};
+    return {reader.number("length_m", tiny, maxFeet * metresPerFoot), LengthUnit::Metre};
 }
 
 std::optional<double> readCapacitance(JsonReader &reader)
@@ -206,6 +206,19 @@ Text LoopElement::text() const
     return Text(QT_TRANSLATE_NOOP("core", "load coil of %1 mH")).arg(plain(millihenry));
 }
 
+QString lengthText(double feet, bool inMetres)
+{
+    return inMetres ? QString("%1 m").arg(feet * metresPerFoot, 0, 'f', 0)
+                    : QString("%1 ft").arg(feet, 0, 'f', 0);
+}
+
+bool LoopMakeup::isMetric() const
+{
+    return std::any_of(elements.begin(), elements.end(), [](const LoopElement &element) {
+        return element.type == ElementType::Section && element.length.unit == LengthUnit::Metre;
+    });
+}
+
 double LoopMakeup::workingLengthFt() const
 {
     double feet = 0;
@@ -241,8 +254,6 @@ Text LoopMakeup::textAt(std::size_t index) const
         feet += elements[i].length.feet();
         metric = metric || elements[i].length.unit == LengthUnit::Metre;
     }
-    const QString where = metric ? QString("%1 m").arg(feet * 0.3048, 0, 'f', 0)
-                                 : QString("%1 ft").arg(feet, 0, 'f', 0);
     const bool isSection = elements[index].type == ElementType::Section;
     if (isSection && feet == 0)
         return Text(QT_TRANSLATE_NOOP("core", "%1, beginning at the office"))
@@ -250,7 +261,7 @@ Text LoopMakeup::textAt(std::size_t index) const
     return Text(isSection ? QT_TRANSLATE_NOOP("core", "%1, beginning %2 from the office")
                           : QT_TRANSLATE_NOOP("core", "%1, at %2 from the office"))
         .arg(elements[index].text())
-        .arg(where);
+        .arg(lengthText(feet, metric));
 }
 
 LoopMakeup LoopMakeup::without(const std::vector<std::size_t> &positions) const

@@ -14,6 +14,7 @@
 
 namespace loopwright {
 
+inline constexpr double metresPerFoot = 0.3048;
 inline constexpr double kilometresPerFoot = 0.3048e-3;
 /// Preset for cable of 70 nF per mile, to which the published 1 kHz losses belong, nF/km.
 inline constexpr double lowCapacitanceNfPerKm = 70 / 1.609344;
@@ -35,10 +36,13 @@ struct Length
     {
         return unit == LengthUnit::Foot ? value * kilometresPerFoot : value * 1e-3;
     }
-    double feet() const { return unit == LengthUnit::Foot ? value : value / 0.3048; }
+    double feet() const { return unit == LengthUnit::Foot ? value : value / metresPerFoot; }
     QString text() const; ///< "9000 ft" or "400 m"
     bool operator==(const Length &) const = default;
 };
+
+/// A computed length, whole: "9000 ft", "2743 m".
+QString lengthText(double feet, bool inMetres);
 
 struct Temperature
 {
@@ -97,6 +101,8 @@ struct LoopMakeup
     {
         return temperature ? temperature->fahrenheit() : usualTemperatureF;
     }
+    /// Whether a section of it is given in metres: then what is computed of it is shown so.
+    bool isMetric() const;
     double workingLengthFt() const; ///< sections, without taps
     double bridgedTapFt() const;    ///< all taps together
     int loadCoils() const;

@@ -133,7 +133,7 @@ def main():
             values = ", ".join(otherwise.get(column, column) for column in columns)
             big.execute(
                 f"INSERT INTO {table} ({', '.join(columns)}) SELECT {values} FROM temp.first",
-                {name: value for name, value in (("k", k), ("circuits", circuits), ("version", VERSIONS[k]))},
+                {"k": k, "circuits": circuits, "version": VERSIONS[k]},
             )
         big.execute("DROP TABLE temp.first")
         print(f"{time.monotonic() - began:6.0f} s  {table}", flush=True)

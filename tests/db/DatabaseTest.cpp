@@ -100,7 +100,7 @@ private slots:
             QCOMPARE(*connection.text("PRAGMA journal_mode"), "wal");
             QCOMPARE(*connection.number("PRAGMA synchronous"), 2);
             QCOMPARE(*connection.number("PRAGMA foreign_keys"), 1);
-            QCOMPARE(*connection.number("PRAGMA busy_timeout"), 2500);
+            QCOMPARE(connection.setPatience(1), 2500);
             QCOMPARE(*connection.number("PRAGMA application_id"), applicationId);
             QVERIFY_RESULT(opened->checkIntegrity());
         }

@@ -60,7 +60,7 @@ bool inMetres()
 
 QString lengthOf(double feet)
 {
-    return rounded(inMetres() ? feet * 0.3048 : feet);
+    return rounded(inMetres() ? feet * metresPerFoot : feet);
 }
 
 constexpr Column columns[] = {

@@ -38,7 +38,7 @@ private:
     Asker m_asker;
     QTimer m_timer;
     QString m_folder;
-    std::vector<FolderFile> m_files;
+    QHash<QString, FolderFile> m_files;
     QStringList m_waiting;
     QStringList m_later; ///< of these a person wants to hear later
     bool m_isTroubled = false;

@@ -11,7 +11,6 @@
 #include "app/desktop/job/MakeupTable.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "app/desktop/widgets/PageElements.h"
-#include "app/print/LoopDrawing.h"
 #include "core/acceptance/LoopState.h"
 #include "core/loop/DesignRules.h"
 #include "core/loop/Remedies.h"
@@ -162,7 +161,7 @@ private:
     void predictBasic(const LoopMakeup &makeup)
     {
         const LoopQualification loop = qualify(makeup, desk().limits());
-        const bool inMetres = isMetric(makeup);
+        const bool inMetres = makeup.isMetric();
         m_verdict->show(suitabilitySign(loop.verdict),
                         tr("Predicted: %1. %2 dB at %3 kHz ± %4 dB, %5 ohm; %6 and %7 of taps. %8")
                             .arg(suitabilityName(loop.verdict))

@@ -23,6 +23,15 @@ private:
     {
         return model->index(row, column).data().toString();
     }
+    /// What is said of each, by instrument.
+    QMap<QString, QString> calibrations(const RegisterScreen &screen) const
+    {
+        const auto *instruments = model(screen, "instruments");
+        QMap<QString, QString> states;
+        for (int row = 0; row < instruments->rowCount(); ++row)
+            states.insert(cell(instruments, row, 0), cell(instruments, row, 5));
+        return states;
+    }
 
 private slots:
     void listsWhatWasImported()
@@ -43,10 +52,7 @@ private slots:
         DeskRecords records;
         RegisterScreen screen(records.workplace());
         screen.refresh();
-        const auto *instruments = model(screen, "instruments");
-        QMap<QString, QString> states;
-        for (int row = 0; row < instruments->rowCount(); ++row)
-            states.insert(cell(instruments, row, 0), cell(instruments, row, 5));
+        const auto states = calibrations(screen);
         QCOMPARE(states.value("TS-1"), "holds");
         QCOMPARE(states.value("TS-2"), "ended 418 days ago"); // 2025-01-10 to 2026-03-04
         QCOMPARE(states.value("TS-3"), "ends in 16 days");
@@ -74,10 +80,7 @@ private slots:
         records.records().setNow(Moment::parse(QString(day + "T09:00:00-06:00")));
         RegisterScreen screen(records.workplace());
         screen.refresh();
-        const auto *instruments = model(screen, "instruments");
-        QMap<QString, QString> states;
-        for (int row = 0; row < instruments->rowCount(); ++row)
-            states.insert(cell(instruments, row, 0), cell(instruments, row, 5));
+        const auto states = calibrations(screen);
         QTEST(states.value("TS-3"), "said");
     }
 
