@@ -2,6 +2,8 @@
 
 #include "db/Statement.h"
 
+#include <QHash>
+
 namespace loopwright {
 
 namespace {
@@ -92,10 +94,17 @@ Result<std::vector<Instrument>> InstrumentStore::all() const
 {
     Statement statement(m_database, "instrument.all");
     LOOPWRIGHT_ASSIGN(const auto found, rows(statement, readInstrument));
+    QHash<qint64, QList<Calibration>> calibrations;
+    Statement all(m_database, "instrument.all_calibrations");
+    LOOPWRIGHT_TRY(rows(all, [&calibrations](const Statement &row) {
+        calibrations[row.integer("id")] << readCalibration(row);
+        return true;
+    }));
     std::vector<Instrument> instruments;
-    for (const InstrumentRow &row : found) {
-        LOOPWRIGHT_ASSIGN(const auto whole, withCalibrations(row.id, row.instrument));
-        instruments.push_back(*whole);
+    for (const auto &[id, instrument] : found) {
+        instruments.push_back(instrument);
+        if (!instrument.asLabelled)
+            instruments.back().calibrations = calibrations.value(id);
     }
     return instruments;
 }

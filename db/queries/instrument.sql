@@ -19,6 +19,10 @@ ON CONFLICT (instrument) DO UPDATE SET serial = excluded.serial, kind = excluded
 SELECT calibrated_on, calibration_due FROM calibration WHERE instrument = :id
 ORDER BY calibrated_on, id
 
+-- name: all_calibrations
+SELECT instrument AS id, calibrated_on, calibration_due FROM calibration
+ORDER BY instrument, calibrated_on, id
+
 -- name: has_calibration
 SELECT 1 AS there FROM calibration WHERE digest = :digest
 

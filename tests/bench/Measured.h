@@ -79,7 +79,7 @@ private:
 };
 
 /// What was measured under one name, over all sizes.
-class Table
+class Figures
 {
 public:
     void add(const QString &what, int circuits, double ms, double byHandMs = 0)

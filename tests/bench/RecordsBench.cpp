@@ -36,14 +36,18 @@ namespace {
 
 constexpr int checks = 500;
 
-/// Of questions that take turns, so that a busy machine slows both.
+/// Of questions that take turns, so that a busy machine slows both; fewer rounds of what takes
+/// seconds.
 std::pair<double, double> medians(int rounds, const std::function<void()> &ours,
                                   const std::function<void()> &byHand)
 {
     std::vector<double> mine, theirs;
-    for (int round = 0; round < rounds; ++round) {
+    constexpr double longMs = 2000;
+    double spent = 0;
+    for (int round = 0; round < rounds && spent < longMs; ++round) {
         mine.push_back(msOf(ours));
         theirs.push_back(msOf(byHand));
+        spent += mine.back() + theirs.back();
     }
     return {median(mine), median(theirs)};
 }
@@ -133,9 +137,9 @@ BoardFilter page(const BoardQuery &query)
 }
 
 /// Each filter with each sort.
-void measurePages(Records &records, int circuits, Table &table)
+void measurePages(Records &records, int circuits, Figures &table)
 {
-    std::vector<Table::Asked> asked;
+    std::vector<Figures::Asked> asked;
     for (const Filter &filter : oneFilter())
         for (const auto &[sort, code] : EnumCodes<BoardSort>::table) {
             BoardFilter query = page(filter.query);
@@ -149,9 +153,9 @@ void measurePages(Records &records, int circuits, Table &table)
 }
 
 /// Every two filters, and their counts.
-void measureCombinations(Records &records, int circuits, Table &table)
+void measureCombinations(Records &records, int circuits, Figures &table)
 {
-    std::vector<Table::Asked> rows, counts;
+    std::vector<Figures::Asked> rows, counts;
     const auto filters = oneFilter();
     for (std::size_t i = 1; i < filters.size(); ++i)
         for (std::size_t j = i + 1; j < filters.size(); ++j) {
@@ -176,7 +180,7 @@ void measureCombinations(Records &records, int circuits, Table &table)
 }
 
 /// The last page of all rows and the first again, as keys of the window ask for them.
-void measureEnds(Records &records, int circuits, Table &table)
+void measureEnds(Records &records, int circuits, Figures &table)
 {
     BoardFilter first = page({}), last = first;
     first.sort = last.sort = BoardSort::Due;
@@ -190,7 +194,7 @@ void measureEnds(Records &records, int circuits, Table &table)
     table.add("last page and back to the first", circuits, median(times));
 }
 
-void measureSearches(Records &records, int circuits, Table &table)
+void measureSearches(Records &records, int circuits, Figures &table)
 {
     const QString middle = QString("T%1").arg(circuits / 2, 8, 10, QChar('0'));
     const StoredOrder order = good(OrderStore(records.database()).get(middle));
@@ -232,7 +236,7 @@ void measureSearches(Records &records, int circuits, Table &table)
 }
 
 /// The premises with the most lines is that of the first circuit.
-void measureJob(Records &records, int circuits, Table &table)
+void measureJob(Records &records, int circuits, Figures &table)
 {
     const QString number = "T00000001";
     const StoredOrder order = good(OrderStore(records.database()).get(number));
@@ -275,7 +279,7 @@ OrderFields freed(OrderFields fields)
     return fields;
 }
 
-void measureChecks(Records &records, int circuits, Table &table)
+void measureChecks(Records &records, int circuits, Figures &table)
 {
     std::mt19937 random(2);
     std::vector<OrderFields> all; // taking the fields is no part of the question
@@ -299,7 +303,7 @@ void measureChecks(Records &records, int circuits, Table &table)
 
 /// What the desk asks now and then: the reports over all orders, the loops of the largest office,
 /// what a split of its area code would change.
-void measureDesk(Records &records, int circuits, Table &table)
+void measureDesk(Records &records, int circuits, Figures &table)
 {
     for (const ReportDescription &report : allReports()) {
         const auto made = [&] {
@@ -324,7 +328,7 @@ void measureDesk(Records &records, int circuits, Table &table)
     table.add(QString("preview of a split (%1 lines)").arg(lines), circuits, preview);
 }
 
-void measure(const QString &path, int circuits, Table &table)
+void measure(const QString &path, int circuits, Figures &table)
 {
     std::unique_ptr<Records> records = opened(path); // may bring the file into its form
     records.reset();
@@ -354,7 +358,7 @@ int main(int argc, char *argv[])
         stop({ErrorCode::DiskTrouble, "cannot be made", folder.path()});
     if (words.isEmpty())
         words = {"10000", "100000", "1000000"};
-    Table table;
+    Figures table;
     for (const QString &word : words) {
         const int circuits = std::max(1, word.toInt());
         measure(databaseOf(folder, circuits), circuits, table);

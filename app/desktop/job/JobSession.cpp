@@ -50,6 +50,7 @@ Result<void> JobSession::open(const QString &number)
 {
     m_steps.clear();
     m_view.reset();
+    m_instruments.reset();
     m_alarm.clear();
     LOOPWRIGHT_ASSIGN(auto view, showOrder(records(), number));
     LOOPWRIGHT_ASSIGN(auto kept, m_workplace.drafts().ofOrder(number));
@@ -82,10 +83,18 @@ Result<void> JobSession::reload()
     LOOPWRIGHT_ASSIGN(auto view, showOrder(records(), order().number));
     LOOPWRIGHT_ASSIGN(auto limits, limitSet(records(), view.input.limitSet));
     m_steps.clear();
+    m_instruments.reset();
     m_view = std::move(view);
     m_limits = std::move(limits);
     makePlan();
     return {};
+}
+
+const QList<Instrument> &JobSession::instruments()
+{
+    if (!m_instruments)
+        m_instruments = loopwright::instruments(records()).value_or(QList<Instrument>());
+    return *m_instruments;
 }
 
 void JobSession::setInstaller(const QString &key)

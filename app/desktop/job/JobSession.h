@@ -37,6 +37,10 @@ public:
     /// Who has the order now, and what stations say otherwise of it.
     Records &records() const { return m_workplace.records(); }
     Moment now() const { return records().now(); }
+    /// Where what takes its time is asked.
+    Lane &questions() const { return m_workplace.questions(); }
+    /// All of the register; read once until something is read anew. None if they cannot be read.
+    const QList<Instrument> &instruments();
 
     /// The steps as they stand now for the person, the instrument and the path of the context, in
     /// the order of the work.
@@ -112,6 +116,7 @@ private:
     DesktopContext &m_workplace;
     std::optional<OrderView> m_view;
     LimitSet m_limits;
+    std::optional<QList<Instrument>> m_instruments;
     std::vector<Step> m_steps; ///< point into the view
     QJsonObject m_context;
     QString m_alarm;

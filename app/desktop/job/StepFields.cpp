@@ -243,8 +243,7 @@ std::vector<KeyedOption> instrumentOptions(JobSession &desk)
 {
     std::vector<KeyedOption> options;
     const QDate today = desk.now().localDate();
-    const auto known = instruments(desk.records());
-    for (const Instrument &each : known ? *known : QList<Instrument>())
+    for (const Instrument &each : desk.instruments())
         options.push_back({{}, each.key, instrumentText(each, today)});
     return options;
 }
