@@ -279,6 +279,7 @@ QStringList typedIn(const CertificateContent &content)
                       content.circuit,
                       content.office,
                       content.order,
+                      content.limitSet,
                       content.issuer.name,
                       content.issuer.address,
                       content.issuer.telephone,

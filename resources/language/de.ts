@@ -762,6 +762,10 @@
         <translation>Für diesen Auftrag nicht nötig: %1.</translation>
     </message>
     <message>
+        <source>%1 is not proved yet: %2 more without an error</source>
+        <translation>%1 ist noch nicht nachgewiesen: noch %2 ohne Fehler</translation>
+    </message>
+    <message>
         <source>%1 is not registered: what it measures does not count</source>
         <translation>%1 ist nicht registriert: Was damit gemessen wird, zählt nicht</translation>
     </message>
@@ -772,6 +776,14 @@
     <message>
         <source>%1 is of %2</source>
         <translation>%1 hat tatsächlich %2</translation>
+    </message>
+    <message>
+        <source>%1 is proved</source>
+        <translation>%1 ist nachgewiesen</translation>
+    </message>
+    <message>
+        <source>%1 is refuted</source>
+        <translation>%1 ist widerlegt</translation>
     </message>
     <message>
         <source>%1 is registered as %2 and may not %3: that needs %4.</source>
@@ -1890,8 +1902,8 @@
         <translation>14 Ziffern: Nummer 10, Sharing-Kennung 01-32, Endgerätekennung 01-08</translation>
     </message>
     <message>
-        <source>26 or 0.40</source>
-        <translation>26 oder 0.40</translation>
+        <source>26 or %1</source>
+        <translation>26 oder %1</translation>
     </message>
     <message>
         <source>5ESS custom, multipoint</source>
@@ -14569,7 +14581,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>the confidence must lie between 0 and 1, such as 0.95</source>
-        <translation>die Aussagewahrscheinlichkeit muss zwischen 0 und 1 liegen, etwa 0.95</translation>
+        <translation>die Aussagewahrscheinlichkeit muss zwischen 0 und 1 liegen, etwa 0,95</translation>
     </message>
     <message>
         <source>the confirmation of %1</source>
@@ -15398,6 +15410,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>°F, or °C; left empty: 70 °F</source>
         <translation>°F oder °C; leer: 70 °F</translation>
+    </message>
+    <message>
+        <source>“%1” can be read as %2 or as %3: type the one that is meant</source>
+        <translation>„%1“ kann als %2 oder als %3 gelesen werden: Geben Sie ein, was gemeint ist</translation>
     </message>
     <message>
         <source>“%1” is there already. Another name:</source>

@@ -125,7 +125,7 @@ void sayVoltage(FieldSpec &spec, const LimitSet &limits)
 {
     const auto wires = fromText<WirePair>(spec.key.section('.', 1)).value_or(WirePair::TipRing);
     const bool alternating = spec.key.startsWith(u"ac_v");
-    const auto volts = [&limits](const char *key) { return QString::number(limits.value(key)); };
+    const auto volts = [&limits](const char *key) { return localizedFigure(limits.value(key)); };
     spec.label = (alternating ? trField("AC") : trField("DC")) + ", " + wirePairName(wires);
     spec.hint = alternating ? trField("V ac; above %1 V (where it is wet: %2 V): stop")
                                   .arg(volts("hazard_ac_v"), volts("hazard_ac_wet_v"))
@@ -161,7 +161,7 @@ FieldSpec specOf(const Need &need, const QString &key, JobSession &desk)
         spec.label = trField(words->label);
         spec.hint = trField(words->hint);
         if (words->limit)
-            spec.hint = spec.hint.arg(desk.limits().value(words->limit));
+            spec.hint = spec.hint.arg(localizedFigure(desk.limits().value(words->limit)));
         spec.aside = words->aside;
     }
     if (key.contains('.'))

@@ -73,7 +73,7 @@ QString eventDetail(const QJsonObject &detail)
 
 QString momentText(const Moment &moment)
 {
-    return moment.text().left(16).replace(u'T', u' ');
+    return dayText(moment.localDate()) + u' ' + moment.localClock();
 }
 
 std::vector<TextRow> eventRows(const std::vector<Event> &events, const QList<Person> &people)

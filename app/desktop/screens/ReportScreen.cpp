@@ -46,9 +46,11 @@ QStringList cellsOf(const std::vector<ReportColumn> &columns, const QJsonObject 
     QStringList cells;
     for (const ReportColumn &column : columns) {
         const QString text = cellText(column, values);
+        const bool figure = column.form == ReportForm::Count || column.form == ReportForm::Share ||
+                            column.form == ReportForm::Days;
         const bool ours = column.form == ReportForm::Yes || text == u"none" ||
                           QLatin1StringView(column.key) == QLatin1StringView("criterion");
-        cells << (ours ? localizedWord(text) : text);
+        cells << (ours ? localizedWord(text) : figure ? localizedFigure(text) : text);
     }
     return cells;
 }
