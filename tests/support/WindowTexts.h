@@ -57,14 +57,16 @@ inline QStringList textsOf(const QWidget &top)
     return texts;
 }
 
-/// What of a text in another language has the decimal point: no version, paragraph of a law, file,
-/// number of a standard, nor a count whose thousands are grouped ("12.345").
+/// What of a text in another language has the decimal point: no version or licence ("LGPL-2.1"),
+/// paragraph of a law, moment as it is stored, file, number of a standard, nor a count whose
+/// thousands are grouped ("12.345").
 inline QStringList englishFigures(const QString &text)
 {
     static const QRegularExpression exempt(
-        "\\b\\d+\\.\\d+\\.\\d+\\b|CFR 1910\\.268|“[^”]*”|„[^“]*“|\\S*/\\S*|"
+        "\\b\\d+\\.\\d+\\.\\d+\\b|CFR \\d+\\.\\d+|Code "
+        "730\\.525|\\b663\\.3\\b|:\\d\\d\\.\\d+Z|“[^”]*”|„[^“]*“|\\S*/\\S*|"
         "(?<![\\d.,])[1-9]\\d{0,2}(?:\\.\\d{3})+(?![\\d.,])");
-    static const QRegularExpression point("(?<![\\w.])\\d+\\.\\d+\\S*");
+    static const QRegularExpression point("(?<![\\w.])(?<![A-Za-z]-|C0-)\\d+\\.\\d+\\S*");
     QStringList found;
     for (auto it = point.globalMatch(QString(text).remove(exempt)); it.hasNext();)
         found << it.next().captured();

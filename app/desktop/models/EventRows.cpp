@@ -36,13 +36,14 @@ QString valueText(const QJsonValue &value)
     if (value.isString())
         return value.toString();
     if (value.isBool())
-        return value.toBool() ? QStringLiteral("yes") : QString(); // what is not so goes unsaid
+        return value.toBool() ? localizedWord(QStringLiteral("yes")) // what is not so goes unsaid
+                              : QString();
     if (const QJsonArray list = value.toArray(); !list.isEmpty() && list.first().isString()) {
         return countedWords(list);
     }
     if (value.isArray() || value.isObject() || value.isNull())
         return QString::fromUtf8(canonicalJson(value));
-    return value.toVariant().toString();
+    return localizedFigure(value.toVariant().toString());
 }
 
 } // namespace

@@ -50,7 +50,11 @@ QStringList cellsOf(const std::vector<ReportColumn> &columns, const QJsonObject 
                             column.form == ReportForm::Days;
         const bool ours = column.form == ReportForm::Yes || text == u"none" ||
                           QLatin1StringView(column.key) == QLatin1StringView("criterion");
-        cells << (ours ? localizedWord(text) : figure ? localizedFigure(text) : text);
+        const QString day = dayText(QDate::fromString(text, Qt::ISODate));
+        cells << (ours            ? localizedWord(text)
+                  : figure        ? localizedFigure(text)
+                  : day.isEmpty() ? text
+                                  : day);
     }
     return cells;
 }

@@ -6,6 +6,7 @@
 #include "app/desktop/form/Form.h"
 #include "app/desktop/job/MakeupTable.h"
 #include "app/desktop/widgets/SignLine.h"
+#include "app/desktop/widgets/SignList.h"
 #include "core/loop/LoopMakeup.h"
 #include "db/SqliteConnection.h"
 #include "tests/support/JobBench.h"
