@@ -142,8 +142,12 @@ QString Phrasebook::saying(const QString &english, Within within) const
 {
     if (within.depth > deepest || isListOfCodes(english) || within.typed.contains(english))
         return english;
-    if (isFigure(english))
-        return figureWith(m_catalogue.decimalMark, english);
+    if (isFigure(english)) {
+        if (const auto found = word(english)) // "up" is no figure
+            return *found;
+        return inOtherCase(english, Strength::Strong, within)
+            .value_or(figureWith(m_catalogue.decimalMark, english));
+    }
     if (const auto sentences = bySentences(english, within))
         return *sentences;
     if (const auto whole = wholly(english, Strength::Strong, within))
@@ -196,7 +200,7 @@ std::optional<QString> Phrasebook::wholly(const QString &english, Strength stren
 std::optional<QString> Phrasebook::inOtherCase(const QString &english, Strength strength,
                                                Within within) const
 {
-    if (english.size() < 3 || !english[0].isLetter() || !english[1].isLower())
+    if (english.size() < 2 || !english[0].isLetter() || !english[1].isLower())
         return {};
     const bool large = english[0].isUpper();
     const QString other =

@@ -56,7 +56,7 @@ QStringList eventHeader()
 
 std::vector<double> eventColumnEms()
 {
-    return {10, 12, 8, 8, 30};
+    return {12, 12, 8, 8, 30};
 }
 
 QString eventDetail(const QJsonObject &detail)
