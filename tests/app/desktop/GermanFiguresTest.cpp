@@ -100,6 +100,7 @@ private slots:
         for (const QLabel *label : bench.window().findChildren<QLabel *>())
             all += label->text() + '\n';
         QVERIFY(!all.contains("28.4"));
+        QVERIFY(!all.contains("tip to ground") && !all.contains("connected to the pair"));
         QVERIFY(bench.find<SignList>("pair.recorded")->items().front().text.contains("28,4 dB"));
     }
 
@@ -190,6 +191,17 @@ private slots:
         QCOMPARE(row, (QJsonArray{"section", "0,4 mm", "1234,5 m"}));
         QCOMPARE(table.typed().value("temperature").toString(), "21,1250 C");
         QCOMPARE(table.makeup().value("temperature_c").toDouble(), 21.125);
+    }
+
+    void daysAndWordsWithinASentence()
+    {
+        const Text day = Text::message("4 March 2026, 15:20 (UTC-06:00)");
+        QCOMPARE(localized(Text("%1 Read %2.").arg(Text("Quiet seconds")).arg(day)),
+                 "Ruhige Sekunden Gemessen am 4. März 2026, 15:20 (UTC-06:00).");
+        QCOMPARE(localizedSentence("1e-6 is not proved yet: 12:30 more without an error"),
+                 "1e-6 ist noch nicht nachgewiesen: noch 12:30 ohne Fehler");
+        QCOMPARE(localizedWord("Up"), "Steht");
+        QCOMPARE(localizedWord("B1"), "B1");
     }
 
     /// Only what is shown has another mark.
