@@ -2,6 +2,7 @@
 
 #include "app/actions/ReportFiles.h"
 #include "app/desktop/Language.h"
+#include "app/desktop/Names.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/form/FieldSpec.h"
