@@ -279,6 +279,9 @@ QStringList typedIn(const CertificateContent &content)
         content.limitSet,         content.issuer.name,    content.issuer.address,
         content.issuer.telephone, content.call.telephone, content.installers.join(", ")};
     typed << content.installers << content.premises.split(", ");
+    for (const CertificateDelivery &line : content.delivery)
+        if (isFigure(line.ordered)) // numbers and the pair
+            typed << line.ordered;
     for (const CertificateInstrument &instrument : content.instruments)
         typed << instrument.key << instrument.kind << instrument.serial;
     for (const Signature &signature : content.signatures)

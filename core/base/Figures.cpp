@@ -2,6 +2,8 @@
 
 #include <QRegularExpression>
 
+#include <algorithm>
+
 namespace loopwright {
 
 bool isFigure(const QString &text)
@@ -31,6 +33,18 @@ QString figureWith(QChar mark, const QString &english)
                 text[at] = mark;
     }
     return text;
+}
+
+bool holdsKey(const QString &source, int place)
+{
+    static const QRegularExpression marks("[\"“]$");
+    static const QRegularExpression named(
+        "\\b(?:pair|cable|circuit|order|instrument|number|office|station|certificate|limit set|key|"
+        "SPID|DN|line) $",
+        QRegularExpression::CaseInsensitiveOption);
+    const qsizetype at = source.indexOf(QStringLiteral("%%1").arg(place));
+    const QString before = source.left(std::max<qsizetype>(at, 0));
+    return marks.match(before).hasMatch() || named.match(before).hasMatch();
 }
 
 std::optional<std::pair<double, double>> twoReadings(const QString &typed, QChar mark)

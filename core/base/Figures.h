@@ -20,6 +20,10 @@ bool isFigure(const QString &text);
 /// has a letter at its digits ("T1.601") stay as they are.
 QString figureWith(QChar mark, const QString &english);
 
+/// Whether what stands in this place of a source was typed or is a key, which may look like a
+/// figure: in quotation marks, or behind the name of what has keys ("pair %1", "Instrument %1").
+bool holdsKey(const QString &source, int place);
+
 /// A number that was typed: the point and the comma are both a decimal mark, and nothing groups
 /// thousands. Empty where it is none, or where it can be read two ways.
 std::optional<double> typedNumber(const QString &typed, QChar mark);

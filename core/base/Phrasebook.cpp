@@ -266,11 +266,13 @@ std::optional<QString> Phrasebook::byPhrase(const Phrase &phrase, const QString 
     // "Calls: No voice" is no kind of call.
     if (phrase.source.startsWith('%') && match.captured(placeName(phrase.places[0])).contains(": "))
         return {};
+    const QString source = QString::fromUtf8(phrase.source);
     std::optional<qint64> count;
     if (!values[0].isEmpty())
         count = values[0].toLongLong();
     for (const int place : phrase.places)
-        if (QString &value = values[std::size_t(place)]; !isTyped(place))
+        if (QString &value = values[std::size_t(place)];
+            !isTyped(place) && !(isFigure(value) && holdsKey(source, place)))
             value = saying(value, within.deeper());
     const QString said = m_catalogue.say(phrase.source.constData(), count);
     QString text;

@@ -13,13 +13,6 @@ QString continuing(const QString &sentence)
                                                         : sentence;
 }
 
-/// What stands in quotation marks was typed.
-bool isInQuotes(const QString &source, int place)
-{
-    const QString name = QStringLiteral("%%1").arg(place);
-    return source.contains(u'"' + name + u'"') || source.contains(u'“' + name + u'”');
-}
-
 /// Fills %1 to %9 and %n in one pass.
 QString filled(const QString &source, const QStringList &values, std::optional<qint64> count)
 {
@@ -165,7 +158,7 @@ QStringList Text::shownArguments(const Part &part, const Catalogue &catalogue)
     for (const Argument &argument : part.arguments) {
         const QString *plain = std::get_if<QString>(&argument);
         values << (!plain ? std::get<std::vector<Text>>(argument).front().in(catalogue)
-                   : isInQuotes(source, int(values.size()) + 1)
+                   : holdsKey(source, int(values.size()) + 1)
                        ? *plain
                        : figureWith(catalogue.decimalMark, *plain));
     }

@@ -2,7 +2,7 @@
 // A sentence that core says: the English source, marked for translation, and what stands in it. A
 // decision keeps the English; a face shows it in the reader's language. What a person typed and a
 // key stand in a sentence as arguments and are never translated; a figure has the decimal mark of
-// the language, unless quotation marks around its place say that it was typed.
+// the language, unless its place says that it is a key or was typed (holdsKey).
 
 #include "core/base/Figures.h"
 

@@ -82,6 +82,19 @@ private slots:
         QCOMPARE(book.say("Main, 1.5 V at the door"), "Main, 1.5 V at the door");
     }
 
+    /// A pair, a circuit, an instrument may be called so.
+    void aKeyStays()
+    {
+        for (const char *source : {"on pair %1", "Instrument %1 is known.", "order %1", "“%1”"})
+            QVERIFY2(holdsKey(source, 1), source);
+        for (const char *source : {"at %1", "%1 on the pair", "in order, %1", "limit %1", "%2"})
+            QVERIFY2(!holdsKey(source, 1), source);
+        QCOMPARE(Text("%1 on pair %2").arg(QString("1.5 V")).arg(QString("7.101")).in(german()),
+                 "1,5 V on pair 7.101");
+        const Phrasebook book({"%1 was read on pair %2."}, german());
+        QCOMPARE(book.say("1.5 V was read on pair 7.101."), "1,5 V was read on pair 7.101.");
+    }
+
     void aNumberThatIsTyped()
     {
         for (const QChar mark : {QChar(u','), englishMark}) {
