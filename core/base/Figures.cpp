@@ -38,10 +38,10 @@ QString figureWith(QChar mark, const QString &english)
 bool holdsKey(const QString &source, int place)
 {
     static const QRegularExpression marks("[\"“]$");
-    static const QRegularExpression named(
-        "\\b(?:pair|cable|circuit|order|instrument|number|office|station|certificate|limit set|key|"
-        "SPID|DN|line) $",
-        QRegularExpression::CaseInsensitiveOption);
+    static const QRegularExpression named("\\b(?:pair|cable|circuit|order|instrument|number|office|"
+                                          "station|certificate|limit\\sset|key|"
+                                          "SPID|DN|line)\\s$",
+                                          QRegularExpression::CaseInsensitiveOption);
     const qsizetype at = source.indexOf(QStringLiteral("%%1").arg(place));
     const QString before = source.left(std::max<qsizetype>(at, 0));
     return marks.match(before).hasMatch() || named.match(before).hasMatch();
