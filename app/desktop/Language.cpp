@@ -34,7 +34,7 @@ QString localizedPart(const QString &part)
     for (const char *form : partsOfPlaces) {
         const QString word = QString::fromLatin1(form).remove(QStringLiteral("%1"));
         if (installed().words && part.startsWith(word))
-            return installed().words(form, {}).arg(part.sliced(word.size()));
+            return installed().words.say(form, {}).arg(part.sliced(word.size()));
     }
     return part;
 }
@@ -74,9 +74,10 @@ void speakBy(std::shared_ptr<QTranslator> catalogue)
     if (!catalogue)
         return;
     QCoreApplication::installTranslator(catalogue.get());
-    installed().words = [words = wordsOf(catalogue)](const char *source,
-                                                     std::optional<qint64> count) {
-        const QString said = words(source, count);
+    installed().words = wordsOf(catalogue);
+    installed().words.say = [say = installed().words.say](const char *source,
+                                                          std::optional<qint64> count) {
+        const QString said = say(source, count);
         return said == QLatin1StringView(source) ? onPaper(said) : said; // a Text::message()
     };
     installed().own = std::move(catalogue);
@@ -105,6 +106,26 @@ void speak(const QString &code)
 QString localized(const Text &text)
 {
     return text.in(installed().words);
+}
+
+QChar decimalMark()
+{
+    return installed().words.decimalMark;
+}
+
+QString localizedFigure(const QString &english)
+{
+    return figureWith(decimalMark(), english);
+}
+
+QString localizedFigure(double value, int decimals)
+{
+    return localizedFigure(QString::number(value, 'f', decimals));
+}
+
+QString localizedFigure(double value)
+{
+    return localizedFigure(QString::number(value));
 }
 
 QString localizedWord(const QString &code)

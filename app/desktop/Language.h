@@ -21,6 +21,13 @@ void speakBy(std::shared_ptr<QTranslator> catalogue);
 
 /// A sentence of core, in the language of the window.
 QString localized(const Text &text);
+/// A measured or computed number, with its unit or without, in the window. One that stands in a
+/// Text or in a sentence for localizedSentence() has its decimal mark by that.
+QString localizedFigure(const QString &english);
+QString localizedFigure(double value, int decimals);
+QString localizedFigure(double value); ///< shortest form
+/// Of the window's language.
+QChar decimalMark();
 /// A code ("power_utility") in words, or what comes as plain text from a table of core; as it is
 /// where no catalogue has it.
 QString localizedWord(const QString &code);

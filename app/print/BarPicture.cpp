@@ -81,7 +81,7 @@ void paintBars(QPainter &painter, const QRectF &rect, const BarPicture &picture,
         painter.setPen(style.text);
         painter.drawText(QRectF(rect.right() - texts, y, texts, line),
                          Qt::AlignLeft | Qt::AlignVCenter,
-                         metrics.elidedText(bar.text, Qt::ElideRight, texts));
+                         metrics.elidedText(style.say(bar.text), Qt::ElideRight, texts));
         y += line * barStep;
     }
     painter.restore();

@@ -273,18 +273,15 @@ Blocks howToCheck(const CertificateContent &content, const IssueMark &mark)
 /// What people typed, and names and keys of the register.
 QStringList typedIn(const CertificateContent &content)
 {
-    QStringList typed{content.customer,
-                      content.premises,
-                      content.contact,
-                      content.circuit,
-                      content.office,
-                      content.order,
-                      content.issuer.name,
-                      content.issuer.address,
-                      content.issuer.telephone,
-                      content.call.telephone,
-                      content.installers.join(", ")};
+    QStringList typed{
+        content.customer,         content.premises,       content.contact,
+        content.circuit,          content.office,         content.order,
+        content.limitSet,         content.issuer.name,    content.issuer.address,
+        content.issuer.telephone, content.call.telephone, content.installers.join(", ")};
     typed << content.installers << content.premises.split(", ");
+    for (const CertificateDelivery &line : content.delivery)
+        if (isFigure(line.ordered)) // numbers and the pair
+            typed << line.ordered;
     for (const CertificateInstrument &instrument : content.instruments)
         typed << instrument.key << instrument.kind << instrument.serial;
     for (const Signature &signature : content.signatures)

@@ -96,7 +96,7 @@ private:
             const double x = xOf(tick.hz);
             m_painter.setPen(hair);
             m_painter.drawLine(QPointF(x, m_plot.top()), QPointF(x, m_plot.bottom()));
-            const QString text = QString::fromLatin1(tick.text);
+            const QString text = m_style.say(QString::fromLatin1(tick.text));
             m_painter.setPen(m_style.muted);
             m_painter.drawText(QPointF(x - m_metrics.horizontalAdvance(text) / 2,
                                        m_plot.bottom() + em() * 0.3 + m_metrics.ascent()),

@@ -3,6 +3,7 @@
 #include "core/base/Phrasebook.h"
 
 #include <QFile>
+#include <QLocale>
 #include <QMap>
 #include <QMutex>
 #include <QXmlStreamReader>
@@ -77,12 +78,15 @@ std::shared_ptr<QTranslator> catalogueOf(const QString &code)
 
 Text::Catalogue wordsOf(std::shared_ptr<const QTranslator> catalogue)
 {
-    return [catalogue = std::move(catalogue)](const char *source, std::optional<qint64> count) {
+    const QChar mark = QLocale(catalogue->language()).decimalPoint().front();
+    const auto say = [catalogue = std::move(catalogue)](const char *source,
+                                                        std::optional<qint64> count) {
         constexpr qint64 most = std::numeric_limits<int>::max();
         const QString said = catalogue->translate(oneContext, source, nullptr,
                                                   count ? int(std::min(*count, most)) : -1);
         return said.isNull() ? QString::fromUtf8(source) : said;
     };
+    return {say, mark};
 }
 
 PaperLanguage paperLanguageBy(const std::shared_ptr<const QTranslator> &catalogue)

@@ -9,11 +9,6 @@ namespace loopwright {
 
 namespace {
 
-QString valueWord(double value)
-{
-    return QString::number(value, 'g', 4);
-}
-
 /// 1, 2 or 5 times a power of ten, so that about `steps` of them make the span.
 double niceStep(double span, double steps)
 {
@@ -93,6 +88,8 @@ private:
         m_least = std::floor(m_least / m_step) * m_step;
         m_most = std::ceil((m_most + 0.1 * m_step) / m_step) * m_step;
     }
+
+    QString valueWord(double value) const { return m_style.say(QString::number(value, 'g', 4)); }
 
     void paintScale()
     {

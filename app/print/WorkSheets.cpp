@@ -156,7 +156,8 @@ Document dayList(const QString &installer, QDate day, const std::vector<DayJob> 
     document.typed << installer;
     for (const DayJob &job : jobs)
         document.typed << job.customer << job.premises << job.contact << job.accessNotes << job.crew
-                       << job.terminalLocation << job.trouble << job.remarks << job.office;
+                       << job.terminalLocation << job.trouble << job.remarks << job.office
+                       << job.pair;
     document.title = "Jobs of " + paperDay(day);
     document.continued = document.title + ", continued";
     document.foot = "For installers; not for customers.";

@@ -49,8 +49,8 @@ std::optional<Doubt> closingDoubt(const Fact &closing, const SafetyCards &cards)
     return Doubt{"closes_nothing", "at",
                  Text(QT_TRANSLATE_NOOP("core", "It is dated %1, before the hazard was read (%2): "
                                                 "it closes nothing."))
-                     .arg(paperTime(closing.at))
-                     .arg(paperTime(hazard->card->at))};
+                     .arg(Text::message(paperTime(closing.at)))
+                     .arg(Text::message(paperTime(hazard->card->at)))};
 }
 
 bool showsOffice(const FactBody &body)

@@ -184,7 +184,7 @@ void Evidence::discountByChanges(const DecisionInput &input)
                 discount(*fact, Discount::Retired,
                          Text(QT_TRANSLATE_NOOP("core", "made before %1, %2"))
                              .arg(Text(changeName(change.what)))
-                             .arg(paperTime(change.at)));
+                             .arg(Text::message(paperTime(change.at))));
 }
 
 bool Evidence::needsCard(const QString &visit) const
@@ -220,7 +220,7 @@ void Evidence::discountWithoutCard()
         if (m_cards.openAt(time))
             discount(*fact, Discount::Hazard,
                      Text(QT_TRANSLATE_NOOP("core", "made while a hazard was open, read on %1"))
-                         .arg(paperTime(m_cards.openAt(time)->card->at)));
+                         .arg(Text::message(paperTime(m_cards.openAt(time)->card->at))));
         else if (!card)
             discount(
                 *fact, Discount::NoCard,

@@ -165,8 +165,8 @@ void sayInterruptions(const Judging &judging, Decision &decision)
                 note(decision,
                      Text(QT_TRANSLATE_NOOP("core", "%1 was down on %2 and up again on %3."))
                          .arg(need.label)
-                         .arg(paperTime(down->at))
-                         .arg(paperTime(fact->at)));
+                         .arg(Text::message(paperTime(down->at)))
+                         .arg(Text::message(paperTime(fact->at))));
             if (up)
                 down = nullptr;
             else if (wasUp && !down)
@@ -218,8 +218,8 @@ void sayOverlappingVisits(const Judging &judging, Decision &decision)
                 note(decision, Text(QT_TRANSLATE_NOOP(
                                         "core", "The visits of %1 from %2 and from %3 overlap."))
                                    .arg(visits[i].installer)
-                                   .arg(paperTime(visits[i].arrived))
-                                   .arg(paperTime(visits[j].arrived)));
+                                   .arg(Text::message(paperTime(visits[i].arrived)))
+                                   .arg(Text::message(paperTime(visits[j].arrived))));
 }
 
 /// What was recorded and does not count, and what is older than the order.
@@ -232,7 +232,7 @@ void sayDiscounted(const Judging &judging, Decision &decision)
                                 ? QT_TRANSLATE_NOOP("core", "%1 of %2 does not count: %3")
                                 : QT_TRANSLATE_NOOP("core", "%1 of %2 does not count: %3."))
                            .arg(Text(factName(each.fact->kind())))
-                           .arg(paperTime(timeOf(*each.fact)))
+                           .arg(Text::message(paperTime(timeOf(*each.fact))))
                            .arg(each.sentence));
     if (!takenIn)
         return;
@@ -243,7 +243,7 @@ void sayDiscounted(const Judging &judging, Decision &decision)
                           "core",
                           "%1 of %2 was made more than 30 days before the order was taken in."))
                      .arg(Text(factName(fact->kind())))
-                     .arg(paperTime(timeOf(*fact))));
+                     .arg(Text::message(paperTime(timeOf(*fact)))));
 }
 
 QString decisionId(const DecisionInput &input)

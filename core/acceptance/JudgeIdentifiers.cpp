@@ -106,7 +106,7 @@ void judgeHazards(Judging &judging, CriterionResult &result)
 {
     const Need &closing = *judging.need("hazard_closed"), &card = *judging.need("safety");
     for (const Hazard &hazard : judging.evidence.cards().hazards()) {
-        const QString when = paperTime(hazard.card->at);
+        const Text when = Text::message(paperTime(hazard.card->at));
         result.evidence << hazard.card->id;
         if (!hazard.closing) {
             judging.settle(

@@ -28,7 +28,7 @@ Text instrumentTrouble(const Judging &judging, const Fact &fact)
         return Text(
                    QT_TRANSLATE_NOOP("core", "Instrument %1 was not within its calibration on %2."))
             .arg(key)
-            .arg(paperDay(day));
+            .arg(Text::message(paperDay(day)));
     return {};
 }
 
@@ -143,7 +143,7 @@ void judgeInstrument(Judging &judging, CriterionResult &result)
                 need, result, CriterionOutcome::Met,
                 Text(QT_TRANSLATE_NOOP("core", "Instrument %1 was within its calibration on %2."))
                     .arg(instrument)
-                    .arg(paperDay(timeOf(*fact).localDate())));
+                    .arg(Text::message(paperDay(timeOf(*fact).localDate()))));
         else
             mergeOutcome(result, CriterionOutcome::NotMet, trouble,
                          Text(QT_TRANSLATE_NOOP(

@@ -85,7 +85,7 @@ void needQuantities(std::vector<Need> &needs, const ServiceOrder &, OrderScope,
             need.preset.insert("unit", QString::fromUtf8(about.unit));
         need.fields = {"value"};
         need.after = about.yesOrNo ? QStringList{"safety"} : QStringList{"safety", "instrument"};
-        need.label = Text::verbatim(capital(QString::fromUtf8(about.name)));
+        need.label = Text::message(capital(QString::fromUtf8(about.name)));
         need.hint = hintOf(about, limits);
         need.matches = [quantity = about.quantity](const Fact &fact) {
             return fact.as<AnalogFact>() && fact.as<AnalogFact>()->quantity == quantity;

@@ -150,8 +150,8 @@ JudgedRun judgeOne(const Judging &judging, const Fact &fact)
         judged.standing = RunStanding::Passed;
         judged.why = Text(QT_TRANSLATE_NOOP("core", "%1 s on %2 by %3: %4."))
                          .arg(length)
-                         .arg(channelsText(run->channels))
-                         .arg(pathText(run->path))
+                         .arg(Text::message(channelsText(run->channels)))
+                         .arg(Text::message(pathText(run->path)))
                          .arg(countsText(*run, evaluation.summary));
     }
     holdAgainstCheck(judging, judged);

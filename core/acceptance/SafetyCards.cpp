@@ -194,7 +194,7 @@ const char *const closingRefused = QT_TRANSLATE_NOOP(
 
 Text hazardText(const Hazard &hazard, const QString &thisOrder)
 {
-    const QString when = paperTime(hazard.card->at);
+    const Text when = Text::message(paperTime(hazard.card->at));
     if (!hazard.isOfPair)
         return Text(QT_TRANSLATE_NOOP("core", "On another pair at these premises: %1 Read %2 for "
                                               "order %3."))

@@ -33,15 +33,6 @@ bool saysSomething(const QString &literal)
     return ownWord.match(literal).hasMatch();
 }
 
-/// A number with its unit, a time, a key: the same in each language.
-bool isFigure(const QString &text)
-{
-    static const QRegularExpression word("(?<![A-Za-z])(?!(?:ohm|[kM]ohm|[kM]Hz|kbit|bit|dBrnC|"
-                                         "SPIDs?|TEIs?|UTC)(?![A-Za-z]))[A-Za-z]{3}"
-                                         "|\\b(?:at|by|in|of|on|or|to|up)\\b");
-    return !word.match(text).hasMatch();
-}
-
 /// "self_test, hazard_closed": the words that a file may have, not what they are called.
 bool isListOfCodes(const QString &text)
 {
@@ -149,9 +140,14 @@ QString Phrasebook::say(const QString &english, const QStringList &typed) const
 
 QString Phrasebook::saying(const QString &english, Within within) const
 {
-    if (within.depth > deepest || isFigure(english) || isListOfCodes(english) ||
-        within.typed.contains(english))
+    if (within.depth > deepest || isListOfCodes(english) || within.typed.contains(english))
         return english;
+    if (isFigure(english)) {
+        if (const auto found = word(english)) // "up" is no figure
+            return *found;
+        return inOtherCase(english, Strength::Strong, within)
+            .value_or(figureWith(m_catalogue.decimalMark, english));
+    }
     if (const auto sentences = bySentences(english, within))
         return *sentences;
     if (const auto whole = wholly(english, Strength::Strong, within))
@@ -204,7 +200,7 @@ std::optional<QString> Phrasebook::wholly(const QString &english, Strength stren
 std::optional<QString> Phrasebook::inOtherCase(const QString &english, Strength strength,
                                                Within within) const
 {
-    if (english.size() < 3 || !english[0].isLetter() || !english[1].isLower())
+    if (english.size() < 2 || !english[0].isLetter() || !english[1].isLower())
         return {};
     const bool large = english[0].isUpper();
     const QString other =
@@ -222,7 +218,7 @@ std::optional<QString> Phrasebook::word(const QString &english) const
     const auto found = m_words.constFind(english);
     if (found == m_words.constEnd())
         return {};
-    return m_catalogue(found->constData(), {});
+    return m_catalogue.say(found->constData(), {});
 }
 
 std::optional<QString> Phrasebook::byForm(const QString &english, Strength strength,
@@ -270,13 +266,15 @@ std::optional<QString> Phrasebook::byPhrase(const Phrase &phrase, const QString 
     // "Calls: No voice" is no kind of call.
     if (phrase.source.startsWith('%') && match.captured(placeName(phrase.places[0])).contains(": "))
         return {};
+    const QString source = QString::fromUtf8(phrase.source);
     std::optional<qint64> count;
     if (!values[0].isEmpty())
         count = values[0].toLongLong();
     for (const int place : phrase.places)
-        if (QString &value = values[std::size_t(place)]; !isTyped(place))
+        if (QString &value = values[std::size_t(place)];
+            !isTyped(place) && !(isFigure(value) && holdsKey(source, place)))
             value = saying(value, within.deeper());
-    const QString said = m_catalogue(phrase.source.constData(), count);
+    const QString said = m_catalogue.say(phrase.source.constData(), count);
     QString text;
     for (qsizetype i = 0; i < said.size(); ++i) {
         const QChar next = i + 1 < said.size() ? said[i + 1] : QChar();
@@ -320,15 +318,17 @@ std::optional<QString> Phrasebook::divided(const QString &english, const QString
     if (separator == u": ") // what is said of the first may have one of its own
         parts = {parts[0], english.mid(parts[0].size() + separator.size())};
     const bool sentences = separator == u". ";
+    bool anyKnown = false; // a figure alone does not show that the rest is the program's
     QStringList said;
     for (qsizetype i = 0; i < parts.size(); ++i) {
         const bool ownStop = sentences && i + 1 < parts.size();
         QString part = saying(ownStop ? QString(parts[i] + u'.') : parts[i], within.deeper());
         if (ownStop && part.endsWith(u'.'))
             part.chop(1);
+        anyKnown = anyKnown || (part != parts[i] && !isFigure(parts[i]));
         said << part;
     }
-    if (said == parts)
+    if (!anyKnown)
         return {};
     const QString between =
         separator == u" and " ? u' ' + word("and").value_or("and") + u' ' : separator;

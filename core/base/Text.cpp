@@ -57,6 +57,14 @@ Text Text::message(const QString &english)
     return made;
 }
 
+Text Text::figure(const QString &text)
+{
+    Text made = verbatim(text);
+    for (Part &part : made.m_parts)
+        part.isFigure = true;
+    return made;
+}
+
 Text Text::counted(const char *one, const char *many, qint64 count)
 {
     Text made;
@@ -130,19 +138,31 @@ bool Text::contains(const Text &sentence) const
 QString Text::shown(const Part &part, const Catalogue &catalogue)
 {
     if (part.isMessage && catalogue)
-        return catalogue(part.verbatim.toUtf8().constData(), {});
+        return catalogue.say(part.verbatim.toUtf8().constData(), {});
+    if (part.isFigure)
+        return figureWith(catalogue.decimalMark, part.verbatim);
     if (!part.source)
         return part.continues && !catalogue ? continuing(part.verbatim) : part.verbatim;
+    const QStringList values = shownArguments(part, catalogue);
+    const char *english = part.one && part.count == 1 ? part.one : part.source;
+    if (catalogue)
+        return filled(catalogue.say(part.source, part.count), values, part.count);
+    const QString text = filled(QString::fromUtf8(english), values, part.count);
+    return part.continues ? continuing(text) : text;
+}
+
+QStringList Text::shownArguments(const Part &part, const Catalogue &catalogue)
+{
+    const QString source = QString::fromUtf8(part.source);
     QStringList values;
     for (const Argument &argument : part.arguments) {
         const QString *plain = std::get_if<QString>(&argument);
-        values << (plain ? *plain : std::get<std::vector<Text>>(argument).front().in(catalogue));
+        values << (!plain ? std::get<std::vector<Text>>(argument).front().in(catalogue)
+                   : holdsKey(source, int(values.size()) + 1)
+                       ? *plain
+                       : figureWith(catalogue.decimalMark, *plain));
     }
-    const char *english = part.one && part.count == 1 ? part.one : part.source;
-    if (catalogue)
-        return filled(catalogue(part.source, part.count), values, part.count);
-    const QString text = filled(QString::fromUtf8(english), values, part.count);
-    return part.continues ? continuing(text) : text;
+    return values;
 }
 
 QString Text::in(const Catalogue &catalogue) const

@@ -1,10 +1,12 @@
 #pragma once
 // A sentence that core says: the English source, marked for translation, and what stands in it. A
-// decision keeps the English; a face shows it in the reader's language. What a person typed, a key
-// and a figure stand in a sentence as arguments and are never translated.
+// decision keeps the English; a face shows it in the reader's language. What a person typed and a
+// key stand in a sentence as arguments and are never translated; a figure has the decimal mark of
+// the language, unless its place says that it is a key or was typed (holdsKey).
 
-#include <QString>
+#include "core/base/Figures.h"
 
+#include <concepts>
 #include <functional>
 #include <optional>
 #include <variant>
@@ -16,13 +18,28 @@ class Text
 {
 public:
     /// Source and, for a sentence that counts, how many; returns the source in another language.
-    using Catalogue = std::function<QString(const char *source, std::optional<qint64> count)>;
+    struct Catalogue
+    {
+        Catalogue() = default;
+        template<std::invocable<const char *, std::optional<qint64>> Say>
+        explicit(false) Catalogue(Say words, QChar mark = englishMark)
+            : say(std::move(words))
+            , decimalMark(mark)
+        {
+        }
+        explicit operator bool() const { return bool(say); }
+
+        std::function<QString(const char *source, std::optional<qint64> count)> say = {};
+        QChar decimalMark = englishMark; ///< of the figures that stand in it
+    };
 
     Text() = default;
     /// A source text of the program, of static duration; %1 to %9 are filled by arg().
     explicit(false) Text(const char *source);
     /// What is shown as it is in every language.
     static Text verbatim(const QString &text);
+    /// A number with its unit: the same in each language but for the decimal mark.
+    static Text figure(const QString &text);
     /// A sentence or word of the program that comes as plain text, as an error's does; the
     /// catalogue of a face reads it (Phrasebook.h).
     static Text message(const QString &english);
@@ -66,10 +83,12 @@ private:
         QString before = {}; ///< between it and the part before
         bool continues = false;
         bool isMessage = false; ///< the verbatim
+        bool isFigure = false;  ///< likewise
     };
 
     Text withArgument(Argument argument) const;
     static QString shown(const Part &part, const Catalogue &catalogue);
+    static QStringList shownArguments(const Part &part, const Catalogue &catalogue);
 
     std::vector<Part> m_parts;
 };

@@ -292,7 +292,7 @@ Text valueText(AnalogQuantity quantity, const AnalogValue &value)
             return *answer ? QT_TRANSLATE_NOOP("core", "yes") : QT_TRANSLATE_NOOP("core", "no");
         return *answer ? yesNo(quantity).yes : yesNo(quantity).no;
     }
-    return Text::verbatim(withUnit(std::get<double>(value), info(quantity).unit));
+    return Text::figure(withUnit(std::get<double>(value), info(quantity).unit));
 }
 
 double balanceDb(double powerInfluenceDbrnc, double noiseDbrnc)

@@ -762,6 +762,10 @@
         <translation>Für diesen Auftrag nicht nötig: %1.</translation>
     </message>
     <message>
+        <source>%1 is not proved yet: %2 more without an error</source>
+        <translation>%1 ist noch nicht nachgewiesen: noch %2 ohne Fehler</translation>
+    </message>
+    <message>
         <source>%1 is not registered: what it measures does not count</source>
         <translation>%1 ist nicht registriert: Was damit gemessen wird, zählt nicht</translation>
     </message>
@@ -772,6 +776,14 @@
     <message>
         <source>%1 is of %2</source>
         <translation>%1 hat tatsächlich %2</translation>
+    </message>
+    <message>
+        <source>%1 is proved</source>
+        <translation>%1 ist nachgewiesen</translation>
+    </message>
+    <message>
+        <source>%1 is refuted</source>
+        <translation>%1 ist widerlegt</translation>
     </message>
     <message>
         <source>%1 is registered as %2 and may not %3: that needs %4.</source>
@@ -1782,6 +1794,10 @@
         <translation>, Referenz %1</translation>
     </message>
     <message>
+        <source>0 to 63 set, 64 to 126 by the network</source>
+        <translation>0 bis 63 eingestellt, 64 bis 126 vom Netz</translation>
+    </message>
+    <message>
         <source>1 certificate will stand no longer.</source>
         <translation>1 Zertifikat wird nicht mehr gelten.</translation>
     </message>
@@ -1890,8 +1906,8 @@
         <translation>14 Ziffern: Nummer 10, Sharing-Kennung 01-32, Endgerätekennung 01-08</translation>
     </message>
     <message>
-        <source>26 or 0.40</source>
-        <translation>26 oder 0.40</translation>
+        <source>26 or %1</source>
+        <translation>26 oder %1</translation>
     </message>
     <message>
         <source>5ESS custom, multipoint</source>
@@ -2614,6 +2630,10 @@
         <translation>Sind beide B-Kanäle belegt? Sonst sind die Bündel voll: noch einmal versuchen</translation>
     </message>
     <message>
+        <source>Are the counters cleared?</source>
+        <translation>Sind die Zähler gelöscht?</translation>
+    </message>
+    <message>
         <source>Area code</source>
         <translation>Vorwahl</translation>
     </message>
@@ -2810,8 +2830,16 @@
         <translation>Bitfehler geteilt durch die verglichenen Bits.</translation>
     </message>
     <message>
+        <source>Bit errors in them</source>
+        <translation>Bitfehler darin</translation>
+    </message>
+    <message>
         <source>Bit errors per second</source>
         <translation>Bitfehler je Sekunde</translation>
+    </message>
+    <message>
+        <source>Bit errors seen</source>
+        <translation>Gesehene Bitfehler</translation>
     </message>
     <message>
         <source>Bits pass: the line and the equipment in the serving office run in step.</source>
@@ -4010,6 +4038,10 @@
         <translation>Fehlerhafte (ESR) oder stark fehlerhafte Sekunden (SESR) geteilt durch die Sekunden der verfügbaren Zeit; unbestimmt, wo es keine gibt.</translation>
     </message>
     <message>
+        <source>Errored seconds seen</source>
+        <translation>Gesehene fehlerhafte Sekunden</translation>
+    </message>
+    <message>
         <source>Errors</source>
         <translation>Fehler</translation>
     </message>
@@ -4024,6 +4056,14 @@
     <message>
         <source>Errors sent on purpose</source>
         <translation>Absichtlich gesendete Fehler</translation>
+    </message>
+    <message>
+        <source>Errors sent: bits in all</source>
+        <translation>Gesendete Fehler: Bits insgesamt</translation>
+    </message>
+    <message>
+        <source>Errors sent: how often</source>
+        <translation>Gesendete Fehler: wie oft</translation>
     </message>
     <message>
         <source>Errors that are made on purpose before a run, to show that the test set sees them; without it a clean run proves nothing.</source>
@@ -4414,6 +4454,10 @@
         <translation>HH:MM:SS</translation>
     </message>
     <message>
+        <source>HH:MM; left empty: now</source>
+        <translation>HH:MM; leer: jetzt</translation>
+    </message>
+    <message>
         <source>Hand on</source>
         <translation>Weitergeben</translation>
     </message>
@@ -4618,6 +4662,10 @@
         <translation>Wie der Einsatz verlief</translation>
     </message>
     <message>
+        <source>Hz; left empty: %1</source>
+        <translation>Hz; leer: %1</translation>
+    </message>
+    <message>
         <source>I have received this line, this certificate and the settings for my equipment, and I know the exceptions.</source>
         <translation>Ich habe diesen Anschluss, dieses Zertifikat und die Einstellungen für mein Gerät erhalten und kenne die Ausnahmen.</translation>
     </message>
@@ -4688,6 +4736,10 @@
     <message>
         <source>Import a file…   Ctrl+I</source>
         <translation>Datei einlesen…   Strg+I</translation>
+    </message>
+    <message>
+        <source>In a few words</source>
+        <translation>In wenigen Worten</translation>
     </message>
     <message>
         <source>In a form</source>
@@ -4870,8 +4922,16 @@
         <translation>Ist es die Doppelader des Auftrags? Nach verzeichneten Stichleitungen und Pupinspulen sehen.</translation>
     </message>
     <message>
+        <source>Is the office connected to the pair?</source>
+        <translation>Ist die Vermittlungsstelle mit der Doppelader verbunden?</translation>
+    </message>
+    <message>
         <source>Is the pair connected to the line equipment of the order?</source>
         <translation>Ist die Doppelader mit der Teilnehmerschaltung des Auftrags verbunden?</translation>
+    </message>
+    <message>
+        <source>Is the place wet?</source>
+        <translation>Ist es dort nass?</translation>
     </message>
     <message>
         <source>Is the protocol variant in the terminal wrong?</source>
@@ -5490,6 +5550,10 @@
         <translation>Abfahrt</translation>
     </message>
     <message>
+        <source>Left at</source>
+        <translation>Verlassen um</translation>
+    </message>
+    <message>
         <source>Length of element %1</source>
         <translation>Länge von Element %1</translation>
     </message>
@@ -5684,6 +5748,10 @@
     <message>
         <source>Loss hot, dB</source>
         <translation>Dämpfung warm, dB</translation>
+    </message>
+    <message>
+        <source>Loss measured at</source>
+        <translation>Dämpfung gemessen bei</translation>
     </message>
     <message>
         <source>Loss over frequency</source>
@@ -5898,6 +5966,10 @@
         <translation>NT gestellt</translation>
     </message>
     <message>
+        <source>NT, terminal 4, …</source>
+        <translation>NT, Endgerät 4, …</translation>
+    </message>
+    <message>
         <source>NT1, network termination</source>
         <translation>NT1, Netzabschluss</translation>
     </message>
@@ -5968,6 +6040,10 @@
     <message>
         <source>New orders of the office would take the new variant.</source>
         <translation>Neue Aufträge der Vermittlungsstelle bekämen die neue Variante.</translation>
+    </message>
+    <message>
+        <source>New pair</source>
+        <translation>Neue Doppelader</translation>
     </message>
     <message>
         <source>New protocol variant</source>
@@ -7248,6 +7324,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Q.850-Ursache</translation>
     </message>
     <message>
+        <source>Q.850, 1 to 127; may be empty</source>
+        <translation>Q.850, 1 bis 127; kann leer bleiben</translation>
+    </message>
+    <message>
         <source>QoR: ported number</source>
         <translation>QoR: portierte Rufnummer</translation>
     </message>
@@ -7262,6 +7342,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Quiet for %1 s — Enter takes it</source>
         <translation>Ruhig seit %1 s – Eingabe übernimmt</translation>
+    </message>
+    <message>
+        <source>Quiet seconds</source>
+        <translation>Ruhige Sekunden</translation>
     </message>
     <message>
         <source>Rate, bit/s</source>
@@ -10408,6 +10492,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Warnungen</translation>
     </message>
     <message>
+        <source>Was the meter proved on a known source?</source>
+        <translation>Wurde das Messgerät an einer bekannten Quelle geprüft?</translation>
+    </message>
+    <message>
         <source>Was there already.</source>
         <translation>War schon da.</translation>
     </message>
@@ -10572,6 +10660,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Wie der Wagen heißt</translation>
     </message>
     <message>
+        <source>What the voltage came from</source>
+        <translation>Woher die Spannung kam</translation>
+    </message>
+    <message>
         <source>What this station brought takes its place: %1</source>
         <translation>An seine Stelle tritt, was diese Station gebracht hat: %1</translation>
     </message>
@@ -10704,8 +10796,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Öffnet niemand oder ist der Kunde nicht bereit, das beim Gehen angeben: auch das ist ein Einsatz.</translation>
     </message>
     <message>
+        <source>Where the cause comes from</source>
+        <translation>Woher die Ursache kommt</translation>
+    </message>
+    <message>
         <source>Where the pair ends at the switch that serves the customer.</source>
         <translation>Wo die Doppelader an der Vermittlung endet, die den Kunden bedient.</translation>
+    </message>
+    <message>
+        <source>Where the pair is worked on</source>
+        <translation>Wo an der Doppelader gearbeitet wird</translation>
     </message>
     <message>
         <source>Where the pairs end: orders name it by its key. More of them, people and instruments come in by files.</source>
@@ -10754,6 +10854,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Who makes the entries</source>
         <translation>Wer die Einträge macht</translation>
+    </message>
+    <message>
+        <source>Who says that it is cleared</source>
+        <translation>Wer sagt, dass sie beseitigt ist</translation>
     </message>
     <message>
         <source>Who was kept away</source>
@@ -11224,6 +11328,18 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>mindestens %1 s ohne Fehler</translation>
     </message>
     <message>
+        <source>at least 1</source>
+        <translation>mindestens 1</translation>
+    </message>
+    <message>
+        <source>at least as many as were sent</source>
+        <translation>mindestens so viele, wie gesendet wurden</translation>
+    </message>
+    <message>
+        <source>at least two</source>
+        <translation>mindestens zwei</translation>
+    </message>
+    <message>
         <source>at least two words</source>
         <translation>mindestens zwei Wörter</translation>
     </message>
@@ -11682,6 +11798,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>d MMM yyyy</source>
         <translation>d. MMM yyyy</translation>
+    </message>
+    <message>
+        <source>dB; at most %1</source>
+        <translation>dB; höchstens %1</translation>
     </message>
     <message>
         <source>dBrnC</source>
@@ -13172,6 +13292,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>grenzwertig bis %1</translation>
     </message>
     <message>
+        <source>may be empty</source>
+        <translation>kann leer bleiben</translation>
+    </message>
+    <message>
         <source>may be left empty</source>
         <translation>darf leer bleiben</translation>
     </message>
@@ -13258,6 +13382,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>must be %1</source>
         <translation>muss sein: %1</translation>
+    </message>
+    <message>
+        <source>must be 0</source>
+        <translation>muss 0 sein</translation>
     </message>
     <message>
         <source>must be 64000 or 56000 bit/s or a multiple of one of them</source>
@@ -13736,6 +13864,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Büro, Datenbestand</translation>
     </message>
     <message>
+        <source>ohm</source>
+        <translation>ohm</translation>
+    </message>
+    <message>
         <source>ok</source>
         <translation>in Ordnung</translation>
     </message>
@@ -14192,6 +14324,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Messlauf</translation>
     </message>
     <message>
+        <source>s; at least %1</source>
+        <translation>s; mindestens %1</translation>
+    </message>
+    <message>
+        <source>s; at least 1</source>
+        <translation>s; mindestens 1</translation>
+    </message>
+    <message>
         <source>s; at most %1</source>
         <translation>s; höchstens %1</translation>
     </message>
@@ -14573,7 +14713,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>the confidence must lie between 0 and 1, such as 0.95</source>
-        <translation>die Aussagewahrscheinlichkeit muss zwischen 0 und 1 liegen, etwa 0.95</translation>
+        <translation>die Aussagewahrscheinlichkeit muss zwischen 0 und 1 liegen, etwa 0,95</translation>
     </message>
     <message>
         <source>the confirmation of %1</source>
@@ -15020,6 +15160,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>diese Variante hat keine SPID</translation>
     </message>
     <message>
+        <source>ticket of the utility or the office; a contact with power needs the utility's, or a supervisor</source>
+        <translation>Vorgang des Stromversorgers oder der Vermittlungsstelle; ein Kontakt mit Starkstrom braucht den des Stromversorgers oder eine Aufsicht</translation>
+    </message>
+    <message>
         <source>tip and ground</source>
         <translation>a-Ader und Erde</translation>
     </message>
@@ -15308,6 +15452,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>wann dort jemand antwortet, in Worten</translation>
     </message>
     <message>
+        <source>where it is known</source>
+        <translation>wo es bekannt ist</translation>
+    </message>
+    <message>
         <source>where it is saved</source>
         <translation>wo gespeichert wird</translation>
     </message>
@@ -15402,6 +15550,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>°F, or °C; left empty: 70 °F</source>
         <translation>°F oder °C; leer: 70 °F</translation>
+    </message>
+    <message>
+        <source>“%1” can be read as %2 or as %3: type the one that is meant</source>
+        <translation>„%1“ kann als %2 oder als %3 gelesen werden: Geben Sie ein, was gemeint ist</translation>
     </message>
     <message>
         <source>“%1” is there already. Another name:</source>

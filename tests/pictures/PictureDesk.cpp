@@ -6,6 +6,8 @@
 #include "app/desktop/Language.h"
 #include "app/desktop/widgets/Table.h"
 #include "core/base/Json.h"
+#include "tests/pictures/PaintedTexts.h"
+#include "tests/support/WindowTexts.h"
 
 #include <QAction>
 #include <QDialog>
@@ -123,6 +125,18 @@ void PictureDesk::takeOf(QWidget &widget, const QString &part)
     if (!widget.grab().save(path))
         qFatal("%s cannot be written", qPrintable(path));
     ++m_taken;
+    readFigures(widget, part);
+}
+
+/// In a language that has another decimal mark no figure has the point.
+void PictureDesk::readFigures(QWidget &widget, const QString &part)
+{
+    if (decimalMark() == englishMark)
+        return;
+    for (const QString &text : textsOf(widget) + paintedTexts(widget))
+        if (const QStringList found = englishFigures(text); !found.isEmpty())
+            m_english
+                << QStringLiteral("%1 %2: %3 in %4").arg(m_scene, part, found.join(u' '), text);
 }
 
 void PictureDesk::take(const QString &part)

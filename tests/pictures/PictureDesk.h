@@ -36,6 +36,8 @@ public:
     /// From now on pictures are called so, and a part of it.
     void begin(const QString &scene) { m_scene = scene; }
     int taken() const { return m_taken; }
+    /// Figures with a decimal point that were seen in a language that has another mark.
+    const QStringList &englishFiguresSeen() const { return m_english; }
 
     /// The control of that name; it must be there, for a scene that shows nothing is no scene.
     template<class Widget>
@@ -64,10 +66,13 @@ public:
     static void settle(QWidget &widget);
 
 private:
+    void readFigures(QWidget &widget, const QString &part);
+
     QString m_path;
     Sight m_sight;
     QString m_folder, m_scene;
     int m_taken = 0;
+    QStringList m_english;
     std::unique_ptr<DesktopContext> m_workplace;
     std::unique_ptr<MainWindow> m_window;
 };

@@ -4,7 +4,8 @@
 //
 // Without words in English and German, light and dark, at 100 and 200 %. A word is a language, a
 // look (light, dark, high_contrast) or a size (100 to 200): those alone are made; or the beginning
-// of scenes' names (job, dialog). Ends with 1 where a screen or dialog does not come.
+// of scenes' names (job, dialog). Ends with 1 where a screen or dialog does not come, or
+// shows a figure with the decimal point of English in a language that has another mark.
 
 #include "app/desktop/AccessibleParts.h"
 #include "app/desktop/DeskStyle.h"
@@ -66,7 +67,7 @@ std::vector<Scene> scenesOf(const Wanted &wanted)
 /// Each run of scenes in a fresh window, on a fresh copy, so that the pictures of a sight are the
 /// same whatever was made before.
 int pictures(const std::vector<Scene> &scenes, const Sight &sight, const QString &demo,
-             const QString &folder)
+             const QString &folder, QStringList &english)
 {
     speak(sight.language);
     applyTheme(*qApp, sight.look, sight.percent);
@@ -85,6 +86,7 @@ int pictures(const std::vector<Scene> &scenes, const Sight &sight, const QString
             scene.show(desk);
         }
         taken += desk.taken();
+        english << desk.englishFiguresSeen();
     }
     std::printf("%s: %d\n", qPrintable(sight.name()), taken);
     std::fflush(stdout);
@@ -116,9 +118,13 @@ int main(int argc, char **argv)
     const QString demo = home.filePath("demo.sqlite");
     makePictureRecords(demo);
     int taken = 0;
+    QStringList english;
     for (const QString &language : wanted.languages)
         for (const Look look : wanted.looks)
             for (const int size : wanted.sizes)
-                taken += pictures(scenes, {language, look, size}, demo, words.first());
-    return taken > 0 ? 0 : 1;
+                taken += pictures(scenes, {language, look, size}, demo, words.first(), english);
+    english.removeDuplicates();
+    for (const QString &each : english)
+        std::printf("decimal point: %s\n", qPrintable(each));
+    return taken > 0 && english.isEmpty() ? 0 : 1;
 }

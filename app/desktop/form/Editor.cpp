@@ -5,6 +5,7 @@
 
 #include <QComboBox>
 #include <QCompleter>
+#include <QCoreApplication>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 
@@ -12,8 +13,11 @@ namespace loopwright {
 
 namespace {
 
-const std::vector<KeyedOption> yesNo = {{u'Y', QStringLiteral("true"), QStringLiteral("Yes")},
-                                        {u'N', QStringLiteral("false"), QStringLiteral("No")}};
+std::vector<KeyedOption> yesNo()
+{
+    return {{u'Y', QStringLiteral("true"), QCoreApplication::translate("Form", "Yes")},
+            {u'N', QStringLiteral("false"), QCoreApplication::translate("Form", "No")}};
+}
 
 bool isDigits(Answer answer)
 {
@@ -58,7 +62,7 @@ Editor linesEditor(const EditorHeard &heard)
 
 Editor keyedEditor(const FieldSpec &spec, const EditorHeard &heard)
 {
-    auto *choice = new KeyedChoice(spec.options.empty() ? yesNo : spec.options);
+    auto *choice = new KeyedChoice(spec.options.empty() ? yesNo() : spec.options);
     choice->setName(spec.label);
     QObject::connect(choice, &KeyedChoice::edited, choice, heard.edited);
     QObject::connect(choice, &KeyedChoice::chosen, choice, heard.answered);

@@ -1,5 +1,7 @@
 #include "app/desktop/form/Field.h"
 
+#include "app/desktop/form/TypedNumber.h"
+
 #include <QApplication>
 #include <QComboBox>
 #include <QKeyEvent>
@@ -35,6 +37,16 @@ Field::Field(const FieldSpec &spec, const Editor &editor, QWidget *parent)
 void Field::mark(const QString &reason)
 {
     setFindings({{Severity::Error, "entry", Text::verbatim(reason), {}, key(), 0}});
+}
+
+void Field::tell(const Findings &findings)
+{
+    const bool number = m_spec.answer == Answer::Number || m_spec.answer == Answer::Whole;
+    const QString unclear = number ? whyUnclear(typed()) : QString();
+    if (findings.empty() || unclear.isEmpty())
+        setFindings(findings);
+    else
+        mark(unclear);
 }
 
 void Field::goTo()

@@ -27,6 +27,8 @@ public:
     QJsonValue value(const Moment &now) const { return valueOf(m_spec, typed(), now); }
     bool isAsked() const { return !isHidden(); }
     void mark(const QString &reason);
+    /// What the check says of it; of a number that has two readings, both of them instead.
+    void tell(const Findings &findings);
     /// Puts the keyboard into the editor, with its text chosen.
     void goTo();
 

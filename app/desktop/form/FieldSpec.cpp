@@ -1,5 +1,7 @@
 #include "app/desktop/form/FieldSpec.h"
 
+#include "app/desktop/Language.h"
+
 #include <QRegularExpression>
 
 namespace loopwright {
@@ -11,10 +13,8 @@ QJsonValue numberOf(const QString &typed, bool whole)
     bool ok = false;
     if (const qint64 count = typed.toLongLong(&ok); ok)
         return count;
-    const double number = QString(typed).replace(u',', u'.').toDouble(&ok);
-    if (ok && !(whole && typed.contains(u',')))
-        return number;
-    return typed;
+    const auto number = typedNumber(typed, decimalMark());
+    return number && !(whole && typed.contains(u',')) ? QJsonValue(*number) : QJsonValue(typed);
 }
 
 /// Offset of the writer as it ends a time in ISO 8601.

@@ -14,7 +14,7 @@ namespace loopwright {
 
 enum class Answer
 {
-    Number, ///< "," is taken for "."
+    Number, ///< "," is taken for "."; "1,200" for nothing (core/base/Figures.h)
     Whole,
     Text,
     Clock,      ///< HH:MM or HH:MM:SS of today, also as digits alone, or a whole time in ISO 8601

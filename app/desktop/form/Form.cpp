@@ -269,7 +269,7 @@ void Form::showFindings(const Findings &findings)
         const bool empty = field->typed().isEmpty() && !m_use.emptyIsWrong;
         const bool begun = field->hasKeyboard() && isBegun(field->spec().answer, field->typed());
         const bool shown = m_all || (field->isTouched() && !empty && !begun);
-        field->setFindings(shown && field->isAsked() ? byField[field->key()] : Findings());
+        field->tell(shown && field->isAsked() ? byField[field->key()] : Findings());
     }
 }
 
@@ -313,7 +313,7 @@ void Form::tell(const Finding &finding)
     }
     wrong->field()->setFocus(); // first: the field that is left is checked anew
     m_resting.stop();
-    wrong->setFindings({finding});
+    wrong->tell({finding});
 }
 
 void Form::tell(Status sign, const QString &sentence)

@@ -1,6 +1,7 @@
 #include "app/desktop/job/FactForm.h"
 
 #include "app/desktop/Language.h"
+#include "app/desktop/form/TypedNumber.h"
 #include "app/desktop/job/FactText.h"
 
 #include <QCoreApplication>
@@ -111,8 +112,9 @@ bool record(JobSession &desk, Form &form, const FactUse &use)
 /// Text of a value as it is typed into a field of this kind.
 QString textOf(const QJsonValue &value)
 {
-    return value.isBool() ? QString(value.toBool() ? "true" : "false")
-                          : value.toVariant().toString();
+    return value.isBool()     ? QString(value.toBool() ? "true" : "false")
+           : value.isDouble() ? numberAsTyped(value.toVariant().toString())
+                              : value.toVariant().toString();
 }
 
 /// A time of today without its day.

@@ -1,6 +1,7 @@
 #include "app/desktop/job/FactText.h"
 
 #include "app/desktop/Language.h"
+#include "app/desktop/Names.h"
 
 #include <QCoreApplication>
 
@@ -61,7 +62,7 @@ std::pair<Status, QString> standingOf(const FactView &entry, const OrderView &vi
         words = QCoreApplication::translate("FactText", "counts");
     const auto run = std::ranges::find(view.decision.runs, fact.id, &RunMade::fact);
     if (run != view.decision.runs.end()) {
-        words = run->resultInWords();
+        words = localizedSentence(run->resultInWords());
         failed = failed || run->outcome == RunOutcome::Failed;
     }
     return {failed ? Status::Failed : counts ? Status::Done : Status::Note, words};
@@ -70,8 +71,7 @@ std::pair<Status, QString> standingOf(const FactView &entry, const OrderView &vi
 QString timeText(const Moment &moment, QDate today)
 {
     const QString time = moment.localClock();
-    return moment.localDate() == today ? time
-                                       : moment.localDate().toString(Qt::ISODate) + ' ' + time;
+    return moment.localDate() == today ? time : dayText(moment.localDate(), today) + u' ' + time;
 }
 
 } // namespace loopwright

@@ -1,6 +1,8 @@
 #include "app/desktop/job/MakeupTable.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
+#include "app/desktop/form/TypedNumber.h"
 #include "app/desktop/widgets/KeyedChoice.h"
 #include "app/desktop/widgets/SignLine.h"
 
@@ -15,21 +17,26 @@ namespace loopwright {
 
 namespace {
 
+/// A number and its unit.
+const QRegularExpression &figureForm()
+{
+    static const QRegularExpression form(QStringLiteral("^([-+]?[\\d.,]+)\\s*([^\\d\\s]*)$"));
+    return form;
+}
+
 /// "9000", "9000 ft", "2.7 km" and "400 m" as a number under its key; other texts stay texts, so
 /// that the codec refuses them by name.
 void insertFigure(QJsonObject &object, const QString &typed, const QString &plainKey,
                   const std::vector<std::pair<QString, QString>> &unitKeys)
 {
-    static const QRegularExpression form(QStringLiteral("^([-+]?[\\d.,]+)\\s*([^\\d\\s]*)$"));
-    const auto match = form.match(typed.trimmed());
+    const auto match = figureForm().match(typed.trimmed());
     QString key = plainKey;
     for (const auto &[unit, unitKey] : unitKeys)
         if (match.hasMatch() && match.captured(2).compare(unit, Qt::CaseInsensitive) == 0)
             key = unitKey;
-    bool ok = false;
     const bool known = key != plainKey || match.captured(2).isEmpty();
-    const double number = match.captured(1).replace(u',', u'.').toDouble(&ok);
-    object.insert(key, ok && known ? QJsonValue(number) : QJsonValue(typed));
+    const auto number = typedNumber(match.captured(1), decimalMark());
+    object.insert(key, number && known ? QJsonValue(*number) : QJsonValue(typed));
 }
 
 void insertWire(QJsonObject &object, const QString &typed)
@@ -52,7 +59,7 @@ QString columnOf(const QString &key)
 
 QString figure(const QJsonValue &value)
 {
-    return QString::number(value.toDouble(), 'g', 10);
+    return numberAsTyped(value.toDouble());
 }
 
 } // namespace
@@ -165,7 +172,7 @@ void MakeupTable::showWhatIsAsked(const Row &row)
 {
     const bool coil = row.what->code() == u"load_coil";
     row.wire->setEnabled(!coil);
-    row.wire->setPlaceholderText(coil ? QString() : tr("26 or 0.40"));
+    row.wire->setPlaceholderText(coil ? QString() : tr("26 or %1").arg(localizedFigure(0.4, 2)));
     row.length->setPlaceholderText(coil ? tr("88") : tr("9000 or 2700 m"));
 }
 
@@ -262,10 +269,28 @@ bool MakeupTable::mark(const QString &place, const QString &reason)
     const int row = match.hasMatch() ? match.captured(1).toInt() + 1 : 0;
     const QString what = columnOf(place.section(u'.', -1));
     // The codec names the key that may stand in the other's place; here one field takes both.
-    const QString why = reason.startsWith(u"or ") ? tr("is required and missing") : reason;
-    m_mark->show(Status::Failed, row > 0 ? tr("Row %1, %2: %3").arg(row).arg(what, why) : reason);
+    QString why = reason.startsWith(u"or ") ? tr("is required and missing") : reason;
+    if (const QString unclear = unclearAt(row, place); !unclear.isEmpty())
+        why = unclear;
+    m_mark->show(Status::Failed, row > 0 ? tr("Row %1, %2: %3").arg(row).arg(what, why) : why);
     m_mark->setVisible(true);
     return row > 0;
+}
+
+/// Why the figure there cannot be read; empty where that is not what is wrong with it.
+QString MakeupTable::unclearAt(int row, const QString &place) const
+{
+    const auto unclear = [](const QLineEdit *edit) {
+        return whyUnclear(figureForm().match(edit->text().trimmed()).captured(1));
+    };
+    if (row == 0)
+        return place.contains(u"temperature") ? unclear(m_temperature) : QString();
+    if (row > int(m_rows.size()))
+        return {};
+    const QString key = place.section(u'.', -1);
+    const bool wire = key == u"gauge_awg" || key == u"diameter_mm";
+    const Row &at = m_rows[std::size_t(row - 1)];
+    return unclear(wire ? at.wire : at.length);
 }
 
 void MakeupTable::clearMark()

@@ -62,6 +62,7 @@ private:
     void showWhatIsAsked(const Row &row);
     bool isEmpty(const Row &row) const;
     QJsonObject element(const Row &row) const;
+    QString unclearAt(int row, const QString &place) const;
     void goOnFrom(QObject *editor);
     QLineEdit *makeEdit(const QString &name, const QString &accessibleName, const QString &sample);
 

@@ -78,8 +78,8 @@ QString RunClock::sentence() const
     if (sum.bits <= 0 || m_target <= 0)
         return proven;
     return proven + "; " +
-           proofText(prove(sum.bitErrors, sum.bits, double(m_rate), m_target, m_confidence),
-                     m_target);
+           localizedSentence(proofText(
+               prove(sum.bitErrors, sum.bits, double(m_rate), m_target, m_confidence), m_target));
 }
 
 QString RunClock::stateText() const

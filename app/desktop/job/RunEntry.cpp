@@ -82,16 +82,18 @@ std::vector<FieldSpec> RunEntry::asks() const
         return FieldSpec{key, label, hint, Answer::Whole};
     };
     const LimitSet &limits = m_desk.limits();
-    return {{"started", tr("Started at"), tr("HH:MM:SS"), Answer::Clock, {}, 1, afterwards, {}},
-            {"ended", tr("Ended at"), tr("HH:MM:SS"), Answer::Clock, {}, 1, afterwards, {}},
-            count("bit_errors", tr("Bit errors"),
-                  tr("bit error ratio at most %1").arg(limits.value("run_ber_max"))),
-            count("errored_seconds", tr("Errored seconds"),
-                  tr("s; at most %1 % of the seconds").arg(limits.value("run_esr_max") * 100)),
-            count("severely_errored_seconds", tr("Severely errored seconds"),
-                  tr("s; at most %1").arg(limits.value("run_ses_max"))),
-            count("sync_losses", tr("Losses of sync"),
-                  tr("at most %1").arg(limits.value("run_sync_losses_max")))};
+    return {
+        {"started", tr("Started at"), tr("HH:MM:SS"), Answer::Clock, {}, 1, afterwards, {}},
+        {"ended", tr("Ended at"), tr("HH:MM:SS"), Answer::Clock, {}, 1, afterwards, {}},
+        count("bit_errors", tr("Bit errors"),
+              tr("bit error ratio at most %1").arg(localizedFigure(limits.value("run_ber_max")))),
+        count("errored_seconds", tr("Errored seconds"),
+              tr("s; at most %1 % of the seconds")
+                  .arg(localizedFigure(limits.value("run_esr_max") * 100))),
+        count("severely_errored_seconds", tr("Severely errored seconds"),
+              tr("s; at most %1").arg(localizedFigure(limits.value("run_ses_max")))),
+        count("sync_losses", tr("Losses of sync"),
+              tr("at most %1").arg(localizedFigure(limits.value("run_sync_losses_max"))))};
 }
 
 void RunEntry::setRun(const Step &step, const QJsonObject &head, qint64 plannedSeconds)

@@ -29,46 +29,46 @@ struct FieldWords
     bool aside = false;          ///< seldom asked for: Enter passes it by
 };
 
-#define WORDS(text) QT_TRANSLATE_NOOP("StepFields", text)
+#define TEXT(text) QT_TRANSLATE_NOOP("StepFields", text)
 constexpr FieldWords fieldWords[] = {
-    {FactKind::Visit, "left", WORDS("Left at"), WORDS("HH:MM; left empty: now")},
-    {FactKind::Safety, "office_connected", WORDS("Is the office connected to the pair?")},
-    {FactKind::Safety, "place", WORDS("Where the pair is worked on"), WORDS("NT, terminal 4, …"),
+    {FactKind::Visit, "left", TEXT("Left at"), TEXT("HH:MM; left empty: now")},
+    {FactKind::Safety, "office_connected", TEXT("Is the office connected to the pair?")},
+    {FactKind::Safety, "place", TEXT("Where the pair is worked on"), TEXT("NT, terminal 4, …"),
      nullptr, true},
-    {FactKind::Safety, "meter_proved", WORDS("Was the meter proved on a known source?"), "",
-     nullptr, true},
-    {FactKind::Safety, "wet", WORDS("Is the place wet?"), "", nullptr, true},
-    {FactKind::HazardClosed, "source", WORDS("What the voltage came from")},
-    {FactKind::HazardClosed, "by", WORDS("Who says that it is cleared")},
-    {FactKind::HazardClosed, "reference", WORDS("Reference"),
-     WORDS("ticket of the utility or the office; a contact with power needs the utility's, or a "
-           "supervisor")},
-    {FactKind::Changed, "to", WORDS("New pair")},
-    {FactKind::Changed, "text", WORDS("What was done"), WORDS("may be empty")},
-    {FactKind::Cleared, "text", WORDS("In a few words"), WORDS("at least two")},
-    {FactKind::Loop, "dc_resistance_ohm", WORDS("DC resistance"), WORDS("ohm")},
-    {FactKind::Loop, "loss_db", WORDS("Loss"), WORDS("dB; at most %1"), "bri_loss_max"},
-    {FactKind::Loop, "frequency_hz", WORDS("Loss measured at"), WORDS("Hz; left empty: %1"),
+    {FactKind::Safety, "meter_proved", TEXT("Was the meter proved on a known source?"), "", nullptr,
+     true},
+    {FactKind::Safety, "wet", TEXT("Is the place wet?"), "", nullptr, true},
+    {FactKind::HazardClosed, "source", TEXT("What the voltage came from")},
+    {FactKind::HazardClosed, "by", TEXT("Who says that it is cleared")},
+    {FactKind::HazardClosed, "reference", TEXT("Reference"),
+     TEXT("ticket of the utility or the office; a contact with power needs the utility's, or a "
+          "supervisor")},
+    {FactKind::Changed, "to", TEXT("New pair")},
+    {FactKind::Changed, "text", TEXT("What was done"), TEXT("may be empty")},
+    {FactKind::Cleared, "text", TEXT("In a few words"), TEXT("at least two")},
+    {FactKind::Loop, "dc_resistance_ohm", TEXT("DC resistance"), TEXT("ohm")},
+    {FactKind::Loop, "loss_db", TEXT("Loss"), TEXT("dB; at most %1"), "bri_loss_max"},
+    {FactKind::Loop, "frequency_hz", TEXT("Loss measured at"), TEXT("Hz; left empty: %1"),
      "bri_loss_frequency", true},
-    {FactKind::Layer, "tei", WORDS("TEI"), WORDS("0 to 63 set, 64 to 126 by the network")},
-    {FactKind::Layer, "cause", WORDS("Cause"), WORDS("Q.850, 1 to 127; may be empty")},
-    {FactKind::Layer, "cause_location", WORDS("Where the cause comes from"), WORDS("may be empty"),
+    {FactKind::Layer, "tei", TEXT("TEI"), TEXT("0 to 63 set, 64 to 126 by the network")},
+    {FactKind::Layer, "cause", TEXT("Cause"), TEXT("Q.850, 1 to 127; may be empty")},
+    {FactKind::Layer, "cause_location", TEXT("Where the cause comes from"), TEXT("may be empty"),
      nullptr, true},
-    {FactKind::Call, "cause", WORDS("Cause"), WORDS("Q.850, 1 to 127; may be empty")},
-    {FactKind::Call, "cause_location", WORDS("Where the cause comes from"), WORDS("may be empty"),
+    {FactKind::Call, "cause", TEXT("Cause"), TEXT("Q.850, 1 to 127; may be empty")},
+    {FactKind::Call, "cause_location", TEXT("Where the cause comes from"), TEXT("may be empty"),
      nullptr, true},
-    {FactKind::Detector, "quiet_seconds", WORDS("Quiet seconds"), WORDS("s; at least %1"),
+    {FactKind::Detector, "quiet_seconds", TEXT("Quiet seconds"), TEXT("s; at least %1"),
      "detector_quiet_seconds_min"},
-    {FactKind::Detector, "quiet_bit_errors", WORDS("Bit errors in them"), WORDS("must be 0")},
-    {FactKind::Detector, "injections", WORDS("Errors sent: how often"), WORDS("at least 1")},
-    {FactKind::Detector, "injected", WORDS("Errors sent: bits in all"), WORDS("where it is known")},
-    {FactKind::Detector, "seen_bit_errors", WORDS("Bit errors seen"),
-     WORDS("at least as many as were sent")},
-    {FactKind::Detector, "seen_errored_seconds", WORDS("Errored seconds seen"),
-     WORDS("s; at least 1")},
-    {FactKind::Detector, "cleared", WORDS("Are the counters cleared?")},
+    {FactKind::Detector, "quiet_bit_errors", TEXT("Bit errors in them"), TEXT("must be 0")},
+    {FactKind::Detector, "injections", TEXT("Errors sent: how often"), TEXT("at least 1")},
+    {FactKind::Detector, "injected", TEXT("Errors sent: bits in all"), TEXT("where it is known")},
+    {FactKind::Detector, "seen_bit_errors", TEXT("Bit errors seen"),
+     TEXT("at least as many as were sent")},
+    {FactKind::Detector, "seen_errored_seconds", TEXT("Errored seconds seen"),
+     TEXT("s; at least 1")},
+    {FactKind::Detector, "cleared", TEXT("Are the counters cleared?")},
 };
-#undef WORDS
+#undef TEXT
 
 const FieldWords *wordsOf(FactKind kind, const QString &key)
 {
@@ -125,8 +125,9 @@ void sayVoltage(FieldSpec &spec, const LimitSet &limits)
 {
     const auto wires = fromText<WirePair>(spec.key.section('.', 1)).value_or(WirePair::TipRing);
     const bool alternating = spec.key.startsWith(u"ac_v");
-    const auto volts = [&limits](const char *key) { return QString::number(limits.value(key)); };
-    spec.label = (alternating ? trField("AC") : trField("DC")) + ", " + wirePairName(wires);
+    const auto volts = [&limits](const char *key) { return localizedFigure(limits.value(key)); };
+    spec.label = (alternating ? trField("AC") : trField("DC")) + ", " +
+                 localizedSentence(wirePairName(wires));
     spec.hint = alternating ? trField("V ac; above %1 V (where it is wet: %2 V): stop")
                                   .arg(volts("hazard_ac_v"), volts("hazard_ac_wet_v"))
                             : trField("V dc; above %1 V: stop").arg(volts("hazard_dc_v"));
@@ -161,7 +162,7 @@ FieldSpec specOf(const Need &need, const QString &key, JobSession &desk)
         spec.label = trField(words->label);
         spec.hint = trField(words->hint);
         if (words->limit)
-            spec.hint = spec.hint.arg(desk.limits().value(words->limit));
+            spec.hint = spec.hint.arg(localizedFigure(desk.limits().value(words->limit)));
         spec.aside = words->aside;
     }
     if (key.contains('.'))

@@ -1,5 +1,7 @@
 #include "app/desktop/job/TestSetup.h"
 
+#include "app/desktop/Language.h"
+#include "app/desktop/form/TypedNumber.h"
 #include "core/acceptance/Need.h"
 #include "core/errortest/Path.h"
 #include "core/errortest/Pattern.h"
@@ -90,7 +92,8 @@ std::vector<FieldSpec> setupSpecs(const ServiceOrder &order, const LimitSet &lim
         choice("rate", tr("Rate, bit/s"), {{u'6', "64000", "64000"}, {u'5', "56000", "56000"}}, 2),
         choice("pattern", tr("Pattern"), patternOptions(), 0),
         {"minutes", tr("Length of the run"),
-         tr("min; at least %1").arg(limits.value("run_seconds_min") / 60), Answer::Number}};
+         tr("min; at least %1").arg(localizedFigure(limits.value("run_seconds_min") / 60)),
+         Answer::Number}};
     specs[1].asked = whenPath({Path::TestLine, Path::FarEnd, Path::NtLoop});
     specs[2].asked = specs[3].asked = whenPath({Path::SelfCall});
     specs[4].asked = whenPath({Path::TestLine});
@@ -100,7 +103,7 @@ std::vector<FieldSpec> setupSpecs(const ServiceOrder &order, const LimitSet &lim
 
 QJsonObject setupDefaults(const QJsonObject &preset, const LimitSet &limits)
 {
-    QJsonObject typed{{"minutes", QString::number(limits.value("run_seconds_min") / 60)},
+    QJsonObject typed{{"minutes", numberAsTyped(limits.value("run_seconds_min") / 60)},
                       {"channel", preset.value("channels").toArray().at(0)}};
     for (const char *key : {"path", "from_dn", "to_dn", "interface", "pattern", "rate"})
         if (const QJsonValue value = preset.value(QLatin1StringView(key)); !value.isUndefined())
@@ -128,6 +131,13 @@ qint64 rateOf(const ServiceOrder &order, const QJsonObject &answers)
 {
     const qint64 chosen = answers.value("rate").toString().toLongLong();
     return chosen > 0 ? chosen : order.dataRate;
+}
+
+Findings findingsOf(const QJsonObject &answers)
+{
+    if (!answers.value("minutes").isString())
+        return {};
+    return {{Severity::Error, "entry", Text::message("must be a number"), {}, "minutes", 0}};
 }
 
 qint64 plannedSeconds(const QJsonObject &answers, const LimitSet &limits)

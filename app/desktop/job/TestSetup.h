@@ -17,6 +17,8 @@ QString whyNoSelfCall(const ServiceOrder &order);
 /// The preset of a run with what was answered otherwise: everything of it but times and counts.
 QJsonObject runHead(const QJsonObject &preset, const QJsonObject &answers);
 qint64 rateOf(const ServiceOrder &order, const QJsonObject &answers);
+/// What of the answers is no number though it must be one.
+Findings findingsOf(const QJsonObject &answers);
 qint64 plannedSeconds(const QJsonObject &answers, const LimitSet &limits);
 
 } // namespace loopwright

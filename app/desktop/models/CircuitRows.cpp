@@ -25,7 +25,7 @@ Status signOf(const CircuitReading &reading)
 
 QString figureText(double value)
 {
-    return QString::number(value, 'g', 6);
+    return localizedFigure(QString::number(value, 'g', 6));
 }
 
 } // namespace
@@ -69,7 +69,7 @@ TextRow figureRow(const CircuitFigure &figure, const QString &turnUp)
     QString change;
     if (then && then->fact != now.fact) {
         const double difference = now.value - then->value;
-        change = (difference > 0 ? "+" : "") + QString::number(difference, 'g', 3);
+        change = (difference > 0 ? "+" : "") + localizedFigure(QString::number(difference, 'g', 3));
     }
     return {{name, then ? figureText(then->value) : QStringLiteral("–"), figureText(now.value),
              change, figure.unit, dayText(now.at.localDate())},
@@ -89,17 +89,16 @@ TextRow neighbourRow(const BoardRow &row)
 TextRow spareRow(const SparePair &spare)
 {
     const bool known = !spare.makeupOf.isEmpty();
-    return {
-        {spare.pair, QString::number(spare.away), spare.lastOrder,
-         known
-             ? QString("%1 dB, %2").arg(spare.lossDb, 0, 'f', 1).arg(suitabilityName(spare.verdict))
-             : QString(),
-         spare.makeupOf, localizedSentences(spare.against).join(u' ')},
-        !spare.against.isEmpty()                             ? Status::Doubtful
-        : known && spare.verdict == Suitability::NotSuitable ? Status::Failed
-                                                             : Status::None,
-        {},
-        false};
+    return {{spare.pair, QString::number(spare.away), spare.lastOrder,
+             known ? QString("%1 dB, %2")
+                         .arg(localizedFigure(spare.lossDb, 1), suitabilityName(spare.verdict))
+                   : QString(),
+             spare.makeupOf, localizedSentences(spare.against).join(u' ')},
+            !spare.against.isEmpty()                             ? Status::Doubtful
+            : known && spare.verdict == Suitability::NotSuitable ? Status::Failed
+                                                                 : Status::None,
+            {},
+            false};
 }
 
 TextRow candidateRow(const BoardRow &row)

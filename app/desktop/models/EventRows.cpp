@@ -36,13 +36,14 @@ QString valueText(const QJsonValue &value)
     if (value.isString())
         return value.toString();
     if (value.isBool())
-        return value.toBool() ? QStringLiteral("yes") : QString(); // what is not so goes unsaid
+        return value.toBool() ? localizedWord(QStringLiteral("yes")) // what is not so goes unsaid
+                              : QString();
     if (const QJsonArray list = value.toArray(); !list.isEmpty() && list.first().isString()) {
         return countedWords(list);
     }
     if (value.isArray() || value.isObject() || value.isNull())
         return QString::fromUtf8(canonicalJson(value));
-    return value.toVariant().toString();
+    return localizedFigure(value.toVariant().toString());
 }
 
 } // namespace
@@ -55,7 +56,7 @@ QStringList eventHeader()
 
 std::vector<double> eventColumnEms()
 {
-    return {10, 12, 8, 8, 30};
+    return {12, 12, 8, 8, 30};
 }
 
 QString eventDetail(const QJsonObject &detail)
@@ -73,7 +74,7 @@ QString eventDetail(const QJsonObject &detail)
 
 QString momentText(const Moment &moment)
 {
-    return moment.text().left(16).replace(u'T', u' ');
+    return dayText(moment.localDate()) + u' ' + moment.localClock();
 }
 
 std::vector<TextRow> eventRows(const std::vector<Event> &events, const QList<Person> &people)

@@ -67,7 +67,7 @@ std::vector<TextRow> rowsOf(const CertificateCheck &check)
     };
     const CertificateClaims &claims = *check.claims;
     add(CertificateScreen::tr("Number"), claims.number);
-    add(CertificateScreen::tr("Date"), claims.date.toString(Qt::ISODate));
+    add(CertificateScreen::tr("Date"), dayText(claims.date));
     add(CertificateScreen::tr("Outcome"), outcomeName(claims.outcome));
     add(CertificateScreen::tr("Circuit"), claims.circuit);
     add(CertificateScreen::tr("Numbers"), claims.numbers.join(QStringLiteral(", ")));

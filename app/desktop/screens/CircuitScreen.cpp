@@ -131,7 +131,7 @@ QWidget *CircuitScreen::makeTabs()
     m_tabs->setObjectName(QStringLiteral("circuit.tabs"));
     m_tabs->setAccessibleName(tr("Parts of the circuit's page"));
     m_tabs->setDocumentMode(true);
-    m_lifeTable = addTab(QStringLiteral("circuit.life"), tr("Life"), m_life, {11, 6.5, 6.5, 20});
+    m_lifeTable = addTab(QStringLiteral("circuit.life"), tr("Life"), m_life, {12, 6.5, 6.5, 20});
     Table *orders = addTab(QStringLiteral("circuit.orders"), tr("Orders"), m_orders,
                            {8, 7, 8, 9, 12, 13, 12, 7, 18});
     Table *events =
@@ -163,7 +163,7 @@ QWidget *CircuitScreen::makeTabs()
 QWidget *CircuitScreen::makeFigures()
 {
     m_figureTable->setModel(m_figureRows);
-    m_figureTable->setColumnEms({11.5, 5, 6, 5, 4, 7});
+    m_figureTable->setColumnEms({11.5, 5, 6, 5, 4, 8});
     connect(m_figureTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex &now) { showTrend(now.row()); });
     connect(m_figureTable, &Table::opened, this, [this](const QModelIndex &index) {

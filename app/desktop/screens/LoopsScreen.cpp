@@ -40,14 +40,13 @@ QString mendText(const OfficeLoop &loop)
         return {};
     const Remedy &best = loop.mends.front();
     return LoopsScreen::tr("%1: then %2 dB, %3")
-        .arg(localized(best.text))
-        .arg(best.lossAfterDb, 0, 'f', 1)
-        .arg(suitabilityName(best.verdictAfter));
+        .arg(localized(best.text), localizedFigure(best.lossAfterDb, 1),
+             suitabilityName(best.verdictAfter));
 }
 
 QString rounded(double value, int decimals = 0)
 {
-    return QString::number(value, 'f', decimals);
+    return localizedFigure(value, decimals);
 }
 
 /// As the reader's country measures. A system that names no country is taken for one of the trade's

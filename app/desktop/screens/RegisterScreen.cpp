@@ -222,8 +222,8 @@ void RegisterScreen::showLimits()
     }
     std::vector<TextRow> rows;
     for (const Limit &limit : limits->all())
-        rows.push_back({{limit.name, QLocale::c().toString(limit.value, 'g', 12), limit.unit,
-                         limit.source, limits->version(), limit.key},
+        rows.push_back({{limit.name, localizedFigure(QLocale::c().toString(limit.value, 'g', 12)),
+                         limit.unit, limit.source, limits->version(), limit.key},
                         Status::None,
                         limit.key,
                         false});

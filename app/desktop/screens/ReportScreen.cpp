@@ -2,6 +2,7 @@
 
 #include "app/actions/ReportFiles.h"
 #include "app/desktop/Language.h"
+#include "app/desktop/Names.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/form/FieldSpec.h"
@@ -46,9 +47,15 @@ QStringList cellsOf(const std::vector<ReportColumn> &columns, const QJsonObject 
     QStringList cells;
     for (const ReportColumn &column : columns) {
         const QString text = cellText(column, values);
+        const bool figure = column.form == ReportForm::Count || column.form == ReportForm::Share ||
+                            column.form == ReportForm::Days;
         const bool ours = column.form == ReportForm::Yes || text == u"none" ||
                           QLatin1StringView(column.key) == QLatin1StringView("criterion");
-        cells << (ours ? localizedWord(text) : text);
+        const QString day = dayText(QDate::fromString(text, Qt::ISODate));
+        cells << (ours            ? localizedWord(text)
+                  : figure        ? localizedFigure(text)
+                  : day.isEmpty() ? text
+                                  : day);
     }
     return cells;
 }

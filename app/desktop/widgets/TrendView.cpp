@@ -1,6 +1,7 @@
 #include "app/desktop/widgets/TrendView.h"
 
 #include "app/desktop/Language.h"
+#include "app/desktop/Names.h"
 #include "app/desktop/PictureLook.h"
 #include "app/print/TrendPlot.h"
 
@@ -21,9 +22,8 @@ void TrendView::show(std::optional<CircuitFigure> figure)
     if (m_figure)
         for (const CircuitReading &reading : m_figure->readings)
             words << tr("%1, order %2: %3 %4")
-                         .arg(reading.at.localDate().toString(Qt::ISODate), reading.order)
-                         .arg(reading.value)
-                         .arg(m_figure->unit);
+                         .arg(dayText(reading.at.localDate()), reading.order,
+                              localizedFigure(reading.value), m_figure->unit);
     setAccessibleName(m_figure ? tr("Readings of %1").arg(localized(m_figure->name))
                                : tr("Readings over time"));
     setAccessibleDescription(words.join(QStringLiteral("; ")));

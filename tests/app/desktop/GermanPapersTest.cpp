@@ -6,10 +6,12 @@
 #include "app/print/CoverSheet.h"
 #include "app/print/HandoffDocument.h"
 #include "app/print/PaperLanguage.h"
+#include "app/print/ReportDocument.h"
 #include "app/print/WorkSheets.h"
 #include "tests/support/Bracketed.h"
 #include "tests/support/Handoffs.h"
 #include "tests/support/PaperSamples.h"
+#include "tests/support/WindowTexts.h"
 
 using namespace loopwright;
 
@@ -90,6 +92,19 @@ CloseOutSlip closedOut()
     return *slip;
 }
 
+doc::Document firstVisits()
+{
+    ReportContent report;
+    report.picture = {"Accepted at the first visit by month",
+                      "3 of 4 orders were accepted at the first visit (75.5 %)",
+                      {{"2026-03", "75.5 %", 1}, {"2026-04", "12,345", 0.5}},
+                      true};
+    report.columns = {{"Month"}, {"Share", true}};
+    report.rows = {{"2026-03", "75.5 %"}, {"2026-04", "12,345"}};
+    report.made = papers::today;
+    return reportDocument(report);
+}
+
 doc::Document jobsOfADay()
 {
     DayJob job = papers::dayJob(1);
@@ -137,6 +152,36 @@ private slots:
         QVERIFY2(left.isEmpty(), qPrintable("\n" + left.join('\n')));
     }
 
+    void everyFigureHasTheComma_data()
+    {
+        everyTextIsInTheCatalogue_data();
+        QTest::newRow("report") << firstVisits();
+    }
+    /// As it is painted, pictures too.
+    void everyFigureHasTheComma()
+    {
+        QFETCH(doc::Document, paper);
+        speak("de");
+        const Sheet sheet = doc::layOut(paper, Paper::A4);
+        const QString text = papers::textOf(sheet);
+        QVERIFY(!text.isEmpty());
+        const QStringList left = englishFigures(text);
+        QVERIFY2(left.isEmpty(), qPrintable(left.join(u' ') + "\n" + text));
+    }
+    void figuresAreOnTheCertificate()
+    {
+        speak("de");
+        const auto paper = certificatePaper(certificates::bri(), firstIssue, Paper::A4);
+        QVERIFY(paper);
+        const QString text = papers::textOfPdf(paper->pdf);
+        QVERIFY(text.contains("28,4 dB"));
+        QVERIFY(!text.contains("28.4 dB"));
+        speak("en");
+        const auto english = certificatePaper(certificates::bri(), firstIssue, Paper::A4);
+        QVERIFY(english);
+        QVERIFY(papers::textOfPdf(english->pdf).contains("28.4 dB"));
+    }
+
     /// A sheet keeps its lines, so a text may be cut at the end of one.
     void handoffAndCover()
     {
@@ -154,6 +199,9 @@ private slots:
         for (const Sheet &sheet : sheets) {
             const auto match = word.match(withoutNames(outsideOfBrackets(sheet.texts.join(u' '))));
             QVERIFY2(!match.hasMatch(), qPrintable(match.captured()));
+            const QStringList english =
+                englishFigures(sheet.texts.join(u' ').remove(QRegularExpression("[⟦⟧]")));
+            QVERIFY2(english.isEmpty(), qPrintable(english.join(u' ')));
         }
     }
 

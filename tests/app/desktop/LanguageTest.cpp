@@ -4,16 +4,9 @@
 #include "core/errortest/CountText.h"
 #include "db/SqliteConnection.h"
 #include "tests/support/DeskRecords.h"
+#include "tests/support/WindowTexts.h"
 
-#include <QAbstractButton>
-#include <QAbstractItemView>
-#include <QAction>
-#include <QComboBox>
-#include <QGroupBox>
-#include <QLabel>
-#include <QLineEdit>
 #include <QRegularExpression>
-#include <QTabWidget>
 
 using namespace loopwright;
 
@@ -42,49 +35,6 @@ QString untranslated(const QString &text)
         depth -= c == u'⟧';
     }
     return rest;
-}
-
-void addCells(const QAbstractItemView &view, QStringList &texts)
-{
-    const QAbstractItemModel *model = view.model();
-    if (!model)
-        return;
-    for (int column = 0; column < model->columnCount(view.rootIndex()); ++column) {
-        texts << model->headerData(column, Qt::Horizontal).toString();
-        for (int row = 0; row < std::min(model->rowCount(view.rootIndex()), 5); ++row) {
-            const QModelIndex index = model->index(row, column, view.rootIndex());
-            texts << index.data().toString() << index.data(Qt::AccessibleTextRole).toString()
-                  << index.data(Qt::ToolTipRole).toString();
-        }
-    }
-}
-
-QStringList textsOf(const QWidget &top)
-{
-    QStringList texts;
-    for (const QAction *action : top.findChildren<QAction *>())
-        texts << action->text();
-    for (const QWidget *widget : top.findChildren<QWidget *>()) {
-        texts << widget->toolTip() << widget->accessibleName() << widget->accessibleDescription()
-              << widget->windowTitle();
-        if (const auto *label = qobject_cast<const QLabel *>(widget))
-            texts << label->text();
-        if (const auto *button = qobject_cast<const QAbstractButton *>(widget))
-            texts << button->text();
-        if (const auto *box = qobject_cast<const QGroupBox *>(widget))
-            texts << box->title();
-        if (const auto *line = qobject_cast<const QLineEdit *>(widget))
-            texts << line->placeholderText();
-        if (const auto *view = qobject_cast<const QAbstractItemView *>(widget))
-            addCells(*view, texts);
-        if (const auto *combo = qobject_cast<const QComboBox *>(widget))
-            for (int i = 0; i < combo->count(); ++i)
-                texts << combo->itemText(i);
-        if (const auto *tabs = qobject_cast<const QTabWidget *>(widget))
-            for (int i = 0; i < tabs->count(); ++i)
-                texts << tabs->tabText(i);
-    }
-    return texts;
 }
 
 /// What was typed, and what the records keep in English: reasons, names of limits.

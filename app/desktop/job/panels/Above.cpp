@@ -104,9 +104,9 @@ QWidget *voicePredicted(JobSession &desk, const QString &)
         return {Status::Note,
                 StationPanel::tr("Predicted from the make-up: loop current %1 mA, loss %2 dB at "
                                  "1004 Hz, slope %3 dB.")
-                    .arg(predicted.loopCurrentMa, 0, 'f', 1)
-                    .arg(predicted.loss1004Db, 0, 'f', 1)
-                    .arg(predicted.slopeDb, 0, 'f', 1)};
+                    .arg(localizedFigure(predicted.loopCurrentMa, 1),
+                         localizedFigure(predicted.loss1004Db, 1),
+                         localizedFigure(predicted.slopeDb, 1))};
     });
 }
 

@@ -69,7 +69,13 @@ public:
         , m_needs(needs)
         , m_setup(makeFactForm(desk, panel + ".setup", tr("Take it"),
                                setupSpecs(desk.order(), desk.limits()),
-                               {{}, {}, [this](const QJsonObject &) { return selfCall(); }}))
+                               {{},
+                                {},
+                                [this](const QJsonObject &answers) {
+                                    Findings found = findingsOf(answers);
+                                    std::ranges::move(selfCall(), std::back_inserter(found));
+                                    return found;
+                                }}))
         , m_check(new StepForm(desk, panel + ".detector", desk.step(checkKey())->need))
         , m_run(new RunEntry(desk, panel))
         , m_testLines(makeMuted({}, 1))

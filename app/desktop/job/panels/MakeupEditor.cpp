@@ -165,9 +165,9 @@ private:
         m_verdict->show(suitabilitySign(loop.verdict),
                         tr("Predicted: %1. %2 dB at %3 kHz ± %4 dB, %5 ohm; %6 and %7 of taps. %8")
                             .arg(suitabilityName(loop.verdict))
-                            .arg(loop.insertionLossDb, 0, 'f', 2)
-                            .arg(loop.frequencyHz / 1000)
-                            .arg(loop.marginDb, 0, 'f', 2)
+                            .arg(localizedFigure(loop.insertionLossDb, 2))
+                            .arg(localizedFigure(loop.frequencyHz / 1000))
+                            .arg(localizedFigure(loop.marginDb, 2))
                             .arg(loop.dcResistanceOhm, 0, 'f', 0)
                             .arg(lengthText(loop.workingLengthFt, inMetres),
                                  lengthText(loop.bridgedTapFt, inMetres))
@@ -179,7 +179,7 @@ private:
             return;
         m_mend->show(Status::Note, tr("What would mend it: %1 — then %2 dB, %3.")
                                        .arg(localized(ways.front().text))
-                                       .arg(ways.front().lossAfterDb, 0, 'f', 2)
+                                       .arg(localizedFigure(ways.front().lossAfterDb, 2))
                                        .arg(suitabilityName(ways.front().verdictAfter)));
         m_mend->setVisible(true);
     }
@@ -190,9 +190,9 @@ private:
         m_verdict->show(suitabilitySign(loop.verdict),
                         tr("Predicted: %1. %2 dB at 1004 Hz, %3 ohm, %4 mA; %5 load coils. %6")
                             .arg(suitabilityName(loop.verdict))
-                            .arg(loop.loss1004Db, 0, 'f', 2)
+                            .arg(localizedFigure(loop.loss1004Db, 2))
                             .arg(loop.dcResistanceOhm, 0, 'f', 0)
-                            .arg(loop.loopCurrentMa, 0, 'f', 1)
+                            .arg(localizedFigure(loop.loopCurrentMa, 1))
                             .arg(loop.loadCoils)
                             .arg(reasonSentences(loop.reasons)));
     }
