@@ -9269,7 +9269,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     </message>
     <message>
         <source>The lines at these premises are still being read; once more in a moment.</source>
-        <translation>Die Anschlüsse dieses Standorts werden noch gelesen; bitte gleich noch einmal.</translation>
+        <translation>Die Anschlüsse auf diesem Grundstück werden noch gelesen; gleich noch einmal.</translation>
     </message>
     <message>
         <source>The list is the file %1.</source>
