@@ -31,6 +31,20 @@ Error stoppedIn(const QString &file, Error error)
     return error;
 }
 
+/// Orders are in whole or not at all.
+tl::unexpected<Error> stoppedByWish(const std::vector<TakenBundle> &all, bool begun)
+{
+    if (!begun)
+        return failure(ErrorCode::Refused, "It was stopped; nothing was changed.");
+    qsizetype in = 0;
+    for (const TakenBundle &file : all)
+        in += std::ranges::count(file.orders, BundleVerdict::Taken, &JoinedOrder::verdict);
+    return failure(ErrorCode::Refused,
+                   QString("It was stopped. Orders taken in: %1. They stay, and the same files "
+                           "again take in the rest.")
+                       .arg(in));
+}
+
 QJsonValue orNull(const QString &text)
 {
     return text.isEmpty() ? QJsonValue() : QJsonValue(text);
@@ -114,12 +128,36 @@ tl::expected<BundleFile, TakenBundle> readBundleInput(const BundleInput &input, 
     return std::move(*read);
 }
 
+BundleWatch::BundleWatch(const std::vector<BundleInput> &files, Progress progress)
+    : m_progress(std::move(progress))
+{
+    for (const BundleInput &file : files)
+        m_total += file.bytes.size();
+}
+
+void BundleWatch::begin(const BundleInput &file)
+{
+    m_before += m_size;
+    m_size = file.bytes.size();
+}
+
+bool BundleWatch::goesOn(std::size_t order, std::size_t orders)
+{
+    const double part = double(order) / double(std::max<std::size_t>(orders, 1));
+    m_stopped =
+        m_stopped || (m_progress && !m_progress(m_before + qint64(part * double(m_size)), m_total));
+    return !m_stopped;
+}
+
 Result<void> takeOrders(
-    TakenBundle &taken, const BundleFile &file,
+    TakenBundle &taken, const BundleFile &file, BundleWatch &watch,
     const std::function<Result<JoinedOrder>(const BundledOrder &, const QString &place)> &take)
 {
     bool isNews = taken.begun;
-    for (const BundledOrder &entry : file.bundle.orders) {
+    for (std::size_t i = 0; i < file.bundle.orders.size(); ++i) {
+        if (!watch.goesOn(i, file.bundle.orders.size()))
+            return {};
+        const BundledOrder &entry = file.bundle.orders[i];
         auto joined = take(entry, taken.file + '.' + entry.number);
         if (!joined && !Refusals::isOfOne(joined.error().code))
             return failure(joined.error());
@@ -134,18 +172,22 @@ Result<void> takeOrders(
     return {};
 }
 
-Result<std::vector<TakenBundle>>
-eachBundle(const std::vector<BundleInput> &files,
-           const std::function<Result<void>(const BundleInput &, TakenBundle &taken)> &take)
+Result<std::vector<TakenBundle>> eachBundle(
+    const std::vector<BundleInput> &files, const Progress &progress,
+    const std::function<Result<void>(const BundleInput &, TakenBundle &taken, BundleWatch &watch)>
+        &take)
 {
+    BundleWatch watch(files, progress);
     std::vector<TakenBundle> all;
     for (const BundleInput &input : files) {
         TakenBundle &taken = all.emplace_back();
-        const auto done = take(input, taken);
+        watch.begin(input);
+        const auto done = watch.goesOn(0, 1) ? take(input, taken, watch) : Result<void>();
+        const bool begun = std::ranges::any_of(all, &TakenBundle::begun);
         if (!done)
-            return failure(std::ranges::any_of(all, &TakenBundle::begun)
-                               ? stoppedIn(input.name, done.error())
-                               : done.error());
+            return failure(begun ? stoppedIn(input.name, done.error()) : done.error());
+        if (watch.isStopped())
+            return stoppedByWish(all, begun);
     }
     return all;
 }

@@ -12,6 +12,7 @@ struct Joining
     PeerStation van;
     QString bundle;
     bool keep = false; ///< it stays out
+    QJsonObject fork;  ///< where the van's log parts from what it told before; empty if nowhere
     QString place;     ///< in the file, for errors
 };
 

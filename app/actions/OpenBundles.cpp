@@ -219,7 +219,7 @@ Result<QString> fingerprintSaid(QString said)
 }
 
 Result<void> openBundle(Records &records, const BundleInput &input, const QString &newIssuer,
-                        TakenBundle &taken)
+                        TakenBundle &taken, BundleWatch &watch)
 {
     auto file = readBundleInput(input, BundleKind::Out);
     if (!file) {
@@ -239,7 +239,7 @@ Result<void> openBundle(Records &records, const BundleInput &input, const QStrin
     if (!known)
         LOOPWRIGHT_TRY(takeHead(records, *file, *keys, input.name));
     taken.begun = !known;
-    return takeOrders(taken, *file, [&](const BundledOrder &entry, const QString &place) {
+    return takeOrders(taken, *file, watch, [&](const BundledOrder &entry, const QString &place) {
         return openOrderOf(records, *file, entry, place);
     });
 }
@@ -255,14 +255,16 @@ Result<QString> issuerOfOffice(const Database &database)
     return key ? key->endorsedBy : QString();
 }
 
-Result<std::vector<TakenBundle>>
-openBundles(Records &records, const std::vector<BundleInput> &files, const QString &newIssuer)
+Result<std::vector<TakenBundle>> openBundles(Records &records,
+                                             const std::vector<BundleInput> &files,
+                                             const QString &newIssuer, const Progress &progress)
 {
     LOOPWRIGHT_TRY(allow(records, Act::WorkApart));
     LOOPWRIGHT_ASSIGN(const auto issuer, fingerprintSaid(newIssuer));
-    return eachBundle(files, [&](const BundleInput &input, TakenBundle &taken) {
-        return openBundle(records, input, issuer, taken);
-    });
+    return eachBundle(files, progress,
+                      [&](const BundleInput &input, TakenBundle &taken, BundleWatch &watch) {
+                          return openBundle(records, input, issuer, taken, watch);
+                      });
 }
 
 } // namespace loopwright
