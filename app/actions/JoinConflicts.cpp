@@ -1,5 +1,6 @@
 #include "app/actions/JoinConflicts.h"
 
+#include "app/actions/BoardRefresh.h"
 #include "app/actions/JoinFacts.h"
 #include "app/actions/OrderIntake.h"
 #include "core/acceptance/Proof.h"
@@ -217,6 +218,7 @@ Result<void> ConflictDrawing::certificatesTwice()
             LOOPWRIGHT_TRY(ConflictStore::add(
                 m_transaction,
                 {id, order, ConflictCode::CertificateTwice, m_tag, content, m_records.now(), {}}));
+            LOOPWRIGHT_TRY(refreshState(m_records, m_transaction, order));
         }
     }
     return {};

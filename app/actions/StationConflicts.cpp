@@ -136,6 +136,7 @@ QStringList factsOf(const StationConflict &conflict, const std::vector<Fact> &fa
         if ((theirs || conflict.code == ConflictCode::TwoStations) && ahead)
             ids << fact.id;
     }
+    ids.sort();
     return ids;
 }
 
@@ -170,7 +171,14 @@ Result<ShownConflict> shownConflict(Records &records, const StationConflict &con
 {
     const Database &database = records.database();
     LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(conflict.order));
-    LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database).ofOrder(conflict.order));
+    LOOPWRIGHT_ASSIGN(auto facts, FactStore(database).ofOrder(conflict.order));
+    LOOPWRIGHT_ASSIGN(auto others, ConflictStore(database).ofOrder(conflict.order));
+    std::erase_if(others, [](const auto &each) { return each.code != ConflictCode::FactDiffers; });
+    // Whose content stands under such an id is chance; it hangs on that conflict alone.
+    const auto aside = setAside(facts, origins, others);
+    std::erase_if(facts, [&aside](const Fact &fact) {
+        return std::ranges::find(aside, fact.id, &SetAside::fact) != aside.end();
+    });
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(conflict.order));
     ShownConflict shown{conflict, {}, {}, factsOf(conflict, facts, origins)};
     const auto nameOf = [&database](const QString &tag) -> Result<QString> {

@@ -101,6 +101,13 @@ bool keepsOut(const StationConflict &conflict, const Fact &fact, const Origins &
     return false;
 }
 
+/// A doubt about the content itself, then by id.
+bool isToldBefore(const StationConflict &a, const StationConflict &b)
+{
+    const bool ofContent = a.code == ConflictCode::FactDiffers;
+    return ofContent != (b.code == ConflictCode::FactDiffers) ? ofContent : a.id < b.id;
+}
+
 } // namespace
 
 QString StationConflict::idOf(ConflictCode code, const QString &order, const QString &station,
@@ -154,11 +161,12 @@ std::vector<SetAside> setAside(const std::vector<Fact> &facts,
     std::vector<SetAside> list;
     const Origins known(origins);
     for (const Fact &fact : facts) {
-        const auto conflict = std::ranges::find_if(conflicts, [&](const auto &each) {
-            return each.stands && keepsOut(each, fact, known);
-        });
-        if (conflict != conflicts.end())
-            list.push_back({fact.id, conflict->code, !conflict->isOpen()});
+        const StationConflict *by = nullptr; // which one is told must not hang on who came first
+        for (const StationConflict &each : conflicts)
+            if (each.stands && keepsOut(each, fact, known) && (!by || isToldBefore(each, *by)))
+                by = &each;
+        if (by)
+            list.push_back({fact.id, by->code, !by->isOpen()});
     }
     return list;
 }
