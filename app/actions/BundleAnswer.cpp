@@ -39,6 +39,9 @@ tl::unexpected<Error> stoppedByWish(const std::vector<TakenBundle> &all, bool be
     qsizetype in = 0;
     for (const TakenBundle &file : all)
         in += std::ranges::count(file.orders, BundleVerdict::Taken, &JoinedOrder::verdict);
+    if (in == 0)
+        return failure(ErrorCode::Refused, "It was stopped before an order was taken in; the same "
+                                           "files again take them in.");
     return failure(ErrorCode::Refused,
                    QString("It was stopped. Orders taken in: %1. They stay, and the same files "
                            "again take in the rest.")

@@ -5198,6 +5198,10 @@
         <translation>Was nach dem nicht bestandenen Messlauf auf %1 getan wurde, ist angegeben.</translation>
     </message>
     <message>
+        <source>It was stopped before an order was taken in; the same files again take them in.</source>
+        <translation>Es wurde gestoppt, bevor ein Auftrag übernommen wurde; dieselben Dateien übernehmen sie beim nächsten Mal.</translation>
+    </message>
+    <message>
         <source>It was stopped. Orders taken in: %1. They stay, and the same files again take in the rest.</source>
         <translation>Es wurde gestoppt. Übernommene Aufträge: %1. Sie bleiben, und dieselben Dateien übernehmen beim nächsten Mal den Rest.</translation>
     </message>

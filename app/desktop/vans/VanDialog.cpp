@@ -128,8 +128,6 @@ void VanDialog::setWorking(bool working)
     m_confirm->setEnabled(!working);
     m_close->setEnabled(!working);
     m_stop->setVisible(working);
-    if (working)
-        m_stop->setFocus();
     m_progress->setRange(0, 0);
     m_progress->setVisible(working);
 }
