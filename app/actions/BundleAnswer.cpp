@@ -1,5 +1,6 @@
 #include "app/actions/BundleAnswer.h"
 
+#include "app/actions/Events.h"
 #include "app/actions/Refusals.h"
 
 #include <algorithm>
@@ -131,20 +132,20 @@ tl::expected<BundleFile, TakenBundle> readBundleInput(const BundleInput &input, 
     return std::move(*read);
 }
 
-BundleWatch::BundleWatch(const std::vector<BundleInput> &files, Progress progress)
+BundleSteps::BundleSteps(const std::vector<BundleInput> &files, Progress progress)
     : m_progress(std::move(progress))
 {
     for (const BundleInput &file : files)
         m_total += file.bytes.size();
 }
 
-void BundleWatch::begin(const BundleInput &file)
+void BundleSteps::begin(const BundleInput &file)
 {
     m_before += m_size;
     m_size = file.bytes.size();
 }
 
-bool BundleWatch::goesOn(std::size_t order, std::size_t orders)
+bool BundleSteps::goesOn(std::size_t order, std::size_t orders)
 {
     const double part = double(order) / double(std::max<std::size_t>(orders, 1));
     m_stopped =
@@ -152,13 +153,21 @@ bool BundleWatch::goesOn(std::size_t order, std::size_t orders)
     return !m_stopped;
 }
 
+Result<void> noteWhole(Records &records, const KnownBundle &bundle)
+{
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    LOOPWRIGHT_TRY(StationStore::addBundle(transaction, bundle));
+    return transaction.commit(
+        registerEvent(records, "bundle_gone_through", {{"bundle", bundle.id}}));
+}
+
 Result<void> takeOrders(
-    TakenBundle &taken, const BundleFile &file, BundleWatch &watch,
+    TakenBundle &taken, const BundleFile &file, BundleSteps &steps,
     const std::function<Result<JoinedOrder>(const BundledOrder &, const QString &place)> &take)
 {
     bool isNews = taken.begun;
     for (std::size_t i = 0; i < file.bundle.orders.size(); ++i) {
-        if (!watch.goesOn(i, file.bundle.orders.size()))
+        if (!steps.goesOn(i, file.bundle.orders.size()))
             return {};
         const BundledOrder &entry = file.bundle.orders[i];
         auto joined = take(entry, taken.file + '.' + entry.number);
@@ -177,19 +186,19 @@ Result<void> takeOrders(
 
 Result<std::vector<TakenBundle>> eachBundle(
     const std::vector<BundleInput> &files, const Progress &progress,
-    const std::function<Result<void>(const BundleInput &, TakenBundle &taken, BundleWatch &watch)>
+    const std::function<Result<void>(const BundleInput &, TakenBundle &taken, BundleSteps &steps)>
         &take)
 {
-    BundleWatch watch(files, progress);
+    BundleSteps steps(files, progress);
     std::vector<TakenBundle> all;
     for (const BundleInput &input : files) {
         TakenBundle &taken = all.emplace_back();
-        watch.begin(input);
-        const auto done = watch.goesOn(0, 1) ? take(input, taken, watch) : Result<void>();
+        steps.begin(input);
+        const auto done = steps.goesOn(0, 1) ? take(input, taken, steps) : Result<void>();
         const bool begun = std::ranges::any_of(all, &TakenBundle::begun);
         if (!done)
             return failure(begun ? stoppedIn(input.name, done.error()) : done.error());
-        if (watch.isStopped())
+        if (steps.isStopped())
             return stoppedByWish(all, begun);
     }
     return all;

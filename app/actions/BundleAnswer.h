@@ -4,6 +4,7 @@
 #include "app/actions/Records.h"
 #include "app/trust/BundleFile.h"
 #include "core/base/Finding.h"
+#include "db/StationStore.h"
 
 namespace loopwright {
 
@@ -53,10 +54,10 @@ tl::expected<BundleFile, TakenBundle> readBundleInput(const BundleInput &input, 
 
 /// How far the files are, in octets: how many orders they hold is known of those alone that were
 /// read.
-class BundleWatch
+class BundleSteps
 {
 public:
-    BundleWatch(const std::vector<BundleInput> &files, Progress progress);
+    BundleSteps(const std::vector<BundleInput> &files, Progress progress);
 
     void begin(const BundleInput &file); ///< after the one before
     /// Before one of so many orders of the file. False once somebody wants to stop.
@@ -69,15 +70,19 @@ private:
     bool m_stopped = false;
 };
 
+/// Every order of the file was gone through. Until then it is not known, so that one that was left
+/// in the middle is offered again.
+Result<void> noteWhole(Records &records, const KnownBundle &bundle);
+
 /// Each order by itself, with its place in the file; what is no trouble of one order ends it.
 Result<void> takeOrders(
-    TakenBundle &taken, const BundleFile &file, BundleWatch &watch,
+    TakenBundle &taken, const BundleFile &file, BundleSteps &steps,
     const std::function<Result<JoinedOrder>(const BundledOrder &, const QString &place)> &take);
 /// `take` puts down what came of a file, also of one that it ends in the middle of: then the error
 /// says that something is in. Refused when it is stopped, saying how many orders are in.
 Result<std::vector<TakenBundle>> eachBundle(
     const std::vector<BundleInput> &files, const Progress &progress,
-    const std::function<Result<void>(const BundleInput &, TakenBundle &taken, BundleWatch &watch)>
+    const std::function<Result<void>(const BundleInput &, TakenBundle &taken, BundleSteps &steps)>
         &take);
 
 } // namespace loopwright

@@ -102,14 +102,36 @@ Result<std::optional<QJsonObject>> ConflictDrawing::differences(const OrderField
     return std::optional(QJsonObject{{"columns", differing}, {"what", what}});
 }
 
+/// Whether somebody decided against these values of the station; that the order has another value
+/// since is no new question.
+bool isDecided(const StationConflict &before, const QString &station, const QJsonObject &content)
+{
+    if (before.code != ConflictCode::OrderChanged || before.station != station || !before.stands ||
+        !before.isSettledFor(officeSide))
+        return false;
+    const QJsonObject known = before.content.value("columns").toObject();
+    const QJsonObject columns = content.value("columns").toObject();
+    const QStringList names = columns.keys();
+    return std::ranges::all_of(names, [&](const QString &column) {
+        return known.contains(column) &&
+               known.value(column).toArray().at(0) == columns.value(column).toArray().at(0);
+    });
+}
+
 /// Of every station that told of the order: what one brings may change what the order says.
 Result<void> ConflictDrawing::orderChanged()
 {
     LOOPWRIGHT_ASSIGN(const auto told, StationStore(database()).told(m_entry.number));
+    LOOPWRIGHT_ASSIGN(const auto known, ConflictStore(database()).ofOrder(m_entry.number));
     for (const ToldOrder &each : told) {
         if (each.station == officeSide || !each.evidence)
             continue;
         LOOPWRIGHT_ASSIGN(const auto content, differences(each.now));
+        const auto decided = [&](const StationConflict &before) {
+            return content && isDecided(before, each.station, *content);
+        };
+        if (std::ranges::any_of(known, decided))
+            continue;
         QString id;
         if (content) {
             LOOPWRIGHT_ASSIGN(id, add(ConflictCode::OrderChanged, each.station, *content));

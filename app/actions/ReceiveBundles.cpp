@@ -66,8 +66,6 @@ Result<void> noteReceived(Records &records, const BundleFile &file, const PeerSt
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(const auto instruments,
                       takeNewInstruments(transaction, file.bundle.registers, place));
-    LOOPWRIGHT_TRY(
-        StationStore::addBundle(transaction, {file.id, BundleKind::Back, file.bundle.station, {}}));
     for (const QString &instrument : instruments)
         LOOPWRIGHT_TRY(refreshOrdersUsing(records, transaction, instrument));
     LOOPWRIGHT_ASSIGN(const auto known, StationStore(records.database()).logOf(station.tag));
@@ -82,7 +80,7 @@ Result<void> noteReceived(Records &records, const BundleFile &file, const PeerSt
 }
 
 Result<void> receiveBundle(Records &records, const BundleInput &input, TakenBundle &taken,
-                           BundleWatch &watch)
+                           BundleSteps &steps)
 {
     auto file = readBundleInput(input, BundleKind::Back);
     if (!file) {
@@ -103,10 +101,14 @@ Result<void> receiveBundle(Records &records, const BundleInput &input, TakenBund
     if (!known)
         LOOPWRIGHT_TRY(noteReceived(records, *file, sender.station, input.name, !fork.isEmpty()));
     taken.begun = !known;
-    return takeOrders(taken, *file, watch, [&](const BundledOrder &entry, const QString &place) {
-        return joinOrder(records,
-                         {entry, sender.station, file->id, file->bundle.keep, fork, place});
-    });
+    LOOPWRIGHT_TRY(
+        takeOrders(taken, *file, steps, [&](const BundledOrder &entry, const QString &place) {
+            return joinOrder(records,
+                             {entry, sender.station, file->id, file->bundle.keep, fork, place});
+        }));
+    if (known || steps.isStopped())
+        return {};
+    return noteWhole(records, {file->id, BundleKind::Back, file->bundle.station, {}});
 }
 
 } // namespace
@@ -116,8 +118,8 @@ receiveBundles(Records &records, const std::vector<BundleInput> &files, const Pr
 {
     LOOPWRIGHT_TRY(allow(records, Act::SendVans));
     return eachBundle(files, progress,
-                      [&](const BundleInput &input, TakenBundle &taken, BundleWatch &watch) {
-                          return receiveBundle(records, input, taken, watch);
+                      [&](const BundleInput &input, TakenBundle &taken, BundleSteps &steps) {
+                          return receiveBundle(records, input, taken, steps);
                       });
 }
 

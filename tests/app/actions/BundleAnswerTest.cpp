@@ -37,6 +37,12 @@ class BundleAnswerTest : public QObject
             van().record(van().show(m_orders[n]).order.fields(), {loop});
         }
     }
+    /// A folder that is watched offers what is not.
+    static bool isKnown(Site &site, const BundleInput &file)
+    {
+        const QString id = readBundle(file.bytes, file.name)->id;
+        return good(StationStore(site.records->database()).bundle(id)).has_value();
+    }
     static qint64 events(Site &site) { return good(logHead(*site.records)).head.position; }
 
     /// Stops it after so many answers; `told` gets what was reported.
@@ -146,11 +152,13 @@ private slots:
             QCOMPARE(office().show(m_orders[n]).facts.size(), std::size_t(n < 2 ? 1 : 0));
             QCOMPARE(office().show(m_orders[n]).out.empty(), n < 2);
         }
+        QVERIFY(!isKnown(office(), files.front()));
         Stopping whole{1000};
         const TakenBundle rest =
             good(receiveBundles(*office().records, files, whole.progress())).front();
         QVERIFY(rises(whole));
         QVERIFY(rest.verdict == BundleVerdict::Taken);
+        QVERIFY(isKnown(office(), files.front()));
         for (int n = 0; n < many; ++n) {
             QVERIFY((rest.orders[std::size_t(n)].verdict == BundleVerdict::AlreadyThere) ==
                     (n < 2));

@@ -847,6 +847,14 @@ private slots:
         QCOMPARE(office().show().order.pair, pair);
         QCOMPARE(office().outcome() == OrderOutcome::Accepted, !side.isEmpty());
         QVERIFY(good(auditDerived(*office().records)).empty());
+        if (side.isEmpty())
+            return;
+        // More from the one that was decided against asks nothing anew.
+        other.record(other.show().order.fields(), {fact(90, "note", 60, {{"text", "done"}})});
+        office().receive(other.bring(true));
+        for (const ShownConflict &each : good(stationConflicts(*office().records, "A-1001")))
+            QVERIFY(each.conflict.code != ConflictCode::OrderChanged);
+        QCOMPARE(office().show().order.pair, pair);
     }
 
     /// A van changes the order twice, and brings both: that is no disagreement.
