@@ -80,6 +80,8 @@ Result<void> ConflictDrawing::withdraw(ConflictCode code, const QString &station
 Result<std::optional<QJsonObject>> ConflictDrawing::differences(const OrderFields &there) const
 {
     const OrderFields here = m_now.order.fields();
+    if (there == here)
+        return std::optional<QJsonObject>();
     LOOPWRIGHT_ASSIGN(const auto now, readFields(m_records, here));
     LOOPWRIGHT_ASSIGN(const auto van, readFields(m_records, there));
     QStringList columns = there.keys() + here.keys();

@@ -5,6 +5,9 @@
 #include "db/FactStore.h"
 #include "db/ForeignStore.h"
 
+#include <QMultiHash>
+#include <QSet>
+
 #include <algorithm>
 
 namespace loopwright {
@@ -32,16 +35,22 @@ public:
 
     Result<void> run()
     {
+        LOOPWRIGHT_ASSIGN(m_conflicts, ConflictStore(database()).ofOrder(m_entry.number));
+        LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database()).tellersOf(m_entry.number));
+        for (const FactOrigin &teller : tellers)
+            m_tellers.insert(teller.fact, teller);
+        const QSet<QString> added(m_parts.added.begin(), m_parts.added.end());
         for (std::size_t i = 0; i < m_facts.size(); ++i)
-            if (!m_parts.added.contains(m_facts[i].id))
+            if (!added.contains(m_facts[i].id))
                 LOOPWRIGHT_TRY(tell(m_facts[i], m_entry.facts[i]));
         return {};
     }
 
 private:
     Result<void> tell(const Fact &fact, const BundledFact &bundled);
-    Result<std::optional<StationConflict>> newest(const QString &fact) const;
-    Result<QJsonObject> toldBefore(const Fact &stored) const;
+    std::optional<StationConflict> newest(const QString &fact) const;
+    QJsonObject toldBefore(const Fact &stored) const;
+    Result<void> addTeller(const Fact &fact, const QString &pair);
     Result<void> draw(const QString &fact, const QJsonObject &told,
                       const std::optional<StationConflict> &before);
     Result<void> takeCards(const QJsonObject &told, const QByteArray &stored);
@@ -57,31 +66,37 @@ private:
     const QString &m_tag;
     const std::vector<Fact> &m_facts;
     AddedParts &m_parts;
+    std::vector<StationConflict> m_conflicts;  ///< of the order
+    QMultiHash<QString, FactOrigin> m_tellers; ///< by fact
 };
 
 /// The conflict about the id that has all contents known until now.
-Result<std::optional<StationConflict>> FactJoining::newest(const QString &fact) const
+std::optional<StationConflict> FactJoining::newest(const QString &fact) const
 {
-    LOOPWRIGHT_ASSIGN(const auto all, ConflictStore(database()).ofOrder(m_entry.number));
-    const auto found = std::ranges::find_if(all, [&fact](const StationConflict &each) {
+    const auto found = std::ranges::find_if(m_conflicts, [&fact](const StationConflict &each) {
         return each.code == ConflictCode::FactDiffers && each.stands &&
                each.content.value("fact").toString() == fact;
     });
-    return found == all.end() ? std::nullopt : std::optional(*found);
+    return found == m_conflicts.end() ? std::nullopt : std::optional(*found);
 }
 
 /// Who told the content that stands under the id: the office alone, if it recorded it itself.
-Result<QJsonObject> FactJoining::toldBefore(const Fact &stored) const
+QJsonObject FactJoining::toldBefore(const Fact &stored) const
 {
     const QByteArray content = canonicalJson(stored.toJson());
-    LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database()).tellersOf(stored.order));
     QJsonObject told;
-    for (const FactOrigin &teller : tellers)
-        if (teller.fact == stored.id)
-            told.insert(teller.station, toldAs(content, teller.pair));
+    for (auto [teller, end] = m_tellers.equal_range(stored.id); teller != end; ++teller)
+        told.insert(teller->station, toldAs(content, teller->pair));
     if (told.isEmpty())
         told.insert(officeSide, toldAs(content, {}));
     return told;
+}
+
+Result<void> FactJoining::addTeller(const Fact &fact, const QString &pair)
+{
+    const FactOrigin teller{fact.id, m_tag, {}, pair, isAhead(fact)};
+    m_tellers.insert(fact.id, teller);
+    return ForeignStore::add(m_transaction, teller);
 }
 
 Result<void> FactJoining::tell(const Fact &fact, const BundledFact &bundled)
@@ -90,22 +105,19 @@ Result<void> FactJoining::tell(const Fact &fact, const BundledFact &bundled)
     if (!stored)
         return {};
     const bool same = stored->digest() == sha256Hex(bundled.content);
-    LOOPWRIGHT_ASSIGN(const auto before, newest(fact.id));
-    LOOPWRIGHT_ASSIGN(QJsonObject told,
-                      before ? Result<QJsonObject>(before->content.value("told").toObject())
-                             : toldBefore(*stored));
+    const auto before = newest(fact.id);
+    QJsonObject told = before ? before->content.value("told").toObject() : toldBefore(*stored);
     if (told.contains(m_tag))
         return {};
+    if (!before && same && told.contains(officeSide))
+        return {};
+    m_parts.ahead = m_parts.ahead || isAhead(fact);
+    if (!before && same)
+        return addTeller(fact, bundled.pair);
     const bool decided =
         before && before->settled && std::ranges::any_of(told, [&](const QJsonValue &each) {
             return each["content"].toString().toUtf8() == bundled.content;
         });
-    m_parts.ahead = m_parts.ahead || (same && isAhead(fact) && !told.contains(officeSide));
-    if (!before && same)
-        return told.contains(officeSide)
-                   ? Result<void>()
-                   : ForeignStore::add(m_transaction,
-                                       FactOrigin{fact.id, m_tag, {}, bundled.pair, isAhead(fact)});
     if (decided)
         return {};
     told.insert(m_tag, toldAs(bundled.content, bundled.pair));
@@ -119,10 +131,16 @@ Result<void> FactJoining::draw(const QString &fact, const QJsonObject &told,
     const QJsonObject content{{"fact", fact}, {"told", told}};
     const QString id =
         StationConflict::idOf(ConflictCode::FactDiffers, m_entry.number, {}, content);
-    LOOPWRIGHT_TRY(ConflictStore::add(
-        m_transaction,
-        {id, m_entry.number, ConflictCode::FactDiffers, {}, content, m_records.now(), {}}));
-    return before ? ConflictStore::withdraw(m_transaction, before->id) : Result<void>();
+    const StationConflict drawn{
+        id, m_entry.number, ConflictCode::FactDiffers, {}, content, m_records.now(), {}};
+    LOOPWRIGHT_TRY(ConflictStore::add(m_transaction, drawn));
+    if (before) {
+        LOOPWRIGHT_TRY(ConflictStore::withdraw(m_transaction, before->id));
+        std::erase_if(m_conflicts,
+                      [&before](const StationConflict &each) { return each.id == before->id; });
+    }
+    m_conflicts.push_back(drawn);
+    return {};
 }
 
 Result<void> FactJoining::takeCards(const QJsonObject &told, const QByteArray &stored)

@@ -190,8 +190,8 @@ private slots:
         QVERIFY(QFile::remove(path("out.json")));
         std::raise(SIGINT);
         const auto isStopped = [](const Answered &answered) {
-            return answered.status == ExitStatus::Interrupted &&
-                   answered.object()["error"]["message"].toString() ==
+            return answered.status == int(ExitStatus::Interrupted) &&
+                   answered.error().value("message").toString() ==
                        "It was stopped; nothing was changed.";
         };
         QVERIFY(isStopped(take({"A-2001"})));
