@@ -67,6 +67,8 @@ public:
                     {"because", m_settlement.because}};
         if (m_settlement.side != officeSide && m_settlement.side != bothSides)
             LOOPWRIGHT_TRY(forStation());
+        else if (m_conflict.code == ConflictCode::FactDiffers)
+            LOOPWRIGHT_TRY(takeOfficesBack());
         if (m_settlement.side == bothSides && m_conflict.code == ConflictCode::OrderChanged)
             noteOtherName();
         LOOPWRIGHT_TRY(ConflictStore::settle(m_transaction, m_conflict.id, m_settlement));
@@ -80,7 +82,9 @@ public:
 private:
     Result<void> forStation();
     Result<void> takeValuesBack();
-    Result<void> takeFactOfStation();
+    Result<void> takeFactOfSide();
+    Result<void> takeOfficesBack();
+    Result<bool> standsHere(const QString &id) const;
     Result<void> strikeOut(const QString &id);
     void noteOtherName();
 
@@ -100,7 +104,7 @@ Result<void> Settling::forStation()
     case ConflictCode::OrderChanged:
         return takeValuesBack();
     case ConflictCode::FactDiffers:
-        return takeFactOfStation();
+        return takeFactOfSide();
     case ConflictCode::ValueInUse: {
         LOOPWRIGHT_ASSIGN(const auto held,
                           AssignmentStore(m_transaction.database()).conflictsOf(m_stored.order));
@@ -155,7 +159,7 @@ Result<void> Settling::takeValuesBack()
 
 /// What stands under the id is struck out, even if it is the same, and what the station told is
 /// recorded under an id made of it: so it does not matter which content came first.
-Result<void> Settling::takeFactOfStation()
+Result<void> Settling::takeFactOfSide()
 {
     const QJsonObject told =
         m_conflict.content.value("told").toObject().value(m_settlement.side).toObject();
@@ -170,21 +174,36 @@ Result<void> Settling::takeFactOfStation()
         return {};
     LOOPWRIGHT_TRY(FactStore::add(m_transaction, fact));
     const bool ahead = fact.at > m_conflict.since.plusSeconds(24.0 * 60 * 60);
-    LOOPWRIGHT_TRY(ForeignStore::add(
-        m_transaction,
-        FactOrigin{fact.id, m_settlement.side, {}, told.value("pair").toString(), ahead}));
+    if (m_settlement.side != officeSide)
+        LOOPWRIGHT_TRY(ForeignStore::add(
+            m_transaction,
+            FactOrigin{fact.id, m_settlement.side, {}, told.value("pair").toString(), ahead}));
     return refreshOrdersConcerned(m_records, m_transaction, m_stored.order, {fact}, {});
+}
+
+/// What the office recorded counts under its own id; where that was struck out, as somebody settled
+/// it otherwise before a further content came, under one made of it.
+Result<void> Settling::takeOfficesBack()
+{
+    LOOPWRIGHT_ASSIGN(const bool stands, standsHere(m_conflict.content.value("fact").toString()));
+    return stands ? Result<void>() : takeFactOfSide();
+}
+
+/// Recorded in this order, and not struck out.
+Result<bool> Settling::standsHere(const QString &id) const
+{
+    LOOPWRIGHT_ASSIGN(const auto facts,
+                      FactStore(m_transaction.database()).ofOrder(m_conflict.order));
+    const bool isVoid = std::ranges::any_of(facts, [&id](const Fact &each) {
+        return each.as<VoidFact>() && each.as<VoidFact>()->fact == id;
+    });
+    return !isVoid && std::ranges::find(facts, id, &Fact::id) != facts.end();
 }
 
 Result<void> Settling::strikeOut(const QString &id)
 {
-    LOOPWRIGHT_ASSIGN(const auto facts,
-                      FactStore(m_transaction.database()).ofOrder(m_conflict.order));
-    const bool isHere = std::ranges::find(facts, id, &Fact::id) != facts.end();
-    const bool isVoid = std::ranges::any_of(facts, [&id](const Fact &each) {
-        return each.as<VoidFact>() && each.as<VoidFact>()->fact == id;
-    });
-    if (!isHere || isVoid)
+    LOOPWRIGHT_ASSIGN(const bool stands, standsHere(id));
+    if (!stands)
         return {};
     const QString ownId = QUuid::createUuid().toString(QUuid::WithoutBraces);
     LOOPWRIGHT_TRY(

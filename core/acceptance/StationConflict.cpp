@@ -66,8 +66,8 @@ bool isContentOut(const StationConflict &conflict, const Fact &fact)
         return idOfToldContent(told.value(side)["content"].toString().toUtf8());
     };
     const QStringList sides = told.keys();
-    const bool isOne = std::ranges::any_of(
-        sides, [&](const QString &side) { return side != officeSide && idOf(side) == fact.id; });
+    const bool isOne =
+        std::ranges::any_of(sides, [&](const QString &side) { return idOf(side) == fact.id; });
     return isOne && !(conflict.settled && idOf(conflict.settled->side) == fact.id);
 }
 

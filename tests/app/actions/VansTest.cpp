@@ -957,6 +957,33 @@ private slots:
             QCOMPARE(office().receive(again).verdict, BundleVerdict::AlreadyThere);
     }
 
+    /// It was settled for the van, then a third content came: the office's counts again if that is
+    /// settled so.
+    void theOfficesOwnCanComeBack()
+    {
+        Site other(false);
+        join(office(), other, "van-8");
+        van().open(take(office(), {"A-1001"}));
+        other.open(take(office(), {"A-1001"}, "van-8", true));
+        office().record(briFields(), briFacts());
+        const auto deliver = [this](Site &site, double loss) {
+            QJsonObject loop = briFacts()[2];
+            loop["loss_db"] = loss;
+            site.record(briFields(), {loop});
+            office().receive(site.bring());
+        };
+        deliver(van(), 30.1);
+        settle(conflict(ConflictCode::FactDiffers), "van-7");
+        QCOMPARE(office().outcome(), OrderOutcome::Accepted);
+        deliver(other, 31.2);
+        QVERIFY(office().outcome() != OrderOutcome::Accepted);
+        settle(conflict(ConflictCode::FactDiffers), "office");
+        const OrderView view = office().show();
+        QCOMPARE(view.decision.outcome, OrderOutcome::Accepted);
+        QVERIFY(canonicalJson(view.decision.toJson()["criteria"]).contains("28.4"));
+        QVERIFY(good(auditDerived(*office().records)).empty());
+    }
+
     /// The hazard that one of two contents reads stands, whichever came first.
     void aHazardOfEitherContentStands_data()
     {
