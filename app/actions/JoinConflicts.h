@@ -3,16 +3,10 @@
 // and whether it stands, is made of what all of them told, and of nobody's turn.
 
 #include "app/actions/BundleOrders.h"
-#include "app/actions/JoinOrder.h"
+#include "app/actions/Joining.h"
 
 namespace loopwright {
 
-struct Drawing
-{
-    const Joining &joining;
-    const std::vector<Fact> &facts; ///< all that it brings
-    const std::optional<StoredOrder> &before;
-};
 /// `parts` gets the facts that are taken in on the way.
 Result<void> drawConflicts(Records &records, Transaction &transaction, const Drawing &drawing,
                            AddedParts &parts);

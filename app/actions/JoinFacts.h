@@ -1,7 +1,8 @@
 #pragma once
 // A fact that is there already: told by one station more, or with another content.
 
-#include "app/actions/JoinConflicts.h"
+#include "app/actions/BundleOrders.h"
+#include "app/actions/Joining.h"
 
 namespace loopwright {
 

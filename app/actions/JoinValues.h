@@ -2,7 +2,8 @@
 // The values of an order that comes home: made of what the office says and of what each station
 // told, whoever told it first.
 
-#include "app/actions/JoinOrder.h"
+#include "app/actions/Joining.h"
+#include "app/actions/Records.h"
 #include "core/history/Event.h"
 #include "db/OrderStore.h"
 
