@@ -14,7 +14,8 @@ StationConflict readConflict(const Statement &row)
                              row.text("station"),
                              row.json("content"),
                              row.moment("at"),
-                             {}};
+                             {},
+                             row.boolean("stands")};
     if (!row.isNull("side"))
         conflict.settled = Settlement{row.text("side"), row.text("because"), row.text("actor"),
                                       row.moment("settled")};
@@ -53,6 +54,14 @@ Result<void> ConflictStore::add(Transaction &transaction, const StationConflict 
         .bindJson("content", conflict.content)
         .bindMoment("at", conflict.since);
     LOOPWRIGHT_TRY(add.run());
+    return {};
+}
+
+Result<void> ConflictStore::withdraw(Transaction &transaction, const QString &id)
+{
+    Statement withdraw(transaction, "conflict.withdraw");
+    withdraw.bind("conflict", id);
+    LOOPWRIGHT_TRY(withdraw.run());
     return {};
 }
 

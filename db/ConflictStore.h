@@ -1,5 +1,6 @@
 #pragma once
-// What stations say otherwise of an order, and how somebody settled it. Only ever added.
+// What stations say otherwise of an order, and how somebody settled it. Only ever added; what no
+// longer holds is withdrawn.
 
 #include "core/acceptance/StationConflict.h"
 #include "db/Transaction.h"
@@ -18,8 +19,9 @@ public:
     Result<std::vector<StationConflict>> all() const;
     Result<std::optional<StationConflict>> find(const QString &id) const;
 
-    /// Nothing if one of this id is there.
+    /// One of this id that is there stands again.
     static Result<void> add(Transaction &transaction, const StationConflict &conflict);
+    static Result<void> withdraw(Transaction &transaction, const QString &id);
     static Result<void> settle(Transaction &transaction, const QString &id,
                                const Settlement &settlement);
 

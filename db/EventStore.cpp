@@ -114,6 +114,27 @@ Result<std::optional<LogHead>> EventStore::headAt(qint64 position) const
     });
 }
 
+Result<QString> EventStore::logDigests(qint64 first, qint64 last, int digits) const
+{
+    Statement statement(m_database, "event.log_digests");
+    statement.bind("first", first).bind("last", last).bind("digits", digits);
+    const auto found = rows(statement, [](const Statement &row) { return row.text("digest"); });
+    if (!found)
+        return failure(found.error());
+    return QStringList(found->begin(), found->end()).join(QString());
+}
+
+Result<qint64> EventStore::placeInLog(const QString &subject, qint64 sequence) const
+{
+    Statement statement(m_database, "event.place_in_log");
+    statement.bind("subject", subject).bind("sequence", sequence);
+    const auto found =
+        firstRow(statement, [](const Statement &row) { return row.integer("log_position"); });
+    if (!found)
+        return failure(found.error());
+    return found->value_or(0);
+}
+
 Result<HistoryChain> EventStore::chainOf(const QString &subject) const
 {
     Statement statement(m_database, "event.head");

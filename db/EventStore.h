@@ -35,6 +35,11 @@ public:
     Result<LogHead> logHead() const;
     /// The head of the log as it was when it ended with this event; nothing if it never did.
     Result<std::optional<LogHead>> headAt(qint64 position) const;
+    /// Of each event of the log in these places the first `digits` of its digest, one after the
+    /// other.
+    Result<QString> logDigests(qint64 first, qint64 last, int digits) const;
+    /// Where in the log an event of a chain stands; 0 if there is none.
+    Result<qint64> placeInLog(const QString &subject, qint64 sequence) const;
     /// Length and last digest of a chain; an empty chain if there is none.
     Result<HistoryChain> chainOf(const QString &subject) const;
 

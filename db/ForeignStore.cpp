@@ -14,6 +14,12 @@ ForeignEvent readForeign(const Statement &row)
     return {row.text("station"), EventStore::readChain(row)};
 }
 
+FactOrigin readOrigin(const Statement &row)
+{
+    return {row.text("fact"), row.text("station"), row.text("name"), row.text("pair"),
+            row.boolean("ahead")};
+}
+
 QString chainName(const ForeignEvent &foreign)
 {
     return foreign.event.subject + " of station " + foreign.station;
@@ -40,10 +46,14 @@ Result<std::vector<FactOrigin>> ForeignStore::originsOf(const QString &order) co
 {
     Statement statement(m_database, "foreign.facts_of_order");
     statement.bind("order_number", order);
-    return rows(statement, [](const Statement &row) {
-        return FactOrigin{row.text("fact"), row.text("station"), row.text("name"), row.text("pair"),
-                          row.boolean("ahead")};
-    });
+    return rows(statement, readOrigin);
+}
+
+Result<std::vector<FactOrigin>> ForeignStore::tellersOf(const QString &order) const
+{
+    Statement statement(m_database, "foreign.tellers_of_order");
+    statement.bind("order_number", order);
+    return rows(statement, readOrigin);
 }
 
 Result<void> ForeignStore::check(const std::function<void(const HistoryFault &)> &report) const

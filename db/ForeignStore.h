@@ -22,7 +22,10 @@ public:
     Result<std::vector<ForeignEvent>> eventsOfOrder(const QString &order) const;
     /// As far as it was told here, in the order of the chain.
     Result<std::vector<Event>> chainOf(const QString &station, const QString &subject) const;
+    /// Each fact once, with the first by tag of those who tell it.
     Result<std::vector<FactOrigin>> originsOf(const QString &order) const;
+    /// Each fact with everybody who tells it, without their names.
+    Result<std::vector<FactOrigin>> tellersOf(const QString &order) const;
 
     /// Tells every event that is not what its digest says, does not follow the one before, or is
     /// another than the event here that joined it says. What was told in part (the events of one

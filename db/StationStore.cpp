@@ -17,6 +17,22 @@ CarriedOrder readCarried(const Statement &row)
             row.bytes("content"),     row.moment("at"),    row.boolean("back")};
 }
 
+OrderFields fieldsIn(const QJsonObject &object)
+{
+    OrderFields fields;
+    for (auto it = object.begin(); it != object.end(); ++it)
+        fields.insert(it.key(), it.value().toString());
+    return fields;
+}
+
+QJsonObject objectOf(const OrderFields &fields)
+{
+    QJsonObject object;
+    for (auto it = fields.begin(); it != fields.end(); ++it)
+        object.insert(it.key(), it.value());
+    return object;
+}
+
 } // namespace
 
 Result<std::optional<PeerStation>> StationStore::find(const QString &name) const
@@ -31,6 +47,23 @@ Result<std::optional<PeerStation>> StationStore::ofTag(const QString &tag) const
     Statement statement(m_database, "station.of_tag");
     statement.bind("tag", tag);
     return firstRow(statement, readStation);
+}
+
+Result<QString> StationStore::logOf(const QString &tag) const
+{
+    Statement statement(m_database, "station.log");
+    statement.bind("tag", tag);
+    LOOPWRIGHT_ASSIGN(const auto found,
+                      firstRow(statement, [](const Statement &row) { return row.text("log"); }));
+    return found.value_or(QString());
+}
+
+Result<void> StationStore::putLog(Transaction &transaction, const QString &tag, const QString &log)
+{
+    Statement put(transaction, "station.put_log");
+    put.bind("tag", tag).bind("log", log);
+    LOOPWRIGHT_TRY(put.run());
+    return {};
 }
 
 Result<std::vector<PeerStation>> StationStore::all() const
@@ -118,6 +151,29 @@ Result<void> StationStore::carry(Transaction &transaction, const CarriedOrder &o
         .bindBytes("content", order.content)
         .bindMoment("at", order.since);
     LOOPWRIGHT_TRY(carry.run());
+    return {};
+}
+
+Result<std::vector<ToldOrder>> StationStore::told(const QString &order) const
+{
+    Statement statement(m_database, "station.told");
+    statement.bind("order_number", order);
+    return rows(statement, [](const Statement &row) {
+        return ToldOrder{row.text("station"), fieldsIn(row.json("base")),
+                         fieldsIn(row.json("content")), row.boolean("evidence")};
+    });
+}
+
+Result<void> StationStore::tell(Transaction &transaction, const QString &order,
+                                const ToldOrder &told)
+{
+    Statement tell(transaction, "station.tell");
+    tell.bind("order_number", order)
+        .bind("station", told.station)
+        .bindJson("base", objectOf(told.base))
+        .bindJson("content", objectOf(told.now))
+        .bind("evidence", told.evidence);
+    LOOPWRIGHT_TRY(tell.run());
     return {};
 }
 

@@ -4,6 +4,7 @@
 
 #include "core/acceptance/BoardRow.h"
 #include "core/history/Bundle.h"
+#include "core/order/ServiceOrder.h"
 #include "db/Transaction.h"
 
 namespace loopwright {
@@ -40,6 +41,15 @@ struct CarriedOrder
     const QString &shownName() const { return name.isEmpty() ? station : name; }
 };
 
+/// What a station says of the values of an order.
+struct ToldOrder
+{
+    QString station;       ///< tag; "office" for what the office itself says
+    OrderFields base;      ///< as the station took it along, or as the office has it by itself
+    OrderFields now;       ///< as the station told it last; of the office what came of all
+    bool evidence = false; ///< it brought some
+};
+
 class StationStore
 {
 public:
@@ -51,21 +61,25 @@ public:
     /// With the tag that is in use.
     Result<std::optional<PeerStation>> find(const QString &name) const;
     Result<std::optional<PeerStation>> ofTag(const QString &tag) const;
-    Result<std::vector<PeerStation>> all() const; ///< by name, older tags first
+    Result<QString> logOf(const QString &tag) const; ///< as far as it told it (ToldLog)
+    Result<std::vector<PeerStation>> all() const;    ///< by name, older tags first
     Result<std::optional<KnownBundle>> bundle(const QString &id) const;
     Result<QStringList> bundles(BundleKind kind) const; ///< oldest first
     Result<std::vector<CarriedOrder>> carried() const;
     Result<std::vector<CarriedOrder>> carried(const QString &order) const;
+    Result<std::vector<ToldOrder>> told(const QString &order) const; ///< by tag, the office last
     /// Of those that are not back.
     Result<std::vector<OutAt>> outAt(const QString &order) const;
 
     // Of the register: the event of the transaction says what was done.
     static Result<void> add(Transaction &transaction, const PeerStation &station);
     static Result<void> lose(Transaction &transaction, const QString &name);
+    static Result<void> putLog(Transaction &transaction, const QString &tag, const QString &log);
     /// Nothing if it is known already.
     static Result<void> addBundle(Transaction &transaction, const KnownBundle &bundle);
     /// The order went along, or is out again with a bundle that brought it home before.
     static Result<void> carry(Transaction &transaction, const CarriedOrder &order);
+    static Result<void> tell(Transaction &transaction, const QString &order, const ToldOrder &told);
     /// Whether it was out.
     static Result<bool> bringHome(Transaction &transaction, const QString &order,
                                   const QString &station);

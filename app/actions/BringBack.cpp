@@ -31,7 +31,8 @@ Result<QJsonObject> toldBy(const Database &database, const QString &bundle)
     return known->chains;
 }
 
-Result<std::vector<BundledOrder>> ordersToBring(Records &records, const QJsonObject &told)
+Result<std::vector<BundledOrder>> ordersToBring(Records &records, const QJsonObject &told,
+                                                const Progress &progress)
 {
     std::vector<BundledOrder> entries;
     std::vector<StoredOrder> orders;
@@ -40,7 +41,9 @@ Result<std::vector<BundledOrder>> ordersToBring(Records &records, const QJsonObj
             orders.push_back(stored);
             return {};
         }));
+    Steps steps(progress, qint64(orders.size()));
     for (const StoredOrder &stored : orders) {
+        LOOPWRIGHT_TRY(steps.next());
         const auto before = qint64(told.value(circuitSubject(stored.order.circuit)).toDouble());
         LOOPWRIGHT_ASSIGN(auto entry, orderComingBack(records, stored, before));
         const bool isNews = std::ranges::any_of(entry.events, [&](const ForeignEvent &each) {
@@ -50,6 +53,25 @@ Result<std::vector<BundledOrder>> ordersToBring(Records &records, const QJsonObj
             entries.push_back(std::move(entry));
     }
     return entries;
+}
+
+/// The log up to the last event that is told, from the last one that was told before.
+Result<ToldLog> logOf(const Database &database, const std::vector<BundledOrder> &entries,
+                      const QJsonObject &told)
+{
+    ToldLog log;
+    qint64 last = 0;
+    for (const BundledOrder &entry : entries)
+        for (const ForeignEvent &each : entry.events)
+            last = std::max(last, each.event.logPosition);
+    for (auto chain = told.begin(); chain != told.end(); ++chain) {
+        LOOPWRIGHT_ASSIGN(const qint64 place, EventStore(database).placeInLog(
+                                                  chain.key(), qint64(chain.value().toDouble())));
+        log.from = std::max(log.from, place);
+    }
+    LOOPWRIGHT_ASSIGN(log.digests,
+                      EventStore(database).logDigests(log.from, last, ToldLog::digits));
+    return log;
 }
 
 Result<QJsonObject> newInstruments(const Database &database)
@@ -104,14 +126,14 @@ QJsonObject BroughtBack::toJson() const
             {"files", QJsonArray::fromStringList(files)}};
 }
 
-Result<BroughtBack> bringBack(Records &records, const BringingBack &wish)
+Result<BroughtBack> bringBack(Records &records, const BringingBack &wish, const Progress &progress)
 {
     LOOPWRIGHT_TRY(allow(records, Act::WorkApart));
     LOOPWRIGHT_TRY(checkOut(wish.out, FileKind::Json));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     const Database &database = records.database();
     LOOPWRIGHT_ASSIGN(const auto told, toldBy(database, wish.since));
-    LOOPWRIGHT_ASSIGN(auto entries, ordersToBring(records, told));
+    LOOPWRIGHT_ASSIGN(auto entries, ordersToBring(records, told, progress));
     LOOPWRIGHT_ASSIGN(const auto ours, signer(records, transaction));
     BroughtBack brought;
     brought.station = ours.key.holder;
@@ -130,6 +152,7 @@ Result<BroughtBack> bringBack(Records &records, const BringingBack &wish)
     outline.answers = answers;
     outline.keep = wish.keep;
     LOOPWRIGHT_ASSIGN(outline.registers, newInstruments(database));
+    LOOPWRIGHT_ASSIGN(outline.log, logOf(database, entries, told));
     for (const BundledOrder &entry : entries) {
         brought.orders << entry.number;
         brought.facts += int(std::ranges::count_if(entry.facts, std::not_fn(isVoid)));

@@ -24,7 +24,9 @@ struct BroughtBack
     QJsonObject toJson() const;
 };
 /// First the records, then the files. NotFound if `since` is no bundle that was brought from here.
-/// DiskTrouble may say that the same command writes the files again.
-Result<BroughtBack> bringBack(Records &records, const BringingBack &wish);
+/// Refused when it is stopped: then nothing is noted and no file written. DiskTrouble may say that
+/// the same command writes the files again.
+Result<BroughtBack> bringBack(Records &records, const BringingBack &wish,
+                              const Progress &progress = {});
 
 } // namespace loopwright

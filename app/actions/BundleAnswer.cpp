@@ -1,5 +1,6 @@
 #include "app/actions/BundleAnswer.h"
 
+#include "app/actions/Events.h"
 #include "app/actions/Refusals.h"
 
 #include <algorithm>
@@ -29,6 +30,23 @@ Error stoppedIn(const QString &file, Error error)
                             "command takes in the rest.")
                         .arg(file, error.message);
     return error;
+}
+
+/// Orders are in whole or not at all.
+tl::unexpected<Error> stoppedByWish(const std::vector<TakenBundle> &all, bool begun)
+{
+    if (!begun)
+        return failure(ErrorCode::Refused, "It was stopped; nothing was changed.");
+    qsizetype in = 0;
+    for (const TakenBundle &file : all)
+        in += std::ranges::count(file.orders, BundleVerdict::Taken, &JoinedOrder::verdict);
+    if (in == 0)
+        return failure(ErrorCode::Refused, "It was stopped before an order was taken in; the same "
+                                           "files again take them in.");
+    return failure(ErrorCode::Refused,
+                   QString("It was stopped. Orders taken in: %1. They stay, and the same files "
+                           "again take in the rest.")
+                       .arg(in));
 }
 
 QJsonValue orNull(const QString &text)
@@ -114,12 +132,44 @@ tl::expected<BundleFile, TakenBundle> readBundleInput(const BundleInput &input, 
     return std::move(*read);
 }
 
+BundleSteps::BundleSteps(const std::vector<BundleInput> &files, Progress progress)
+    : m_progress(std::move(progress))
+{
+    for (const BundleInput &file : files)
+        m_total += file.bytes.size();
+}
+
+void BundleSteps::begin(const BundleInput &file)
+{
+    m_before += m_size;
+    m_size = file.bytes.size();
+}
+
+bool BundleSteps::goesOn(std::size_t order, std::size_t orders)
+{
+    const double part = double(order) / double(std::max<std::size_t>(orders, 1));
+    m_stopped =
+        m_stopped || (m_progress && !m_progress(m_before + qint64(part * double(m_size)), m_total));
+    return !m_stopped;
+}
+
+Result<void> noteWhole(Records &records, const KnownBundle &bundle)
+{
+    LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
+    LOOPWRIGHT_TRY(StationStore::addBundle(transaction, bundle));
+    return transaction.commit(
+        registerEvent(records, "bundle_gone_through", {{"bundle", bundle.id}}));
+}
+
 Result<void> takeOrders(
-    TakenBundle &taken, const BundleFile &file,
+    TakenBundle &taken, const BundleFile &file, BundleSteps &steps,
     const std::function<Result<JoinedOrder>(const BundledOrder &, const QString &place)> &take)
 {
     bool isNews = taken.begun;
-    for (const BundledOrder &entry : file.bundle.orders) {
+    for (std::size_t i = 0; i < file.bundle.orders.size(); ++i) {
+        if (!steps.goesOn(i, file.bundle.orders.size()))
+            return {};
+        const BundledOrder &entry = file.bundle.orders[i];
         auto joined = take(entry, taken.file + '.' + entry.number);
         if (!joined && !Refusals::isOfOne(joined.error().code))
             return failure(joined.error());
@@ -134,18 +184,22 @@ Result<void> takeOrders(
     return {};
 }
 
-Result<std::vector<TakenBundle>>
-eachBundle(const std::vector<BundleInput> &files,
-           const std::function<Result<void>(const BundleInput &, TakenBundle &taken)> &take)
+Result<std::vector<TakenBundle>> eachBundle(
+    const std::vector<BundleInput> &files, const Progress &progress,
+    const std::function<Result<void>(const BundleInput &, TakenBundle &taken, BundleSteps &steps)>
+        &take)
 {
+    BundleSteps steps(files, progress);
     std::vector<TakenBundle> all;
     for (const BundleInput &input : files) {
         TakenBundle &taken = all.emplace_back();
-        const auto done = take(input, taken);
+        steps.begin(input);
+        const auto done = steps.goesOn(0, 1) ? take(input, taken, steps) : Result<void>();
+        const bool begun = std::ranges::any_of(all, &TakenBundle::begun);
         if (!done)
-            return failure(std::ranges::any_of(all, &TakenBundle::begun)
-                               ? stoppedIn(input.name, done.error())
-                               : done.error());
+            return failure(begun ? stoppedIn(input.name, done.error()) : done.error());
+        if (steps.isStopped())
+            return stoppedByWish(all, begun);
     }
     return all;
 }

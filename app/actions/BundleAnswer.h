@@ -4,6 +4,7 @@
 #include "app/actions/Records.h"
 #include "app/trust/BundleFile.h"
 #include "core/base/Finding.h"
+#include "db/StationStore.h"
 
 namespace loopwright {
 
@@ -51,14 +52,37 @@ TakenBundle refusedBundle(const QString &file, const QString &code, const QStrin
 /// The file as it is, or why it is none.
 tl::expected<BundleFile, TakenBundle> readBundleInput(const BundleInput &input, BundleKind kind);
 
+/// How far the files are, in octets: how many orders they hold is known of those alone that were
+/// read.
+class BundleSteps
+{
+public:
+    BundleSteps(const std::vector<BundleInput> &files, Progress progress);
+
+    void begin(const BundleInput &file); ///< after the one before
+    /// Before one of so many orders of the file. False once somebody wants to stop.
+    bool goesOn(std::size_t order, std::size_t orders);
+    bool isStopped() const { return m_stopped; }
+
+private:
+    Progress m_progress;
+    qint64 m_total = 0, m_before = 0, m_size = 0;
+    bool m_stopped = false;
+};
+
+/// Every order of the file was gone through. Until then it is not known, so that one that was left
+/// in the middle is offered again.
+Result<void> noteWhole(Records &records, const KnownBundle &bundle);
+
 /// Each order by itself, with its place in the file; what is no trouble of one order ends it.
 Result<void> takeOrders(
-    TakenBundle &taken, const BundleFile &file,
+    TakenBundle &taken, const BundleFile &file, BundleSteps &steps,
     const std::function<Result<JoinedOrder>(const BundledOrder &, const QString &place)> &take);
 /// `take` puts down what came of a file, also of one that it ends in the middle of: then the error
-/// says that something is in.
-Result<std::vector<TakenBundle>>
-eachBundle(const std::vector<BundleInput> &files,
-           const std::function<Result<void>(const BundleInput &, TakenBundle &taken)> &take);
+/// says that something is in. Refused when it is stopped, saying how many orders are in.
+Result<std::vector<TakenBundle>> eachBundle(
+    const std::vector<BundleInput> &files, const Progress &progress,
+    const std::function<Result<void>(const BundleInput &, TakenBundle &taken, BundleSteps &steps)>
+        &take);
 
 } // namespace loopwright

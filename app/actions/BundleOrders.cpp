@@ -1,6 +1,7 @@
 #include "app/actions/BundleOrders.h"
 
 #include "core/acceptance/Proof.h"
+#include "core/certificate/CertificateNumber.h"
 #include "db/CertificateStore.h"
 #include "db/DecisionStore.h"
 #include "db/EventStore.h"
@@ -192,12 +193,9 @@ public:
     Result<void> fact(const Fact &fact, const BundledFact &bundled)
     {
         LOOPWRIGHT_ASSIGN(const auto before, FactStore(m_transaction.database()).find(fact.id));
-        if (before && before->digest() != sha256Hex(bundled.content)) {
-            m_parts.differing.push_back(fact);
-            return {};
-        }
         if (before) {
-            m_parts.alreadyThere << fact.id;
+            if (before->digest() == sha256Hex(bundled.content))
+                m_parts.alreadyThere << fact.id;
             return {};
         }
         LOOPWRIGHT_TRY(FactStore::add(m_transaction, fact));
@@ -218,8 +216,12 @@ public:
         const CertificateStore store(m_transaction.database());
         LOOPWRIGHT_ASSIGN(const auto content, parseJsonObject(bundled.content, place));
         LOOPWRIGHT_ASSIGN(const auto before, store.find(bundled.number));
-        if (before && before->digest != sha256Hex(bundled.content))
-            return failure(ErrorCode::BadInput, "is the number of another certificate", place);
+        const QString digest = sha256Hex(bundled.content);
+        if (before && before->digest != digest) {
+            m_parts.twice.push_back(
+                {bundled.number, before->order, before->digest, m_entry.number, digest});
+            return {};
+        }
         if (!before) {
             LOOPWRIGHT_TRY(CertificateStore::add(m_transaction, {bundled.number,
                                                                  m_entry.number,
@@ -250,6 +252,31 @@ private:
 };
 
 } // namespace
+
+QJsonObject CertificateTwice::toJson() const
+{
+    QStringList orders{order, otherOrder}, digests{digest, otherDigest};
+    orders.sort();
+    digests.sort();
+    return {{"number", number},
+            {"orders", QJsonArray::fromStringList(orders)},
+            {"digests", QJsonArray::fromStringList(digests)}};
+}
+
+Text CertificateTwice::sentence() const
+{
+    return Text(QT_TRANSLATE_NOOP(
+                    "core", "Certificate number %1 was given out twice: for order %2 (%3), which "
+                            "has it here, and for order %4 (%5), whose certificate is not taken "
+                            "in. The records of the station are in use twice: have one of them "
+                            "restored from a backup, which gives it a new tag, add it again, and "
+                            "issue a certificate for order %4 anew."))
+        .arg(number)
+        .arg(order)
+        .arg(shortCode(digest))
+        .arg(otherOrder)
+        .arg(shortCode(otherDigest));
+}
 
 Result<std::vector<Fact>> factsIn(const BundledOrder &entry, const QString &place)
 {

@@ -17,18 +17,30 @@ Result<BundledOrder> orderComingBack(Records &records, const StoredOrder &stored
 Result<ServiceOrder> orderIn(const BundledOrder &entry, const QByteArray &content,
                              const QString &place);
 
+/// One number of two certificates: the one that is there, and one that stays out.
+struct CertificateTwice
+{
+    QString number;
+    QString order, digest;           ///< of the one that is there
+    QString otherOrder, otherDigest; ///< of the one that stays out
+
+    /// The same one whichever of the two is there.
+    QJsonObject toJson() const;
+    Text sentence() const;
+};
+
 /// What of an entry is in the records now.
 struct AddedParts
 {
     QStringList added, alreadyThere, certificates;
-    std::vector<Fact> facts;     ///< those that were added
-    std::vector<Fact> differing; ///< of an id that is there with another content
-    bool ahead = false;          ///< one was more than a day ahead of the clock
+    std::vector<Fact> facts; ///< those that were added
+    std::vector<CertificateTwice> twice;
+    bool ahead = false; ///< one was more than a day ahead of the clock
 };
 /// The facts of an entry, in its order; BadInput with its place if one is none, or another order's.
 Result<std::vector<Fact>> factsIn(const BundledOrder &entry, const QString &place);
 /// Adds `facts` (factsIn()), decisions and certificates that are not there yet. `sender`: the tag
-/// of the station whose work it is.
+/// of the station whose work it is. A fact that is there with another content is not taken.
 Result<AddedParts> addParts(Records &records, Transaction &transaction, const BundledOrder &entry,
                             const std::vector<Fact> &facts, const QString &sender,
                             const QString &place);

@@ -173,22 +173,42 @@ Result<bool> takeRegisters(Transaction &transaction, const QJsonObject &register
     return limits || offices || people || instruments || issuer;
 }
 
+namespace {
+
+/// Which of two labels of one instrument stands until the office has looked at it: the one that is
+/// due sooner. So it does not matter which van came first.
+bool isMoreCautious(const Instrument &label, const Instrument &than)
+{
+    const auto due = [](const Instrument &each) {
+        return each.calibrations.isEmpty()
+                   ? QDate()
+                   : each.calibrations.last().due.value_or(QDate(9999, 12, 31));
+    };
+    const QDate here = due(than), there = due(label);
+    return there != here ? there < here
+                         : canonicalJson(label.toJson()) < canonicalJson(than.toJson());
+}
+
+} // namespace
+
 Result<QStringList> takeNewInstruments(Transaction &transaction, const QJsonObject &registers,
                                        const QString &place)
 {
     QStringList taken;
-    LOOPWRIGHT_TRY(eachItem(registers, "instruments", place + ".registers",
-                            [&](JsonReader &item, const QJsonObject &) -> Result<void> {
-                                const Instrument instrument = Instrument::read(item);
-                                LOOPWRIGHT_TRY(item.result());
-                                LOOPWRIGHT_ASSIGN(
-                                    const auto before,
-                                    InstrumentStore(transaction.database()).find(instrument.key));
-                                if (before || !instrument.asLabelled)
-                                    return {};
-                                taken << instrument.key;
-                                return InstrumentStore::put(transaction, instrument);
-                            }));
+    LOOPWRIGHT_TRY(eachItem(
+        registers, "instruments", place + ".registers",
+        [&](JsonReader &item, const QJsonObject &) -> Result<void> {
+            const Instrument instrument = Instrument::read(item);
+            LOOPWRIGHT_TRY(item.result());
+            LOOPWRIGHT_ASSIGN(const auto before,
+                              InstrumentStore(transaction.database()).find(instrument.key));
+            const bool stays =
+                before && (!before->asLabelled || !isMoreCautious(instrument, *before));
+            if (stays || !instrument.asLabelled)
+                return {};
+            taken << instrument.key;
+            return InstrumentStore::put(transaction, instrument);
+        }));
     return taken;
 }
 

@@ -14,7 +14,8 @@ Result<QByteArray> testLinesOfAll(const Database &database);
 /// Takes over what differs; whether anything did. What the van added itself stays.
 Result<bool> takeRegisters(Transaction &transaction, const QJsonObject &registers,
                            const QByteArray &testLines, const QString &place);
-/// Instruments that a van entered from their label, where nobody knows them here yet.
+/// Instruments that a van entered from their label, where nobody knows them here yet, or another
+/// van read a later day from the label.
 Result<QStringList> takeNewInstruments(Transaction &transaction, const QJsonObject &registers,
                                        const QString &place);
 

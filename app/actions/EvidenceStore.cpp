@@ -70,6 +70,15 @@ Result<OrderEvents> eventsOfOrder(const Database &database, const QString &order
     return found;
 }
 
+/// Evidence that is set aside is told as such. What proves nothing by itself (a change, a void, a
+/// closing) would go on to rule other evidence by a content that is in doubt.
+bool isNotSaid(const DecisionInput &input, const Fact &fact)
+{
+    const auto aside = std::ranges::find(input.setAside, fact.id, &SetAside::fact);
+    return aside != input.setAside.end() && aside->code == ConflictCode::FactDiffers &&
+           provenBy(fact) == Proves::Nothing;
+}
+
 /// What stations disagree about, and on which pair a van made what names none.
 Result<void> readOtherStations(const Database &database, DecisionInput &input)
 {
@@ -77,6 +86,7 @@ Result<void> readOtherStations(const Database &database, DecisionInput &input)
     LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(order));
     LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(order));
     input.setAside = setAside(input.facts, origins, conflicts);
+    std::erase_if(input.facts, [&input](const Fact &fact) { return isNotSaid(input, fact); });
     QHash<QString, QString> pairs;
     for (const FactOrigin &origin : origins)
         pairs.insert(origin.fact, origin.pair);

@@ -2,18 +2,9 @@
 // One order of a van joins the records of the office, in one transaction.
 
 #include "app/actions/BundleAnswer.h"
-#include "db/StationStore.h"
+#include "app/actions/Joining.h"
 
 namespace loopwright {
-
-struct Joining
-{
-    const BundledOrder &entry;
-    PeerStation van;
-    QString bundle;
-    bool keep = false; ///< it stays out
-    QString place;     ///< in the file, for errors
-};
 
 /// Refused or BadInput with the code in the place: "broken_chain", "forked", "earlier_missing",
 /// "unknown_order", "number_in_use".

@@ -127,8 +127,6 @@ Result<void> takeHead(Records &records, const BundleFile &file, const BundleKeys
     }
     LOOPWRIGHT_TRY(learnKeys(records, transaction, keys));
     LOOPWRIGHT_TRY(takeRegisters(transaction, file.bundle.registers, lines, place));
-    LOOPWRIGHT_TRY(
-        StationStore::addBundle(transaction, {file.id, BundleKind::Out, file.bundle.station, {}}));
     return transaction.commit(registerEvent(
         records, "bundle_opened", {{"bundle", file.id}, {"station", keys.sender.holder}}));
 }
@@ -219,7 +217,7 @@ Result<QString> fingerprintSaid(QString said)
 }
 
 Result<void> openBundle(Records &records, const BundleInput &input, const QString &newIssuer,
-                        TakenBundle &taken)
+                        TakenBundle &taken, BundleSteps &steps)
 {
     auto file = readBundleInput(input, BundleKind::Out);
     if (!file) {
@@ -239,9 +237,13 @@ Result<void> openBundle(Records &records, const BundleInput &input, const QStrin
     if (!known)
         LOOPWRIGHT_TRY(takeHead(records, *file, *keys, input.name));
     taken.begun = !known;
-    return takeOrders(taken, *file, [&](const BundledOrder &entry, const QString &place) {
-        return openOrderOf(records, *file, entry, place);
-    });
+    LOOPWRIGHT_TRY(
+        takeOrders(taken, *file, steps, [&](const BundledOrder &entry, const QString &place) {
+            return openOrderOf(records, *file, entry, place);
+        }));
+    if (known || steps.isStopped())
+        return {};
+    return noteWhole(records, {file->id, BundleKind::Out, file->bundle.station, {}});
 }
 
 } // namespace
@@ -255,14 +257,16 @@ Result<QString> issuerOfOffice(const Database &database)
     return key ? key->endorsedBy : QString();
 }
 
-Result<std::vector<TakenBundle>>
-openBundles(Records &records, const std::vector<BundleInput> &files, const QString &newIssuer)
+Result<std::vector<TakenBundle>> openBundles(Records &records,
+                                             const std::vector<BundleInput> &files,
+                                             const QString &newIssuer, const Progress &progress)
 {
     LOOPWRIGHT_TRY(allow(records, Act::WorkApart));
     LOOPWRIGHT_ASSIGN(const auto issuer, fingerprintSaid(newIssuer));
-    return eachBundle(files, [&](const BundleInput &input, TakenBundle &taken) {
-        return openBundle(records, input, issuer, taken);
-    });
+    return eachBundle(files, progress,
+                      [&](const BundleInput &input, TakenBundle &taken, BundleSteps &steps) {
+                          return openBundle(records, input, issuer, taken, steps);
+                      });
 }
 
 } // namespace loopwright

@@ -1,6 +1,7 @@
 #include "app/actions/ReceiveBundles.h"
 
 #include "app/actions/Acting.h"
+#include "app/actions/BoardRefresh.h"
 #include "app/actions/BundleRegisters.h"
 #include "app/actions/Events.h"
 #include "app/actions/JoinOrder.h"
@@ -50,15 +51,27 @@ Result<Sender> senderOf(const Database &database, const BundleFile &file)
     return Sender{*station, {}, {}};
 }
 
+/// Where the van's log parts from what it told before; empty if nowhere.
+Result<QJsonObject> forkOf(const Database &database, const BundleFile &file)
+{
+    LOOPWRIGHT_ASSIGN(const auto known, StationStore(database).logOf(file.bundle.station));
+    const qint64 place = file.bundle.log.partsFrom(known);
+    return place == 0 ? QJsonObject() : QJsonObject{{"event", place}};
+}
+
 /// Instruments that were entered from their label, and that the bundle was here.
 Result<void> noteReceived(Records &records, const BundleFile &file, const PeerStation &station,
-                          const QString &place)
+                          const QString &place, bool isFork)
 {
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(const auto instruments,
                       takeNewInstruments(transaction, file.bundle.registers, place));
-    LOOPWRIGHT_TRY(
-        StationStore::addBundle(transaction, {file.id, BundleKind::Back, file.bundle.station, {}}));
+    for (const QString &instrument : instruments)
+        LOOPWRIGHT_TRY(refreshOrdersUsing(records, transaction, instrument));
+    LOOPWRIGHT_ASSIGN(const auto known, StationStore(records.database()).logOf(station.tag));
+    const QString log = isFork ? known : file.bundle.log.continuing(known);
+    if (log != known)
+        LOOPWRIGHT_TRY(StationStore::putLog(transaction, station.tag, log));
     return transaction.commit(
         registerEvent(records, "bundle_received",
                       {{"bundle", file.id},
@@ -66,7 +79,8 @@ Result<void> noteReceived(Records &records, const BundleFile &file, const PeerSt
                        {"instruments", QJsonArray::fromStringList(instruments)}}));
 }
 
-Result<void> receiveBundle(Records &records, const BundleInput &input, TakenBundle &taken)
+Result<void> receiveBundle(Records &records, const BundleInput &input, TakenBundle &taken,
+                           BundleSteps &steps)
 {
     auto file = readBundleInput(input, BundleKind::Back);
     if (!file) {
@@ -83,23 +97,30 @@ Result<void> receiveBundle(Records &records, const BundleInput &input, TakenBund
     taken.bundle = file->id;
     taken.station = sender.station.name;
     LOOPWRIGHT_ASSIGN(const auto known, StationStore(records.database()).bundle(file->id));
+    LOOPWRIGHT_ASSIGN(const auto fork, forkOf(records.database(), *file));
     if (!known)
-        LOOPWRIGHT_TRY(noteReceived(records, *file, sender.station, input.name));
+        LOOPWRIGHT_TRY(noteReceived(records, *file, sender.station, input.name, !fork.isEmpty()));
     taken.begun = !known;
-    return takeOrders(taken, *file, [&](const BundledOrder &entry, const QString &place) {
-        return joinOrder(records, {entry, sender.station, file->id, file->bundle.keep, place});
-    });
+    LOOPWRIGHT_TRY(
+        takeOrders(taken, *file, steps, [&](const BundledOrder &entry, const QString &place) {
+            return joinOrder(records,
+                             {entry, sender.station, file->id, file->bundle.keep, fork, place});
+        }));
+    if (known || steps.isStopped())
+        return {};
+    return noteWhole(records, {file->id, BundleKind::Back, file->bundle.station, {}});
 }
 
 } // namespace
 
-Result<std::vector<TakenBundle>> receiveBundles(Records &records,
-                                                const std::vector<BundleInput> &files)
+Result<std::vector<TakenBundle>>
+receiveBundles(Records &records, const std::vector<BundleInput> &files, const Progress &progress)
 {
     LOOPWRIGHT_TRY(allow(records, Act::SendVans));
-    return eachBundle(files, [&records](const BundleInput &input, TakenBundle &taken) {
-        return receiveBundle(records, input, taken);
-    });
+    return eachBundle(files, progress,
+                      [&](const BundleInput &input, TakenBundle &taken, BundleSteps &steps) {
+                          return receiveBundle(records, input, taken, steps);
+                      });
 }
 
 } // namespace loopwright

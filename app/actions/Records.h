@@ -79,4 +79,26 @@ QString defaultDatabasePath();
 /// Long work reports here: how much of how much; answer false to stop it, and nothing is changed.
 using Progress = std::function<bool(qint64 done, qint64 total)>;
 
+/// One piece of such work after the other, where stopping it takes all of it back.
+class Steps
+{
+public:
+    Steps(const Progress &progress, qint64 total)
+        : m_progress(progress)
+        , m_total(total)
+    {
+    }
+    /// Before each. Refused when it is stopped.
+    Result<void> next()
+    {
+        if (m_progress && !m_progress(m_done++, m_total))
+            return failure(ErrorCode::Refused, "It was stopped; nothing was changed.");
+        return {};
+    }
+
+private:
+    const Progress &m_progress;
+    qint64 m_done = 0, m_total;
+};
+
 } // namespace loopwright

@@ -8,6 +8,7 @@
 #include "db/AssignmentStore.h"
 #include "db/ConflictStore.h"
 #include "db/FactStore.h"
+#include "db/ForeignStore.h"
 #include "db/StationStore.h"
 
 #include <QUuid>
@@ -24,6 +25,9 @@ Result<ShownConflict> openConflict(Records &records, const QString &id)
     if (!known)
         return failure(ErrorCode::NotFound,
                        QString("There is no conflict \"%1\".").arg(id.left(60)));
+    if (!known->stands)
+        return failure(ErrorCode::Refused,
+                       "The conflict holds no longer: more was told since, see what is open now.");
     if (!known->isOpen())
         return failure(ErrorCode::Refused, "The conflict is settled already.");
     return shownConflict(records, *known);
@@ -61,8 +65,10 @@ public:
                     {"code", toText(m_conflict.code)},
                     {"side", m_settlement.side},
                     {"because", m_settlement.because}};
-        if (m_settlement.side == m_conflict.station)
+        if (m_settlement.side != officeSide && m_settlement.side != bothSides)
             LOOPWRIGHT_TRY(forStation());
+        else if (m_conflict.code == ConflictCode::FactDiffers)
+            LOOPWRIGHT_TRY(takeOfficesBack());
         if (m_settlement.side == bothSides && m_conflict.code == ConflictCode::OrderChanged)
             noteOtherName();
         LOOPWRIGHT_TRY(ConflictStore::settle(m_transaction, m_conflict.id, m_settlement));
@@ -76,7 +82,10 @@ public:
 private:
     Result<void> forStation();
     Result<void> takeValuesBack();
-    Result<void> takeOtherFact();
+    Result<void> takeFactOfSide();
+    Result<void> takeOfficesBack();
+    Result<bool> standsHere(const QString &id) const;
+    Result<void> strikeOut(const QString &id);
     void noteOtherName();
 
     Records &m_records;
@@ -95,7 +104,7 @@ Result<void> Settling::forStation()
     case ConflictCode::OrderChanged:
         return takeValuesBack();
     case ConflictCode::FactDiffers:
-        return takeOtherFact();
+        return takeFactOfSide();
     case ConflictCode::ValueInUse: {
         LOOPWRIGHT_ASSIGN(const auto held,
                           AssignmentStore(m_transaction.database()).conflictsOf(m_stored.order));
@@ -107,6 +116,8 @@ Result<void> Settling::forStation()
     case ConflictCode::TwoStations:
     case ConflictCode::CertificateSuperseded:
     case ConflictCode::ClockAhead:
+    case ConflictCode::CertificateTwice:
+    case ConflictCode::Forked:
         break;
     }
     return {};
@@ -146,25 +157,62 @@ Result<void> Settling::takeValuesBack()
     return {};
 }
 
-/// What came first is struck out, and the other one recorded under an id of its own.
-Result<void> Settling::takeOtherFact()
+/// What stands under the id is struck out, even if it is the same, and what the station told is
+/// recorded under an id made of it: so it does not matter which content came first.
+Result<void> Settling::takeFactOfSide()
 {
-    static const QUuid space("{3c0e2f36-6f1c-5a0e-9d52-4f6ad0a5b7c1}");
-    const QByteArray content = m_conflict.content.value("content").toString().toUtf8();
-    LOOPWRIGHT_ASSIGN(auto fact, otherFactOf(m_conflict));
-    const QString first = fact.id;
-    fact.id = QUuid::createUuidV5(space, content).toString(QUuid::WithoutBraces);
-    LOOPWRIGHT_TRY(
-        FactStore::add(m_transaction, {QUuid::createUuid().toString(QUuid::WithoutBraces),
-                                       m_records.now(),
-                                       fact.order,
-                                       {},
-                                       {},
-                                       {},
-                                       VoidFact{first, m_settlement.because, m_settlement.by}}));
-    LOOPWRIGHT_TRY(FactStore::add(m_transaction, fact));
+    const QJsonObject told =
+        m_conflict.content.value("told").toObject().value(m_settlement.side).toObject();
+    LOOPWRIGHT_ASSIGN(auto fact, factAsTold(m_conflict, m_settlement.side));
+    LOOPWRIGHT_TRY(strikeOut(fact.id));
+    fact.id = idOfToldContent(told.value("content").toString().toUtf8());
     m_detail.insert("fact", fact.id);
+    LOOPWRIGHT_ASSIGN(const auto known, FactStore(m_transaction.database()).find(fact.id));
+    if (known) // a safety card, or settled so before
+        return {};
+    LOOPWRIGHT_TRY(FactStore::add(m_transaction, fact));
+    const bool ahead = fact.at > m_conflict.since.plusSeconds(24.0 * 60 * 60);
+    if (m_settlement.side != officeSide)
+        LOOPWRIGHT_TRY(ForeignStore::add(
+            m_transaction,
+            FactOrigin{fact.id, m_settlement.side, {}, told.value("pair").toString(), ahead}));
     return refreshOrdersConcerned(m_records, m_transaction, m_stored.order, {fact}, {});
+}
+
+/// What the office recorded counts under its own id; where that was struck out, as somebody settled
+/// it otherwise before a further content came, under one made of it.
+Result<void> Settling::takeOfficesBack()
+{
+    LOOPWRIGHT_ASSIGN(const bool stands, standsHere(m_conflict.content.value("fact").toString()));
+    return stands ? Result<void>() : takeFactOfSide();
+}
+
+/// Recorded in this order, and not struck out.
+Result<bool> Settling::standsHere(const QString &id) const
+{
+    LOOPWRIGHT_ASSIGN(const auto facts,
+                      FactStore(m_transaction.database()).ofOrder(m_conflict.order));
+    const bool isVoid = std::ranges::any_of(facts, [&id](const Fact &each) {
+        return each.as<VoidFact>() && each.as<VoidFact>()->fact == id;
+    });
+    return !isVoid && std::ranges::find(facts, id, &Fact::id) != facts.end();
+}
+
+Result<void> Settling::strikeOut(const QString &id)
+{
+    LOOPWRIGHT_ASSIGN(const bool stands, standsHere(id));
+    if (!stands)
+        return {};
+    const QString ownId = QUuid::createUuid().toString(QUuid::WithoutBraces);
+    LOOPWRIGHT_TRY(
+        FactStore::add(m_transaction, {ownId,
+                                       m_records.now(),
+                                       m_conflict.order,
+                                       {},
+                                       {},
+                                       {},
+                                       VoidFact{id, m_settlement.because, m_settlement.by}}));
+    return {};
 }
 
 void Settling::noteOtherName()
@@ -185,7 +233,7 @@ Result<StationConflict> settleConflict(Records &records, const QString &id, cons
     LOOPWRIGHT_ASSIGN(const auto shown, openConflict(records, id));
     LOOPWRIGHT_TRY(allow(records, Act::SendVans, shown.conflict.order));
     LOOPWRIGHT_ASSIGN(const auto tag, tagOfSide(shown, side));
-    if (shown.conflict.code == ConflictCode::FactDiffers && tag == shown.conflict.station)
+    if (shown.conflict.code == ConflictCode::FactDiffers && tag != officeSide)
         LOOPWRIGHT_TRY(allow(records, Act::VoidAnothersFact, shown.conflict.order));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     const Settlement settlement{tag, because.trimmed(), records.by(), records.now()};

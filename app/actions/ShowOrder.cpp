@@ -12,6 +12,7 @@
 #include "core/certificate/Slips.h"
 #include "db/CertificateStore.h"
 #include "db/EventStore.h"
+#include "db/FactStore.h"
 #include "db/ForeignStore.h"
 #include "db/OfficeStore.h"
 #include "db/OrderStore.h"
@@ -25,10 +26,11 @@ namespace loopwright {
 
 namespace {
 
-std::vector<FactView> factViews(const std::vector<Fact> &facts)
+/// `counting`: those that the decision knows; a void whose content is in doubt strikes nothing out.
+std::vector<FactView> factViews(const std::vector<Fact> &facts, const std::vector<Fact> &counting)
 {
     QHash<QString, const Fact *> voids;
-    for (const Fact &fact : facts)
+    for (const Fact &fact : counting)
         if (const auto *voiding = fact.as<VoidFact>())
             voids.insert(voiding->fact, &fact);
     std::vector<FactView> views;
@@ -125,7 +127,11 @@ Result<OrderView> judgedOrder(Records &records, const StoredOrder &stored)
     view.judged = judge(view.input, view.limits);
     view.decision = view.judged.decision;
     view.now = records.now();
-    view.facts = factViews(view.input.facts);
+    view.facts = factViews(view.input.facts, view.input.facts);
+    if (!view.input.setAside.empty()) { // some may be no part of the decision
+        LOOPWRIGHT_ASSIGN(const auto all, FactStore(database).ofOrder(view.order.number));
+        view.facts = factViews(all, view.input.facts);
+    }
     LOOPWRIGHT_ASSIGN(auto events, EventStore(database).ofOrder(stored.order.number));
     view.events = std::move(events);
     LOOPWRIGHT_ASSIGN(auto certificates, certificateViews(database, stored.order.number));

@@ -3,6 +3,7 @@
 #include "core/acceptance/DecisionInput.h"
 #include "core/acceptance/FactWords.h"
 #include "core/base/Json.h"
+#include "core/certificate/CertificateNumber.h"
 #include "core/order/OrderColumns.h"
 #include "db/ConflictStore.h"
 #include "db/FactStore.h"
@@ -42,26 +43,32 @@ Text holdersOf(const StationConflict &conflict)
     return Text::joined(held, " ");
 }
 
-/// What an entry of either side says.
-struct TwoContents
-{
-    QString here, there;
-};
-
-Result<TwoContents> contentsOf(const StationConflict &conflict, const std::vector<Fact> &facts,
-                               LineKind kind)
+/// What the entry says, as that side told it.
+Result<QString> contentOf(const StationConflict &conflict, const QString &side, LineKind kind)
 {
     if (conflict.code != ConflictCode::FactDiffers)
-        return TwoContents();
-    const auto told = [kind](const Fact &fact) -> QString {
-        return factText(fact, kind) + " (" + fact.at.text() + ')';
-    };
-    LOOPWRIGHT_ASSIGN(const auto there, otherFactOf(conflict));
-    const auto here = std::ranges::find(facts, there.id, &Fact::id);
-    return TwoContents{here == facts.end() ? QString() : told(*here), told(there)};
+        return QString();
+    LOOPWRIGHT_ASSIGN(const auto fact, factAsTold(conflict, side));
+    return factText(fact, kind) + " (" + fact.at.text() + ')';
 }
 
-Text saysOf(const StationConflict &conflict, const QString &side, const TwoContents &contents)
+Text twiceSays(const StationConflict &conflict)
+{
+    const auto listed = [&conflict](const char *key) {
+        return conflict.content.value(key).toVariant().toStringList();
+    };
+    QStringList codes;
+    for (const QString &digest : listed("digests"))
+        codes << shortCode(digest);
+    return Text(QT_TRANSLATE_NOOP("core", "Seen: number %1 is that of two certificates (%2), of "
+                                          "order %3; the one that is not here must be issued "
+                                          "anew, by records with a tag of their own."))
+        .arg(conflict.content.value("number").toString())
+        .arg(codes.join(", "))
+        .arg(listed("orders").join(", "));
+}
+
+Text saysOf(const StationConflict &conflict, const QString &side, const QString &content)
 {
     const bool office = side == officeSide;
     switch (conflict.code) {
@@ -88,13 +95,18 @@ Text saysOf(const StationConflict &conflict, const QString &side, const TwoConte
                                                        "free."))
             .arg(holdersOf(conflict));
     case ConflictCode::FactDiffers:
-        return Text(office ? QT_TRANSLATE_NOOP("core", "What came first stands: %1")
-                           : QT_TRANSLATE_NOOP("core",
-                                               "What this station brought takes its place: %1"))
-            .arg(office ? contents.here : contents.there);
+        return Text(office ? QT_TRANSLATE_NOOP("core", "What the office recorded counts: %1")
+                           : QT_TRANSLATE_NOOP("core", "What this station recorded counts: %1"))
+            .arg(content);
     case ConflictCode::CertificateSuperseded:
         return office ? QT_TRANSLATE_NOOP("core", "The certificate of the office stands.")
                       : QT_TRANSLATE_NOOP("core", "The certificate of this station stands.");
+    case ConflictCode::CertificateTwice:
+        return twiceSays(conflict);
+    case ConflictCode::Forked:
+        return QT_TRANSLATE_NOOP("core", "Seen: the records of this station are in use twice, or "
+                                         "an older copy of them is. It must be restored from a "
+                                         "backup, which gives it a new tag, and added again.");
     case ConflictCode::ClockAhead:
         break;
     }
@@ -108,7 +120,8 @@ QStringList factsOf(const StationConflict &conflict, const std::vector<Fact> &fa
     if (conflict.code == ConflictCode::FactDiffers)
         return {conflict.content.value("fact").toString()};
     if (conflict.code == ConflictCode::ValueInUse ||
-        conflict.code == ConflictCode::CertificateSuperseded)
+        conflict.code == ConflictCode::CertificateSuperseded ||
+        conflict.code == ConflictCode::CertificateTwice || conflict.code == ConflictCode::Forked)
         return {};
     QStringList ids;
     for (const Fact &fact : facts) {
@@ -118,6 +131,7 @@ QStringList factsOf(const StationConflict &conflict, const std::vector<Fact> &fa
         if ((theirs || conflict.code == ConflictCode::TwoStations) && ahead)
             ids << fact.id;
     }
+    ids.sort();
     return ids;
 }
 
@@ -148,11 +162,11 @@ QJsonObject ShownConflict::toJson() const
             {"settled", settled}};
 }
 
-Result<Fact> otherFactOf(const StationConflict &conflict)
+Result<Fact> factAsTold(const StationConflict &conflict, const QString &side)
 {
-    LOOPWRIGHT_ASSIGN(
-        const auto object,
-        parseJsonObject(conflict.content.value("content").toString().toUtf8(), "content"));
+    const QJsonObject told = conflict.content.value("told").toObject();
+    LOOPWRIGHT_ASSIGN(const auto object,
+                      parseJsonObject(told.value(side)["content"].toString().toUtf8(), "content"));
     return Fact::fromJson(object, "content");
 }
 
@@ -160,17 +174,24 @@ Result<ShownConflict> shownConflict(Records &records, const StationConflict &con
 {
     const Database &database = records.database();
     LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(conflict.order));
-    LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database).ofOrder(conflict.order));
+    LOOPWRIGHT_ASSIGN(auto facts, FactStore(database).ofOrder(conflict.order));
+    LOOPWRIGHT_ASSIGN(auto others, ConflictStore(database).ofOrder(conflict.order));
+    std::erase_if(others, [](const auto &each) { return each.code != ConflictCode::FactDiffers; });
+    // Whose content stands under such an id is chance; it hangs on that conflict alone.
+    const auto aside = setAside(facts, origins, others);
+    std::erase_if(facts, [&aside](const Fact &fact) {
+        return std::ranges::find(aside, fact.id, &SetAside::fact) != aside.end();
+    });
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(conflict.order));
     ShownConflict shown{conflict, {}, {}, factsOf(conflict, facts, origins)};
     const auto nameOf = [&database](const QString &tag) -> Result<QString> {
         LOOPWRIGHT_ASSIGN(const auto station, StationStore(database).ofTag(tag));
         return station ? station->name : tag;
     };
-    LOOPWRIGHT_ASSIGN(const auto contents, contentsOf(conflict, facts, stored.order.kind));
     for (const QString &side : sidesOf(conflict, origins)) {
         LOOPWRIGHT_ASSIGN(const QString name, nameOf(side));
-        shown.sides.push_back({name, side, saysOf(conflict, side, contents)});
+        LOOPWRIGHT_ASSIGN(const auto content, contentOf(conflict, side, stored.order.kind));
+        shown.sides.push_back({name, side, saysOf(conflict, side, content)});
         if (side != officeSide && side != bothSides)
             shown.stations << name;
     }

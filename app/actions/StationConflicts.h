@@ -23,8 +23,8 @@ struct ShownConflict
     QJsonObject toJson() const;
 };
 
-/// Of `fact_differs`: the entry as the station brought it.
-Result<Fact> otherFactOf(const StationConflict &conflict);
+/// Of `fact_differs`: the entry as that side tells it.
+Result<Fact> factAsTold(const StationConflict &conflict, const QString &side);
 /// With both sides, as a person is asked.
 Result<ShownConflict> shownConflict(Records &records, const StationConflict &conflict);
 /// Open ones, unless `settledToo`; of one order, or of all. NotFound for an unknown order.

@@ -78,11 +78,12 @@ Result<Bundle> outline(Records &records, const Signer &signer, const PublicKey &
 
 /// That the orders of the file are out.
 Result<std::vector<Event>> carryOut(Records &records, Transaction &transaction,
-                                    const BundleFile &file)
+                                    const BundleFile &file, Steps &steps)
 {
     std::vector<Event> events;
     const StationStore stations(transaction.database());
     for (const BundledOrder &entry : file.bundle.orders) {
+        LOOPWRIGHT_TRY(steps.next());
         LOOPWRIGHT_ASSIGN(const auto carried, stations.carried(entry.number));
         const bool isOut = std::ranges::any_of(carried, [&](const CarriedOrder &each) {
             return !each.back && each.bundle == file.id;
@@ -120,7 +121,46 @@ QJsonObject TakenAlong::toJson() const
             {"findings", findings}};
 }
 
-Result<TakenAlong> takeAlong(Records &records, const TakingAlong &wish)
+namespace {
+
+/// The key of the van, endorsed by who issues now.
+Result<PublicKey> endorsedKey(Records &records, Transaction &transaction, const PeerStation &van,
+                              const Signer &ours)
+{
+    LOOPWRIGHT_ASSIGN(const auto known, KeyStore(records.database()).newestOf(van.tag));
+    if (!known)
+        return failure(ErrorCode::DatabaseTrouble, "the key of the station is not in the records");
+    if (known->endorsedBy == ours.issuer.fingerprint())
+        return *known;
+    LOOPWRIGHT_ASSIGN(const auto key, endorse(records, transaction, *known));
+    LOOPWRIGHT_TRY(transaction.record(
+        registerEvent(records, "van_endorsed",
+                      {{"station", van.name}, {"tag", van.tag}, {"issuer", key.endorsedBy}})));
+    return key;
+}
+
+Result<std::vector<BundledOrder>> ordersGoing(Records &records, const PeerStation &van,
+                                              const std::vector<StoredOrder> &wished, bool anyway,
+                                              TakenAlong &taken, Steps &steps)
+{
+    std::vector<BundledOrder> going;
+    for (const StoredOrder &stored : wished) {
+        LOOPWRIGHT_TRY(steps.next());
+        LOOPWRIGHT_ASSIGN(auto stays, staying(records.database(), stored, van, anyway));
+        if (stays) {
+            taken.stays.push_back(std::move(*stays));
+            continue;
+        }
+        LOOPWRIGHT_ASSIGN(auto entry, orderGoingOut(records, stored));
+        going.push_back(std::move(entry));
+        taken.orders << stored.order.number;
+    }
+    return going;
+}
+
+} // namespace
+
+Result<TakenAlong> takeAlong(Records &records, const TakingAlong &wish, const Progress &progress)
 {
     LOOPWRIGHT_TRY(allow(records, Act::SendVans));
     LOOPWRIGHT_ASSIGN(const auto van, vanNamed(records, wish.station));
@@ -130,38 +170,21 @@ Result<TakenAlong> takeAlong(Records &records, const TakingAlong &wish)
     LOOPWRIGHT_TRY(checkOut(wish.out, FileKind::Json));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
     LOOPWRIGHT_ASSIGN(const auto wished, wishedOrders(records, wish));
+    Steps steps(progress, 2 * qint64(wished.size())); // each is read, and noted as out
     TakenAlong taken{{}, van.name, van.tag, {}, {}, {}};
-    std::vector<BundledOrder> going;
-    for (const StoredOrder &stored : wished) {
-        LOOPWRIGHT_ASSIGN(auto stays, staying(records.database(), stored, van, wish.anyway));
-        if (stays) {
-            taken.stays.push_back(std::move(*stays));
-            continue;
-        }
-        LOOPWRIGHT_ASSIGN(auto entry, orderGoingOut(records, stored));
-        going.push_back(std::move(entry));
-        taken.orders << stored.order.number;
-    }
+    LOOPWRIGHT_ASSIGN(auto going, ordersGoing(records, van, wished, wish.anyway, taken, steps));
     if (going.empty())
         return taken;
     LOOPWRIGHT_ASSIGN(const auto ours, signer(records, transaction));
-    LOOPWRIGHT_ASSIGN(auto vanKey, KeyStore(records.database()).newestOf(van.tag));
-    if (!vanKey)
-        return failure(ErrorCode::DatabaseTrouble, "the key of the station is not in the records");
-    if (vanKey->endorsedBy != ours.issuer.fingerprint()) {
-        LOOPWRIGHT_ASSIGN(vanKey, endorse(records, transaction, *vanKey));
-        LOOPWRIGHT_TRY(transaction.record(registerEvent(
-            records, "van_endorsed",
-            {{"station", van.name}, {"tag", van.tag}, {"issuer", vanKey->endorsedBy}})));
-    }
-    LOOPWRIGHT_ASSIGN(auto bundle, outline(records, ours, *vanKey));
+    LOOPWRIGHT_ASSIGN(const auto vanKey, endorsedKey(records, transaction, van, ours));
+    LOOPWRIGHT_ASSIGN(auto bundle, outline(records, ours, vanKey));
     LOOPWRIGHT_ASSIGN(const auto lines, testLinesOfAll(records.database()));
-    LOOPWRIGHT_ASSIGN(const auto sealed, ours.secret.sealedTo(vanKey->bytes, lines));
+    LOOPWRIGHT_ASSIGN(const auto sealed, ours.secret.sealedTo(vanKey.bytes, lines));
     bundle.testLines = QString::fromLatin1(sealed);
     const auto files = signedParts(bundle, std::move(going), wish.split, ours.secret);
     std::vector<Event> events;
     for (const BundleFile &file : files) {
-        LOOPWRIGHT_ASSIGN(const auto told, carryOut(records, transaction, file));
+        LOOPWRIGHT_ASSIGN(const auto told, carryOut(records, transaction, file, steps));
         events.insert(events.end(), told.begin(), told.end());
     }
     if (!events.empty() || transaction.hasEvents())

@@ -31,7 +31,9 @@ struct TakenAlong
     QJsonObject toJson() const;
 };
 /// First the records, then the files. NotFound for an unknown order or station; nothing goes then.
-/// DiskTrouble says that the orders are out and the same command writes the files again.
-Result<TakenAlong> takeAlong(Records &records, const TakingAlong &wish);
+/// Refused when it is stopped: then nothing is out and no file written. DiskTrouble says that the
+/// orders are out and the same command writes the files again.
+Result<TakenAlong> takeAlong(Records &records, const TakingAlong &wish,
+                             const Progress &progress = {});
 
 } // namespace loopwright

@@ -3,6 +3,7 @@
 #include "core/acceptance/Proof.h"
 
 #include <QHash>
+#include <QUuid>
 
 #include <algorithm>
 
@@ -54,6 +55,22 @@ QString tagOfSide(const QString &side)
     return side == officeSide ? QString() : side;
 }
 
+/// Of one id with several contents none counts, whichever of them stands under the id, until one
+/// is settled for: the office's own under that id, a station's under one of its own.
+bool isContentOut(const StationConflict &conflict, const Fact &fact)
+{
+    if (conflict.content.value("fact").toString() == fact.id)
+        return !conflict.isSettledFor(officeSide);
+    const QJsonObject told = conflict.content.value("told").toObject();
+    const auto idOf = [&told](const QString &side) {
+        return idOfToldContent(told.value(side)["content"].toString().toUtf8());
+    };
+    const QStringList sides = told.keys();
+    const bool isOne =
+        std::ranges::any_of(sides, [&](const QString &side) { return idOf(side) == fact.id; });
+    return isOne && !(conflict.settled && idOf(conflict.settled->side) == fact.id);
+}
+
 /// Whether the conflict keeps the fact from counting.
 bool keepsOut(const StationConflict &conflict, const Fact &fact, const Origins &origins)
 {
@@ -70,16 +87,25 @@ bool keepsOut(const StationConflict &conflict, const Fact &fact, const Origins &
         return before && !conflict.isSettledFor(bothSides) && provenBy(fact) != Proves::Nothing &&
                station != tagOfSide(conflict.settled->side);
     case ConflictCode::FactDiffers:
-        return conflict.isOpen() && conflict.content.value("fact").toString() == fact.id;
+        return isContentOut(conflict, fact);
     case ConflictCode::ClockAhead:
         return station == conflict.station && origins.isAhead(fact) &&
                !conflict.isSettledFor(conflict.station);
     case ConflictCode::OrderClosed:
     case ConflictCode::ValueInUse:
     case ConflictCode::CertificateSuperseded:
+    case ConflictCode::CertificateTwice:
+    case ConflictCode::Forked:
         break;
     }
     return false;
+}
+
+/// A doubt about the content itself, then by id.
+bool isToldBefore(const StationConflict &a, const StationConflict &b)
+{
+    const bool ofContent = a.code == ConflictCode::FactDiffers;
+    return ofContent != (b.code == ConflictCode::FactDiffers) ? ofContent : a.id < b.id;
 }
 
 } // namespace
@@ -92,6 +118,12 @@ QString StationConflict::idOf(ConflictCode code, const QString &order, const QSt
                                 {"station", station},
                                 {"content", content}})
         .left(lettersOfId);
+}
+
+QString idOfToldContent(const QByteArray &content)
+{
+    static const QUuid space("{3c0e2f36-6f1c-5a0e-9d52-4f6ad0a5b7c1}");
+    return QUuid::createUuidV5(space, content).toString(QUuid::WithoutBraces);
 }
 
 Text SetAside::sentence() const
@@ -113,6 +145,8 @@ Text SetAside::sentence() const
     case ConflictCode::OrderClosed:
     case ConflictCode::ValueInUse:
     case ConflictCode::CertificateSuperseded:
+    case ConflictCode::CertificateTwice:
+    case ConflictCode::Forked:
         break;
     }
     return Text(settled ? QT_TRANSLATE_NOOP("core", "set aside by who settled it: %1")
@@ -127,13 +161,28 @@ std::vector<SetAside> setAside(const std::vector<Fact> &facts,
     std::vector<SetAside> list;
     const Origins known(origins);
     for (const Fact &fact : facts) {
-        const auto conflict = std::ranges::find_if(
-            conflicts, [&](const auto &each) { return keepsOut(each, fact, known); });
-        if (conflict != conflicts.end())
-            list.push_back({fact.id, conflict->code, !conflict->isOpen()});
+        const StationConflict *by = nullptr; // which one is told must not hang on who came first
+        for (const StationConflict &each : conflicts)
+            if (each.stands && keepsOut(each, fact, known) && (!by || isToldBefore(each, *by)))
+                by = &each;
+        if (by)
+            list.push_back({fact.id, by->code, !by->isOpen()});
     }
     return list;
 }
+
+namespace {
+
+/// The office before the stations, and these by tag.
+QStringList officeFirst(QStringList sides)
+{
+    sides.sort();
+    if (sides.removeOne(officeSide))
+        sides.prepend(officeSide);
+    return sides;
+}
+
+} // namespace
 
 QStringList sidesOf(const StationConflict &conflict, const std::vector<FactOrigin> &origins)
 {
@@ -144,14 +193,18 @@ QStringList sidesOf(const StationConflict &conflict, const std::vector<FactOrigi
     stations.sort();
     switch (conflict.code) {
     case ConflictCode::OrderClosed:
+    case ConflictCode::CertificateTwice:
+    case ConflictCode::Forked:
         return {officeSide};
     case ConflictCode::OrderChanged:
         return {officeSide, conflict.station, bothSides};
     case ConflictCode::TwoStations:
         return QStringList{officeSide} + stations + QStringList{bothSides};
-    case ConflictCode::CertificateSuperseded:
-    case ConflictCode::ValueInUse:
     case ConflictCode::FactDiffers:
+        return officeFirst(conflict.content.value("told").toObject().keys());
+    case ConflictCode::CertificateSuperseded:
+        return officeFirst(conflict.content.value("stations").toVariant().toStringList());
+    case ConflictCode::ValueInUse:
     case ConflictCode::ClockAhead:
         break;
     }

@@ -16,6 +16,8 @@ enum class ConflictCode
     FactDiffers,           ///< one id, two contents
     CertificateSuperseded, ///< two stations issued one
     ClockAhead,            ///< facts from more than a day ahead
+    CertificateTwice,      ///< one number, two certificates: two copies of a station's records
+    Forked,                ///< a station tells two histories: likewise, or an older copy
 };
 template<>
 struct EnumCodes<ConflictCode>
@@ -27,7 +29,9 @@ struct EnumCodes<ConflictCode>
         {ConflictCode::ValueInUse, "value_in_use"},
         {ConflictCode::FactDiffers, "fact_differs"},
         {ConflictCode::CertificateSuperseded, "certificate_superseded"},
-        {ConflictCode::ClockAhead, "clock_ahead"}};
+        {ConflictCode::ClockAhead, "clock_ahead"},
+        {ConflictCode::CertificateTwice, "certificate_twice"},
+        {ConflictCode::Forked, "forked"}};
 };
 
 // Sides that are no station's tag.
@@ -49,18 +53,25 @@ struct StationConflict
     QString order;
     ConflictCode code = ConflictCode::OrderChanged;
     QString station; ///< tag of the one that differs from here; empty where several may
-    /// Of OrderChanged "columns": {column: [the van's, the office's]} and "what": ChangedWhat;
-    /// of FactDiffers "fact", "content" (the other one); of ValueInUse "values".
+    /// Of OrderChanged "columns": {column: [the van's, the office's]} and "what": ChangedWhat; of
+    /// FactDiffers "fact" and "told": {side: {"content","pair"}}; of CertificateSuperseded
+    /// "stations", those that issued one; of ValueInUse "values"; of CertificateTwice "number",
+    /// "digests", "orders"; of Forked "event" and "digest". Nothing in it says who came first.
     QJsonObject content;
     Moment since;
     std::optional<Settlement> settled;
+    bool stands = true; ///< else it holds no longer, or one with more in it took its place
 
-    bool isOpen() const { return !settled; }
+    bool isOpen() const { return stands && !settled; }
     bool isSettledFor(const QString &side) const { return settled && settled->side == side; }
     /// The same thing has the same id, whatever else was delivered before.
     static QString idOf(ConflictCode code, const QString &order, const QString &station,
                         const QJsonObject &content);
 };
+
+/// The id under which a content of FactDiffers counts if somebody settles it so: the same one
+/// wherever that is done, and whoever came first.
+QString idOfToldContent(const QByteArray &content);
 
 /// Where a fact comes from that was not recorded here.
 struct FactOrigin

@@ -2,6 +2,8 @@
 
 #include "core/base/Json.h"
 
+#include <algorithm>
+
 namespace loopwright {
 
 namespace {
@@ -153,22 +155,52 @@ BundledOrder readOrder(JsonReader &reader)
     return order;
 }
 
+ToldLog readLog(JsonReader &reader)
+{
+    JsonReader child = reader.child("log");
+    const ToldLog log{child.integer("from", 1, 1'000'000'000),
+                      QString::fromUtf8(content(child, "digests"))};
+    if (log.digests.size() % ToldLog::digits != 0)
+        child.fail("digests", "is cut");
+    child.done();
+    return log;
+}
+
 } // namespace
+
+qint64 ToldLog::partsFrom(const QString &known) const
+{
+    const qint64 end = std::min<qint64>(last(), known.size() / digits);
+    for (qint64 place = from; place <= end; ++place)
+        if (QStringView(known).mid((place - 1) * digits, digits) !=
+            QStringView(digests).mid((place - from) * digits, digits))
+            return place;
+    return 0;
+}
+
+QString ToldLog::continuing(const QString &known) const
+{
+    const qint64 here = known.size() / digits;
+    return from > here + 1 || last() <= here ? known : known.left((from - 1) * digits) + digests;
+}
 
 QJsonObject Bundle::toJson() const
 {
-    return {{"form", form},
-            {"kind", toText(kind)},
-            {"station", station},
-            {"issuer", issuer},
-            {"part", part},
-            {"parts", parts},
-            {"orders", listOf(orders)},
-            {"answers", QJsonArray::fromStringList(answers)},
-            {"keep", keep},
-            {"keys", keys},
-            {"registers", registers},
-            {"test_lines", testLines}};
+    QJsonObject object{{"form", form},
+                       {"kind", toText(kind)},
+                       {"station", station},
+                       {"issuer", issuer},
+                       {"part", part},
+                       {"parts", parts},
+                       {"orders", listOf(orders)},
+                       {"answers", QJsonArray::fromStringList(answers)},
+                       {"keep", keep},
+                       {"keys", keys},
+                       {"registers", registers},
+                       {"test_lines", testLines}};
+    if (!log.digests.isEmpty())
+        object.insert("log", QJsonObject{{"from", log.from}, {"digests", log.digests}});
+    return object;
 }
 
 Result<Bundle> Bundle::fromJson(const QJsonObject &object, const QString &place)
@@ -188,6 +220,8 @@ Result<Bundle> Bundle::fromJson(const QJsonObject &object, const QString &place)
     bundle.keys = QString::fromUtf8(content(reader, "keys"));
     bundle.registers = reader.raw("registers").toObject();
     bundle.testLines = QString::fromUtf8(content(reader, "test_lines"));
+    if (reader.has("log"))
+        bundle.log = readLog(reader);
     reader.done();
     LOOPWRIGHT_TRY(reader.result());
     return bundle;

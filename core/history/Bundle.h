@@ -74,6 +74,24 @@ struct BundledOrder
     QStringList seen; ///< back: ids of the facts of others that the van had
 };
 
+/// The log of the station that tells (StationLog.h): of each event from the place `from` on the
+/// first digits of its log_digest, up to the last event that the bundle tells of. Two sets of
+/// records that were one differ in it from their first own event on, whichever circuits they work
+/// on.
+struct ToldLog
+{
+    static constexpr int digits = 16;
+
+    qint64 from = 1;
+    QString digests;
+
+    qint64 last() const { return from - 1 + digests.size() / digits; }
+    /// The first place that `known` (from 1) says otherwise; 0 if there is none.
+    qint64 partsFrom(const QString &known) const;
+    /// `known`, gone on as far as this one goes; as it is if this one does not reach it.
+    QString continuing(const QString &known) const;
+};
+
 struct Bundle
 {
     static constexpr int form = 1;
@@ -85,6 +103,7 @@ struct Bundle
     std::vector<BundledOrder> orders;
     QStringList answers;   ///< back: the bundles that were opened
     bool keep = false;     ///< back: the orders stay out
+    ToldLog log;           ///< back; empty from a program that did not tell it
     QString keys;          ///< out: lines of PublicKey::line(), with endorsements
     QJsonObject registers; ///< offices, people, instruments, limit sets, who issues
     QString testLines;     ///< out: sealed for the station

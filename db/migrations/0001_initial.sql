@@ -356,7 +356,8 @@ CREATE TABLE station (
     id INTEGER PRIMARY KEY,
     station TEXT NOT NULL CHECK (station <> ''),
     tag TEXT NOT NULL UNIQUE CHECK (length(tag) = 6),
-    lost INTEGER NOT NULL CHECK (lost IN (0, 1))
+    lost INTEGER NOT NULL CHECK (lost IN (0, 1)),
+    log TEXT NOT NULL -- of a van as far as it told its log: the first 16 digits of each digest
 ) STRICT;
 CREATE INDEX station_name ON station (station);
 
@@ -405,17 +406,33 @@ CREATE TABLE foreign_event (
 ) STRICT;
 CREATE INDEX foreign_event_order ON foreign_event (order_number) WHERE order_number <> '';
 
--- Where a fact was recorded that was not recorded here, and the pair that its order had there.
+-- Where a fact was recorded that was not recorded here, and the pair that its order had there. Several
+-- stations may tell the same one.
 CREATE TABLE foreign_fact (
     id INTEGER PRIMARY KEY,
-    fact TEXT NOT NULL UNIQUE REFERENCES fact (uuid),
+    fact TEXT NOT NULL REFERENCES fact (uuid),
     station TEXT NOT NULL CHECK (length(station) = 6),
     pair TEXT NOT NULL,
-    ahead INTEGER NOT NULL CHECK (ahead IN (0, 1)) -- of the clock here when it came, by more than a day
+    ahead INTEGER NOT NULL CHECK (ahead IN (0, 1)), -- of the clock here when it came, by more than a day
+    UNIQUE (fact, station)
 ) STRICT;
 CREATE INDEX foreign_fact_station ON foreign_fact (station);
 
--- What two stations say otherwise of one thing, until a person decides.
+-- The values of an order as a station told them last, and what they were when it took the order along:
+-- what comes of all of them is made anew from these rows, so that it does not matter who told first.
+-- Of 'office' `base` holds what the office itself says, `content` what came of all.
+CREATE TABLE told_order (
+    id INTEGER PRIMARY KEY,
+    service_order INTEGER NOT NULL REFERENCES service_order (id),
+    station TEXT NOT NULL CHECK (station = 'office' OR length(station) = 6),
+    base TEXT NOT NULL CHECK (json_valid(base)),
+    content TEXT NOT NULL CHECK (json_valid(content)),
+    evidence INTEGER NOT NULL CHECK (evidence IN (0, 1)), -- it brought some
+    UNIQUE (service_order, station)
+) STRICT;
+
+-- What stations say otherwise of one thing, until a person decides. One that no longer holds, or that
+-- another with more in it took the place of, stands no more.
 CREATE TABLE conflict (
     id INTEGER PRIMARY KEY,
     conflict TEXT NOT NULL UNIQUE CHECK (conflict <> ''), -- drawn from what it is about
@@ -424,7 +441,8 @@ CREATE TABLE conflict (
     station TEXT NOT NULL, -- tag of the one that differs from here; empty where several may
     content TEXT NOT NULL CHECK (json_valid(content)),
     at_utc TEXT NOT NULL,
-    at_offset INTEGER NOT NULL
+    at_offset INTEGER NOT NULL,
+    stands INTEGER NOT NULL CHECK (stands IN (0, 1))
 ) STRICT;
 CREATE INDEX conflict_order ON conflict (service_order);
 CREATE TABLE settlement (
@@ -615,7 +633,8 @@ CREATE TRIGGER foreign_fact_no_update BEFORE UPDATE ON foreign_fact
 BEGIN SELECT RAISE(ABORT, 'origins of facts are only added'); END;
 CREATE TRIGGER foreign_fact_no_delete BEFORE DELETE ON foreign_fact
 BEGIN SELECT RAISE(ABORT, 'origins of facts are only added'); END;
-CREATE TRIGGER conflict_no_update BEFORE UPDATE ON conflict
+CREATE TRIGGER conflict_no_update
+BEFORE UPDATE OF id, conflict, service_order, code, station, content, at_utc, at_offset ON conflict
 BEGIN SELECT RAISE(ABORT, 'conflicts are only added'); END;
 CREATE TRIGGER conflict_no_delete BEFORE DELETE ON conflict
 BEGIN SELECT RAISE(ABORT, 'conflicts are only added'); END;

@@ -21,6 +21,7 @@ SELECT t.number, o.order_number, d.decision, t.at_utc, t.at_offset, t.content, t
 FROM certificate AS t JOIN service_order AS o ON o.id = t.service_order
 JOIN decision AS d ON d.id = t.decision
 LEFT JOIN conflict AS c ON c.service_order = o.id AND c.code = 'certificate_superseded'
+    AND c.stands = 1
 LEFT JOIN settlement AS s ON s.conflict = c.conflict
 WHERE o.order_number = :order_number
 GROUP BY t.id
@@ -28,7 +29,8 @@ ORDER BY max(coalesce(CASE WHEN s.side = 'office'
                   THEN NOT EXISTS (SELECT 1 FROM station AS v WHERE instr(t.number, v.tag) > 0)
                   ELSE instr(t.number, s.side) > 0 END, 0)),
     -- Of one station as it gave them out, though its clock was set back; of two by their clocks.
-    max(t.at_utc) OVER (PARTITION BY substr(t.number, 4, 6) ORDER BY t.id), t.id
+    max(t.at_utc) OVER (PARTITION BY substr(t.number, 4, 6) ORDER BY t.id),
+    substr(t.number, 4, 6), t.id
 
 -- name: orders_of_office
 SELECT DISTINCT o.order_number

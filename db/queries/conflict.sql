@@ -1,32 +1,35 @@
 -- What two stations say otherwise, and how it was settled.
 
 -- name: add
-INSERT INTO conflict (conflict, service_order, code, station, content, at_utc, at_offset)
+INSERT INTO conflict (conflict, service_order, code, station, content, at_utc, at_offset, stands)
 VALUES (:conflict, (SELECT id FROM service_order WHERE order_number = :order_number), :code,
-        :station, :content, :at_utc, :at_offset)
-ON CONFLICT (conflict) DO NOTHING
+        :station, :content, :at_utc, :at_offset, 1)
+ON CONFLICT (conflict) DO UPDATE SET stands = 1 WHERE stands = 0
+
+-- name: withdraw
+UPDATE conflict SET stands = 0 WHERE conflict = :conflict
 
 -- name: settle
 INSERT INTO settlement (conflict, side, because, actor, at_utc, at_offset)
 VALUES (:conflict, :side, :because, :by, :at_utc, :at_offset)
 
 -- name: of_order
-SELECT c.conflict, o.order_number, c.code, c.station, c.content, c.at_utc, c.at_offset, s.side,
-       s.because, s.actor, s.at_utc AS settled_utc, s.at_offset AS settled_offset
+SELECT c.conflict, o.order_number, c.code, c.station, c.content, c.at_utc, c.at_offset, c.stands,
+       s.side, s.because, s.actor, s.at_utc AS settled_utc, s.at_offset AS settled_offset
 FROM service_order AS o JOIN conflict AS c ON c.service_order = o.id
 LEFT JOIN settlement AS s ON s.conflict = c.conflict
 WHERE o.order_number = :order_number ORDER BY c.id
 
 -- name: all
-SELECT c.conflict, o.order_number, c.code, c.station, c.content, c.at_utc, c.at_offset, s.side,
-       s.because, s.actor, s.at_utc AS settled_utc, s.at_offset AS settled_offset
+SELECT c.conflict, o.order_number, c.code, c.station, c.content, c.at_utc, c.at_offset, c.stands,
+       s.side, s.because, s.actor, s.at_utc AS settled_utc, s.at_offset AS settled_offset
 FROM conflict AS c JOIN service_order AS o ON o.id = c.service_order
 LEFT JOIN settlement AS s ON s.conflict = c.conflict
 ORDER BY c.id
 
 -- name: find
-SELECT c.conflict, o.order_number, c.code, c.station, c.content, c.at_utc, c.at_offset, s.side,
-       s.because, s.actor, s.at_utc AS settled_utc, s.at_offset AS settled_offset
+SELECT c.conflict, o.order_number, c.code, c.station, c.content, c.at_utc, c.at_offset, c.stands,
+       s.side, s.because, s.actor, s.at_utc AS settled_utc, s.at_offset AS settled_offset
 FROM conflict AS c JOIN service_order AS o ON o.id = c.service_order
 LEFT JOIN settlement AS s ON s.conflict = c.conflict
 WHERE c.conflict = :conflict

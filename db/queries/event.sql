@@ -1,5 +1,14 @@
 -- The history: one chain per circuit and one for the register.
 
+-- The log as it is told to others: of each event the first digits of its digest.
+-- name: log_digests
+SELECT substr(log_digest, 1, :digits) AS digest FROM event
+WHERE log_position >= :first AND log_position <= :last ORDER BY log_position
+
+-- Where in the log an event of a chain stands.
+-- name: place_in_log
+SELECT log_position FROM event WHERE subject = :subject AND sequence = :sequence
+
 -- name: head
 SELECT events, digest FROM chain_head WHERE subject = :subject
 

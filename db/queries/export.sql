@@ -64,6 +64,9 @@ SELECT * FROM carried_order ORDER BY id
 -- name: foreign_event
 SELECT * FROM foreign_event ORDER BY station, subject, sequence
 
+-- name: told_order
+SELECT * FROM told_order ORDER BY id
+
 -- name: foreign_fact
 SELECT * FROM foreign_fact ORDER BY id
 

@@ -70,7 +70,11 @@ FROM carried_order AS c LEFT JOIN service_order AS o ON o.id = c.service_order W
 SELECT station || '/' || subject || '/' || sequence AS name FROM foreign_event WHERE id = :id
 
 -- name: name_foreign_fact
-SELECT fact AS name FROM foreign_fact WHERE id = :id
+SELECT fact || '/' || station AS name FROM foreign_fact WHERE id = :id
+
+-- name: name_told_order
+SELECT coalesce(o.order_number, '?') || '/' || t.station AS name
+FROM told_order AS t LEFT JOIN service_order AS o ON o.id = t.service_order WHERE t.id = :id
 
 -- name: name_conflict
 SELECT conflict AS name FROM conflict WHERE id = :id

@@ -10,7 +10,13 @@ SELECT station, tag, lost FROM station WHERE tag = :tag
 SELECT station, tag, lost FROM station ORDER BY station, id
 
 -- name: add
-INSERT INTO station (station, tag, lost) VALUES (:station, :tag, 0)
+INSERT INTO station (station, tag, lost, log) VALUES (:station, :tag, 0, '')
+
+-- name: log
+SELECT log FROM station WHERE tag = :tag
+
+-- name: put_log
+UPDATE station SET log = :log WHERE tag = :tag
 
 -- name: lose
 UPDATE station SET lost = 1 WHERE station = :station
@@ -30,6 +36,18 @@ INSERT INTO carried_order (service_order, station, bundle, content, at_utc, at_o
 VALUES ((SELECT id FROM service_order WHERE order_number = :order_number), :station, :bundle,
         :content, :at_utc, :at_offset, 0)
 ON CONFLICT (service_order, station, bundle) DO UPDATE SET back = 0
+
+-- name: tell
+INSERT INTO told_order (service_order, station, base, content, evidence)
+VALUES ((SELECT id FROM service_order WHERE order_number = :order_number), :station, :base,
+        :content, :evidence)
+ON CONFLICT (service_order, station) DO UPDATE
+SET base = excluded.base, content = excluded.content, evidence = max(evidence, excluded.evidence)
+
+-- name: told
+SELECT t.station, t.base, t.content, t.evidence
+FROM service_order AS o JOIN told_order AS t ON t.service_order = o.id
+WHERE o.order_number = :order_number ORDER BY t.station
 
 -- name: bring_home
 UPDATE carried_order SET back = 1

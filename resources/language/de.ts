@@ -3122,6 +3122,10 @@
         <translation>Zertifikat %1.</translation>
     </message>
     <message>
+        <source>Certificate number %1 was given out twice: for order %2 (%3), which has it here, and for order %4 (%5), whose certificate is not taken in. The records of the station are in use twice: have one of them restored from a backup, which gives it a new tag, add it again, and issue a certificate for order %4 anew.</source>
+        <translation>Die Zertifikatsnummer %1 wurde zweimal vergeben: für Auftrag %2 (%3), der das Zertifikat hier hat, und für Auftrag %4 (%5), dessen Zertifikat nicht übernommen wird. Die Aufzeichnungen der Station werden doppelt benutzt: Lassen Sie eine davon aus einer Sicherung wiederherstellen, was ihr ein neues Kürzel gibt, nehmen Sie sie neu auf, und stellen Sie für Auftrag %4 ein neues Zertifikat aus.</translation>
+    </message>
+    <message>
         <source>Certificates</source>
         <translation>Zertifikate</translation>
     </message>
@@ -5252,6 +5256,14 @@
     <message>
         <source>It was said what was done after the failed run on %1.</source>
         <translation>Was nach dem nicht bestandenen Messlauf auf %1 getan wurde, ist angegeben.</translation>
+    </message>
+    <message>
+        <source>It was stopped before an order was taken in; the same files again take them in.</source>
+        <translation>Es wurde gestoppt, bevor ein Auftrag übernommen wurde; dieselben Dateien übernehmen sie beim nächsten Mal.</translation>
+    </message>
+    <message>
+        <source>It was stopped. Orders taken in: %1. They stay, and the same files again take in the rest.</source>
+        <translation>Es wurde gestoppt. Übernommene Aufträge: %1. Sie bleiben, und dieselben Dateien übernehmen beim nächsten Mal den Rest.</translation>
     </message>
     <message>
         <source>It was stopped; nothing was changed.</source>
@@ -8020,6 +8032,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Prüfen, ob es die Doppelader des Auftrags ist; dann nach schlechten Spleißen, Stichleitungen und Spulen suchen und noch einmal messen.</translation>
     </message>
     <message>
+        <source>Seen: number %1 is that of two certificates (%2), of order %3; the one that is not here must be issued anew, by records with a tag of their own.</source>
+        <translation>Gesehen: Die Nummer %1 haben zwei Zertifikate (%2), von Auftrag %3; das, welches nicht hier ist, muss neu ausgestellt werden, von Aufzeichnungen mit eigenem Kürzel.</translation>
+    </message>
+    <message>
+        <source>Seen: the records of this station are in use twice, or an older copy of them is. It must be restored from a backup, which gives it a new tag, and added again.</source>
+        <translation>Gesehen: Die Aufzeichnungen dieser Station werden doppelt benutzt, oder eine ältere Kopie davon. Sie muss aus einer Sicherung wiederhergestellt werden, was ihr ein neues Kürzel gibt, und neu aufgenommen werden.</translation>
+    </message>
+    <message>
         <source>Seen: what came after the end is kept and decides nothing.</source>
         <translation>Gesehen: Was nach dem Abschluss kam, bleibt erhalten und entscheidet nichts.</translation>
     </message>
@@ -8376,8 +8396,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Station %1 hat das Kürzel %2, und die Datei sagt %3. Wurde sie wiederhergestellt, sagen Sie das dazu.</translation>
     </message>
     <message>
-        <source>Station %1 told another event %2 of %3 before: its records were replaced by an older copy. Have it restored from a backup, which gives it a new tag, and added again.</source>
-        <translation>Station %1 hat vorher ein anderes Ereignis %2 von %3 mitgeteilt: Ihre Aufzeichnungen wurden durch eine ältere Kopie ersetzt. Lassen Sie sie aus einer Sicherung wiederherstellen, was ihr ein neues Kürzel gibt, und nehmen Sie sie neu auf.</translation>
+        <source>Station %1 tells another history than before: an older copy of its records was put in their place, or they are in use twice. Have it restored from a backup, which gives it a new tag, and added again.</source>
+        <translation>Station %1 teilt einen anderen Verlauf mit als vorher: Ihre Aufzeichnungen wurden durch eine ältere Kopie ersetzt, oder sie werden doppelt benutzt. Lassen Sie sie aus einer Sicherung wiederherstellen, was ihr ein neues Kürzel gibt, und nehmen Sie sie neu auf.</translation>
     </message>
     <message>
         <source>Station %1 told another history of %2 before: its records were replaced by an older copy without restore.</source>
@@ -8446,10 +8466,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Stopped.</source>
         <translation>Angehalten.</translation>
-    </message>
-    <message>
-        <source>Stopped. What is listed is taken in.</source>
-        <translation>Gestoppt. Was aufgeführt ist, wurde übernommen.</translation>
     </message>
     <message>
         <source>Strike-out</source>
@@ -8906,6 +8922,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The columns of %1 have other names than ours. Say what each stands for; it is remembered for files with this header.</source>
         <translation>Die Spalten von %1 heißen anders als unsere. Geben Sie an, wofür jede steht; für Dateien mit dieser Kopfzeile wird es gemerkt.</translation>
+    </message>
+    <message>
+        <source>The conflict holds no longer: more was told since, see what is open now.</source>
+        <translation>Der Widerspruch besteht nicht mehr: Seitdem wurde mehr mitgeteilt, sehen Sie nach, was jetzt offen ist.</translation>
     </message>
     <message>
         <source>The conflict is settled already.</source>
@@ -10528,10 +10548,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Was die Aufsicht mit Namen und Grund abnimmt, obwohl ein Kriterium nicht erfüllt ist; das Zertifikat sagt es.</translation>
     </message>
     <message>
-        <source>What came first stands: %1</source>
-        <translation>Was zuerst kam, gilt: %1</translation>
-    </message>
-    <message>
         <source>What can be done with the row</source>
         <translation>Was mit der Zeile getan werden kann</translation>
     </message>
@@ -10582,6 +10598,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>What is due by today, for the installer chosen below or for all, as a PDF</source>
         <translation>Was bis heute fällig ist, für den unten gewählten Monteur oder für alle, als PDF</translation>
+    </message>
+    <message>
+        <source>What is listed is taken in. %1: %2</source>
+        <translation>Was aufgeführt ist, wurde übernommen. %1: %2</translation>
     </message>
     <message>
         <source>What is missing</source>
@@ -10648,6 +10668,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Woraus die Anschlussleitung besteht, von der Vermittlungsstelle zum Kunden: Abschnitte mit Drahtstärke und Länge, Stichleitungen, Pupinspulen.</translation>
     </message>
     <message>
+        <source>What the office recorded counts: %1</source>
+        <translation>Es zählt, was das Büro aufgezeichnet hat: %1</translation>
+    </message>
+    <message>
         <source>What the part is for, and what to do when it fails</source>
         <translation>Wozu der Teil dient und was zu tun ist, wenn er fehlschlägt</translation>
     </message>
@@ -10664,8 +10688,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Woher die Spannung kam</translation>
     </message>
     <message>
-        <source>What this station brought takes its place: %1</source>
-        <translation>An seine Stelle tritt, was diese Station gebracht hat: %1</translation>
+        <source>What this station recorded counts: %1</source>
+        <translation>Es zählt, was diese Station aufgezeichnet hat: %1</translation>
     </message>
     <message>
         <source>What to do</source>
@@ -13892,6 +13916,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Ruhespannung</translation>
     </message>
     <message>
+        <source>one certificate number was given out twice</source>
+        <translation>eine Zertifikatsnummer wurde zweimal vergeben</translation>
+    </message>
+    <message>
         <source>one entry has two contents</source>
         <translation>ein Eintrag hat zwei Inhalte</translation>
     </message>
@@ -15070,6 +15098,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>the records hold something unreadable: %1 of %2 %3</source>
         <translation>der Datenbestand enthält etwas Unlesbares: %1 von %2 %3</translation>
+    </message>
+    <message>
+        <source>the records of the station are in use twice</source>
+        <translation>die Aufzeichnungen der Station werden doppelt benutzt</translation>
     </message>
     <message>
         <source>the records refuse this value</source>

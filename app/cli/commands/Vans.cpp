@@ -89,7 +89,8 @@ public:
                            "Name orders, or whose orders they are (--installer).");
         m_wish.split = int(m_split);
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        LOOPWRIGHT_ASSIGN(const auto taken, takeAlong(*records, m_wish));
+        LOOPWRIGHT_ASSIGN(const auto taken,
+                          takeAlong(*records, m_wish, context.progress("orders")));
         LabelledLines text;
         text.add("Station", taken.station + " (" + taken.tag + ')')
             .add("Orders", taken.orders.join(", "))
@@ -187,7 +188,8 @@ public:
     {
         LOOPWRIGHT_ASSIGN(const auto inputs, inputsOf(m_files));
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        LOOPWRIGHT_ASSIGN(const auto opened, openBundles(*records, inputs, m_issuer));
+        LOOPWRIGHT_ASSIGN(const auto opened,
+                          openBundles(*records, inputs, m_issuer, context.progress("opening")));
         return answerOf(opened, "opened");
     }
 
@@ -211,7 +213,8 @@ public:
     {
         m_wish.split = int(m_split);
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        LOOPWRIGHT_ASSIGN(const auto brought, bringBack(*records, m_wish));
+        LOOPWRIGHT_ASSIGN(const auto brought,
+                          bringBack(*records, m_wish, context.progress("orders")));
         const QString text = brought.orders.isEmpty()
                                  ? QString("There is nothing to bring back.\n")
                                  : LabelledLines()
@@ -240,7 +243,8 @@ public:
     {
         LOOPWRIGHT_ASSIGN(const auto inputs, inputsOf(m_files));
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
-        LOOPWRIGHT_ASSIGN(const auto received, receiveBundles(*records, inputs));
+        LOOPWRIGHT_ASSIGN(const auto received,
+                          receiveBundles(*records, inputs, context.progress("receiving")));
         return answerOf(received, "received");
     }
 

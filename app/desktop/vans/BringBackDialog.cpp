@@ -65,7 +65,9 @@ void BringBackDialog::confirm()
     setWorking(true);
     tell(Status::None, {});
     asker().ask<BroughtBack>(
-        [wish](Records &records, const Progress &) { return bringBack(records, wish); },
+        [wish](Records &records, const Progress &progress) {
+            return bringBack(records, wish, progress);
+        },
         [this](const Result<BroughtBack> &brought) { showAfter(brought); });
 }
 

@@ -38,7 +38,11 @@ constexpr CodeName codeNames[] = {
     {ConflictCode::FactDiffers, QT_TRANSLATE_NOOP("ConflictsDialog", "one entry has two contents")},
     {ConflictCode::CertificateSuperseded,
      QT_TRANSLATE_NOOP("ConflictsDialog", "two stations issued a certificate")},
-    {ConflictCode::ClockAhead, QT_TRANSLATE_NOOP("ConflictsDialog", "its clock was ahead")}};
+    {ConflictCode::ClockAhead, QT_TRANSLATE_NOOP("ConflictsDialog", "its clock was ahead")},
+    {ConflictCode::CertificateTwice,
+     QT_TRANSLATE_NOOP("ConflictsDialog", "one certificate number was given out twice")},
+    {ConflictCode::Forked,
+     QT_TRANSLATE_NOOP("ConflictsDialog", "the records of the station are in use twice")}};
 
 QString nameOf(ConflictCode code)
 {

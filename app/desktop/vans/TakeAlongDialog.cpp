@@ -165,7 +165,9 @@ void TakeAlongDialog::confirm()
     setWorking(true);
     tell(Status::None, {});
     asker().ask<TakenAlong>(
-        [wish](Records &records, const Progress &) { return takeAlong(records, wish); },
+        [wish](Records &records, const Progress &progress) {
+            return takeAlong(records, wish, progress);
+        },
         [this](const Result<TakenAlong> &taken) { showAfter(taken); });
 }
 

@@ -104,15 +104,12 @@ bool hasConflicts(const TakenBundle &file)
 
 TakeInDialog::TakeInDialog(DesktopContext &workplace, const QStringList &paths, QWidget *window)
     : VanDialog(QStringLiteral("take_in"), tr("Take in"), tr("Take in"), workplace, window)
-    , m_stop(makeButton(tr("Stop"), QStringLiteral("take_in.stop"), [this] { asker().stop(); }))
     , m_settle(makeButton(tr("Settle…"), QStringLiteral("take_in.settle"), [this] {
         accept();
         emit settleWished();
     }))
 {
     addButton(m_settle);
-    addButton(m_stop);
-    m_stop->hide();
     m_settle->hide();
     m_issuerField = makeIssuerField();
     asked()->addWidget(m_issuerField);
@@ -187,20 +184,24 @@ Result<TakeInDialog::TakenIn> TakeInDialog::takeIn(Records &records,
                                                    const QString &newIssuer,
                                                    const Progress &progress)
 {
+    qint64 all = 0, before = 0; // octets
+    for (const Bundle &each : bundles)
+        all += each.input.bytes.size();
     TakenIn taken;
+    const Progress within = [&](qint64 done, qint64) {
+        taken.stopped = !progress(before + done, all);
+        return !taken.stopped;
+    };
     for (const Bundle &each : bundles) {
-        if (!progress(qint64(taken.files.size()), qint64(bundles.size()))) {
-            taken.stopped = true;
-            return taken;
-        }
         auto done = each.outline.kind == BundleKind::Out
-                        ? openBundles(records, {each.input}, newIssuer)
-                        : receiveBundles(records, {each.input});
+                        ? openBundles(records, {each.input}, newIssuer, within)
+                        : receiveBundles(records, {each.input}, within);
         if (!done) {
             taken.broke = done.error();
             return taken;
         }
         taken.files.push_back(std::move(done->front()));
+        before += each.input.bytes.size();
     }
     return taken;
 }
@@ -208,7 +209,6 @@ Result<TakeInDialog::TakenIn> TakeInDialog::takeIn(Records &records,
 void TakeInDialog::confirm()
 {
     setWorking(true);
-    m_stop->setVisible(m_bundles.size() > 1);
     tell(Status::None, {});
     asker().ask<TakenIn>(
         [bundles = m_bundles, issuer = m_issuer->text()](Records &records,
@@ -216,7 +216,6 @@ void TakeInDialog::confirm()
             return takeIn(records, bundles, issuer, progress);
         },
         [this](const Result<TakenIn> &taken) {
-            m_stop->hide();
             emit recordsChanged();
             if (taken)
                 return showAfter(*taken);
@@ -238,11 +237,13 @@ void TakeInDialog::showAfter(const TakenIn &taken)
         conflicts = conflicts || hasConflicts(file);
     }
     m_settle->setVisible(conflicts);
-    if (taken.broke)
-        return finish(Status::Failed, localized(*taken.broke), std::move(items));
-    if (taken.stopped)
-        return finish(Status::Doubtful, tr("Stopped. What is listed is taken in."),
+    if (taken.broke) {
+        const QString why = localized(*taken.broke);
+        const QString file = m_bundles[taken.files.size()].outline.file;
+        return finish(taken.stopped ? Status::Doubtful : Status::Failed,
+                      items.empty() ? why : tr("What is listed is taken in. %1: %2").arg(file, why),
                       std::move(items));
+    }
     if (refused)
         return finish(Status::Failed, tr("Not everything was taken in."), std::move(items));
     if (conflicts)

@@ -33,8 +33,8 @@ private:
     struct TakenIn
     {
         std::vector<TakenBundle> files;
-        std::optional<Error> broke; ///< what stopped it; the files before are taken in
-        bool stopped = false;
+        std::optional<Error> broke; ///< why it ended; the files before are taken in
+        bool stopped = false;       ///< somebody wished it
     };
     static Result<TakenIn> takeIn(Records &records, const std::vector<Bundle> &bundles,
                                   const QString &newIssuer, const Progress &progress);
@@ -44,7 +44,6 @@ private:
     void showAfter(const TakenIn &taken);
 
     std::vector<Bundle> m_bundles;
-    QPushButton *m_stop;
     QPushButton *m_settle;
     QLineEdit *m_issuer; ///< of a new key
     QWidget *m_issuerField;

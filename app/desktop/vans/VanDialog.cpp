@@ -61,11 +61,15 @@ QLayout *VanDialog::makeButtons(const QString &confirmText)
     m_copy = makeButton(tr("Copy the list"), name + ".copy", [this] { copyAll(); });
     m_copy->setAutoDefault(false);
     m_copy->hide();
+    m_stop = makeButton(tr("Stop"), name + ".stop", [this] { m_asker.stop(); });
+    m_stop->setAutoDefault(false);
+    m_stop->hide();
     m_close = makeButton(tr("Cancel   Esc"), name + ".close", [this] { reject(); });
     m_close->setAutoDefault(false);
     m_buttons = new QHBoxLayout;
     m_buttons->addWidget(m_confirm);
     m_buttons->addStretch(1);
+    m_buttons->addWidget(m_stop);
     m_buttons->addWidget(m_copy);
     m_buttons->addWidget(m_close);
     return m_buttons;
@@ -123,6 +127,7 @@ void VanDialog::setWorking(bool working)
     m_question->setEnabled(!working);
     m_confirm->setEnabled(!working);
     m_close->setEnabled(!working);
+    m_stop->setVisible(working);
     m_progress->setRange(0, 0);
     m_progress->setVisible(working);
 }

@@ -41,7 +41,7 @@ protected:
     void setItems(std::vector<SignItem> items) { m_list->setItems(std::move(items)); }
     void setReady(bool ready);
     void goToConfirm();
-    /// While it is done nothing can be changed.
+    /// While it is done nothing can be changed; it can be stopped.
     void setWorking(bool working);
     /// It is done: what came of it, to be read and copied.
     void finish(Status sign, const QString &sentence, std::vector<SignItem> items);
@@ -59,6 +59,7 @@ private:
     QProgressBar *m_progress;
     QPushButton *m_confirm = nullptr;
     QPushButton *m_copy = nullptr;
+    QPushButton *m_stop = nullptr;
     QPushButton *m_close = nullptr;
     QHBoxLayout *m_buttons = nullptr;
     bool m_working = false;

@@ -7,6 +7,8 @@
 
 #include <QTemporaryDir>
 
+#include <csignal>
+
 using namespace loopwright;
 using namespace loopwright::jobs;
 
@@ -172,6 +174,33 @@ private slots:
         COMPARE_STATUS(office({"van", "add", "van-7", "--key", path("new.key"), "--renew"}),
                        ExitStatus::Yes);
         COMPARE_STATUS(office({"van", "add", "van-8", "--key", path("new.key")}), ExitStatus::No);
+    }
+
+    /// The last one: what asked to stop stays asked for.
+    void whatIsInterruptedSaysWhatStands()
+    {
+        take({"A-2001"}); // from now on Ctrl-C is watched for
+        COMPARE_STATUS(van({"van", "open", path("out.json")}), ExitStatus::Yes);
+        QList<QJsonObject> facts{analogFacts()[1]};
+        facts[0]["id"] = uuid(500);
+        written(path("job.json"), recordBytes(analogFields(), facts));
+        COMPARE_STATUS(van({"record", path("job.json")}), ExitStatus::Yes);
+        COMPARE_STATUS(van({"van", "bring", "--out", path("back.json")}), ExitStatus::Yes);
+        QVERIFY(QFile::copy(path("out.json"), path("again.json")));
+        QVERIFY(QFile::remove(path("out.json")));
+        std::raise(SIGINT);
+        const auto isStopped = [](const Answered &answered) {
+            return answered.status == int(ExitStatus::Interrupted) &&
+                   answered.error().value("message").toString() ==
+                       "It was stopped; nothing was changed.";
+        };
+        QVERIFY(isStopped(take({"A-2001"})));
+        QVERIFY(!QFile::exists(path("out.json")));
+        QVERIFY(isStopped(van({"van", "bring", "--out", path("more.json")})));
+        QVERIFY(!QFile::exists(path("more.json")));
+        QVERIFY(isStopped(van({"van", "open", path("again.json")})));
+        QVERIFY(isStopped(office({"van", "receive", path("back.json")})));
+        QCOMPARE(office({"van", "list"}).array().first()["state"].toString(), "out");
     }
 };
 

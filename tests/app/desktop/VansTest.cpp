@@ -11,6 +11,7 @@
 #include "app/actions/TakeAlong.h"
 #include "app/desktop/Keys.h"
 #include "app/desktop/widgets/SignList.h"
+#include "db/Transaction.h"
 #include "tests/support/DeskWindow.h"
 
 #include <QAction>
@@ -185,6 +186,16 @@ class VansTest : public QObject, private DeskWindow
         QTest::keyClick(table(), Qt::Key_L, Qt::ControlModifier);
         return dialogOf(*m_window, "take_along");
     }
+    /// Confirms while somebody else writes to the records, and stops it while it waits.
+    static void stopAtOnce(Records &records, QDialog &dialog, const QString &name)
+    {
+        auto other = Transaction::begin(records.database());
+        QVERIFY(other);
+        QVERIFY(!button(dialog, name + ".stop")->isVisible());
+        button(dialog, name + ".confirm")->click();
+        QVERIFY(button(dialog, name + ".stop")->isVisible());
+        button(dialog, name + ".stop")->click();
+    }
     void handOut()
     {
         openWindow();
@@ -204,6 +215,10 @@ class VansTest : public QObject, private DeskWindow
         QVERIFY(!dialog->findChild<QCheckBox *>("take_along.anyway")->isVisible());
         type(*dialog, "take_along.file", m_records->path("out.json"));
         QCOMPARE(told(*dialog), "Go along with van-7: 2. Stay: 0.");
+        stopAtOnce(office(), *dialog, "take_along");
+        QTRY_COMPARE(told(*dialog), "It was stopped; nothing was changed.");
+        QVERIFY(!QFile::exists(m_records->path("out.json")));
+        button(*dialog, "take_along.confirm")->setFocus();
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
         QTRY_COMPARE(told(*dialog), "2 orders: O-1001, O-1002 handed out to van-7. The van takes "
                                     "the file in.");
@@ -242,6 +257,10 @@ class VansTest : public QObject, private DeskWindow
         QVERIFY(items(*dialog).front().endsWith("the order stays out."));
         dialog->findChild<QCheckBox *>("bring_back.keep")->click();
         type(*dialog, "bring_back.file", m_van->path("back.json"));
+        stopAtOnce(van(), *dialog, "bring_back");
+        QTRY_COMPARE(told(*dialog), "It was stopped; nothing was changed.");
+        QVERIFY(!QFile::exists(m_van->path("back.json")));
+        button(*dialog, "bring_back.confirm")->setFocus();
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
         QTRY_VERIFY2(told(*dialog).endsWith("The office takes the file in."),
                      qPrintable(told(*dialog)));

@@ -1,0 +1,290 @@
+#include "app/actions/JoinConflicts.h"
+
+#include "app/actions/BoardRefresh.h"
+#include "app/actions/JoinFacts.h"
+#include "app/actions/OrderIntake.h"
+#include "core/acceptance/Proof.h"
+#include "db/AssignmentStore.h"
+#include "db/CertificateStore.h"
+#include "db/ConflictStore.h"
+#include "db/FactStore.h"
+#include "db/ForeignStore.h"
+
+#include <QSet>
+
+#include <algorithm>
+
+namespace loopwright {
+
+namespace {
+
+class ConflictDrawing
+{
+public:
+    ConflictDrawing(Records &records, Transaction &transaction, const Drawing &drawing,
+                    AddedParts &parts)
+        : m_records(records)
+        , m_transaction(transaction)
+        , m_drawing(drawing)
+        , m_entry(drawing.joining.entry)
+        , m_tag(drawing.joining.van.tag)
+        , m_parts(parts)
+    {
+    }
+
+    Result<void> run();
+
+private:
+    Result<void> orderChanged();
+    Result<std::optional<QJsonObject>> differences(const OrderFields &there) const;
+    Result<void> valueInUse();
+    Result<QString> whoseValue() const;
+    Result<void> certificates();
+    Result<void> certificatesTwice();
+    Result<bool> othersWorkedUnseen() const;
+    Result<QString> add(ConflictCode code, const QString &station, const QJsonObject &content = {});
+    Result<void> withdraw(ConflictCode code, const QString &station, const QString &but = {});
+    const Database &database() const { return m_transaction.database(); }
+
+    Records &m_records;
+    Transaction &m_transaction;
+    const Drawing &m_drawing;
+    const BundledOrder &m_entry;
+    const QString &m_tag;
+    AddedParts &m_parts;
+    StoredOrder m_now;
+};
+
+Result<QString> ConflictDrawing::add(ConflictCode code, const QString &station,
+                                     const QJsonObject &content)
+{
+    const QString id = StationConflict::idOf(code, m_entry.number, station, content);
+    LOOPWRIGHT_TRY(ConflictStore::add(
+        m_transaction, {id, m_entry.number, code, station, content, m_records.now(), {}}));
+    return id;
+}
+
+/// All of the code and station, or, where `but` takes their place, the settled ones too.
+Result<void> ConflictDrawing::withdraw(ConflictCode code, const QString &station,
+                                       const QString &but)
+{
+    LOOPWRIGHT_ASSIGN(const auto all, ConflictStore(database()).ofOrder(m_entry.number));
+    for (const StationConflict &each : all)
+        if (each.code == code && each.station == station && each.id != but && each.stands &&
+            (each.isOpen() || !but.isEmpty()))
+            LOOPWRIGHT_TRY(ConflictStore::withdraw(m_transaction, each.id));
+    return {};
+}
+
+/// Columns in which evidence is held against other values than the order has now.
+Result<std::optional<QJsonObject>> ConflictDrawing::differences(const OrderFields &there) const
+{
+    const OrderFields here = m_now.order.fields();
+    if (there == here)
+        return std::optional<QJsonObject>();
+    LOOPWRIGHT_ASSIGN(const auto now, readFields(m_records, here));
+    LOOPWRIGHT_ASSIGN(const auto van, readFields(m_records, there));
+    QStringList columns = there.keys() + here.keys();
+    columns.removeDuplicates();
+    QJsonObject differing;
+    for (const QString &column : std::as_const(columns)) {
+        if (there.value(column) == here.value(column))
+            continue;
+        OrderFields one = here;
+        one.insert(column, there.value(column));
+        LOOPWRIGHT_ASSIGN(const auto other, readFields(m_records, one));
+        if (!whatChanged(other.order, now.order).empty())
+            differing.insert(column, QJsonArray{there.value(column), here.value(column)});
+    }
+    if (differing.isEmpty())
+        return std::optional<QJsonObject>();
+    QJsonArray what;
+    for (const ChangedWhat each : whatChanged(van.order, now.order))
+        what << toText(each);
+    return std::optional(QJsonObject{{"columns", differing}, {"what", what}});
+}
+
+/// Whether somebody decided against these values of the station; that the order has another value
+/// since is no new question.
+bool isDecided(const StationConflict &before, const QString &station, const QJsonObject &content)
+{
+    if (before.code != ConflictCode::OrderChanged || before.station != station || !before.stands ||
+        !before.isSettledFor(officeSide))
+        return false;
+    const QJsonObject known = before.content.value("columns").toObject();
+    const QJsonObject columns = content.value("columns").toObject();
+    const QStringList names = columns.keys();
+    return std::ranges::all_of(names, [&](const QString &column) {
+        return known.contains(column) &&
+               known.value(column).toArray().at(0) == columns.value(column).toArray().at(0);
+    });
+}
+
+/// Of every station that told of the order: what one brings may change what the order says.
+Result<void> ConflictDrawing::orderChanged()
+{
+    LOOPWRIGHT_ASSIGN(const auto told, StationStore(database()).told(m_entry.number));
+    LOOPWRIGHT_ASSIGN(const auto known, ConflictStore(database()).ofOrder(m_entry.number));
+    for (const ToldOrder &each : told) {
+        if (each.station == officeSide || !each.evidence)
+            continue;
+        LOOPWRIGHT_ASSIGN(const auto content, differences(each.now));
+        const auto decided = [&](const StationConflict &before) {
+            return content && isDecided(before, each.station, *content);
+        };
+        if (std::ranges::any_of(known, decided))
+            continue;
+        QString id;
+        if (content) {
+            LOOPWRIGHT_ASSIGN(id, add(ConflictCode::OrderChanged, each.station, *content));
+        }
+        LOOPWRIGHT_TRY(withdraw(ConflictCode::OrderChanged, each.station, id));
+    }
+    return {};
+}
+
+/// The first station by tag whose word the values of the order are; empty if they are the office's.
+Result<QString> ConflictDrawing::whoseValue() const
+{
+    if (!m_drawing.before)
+        return m_tag;
+    LOOPWRIGHT_ASSIGN(const auto told, StationStore(database()).told(m_entry.number));
+    const auto office = std::ranges::find(told, officeSide, &ToldOrder::station);
+    for (const ToldOrder &each : told) {
+        const QStringList columns = each.now.keys();
+        const bool gave = std::ranges::any_of(columns, [&](const QString &column) {
+            return each.now.value(column) == office->now.value(column) &&
+                   each.now.value(column) != office->base.value(column);
+        });
+        if (gave && each.station != officeSide)
+            return each.station;
+    }
+    return QString();
+}
+
+Result<void> ConflictDrawing::valueInUse()
+{
+    LOOPWRIGHT_ASSIGN(const auto held, AssignmentStore(database()).conflictsOf(m_now.order));
+    LOOPWRIGHT_ASSIGN(const auto station, held.empty() ? Result<QString>(QString()) : whoseValue());
+    QString drawn;
+    if (!station.isEmpty()) {
+        QJsonArray values;
+        for (const Conflict &each : held)
+            values << each.toJson();
+        LOOPWRIGHT_ASSIGN(drawn, add(ConflictCode::ValueInUse, station, {{"values", values}}));
+    }
+    if (!held.empty() && drawn.isEmpty())
+        return {};
+    LOOPWRIGHT_ASSIGN(const auto all, ConflictStore(database()).ofOrder(m_entry.number));
+    for (const StationConflict &each : all)
+        if (each.code == ConflictCode::ValueInUse && each.isOpen() && each.id != drawn)
+            LOOPWRIGHT_TRY(ConflictStore::withdraw(m_transaction, each.id));
+    return {};
+}
+
+/// Somebody else worked on the order, and this van did not know of it. Contents of one id are one
+/// piece of work.
+Result<bool> ConflictDrawing::othersWorkedUnseen() const
+{
+    if (std::ranges::none_of(m_parts.facts, isEvidence))
+        return false;
+    QSet<QString> known(m_entry.seen.begin(), m_entry.seen.end());
+    for (const Fact &fact : m_drawing.facts)
+        known.insert(fact.id);
+    LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database()).tellersOf(m_entry.number));
+    for (const FactOrigin &teller : tellers)
+        if (teller.station == m_tag)
+            known.insert(teller.fact);
+    LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database()).ofOrder(m_entry.number));
+    for (const StationConflict &each : conflicts) {
+        if (each.code != ConflictCode::FactDiffers)
+            continue;
+        const QJsonObject told = each.content.value("told").toObject();
+        if (told.contains(m_tag))
+            known.insert(each.content.value("fact").toString());
+        for (const QJsonValue &side : told)
+            known.insert(idOfToldContent(side["content"].toString().toUtf8()));
+    }
+    LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database()).ofOrder(m_entry.number));
+    return std::ranges::any_of(
+        facts, [&](const Fact &fact) { return isEvidence(fact) && !known.contains(fact.id); });
+}
+
+Result<void> ConflictDrawing::certificates()
+{
+    if (m_parts.certificates.isEmpty())
+        return {};
+    LOOPWRIGHT_ASSIGN(const auto all, CertificateStore(database()).ofOrder(m_entry.number));
+    QStringList stations;
+    for (const StoredCertificate &each : all) {
+        const QString tag = each.number.mid(3, 6); // CertificateNumber::text()
+        LOOPWRIGHT_ASSIGN(const auto van, StationStore(database()).ofTag(tag));
+        stations << (van ? tag : officeSide);
+    }
+    stations.removeDuplicates();
+    stations.sort();
+    if (stations.size() < 2)
+        return {};
+    LOOPWRIGHT_ASSIGN(const auto drawn, add(ConflictCode::CertificateSuperseded, {},
+                                            {{"stations", QJsonArray::fromStringList(stations)}}));
+    return withdraw(ConflictCode::CertificateSuperseded, {}, drawn);
+}
+
+/// On both orders: the one that has the certificate, and the one whose certificate stays out.
+Result<void> ConflictDrawing::certificatesTwice()
+{
+    for (const CertificateTwice &each : m_parts.twice) {
+        const QJsonObject content = each.toJson();
+        const QStringList orders{each.order, m_entry.number};
+        for (const QString &order : orders) {
+            const QString id =
+                StationConflict::idOf(ConflictCode::CertificateTwice, order, m_tag, content);
+            LOOPWRIGHT_TRY(ConflictStore::add(
+                m_transaction,
+                {id, order, ConflictCode::CertificateTwice, m_tag, content, m_records.now(), {}}));
+            LOOPWRIGHT_TRY(refreshState(m_records, m_transaction, order));
+        }
+    }
+    return {};
+}
+
+Result<void> ConflictDrawing::run()
+{
+    LOOPWRIGHT_ASSIGN(m_now, OrderStore(database()).get(m_entry.number));
+    LOOPWRIGHT_TRY(orderChanged());
+    if (m_drawing.before && m_drawing.before->status != OrderStatus::Open &&
+        !m_parts.added.isEmpty())
+        LOOPWRIGHT_TRY(add(ConflictCode::OrderClosed, m_tag));
+    LOOPWRIGHT_ASSIGN(const bool others, othersWorkedUnseen());
+    if (others)
+        LOOPWRIGHT_TRY(add(ConflictCode::TwoStations, {}));
+    LOOPWRIGHT_TRY(valueInUse());
+    LOOPWRIGHT_TRY(joinFacts(m_records, m_transaction, m_drawing, m_parts));
+    if (m_parts.ahead)
+        LOOPWRIGHT_TRY(add(ConflictCode::ClockAhead, m_tag));
+    LOOPWRIGHT_TRY(certificates());
+    return certificatesTwice();
+}
+
+} // namespace
+
+bool isEvidence(const Fact &fact)
+{
+    return provenBy(fact) != Proves::Nothing;
+}
+
+Result<void> drawConflicts(Records &records, Transaction &transaction, const Drawing &drawing,
+                           AddedParts &parts)
+{
+    return ConflictDrawing(records, transaction, drawing, parts).run();
+}
+
+Result<void> drawFork(Records &records, Transaction &transaction, const QString &order,
+                      const QString &station, const QJsonObject &where)
+{
+    const QString id = StationConflict::idOf(ConflictCode::Forked, order, station, where);
+    return ConflictStore::add(transaction,
+                              {id, order, ConflictCode::Forked, station, where, records.now(), {}});
+}
+
+} // namespace loopwright

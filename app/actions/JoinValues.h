@@ -1,0 +1,22 @@
+#pragma once
+// The values of an order that comes home: made of what the office says and of what each station
+// told, whoever told it first.
+
+#include "app/actions/Joining.h"
+#include "app/actions/Records.h"
+#include "core/history/Event.h"
+#include "db/OrderStore.h"
+
+namespace loopwright {
+
+struct JoinedValues
+{
+    std::optional<StoredOrder> before; ///< the order as it was here
+    std::vector<Event> events;
+};
+/// Refused with the code in the place: "unknown_order", "number_in_use". `evidence`: the station
+/// brings some.
+Result<JoinedValues> joinValues(Records &records, Transaction &transaction, const Joining &joining,
+                                bool evidence);
+
+} // namespace loopwright

@@ -1,0 +1,29 @@
+#pragma once
+// An order of a van on its way into the records: what those who take it in hand to each other.
+
+#include "core/acceptance/Fact.h"
+#include "core/history/Bundle.h"
+#include "db/OrderStore.h"
+#include "db/StationStore.h"
+
+namespace loopwright {
+
+struct Joining
+{
+    const BundledOrder &entry;
+    PeerStation van;
+    QString bundle;
+    bool keep = false; ///< it stays out
+    QJsonObject fork;  ///< where the van's log parts from what it told before; empty if nowhere
+    QString place;     ///< in the file, for errors
+};
+
+/// Of which conflicts are drawn.
+struct Drawing
+{
+    const Joining &joining;
+    const std::vector<Fact> &facts; ///< all that it brings
+    const std::optional<StoredOrder> &before;
+};
+
+} // namespace loopwright
