@@ -6,6 +6,7 @@
 #include "app/actions/JoinConflicts.h"
 #include "app/actions/JoinValues.h"
 #include "db/ConflictStore.h"
+#include "db/EventStore.h"
 #include "db/FactStore.h"
 #include "db/ForeignStore.h"
 
@@ -112,6 +113,7 @@ private:
     Result<void> tellClock(const AddedParts &parts);
     Result<void> noteFork(const AddedParts &parts);
     Result<QStringList> openConflicts() const;
+    Result<bool> wasJoined() const;
     void tell(const char *code, Text reason);
     const Database &database() const { return m_transaction.database(); }
 
@@ -155,6 +157,19 @@ Result<void> OrderJoining::tellClock(const AddedParts &parts)
     return {};
 }
 
+/// As far as its circuit's chain tells now. That the chain is here says less: another order of the
+/// circuit may have brought it.
+Result<bool> OrderJoining::wasJoined() const
+{
+    LOOPWRIGHT_ASSIGN(const auto events, EventStore(database()).ofOrder(m_entry.number));
+    const qint64 last = m_entry.events.back().event.sequence;
+    return std::ranges::any_of(events, [&](const Event &event) {
+        return event.kind == joinedKind &&
+               event.detail.value("station").toString() == m_joining.van.tag &&
+               event.detail.value("events").toInteger() >= last;
+    });
+}
+
 /// The work is taken in, for its chain goes on; that somebody else works as the same station must
 /// be known before the two meet in one circuit.
 Result<void> OrderJoining::noteFork(const AddedParts &parts)
@@ -176,7 +191,8 @@ Result<JoinedOrder> OrderJoining::run()
     LOOPWRIGHT_TRY(checkSeals(known, m_joining));
     LOOPWRIGHT_ASSIGN(m_facts, factsIn(m_entry, m_joining.place));
     LOOPWRIGHT_ASSIGN(const int told, addForeignEvents(m_records, m_transaction, m_entry));
-    if (told == 0) {
+    LOOPWRIGHT_ASSIGN(const bool isHere, wasJoined());
+    if (told == 0 && isHere) {
         m_joined.verdict = BundleVerdict::AlreadyThere;
         LOOPWRIGHT_ASSIGN(m_joined.conflicts, openConflicts());
         for (const Fact &fact : m_facts)
@@ -198,7 +214,7 @@ Result<JoinedOrder> OrderJoining::run()
     if (!m_joining.keep)
         LOOPWRIGHT_TRY(StationStore::bringHome(m_transaction, m_entry.number, m_joining.van.tag));
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database()).get(m_entry.number));
-    const Event &last = m_entry.events.back().event; // new, or nothing would be
+    const Event &last = m_entry.events.back().event;
     QJsonObject detail{{"station", m_joining.van.tag},
                        {"bundle", m_joining.bundle},
                        {"events", last.sequence},

@@ -106,7 +106,10 @@ Result<void> receiveBundle(Records &records, const BundleInput &input, TakenBund
             return joinOrder(records,
                              {entry, sender.station, file->id, file->bundle.keep, fork, place});
         }));
-    if (known || steps.isStopped())
+    // One that came before its time is looked at again when what it stands on is here.
+    const bool early = std::ranges::any_of(
+        taken.orders, [](const JoinedOrder &each) { return each.code == u"earlier_missing"; });
+    if (known || early || steps.isStopped())
         return {};
     return noteWhole(records, {file->id, BundleKind::Back, file->bundle.station, {}});
 }

@@ -62,7 +62,16 @@ QByteArray csvHeader(const std::vector<ReportColumn> &columns)
 
 double shareOfWidth(const ReportColumn &column)
 {
-    return column.form != ReportForm::Words ? 0.7 : QString(column.key) == u"because" ? 2.5 : 1.2;
+    return !isText(column.form) ? 0.7 : QString(column.key) == u"because" ? 2.5 : 1.2;
+}
+
+/// Keys and what people wrote, which may look like figures; not our own words and months.
+bool isTyped(const ReportColumn &column, const Report &report)
+{
+    const QLatin1StringView key(column.key);
+    return column.form == ReportForm::Words && key != QLatin1StringView("criterion") &&
+           key != QLatin1StringView("criteria") &&
+           !(key == QLatin1StringView("per") && report.query.per == ReportPer::Month);
 }
 
 } // namespace
@@ -133,9 +142,9 @@ Sheet reportSheet(const Report &report, Paper paper)
     ReportContent content{barsOf(report), report.what().says, {}, {}, report.made};
     const std::vector<ReportColumn> columns = report.columns();
     for (const ReportColumn &column : columns)
-        content.columns.push_back(
-            {column.name, column.form != ReportForm::Words && column.form != ReportForm::Yes,
-             shareOfWidth(column)});
+        content.columns.push_back({column.name,
+                                   !isText(column.form) && column.form != ReportForm::Yes,
+                                   shareOfWidth(column), isTyped(column, report)});
     for (const ReportRow &row : report.rows) {
         QStringList cells;
         for (const ReportColumn &column : columns)

@@ -26,7 +26,7 @@ constexpr ReportColumn firstVisitColumns[] = {
     {"met", TEXT("On one visit"), ReportForm::Count},
     {"no_visit", TEXT("Without visit"), ReportForm::Count},
     {"share", TEXT("Share"), ReportForm::Share}};
-constexpr ReportColumn firstVisitBehind[] = {{"accepted_on", TEXT("Accepted"), ReportForm::Words},
+constexpr ReportColumn firstVisitBehind[] = {{"accepted_on", TEXT("Accepted"), ReportForm::Day},
                                              {"visits", TEXT("Visits"), ReportForm::Count},
                                              {"met", TEXT("On one"), ReportForm::Yes}};
 constexpr ReportColumn failingColumns[] = {{"criterion", TEXT("Criterion"), ReportForm::Words},
@@ -34,38 +34,38 @@ constexpr ReportColumn failingColumns[] = {{"criterion", TEXT("Criterion"), Repo
                                            {"not_met", TEXT("Not met"), ReportForm::Count},
                                            {"share", TEXT("Share"), ReportForm::Share}};
 constexpr ReportColumn failingBehind[] = {{"criterion", TEXT("Criterion"), ReportForm::Words},
-                                          {"due_date", TEXT("Due"), ReportForm::Words},
+                                          {"due_date", TEXT("Due"), ReportForm::Day},
                                           {"not_met", TEXT("Not met"), ReportForm::Yes}};
 constexpr ReportColumn openAgeColumns[] = {{"orders", TEXT("Open"), ReportForm::Count},
                                            {"age", TEXT("Days, mean"), ReportForm::Days},
                                            {"oldest", TEXT("Days, oldest"), ReportForm::Count},
                                            {"late", TEXT("Late"), ReportForm::Count},
                                            {"share", TEXT("Late, share"), ReportForm::Share}};
-constexpr ReportColumn openAgeBehind[] = {{"taken_on", TEXT("Taken in"), ReportForm::Words},
+constexpr ReportColumn openAgeBehind[] = {{"taken_on", TEXT("Taken in"), ReportForm::Day},
                                           {"age", TEXT("Days"), ReportForm::Count},
                                           {"late", TEXT("Late"), ReportForm::Yes}};
 constexpr ReportColumn exceptionsColumns[] = {{"order_number", TEXT("Order"), ReportForm::Words},
                                               {"customer", TEXT("Customer"), ReportForm::Words},
                                               {"criteria", TEXT("Excepted"), ReportForm::Words},
                                               {"by", TEXT("By"), ReportForm::Words},
-                                              {"at", TEXT("On"), ReportForm::Words},
+                                              {"at", TEXT("On"), ReportForm::Day},
                                               {"because", TEXT("Because"), ReportForm::Words}};
-constexpr ReportColumn exceptionsBehind[] = {{"accepted_on", TEXT("Accepted"), ReportForm::Words}};
+constexpr ReportColumn exceptionsBehind[] = {{"accepted_on", TEXT("Accepted"), ReportForm::Day}};
 constexpr ReportColumn calibrationColumns[] = {
     {"instrument", TEXT("Instrument"), ReportForm::Words},
     {"kind", TEXT("Kind"), ReportForm::Words},
     {"serial", TEXT("Serial"), ReportForm::Words},
-    {"calibrated_on", TEXT("Calibrated"), ReportForm::Words},
-    {"calibration_due", TEXT("Due"), ReportForm::Words},
+    {"calibrated_on", TEXT("Calibrated"), ReportForm::Day},
+    {"calibration_due", TEXT("Due"), ReportForm::Day},
     {"overdue", TEXT("Overdue"), ReportForm::Yes},
     {"orders", TEXT("Open orders"), ReportForm::Count}};
 constexpr ReportColumn calibrationBehind[] = {{"instrument", TEXT("Instrument"), ReportForm::Words},
-                                              {"calibration_due", TEXT("Due"), ReportForm::Words},
+                                              {"calibration_due", TEXT("Due"), ReportForm::Day},
                                               {"overdue", TEXT("Overdue"), ReportForm::Yes}};
 constexpr ReportColumn troublesColumns[] = {{"troubles", TEXT("Troubles"), ReportForm::Count},
                                             {"repeats", TEXT("Repeats"), ReportForm::Count},
                                             {"share", TEXT("Share"), ReportForm::Share}};
-constexpr ReportColumn troublesBehind[] = {{"opened_on", TEXT("Opened"), ReportForm::Words},
+constexpr ReportColumn troublesBehind[] = {{"opened_on", TEXT("Opened"), ReportForm::Day},
                                            {"repeat", TEXT("Repeat"), ReportForm::Yes}};
 
 /// What all lists of orders have, after the key.
@@ -376,6 +376,7 @@ QString cellText(const ReportColumn &column, const QJsonObject &values)
     case ReportForm::Yes:
         return value.toBool() ? QString("yes") : QString();
     case ReportForm::Words:
+    case ReportForm::Day:
         break;
     }
     QStringList words;

@@ -17,11 +17,18 @@ namespace loopwright {
 enum class ReportForm
 {
     Words,
+    Day, ///< ISO, or a word where there is none
     Count,
     Share, ///< in percent
     Days,  ///< how many
     Yes    ///< true or false
 };
+
+/// Set to the left, as it is typed or named.
+constexpr bool isText(ReportForm form)
+{
+    return form == ReportForm::Words || form == ReportForm::Day;
+}
 
 struct ReportColumn
 {

@@ -94,6 +94,13 @@ Result<std::vector<Event>> carryOut(Records &records, Transaction &transaction,
             transaction,
             {entry.number, file.bundle.station, {}, file.id, entry.content, records.now()}));
         LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(transaction.database()).get(entry.number));
+        // What the office hands out it says itself, whichever station it had it from.
+        LOOPWRIGHT_ASSIGN(const auto toldBefore, stations.told(entry.number));
+        if (!toldBefore.empty()) {
+            const OrderFields now = stored.order.fields();
+            LOOPWRIGHT_TRY(
+                StationStore::tell(transaction, entry.number, {officeSide, now, now, false}));
+        }
         LOOPWRIGHT_TRY(refreshState(records, transaction, entry.number));
         events.push_back(orderEvent(records, stored.order, takenAlongKind,
                                     {{"station", file.bundle.station}, {"bundle", file.id}}));

@@ -33,11 +33,24 @@ Table figuresTable(const ReportContent &report)
     return table;
 }
 
+QStringList typedIn(const ReportContent &report)
+{
+    QStringList typed;
+    for (const QStringList &cells : report.rows)
+        for (std::size_t i = 0; i < report.columns.size(); ++i)
+            if (const QString cell = cells.value(qsizetype(i));
+                report.columns[i].typed && cell != u"none")
+                typed << cell;
+    typed.removeDuplicates();
+    return typed;
+}
+
 } // namespace
 
 Document reportDocument(const ReportContent &report)
 {
     Document document;
+    document.typed = typedIn(report);
     document.title = report.picture.title;
     document.continued = document.title + ", continued";
     document.foot = "Made " + paperDay(report.made);

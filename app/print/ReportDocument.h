@@ -15,6 +15,7 @@ struct ReportContent
         QString name;
         bool number = false; ///< set to the right
         double share = 1;    ///< of the width, beside the others'
+        bool typed = false;  ///< keys, and what people wrote: said as it stands
     };
     std::vector<Column> columns;
     std::vector<QStringList> rows; ///< as many cells as columns

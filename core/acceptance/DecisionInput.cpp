@@ -9,11 +9,11 @@ namespace loopwright {
 
 Text Conflict::reason() const
 {
-    const char *what = kind == ClaimKind::Dn     ? QT_TRANSLATE_NOOP("core", "Number")
-                       : kind == ClaimKind::Spid ? "SPID"
-                                                 : QT_TRANSLATE_NOOP("core", "Pair");
-    return Text(QT_TRANSLATE_NOOP("core", "%1 %2 is in use on circuit %3."))
-        .arg(Text(what))
+    return Text(kind == ClaimKind::Dn
+                    ? QT_TRANSLATE_NOOP("core", "Number %1 is in use on circuit %2.")
+                : kind == ClaimKind::Spid
+                    ? QT_TRANSLATE_NOOP("core", "SPID %1 is in use on circuit %2.")
+                    : QT_TRANSLATE_NOOP("core", "Pair %1 is in use on circuit %2."))
         .arg(value)
         .arg(circuit);
 }

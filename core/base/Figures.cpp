@@ -40,7 +40,7 @@ bool holdsKey(const QString &source, int place)
     static const QRegularExpression marks("[\"“]$");
     static const QRegularExpression named("\\b(?:pair|cable|circuit|order|instrument|number|office|"
                                           "station|certificate|limit\\sset|key|"
-                                          "SPID|DN|line)\\s$",
+                                          "SPID|DN|line|reference|serial)\\s$",
                                           QRegularExpression::CaseInsensitiveOption);
     const qsizetype at = source.indexOf(QStringLiteral("%%1").arg(place));
     const QString before = source.left(std::max<qsizetype>(at, 0));

@@ -153,12 +153,12 @@ QString Text::shown(const Part &part, const Catalogue &catalogue)
 
 QStringList Text::shownArguments(const Part &part, const Catalogue &catalogue)
 {
-    const QString source = QString::fromUtf8(part.source);
     QStringList values;
     for (const Argument &argument : part.arguments) {
         const QString *plain = std::get_if<QString>(&argument);
         values << (!plain ? std::get<std::vector<Text>>(argument).front().in(catalogue)
-                   : holdsKey(source, int(values.size()) + 1)
+                   : catalogue.decimalMark == englishMark ||
+                           holdsKey(QString::fromUtf8(part.source), int(values.size()) + 1)
                        ? *plain
                        : figureWith(catalogue.decimalMark, *plain));
     }

@@ -192,10 +192,6 @@
         <translation>%1 %2 ist für Auftrag %3 belegt, der es nicht verlangt</translation>
     </message>
     <message>
-        <source>%1 %2 is in use on circuit %3.</source>
-        <translation>%1 %2 ist an Anschluss %3 vergeben.</translation>
-    </message>
-    <message>
         <source>%1 %2 is on the order, but is not assigned: the records were changed past this program.</source>
         <translation>%1 %2 steht im Auftrag, ist aber nicht zugeteilt: der Datenbestand wurde an diesem Programm vorbei geändert.</translation>
     </message>
@@ -6570,6 +6566,10 @@
         <translation>Rufnummer %1</translation>
     </message>
     <message>
+        <source>Number %1 is in use on circuit %2.</source>
+        <translation>Nummer %1 ist an Anschluss %2 vergeben.</translation>
+    </message>
+    <message>
         <source>Number and code belong together; hold the paper beside what was certified, for its pages were not seen.</source>
         <translation>Nummer und Code gehören zusammen; bitte das Papier neben das halten, was bescheinigt wurde, denn seine Seiten wurden nicht gesehen.</translation>
     </message>
@@ -7088,6 +7088,10 @@
     <message>
         <source>Pair</source>
         <translation>Doppelader</translation>
+    </message>
+    <message>
+        <source>Pair %1 is in use on circuit %2.</source>
+        <translation>Doppelader %1 ist an Anschluss %2 vergeben.</translation>
     </message>
     <message>
         <source>Pair %1. %2</source>
@@ -7778,6 +7782,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>SPID %1 accepted.</source>
         <translation>SPID %1 angenommen.</translation>
+    </message>
+    <message>
+        <source>SPID %1 is in use on circuit %2.</source>
+        <translation>SPID %1 ist an Anschluss %2 vergeben.</translation>
     </message>
     <message>
         <source>SPID accepted</source>

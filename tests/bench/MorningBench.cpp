@@ -207,7 +207,6 @@ private:
                 [&] {
                     auto *head = table()->horizontalHeader();
                     const int section = boardColumn(column);
-
                     QTest::mouseClick(
                         head->viewport(), Qt::LeftButton, {},
                         {head->sectionViewportPosition(section) + 20, head->height() / 2});
@@ -266,14 +265,33 @@ private:
         return numbers;
     }
 
+    QDate dayOf(const QString &order) const
+    {
+        return good(showOrder(m_workplace.records(), order)).order.dueDate;
+    }
+
     void plan()
     {
         step(
             "twenty orders, selected", [this] { selectTwenty(); },
             [this] { return selected().size() == 20; });
-        const QStringList twenty = selected();
+        const QString first = selected().front();
+        const QDate before = dayOf(first);
+        assign();
+        if (dayOf(first) != QDate(2026, 12, 2))
+            stop({ErrorCode::Refused, "has not the new day", first});
+        hold();
+        saveDayLists();
+        backToRows();
+        takeBack("the hold, taken back");
+        takeBack("the assignment, taken back");
+        if (dayOf(first) != before)
+            stop({ErrorCode::Refused, "has not the day before again", first});
+    }
+    void assign()
+    {
         step(
-            "assigned to another day's installer",
+            "assigned to an installer for another day",
             [this] {
                 ask(Qt::Key_T);
                 auto *list = dialog()->findChild<QComboBox *>("assign.installer");
@@ -284,9 +302,9 @@ private:
                 confirm();
             },
             [this] { return notice().startsWith("20 orders assigned to ") && isRead(); });
-        const auto order = good(showOrder(m_workplace.records(), twenty.front())).order;
-        if (order.dueDate != QDate(2026, 12, 2))
-            stop({ErrorCode::Refused, "has not the new day", order.number});
+    }
+    void hold()
+    {
         step(
             "put on hold",
             [this] {
@@ -296,6 +314,9 @@ private:
                 confirm();
             },
             [this] { return notice().startsWith("20 orders on hold") && isRead(); });
+    }
+    void saveDayLists()
+    {
         const QString pdf = m_folder + "/day.pdf";
         step(
             "the day lists of their installers, saved",
@@ -309,17 +330,13 @@ private:
                 confirm();
             },
             [&] { return notice().contains(pdf); });
-        backToRows();
-        for (const char *what : {"the hold, taken back", "the assignment, taken back"}) {
-            const QString before = notice();
-            step(
-                what, [this] { press(table(), Qt::Key_Z, 1, Qt::ControlModifier); },
-                [&] {
-                    return notice() != before && notice().startsWith("Taken back: ") && isRead();
-                });
-        }
-        if (good(showOrder(m_workplace.records(), twenty.front())).order.dueDate == order.dueDate)
-            stop({ErrorCode::Refused, "has the new day still", order.number});
+    }
+    void takeBack(const QString &what)
+    {
+        const QString before = notice();
+        step(
+            what, [this] { press(table(), Qt::Key_Z, 1, Qt::ControlModifier); },
+            [&] { return notice() != before && notice().startsWith("Taken back: ") && isRead(); });
     }
 
     /// Another program writes; the row is another one within a second.

@@ -115,7 +115,7 @@ private:
     {
         QStringList list;
         for (const ReportColumn &column : columns)
-            list << (column.form == ReportForm::Words || column.form == ReportForm::Yes
+            list << (isText(column.form) || column.form == ReportForm::Yes
                          ? QString(column.name)
                          : '>' + QString(column.name));
         return list;

@@ -104,14 +104,15 @@ std::vector<FieldSpec> CertificateEntry::asks(const std::vector<SetLine> &set)
 /// hundreds.
 void CertificateEntry::readSet()
 {
-    const QString number = m_desk.order().number;
-    if (m_setOf != number)
-        m_set.clear();
-    m_setOf = number;
     m_setReader.supersede();
+    if (!isVisibleTo(parentWidget()))
+        return;
+    const QString number = m_desk.order().number;
     m_setReader.ask<std::vector<SetLine>>(
         [number](Records &records, const Progress &) { return linesOfSet(records, number); },
         [this](const Result<std::vector<SetLine>> &set) {
+            if (!set)
+                m_form->tell(Status::Failed, localized(set.error()));
             m_set = set.value_or(std::vector<SetLine>());
             m_form->showAsked();
             dressButtons();
@@ -246,7 +247,6 @@ void CertificateEntry::showOrder()
          {"path", proposedPath(QString("certificate-%1.pdf").arg(number))},
          {"lines", QStringLiteral("this")},
          {"folder", proposedPath(QString("certificates-%1").arg(number))}});
-    readSet();
     const auto &issued = view.certificates;
     const auto now = issued.empty() ? Result<CertificateContent>(CertificateContent())
                                     : previewCertificate(m_desk.records(), number, {});
@@ -259,6 +259,7 @@ void CertificateEntry::showOrder()
     dressButtons();
     showSet();
     showPreview();
+    readSet(); // takes longer, and is asked in the same lane
 }
 
 void CertificateEntry::showPreview()
@@ -338,11 +339,11 @@ void CertificateEntry::print()
 {
     if (!mayIssue())
         return;
-    const auto printer =
-        choosePrinter(this, allLines() ? tr("Certificates") : tr("Certificate"), paper());
+    const bool all = allLines(); // as it was when the dialog came
+    const auto printer = choosePrinter(this, all ? tr("Certificates") : tr("Certificate"), paper());
     if (!printer)
         return;
-    if (allLines()) {
+    if (all) {
         issueSet({{}, paper(), {}, [&](const SetPapers &papers) {
                       Sheet whole; // one job for the printer: painting begins anew with each sheet
                       whole.paper = paper();

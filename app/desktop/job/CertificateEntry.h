@@ -57,7 +57,6 @@ private:
     JobSession &m_desk;
     QString m_part;
     Asker m_setReader;
-    QString m_setOf;            ///< the order that the next one was read for
     std::vector<SetLine> m_set; ///< the lines at the premises, this one first
     Form *m_form;
     SignList *m_setLines;

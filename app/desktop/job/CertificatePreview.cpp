@@ -64,12 +64,10 @@ void CertificatePreview::show(const Wish &wish)
     m_painter.ask<Pages>(
         [wish](Records &records, const Progress &) { return paint(records, wish); },
         [this](const Result<Pages> &pages) {
-            if (!pages) {
-                emit troubled(pages.error());
-                return;
-            }
-            m_pages = *pages;
+            m_pages = pages.value_or(Pages());
             place();
+            if (!pages)
+                emit troubled(pages.error());
         });
 }
 

@@ -92,9 +92,11 @@ Result<void> JobSession::reload()
 
 const QList<Instrument> &JobSession::instruments()
 {
+    static const QList<Instrument> none;
     if (!m_instruments)
-        m_instruments = loopwright::instruments(records()).value_or(QList<Instrument>());
-    return *m_instruments;
+        if (auto read = loopwright::instruments(records()))
+            m_instruments = std::move(*read);
+    return m_instruments ? *m_instruments : none;
 }
 
 void JobSession::setInstaller(const QString &key)

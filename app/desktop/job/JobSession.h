@@ -41,6 +41,7 @@ public:
     Lane &questions() const { return m_workplace.questions(); }
     /// All of the register; read once until something is read anew. None if they cannot be read.
     const QList<Instrument> &instruments();
+    void instrumentsChanged() { m_instruments.reset(); }
 
     /// The steps as they stand now for the person, the instrument and the path of the context, in
     /// the order of the work.

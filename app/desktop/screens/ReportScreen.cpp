@@ -51,7 +51,9 @@ QStringList cellsOf(const std::vector<ReportColumn> &columns, const QJsonObject 
                             column.form == ReportForm::Days;
         const bool ours = column.form == ReportForm::Yes || text == u"none" ||
                           QLatin1StringView(column.key) == QLatin1StringView("criterion");
-        const QString day = dayText(QDate::fromString(text, Qt::ISODate));
+        const QString day = column.form == ReportForm::Day
+                                ? dayText(QDate::fromString(text, Qt::ISODate))
+                                : QString();
         cells << (ours            ? localizedWord(text)
                   : figure        ? localizedFigure(text)
                   : day.isEmpty() ? text
@@ -66,7 +68,7 @@ std::vector<double> widthsOf(const std::vector<ReportColumn> &columns)
     ems.reserve(columns.size());
     for (const ReportColumn &column : columns)
         ems.push_back(QLatin1StringView(column.key) == QLatin1StringView("customer") ? 14
-                      : column.form == ReportForm::Words                             ? 10
+                      : isText(column.form)                                          ? 10
                                                                                      : 8);
     return ems;
 }
@@ -259,7 +261,7 @@ void ReportScreen::fillFigures()
     const std::vector<ReportColumn> columns = m_report.columns();
     std::set<int> digits;
     for (std::size_t i = 0; i < columns.size(); ++i)
-        if (columns[i].form != ReportForm::Words)
+        if (!isText(columns[i].form))
             digits.insert(int(i));
     auto *model = new TextTable(headerOf(columns) << tr("Drawn"), -1, std::move(digits), this);
     const std::vector<double> bars = drawnLengths(m_report);

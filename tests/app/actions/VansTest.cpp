@@ -350,9 +350,16 @@ private slots:
         QVERIFY(second.size() < first.size() * 4);
         QCOMPARE(codeOf(office().receive(second)), QString("earlier_missing"));
         QVERIFY(office().show().facts.empty());
+        const QString later = readBundle(second, "b")->id;
+        QVERIFY(
+            !good(StationStore(office().records->database()).bundle(later))); // is offered again
         QCOMPARE(office().receive(first).orders.front().added.size(), 4);
         QCOMPARE(office().show().out.size(), std::size_t(1)); // kept
         QCOMPARE(office().receive(second).orders.front().added.size(), briFacts().size() - 4);
+        QVERIFY(good(StationStore(office().records->database()).bundle(later)));
+        QCOMPARE(good(StationStore(office().records->database()).logOf(van().tag())),
+                 readBundle(second, "b")
+                     ->bundle.log.continuing(readBundle(first, "b")->bundle.log.continuing({})));
         QVERIFY(office().show().out.empty());
         QCOMPARE(office().outcome(), OrderOutcome::Accepted);
     }
@@ -490,6 +497,55 @@ private slots:
         QCOMPARE(order.pair, QString("17-288"));
         QCOMPARE(order.contact, QString("Bo"));
         QCOMPARE(order.accessNotes, QString("ring twice"));
+    }
+
+    /// What the office hands out the second time is its own, whoever told it the first time.
+    void whatTheFirstTripBroughtStaysOnTheSecond()
+    {
+        Site other(false);
+        join(office(), other, "van-8");
+        const auto trip = [this](Site &site, const QString &name, const OrderFields &change) {
+            site.open(take(office(), {"A-1001"}, name));
+            site.records->actAs("D4");
+            if (!change.isEmpty())
+                good(changePlans(*site.records, {{"A-1001", change}}));
+            site.records->actAs("K7");
+            QJsonObject note{
+                {"kind", "note"}, {"at", "2026-03-04T20:00:00-06:00"}, {"text", "was there"}};
+            note["id"] = QUuid::createUuid().toString(QUuid::WithoutBraces);
+            OrderFields fields = briFields();
+            fields["pair"] = "17-288";
+            site.record(fields, {note});
+            QCOMPARE(office().receive(site.bring()).orders.front().conflicts, QStringList());
+        };
+        trip(van(), "van-7", {{"pair", "17-288"}, {"contact", "Bo"}});
+        trip(van(), "van-7", {});
+        QCOMPARE(office().show().order.pair, QString("17-288"));
+        QCOMPARE(office().show().order.contact, QString("Bo"));
+        trip(other, "van-8", {{"contact", "Cy"}});
+        QCOMPARE(office().show().order.pair, QString("17-288"));
+        QCOMPARE(office().show().order.contact, QString("Cy"));
+    }
+
+    /// Each entry of a bundle tells the whole chain of its circuit.
+    void twoOrdersOfOneCircuitComeHome()
+    {
+        OrderFields second = briFields();
+        second["order_number"] = "A-1002";
+        second["order_type"] = "change";
+        good(importOrders(*office().records, csv({second}), {"o.csv"}));
+        van().open(take(office(), {"A-1001", "A-1002"}));
+        van().record(briFields(), briFacts());
+        QList<QJsonObject> facts = briFacts();
+        for (int i = 0; i < facts.size(); ++i)
+            facts[i]["id"] = uuid(500 + i);
+        van().record(second, facts);
+        const TakenBundle taken = office().receive(van().bring());
+        QCOMPARE(taken.orders.size(), std::size_t(2));
+        for (const JoinedOrder &order : taken.orders)
+            QCOMPARE(order.added.size(), briFacts().size());
+        QVERIFY(office().show("A-1001").out.empty());
+        QVERIFY(office().show("A-1002").out.empty());
     }
 
     /// The calls after its change are made with the new numbers.

@@ -168,6 +168,20 @@ private slots:
         const QStringList left = englishFigures(text);
         QVERIFY2(left.isEmpty(), qPrintable(left.join(u' ') + "\n" + text));
     }
+    void keysOfAReportStay()
+    {
+        ReportContent report;
+        report.picture = {"Instruments by day of calibration", "1 of 2 is overdue", {}, false};
+        ReportContent::Column key{"Instrument"}, share{"Share", true};
+        key.typed = true;
+        report.columns = {key, share};
+        report.rows = {{"12.345", "75.5 %"}, {"17,204", "24.5 %"}};
+        report.made = papers::today;
+        speak("de");
+        const QString text = papers::textOf(doc::layOut(reportDocument(report), Paper::A4));
+        for (const char *shown : {"12.345", "17,204", "75,5 %"})
+            QVERIFY2(text.contains(QLatin1StringView(shown)), qPrintable(text));
+    }
     void figuresAreOnTheCertificate()
     {
         speak("de");

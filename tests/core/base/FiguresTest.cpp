@@ -85,7 +85,8 @@ private slots:
     /// A pair, a circuit, an instrument may be called so.
     void aKeyStays()
     {
-        for (const char *source : {"on pair %1", "Instrument %1 is known.", "order %1", "“%1”"})
+        for (const char *source : {"on pair %1", "Instrument %1 is known.", "order %1", "“%1”",
+                                   ", reference %1", "serial %1"})
             QVERIFY2(holdsKey(source, 1), source);
         for (const char *source : {"at %1", "%1 on the pair", "in order, %1", "limit %1", "%2"})
             QVERIFY2(!holdsKey(source, 1), source);

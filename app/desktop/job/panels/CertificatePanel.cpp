@@ -90,7 +90,7 @@ public:
                  Status::Note,
                  {},
                  tr("Certificate %1, code %2, issued %3%4; %5")
-                     .arg(each.number, each.code, each.issuedAt.text().left(10),
+                     .arg(each.number, each.code, dayText(each.issuedAt.localDate()),
                           each.copies == 0   ? QString()
                           : each.copies == 1 ? tr(", 1 further issue")
                                              : tr(", %1 further issues").arg(each.copies),

@@ -130,6 +130,7 @@ private:
         const auto labelled = labelInstrument(desk().records(), labelFrom(form.values()));
         if (!labelled)
             form.tell(Status::Failed, localized(labelled.error()));
+        desk().instrumentsChanged();
         return bool(labelled);
     }
 
@@ -158,8 +159,7 @@ std::pair<Status, QString> instrumentStanding(JobSession &desk)
     const QString key = desk.instrument();
     if (key.isEmpty())
         return {Status::None, StationPanel::tr("none is said yet")};
-    const auto known = instruments(desk.records());
-    const QList<Instrument> list = known ? *known : QList<Instrument>();
+    const QList<Instrument> &list = desk.instruments();
     const auto found = std::ranges::find(list, key, &Instrument::key);
     if (found == list.end())
         return {Status::Doubtful, StationPanel::tr("%1 is not registered: what it measures does "

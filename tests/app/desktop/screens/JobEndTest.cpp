@@ -12,6 +12,8 @@
 #include <QLabel>
 #include <QPushButton>
 
+#include <algorithm>
+
 using namespace loopwright;
 using namespace loopwright::jobs;
 
@@ -90,6 +92,13 @@ private slots:
         bench.window().openOrder("A-1001");
         next();
         AT("certificate.sign.installer");
+        const auto pages = bench.window().findChildren<QLabel *>();
+        const auto page =
+            std::ranges::find(pages, QString("Preview, first page"), &QWidget::accessibleName);
+        QVERIFY(page != pages.end());
+        const auto shown = [&page] { return (*page)->pixmap(Qt::ReturnByValue).toImage(); };
+        QTRY_VERIFY(!shown().isNull());
+        const QImage asItWas = shown();
         auto *button = bench.find<QPushButton>("certificate.confirm");
         QCOMPARE(button->text(), "Save a copy as PDF");
         for (const char *role : {"installer", "customer"}) {
@@ -99,6 +108,7 @@ private slots:
             QTest::mouseRelease(pad, Qt::LeftButton, {}, QPoint(80, 40));
         }
         QCOMPARE(button->text(), "Issue it signed and save the PDF");
+        QTRY_VERIFY(shown() != asItWas);
         bench.go("certificate.path");
         const QString path = QFileInfo(bench.path()).absolutePath() + "/signed.pdf";
         JobBench::key(Qt::Key_A, Qt::ControlModifier);
