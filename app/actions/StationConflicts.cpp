@@ -11,7 +11,10 @@
 #include "db/OrderStore.h"
 #include "db/StationStore.h"
 
+#include <QSet>
+
 #include <algorithm>
+#include <map>
 
 namespace loopwright {
 
@@ -170,27 +173,44 @@ Result<Fact> factAsTold(const StationConflict &conflict, const QString &side)
     return Fact::fromJson(object, "content");
 }
 
-Result<ShownConflict> shownConflict(Records &records, const StationConflict &conflict)
+namespace {
+
+/// What is asked of an order for each of its conflicts.
+struct OrderTold
 {
-    const Database &database = records.database();
-    LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(conflict.order));
-    LOOPWRIGHT_ASSIGN(auto facts, FactStore(database).ofOrder(conflict.order));
-    LOOPWRIGHT_ASSIGN(auto others, ConflictStore(database).ofOrder(conflict.order));
-    std::erase_if(others, [](const auto &each) { return each.code != ConflictCode::FactDiffers; });
-    // Whose content stands under such an id is chance; it hangs on that conflict alone.
-    const auto aside = setAside(facts, origins, others);
-    std::erase_if(facts, [&aside](const Fact &fact) {
-        return std::ranges::find(aside, fact.id, &SetAside::fact) != aside.end();
-    });
-    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(conflict.order));
-    ShownConflict shown{conflict, {}, {}, factsOf(conflict, facts, origins)};
+    StoredOrder stored;
+    std::vector<FactOrigin> origins;
+    /// But for those of which there are several contents: whose content stands under such an id is
+    /// chance, and it hangs on that conflict alone.
+    std::vector<Fact> facts;
+};
+
+Result<OrderTold> readOrder(const Database &database, const QString &order)
+{
+    LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(order));
+    LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(order));
+    LOOPWRIGHT_ASSIGN(auto facts, FactStore(database).ofOrder(order));
+    LOOPWRIGHT_ASSIGN(auto differing, ConflictStore(database).ofOrder(order));
+    std::erase_if(differing,
+                  [](const auto &each) { return each.code != ConflictCode::FactDiffers; });
+    QSet<QString> aside;
+    for (const SetAside &each : setAside(facts, origins, differing))
+        aside.insert(each.fact);
+    std::erase_if(facts, [&aside](const Fact &fact) { return aside.contains(fact.id); });
+    return OrderTold{stored, origins, std::move(facts)};
+}
+
+Result<ShownConflict> shownIn(const Database &database, const OrderTold &order,
+                              const StationConflict &conflict)
+{
+    ShownConflict shown{conflict, {}, {}, factsOf(conflict, order.facts, order.origins)};
     const auto nameOf = [&database](const QString &tag) -> Result<QString> {
         LOOPWRIGHT_ASSIGN(const auto station, StationStore(database).ofTag(tag));
         return station ? station->name : tag;
     };
-    for (const QString &side : sidesOf(conflict, origins)) {
+    for (const QString &side : sidesOf(conflict, order.origins)) {
         LOOPWRIGHT_ASSIGN(const QString name, nameOf(side));
-        LOOPWRIGHT_ASSIGN(const auto content, contentOf(conflict, side, stored.order.kind));
+        LOOPWRIGHT_ASSIGN(const auto content, contentOf(conflict, side, order.stored.order.kind));
         shown.sides.push_back({name, side, saysOf(conflict, side, content)});
         if (side != officeSide && side != bothSides)
             shown.stations << name;
@@ -203,6 +223,14 @@ Result<ShownConflict> shownConflict(Records &records, const StationConflict &con
     return shown;
 }
 
+} // namespace
+
+Result<ShownConflict> shownConflict(Records &records, const StationConflict &conflict)
+{
+    LOOPWRIGHT_ASSIGN(const auto order, readOrder(records.database(), conflict.order));
+    return shownIn(records.database(), order, conflict);
+}
+
 Result<std::vector<ShownConflict>> stationConflicts(Records &records, const QString &order,
                                                     bool settledToo)
 {
@@ -212,10 +240,16 @@ Result<std::vector<ShownConflict>> stationConflicts(Records &records, const QStr
     const ConflictStore store(database);
     LOOPWRIGHT_ASSIGN(const auto conflicts, order.isEmpty() ? store.all() : store.ofOrder(order));
     std::vector<ShownConflict> list;
+    std::map<QString, OrderTold> orders;
     for (const StationConflict &conflict : conflicts) {
         if (!conflict.isOpen() && !settledToo)
             continue;
-        LOOPWRIGHT_ASSIGN(auto shown, shownConflict(records, conflict));
+        auto read = orders.find(conflict.order);
+        if (read == orders.end()) {
+            LOOPWRIGHT_ASSIGN(auto told, readOrder(database, conflict.order));
+            read = orders.emplace(conflict.order, std::move(told)).first;
+        }
+        LOOPWRIGHT_ASSIGN(auto shown, shownIn(database, read->second, conflict));
         list.push_back(std::move(shown));
     }
     return list;

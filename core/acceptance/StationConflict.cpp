@@ -2,7 +2,6 @@
 
 #include "core/acceptance/Proof.h"
 
-#include <QHash>
 #include <QUuid>
 
 #include <algorithm>
@@ -55,23 +54,62 @@ QString tagOfSide(const QString &side)
     return side == officeSide ? QString() : side;
 }
 
-/// Of one id with several contents none counts, whichever of them stands under the id, until one
-/// is settled for: the office's own under that id, a station's under one of its own.
-bool isContentOut(const StationConflict &conflict, const Fact &fact)
+QString idOfSide(const StationConflict &conflict, const QString &side)
 {
-    if (conflict.content.value("fact").toString() == fact.id)
-        return !conflict.isSettledFor(officeSide);
     const QJsonObject told = conflict.content.value("told").toObject();
-    const auto idOf = [&told](const QString &side) {
-        return idOfToldContent(told.value(side)["content"].toString().toUtf8());
-    };
-    const QStringList sides = told.keys();
-    const bool isOne =
-        std::ranges::any_of(sides, [&](const QString &side) { return idOf(side) == fact.id; });
-    return isOne && !(conflict.settled && idOf(conflict.settled->side) == fact.id);
+    return idOfToldContent(told.value(side)["content"].toString().toUtf8());
 }
 
-/// Whether the conflict keeps the fact from counting.
+QStringList sidesTold(const StationConflict &conflict)
+{
+    return conflict.content.value("told").toObject().keys();
+}
+
+/// A doubt about the content itself, then by id.
+bool isToldBefore(const StationConflict &a, const StationConflict &b)
+{
+    const bool ofContent = a.code == ConflictCode::FactDiffers;
+    return ofContent != (b.code == ConflictCode::FactDiffers) ? ofContent : a.id < b.id;
+}
+
+/// Of one id with several contents none counts, whichever of them stands under the id, until one
+/// is settled for: the office's own under that id, a station's under one of its own. Asked for many
+/// facts, and an id is made of all of a content: so each is made once.
+class ContentsOut
+{
+public:
+    explicit ContentsOut(const std::vector<StationConflict> &conflicts)
+    {
+        for (const StationConflict &each : conflicts)
+            if (each.stands && each.code == ConflictCode::FactDiffers)
+                add(each);
+    }
+    /// The conflict that keeps it out; null if none does.
+    const StationConflict *by(const QString &fact) const { return m_by.value(fact); }
+
+private:
+    void add(const StationConflict &conflict)
+    {
+        if (!conflict.isSettledFor(officeSide))
+            note(conflict.content.value("fact").toString(), conflict);
+        const QString counts =
+            conflict.settled ? idOfSide(conflict, conflict.settled->side) : QString();
+        const QStringList sides = sidesTold(conflict);
+        for (const QString &side : sides)
+            if (const QString id = idOfSide(conflict, side); id != counts)
+                note(id, conflict);
+    }
+    void note(const QString &fact, const StationConflict &conflict)
+    {
+        const StationConflict *&by = m_by[fact];
+        if (!by || isToldBefore(conflict, *by))
+            by = &conflict;
+    }
+
+    QHash<QString, const StationConflict *> m_by;
+};
+
+/// Whether the conflict keeps the fact from counting, if it is about no content.
 bool keepsOut(const StationConflict &conflict, const Fact &fact, const Origins &origins)
 {
     const QString station = origins.stationOf(fact);
@@ -86,11 +124,10 @@ bool keepsOut(const StationConflict &conflict, const Fact &fact, const Origins &
     case ConflictCode::TwoStations:
         return before && !conflict.isSettledFor(bothSides) && provenBy(fact) != Proves::Nothing &&
                station != tagOfSide(conflict.settled->side);
-    case ConflictCode::FactDiffers:
-        return isContentOut(conflict, fact);
     case ConflictCode::ClockAhead:
         return station == conflict.station && origins.isAhead(fact) &&
                !conflict.isSettledFor(conflict.station);
+    case ConflictCode::FactDiffers: // ContentsOut
     case ConflictCode::OrderClosed:
     case ConflictCode::ValueInUse:
     case ConflictCode::CertificateSuperseded:
@@ -99,13 +136,6 @@ bool keepsOut(const StationConflict &conflict, const Fact &fact, const Origins &
         break;
     }
     return false;
-}
-
-/// A doubt about the content itself, then by id.
-bool isToldBefore(const StationConflict &a, const StationConflict &b)
-{
-    const bool ofContent = a.code == ConflictCode::FactDiffers;
-    return ofContent != (b.code == ConflictCode::FactDiffers) ? ofContent : a.id < b.id;
 }
 
 } // namespace
@@ -124,6 +154,19 @@ QString idOfToldContent(const QByteArray &content)
 {
     static const QUuid space("{3c0e2f36-6f1c-5a0e-9d52-4f6ad0a5b7c1}");
     return QUuid::createUuidV5(space, content).toString(QUuid::WithoutBraces);
+}
+
+QHash<QString, QString> toldUnder(const std::vector<StationConflict> &conflicts)
+{
+    QHash<QString, QString> ids;
+    for (const StationConflict &each : conflicts) {
+        if (!each.stands || each.code != ConflictCode::FactDiffers)
+            continue;
+        const QStringList sides = sidesTold(each);
+        for (const QString &side : sides)
+            ids.insert(idOfSide(each, side), each.content.value("fact").toString());
+    }
+    return ids;
 }
 
 Text SetAside::sentence() const
@@ -160,11 +203,17 @@ std::vector<SetAside> setAside(const std::vector<Fact> &facts,
 {
     std::vector<SetAside> list;
     const Origins known(origins);
+    const ContentsOut contents(conflicts);
+    std::vector<const StationConflict *> others;
+    for (const StationConflict &each : conflicts)
+        if (each.stands && each.code != ConflictCode::FactDiffers)
+            others.push_back(&each);
     for (const Fact &fact : facts) {
-        const StationConflict *by = nullptr; // which one is told must not hang on who came first
-        for (const StationConflict &each : conflicts)
-            if (each.stands && keepsOut(each, fact, known) && (!by || isToldBefore(each, *by)))
-                by = &each;
+        // Which one is told must not hang on who came first.
+        const StationConflict *by = contents.by(fact.id);
+        for (const StationConflict *each : others)
+            if (keepsOut(*each, fact, known) && (!by || isToldBefore(*each, *by)))
+                by = each;
         if (by)
             list.push_back({fact.id, by->code, !by->isOpen()});
     }

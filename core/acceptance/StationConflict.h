@@ -5,6 +5,8 @@
 
 #include "core/acceptance/Fact.h"
 
+#include <QHash>
+
 namespace loopwright {
 
 enum class ConflictCode
@@ -72,6 +74,8 @@ struct StationConflict
 /// The id under which a content of FactDiffers counts if somebody settles it so: the same one
 /// wherever that is done, and whoever came first.
 QString idOfToldContent(const QByteArray &content);
+/// By each such id of the conflicts that stand: the id under which it was told.
+QHash<QString, QString> toldUnder(const std::vector<StationConflict> &conflicts);
 
 /// Where a fact comes from that was not recorded here.
 struct FactOrigin
