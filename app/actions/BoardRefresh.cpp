@@ -206,15 +206,11 @@ Result<void> refreshOrdersOnVisits(Records &records, Transaction &transaction,
     return {};
 }
 
-Result<void> refreshOrdersConcerned(Records &records, Transaction &transaction,
-                                    const ServiceOrder &order, const std::vector<Fact> &facts,
-                                    const PendingEvent &pending)
+namespace {
+
+Result<void> refreshConcerned(Records &records, Transaction &transaction, const ServiceOrder &order,
+                              const PendingEvent &pending)
 {
-    const bool ofHazards = std::ranges::any_of(facts, [](const Fact &fact) {
-        return fact.as<SafetyFact>() || fact.as<HazardClosedFact>();
-    });
-    if (!ofHazards)
-        return {};
     const HazardStore hazards(transaction.database());
     LOOPWRIGHT_ASSIGN(const auto concerned, hazards.openOrdersConcerned(order));
     for (const QString &number : concerned) {
@@ -226,6 +222,25 @@ Result<void> refreshOrdersConcerned(Records &records, Transaction &transaction,
             LOOPWRIGHT_TRY(refreshState(records, transaction, number, pending));
     }
     return {};
+}
+
+} // namespace
+
+Result<void> refreshOrdersConcerned(Records &records, Transaction &transaction,
+                                    const ServiceOrder &order, const std::vector<Fact> &facts,
+                                    const PendingEvent &pending)
+{
+    const bool ofHazards = std::ranges::any_of(facts, [](const Fact &fact) {
+        return fact.as<SafetyFact>() || fact.as<HazardClosedFact>();
+    });
+    return ofHazards ? refreshConcerned(records, transaction, order, pending) : Result<void>();
+}
+
+Result<void> refreshOrdersOfHazards(Records &records, Transaction &transaction,
+                                    const ServiceOrder &order)
+{
+    LOOPWRIGHT_ASSIGN(const auto pairs, HazardStore(transaction.database()).pairsOf(order.number));
+    return pairs.isEmpty() ? Result<void>() : refreshConcerned(records, transaction, order, {});
 }
 
 Result<void> refreshOpenOrders(Records &records, Transaction &transaction, const QString &version)

@@ -53,6 +53,10 @@ Result<void> refreshOrdersOnVisits(Records &records, Transaction &transaction,
 Result<void> refreshOrdersConcerned(Records &records, Transaction &transaction,
                                     const ServiceOrder &order, const std::vector<Fact> &facts,
                                     const PendingEvent &pending);
+/// The same, if others find a hazard of this order, or how one was closed: what stations say of it
+/// was delivered or settled.
+Result<void> refreshOrdersOfHazards(Records &records, Transaction &transaction,
+                                    const ServiceOrder &order);
 
 /// Every open order is decided anew, by the limit set `version`.
 Result<void> refreshOpenOrders(Records &records, Transaction &transaction, const QString &version);

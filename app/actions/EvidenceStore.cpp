@@ -70,13 +70,27 @@ Result<OrderEvents> eventsOfOrder(const Database &database, const QString &order
     return found;
 }
 
-/// Evidence that is set aside is told as such. What proves nothing by itself (a change, a void, a
-/// closing) would go on to rule other evidence by a content that is in doubt.
-bool isNotSaid(const DecisionInput &input, const Fact &fact)
+/// What stations disagree about. Evidence that is set aside is told as such. What proves nothing by
+/// itself (a change, a void, a closing) would go on to rule other evidence, or close a hazard, by
+/// what is in doubt: it is left out of the facts.
+Result<void> setAsideIn(const Database &database, const QString &order,
+                        const std::vector<FactOrigin> &origins, std::vector<Fact> &facts,
+                        DecisionInput &input)
 {
-    const auto aside = std::ranges::find(input.setAside, fact.id, &SetAside::fact);
-    return aside != input.setAside.end() && aside->code == ConflictCode::FactDiffers &&
-           provenBy(fact) == Proves::Nothing;
+    LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(order));
+    const std::vector<SetAside> aside = setAside(facts, origins, conflicts);
+    input.setAside.insert(input.setAside.end(), aside.begin(), aside.end());
+    QSet<QString> ids;
+    for (const SetAside &each : aside)
+        ids.insert(each.fact);
+    std::erase_if(facts, [&ids](const Fact &fact) {
+        return provenBy(fact) == Proves::Nothing && ids.contains(fact.id);
+    });
+    const QHash<QString, QString> told = toldUnder(conflicts);
+    for (const Fact &fact : facts)
+        if (fact.as<SafetyFact>() && told.contains(fact.id))
+            input.toldUnder.insert(fact.id, told.value(fact.id));
+    return {};
 }
 
 /// What stations disagree about, and on which pair a van made what names none.
@@ -84,9 +98,7 @@ Result<void> readOtherStations(const Database &database, DecisionInput &input)
 {
     const QString &order = input.order.number;
     LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(order));
-    LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(order));
-    input.setAside = setAside(input.facts, origins, conflicts);
-    std::erase_if(input.facts, [&input](const Fact &fact) { return isNotSaid(input, fact); });
+    LOOPWRIGHT_TRY(setAsideIn(database, order, origins, input.facts, input));
     QHash<QString, QString> pairs;
     for (const FactOrigin &origin : origins)
         pairs.insert(origin.fact, origin.pair);
@@ -134,8 +146,16 @@ void readHistory(const std::vector<Event> &events, DecisionInput &input)
 Result<std::vector<Fact>> cardsOf(const Database &database, const QString &order,
                                   DecisionInput &input)
 {
-    LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database).ofOrder(order));
+    LOOPWRIGHT_ASSIGN(auto facts, FactStore(database).ofOrder(order));
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(order));
+    LOOPWRIGHT_ASSIGN(const auto told, eventsOfOrder(database, order));
+    std::erase_if(facts, [](const Fact &fact) {
+        return !fact.as<SafetyFact>() && !fact.as<HazardClosedFact>() && !fact.as<VoidFact>();
+    });
+    if (told.fromElsewhere) { // most orders never leave the office
+        LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(order));
+        LOOPWRIGHT_TRY(setAsideIn(database, order, origins, facts, input));
+    }
     std::vector<Fact> cards;
     QSet<QString> ids;
     for (const Fact &fact : facts)
@@ -148,7 +168,6 @@ Result<std::vector<Fact>> cardsOf(const Database &database, const QString &order
     for (const Fact &fact : facts)
         if (const auto *voiding = fact.as<VoidFact>(); voiding && ids.contains(voiding->fact))
             cards.push_back(fact);
-    LOOPWRIGHT_ASSIGN(const auto told, eventsOfOrder(database, order));
     for (const Event &event : told.events)
         input.bySupervisor << supervisedIn(event.detail);
     return cards;

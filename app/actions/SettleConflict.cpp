@@ -75,6 +75,7 @@ public:
         LOOPWRIGHT_TRY(refreshState(m_records, m_transaction, m_conflict.order, m_pending));
         LOOPWRIGHT_ASSIGN(const auto stored,
                           OrderStore(m_transaction.database()).get(m_conflict.order));
+        LOOPWRIGHT_TRY(refreshOrdersOfHazards(m_records, m_transaction, stored.order));
         m_events.push_back(orderEvent(m_records, stored.order, "conflict_settled", m_detail));
         return m_transaction.commit(m_events);
     }
@@ -176,7 +177,7 @@ Result<void> Settling::takeFactOfSide()
         LOOPWRIGHT_TRY(ForeignStore::add(
             m_transaction,
             FactOrigin{fact.id, m_settlement.side, {}, told.value("pair").toString(), ahead}));
-    return refreshOrdersConcerned(m_records, m_transaction, m_stored.order, {fact}, {});
+    return {};
 }
 
 /// What the office recorded counts under its own id; where that was struck out, as somebody settled

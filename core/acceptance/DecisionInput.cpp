@@ -59,6 +59,18 @@ QJsonObject changeJson(const OrderChange &change)
 
 } // namespace
 
+namespace {
+
+QJsonObject written(const QMap<QString, QString> &texts)
+{
+    QJsonObject object;
+    for (auto it = texts.begin(); it != texts.end(); ++it)
+        object.insert(it.key(), it.value());
+    return object;
+}
+
+} // namespace
+
 QJsonObject DecisionInput::toJson() const
 {
     QJsonArray held, changed, used, evidence;
@@ -103,16 +115,23 @@ QJsonObject DecisionInput::toJson() const
                 {"fact", each.fact}, {"code", toText(each.code)}, {"settled", each.settled}};
         object.insert("set_aside", list);
     }
-    if (!measuredOn.isEmpty()) {
-        QJsonObject pairs;
-        for (auto it = measuredOn.begin(); it != measuredOn.end(); ++it)
-            pairs.insert(it.key(), it.value());
-        object.insert("measured_on", pairs);
-    }
+    if (!toldUnder.isEmpty())
+        object.insert("told_under", written(toldUnder));
+    if (!measuredOn.isEmpty())
+        object.insert("measured_on", written(measuredOn));
     return object;
 }
 
 namespace {
+
+QMap<QString, QString> readTexts(JsonReader &reader, const QString &key)
+{
+    QMap<QString, QString> texts;
+    const QJsonObject object = reader.has(key) ? reader.raw(key).toObject() : QJsonObject();
+    for (auto it = object.begin(); it != object.end(); ++it)
+        texts.insert(it.key(), it.value().toString());
+    return texts;
+}
 
 Result<std::vector<Fact>> readFacts(JsonReader &reader, const QString &key)
 {
@@ -177,10 +196,8 @@ Result<DecisionInput> DecisionInput::fromJson(const QJsonObject &object, const Q
             input.setAside.push_back(
                 {item.text("fact"), item.word<ConflictCode>("code"), item.boolean("settled")});
         });
-    const QJsonObject pairs =
-        reader.has("measured_on") ? reader.raw("measured_on").toObject() : QJsonObject();
-    for (auto it = pairs.begin(); it != pairs.end(); ++it)
-        input.measuredOn.insert(it.key(), it.value().toString());
+    input.toldUnder = readTexts(reader, "told_under");
+    input.measuredOn = readTexts(reader, "measured_on");
     reader.done();
     LOOPWRIGHT_TRY(reader.result());
     return input;

@@ -61,7 +61,10 @@ struct DecisionInput
     std::vector<Fact> pairCards;
     std::vector<Fact> premisesCards; ///< the same of other pairs at the premises; told, no more
     QStringList bySupervisor;        ///< ids of the closings that a registered supervisor recorded
-    std::vector<SetAside> setAside;  ///< that stations disagree about
+    /// That stations disagree about; safety cards of other orders too, as far as they are here.
+    std::vector<SetAside> setAside;
+    /// By id of a safety card that is one of several contents of one id: that id.
+    QMap<QString, QString> toldUnder;
     /// By id of a fact that names no pair and came from another station: the pair of the order
     /// there.
     QMap<QString, QString> measuredOn;

@@ -3,6 +3,9 @@
 #include "core/acceptance/PairInForce.h"
 #include "core/base/PaperTime.h"
 
+#include <QMultiHash>
+#include <QSet>
+
 #include <algorithm>
 
 namespace loopwright {
@@ -65,25 +68,63 @@ void sortByTime(std::vector<const Fact *> &facts)
     std::ranges::sort(facts, [](const Fact *a, const Fact *b) { return isEarlier(*a, *b); });
 }
 
-/// Struck out or not: striking out removes no hazard.
-std::vector<const Fact *> cardsIn(std::initializer_list<const std::vector<Fact> *> lists)
+/// The id by which a card is closed.
+QString toldId(const DecisionInput &input, const Fact &card)
+{
+    return input.toldUnder.value(card.id, card.id);
+}
+
+/// What stands under an id with several contents, where the same was recorded under an id of its
+/// own since, as somebody settled for it.
+bool isTwiceThere(const Fact &card, const QMultiHash<QString, const Fact *> &toldUnder)
+{
+    const QList<const Fact *> contents = toldUnder.values(card.id);
+    return std::ranges::any_of(contents, [&card](const Fact *other) {
+        return card.at == other->at && card.pair == other->pair &&
+               card.installer == other->installer && card.instrument == other->instrument &&
+               *card.as<SafetyFact>() == *other->as<SafetyFact>();
+    });
+}
+
+/// Struck out or set aside or not: that removes no hazard.
+std::vector<const Fact *> cardsIn(const DecisionInput &input,
+                                  std::initializer_list<const std::vector<Fact> *> lists)
 {
     std::vector<const Fact *> cards;
+    QMultiHash<QString, const Fact *> toldUnder;
     for (const auto *facts : lists)
         for (const Fact &fact : *facts)
-            if (fact.as<SafetyFact>())
+            if (fact.as<SafetyFact>()) {
                 cards.push_back(&fact);
+                if (const QString id = toldId(input, fact); id != fact.id)
+                    toldUnder.insert(id, &fact);
+            }
+    std::erase_if(cards, [&](const Fact *card) { return isTwiceThere(*card, toldUnder); });
     sortByTime(cards);
     return cards;
 }
 
-std::vector<const Fact *> standingWith(std::vector<const Fact *> standing,
+/// Those that may close or clear: what is set aside does neither.
+std::vector<const Fact *> standingWith(const DecisionInput &input,
+                                       std::vector<const Fact *> standing,
                                        const std::vector<Fact> &others)
 {
     for (const Fact *fact : standingFacts(others))
         standing.push_back(fact);
+    QSet<QString> aside;
+    for (const SetAside &each : input.setAside)
+        aside.insert(each.fact);
+    std::erase_if(standing, [&aside](const Fact *fact) { return aside.contains(fact->id); });
     sortByTime(standing);
     return standing;
+}
+
+/// Nobody has decided yet what the card read: so nobody can have closed it.
+bool isInDispute(const DecisionInput &input, const Fact &card)
+{
+    return std::ranges::any_of(input.setAside, [&card](const SetAside &each) {
+        return each.fact == card.id && each.code == ConflictCode::FactDiffers && !each.settled;
+    });
 }
 
 } // namespace
@@ -123,12 +164,12 @@ SafetyCards::SafetyCards(const DecisionInput &input, const QStringList &pairs,
         if (const auto *changed = fact->as<ChangedFact>();
             changed && changed->what == ChangedWhat::Feed)
             m_feedChanges.push_back(fact->at);
-    const auto ofPair = standingWith(standing, input.pairCards);
-    for (const Fact *card : cardsIn({&input.facts, &input.pairCards}))
+    const auto ofPair = standingWith(input, standing, input.pairCards);
+    for (const Fact *card : cardsIn(input, {&input.facts, &input.pairCards}))
         if (auto hazard = readHazard(input, pairs, *card, limits, ofPair))
             m_hazards.push_back(*hazard);
-    const auto nearby = standingWith(standing, input.premisesCards);
-    for (const Fact *card : cardsIn({&input.premisesCards}))
+    const auto nearby = standingWith(input, standing, input.premisesCards);
+    for (const Fact *card : cardsIn(input, {&input.premisesCards}))
         if (auto hazard = readHazard(input, pairs, *card, limits, nearby)) {
             hazard->isOfPair = false;
             m_nearby.push_back(*hazard);
@@ -156,9 +197,15 @@ std::optional<Hazard> SafetyCards::readHazard(const DecisionInput &input, const 
     Hazard hazard{&card, judge(*card.as<SafetyFact>(), limits)};
     if (hazard.verdict.outcome != SafetyOutcome::Hazard)
         return std::nullopt;
+    hazard.told = toldId(input, card);
+    if (isInDispute(input, card))
+        return hazard;
+    const auto isOfCard = [&](const QString &id) {
+        return input.toldUnder.value(id, id) == hazard.told;
+    };
     for (const Fact *fact : standing)
         if (const auto *closed = fact->as<HazardClosedFact>();
-            closed && closed->hazard == card.id && fact->at >= card.at)
+            closed && isOfCard(closed->hazard) && fact->at >= card.at)
             (mayClose(input, *fact) ? hazard.closing : hazard.refused) = fact;
     for (const Fact *fact : standing)
         if (const auto *later = fact->as<SafetyFact>();
@@ -183,7 +230,7 @@ const Hazard *SafetyCards::hazardOf(const QString &card) const
 {
     for (const auto *hazards : {&m_hazards, &m_nearby})
         for (const Hazard &hazard : *hazards)
-            if (hazard.card->id == card)
+            if (hazard.card->id == card || hazard.told == card)
                 return &hazard;
     return nullptr;
 }

@@ -14,6 +14,8 @@ struct Hazard
 {
     const Fact *card = nullptr;
     SafetyVerdict verdict;
+    QString told = {}; ///< the id by which it is closed: its card's, or that under which stations
+                       ///< told several contents
     const Fact *closing = nullptr; ///< says how it was closed; none: nobody did yet
     const Fact *refused = nullptr; ///< a closing that does not count: contact with power, said by
                                    ///< no supervisor and without the utility's reference

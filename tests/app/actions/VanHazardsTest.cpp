@@ -1,0 +1,223 @@
+// What stations disagree about closes no hazard and strikes nothing out, on no order of the pair,
+// whoever came first.
+
+#include "app/actions/Audit.h"
+#include "app/actions/Board.h"
+#include "tests/support/Vans.h"
+
+#include <QElapsedTimer>
+#include <QTest>
+
+#include <algorithm>
+
+using namespace loopwright;
+using namespace loopwright::jobs;
+
+class VanHazardsTest : public QObject
+{
+    Q_OBJECT
+
+    std::unique_ptr<Site> m_office, m_van, m_other;
+
+    Site &office() { return *m_office; }
+    Site &van() { return *m_van; }
+    Site &other() { return *m_other; }
+
+    static QJsonObject closing(int n, int minute, const char *source = "meter")
+    {
+        return fact(n, "hazard_closed", minute,
+                    {{"hazard", uuid(1)}, {"source", source}, {"by", "Lee"}});
+    }
+    static QJsonObject inYear(QJsonObject fact, const QString &year)
+    {
+        fact["at"] = fact["at"].toString().replace("2026", year);
+        return fact;
+    }
+    ShownConflict conflict(ConflictCode code)
+    {
+        const auto all = good(stationConflicts(*office().records, "A-1001"));
+        const auto found = std::ranges::find(
+            all, code, [](const ShownConflict &each) { return each.conflict.code; });
+        if (found == all.end())
+            qFatal("no such conflict");
+        return *found;
+    }
+    void settle(ConflictCode code, const QString &side)
+    {
+        if (!side.isEmpty())
+            good(settleConflict(*office().records, conflict(code).conflict.id, side, "asked"));
+    }
+    CriterionOutcome safetyOf(const QString &order)
+    {
+        return office().show(order).decision.criterion("safety")->outcome;
+    }
+    bool hazardOnBoard(const QString &order)
+    {
+        const auto rows = good(boardRows(*office().records, {}));
+        return std::ranges::find(rows, order, &BoardRow::order)->hazard;
+    }
+    /// Both vans have the order.
+    void takeTwice()
+    {
+        van().open(take(office(), {"A-1001"}));
+        other().open(take(office(), {"A-1001"}, "van-8", true));
+    }
+
+private slots:
+    void init()
+    {
+        m_office = std::make_unique<Site>(true);
+        m_van = std::make_unique<Site>(false);
+        m_other = std::make_unique<Site>(false);
+        const OrderFields samePair =
+            otherBriFields("A-1002", "C-78", "17-204", "217-555-0161", "217-555-0162");
+        good(importOrders(*office().records, csv({briFields(), samePair}), {"o.csv"}));
+        join(office(), van());
+        join(office(), other(), "van-8");
+    }
+    void cleanup()
+    {
+        QCOMPARE(office().faults(), QStringList());
+        QVERIFY(good(auditDerived(*office().records)).empty());
+    }
+
+    void whatIsDatedAheadClosesNoHazard_data()
+    {
+        QTest::addColumn<QString>("side");
+        QTest::addColumn<bool>("closes");
+        QTest::newRow("open") << QString() << false;
+        QTest::newRow("office") << QString("office") << false;
+        QTest::newRow("van") << QString("van-7") << true;
+    }
+    void whatIsDatedAheadClosesNoHazard()
+    {
+        QFETCH(QString, side);
+        QFETCH(bool, closes);
+        office().record(briFields(), {safety(1, 5, 88.0)});
+        van().at("2027-03-04T20:00:00-06:00");
+        van().open(take(office(), {"A-1001"}));
+        van().record(briFields(),
+                     {inYear(closing(30, 20), "2027"), inYear(safety(31, 25), "2027")});
+        office().at("2026-03-05T08:00:00-06:00");
+        office().receive(van().bring());
+        settle(ConflictCode::ClockAhead, side);
+        for (const char *order : {"A-1001", "A-1002"}) {
+            QCOMPARE(office().show(order).judged.cards.open().empty(), closes);
+            QCOMPARE(hazardOnBoard(order), !closes);
+            QCOMPARE(safetyOf(order) == CriterionOutcome::NotMet, !closes);
+        }
+    }
+
+    /// The hazard itself is read from such a card, too.
+    void aHazardDatedAheadStands()
+    {
+        van().at("2027-03-04T20:00:00-06:00");
+        van().open(take(office(), {"A-1001"}));
+        van().record(briFields(), {inYear(safety(1, 5, 88.0), "2027")});
+        office().at("2026-03-05T08:00:00-06:00");
+        office().receive(van().bring());
+        settle(ConflictCode::ClockAhead, "office");
+        QVERIFY(hazardOnBoard("A-1001"));
+        QVERIFY(hazardOnBoard("A-1002"));
+    }
+
+    void aVoidDatedAheadStrikesNothingOut()
+    {
+        office().record(briFields(), briFacts());
+        QCOMPARE(office().outcome(), OrderOutcome::Accepted);
+        van().at("2027-03-04T20:00:00-06:00");
+        van().open(take(office(), {"A-1001"}));
+        van().records->actAs("S1");
+        good(voidFact(*van().records, briFacts()[2]["id"].toString(), "another line"));
+        office().at("2026-03-05T08:00:00-06:00");
+        office().receive(van().bring());
+        QCOMPARE(office().outcome(), OrderOutcome::Accepted);
+        settle(ConflictCode::ClockAhead, "van-7");
+        QVERIFY(office().outcome() != OrderOutcome::Accepted);
+    }
+
+    /// Two closings under one id: none closes, on neither order of the pair.
+    void aDisputedClosingClosesNothingElsewhere_data()
+    {
+        QTest::addColumn<bool>("otherFirst");
+        QTest::newRow("one") << false;
+        QTest::newRow("other") << true;
+    }
+    void aDisputedClosingClosesNothingElsewhere()
+    {
+        QFETCH(bool, otherFirst);
+        office().record(briFields(), {safety(1, 5, 88.0)});
+        takeTwice();
+        van().record(briFields(), {closing(30, 20), safety(31, 25)});
+        other().record(briFields(), {closing(30, 20, "ringing")});
+        const QByteArray mine = van().bring(), theirs = other().bring();
+        office().receive(otherFirst ? theirs : mine);
+        QCOMPARE(hazardOnBoard("A-1002"), otherFirst); // closed by the one that is here
+        office().receive(otherFirst ? mine : theirs);
+        for (const char *order : {"A-1001", "A-1002"}) {
+            QVERIFY2(!office().show(order).judged.cards.open().empty(), order);
+            QVERIFY2(hazardOnBoard(order), order);
+        }
+        settle(ConflictCode::FactDiffers, "van-7");
+        for (const char *order : {"A-1001", "A-1002"}) {
+            QVERIFY2(office().show(order).judged.cards.open().empty(), order);
+            QVERIFY2(!hazardOnBoard(order), order);
+        }
+    }
+
+    /// One van read 88 V, closed it and read clear; the other has that card as clear.
+    void aDisputedHazardEndsAlike_data()
+    {
+        QTest::addColumn<bool>("otherFirst");
+        QTest::addColumn<QString>("side");
+        for (const bool otherFirst : {false, true}) {
+            QTest::addRow("open %d", otherFirst) << otherFirst << QString();
+            QTest::addRow("van %d", otherFirst) << otherFirst << QString("van-7");
+            QTest::addRow("other %d", otherFirst) << otherFirst << QString("van-8");
+        }
+    }
+    void aDisputedHazardEndsAlike()
+    {
+        QFETCH(bool, otherFirst);
+        QFETCH(QString, side);
+        takeTwice();
+        van().record(briFields(), {safety(1, 5, 88.0), closing(30, 20), safety(31, 25)});
+        other().record(briFields(), {safety(1, 5)});
+        const QByteArray mine = van().bring(), theirs = other().bring();
+        office().receive(otherFirst ? theirs : mine);
+        office().receive(otherFirst ? mine : theirs);
+        settle(ConflictCode::FactDiffers, side);
+        const bool closed = !side.isEmpty();
+        for (const char *order : {"A-1001", "A-1002"}) {
+            const OrderView view = office().show(order);
+            QCOMPARE(view.judged.cards.hazards().size(), std::size_t(1));
+            QCOMPARE(view.judged.cards.open().empty(), closed);
+            QCOMPARE(hazardOnBoard(order), !closed);
+            QVERIFY(view.judged.cards.hazardOf(uuid(1)));
+        }
+        QCOMPARE(safetyOf("A-1001"), closed ? CriterionOutcome::Met : CriterionOutcome::NotMet);
+    }
+
+    /// Many ids that differ in one order cost as many times more, and no more than that.
+    void manyThatDifferAreReadOnce()
+    {
+        takeTwice();
+        const auto notes = [](const char *text) {
+            QList<QJsonObject> facts;
+            for (int n = 0; n < 150; ++n)
+                facts << fact(1000 + n, "note", 10, {{"text", text}});
+            return facts;
+        };
+        van().record(briFields(), notes("the cap is white"));
+        other().record(briFields(), notes("the cap is grey"));
+        office().receive(van().bring());
+        office().receive(other().bring());
+        QElapsedTimer timer;
+        timer.start();
+        QCOMPARE(good(stationConflicts(*office().records)).size(), std::size_t(150));
+        QVERIFY2(timer.elapsed() < 4000, qPrintable(QString::number(timer.elapsed())));
+    }
+};
+
+QTEST_MAIN(VanHazardsTest)
+#include "VanHazardsTest.moc"
