@@ -1,6 +1,7 @@
 // What stations disagree about closes no hazard and strikes nothing out, on no order of the pair,
 // whoever came first.
 
+#include "app/actions/Acceptance.h"
 #include "app/actions/Audit.h"
 #include "app/actions/Board.h"
 #include "tests/support/Vans.h"
@@ -71,7 +72,10 @@ private slots:
         m_other = std::make_unique<Site>(false);
         const OrderFields samePair =
             otherBriFields("A-1002", "C-78", "17-204", "217-555-0161", "217-555-0162");
-        good(importOrders(*office().records, csv({briFields(), samePair}), {"o.csv"}));
+        const OrderFields samePremises =
+            otherBriFields("A-1003", "C-79", "17-300", "217-555-0163", "217-555-0164");
+        good(
+            importOrders(*office().records, csv({briFields(), samePair, samePremises}), {"o.csv"}));
         join(office(), van());
         join(office(), other(), "van-8");
     }
@@ -106,6 +110,7 @@ private slots:
             QCOMPARE(hazardOnBoard(order), !closes);
             QCOMPARE(safetyOf(order) == CriterionOutcome::NotMet, !closes);
         }
+        QCOMPARE(hazardOnBoard("A-1003"), !closes); // nearby
     }
 
     /// The hazard itself is read from such a card, too.
@@ -154,12 +159,12 @@ private slots:
         office().receive(otherFirst ? theirs : mine);
         QCOMPARE(hazardOnBoard("A-1002"), otherFirst); // closed by the one that is here
         office().receive(otherFirst ? mine : theirs);
-        for (const char *order : {"A-1001", "A-1002"}) {
+        for (const char *order : {"A-1001", "A-1002", "A-1003"}) {
             QVERIFY2(!office().show(order).judged.cards.open().empty(), order);
             QVERIFY2(hazardOnBoard(order), order);
         }
         settle(ConflictCode::FactDiffers, "van-7");
-        for (const char *order : {"A-1001", "A-1002"}) {
+        for (const char *order : {"A-1001", "A-1002", "A-1003"}) {
             QVERIFY2(office().show(order).judged.cards.open().empty(), order);
             QVERIFY2(!hazardOnBoard(order), order);
         }
@@ -195,7 +200,10 @@ private slots:
             QCOMPARE(hazardOnBoard(order), !closed);
             QVERIFY(view.judged.cards.hazardOf(uuid(1)));
         }
+        QCOMPARE(hazardOnBoard("A-1003"), !closed); // nearby
         QCOMPARE(safetyOf("A-1001"), closed ? CriterionOutcome::Met : CriterionOutcome::NotMet);
+        const auto decided = good(decideOrder(*office().records, "A-1002"));
+        good(decideAgain(*office().records, decided.id)); // from what is stored with it
     }
 
     /// Many ids that differ in one order cost as many times more, and no more than that.
