@@ -1,3 +1,4 @@
+// Longer than 400 lines: what works window and dialogs serves all of its steps.
 // A dispatcher's morning in the real window, by keys, over the records of a whole region: it is
 // searched, filtered, sorted and scrolled; twenty orders are assigned and put on hold, their day
 // lists printed, and both taken back; another program writes meanwhile; each page is opened. Of
