@@ -9296,10 +9296,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Anschlüsse eines Standorts; kein Zertifikat</translation>
     </message>
     <message>
-        <source>The lines at these premises are still being read; once more in a moment.</source>
-        <translation>Die Anschlüsse auf diesem Grundstück werden noch gelesen; gleich noch einmal.</translation>
-    </message>
-    <message>
         <source>The list is the file %1.</source>
         <translation>Die Liste ist die Datei %1.</translation>
     </message>

@@ -61,7 +61,6 @@ public:
 
     MainWindow &window() { return *m_window; }
     Records &records() { return m_workplace->records(); }
-    DesktopContext &workplace() { return *m_workplace; }
     /// From now on; Kim Carver, the installer, is at the window first.
     void actAs(const QString &key) { m_workplace->actAs(key); }
 

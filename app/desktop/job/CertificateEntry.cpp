@@ -4,18 +4,23 @@
 #include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/PrintDialogs.h"
-#include "app/desktop/job/CertificatePreview.h"
+#include "app/desktop/Theme.h"
 #include "app/desktop/widgets/FieldGrid.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignList.h"
+#include "app/print/CertificateDocument.h"
 
 #include <QDir>
+#include <QHBoxLayout>
 #include <QPrinter>
 #include <QStandardPaths>
 
 namespace loopwright {
 
 namespace {
+
+/// Fine enough that letters keep the widths that they have on paper, and for a scaled screen.
+constexpr double previewDotsPerInch = 220;
 
 /// In the person's documents folder.
 QString proposedPath(const QString &fileName)
@@ -30,13 +35,11 @@ CertificateEntry::CertificateEntry(JobSession &desk, const QString &panel, QWidg
     : QWidget(parent)
     , m_desk(desk)
     , m_part(panel)
-    , m_setReader(desk.questions())
     , m_form(makeFactForm(desk, panel, tr("Issue it and save the PDF"), asks(m_set), {}))
     , m_setLines(new SignList(panel + ".set", tr("Lines of the set")))
     , m_signing(new SigningRow(panel + ".sign"))
     , m_lacks(new SignLine)
     , m_print(makeButton(tr("Issue it and print…"), panel + ".print", [this] { print(); }))
-    , m_preview(new CertificatePreview(desk.questions()))
 {
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -47,9 +50,18 @@ CertificateEntry::CertificateEntry(JobSession &desk, const QString &panel, QWidg
     offerPrint(this, m_print);
     layout->addWidget(m_setLines);
     m_setLines->setStill();
-    layout->addWidget(m_preview);
-    connect(m_preview, &CertificatePreview::troubled, this,
-            [this](const Error &error) { m_form->tell(Status::Failed, localized(error)); });
+    auto *pages = new QHBoxLayout;
+    for (QLabel *&page : m_pages) {
+        page = new QLabel;
+        page->setFrameShape(QFrame::Box); // white paper on a white page has no edge of its own
+        page->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+        page->setMinimumWidth(1); // it follows the width of the part, and does not hold it
+        pages->addWidget(page);
+    }
+    m_pages[0]->setAccessibleName(tr("Preview, first page"));
+    m_pages[1]->setAccessibleName(tr("Preview, second page"));
+    pages->addStretch(1);
+    layout->addLayout(pages);
     m_form->setConfirm([this] { return save(); });
     connect(m_form, &Form::edited, this, [this] {
         dressButtons();
@@ -98,26 +110,6 @@ std::vector<FieldSpec> CertificateEntry::asks(const std::vector<SetLine> &set)
              {},
              0,
              [&set, all](const QJsonObject &typed) { return set.size() > 1 && all(typed); }}};
-}
-
-/// Each line at the premises is judged for it; beside the window's thread, for there may be
-/// hundreds.
-void CertificateEntry::readSet()
-{
-    m_setReader.supersede();
-    if (!isVisibleTo(parentWidget()))
-        return;
-    const QString number = m_desk.order().number;
-    m_setReader.ask<std::vector<SetLine>>(
-        [number](Records &records, const Progress &) { return linesOfSet(records, number); },
-        [this](const Result<std::vector<SetLine>> &set) {
-            if (!set)
-                m_form->tell(Status::Failed, localized(set.error()));
-            m_set = set.value_or(std::vector<SetLine>());
-            m_form->showAsked();
-            dressButtons();
-            showSet();
-        });
 }
 
 bool CertificateEntry::allLines() const
@@ -183,12 +175,6 @@ QWidget *CertificateEntry::entry() const
 /// Two slips of Enter issue nothing unsigned: it is asked once, and the hand is led to the pen.
 bool CertificateEntry::mayIssue()
 {
-    if (m_setReader.isBusy() && m_form->typed().value("lines").toString() == u"all") {
-        m_form->tell(
-            Status::Doubtful,
-            tr("The lines at these premises are still being read; once more in a moment."));
-        return false;
-    }
     QWidget *pad = m_stands ? nullptr : unsignedPad();
     if (!pad || m_askedUnsigned)
         return true;
@@ -247,6 +233,8 @@ void CertificateEntry::showOrder()
          {"path", proposedPath(QString("certificate-%1.pdf").arg(number))},
          {"lines", QStringLiteral("this")},
          {"folder", proposedPath(QString("certificates-%1").arg(number))}});
+    const auto set = linesOfSet(m_desk.records(), number);
+    m_set = set.value_or(std::vector<SetLine>());
     const auto &issued = view.certificates;
     const auto now = issued.empty() ? Result<CertificateContent>(CertificateContent())
                                     : previewCertificate(m_desk.records(), number, {});
@@ -259,15 +247,54 @@ void CertificateEntry::showOrder()
     dressButtons();
     showSet();
     showPreview();
-    readSet(); // takes longer, and is asked in the same lane
 }
 
 void CertificateEntry::showPreview()
 {
-    if (isVisibleTo(parentWidget()))
-        m_preview->show({m_desk.order().number, signatures(), paper(),
-                         m_stands ? std::optional(m_desk.view().certificates.back()) : std::nullopt,
-                         countersigns()});
+    if (!isVisibleTo(parentWidget()))
+        return;
+    const auto content = previewCertificate(m_desk.records(), m_desk.order().number, signatures());
+    if (!content) {
+        m_form->tell(Status::Failed, localized(content.error()));
+        return;
+    }
+    // A certificate that stands is shown as the issue that would follow.
+    IssueMark mark{0, m_desk.now()};
+    if (m_stands) {
+        const CertificateView &issued = m_desk.view().certificates.back();
+        mark = {issued.copies + 1, m_desk.now(), countersigns(), issued.signatures};
+        const Signatures drawn = signatures();
+        mark.later.insert(mark.later.end(), drawn.begin(), drawn.end());
+        std::erase_if(mark.later, [&content](const Signature &each) {
+            return signatureOf(content->signatures, each.role);
+        });
+    }
+    const Sheet sheet = certificateSheet(*content, mark, paper());
+    for (std::size_t page = 0; page < std::size(m_pages); ++page)
+        m_images[page] =
+            page < sheet.pages.size() ? sheet.image(page, previewDotsPerInch) : QImage();
+    placePages();
+}
+
+void CertificateEntry::placePages()
+{
+    const int wide = std::min(em(42), (width() - em(2)) / 2);
+    for (std::size_t page = 0; page < std::size(m_pages); ++page) {
+        m_pages[page]->setVisible(!m_images[page].isNull() && wide > 0);
+        if (m_pages[page]->isHidden())
+            continue;
+        // In the dots of the screen, so that it is as sharp as the rest of the window.
+        QImage image =
+            m_images[page].scaledToWidth(int(wide * devicePixelRatioF()), Qt::SmoothTransformation);
+        image.setDevicePixelRatio(devicePixelRatioF());
+        m_pages[page]->setPixmap(QPixmap::fromImage(image));
+    }
+}
+
+void CertificateEntry::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    placePages();
 }
 
 bool CertificateEntry::issue(IssueRequest request)

@@ -4,14 +4,15 @@
 
 #include "app/actions/CertificateSet.h"
 #include "app/actions/Certificates.h"
-#include "app/desktop/Lanes.h"
 #include "app/desktop/job/FactForm.h"
 #include "app/desktop/job/SigningRow.h"
+#include "app/print/Sheet.h"
 #include "core/certificate/CertificateContent.h"
+
+#include <QLabel>
 
 namespace loopwright {
 
-class CertificatePreview;
 class SignList;
 
 class CertificateEntry : public QWidget
@@ -34,11 +35,13 @@ public:
 signals:
     void recorded();
 
+protected:
+    void resizeEvent(QResizeEvent *event) override;
+
 private:
     bool countersigns() const;
     static std::vector<FieldSpec> asks(const std::vector<SetLine> &set);
     bool allLines() const;
-    void readSet();
     void showSet();
     void dressButtons();
     bool mayIssue();
@@ -46,6 +49,7 @@ private:
     Signatures signatures() const;
     Paper paper() const;
     void showPreview();
+    void placePages();
     // Order and signatures are filled in.
     bool issue(IssueRequest request);
     bool issueSet(SetRequest request);
@@ -56,7 +60,6 @@ private:
 
     JobSession &m_desk;
     QString m_part;
-    Asker m_setReader;
     std::vector<SetLine> m_set; ///< the lines at the premises, this one first
     Form *m_form;
     SignList *m_setLines;
@@ -65,7 +68,8 @@ private:
     bool m_stands = false;
     QPushButton *m_print;
     bool m_askedUnsigned = false; ///< that it would be issued unsigned was said
-    CertificatePreview *m_preview;
+    QLabel *m_pages[2];
+    QImage m_images[2];
 };
 
 } // namespace loopwright

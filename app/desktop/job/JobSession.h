@@ -37,8 +37,6 @@ public:
     /// Who has the order now, and what stations say otherwise of it.
     Records &records() const { return m_workplace.records(); }
     Moment now() const { return records().now(); }
-    /// Where what takes its time is asked.
-    Lane &questions() const { return m_workplace.questions(); }
     /// All of the register; read once until something is read anew. None if they cannot be read.
     const QList<Instrument> &instruments();
     void instrumentsChanged() { m_instruments.reset(); }

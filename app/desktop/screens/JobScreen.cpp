@@ -207,9 +207,9 @@ void JobScreen::build()
     }
     m_column->addStretch(1);
     askHeightsAnew(*page);
-    showOrder();               // first: what is folded then is not laid out
     m_scroll->setWidget(page); // the area deletes the page before it
     m_faces->setCurrentIndex(1);
+    showOrder();
 }
 
 void JobScreen::showOrder()

@@ -1,7 +1,6 @@
 // Two lines at one premises in the real window: one arrival, one leaving, one set of certificates.
 
 #include "app/actions/Certificates.h"
-#include "app/actions/Drafts.h"
 #include "app/actions/VerifyCertificate.h"
 #include "app/desktop/job/StationPanel.h"
 #include "app/desktop/screens/JobScreen.h"
@@ -11,8 +10,6 @@
 
 #include <QDir>
 #include <QLabel>
-#include <QPushButton>
-#include <QSemaphore>
 
 using namespace loopwright;
 using namespace loopwright::jobs;
@@ -130,7 +127,6 @@ private slots:
         take(bench.records(), secondLine(), secondFacts());
         bench.openJob("A-1001");
         QVERIFY(bench.find<QWidget>("certificate.path")->isVisible());
-        QTRY_VERIFY(bench.find<QWidget>("certificate.lines")->isVisible());
         bench.go("certificate.lines");
         JobBench::keys("p");
         QVERIFY(!bench.find<QWidget>("certificate.path")->isVisible());
@@ -158,35 +154,12 @@ private slots:
         }
         QCOMPARE(showOrder(bench.records(), "A-2001")->certificates.size(), 1u);
     }
-    /// Else Enter would issue this line alone where all were chosen.
-    void aSetIsNotIssuedBeforeItsLinesAreRead()
-    {
-        JobBench bench({briFields(), secondLine()});
-        bench.at(200);
-        take(bench.records(), briFields(), briFacts());
-        QVERIFY(saveDrafts(bench.records(), {{"A-1001", "certificate", {{"lines", "all"}}}}));
-        QSemaphore gate;
-        bench.workplace().questions().put(std::make_shared<Ticket>(),
-                                          [&gate](const Result<Records *> &) -> Lane::Answer {
-                                              gate.acquire();
-                                              return [] {};
-                                          });
-        bench.openJob("A-1001");
-        for (int i = 0; i < 2; ++i) // once is for the signatures
-            bench.find<QPushButton>("certificate.confirm")->click();
-        QVERIFY(allText(bench.window().findChild<JobScreen *>()->panel("certificate"))
-                    .contains("still being read"));
-        QVERIFY(showOrder(bench.records(), "A-1001")->certificates.empty());
-        gate.release();
-        QTRY_VERIFY(bench.find<QWidget>("certificate.lines")->isVisible());
-    }
     void aLineAloneIsAskedNothingMore()
     {
         JobBench bench({briFields()});
         bench.at(200);
         take(bench.records(), briFields(), briFacts());
         bench.openJob("A-1001");
-        QTest::qWait(300); // the other lines would be read
         QVERIFY(!bench.find<QWidget>("certificate.lines")->isVisible());
         QVERIFY(bench.find<QWidget>("certificate.path")->isVisible());
     }
