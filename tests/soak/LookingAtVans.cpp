@@ -67,6 +67,14 @@ bool isKnown(const Database &database, BundleKind kind, const QString &id)
     return good(StationStore(database).bundles(kind)).contains(id);
 }
 
+/// Whether the register says that the bundle was begun.
+bool isInRegister(const Database &database, const QString &kind, const QString &id)
+{
+    const auto events = good(EventStore(database).ofRegister(kind));
+    return std::ranges::any_of(
+        events, [&](const Event &event) { return event.detail.value("bundle") == id; });
+}
+
 } // namespace
 
 void LookingAtVans::atRecords(Database::Access access)
@@ -163,6 +171,15 @@ void LookingAtVans::judge(const Task &task, qsizetype found, qsizetype all)
         m_looking.count(m_tally.untrue, QString("task %1 changed something").arg(task.number));
 }
 
+/// A bundle is begun before the first of its orders, and known once the last is in.
+void LookingAtVans::inTurn(const QString &order, bool begun, bool in, bool whole)
+{
+    if (in && !begun)
+        m_looking.count(m_tally.halfDone, order + " came before its bundle was begun");
+    if (whole && !in)
+        m_looking.count(m_tally.halfDone, order + " did not come, and its bundle is known");
+}
+
 /// All orders of the lot went, once, with one bundle; or none of them.
 void LookingAtVans::atTaking(Records &office, const Task &task)
 {
@@ -193,7 +210,9 @@ void LookingAtVans::atOpening(Records &van, const Task &task)
 {
     const Database &database = van.database();
     const BundleFile file = bundleAt(m_place.toOpen(lotOf(task)));
-    qsizetype found = isKnown(database, BundleKind::Out, file.id);
+    const bool whole = isKnown(database, BundleKind::Out, file.id);
+    const bool begun = isInRegister(database, "bundle_opened", file.id);
+    qsizetype found = begun;
     const auto orders = ordersOut(lotOf(task));
     for (const OrderOut &order : orders) {
         const auto carried = carriedBy(database, order.number, file.bundle.station);
@@ -203,11 +222,10 @@ void LookingAtVans::atOpening(Records &van, const Task &task)
                            isThere(database, order.said), carried && carried->bundle == file.id,
                            told.size() == orderOf(file.bundle, order.number).events.size(),
                            countOfEvents(database, order.number, "opened") == 1});
-        if (in && found == 0)
-            m_looking.count(m_tally.halfDone, order.number + " is in the van without its bundle");
+        inTurn(order.number, begun, in, whole);
         found += in;
     }
-    judge(task, found, 1 + qsizetype(orders.size()));
+    judge(task, found + whole, 2 + qsizetype(orders.size()));
 }
 
 /// Each order of the lot is home with the facts of the other van and the chain that seals them,
@@ -217,7 +235,9 @@ void LookingAtVans::atReceiving(Records &office, const Task &task)
     const Database &database = office.database();
     const BundleFile file = bundleAt(m_place.toReceive(lotOf(task)));
     const QString &station = file.bundle.station;
-    qsizetype found = isKnown(database, BundleKind::Back, file.id);
+    const bool whole = isKnown(database, BundleKind::Back, file.id);
+    const bool begun = isInRegister(database, "bundle_received", file.id);
+    qsizetype found = begun;
     const auto orders = ordersOut(lotOf(task));
     for (const OrderOut &order : orders) {
         const auto carried = carriedBy(database, order.number, station);
@@ -234,11 +254,10 @@ void LookingAtVans::atReceiving(Records &office, const Task &task)
                          return origin.fact == fact && origin.station == station;
                      });
         const bool in = together(order.number, signs);
-        if (in && found == 0)
-            m_looking.count(m_tally.halfDone, order.number + " is home without its bundle");
+        inTurn(order.number, begun, in, whole);
         found += in;
     }
-    judge(task, found, 1 + qsizetype(orders.size()));
+    judge(task, found + whole, 2 + qsizetype(orders.size()));
 }
 
 /// The tasks whose file stands there if all went well: the last one that was acknowledged, of two

@@ -35,6 +35,7 @@ private:
     void atOrdersBrought(Records &van, const BundleFile &file);
     void mustBeTaken(const QString &path, const Result<std::vector<TakenBundle>> &files);
     bool together(const QString &what, const QList<bool> &signs);
+    void inTurn(const QString &order, bool begun, bool in, bool whole);
     void judge(const Task &task, qsizetype found, qsizetype all);
     std::vector<Acknowledged> lastWriters(Work work) const;
     bool mayBeOf(const Acknowledged &each, const BundleFile &file) const;
