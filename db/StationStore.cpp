@@ -17,22 +17,6 @@ CarriedOrder readCarried(const Statement &row)
             row.bytes("content"),     row.moment("at"),    row.boolean("back")};
 }
 
-OrderFields fieldsIn(const QJsonObject &object)
-{
-    OrderFields fields;
-    for (auto it = object.begin(); it != object.end(); ++it)
-        fields.insert(it.key(), it.value().toString());
-    return fields;
-}
-
-QJsonObject objectOf(const OrderFields &fields)
-{
-    QJsonObject object;
-    for (auto it = fields.begin(); it != fields.end(); ++it)
-        object.insert(it.key(), it.value());
-    return object;
-}
-
 } // namespace
 
 Result<std::optional<PeerStation>> StationStore::find(const QString &name) const
@@ -159,8 +143,8 @@ Result<std::vector<ToldOrder>> StationStore::told(const QString &order) const
     Statement statement(m_database, "station.told");
     statement.bind("order_number", order);
     return rows(statement, [](const Statement &row) {
-        return ToldOrder{row.text("station"), fieldsIn(row.json("base")),
-                         fieldsIn(row.json("content")), row.boolean("evidence")};
+        return ToldOrder{row.text("station"), textsIn(row.json("base")),
+                         textsIn(row.json("content")), row.boolean("evidence")};
     });
 }
 

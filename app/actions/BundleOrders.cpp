@@ -20,8 +20,6 @@ namespace loopwright {
 
 namespace {
 
-constexpr double secondsOfDay = 86400;
-
 BundledDecision bundled(const StoredDecision &stored)
 {
     const QJsonObject result = QJsonDocument::fromJson(stored.result).object();
@@ -199,7 +197,7 @@ public:
             return {};
         }
         LOOPWRIGHT_TRY(FactStore::add(m_transaction, fact));
-        const bool ahead = fact.at > m_records.now().plusSeconds(secondsOfDay);
+        const bool ahead = fact.at.isAheadOf(m_records.now());
         m_parts.ahead = m_parts.ahead || ahead;
         const QString origin = bundled.station.isEmpty() ? m_sender : bundled.station;
         LOOPWRIGHT_ASSIGN(const auto own, MetaStore(m_transaction.database()).station());

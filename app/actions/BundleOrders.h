@@ -35,7 +35,8 @@ struct AddedParts
     QStringList added, alreadyThere, certificates;
     std::vector<Fact> facts; ///< those that were added
     std::vector<CertificateTwice> twice;
-    bool ahead = false; ///< one was more than a day ahead of the clock
+    bool ahead = false;                     ///< one was more than a day ahead of the clock
+    std::vector<StationConflict> elsewhere; ///< that were drawn on other orders
 };
 /// The facts of an entry, in its order; BadInput with its place if one is none, or another order's.
 Result<std::vector<Fact>> factsIn(const BundledOrder &entry, const QString &place);

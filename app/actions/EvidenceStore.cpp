@@ -74,11 +74,11 @@ Result<OrderEvents> eventsOfOrder(const Database &database, const QString &order
 /// itself (a change, a void, a closing) would go on to rule other evidence, or close a hazard, by
 /// what is in doubt: it is left out of the facts.
 Result<void> setAsideIn(const Database &database, const QString &order,
-                        const std::vector<FactOrigin> &origins, std::vector<Fact> &facts,
+                        const std::vector<FactOrigin> &tellers, std::vector<Fact> &facts,
                         DecisionInput &input)
 {
     LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(order));
-    const std::vector<SetAside> aside = setAside(facts, origins, conflicts);
+    const std::vector<SetAside> aside = setAside(facts, tellers, conflicts);
     input.setAside.insert(input.setAside.end(), aside.begin(), aside.end());
     QSet<QString> ids;
     for (const SetAside &each : aside)
@@ -97,11 +97,14 @@ Result<void> setAsideIn(const Database &database, const QString &order,
 Result<void> readOtherStations(const Database &database, DecisionInput &input)
 {
     const QString &order = input.order.number;
-    LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(order));
-    LOOPWRIGHT_TRY(setAsideIn(database, order, origins, input.facts, input));
+    LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database).tellersOf(order));
+    LOOPWRIGHT_TRY(setAsideIn(database, order, tellers, input.facts, input));
+    // Where stations name several pairs, one that is not the order's: then it counts for nothing.
+    const QString own = pairIdentity(input.order.pair);
     QHash<QString, QString> pairs;
-    for (const FactOrigin &origin : origins)
-        pairs.insert(origin.fact, origin.pair);
+    for (const FactOrigin &teller : tellers)
+        if (!pairs.contains(teller.fact) || pairIdentity(pairs.value(teller.fact)) == own)
+            pairs.insert(teller.fact, teller.pair);
     for (const Fact &fact : input.facts)
         if (const QString pair = pairs.value(fact.id);
             fact.pair.isEmpty() && !pair.isEmpty() && provenBy(fact) != Proves::Nothing)
@@ -153,8 +156,8 @@ Result<std::vector<Fact>> cardsOf(const Database &database, const QString &order
         return !fact.as<SafetyFact>() && !fact.as<HazardClosedFact>() && !fact.as<VoidFact>();
     });
     if (told.fromElsewhere) { // most orders never leave the office
-        LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(order));
-        LOOPWRIGHT_TRY(setAsideIn(database, order, origins, facts, input));
+        LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database).tellersOf(order));
+        LOOPWRIGHT_TRY(setAsideIn(database, order, tellers, facts, input));
     }
     std::vector<Fact> cards;
     QSet<QString> ids;

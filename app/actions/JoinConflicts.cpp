@@ -4,6 +4,7 @@
 #include "app/actions/JoinFacts.h"
 #include "app/actions/OrderIntake.h"
 #include "core/acceptance/Proof.h"
+#include "core/certificate/CertificateNumber.h"
 #include "db/AssignmentStore.h"
 #include "db/CertificateStore.h"
 #include "db/ConflictStore.h"
@@ -17,6 +18,15 @@
 namespace loopwright {
 
 namespace {
+
+Result<StationConflict> draw(Records &records, Transaction &transaction, const QString &order,
+                             ConflictCode code, const QString &station, const QJsonObject &content)
+{
+    const QString id = StationConflict::idOf(code, order, station, content);
+    StationConflict drawn{id, order, code, station, content, records.now(), {}};
+    LOOPWRIGHT_TRY(ConflictStore::add(transaction, drawn));
+    return drawn;
+}
 
 class ConflictDrawing
 {
@@ -38,11 +48,16 @@ private:
     Result<void> orderChanged();
     Result<std::optional<QJsonObject>> differences(const OrderFields &there) const;
     Result<void> valueInUse();
-    Result<QString> whoseValue() const;
+    Result<QString> whoseValue(const std::vector<Conflict> &held) const;
     Result<void> certificates();
     Result<void> certificatesTwice();
     Result<bool> othersWorkedUnseen() const;
-    Result<QString> add(ConflictCode code, const QString &station, const QJsonObject &content = {});
+    Result<QString> add(ConflictCode code, const QString &station, const QJsonObject &content = {})
+    {
+        LOOPWRIGHT_ASSIGN(const auto drawn,
+                          draw(m_records, m_transaction, m_entry.number, code, station, content));
+        return drawn.id;
+    }
     Result<void> withdraw(ConflictCode code, const QString &station, const QString &but = {});
     const Database &database() const { return m_transaction.database(); }
 
@@ -54,15 +69,6 @@ private:
     AddedParts &m_parts;
     StoredOrder m_now;
 };
-
-Result<QString> ConflictDrawing::add(ConflictCode code, const QString &station,
-                                     const QJsonObject &content)
-{
-    const QString id = StationConflict::idOf(code, m_entry.number, station, content);
-    LOOPWRIGHT_TRY(ConflictStore::add(
-        m_transaction, {id, m_entry.number, code, station, content, m_records.now(), {}}));
-    return id;
-}
 
 /// All of the code and station, or, where `but` takes their place, the settled ones too.
 Result<void> ConflictDrawing::withdraw(ConflictCode code, const QString &station,
@@ -143,29 +149,37 @@ Result<void> ConflictDrawing::orderChanged()
     return {};
 }
 
-/// The first station by tag whose word the values of the order are; empty if they are the office's.
-Result<QString> ConflictDrawing::whoseValue() const
+/// The first station by tag whose word one of these columns of the order is; empty if none is.
+QString whoGave(const QStringList &columns, const std::vector<ToldOrder> &told)
+{
+    const auto office = std::ranges::find(told, officeSide, &ToldOrder::station);
+    for (const ToldOrder &each : told)
+        for (const QString &column : columns)
+            if (each.station != officeSide && each.now.value(column) == office->now.value(column) &&
+                each.now.value(column) != office->base.value(column))
+                return each.station;
+    return {};
+}
+
+/// Who gave the values that are held; else who gave another, such as the office that they are
+/// counted in. Empty if all are the office's.
+Result<QString> ConflictDrawing::whoseValue(const std::vector<Conflict> &held) const
 {
     if (!m_drawing.before)
         return m_tag;
     LOOPWRIGHT_ASSIGN(const auto told, StationStore(database()).told(m_entry.number));
-    const auto office = std::ranges::find(told, officeSide, &ToldOrder::station);
-    for (const ToldOrder &each : told) {
-        const QStringList columns = each.now.keys();
-        const bool gave = std::ranges::any_of(columns, [&](const QString &column) {
-            return each.now.value(column) == office->now.value(column) &&
-                   each.now.value(column) != office->base.value(column);
-        });
-        if (gave && each.station != officeSide)
-            return each.station;
-    }
-    return QString();
+    QStringList columns;
+    for (const Conflict &each : held)
+        columns << each.field;
+    const QString station = whoGave(columns, told);
+    return station.isEmpty() ? whoGave(m_now.order.fields().keys(), told) : station;
 }
 
 Result<void> ConflictDrawing::valueInUse()
 {
     LOOPWRIGHT_ASSIGN(const auto held, AssignmentStore(database()).conflictsOf(m_now.order));
-    LOOPWRIGHT_ASSIGN(const auto station, held.empty() ? Result<QString>(QString()) : whoseValue());
+    LOOPWRIGHT_ASSIGN(const auto station,
+                      held.empty() ? Result<QString>(QString()) : whoseValue(held));
     QString drawn;
     if (!station.isEmpty()) {
         QJsonArray values;
@@ -188,26 +202,25 @@ Result<bool> ConflictDrawing::othersWorkedUnseen() const
 {
     if (std::ranges::none_of(m_parts.facts, isEvidence))
         return false;
-    QSet<QString> known(m_entry.seen.begin(), m_entry.seen.end());
+    LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database()).ofOrder(m_entry.number));
+    const auto told = toldUnder(conflicts);
+    const auto workOf = [&told](const QString &fact) { return told.value(fact, fact); };
+    QSet<QString> known;
+    for (const QString &fact : m_entry.seen)
+        known.insert(workOf(fact));
     for (const Fact &fact : m_drawing.facts)
         known.insert(fact.id);
     LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database()).tellersOf(m_entry.number));
     for (const FactOrigin &teller : tellers)
         if (teller.station == m_tag)
-            known.insert(teller.fact);
-    LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database()).ofOrder(m_entry.number));
-    for (const StationConflict &each : conflicts) {
-        if (each.code != ConflictCode::FactDiffers)
-            continue;
-        const QJsonObject told = each.content.value("told").toObject();
-        if (told.contains(m_tag))
+            known.insert(workOf(teller.fact));
+    for (const StationConflict &each : conflicts)
+        if (each.code == ConflictCode::FactDiffers && each.tellers().contains(m_tag))
             known.insert(each.content.value("fact").toString());
-        for (const QJsonValue &side : told)
-            known.insert(idOfToldContent(side["content"].toString().toUtf8()));
-    }
     LOOPWRIGHT_ASSIGN(const auto facts, FactStore(database()).ofOrder(m_entry.number));
-    return std::ranges::any_of(
-        facts, [&](const Fact &fact) { return isEvidence(fact) && !known.contains(fact.id); });
+    return std::ranges::any_of(facts, [&](const Fact &fact) {
+        return isEvidence(fact) && !known.contains(workOf(fact.id));
+    });
 }
 
 Result<void> ConflictDrawing::certificates()
@@ -217,7 +230,8 @@ Result<void> ConflictDrawing::certificates()
     LOOPWRIGHT_ASSIGN(const auto all, CertificateStore(database()).ofOrder(m_entry.number));
     QStringList stations;
     for (const StoredCertificate &each : all) {
-        const QString tag = each.number.mid(3, 6); // CertificateNumber::text()
+        const auto number = CertificateNumber::parse(each.number);
+        const QString tag = number ? number->station : QString();
         LOOPWRIGHT_ASSIGN(const auto van, StationStore(database()).ofTag(tag));
         stations << (van ? tag : officeSide);
     }
@@ -237,12 +251,15 @@ Result<void> ConflictDrawing::certificatesTwice()
         const QJsonObject content = each.toJson();
         const QStringList orders{each.order, m_entry.number};
         for (const QString &order : orders) {
-            const QString id =
-                StationConflict::idOf(ConflictCode::CertificateTwice, order, m_tag, content);
-            LOOPWRIGHT_TRY(ConflictStore::add(
-                m_transaction,
-                {id, order, ConflictCode::CertificateTwice, m_tag, content, m_records.now(), {}}));
-            LOOPWRIGHT_TRY(refreshState(m_records, m_transaction, order));
+            LOOPWRIGHT_ASSIGN(const auto known,
+                              ConflictStore(database())
+                                  .find(StationConflict::idOf(ConflictCode::CertificateTwice, order,
+                                                              m_tag, content)));
+            LOOPWRIGHT_ASSIGN(const auto drawn,
+                              draw(m_records, m_transaction, order, ConflictCode::CertificateTwice,
+                                   m_tag, content));
+            if (!known && order != m_entry.number)
+                m_parts.elsewhere.push_back(drawn);
         }
     }
     return {};
@@ -263,7 +280,10 @@ Result<void> ConflictDrawing::run()
     if (m_parts.ahead)
         LOOPWRIGHT_TRY(add(ConflictCode::ClockAhead, m_tag));
     LOOPWRIGHT_TRY(certificates());
-    return certificatesTwice();
+    LOOPWRIGHT_TRY(certificatesTwice());
+    for (const StationConflict &each : m_parts.elsewhere)
+        LOOPWRIGHT_TRY(refreshState(m_records, m_transaction, each.order));
+    return {};
 }
 
 } // namespace
@@ -279,12 +299,10 @@ Result<void> drawConflicts(Records &records, Transaction &transaction, const Dra
     return ConflictDrawing(records, transaction, drawing, parts).run();
 }
 
-Result<void> drawFork(Records &records, Transaction &transaction, const QString &order,
-                      const QString &station, const QJsonObject &where)
+Result<StationConflict> drawFork(Records &records, Transaction &transaction, const QString &order,
+                                 const QString &station, const QJsonObject &where)
 {
-    const QString id = StationConflict::idOf(ConflictCode::Forked, order, station, where);
-    return ConflictStore::add(transaction,
-                              {id, order, ConflictCode::Forked, station, where, records.now(), {}});
+    return draw(records, transaction, order, ConflictCode::Forked, station, where);
 }
 
 } // namespace loopwright

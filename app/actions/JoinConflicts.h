@@ -13,8 +13,8 @@ Result<void> drawConflicts(Records &records, Transaction &transaction, const Dra
 
 /// That a station's records are there twice, or an older copy of them: on the order, if it is known
 /// here.
-Result<void> drawFork(Records &records, Transaction &transaction, const QString &order,
-                      const QString &station, const QJsonObject &where);
+Result<StationConflict> drawFork(Records &records, Transaction &transaction, const QString &order,
+                                 const QString &station, const QJsonObject &where);
 
 bool isEvidence(const Fact &fact);
 

@@ -14,9 +14,42 @@ namespace loopwright {
 
 namespace {
 
+using TellersByFact = QMultiHash<QString, FactOrigin>;
+
+TellersByFact tellersByFact(const std::vector<FactOrigin> &tellers)
+{
+    TellersByFact known;
+    for (const FactOrigin &teller : tellers)
+        known.insert(teller.fact, teller);
+    return known;
+}
+
 QJsonObject toldAs(const QByteArray &content, const QString &pair)
 {
     return {{"content", QString::fromUtf8(content)}, {"pair", pair}};
+}
+
+/// The conflict about the id that has all contents known until now.
+std::optional<StationConflict> newest(const std::vector<StationConflict> &conflicts,
+                                      const QString &fact)
+{
+    const auto found = std::ranges::find_if(conflicts, [&fact](const StationConflict &each) {
+        return each.code == ConflictCode::FactDiffers && each.stands &&
+               each.content.value("fact").toString() == fact;
+    });
+    return found == conflicts.end() ? std::nullopt : std::optional(*found);
+}
+
+/// Who told the content that stands under the id: the office alone, if it recorded it itself.
+QJsonObject toldBefore(const Fact &stored, const TellersByFact &tellers)
+{
+    const QByteArray content = canonicalJson(stored.toJson());
+    QJsonObject told;
+    for (auto [teller, end] = tellers.equal_range(stored.id); teller != end; ++teller)
+        told.insert(teller->station, toldAs(content, teller->pair));
+    if (told.isEmpty())
+        told.insert(officeSide, toldAs(content, {}));
+    return told;
 }
 
 class FactJoining
@@ -37,8 +70,7 @@ public:
     {
         LOOPWRIGHT_ASSIGN(m_conflicts, ConflictStore(database()).ofOrder(m_entry.number));
         LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database()).tellersOf(m_entry.number));
-        for (const FactOrigin &teller : tellers)
-            m_tellers.insert(teller.fact, teller);
+        m_tellers = tellersByFact(tellers);
         const QSet<QString> added(m_parts.added.begin(), m_parts.added.end());
         for (std::size_t i = 0; i < m_facts.size(); ++i)
             if (!added.contains(m_facts[i].id))
@@ -48,16 +80,14 @@ public:
 
 private:
     Result<void> tell(const Fact &fact, const BundledFact &bundled);
-    std::optional<StationConflict> newest(const QString &fact) const;
-    QJsonObject toldBefore(const Fact &stored) const;
     Result<void> addTeller(const Fact &fact, const QString &pair);
-    Result<void> draw(const QString &fact, const QJsonObject &told,
-                      const std::optional<StationConflict> &before);
-    Result<void> takeCards(const QJsonObject &told, const QByteArray &stored);
-    bool isAhead(const Fact &fact) const
-    {
-        return fact.at > m_records.now().plusSeconds(24.0 * 60 * 60);
-    }
+    Result<StationConflict> draw(const QString &order, const QString &fact,
+                                 const QJsonObject &told);
+    Result<void> drawHere(const QString &fact, const QJsonObject &told,
+                          const std::optional<StationConflict> &before);
+    Result<void> drawElsewhere(const Fact &stored);
+    Result<void> takeContents(const QJsonObject &told, const Fact &stored);
+    bool isAhead(const Fact &fact) const { return fact.at.isAheadOf(m_records.now()); }
     const Database &database() const { return m_transaction.database(); }
 
     Records &m_records;
@@ -66,31 +96,9 @@ private:
     const QString &m_tag;
     const std::vector<Fact> &m_facts;
     AddedParts &m_parts;
-    std::vector<StationConflict> m_conflicts;  ///< of the order
-    QMultiHash<QString, FactOrigin> m_tellers; ///< by fact
+    std::vector<StationConflict> m_conflicts; ///< of the order
+    TellersByFact m_tellers;                  ///< likewise
 };
-
-/// The conflict about the id that has all contents known until now.
-std::optional<StationConflict> FactJoining::newest(const QString &fact) const
-{
-    const auto found = std::ranges::find_if(m_conflicts, [&fact](const StationConflict &each) {
-        return each.code == ConflictCode::FactDiffers && each.stands &&
-               each.content.value("fact").toString() == fact;
-    });
-    return found == m_conflicts.end() ? std::nullopt : std::optional(*found);
-}
-
-/// Who told the content that stands under the id: the office alone, if it recorded it itself.
-QJsonObject FactJoining::toldBefore(const Fact &stored) const
-{
-    const QByteArray content = canonicalJson(stored.toJson());
-    QJsonObject told;
-    for (auto [teller, end] = m_tellers.equal_range(stored.id); teller != end; ++teller)
-        told.insert(teller->station, toldAs(content, teller->pair));
-    if (told.isEmpty())
-        told.insert(officeSide, toldAs(content, {}));
-    return told;
-}
 
 Result<void> FactJoining::addTeller(const Fact &fact, const QString &pair)
 {
@@ -105,8 +113,13 @@ Result<void> FactJoining::tell(const Fact &fact, const BundledFact &bundled)
     if (!stored)
         return {};
     const bool same = stored->digest() == sha256Hex(bundled.content);
-    const auto before = newest(fact.id);
-    QJsonObject told = before ? before->content.value("told").toObject() : toldBefore(*stored);
+    const bool isElsewhere = stored->order != m_entry.number;
+    const auto before = newest(m_conflicts, fact.id);
+    QJsonObject told;
+    if (before)
+        told = before->content.value("told").toObject();
+    else if (!isElsewhere)
+        told = toldBefore(*stored, m_tellers);
     if (told.contains(m_tag))
         return {};
     if (!before && same && told.contains(officeSide))
@@ -121,19 +134,26 @@ Result<void> FactJoining::tell(const Fact &fact, const BundledFact &bundled)
     if (decided)
         return {};
     told.insert(m_tag, toldAs(bundled.content, bundled.pair));
-    LOOPWRIGHT_TRY(draw(fact.id, told, before));
-    return takeCards(told, canonicalJson(stored->toJson()));
+    LOOPWRIGHT_TRY(drawHere(fact.id, told, before));
+    if (isElsewhere)
+        LOOPWRIGHT_TRY(drawElsewhere(*stored));
+    return takeContents(told, *stored);
 }
 
-Result<void> FactJoining::draw(const QString &fact, const QJsonObject &told,
-                               const std::optional<StationConflict> &before)
+Result<StationConflict> FactJoining::draw(const QString &order, const QString &fact,
+                                          const QJsonObject &told)
 {
     const QJsonObject content{{"fact", fact}, {"told", told}};
-    const QString id =
-        StationConflict::idOf(ConflictCode::FactDiffers, m_entry.number, {}, content);
-    const StationConflict drawn{
-        id, m_entry.number, ConflictCode::FactDiffers, {}, content, m_records.now(), {}};
+    const QString id = StationConflict::idOf(ConflictCode::FactDiffers, order, {}, content);
+    StationConflict drawn{id, order, ConflictCode::FactDiffers, {}, content, m_records.now(), {}};
     LOOPWRIGHT_TRY(ConflictStore::add(m_transaction, drawn));
+    return drawn;
+}
+
+Result<void> FactJoining::drawHere(const QString &fact, const QJsonObject &told,
+                                   const std::optional<StationConflict> &before)
+{
+    LOOPWRIGHT_ASSIGN(const auto drawn, draw(m_entry.number, fact, told));
     if (before) {
         LOOPWRIGHT_TRY(ConflictStore::withdraw(m_transaction, before->id));
         std::erase_if(m_conflicts,
@@ -143,24 +163,41 @@ Result<void> FactJoining::draw(const QString &fact, const QJsonObject &told,
     return {};
 }
 
-Result<void> FactJoining::takeCards(const QJsonObject &told, const QByteArray &stored)
+/// One id in two orders: which of them has it hangs on who came first, so it counts in neither
+/// until somebody settles it. What the office recorded stands: it was there before all of them.
+Result<void> FactJoining::drawElsewhere(const Fact &stored)
 {
+    LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database()).ofOrder(stored.order));
+    LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database()).tellersOf(stored.order));
+    const QJsonObject told = toldBefore(stored, tellersByFact(tellers));
+    if (newest(conflicts, stored.id) || told.contains(officeSide))
+        return {};
+    LOOPWRIGHT_ASSIGN(auto drawn, draw(stored.order, stored.id, told));
+    m_parts.elsewhere.push_back(std::move(drawn));
+    return {};
+}
+
+/// Under an id of its own each that does not stand under the one that it was told with, as far as
+/// it must be seen now: a safety card, and what is of another order.
+Result<void> FactJoining::takeContents(const QJsonObject &told, const Fact &stored)
+{
+    const QByteArray here = canonicalJson(stored.toJson());
     for (auto side = told.begin(); side != told.end(); ++side) {
         const QJsonObject saying = side.value().toObject();
         const QByteArray content = saying.value("content").toString().toUtf8();
-        if (content == stored)
+        if (content == here)
             continue;
         LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(content, "content"));
-        LOOPWRIGHT_ASSIGN(auto card, Fact::fromJson(object, "content"));
-        card.id = idOfToldContent(content);
-        LOOPWRIGHT_ASSIGN(const auto known, FactStore(database()).find(card.id));
-        if (known || !card.as<SafetyFact>())
+        LOOPWRIGHT_ASSIGN(auto fact, Fact::fromJson(object, "content"));
+        fact.id = idOfToldContent(content);
+        LOOPWRIGHT_ASSIGN(const auto known, FactStore(database()).find(fact.id));
+        if (known || (!fact.as<SafetyFact>() && fact.order == stored.order))
             continue;
-        LOOPWRIGHT_TRY(FactStore::add(m_transaction, card));
+        LOOPWRIGHT_TRY(FactStore::add(m_transaction, fact));
         LOOPWRIGHT_TRY(ForeignStore::add(
             m_transaction,
-            FactOrigin{card.id, side.key(), {}, saying.value("pair").toString(), isAhead(card)}));
-        m_parts.facts.push_back(card);
+            FactOrigin{fact.id, side.key(), {}, saying.value("pair").toString(), isAhead(fact)}));
+        m_parts.facts.push_back(fact);
     }
     return {};
 }

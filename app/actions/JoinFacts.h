@@ -6,8 +6,9 @@
 
 namespace loopwright {
 
-/// Who tells what of each id, and a conflict where the contents differ. A safety card that differs
-/// is taken in at once, under an id of its own, for hazards are read from all cards.
+/// Who tells what of each id, and a conflict where the contents differ; of two orders, one on each.
+/// A safety card that differs is taken in at once, under an id of its own, for hazards are read
+/// from all cards.
 Result<void> joinFacts(Records &records, Transaction &transaction, const Drawing &drawing,
                        AddedParts &parts);
 

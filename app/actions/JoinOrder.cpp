@@ -95,6 +95,17 @@ Result<void> checkSeals(const std::vector<Event> &known, const Joining &joining)
     return {};
 }
 
+/// Tells the chain of an order that something was noticed of it as nothing of it was taken in.
+Event noticed(const Records &records, const ServiceOrder &order, const StationConflict &conflict,
+              const QString &bundle)
+{
+    return orderEvent(records, order, "conflict_noticed",
+                      {{"conflict", conflict.id},
+                       {"code", toText(conflict.code)},
+                       {"station", conflict.station},
+                       {"bundle", bundle}});
+}
+
 class OrderJoining
 {
 public:
@@ -179,7 +190,9 @@ Result<void> OrderJoining::noteFork(const AddedParts &parts)
     if (m_joining.fork.isEmpty())
         return {};
     tell("forked", forkSentence(m_joining.van.name));
-    return drawFork(m_records, m_transaction, m_entry.number, m_joining.van.tag, m_joining.fork);
+    LOOPWRIGHT_TRY(
+        drawFork(m_records, m_transaction, m_entry.number, m_joining.van.tag, m_joining.fork));
+    return {};
 }
 
 Result<JoinedOrder> OrderJoining::run()
@@ -191,8 +204,8 @@ Result<JoinedOrder> OrderJoining::run()
     LOOPWRIGHT_TRY(checkSeals(known, m_joining));
     LOOPWRIGHT_ASSIGN(m_facts, factsIn(m_entry, m_joining.place));
     LOOPWRIGHT_ASSIGN(const int told, addForeignEvents(m_records, m_transaction, m_entry));
-    LOOPWRIGHT_ASSIGN(const bool isHere, wasJoined());
-    if (told == 0 && isHere) {
+    LOOPWRIGHT_ASSIGN(const bool isHere, told == 0 ? wasJoined() : Result<bool>(false));
+    if (isHere) {
         m_joined.verdict = BundleVerdict::AlreadyThere;
         LOOPWRIGHT_ASSIGN(m_joined.conflicts, openConflicts());
         for (const Fact &fact : m_facts)
@@ -223,6 +236,11 @@ Result<JoinedOrder> OrderJoining::run()
     if (stored.status != OrderStatus::Open)
         detail.insert("after_end", QJsonArray::fromStringList(parts.added));
     values.events.push_back(orderEvent(m_records, stored.order, joinedKind, detail));
+    for (const StationConflict &each : parts.elsewhere) {
+        LOOPWRIGHT_ASSIGN(const auto other, OrderStore(database()).get(each.order));
+        LOOPWRIGHT_TRY(refreshOrdersOfHazards(m_records, m_transaction, other.order));
+        values.events.push_back(noticed(m_records, other.order, each, m_joining.bundle));
+    }
     LOOPWRIGHT_TRY(refreshState(
         m_records, m_transaction, m_entry.number,
         {.afterEnd = stored.status != OrderStatus::Open ? parts.added : QStringList()}));
@@ -231,10 +249,6 @@ Result<JoinedOrder> OrderJoining::run()
     LOOPWRIGHT_TRY(m_transaction.commit(values.events));
     return m_joined;
 }
-
-} // namespace
-
-namespace {
 
 /// Nothing of the order is in but what shall be known of its station.
 Result<void> noteForkAlone(Records &records, const Joining &joining)
@@ -259,11 +273,10 @@ Result<void> noteForkAlone(Records &records, const Joining &joining)
         StationConflict::idOf(ConflictCode::Forked, entry.number, joining.van.tag, where);
     if (std::ranges::find(before, id, &StationConflict::id) != before.end())
         return {};
-    LOOPWRIGHT_TRY(drawFork(records, transaction, entry.number, joining.van.tag, where));
+    LOOPWRIGHT_ASSIGN(const auto drawn,
+                      drawFork(records, transaction, entry.number, joining.van.tag, where));
     LOOPWRIGHT_TRY(refreshState(records, transaction, entry.number));
-    return transaction.commit(
-        orderEvent(records, stored->order, "fork_noticed",
-                   {{"station", joining.van.tag}, {"bundle", joining.bundle}}));
+    return transaction.commit(noticed(records, stored->order, drawn, joining.bundle));
 }
 
 Result<JoinedOrder> joined(Records &records, const Joining &joining)

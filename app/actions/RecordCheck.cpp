@@ -8,8 +8,6 @@ namespace loopwright {
 
 namespace {
 
-constexpr double secondsOfADay = 86400;
-
 /// The moments that a fact states, each with its key.
 QList<std::pair<QString, Moment>> momentsOf(const Fact &fact)
 {
@@ -33,7 +31,7 @@ Result<void> checkFactsThemselves(Records &records, const JobRecord &record,
         const QString where = placeOf(place, i);
         LOOPWRIGHT_TRY(checkFits(fact, order, where));
         for (const auto &[key, moment] : momentsOf(fact))
-            if (records.now().secondsUntil(moment) > secondsOfADay)
+            if (moment.isAheadOf(records.now()))
                 return failure(ErrorCode::BadInput,
                                QString("lies more than a day ahead of the clock, which shows %1")
                                    .arg(records.now().text()),

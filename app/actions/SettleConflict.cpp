@@ -162,22 +162,20 @@ Result<void> Settling::takeValuesBack()
 /// recorded under an id made of it: so it does not matter which content came first.
 Result<void> Settling::takeFactOfSide()
 {
-    const QJsonObject told =
-        m_conflict.content.value("told").toObject().value(m_settlement.side).toObject();
     LOOPWRIGHT_ASSIGN(auto fact, factAsTold(m_conflict, m_settlement.side));
     LOOPWRIGHT_TRY(strikeOut(fact.id));
-    fact.id = idOfToldContent(told.value("content").toString().toUtf8());
+    fact.id = idOfToldContent(m_conflict.toldBy(m_settlement.side));
     m_detail.insert("fact", fact.id);
     LOOPWRIGHT_ASSIGN(const auto known, FactStore(m_transaction.database()).find(fact.id));
     if (known) // a safety card, or settled so before
         return {};
     LOOPWRIGHT_TRY(FactStore::add(m_transaction, fact));
-    const bool ahead = fact.at > m_conflict.since.plusSeconds(24.0 * 60 * 60);
-    if (m_settlement.side != officeSide)
-        LOOPWRIGHT_TRY(ForeignStore::add(
-            m_transaction,
-            FactOrigin{fact.id, m_settlement.side, {}, told.value("pair").toString(), ahead}));
-    return {};
+    if (m_settlement.side == officeSide)
+        return {};
+    const QString pair = m_conflict.content.value("told")[m_settlement.side]["pair"].toString();
+    return ForeignStore::add(
+        m_transaction,
+        FactOrigin{fact.id, m_settlement.side, {}, pair, fact.at.isAheadOf(m_conflict.since)});
 }
 
 /// What the office recorded counts under its own id; where that was struck out, as somebody settled

@@ -118,7 +118,7 @@ Text saysOf(const StationConflict &conflict, const QString &side, const QString 
 }
 
 QStringList factsOf(const StationConflict &conflict, const std::vector<Fact> &facts,
-                    const std::vector<FactOrigin> &origins)
+                    const std::vector<FactOrigin> &tellers)
 {
     if (conflict.code == ConflictCode::FactDiffers)
         return {conflict.content.value("fact").toString()};
@@ -128,9 +128,11 @@ QStringList factsOf(const StationConflict &conflict, const std::vector<Fact> &fa
         return {};
     QStringList ids;
     for (const Fact &fact : facts) {
-        const auto origin = std::ranges::find(origins, fact.id, &FactOrigin::fact);
-        const bool theirs = origin != origins.end() && origin->station == conflict.station;
-        const bool ahead = conflict.code != ConflictCode::ClockAhead || (theirs && origin->ahead);
+        const auto teller = std::ranges::find_if(tellers, [&](const FactOrigin &each) {
+            return each.fact == fact.id && each.station == conflict.station;
+        });
+        const bool theirs = teller != tellers.end();
+        const bool ahead = conflict.code != ConflictCode::ClockAhead || (theirs && teller->ahead);
         if ((theirs || conflict.code == ConflictCode::TwoStations) && ahead)
             ids << fact.id;
     }
@@ -167,9 +169,7 @@ QJsonObject ShownConflict::toJson() const
 
 Result<Fact> factAsTold(const StationConflict &conflict, const QString &side)
 {
-    const QJsonObject told = conflict.content.value("told").toObject();
-    LOOPWRIGHT_ASSIGN(const auto object,
-                      parseJsonObject(told.value(side)["content"].toString().toUtf8(), "content"));
+    LOOPWRIGHT_ASSIGN(const auto object, parseJsonObject(conflict.toldBy(side), "content"));
     return Fact::fromJson(object, "content");
 }
 
@@ -179,7 +179,7 @@ namespace {
 struct OrderTold
 {
     StoredOrder stored;
-    std::vector<FactOrigin> origins;
+    std::vector<FactOrigin> tellers;
     /// But for those of which there are several contents: whose content stands under such an id is
     /// chance, and it hangs on that conflict alone.
     std::vector<Fact> facts;
@@ -188,27 +188,27 @@ struct OrderTold
 Result<OrderTold> readOrder(const Database &database, const QString &order)
 {
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(database).get(order));
-    LOOPWRIGHT_ASSIGN(const auto origins, ForeignStore(database).originsOf(order));
+    LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database).tellersOf(order));
     LOOPWRIGHT_ASSIGN(auto facts, FactStore(database).ofOrder(order));
     LOOPWRIGHT_ASSIGN(auto differing, ConflictStore(database).ofOrder(order));
     std::erase_if(differing,
                   [](const auto &each) { return each.code != ConflictCode::FactDiffers; });
     QSet<QString> aside;
-    for (const SetAside &each : setAside(facts, origins, differing))
+    for (const SetAside &each : setAside(facts, tellers, differing))
         aside.insert(each.fact);
     std::erase_if(facts, [&aside](const Fact &fact) { return aside.contains(fact.id); });
-    return OrderTold{stored, origins, std::move(facts)};
+    return OrderTold{stored, tellers, std::move(facts)};
 }
 
 Result<ShownConflict> shownIn(const Database &database, const OrderTold &order,
                               const StationConflict &conflict)
 {
-    ShownConflict shown{conflict, {}, {}, factsOf(conflict, order.facts, order.origins)};
+    ShownConflict shown{conflict, {}, {}, factsOf(conflict, order.facts, order.tellers)};
     const auto nameOf = [&database](const QString &tag) -> Result<QString> {
         LOOPWRIGHT_ASSIGN(const auto station, StationStore(database).ofTag(tag));
         return station ? station->name : tag;
     };
-    for (const QString &side : sidesOf(conflict, order.origins)) {
+    for (const QString &side : sidesOf(conflict, order.tellers)) {
         LOOPWRIGHT_ASSIGN(const QString name, nameOf(side));
         LOOPWRIGHT_ASSIGN(const auto content, contentOf(conflict, side, order.stored.order.kind));
         shown.sides.push_back({name, side, saysOf(conflict, side, content)});

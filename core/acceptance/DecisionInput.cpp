@@ -59,18 +59,6 @@ QJsonObject changeJson(const OrderChange &change)
 
 } // namespace
 
-namespace {
-
-QJsonObject written(const QMap<QString, QString> &texts)
-{
-    QJsonObject object;
-    for (auto it = texts.begin(); it != texts.end(); ++it)
-        object.insert(it.key(), it.value());
-    return object;
-}
-
-} // namespace
-
 QJsonObject DecisionInput::toJson() const
 {
     QJsonArray held, changed, used, evidence;
@@ -116,9 +104,9 @@ QJsonObject DecisionInput::toJson() const
         object.insert("set_aside", list);
     }
     if (!toldUnder.isEmpty())
-        object.insert("told_under", written(toldUnder));
+        object.insert("told_under", objectOf(toldUnder));
     if (!measuredOn.isEmpty())
-        object.insert("measured_on", written(measuredOn));
+        object.insert("measured_on", objectOf(measuredOn));
     return object;
 }
 
@@ -126,11 +114,7 @@ namespace {
 
 QMap<QString, QString> readTexts(JsonReader &reader, const QString &key)
 {
-    QMap<QString, QString> texts;
-    const QJsonObject object = reader.has(key) ? reader.raw(key).toObject() : QJsonObject();
-    for (auto it = object.begin(); it != object.end(); ++it)
-        texts.insert(it.key(), it.value().toString());
-    return texts;
+    return reader.has(key) ? textsIn(reader.raw(key).toObject()) : QMap<QString, QString>();
 }
 
 Result<std::vector<Fact>> readFacts(JsonReader &reader, const QString &key)

@@ -24,45 +24,40 @@ bool hangsOn(const StationConflict &conflict, const Fact &fact)
     return false;
 }
 
-/// Who recorded a fact: the tag of another station, or empty for this one.
-class Origins
+/// Who recorded a fact; what several stations tell alike is the work of each of them.
+class Tellers
 {
 public:
-    explicit Origins(const std::vector<FactOrigin> &origins)
+    explicit Tellers(const std::vector<FactOrigin> &tellers)
     {
-        for (const FactOrigin &origin : origins)
-            m_of.insert(origin.fact, &origin);
+        for (const FactOrigin &teller : tellers)
+            m_of.insert(teller.fact, &teller);
     }
-    QString stationOf(const Fact &fact) const
+    bool isTold(const Fact &fact, const QString &side) const
     {
-        const FactOrigin *origin = m_of.value(fact.id);
-        return origin ? origin->station : QString();
+        return side == officeSide ? !m_of.contains(fact.id) : by(fact, side) != nullptr;
     }
-    bool isAhead(const Fact &fact) const
+    bool isAhead(const Fact &fact, const QString &station) const
     {
-        const FactOrigin *origin = m_of.value(fact.id);
-        return origin && origin->ahead;
+        const FactOrigin *teller = by(fact, station);
+        return teller && teller->ahead;
     }
 
 private:
-    QHash<QString, const FactOrigin *> m_of;
-};
+    const FactOrigin *by(const Fact &fact, const QString &station) const
+    {
+        for (auto [teller, end] = m_of.equal_range(fact.id); teller != end; ++teller)
+            if ((*teller)->station == station)
+                return *teller;
+        return nullptr;
+    }
 
-/// The tag of the side for which work of a station counts: empty for the office's own.
-QString tagOfSide(const QString &side)
-{
-    return side == officeSide ? QString() : side;
-}
+    QMultiHash<QString, const FactOrigin *> m_of;
+};
 
 QString idOfSide(const StationConflict &conflict, const QString &side)
 {
-    const QJsonObject told = conflict.content.value("told").toObject();
-    return idOfToldContent(told.value(side)["content"].toString().toUtf8());
-}
-
-QStringList sidesTold(const StationConflict &conflict)
-{
-    return conflict.content.value("told").toObject().keys();
+    return idOfToldContent(conflict.toldBy(side));
 }
 
 /// A doubt about the content itself, then by id.
@@ -94,7 +89,7 @@ private:
             note(conflict.content.value("fact").toString(), conflict);
         const QString counts =
             conflict.settled ? idOfSide(conflict, conflict.settled->side) : QString();
-        const QStringList sides = sidesTold(conflict);
+        const QStringList sides = conflict.tellers();
         for (const QString &side : sides)
             if (const QString id = idOfSide(conflict, side); id != counts)
                 note(id, conflict);
@@ -110,23 +105,22 @@ private:
 };
 
 /// Whether the conflict keeps the fact from counting, if it is about no content.
-bool keepsOut(const StationConflict &conflict, const Fact &fact, const Origins &origins)
+bool keepsOut(const StationConflict &conflict, const Fact &fact, const Tellers &tellers)
 {
-    const QString station = origins.stationOf(fact);
+    const bool theirs = tellers.isTold(fact, conflict.station);
     const bool before = conflict.settled && fact.at <= conflict.settled->at;
     switch (conflict.code) {
     case ConflictCode::OrderChanged:
         if (conflict.isSettledFor(bothSides))
             return false;
         if (conflict.isSettledFor(conflict.station))
-            return station != conflict.station && before && hangsOn(conflict, fact);
-        return station == conflict.station && hangsOn(conflict, fact);
+            return !theirs && before && hangsOn(conflict, fact);
+        return theirs && hangsOn(conflict, fact);
     case ConflictCode::TwoStations:
         return before && !conflict.isSettledFor(bothSides) && provenBy(fact) != Proves::Nothing &&
-               station != tagOfSide(conflict.settled->side);
+               !tellers.isTold(fact, conflict.settled->side);
     case ConflictCode::ClockAhead:
-        return station == conflict.station && origins.isAhead(fact) &&
-               !conflict.isSettledFor(conflict.station);
+        return tellers.isAhead(fact, conflict.station) && !conflict.isSettledFor(conflict.station);
     case ConflictCode::FactDiffers: // ContentsOut
     case ConflictCode::OrderClosed:
     case ConflictCode::ValueInUse:
@@ -150,6 +144,16 @@ QString StationConflict::idOf(ConflictCode code, const QString &order, const QSt
         .left(lettersOfId);
 }
 
+QByteArray StationConflict::toldBy(const QString &side) const
+{
+    return content.value("told")[side]["content"].toString().toUtf8();
+}
+
+QStringList StationConflict::tellers() const
+{
+    return content.value("told").toObject().keys();
+}
+
 QString idOfToldContent(const QByteArray &content)
 {
     static const QUuid space("{3c0e2f36-6f1c-5a0e-9d52-4f6ad0a5b7c1}");
@@ -162,7 +166,7 @@ QHash<QString, QString> toldUnder(const std::vector<StationConflict> &conflicts)
     for (const StationConflict &each : conflicts) {
         if (!each.stands || each.code != ConflictCode::FactDiffers)
             continue;
-        const QStringList sides = sidesTold(each);
+        const QStringList sides = each.tellers();
         for (const QString &side : sides)
             ids.insert(idOfSide(each, side), each.content.value("fact").toString());
     }
@@ -198,11 +202,11 @@ Text SetAside::sentence() const
 }
 
 std::vector<SetAside> setAside(const std::vector<Fact> &facts,
-                               const std::vector<FactOrigin> &origins,
+                               const std::vector<FactOrigin> &tellers,
                                const std::vector<StationConflict> &conflicts)
 {
     std::vector<SetAside> list;
-    const Origins known(origins);
+    const Tellers known(tellers);
     const ContentsOut contents(conflicts);
     std::vector<const StationConflict *> others;
     for (const StationConflict &each : conflicts)
@@ -233,12 +237,12 @@ QStringList officeFirst(QStringList sides)
 
 } // namespace
 
-QStringList sidesOf(const StationConflict &conflict, const std::vector<FactOrigin> &origins)
+QStringList sidesOf(const StationConflict &conflict, const std::vector<FactOrigin> &tellers)
 {
     QStringList stations;
-    for (const FactOrigin &origin : origins)
-        if (!stations.contains(origin.station))
-            stations << origin.station;
+    for (const FactOrigin &teller : tellers)
+        if (!stations.contains(teller.station))
+            stations << teller.station;
     stations.sort();
     switch (conflict.code) {
     case ConflictCode::OrderClosed:
@@ -250,7 +254,7 @@ QStringList sidesOf(const StationConflict &conflict, const std::vector<FactOrigi
     case ConflictCode::TwoStations:
         return QStringList{officeSide} + stations + QStringList{bothSides};
     case ConflictCode::FactDiffers:
-        return officeFirst(conflict.content.value("told").toObject().keys());
+        return officeFirst(conflict.tellers());
     case ConflictCode::CertificateSuperseded:
         return officeFirst(conflict.content.value("stations").toVariant().toStringList());
     case ConflictCode::ValueInUse:

@@ -15,7 +15,7 @@ enum class ConflictCode
     OrderClosed,           ///< it was completed or cancelled meanwhile
     TwoStations,           ///< two worked on it, neither knowing of the other
     ValueInUse,            ///< a number, SPID or pair of the van's order is another circuit's
-    FactDiffers,           ///< one id, two contents
+    FactDiffers,           ///< one id, two contents; they may be of two orders
     CertificateSuperseded, ///< two stations issued one
     ClockAhead,            ///< facts from more than a day ahead
     CertificateTwice,      ///< one number, two certificates: two copies of a station's records
@@ -58,7 +58,8 @@ struct StationConflict
     /// Of OrderChanged "columns": {column: [the van's, the office's]} and "what": ChangedWhat; of
     /// FactDiffers "fact" and "told": {side: {"content","pair"}}; of CertificateSuperseded
     /// "stations", those that issued one; of ValueInUse "values"; of CertificateTwice "number",
-    /// "digests", "orders"; of Forked "event" and "digest". Nothing in it says who came first.
+    /// "digests", "orders"; of Forked "event", of the station's log or of the circuit's "chain".
+    /// Nothing in it says who came first.
     QJsonObject content;
     Moment since;
     std::optional<Settlement> settled;
@@ -66,6 +67,9 @@ struct StationConflict
 
     bool isOpen() const { return stands && !settled; }
     bool isSettledFor(const QString &side) const { return settled && settled->side == side; }
+    /// Of FactDiffers: the content as that side told it, and the sides that told one.
+    QByteArray toldBy(const QString &side) const;
+    QStringList tellers() const;
     /// The same thing has the same id, whatever else was delivered before.
     static QString idOf(ConflictCode code, const QString &order, const QString &station,
                         const QJsonObject &content);
@@ -77,7 +81,7 @@ QString idOfToldContent(const QByteArray &content);
 /// By each such id of the conflicts that stand: the id under which it was told.
 QHash<QString, QString> toldUnder(const std::vector<StationConflict> &conflicts);
 
-/// Where a fact comes from that was not recorded here.
+/// A station that tells a fact which was not recorded here.
 struct FactOrigin
 {
     QString fact;
@@ -96,11 +100,12 @@ struct SetAside
     bool operator==(const SetAside &) const = default;
     Text sentence() const;
 };
+/// `tellers`: of each fact all that tell it.
 std::vector<SetAside> setAside(const std::vector<Fact> &facts,
-                               const std::vector<FactOrigin> &origins,
+                               const std::vector<FactOrigin> &tellers,
                                const std::vector<StationConflict> &conflicts);
 
 /// What each may be settled for: officeSide, stations by tag, bothSides.
-QStringList sidesOf(const StationConflict &conflict, const std::vector<FactOrigin> &origins);
+QStringList sidesOf(const StationConflict &conflict, const std::vector<FactOrigin> &tellers);
 
 } // namespace loopwright

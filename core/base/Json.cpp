@@ -207,6 +207,22 @@ void appendCanonicalObject(QByteArray &out,
     out += '}';
 }
 
+QJsonObject objectOf(const QMap<QString, QString> &texts)
+{
+    QJsonObject object;
+    for (auto it = texts.begin(); it != texts.end(); ++it)
+        object.insert(it.key(), it.value());
+    return object;
+}
+
+QMap<QString, QString> textsIn(const QJsonObject &object)
+{
+    QMap<QString, QString> texts;
+    for (auto it = object.begin(); it != object.end(); ++it)
+        texts.insert(it.key(), it.value().toString());
+    return texts;
+}
+
 QString sha256Hex(const QByteArray &bytes)
 {
     return QString::fromLatin1(QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex());

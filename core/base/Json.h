@@ -10,6 +10,7 @@
 #include <QJsonArray>
 #include <QJsonObject>
 #include <QJsonValue>
+#include <QMap>
 #include <QSet>
 
 #include <memory>
@@ -32,6 +33,9 @@ void appendCanonicalText(QByteArray &out, QByteArrayView utf8);
 /// time. The keys are given sorted, in plain ASCII.
 void appendCanonicalObject(QByteArray &out,
                            std::initializer_list<std::pair<const char *, const QString &>> members);
+/// Texts by key, and back: what is no text is an empty one.
+QJsonObject objectOf(const QMap<QString, QString> &texts);
+QMap<QString, QString> textsIn(const QJsonObject &object);
 /// SHA-256 in lower-case hexadecimal.
 QString sha256Hex(const QByteArray &bytes);
 /// sha256Hex(canonicalJson(value)).

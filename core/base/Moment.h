@@ -28,6 +28,8 @@ struct Moment
 
     Moment plusSeconds(double seconds) const;
     double secondsUntil(const Moment &later) const;
+    /// By more than a day: one of the two clocks is wrong.
+    bool isAheadOf(const Moment &clock) const { return clock.secondsUntil(*this) > 86400; }
 
     /// Instants compare; the offset does not count.
     std::strong_ordering operator<=>(const Moment &other) const { return msUtc <=> other.msUtc; }

@@ -117,20 +117,13 @@ OrderFields ServiceOrder::fields() const
 
 QJsonObject ServiceOrder::toJson() const
 {
-    QJsonObject object;
-    const OrderFields map = fields();
-    for (auto it = map.begin(); it != map.end(); ++it)
-        object.insert(it.key(), it.value());
-    return object;
+    return objectOf(fields());
 }
 
 Result<ServiceOrder> ServiceOrder::fromJson(const QJsonObject &object, const QString &place)
 {
-    OrderFields map;
-    for (auto it = object.begin(); it != object.end(); ++it)
-        map.insert(it.key(), it.value().toString());
     const auto anyOffice = [](const QString &) { return std::optional<QString>(QString()); };
-    OrderReading reading = readOrder(map, anyOffice);
+    OrderReading reading = readOrder(textsIn(object), anyOffice);
     for (const Finding &finding : reading.malformed)
         if (finding.severity == Severity::Error)
             return failure(ErrorCode::BadInput, finding.reason.english(),

@@ -8420,6 +8420,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Station %1 wurde als verloren gemeldet: Bevor sie neu aufgenommen wird, müssen ihre Aufzeichnungen wiederhergestellt werden, was ihnen ein neues Kürzel gibt.</translation>
     </message>
     <message>
+        <source>Stations tell otherwise what this card read: until somebody settles that, no closing of it counts.</source>
+        <translation>Was diese Karte gemessen hat, sagen Stationen verschieden: bis jemand entscheidet, was gilt, ist damit nichts behoben.</translation>
+    </message>
+    <message>
         <source>Stays</source>
         <translation>Bleibt</translation>
     </message>

@@ -231,11 +231,7 @@ Form *makeOrderForm(OrderFormState &state, FormUse use)
 
 OrderFields orderFieldsOf(const Form &form)
 {
-    OrderFields fields;
-    const QJsonObject values = form.values();
-    for (auto it = values.constBegin(); it != values.constEnd(); ++it)
-        fields.insert(it.key(), it.value().toString());
-    return fields;
+    return textsIn(form.values());
 }
 
 void showOrderFields(Form &form, OrderFormState &state, const OrderFields &fields, bool touched)
@@ -245,10 +241,7 @@ void showOrderFields(Form &form, OrderFormState &state, const OrderFields &field
         for (const QString &column : columnsOf(number).mid(0, 3))
             if (!fields.value(column).isEmpty())
                 state.terminals = number;
-    QJsonObject typed;
-    for (auto it = fields.constBegin(); it != fields.constEnd(); ++it)
-        typed.insert(it.key(), it.value());
-    form.setTyped(typed, touched);
+    form.setTyped(objectOf(fields), touched);
     adaptOrderForm(form, state);
 }
 

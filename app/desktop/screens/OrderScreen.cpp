@@ -26,14 +26,6 @@ constexpr double besideFromEm = 58;
 /// The part under which a draft of this form is kept; an order without a number yet is "".
 constexpr char draftPart[] = "order_form";
 
-OrderFields fromDraft(const QJsonObject &draft)
-{
-    OrderFields fields;
-    for (auto it = draft.constBegin(); it != draft.constEnd(); ++it)
-        fields.insert(it.key(), it.value().toString());
-    return fields;
-}
-
 } // namespace
 
 OrderScreen::OrderScreen(DesktopContext &workplace, QWidget *parent)
@@ -202,7 +194,7 @@ void OrderScreen::open(const QString &number)
     if (draft.isEmpty()) {
         loadStored();
     } else {
-        showOrderFields(*m_form, m_state, fromDraft(draft), true);
+        showOrderFields(*m_form, m_state, textsIn(draft), true);
     }
     showTerminals();
     m_pairBefore.clear();

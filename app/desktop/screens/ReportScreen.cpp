@@ -42,23 +42,32 @@ QStringList headerOf(const std::vector<ReportColumn> &columns)
     return header;
 }
 
+QString shownCell(const ReportColumn &column, const QString &text)
+{
+    switch (column.form) {
+    case ReportForm::Count:
+    case ReportForm::Share:
+    case ReportForm::Days:
+        return localizedFigure(text);
+    case ReportForm::Yes:
+        return localizedWord(text);
+    case ReportForm::Day:
+        if (const QString day = dayText(QDate::fromString(text, Qt::ISODate)); !day.isEmpty())
+            return day;
+        break;
+    case ReportForm::Words:
+        break;
+    }
+    const bool ours =
+        text == u"none" || QLatin1StringView(column.key) == QLatin1StringView("criterion");
+    return ours ? localizedWord(text) : text;
+}
+
 QStringList cellsOf(const std::vector<ReportColumn> &columns, const QJsonObject &values)
 {
     QStringList cells;
-    for (const ReportColumn &column : columns) {
-        const QString text = cellText(column, values);
-        const bool figure = column.form == ReportForm::Count || column.form == ReportForm::Share ||
-                            column.form == ReportForm::Days;
-        const bool ours = column.form == ReportForm::Yes || text == u"none" ||
-                          QLatin1StringView(column.key) == QLatin1StringView("criterion");
-        const QString day = column.form == ReportForm::Day
-                                ? dayText(QDate::fromString(text, Qt::ISODate))
-                                : QString();
-        cells << (ours            ? localizedWord(text)
-                  : figure        ? localizedFigure(text)
-                  : day.isEmpty() ? text
-                                  : day);
-    }
+    for (const ReportColumn &column : columns)
+        cells << shownCell(column, cellText(column, values));
     return cells;
 }
 

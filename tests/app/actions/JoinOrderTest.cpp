@@ -5,6 +5,7 @@
 #include "app/actions/Board.h"
 #include "app/trust/BundleFile.h"
 #include "core/certificate/CertificateNumber.h"
+#include "db/EventStore.h"
 #include "tests/support/Vans.h"
 
 #include <QDir>
@@ -220,6 +221,9 @@ private slots:
             QVERIFY2(shown.front().sides.front().says.english().contains(number),
                      qPrintable(shown.front().sides.front().says.english()));
         }
+        const auto events = good(EventStore(office().records->database()).ofOrder("A-1001"));
+        QCOMPARE(events.back().kind, QString("conflict_noticed")); // nothing else came of it there
+        QCOMPARE(events.back().detail.value("code").toString(), QString("certificate_twice"));
         const auto rows = good(boardRows(*office().records, {}));
         const auto row = std::ranges::find(rows, QString("A-2001"), &BoardRow::order);
         QVERIFY(row->paper && row->conflicts > 0); // to be issued anew

@@ -1096,10 +1096,14 @@ private slots:
     /// What an office makes of what was delivered, and nothing that depends on who came when.
     static QString stateOf(Records &records)
     {
-        const OrderView view = good(showOrder(records, "A-1001"));
-        QStringList state{QString(canonicalJson(view.decision.toJson()["criteria"])),
-                          toText(view.decision.outcome),
-                          QString(canonicalJson(view.order.toJson()))};
+        QStringList state;
+        for (const char *order : {"A-1001", "A-2001"}) {
+            const OrderView view = good(showOrder(records, order));
+            state << QString(canonicalJson(view.decision.toJson()["criteria"]))
+                  << toText(view.decision.outcome) << QString(canonicalJson(view.order.toJson()));
+            if (!view.certificates.empty())
+                state << view.certificates.back().number;
+        }
         QStringList conflicts;
         for (const ShownConflict &each : good(stationConflicts(records))) {
             QJsonObject shown = each.toJson();
@@ -1114,8 +1118,6 @@ private slots:
                          .arg(row.hazard)
                          .arg(row.paper)
                          .arg(row.out.size());
-        if (!view.certificates.empty())
-            state << view.certificates.back().number;
         return (state + conflicts).join('\n');
     }
 
@@ -1149,8 +1151,17 @@ private slots:
         return settled;
     }
 
-    /// One night of a van: work of its own, work under an id that others use too, and values of the
-    /// order that others change too.
+    /// Under the id of what the van before it tells of the other order.
+    static void recordElsewhere(Site &van, int night, int i)
+    {
+        QJsonObject card = safety(1400 + night * 100 + i, 5), other = analogFacts()[1];
+        other["id"] = uuid(2000 + night * 100 + i - 1);
+        other["dc_resistance_ohm"] = 700 + i;
+        van.record(analogFields(), {card, other});
+    }
+
+    /// One night of a van: work of its own, work under an id that others use too, for the same
+    /// order or for another, and values of the order that others change too.
     static void workANight(Site &van, int night, int i)
     {
         van.records->actAs("D4");
@@ -1175,6 +1186,8 @@ private slots:
         van.record(fields, {own, shared, alike, card});
         if (i % 2 == 0)
             van.record(fields, briFacts());
+        else
+            recordElsewhere(van, night, i);
         if (night == 0 && i < 2)
             good(labelInstrument(*van.records, {"TS-9", "S-77", "basic-rate test set", "2025-10-01",
                                                 QString("2026-0%1-01").arg(5 + i)}));
@@ -1195,7 +1208,7 @@ private slots:
         for (int i = 0; i < many; ++i) {
             vans.push_back(std::make_unique<Site>(false));
             join(office(), *vans.back(), QString("van-%1").arg(i));
-            vans.back()->open(take(office(), {"A-1001"}, QString("van-%1").arg(i), true));
+            vans.back()->open(take(office(), {"A-1001", "A-2001"}, QString("van-%1").arg(i), true));
         }
         int issued = 0;
         for (int night = 0; night < nights; ++night)
