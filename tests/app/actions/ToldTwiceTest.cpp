@@ -67,6 +67,7 @@ class ToldTwiceTest : public QObject
     void receiveBoth(bool otherFirst)
     {
         const QByteArray mine = van().bring(), theirs = other().bring();
+        office().at("2026-03-05T08:00:00-06:00");
         office().receive(otherFirst ? theirs : mine);
         office().receive(otherFirst ? mine : theirs);
     }
