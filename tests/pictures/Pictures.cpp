@@ -110,7 +110,8 @@ int main(int argc, char **argv)
     QStringList words = QApplication::arguments().mid(1);
     const Wanted wanted = wantedBy(words.mid(1));
     const std::vector<Scene> scenes = scenesOf(wanted);
-    if (words.isEmpty() || scenes.empty() || !QDir().mkpath(words.first())) {
+    if (words.isEmpty() || words.first().startsWith(u'-') || scenes.empty() ||
+        !QDir().mkpath(words.first())) {
         std::fprintf(stderr,
                      "pictures FOLDER [en|de] [light|dark|high_contrast] [100|200] [SCENE...]\n");
         return 2;
