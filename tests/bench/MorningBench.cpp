@@ -27,6 +27,8 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include <unistd.h>
+
 using namespace loopwright;
 
 namespace {
@@ -36,13 +38,44 @@ constexpr int keyMs = 60; ///< between two keys of somebody who types fast
 const QString supervisor = QStringLiteral("P020");
 const Moment morning = *Moment::parse(u"2026-12-01T07:30:00-06:00");
 
+/// Of this process, in MB.
+double memory()
+{
+    QFile file("/proc/self/statm");
+    if (!file.open(QIODevice::ReadOnly))
+        stop({ErrorCode::DiskTrouble, "cannot be read", file.fileName()});
+    const QList<QByteArray> pages = file.readAll().split(' ');
+    return pages.at(1).toDouble() * double(::sysconf(_SC_PAGESIZE)) / 1e6;
+}
+
+std::unique_ptr<MainWindow> shownWindow(DesktopContext &workplace)
+{
+    auto window = std::make_unique<MainWindow>(workplace);
+    window->restore({});
+    window->resize(1366, 768);
+    window->show();
+    window->activateWindow();
+    return window;
+}
+
+/// What a window takes over records that hold nothing.
+double memoryOfEmptyWindow(const QString &path)
+{
+    const auto workplace = good(DesktopContext::open(path, "hale", morning));
+    const auto window = shownWindow(*workplace);
+    QTest::qWait(1000);
+    return memory();
+}
+
 class Morning
 {
 public:
-    Morning(WatchedApplication &application, DesktopContext &workplace, QString folder)
+    Morning(WatchedApplication &application, DesktopContext &workplace, QString folder,
+            double emptyMb)
         : m_application(application)
         , m_workplace(workplace)
         , m_folder(std::move(folder))
+        , m_emptyMb(emptyMb)
     {
     }
 
@@ -123,14 +156,7 @@ private:
     void open()
     {
         step(
-            "the window, with what is open",
-            [this] {
-                m_window = std::make_unique<MainWindow>(m_workplace);
-                m_window->restore({});
-                m_window->resize(1366, 768);
-                m_window->show();
-                m_window->activateWindow();
-            },
+            "the window, with what is open", [this] { m_window = shownWindow(m_workplace); },
             [this] { return shown() > 0 && isRead() && found().contains("orders"); });
         std::printf("%46s %s\n", "", qPrintable(found()));
     }
@@ -198,6 +224,8 @@ private:
         step(
             "Ctrl+Home", [&] { press(table(), Qt::Key_Home, 1, Qt::ControlModifier); },
             [this] { return isRead() && !cell(0, u"order").isEmpty(); });
+        std::printf("%46s %.0f MB, an empty window %.0f MB: %.2f times\n", "memory after that",
+                    memory(), m_emptyMb, memory() / m_emptyMb);
     }
 
     void sort()
@@ -386,6 +414,7 @@ private:
     WatchedApplication &m_application;
     DesktopContext &m_workplace;
     QString m_folder;
+    double m_emptyMb;
     std::unique_ptr<MainWindow> m_window;
 };
 
@@ -404,7 +433,8 @@ int main(int argc, char *argv[])
     const QString path = folder.filePath("records.sqlite");
     if (!folder.isValid() || !QFile::copy(words[1], path))
         stop({ErrorCode::DiskTrouble, "cannot be copied", words[1]});
+    const double emptyMb = memoryOfEmptyWindow(folder.filePath("empty.sqlite"));
     const auto workplace = good(DesktopContext::open(path, supervisor, morning));
-    Morning(application, *workplace, folder.path()).work();
+    Morning(application, *workplace, folder.path(), emptyMb).work();
     return 0;
 }
