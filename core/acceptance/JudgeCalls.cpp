@@ -239,11 +239,12 @@ void needReadback(std::vector<Need> &needs, const ServiceOrder &order, OrderScop
     const Service service =
         order.bServices().testFlag(Service::Voice) ? Service::Voice : Service::Data;
     const Channel channel = order.b1.testFlag(service) || !order.b2 ? Channel::B1 : Channel::B2;
+    const QStringList numbers = ownNumbers(order);
     QStringList own;
-    for (const QString &number : ownNumbers(order))
+    for (const QString &number : numbers)
         own << key(number);
-    for (const QString &number : ownNumbers(order)) {
-        Need need{QString("readback.%1").arg(own.indexOf(key(number)) + 1), "readback",
+    for (const QString &number : numbers) {
+        Need need{QString("readback.%1").arg(numbers.indexOf(number) + 1), "readback",
                   StepGroup::Calls, Station::Calls, FactKind::Call};
         need.preset = {{"channel", toText(channel)},
                        {"direction", toText(CallDirection::Out)},
@@ -306,12 +307,15 @@ void judgeAnnounced(Judging &judging, const Need &need, const CallFact &call, bo
 /// one on the pair is the order's.
 void passOverRefutedStrangers(Judging &judging, const std::vector<const Need *> &needs)
 {
+    const auto calls = judging.evidence.of<CallFact>();
+    if (calls.empty())
+        return;
     const NumberKey key(judging.order);
     QStringList own;
     for (const QString &number : ownNumbers(judging.order))
         own << key(number);
     const Fact *right = nullptr; // the newest
-    for (const Fact *fact : judging.evidence.of<CallFact>())
+    for (const Fact *fact : calls)
         if (const auto *call = fact->as<CallFact>();
             call->announcedDn && own.contains(key(*call->announcedDn)))
             right = fact;

@@ -1,10 +1,11 @@
--- Numbers, SPIDs and pairs in use.
+-- Numbers, SPIDs and pairs in use. `(SELECT :kind)`: there is an index of pairs alone, and SQLite would make the plan
+-- of a statement that compares `kind` with a value anew each time that value is bound.
 
 -- name: holder
 SELECT c.circuit_number, o.order_number, a.state
 FROM assignment AS a JOIN circuit AS c ON c.id = a.circuit
 JOIN service_order AS o ON o.id = a.service_order
-WHERE a.kind = :kind AND a.scope = :scope AND a.value = :value AND a.state <> 'released'
+WHERE a.kind = (SELECT :kind) AND a.scope = :scope AND a.value = :value AND a.state <> 'released'
   AND o.order_number <> :except_order
 ORDER BY a.state DESC, a.id -- the working one before a planned one
 
@@ -42,12 +43,12 @@ VALUES (:kind, :scope, :value,
 -- name: release_value
 UPDATE assignment SET state = 'released'
 WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_number)
-  AND state = 'planned' AND kind = :kind AND scope = :scope AND value = :value
+  AND state = 'planned' AND kind = (SELECT :kind) AND scope = :scope AND value = :value
 
 -- name: release_held
 UPDATE assignment SET state = 'released'
 WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_number)
-  AND state <> 'released' AND kind = :kind AND scope = :scope AND value = :value
+  AND state <> 'released' AND kind = (SELECT :kind) AND scope = :scope AND value = :value
 
 -- Likewise of values.
 -- name: hold
@@ -60,19 +61,19 @@ VALUES (:kind, :scope, :value,
 -- name: held_between
 SELECT a.value, c.circuit_number
 FROM assignment AS a JOIN circuit AS c ON c.id = a.circuit
-WHERE a.kind = :kind AND a.scope = :scope AND a.value >= :from AND a.value < :before
+WHERE a.kind = (SELECT :kind) AND a.scope = :scope AND a.value >= :from AND a.value < :before
   AND a.state <> 'released'
 
 -- What a change that is taken back had claimed, and the row that it had released.
 -- name: forget
 DELETE FROM assignment
 WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_number)
-  AND state <> 'released' AND kind = :kind AND scope = :scope AND value = :value
+  AND state <> 'released' AND kind = (SELECT :kind) AND scope = :scope AND value = :value
 
 -- name: last_released
 SELECT max(id) AS id FROM assignment
 WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_number)
-  AND state = 'released' AND kind = :kind AND scope = :scope AND value = :value
+  AND state = 'released' AND kind = (SELECT :kind) AND scope = :scope AND value = :value
 
 -- name: remove
 DELETE FROM assignment WHERE id = :id

@@ -26,7 +26,8 @@ QByteArray ordersCsv(int orders)
 {
     QByteArray csv =
         "order_number,order_type,due_date,customer,premises,circuit_number,kind,office,"
-        "pair,b1_services,b2_services,dn_1,spid_1,tei_1,dn_2,spid_2,tei_2\n";
+        "protocol_variant,pair,b1_services,b2_services,dn_1,spid_1,tei_1,dn_2,spid_2,tei_2,"
+        "nt_supplied\n";
     const auto digits = [](int number, int width) {
         return QByteArray::number(number).rightJustified(width, '0');
     };
@@ -34,8 +35,8 @@ QByteArray ordersCsv(int orders)
         const QByteArray n = digits(i, 6), first = "298556" + digits(2 * i, 4),
                          second = "298557" + digits(2 * i, 4);
         csv += "N" + n + ",new,2026-12-15,Bench Bakery " + n + "," + n + " Kiln Road,NC" + n +
-               ",bri,OFFICE01,900-" + n + ",voice+data,voice+data," + first + "," + first +
-               "0101,auto," + second + "," + second + "0101,auto\n";
+               ",bri,OFFICE01,,900-" + n + ",voice+data,voice+data," + first + "," + first +
+               "0101,auto," + second + "," + second + "0101,auto,yes\n";
     }
     return csv;
 }
@@ -109,6 +110,8 @@ Times measure(const QString &path, const QString &folder, const QByteArray &csv,
 {
     Times times;
     const auto imported = copyOf(path, folder + "/imported.sqlite");
+    imported->actAs("P020"); // a supervisor among those that are invented
+    imported->setNow(Moment::parse(u"2026-12-01T07:30:00-06:00"));
     SqliteConnection &there = imported->database().connection();
     std::vector<qint64> last;
     for (const char *table : tables)
