@@ -152,6 +152,8 @@ QString freeName(const QString &wanted)
 /// be read as a database: then nobody works with it.
 Result<std::unique_ptr<SqliteConnection>> takePresent(const QString &path)
 {
+    if (QFileInfo(path).size() == 0) // SQLite would remove the log of what it was before
+        return std::unique_ptr<SqliteConnection>();
     auto present = SqliteConnection::open(path, SqliteConnection::Mode::ReadWrite);
     if (!present || !(*present)->number("SELECT count(*) FROM sqlite_master"))
         return std::unique_ptr<SqliteConnection>();

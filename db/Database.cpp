@@ -72,9 +72,14 @@ Result<void> checkFirstBytes(const QString &path)
         return trouble(path, "is not a file");
     const QByteArray magic("SQLite format 3\0", 16);
     LOOPWRIGHT_ASSIGN(const auto start, firstBytes(path, int(magic.size())));
-    if (!start.isEmpty() && start != magic.left(start.size()))
+    // To SQLite it is a database without tables; records that were cut to nothing would be lost in
+    // silence.
+    if (start.isEmpty())
+        return trouble(path, "is empty, and was not taken for new records; remove it to begin "
+                             "anew, or restore a backup");
+    if (start != magic.left(start.size()))
         return trouble(path, "is not a database");
-    if (!start.isEmpty() && start.size() < magic.size())
+    if (start.size() < magic.size())
         return trouble(path, "the database is cut short; restore it from a backup");
     return {};
 }
@@ -156,7 +161,7 @@ Result<void> checkHeader(SqliteConnection &connection, Access access)
         return trouble(connection.path(), "is a database of another program");
     if (backup && access == Access::ReadWrite)
         return trouble(connection.path(), "is a backup and is not worked in; restore it");
-    if (empty && access == Access::ReadOnly && connection.path() != memoryPath)
+    if (empty && connection.path() != memoryPath)
         return trouble(connection.path(), "is an empty database");
     if (access == Access::ReadWrite && sqlite3_db_readonly(connection.handle(), "main") == 1)
         return trouble(connection.path(), "the database cannot be written: it is read-only");

@@ -3,9 +3,9 @@
 // synchronous=FULL, foreign keys on). A database has one connection and belongs to one thread; a
 // second thread opens its own.
 //
-// Fails with DatabaseTrouble if the file is no database, is another program's, is damaged,
-// locked, read-only or of a newer form (then it is left as it is), and with DiskTrouble if the
-// disk refuses a write.
+// Fails with DatabaseTrouble if the file is there and empty, is no database, is another program's,
+// is damaged, locked, read-only or of a newer form (then it is left as it is), and with DiskTrouble
+// if the disk refuses a write.
 
 #include "core/base/Result.h"
 #include "db/Migrator.h"

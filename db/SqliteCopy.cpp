@@ -152,11 +152,16 @@ Result<void> putInPlace(const QString &finished, const QString &place, PutMode m
     return waitForDisk(QFileInfo(place).absolutePath());
 }
 
-QString beginUnfinished(const QString &path)
+QString unfinishedName(const QString &path)
 {
     const QString stem = path + ".unfinished-";
     removeLeftOvers(stem);
-    const QString name = nameInTheMaking(stem);
+    return nameInTheMaking(stem);
+}
+
+QString beginUnfinished(const QString &path)
+{
+    const QString name = unfinishedName(path);
     makePrivateFile(name); // else SQLite says why it cannot
     return name;
 }

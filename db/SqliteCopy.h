@@ -54,8 +54,10 @@ enum class PutMode
 /// Renames a finished file of the same folder into its place and waits for the disk.
 Result<void> putInPlace(const QString &finished, const QString &place, PutMode mode);
 
-/// A private file beside `path`, empty, for what is being made; what killed processes left of one
-/// is removed.
+/// A name beside `path` for what is being made, where nothing is yet; what killed processes left
+/// under such a name is removed.
+QString unfinishedName(const QString &path);
+/// Likewise, with a private, empty file of that name, into which SQLite writes.
 QString beginUnfinished(const QString &path);
 /// The database beside which SQLite keeps a file of this name (its write-ahead log, the index of
 /// it, its journal); nothing if the name is none of those. It is lost with them.

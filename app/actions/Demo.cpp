@@ -91,7 +91,7 @@ Result<void> makeDemo(const QString &path, const Progress &progress)
     if (QFileInfo::exists(path))
         return {};
     initDemoResource();
-    const QString making = beginUnfinished(path);
+    const QString making = unfinishedName(path);
     Result<void> made = [&]() -> Result<void> {
         LOOPWRIGHT_ASSIGN(const auto records, Records::open(making));
         return fillDemo(*records, progress);

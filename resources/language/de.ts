@@ -12648,6 +12648,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>ist leer und keine Sicherung eines Datenbestands</translation>
     </message>
     <message>
+        <source>is empty, and was not taken for new records; remove it to begin anew, or restore a backup</source>
+        <translation>ist leer und wurde nicht für einen neuen Datenbestand genommen; zum Neubeginn entfernen oder eine Sicherung wiederherstellen</translation>
+    </message>
+    <message>
         <source>is empty: a header row is required</source>
         <translation>ist leer: eine Kopfzeile ist nötig</translation>
     </message>

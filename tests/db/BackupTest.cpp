@@ -294,6 +294,25 @@ private slots:
         QCOMPARE(orders(m_records), 1);
         QCOMPARE(read(*kept), damaged);
     }
+    void restoresOverAnEmptyOne()
+    {
+        {
+            const auto database = Database::open(m_records);
+            QVERIFY_RESULT(database);
+            QVERIFY_RESULT(backUp(*database, m_backup));
+        }
+        QVERIFY(QFile::remove(m_records));
+        write(m_records, {});
+        write(m_records + "-wal", "left behind");
+        QVERIFY(!Database::open(m_records));
+        const auto kept = restore(m_backup, m_records, sampleEvent());
+        QVERIFY_RESULT(kept);
+        QVERIFY(!QFile::exists(m_records + "-wal"));
+        QCOMPARE(orders(m_records), 1);
+        QVERIFY(QFile::exists(*kept));
+        QCOMPARE(read(*kept), QByteArray());
+        QCOMPARE(read(*kept + "-wal"), QByteArray("left behind"));
+    }
     void doesNotRestoreUnderAProgramThatHasItOpen()
     {
         auto database = Database::open(m_records);

@@ -122,10 +122,28 @@ private slots:
         database = std::move(other);
         QVERIFY_RESULT(database.checkIntegrity());
     }
-    void anEmptyFileIsTakenForNew()
+    void anEmptyFileIsNotTakenForNew()
     {
         write({});
-        QVERIFY_RESULT(Database::open(m_path));
+        const QString log = m_path + "-wal"; // SQLite removes that of a file of no bytes
+        QVERIFY(QFile(log).open(QIODevice::WriteOnly));
+        for (const Access access : {Access::ReadWrite, Access::ReadOnly})
+            verifyRefused("is empty, and was not taken for new records", access);
+        QCOMPARE(QFileInfo(m_path).size(), 0);
+        QVERIFY(QFile::exists(log));
+        QVERIFY(QFile::remove(log) && QFile::remove(m_path));
+        QCOMPARE(Database::open(m_path)->outcome(), Migrator::Outcome::Created);
+    }
+    void aDatabaseWithoutTablesIsNotTakenForNew()
+    {
+        sqlite3 *handle = nullptr;
+        QCOMPARE(sqlite3_open(QFile::encodeName(m_path).constData(), &handle), SQLITE_OK);
+        QCOMPARE(sqlite3_exec(handle, "CREATE TABLE song (title TEXT); DROP TABLE song", nullptr,
+                              nullptr, nullptr),
+                 SQLITE_OK);
+        sqlite3_close(handle);
+        for (const Access access : {Access::ReadWrite, Access::ReadOnly})
+            verifyRefused("is an empty database", access);
     }
     void aFolderIsNoDatabase()
     {

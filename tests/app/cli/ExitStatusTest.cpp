@@ -249,6 +249,24 @@ private slots:
         QFile::remove(path("copy.sqlite"));
     }
 
+    /// Records that something cut to nothing do not silently become new ones.
+    void anEmptyFileIsNoNewDatabase()
+    {
+        const QString database = file("cut.sqlite", {});
+        for (const QStringList &words :
+             {QStringList{"order", "list"}, {"order", "import", scenario + "orders.csv"}}) {
+            const Answered refused = run(words, database);
+            verifyError(refused, ExitStatus::DatabaseTrouble, "database");
+            QVERIFY2(refused.messages.contains("remove it to begin anew, or restore a backup"),
+                     refused.all().constData());
+            QVERIFY(QFile::exists(database));
+            QCOMPARE(QFileInfo(database).size(), 0);
+        }
+        COMPARE_STATUS(run({"backup", path("spare.sqlite")}), ExitStatus::Yes);
+        COMPARE_STATUS(run({"restore", path("spare.sqlite")}, database), ExitStatus::Yes);
+        QVERIFY(eventsIn(database) > 0);
+    }
+
     void aLockedDatabase()
     {
         const qint64 events = eventsIn(m_database);

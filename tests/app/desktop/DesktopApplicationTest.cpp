@@ -167,6 +167,7 @@ private slots:
         QTest::addColumn<QByteArray>("content");
         QTest::newRow("no database") << QByteArray(10'000, 'x');
         QTest::newRow("cut off") << QByteArray("SQLite format 3\0\x10", 17);
+        QTest::newRow("empty") << QByteArray();
     }
     void troubleIsAPageNotACrash()
     {

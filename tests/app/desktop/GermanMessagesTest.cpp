@@ -167,6 +167,7 @@ private:
                 errorOf(readFile(QFileInfo(text).absolutePath(), 100)),
                 errorOf(Records::open(text)),
                 errorOf(Records::open(QFileInfo(text).absolutePath())),
+                errorOf(Records::open(m_records->file("cut.sqlite", {}))),
                 csv({}),
                 csv("\xff\xfe"),
                 csv("order_number,odd\n"),
@@ -340,6 +341,15 @@ private slots:
         const QString texts = textsOf(page);
         QVERIFY2(texts.contains("ist keine Datenbank"), qPrintable(texts));
         QVERIFY2(!texts.contains("is not"), qPrintable(texts));
+    }
+    void thePageOfAnEmptyFile()
+    {
+        const QString path = m_records->file("cut.sqlite", {});
+        const OpenErrorPage page(errorOf(Records::open(path)), path);
+        const QString texts = textsOf(page);
+        QVERIFY2(texts.contains("ist leer und wurde nicht für einen neuen Datenbestand genommen"),
+                 qPrintable(texts));
+        QVERIFY2(!texts.contains("is empty"), qPrintable(texts));
     }
 
     void whatTheWindowShows()
