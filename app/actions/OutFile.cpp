@@ -1,13 +1,16 @@
 #include "app/actions/OutFile.h"
 
 #include "app/actions/InFile.h"
+#include "core/base/Csv.h"
 #include "db/FirstBytes.h"
 #include "db/LeftOvers.h"
 #include "db/SqliteCopy.h"
 
 #include <QDir>
 #include <QFileInfo>
+#include <QRegularExpression>
 
+#include <algorithm>
 #include <cerrno>
 #include <cstdio>
 #include <unistd.h>
@@ -16,7 +19,7 @@ namespace loopwright {
 
 namespace {
 
-constexpr int bytesThatTell = 512; // what kind of file it is
+constexpr int bytesThatTell = 4096; // what kind of file it is: the header of a wide table too
 constexpr qsizetype mostInMemory = 4'000'000;
 
 QByteArray beginningOf(const QString &path)
@@ -36,13 +39,48 @@ const char *nameOf(FileKind kind)
     case FileKind::Svg:
         return "an SVG picture";
     case FileKind::Csv:
-        return "a CSV table";
+        return "a CSV table of this program";
     case FileKind::Json:
-        return "a JSON file";
+        return "a JSON file of this program";
     case FileKind::PublicKeys:
         break;
     }
     return "a file of public keys";
+}
+
+/// The name of a column, as every table of this program has them.
+bool isHeaderWord(std::string_view field)
+{
+    return !field.empty() && std::ranges::all_of(field, [](char c) {
+        return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') ||
+               c == '_';
+    });
+}
+
+/// A table has no mark but its header: names of columns (a spreadsheet may have changed what stands
+/// between them), or those of somebody else's with the reason behind them, as refused rows have.
+/// One name alone is a header only if the file is called a table.
+bool isTable(const QByteArray &beginning, const QString &path)
+{
+    for (const char separator : {',', ';', '\t'}) {
+        CsvScanner rows(beginning, separator);
+        if (!rows.next() || !rows.trouble().isEmpty())
+            continue;
+        const auto &header = rows.fields();
+        if (header.size() < 2 && !path.endsWith(".csv", Qt::CaseInsensitive))
+            continue;
+        if (header.back() == "reason" || std::ranges::all_of(header, isHeaderWord))
+            return true;
+    }
+    return false;
+}
+
+/// The start of an object with a key, or of a list of objects; not a line in brackets.
+bool isJson(const QByteArray &beginning)
+{
+    static const QRegularExpression form(
+        R"(\A\s*(\[\s*\]\s*\z|(\[\s*)?\{\s*("([^"\\]|\\.)*+"\s*:|\}\s*([],]|\z))))");
+    return form.match(QString::fromLatin1(beginning)).hasMatch();
 }
 
 bool isOfKind(const QByteArray &beginning, const QString &path, FileKind kind)
@@ -55,14 +93,10 @@ bool isOfKind(const QByteArray &beginning, const QString &path, FileKind kind)
         return beginning.startsWith("\x89PNG");
     case FileKind::Svg:
         return text.startsWith("<svg") || (text.startsWith("<?xml") && text.contains("<svg"));
-    case FileKind::Csv: // it has no mark: text that its name calls so, or whose first line has a
-                        // comma
-        return !beginning.contains('\0') && !text.startsWith('{') && !text.startsWith('<') &&
-               !text.startsWith('%') && !text.startsWith('#') &&
-               (path.endsWith(".csv", Qt::CaseInsensitive) ||
-                text.left(text.indexOf('\n')).contains(','));
+    case FileKind::Csv:
+        return isTable(beginning, path);
     case FileKind::Json:
-        return text.startsWith('{') || text.startsWith('[');
+        return isJson(beginning);
     case FileKind::PublicKeys:
         return text.startsWith("issuer ") || text.startsWith("station ");
     }

@@ -11052,12 +11052,12 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Ihr Anschluss, Auftrag %1</translation>
     </message>
     <message>
-        <source>a CSV table</source>
-        <translation>eine CSV-Tabelle</translation>
+        <source>a CSV table of this program</source>
+        <translation>eine CSV-Tabelle dieses Programms</translation>
     </message>
     <message>
-        <source>a JSON file</source>
-        <translation>eine JSON-Datei</translation>
+        <source>a JSON file of this program</source>
+        <translation>eine JSON-Datei dieses Programms</translation>
     </message>
     <message>
         <source>a PNG picture</source>

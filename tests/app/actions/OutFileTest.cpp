@@ -149,6 +149,66 @@ private slots:
         QVERIFY(!writeOut(path("g"), FileKind(kind), bytes));
     }
 
+    /// Tables and JSON have no mark: what else has a comma or a bracket is not replaced.
+    void tablesAndJsonAreTold_data()
+    {
+        QTest::addColumn<QString>("name");
+        QTest::addColumn<QByteArray>("before");
+        QTest::addColumn<bool>("may");
+        const auto row = [](const char *tag, const char *name, const QByteArray &before, bool may) {
+            QTest::newRow(tag) << QString(name) << before << may;
+        };
+        const QByteArray header = "order_number,customer,dn_1\r\n";
+        row("table", "f.csv", header + "1,\"Bell, Ada\",2\r\n", true);
+        row("table of another name", "t.out", header, true);
+        row("table with a mark in front", "t.out", "\xef\xbb\xbf" + header, true);
+        row("table from a spreadsheet", "f.csv", "\"order_number\";\"customer\"\n1;2\n", true);
+        row("table with tabs", "t.out", "order_number\tcustomer\n", true);
+        row("wide table", "t.out", QByteArray("column_of_a_wide_table,").repeated(100) + "x\n",
+            true);
+        row("their refused rows", "t.out", "Auftrag Nr,\"Kunde, Ort\",reason\r\n1,2,3\r\n", true);
+        row("their wide refused rows", "t.out",
+            QByteArray("Spalte mit Namen,").repeated(100) + "reason\r\n", true);
+        row("one column", "f.csv", "order_number\r\n", true);
+        row("one word", "t.out", "order_number\r\n", false);
+        row("letter", "t.out", "Dear Madam, dear Sir,\nyour line is dead.\n", false);
+        row("letter that is called a table", "f.csv", "Dear Madam, dear Sir,\nyours\n", false);
+        row("their table", "f.csv", "Order No,Customer\n1,Bell\n", false);
+        row("program", "t.out", "import os, sys\nprint(1, 2)\n", false);
+        row("list that goes on", "t.out", "milk,\nbread\n", false);
+        row("blank lines", "f.csv", "\n\n", false);
+        row("object for a table", "f.csv", "{\"a\":1,\"b\":2}\n", false);
+
+        row("object", "f.json", "{\"a\":1}", true);
+        row("object over lines", "j.out.json", "{\n  \"a \\\" b\" : 1\n}\n", true);
+        row("list of objects", "f.json", "[{\"a\":1},{}]", true);
+        row("empty list", "f.json", "[]\n", true);
+        row("empty object", "f.json", "{}\n", true);
+        row("list of an empty object", "f.json", "[{}]", true);
+        row("settings", "f.json", "[Desktop Entry]\nName=x\n", false);
+        row("footnote", "f.json", "[1] a footnote\n", false);
+        row("to do", "f.json", "[ ] call the customer\n", false);
+        row("note in braces", "f.json", "{ a note }\n", false);
+        row("quotation in braces", "f.json", "{\"a note\" of mine}\n", false);
+        row("program in braces", "f.json", "{}; int main() {}\n", false);
+        row("table for JSON", "f.json", header, false);
+    }
+    void tablesAndJsonAreTold()
+    {
+        QFETCH(QString, name);
+        QFETCH(QByteArray, before);
+        QFETCH(bool, may);
+        put(path(name), before);
+        const bool json = name.endsWith(".json");
+        const QByteArray bytes = json ? "{\"b\":2}" : "a,b\r\n";
+        const auto written = writeOut(path(name), json ? FileKind::Json : FileKind::Csv, bytes);
+        QCOMPARE(bool(written), may);
+        QCOMPARE(contentOf(path(name)), may ? bytes : before);
+        if (!may)
+            QCOMPARE(written.error().code, ErrorCode::Usage);
+        QCOMPARE(there(), QStringList{name});
+    }
+
     void whatSqliteKeepsBesideADatabase()
     {
         put(path("r.sqlite"), QByteArray("SQLite format 3\0rest", 20));

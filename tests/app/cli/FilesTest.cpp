@@ -182,6 +182,57 @@ private slots:
         QCOMPARE(both.errorCode(), "usage");
     }
 
+    /// Every kind of file that is written, with NAME in its place.
+    void aForeignPlaceIsLeftAsItIs_data()
+    {
+        QTest::addColumn<QStringList>("words");
+        written(path("drawn.json"),
+                R"({"elements":[{"type":"section","gauge_awg":26,"length_ft":9000}]})");
+        written(path("spids.csv"), "variant,spid,dn\nni2,21755501100101,2175550110\n");
+        for (const QStringList &words : QList<QStringList>{
+                 {"certificate", "issue", "26-0007", "--out", "NAME"},
+                 {"card", "26-0007", "--out", "NAME"},
+                 {"key", "export", "--out", "NAME"},
+                 {"history", "head", "--out", "NAME"},
+                 {"van", "bring", "--out", "NAME"},
+                 {"export", "view", "--out", "NAME"},
+                 {"report", "first_visit", "--format", "csv", "--out", "NAME"},
+                 {"qualify", "office", "hollow", "--out", "NAME"},
+                 {"check", "identifiers", "--in", path("spids.csv"), "--out", "NAME"},
+                 {"order", "import", scenario + "bad-orders.csv", "--rejects", "NAME"},
+                 {"loop", "curve", path("drawn.json"), "--format", "svg", "--out", "NAME"},
+                 {"backup", "NAME"}})
+            QTest::newRow(qPrintable(words.mid(0, 2).join(' '))) << words;
+    }
+    void aForeignPlaceIsLeftAsItIs()
+    {
+        QFETCH(QStringList, words);
+        const auto events = [this] {
+            return run({"history", "verify"}, {}, true).object()["events"].toInteger(-1);
+        };
+        const qint64 before = events();
+        QVERIFY(before > 0);
+        const QByteArray letter = "Dear Sir, dear Madam,\nthe line of 2 May, is dead.\n";
+        const QByteArray notes = "[notes] of May, and of June\n{ more }\n";
+        written(path("letter.txt"), letter);
+        written(path("notes.txt"), notes);
+        for (const QString &name :
+             {path("pipe"), m_database, path("letter.txt"), path("notes.txt")}) {
+            QStringList given = words;
+            given.replaceInStrings("NAME", name);
+            const Answered refused = run(given);
+            COMPARE_STATUS(refused, ExitStatus::Usage);
+            QVERIFY2(refused.messages.contains(QFile::encodeName(name)), refused.all().constData());
+        }
+        QCOMPARE(contentOf(path("letter.txt")), letter);
+        QCOMPARE(contentOf(path("notes.txt")), notes);
+        struct stat pipe;
+        QCOMPARE(::lstat(QFile::encodeName(path("pipe")).constData(), &pipe), 0);
+        QVERIFY(S_ISFIFO(pipe.st_mode));
+        QCOMPARE(events(), before); // whole, and nothing was recorded on the way
+        QVERIFY(nothingBearsTheNameOfAStream());
+    }
+
     void aHyphenIsRefusedIfItCannotBeWrittenSo()
     {
         for (const QStringList &words : QList<QStringList>{
