@@ -121,6 +121,12 @@ Result<Records *> CommandContext::recordsToChange()
     return m_records.get();
 }
 
+Result<Records *> CommandContext::recordsThatKeepRefusals()
+{
+    const auto writable = recordsToChange();
+    return writable || !QFileInfo::exists(databasePath()) ? writable : records();
+}
+
 Result<Records *> CommandContext::recordsAsTheyAre(Database::Access access)
 {
     if (!m_records) {

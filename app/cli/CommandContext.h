@@ -34,7 +34,11 @@ public:
     /// The open records; the same ones on every call. Where the limits in force are newer than what
     /// the records were last decided by, these are brought up to date first, if they can be.
     Result<Records *> records();
-    /// Likewise, but nothing is brought into them on the way: for commands that ask what is stored.
+    /// Likewise, and open for writing if the medium allows that, whatever the command does: for one
+    /// that may be refused to somebody, which the history keeps.
+    Result<Records *> recordsThatKeepRefusals();
+    /// As records(), but nothing is brought into them on the way: for commands that ask what is
+    /// stored.
     Result<Records *> recordsAsTheyAre(Database::Access access = Database::Access::ReadOnly);
     /// As they are, for writing if the medium allows that, else for reading: SQLite looks through
     /// its index of words only if it may write, and keys are made only if there are none.

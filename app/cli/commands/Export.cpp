@@ -25,7 +25,8 @@ public:
         if (m_export.folder.isEmpty())
             return failure(ErrorCode::Usage, "is missing", "--out");
         LOOPWRIGHT_TRY(checkNotStandardStream(m_export.folder, "the files go to a folder"));
-        LOOPWRIGHT_ASSIGN(const auto records, context.records());
+        LOOPWRIGHT_ASSIGN(const auto records, m_export.internal ? context.recordsThatKeepRefusals()
+                                                                : context.records());
         m_export.progress = context.progress("writing");
         LOOPWRIGHT_ASSIGN(const auto files, exportRecords(*records, m_export));
         return Answer::of(

@@ -123,6 +123,7 @@ private slots:
                                 {"installer", "list"},
                                 {"day", "--out", path("day.pdf")},
                                 {"export", "--out", path("tables")},
+                                {"export", "--internal", "--out", path("inside")},
                                 {"backup", path("b.sqlite")}}) {
             const Answered read = run(words, database);
             // The scenario holds identifiers in error, which the audit tells.

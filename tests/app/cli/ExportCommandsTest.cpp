@@ -6,6 +6,8 @@
 #include <QDir>
 #include <QTemporaryDir>
 
+#include <algorithm>
+
 using namespace loopwright;
 
 namespace {
@@ -109,6 +111,28 @@ private slots:
         COMPARE_STATUS(json({"record", record}, "other.sqlite"), ExitStatus::Yes);
         QCOMPARE(json({"decide", "26-0007"}, "other.sqlite").object()["outcome"],
                  json({"decide", "26-0007"}).object()["outcome"]);
+    }
+    void whoMayNotHaveTheUnpublishedNumbersIsInTheHistory()
+    {
+        const auto events = [this] {
+            const Answered verified = json({"history", "verify"});
+            return verified.status == 0 ? verified.object()["events"].toInteger() : -1;
+        };
+        const qint64 before = events();
+        QVERIFY(before > 0);
+        const Answered refused = call({"export", "--internal", "--out", path("inside"), "--by",
+                                       "rivera", "--db", path("records.sqlite"), "--json"});
+        COMPARE_STATUS(refused, ExitStatus::No);
+        QCOMPARE(refused.errorCode(), "refused");
+        QVERIFY(!QFile::exists(path("inside")));
+        QCOMPARE(events(), before + 1);
+        COMPARE_STATUS(json({"export", "--out", path("outside")}), ExitStatus::Yes);
+        const QByteArrayList rows = contentOf(path("outside/event.csv")).split('\n');
+        QVERIFY(std::ranges::any_of(rows, [](const QByteArray &row) {
+            return row.contains("refused") && row.contains("rivera") &&
+                   row.contains("export_internal");
+        }));
+        QCOMPARE(events(), before + 1);
     }
     void aCircuitGoesToAFolder()
     {
