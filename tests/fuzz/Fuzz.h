@@ -5,7 +5,8 @@
 //   PROGRAM [EXECUTIONS [START [READER]]]
 //
 // Each execution draws its input from START plus its own number, so that one that fails can be
-// repeated alone. A short run is a test of its own; a long one, under sanitizers, is run by hand.
+// repeated alone. Without a number of executions, or with 0, each reader is tried as often as its
+// row says: that is the test that runs each time. A long run, under sanitizers, is made by hand.
 
 #include <QByteArray>
 
@@ -134,19 +135,19 @@ struct Reader
 {
     const char *name;
     void (*run)(Random &random);
-    int times = 1; ///< what is cheap is tried more often in a run of all readers
+    qint64 executions = 10'000; ///< of a run that names no number; fewer where each takes long
 };
 
 inline int runReaders(int argc, char **argv, std::span<const Reader> readers)
 {
-    const qint64 executions = argc > 1 ? std::atoll(argv[1]) : 1000;
+    const qint64 executions = argc > 1 ? std::atoll(argv[1]) : 0;
     const qint64 start = argc > 2 ? std::atoll(argv[2]) : 0;
     bool known = argc <= 3;
     for (const Reader &reader : readers) {
         if (argc > 3 && std::strcmp(argv[3], reader.name) != 0)
             continue;
         known = true;
-        const qint64 count = argc > 3 ? executions : executions * reader.times;
+        const qint64 count = executions > 0 ? executions : reader.executions;
         for (g_execution = start; g_execution < start + count; ++g_execution) {
             Random random{quint64(g_execution)};
             reader.run(random);
