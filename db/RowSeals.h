@@ -3,7 +3,8 @@
 // that it is committed with keeps a digest of each row over all its columns as they are stored. So
 // a row that was edited past this program is found, whichever of its columns it was. Drafts are no
 // records, events seal themselves (StationLog.h), and what the board counts and its search index
-// are held against its rows by the audit.
+// are held against its rows by the audit. Which papers are due is struck off without an event, and
+// nothing in the records can tell it.
 
 #include "core/base/Result.h"
 #include "db/Sha256.h"

@@ -147,6 +147,39 @@ private slots:
         QVERIFY(verifyHistory(*records)->broken.empty());
     }
 
+    /// What is due is not sealed: whoever edits it changes which paper is made next, and none.
+    void whatIsDueChangesNoPaper()
+    {
+        auto records = accepted();
+        SqliteConnection &connection = records->database().connection();
+        const auto due = [&connection] {
+            return connection.number("SELECT count(*) FROM paper_due").value_or(-1);
+        };
+        QByteArray lost;
+        QVERIFY(!issueCertificate(
+            *records,
+            {"A-1001", Paper::A4, {}, [&lost](const CertificatePaper &made) -> Result<void> {
+                 lost = made.pdf;
+                 return failure(ErrorCode::DiskTrouble, "no space is left");
+             }}));
+        QVERIFY(!lost.isEmpty());
+        QCOMPARE(due(), 1);
+        QVERIFY(connection.run("DELETE FROM paper_due", "edit"));
+        const Issued copy = issue(*records);
+        QVERIFY2(copy.issued && copy.issued->copy, qPrintable(copy.trouble));
+        QVERIFY(copy.pdf != lost);
+        QCOMPARE(due(), 0);
+        QVERIFY(
+            connection.run("INSERT INTO paper_due SELECT min(id) FROM certificate_issue", "edit"));
+        const Issued again = issue(*records);
+        QVERIFY2(again.issued && !again.issued->copy, qPrintable(again.trouble));
+        QCOMPARE(again.pdf, lost);
+        QCOMPARE(due(), 0);
+        for (const Issued *each : {&copy, &again})
+            QCOMPARE(toText(verifyCertificateFile(*records, each->pdf)->verdict), "genuine");
+        QVERIFY(verifyHistory(*records)->broken.empty());
+    }
+
     /// What was signed stays in the certificate that it was issued with.
     void signedAtOnce()
     {
