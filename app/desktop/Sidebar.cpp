@@ -1,6 +1,7 @@
 #include "app/desktop/Sidebar.h"
 
 #include "app/desktop/Theme.h"
+#include "app/desktop/widgets/PageElements.h"
 
 #include <QLabel>
 #include <QPaintEvent>
@@ -91,7 +92,7 @@ public:
     {
         setText(left);
         setAccessibleName(Sidebar::tr("Run of order %1: %2 left").arg(m_order, left));
-        setToolTip(accessibleName());
+        setToolTip(asTip(accessibleName()));
         update();
     }
 

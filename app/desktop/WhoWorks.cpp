@@ -1,6 +1,7 @@
 #include "app/desktop/WhoWorks.h"
 
 #include "app/actions/Register.h"
+#include "app/desktop/widgets/PageElements.h"
 
 #include <QInputDialog>
 #include <QMenu>
@@ -80,6 +81,7 @@ std::optional<QString> askForPin(const Person &person, QWidget *parent)
     dialog.setObjectName(QStringLiteral("pin"));
     dialog.setWindowTitle(WhoWorks::tr("PIN"));
     dialog.setLabelText(WhoWorks::tr("This needs the PIN of %1:").arg(person.name));
+    keepPlain(dialog);
     dialog.setTextEchoMode(QLineEdit::Password);
     if (dialog.exec() != QDialog::Accepted)
         return std::nullopt;

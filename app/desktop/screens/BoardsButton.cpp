@@ -1,5 +1,7 @@
 #include "app/desktop/screens/BoardsButton.h"
 
+#include "app/desktop/widgets/PageElements.h"
+
 #include <QInputDialog>
 #include <QMenu>
 
@@ -115,6 +117,7 @@ QString BoardsButton::askName(const QString &title, const QString &name)
     dialog.setObjectName(QStringLiteral("boards.name"));
     dialog.setWindowTitle(title);
     dialog.setLabelText(tr("Name of the board:"));
+    keepPlain(dialog);
     dialog.setTextValue(name);
     while (dialog.exec() == QDialog::Accepted) {
         const QString given = dialog.textValue().simplified();

@@ -76,6 +76,7 @@ RowActions::RowActions(DesktopContext &workplace, QWidget *screen)
     setAccessibleName(tr("Selected orders"));
     m_menu->setObjectName(QStringLiteral("rows.menu"));
     m_count->setObjectName(QStringLiteral("rows.count"));
+    m_count->setTextFormat(Qt::PlainText);
     m_told->setObjectName(QStringLiteral("rows.told"));
     auto *line = new QWidget;
     m_buttons = new FlowLayout(line);

@@ -21,6 +21,12 @@ QString asTip(const QString &text)
                : text;
 }
 
+void keepPlain(const QDialog &dialog)
+{
+    for (QLabel *label : dialog.findChildren<QLabel *>())
+        label->setTextFormat(Qt::PlainText);
+}
+
 QLabel *makeHeading(const QString &text, double times)
 {
     auto *label = new QLabel(text);

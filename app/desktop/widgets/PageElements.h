@@ -27,6 +27,8 @@ QLabel *makeText(const QString &text);
 /// What a tip shows as it stands: Qt would take a text with a tag in it for a page, pictures and
 /// all.
 QString asTip(const QString &text);
+/// The labels of a dialog that Qt makes show what stands in them as it stands, now and later.
+void keepPlain(const QDialog &dialog);
 /// A button with an object name and, where it differs from the text, an accessible name.
 QPushButton *makeButton(const QString &text, const QString &objectName,
                         std::function<void()> pressed);

@@ -1,14 +1,19 @@
 #include "app/desktop/MainWindow.h"
 
+#include "app/desktop/Sidebar.h"
+#include "app/desktop/WhoWorks.h"
 #include "tests/support/DeskRecords.h"
 
 #include <QAbstractItemView>
 #include <QAccessible>
 #include <QFocusFrame>
+#include <QInputDialog>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenu>
 #include <QScrollBar>
 #include <QSignalSpy>
+#include <QTimer>
 #include <QToolButton>
 
 using namespace loopwright;
@@ -36,6 +41,21 @@ bool isPart(const QWidget *widget)
            widget->inherits("QHeaderView") || widget->inherits("QTabBar");
 }
 
+/// What a person may type as a name, and as the number of an order.
+const QString markedName = QStringLiteral("<b>Bold</b><img src=file:///etc/hostname> Ltd");
+const QString markedNumber = QStringLiteral("<b>O</b><img src=file:///etc/hostname>");
+
+bool isTyped(const QString &text)
+{
+    return text.contains(u"<img");
+}
+
+bool showsTyped(const QWidget &widget)
+{
+    return std::ranges::any_of(widget.findChildren<QLabel *>(),
+                               [](const QLabel *label) { return isTyped(label->text()); });
+}
+
 } // namespace
 
 class MainWindowTest : public QObject
@@ -47,6 +67,47 @@ private:
     std::unique_ptr<MainWindow> m_window;
 
     QString shown() const { return m_window->current()->key(); }
+
+    /// What was typed stands in the window and its dialogs as it is, in tips too.
+    void verifyNoPage(const QString &where) const
+    {
+        for (const QLabel *label : m_window->findChildren<QLabel *>())
+            QVERIFY2(!isTyped(label->text()) || label->textFormat() == Qt::PlainText,
+                     qPrintable(where + ": " + label->objectName() + " " + label->text()));
+        for (const QWidget *widget : m_window->findChildren<QWidget *>())
+            QVERIFY2(!isTyped(widget->toolTip()), qPrintable(where + ": " + widget->objectName()));
+        for (const QAbstractItemView *view : m_window->findChildren<QAbstractItemView *>()) {
+            if (!view->model())
+                continue;
+            for (int row = 0; row < view->model()->rowCount(); ++row)
+                for (int column = 0; column < view->model()->columnCount(); ++column)
+                    QVERIFY2(
+                        !isTyped(
+                            view->model()->index(row, column).data(Qt::ToolTipRole).toString()),
+                        qPrintable(where + ": " + view->objectName()));
+        }
+    }
+    QDialog *openDialog() const
+    {
+        for (QDialog *dialog : m_window->findChildren<QDialog *>())
+            if (dialog->isVisible())
+                return dialog;
+        return nullptr;
+    }
+    /// Opens the dialogs that ask about the selected order.
+    void verifyNoPageInDialogs() const
+    {
+        for (const char *key : {"assign", "redate", "hold", "print", "take_along"}) {
+            auto *action = m_window->findChild<QAction *>(QString("rows.") + key);
+            QVERIFY2(action && action->isEnabled(), key);
+            action->trigger();
+            QTRY_VERIFY2(openDialog(), key);
+            QTRY_VERIFY2(showsTyped(*openDialog()) || QString(key) == "take_along", key);
+            verifyNoPage(key);
+            openDialog()->reject();
+            QTRY_VERIFY2(!openDialog(), key);
+        }
+    }
 
 private slots:
     void init()
@@ -176,53 +237,80 @@ private slots:
     /// What a person typed is shown as it stands, and loads no picture from anywhere.
     void typedTextIsNoPage()
     {
-        const QByteArray typed = "<b>Bold</b><img src=file:///etc/hostname> Ltd";
-        const QByteArray orders =
-            DeskRecords::orderHeader() + "O-2002,new,2026-03-04," + typed + "," + typed +
-            ",C-602,bri,NORTH,,17-905,voice+data,data,217-555-0123,21755501230101,auto,"
-            "217-555-0124,21755501240101,auto,yes,rivera," +
-            typed + "\n";
-        m_records->take(importOrders(m_records->records(), orders, {"typed.csv"}));
-        const auto check = [&](const QString &where) {
-            for (const QLabel *label : m_window->findChildren<QLabel *>())
-                QVERIFY2(!label->text().contains("<img") || label->textFormat() == Qt::PlainText,
-                         qPrintable(where + ": " + label->objectName() + " " + label->text()));
-            for (const QWidget *widget : m_window->findChildren<QWidget *>())
-                QVERIFY2(!widget->toolTip().contains("<img"),
-                         qPrintable(where + ": " + widget->objectName()));
-            for (const QAbstractItemView *view : m_window->findChildren<QAbstractItemView *>()) {
-                if (!view->model())
-                    continue;
-                for (int row = 0; row < view->model()->rowCount(); ++row)
-                    for (int column = 0; column < view->model()->columnCount(); ++column)
-                        QVERIFY2(!view->model()
-                                      ->index(row, column)
-                                      .data(Qt::ToolTipRole)
-                                      .toString()
-                                      .contains("<img"),
-                                 qPrintable(where + ": " + view->objectName()));
-            }
-        };
+        const QString orders =
+            DeskRecords::orderHeader() +
+            QString("%2,new,2026-03-04,%1,%1,C-602,bri,NORTH,,17-905,voice+data,data,217-555-0123,"
+                    "21755501230101,auto,217-555-0124,21755501240101,auto,yes,rivera,%1\n")
+                .arg(markedName, markedNumber);
+        m_records->take(importOrders(m_records->records(), orders.toUtf8(), {"typed.csv"}));
         m_window->showScreen("board");
         auto *table = m_window->findChild<QAbstractItemView *>("orders");
         int place = -1;
         QTRY_VERIFY(table->model()->rowCount() == 9);
         for (int row = 0; row < 9; ++row)
-            if (table->model()->index(row, 0).data().toString() == "O-2002")
+            if (table->model()->index(row, 0).data().toString() == markedNumber)
                 place = row;
         QVERIFY(place >= 0);
         table->setCurrentIndex(table->model()->index(place, 0));
+        auto *count = m_window->findChild<QLabel *>("rows.count");
+        QTRY_COMPARE(count->text(), "Order " + markedNumber);
         QTest::qWait(300);
-        check("board");
+        verifyNoPage("board");
+        verifyNoPageInDialogs();
         for (const ScreenEntry &entry : allScreens()) {
-            m_window->showScreen(entry.key, QString(entry.key) == "circuit" ? "C-602" : "O-2002");
+            m_window->showScreen(entry.key,
+                                 QString(entry.key) == "circuit" ? "C-602" : markedNumber);
             QTest::qWait(150);
-            check(entry.key);
+            verifyNoPage(entry.key);
         }
-        const bool shown =
-            std::ranges::any_of(m_window->findChildren<QLabel *>(),
-                                [](const QLabel *label) { return label->text().contains("<img"); });
-        QVERIFY(shown); // else nothing was tried
+        QVERIFY(showsTyped(*m_window)); // else nothing was tried
+        auto *rail = m_window->findChild<Sidebar *>("rail");
+        rail->showRuns({{markedNumber, "12:34"}});
+        auto *run = m_window->findChild<QWidget *>("rail.run." + markedNumber);
+        QVERIFY(run && run->toolTip().contains("12:34"));
+        verifyNoPage("a run");
+    }
+
+    /// Nor in what is asked while all else waits, whose labels are Qt's.
+    void typedTextIsNoPageInQuestions()
+    {
+        Person person;
+        person.name = markedName;
+        bool asked = false;
+        QTimer::singleShot(0, m_window.get(), [&] {
+            auto *dialog = m_window->findChild<QInputDialog *>("pin");
+            QVERIFY(dialog);
+            asked = showsTyped(*dialog);
+            verifyNoPage("pin");
+            dialog->reject();
+        });
+        QVERIFY(!askForPin(person, m_window.get()));
+        QVERIFY(asked);
+
+        // A name that is there already is said in the question for another.
+        asked = false;
+        QTimer answers;
+        connect(&answers, &QTimer::timeout, this, [&] {
+            auto *dialog = m_window->findChild<QInputDialog *>("boards.name");
+            if (!dialog || !dialog->isVisible())
+                return;
+            if (isTyped(dialog->labelText())) {
+                asked = true;
+                verifyNoPage("boards.name");
+                return dialog->reject();
+            }
+            dialog->setTextValue(markedName);
+            dialog->accept();
+        });
+        answers.start(20);
+        auto *menu = m_window->findChild<QMenu *>("boards.menu");
+        for (int turn = 0; turn < 2; ++turn) {
+            QVERIFY(!asked);
+            emit menu->aboutToShow();
+            menu->findChild<QAction *>("boards.keep")->trigger();
+        }
+        QVERIFY(asked);
+        verifyNoPage("boards");
     }
 
     void theFocusIsSeen()
