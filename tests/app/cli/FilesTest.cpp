@@ -246,6 +246,48 @@ private slots:
         }
     }
 
+    /// Whoever holds the paper needs the issuer's public key and nothing else: no records, no keys
+    /// of his own; and none are made on the way.
+    void aCertificateIsVerifiedWhereThereIsOnlyTheKey()
+    {
+        const QTemporaryDir far, elsewhere;
+        COMPARE_STATUS(callProgram({"key", "export", "--out", elsewhere.filePath("keys.txt"),
+                                    "--db", elsewhere.filePath("records.sqlite")},
+                                   {{"XDG_DATA_HOME", elsewhere.path()}}),
+                       ExitStatus::Yes);
+        const auto issuersLine = [](const QString &file) {
+            return contentOf(file).split('\n').first() + '\n';
+        };
+        const QByteArray pdf = contentOf(path("c.pdf")), issuer = issuersLine(path("keys.txt")),
+                         stranger = issuersLine(elsewhere.filePath("keys.txt"));
+        QVERIFY(issuer.startsWith("issuer ") && stranger.startsWith("issuer ") &&
+                issuer != stranger);
+        const QString home = far.filePath("home"), database = far.filePath("none/records.sqlite");
+        QVERIFY(QDir().mkpath(home));
+        const auto verified = [&](const QByteArray &file, const QByteArray &key) {
+            return callProgram(
+                {"certificate", "verify", written(far.filePath("c.pdf"), file), "--key",
+                 written(far.filePath("key.txt"), key), "--json"},
+                {{"HOME", home}, {"XDG_DATA_HOME", home}, {"LOOPWRIGHT_DB", database}});
+        };
+        const Answered genuine = verified(pdf, issuer);
+        COMPARE_STATUS(genuine, ExitStatus::Yes);
+        QCOMPARE(genuine.object()["verdict"].toString(), "genuine");
+        QCOMPARE(genuine.object()["record"].toString(), "genuine");
+        QVERIFY(genuine.object()["stands"].isNull()); // only records can tell
+        QVERIFY(!genuine.object()["claims"].toObject().isEmpty());
+        const Answered unknown = verified(pdf, stranger);
+        COMPARE_STATUS(unknown, ExitStatus::No);
+        QCOMPARE(unknown.object()["verdict"].toString(), "unknown");
+        QByteArray changed = pdf;
+        changed[changed.size() / 2] = char(changed[changed.size() / 2] ^ 1);
+        const Answered altered = verified(changed, issuer);
+        COMPARE_STATUS(altered, ExitStatus::No);
+        QCOMPARE(altered.object()["verdict"].toString(), "altered");
+        QVERIFY(QDir(home).isEmpty(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot));
+        QVERIFY(!QFile::exists(QFileInfo(database).path()));
+    }
+
     /// As it comes from the telephone of whoever holds the paper.
     void theTextOfASquareIsReadAsAReaderOfCodesSavesIt()
     {
