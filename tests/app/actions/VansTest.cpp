@@ -1207,8 +1207,9 @@ private slots:
         const QString path = office().records->database().path();
         for (int i = 0; i < many; ++i) {
             vans.push_back(std::make_unique<Site>(false));
-            join(office(), *vans.back(), QString("van-%1").arg(i));
-            vans.back()->open(take(office(), {"A-1001", "A-2001"}, QString("van-%1").arg(i), true));
+            join(office(), *vans.back(), QString("night-%1").arg(i));
+            vans.back()->open(
+                take(office(), {"A-1001", "A-2001"}, QString("night-%1").arg(i), true));
         }
         int issued = 0;
         for (int night = 0; night < nights; ++night)
