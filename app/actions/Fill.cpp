@@ -113,6 +113,7 @@ private:
     Result<void> addFinished(const InventedCircuit &circuit);
     Result<void> addCancelled(const InventedCircuit &circuit);
     Result<void> addDisconnect(const ServiceOrder &order, const Moment &takenIn);
+    Result<void> addTrouble(const InventedTrouble &trouble);
     Result<void> takeIn(const ServiceOrder &order, const Moment &at);
     Result<void> addFacts(const ServiceOrder &order, const std::vector<Fact> &facts,
                           const QJsonObject &detail = {});
@@ -298,6 +299,8 @@ Result<void> Filling::addFinished(const InventedCircuit &circuit)
     LOOPWRIGHT_TRY(addFacts(order, circuit.facts));
     LOOPWRIGHT_TRY(complete(order, circuit.ended, circuit.life == InventedLife::TurnedUp));
     LOOPWRIGHT_TRY(addRetests(order, circuit.retests));
+    for (const InventedTrouble &trouble : circuit.troubles)
+        LOOPWRIGHT_TRY(addTrouble(trouble));
     if (!circuit.later)
         return {};
     return circuit.later->type == OrderType::Disconnect
@@ -309,6 +312,33 @@ Result<void> Filling::addDisconnect(const ServiceOrder &order, const Moment &tak
 {
     LOOPWRIGHT_TRY(takeIn(order, takenIn));
     return complete(order, inventedMoment(order.dueDate, 16 * 60), false);
+}
+
+/// A repair ends whatever its decision.
+Result<void> Filling::addTrouble(const InventedTrouble &trouble)
+{
+    const ServiceOrder &order = trouble.order;
+    if (!trouble.closing)
+        return addOpen(order, trouble.opened, {});
+    const Fact &closing = *trouble.closing;
+    LOOPWRIGHT_TRY(takeIn(order, trouble.opened));
+    LOOPWRIGHT_TRY(FactStore::add(m_transaction, closing));
+    const LimitSet &limits = limitsOn(closing.at);
+    StoredOrder stored;
+    stored.order = order;
+    LOOPWRIGHT_ASSIGN(const auto input, EvidenceStore(m_database).of(stored, limits.version()));
+    const Judged judged = judge(input, limits);
+    LOOPWRIGHT_TRY(DecisionStore::add(m_transaction, judged.decision, input, closing.at));
+    LOOPWRIGHT_TRY(OrderStore::setStatus(m_transaction, order.number, OrderStatus::Completed));
+    LOOPWRIGHT_TRY(show(order, OrderStatus::Completed, input, judged));
+    const auto *cleared = closing.as<ClearedFact>();
+    return record(order, "order_completed", closing.at,
+                  {{"decision", judged.decision.id},
+                   {"outcome", toText(judged.decision.outcome)},
+                   {"cause", toText(cleared->what)},
+                   {"found", cleared->found.value_or(QString())},
+                   {"cleared", cleared->text.value_or(QString())},
+                   {"fact", closing.id}});
 }
 
 Result<void> Filling::add(const InventedCircuit &circuit)

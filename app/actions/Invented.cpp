@@ -83,6 +83,7 @@ Moment inventedMoment(QDate day, int minuteOfDay)
 
 Inventor::Inventor(quint64 seed, QDate today, qint64 circuits)
     : m_random(seed)
+    , m_calls(~seed)
     , m_today(today)
     , m_largest(int(std::clamp<qint64>(circuits / 20, 1, mostLinesAtPremises)))
 {
@@ -118,9 +119,9 @@ double Inventor::share()
     return double(m_random() >> 11) * 0x1p-53;
 }
 
-QString Inventor::id()
+QString Inventor::idFrom(std::mt19937_64 &random)
 {
-    quint64 words[2] = {m_random(), m_random()};
+    quint64 words[2] = {random(), random()};
     auto *bytes = reinterpret_cast<uchar *>(words);
     bytes[6] = uchar((bytes[6] & 0x0f) | 0x40); // RFC 9562: version 4, made by chance
     bytes[8] = uchar((bytes[8] & 0x3f) | 0x80);
@@ -262,6 +263,8 @@ InventedCircuit Inventor::next()
         [[fallthrough]];
     case InventedLife::TakenOver:
         addLater(made);
+        if (!made.later)
+            made.troubles = troubles(made);
         break;
     case InventedLife::Open:
         if (!made.order.installer.isEmpty())

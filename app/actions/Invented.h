@@ -7,7 +7,8 @@
 // the others are open, at every station, or cancelled. Some have a further order: a change that is
 // open, or the disconnect that ended them. A premises has from one line to 500; few offices have
 // most circuits, and few installers of an office most of its work. Nothing is accepted with
-// exception, and nobody waits for the weather: what has no rows is part of the shape.
+// exception, and nobody waits for the weather: what has no rows is part of the shape. One circuit
+// in 25 that works had a trouble, a few of these came back, and some are open.
 //
 // Numbers are of the block that is kept free for fiction (555-0100 to 555-0199) as far as it
 // reaches; a trial of many circuits needs more numbers than there are, and goes on in offices that
@@ -28,6 +29,14 @@ enum class InventedLife
     Cancelled
 };
 
+/// A repair, and how it ended unless it is open.
+struct InventedTrouble
+{
+    ServiceOrder order;
+    Moment opened;
+    std::optional<Fact> closing;
+};
+
 struct InventedCircuit
 {
     InventedLife life = InventedLife::TakenOver;
@@ -38,6 +47,7 @@ struct InventedCircuit
     std::optional<ServiceOrder> later = {}; ///< a further one: a change that is open, or a
                                             ///< disconnect that is completed
     Moment laterTakenIn = {};
+    std::vector<InventedTrouble> troubles = {}; ///< one after the other
 };
 
 class Inventor
@@ -66,7 +76,8 @@ private:
     bool oneIn(int count) { return below(count) == 0; }
     double share();
     const QString &one(const QStringList &list) { return list[below(int(list.size()))]; }
-    QString id();
+    QString id() { return idFrom(m_random); }
+    static QString idFrom(std::mt19937_64 &random);
 
     void inventRegister(QDate today);
     void move(); ///< to the next premises
@@ -79,8 +90,11 @@ private:
     // InventedEvidence.cpp
     std::vector<Fact> evidence(const ServiceOrder &order, bool whole);
     std::vector<Fact> retests(const ServiceOrder &order, QDate day);
+    // InventedTroubles.cpp
+    std::vector<InventedTrouble> troubles(const InventedCircuit &circuit);
 
     std::mt19937_64 m_random;
+    std::mt19937_64 m_calls; ///< of customers
     QDate m_today;
     QList<ServingOffice> m_offices;
     QList<Person> m_people;

@@ -6,6 +6,7 @@
 #include "app/actions/Keys.h"
 #include "app/actions/LimitChanges.h"
 #include "app/actions/Register.h"
+#include "app/actions/Troubles.h"
 #include "db/OfficeStore.h"
 #include "tests/support/Office.h"
 
@@ -37,6 +38,12 @@ private slots:
                 board << row.toJson((*records)->now().localDate());
             }
             boards << canonicalJson(board);
+            const auto calls = troubles(**records, false);
+            QVERIFY(calls && calls->size() > 5U);
+            for (const Trouble &each : *calls)
+                QVERIFY2(each.isOpen() != each.cause.has_value() && each.opened.msUtc > 0 &&
+                             (!each.closed || each.opened < *each.closed),
+                         qPrintable(each.sentence()));
             QVERIFY(auditIdentifiers(**records)->empty());
             const auto faults = auditDerived(**records);
             QVERIFY(faults);
