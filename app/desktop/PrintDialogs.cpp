@@ -23,15 +23,45 @@ std::optional<Paper> &chosenPaper()
     return paper;
 }
 
+/// Which, counted from 0, and in which order. What a printer does by itself is left to it: copies,
+/// and "Pages 1-3, 5", for which Qt's dialog lets all of them come.
+std::vector<std::size_t> pagesToPrint(const QPrinter &printer, std::size_t count)
+{
+    std::size_t first = 1, last = count;
+    if (printer.printRange() == QPrinter::PageRange && printer.toPage() > 0) {
+        first = std::size_t(std::max(1, printer.fromPage()));
+        last = std::min(count, std::size_t(printer.toPage()));
+    }
+    std::vector<std::size_t> once;
+    for (std::size_t page = first; page <= last; ++page)
+        once.push_back(page - 1);
+    if (printer.pageOrder() == QPrinter::LastPageFirst)
+        std::ranges::reverse(once);
+    const std::size_t copies =
+        printer.supportsMultipleCopies() ? 1 : std::size_t(std::max(1, printer.copyCount()));
+    std::vector<std::size_t> pages;
+    if (printer.collateCopies())
+        for (std::size_t copy = 0; copy < copies; ++copy)
+            pages.insert(pages.end(), once.begin(), once.end());
+    else
+        for (const std::size_t page : once)
+            pages.insert(pages.end(), copies, page);
+    return pages;
+}
+
 } // namespace
 
-std::unique_ptr<QPrinter> choosePrinter(QWidget *parent, const QString &title, Paper paper)
+std::unique_ptr<QPrinter> choosePrinter(QWidget *parent, Paper proposed)
 {
     auto printer = std::make_unique<QPrinter>(QPrinter::HighResolution);
-    printer->setDocName(title);
-    printer->setPageLayout(paperLayout(paper));
+    printer->setPageSize(paperLayout(proposed).pageSize());
     QPrintDialog dialog(printer.get(), parent);
     return dialog.exec() == QDialog::Accepted ? std::move(printer) : nullptr;
+}
+
+Paper paperOf(const QPrinter &printer)
+{
+    return paperFor(printer.pageLayout().fullRectPoints().size());
 }
 
 QAction *offerPrint(QWidget *paper, QAbstractButton *button)
@@ -61,12 +91,21 @@ bool printAtHand(const QWidget &page)
     return true;
 }
 
-Result<bool> printSheet(QWidget *parent, const Sheet &sheet)
+Result<void> printOn(QPrinter &printer, const Sheet &sheet)
 {
-    const auto printer = choosePrinter(parent, sheet.title, sheet.paper);
+    printer.setDocName(sheet.title);
+    printer.setPageOrientation(QPageLayout::Portrait);
+    printer.setFullPage(true); // sheets have margins of their own
+    return sheet.paintPages(printer, pagesToPrint(printer, sheet.pages.size()));
+}
+
+Result<bool> printSheet(QWidget *parent, const SheetFor &sheetFor)
+{
+    const auto printer = choosePrinter(parent, localPaper());
     if (!printer)
         return false;
-    LOOPWRIGHT_TRY(sheet.paint(*printer));
+    LOOPWRIGHT_ASSIGN(const auto sheet, sheetFor(paperOf(*printer)));
+    LOOPWRIGHT_TRY(printOn(*printer, sheet));
     return true;
 }
 

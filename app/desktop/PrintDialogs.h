@@ -6,6 +6,7 @@
 
 #include <QPrinter>
 
+#include <functional>
 #include <memory>
 
 class QAbstractButton;
@@ -14,11 +15,19 @@ class QWidget;
 
 namespace loopwright {
 
-/// Asks for a printer; none where the person said no.
-std::unique_ptr<QPrinter> choosePrinter(QWidget *parent, const QString &title, Paper paper);
-/// Shows the system's print dialog and prints. False where the person changed their mind;
-/// DiskTrouble where the printer cannot be painted on.
-Result<bool> printSheet(QWidget *parent, const Sheet &sheet);
+/// Lays out what is printed, for a paper.
+using SheetFor = std::function<Result<Sheet>(Paper paper)>;
+
+/// Shows the system's print dialog, which proposes the paper; none where the person said no.
+std::unique_ptr<QPrinter> choosePrinter(QWidget *parent, Paper proposed);
+/// The paper to lay out for the page that was chosen for the printer.
+Paper paperOf(const QPrinter &printer);
+/// Prints the pages that were chosen, as often and in the order that was, on the page that was. It
+/// stands upright in any case, for so does every paper. Refused where the sheet has none of these
+/// pages; DiskTrouble where the printer cannot be painted on.
+Result<void> printOn(QPrinter &printer, const Sheet &sheet);
+/// Asks for a printer, lays out for its page and prints. False where the person changed their mind.
+Result<bool> printSheet(QWidget *parent, const SheetFor &sheetFor);
 /// Asks for a file and writes a PDF. The path that was chosen; empty where the person changed their
 /// mind.
 Result<QString> saveSheet(QWidget *parent, const Sheet &sheet, const QString &suggestedName,

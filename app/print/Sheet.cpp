@@ -1,5 +1,9 @@
 #include "app/print/Sheet.h"
 
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
 namespace loopwright {
 
 namespace {
@@ -7,6 +11,12 @@ namespace {
 QPageSize pageSize(Paper paper)
 {
     return QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter);
+}
+
+/// How many times its size a paper has on a page, at most 1.
+double fitOf(const QSizeF &paper, const QSizeF &page)
+{
+    return std::min({1.0, page.width() / paper.width(), page.height() / paper.height()});
 }
 
 } // namespace
@@ -20,6 +30,18 @@ QPageLayout paperLayout(Paper paper)
 {
     return QPageLayout(pageSize(paper), QPageLayout::Portrait, QMarginsF(0, 0, 0, 0),
                        QPageLayout::Point);
+}
+
+Paper paperFor(const QSizeF &page)
+{
+    const QSizeF upright = page.width() > page.height() ? page.transposed() : page;
+    const auto lack = [&upright](Paper paper) {
+        const QSizeF own = pageSize(paper).size(QPageSize::Point);
+        const QSizeF apart = own - upright;
+        return std::pair(1 - fitOf(own, upright),
+                         std::abs(apart.width()) + std::abs(apart.height()));
+    };
+    return lack(Paper::Letter) < lack(Paper::A4) ? Paper::Letter : Paper::A4;
 }
 
 void Sheet::paintPage(QPainter &painter, std::size_t page) const
@@ -46,17 +68,34 @@ QImage Sheet::image(std::size_t page, double dotsPerInch) const
 Result<void> Sheet::paint(QPagedPaintDevice &device) const
 {
     device.setPageLayout(paperLayout(paper));
+    std::vector<std::size_t> all(pages.size());
+    std::iota(all.begin(), all.end(), 0);
+    return paintPages(device, all);
+}
+
+Result<void> Sheet::paintPages(QPagedPaintDevice &device,
+                               const std::vector<std::size_t> &order) const
+{
+    if (order.empty())
+        return failure(ErrorCode::Refused, "The paper has none of the pages that were chosen.",
+                       title);
     QPainter painter;
     if (!painter.begin(&device))
         return failure(ErrorCode::DiskTrouble, "the page could not be begun", title);
-    const double scale = device.logicalDpiX() / unitsPerInch;
-    for (std::size_t page = 0; page < pages.size(); ++page) {
-        if (page > 0 && !device.newPage())
-            return failure(ErrorCode::DiskTrouble,
-                           QString("page %1 could not be begun").arg(page + 1), title);
+    const QSizeF room = device.pageLayout().fullRectPoints().size();
+    const QSizeF own = pageSize(paper).size(QPageSize::Point);
+    const double fit = fitOf(own, room);
+    const double dots = device.logicalDpiX() / 72.0;
+    const QSizeF beside = (room - own * fit) / 2 * dots;
+    const double scale = device.logicalDpiX() / unitsPerInch * fit;
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        if (i > 0 && !device.newPage())
+            return failure(ErrorCode::DiskTrouble, QString("page %1 could not be begun").arg(i + 1),
+                           title);
         painter.save();
+        painter.translate(beside.width(), beside.height());
         painter.scale(scale, scale);
-        paintPage(painter, page);
+        paintPage(painter, order[i]);
         painter.restore();
     }
     if (!painter.end())

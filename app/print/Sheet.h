@@ -26,6 +26,9 @@ constexpr double mm(double millimetres)
 /// Of the whole page, upright.
 QSizeF paperSize(Paper paper);
 QPageLayout paperLayout(Paper paper);
+/// What to lay out for a page of any size, upright or not, in points: the paper that has to be made
+/// smaller the least to fit on it; of two that fit, the one that is nearer in size.
+Paper paperFor(const QSizeF &page);
 
 struct TextStyle
 {
@@ -58,6 +61,11 @@ struct Sheet
     /// Sets paper and margins of the device and paints every page. DiskTrouble if the device
     /// cannot be painted on.
     Result<void> paint(QPagedPaintDevice &device) const;
+    /// Paints these pages, counted from 0, one after the other on the page that the device has: in
+    /// its middle, and made smaller where it does not fit. The device's page begins at the corner
+    /// of its paper. Refused where there is no page to paint, before the device is painted on;
+    /// DiskTrouble as above.
+    Result<void> paintPages(QPagedPaintDevice &device, const std::vector<std::size_t> &order) const;
 };
 
 /// Refused, naming the characters of the sheet that no font at hand has and the package that would

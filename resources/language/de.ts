@@ -9548,6 +9548,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Die Doppelader: ist es die des Auftrags, ohne Pupinspulen, Dämpfung und Widerstand in den Grenzwerten? Nach einem Kaltstart 15 s warten, bevor sie als ausgefallen gilt.</translation>
     </message>
     <message>
+        <source>The paper has none of the pages that were chosen.</source>
+        <translation>Das Papier hat keine der gewählten Seiten.</translation>
+    </message>
+    <message>
         <source>The paper of a certificate is missing.</source>
         <translation>Das Papier eines Zertifikats fehlt.</translation>
     </message>

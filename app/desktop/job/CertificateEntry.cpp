@@ -367,23 +367,24 @@ void CertificateEntry::print()
     if (!mayIssue())
         return;
     const bool all = allLines(); // as it was when the dialog came
-    const auto printer = choosePrinter(this, all ? tr("Certificates") : tr("Certificate"), paper());
+    const auto printer = choosePrinter(this, paper());
     if (!printer)
         return;
+    const Paper chosen = paperOf(*printer); // what is printed is what is issued
     if (all) {
-        issueSet({{}, paper(), {}, [&](const SetPapers &papers) {
+        issueSet({{}, chosen, {}, [&](const SetPapers &papers) {
                       Sheet whole; // one job for the printer: painting begins anew with each sheet
-                      whole.paper = paper();
+                      whole.paper = chosen;
                       whole.title = tr("Certificates");
                       for (const Sheet &sheet : papers.sheets)
                           whole.pages.insert(whole.pages.end(), sheet.pages.begin(),
                                              sheet.pages.end());
-                      return whole.paint(*printer);
+                      return printOn(*printer, whole);
                   }});
         return;
     }
-    issue({{}, paper(), {}, [&printer](const CertificatePaper &paper) {
-               return paper.sheet.paint(*printer);
+    issue({{}, chosen, {}, [&printer](const CertificatePaper &paper) {
+               return printOn(*printer, paper.sheet);
            }});
 }
 

@@ -160,10 +160,11 @@ void HandoffScreen::refresh()
 
 void HandoffScreen::showHandoff(const Result<Handoff> &handoff)
 {
+    m_handoff = handoff.value_or(Handoff());
     m_sheet = {};
     m_said.clear();
     if (handoff) {
-        m_sheet = handoffPage(*handoff, localPaper());
+        m_sheet = handoffPage(m_handoff, localPaper());
         sayHandoff(*handoff);
     } else {
         addWords({}, localized(handoff.error()));
@@ -251,7 +252,9 @@ void HandoffScreen::takeFocus()
 
 void HandoffScreen::print()
 {
-    if (const auto printed = printSheet(this, m_sheet); !printed)
+    const auto printed = printSheet(
+        this, [this](Paper paper) -> Result<Sheet> { return handoffPage(m_handoff, paper); });
+    if (!printed)
         emit said(localized(printed.error()));
     else if (*printed)
         emit said(tr("Sent to the printer."));

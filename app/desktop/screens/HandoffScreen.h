@@ -44,7 +44,8 @@ private:
 
     Asker m_worker;
     QString m_order;
-    Sheet m_sheet;
+    Handoff m_handoff;
+    Sheet m_sheet; ///< of it, for preview and file
     QLabel *m_heading;
     struct Words
     {

@@ -211,19 +211,19 @@ void RowActions::print(const DeedGround &ground, AskDialog *dialog)
     if (!dialog->form()->check())
         return;
     const QJsonObject values = dialog->form()->values();
-    const std::shared_ptr<QPrinter> printer =
-        choosePrinter(dialog, dialog->windowTitle(), localPaper());
+    const std::shared_ptr<QPrinter> printer = choosePrinter(dialog, localPaper());
     if (!printer)
         return;
     dialog->setBusy(true);
     m_asker.ask<OrderPapers>(
-        [request = papersRequest(ground, values)](Records &records, const Progress &progress) {
+        [request = papersRequest(ground, values, paperOf(*printer))](Records &records,
+                                                                     const Progress &progress) {
             return papersOf(records, request, progress);
         },
         [this, values, printer,
          asked = QPointer<AskDialog>(dialog)](const Result<OrderPapers> &papers) {
             const auto painted =
-                papers ? papers->sheet.paint(*printer) : Result<void>(failure(papers.error()));
+                papers ? printOn(*printer, papers->sheet) : Result<void>(failure(papers.error()));
             if (!painted)
                 return refuse(painted.error(), asked);
             if (asked)

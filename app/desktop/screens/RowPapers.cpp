@@ -124,9 +124,9 @@ Result<OrderPapers> saved(Records &records, const PapersRequest &request, const 
 
 } // namespace
 
-PapersRequest papersRequest(const DeedGround &ground, const QJsonObject &values)
+PapersRequest papersRequest(const DeedGround &ground, const QJsonObject &values, Paper paper)
 {
-    return {ground.orders(), kindOf(values), localPaper(),
+    return {ground.orders(), kindOf(values), paper,
             QDate::fromString(values.value("day").toString(), Qt::ISODate)};
 }
 
@@ -159,7 +159,7 @@ Deed savingPapers(const DeedGround &ground)
                      {"folder", inDocuments(QStringLiteral("certificates-%1").arg(today))}};
     deed.check = checkPapers;
     deed.carryOut = [ground](Records &records, const QJsonObject &values) -> Result<DeedReport> {
-        PapersRequest request = papersRequest(ground, values);
+        PapersRequest request = papersRequest(ground, values, localPaper());
         request.folder = values.value("folder").toString();
         LOOPWRIGHT_ASSIGN(const auto papers, saved(records, request, values));
         const bool inFolder = request.kind == OrderPaper::Certificates;

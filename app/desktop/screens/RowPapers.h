@@ -8,8 +8,8 @@ namespace loopwright {
 
 /// Saves them.
 Deed savingPapers(const DeedGround &ground);
-/// What was asked for, for a printer.
-PapersRequest papersRequest(const DeedGround &ground, const QJsonObject &values);
+/// What was asked for, for a printer with that paper.
+PapersRequest papersRequest(const DeedGround &ground, const QJsonObject &values, Paper paper);
 /// Which orders have none, and why, and which copies stand no longer; empty if there is none.
 QString papersLacking(const OrderPapers &papers);
 /// "3 settings cards saved: …", "3 settings cards printed."

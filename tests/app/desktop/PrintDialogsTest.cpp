@@ -1,5 +1,9 @@
 #include "app/desktop/PrintDialogs.h"
 
+#include "app/print/Document.h"
+#include "tests/support/Papers.h"
+#include "tests/support/PrintDialog.h"
+
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
@@ -8,11 +12,132 @@
 
 using namespace loopwright;
 
+namespace {
+
+Sheet threePages(Paper paper)
+{
+    doc::Document document;
+    document.title = "Trial";
+    document.blocks = {doc::Paragraph{"alpha"}, doc::NewPage{}, doc::Paragraph{"beta"},
+                       doc::NewPage{}, doc::Paragraph{"gamma"}};
+    return layOut(document, paper);
+}
+
+} // namespace
+
 class PrintDialogsTest : public QObject
 {
     Q_OBJECT
 
+    QTemporaryDir m_folder;
+
+    /// The words of the pages, as they follow each other, without the feet.
+    static QStringList wordsOf(const QString &path)
+    {
+        QFile file(path);
+        if (!file.open(QIODevice::ReadOnly))
+            return {"no file"};
+        QStringList words = papers::textOfPdf(file.readAll()).split(' ');
+        words.removeIf([](const QString &word) {
+            return !QStringList{"alpha", "beta", "gamma"}.contains(word);
+        });
+        return words;
+    }
+
 private slots:
+    void cleanup() { choosePaper({}); }
+
+    void thePageOfTheDialogIsLaidOut()
+    {
+        choosePaper(Paper::A4);
+        const QString path = m_folder.filePath("letter.pdf");
+        QPageSize proposed;
+        printing::agree(path, [&proposed](QPrinter &printer) {
+            proposed = printer.pageLayout().pageSize();
+            printing::letterOnItsSide(printer);
+        });
+        std::vector<Paper> asked;
+        const auto printed = printSheet(nullptr, [&asked](Paper paper) -> Result<Sheet> {
+            asked.push_back(paper);
+            return threePages(paper);
+        });
+        QVERIFY(printed && *printed);
+        QCOMPARE(proposed.id(), QPageSize::A4);
+        QCOMPARE(asked, std::vector{Paper::Letter});
+        QCOMPARE(printing::pagesOf(path), "3 pages, 612 x 792 pts (letter)"); // upright
+    }
+
+    void nothingIsLaidOutForWhoSaysNo()
+    {
+        QTimer::singleShot(0, qApp, [] {
+            auto *dialog = qobject_cast<QPrintDialog *>(QApplication::activeModalWidget());
+            if (!dialog)
+                qFatal("no print dialog came");
+            dialog->reject();
+        });
+        bool asked = false;
+        const auto printed = printSheet(nullptr, [&asked](Paper paper) -> Result<Sheet> {
+            asked = true;
+            return threePages(paper);
+        });
+        QVERIFY(printed && !*printed);
+        QVERIFY(!asked);
+    }
+
+    void pagesAndCopiesAreThoseOfTheDialog_data()
+    {
+        using Choose = std::function<void(QPrinter &)>;
+        QTest::addColumn<Choose>("choose");
+        QTest::addColumn<QStringList>("pages");
+        const auto fromTo = [](QPrinter &printer, int from, int to) {
+            printer.setPrintRange(QPrinter::PageRange);
+            printer.setFromTo(from, to);
+        };
+        const QStringList all{"alpha", "beta", "gamma"};
+        QTest::newRow("all") << Choose([](QPrinter &) {}) << all;
+        QTest::newRow("some") << Choose([fromTo](QPrinter &printer) { fromTo(printer, 2, 2); })
+                              << QStringList{"beta"};
+        QTest::newRow("to behind the end")
+            << Choose([fromTo](QPrinter &printer) { fromTo(printer, 2, 9); })
+            << QStringList{"beta", "gamma"};
+        QTest::newRow("twice, one after the other")
+            << Choose([](QPrinter &printer) { printer.setCopyCount(2); }) << all + all;
+        QTest::newRow("twice, page by page") << Choose([fromTo](QPrinter &printer) {
+            fromTo(printer, 1, 2);
+            printer.setCopyCount(2);
+            printer.setCollateCopies(false);
+        }) << QStringList{"alpha", "alpha", "beta", "beta"};
+        QTest::newRow("the last first")
+            << Choose([](QPrinter &printer) { printer.setPageOrder(QPrinter::LastPageFirst); })
+            << QStringList{"gamma", "beta", "alpha"};
+    }
+    void pagesAndCopiesAreThoseOfTheDialog()
+    {
+        QFETCH(std::function<void(QPrinter &)>, choose);
+        QFETCH(QStringList, pages);
+        const QString path = m_folder.filePath("pages.pdf");
+        {
+            QPrinter printer(QPrinter::HighResolution);
+            printing::intoFile(printer, path);
+            choose(printer);
+            QVERIFY(printOn(printer, threePages(Paper::A4)));
+        }
+        QCOMPARE(wordsOf(path), pages);
+    }
+
+    void pagesThatAreNotThereAreRefused()
+    {
+        const QString path = m_folder.filePath("none.pdf");
+        QPrinter printer(QPrinter::HighResolution);
+        printing::intoFile(printer, path);
+        printer.setPrintRange(QPrinter::PageRange);
+        printer.setFromTo(4, 5);
+        const auto printed = printOn(printer, threePages(Paper::A4));
+        QVERIFY(!printed);
+        QCOMPARE(printed.error().code, ErrorCode::Refused);
+        QVERIFY(!QFile::exists(path));
+    }
+
     void theKeyPrintsThePaperAtHand()
     {
         QWidget window;

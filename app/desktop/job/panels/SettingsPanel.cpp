@@ -189,9 +189,9 @@ private:
         m_findings->setItems(std::move(items));
     }
 
-    Result<Sheet> card() const
+    Result<Sheet> card(Paper paper) const
     {
-        return cardOf(desk().records(), desk().order().number, CardKind::Settings, localPaper());
+        return cardOf(desk().records(), desk().order().number, CardKind::Settings, paper);
     }
 
     void tell(Status sign, const QString &text)
@@ -211,16 +211,14 @@ private:
 
     void print()
     {
-        const auto sheet = card();
-        if (!sheet)
-            return tell(Status::Failed, localized(sheet.error()));
-        if (const auto printed = printSheet(this, *sheet); !printed)
+        const auto printed = printSheet(this, [this](Paper paper) { return card(paper); });
+        if (!printed)
             tell(Status::Failed, localized(printed.error()));
     }
 
     void save()
     {
-        const auto sheet = card();
+        const auto sheet = card(localPaper());
         if (!sheet)
             return tell(Status::Failed, localized(sheet.error()));
         const auto path = saveSheet(

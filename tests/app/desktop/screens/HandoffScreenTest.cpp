@@ -5,6 +5,7 @@
 #include "app/desktop/form/Form.h"
 #include "app/desktop/widgets/SheetView.h"
 #include "tests/support/DeskRecords.h"
+#include "tests/support/PrintDialog.h"
 
 #include <QPushButton>
 #include <QTextBrowser>
@@ -38,6 +39,24 @@ private slots:
         QVERIFY(screen.findChild<QPushButton *>("handoff.print")->isEnabled());
         // The page is handed on, to the office: but the unpublished numbers stay in the register.
         QVERIFY(!said.contains("555-0198"));
+    }
+
+    void printsOnThePageThatIsChosen()
+    {
+        DeskRecords records;
+        HandoffScreen screen(records.workplace());
+        screen.resize(em(100), em(60));
+        screen.show();
+        screen.open("O-1002");
+        screen.refresh();
+        auto *button = screen.findChild<QPushButton *>("handoff.print");
+        QTRY_VERIFY(button->isEnabled());
+        const QString path = records.path("handoff.pdf");
+        printing::agree(path, printing::letterOnItsSide);
+        button->click();
+        const QString pages = printing::pagesOf(path);
+        QVERIFY2(pages.endsWith("pages, 612 x 792 pts (letter)"), qPrintable(pages));
+        QVERIFY(certificates::run("pdftotext", {path, "-"}).text.contains("O-1002"));
     }
 
     void toWhomItIsHandedOnIsRecorded()

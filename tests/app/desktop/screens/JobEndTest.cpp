@@ -8,6 +8,7 @@
 #include "app/desktop/widgets/SignList.h"
 #include "tests/support/JobBench.h"
 #include "tests/support/Premises.h"
+#include "tests/support/PrintDialog.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -81,6 +82,29 @@ private slots:
         bench.go("settings.copy");
         QTRY_VERIFY(!shown().contains("217 555 0144 01 01"));
         QVERIFY(shown().size() < many);
+    }
+
+    /// What is printed is what is issued: for the page that was chosen in the dialog.
+    void theCertificateIsPrintedOnThePageThatIsChosen()
+    {
+        JobBench bench({briFields()});
+        bench.at(100);
+        take(bench.records(), briFields(), briFacts());
+        QVERIFY(issueCertificate(bench.records(), {"A-1001", Paper::A4, {}, {}}));
+        const auto before = showOrder(bench.records(), "A-1001")->certificates;
+        bench.window().openOrder("A-1001");
+        bench.go("certificate.path");
+        const QString path = QFileInfo(bench.path()).absolutePath() + "/printed.pdf";
+        printing::agree(path, printing::letterOnItsSide);
+        bench.find<QPushButton>("certificate.print")->click();
+        const QString pages = printing::pagesOf(path);
+        QVERIFY2(pages.endsWith("pages, 612 x 792 pts (letter)"), qPrintable(pages));
+        QVERIFY(certificates::run("pdftotext", {path, "-"})
+                    .text.contains(before.front().number.toUtf8()));
+        const auto issued = showOrder(bench.records(), "A-1001")->certificates;
+        QCOMPARE(issued.size(), 1U); // the same certificate
+        QCOMPARE(issued.front().digest, before.front().digest);
+        QCOMPARE(issued.front().copies, 1);
     }
 
     void signingLaterMakesAFurtherIssue()

@@ -11,6 +11,7 @@
 #include "app/desktop/screens/BoardScreen.h"
 #include "app/desktop/widgets/SignLine.h"
 #include "tests/support/DeskWindow.h"
+#include "tests/support/PrintDialog.h"
 
 #include <QAbstractItemModelTester>
 #include <QAction>
@@ -344,6 +345,18 @@ private slots:
         QTRY_VERIFY2(told->text().startsWith("None of these has such a paper. O-1001: "),
                      qPrintable(told->text()));
         QVERIFY(dialog()->isVisible());
+    }
+    void papersArePrintedOnThePageThatIsChosen()
+    {
+        select(2);
+        ask(Qt::Key_P);
+        const QString path = m_records->path("printed.pdf");
+        printing::agree(path, printing::letterOnItsSide);
+        dialog()->findChild<QPushButton *>("print.print")->click();
+        dialogGone();
+        QTRY_COMPARE(notice(), "2 settings cards printed.");
+        const QString pages = printing::pagesOf(path);
+        QVERIFY2(pages.endsWith("pages, 612 x 792 pts (letter)"), qPrintable(pages));
     }
     void whatTheFormOfAnOrderChangesIsTakenBackToo()
     {
