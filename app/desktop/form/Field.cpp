@@ -1,6 +1,7 @@
 #include "app/desktop/form/Field.h"
 
 #include "app/desktop/form/TypedNumber.h"
+#include "app/desktop/widgets/FileButton.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -32,6 +33,12 @@ Field::Field(const FieldSpec &spec, const Editor &editor, QWidget *parent)
     for (QWidget *child : editor.widget->findChildren<QWidget *>())
         child->installEventFilter(this);
     connect(this, &FieldMark::repairTaken, this, &Field::edited);
+    auto *edit = qobject_cast<QLineEdit *>(editor.widget);
+    if (spec.answer == Answer::PdfPath)
+        setBeside(
+            new FileButton(FileButton::Way::Write, edit, spec.label, tr("PDF files (*.pdf)")));
+    else if (spec.answer == Answer::FolderPath)
+        setBeside(new FileButton(FileButton::Way::Folder, edit, spec.label));
 }
 
 void Field::mark(const QString &reason)

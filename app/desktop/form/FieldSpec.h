@@ -25,6 +25,8 @@ enum class Answer
     Date,       ///< YYYY-MM-DD, also as eight digits; up and down change the day
     Lines,      ///< text of several lines
     Identifier, ///< text in digits of one width
+    PdfPath,    ///< where a PDF is written: typed, or chosen in the system's dialog
+    FolderPath, ///< likewise a folder
     Services,   ///< any of `options`, whose codes are services; joined by "+"
 };
 

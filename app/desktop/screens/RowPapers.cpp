@@ -73,14 +73,14 @@ std::vector<FieldSpec> paperFields()
     FieldSpec path{QStringLiteral("path"),
                    papersText(QT_TRANSLATE_NOOP("RowPapers", "PDF")),
                    papersText(QT_TRANSLATE_NOOP("RowPapers", "where it is saved, all in one")),
-                   Answer::Text,
+                   Answer::PdfPath,
                    {},
                    0};
     path.asked = [](const QJsonObject &typed) { return !wants(typed, OrderPaper::Certificates); };
     FieldSpec folder{QStringLiteral("folder"),
                      papersText(QT_TRANSLATE_NOOP("RowPapers", "Folder")),
                      papersText(QT_TRANSLATE_NOOP("RowPapers", "a file for each, as it is sealed")),
-                     Answer::Text,
+                     Answer::FolderPath,
                      {},
                      0};
     folder.asked = forKind(OrderPaper::Certificates);

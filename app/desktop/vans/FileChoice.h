@@ -1,40 +1,30 @@
 #pragma once
 // A file that is chosen or typed: where something is written, or what is read.
 
-#include <QWidget>
-
-#include <functional>
-
-class QLineEdit;
+#include "app/desktop/widgets/FieldMark.h"
+#include "app/desktop/widgets/FileButton.h"
 
 namespace loopwright {
 
-class FileChoice : public QWidget
+class FileChoice : public FieldMark
 {
     Q_OBJECT
 public:
-    enum class Way
-    {
-        Read,
-        Write
-    };
-    /// `name`: object name of the field; the button has ".choose" behind it.
+    using Way = FileButton::Way;
+    /// `name`: object name of the field.
     FileChoice(Way way, const QString &name, const QString &label, const QString &filter,
                QWidget *parent = nullptr);
 
     QString path() const;
     /// What it is called where a person has not said anything yet.
-    void setSuggested(const QString &fileName) { m_suggested = fileName; }
-    /// Asks by the system's dialog.
-    void choose();
+    void setSuggested(const QString &fileName) { m_button->setSuggested(fileName); }
 
 signals:
     void changed();
 
 private:
-    Way m_way;
-    QString m_label, m_filter, m_suggested;
     QLineEdit *m_path;
+    FileButton *m_button;
 };
 
 } // namespace loopwright

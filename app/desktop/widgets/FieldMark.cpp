@@ -69,6 +69,19 @@ void FieldMark::setLabel(const QString &label)
         m_field->setAccessibleName(withoutKey(label));
 }
 
+void FieldMark::setBeside(QWidget *widget)
+{
+    auto *column = static_cast<QBoxLayout *>(layout());
+    const int place = column->indexOf(m_field);
+    column->removeWidget(m_field);
+    auto *row = new QHBoxLayout;
+    row->addWidget(m_field, 1);
+    row->addWidget(widget);
+    column->insertLayout(place, row);
+    setTabOrder(m_field, widget);
+    whenThemed(widget, [row] { row->setSpacing(em(0.5)); });
+}
+
 void FieldMark::setBelow(QWidget *widget)
 {
     static_cast<QBoxLayout *>(layout())->insertWidget(2, widget);

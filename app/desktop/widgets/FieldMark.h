@@ -22,6 +22,8 @@ public:
 
     QWidget *field() const { return m_field; }
     void setLabel(const QString &label);
+    /// Takes a widget over that stands behind the field, on the screen and for Tab.
+    void setBeside(QWidget *widget);
     /// Takes a widget over that stands between the field and the line below it.
     void setBelow(QWidget *widget);
     /// "ohm; at most 1300" …, with a sign where it says how something stands; shown while nothing

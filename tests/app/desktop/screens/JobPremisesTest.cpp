@@ -127,9 +127,12 @@ private slots:
         take(bench.records(), secondLine(), secondFacts());
         bench.openJob("A-1001");
         QVERIFY(bench.find<QWidget>("certificate.path")->isVisible());
+        QVERIFY(bench.find<QWidget>("certificate.path.choose")->isVisible());
         bench.go("certificate.lines");
         JobBench::keys("p");
         QVERIFY(!bench.find<QWidget>("certificate.path")->isVisible());
+        QVERIFY(!bench.find<QWidget>("certificate.path.choose")->isVisible());
+        QVERIFY(bench.find<QWidget>("certificate.folder.choose")->isVisible());
         const auto *page = bench.window().findChild<JobScreen *>();
         const auto told = [page](const char *text) {
             return allText(page->panel("certificate")).contains(QString::fromLatin1(text));

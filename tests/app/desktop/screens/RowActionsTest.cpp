@@ -11,6 +11,7 @@
 #include "app/desktop/screens/BoardScreen.h"
 #include "app/desktop/widgets/SignLine.h"
 #include "tests/support/DeskWindow.h"
+#include "tests/support/FileDialog.h"
 #include "tests/support/PrintDialog.h"
 
 #include <QAbstractItemModelTester>
@@ -327,7 +328,12 @@ private slots:
         ask(Qt::Key_P);
         QVERIFY(dialog()->findChild<QPushButton *>("print.print"));
         const QString path = m_records->path("cards.pdf");
-        type("print.path", path);
+        filing::answer(path);
+        dialog()->findChild<QPushButton *>("print.path.choose")->click();
+        dialog()->activateWindow();
+        QTRY_COMPARE(QApplication::activeWindow(), dialog());
+        QVERIFY(!dialog()->findChild<QPushButton *>("print.folder.choose")->isVisible());
+        dialog()->findChild<QLineEdit *>("print.path")->setFocus();
         confirm();
         dialogGone();
         QFile pdf(path);
