@@ -7,11 +7,12 @@
 #include <QAction>
 #include <QApplication>
 #include <QFileDialog>
-#include <QLocale>
 #include <QPrintDialog>
-#include <QPrinter>
 
 #include <algorithm>
+#include <clocale>
+#include <cstring>
+#include <langinfo.h>
 
 namespace loopwright {
 
@@ -21,6 +22,21 @@ std::optional<Paper> &chosenPaper()
 {
     static std::optional<Paper> paper;
     return paper;
+}
+
+/// Of the paper, in mm, as LC_PAPER says; 0 where that is the one of programs, which is A4
+/// anywhere.
+int systemsHeight()
+{
+    const QByteArray locale(std::setlocale(LC_PAPER, nullptr));
+    if (locale == "C" || locale == "POSIX" || locale.startsWith("C."))
+        return 0;
+    // glibc answers with a number in the place of the pointer.
+    const char *answer = nl_langinfo(_NL_PAPER_HEIGHT);
+    unsigned height = 0;
+    static_assert(sizeof height <= sizeof answer);
+    std::memcpy(&height, &answer, sizeof height);
+    return int(height);
 }
 
 /// Which, counted from 0, and in which order. What a printer does by itself is left to it: copies,
@@ -128,13 +144,18 @@ void choosePaper(std::optional<Paper> paper)
 
 Paper localPaper()
 {
-    if (chosenPaper())
-        return *chosenPaper();
+    return chosenPaper().value_or(usualPaper(systemsHeight(), QLocale::system().territory()));
+}
+
+Paper usualPaper(int systemsHeight, QLocale::Territory territory)
+{
+    constexpr int letterHeight = 279;
     constexpr QLocale::Territory letterLands[] = {QLocale::UnitedStates, QLocale::Canada,
                                                   QLocale::Mexico};
-    const QLocale::Territory here = QLocale::system().territory();
-    return std::ranges::find(letterLands, here) == std::end(letterLands) ? Paper::A4
-                                                                         : Paper::Letter;
+    const bool letter = systemsHeight > 0
+                            ? systemsHeight == letterHeight
+                            : std::ranges::find(letterLands, territory) != std::end(letterLands);
+    return letter ? Paper::Letter : Paper::A4;
 }
 
 } // namespace loopwright

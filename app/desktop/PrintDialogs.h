@@ -4,6 +4,7 @@
 #include "app/print/Sheet.h"
 #include "core/base/Moment.h"
 
+#include <QLocale>
 #include <QPrinter>
 
 #include <functional>
@@ -38,10 +39,12 @@ void printByKey(QWidget *paper, QAbstractButton *button);
 QAction *offerPrint(QWidget *paper, QAbstractButton *button);
 /// Prints what has the keyboard in it; else the first paper of the page. False where there is none.
 bool printAtHand(const QWidget &page);
-/// The paper that was chosen for this program; else Letter where the person's country uses it, and
-/// A4 elsewhere.
+/// The paper that was chosen for this program; else the usual one here.
 Paper localPaper();
-/// From now on; nothing: by the country.
+/// By the height in mm of the system's paper (LC_PAPER); where that says none (0), Letter in the
+/// countries that use it and A4 elsewhere.
+Paper usualPaper(int systemsHeight, QLocale::Territory territory);
+/// From now on; nothing: the usual one.
 void choosePaper(std::optional<Paper> paper);
 
 } // namespace loopwright

@@ -10,6 +10,8 @@
 #include <QTest>
 #include <QVBoxLayout>
 
+#include <clocale>
+
 using namespace loopwright;
 
 namespace {
@@ -136,6 +138,43 @@ private slots:
         QVERIFY(!printed);
         QCOMPARE(printed.error().code, ErrorCode::Refused);
         QVERIFY(!QFile::exists(path));
+    }
+
+    void theSystemsPaperIsTheUsualOne_data()
+    {
+        QTest::addColumn<int>("height");
+        QTest::addColumn<QLocale::Territory>("territory");
+        QTest::addColumn<Paper>("paper");
+        QTest::newRow("letter, wherever") << 279 << QLocale::Germany << Paper::Letter;
+        QTest::newRow("A4, wherever") << 297 << QLocale::UnitedStates << Paper::A4;
+        QTest::newRow("the country's letter") << 0 << QLocale::Canada << Paper::Letter;
+        QTest::newRow("the country's A4") << 0 << QLocale::Germany << Paper::A4;
+    }
+    void theSystemsPaperIsTheUsualOne()
+    {
+        QFETCH(int, height);
+        QFETCH(QLocale::Territory, territory);
+        QFETCH(Paper, paper);
+        QCOMPARE(usualPaper(height, territory), paper);
+    }
+
+    /// With those locales that this machine has.
+    void thePaperOfTheLocaleIsAsked()
+    {
+        const QByteArray before(std::setlocale(LC_PAPER, nullptr));
+        const Paper country = usualPaper(0, QLocale::system().territory());
+        std::setlocale(LC_PAPER, "C");
+        QCOMPARE(localPaper(), country);
+        for (const auto &[locale, paper] :
+             {std::pair("en_US.UTF-8", Paper::Letter), {"de_DE.UTF-8", Paper::A4}}) {
+            if (!std::setlocale(LC_PAPER, locale))
+                continue;
+            QCOMPARE(localPaper(), paper);
+            choosePaper(paper == Paper::A4 ? Paper::Letter : Paper::A4); // goes before it
+            QVERIFY(localPaper() != paper);
+            choosePaper({});
+        }
+        std::setlocale(LC_PAPER, before.constData());
     }
 
     void theKeyPrintsThePaperAtHand()
