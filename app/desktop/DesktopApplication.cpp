@@ -172,7 +172,11 @@ void DesktopApplication::fulfil(const Wish &wish)
 {
     if (!wish.order.isEmpty())
         window()->openOrder(wish.order);
-    if (!wish.file.isEmpty())
+    if (wish.file.isEmpty())
+        return;
+    if (wish.screen.isEmpty())
+        window()->takeIn({wish.file});
+    else
         window()->showScreen(wish.screen, wish.file);
 }
 

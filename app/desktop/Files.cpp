@@ -9,16 +9,21 @@ namespace loopwright {
 
 namespace {
 
-/// By its first bytes: a bundle is canonical JSON, so that they are always the same.
 bool isBundle(const QString &path)
 {
-    constexpr QByteArrayView begin("{\"bundle\":");
     QFile file(path);
     return QFileInfo(path).isFile() && file.open(QIODevice::ReadOnly) &&
-           file.read(begin.size()) == begin;
+           beginsBundle(file.read(bundleMarkSize));
 }
 
 } // namespace
+
+bool beginsBundle(QByteArrayView head)
+{
+    constexpr QByteArrayView mark("{\"bundle\":"); // canonical JSON, so that it is always the same
+    static_assert(mark.size() == bundleMarkSize);
+    return head.startsWith(mark);
+}
 
 QString droppedFile(const QMimeData *data)
 {

@@ -251,6 +251,11 @@ void MainWindow::say(const QString &sentence)
     });
 }
 
+void MainWindow::takeIn(const QStringList &bundles)
+{
+    m_vans->takeIn(bundles);
+}
+
 void MainWindow::showTitle()
 {
     if (const Screen *shown = current())
@@ -300,7 +305,7 @@ void MainWindow::dragEnterEvent(QDragEnterEvent *event)
 
 void MainWindow::dropEvent(QDropEvent *event)
 {
-    m_vans->takeIn(droppedBundles(event->mimeData()));
+    takeIn(droppedBundles(event->mimeData()));
     event->acceptProposedAction();
 }
 

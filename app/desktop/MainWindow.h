@@ -50,6 +50,8 @@ public slots:
     /// The order form; an empty number is a new order.
     void editOrder(const QString &number);
     void say(const QString &sentence);
+    /// Asks whether these bundles shall be taken in.
+    void takeIn(const QStringList &bundles);
     /// The run of that order on its job page.
     void openRun(const QString &order);
     /// Back to where one came from; from the board to the last job. First what the screen has

@@ -13,7 +13,7 @@ struct Wish
 {
     QString order;  ///< the job to open
     QString screen; ///< the key of a screen that takes a file
-    QString file;
+    QString file;   ///< for the screen; without one it is a bundle to be taken in
 };
 
 /// The same for every way in which a database can be named.

@@ -4,6 +4,7 @@
 #include "app/actions/InFile.h"
 #include "app/actions/ManualPage.h"
 #include "app/actions/Records.h"
+#include "app/desktop/Files.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 
@@ -19,7 +20,8 @@ namespace {
 constexpr const char *purpose =
     "Turn-up records and certificates for ISDN basic-rate and analog lines";
 constexpr const char *fileHelp =
-    "Records to open, a certificate to check (.pdf, .txt), or a file to import (.csv).";
+    "Records to open, a certificate to check (.pdf, .txt), a file to import (.csv), or a bundle of "
+    "the office or a van to take in (.json).";
 
 /// "en or de"
 QString languageCodes()
@@ -70,7 +72,7 @@ Result<QByteArray> headOf(const QString &path)
     return file.read(databaseMark.size());
 }
 
-/// By what it begins with, and by its name: nobody else tells a text from a table.
+/// By what it begins with, and by its name, where nothing else tells a text from a table.
 Result<void> takeFile(StartOptions &options, const QString &path)
 {
     LOOPWRIGHT_ASSIGN(const QByteArray head, headOf(path));
@@ -80,15 +82,18 @@ Result<void> takeFile(StartOptions &options, const QString &path)
     options.file = QFileInfo(path).absoluteFilePath();
     if (head == databaseMark)
         options.database = std::exchange(options.file, {});
+    else if (beginsBundle(head))
+        options.screen.clear();
     else if (head.startsWith("%PDF-") || isNamed(".txt"))
         options.screen = QStringLiteral("certificate");
     else if (isNamed(".csv"))
         options.screen = QStringLiteral("import");
     else
-        return failure(ErrorCode::Usage,
-                       QStringLiteral("“%1” is neither records, nor a certificate, nor a CSV "
-                                      "file; a job record goes in with loopwright-cli record.")
-                           .arg(path));
+        return failure(
+            ErrorCode::Usage,
+            QStringLiteral("“%1” is neither records, nor a bundle, nor a certificate, nor "
+                           "a CSV file; a job record goes in with loopwright-cli record.")
+                .arg(path));
     return {};
 }
 

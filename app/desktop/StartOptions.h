@@ -15,7 +15,8 @@ struct StartOptions
     QString by;       ///< --by; empty: the login name
     std::optional<Moment> now; ///< --now
     QString order;             ///< --order: the job to open
-    QString screen, file;      ///< a file that is no database, and the screen that takes it
+    QString screen, file;      ///< a file that is no database, and the screen that takes it, if
+                               ///< it is no bundle
     QString look;              ///< --look: a code of LookChoice; empty: as last chosen
     QString language;          ///< --language: a code of languages(); empty: as last chosen
     int size = 0;              ///< --size in percent; 0: as last chosen

@@ -1,6 +1,7 @@
 #include "app/desktop/OneWindow.h"
 
 #include "app/desktop/DesktopApplication.h"
+#include "app/desktop/widgets/SignList.h"
 #include "tests/support/DeskRecords.h"
 
 #include <QDialog>
@@ -152,6 +153,34 @@ private slots:
         QCOMPARE(desk.window()->current()->key(), "import");
         QVERIFY(handedOver(records.path(), {{}, "certificate", "/y/c.pdf"}));
         QCOMPARE(desk.window()->current()->key(), "certificate");
+    }
+
+    /// As one that is dropped on the window is.
+    void aBundleIsOfferedToBeTakenIn()
+    {
+        DeskRecords records;
+        const QString bundle = records.file("out.json", R"({"bundle":{"form":1}})");
+        QSettings settings(records.path("settings.ini"), QSettings::IniFormat);
+        StartOptions withBundle = options(records);
+        withBundle.file = bundle;
+        DesktopApplication desk(*qApp, withBundle, settings);
+        desk.start();
+        const auto offered = [&desk] {
+            const auto *dialog = desk.window()->findChild<QDialog *>("take_in");
+            const auto *list = dialog ? dialog->findChild<SignList *>("take_in.list") : nullptr;
+            return list && !list->items().empty() ? list->items().front().title : QString();
+        };
+        QTRY_COMPARE(offered(), "out.json");
+        desk.window()->findChild<QDialog *>("take_in")->close();
+        QTRY_VERIFY(!desk.window()->findChild<QDialog *>("take_in"));
+
+        // The program itself, started again with another one.
+        const QString second = records.file("back.json", R"({"bundle":{"form":1}})");
+        QProcess program;
+        program.start(LOOPWRIGHT_BIN_DIR "/loopwright", {"--db", records.path(), second});
+        QTRY_COMPARE_WITH_TIMEOUT(program.state(), QProcess::NotRunning, 60'000);
+        QVERIFY(program.readAllStandardError().contains("was brought forward"));
+        QTRY_COMPARE(offered(), "back.json");
     }
 };
 

@@ -42,19 +42,26 @@ private slots:
     {
         QTest::addColumn<QString>("name");
         QTest::addColumn<QByteArray>("bytes");
-        QTest::addColumn<QString>("screen"); ///< empty: it is the database
+        QTest::addColumn<bool>("isDatabase");
+        QTest::addColumn<QString>("screen");
         const QByteArray database("SQLite format 3\0 and so on", 27);
-        QTest::newRow("records") << "records.sqlite" << database << "";
-        QTest::newRow("records, whatever the name") << "orders.csv" << database << "";
-        QTest::newRow("certificate") << "c" << QByteArray("%PDF-1.4") << "certificate";
-        QTest::newRow("text of a square") << "c.txt" << QByteArray("claims") << "certificate";
-        QTest::newRow("table") << "orders.CSV" << QByteArray("order_number") << "import";
-        QTest::newRow("nothing in it") << "orders.csv" << QByteArray() << "import";
+        QTest::newRow("records") << "records.sqlite" << database << true << "";
+        QTest::newRow("records, whatever the name") << "orders.csv" << database << true << "";
+        QTest::newRow("certificate") << "c" << QByteArray("%PDF-1.4") << false << "certificate";
+        QTest::newRow("text of a square")
+            << "c.txt" << QByteArray("claims") << false << "certificate";
+        QTest::newRow("table") << "orders.CSV" << QByteArray("order_number") << false << "import";
+        QTest::newRow("nothing in it") << "orders.csv" << QByteArray() << false << "import";
+        // The window takes a bundle in, on whichever screen.
+        const QByteArray bundle(R"({"bundle":{"form":1}})");
+        QTest::newRow("bundle") << "out.json" << bundle << false << "";
+        QTest::newRow("bundle, whatever the name") << "out.csv" << bundle << false << "";
     }
     void aFileIsKnownByWhatItHolds()
     {
         QFETCH(QString, name);
         QFETCH(QByteArray, bytes);
+        QFETCH(bool, isDatabase);
         QFETCH(QString, screen);
         QTemporaryDir folder;
         const QString path = folder.filePath(name);
@@ -65,11 +72,24 @@ private slots:
         const auto options = StartOptions::read({"loopwright", path});
         QVERIFY2(options, qPrintable(options ? QString() : options.error().text()));
         QCOMPARE(options->screen, screen);
-        QCOMPARE(options->file, screen.isEmpty() ? QString() : path);
-        QCOMPARE(options->database == path, screen.isEmpty());
+        QCOMPARE(options->file, isDatabase ? QString() : path);
+        QCOMPARE(options->database == path, isDatabase);
+        QCOMPARE(options->wish().file, options->file);
         // Beside --db it is no second database.
         QCOMPARE(StartOptions::read({"loopwright", "--db", "/a.sqlite", path}).has_value(),
-                 !screen.isEmpty());
+                 !isDatabase);
+    }
+    void aJobRecordIsNoBundle()
+    {
+        QTemporaryDir folder;
+        QFile file(folder.filePath("job.json"));
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write(R"({"order":"O-1001","facts":[]})");
+        file.close();
+        const auto options = StartOptions::read({"loopwright", file.fileName()});
+        QVERIFY(!options);
+        QVERIFY2(options.error().text().contains("loopwright-cli record"),
+                 qPrintable(options.error().text()));
     }
 
     void refuses_data()
