@@ -40,6 +40,10 @@ QString titleOf(OrderPaper kind)
         return "Certificates";
     case OrderPaper::DayLists:
         return "Day lists";
+    case OrderPaper::LeaveBehind:
+        return "Slips for customers";
+    case OrderPaper::CloseOut:
+        return "Slips for the desk";
     case OrderPaper::Settings:
         break;
     }
@@ -69,17 +73,28 @@ Result<void> addCertificate(Records &records, const QString &order, const Papers
     return {};
 }
 
+/// With the beginning of its file's name.
+std::pair<CardKind, const char *> cardKind(OrderPaper kind)
+{
+    if (kind == OrderPaper::LeaveBehind)
+        return {CardKind::LeaveBehind, "leave-behind"};
+    if (kind == OrderPaper::CloseOut)
+        return {CardKind::CloseOut, "close-out"};
+    return {CardKind::Settings, "card"};
+}
+
 Result<void> addOne(Records &records, const QString &order, const PapersRequest &request,
                     OrderPapers &papers)
 {
     if (request.kind == OrderPaper::Certificates)
         return addCertificate(records, order, request, papers);
-    LOOPWRIGHT_ASSIGN(const auto card, cardOf(records, order, CardKind::Settings, request.paper));
+    const auto [kind, name] = cardKind(request.kind);
+    LOOPWRIGHT_ASSIGN(const auto card, cardOf(records, order, kind, request.paper));
     if (request.folder.isEmpty()) {
         addPages(papers, card);
         return {};
     }
-    LOOPWRIGHT_TRY(writeSheet(card, paperPath(request.folder, "card", order), records.now()));
+    LOOPWRIGHT_TRY(writeSheet(card, paperPath(request.folder, name, order), records.now()));
     ++papers.papers;
     return {};
 }

@@ -1,5 +1,5 @@
 #pragma once
-// The papers of several orders in one go: settings cards, day lists, copies of certificates.
+// The papers of several orders in one go: settings cards, slips, day lists, copies of certificates.
 
 #include "app/actions/Records.h"
 #include "app/print/Sheet.h"
@@ -12,8 +12,10 @@ namespace loopwright {
 enum class OrderPaper
 {
     Settings,
-    DayLists,    ///< of the installers whom the orders are assigned to
-    Certificates ///< that stand: each issued again, as a copy
+    DayLists,     ///< of the installers whom the orders are assigned to
+    Certificates, ///< that stand: each issued again, as a copy
+    LeaveBehind,  ///< slips, of lines that are not accepted
+    CloseOut      ///< slips, of accepted ones
 };
 template<>
 struct EnumCodes<OrderPaper>
@@ -21,7 +23,9 @@ struct EnumCodes<OrderPaper>
     static constexpr std::pair<OrderPaper, const char *> table[] = {
         {OrderPaper::Settings, "settings"},
         {OrderPaper::DayLists, "day_lists"},
-        {OrderPaper::Certificates, "certificates"}};
+        {OrderPaper::Certificates, "certificates"},
+        {OrderPaper::LeaveBehind, "leave_behind"},
+        {OrderPaper::CloseOut, "close_out"}};
 };
 
 struct PapersRequest
@@ -30,8 +34,8 @@ struct PapersRequest
     OrderPaper kind = OrderPaper::Settings;
     Paper paper = Paper::A4;
     QDate day = {}; ///< of the day lists
-    /// Where each certificate or card goes as a file of its own (the cards then into no sheet);
-    /// empty: into none.
+    /// Where each certificate, card or slip goes as a file of its own (cards and slips then into no
+    /// sheet); empty: into none.
     QString folder = {};
 };
 

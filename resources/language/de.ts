@@ -1114,6 +1114,14 @@
         <translation>%1 Schlupfe</translation>
     </message>
     <message>
+        <source>%1 slips for customers</source>
+        <translation>%1 Zettel für Kunden</translation>
+    </message>
+    <message>
+        <source>%1 slips for the desk</source>
+        <translation>%1 Zettel für die Dienststelle</translation>
+    </message>
+    <message>
         <source>%1 stands there twice</source>
         <translation>%1 kommt zweimal vor</translation>
     </message>
@@ -1860,6 +1868,14 @@
     <message>
         <source>1 settings card</source>
         <translation>1 Einstellungskarte</translation>
+    </message>
+    <message>
+        <source>1 slip for the customer</source>
+        <translation>1 Zettel für den Kunden</translation>
+    </message>
+    <message>
+        <source>1 slip for the desk</source>
+        <translation>1 Zettel für die Dienststelle</translation>
     </message>
     <message>
         <source>1 thing to settle between stations</source>
@@ -7292,6 +7308,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Karte drucken …</translation>
     </message>
     <message>
+        <source>Print the slip for the customer…</source>
+        <translation>Zettel für den Kunden drucken …</translation>
+    </message>
+    <message>
+        <source>Print the slip for the desk…</source>
+        <translation>Zettel für die Dienststelle drucken …</translation>
+    </message>
+    <message>
         <source>Print…</source>
         <translation>Drucken …</translation>
     </message>
@@ -7904,6 +7928,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Einstellungskarten speichern…</translation>
     </message>
     <message>
+        <source>Save the slip for the customer as PDF…</source>
+        <translation>Zettel für den Kunden als PDF speichern …</translation>
+    </message>
+    <message>
+        <source>Save the slip for the desk as PDF…</source>
+        <translation>Zettel für die Dienststelle als PDF speichern …</translation>
+    </message>
+    <message>
         <source>Save the verdicts</source>
         <translation>Ergebnisse speichern</translation>
     </message>
@@ -8152,6 +8184,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Einstellungen %1</translation>
     </message>
     <message>
+        <source>Settings card with it</source>
+        <translation>Einstellungskarte dazu</translation>
+    </message>
+    <message>
         <source>Settings cards</source>
         <translation>Einstellungskarten</translation>
     </message>
@@ -8314,6 +8350,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Slip</source>
         <translation>Schlupf</translation>
+    </message>
+    <message>
+        <source>Slips for customers</source>
+        <translation>Zettel für Kunden</translation>
+    </message>
+    <message>
+        <source>Slips for the desk</source>
+        <translation>Zettel für die Dienststelle</translation>
     </message>
     <message>
         <source>Slope</source>
@@ -14190,6 +14234,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>premises wiring</source>
         <translation>Hausverkabelung</translation>
+    </message>
+    <message>
+        <source>printed behind it; saved beside it</source>
+        <translation>dahinter gedruckt; daneben gespeichert</translation>
     </message>
     <message>
         <source>printed on the certificate</source>

@@ -1,6 +1,5 @@
 #include "app/desktop/job/CertificateEntry.h"
 
-#include "app/actions/OutFile.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/PrintDialogs.h"
@@ -12,7 +11,6 @@
 
 #include <QDir>
 #include <QHBoxLayout>
-#include <QPrinter>
 #include <QStandardPaths>
 
 namespace loopwright {
@@ -89,6 +87,18 @@ std::vector<FieldSpec> CertificateEntry::asks(const std::vector<SetLine> &set)
              Answer::Choice,
              {{u'A', toText(Paper::A4), tr("A4")}, {u'L', toText(Paper::Letter), tr("US Letter")}},
              1},
+            {"card",
+             tr("Settings card with it"),
+             tr("printed behind it; saved beside it"),
+             Answer::YesNo,
+             {},
+             1,
+             {},
+             {},
+             false,
+             QStringLiteral("false"),
+             {},
+             true},
             {"lines",
              tr("Certificates of"),
              {},
@@ -187,28 +197,6 @@ bool CertificateEntry::mayIssue()
     return false;
 }
 
-bool CertificateEntry::save()
-{
-    if (!mayIssue())
-        return false;
-    if (allLines()) {
-        const QString folder = m_form->typed().value("folder").toString();
-        return issueSet(
-            {{},
-             paper(),
-             {},
-             [folder](const SetPapers &papers) { return writeSet(folder, papers.files); },
-             [folder](const SetPapers &papers) { return checkSet(folder, papers.files); }});
-    }
-    const QString path = m_form->typed().value("path").toString();
-    return issue(
-        {{},
-         paper(),
-         {},
-         [path](const CertificatePaper &paper) { return writeOut(path, FileKind::Pdf, paper.pdf); },
-         [path] { return checkOut(path, FileKind::Pdf); }});
-}
-
 Paper CertificateEntry::paper() const
 {
     return fromText<Paper>(m_form->typed().value("paper").toString()).value_or(localPaper());
@@ -295,97 +283,6 @@ void CertificateEntry::resizeEvent(QResizeEvent *event)
 {
     QWidget::resizeEvent(event);
     placePages();
-}
-
-bool CertificateEntry::issue(IssueRequest request)
-{
-    request.order = m_desk.order().number;
-    request.signatures = signatures();
-    const auto issued = issueCertificate(m_desk.records(), request);
-    if (!issued) {
-        notIssued(issued.error());
-        return false;
-    }
-    this->issued(issued->mark.countersigns
-                     ? tr("Certificate %1 was issued again, signed: issue %2.")
-                           .arg(issued->number)
-                           .arg(issued->mark.copy + 1)
-                 : issued->copy ? tr("A copy of certificate %1 was issued.").arg(issued->number)
-                                : tr("Certificate %1 was issued.").arg(issued->number),
-                 tr("Certificate %1, code %2.").arg(issued->number, issued->code),
-                 localizedSentence(issued->doubt()));
-    return true;
-}
-
-void CertificateEntry::notIssued(const Error &error)
-{
-    // Then only the paper is missing, and the order has its certificate.
-    if (error.code == ErrorCode::DiskTrouble)
-        m_desk.wasChanged(tr("The paper of a certificate is missing."));
-    m_form->tell(Status::Failed, localized(error));
-}
-
-bool CertificateEntry::issueSet(SetRequest request)
-{
-    request.order = m_desk.order().number;
-    request.signatures = signatures();
-    const auto set = issueCertificateSet(m_desk.records(), request);
-    if (!set) {
-        notIssued(set.error());
-        return false;
-    }
-    QStringList numbers;
-    for (const SetCertificate &each : set->certificates)
-        numbers << each.issued.number;
-    const bool one = numbers.size() == 1;
-    QString told = (one ? tr("Certificate %1.") : tr("Certificates %1.")).arg(numbers.join(", "));
-    if (!set->without.empty()) {
-        QStringList without;
-        for (const SetLine &line : set->without)
-            without << line.order;
-        told += tr(" Without one: %1; the cover says why.").arg(without.join(", "));
-    }
-    issued(one ? tr("Certificate %1 was issued.").arg(numbers.first())
-               : tr("%1 certificates were issued.").arg(numbers.size()),
-           told, localizedSentences(set->doubts()).join(u' '));
-    return true;
-}
-
-void CertificateEntry::issued(const QString &sentence, const QString &told, const QString &doubt)
-{
-    m_signing->clear();
-    m_desk.keepDraft(m_part + ".strokes", {});
-    m_desk.keepDraft(m_part, {});
-    m_desk.wasChanged(QStringList{sentence, doubt}.join(u' ').trimmed());
-    m_form->tell(doubt.isEmpty() ? Status::Done : Status::Doubtful,
-                 QStringList{told, doubt}.join(u' ').trimmed());
-    emit recorded();
-}
-
-void CertificateEntry::print()
-{
-    if (!mayIssue())
-        return;
-    const bool all = allLines(); // as it was when the dialog came
-    const auto printer = choosePrinter(this, paper());
-    if (!printer)
-        return;
-    const Paper chosen = paperOf(*printer); // what is printed is what is issued
-    if (all) {
-        issueSet({{}, chosen, {}, [&](const SetPapers &papers) {
-                      Sheet whole; // one job for the printer: painting begins anew with each sheet
-                      whole.paper = chosen;
-                      whole.title = tr("Certificates");
-                      for (const Sheet &sheet : papers.sheets)
-                          whole.pages.insert(whole.pages.end(), sheet.pages.begin(),
-                                             sheet.pages.end());
-                      return printOn(*printer, whole);
-                  }});
-        return;
-    }
-    issue({{}, chosen, {}, [&printer](const CertificatePaper &paper) {
-               return printOn(*printer, paper.sheet);
-           }});
 }
 
 } // namespace loopwright

@@ -50,6 +50,8 @@ private:
     Paper paper() const;
     void showPreview();
     void placePages();
+    QStringList cardOrders() const;
+    Result<Sheet> cards(const QStringList &orders, Paper paper, const QString &folder) const;
     // Order and signatures are filled in.
     bool issue(IssueRequest request);
     bool issueSet(SetRequest request);

@@ -36,6 +36,14 @@ QString countOf(int papers, OrderPaper kind)
         return papers == 1 ? papersText(QT_TRANSLATE_NOOP("RowPapers", "1 day list"))
                            : papersText(QT_TRANSLATE_NOOP("RowPapers", "%1 day lists"))
                                  .arg(QLocale().toString(papers));
+    case OrderPaper::LeaveBehind:
+        return papers == 1 ? papersText(QT_TRANSLATE_NOOP("RowPapers", "1 slip for the customer"))
+                           : papersText(QT_TRANSLATE_NOOP("RowPapers", "%1 slips for customers"))
+                                 .arg(QLocale().toString(papers));
+    case OrderPaper::CloseOut:
+        return papers == 1 ? papersText(QT_TRANSLATE_NOOP("RowPapers", "1 slip for the desk"))
+                           : papersText(QT_TRANSLATE_NOOP("RowPapers", "%1 slips for the desk"))
+                                 .arg(QLocale().toString(papers));
     case OrderPaper::Certificates:
         break;
     }
@@ -49,6 +57,20 @@ bool wants(const QJsonObject &typed, OrderPaper kind)
     return typed.value("what").toString() == toText(kind);
 }
 
+std::vector<KeyedOption> kindOptions()
+{
+    return {{u'S', toText(OrderPaper::Settings),
+             papersText(QT_TRANSLATE_NOOP("RowPapers", "Settings cards"))},
+            {u'D', toText(OrderPaper::DayLists),
+             papersText(QT_TRANSLATE_NOOP("RowPapers", "Day lists"))},
+            {u'C', toText(OrderPaper::Certificates),
+             papersText(QT_TRANSLATE_NOOP("RowPapers", "Copies of certificates"))},
+            {u'L', toText(OrderPaper::LeaveBehind),
+             papersText(QT_TRANSLATE_NOOP("RowPapers", "Slips for customers"))},
+            {u'O', toText(OrderPaper::CloseOut),
+             papersText(QT_TRANSLATE_NOOP("RowPapers", "Slips for the desk"))}};
+}
+
 std::vector<FieldSpec> paperFields()
 {
     const auto forKind = [](OrderPaper kind) {
@@ -58,12 +80,7 @@ std::vector<FieldSpec> paperFields()
                    papersText(QT_TRANSLATE_NOOP("RowPapers", "Papers")),
                    {},
                    Answer::Choice,
-                   {{u'S', toText(OrderPaper::Settings),
-                     papersText(QT_TRANSLATE_NOOP("RowPapers", "Settings cards"))},
-                    {u'D', toText(OrderPaper::DayLists),
-                     papersText(QT_TRANSLATE_NOOP("RowPapers", "Day lists"))},
-                    {u'C', toText(OrderPaper::Certificates),
-                     papersText(QT_TRANSLATE_NOOP("RowPapers", "Copies of certificates"))}},
+                   kindOptions(),
                    0};
     FieldSpec day{
         QStringLiteral("day"), papersText(QT_TRANSLATE_NOOP("RowPapers", "Day")),

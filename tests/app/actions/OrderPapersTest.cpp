@@ -7,6 +7,7 @@
 #include "tests/support/Office.h"
 #include "tests/support/Papers.h"
 
+#include <QDir>
 #include <QTemporaryDir>
 
 using namespace loopwright;
@@ -83,6 +84,29 @@ private slots:
         QFile file(folder + "/certificate-A-1001.pdf");
         QVERIFY(file.open(QIODevice::ReadOnly));
         QVERIFY(file.read(5) == "%PDF-");
+    }
+    /// For the customer or for the desk, by how the order stands.
+    void slipsAsTheOrdersStand()
+    {
+        QVERIFY(assignOrders(*m_records, {{"A-1002"}, "K7"}));
+        const auto left = papers(OrderPaper::LeaveBehind);
+        QVERIFY2(left, left ? "" : qPrintable(left.error().message));
+        QCOMPARE(left->papers, 1);
+        QVERIFY2(left->without.value(0).startsWith("A-1001: order A-1001 is accepted"),
+                 qPrintable(left->without.value(0)));
+        QVERIFY(papers::textOf(left->sheet).contains("A-1002"));
+        const auto closed = papers(OrderPaper::CloseOut);
+        QVERIFY2(closed, closed ? "" : qPrintable(closed.error().message));
+        QCOMPARE(closed->papers, 1);
+        QVERIFY2(closed->without.value(0).startsWith("A-1002: order A-1002 is not accepted"),
+                 qPrintable(closed->without.value(0)));
+        const QString text = papers::textOf(closed->sheet);
+        QVERIFY2(text.contains("Close-out") && text.contains("A-1001"), qPrintable(text));
+        const QString folder = m_folder.filePath("slips");
+        QVERIFY(papers(OrderPaper::LeaveBehind, folder));
+        QVERIFY(papers(OrderPaper::CloseOut, folder));
+        QCOMPARE(QDir(folder).entryList(QDir::Files),
+                 (QStringList{"close-out-A-1001.pdf", "leave-behind-A-1002.pdf"}));
     }
     void stopsWhereItIsTold()
     {

@@ -1,5 +1,5 @@
 // The certificate: both signatures, the preview, save as PDF and print, the copies that were
-// issued; and the completion of the order.
+// issued; the slip that stays behind; and the completion of the order.
 
 #include "app/actions/Certificates.h"
 #include "app/actions/Troubles.h"
@@ -9,6 +9,7 @@
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/CertificateEntry.h"
 #include "app/desktop/job/FactForm.h"
+#include "app/desktop/job/SlipEntry.h"
 #include "app/desktop/job/StepFields.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "app/desktop/widgets/PageElements.h"
@@ -26,6 +27,7 @@ public:
     CertificatePanel(const PanelInfo &info, JobSession &desk)
         : StationPanel(info, desk)
         , m_entry(new CertificateEntry(desk, key()))
+        , m_slip(new SlipEntry(desk, key() + ".slip"))
         , m_issued(new SignList(key() + ".issued", tr("Issued")))
         , m_complete(
               makeButton(tr("Complete the order"), key() + ".complete", [this] { complete(); }))
@@ -46,6 +48,7 @@ public:
                                  {}))
     {
         body()->addWidget(m_entry);
+        body()->addWidget(m_slip);
         body()->addWidget(m_issued);
         m_issued->setStill();
         body()->addWidget(m_complete, 0, Qt::AlignLeft);
@@ -79,6 +82,7 @@ public:
         m_entry->setVisible(needsCertificate() && isAccepted());
         m_entry->showOrder(); // first: the standing follows from it
         StationPanel::showOrder();
+        m_slip->showOrder();
         const bool open = desk().view().status == OrderStatus::Open;
         m_closing->setVisible(isRepair() && open);
         m_complete->setVisible(!isRepair());
@@ -197,6 +201,7 @@ private:
     }
 
     CertificateEntry *m_entry;
+    SlipEntry *m_slip;
     SignList *m_issued;
     QPushButton *m_complete;
     SignLine *m_told;

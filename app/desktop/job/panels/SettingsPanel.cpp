@@ -1,11 +1,11 @@
 // The settings to program into test set and terminal, in large digits for reading aloud; a key that
 // copies them, a card to print. Below, for the installer alone, the office's test lines.
 
-#include "app/actions/Cards.h"
 #include "app/desktop/Keys.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
+#include "app/desktop/job/CardPapers.h"
 #include "app/desktop/job/panels/Panels.h"
 #include "app/desktop/widgets/FieldGrid.h"
 #include "app/desktop/widgets/PageElements.h"
@@ -119,12 +119,14 @@ public:
         m_copy = makeButton(tr("Copy all (F6)"), key() + ".copy", [this] { copy(); });
         m_edit = makeButton(tr("Change the order…"), key() + ".edit",
                             [this] { emit this->desk().orderFormWished(); });
-        QPushButton *card =
-            makeButton(tr("Print the card…"), key() + ".print", [this] { print(); });
+        QPushButton *card = makeButton(tr("Print the card…"), key() + ".print", [this] {
+            tell(printCard(this, this->desk(), CardKind::Settings));
+        });
         offerPrint(this, card);
         body()->addWidget(makeButtonRow(
             {m_copy, card,
-             makeButton(tr("Save the card as PDF…"), key() + ".save", [this] { save(); }),
+             makeButton(tr("Save the card as PDF…"), key() + ".save",
+                        [this] { tell(saveCard(this, this->desk(), CardKind::Settings)); }),
              m_edit}));
         m_told = new SignLine;
         m_told->hide();
@@ -189,11 +191,6 @@ private:
         m_findings->setItems(std::move(items));
     }
 
-    Result<Sheet> card(Paper paper) const
-    {
-        return cardOf(desk().records(), desk().order().number, CardKind::Settings, paper);
-    }
-
     void tell(Status sign, const QString &text)
     {
         m_told->show(sign, text);
@@ -209,24 +206,10 @@ private:
         tell(Status::Done, tr("Copied: %1 settings.").arg(lines.size()));
     }
 
-    void print()
+    void tell(const CardTold &told)
     {
-        const auto printed = printSheet(this, [this](Paper paper) { return card(paper); });
-        if (!printed)
-            tell(Status::Failed, localized(printed.error()));
-    }
-
-    void save()
-    {
-        const auto sheet = card(localPaper());
-        if (!sheet)
-            return tell(Status::Failed, localized(sheet.error()));
-        const auto path = saveSheet(
-            this, *sheet, QString("settings-%1.pdf").arg(desk().order().number), desk().now());
-        if (!path)
-            tell(Status::Failed, localized(path.error()));
-        else if (!path->isEmpty())
-            tell(Status::Done, tr("Saved as %1.").arg(*path));
+        if (!told.sentence.isEmpty())
+            tell(told.sign, told.sentence);
     }
 
     SignList *m_findings;

@@ -6,6 +6,7 @@
 #include "app/actions/VerifyCertificate.h"
 #include "app/desktop/job/StationPanel.h"
 #include "app/desktop/widgets/SignList.h"
+#include "tests/support/FileDialog.h"
 #include "tests/support/JobBench.h"
 #include "tests/support/Premises.h"
 #include "tests/support/PrintDialog.h"
@@ -82,6 +83,76 @@ private slots:
         bench.go("settings.copy");
         QTRY_VERIFY(!shown().contains("217 555 0144 01 01"));
         QVERIFY(shown().size() < many);
+    }
+
+    /// For the customer before the line is accepted, for the desk after it.
+    void theSlipIsPrintedAndSaved()
+    {
+        JobBench bench({briFields()});
+        const QString folder = QFileInfo(bench.path()).absolutePath();
+        const auto slip = [&bench](const QString &name) {
+            return bench.find<QPushButton>("certificate.slip." + name);
+        };
+        const auto told = [&bench] {
+            return bench.find<SignLine>("certificate.slip.told")->text();
+        };
+        const auto words = [](const QString &path) {
+            return QString::fromUtf8(certificates::run("pdftotext", {path, "-"}).text);
+        };
+        bench.at(10);
+        take(bench.records(), briFields(), {arrival(50, 2)});
+        bench.window().openOrder("A-1001");
+        QCOMPARE(slip("print")->text(), "Print the slip for the customer…");
+        printing::agree(folder + "/left.pdf", printing::letterOnItsSide);
+        slip("print")->click();
+        QCOMPARE(told(), "Sent to the printer.");
+        QVERIFY(words(folder + "/left.pdf").contains("A-1001"));
+        QVERIFY(!words(folder + "/left.pdf").contains("Close-out"));
+
+        bench.at(100);
+        take(bench.records(), briFields(), briFacts());
+        bench.window().current()->refresh();
+        QTRY_COMPARE(slip("save")->text(), "Save the slip for the desk as PDF…");
+        const QString path = folder + "/closed.pdf";
+        filing::answer(path);
+        slip("save")->click();
+        QCOMPARE(told(), QString("Saved as %1.").arg(path));
+        QVERIFY(words(path).contains("Close-out"));
+    }
+
+    void theCertificateComesWithItsSettingsCard()
+    {
+        JobBench bench({briFields()});
+        const QString folder = QFileInfo(bench.path()).absolutePath();
+        bench.at(100);
+        take(bench.records(), briFields(), briFacts());
+        QVERIFY(issueCertificate(bench.records(), {"A-1001", Paper::A4, {}, {}}));
+        bench.window().openOrder("A-1001");
+        const auto pages = [](const QString &path) {
+            return printing::pagesOf(path).section(' ', 0, 0).toInt();
+        };
+        printing::agree(folder + "/alone.pdf", [](QPrinter &) {});
+        bench.find<QPushButton>("certificate.print")->click();
+        bench.go("certificate.card");
+        JobBench::keys("y");
+        printing::agree(folder + "/both.pdf", [](QPrinter &) {});
+        bench.find<QPushButton>("certificate.print")->click();
+        QVERIFY(pages(folder + "/alone.pdf") > 0);
+        QVERIFY(pages(folder + "/both.pdf") > pages(folder + "/alone.pdf"));
+        bench.go("certificate.path");
+        JobBench::key(Qt::Key_A, Qt::ControlModifier);
+        enter(folder + "/files/c.pdf"); // there is no such folder
+        QVERIFY(!QFile::exists(folder + "/card-A-1001.pdf"));
+        bench.go("certificate.path");
+        JobBench::key(Qt::Key_A, Qt::ControlModifier);
+        enter(folder + "/c.pdf");
+        QFile certificate(folder + "/c.pdf");
+        QVERIFY(certificate.open(QIODevice::ReadOnly));
+        QCOMPARE(toText(verifyCertificateFile(bench.records(), certificate.readAll())->verdict),
+                 "genuine"); // as it is sealed, and nothing behind it
+        const QString card = QString::fromUtf8(
+            certificates::run("pdftotext", {folder + "/card-A-1001.pdf", "-"}).text);
+        QVERIFY2(card.contains("A-1001"), qPrintable(card));
     }
 
     /// What is printed is what is issued: for the page that was chosen in the dialog.

@@ -352,6 +352,28 @@ private slots:
                      qPrintable(told->text()));
         QVERIFY(dialog()->isVisible());
     }
+    void slipsAreAmongThePapers()
+    {
+        select(2);
+        ask(Qt::Key_P);
+        dialog()->findChild<QWidget *>("print.what")->setFocus();
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_L);
+        const QString path = m_records->path("slips.pdf");
+        type("print.path", path);
+        confirm();
+        dialogGone();
+        QTRY_COMPARE(notice(), "2 slips for customers saved: " + path + ".");
+        QVERIFY(certificates::run("pdftotext", {path, "-"}).text.contains("O-1002"));
+        // For the desk there is none before they are accepted.
+        ask(Qt::Key_P);
+        dialog()->findChild<QWidget *>("print.what")->setFocus();
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_O);
+        type("print.path", path);
+        confirm();
+        auto *told = dialog()->form()->findChild<SignLine *>();
+        QTRY_VERIFY2(told->text().contains("O-1001: order O-1001 is not accepted"),
+                     qPrintable(told->text()));
+    }
     void papersArePrintedOnThePageThatIsChosen()
     {
         select(2);
