@@ -13,6 +13,12 @@ QString words(QString code)
     return code.replace(u'_', u' ');
 }
 
+/// "1 element", "2 elements"
+QString counted(qint64 count, const char *one)
+{
+    return QString("%1 %2%3").arg(QString::number(count), one, count == 1 ? "" : "s");
+}
+
 QString causeText(const std::optional<int> &cause, const std::optional<CauseLocation> &location)
 {
     return (cause ? QString(", cause %1").arg(*cause) : QString()) +
@@ -79,11 +85,10 @@ struct FactTeller
                          .arg(*loop.lossDb)
                          .arg(loop.frequencyHz.value_or(40000) / 1000);
         if (loop.makeup)
-            parts << QString("make-up of %1 elements, %2 ft, taps %3 ft, %4 load coils")
-                         .arg(loop.makeup->elements.size())
-                         .arg(loop.makeup->workingLengthFt(), 0, 'f', 0)
-                         .arg(loop.makeup->bridgedTapFt(), 0, 'f', 0)
-                         .arg(loop.makeup->loadCoils());
+            parts << "make-up of " + counted(qint64(loop.makeup->elements.size()), "element")
+                  << QString("%1 ft").arg(loop.makeup->workingLengthFt(), 0, 'f', 0)
+                  << QString("taps %1 ft").arg(loop.makeup->bridgedTapFt(), 0, 'f', 0)
+                  << counted(loop.makeup->loadCoils(), "load coil");
         return "Loop: " + parts.join(", ");
     }
 

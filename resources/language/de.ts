@@ -1378,6 +1378,10 @@
         <translation>%1, mit %2 Einträgen. Das Büro übernimmt die Datei.</translation>
     </message>
     <message>
+        <source>%1, with 1 entry. The office takes the file in.</source>
+        <translation>%1, mit 1 Eintrag. Das Büro übernimmt die Datei.</translation>
+    </message>
+    <message>
         <source>%1, with the cable at %2 °F</source>
         <translation>%1, bei %2 °F im Kabel</translation>
     </message>
@@ -1834,6 +1838,18 @@
         <translation>1 Gefahr ist offen. Von dieser Doppelader fernbleiben, bis sie behoben ist und eine Karte keine Gefahr mehr zeigt.</translation>
     </message>
     <message>
+        <source>1 load coil</source>
+        <translation>1 Pupinspule</translation>
+    </message>
+    <message>
+        <source>1 loop is in %1.</source>
+        <translation>Anschlussleitungen: 1, gespeichert in %1.</translation>
+    </message>
+    <message>
+        <source>1 loop of %1: %2 suitable, %3 marginal, %4 not suitable.</source>
+        <translation>Anschlussleitungen von %1: 1, davon %2 geeignet, %3 grenzwertig, %4 nicht geeignet.</translation>
+    </message>
+    <message>
         <source>1 more is odd</source>
         <translation>1 weitere ist auffällig</translation>
     </message>
@@ -1862,8 +1878,16 @@
         <translation>1 Zeile</translation>
     </message>
     <message>
+        <source>1 row is in %1.</source>
+        <translation>Zeilen: 1, gespeichert in %1.</translation>
+    </message>
+    <message>
         <source>1 run was made</source>
         <translation>1 Messlauf wurde gemacht</translation>
+    </message>
+    <message>
+        <source>1 second taken from %1.</source>
+        <translation>1 Sekunde aus %1 übernommen.</translation>
     </message>
     <message>
         <source>1 settings card</source>
@@ -6626,6 +6650,10 @@
         <translation>Doppeladern ohne erfassten Leitungsaufbau: %1.</translation>
     </message>
     <message>
+        <source>Of 1 pair no make-up is recorded.</source>
+        <translation>Doppeladern ohne erfassten Leitungsaufbau: 1.</translation>
+    </message>
+    <message>
         <source>Of certificates, cards, lists and reports.</source>
         <translation>Von Zertifikaten, Karten, Listen und Auswertungen.</translation>
     </message>
@@ -7248,7 +7276,7 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Vorausberechnet: %1. %2 dB bei %3 kHz ± %4 dB, %5 Ohm; %6 und %7 Stichleitungen. %8</translation>
     </message>
     <message>
-        <source>Predicted: %1. %2 dB at 1004 Hz, %3 ohm, %4 mA; %5 load coils. %6</source>
+        <source>Predicted: %1. %2 dB at 1004 Hz, %3 ohm, %4 mA; load coils: %5. %6</source>
         <translation>Vorausberechnet: %1. %2 dB bei 1004 Hz, %3 Ohm, %4 mA; Pupinspulen: %5. %6</translation>
     </message>
     <message>
@@ -13360,8 +13388,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Aufbau aus %1 Elementen</translation>
     </message>
     <message>
-        <source>make-up of %1 elements, %2 ft, taps %3 ft, %4 load coils</source>
-        <translation>Aufbau aus %1 Abschnitten, %2 ft, Stichleitungen %3 ft, %4 Pupinspulen</translation>
+        <source>make-up of 1 element</source>
+        <translation>Aufbau aus 1 Element</translation>
     </message>
     <message>
         <source>marginal</source>

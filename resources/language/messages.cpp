@@ -127,7 +127,6 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("messages", "Desk"),
     QT_TRANSLATE_NOOP("messages", "Found"),
     QT_TRANSLATE_NOOP("messages", "%1 dB at %2 kHz"),
-    QT_TRANSLATE_NOOP("messages", "make-up of %1 elements, %2 ft, taps %3 ft, %4 load coils"),
     QT_TRANSLATE_NOOP("messages", "Run on %1, %2: %3, %4, %5 severely errored: %6"),
     QT_TRANSLATE_NOOP("messages", "Run on %1, %2, stopped early: %3, %4, %5 severely errored: %6"),
 };

@@ -349,8 +349,10 @@ bool RunEntry::takeFile(const QString &path)
     keepLog();
     fillCounts();
     showState();
-    m_counts->tell(Status::Note,
-                   tr("%1 seconds taken from %2.").arg(read->seconds.size()).arg(name));
+    const auto seconds = read->seconds.size();
+    m_counts->tell(Status::Note, seconds == 1
+                                     ? tr("1 second taken from %1.").arg(name)
+                                     : tr("%1 seconds taken from %2.").arg(seconds).arg(name));
     takeFocus();
     return true;
 }

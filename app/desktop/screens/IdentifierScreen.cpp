@@ -271,8 +271,9 @@ void IdentifierScreen::save()
             return saveVerdicts(input, name, path);
         },
         [this, path](const Result<qint64> &rows) {
-            emit said(rows ? tr("%1 rows are in %2.").arg(*rows).arg(path)
-                           : localized(rows.error()));
+            emit said(!rows        ? localized(rows.error())
+                      : *rows == 1 ? tr("1 row is in %1.").arg(path)
+                                   : tr("%1 rows are in %2.").arg(*rows).arg(path));
         });
 }
 

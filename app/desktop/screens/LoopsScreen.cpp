@@ -293,14 +293,20 @@ QString LoopsScreen::summaryOf(const OfficeLoopCount &count) const
 {
     if (count.loops() == 0 && count.withoutMakeup == 0)
         return tr("No order holds a pair of %1.").arg(m_judged);
-    const QString unknown =
-        count.withoutMakeup == 0
-            ? QString()
-            : ' ' + tr("Of %1 pairs no make-up is recorded.").arg(count.withoutMakeup);
-    return tr("%1 loops of %2: %3 suitable, %4 marginal, %5 not suitable.")
-               .arg(QString::number(count.loops()), m_judged, QString::number(count.suitable),
-                    QString::number(count.marginal), QString::number(count.notSuitable)) +
-           unknown;
+    const auto number = [](qint64 each) { return QString::number(each); };
+    const QString loops = count.loops() == 1
+                              ? tr("1 loop of %1: %2 suitable, %3 marginal, %4 not suitable.")
+                                    .arg(m_judged, number(count.suitable), number(count.marginal),
+                                         number(count.notSuitable))
+                              : tr("%1 loops of %2: %3 suitable, %4 marginal, %5 not suitable.")
+                                    .arg(number(count.loops()), m_judged, number(count.suitable),
+                                         number(count.marginal), number(count.notSuitable));
+    if (count.withoutMakeup == 0)
+        return loops;
+    return loops + ' ' +
+           (count.withoutMakeup == 1
+                ? tr("Of 1 pair no make-up is recorded.")
+                : tr("Of %1 pairs no make-up is recorded.").arg(count.withoutMakeup));
 }
 
 void LoopsScreen::sortBy(int column)
@@ -362,8 +368,9 @@ void LoopsScreen::saveAs(const QString &path)
         },
         [this, path](const Result<qsizetype> &count) {
             setRunning(false);
-            emit said(count ? tr("%1 loops are in %2.").arg(*count).arg(path)
-                            : localized(count.error()));
+            emit said(!count        ? localized(count.error())
+                      : *count == 1 ? tr("1 loop is in %1.").arg(path)
+                                    : tr("%1 loops are in %2.").arg(*count).arg(path));
         });
 }
 

@@ -85,9 +85,11 @@ void BringBackDialog::showAfter(const Result<BroughtBack> &brought)
         items.push_back({order, Status::Done, order, tr("Is in the file.")});
     if (brought->orders.isEmpty())
         return finish(Status::Doubtful, tr("There is nothing to bring back."), std::move(items));
+    const QString orders = ordersText(brought->orders);
     finish(Status::Done,
-           tr("%1, with %2 entries. The office takes the file in.")
-               .arg(ordersText(brought->orders), QLocale().toString(brought->facts)),
+           brought->facts == 1 ? tr("%1, with 1 entry. The office takes the file in.").arg(orders)
+                               : tr("%1, with %2 entries. The office takes the file in.")
+                                     .arg(orders, QLocale().toString(brought->facts)),
            std::move(items));
 }
 

@@ -188,7 +188,7 @@ private:
     {
         const VoiceBandQualification loop = qualifyVoiceBand(makeup, desk().limits());
         m_verdict->show(suitabilitySign(loop.verdict),
-                        tr("Predicted: %1. %2 dB at 1004 Hz, %3 ohm, %4 mA; %5 load coils. %6")
+                        tr("Predicted: %1. %2 dB at 1004 Hz, %3 ohm, %4 mA; load coils: %5. %6")
                             .arg(suitabilityName(loop.verdict))
                             .arg(localizedFigure(loop.loss1004Db, 2))
                             .arg(loop.dcResistanceOhm, 0, 'f', 0)

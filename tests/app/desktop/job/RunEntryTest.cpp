@@ -49,6 +49,8 @@ private slots:
         QCOMPARE(told(entry).last(), QString("888 more are odd"));
         QVERIFY(entry.takeFile(file("0,0\n1,5\n")));
         QCOMPARE(told(entry), QStringList{"2 seconds taken from seconds.csv."});
+        QVERIFY(entry.takeFile(file("0,0\n")));
+        QCOMPARE(told(entry), QStringList{"1 second taken from seconds.csv."});
     }
 };
 

@@ -5,11 +5,13 @@
 #include "app/desktop/widgets/SignLine.h"
 #include "app/desktop/widgets/SpidParts.h"
 #include "tests/support/DeskRecords.h"
+#include "tests/support/FileDialog.h"
 
 #include <QComboBox>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QSignalSpy>
 #include <QTableView>
 
 using namespace loopwright;
@@ -76,6 +78,26 @@ private slots:
         chips->findChild<QAbstractButton *>("chip.verdict.error")->click();
         QCOMPARE(table()->model()->rowCount(), 1);
         QCOMPARE(cell(0, 0), "2");
+    }
+
+    void verdictsAreSaved()
+    {
+        auto *list = m_desk->findChild<QPlainTextEdit *>("identifiers.list");
+        auto *save = m_desk->findChild<QPushButton *>("identifiers.save");
+        QSignalSpy said(m_desk.get(), &Screen::said);
+        for (const auto &[spids, sentence] :
+             {std::pair("21755501430101", "1 row is in %1."),
+              {"21755501430101\n21755501440101", "2 rows are in %1."}}) {
+            list->setPlainText(spids);
+            QTRY_COMPARE(table()->model()->rowCount(), 1 + int(QByteArray(spids).count('\n')));
+            QTRY_VERIFY(save->isEnabled());
+            const QString path = m_records->path("verdicts-%1.csv").arg(said.size());
+            filing::answer(path);
+            const qsizetype before = said.size();
+            save->click();
+            QTRY_COMPARE(said.size(), before + 1);
+            QCOMPARE(said.last().first().toString(), QString(sentence).arg(path));
+        }
     }
 
     void anotherVariantIsAnotherVerdict()

@@ -98,6 +98,30 @@ private slots:
         QCOMPARE(opened.first().first().toString(), "O-1002");
     }
 
+    void oneIsNoMany()
+    {
+        DeskRecords records(false);
+        records.take(importOffices(records.records(), DeskRecords::officesCsv(), {}));
+        records.take(importInstallers(records.records(), DeskRecords::installersCsv(), {}));
+        const QByteArrayList rows = DeskRecords::ordersCsv().split('\n');
+        records.take(importOrders(records.records(), rows.mid(0, 3).join('\n') + '\n', {}));
+        found(records, "O-1001", 901, nearby);
+        LoopsScreen screen(records.workplace());
+        screen.show();
+        screen.refresh();
+        screen.start();
+        auto *summary = screen.findChild<SignLine *>("loops.summary");
+        QTRY_VERIFY2(summary->text().startsWith("1 loop of "), qPrintable(summary->text()));
+        QVERIFY2(summary->text().endsWith(": 1 suitable, 0 marginal, 0 not suitable. "
+                                          "Of 1 pair no make-up is recorded."),
+                 qPrintable(summary->text()));
+        const QString path = records.path("loop.csv");
+        QSignalSpy said(&screen, &Screen::said);
+        screen.saveAs(path);
+        QTRY_COMPARE(said.size(), 1);
+        QCOMPARE(said.first().first().toString(), QString("1 loop is in %1.").arg(path));
+    }
+
     /// As the reader's country measures.
     void lengthsInFeetOrMetres()
     {
