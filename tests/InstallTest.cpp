@@ -9,6 +9,7 @@
 #include <QProcess>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QXmlStreamReader>
 
 using namespace loopwright;
 
@@ -134,6 +135,28 @@ private slots:
         VERIFY_RAN(ran("appstreamcli",
                        {"validate", "--no-net", share("metainfo/" LOOPWRIGHT_ID ".metainfo.xml")}));
         QVERIFY(text(entry).contains("\nExec=loopwright %f\n"));
+    }
+
+    /// Each paragraph and point stands there once more in German, right behind it.
+    void theDescriptionIsInGermanToo()
+    {
+        QXmlStreamReader xml(text(share("metainfo/" LOOPWRIGHT_ID ".metainfo.xml")));
+        QStringList said; // "p", "p de", "li", "li de"
+        QSet<QString> texts;
+        while (!xml.atEnd()) {
+            if (xml.readNext() != QXmlStreamReader::StartElement)
+                continue;
+            const QString name = xml.name().toString();
+            if (!QStringList{"summary", "p", "li"}.contains(name))
+                continue;
+            said << QString("%1 %2").arg(name, xml.attributes().value("xml:lang")).trimmed();
+            texts.insert(xml.readElementText().simplified());
+        }
+        QVERIFY2(!xml.hasError(), qPrintable(xml.errorString()));
+        QCOMPARE(texts.size(), said.size()); // none is the English one again
+        QVERIFY(said.size() >= 8 && said.size() % 2 == 0);
+        for (qsizetype i = 0; i < said.size(); i += 2)
+            QCOMPARE(said[i + 1], said[i] + " de");
     }
 
     void pagesAreClean_data()
