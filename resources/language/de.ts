@@ -7976,8 +7976,16 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Spaltenzuordnung speichern</translation>
     </message>
     <message>
+        <source>Saved as %1, and its settings card beside it.</source>
+        <translation>Gespeichert als %1, daneben die Einstellungskarte.</translation>
+    </message>
+    <message>
         <source>Saved as %1.</source>
         <translation>Gespeichert als %1.</translation>
+    </message>
+    <message>
+        <source>Saved in %1.</source>
+        <translation>Gespeichert in %1.</translation>
     </message>
     <message>
         <source>Save…</source>

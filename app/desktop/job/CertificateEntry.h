@@ -53,8 +53,9 @@ private:
     QStringList cardOrders() const;
     Result<Sheet> cards(const QStringList &orders, Paper paper, const QString &folder) const;
     // Order and signatures are filled in.
-    bool issue(IssueRequest request);
-    bool issueSet(SetRequest request);
+    // `where`: a sentence that says where the paper is.
+    bool issue(IssueRequest request, const QString &where = {});
+    bool issueSet(SetRequest request, const QString &where = {});
     void notIssued(const Error &error);
     /// `doubt`: of a copy that stands no longer; else empty.
     void issued(const QString &sentence, const QString &told, const QString &doubt);

@@ -54,21 +54,26 @@ bool CertificateEntry::save()
                  LOOPWRIGHT_TRY(cards(cardOrders(), paper(), folder));
                  return {};
              },
-             [folder](const SetPapers &papers) { return checkSet(folder, papers.files); }});
+             [folder](const SetPapers &papers) { return checkSet(folder, papers.files); }},
+            tr("Saved in %1.").arg(folder));
     }
     const QString path = m_form->typed().value("path").toString();
+    const QStringList withCards = cardOrders();
     return issue({{},
                   paper(),
                   {},
-                  [this, path](const CertificatePaper &made) -> Result<void> {
+                  [&](const CertificatePaper &made) -> Result<void> {
                       LOOPWRIGHT_TRY(writeOut(path, FileKind::Pdf, made.pdf));
-                      LOOPWRIGHT_TRY(cards(cardOrders(), paper(), QFileInfo(path).absolutePath()));
+                      LOOPWRIGHT_TRY(cards(withCards, paper(), QFileInfo(path).absolutePath()));
                       return {};
                   },
-                  [path] { return checkOut(path, FileKind::Pdf); }});
+                  [&] { return checkOut(path, FileKind::Pdf); }},
+                 (withCards.isEmpty() ? tr("Saved as %1.")
+                                      : tr("Saved as %1, and its settings card beside it."))
+                     .arg(path));
 }
 
-bool CertificateEntry::issue(IssueRequest request)
+bool CertificateEntry::issue(IssueRequest request, const QString &where)
 {
     request.order = m_desk.order().number;
     request.signatures = signatures();
@@ -83,7 +88,7 @@ bool CertificateEntry::issue(IssueRequest request)
                            .arg(issued->mark.copy + 1)
                  : issued->copy ? tr("A copy of certificate %1 was issued.").arg(issued->number)
                                 : tr("Certificate %1 was issued.").arg(issued->number),
-                 tr("Certificate %1, code %2.").arg(issued->number, issued->code),
+                 tr("Certificate %1, code %2.").arg(issued->number, issued->code) + ' ' + where,
                  localizedSentence(issued->doubt()));
     return true;
 }
@@ -96,7 +101,7 @@ void CertificateEntry::notIssued(const Error &error)
     m_form->tell(Status::Failed, localized(error));
 }
 
-bool CertificateEntry::issueSet(SetRequest request)
+bool CertificateEntry::issueSet(SetRequest request, const QString &where)
 {
     request.order = m_desk.order().number;
     request.signatures = signatures();
@@ -118,7 +123,7 @@ bool CertificateEntry::issueSet(SetRequest request)
     }
     issued(one ? tr("Certificate %1 was issued.").arg(numbers.first())
                : tr("%1 certificates were issued.").arg(numbers.size()),
-           told, localizedSentences(set->doubts()).join(u' '));
+           told + ' ' + where, localizedSentences(set->doubts()).join(u' '));
     return true;
 }
 
@@ -129,7 +134,7 @@ void CertificateEntry::issued(const QString &sentence, const QString &told, cons
     m_desk.keepDraft(m_part, {});
     m_desk.wasChanged(QStringList{sentence, doubt}.join(u' ').trimmed());
     m_form->tell(doubt.isEmpty() ? Status::Done : Status::Doubtful,
-                 QStringList{told, doubt}.join(u' ').trimmed());
+                 QStringList{told.trimmed(), doubt}.join(u' ').trimmed());
     emit recorded();
 }
 

@@ -150,6 +150,12 @@ private slots:
         QVERIFY(certificate.open(QIODevice::ReadOnly));
         QCOMPARE(toText(verifyCertificateFile(bench.records(), certificate.readAll())->verdict),
                  "genuine"); // as it is sealed, and nothing behind it
+        const auto lines =
+            bench.find<StationPanel>("panel.certificate")->findChildren<SignLine *>();
+        QVERIFY(std::ranges::any_of(lines, [&](const SignLine *line) {
+            return line->text().contains(
+                QString("Saved as %1, and its settings card beside it.").arg(folder + "/c.pdf"));
+        }));
         const QString card = QString::fromUtf8(
             certificates::run("pdftotext", {folder + "/card-A-1001.pdf", "-"}).text);
         QVERIFY2(card.contains("A-1001"), qPrintable(card));
