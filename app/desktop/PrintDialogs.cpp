@@ -147,13 +147,13 @@ Paper localPaper()
     return chosenPaper().value_or(usualPaper(systemsHeight(), QLocale::system().territory()));
 }
 
-Paper usualPaper(int systemsHeight, QLocale::Territory territory)
+Paper usualPaper(int paperHeight, QLocale::Territory territory)
 {
     constexpr int letterHeight = 279;
     constexpr QLocale::Territory letterLands[] = {QLocale::UnitedStates, QLocale::Canada,
                                                   QLocale::Mexico};
-    const bool letter = systemsHeight > 0
-                            ? systemsHeight == letterHeight
+    const bool letter = paperHeight > 0
+                            ? paperHeight == letterHeight
                             : std::ranges::find(letterLands, territory) != std::end(letterLands);
     return letter ? Paper::Letter : Paper::A4;
 }

@@ -43,7 +43,7 @@ bool printAtHand(const QWidget &page);
 Paper localPaper();
 /// By the height in mm of the system's paper (LC_PAPER); where that says none (0), Letter in the
 /// countries that use it and A4 elsewhere.
-Paper usualPaper(int systemsHeight, QLocale::Territory territory);
+Paper usualPaper(int paperHeight, QLocale::Territory territory);
 /// From now on; nothing: the usual one.
 void choosePaper(std::optional<Paper> paper);
 
