@@ -1154,7 +1154,7 @@ private slots:
     /// Under the id of what the van before it tells of the other order.
     static void recordElsewhere(Site &van, int night, int i)
     {
-        QJsonObject card = safety(1400 + night * 100 + i, 5), other = analogFacts()[1];
+        QJsonObject card = safety(10000 + night * 100 + i, 5), other = analogFacts()[1];
         other["id"] = uuid(2000 + night * 100 + i - 1);
         other["dc_resistance_ohm"] = 700 + i;
         van.record(analogFields(), {card, other});
