@@ -286,8 +286,13 @@ Result<QStringList> Database::damage() const
 Result<QStringList> Database::damagedPages() const
 {
     LOOPWRIGHT_ASSIGN(auto found, m_connection->texts("PRAGMA integrity_check(20)"));
-    if (found == QStringList{"ok"})
-        found.clear();
+    // Where the first table that it comes upon is virtual, as the search index is, SQLite takes the
+    // whole for a part, and passes by the list of free pages, which the next change would write on.
+    LOOPWRIGHT_ASSIGN(const auto free,
+                      m_connection->texts("PRAGMA integrity_check(sqlite_schema)"));
+    found += free;
+    found.removeAll("ok");
+    found.removeDuplicates();
     return found;
 }
 

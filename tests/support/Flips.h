@@ -6,10 +6,12 @@
 //   SQLite
 //     reads nothing there (what it reads of them, their sizes and links, integrity_check follows);
 //   - of the file's header: the counters that change with each write (bytes 24 to 27 and 92 to 95,
-//   with
-//     them the size in pages, 28 to 31, which SQLite then counts anew), the number of the schema's
-//     form (40 to 43), the suggested cache (48 to 51), room for later (72 to 91), the version of
-//     SQLite that wrote last (96 to 99), and how it keeps its journal (18 and 19).
+//     with them the size in pages, 28 to 31, which SQLite then counts anew; and 40 to 43, of the
+//     schema), of two numbers of four bytes the upper ones, for SQLite reads the last one alone
+//     (the schema's form, 44 to 46, and the encoding, 56 to 59, of that two bits), the suggested
+//     cache (48 to 51), whether free pages are given back (64 to 67, which counts only beside 52 to
+//     55), room for later (72 to 91), the version of SQLite that wrote last (96 to 99), and how it
+//     keeps its journal (18 and 19).
 // In the pages of the search index SQLite's own check misses one kind: it sums its entries by
 // exclusive or, so that a changed letter of a piece of text that one row holds twice adds nothing.
 // What is searched stands in the rows, which are compared; such a flip costs a hit of a search, and
@@ -42,7 +44,7 @@ inline bool isIn(qint64 offset, std::initializer_list<std::pair<int, int>> range
 
 inline bool saysNothingInTheHeader(qint64 offset)
 {
-    return isIn(offset, {{18, 19}, {24, 31}, {40, 43}, {48, 51}, {72, 99}});
+    return isIn(offset, {{18, 19}, {24, 31}, {40, 46}, {48, 51}, {56, 59}, {64, 67}, {72, 99}});
 }
 
 /// All that the file says, drafts apart, as a foreign program reads it. Empty if it cannot be read.
