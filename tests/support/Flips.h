@@ -2,9 +2,8 @@
 // Flips single bits of a database file, and asks verify and audit about each. What neither finds
 // must be a place that says nothing: then every row of every table, the schema and the marks of the
 // file read as before. Such places are
-//   - the space of a page between its cell pointers and its cells, freed cells and free pages:
-//   SQLite
-//     reads nothing there (what it reads of them, their sizes and links, integrity_check follows);
+//   - the space of a page between its cell pointers and its cells, freed cells and free pages: of
+//     these SQLite reads sizes and links, which integrity_check follows, and nothing else;
 //   - of the file's header: the counters that change with each write (bytes 24 to 27 and 92 to 95,
 //     with them the size in pages, 28 to 31, which SQLite then counts anew; and 40 to 43, of the
 //     schema), of two numbers of four bytes the upper ones, for SQLite reads the last one alone
