@@ -42,9 +42,11 @@ QString dueText(const BoardRow &row, QDate today)
     return words.isEmpty() ? day : day + " · " + words;
 }
 
-/// What stands in the way: of what is accepted, its paper.
+/// What stands in the way: an open hazard before all else; of what is accepted, its paper.
 QString whyText(const BoardRow &row, QDate)
 {
+    if (row.hazard)
+        return localizedSentence(row.reason);
     if (row.status == OrderStatus::Cancelled)
         return BoardModel::tr("Cancelled");
     if (row.paper)
@@ -344,7 +346,8 @@ QVariant BoardModel::sign(const BoardRow &row, int column) const
     const bool risky = column == dueColumn && row.isAtRisk(m_today);
     if (!judged && !risky)
         return {};
-    const Status sign = risky ? Status::Doubtful : outcomeSignOf(row);
+    const bool stops = column == whyColumn && row.hazard; // that it is cancelled is its outcome
+    const Status sign = risky ? Status::Doubtful : stops ? Status::Failed : outcomeSignOf(row);
     return glyphIcon(shapeOf(sign), colourOf(sign), colours().base);
 }
 

@@ -163,6 +163,25 @@ private slots:
         QCOMPARE(shown(model, 0, boardColumn(u"why")), "Accepted; its certificate is not issued");
     }
 
+    /// Of the pair of another order too, whatever else is to be said of this one.
+    void anOpenHazardStandsBeforeEveryOtherReason()
+    {
+        BoardRow accepted = row("1"), cancelled = row("2");
+        accepted.outcome = OrderOutcome::Accepted;
+        accepted.paper = true;
+        cancelled.status = OrderStatus::Cancelled;
+        for (BoardRow *each : {&accepted, &cancelled}) {
+            each->hazard = true;
+            each->reason = "On another pair at these premises: 118 V AC.";
+        }
+        BoardModel model;
+        model.show({accepted, cancelled}, today);
+        const int why = boardColumn(u"why");
+        for (int at : {0, 1})
+            QVERIFY2(shown(model, at, why).contains("118 V AC"), qPrintable(shown(model, at, why)));
+        QCOMPARE(shown(model, 1, boardColumn(u"outcome")), "Cancelled");
+    }
+
     void saysInWordsWhenItIsDue_data()
     {
         QTest::addColumn<int>("days");
