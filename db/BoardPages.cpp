@@ -29,6 +29,7 @@ BoardRow readBoardRow(const Statement &row)
     line.waitingOn = row.text("waiting_on");
     line.paper = row.boolean("paper");
     line.hazard = row.boolean("hazard");
+    line.hazardAt = Moment::parse(row.text("hazard_at"));
     line.out = awayFromText(row.text("away_at"));
     line.conflicts = int(row.integer("conflicts"));
     line.installer = row.text("installer");

@@ -140,6 +140,7 @@ QMap<QString, QString> BoardStore::columnsFor(const ServiceOrder &order, const O
             {"waiting_on", state.waitingOn},
             {"paper", flag(state.paper)},
             {"hazard", flag(state.hazard)},
+            {"hazard_at", state.hazardAt ? state.hazardAt->text() : QString()},
             {"away", flag(!state.out.empty())},
             {"away_at", awayText(state.out)},
             {"conflict", flag(state.conflicts > 0)},

@@ -164,8 +164,8 @@ Result<void> DerivedAudit::compareClosed(const StoredOrder &stored, Columns show
     Columns wanted = BoardStore::columnsFor(stored.order, {.status = stored.status});
     LOOPWRIGHT_TRY(findDays(stored, shown, wanted));
     for (const char *judged :
-         {"stage", "outcome", "criterion", "reason", "waiting_on", "paper", "hazard", "facts",
-          "runs", "away", "away_at", "conflict", "conflicts"}) {
+         {"stage", "outcome", "criterion", "reason", "waiting_on", "paper", "hazard", "hazard_at",
+          "facts", "runs", "away", "away_at", "conflict", "conflicts"}) {
         shown.remove(judged);
         wanted.remove(judged);
     }

@@ -114,8 +114,10 @@ Result<DerivedState> derivedState(const Database &database, const StoredOrder &s
         state.criterion = failing->key;
         state.reason = failing->sentence().english();
     }
-    if (!hazards.empty()) // before everything else
+    if (!hazards.empty()) { // before everything else
         state.reason = hazardText(hazards.front(), decision.order).english();
+        state.hazardAt = hazards.front().card->at;
+    }
     if (stored.status == OrderStatus::Open)
         state.waitingOn = waitingOnOf(stored.order, input.facts);
     state.paper = stored.status != OrderStatus::Cancelled && isAccepted(decision.outcome) &&

@@ -80,13 +80,15 @@ QStringList cellsOf(const BoardRow &row, QDate today, CoveredTexts &covered, boo
 
 QStringList viewColumns()
 {
-    static const QStringList columns{
-        "order_number",   "circuit_number", "customer",    "premises",
-        "pair",           "office",         "kind",        "due_date",
-        "first_due_date", "late",           "date_missed", "stage",
-        "outcome",        "criterion",      "reason",      "waiting_on",
-        "installer",      "installer_name", "hazard",      "paper_outstanding",
-        "status",         "held",           "out",         "conflicts"};
+    static const QStringList columns{"order_number", "circuit_number", "customer",
+                                     "premises",     "pair",           "office",
+                                     "kind",         "due_date",       "first_due_date",
+                                     "late",         "date_missed",    "stage",
+                                     "outcome",      "criterion",      "reason",
+                                     "waiting_on",   "installer",      "installer_name",
+                                     "hazard",       "hazard_at",      "paper_outstanding",
+                                     "status",       "held",           "out",
+                                     "conflicts"};
     return columns;
 }
 

@@ -171,6 +171,17 @@ QStringList stationLines(const std::vector<OutAt> &out, int conflicts, QDate tod
     return lines;
 }
 
+QString hazardAge(std::optional<qint64> days)
+{
+    if (!days)
+        return {};
+    if (*days == 0)
+        return QCoreApplication::translate("Names", "Open since today.");
+    return *days == 1 ? QCoreApplication::translate("Names", "Open for 1 day.")
+                      : QCoreApplication::translate("Names", "Open for %1 days.")
+                            .arg(QLocale().toString(*days));
+}
+
 QString dueWords(QDate due, QDate today, bool finished)
 {
     if (!due.isValid() || finished)

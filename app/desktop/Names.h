@@ -43,6 +43,8 @@ QString outText(const std::vector<OutAt> &out, QDate today);
 QString conflictsText(int conflicts);
 /// Both, as far as there is anything to say.
 QStringList stationLines(const std::vector<OutAt> &out, int conflicts, QDate today);
+/// "Open for 3 days.", "Open since today."; empty for nothing.
+QString hazardAge(std::optional<qint64> days);
 /// "today", "tomorrow", "2 days late"; empty for any other day, or where it does not matter any
 /// more.
 QString dueWords(QDate due, QDate today, bool finished);

@@ -54,6 +54,7 @@ QJsonObject BoardRow::toJson(QDate today) const
             {"waiting_on", orNull(waitingOn)},
             {"paper_outstanding", paper},
             {"hazard", hazard},
+            {"hazard_at", hazardAt ? QJsonValue(hazardAt->text()) : QJsonValue()},
             {"status", toText(status)},
             {"held", held},
             {"out", vans},

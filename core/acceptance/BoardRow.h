@@ -34,8 +34,9 @@ struct BoardRow
     QDate promised; ///< the first due date, or the present one where it never was another
     OrderStatus status = OrderStatus::Open;
     bool held = false;
-    bool hazard = false; ///< one is open on its pair or at its premises
-    bool paper = false;  ///< accepted, and its certificate is not issued
+    bool hazard = false;                 ///< one is open on its pair or at its premises
+    std::optional<Moment> hazardAt = {}; ///< when the one that `reason` tells was read
+    bool paper = false;                  ///< accepted, and its certificate is not issued
     int facts = 0;
     int runs = 0;
     std::vector<OutAt> out = {}; ///< the vans that have it
@@ -56,6 +57,13 @@ struct BoardRow
     bool isAtRisk(QDate today) const
     {
         return isPending() && due >= today && due <= workingDaysAfter(today, riskWorkingDays);
+    }
+
+    /// Days since the open hazard was read, none for today's; nothing where none is open.
+    std::optional<qint64> hazardDays(QDate today) const
+    {
+        return hazardAt ? std::optional(std::max<qint64>(hazardAt->localDate().daysTo(today), 0))
+                        : std::nullopt;
     }
 
     /// The contract's fields and more; `today` is the local date.

@@ -474,6 +474,7 @@ CREATE TABLE order_state (
     waiting_on TEXT NOT NULL, -- a word of a hold, or of the referral that stands; else empty
     paper INTEGER NOT NULL CHECK (paper IN (0, 1)), -- accepted, and its certificate not issued
     hazard INTEGER NOT NULL CHECK (hazard IN (0, 1)), -- open on its pair or at its premises
+    hazard_at TEXT NOT NULL, -- when the one that the reason tells was read; empty where none is open
     away INTEGER NOT NULL CHECK (away IN (0, 1)), -- a van has it
     away_at TEXT NOT NULL, -- which ones, since when, in words; empty where it is at home
     conflict INTEGER NOT NULL CHECK (conflict IN (0, 1)), -- one that nobody has settled

@@ -5,19 +5,20 @@
 -- Of values, for the reason given in assignment.sql. No order has the id 0: the foreign key refuses it.
 -- name: put
 INSERT INTO order_state (service_order, order_number, status, stage, outcome, criterion, reason,
-                         waiting_on, paper, hazard, away, away_at, conflict, conflicts,
+                         waiting_on, paper, hazard, hazard_at, away, away_at, conflict, conflicts,
                          due_date, promised_date, office, installer, circuit_number,
                          pair, cable, variant, order_type, kind, customer, premises, taken_on,
                          accepted_on, visits, facts, runs, search)
 VALUES (coalesce((SELECT id FROM service_order WHERE order_number = :order_number), 0),
         :order_number, :status, :stage, :outcome, :criterion, :reason, :waiting_on, :paper,
-        :hazard, :away, :away_at, :conflict, :conflicts, :due_date, :promised_date, :office, :installer, :circuit_number, :pair, :cable, :variant,
+        :hazard, :hazard_at, :away, :away_at, :conflict, :conflicts, :due_date, :promised_date, :office, :installer, :circuit_number, :pair, :cable, :variant,
         :order_type, :kind, :customer, :premises, :taken_on, :accepted_on, :visits, :facts, :runs,
         :search)
 ON CONFLICT (service_order) DO UPDATE SET
     status = excluded.status, stage = excluded.stage, outcome = excluded.outcome,
     criterion = excluded.criterion, reason = excluded.reason, waiting_on = excluded.waiting_on,
-    paper = excluded.paper, hazard = excluded.hazard, away = excluded.away,
+    paper = excluded.paper, hazard = excluded.hazard, hazard_at = excluded.hazard_at,
+    away = excluded.away,
     away_at = excluded.away_at, conflict = excluded.conflict, conflicts = excluded.conflicts,
     due_date = excluded.due_date,
     promised_date = excluded.promised_date,
@@ -34,7 +35,7 @@ WHERE service_order = (SELECT id FROM service_order WHERE order_number = :order_
 
 -- name: columns
 SELECT order_number, status, stage, outcome, criterion, reason, waiting_on, paper, hazard,
-       away, away_at, conflict, conflicts,
+       hazard_at, away, away_at, conflict, conflicts,
        due_date, promised_date, office, installer, circuit_number, pair, cable, variant,
        order_type, kind, customer, premises, taken_on, accepted_on, visits, facts, runs, search
 FROM order_state WHERE service_order =
@@ -59,8 +60,8 @@ SELECT count(*) AS wrong FROM (
 
 -- name: lines
 SELECT s.order_number, s.circuit_number, s.pair, s.customer, s.premises, s.kind, s.office, s.status,
-       s.stage, s.outcome, s.criterion, s.reason, s.waiting_on, s.paper, s.hazard, s.away_at,
-       s.conflicts, s.installer,
+       s.stage, s.outcome, s.criterion, s.reason, s.waiting_on, s.paper, s.hazard,
+       s.hazard_at, s.away_at, s.conflicts, s.installer,
        s.due_date, s.promised_date, s.facts, s.runs, o.held, coalesce(i.name, '') AS installer_name
 -- name: stages
 SELECT DISTINCT s.stage AS value

@@ -6834,6 +6834,14 @@
         <translation>Datei öffnen …</translation>
     </message>
     <message>
+        <source>Open for %1 days.</source>
+        <translation>Seit %1 Tagen offen.</translation>
+    </message>
+    <message>
+        <source>Open for 1 day.</source>
+        <translation>Seit 1 Tag offen.</translation>
+    </message>
+    <message>
         <source>Open ones only</source>
         <translation>Nur offene</translation>
     </message>
@@ -6852,6 +6860,10 @@
     <message>
         <source>Open other records</source>
         <translation>Anderen Datenbestand öffnen</translation>
+    </message>
+    <message>
+        <source>Open since today.</source>
+        <translation>Seit heute offen.</translation>
     </message>
     <message>
         <source>Open the demo</source>

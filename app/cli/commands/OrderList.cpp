@@ -23,12 +23,22 @@ public:
         answer.json = Answer::jsonArray(qsizetype(rows->size()), [rows, today](qsizetype i) {
             return QJsonValue((*rows)[std::size_t(i)].toJson(today));
         });
-        answer.text = [rows](QIODevice &out) { out.write(text(*rows).toUtf8()); };
+        answer.text = [rows, today](QIODevice &out) { out.write(text(*rows, today).toUtf8()); };
         return answer;
     }
 
 private:
-    static QString text(const std::vector<BoardRow> &rows)
+    static QString whyText(const BoardRow &row, QDate today)
+    {
+        const auto days = row.hazardDays(today);
+        if (!days)
+            return row.reason;
+        const QString since = *days == 0   ? "open since today"
+                              : *days == 1 ? "open for 1 day"
+                                           : QString("open for %1 days").arg(*days);
+        return since + ": " + row.reason;
+    }
+    static QString text(const std::vector<BoardRow> &rows, QDate today)
     {
         if (rows.empty())
             return "no orders\n";
@@ -37,7 +47,7 @@ private:
         for (const BoardRow &row : rows)
             table.add({row.order, row.due.toString(Qt::ISODate), toText(row.stage),
                        toText(row.outcome), row.circuit, row.office, row.installer, row.customer,
-                       row.reason});
+                       whyText(row, today)});
         return table.text() + QString("%1 orders\n").arg(rows.size());
     }
 

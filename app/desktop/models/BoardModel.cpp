@@ -43,10 +43,11 @@ QString dueText(const BoardRow &row, QDate today)
 }
 
 /// What stands in the way: an open hazard before all else; of what is accepted, its paper.
-QString whyText(const BoardRow &row, QDate)
+QString whyText(const BoardRow &row, QDate today)
 {
     if (row.hazard)
-        return localizedSentence(row.reason);
+        return QString(hazardAge(row.hazardDays(today)) + u' ' + localizedSentence(row.reason))
+            .trimmed();
     if (row.status == OrderStatus::Cancelled)
         return BoardModel::tr("Cancelled");
     if (row.paper)

@@ -41,6 +41,18 @@ QString referralText(const OrderView &view)
     return parts.join(QStringLiteral(" · "));
 }
 
+/// How long it is open, and what it is.
+QString openHazardText(const OrderView &view)
+{
+    const auto hazards = view.judged.cards.open();
+    if (hazards.empty())
+        return {};
+    const QDate today = view.now.localDate();
+    const QDate read = hazards.front().card->at.localDate();
+    return hazardAge(std::max<qint64>(read.daysTo(today), 0)) + u' ' +
+           localized(hazardText(hazards.front(), view.order.number));
+}
+
 QString whereText(const OrderView &view)
 {
     QStringList parts{BoardSide::tr("Circuit %1").arg(view.order.circuit),
@@ -78,6 +90,7 @@ BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     , m_customer(makeText({}))
     , m_where(makeMuted({}))
     , m_outcome(new SignLine)
+    , m_hazard(new SignLine)
     , m_referred(new SignLine)
     , m_plan(new SignLine)
     , m_desk(new SignLine)
@@ -99,6 +112,7 @@ BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     setFocusPolicy(Qt::NoFocus);
     m_content->setAutoFillBackground(true);
     m_content->setBackgroundRole(QPalette::Base);
+    m_hazard->setObjectName(QStringLiteral("side.hazard"));
     m_referred->setObjectName(QStringLiteral("side.referred"));
     m_plan->setObjectName(QStringLiteral("side.plan"));
     m_desk->setObjectName(QStringLiteral("side.desk"));
@@ -110,7 +124,7 @@ BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
 
     auto *column = new QVBoxLayout(m_content);
     column->addWidget(m_number);
-    for (SignLine *line : {m_outcome, m_conflicts, m_out, m_referred, m_plan, m_desk})
+    for (SignLine *line : {m_hazard, m_outcome, m_conflicts, m_out, m_referred, m_plan, m_desk})
         column->addWidget(line);
     column->addWidget(m_customer);
     column->addWidget(m_where);
@@ -214,6 +228,7 @@ void BoardSide::fillHead(const OrderView &view)
         line->show(sign, text);
         line->setVisible(!text.isEmpty());
     };
+    say(m_hazard, Status::Failed, openHazardText(view));
     say(m_conflicts, Status::Doubtful, conflictsText(int(view.conflicts.size())));
     m_settle->setVisible(!view.conflicts.empty());
     say(m_out, Status::Away, outText(view.out, view.now.localDate()));

@@ -51,6 +51,7 @@ private:
     QWidget *m_content;
     QLabel *m_number, *m_customer, *m_where;
     SignLine *m_outcome;
+    SignLine *m_hazard;    ///< the open hazard of its pair or premises, before all else
     SignLine *m_referred;  ///< who was handed the job, and on whom it waits
     SignLine *m_plan;      ///< that it is on hold; the first day, if it was moved
     SignLine *m_desk;      ///< what the office did

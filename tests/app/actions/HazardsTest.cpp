@@ -114,6 +114,21 @@ private slots:
         QCOMPARE(safety("A-2"), QString("not_met"));
         QCOMPARE(safety("A-3"), QString("missing")); // another pair: told, and no more
     }
+    void itsAgeIsKnownToEveryOrderThatItConcerns()
+    {
+        const QDate today(2026, 3, 7);
+        for (const char *order : {"A-1", "A-2", "A-3"}) {
+            QCOMPARE(row(order).hazardAt, Moment::parse(u"2026-03-04T08:05:00-06:00"));
+            QCOMPARE(row(order).hazardDays(today), 3);
+            QCOMPARE(row(order).toJson(today)["hazard_at"].toString(), "2026-03-04T08:05:00-06:00");
+        }
+        QVERIFY(!row("A-4").hazardAt && !row("A-4").hazardDays(today));
+        QVERIFY(row("A-4").toJson(today)["hazard_at"].isNull());
+        record(m_first, {fact(11, "hazard_closed", 20,
+                              {{"hazard", uuid(1)}, {"source", "meter"}, {"by", "Lee"}}),
+                         jobs::safety(12, 25)});
+        QVERIFY(!row("A-1").hazardAt); // none is open any more
+    }
     void isNotVoidedAway()
     {
         QVERIFY(voidFact(*m_records, uuid(1), "mistyped"));

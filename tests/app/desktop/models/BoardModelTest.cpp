@@ -182,6 +182,25 @@ private slots:
         QCOMPARE(shown(model, 1, boardColumn(u"outcome")), "Cancelled");
     }
 
+    void saysHowLongAHazardIsOpen()
+    {
+        std::vector<BoardRow> hazards = rows(4);
+        const char *readAt[] = {"2026-03-01T23:30:00-06:00", "2026-03-03T00:10:00-06:00",
+                                "2026-03-04T09:15:00-06:00", "2026-03-05T08:00:00-06:00"};
+        for (std::size_t i = 0; i < hazards.size(); ++i) {
+            hazards[i].hazard = true;
+            hazards[i].hazardAt = Moment::parse(QString(readAt[i]));
+            hazards[i].reason = "Hazard.";
+        }
+        BoardModel model;
+        model.show(hazards, today);
+        const int why = boardColumn(u"why");
+        QCOMPARE(shown(model, 0, why), "Open for 3 days. Hazard.");
+        QCOMPARE(shown(model, 1, why), "Open for 1 day. Hazard.");
+        QCOMPARE(shown(model, 2, why), "Open since today. Hazard.");
+        QCOMPARE(shown(model, 3, why), "Open since today. Hazard."); // a clock that is ahead
+    }
+
     void saysInWordsWhenItIsDue_data()
     {
         QTest::addColumn<int>("days");

@@ -6,6 +6,7 @@
 #include "app/actions/Orders.h"
 #include "app/desktop/screens/BoardScreen.h"
 #include "app/desktop/widgets/ChipRow.h"
+#include "app/desktop/widgets/SignLine.h"
 #include "tests/support/DeskWindow.h"
 #include "tests/support/Office.h"
 
@@ -128,6 +129,30 @@ private slots:
                                 .arg(table()->viewport()->width())));
         QVERIFY(head->sectionSize(column) >= em(20));
         QVERIFY(cell("O-1002", u"why").startsWith("Layer 3: "));
+    }
+
+    void anOpenHazardIsToldWithItsAge()
+    {
+        QJsonObject card = jobs::safety(901, 5, 118);
+        card["at"] = "2026-03-01T08:05:00-06:00";
+        const QJsonObject file{
+            {"order", "O-1001"}, {"installer", "rivera"}, {"facts", QJsonArray{card}}};
+        QVERIFY(recordFile(m_records->records(), canonicalJson(file), "hazard.json"));
+        QTest::keyClick(m_window.get(), Qt::Key_F5);
+        QTRY_VERIFY(cell("O-1001", u"why").startsWith("Open for 3 days. Hazard: 118 V AC"));
+        const auto select = [this](const QString &order) {
+            table()->setCurrentIndex(
+                table()->model()->index(int(orders().indexOf(order)), boardColumn(u"order")));
+        };
+        select("O-1002");
+        select("O-1001");
+        auto *hazard = named<SignLine>("side.hazard");
+        QTRY_VERIFY2(hazard->isVisible() &&
+                         hazard->text().startsWith("Open for 3 days. Hazard: 118 V AC"),
+                     qPrintable(hazard->text()));
+        QCOMPARE(hazard->sign(), Status::Failed);
+        select("O-1002");
+        QTRY_VERIFY(!hazard->isVisible());
     }
 
     void inASmallWindowTheTableScrollsAndNotThePage()
