@@ -4,6 +4,7 @@
 #include "app/actions/LimitSets.h"
 #include "app/actions/Register.h"
 #include "core/acceptance/Evidence.h"
+#include "core/acceptance/Referral.h"
 #include "core/base/PaperTime.h"
 #include "core/office/Office.h"
 #include "db/HazardStore.h"
@@ -58,14 +59,17 @@ RegisteredHazard registered(const ServiceOrder &order, const Hazard &hazard,
     return row;
 }
 
-/// To whom the job was handed on last, after the hazard was read.
-QString toldTo(const Evidence &evidence, const Moment &readAt)
+/// To whom the job was handed on since the hazard was read, by whom, and under which reference.
+void addTold(RegisteredHazard &row, const Evidence &evidence, const QList<Person> &people)
 {
-    QString told;
-    for (const Fact *fact : evidence.facts())
-        if (const auto *referred = fact->as<ReferredFact>(); referred && readAt <= fact->at)
-            told = referred->to;
-    return told;
+    const Fact *referral = hazardReferral(evidence.facts(), row.readAt);
+    if (!referral)
+        return;
+    const auto *referred = referral->as<ReferredFact>();
+    row.told = referred->to;
+    row.toldReference = referred->reference.value_or(QString());
+    row.toldBy = nameOf(people, referral->installer);
+    row.toldAt = referral->at;
 }
 
 } // namespace
@@ -87,7 +91,7 @@ Result<std::vector<RegisteredHazard>> hazardRegister(Records &records, bool open
         for (const Hazard &hazard : evidence.cards().hazards())
             if (hazard.card->order == number && !(openOnly && hazard.isClosed())) {
                 found.push_back(registered(stored.order, hazard, registeredPeople));
-                found.back().told = toldTo(evidence, hazard.card->at);
+                addTold(found.back(), evidence, registeredPeople);
             }
         if (progress && !progress(++done, orders.size()))
             return failure(ErrorCode::Refused, "was cancelled");
@@ -113,6 +117,9 @@ QJsonObject RegisteredHazard::toJson() const
             {"read_at", readAt.text()},
             {"read_by", readBy},
             {"told", told},
+            {"told_reference", toldReference},
+            {"told_by", toldBy},
+            {"told_at", toldAt ? QJsonValue(toldAt->text()) : QJsonValue()},
             {"state", state},
             {"open", isOpen}};
 }

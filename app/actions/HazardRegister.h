@@ -20,9 +20,12 @@ struct RegisteredHazard
     QString wet;       ///< "wet", "dry", or empty if nobody said
     QStringList volts; ///< "88 V AC, tip to ground"
     Moment readAt;
-    QString readBy; ///< name
-    QString told;   ///< to whom the job was handed on with it; empty if to nobody
-    QString state;  ///< one sentence: open, waits for a clear card, how it was closed
+    QString readBy;        ///< name
+    QString told;          ///< to whom the job was handed on with it; empty if to nobody
+    QString toldReference; ///< that they gave it; may be empty
+    QString toldBy;        ///< name
+    std::optional<Moment> toldAt = {};
+    QString state; ///< one sentence: open, waits for a clear card, how it was closed
     bool isOpen = true;
 
     QJsonObject toJson() const;

@@ -28,9 +28,10 @@ Blocks hazardBlocks(const Handoff &handoff)
             mm(26),
             false,
             Tone::Large});
-        // Only who was told after it was read can have been told of it.
-        const bool told = handoff.referred && handoff.referred->at >= hazard.at;
-        inside.push_back(FillIn{"Who was told", told ? handoff.referred->to : QString()});
+        const HandoffReferral told = hazard.told.value_or(HandoffReferral());
+        inside.push_back(FillIn{"Who was told", told.to});
+        inside.push_back(FillIn{"Their reference", told.reference});
+        inside.push_back(FillIn{"Who told them", told.by});
         inside.push_back(FillIn{"Who was kept away"});
         blocks.push_back(Box{std::move(inside), true});
     }
@@ -160,6 +161,9 @@ Sheet handoffPage(const Handoff &handoff, Paper paper)
     document.typed = {handoff.order,   handoff.customer,  handoff.contact, handoff.premises,
                       handoff.circuit, handoff.office,    handoff.pair,    handoff.access,
                       handoff.trouble, handoff.recordedBy};
+    for (const HandoffHazard &hazard : handoff.hazards)
+        if (hazard.told)
+            document.typed << hazard.told->to << hazard.told->reference << hazard.told->by;
     if (handoff.referred)
         document.typed << handoff.referred->to << handoff.referred->reference
                        << handoff.referred->by;

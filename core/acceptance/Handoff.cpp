@@ -2,6 +2,7 @@
 
 #include "core/acceptance/Criteria.h"
 #include "core/acceptance/Evidence.h"
+#include "core/acceptance/Referral.h"
 #include "core/base/PaperTime.h"
 #include "core/order/OrderIdentifiers.h"
 #include "core/turnup/Cause.h"
@@ -209,6 +210,14 @@ void addLayers(Handoff &handoff, const HandoffSources &sources)
     std::ranges::sort(handoff.layers, {}, &HandoffLayer::where);
 }
 
+HandoffReferral referralOf(const Fact &fact, const QList<Person> &people)
+{
+    const auto *referred = fact.as<ReferredFact>();
+    return {referred->to, referred->reference.value_or(QString()),
+            referred->waitingOn ? toText(*referred->waitingOn).replace(u'_', u' ') : QString(),
+            markedNameOf(people, fact.installer), fact.at};
+}
+
 void addHazards(Handoff &handoff, const HandoffSources &sources)
 {
     const Evidence evidence(sources.input, sources.limits);
@@ -242,6 +251,8 @@ void addHazards(Handoff &handoff, const HandoffSources &sources)
                 ? "A closing was recorded that does not count: contact with power is closed by a "
                   "registered supervisor, or with the utility's reference."
                 : "Nobody has said yet that it is closed.";
+        if (const Fact *referral = hazardReferral(evidence.facts(), read.at))
+            told.told = referralOf(*referral, sources.people);
         handoff.hazards.push_back(told);
     }
     for (const Hazard &hazard : evidence.cards().hazards())
@@ -255,11 +266,8 @@ void addHazards(Handoff &handoff, const HandoffSources &sources)
 void addReferral(Handoff &handoff, const HandoffSources &sources)
 {
     for (const Fact *fact : standingFacts(sources.input.facts))
-        if (const auto *referred = fact->as<ReferredFact>())
-            handoff.referred = HandoffReferral{
-                referred->to, referred->reference.value_or(QString()),
-                referred->waitingOn ? toText(*referred->waitingOn).replace(u'_', u' ') : QString(),
-                markedNameOf(sources.people, fact->installer), fact->at};
+        if (fact->as<ReferredFact>())
+            handoff.referred = referralOf(*fact, sources.people);
 }
 
 void addChanges(Handoff &handoff, const DecisionInput &input)

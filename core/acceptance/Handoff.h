@@ -23,6 +23,14 @@ struct HandoffReading
     bool operator==(const HandoffReading &) const = default;
 };
 
+/// As it was recorded: to whom it was handed on.
+struct HandoffReferral
+{
+    QString to, reference, waitingOn;
+    QString by; ///< name
+    Moment at;
+};
+
 /// A dangerous voltage that is not closed.
 struct HandoffHazard
 {
@@ -32,9 +40,10 @@ struct HandoffHazard
     QString place;     ///< empty if the card does not say
     QString wet;       ///< "wet", "dry", or that it was not said
     Moment at;
-    QString readBy;        ///< name
-    QString namedByOffice; ///< what the office said of it; empty if nothing
-    QString state;         ///< what it waits for
+    QString readBy;                           ///< name
+    QString namedByOffice;                    ///< what the office said of it; empty if nothing
+    QString state;                            ///< what it waits for
+    std::optional<HandoffReferral> told = {}; ///< who was told of it since, by whom
 };
 
 /// One row for each interface and terminal: its newest state.
@@ -43,14 +52,6 @@ struct HandoffLayer
     QString where; ///< "layer 1 at U", "layer 3, terminal 2"
     QString state; ///< "up", "down"
     QString cause; ///< with its location; empty if none was recorded
-    Moment at;
-};
-
-/// As it was recorded: to whom it was handed on.
-struct HandoffReferral
-{
-    QString to, reference, waitingOn;
-    QString by; ///< name
     Moment at;
 };
 

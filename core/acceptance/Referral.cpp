@@ -17,4 +17,18 @@ const Fact *standingReferral(const std::vector<Fact> &facts)
     return referral;
 }
 
+const Fact *hazardReferral(const std::vector<const Fact *> &standing, const Moment &readAt)
+{
+    const Fact *told = nullptr, *toldUtility = nullptr;
+    for (const Fact *fact : standing) {
+        const auto *referred = fact->as<ReferredFact>();
+        if (!referred || fact->at < readAt)
+            continue;
+        told = fact;
+        if (referred->waitingOn == WaitingOn::PowerUtility)
+            toldUtility = fact;
+    }
+    return toldUtility ? toldUtility : told;
+}
+
 } // namespace loopwright

@@ -10332,6 +10332,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Verständigt</translation>
     </message>
     <message>
+        <source>Told: %1.</source>
+        <translation>Verständigt: %1.</translation>
+    </message>
+    <message>
         <source>Traffic</source>
         <translation>Verkehr</translation>
     </message>
@@ -10986,6 +10990,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Who says that it is cleared</source>
         <translation>Wer sagt, dass sie beseitigt ist</translation>
+    </message>
+    <message>
+        <source>Who told them</source>
+        <translation>Wer es gesagt hat</translation>
     </message>
     <message>
         <source>Who was kept away</source>

@@ -137,6 +137,7 @@ constexpr const char *phrases[] = {
     QT_TRANSLATE_NOOP("papers", "Office says"),
     QT_TRANSLATE_NOOP("papers", "State"),
     QT_TRANSLATE_NOOP("papers", "Who was told"),
+    QT_TRANSLATE_NOOP("papers", "Who told them"),
     QT_TRANSLATE_NOOP("papers", "Who was kept away"),
     QT_TRANSLATE_NOOP("papers", "Nobody has said yet that it is closed."),
     QT_TRANSLATE_NOOP("papers", "By these records nothing is open on this order."),

@@ -12,6 +12,17 @@ namespace loopwright {
 
 namespace {
 
+QJsonValue json(const std::optional<HandoffReferral> &referred)
+{
+    if (!referred)
+        return {};
+    return QJsonObject{{"to", referred->to},
+                       {"reference", referred->reference},
+                       {"waiting_on", referred->waitingOn},
+                       {"by", referred->by},
+                       {"at", referred->at.text()}};
+}
+
 QJsonObject json(const Handoff &handoff)
 {
     QJsonArray readings;
@@ -26,23 +37,17 @@ QJsonObject json(const Handoff &handoff)
                                    {"place", hazard.place},
                                    {"wet", hazard.wet},
                                    {"at", hazard.at.text()},
-                                   {"state", hazard.state}});
+                                   {"state", hazard.state},
+                                   {"told", json(hazard.told)}});
     for (const HandoffLayer &layer : handoff.layers)
         layers.append(QJsonObject{{"where", layer.where},
                                   {"state", layer.state},
                                   {"cause", layer.cause},
                                   {"at", layer.at.text()}});
-    QJsonValue referred;
-    if (handoff.referred)
-        referred = QJsonObject{{"to", handoff.referred->to},
-                               {"reference", handoff.referred->reference},
-                               {"waiting_on", handoff.referred->waitingOn},
-                               {"by", handoff.referred->by},
-                               {"at", handoff.referred->at.text()}};
     return {{"order", handoff.order},
             {"hazards", hazards},
             {"layers", layers},
-            {"referred", referred},
+            {"referred", json(handoff.referred)},
             {"cause_location", handoff.causeWhere},
             {"telephone", handoff.telephone},
             {"circuit", handoff.circuit},

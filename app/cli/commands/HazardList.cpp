@@ -33,6 +33,18 @@ public:
     }
 
 private:
+    /// "power company, reference P-7, by Kim Carver, 4 March 2026, 08:40 (UTC-06:00)"
+    static QString toldText(const RegisteredHazard &hazard)
+    {
+        QStringList parts{hazard.told};
+        if (!hazard.toldReference.isEmpty())
+            parts << "reference " + hazard.toldReference;
+        if (!hazard.toldBy.isEmpty())
+            parts << "by " + hazard.toldBy;
+        if (hazard.toldAt)
+            parts << paperTime(*hazard.toldAt);
+        return parts.join(", ");
+    }
     static QString textOf(const RegisteredHazard &hazard)
     {
         LabelledLines lines;
@@ -42,7 +54,7 @@ private:
             .add("Premises", hazard.premises + ", " + hazard.customer)
             .add("Order", hazard.order + ", circuit " + hazard.circuit)
             .add("Read", paperTime(hazard.readAt) + ", by " + hazard.readBy)
-            .add("Told", hazard.told)
+            .add("Told", toldText(hazard))
             .add("State", hazard.state);
         return lines.text();
     }

@@ -14,6 +14,23 @@
 
 namespace loopwright {
 
+namespace {
+
+/// "power company, reference P-7, by Kim Carver, 4 March 2026, 08:40 (UTC-06:00)"
+QString toldText(const RegisteredHazard &hazard)
+{
+    QStringList parts{hazard.told};
+    if (!hazard.toldReference.isEmpty())
+        parts << HazardScreen::tr("reference %1").arg(hazard.toldReference);
+    if (!hazard.toldBy.isEmpty())
+        parts << HazardScreen::tr("by %1").arg(hazard.toldBy);
+    if (hazard.toldAt)
+        parts << localizedSentence(paperTime(*hazard.toldAt));
+    return parts.join(QStringLiteral(", "));
+}
+
+} // namespace
+
 HazardScreen::HazardScreen(DesktopContext &workplace, QWidget *parent)
     : Screen(workplace, parent)
     , m_asker(workplace.questions())
@@ -81,7 +98,7 @@ void HazardScreen::showHazards(const Result<std::vector<RegisteredHazard>> &haza
         rows.push_back(
             {{hazard.isOpen ? tr("OPEN") : tr("closed"),
               localizedSentences(hazard.volts).join(QStringLiteral("; ")), hazard.pair, place,
-              dayText(hazard.readAt.localDate()), hazard.premises, hazard.order, hazard.told},
+              dayText(hazard.readAt.localDate()), hazard.premises, hazard.order, toldText(hazard)},
              hazard.isOpen ? Status::Failed : Status::Done,
              hazard.order,
              !hazard.isOpen});
@@ -116,12 +133,14 @@ void HazardScreen::showChosen(int row)
     if (!any)
         return;
     const RegisteredHazard &hazard = m_hazards[std::size_t(row)];
+    const QString told = toldText(hazard);
     m_chosen->show(hazard.isOpen ? Status::Failed : Status::Done,
                    tr("%1. Read by %2 for order %3, %4. %5")
-                       .arg(localizedSentences(hazard.volts).join(QStringLiteral("; ")),
-                            hazard.readBy, hazard.order,
-                            localizedSentence(paperTime(hazard.readAt)),
-                            localizedSentence(hazard.state)));
+                           .arg(localizedSentences(hazard.volts).join(QStringLiteral("; ")),
+                                hazard.readBy, hazard.order,
+                                localizedSentence(paperTime(hazard.readAt)),
+                                localizedSentence(hazard.state)) +
+                       (told.isEmpty() ? QString() : u' ' + tr("Told: %1.").arg(told)));
 }
 
 } // namespace loopwright

@@ -192,6 +192,30 @@ private slots:
         });
         QVERIFY(!stopped && told == 1);
     }
+    /// The utility before whoever else it was handed on to, and nobody who was told before.
+    void theRegisterSaysWhoWasToldByWhom()
+    {
+        const auto referred = [](int n, int minute, QJsonObject body) {
+            return fact(n, "referred", minute, std::move(body));
+        };
+        record(m_first, {referred(40, 2, {{"to", "early desk"}})});
+        auto row = hazardRegister(*m_records, false)->front();
+        QVERIFY(row.told.isEmpty() && row.toldBy.isEmpty() && !row.toldAt);
+        QVERIFY(row.toJson()["told_at"].isNull());
+        record(m_first, {referred(41, 10,
+                                  {{"to", "power company"},
+                                   {"reference", "P-7"},
+                                   {"waiting_on", "power_utility"}}),
+                         referred(42, 15, {{"to", "cable desk"}, {"waiting_on", "plant"}})});
+        row = hazardRegister(*m_records, false)->front();
+        QCOMPARE(row.told, "power company");
+        QCOMPARE(row.toldReference, "P-7");
+        QCOMPARE(row.toldBy, "Kim Carver");
+        QCOMPARE(row.toldAt, Moment::parse(u"2026-03-04T08:10:00-06:00"));
+        QCOMPARE(row.toJson()["told_reference"].toString(), "P-7");
+        QCOMPARE(row.toJson()["told_by"].toString(), "Kim Carver");
+        QCOMPARE(row.toJson()["told_at"].toString(), "2026-03-04T08:10:00-06:00");
+    }
     void contactWithPowerNeedsASupervisor()
     {
         const QJsonObject closing = fact(11, "hazard_closed", 20,

@@ -100,6 +100,20 @@ private slots:
         QCOMPARE(largest, "HAZARD:");
     }
 
+    void whoWasToldOfAHazardStandsInItsBox()
+    {
+        const QJsonObject told = jobs::fact(
+            2, "referred", 9,
+            {{"to", "power company"}, {"reference", "P-7"}, {"waiting_on", "power_utility"}});
+        const QJsonObject later = jobs::fact(3, "referred", 12, {{"to", "cable desk"}});
+        const Handoff handoff =
+            handoffOf(jobs::briFields(), {jobs::safety(1, 5, 214), told, later});
+        const QString text = papers::textOf(handoffPage(handoff, Paper::A4));
+        VERIFY_IN_ORDER(text,
+                        {"Who was told", "power company", "Their reference", "P-7", "Who told them",
+                         "Pat Example", "Who was kept away", "Handed on to", "cable desk"});
+    }
+
     void whatFailedAndWhatWasOnlyNotTried()
     {
         QList<QJsonObject> facts = jobs::briFacts().first(8);

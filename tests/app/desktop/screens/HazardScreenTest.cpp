@@ -7,6 +7,7 @@
 #include "tests/support/Jobs.h"
 
 #include <QCheckBox>
+#include <QJsonDocument>
 #include <QSignalSpy>
 #include <QTableView>
 
@@ -68,6 +69,20 @@ private slots:
         QVERIFY(screen.findChild<SignLine *>("hazards.chosen")
                     ->text()
                     .contains("nobody has said yet how it was closed"));
+        const QJsonObject told =
+            jobs::fact(802, "referred", 9, {{"to", "power company"}, {"reference", "P-7"}});
+        QVERIFY(recordFile(records.records(),
+                           QJsonDocument(QJsonObject{{"order", "O-1003"},
+                                                     {"installer", "rivera"},
+                                                     {"facts", QJsonArray{told}}})
+                               .toJson(),
+                           "told.json"));
+        screen.refresh();
+        QTRY_VERIFY2(cell(7).startsWith("power company, reference P-7, by A. Rivera, 4 March 2026"),
+                     qPrintable(cell(7)));
+        QVERIFY(screen.findChild<SignLine *>("hazards.chosen")
+                    ->text()
+                    .contains("Told: power company, reference P-7, by A. Rivera"));
         QSignalSpy opened(&screen, &Screen::openOrder);
         screen.takeFocus();
         QTest::keyClick(table, Qt::Key_Return);
