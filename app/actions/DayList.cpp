@@ -137,7 +137,8 @@ DayJob dayJobOf(const OrderView &view)
 
 } // namespace
 
-Result<std::vector<DayJob>> jobsOfDay(Records &records, const QString &installer, QDate day)
+Result<std::vector<DayJob>> jobsOfDay(Records &records, const QString &installer, QDate day,
+                                      const Progress &progress)
 {
     BoardFilter filter;
     filter.facets.insert(BoardFacet::Open, QStringLiteral("1"));
@@ -149,6 +150,8 @@ Result<std::vector<DayJob>> jobsOfDay(Records &records, const QString &installer
     for (const BoardRow &row : rows) {
         LOOPWRIGHT_ASSIGN(const auto view, showOrder(records, row.order));
         jobs.push_back(dayJobOf(view));
+        if (progress && !progress(qint64(jobs.size()), qint64(rows.size())))
+            return failure(ErrorCode::Refused, "It was stopped; nothing was written.");
     }
     // What waits on others stands apart, last. "09:00-11:00" sorts as text; who comes at any time
     // comes when there is time. The lines at one place stand together.
@@ -159,7 +162,8 @@ Result<std::vector<DayJob>> jobsOfDay(Records &records, const QString &installer
     return jobs;
 }
 
-Result<DaySheet> daySheet(Records &records, const QString &installer, QDate day, Paper paper)
+Result<DaySheet> daySheet(Records &records, const QString &installer, QDate day, Paper paper,
+                          const Progress &progress)
 {
     QString name;
     if (!installer.isEmpty()) {
@@ -169,7 +173,7 @@ Result<DaySheet> daySheet(Records &records, const QString &installer, QDate day,
                            QString("There is no installer \"%1\" in the register.").arg(installer));
         name = person->name;
     }
-    LOOPWRIGHT_ASSIGN(const auto jobs, jobsOfDay(records, installer, day));
+    LOOPWRIGHT_ASSIGN(const auto jobs, jobsOfDay(records, installer, day, progress));
     LOOPWRIGHT_ASSIGN(const auto head, EventStore(records.database()).logHead());
     DaySheet made{layOut(dayList(name, day, jobs, head.paperText()), paper), {}};
     for (const DayJob &job : jobs)

@@ -8,8 +8,10 @@
 namespace loopwright {
 
 /// Open orders due on `day` or before it, by appointment and premises, then due date and number.
-/// `installer`: a code; empty: of all, also of orders without an installer.
-Result<std::vector<DayJob>> jobsOfDay(Records &records, const QString &installer, QDate day);
+/// `installer`: a code; empty: of all, also of orders without an installer. `progress` counts
+/// orders; Refused if it was stopped.
+Result<std::vector<DayJob>> jobsOfDay(Records &records, const QString &installer, QDate day,
+                                      const Progress &progress = {});
 
 /// The same as a sheet, headed with the installer's name, and the orders on it. NotFound for a code
 /// that is not in the register.
@@ -18,6 +20,7 @@ struct DaySheet
     Sheet sheet;
     QStringList orders;
 };
-Result<DaySheet> daySheet(Records &records, const QString &installer, QDate day, Paper paper);
+Result<DaySheet> daySheet(Records &records, const QString &installer, QDate day, Paper paper,
+                          const Progress &progress = {});
 
 } // namespace loopwright

@@ -5,9 +5,10 @@
 
 namespace loopwright {
 
-Result<void> writeSheet(const Sheet &sheet, const QString &path, const Moment &made)
+Result<void> writeSheet(const Sheet &sheet, const QString &path, const Moment &made,
+                        const PageProgress &progress)
 {
-    LOOPWRIGHT_ASSIGN(const auto pdf, sheetPdf(sheet, {sheet.title, {}, made}));
+    LOOPWRIGHT_ASSIGN(const auto pdf, sheetPdf(sheet, {sheet.title, {}, made}, progress));
     return writeOut(path, FileKind::Pdf, pdf);
 }
 

@@ -7,8 +7,9 @@
 
 namespace loopwright {
 
-/// The document has the title of the sheet. As writeOut() (OutFile.h) fails, and if a page cannot
-/// be painted.
-Result<void> writeSheet(const Sheet &sheet, const QString &path, const Moment &made);
+/// The document has the title of the sheet. As writeOut() (OutFile.h) fails, if a page cannot be
+/// painted, and if it was stopped: then nothing is written. `progress` counts pages.
+Result<void> writeSheet(const Sheet &sheet, const QString &path, const Moment &made,
+                        const PageProgress &progress = {});
 
 } // namespace loopwright

@@ -125,12 +125,17 @@ Result<bool> printSheet(QWidget *parent, const SheetFor &sheetFor)
     return true;
 }
 
+QString choosePdf(QWidget *parent, const QString &suggestedName)
+{
+    return QFileDialog::getSaveFileName(
+        parent, QCoreApplication::translate("PrintDialogs", "Save as PDF"), suggestedName,
+        QCoreApplication::translate("PrintDialogs", "PDF files (*.pdf)"));
+}
+
 Result<QString> saveSheet(QWidget *parent, const Sheet &sheet, const QString &suggestedName,
                           const Moment &created)
 {
-    const QString path = QFileDialog::getSaveFileName(
-        parent, QCoreApplication::translate("PrintDialogs", "Save as PDF"), suggestedName,
-        QCoreApplication::translate("PrintDialogs", "PDF files (*.pdf)"));
+    const QString path = choosePdf(parent, suggestedName);
     if (path.isEmpty())
         return QString();
     LOOPWRIGHT_TRY(writeSheet(sheet, path, created));

@@ -29,6 +29,8 @@ Paper paperOf(const QPrinter &printer);
 Result<void> printOn(QPrinter &printer, const Sheet &sheet);
 /// Asks for a printer, lays out for its page and prints. False where the person changed their mind.
 Result<bool> printSheet(QWidget *parent, const SheetFor &sheetFor);
+/// Asks for a PDF to write; empty where the person changed their mind.
+QString choosePdf(QWidget *parent, const QString &suggestedName);
 /// Asks for a file and writes a PDF. The path that was chosen; empty where the person changed their
 /// mind.
 Result<QString> saveSheet(QWidget *parent, const Sheet &sheet, const QString &suggestedName,

@@ -284,7 +284,7 @@ Result<QByteArray> withPdfInfo(const QByteArray &pdf, const PdfInfo &info)
     return bytes;
 }
 
-Result<QByteArray> sheetPdf(const Sheet &sheet, const PdfInfo &info)
+Result<QByteArray> sheetPdf(const Sheet &sheet, const PdfInfo &info, const PageProgress &progress)
 {
     QByteArray bytes;
     QBuffer buffer(&bytes);
@@ -298,7 +298,10 @@ Result<QByteArray> sheetPdf(const Sheet &sheet, const PdfInfo &info)
         std::ranges::sort(sorted, {}, &PdfAttachment::name);
         for (const PdfAttachment &attachment : sorted)
             writer.addFileAttachment(attachment.name, attachment.bytes, attachment.mimeType);
-        LOOPWRIGHT_TRY(sheet.paint(writer));
+        const auto painted = sheet.paint(writer, progress);
+        if (!painted && painted.error().code == ErrorCode::Refused)
+            return failure(ErrorCode::Refused, "It was stopped; nothing was written.");
+        LOOPWRIGHT_TRY(painted);
     }
     return withPdfInfo(bytes, info);
 }

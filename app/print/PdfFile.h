@@ -31,8 +31,10 @@ struct PdfInfo
     QString author = {};
 };
 
-/// Fonts embedded as subsets; text can be taken out. DiskTrouble if Qt's writer fails.
-Result<QByteArray> sheetPdf(const Sheet &sheet, const PdfInfo &info);
+/// Fonts embedded as subsets; text can be taken out. DiskTrouble if Qt's writer fails, Refused if
+/// it was stopped.
+Result<QByteArray> sheetPdf(const Sheet &sheet, const PdfInfo &info,
+                            const PageProgress &progress = {});
 
 /// Sets language, title, subject and date in a file of Qt's writer; its attachments stay as they
 /// are. BadInput if it is no such file or is damaged.

@@ -65,16 +65,16 @@ QImage Sheet::image(std::size_t page, double dotsPerInch) const
     return image;
 }
 
-Result<void> Sheet::paint(QPagedPaintDevice &device) const
+Result<void> Sheet::paint(QPagedPaintDevice &device, const PageProgress &progress) const
 {
     device.setPageLayout(paperLayout(paper));
     std::vector<std::size_t> all(pages.size());
     std::iota(all.begin(), all.end(), 0);
-    return paintPages(device, all);
+    return paintPages(device, all, progress);
 }
 
-Result<void> Sheet::paintPages(QPagedPaintDevice &device,
-                               const std::vector<std::size_t> &order) const
+Result<void> Sheet::paintPages(QPagedPaintDevice &device, const std::vector<std::size_t> &order,
+                               const PageProgress &progress) const
 {
     if (order.empty())
         return failure(ErrorCode::Refused, "The paper has none of the pages that were chosen.",
@@ -97,6 +97,10 @@ Result<void> Sheet::paintPages(QPagedPaintDevice &device,
         painter.scale(scale, scale);
         paintPage(painter, order[i]);
         painter.restore();
+        if (progress && !progress(qint64(i) + 1, qint64(order.size())))
+            return failure(
+                ErrorCode::Refused,
+                QString("It was stopped; pages printed: %1 of %2.").arg(i + 1).arg(order.size()));
     }
     if (!painter.end())
         return failure(ErrorCode::DiskTrouble, "the last page could not be ended", title);

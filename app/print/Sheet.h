@@ -40,6 +40,8 @@ struct TextStyle
 };
 
 using SheetMark = std::function<void(QPainter &)>;
+/// Told after each page how many of how many are painted; answers false to stop.
+using PageProgress = std::function<bool(qint64 done, qint64 total)>;
 
 struct SheetPage
 {
@@ -59,13 +61,14 @@ struct Sheet
     /// For preview and tests.
     QImage image(std::size_t page, double dotsPerInch) const;
     /// Sets paper and margins of the device and paints every page. DiskTrouble if the device
-    /// cannot be painted on.
-    Result<void> paint(QPagedPaintDevice &device) const;
+    /// cannot be painted on; Refused, with the number of pages that are on it, if it was stopped.
+    Result<void> paint(QPagedPaintDevice &device, const PageProgress &progress = {}) const;
     /// Paints these pages, counted from 0, one after the other on the page that the device has: in
     /// its middle, and made smaller where it does not fit. The device's page begins at the corner
     /// of its paper. Refused where there is no page to paint, before the device is painted on;
-    /// DiskTrouble as above.
-    Result<void> paintPages(QPagedPaintDevice &device, const std::vector<std::size_t> &order) const;
+    /// DiskTrouble and Refused as above.
+    Result<void> paintPages(QPagedPaintDevice &device, const std::vector<std::size_t> &order,
+                            const PageProgress &progress = {}) const;
 };
 
 /// Refused, naming the characters of the sheet that no font at hand has and the package that would

@@ -5310,6 +5310,14 @@
         <translation>Es wurde angehalten; nichts wurde zurückgenommen.</translation>
     </message>
     <message>
+        <source>It was stopped; nothing was written.</source>
+        <translation>Es wurde angehalten; nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>It was stopped; pages printed: %1 of %2.</source>
+        <translation>Es wurde angehalten; gedruckte Seiten: %1 von %2.</translation>
+    </message>
+    <message>
         <source>It was worked with %1: the order takes these values back.</source>
         <translation>Gearbeitet wurde mit %1: Der Auftrag erhält diese Werte zurück.</translation>
     </message>
@@ -7370,6 +7378,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Progress of the change</source>
         <translation>Fortschritt der Änderung</translation>
+    </message>
+    <message>
+        <source>Progress of the day list</source>
+        <translation>Fortschritt der Tagesliste</translation>
     </message>
     <message>
         <source>Progress of the import</source>

@@ -40,7 +40,8 @@ public:
                                                       context.progress("making cards")));
         if (m_file.isEmpty())
             return cards;
-        LOOPWRIGHT_TRY(writeSheet(cards.sheet, m_file, records.now()));
+        LOOPWRIGHT_TRY(
+            writeSheet(cards.sheet, m_file, records.now(), context.progress("painting pages")));
         return cards;
     }
     QString place() const { return m_file.isEmpty() ? m_folder : m_file; }

@@ -1,6 +1,7 @@
 #include "app/cli/commands/Day.h"
 
 #include "app/actions/DayList.h"
+#include "app/actions/OutFile.h"
 #include "app/actions/SheetFile.h"
 #include "app/cli/PaperOptions.h"
 
@@ -24,8 +25,11 @@ public:
         LOOPWRIGHT_ASSIGN(const auto records, context.records());
         const QDate day = m_day.isValid() ? m_day : records->now().localDate();
         const PaperLanguageHere speaking = m_paper.speaking();
-        LOOPWRIGHT_ASSIGN(const auto list, daySheet(*records, m_installer, day, m_paper.paper()));
-        LOOPWRIGHT_TRY(writeSheet(list.sheet, m_out, records->now()));
+        LOOPWRIGHT_TRY(checkOut(m_out, FileKind::Pdf));
+        LOOPWRIGHT_ASSIGN(const auto list, daySheet(*records, m_installer, day, m_paper.paper(),
+                                                    context.progress("reading orders")));
+        LOOPWRIGHT_TRY(
+            writeSheet(list.sheet, m_out, records->now(), context.progress("painting pages")));
         return Answer::of(QJsonObject{{"installer", m_installer},
                                       {"day", day.toString(Qt::ISODate)},
                                       {"orders", QJsonArray::fromStringList(list.orders)},

@@ -1,7 +1,6 @@
 #include "app/desktop/screens/BoardScreen.h"
 
 #include "app/desktop/Language.h"
-#include "app/desktop/PrintDialogs.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/screens/BoardFilterBar.h"
 #include "app/desktop/screens/BoardSide.h"
@@ -10,6 +9,7 @@
 #include "app/desktop/screens/RowActions.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/Table.h"
+#include "app/desktop/widgets/WorkBar.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -49,7 +49,10 @@ BoardScreen::BoardScreen(DesktopContext &workplace, QWidget *parent)
     makeBoards();
     makeExport();
     makeRowActions();
-    layout->addWidget(m_actions); // below: the rows do not move when it comes
+    // Below: the rows do not move when they come.
+    layout->addWidget(
+        new WorkBar(QStringLiteral("day_list.work"), tr("Progress of the day list"), m_lister));
+    layout->addWidget(m_actions);
 
     m_typing.setSingleShot(true);
     m_typing.setInterval(typingRestMs);
@@ -294,32 +297,6 @@ void BoardScreen::showEmptiness()
     if (empty && hadFocus)
         m_search->setFocus();
     m_side->setVisible(!empty && width() >= em(sideFromEm));
-}
-
-void BoardScreen::makeDayList()
-{
-    m_lister.ask<DaySheet>(
-        [installer = m_filter.facets.value(BoardFacet::Installer), today = workplace().today(),
-         paper = localPaper()](Records &records, const Progress &) {
-            return daySheet(records, installer, today, paper);
-        },
-        [this](const Result<DaySheet> &list) { saveDayList(list); });
-}
-
-void BoardScreen::saveDayList(const Result<DaySheet> &list)
-{
-    if (!list) {
-        emit said(localized(list.error()));
-        return;
-    }
-    const auto saved =
-        saveSheet(this, list->sheet,
-                  QStringLiteral("jobs-%1.pdf").arg(workplace().today().toString(Qt::ISODate)),
-                  records().now());
-    if (!saved)
-        emit said(localized(saved.error()));
-    else if (!saved->isEmpty())
-        emit said(tr("Saved as %1.").arg(*saved));
 }
 
 void BoardScreen::resizeEvent(QResizeEvent *event)

@@ -4,7 +4,7 @@
 // due date; what was chosen comes back. Reading goes on beside the window's thread; the window
 // never waits for it.
 
-#include "app/actions/DayList.h"
+#include "app/actions/Board.h"
 #include "app/desktop/ChangeWatch.h"
 #include "app/desktop/Lanes.h"
 #include "app/desktop/Screen.h"
@@ -51,6 +51,8 @@ public:
     void setMostSelected(int rows) { m_mostSelected = rows; }
     /// Writes every order that it shows, beside the window's thread.
     void exportView(const QString &path);
+    /// Writes the day list of the installer chosen below, or of all, beside the window's thread.
+    void saveDayList(const QString &path);
 
 protected:
     void resizeEvent(QResizeEvent *event) override;
@@ -106,8 +108,7 @@ private:
     void settle(const QString &order);
     void openSelected();
     QString selectedOrder() const;
-    void makeDayList();
-    void saveDayList(const Result<DaySheet> &list);
+    void askForDayList();
 
     BoardFilter m_filter;
     Asker m_finder;

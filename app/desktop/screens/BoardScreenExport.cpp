@@ -1,7 +1,11 @@
-// What the board shows, written as a table.
+// What the board shows, written as a table; and the day list.
 
+#include "app/actions/DayList.h"
 #include "app/actions/ExportView.h"
+#include "app/actions/OutFile.h"
+#include "app/actions/SheetFile.h"
 #include "app/desktop/Language.h"
+#include "app/desktop/PrintDialogs.h"
 #include "app/desktop/screens/BoardScreen.h"
 #include "app/desktop/screens/BoardsButton.h"
 
@@ -66,6 +70,31 @@ void BoardScreen::exportView(const QString &path)
                 emit said(tr("1 order is in %1.").arg(path));
             else
                 emit said(tr("%1 orders are in %2.").arg(QLocale().toString(*written), path));
+        });
+}
+
+void BoardScreen::askForDayList()
+{
+    if (m_lister.isBusy())
+        return;
+    const QString day = workplace().today().toString(Qt::ISODate);
+    const QString path = choosePdf(this, QStringLiteral("jobs-%1.pdf").arg(day));
+    if (!path.isEmpty())
+        saveDayList(path);
+}
+
+void BoardScreen::saveDayList(const QString &path)
+{
+    m_lister.ask<int>(
+        [path, installer = m_filter.facets.value(BoardFacet::Installer), day = workplace().today(),
+         paper = localPaper()](Records &records, const Progress &progress) -> Result<int> {
+            LOOPWRIGHT_TRY(checkOut(path, FileKind::Pdf));
+            LOOPWRIGHT_ASSIGN(const auto list, daySheet(records, installer, day, paper, progress));
+            LOOPWRIGHT_TRY(writeSheet(list.sheet, path, records.now(), progress));
+            return int(list.orders.size());
+        },
+        [this, path](const Result<int> &orders) {
+            emit said(orders ? tr("Saved as %1.").arg(path) : localized(orders.error()));
         });
 }
 

@@ -46,7 +46,8 @@ QWidget *BoardScreen::makeHead()
     connect(m_search, &QLineEdit::textChanged, this, [this] { m_typing.start(); });
     m_found = new QLabel;
     m_found->setObjectName(QStringLiteral("found"));
-    auto *day = makeButton(tr("Day list…"), QStringLiteral("day_list"), [this] { makeDayList(); });
+    auto *day =
+        makeButton(tr("Day list…"), QStringLiteral("day_list"), [this] { askForDayList(); });
     day->setToolTip(
         tr("What is due by today, for the installer chosen below or for all, as a PDF"));
     m_boards = new BoardsButton;

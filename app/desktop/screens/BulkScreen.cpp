@@ -294,7 +294,7 @@ void BulkScreen::saveCards()
                                      const Progress &progress) -> Result<OrderPapers> {
             LOOPWRIGHT_TRY(checkOut(path, FileKind::Pdf));
             LOOPWRIGHT_ASSIGN(auto cards, cardsOfLastBulk(records, paper, {}, progress));
-            LOOPWRIGHT_TRY(writeSheet(cards.sheet, path, records.now()));
+            LOOPWRIGHT_TRY(writeSheet(cards.sheet, path, records.now(), progress));
             return cards;
         },
         [this, path](const Result<OrderPapers> &cards) {

@@ -3,9 +3,13 @@
 #include "app/actions/Evidence.h"
 #include "app/actions/HandOn.h"
 #include "app/actions/Orders.h"
+#include "app/actions/SheetFile.h"
 #include "db/EventStore.h"
 #include "tests/support/Papers.h"
 #include "tests/support/Premises.h"
+
+#include <QDir>
+#include <QTemporaryDir>
 
 #include <algorithm>
 
@@ -112,6 +116,39 @@ private slots:
         QVERIFY(jobs->front().next.startsWith("Make the safety card before the pair is "
                                               "touched. Then: measure again"));
         QVERIFY(jobs->front().needsVisit);
+    }
+
+    void tellsHowFarItIsAndStopsWhenItIsTold()
+    {
+        auto records = office();
+        OrderFields second =
+            otherBriFields("A-1002", "C-78", "17-206", "217-555-0145", "217-555-0146");
+        QVERIFY(importOrders(*records, csv({briFields(), second}), {"orders.csv"}));
+        QList<std::pair<qint64, qint64>> told;
+        const auto upTo = [&told](int most) {
+            return [&told, most](qint64 done, qint64 total) {
+                told << std::pair(done, total);
+                return done < most;
+            };
+        };
+        const QDate day(2026, 3, 9);
+        const auto list = daySheet(*records, {}, day, Paper::A4, upTo(9));
+        QVERIFY(list && list->orders.size() == 2);
+        QCOMPARE(told, (QList<std::pair<qint64, qint64>>{{1, 2}, {2, 2}}));
+        told.clear();
+        const auto stopped = daySheet(*records, {}, day, Paper::A4, upTo(1));
+        QCOMPARE(told.size(), 1);
+        QVERIFY(!stopped && stopped.error().code == ErrorCode::Refused);
+        QVERIFY(stopped.error().message.contains("nothing was written"));
+        // And while its pages are painted.
+        QTemporaryDir folder;
+        const QString path = folder.filePath("day.pdf");
+        const auto unwritten = writeSheet(list->sheet, path, records->now(), upTo(1));
+        QVERIFY(!unwritten && unwritten.error().code == ErrorCode::Refused);
+        QVERIFY(
+            QDir(folder.path()).isEmpty(QDir::AllEntries | QDir::NoDotAndDotDot | QDir::Hidden));
+        QVERIFY(writeSheet(list->sheet, path, records->now(), upTo(9)));
+        QVERIFY(QFile::exists(path));
     }
 
     void numbersAndHazards()

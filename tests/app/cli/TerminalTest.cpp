@@ -70,6 +70,33 @@ private slots:
         QVERIFY2(!shown.text.contains(QChar(0x1b)), qPrintable(shown.text));
     }
 
+    void aDayListShowsHowFarItIsAndCtrlCLeavesNothing()
+    {
+        const QString database = path("day.sqlite");
+        COMPARE_STATUS(call({"office", "import", scenario + "offices.csv", "--db", database}),
+                       ExitStatus::Yes);
+        QByteArray orders = "order_number,order_type,due_date,customer,premises,circuit_number,"
+                            "kind,office,protocol_variant,pair,b1_services,b2_services,dn_1,"
+                            "spid_1,tei_1,nt_supplied\n";
+        for (int i = 0; i < 600; ++i) {
+            const QByteArray n = QByteArray::number(1000 + i);
+            orders += "P-" + n + ",new,2026-03-02,Long Row," + n + " Long Row,L-" + n +
+                      ",analog,hollow,,55-" + n + ",voice,,217-556-" + n + ",,,no\n";
+        }
+        COMPARE_STATUS(
+            call({"order", "import", written(path("many.csv"), orders), "--db", database}),
+            ExitStatus::Yes);
+        QDir(m_folder.path()).mkdir("papers");
+        const QString list = path("papers/day.pdf");
+        const Shown shown = atTerminal(
+            80, " of 600", {"day", "--on", "2026-03-09", "--out", list, "--db", database});
+        QVERIFY2(shown.whileRunning, qPrintable(shown.text));
+        QVERIFY2(shown.text.contains("reading orders: "), qPrintable(shown.text));
+        QCOMPARE(shown.status, int(ExitStatus::Interrupted));
+        QVERIFY(
+            QDir(path("papers")).isEmpty(QDir::AllEntries | QDir::NoDotAndDotDot | QDir::Hidden));
+    }
+
     void quietSaysNothingButAnswersAndErrors()
     {
         const QString database = path("quiet.sqlite");

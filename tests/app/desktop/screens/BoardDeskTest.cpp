@@ -474,6 +474,31 @@ private slots:
         QVERIFY2(said.last().first().toString().contains("none/view.csv"),
                  qPrintable(said.last().first().toString()));
     }
+    void theDayListIsWrittenBesideTheWindowAndCanBeStopped()
+    {
+        auto *board = qobject_cast<BoardScreen *>(m_window->current());
+        auto *work = named<QWidget>("day_list.work");
+        QSignalSpy said(board, &Screen::said);
+        QTemporaryDir folder;
+        const QString path = folder.filePath("day.pdf");
+        QVERIFY(!work->isVisible());
+        board->saveDayList(path);
+        QVERIFY(work->isVisible()); // the window goes on
+        QVERIFY(!QFile::exists(path));
+        named<QAbstractButton>("day_list.work.stop")->click();
+        QTRY_COMPARE(said.size(), 1);
+        QCOMPARE(said.first().first().toString(), "It was stopped; nothing was written.");
+        QVERIFY(!work->isVisible());
+        QVERIFY(
+            QDir(folder.path()).isEmpty(QDir::AllEntries | QDir::NoDotAndDotDot | QDir::Hidden));
+        board->saveDayList(path);
+        QTRY_COMPARE(said.size(), 2);
+        QCOMPARE(said.last().first().toString(), QString("Saved as %1.").arg(path));
+        QVERIFY(!work->isVisible());
+        QFile file(path);
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        QVERIFY(file.readAll().startsWith("%PDF"));
+    }
 };
 
 QTEST_MAIN(BoardDeskTest)
