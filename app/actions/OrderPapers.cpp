@@ -99,8 +99,23 @@ Result<void> addOne(Records &records, const QString &order, const PapersRequest 
     return {};
 }
 
+/// With what stands all the same.
+tl::unexpected<Error> wasStopped(const OrderPapers &papers, const PapersRequest &request)
+{
+    QString what = "It was stopped; nothing was written.";
+    if (papers.papers > 0 && !request.folder.isEmpty())
+        what = QString("It was stopped; papers in the folder: %1 of %2.")
+                   .arg(papers.papers)
+                   .arg(request.orders.size());
+    else if (papers.papers > 0 && request.kind == OrderPaper::Certificates)
+        what = QString("It was stopped; nothing was printed. Copies that are recorded: %1.")
+                   .arg(papers.papers);
+    return failure(ErrorCode::Refused, what);
+}
+
 /// One for each installer, in the order in which they come first.
-Result<void> addDayLists(Records &records, const PapersRequest &request, OrderPapers &papers)
+Result<void> addDayLists(Records &records, const PapersRequest &request, OrderPapers &papers,
+                         const Progress &progress)
 {
     QStringList installers;
     for (const QString &number : request.orders) {
@@ -112,7 +127,7 @@ Result<void> addDayLists(Records &records, const PapersRequest &request, OrderPa
     }
     for (const QString &installer : installers) {
         LOOPWRIGHT_ASSIGN(const auto list,
-                          daySheet(records, installer, request.day, request.paper));
+                          daySheet(records, installer, request.day, request.paper, progress));
         addPages(papers, list.sheet);
     }
     return {};
@@ -129,13 +144,13 @@ Result<OrderPapers> papersOf(Records &records, const PapersRequest &request,
     if (!request.folder.isEmpty())
         LOOPWRIGHT_TRY(makeFolder(request.folder));
     if (request.kind == OrderPaper::DayLists)
-        LOOPWRIGHT_TRY(addDayLists(records, request, papers));
+        LOOPWRIGHT_TRY(addDayLists(records, request, papers, progress));
     qint64 done = 0;
     for (const QString &order : request.orders) {
         if (request.kind == OrderPaper::DayLists)
             break;
         if (progress && !progress(done++, request.orders.size()))
-            return failure(ErrorCode::Refused, "Stopped.");
+            return wasStopped(papers, request);
         const auto added = addOne(records, order, request, papers);
         if (!added && !Refusals::isOfOne(added.error().code))
             return failure(added.error());

@@ -46,8 +46,9 @@ struct OrderPapers
     QStringList without; ///< "O-1003: why it has none"
     QStringList doubts;  ///< of copies that stand no longer
 };
-/// Refused, with the reasons, if none of the orders has one. A file that went into the folder
-/// stays there if a later one fails.
+/// Refused, with the reasons, if none of the orders has one, and if it was stopped, with what there
+/// is of it all the same. A file that went into the folder is whole, and stays there if a later one
+/// fails.
 Result<OrderPapers> papersOf(Records &records, const PapersRequest &request,
                              const Progress &progress = {});
 

@@ -107,12 +107,12 @@ bool printAtHand(const QWidget &page)
     return true;
 }
 
-Result<void> printOn(QPrinter &printer, const Sheet &sheet)
+Result<void> printOn(QPrinter &printer, const Sheet &sheet, const PageProgress &progress)
 {
     printer.setDocName(sheet.title);
     printer.setPageOrientation(QPageLayout::Portrait);
     printer.setFullPage(true); // sheets have margins of their own
-    return sheet.paintPages(printer, pagesToPrint(printer, sheet.pages.size()));
+    return sheet.paintPages(printer, pagesToPrint(printer, sheet.pages.size()), progress);
 }
 
 Result<bool> printSheet(QWidget *parent, const SheetFor &sheetFor)

@@ -25,8 +25,8 @@ std::unique_ptr<QPrinter> choosePrinter(QWidget *parent, Paper proposed);
 Paper paperOf(const QPrinter &printer);
 /// Prints the pages that were chosen, as often and in the order that was, on the page that was. It
 /// stands upright in any case, for so does every paper. Refused where the sheet has none of these
-/// pages; DiskTrouble where the printer cannot be painted on.
-Result<void> printOn(QPrinter &printer, const Sheet &sheet);
+/// pages, or it was stopped; DiskTrouble where the printer cannot be painted on.
+Result<void> printOn(QPrinter &printer, const Sheet &sheet, const PageProgress &progress = {});
 /// Asks for a printer, lays out for its page and prints. False where the person changed their mind.
 Result<bool> printSheet(QWidget *parent, const SheetFor &sheetFor);
 /// Asks for a PDF to write; empty where the person changed their mind.

@@ -5306,6 +5306,10 @@
         <translation>Es wurde angehalten; nichts wurde geändert.</translation>
     </message>
     <message>
+        <source>It was stopped; nothing was printed. Copies that are recorded: %1.</source>
+        <translation>Es wurde angehalten; nichts wurde gedruckt. Erfasste Zertifikatskopien: %1.</translation>
+    </message>
+    <message>
         <source>It was stopped; nothing was taken back.</source>
         <translation>Es wurde angehalten; nichts wurde zurückgenommen.</translation>
     </message>
@@ -5316,6 +5320,10 @@
     <message>
         <source>It was stopped; pages printed: %1 of %2.</source>
         <translation>Es wurde angehalten; gedruckte Seiten: %1 von %2.</translation>
+    </message>
+    <message>
+        <source>It was stopped; papers in the folder: %1 of %2.</source>
+        <translation>Es wurde angehalten; Papiere im Ordner: %1 von %2.</translation>
     </message>
     <message>
         <source>It was worked with %1: the order takes these values back.</source>
@@ -7386,6 +7394,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Progress of the import</source>
         <translation>Fortschritt des Einlesens</translation>
+    </message>
+    <message>
+        <source>Progress of the papers</source>
+        <translation>Fortschritt der Papiere</translation>
     </message>
     <message>
         <source>Protector, bond and ground</source>

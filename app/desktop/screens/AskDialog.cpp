@@ -3,6 +3,7 @@
 #include "app/desktop/Theme.h"
 #include "app/desktop/screens/RowDeed.h"
 #include "app/desktop/widgets/PageElements.h"
+#include "app/desktop/widgets/WorkBar.h"
 
 #include <QHBoxLayout>
 #include <QTimer>
@@ -55,9 +56,25 @@ void AskDialog::addButton(QPushButton *button)
     m_buttons->insertWidget(1, button);
 }
 
+void AskDialog::addWorkBar(WorkBar *bar)
+{
+    static_cast<QVBoxLayout *>(layout())->addWidget(bar);
+}
+
 void AskDialog::setBusy(bool busy)
 {
-    setEnabled(!busy);
+    m_busy = busy;
+    m_form->setEnabled(!busy);
+    for (int i = 0; i < m_buttons->count(); ++i)
+        if (QWidget *button = m_buttons->itemAt(i)->widget())
+            button->setEnabled(!busy);
+    QTimer::singleShot(0, this, &AskDialog::grow); // once the bar is there
+}
+
+void AskDialog::reject()
+{
+    if (!m_busy)
+        QDialog::reject();
 }
 
 void AskDialog::refuse(const QString &sentence)

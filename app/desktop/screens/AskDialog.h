@@ -11,6 +11,7 @@ class QHBoxLayout;
 namespace loopwright {
 
 struct Deed;
+class WorkBar;
 
 class AskDialog : public QDialog
 {
@@ -23,8 +24,11 @@ public:
     Form *form() const { return m_form; }
     /// A further button beside the one of the form.
     void addButton(QPushButton *button);
-    /// Nothing can be changed while it is done.
+    /// How far it is, below all else.
+    void addWorkBar(WorkBar *bar);
+    /// While it is done nothing can be changed, and the dialog stays.
     void setBusy(bool busy);
+    void reject() override;
     void refuse(const QString &sentence);
 
 signals:
@@ -35,6 +39,7 @@ private:
 
     Form *m_form;
     QHBoxLayout *m_buttons;
+    bool m_busy = false;
 };
 
 } // namespace loopwright

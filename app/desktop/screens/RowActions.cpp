@@ -14,6 +14,7 @@
 #include "app/desktop/widgets/FlowLayout.h"
 #include "app/desktop/widgets/PageElements.h"
 #include "app/desktop/widgets/SignLine.h"
+#include "app/desktop/widgets/WorkBar.h"
 
 #include <QAction>
 #include <QLocale>
@@ -199,33 +200,39 @@ void RowActions::open(const DeedRow &row, const DeedGround &ground)
         [this] { return m_workplace.records().now(); }, window());
     connect(dialog, &AskDialog::confirmed, this,
             [this, deed, dialog](const QJsonObject &values) { carryOut(deed, values, dialog); });
-    if (deed.prints)
+    if (deed.prints) {
         dialog->addButton(makeButton(tr("Print…"), dialog->objectName() + ".print",
                                      [this, ground, dialog] { print(ground, dialog); }));
+        dialog->addWorkBar(
+            new WorkBar(dialog->objectName() + ".work", tr("Progress of the papers"), m_asker));
+    }
     dialog->open();
 }
 
-/// Makes the papers beside the window, and paints them in it.
 void RowActions::print(const DeedGround &ground, AskDialog *dialog)
 {
     if (!dialog->form()->check())
         return;
-    const QJsonObject values = dialog->form()->values();
     const std::shared_ptr<QPrinter> printer = choosePrinter(dialog, localPaper());
-    if (!printer)
-        return;
-    dialog->setBusy(true);
+    if (printer)
+        printOn(printer, ground, dialog->form()->values(), dialog);
+}
+
+void RowActions::printOn(const std::shared_ptr<QPrinter> &printer, const DeedGround &ground,
+                         const QJsonObject &values, AskDialog *dialog)
+{
+    if (dialog)
+        dialog->setBusy(true);
     m_asker.ask<OrderPapers>(
-        [request = papersRequest(ground, values, paperOf(*printer))](Records &records,
-                                                                     const Progress &progress) {
-            return papersOf(records, request, progress);
+        [request = papersRequest(ground, values, paperOf(*printer)),
+         printer](Records &records, const Progress &progress) -> Result<OrderPapers> {
+            LOOPWRIGHT_ASSIGN(auto papers, papersOf(records, request, progress));
+            LOOPWRIGHT_TRY(loopwright::printOn(*printer, papers.sheet, progress));
+            return papers;
         },
-        [this, values, printer,
-         asked = QPointer<AskDialog>(dialog)](const Result<OrderPapers> &papers) {
-            const auto painted =
-                papers ? printOn(*printer, papers->sheet) : Result<void>(failure(papers.error()));
-            if (!painted)
-                return refuse(painted.error(), asked);
+        [this, values, asked = QPointer<AskDialog>(dialog)](const Result<OrderPapers> &papers) {
+            if (!papers)
+                return refuse(papers.error(), asked);
             if (asked)
                 asked->accept();
             emit done({papersSentence(*papers, values, {}), papersLacking(*papers), {}});
@@ -241,10 +248,10 @@ void RowActions::carryOut(const Deed &deed, const QJsonObject &values, AskDialog
     for (const BoardRow &row : m_rows)
         asked += ' ' + row.order;
     m_asker.ask<DeedReport>(
-        [carryOut = deed.carryOut, values, again = m_outAgain.isAgain(asked)](Records &records,
-                                                                              const Progress &) {
+        [carryOut = deed.carryOut, values,
+         again = m_outAgain.isAgain(asked)](Records &records, const Progress &progress) {
             const ChangingOut changing(records, again);
-            return carryOut(records, values);
+            return carryOut(records, values, progress);
         },
         [this, deed, values, asked,
          open = QPointer<AskDialog>(dialog)](const Result<DeedReport> &report) {

@@ -12,6 +12,7 @@ class QAction;
 class QKeySequence;
 class QLabel;
 class QMenu;
+class QPrinter;
 
 namespace loopwright {
 
@@ -32,6 +33,9 @@ public:
     void setRows(std::vector<BoardRow> rows, bool first = false);
     const std::vector<BoardRow> &rows() const { return m_rows; }
     QMenu *menu() const { return m_menu; }
+    /// Prints the papers that these values of the dialog ask for, beside the window's thread.
+    void printOn(const std::shared_ptr<QPrinter> &printer, const DeedGround &ground,
+                 const QJsonObject &values, AskDialog *dialog = nullptr);
 
 signals:
     void done(const loopwright::DoneStep &step);

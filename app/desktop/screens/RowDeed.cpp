@@ -113,7 +113,8 @@ DeedReport reportOf(const PlanReport &plan)
 template<class Plan>
 auto asDeed(Plan plan)
 {
-    return [plan](Records &records, const QJsonObject &values) -> Result<DeedReport> {
+    return [plan](Records &records, const QJsonObject &values,
+                  const Progress &) -> Result<DeedReport> {
         LOOPWRIGHT_ASSIGN(const auto report, plan(records, values));
         return reportOf(report);
     };
@@ -322,7 +323,8 @@ Deed deskWork(const DeedGround &ground)
             return {lack("at", QT_TRANSLATE_NOOP("RowDeed", "A time is typed as 8:14."))};
         return {};
     };
-    deed.carryOut = [ground](Records &records, const QJsonObject &values) -> Result<DeedReport> {
+    deed.carryOut = [ground](Records &records, const QJsonObject &values,
+                             const Progress &) -> Result<DeedReport> {
         DeskWork work{ground.orders(), deskFact(values),
                       Moment::parse(values.value("at").toString()).value_or(records.now())};
         if (values.value("related").toBool())

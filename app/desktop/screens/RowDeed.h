@@ -29,8 +29,9 @@ struct Deed
     QJsonObject proposed = {};
     /// Of the values of the form; `field` is a key of it.
     std::function<Findings(const QJsonObject &values)> check = {};
-    /// Called beside the window's thread: holds copies alone.
-    std::function<Result<DeedReport>(Records &, const QJsonObject &values)> carryOut = {};
+    /// Called beside the window's thread: holds copies alone. Long work asks the progress.
+    std::function<Result<DeedReport>(Records &, const QJsonObject &values, const Progress &)>
+        carryOut = {};
     /// "3 orders assigned to A. Rivera for Tue 1 Dec."
     std::function<QString(const QStringList &changed, const QJsonObject &values)> sentence = {};
     bool prints = false; ///< its papers can go to a printer too

@@ -126,16 +126,17 @@ Findings checkPapers(const QJsonObject &values)
     return {};
 }
 
-Result<OrderPapers> saved(Records &records, const PapersRequest &request, const QJsonObject &values)
+Result<OrderPapers> saved(Records &records, const PapersRequest &request, const QJsonObject &values,
+                          const Progress &progress)
 {
     const QString path = values.value("path").toString();
     const bool oneFile = request.kind != OrderPaper::Certificates;
     if (oneFile)
         LOOPWRIGHT_TRY(checkOut(path, FileKind::Pdf));
-    LOOPWRIGHT_ASSIGN(auto papers, papersOf(records, request));
+    LOOPWRIGHT_ASSIGN(auto papers, papersOf(records, request, progress));
     if (!oneFile)
         return papers;
-    LOOPWRIGHT_TRY(writeSheet(papers.sheet, path, records.now()));
+    LOOPWRIGHT_TRY(writeSheet(papers.sheet, path, records.now(), progress));
     return papers;
 }
 
@@ -175,10 +176,11 @@ Deed savingPapers(const DeedGround &ground)
                      {"path", inDocuments(QStringLiteral("papers-%1.pdf").arg(today))},
                      {"folder", inDocuments(QStringLiteral("certificates-%1").arg(today))}};
     deed.check = checkPapers;
-    deed.carryOut = [ground](Records &records, const QJsonObject &values) -> Result<DeedReport> {
+    deed.carryOut = [ground](Records &records, const QJsonObject &values,
+                             const Progress &progress) -> Result<DeedReport> {
         PapersRequest request = papersRequest(ground, values, localPaper());
         request.folder = values.value("folder").toString();
-        LOOPWRIGHT_ASSIGN(const auto papers, saved(records, request, values));
+        LOOPWRIGHT_ASSIGN(const auto papers, saved(records, request, values, progress));
         const bool inFolder = request.kind == OrderPaper::Certificates;
         DeedReport report;
         report.changed = ground.orders();

@@ -113,7 +113,41 @@ private slots:
         const auto stopped = papersOf(*m_records, {{"A-1001", "A-1002"}, OrderPaper::Settings},
                                       [](qint64, qint64) { return false; });
         QVERIFY(!stopped);
-        QCOMPARE(stopped.error().message, "Stopped.");
+        QCOMPARE(stopped.error().message, "It was stopped; nothing was written.");
+    }
+    /// Each file is whole or not there, and how many are there is said.
+    void saysWhatIsWrittenWhenItIsStopped()
+    {
+        QVERIFY(assignOrders(*m_records, {{"A-1002"}, "K7"}));
+        const QString folder = m_folder.filePath("stopped");
+        QList<qint64> told;
+        const auto afterOne = [&told](qint64 done, qint64 total) {
+            told << done;
+            return done < 1 && total == 2;
+        };
+        const auto stopped =
+            papersOf(*m_records,
+                     {{"A-1001", "A-1002"}, OrderPaper::Settings, Paper::A4, {}, folder}, afterOne);
+        QVERIFY(!stopped && stopped.error().code == ErrorCode::Refused);
+        QCOMPARE(stopped.error().message, "It was stopped; papers in the folder: 1 of 2.");
+        QCOMPARE(told, (QList<qint64>{0, 1}));
+        QCOMPARE(QDir(folder).entryList(QDir::AllEntries | QDir::NoDotAndDotDot | QDir::Hidden),
+                 QStringList("card-A-1001.pdf"));
+        QFile whole(QDir(folder).filePath("card-A-1001.pdf"));
+        QVERIFY(whole.open(QIODevice::ReadOnly) && whole.readAll().trimmed().endsWith("%%EOF"));
+        // For a printer a copy is recorded as soon as it is made.
+        QVERIFY(issueCertificate(*m_records, {"A-1001", Paper::A4, {}, {}}));
+        const auto unprinted =
+            papersOf(*m_records, {{"A-1001", "A-1002"}, OrderPaper::Certificates}, afterOne);
+        QVERIFY(!unprinted);
+        QCOMPARE(unprinted.error().message,
+                 "It was stopped; nothing was printed. Copies that are recorded: 1.");
+        // Each list of a day asks too.
+        const auto lists = papersOf(
+            *m_records, {{"A-1001", "A-1002"}, OrderPaper::DayLists, Paper::A4, QDate(2026, 12, 1)},
+            [](qint64, qint64) { return false; });
+        QVERIFY(!lists);
+        QCOMPARE(lists.error().message, "It was stopped; nothing was written.");
     }
 };
 

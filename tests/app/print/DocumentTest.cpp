@@ -2,6 +2,9 @@
 
 #include "tests/support/Papers.h"
 
+#include <QBuffer>
+#include <QPdfWriter>
+
 using namespace loopwright;
 using namespace loopwright::doc;
 
@@ -109,6 +112,26 @@ private slots:
         both.leftFrom = mm(60);
         const Sheet sheet = layOut({"Trial", {both, Paragraph{"below"}}}, Paper::A4);
         VERIFY_IN_ORDER(papers::textOf(sheet), {"right", "left", "below"});
+    }
+
+    void paintingStopsAfterAPage()
+    {
+        const Sheet sheet = layOut({"Trial", {longTable(120)}}, Paper::A4);
+        const qint64 pages = qint64(sheet.pages.size());
+        QVERIFY(pages > 2);
+        QByteArray bytes;
+        QBuffer buffer(&bytes);
+        QVERIFY(buffer.open(QIODevice::WriteOnly));
+        QPdfWriter writer(&buffer);
+        qint64 told = 0;
+        const auto stopped = sheet.paint(writer, [&](qint64 done, qint64 total) {
+            told = done;
+            return total == pages && done < 2;
+        });
+        QVERIFY(!stopped && stopped.error().code == ErrorCode::Refused);
+        QCOMPARE(stopped.error().message,
+                 QString("It was stopped; pages printed: 2 of %1.").arg(pages));
+        QCOMPARE(told, 2);
     }
 
     void everyTextIsSeen()

@@ -23,8 +23,12 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QPlainTextEdit>
+#include <QPrinter>
 #include <QPushButton>
 #include <QScrollBar>
+#include <QThread>
+
+#include <atomic>
 
 using namespace loopwright;
 
@@ -385,6 +389,52 @@ private slots:
         QTRY_COMPARE(notice(), "2 settings cards printed.");
         const QString pages = printing::pagesOf(path);
         QVERIFY2(pages.endsWith("pages, 612 x 792 pts (letter)"), qPrintable(pages));
+    }
+    void papersThatAreMadeCanBeStopped()
+    {
+        select(3);
+        ask(Qt::Key_P);
+        const QString path = m_records->path("cards.pdf");
+        type("print.path", path);
+        auto *work = dialog()->findChild<QWidget *>("print.work");
+        QVERIFY(work && !work->isVisible());
+        confirm();
+        QVERIFY(work->isVisible());
+        QVERIFY(!dialog()->form()->isEnabled());
+        dialog()->reject(); // it stays until it is done or stopped
+        QVERIFY(dialog()->isVisible());
+        work->findChild<QPushButton *>("print.work.stop")->click();
+        auto *told = dialog()->form()->findChild<SignLine *>();
+        QTRY_COMPARE(told->text(), "It was stopped; nothing was written.");
+        QVERIFY(!work->isVisible() && dialog()->form()->isEnabled());
+        QVERIFY(!QFile::exists(path));
+        confirm(); // the same once more
+        dialogGone();
+        QVERIFY(QFile::exists(path));
+    }
+    /// On a printer too, or the window would stand still.
+    void papersArePaintedBesideTheWindow()
+    {
+        struct WatchedPrinter : QPrinter
+        {
+            QPaintEngine *paintEngine() const override
+            {
+                painting = QThread::currentThread();
+                return QPrinter::paintEngine();
+            }
+            mutable std::atomic<QThread *> painting = nullptr;
+        };
+        select(3);
+        auto *actions = named<RowActions>("rows");
+        const auto printer = std::make_shared<WatchedPrinter>();
+        printer->setOutputFormat(QPrinter::PdfFormat);
+        printer->setOutputFileName(m_records->path("printed.pdf"));
+        printer->painting = nullptr;
+        actions->printOn(printer, {actions->rows(), {}, {}, m_records->records().now()},
+                         {{"what", "settings"}});
+        QTRY_COMPARE(notice(), "3 settings cards printed.");
+        QVERIFY(printer->painting && printer->painting != QThread::currentThread());
+        QVERIFY(QFile::exists(m_records->path("printed.pdf")));
     }
     void whatTheFormOfAnOrderChangesIsTakenBackToo()
     {
