@@ -31,6 +31,7 @@ public:
     /// Empty, or what is wrong with the form of this row (an open quote, text after a closing
     /// quote).
     const QString &trouble() const { return m_trouble; }
+    qsizetype octetsLeft() const { return m_end - m_at; } ///< that are not read yet
 
 private:
     bool endsLine() const;

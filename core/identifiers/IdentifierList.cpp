@@ -12,6 +12,7 @@ namespace loopwright {
 namespace {
 
 constexpr std::size_t pieceSize = 64 * 1024;
+constexpr qint64 rowsBetweenTellings = 4096;
 
 enum Column
 {
@@ -52,6 +53,7 @@ public:
     bool readRow();
     const IdentifierListRow &row() const { return m_row; }
     std::span<const int> order() const { return m_order; }
+    qsizetype octetsLeft() const { return m_scanner.octetsLeft(); }
 
 private:
     void judge();
@@ -205,49 +207,73 @@ void appendRow(std::string &out, const IdentifierListRow &row, std::span<const i
     out += "\r\n";
 }
 
+/// `header` is called before the rows, `each` with every one.
+template<class Header, class Each>
+Result<IdentifierListCount> readList(QByteArrayView csv, const QString &fileName,
+                                     const IdentifierListProgress &progress, Header header,
+                                     Each each)
+{
+    LOOPWRIGHT_TRY(checkUtf8(csv, fileName));
+    ListReader reader(csv, fileName);
+    LOOPWRIGHT_TRY(reader.readHeader());
+    header(reader.order());
+    IdentifierListCount count;
+    const auto tell = [&]() -> Result<void> {
+        if (progress && !progress(csv.size() - reader.octetsLeft(), csv.size()))
+            return failure(ErrorCode::Refused, "It was stopped; nothing was written.");
+        return {};
+    };
+    while (reader.readRow()) {
+        count.add(reader.row().worst);
+        LOOPWRIGHT_TRY(each(reader.row(), reader.order()));
+        if (count.rows % rowsBetweenTellings == 0)
+            LOOPWRIGHT_TRY(tell());
+    }
+    LOOPWRIGHT_TRY(tell());
+    return count;
+}
+
 } // namespace
 
 Result<IdentifierListCount>
 checkIdentifierRows(QByteArrayView csv, const QString &fileName,
-                    const std::function<void(const IdentifierListRow &)> &row)
+                    const std::function<void(const IdentifierListRow &)> &row,
+                    const IdentifierListProgress &progress)
 {
-    LOOPWRIGHT_TRY(checkUtf8(csv, fileName));
-    ListReader reader(csv, fileName);
-    LOOPWRIGHT_TRY(reader.readHeader());
-    IdentifierListCount count;
-    while (reader.readRow()) {
-        count.add(reader.row().worst);
-        row(reader.row());
-    }
-    return count;
+    return readList(
+        csv, fileName, progress, [](std::span<const int>) {},
+        [&row](const IdentifierListRow &read, std::span<const int>) -> Result<void> {
+            row(read);
+            return {};
+        });
 }
 
 Result<IdentifierListCount> checkIdentifierList(QByteArrayView csv, const QString &fileName,
-                                                const ByteSink &write)
+                                                const ByteSink &write,
+                                                const IdentifierListProgress &progress)
 {
-    LOOPWRIGHT_TRY(checkUtf8(csv, fileName));
-    ListReader reader(csv, fileName);
-    LOOPWRIGHT_TRY(reader.readHeader());
-    IdentifierListCount count;
     std::string out;
     out.reserve(pieceSize + 4096);
-    constexpr std::string_view names[] = {"variant", "spid", "dn"};
-    for (const int column : reader.order()) {
-        out += names[column];
-        out += ',';
-    }
-    out += "verdict,code,reason,repair\r\n";
     const auto flush = [&]() -> Result<void> {
         LOOPWRIGHT_TRY(write(QByteArrayView(out.data(), qsizetype(out.size()))));
         out.clear();
         return {};
     };
-    while (reader.readRow()) {
-        count.add(reader.row().worst);
-        appendRow(out, reader.row(), reader.order());
-        if (out.size() >= pieceSize)
-            LOOPWRIGHT_TRY(flush());
-    }
+    LOOPWRIGHT_ASSIGN(const auto count,
+                      readList(
+                          csv, fileName, progress,
+                          [&out](std::span<const int> order) {
+                              constexpr std::string_view names[] = {"variant", "spid", "dn"};
+                              for (const int column : order) {
+                                  out += names[column];
+                                  out += ',';
+                              }
+                              out += "verdict,code,reason,repair\r\n";
+                          },
+                          [&](const IdentifierListRow &row, std::span<const int> order) {
+                              appendRow(out, row, order);
+                              return out.size() < pieceSize ? Result<void>() : flush();
+                          }));
     LOOPWRIGHT_TRY(flush());
     return count;
 }

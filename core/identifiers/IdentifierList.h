@@ -43,11 +43,17 @@ struct IdentifierListRow
     std::string_view repair;
 };
 
+/// Told every few thousand rows, and at the end, how many octets of how many are read; answers
+/// false to stop.
+using IdentifierListProgress = std::function<bool(qint64 done, qint64 total)>;
+
 /// Calls `row` for each row. BadInput if the file is not UTF-8, is empty, or its header lacks a
-/// column or has an unknown one; a row of the wrong form is a row in error ("row_form").
+/// column or has an unknown one; a row of the wrong form is a row in error ("row_form"). Refused if
+/// it was stopped.
 Result<IdentifierListCount>
 checkIdentifierRows(QByteArrayView csv, const QString &fileName,
-                    const std::function<void(const IdentifierListRow &)> &row);
+                    const std::function<void(const IdentifierListRow &)> &row,
+                    const IdentifierListProgress &progress = {});
 
 /// Takes the next piece of the output; what it refuses ends the check.
 using ByteSink = std::function<Result<void>(QByteArrayView)>;
@@ -55,7 +61,8 @@ using ByteSink = std::function<Result<void>(QByteArrayView)>;
 /// Writes the input's columns in the input's order with `verdict,code,reason,repair` after them
 /// (RFC 4180, CR LF), in pieces of about 64 KiB.
 Result<IdentifierListCount> checkIdentifierList(QByteArrayView csv, const QString &fileName,
-                                                const ByteSink &write);
+                                                const ByteSink &write,
+                                                const IdentifierListProgress &progress = {});
 
 /// The columns of such a list.
 CsvLayout identifierListLayout();

@@ -55,34 +55,37 @@ public:
     Result<Answer> run(CommandContext &context) override
     {
         LOOPWRIGHT_ASSIGN(auto file, MappedFile::open(m_in));
+        const IdentifierListProgress progress = context.progress("checking");
         if (!m_out.isEmpty())
-            return toFile(file);
-        return context.common().json ? toJson(file) : toText(file);
+            return toFile(file, progress);
+        return context.common().json ? toJson(file, progress) : toText(file, progress);
     }
 
 private:
-    Result<Answer> toFile(const MappedFile &file) const
+    Result<Answer> toFile(const MappedFile &file, const IdentifierListProgress &progress) const
     {
         LOOPWRIGHT_TRY(checkNotInput(m_out, m_in));
         LOOPWRIGHT_ASSIGN(auto out, OutFile::open(m_out, FileKind::Csv));
-        LOOPWRIGHT_ASSIGN(const auto count, checkIdentifierList(file.bytes(), fileNameOf(m_in),
-                                                                [&out](QByteArrayView piece) {
-                                                                    return out.write(piece);
-                                                                }));
+        LOOPWRIGHT_ASSIGN(const auto count,
+                          checkIdentifierList(
+                              file.bytes(), fileNameOf(m_in),
+                              [&out](QByteArrayView piece) { return out.write(piece); }, progress));
         LOOPWRIGHT_TRY(out.commit());
         return Answer::of(countsJson(count), countsText(count), count.errors == 0);
     }
 
     /// The whole list is kept until it is checked, so that a list which is refused in the middle
     /// leaves nothing on standard output.
-    Result<Answer> toText(const MappedFile &file) const
+    Result<Answer> toText(const MappedFile &file, const IdentifierListProgress &progress) const
     {
         QByteArray rows;
-        auto count = checkIdentifierList(file.bytes(), fileNameOf(m_in),
-                                         [&rows](QByteArrayView piece) -> Result<void> {
-                                             rows.append(piece);
-                                             return {};
-                                         });
+        auto count = checkIdentifierList(
+            file.bytes(), fileNameOf(m_in),
+            [&rows](QByteArrayView piece) -> Result<void> {
+                rows.append(piece);
+                return {};
+            },
+            progress);
         if (!count)
             return failure(std::move(count).error());
         Answer answer;
@@ -92,15 +95,17 @@ private:
         return answer;
     }
 
-    Result<Answer> toJson(const MappedFile &file) const
+    Result<Answer> toJson(const MappedFile &file, const IdentifierListProgress &progress) const
     {
         QByteArray rows = "[";
-        auto count = checkIdentifierRows(file.bytes(), fileNameOf(m_in),
-                                         [&rows](const IdentifierListRow &row) {
-                                             if (rows.size() > 1)
-                                                 rows += ',';
-                                             rows += canonicalJson(rowJson(row));
-                                         });
+        auto count = checkIdentifierRows(
+            file.bytes(), fileNameOf(m_in),
+            [&rows](const IdentifierListRow &row) {
+                if (rows.size() > 1)
+                    rows += ',';
+                rows += canonicalJson(rowJson(row));
+            },
+            progress);
         if (!count)
             return failure(std::move(count).error());
         QByteArray head = canonicalJson(countsJson(*count));

@@ -97,6 +97,25 @@ private slots:
             QDir(path("papers")).isEmpty(QDir::AllEntries | QDir::NoDotAndDotDot | QDir::Hidden));
     }
 
+    void aListOfIdentifiersShowsHowFarItIsAndCtrlCLeavesNothing()
+    {
+        QDir(m_folder.path()).mkdir("lists");
+        const QByteArray row = "ni1-5ess,O15550143000,217-555-0143\n"; // each has a finding
+        const QString list =
+            written(path("lists/many.csv"), "variant,spid,dn\n" + row.repeated(1'500'000));
+        for (const QStringList &more :
+             {QStringList{"--out", path("lists/verdicts.csv")}, QStringList{"--json"}}) {
+            const Shown shown =
+                atTerminal(80, " of ", QStringList{"check", "identifiers", "--in", list} + more);
+            QVERIFY2(shown.whileRunning && shown.text.contains("checking: "),
+                     qPrintable(shown.text));
+            QCOMPARE(shown.status, int(ExitStatus::Interrupted));
+            QCOMPARE(QDir(path("lists"))
+                         .entryList(QDir::AllEntries | QDir::NoDotAndDotDot | QDir::Hidden),
+                     QStringList("many.csv"));
+        }
+    }
+
     void quietSaysNothingButAnswersAndErrors()
     {
         const QString database = path("quiet.sqlite");

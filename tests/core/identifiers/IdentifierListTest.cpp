@@ -71,6 +71,43 @@ private slots:
                 "3,\r\n"));
     }
 
+    void tellsHowFarItIsAndStopsWhenItIsTold()
+    {
+        const QByteArray list =
+            "variant,spid,dn\n" + QByteArray("ni2,21755501430101,217-555-0143\n").repeated(10'000);
+        QList<qint64> told;
+        const auto upTo = [&](qsizetype most) {
+            return [&told, &list, most](qint64 done, qint64 total) {
+                told << done;
+                return total == list.size() && told.size() < most;
+            };
+        };
+        qint64 written = 0;
+        const auto write = [&written](QByteArrayView piece) -> Result<void> {
+            written += piece.size();
+            return {};
+        };
+        const auto whole = checkIdentifierList(list, "in.csv", write, upTo(100));
+        QVERIFY(whole && whole->rows == 10'000);
+        QCOMPARE(told.size(), 3);
+        QVERIFY(told[0] > 0 && told[0] < told[1] && told[1] < told[2]);
+        QCOMPARE(told[2], list.size());
+        const qint64 all = written;
+        for (int most = 1; most <= 3; ++most) { // the last one is of the end
+            told.clear();
+            written = 0;
+            const auto stopped = checkIdentifierList(list, "in.csv", write, upTo(most));
+            QVERIFY(!stopped && stopped.error().code == ErrorCode::Refused);
+            QVERIFY(written < all);
+        }
+        told.clear();
+        int rows = 0;
+        const auto stopped = checkIdentifierRows(
+            list, "in.csv", [&rows](const IdentifierListRow &) { ++rows; }, upTo(1));
+        QVERIFY(!stopped && stopped.error().code == ErrorCode::Refused);
+        QVERIFY(rows > 0 && rows < 10'000);
+    }
+
     void theWorstGivesTheCode()
     {
         const Written written = checked("variant,spid,dn\nni-generic,11715501433401,\n");
