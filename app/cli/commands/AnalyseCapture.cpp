@@ -74,8 +74,8 @@ private:
                 return done;
             analyser.feed(QByteArrayView(piece.constData(), got));
             done += got;
-            if (progress)
-                progress(done, file.size());
+            if (progress && !progress(done, file.size()))
+                return failure(ErrorCode::Refused, "The analysis was stopped.");
         }
     }
 

@@ -116,6 +116,17 @@ private slots:
         }
     }
 
+    void anAnalysisEndsAtCtrlC()
+    {
+        QFile capture(path("silence.raw"));
+        QVERIFY(capture.open(QIODevice::WriteOnly) && capture.resize(600'000'000));
+        const Shown shown = atTerminal(
+            80, " of 600000000", {"analyse", "capture", capture.fileName(), "--pattern", "auto"});
+        QVERIFY2(shown.whileRunning, qPrintable(shown.text));
+        QCOMPARE(shown.status, int(ExitStatus::Interrupted));
+        QVERIFY2(shown.text.contains("stopped"), qPrintable(shown.text));
+    }
+
     void quietSaysNothingButAnswersAndErrors()
     {
         const QString database = path("quiet.sqlite");
