@@ -64,6 +64,18 @@ QString whereText(const OrderView &view)
     return parts.join(QStringLiteral(" · "));
 }
 
+/// A line for each that was typed.
+QString meetingText(const ServiceOrder &order)
+{
+    QStringList lines;
+    for (const auto &[name, text] : {std::pair(BoardSide::tr("Appointment: %1"), order.appointment),
+                                     std::pair(BoardSide::tr("Contact: %1"), order.contact),
+                                     std::pair(BoardSide::tr("Access: %1"), order.accessNotes)})
+        if (!text.isEmpty())
+            lines << name.arg(text);
+    return lines.join(u'\n');
+}
+
 /// "Jumper run, 4 Mar, S. Lind. Cut over, …": what the office did, oldest first.
 QString deskText(const OrderView &view)
 {
@@ -89,6 +101,7 @@ BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     , m_number(new QLabel)
     , m_customer(makeText({}))
     , m_where(makeMuted({}))
+    , m_meeting(makeText({}))
     , m_outcome(new SignLine)
     , m_hazard(new SignLine)
     , m_referred(new SignLine)
@@ -119,6 +132,7 @@ BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     m_out->setObjectName(QStringLiteral("side.out"));
     m_conflicts->setObjectName(QStringLiteral("side.conflicts"));
     m_number->setObjectName(QStringLiteral("side.number"));
+    m_meeting->setObjectName(QStringLiteral("side.meeting"));
     m_next->setObjectName(QStringLiteral("side.next"));
     m_line->setBackgroundRole(QPalette::Base);
 
@@ -127,6 +141,7 @@ BoardSide::BoardSide(DesktopContext &workplace, QWidget *parent)
     for (SignLine *line : {m_hazard, m_outcome, m_conflicts, m_out, m_referred, m_plan, m_desk})
         column->addWidget(line);
     column->addWidget(m_customer);
+    column->addWidget(m_meeting);
     column->addWidget(m_where);
     column->addWidget(m_line);
     column->addWidget(m_next);
@@ -204,6 +219,8 @@ void BoardSide::fill(const Result<OrderView> &shown)
     m_number->setText(view.order.number);
     fillHead(view);
     m_customer->setText(view.order.customer + "\n" + view.order.premises);
+    m_meeting->setText(meetingText(view.order));
+    m_meeting->setVisible(!m_meeting->text().isEmpty());
     m_where->setText(whereText(view));
     m_line->setLine(jobLine(view.decision, view.stage));
     const bool open = view.status == OrderStatus::Open;

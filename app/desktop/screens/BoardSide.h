@@ -50,6 +50,7 @@ private:
     QString m_order, m_circuit;
     QWidget *m_content;
     QLabel *m_number, *m_customer, *m_where;
+    QLabel *m_meeting; ///< when, whom to meet, and how to get in
     SignLine *m_outcome;
     SignLine *m_hazard;    ///< the open hazard of its pair or premises, before all else
     SignLine *m_referred;  ///< who was handed the job, and on whom it waits

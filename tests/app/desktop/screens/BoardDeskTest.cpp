@@ -4,6 +4,7 @@
 
 #include "app/actions/Certificates.h"
 #include "app/actions/Orders.h"
+#include "app/actions/Plans.h"
 #include "app/desktop/screens/BoardScreen.h"
 #include "app/desktop/widgets/ChipRow.h"
 #include "app/desktop/widgets/SignLine.h"
@@ -49,6 +50,11 @@ class BoardDeskTest : public QObject, private DeskWindow
         const int section = boardColumn(column);
         QTest::mouseClick(head->viewport(), Qt::LeftButton, {},
                           {head->sectionViewportPosition(section) + 20, head->height() / 2});
+    }
+    void select(const QString &order) const
+    {
+        table()->setCurrentIndex(
+            table()->model()->index(int(orders().indexOf(order)), boardColumn(u"order")));
     }
     /// The entry of a menu, as it is filled when it is shown.
     QAction *entry(const QString &menuName, const QString &name) const
@@ -140,10 +146,6 @@ private slots:
         QVERIFY(recordFile(m_records->records(), canonicalJson(file), "hazard.json"));
         QTest::keyClick(m_window.get(), Qt::Key_F5);
         QTRY_VERIFY(cell("O-1001", u"why").startsWith("Open for 3 days. Hazard: 118 V AC"));
-        const auto select = [this](const QString &order) {
-            table()->setCurrentIndex(
-                table()->model()->index(int(orders().indexOf(order)), boardColumn(u"order")));
-        };
         select("O-1002");
         select("O-1001");
         auto *hazard = named<SignLine>("side.hazard");
@@ -153,6 +155,26 @@ private slots:
         QCOMPARE(hazard->sign(), Status::Failed);
         select("O-1002");
         QTRY_VERIFY(!hazard->isVisible());
+    }
+
+    void whenAndWhomToMeetStandsAtTheSelectedOrder()
+    {
+        QVERIFY(changePlans(m_records->records(), {{"O-1001",
+                                                    {{"appointment", "09:00-11:00"},
+                                                     {"contact", "Ada Kestrel"},
+                                                     {"access_notes", "key at the bakery"}}},
+                                                   {"O-1004", {{"contact", "Ben Holt"}}}}));
+        QTest::keyClick(m_window.get(), Qt::Key_F5);
+        select("O-1004");
+        const auto *meeting = named<QLabel>("side.meeting");
+        QTRY_COMPARE(meeting->text(), "Contact: Ben Holt");
+        select("O-1001");
+        QTRY_COMPARE(meeting->text(), "Appointment: 09:00-11:00\nContact: Ada Kestrel\n"
+                                      "Access: key at the bakery");
+        QVERIFY(meeting->isVisible());
+        select("O-1002"); // nothing was typed
+        QTRY_COMPARE(meeting->text(), "");
+        QVERIFY(!meeting->isVisible());
     }
 
     void inASmallWindowTheTableScrollsAndNotThePage()
