@@ -102,6 +102,21 @@ Result<std::vector<BoardCombination>> BoardStore::grouped(const BoardQuery &quer
     return combinationsOf(*statement);
 }
 
+Result<QMap<QString, int>> BoardStore::loadOn(QDate day) const
+{
+    Statement statement(m_database, "board.load");
+    statement.bind("day", day.toString(Qt::ISODate));
+    const auto counts = rows(statement, [](const Statement &row) {
+        return std::pair(row.text("installer"), int(row.integer("orders")));
+    });
+    if (!counts)
+        return failure(counts.error());
+    QMap<QString, int> load;
+    for (const auto &[installer, orders] : *counts)
+        load.insert(installer, orders);
+    return load;
+}
+
 Result<std::optional<BoardRow>> BoardStore::row(const QString &order) const
 {
     Statement statement(m_database, "board.lines", {"board.from_order", "board.of_number"});

@@ -73,6 +73,9 @@ public:
     /// from today to the end of riskWorkingDays.
     Result<std::vector<BoardCombination>> grouped(const BoardQuery &query, QDate today) const;
 
+    /// How many open orders each installer has on a day, by key; who has none is not there.
+    Result<QMap<QString, int>> loadOn(QDate day) const;
+
     /// Nothing if there is no such order.
     Result<std::optional<BoardRow>> row(const QString &order) const;
 

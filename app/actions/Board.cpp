@@ -2,7 +2,10 @@
 
 #include "app/actions/LimitChanges.h"
 #include "app/actions/Register.h"
+#include "core/order/Claims.h"
 #include "db/BoardStore.h"
+
+#include <QSet>
 
 #include <algorithm>
 
@@ -155,6 +158,30 @@ Result<std::vector<BoardRow>> rowsAtPremises(Records &records, const QString &pr
 {
     LOOPWRIGHT_TRY(followLimits(records));
     return BoardStore(records.database()).atPremises(premises);
+}
+
+Result<std::vector<BoardRow>> othersAtPremises(Records &records, const std::vector<BoardRow> &rows)
+{
+    QSet<QString> known, places;
+    for (const BoardRow &row : rows)
+        known.insert(row.order);
+    std::vector<BoardRow> others;
+    for (const BoardRow &row : rows) {
+        const QString place = premisesKey(row.premises);
+        if (places.contains(place))
+            continue;
+        places.insert(place);
+        LOOPWRIGHT_ASSIGN(const auto there, rowsAtPremises(records, row.premises));
+        for (const BoardRow &other : there)
+            if (other.status == OrderStatus::Open && !known.contains(other.order))
+                others.push_back(other);
+    }
+    return others;
+}
+
+Result<QMap<QString, int>> loadOfDay(Records &records, QDate day)
+{
+    return BoardStore(records.database()).loadOn(day);
 }
 
 Result<BoardCounts> boardCounts(Records &records, const BoardFilter &filter)

@@ -48,6 +48,12 @@ Result<std::vector<BoardRow>> boardRows(Records &records, const BoardFilter &fil
 /// premises.
 Result<std::vector<BoardRow>> rowsAtPremises(Records &records, const QString &premises);
 
+/// The open orders at the premises of these that are none of them; place by place, by due date.
+Result<std::vector<BoardRow>> othersAtPremises(Records &records, const std::vector<BoardRow> &rows);
+
+/// How many open orders each installer has on a day, by key; who has none is not there.
+Result<QMap<QString, int>> loadOfDay(Records &records, QDate day);
+
 /// For each value of each filter, the number of rows that choosing it would show with the other
 /// filters as they are.
 struct BoardCounts

@@ -84,6 +84,9 @@ SELECT count(*) AS orders FROM (SELECT 1 FROM order_search WHERE order_search MA
 SELECT EXISTS (SELECT 1 FROM order_terminal
                WHERE dn_key IN ('+' || :digits, '+1' || :digits) AND dn_key <> '')
     OR EXISTS (SELECT 1 FROM order_terminal WHERE spid = :digits AND spid <> '') AS there
+-- name: load
+SELECT s.installer, count(*) AS orders FROM order_state AS s INDEXED BY order_state_open
+WHERE s.status = 'open' AND s.due_date = :day GROUP BY s.installer
 -- name: sum
 SELECT coalesce(sum(s.orders), 0) AS orders
 -- name: tallied

@@ -1238,6 +1238,10 @@
         <translation>%1 nähme Zeilen von %2, worauf sie verweisen</translation>
     </message>
     <message>
+        <source>%1 · %2 on %3</source>
+        <translation>%1 · %2 am %3</translation>
+    </message>
+    <message>
         <source>%1 · %2 · %3</source>
         <translation>%1 · %2 · %3</translation>
     </message>
@@ -9626,6 +9630,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>The other end is in use; is additional call offering provisioned?</source>
         <translation>Die Gegenseite ist besetzt; ist Anklopfen eingerichtet?</translation>
+    </message>
+    <message>
+        <source>The others at these premises too</source>
+        <translation>Auch die anderen auf diesem Grundstück</translation>
     </message>
     <message>
         <source>The pair from the serving office to the customer, with all that is joined to it.</source>

@@ -375,6 +375,14 @@ private slots:
                                                    "test"));
         QCOMPARE(*store.wrongTallies(), 1);
     }
+    void whatEachInstallerHasOnADay()
+    {
+        const BoardStore store(m_database);
+        QCOMPARE(*store.loadOn(QDate(2026, 3, 2)), (QMap<QString, int>{{"K7", 1}, {"K8", 1}}));
+        QCOMPARE(*store.loadOn(QDate(2026, 3, 1)), (QMap<QString, int>{{"", 1}})); // nobody's
+        QCOMPARE(*store.loadOn(QDate(2026, 3, 5)), (QMap<QString, int>())); // it is completed
+        QCOMPARE(*store.loadOn(QDate(2026, 3, 3)), (QMap<QString, int>()));
+    }
     void theDaysOfAGroup()
     {
         const auto grouped = BoardStore(m_database).grouped({}, QDate(2026, 3, 5));

@@ -1,6 +1,5 @@
 #include "app/desktop/screens/RowActions.h"
 
-#include "app/actions/DeskWork.h"
 #include "app/actions/Register.h"
 #include "app/desktop/DesktopContext.h"
 #include "app/desktop/Keys.h"
@@ -32,22 +31,22 @@ struct DeedRow
     const char *name;
     int shortcut;
     Deed (*make)(const DeedGround &ground);
-    bool asksRelated = false; ///< is told which further orders are released together
+    /// Reads what else it asks with, beside the window's thread; null: nothing.
+    Result<DeedGround> (*complete)(Records &records, DeedGround ground) = nullptr;
 };
 
 namespace {
 
-constexpr qsizetype ordersNamed = 6;
-
 constexpr DeedRow deedTable[] = {
-    {"assign", QT_TRANSLATE_NOOP("RowActions", "&Assign…"), int(Qt::CTRL) | Qt::Key_T, assigning},
+    {"assign", QT_TRANSLATE_NOOP("RowActions", "&Assign…"), int(Qt::CTRL) | Qt::Key_T, assigning,
+     withOthersThere},
     {"redate", QT_TRANSLATE_NOOP("RowActions", "Another &day…"), int(Qt::CTRL) | Qt::Key_D,
      redating},
     {"hold", QT_TRANSLATE_NOOP("RowActions", "&Hold…"), int(Qt::CTRL) | Qt::Key_H, holding},
     {"resume", QT_TRANSLATE_NOOP("RowActions", "&Resume"),
      int(Qt::CTRL) | int(Qt::SHIFT) | Qt::Key_H, resuming},
     {"desk", QT_TRANSLATE_NOOP("RowActions", "Des&k work…"), int(Qt::CTRL) | Qt::Key_K, deskWork,
-     true},
+     withRelated},
     {"print", QT_TRANSLATE_NOOP("RowActions", "&Print…"), int(Qt::CTRL) | Qt::Key_P, savingPapers},
 };
 
@@ -57,10 +56,8 @@ QString aboutRows(const DeedGround &ground)
     const QStringList orders = ground.orders();
     if (orders.size() == 1)
         return RowActions::tr("Order %1, %2").arg(orders.front(), ground.rows.front().customer);
-    QString named = orders.mid(0, ordersNamed).join(QStringLiteral(", "));
-    if (orders.size() > ordersNamed)
-        named = RowActions::tr("%1 and %2 more").arg(named).arg(orders.size() - ordersNamed);
-    return RowActions::tr("%1 orders: %2").arg(QLocale().toString(orders.size()), named);
+    return RowActions::tr("%1 orders: %2")
+        .arg(QLocale().toString(orders.size()), firstOrders(orders));
 }
 
 } // namespace
@@ -69,6 +66,7 @@ RowActions::RowActions(DesktopContext &workplace, QWidget *screen)
     : m_workplace(workplace)
     , m_screen(screen)
     , m_asker(workplace.longWork())
+    , m_looker(workplace.questions())
     , m_menu(new QMenu(this))
     , m_count(new QLabel)
     , m_told(new SignLine)
@@ -175,19 +173,38 @@ void RowActions::begin(const DeedRow &row)
 {
     if (m_rows.empty() || m_asker.isBusy())
         return;
+    m_looker.supersede(); // of a dialog that is gone, or this key twice
     m_told->hide();
     const DeedGround now = ground();
-    if (!row.asksRelated)
+    if (!row.complete)
         return open(row, now);
-    m_asker.ask<QStringList>(
-        [orders = now.orders()](Records &records, const Progress &) {
-            return relatedOrders(records, orders);
+    m_looker.ask<DeedGround>(
+        [complete = row.complete, now](Records &records, const Progress &) {
+            return complete(records, now);
         },
-        [this, &row, ground = now](const Result<QStringList> &related) {
-            DeedGround whole = ground;
-            whole.related = related.value_or(QStringList());
-            open(row, whole);
-        });
+        [this, &row, now](const Result<DeedGround> &whole) { open(row, whole.value_or(now)); });
+}
+
+void RowActions::keepList(AskDialog *dialog, const DeedList &list)
+{
+    const auto read = [this, dialog, list, shown = std::make_shared<QString>()] {
+        const QString typed = dialog->form()->field(list.by)->typed();
+        if (typed == *shown)
+            return;
+        *shown = typed;
+        m_looker.supersede();
+        m_looker.ask<std::vector<KeyedOption>>(
+            [list, typed](Records &records, const Progress &) {
+                return list.options(records, typed);
+            },
+            [asked = QPointer<AskDialog>(dialog),
+             field = list.field](const Result<std::vector<KeyedOption>> &options) {
+                if (options && asked)
+                    asked->form()->field(field)->setOptions(*options);
+            });
+    };
+    connect(dialog->form(), &Form::edited, dialog, read);
+    read();
 }
 
 void RowActions::open(const DeedRow &row, const DeedGround &ground)
@@ -200,6 +217,8 @@ void RowActions::open(const DeedRow &row, const DeedGround &ground)
         [this] { return m_workplace.records().now(); }, window());
     connect(dialog, &AskDialog::confirmed, this,
             [this, deed, dialog](const QJsonObject &values) { carryOut(deed, values, dialog); });
+    if (deed.list)
+        keepList(dialog, *deed.list);
     if (deed.prints) {
         dialog->addButton(makeButton(tr("Print…"), dialog->objectName() + ".print",
                                      [this, ground, dialog] { print(ground, dialog); }));

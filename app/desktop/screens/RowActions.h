@@ -50,6 +50,7 @@ private:
     void settle();
     void begin(const DeedRow &row);
     void open(const DeedRow &row, const DeedGround &ground);
+    void keepList(AskDialog *dialog, const DeedList &list);
     void print(const DeedGround &ground, AskDialog *dialog);
     DeedGround ground() const;
     void carryOut(const Deed &deed, const QJsonObject &values, AskDialog *dialog);
@@ -60,6 +61,7 @@ private:
     DesktopContext &m_workplace;
     QWidget *m_screen;
     Asker m_asker;
+    Asker m_looker; ///< of what a deed asks with
     std::vector<BoardRow> m_rows;
     QMenu *m_menu;
     QAction *m_settle = nullptr; ///< on where stations disagree about one of them

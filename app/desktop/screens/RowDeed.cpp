@@ -1,6 +1,6 @@
 #include "app/desktop/screens/RowDeed.h"
 
-#include "app/actions/DeskWork.h"
+#include "app/actions/Board.h"
 #include "app/actions/Plans.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
@@ -17,7 +17,7 @@ namespace {
 
 /// Stands in the list for an order that nobody is assigned to any more.
 const QString nobody = QStringLiteral("-");
-constexpr qsizetype relatedNamed = 6;
+constexpr qsizetype mostNamed = 6;
 
 QString deedText(const char *source)
 {
@@ -46,12 +46,21 @@ QString weekday(const QString &iso)
                               deedText(QT_TRANSLATE_NOOP("RowDeed", "ddd d MMM")));
 }
 
-/// Whether the day is another than any of the rows has.
-bool movesAny(const std::vector<BoardRow> &rows, const QString &typed)
+/// As it is typed, or as a value.
+bool wantsOthers(const QJsonObject &answers)
+{
+    const QJsonValue others = answers.value("premises");
+    return others.toBool() || others.toString() == u"true";
+}
+
+/// Whether the day is another than any of the rows has that it is for.
+bool movesAny(const DeedGround &ground, const QJsonObject &answers, const QString &typed)
 {
     const QString day = dateText(typed);
+    const auto moves = [&day](const BoardRow &row) { return isoDay(row) != day; };
     return !day.isEmpty() &&
-           std::ranges::any_of(rows, [&](const BoardRow &row) { return isoDay(row) != day; });
+           (std::ranges::any_of(ground.rows, moves) ||
+            (wantsOthers(answers) && std::ranges::any_of(ground.alsoThere, moves)));
 }
 
 Finding lack(const QString &field, const char *reason)
@@ -71,8 +80,8 @@ std::vector<FieldSpec> dayFields(const DeedGround &ground, const char *hint)
                       Answer::Text,
                       {},
                       0};
-    because.asked = [rows = ground.rows](const QJsonObject &typed) {
-        return movesAny(rows, typed.value("due_date").toString());
+    because.asked = [ground](const QJsonObject &typed) {
+        return movesAny(ground, typed, typed.value("due_date").toString());
     };
     fields.push_back(because);
     return fields;
@@ -85,7 +94,7 @@ Findings checkDay(const DeedGround &ground, const QJsonObject &values)
         return {};
     if (!QDate::fromString(day, Qt::ISODate).isValid())
         return {lack("due_date", QT_TRANSLATE_NOOP("RowDeed", "A day is typed as 2026-12-01."))};
-    if (movesAny(ground.rows, day) && values.value("due_because").toString().trimmed().isEmpty())
+    if (movesAny(ground, values, day) && values.value("due_because").toString().trimmed().isEmpty())
         return {lack("due_because",
                      QT_TRANSLATE_NOOP("RowDeed", "Say why it is another day: the customer was "
                                                   "told the first one."))};
@@ -125,60 +134,47 @@ QString said(const char *source, const QStringList &changed)
     return deedText(source).arg(deedSubject(changed));
 }
 
-std::vector<FieldSpec> deskFields(const DeedGround &ground)
+QStringList numbersOf(const std::vector<BoardRow> &rows)
 {
-    std::vector<FieldSpec> fields;
-    fields.push_back({QStringLiteral("what"),
-                      deedText(QT_TRANSLATE_NOOP("RowDeed", "What was done")),
-                      {},
-                      Answer::Choice,
-                      keyedOptions(allWords<DeskWhat>()),
-                      0});
-    FieldSpec related{QStringLiteral("related"),
-                      deedText(QT_TRANSLATE_NOOP("RowDeed", "Release the related orders too")),
-                      ground.related.mid(0, relatedNamed).join(QStringLiteral(", ")),
-                      Answer::YesNo,
-                      {},
-                      0};
-    if (ground.related.size() > relatedNamed)
-        related.hint = deedText(QT_TRANSLATE_NOOP("RowDeed", "%1 and %2 more"))
-                           .arg(related.hint)
-                           .arg(ground.related.size() - relatedNamed);
-    related.asked = [any = !ground.related.isEmpty()](const QJsonObject &typed) {
-        return any && typed.value("what").toString() == toText(DeskWhat::Released);
-    };
-    fields.push_back(related);
-    fields.push_back({QStringLiteral("by"), deedText(QT_TRANSLATE_NOOP("RowDeed", "By whom")),
-                      deedText(QT_TRANSLATE_NOOP("RowDeed", "may be left empty")), Answer::Text});
-    fields.push_back({QStringLiteral("at"), deedText(QT_TRANSLATE_NOOP("RowDeed", "When")),
-                      deedText(QT_TRANSLATE_NOOP("RowDeed", "empty: now")), Answer::Clock});
-    fields.push_back({QStringLiteral("text"),
-                      deedText(QT_TRANSLATE_NOOP("RowDeed", "Remark")),
-                      deedText(QT_TRANSLATE_NOOP("RowDeed", "may be left empty")),
-                      Answer::Text,
-                      {},
-                      0});
-    return fields;
+    QStringList numbers;
+    for (const BoardRow &row : rows)
+        numbers << row.order;
+    return numbers;
 }
 
-DeskFact deskFact(const QJsonObject &values)
+/// "A. Rivera · 3 on Tue 1 Dec"; without a day the names alone.
+std::vector<KeyedOption> installerOptions(const QList<Person> &people,
+                                          const QMap<QString, int> &load, const QString &day)
 {
-    const auto optional = [&values](const char *key) -> std::optional<QString> {
-        const QString text = values.value(QLatin1String(key)).toString().trimmed();
-        return text.isEmpty() ? std::nullopt : std::optional(text);
-    };
-    return {fromText<DeskWhat>(values.value("what").toString()).value_or(DeskWhat::SwitchBuilt),
-            optional("by"), optional("text")};
+    std::vector<KeyedOption> options = peopleOptions(people);
+    if (!day.isEmpty())
+        for (KeyedOption &option : options)
+            option.label =
+                deedText(QT_TRANSLATE_NOOP("RowDeed", "%1 · %2 on %3"))
+                    .arg(option.label, QLocale().toString(load.value(option.code)), weekday(day));
+    options.push_back({{}, nobody, deedText(QT_TRANSLATE_NOOP("RowDeed", "Nobody any more"))});
+    return options;
+}
+
+/// By the day that is typed.
+DeedList installerList(const QList<Person> &people)
+{
+    return {QStringLiteral("installer"), QStringLiteral("due_date"),
+            [people](Records &records, const QString &typed) -> Result<std::vector<KeyedOption>> {
+                const QString day = dateText(typed);
+                const QDate date = QDate::fromString(day, Qt::ISODate);
+                if (!date.isValid())
+                    return installerOptions(people, {}, {});
+                LOOPWRIGHT_ASSIGN(const auto load, loadOfDay(records, date));
+                return installerOptions(people, load, day);
+            }};
 }
 
 } // namespace
 
 QStringList DeedGround::orders() const
 {
-    QStringList numbers;
-    for (const BoardRow &row : rows)
-        numbers << row.order;
-    return numbers;
+    return numbersOf(rows);
 }
 
 Finding lackAt(const QString &field, const QString &sentence)
@@ -194,17 +190,40 @@ QString deedSubject(const QStringList &orders)
                      .arg(QLocale().toString(orders.size()));
 }
 
+QString firstOrders(const QStringList &orders)
+{
+    const QString named = orders.mid(0, mostNamed).join(QStringLiteral(", "));
+    return orders.size() <= mostNamed
+               ? named
+               : deedText(QT_TRANSLATE_NOOP("RowDeed", "%1 and %2 more"))
+                     .arg(named, QLocale().toString(orders.size() - mostNamed));
+}
+
+Result<DeedGround> withOthersThere(Records &records, DeedGround ground)
+{
+    LOOPWRIGHT_ASSIGN(ground.alsoThere, othersAtPremises(records, ground.rows));
+    return ground;
+}
+
 Deed assigning(const DeedGround &ground)
 {
-    std::vector<KeyedOption> people = peopleOptions(ground.people);
-    people.push_back({{}, nobody, deedText(QT_TRANSLATE_NOOP("RowDeed", "Nobody any more"))});
     Deed deed{deedText(QT_TRANSLATE_NOOP("RowDeed", "Assign")),
               deedText(QT_TRANSLATE_NOOP("RowDeed", "Assign"))};
     deed.fields.push_back({QStringLiteral("installer"),
                            deedText(QT_TRANSLATE_NOOP("RowDeed", "Installer")),
                            {},
                            Answer::List,
-                           people});
+                           installerOptions(ground.people, {}, {})});
+    const QStringList others = numbersOf(ground.alsoThere);
+    FieldSpec also{QStringLiteral("premises"),
+                   deedText(QT_TRANSLATE_NOOP("RowDeed", "The others at these premises too")),
+                   firstOrders(others),
+                   Answer::YesNo,
+                   {},
+                   0};
+    also.asked = [any = !others.isEmpty()](const QJsonObject &) { return any; };
+    deed.fields.push_back(also);
+    deed.list = installerList(ground.people);
     for (const FieldSpec &field :
          dayFields(ground, QT_TRANSLATE_NOOP("RowDeed", "empty: each keeps its day")))
         deed.fields.push_back(field);
@@ -216,13 +235,15 @@ Deed assigning(const DeedGround &ground)
             return {lack("installer", QT_TRANSLATE_NOOP("RowDeed", "Say who goes there."))};
         return checkDay(ground, values);
     };
-    deed.carryOut = asDeed([orders = ground.orders()](Records &records, const QJsonObject &values) {
-        const QString installer = values.value("installer").toString();
-        return assignOrders(records,
-                            {orders, installer == nobody ? QString() : installer,
-                             QDate::fromString(values.value("due_date").toString(), Qt::ISODate),
-                             values.value("due_because").toString()});
-    });
+    deed.carryOut =
+        asDeed([orders = ground.orders(), others](Records &records, const QJsonObject &values) {
+            const QString installer = values.value("installer").toString();
+            return assignOrders(
+                records, {wantsOthers(values) ? orders + others : orders,
+                          installer == nobody ? QString() : installer,
+                          QDate::fromString(values.value("due_date").toString(), Qt::ISODate),
+                          values.value("due_because").toString()});
+        });
     deed.sentence = [ground](const QStringList &changed, const QJsonObject &values) -> QString {
         const QString key = values.value("installer").toString();
         const QString day = values.value("due_date").toString();
@@ -305,41 +326,6 @@ Deed resuming(const DeedGround &ground)
     });
     deed.sentence = [](const QStringList &changed, const QJsonObject &) {
         return said(QT_TRANSLATE_NOOP("RowDeed", "%1 resumed."), changed);
-    };
-    return deed;
-}
-
-Deed deskWork(const DeedGround &ground)
-{
-    Deed deed{deedText(QT_TRANSLATE_NOOP("RowDeed", "Desk work")),
-              deedText(QT_TRANSLATE_NOOP("RowDeed", "Record it"))};
-    deed.fields = deskFields(ground);
-    deed.proposed = {{"by", ground.by}};
-    deed.check = [](const QJsonObject &values) -> Findings {
-        if (values.value("what").toString().isEmpty())
-            return {lack("what", QT_TRANSLATE_NOOP("RowDeed", "Say what was done."))};
-        const QString at = values.value("at").toString();
-        if (!at.isEmpty() && !Moment::parse(at))
-            return {lack("at", QT_TRANSLATE_NOOP("RowDeed", "A time is typed as 8:14."))};
-        return {};
-    };
-    deed.carryOut = [ground](Records &records, const QJsonObject &values,
-                             const Progress &) -> Result<DeedReport> {
-        DeskWork work{ground.orders(), deskFact(values),
-                      Moment::parse(values.value("at").toString()).value_or(records.now())};
-        if (values.value("related").toBool())
-            work.orders << ground.related;
-        LOOPWRIGHT_ASSIGN(const auto facts, recordDeskWork(records, work));
-        DeedReport report;
-        report.changed = work.orders;
-        report.takeBack = [facts](Records &records) {
-            return voidDeskWork(records, facts, QStringLiteral("taken back"));
-        };
-        return report;
-    };
-    deed.sentence = [](const QStringList &changed, const QJsonObject &values) {
-        return said(QT_TRANSLATE_NOOP("RowDeed", "%1: %2."), changed)
-            .arg(localizedWord(values.value("what").toString()));
     };
     return deed;
 }

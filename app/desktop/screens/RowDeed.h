@@ -7,6 +7,7 @@
 #include "core/acceptance/BoardRow.h"
 #include "core/base/Finding.h"
 
+#include <optional>
 #include <vector>
 
 namespace loopwright {
@@ -21,12 +22,22 @@ struct DeedReport
     std::function<Result<void>(Records &)> takeBack; ///< empty: nothing is to be taken back
 };
 
+/// A list of the form that says more about each choice by what is typed in another field.
+struct DeedList
+{
+    QString field; ///< the list
+    QString by;
+    /// Called beside the window's thread.
+    std::function<Result<std::vector<KeyedOption>>(Records &, const QString &typed)> options;
+};
+
 struct Deed
 {
     QString title;
     QString confirm;                    ///< text of the button
     std::vector<FieldSpec> fields = {}; ///< none: it is done without asking
     QJsonObject proposed = {};
+    std::optional<DeedList> list = {};
     /// Of the values of the form; `field` is a key of it.
     std::function<Findings(const QJsonObject &values)> check = {};
     /// Called beside the window's thread: holds copies alone. Long work asks the progress.
@@ -44,7 +55,8 @@ struct DeedGround
     QList<Person> people; ///< the registered ones
     QString by;           ///< who works, by name
     Moment now;
-    QStringList related = {}; ///< further orders that are released together with these
+    QStringList related = {};             ///< further orders that are released together with these
+    std::vector<BoardRow> alsoThere = {}; ///< further open ones at the same premises
 
     QStringList orders() const;
 };
@@ -54,12 +66,18 @@ Finding lackAt(const QString &field, const QString &sentence);
 
 /// "Order O-1001", "12 orders"; begins a sentence.
 QString deedSubject(const QStringList &orders);
+/// "O-1001, O-1002 and 3 more"
+QString firstOrders(const QStringList &orders);
 
+/// With what each installer has on the day; offers the others at the same premises.
 Deed assigning(const DeedGround &ground);
 Deed redating(const DeedGround &ground);
 Deed holding(const DeedGround &ground);
 Deed resuming(const DeedGround &ground);
 /// What the office did for the lines, with who and when; releasing offers the related orders.
 Deed deskWork(const DeedGround &ground);
+// What is read before they ask, beside the window's thread.
+Result<DeedGround> withOthersThere(Records &records, DeedGround ground);
+Result<DeedGround> withRelated(Records &records, DeedGround ground);
 
 } // namespace loopwright

@@ -67,7 +67,7 @@ class RowActionsTest : public QObject, private DeskWindow
     void ask(Qt::Key key) const
     {
         QTest::keyClick(table(), key, Qt::ControlModifier);
-        QVERIFY(dialog());
+        QTRY_VERIFY(dialog());
         dialog()->activateWindow();
         QTRY_COMPARE(QApplication::activeWindow(), dialog());
     }
@@ -179,6 +179,67 @@ private slots:
         QTRY_COMPARE(orders().first(), "O-1001");
         QCOMPARE(selected(), (QStringList{"O-1001", "O-1002", "O-1003"}));
         QVERIFY(!named<QAction>("action.undo")->isEnabled());
+    }
+    void theListOfInstallersTellsWhatEachHasOnTheDay()
+    {
+        select(1);
+        ask(Qt::Key_T);
+        const auto *list = dialog()->findChild<QComboBox *>("assign.installer");
+        const auto label = [list](const QString &key) {
+            return list->itemText(list->findData(key));
+        };
+        QTRY_COMPARE(label("rivera"), "A. Rivera · 1 on Mon 2 Mar"); // O-1001 itself
+        QCOMPARE(label("okafor"), "N. Okafor · 0 on Mon 2 Mar");
+        QCOMPARE(list->currentData().toString(), "rivera");
+        type("assign.due_date", "20260305");
+        QTRY_COMPARE(label("okafor"), "N. Okafor · 1 on Thu 5 Mar");
+        QCOMPARE(label("rivera"), "A. Rivera · 0 on Thu 5 Mar");
+        // What is cancelled is no load.
+        QVERIFY(cancelOrder(*m_records->elsewhere(), "O-1003", "the customer moved"));
+        type("assign.due_date", "20260306");
+        QTRY_COMPARE(label("okafor"), "N. Okafor · 1 on Fri 6 Mar");
+        type("assign.due_date", "20260305");
+        QTRY_COMPARE(label("okafor"), "N. Okafor · 0 on Thu 5 Mar");
+        auto *day = dialog()->findChild<QLineEdit *>("assign.due_date");
+        day->selectAll();
+        QTest::keyClick(day, Qt::Key_Delete); // each keeps its day
+        QTRY_COMPARE(label("okafor"), "N. Okafor");
+        QCOMPARE(list->currentData().toString(), "rivera");
+    }
+    void assigningOffersTheOthersAtThePremises()
+    {
+        select(1);
+        ask(Qt::Key_T);
+        QVERIFY(!dialog()->findChild<QWidget *>("assign.premises")->isVisible());
+        QTest::keyClick(dialog(), Qt::Key_Escape);
+        dialogGone();
+        QVERIFY(changePlans(m_records->records(), {{"O-1003", {{"premises", "12 Mill Lane"}}}}));
+        select(1);
+        ask(Qt::Key_T);
+        auto *others = dialog()->findChild<QWidget *>("assign.premises");
+        QVERIFY(others->isVisible());
+        QCOMPARE(dialog()->form()->field("premises")->sentence(), "O-1003");
+        auto *because = dialog()->findChild<QLineEdit *>("assign.due_because");
+        QVERIFY(!because->isVisible()); // O-1001 keeps its day
+        chooseInstaller("N.");
+        others->setFocus();
+        QTest::keyClick(others, Qt::Key_Y);
+        QVERIFY(because->isVisible()); // the other one does not
+        confirm();
+        QVERIFY(dialog());
+        QCOMPARE(order("O-1003").dueDate, QDate(2026, 3, 5));
+        type("assign.due_because", "one way for both");
+        confirm();
+        dialogGone();
+        QTRY_COMPARE(notice(), "2 orders assigned to N. Okafor for Mon 2 Mar.");
+        for (const char *number : {"O-1001", "O-1003"}) {
+            QCOMPARE(order(number).installer, "okafor");
+            QCOMPARE(order(number).dueDate, QDate(2026, 3, 2));
+        }
+        QTest::keyClick(table(), Qt::Key_Z, Qt::ControlModifier);
+        QTRY_COMPARE(notice(), "Taken back: 2 orders assigned to N. Okafor for Mon 2 Mar.");
+        QCOMPARE(order("O-1001").installer, "rivera");
+        QCOMPARE(order("O-1003").dueDate, QDate(2026, 3, 5));
     }
     void aDayThatMovesAsksForItsReason()
     {
@@ -293,10 +354,7 @@ private slots:
         QVERIFY(changePlans(records, {{"O-1003", {{"related_order", "O-1001"}}}}));
         QTest::keyClick(m_window.get(), Qt::Key_F5);
         select(2);
-        QTest::keyClick(table(), Qt::Key_K, Qt::ControlModifier);
-        QTRY_VERIFY(dialog());
-        dialog()->activateWindow();
-        QTRY_COMPARE(QApplication::activeWindow(), dialog());
+        ask(Qt::Key_K);
         auto *related = dialog()->findChild<QWidget *>("desk.related");
         QVERIFY(!related->isVisible());
         QCOMPARE(dialog()->findChild<QLineEdit *>("desk.by")->text(), "S. Lind");
