@@ -134,6 +134,11 @@ Result<TextBy> textBy(const Database &database, const QString &text)
     return searchTerms(text).match.isEmpty() ? TextBy::Nothing : TextBy::Fragments;
 }
 
+int mostOfEach(const BoardQuery &query)
+{
+    return std::max(1, mostFound / std::max(1, int(query.named.size())));
+}
+
 BoardStatement::BoardStatement(const BoardQuery &query, TextBy textBy)
 {
     if (textBy == TextBy::Fragments)
@@ -159,8 +164,14 @@ BoardStatement::BoardStatement(const BoardQuery &query, TextBy textBy)
     const SearchTerms terms = searchTerms(query.text);
     if (textBy == TextBy::Fragments)
         m_values.emplace_back("match", terms.match);
+    const bool named = textBy == TextBy::Fragments && !query.named.empty();
+    if (named) {
+        m_values.emplace_back("named", toJson(query.named));
+        m_mostEach = mostOfEach(query);
+    }
     if (terms.shortWords != u"[]")
-        bindText("board.short_words", "short_words", terms.shortWords);
+        bindText(named ? "board.short_words_or_named" : "board.short_words", "short_words",
+                 terms.shortWords);
 }
 
 void BoardStatement::bindText(std::string_view part, const char *name, const QString &value)
@@ -182,6 +193,8 @@ std::unique_ptr<Statement> BoardStatement::on(const Database &database, std::str
         statement->bind(name, value);
     if (m_mostFound)
         statement->bind("most_found", *m_mostFound);
+    if (m_mostEach)
+        statement->bind("most_each", *m_mostEach);
     return statement;
 }
 
@@ -208,7 +221,8 @@ Result<std::string_view> boardIndexFor(const Database &database, const BoardQuer
     if (textBy == TextBy::WholeNumber)
         return std::string_view("board.from_whole_number");
     if (textBy == TextBy::Fragments)
-        return std::string_view("board.from_search");
+        return std::string_view(query.named.empty() ? "board.from_search"
+                                                    : "board.from_search_or_named");
     LOOPWRIGHT_ASSIGN(const auto filter, smallestFilter(database, query));
     const bool fewDays = query.dueFrom.isValid() && query.dueBefore.isValid();
     if (!filter)

@@ -57,6 +57,8 @@ Result<TextBy> textBy(const Database &database, const QString &text);
 
 /// So many of the newest orders with the words of a search are looked at, unless all are asked for.
 inline constexpr int mostFound = 2000;
+/// So many of the latest orders of each of those who are named in it.
+int mostOfEach(const BoardQuery &query);
 
 class BoardStatement
 {
@@ -72,8 +74,9 @@ public:
     /// Every order with the words of a search, for who asks for all rows.
     BoardStatement &findAll()
     {
-        if (m_mostFound)
-            m_mostFound = -1;
+        for (auto *most : {&m_mostFound, &m_mostEach})
+            if (*most)
+                *most = -1;
         return *this;
     }
     const std::vector<std::string_view> &parts() const { return m_parts; }
@@ -87,6 +90,7 @@ private:
     std::vector<std::string_view> m_parts;
     std::vector<std::pair<const char *, QString>> m_values;
     std::optional<int> m_mostFound; ///< of a search for fragments; -1: all
+    std::optional<int> m_mostEach;  ///< of each who is named in it
 };
 
 /// Of what the tally knows: the filters without dates and text.

@@ -62,13 +62,20 @@ Result<qint64> BoardStore::count(const BoardQuery &query) const
     return found->value_or(0);
 }
 
-Result<bool> BoardStore::findsMore(const QString &text) const
+Result<bool> BoardStore::findsMore(const BoardQuery &query) const
 {
-    LOOPWRIGHT_ASSIGN(const auto how, textBy(m_database, text));
+    LOOPWRIGHT_ASSIGN(const auto how, textBy(m_database, query.text));
     if (how != TextBy::Fragments)
         return false;
+    for (const NamedInstaller &one : query.named) {
+        BoardQuery his;
+        his.facets.insert(BoardFacet::Installer, one.key);
+        LOOPWRIGHT_ASSIGN(const auto orders, boardTally(m_database, his));
+        if (orders > mostOfEach(query))
+            return true;
+    }
     Statement statement(m_database, "board.found");
-    statement.bind("match", searchTerms(text).match).bind("most_found", mostFound + 1);
+    statement.bind("match", searchTerms(query.text).match).bind("most_found", mostFound + 1);
     LOOPWRIGHT_ASSIGN(const auto found, firstRow(statement, [](const Statement &row) {
                           return row.integer("orders");
                       }));

@@ -62,9 +62,10 @@ public:
     /// reads an index alone.
     Result<std::vector<BoardRow>> linesAt(const BoardQuery &query, qint64 place, int limit) const;
     Result<qint64> count(const BoardQuery &query) const;
-    /// Whether more orders have the words of a search than are looked at: the newest mostFound
-    /// (BoardStatement.h). Rows and counts are then of those alone.
-    Result<bool> findsMore(const QString &text) const;
+    /// Whether more orders have the words of a search than are looked at: the newest mostFound, and
+    /// the latest mostOfEach() of who is named in it (BoardStatement.h). Rows and counts are then
+    /// of those alone.
+    Result<bool> findsMore(const BoardQuery &query) const;
 
     /// Out of the tally, every combination under the filters of a query, whatever its orders are
     /// due and called.

@@ -4,6 +4,7 @@
 
 #include <QJsonArray>
 #include <QJsonDocument>
+#include <QJsonObject>
 #include <QRegularExpression>
 
 #include <algorithm>
@@ -11,6 +12,9 @@
 namespace loopwright {
 
 namespace {
+
+/// Of the words that the text index finds.
+constexpr qsizetype shortestIndexed = 3;
 
 /// A text of digits and separators without the separators; empty for any other text, and for one
 /// that has none.
@@ -79,15 +83,52 @@ SearchTerms searchTerms(const QString &typed)
     QJsonArray shortWords;
     for (const QString &word : foldForSearch(typed).split(' ', Qt::SkipEmptyParts)) {
         const QString bare = bareNumber(word);
-        if (word.size() < 3)
+        if (word.size() < shortestIndexed)
             shortWords << word;
-        else if (bare.size() >= 3)
+        else if (bare.size() >= shortestIndexed)
             matches << '(' + quoted(word) + " OR " + quoted(bare) + ')';
         else
             matches << quoted(word);
     }
     return {matches.join(" AND "),
             QString::fromUtf8(QJsonDocument(shortWords).toJson(QJsonDocument::Compact))};
+}
+
+std::vector<NamedInstaller> installersNamed(const QList<Person> &people, const QString &typed)
+{
+    std::vector<NamedInstaller> named;
+    if (!wholeNumber(typed).isEmpty())
+        return named;
+    const QStringList words = foldForSearch(typed).split(' ', Qt::SkipEmptyParts);
+    for (const Person &person : people) {
+        const QString name = foldForSearch(person.name);
+        NamedInstaller found{person.key, {}};
+        bool any = false;
+        for (const QString &word : words) {
+            const bool isHis = name.contains(word);
+            any = any || (isHis && word.size() >= shortestIndexed);
+            if (!isHis)
+                found.rest << word;
+        }
+        if (any)
+            named.push_back(found);
+    }
+    return named;
+}
+
+QString toJson(const std::vector<NamedInstaller> &named)
+{
+    QJsonArray list;
+    for (const NamedInstaller &one : named) {
+        QJsonArray rest;
+        for (const QString &word : one.rest) {
+            const QString bare = bareNumber(word);
+            rest << QJsonObject{{"word", word},
+                                {"bare", bare.size() < shortestIndexed ? word : bare}};
+        }
+        list << QJsonObject{{"key", one.key}, {"rest", rest}};
+    }
+    return QString::fromUtf8(QJsonDocument(list).toJson(QJsonDocument::Compact));
 }
 
 QString wholeNumber(const QString &typed)

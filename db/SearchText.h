@@ -2,6 +2,8 @@
 // How anything is found by any part of a number or name: both the stored text and what is typed are
 // folded the same way, and a number is found with and without its separators.
 
+#include "core/acceptance/BoardQuery.h"
+#include "core/office/Office.h"
 #include "core/order/ServiceOrder.h"
 
 namespace loopwright {
@@ -20,6 +22,11 @@ struct SearchTerms
     bool isEmpty() const { return match.isEmpty() && shortWords == u"[]"; }
 };
 SearchTerms searchTerms(const QString &typed);
+
+/// The people in whose names words of three and more characters are; none for a whole number.
+std::vector<NamedInstaller> installersNamed(const QList<Person> &people, const QString &typed);
+/// For a statement: a list of {"key","rest":[{"word","bare"}]}; a word is there if either is.
+QString toJson(const std::vector<NamedInstaller> &named);
 
 /// The digits of a text that is one number of ten or more, as directory numbers and SPIDs have;
 /// empty for any other.

@@ -4,6 +4,7 @@
 #include "app/actions/Register.h"
 #include "core/order/Claims.h"
 #include "db/BoardStore.h"
+#include "db/SearchText.h"
 
 #include <QSet>
 
@@ -138,12 +139,23 @@ Result<void> countTallied(BoardCounts &counts, const BoardStore &store, const Bo
     return {};
 }
 
+/// With those whom the text of the filter names.
+Result<BoardFilter> withNames(Records &records, BoardFilter filter)
+{
+    if (filter.text.trimmed().isEmpty())
+        return filter;
+    LOOPWRIGHT_ASSIGN(const auto registered, people(records));
+    filter.named = installersNamed(registered, filter.text);
+    return filter;
+}
+
 } // namespace
 
-Result<std::vector<BoardRow>> boardRows(Records &records, const BoardFilter &filter)
+Result<std::vector<BoardRow>> boardRows(Records &records, const BoardFilter &asked)
 {
     LOOPWRIGHT_TRY(followLimits(records));
     const BoardStore store(records.database());
+    LOOPWRIGHT_ASSIGN(const auto filter, withNames(records, asked));
     const BoardQuery query = queryOf(filter, records.now().localDate());
     if (filter.after.isEmpty())
         return store.linesAt(query, filter.place, filter.limit);
@@ -184,15 +196,16 @@ Result<QMap<QString, int>> loadOfDay(Records &records, QDate day)
     return BoardStore(records.database()).loadOn(day);
 }
 
-Result<BoardCounts> boardCounts(Records &records, const BoardFilter &filter)
+Result<BoardCounts> boardCounts(Records &records, const BoardFilter &asked)
 {
     LOOPWRIGHT_TRY(followLimits(records));
+    LOOPWRIGHT_ASSIGN(const auto filter, withNames(records, asked));
     const BoardStore store(records.database());
     const QDate today = records.now().localDate();
     BoardCounts counts;
     LOOPWRIGHT_TRY(filter.text.trimmed().isEmpty() ? countTallied(counts, store, filter, today)
                                                    : countFound(counts, store, filter, today));
-    LOOPWRIGHT_ASSIGN(counts.more, store.findsMore(filter.text));
+    LOOPWRIGHT_ASSIGN(counts.more, store.findsMore(filter));
     LOOPWRIGHT_ASSIGN(const auto registered, people(records));
     for (const Person &person : registered)
         counts.installerNames.insert(person.key, person.name);

@@ -7,8 +7,10 @@
 #include <QDate>
 #include <QMap>
 #include <QString>
+#include <QStringList>
 
 #include <array>
+#include <vector>
 
 namespace loopwright {
 
@@ -91,6 +93,16 @@ inline QDate workingDaysAfter(QDate day, int days)
     return day;
 }
 
+/// A registered person in whose name words of the text are: his orders are found too, where the
+/// other words are in theirs.
+struct NamedInstaller
+{
+    QString key;
+    QStringList rest; ///< folded (foldForSearch())
+
+    bool operator==(const NamedInstaller &) const = default;
+};
+
 struct BoardQuery
 {
     QMap<BoardFacet, QString> facets{};
@@ -98,6 +110,7 @@ struct BoardQuery
     bool pending = false;         ///< open and not accepted
     QDate missedBefore{};         ///< missed its first date, which was before this day
     QString text{};               ///< words that must all be found, any part of a number or name
+    std::vector<NamedInstaller> named{};
     BoardSort sort = BoardSort::Urgency;
     bool descending = false;
 

@@ -108,6 +108,23 @@ SELECT s.status, s.stage, s.outcome, s.criterion, s.office, s.installer, s.waiti
 FROM (SELECT rowid AS id FROM order_search WHERE order_search MATCH :match
       ORDER BY rowid DESC LIMIT :most_found) AS f
 CROSS JOIN order_state AS s ON s.service_order = f.id
+-- Likewise, and the orders of those in whose names words of it are (:named), the latest up to
+-- :most_each for each of them, where the other words are in theirs.
+-- part: from_search_or_named
+FROM (SELECT id, max(named) AS named FROM (
+          SELECT id, 0 AS named FROM (SELECT rowid AS id FROM order_search
+                                      WHERE order_search MATCH :match
+                                      ORDER BY rowid DESC LIMIT :most_found)
+          UNION ALL
+          SELECT p.service_order, 1 FROM json_each(:named) AS w
+          CROSS JOIN order_state AS p ON p.service_order IN (
+              SELECT x.service_order FROM order_state AS x INDEXED BY order_state_installer
+              WHERE x.installer = w.value ->> 'key' ORDER BY x.due_date DESC LIMIT :most_each)
+          WHERE NOT EXISTS (SELECT 1 FROM json_each(w.value, '$.rest') AS r
+                            WHERE instr(p.search, r.value ->> 'word') = 0
+                              AND instr(p.search, r.value ->> 'bare') = 0))
+      GROUP BY id) AS f
+CROSS JOIN order_state AS s ON s.service_order = f.id
 -- A whole number goes by its key: the orders of every circuit that has or had it.
 -- part: from_whole_number
 FROM (SELECT o.id FROM service_order AS o WHERE o.circuit IN
@@ -221,6 +238,9 @@ AND s.due_date >= :due_from
 AND s.due_date < :due_before
 -- part: short_words
 AND NOT EXISTS (SELECT 1 FROM json_each(:short_words) AS w WHERE instr(s.search, w.value) = 0)
+-- part: short_words_or_named
+AND (f.named = 1
+     OR NOT EXISTS (SELECT 1 FROM json_each(:short_words) AS w WHERE instr(s.search, w.value) = 0))
 -- part: by_combination
 GROUP BY 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 13, 14, 15, 16, 17
 

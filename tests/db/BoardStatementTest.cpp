@@ -231,6 +231,24 @@ private slots:
                      qPrintable(page.plan));
         }
     }
+    void aNameOfAnInstallerGoesByHisIndex()
+    {
+        forgeTally(900'000);
+        for (BoardQuery query : queries()) {
+            query.text = "kim bakery";
+            query.named = {{"K7", {"bakery"}}};
+            for (const BoardSort sort : {BoardSort::Urgency, BoardSort::Customer}) {
+                const Asked page = pageOf(query, boardSortRow(sort), false, false);
+                QCOMPARE(page.from, std::string_view("board.from_search_or_named"));
+                QVERIFY2(page.plan.contains("SCAN order_search VIRTUAL TABLE INDEX") &&
+                             page.plan.contains("SEARCH x USING COVERING INDEX "
+                                                "order_state_installer (installer=?)") &&
+                             page.plan.contains("SEARCH p USING INTEGER PRIMARY KEY") &&
+                             page.plan.contains("SEARCH s USING INTEGER PRIMARY KEY"),
+                         qPrintable(page.plan));
+            }
+        }
+    }
 };
 
 QTEST_GUILESS_MAIN(BoardStatementTest)

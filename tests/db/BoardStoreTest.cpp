@@ -3,6 +3,7 @@
 #include "db/BoardStore.h"
 
 #include "db/BoardStatement.h"
+#include "db/SearchText.h"
 #include "db/SqliteConnection.h"
 #include "tests/support/StoredJobs.h"
 
@@ -295,7 +296,7 @@ private slots:
             QVERIFY_RESULT(how);
             QCOMPARE(*how, TextBy::Fragments);
         }
-        QCOMPARE(*BoardStore(m_database).findsMore("mill"), false);
+        QCOMPARE(*BoardStore(m_database).findsMore({.text = "mill"}), false);
     }
     /// The newest are looked at where a page is asked for, and all of them where all are.
     void aSearchIsBoundedUnlessAllAreAskedFor()
@@ -305,10 +306,61 @@ private slots:
             " INSERT INTO order_search (rowid, search) SELECT 1000 + i, 'mill lane' FROM n",
             "test"));
         const BoardStore store(m_database);
-        QVERIFY(*store.findsMore("mill lane"));
+        QVERIFY(*store.findsMore({.text = "mill lane"}));
         QCOMPARE(found({.text = "mill lane"}, 400).size(), 0); // newer ones are no orders
         QCOMPARE(found({.text = "mill lane"}).size(), 5);
-        QVERIFY(!*store.findsMore("quiet"));
+        QVERIFY(!*store.findsMore({.text = "quiet"}));
+    }
+    /// In pages, counts and sums: each order once, by its text or by the name of its installer.
+    void aNameFindsTheOrdersOfItsInstaller()
+    {
+        const QList<Person> people{{"K7", "Z. Rivera", Role::Installer},
+                                   {"K8", "A. Okafor", Role::Installer}};
+        const auto typed = [&people](const QString &text, BoardSort sort = BoardSort::Number) {
+            return BoardQuery{.text = text, .named = installersNamed(people, text), .sort = sort};
+        };
+        const BoardStore store(m_database);
+        const auto counted = [&](const QString &text) {
+            qint64 orders = 0;
+            const auto grouped = store.grouped(typed(text), QDate(2026, 3, 4));
+            for (const BoardCombination &one : *grouped)
+                orders += one.orders;
+            return std::pair(*store.count(typed(text)), orders);
+        };
+        for (const auto &[text, numbers] :
+             {std::pair("rivera", QStringList{"A-1", "A-3", "A-5"}),
+              std::pair("z. rivera", QStringList{"A-1", "A-3", "A-5"}),
+              std::pair("rivera quiet", QStringList{"A-5"}),
+              std::pair("rivera q", QStringList{"A-5"}), // short words are held against the text
+              std::pair("okafor", QStringList{"A-2"}), std::pair("okafor rivera", QStringList()),
+              std::pair("quiet", QStringList{"A-2", "A-5"})}) {
+            QCOMPARE(found(typed(text)), numbers);
+            QCOMPARE(counted(text), std::pair(qint64(numbers.size()), qint64(numbers.size())));
+        }
+        ServiceOrder both = orderOf(samples[0]); // of K7, by its text too
+        both.customer = "Rivera Bakery";
+        QVERIFY_RESULT(put(both, stateOf(samples[0])));
+        ServiceOrder other = orderOf(samples[1]); // of K8
+        other.customer = "Rivera Cafe";
+        QVERIFY_RESULT(put(other, stateOf(samples[1])));
+        QCOMPARE(found(typed("rivera")), (QStringList{"A-1", "A-2", "A-3", "A-5"}));
+        QCOMPARE(counted("rivera"), std::pair(qint64(4), qint64(4)));
+        for (const auto &[sort, code] : EnumCodes<BoardSort>::table) {
+            const QStringList whole = found(typed("rivera", sort));
+            QCOMPARE(whole.size(), 4);
+            const auto end = store.linesAt(typed("rivera", sort), 2, 9);
+            QVERIFY_RESULT(end);
+            QCOMPARE(end->size(), 2U);
+            QCOMPARE(end->back().order, whole.back());
+        }
+        BoardQuery open = typed("rivera");
+        open.facets.insert(BoardFacet::Open, "1");
+        QCOMPARE(found(open), (QStringList{"A-1", "A-2"}));
+        // He may have more than are looked at.
+        QVERIFY(!*store.findsMore(typed("rivera")));
+        QVERIFY_RESULT(m_database.connection().run(
+            "UPDATE board_tally SET orders = 3000 WHERE installer = 'K7'", "test"));
+        QVERIFY(*store.findsMore(typed("rivera")));
     }
     void aLineSaysAll()
     {

@@ -30,6 +30,20 @@ private slots:
                                  "17-204", "217-555-0143", "2175550143", "21755501440101"})
             QVERIFY2(words.contains(word), word);
     }
+    void whoIsNamedInASearch()
+    {
+        const QList<Person> people{{"K7", "Zoë Rivera", Role::Installer},
+                                   {"K8", "Ann Mill", Role::Installer}};
+        using Named = std::vector<NamedInstaller>;
+        QCOMPARE(installersNamed(people, "RIV"), (Named{{"K7", {}}}));
+        QCOMPARE(installersNamed(people, "zoe lane 12"), (Named{{"K7", {"lane", "12"}}}));
+        QCOMPARE(installersNamed(people, "mill zoe"), (Named{{"K7", {"mill"}}, {"K8", {"zoe"}}}));
+        QCOMPARE(installersNamed(people, "ri"), Named()); // no word of the index
+        QCOMPARE(installersNamed(people, "ri mill"), (Named{{"K8", {"ri"}}}));
+        QCOMPARE(installersNamed(people, "217-555-0143"), Named());
+        QCOMPARE(toJson(installersNamed(people, "zoe 17-204")),
+                 R"([{"key":"K7","rest":[{"bare":"17204","word":"17-204"}]}])");
+    }
     void terms_data()
     {
         QTest::addColumn<QString>("typed");

@@ -185,6 +185,28 @@ private slots:
         QCOMPARE(boardCounts(*m_records, {})->installerNames.value("D4"), "Lee Ward");
     }
 
+    void ordersAreFoundByTheNameOfTheirInstaller()
+    {
+        const auto found = [this](const QString &text) {
+            BoardFilter filter;
+            filter.text = text;
+            filter.sort = BoardSort::Number;
+            return this->found(filter);
+        };
+        QCOMPARE(found("carver"), (QStringList{"B-1", "B-3"}));
+        QCOMPARE(found("Kim Carver"), (QStringList{"B-1", "B-3"}));
+        QCOMPARE(found("arv"), (QStringList{"B-1", "B-3"})); // any part of it
+        QCOMPARE(found("ward b-2"), QStringList{"B-2"});     // another word is in the order
+        QCOMPARE(found("carver b-2"), QStringList());        // whose installer he is not
+        QCOMPARE(found("carver ward"), QStringList());       // an order has one
+        QCOMPARE(found("kim 12 mill"), (QStringList{"B-1", "B-3"}));
+        QCOMPARE(found("mill"), (QStringList{"A-1001", "B-1", "B-2", "B-3", "B-4", "B-5"}));
+        QVERIFY(changePlans(*m_records, {{"B-5", {{"contact", "Ada Carver"}}}}));
+        QCOMPARE(found("carver"), (QStringList{"B-1", "B-3", "B-5"})); // by its text too
+        QVERIFY(changePlans(*m_records, {{"B-1", {{"contact", "Ada Carver"}}}}));
+        QCOMPARE(found("carver"), (QStringList{"B-1", "B-3", "B-5"})); // once
+    }
+
     // The count shown is the count that choosing gives, whatever else is chosen.
     void everyCountIsWhatChoosingItShows_data()
     {
@@ -213,7 +235,8 @@ private slots:
             when.text = "b";
             row(qPrintable("b, " + toText(due)), when);
         }
-        for (const char *typed : {"b", "mill", "mill press", "nobody"}) {
+        for (const char *typed : {"b", "mill", "mill press", "nobody", "carver", "kim carver",
+                                  "mill carver", "b carver", "carver ward"}) {
             BoardFilter text = filter(BoardFacet::Open, "1");
             text.text = typed;
             row(typed, text);
