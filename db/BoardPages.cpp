@@ -93,6 +93,25 @@ Result<QStringList> inOrder(const Database &database, BoardFacet facet)
     return values;
 }
 
+/// What stands in the place of a label's FROM; under a search the order's document is read too.
+std::vector<std::string_view> partsFrom(const BoardQuery &query, std::string_view from)
+{
+    if (searchTerms(query.text).isEmpty())
+        return {from, "board.with_order"};
+    return {"board.and_content", from, "board.with_order"};
+}
+
+Result<std::vector<BoardRow>> linesIn(Statement &statement, const BoardQuery &query)
+{
+    if (searchTerms(query.text).isEmpty())
+        return rows(statement, readBoardRow);
+    return rows(statement, [&query](const Statement &row) {
+        BoardRow line = readBoardRow(row);
+        line.foundIn = columnsWith(row.json("content"), line.installerName, query.text);
+        return line;
+    });
+}
+
 /// A search without a limit is for all that it finds.
 BoardStatement statementFor(const BoardQuery &query, TextBy how, int limit)
 {
@@ -188,7 +207,7 @@ Result<std::vector<BoardRow>> BoardStore::foundByRank(const BoardQuery &query, T
     if (after)
         composed.add(sort.afterRank);
     composed.add(sort.byRank);
-    const auto statement = composed.on(m_database, "board.lines", {from, "board.with_order"});
+    const auto statement = composed.on(m_database, "board.lines", partsFrom(query, from));
     const QString ranks = '|' + values.join('|') + '|';
     statement->bind("ranks", ranks);
     if (after) {
@@ -199,7 +218,7 @@ Result<std::vector<BoardRow>> BoardStore::foundByRank(const BoardQuery &query, T
             .bind("after_number", after->order);
     }
     statement->bind("limit", limit).bind("offset", 0);
-    return rows(*statement, readBoardRow);
+    return linesIn(*statement, query);
 }
 
 /// The order that stands at a place, from 0, of the rows by these keys.
@@ -274,7 +293,7 @@ Result<std::vector<BoardRow>> BoardStore::linesOf(const BoardQuery &query,
     if (after)
         composed.add(query.descending ? parts.afterDown : parts.after);
     composed.add(query.descending ? parts.byDown : parts.by);
-    const auto statement = composed.on(m_database, "board.lines", {from, "board.with_order"});
+    const auto statement = composed.on(m_database, "board.lines", partsFrom(query, from));
     if (after && parts.key)
         statement->bind("after_key", after->*parts.key);
     if (after && parts.isByDue)
@@ -282,7 +301,7 @@ Result<std::vector<BoardRow>> BoardStore::linesOf(const BoardQuery &query,
     if (after)
         statement->bind("after_number", after->order);
     statement->bind("limit", limit).bind("offset", 0);
-    return rows(*statement, readBoardRow);
+    return linesIn(*statement, query);
 }
 
 } // namespace loopwright

@@ -16,6 +16,14 @@ namespace {
 /// Of the words that the text index finds.
 constexpr qsizetype shortestIndexed = 3;
 
+// Of searchTextOf(), by column.
+constexpr const char *numberColumns[] = {"order_number", "circuit_number", "pair", "related_order",
+                                         "feeder_pair"};
+constexpr const char *nameColumns[] = {"customer", "premises", "office", "installer",
+                                       "contact",  "crew",     "remarks"};
+
+constexpr int mostTerminals = 8;
+
 /// A text of digits and separators without the separators; empty for any other text, and for one
 /// that has none.
 QString bareDigits(const QString &text)
@@ -92,6 +100,43 @@ SearchTerms searchTerms(const QString &typed)
     }
     return {matches.join(" AND "),
             QString::fromUtf8(QJsonDocument(shortWords).toJson(QJsonDocument::Compact))};
+}
+
+QStringList columnsWith(const QJsonObject &order, const QString &installerName,
+                        const QString &typed)
+{
+    const QString whole = wholeNumber(typed);
+    const QStringList words =
+        whole.isEmpty() ? foldForSearch(typed).split(' ', Qt::SkipEmptyParts) : QStringList{whole};
+    QStringList found;
+    const auto look = [&](const QString &column, const QString &text, bool isNumber) {
+        if (text.isEmpty())
+            return;
+        const QString folded = foldForSearch(text);
+        const QString bare = isNumber ? bareNumber(folded) : bareDigits(folded);
+        const auto holds = [&](const QString &word) {
+            return !word.isEmpty() && (folded.contains(word) || bare.contains(word));
+        };
+        for (const QString &word : words) {
+            const QString plain = bareNumber(word);
+            if (holds(word) || (plain.size() >= shortestIndexed && holds(plain))) {
+                found << column;
+                return;
+            }
+        }
+    };
+    for (const char *column : numberColumns)
+        look(column, order.value(QLatin1StringView(column)).toString(), true);
+    for (int terminal = 1; terminal <= mostTerminals; ++terminal)
+        for (const char *number : {"dn_%1", "spid_%1"}) {
+            const QString column = QString(number).arg(terminal);
+            look(column, order.value(column).toString(), true);
+        }
+    for (const char *column : nameColumns)
+        look(column, order.value(QLatin1StringView(column)).toString(), false);
+    if (!found.contains("installer"))
+        look("installer", installerName, false);
+    return found;
 }
 
 std::vector<NamedInstaller> installersNamed(const QList<Person> &people, const QString &typed)

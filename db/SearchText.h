@@ -23,6 +23,10 @@ struct SearchTerms
 };
 SearchTerms searchTerms(const QString &typed);
 
+/// The columns of an order (its document; the name of its installer) that hold a word of a search.
+QStringList columnsWith(const QJsonObject &order, const QString &installerName,
+                        const QString &typed);
+
 /// The people in whose names words of three and more characters are; none for a whole number.
 std::vector<NamedInstaller> installersNamed(const QList<Person> &people, const QString &typed);
 /// For a statement: a list of {"key","rest":[{"word","bare"}]}; a word is there if either is.

@@ -120,6 +120,39 @@ QString eventName(const QString &kind)
     return spelled(kind);
 }
 
+QString searchedColumnName(const QString &column)
+{
+    static constexpr std::pair<const char *, const char *> names[] = {
+        {"order_number", QT_TRANSLATE_NOOP("Names", "Order number")},
+        {"circuit_number", QT_TRANSLATE_NOOP("Names", "Circuit number")},
+        {"pair", QT_TRANSLATE_NOOP("Names", "Pair")},
+        {"related_order", QT_TRANSLATE_NOOP("Names", "Related order")},
+        {"feeder_pair", QT_TRANSLATE_NOOP("Names", "Feeder pair")},
+        {"customer", QT_TRANSLATE_NOOP("Names", "Customer")},
+        {"premises", QT_TRANSLATE_NOOP("Names", "Premises")},
+        {"office", QT_TRANSLATE_NOOP("Names", "Office")},
+        {"installer", QT_TRANSLATE_NOOP("Names", "Installer")},
+        {"contact", QT_TRANSLATE_NOOP("Names", "Contact")},
+        {"crew", QT_TRANSLATE_NOOP("Names", "Crew and vehicle")},
+        {"remarks", QT_TRANSLATE_NOOP("Names", "Remarks")}};
+    for (const auto &[key, name] : names)
+        if (column == QLatin1StringView(key))
+            return QCoreApplication::translate("Names", name);
+    const QString number = column.section(u'_', 1);
+    return column.startsWith(u"dn_") ? QCoreApplication::translate("Names", "DN %1").arg(number)
+                                     : QCoreApplication::translate("Names", "SPID %1").arg(number);
+}
+
+QString foundText(const QStringList &columns)
+{
+    QStringList names;
+    for (const QString &column : columns)
+        names << searchedColumnName(column);
+    return names.isEmpty() ? QString()
+                           : QCoreApplication::translate("Names", "Found in: %1.")
+                                 .arg(names.join(QStringLiteral(", ")));
+}
+
 QString dayText(QDate day, QDate today)
 {
     if (!day.isValid())

@@ -32,6 +32,11 @@ QString reasonSentences(const std::vector<Text> &reasons);
 /// Of an event: "order_taken" to "Order taken".
 QString eventName(const QString &kind);
 
+/// Of a column of an order that is searched: "Contact", "DN 1".
+QString searchedColumnName(const QString &column);
+/// "Found in: Contact, DN 1."; empty where nothing is searched.
+QString foundText(const QStringList &columns);
+
 /// "12 Mar 2026"; "12 Mar" where it is a day of the year of `today`.
 QString dayText(QDate day, QDate today = {});
 /// "On hold, waits on plant: the drop wire is down. The first day was 2 Mar 2026; moved because:

@@ -58,7 +58,8 @@ QJsonObject BoardRow::toJson(QDate today) const
             {"status", toText(status)},
             {"held", held},
             {"out", vans},
-            {"conflicts", conflicts}};
+            {"conflicts", conflicts},
+            {"found_in", QJsonArray::fromStringList(foundIn)}};
 }
 
 } // namespace loopwright

@@ -41,6 +41,7 @@ struct BoardRow
     int runs = 0;
     std::vector<OutAt> out = {}; ///< the vans that have it
     int conflicts = 0;           ///< between stations, that nobody has settled
+    QStringList foundIn = {};    ///< under a search: the columns of the order that hold its words
 
     bool operator==(const BoardRow &) const = default;
 

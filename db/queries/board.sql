@@ -63,6 +63,9 @@ SELECT s.order_number, s.circuit_number, s.pair, s.customer, s.premises, s.kind,
        s.stage, s.outcome, s.criterion, s.reason, s.waiting_on, s.paper, s.hazard,
        s.hazard_at, s.away_at, s.conflicts, s.installer,
        s.due_date, s.promised_date, s.facts, s.runs, o.held, coalesce(i.name, '') AS installer_name
+-- Of what a search found, to say where its words are.
+-- part: and_content
+, o.content
 -- name: stages
 SELECT DISTINCT s.stage AS value
 -- name: outcomes

@@ -3726,6 +3726,10 @@
         <translation>DN</translation>
     </message>
     <message>
+        <source>DN %1</source>
+        <translation>DN %1</translation>
+    </message>
+    <message>
         <source>DN twice</source>
         <translation>Rufnummer doppelt</translation>
     </message>
@@ -4404,6 +4408,10 @@
     <message>
         <source>Found</source>
         <translation>Befund</translation>
+    </message>
+    <message>
+        <source>Found in: %1.</source>
+        <translation>Gefunden in: %1.</translation>
     </message>
     <message>
         <source>Found: %1</source>

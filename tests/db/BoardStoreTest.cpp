@@ -362,6 +362,21 @@ private slots:
             "UPDATE board_tally SET orders = 3000 WHERE installer = 'K7'", "test"));
         QVERIFY(*store.findsMore(typed("rivera")));
     }
+    void aSearchSaysWhereItsWordsAre()
+    {
+        const BoardStore store(m_database);
+        for (const BoardSort sort : {BoardSort::Urgency, BoardSort::Customer}) {
+            const auto lines = store.lines({.text = "quiet", .sort = sort});
+            QVERIFY_RESULT(lines);
+            QCOMPARE(lines->size(), 2U);
+            for (const BoardRow &line : *lines)
+                QCOMPARE(line.foundIn, QStringList("customer"));
+        }
+        QCOMPARE(store.lines({.text = "217-555-0103"})->front().foundIn, QStringList("dn_1"));
+        QCOMPARE(store.lines({.text = "rivera", .named = {{"K7", {}}}})->front().foundIn,
+                 QStringList("installer"));
+        QCOMPARE(store.lines({})->front().foundIn, QStringList()); // nothing is searched
+    }
     void aLineSaysAll()
     {
         const auto lines = BoardStore(m_database).lines(with(BoardFacet::Stage, "calls"));

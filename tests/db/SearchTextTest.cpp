@@ -1,5 +1,6 @@
 #include "db/SearchText.h"
 
+#include "core/base/Folding.h"
 #include "tests/support/Jobs.h"
 
 #include <QTest>
@@ -29,6 +30,37 @@ private slots:
         for (const char *word : {"a-1001", "a1001", "c-77", "bright bakery", "12 mill lane",
                                  "17-204", "217-555-0143", "2175550143", "21755501440101"})
             QVERIFY2(words.contains(word), word);
+    }
+    /// Each of the texts that are searched, and no other column.
+    void saysWhichColumnsHoldTheWords()
+    {
+        OrderFields fields = jobs::briFields();
+        for (const char *column : {"related_order", "feeder_pair", "installer", "contact", "crew",
+                                   "access_notes", "appointment", "terminal_location", "symptom"})
+            fields[column] = QString("x%1x").arg(column).remove('_');
+        fields["remarks"] = "Ring & wait";
+        const ServiceOrder order = jobs::order(fields);
+        const QJsonObject document = order.toJson();
+        const QString text = searchTextOf(order);
+        for (auto it = document.begin(); it != document.end(); ++it) {
+            const QString value = it->toString();
+            if (value.size() < 4 || it.key().endsWith("_services"))
+                continue; // in others too
+            const QString word = foldForSearch(value).section(' ', 0, 0);
+            const bool isSearched = text.split('\n').contains(foldForSearch(value));
+            QVERIFY2(columnsWith(document, {}, word).contains(it.key()) == isSearched,
+                     qPrintable(it.key() + ": " + value));
+        }
+        const auto in = [&document](const QString &typed, const QString &installer = {}) {
+            return columnsWith(document, installer, typed);
+        };
+        const QStringList second{"dn_2", "spid_2"}; // its SPID begins with the number
+        QCOMPARE(in("2175550144"), second);
+        QCOMPARE(in("(217) 555-0144"), second);
+        QCOMPARE(in("c77"), QStringList("circuit_number")); // without its separator
+        QCOMPARE(in("mill bakery"), (QStringList{"customer", "premises"}));
+        QCOMPARE(in("rivera", "A. Rivera"), QStringList("installer"));
+        QCOMPARE(in("nowhere"), QStringList());
     }
     void whoIsNamedInASearch()
     {

@@ -313,9 +313,12 @@ QString BoardModel::spoken(const BoardRow &row, int column) const
     QString said = text(row, column);
     if (column == dueColumn && row.isAtRisk(m_today))
         said += tr(", at risk");
-    if (column == orderColumn)
-        said = (QStringList{said} + stationLines(row.out, row.conflicts, m_today))
+    if (column == orderColumn) {
+        const QString found = foundText(row.foundIn);
+        said = (QStringList{said} + stationLines(row.out, row.conflicts, m_today) +
+                (found.isEmpty() ? QStringList() : QStringList(found)))
                    .join(QStringLiteral(", "));
+    }
     return said.isEmpty() ? tr("%1: none").arg(tr(columnTable[column].name)) : said;
 }
 
@@ -364,8 +367,11 @@ QVariant BoardModel::data(const QModelIndex &index, int role) const
         return text(row, index.column());
     case Qt::AccessibleTextRole:
         return spoken(row, index.column());
-    case Qt::ToolTipRole:
-        return asTip(tip(row, index.column()));
+    case Qt::ToolTipRole: {
+        QStringList lines{tip(row, index.column()), foundText(row.foundIn)};
+        lines.removeAll(QString());
+        return asTip(lines.join(u'\n'));
+    }
     case Qt::DecorationRole:
         return sign(row, index.column());
     case Qt::FontRole:

@@ -201,6 +201,29 @@ private slots:
         QCOMPARE(shown(model, 3, why), "Open since today. Hazard."); // a clock that is ahead
     }
 
+    void saysWhereTheWordsOfASearchAre()
+    {
+        BoardRow found = row("1"), other = row("2");
+        found.customer = "Bright Bakery";
+        found.premises = "12 Mill Lane";
+        found.foundIn = {"dn_2", "spid_1", "contact", "related_order"};
+        BoardModel model;
+        model.show({found, other}, today);
+        const QString said = "Found in: DN 2, SPID 1, Contact, Related order.";
+        const auto tip = [&model](int row, QStringView column) {
+            return model.index(row, boardColumn(column)).data(Qt::ToolTipRole).toString();
+        };
+        for (const char16_t *column : {u"order", u"stage", u"office"})
+            QVERIFY2(tip(0, column).contains(said), qPrintable(tip(0, column)));
+        QVERIFY(tip(0, u"customer").contains("12 Mill Lane"));
+        QVERIFY(tip(0, u"customer").contains(said));
+        QVERIFY(model.index(0, boardColumn(u"order"))
+                    .data(Qt::AccessibleTextRole)
+                    .toString()
+                    .endsWith(said));
+        QCOMPARE(tip(1, u"stage"), ""); // nothing is searched
+    }
+
     void saysInWordsWhenItIsDue_data()
     {
         QTest::addColumn<int>("days");

@@ -446,6 +446,21 @@ private slots:
         QTest::keyClick(search, Qt::Key_Slash);
         QCOMPARE(search->text(), "17/2");
     }
+    void aSearchSaysWhereItsWordsAre()
+    {
+        const auto tip = [this] {
+            return table()->model()->index(0, boardColumn(u"stage")).data(Qt::ToolTipRole);
+        };
+        QVERIFY(!tip().toString().contains("Found in"));
+        auto *search = named<QLineEdit>("search");
+        search->setFocus();
+        QTest::keyClicks(search, "ring tw"); // of its remarks
+        QTRY_COMPARE(orders(), QStringList{"O-1002"});
+        QTRY_VERIFY2(tip().toString().contains("Found in: Remarks."), qPrintable(tip().toString()));
+        QTest::keyClick(search, Qt::Key_Escape);
+        QTRY_COMPARE(orders().size(), 7);
+        QVERIFY(!tip().toString().contains("Found in"));
+    }
     void escapeLetsGoOfTheSearchThenOfTheFilters()
     {
         choose("office", "SOUTH");
