@@ -14,16 +14,26 @@ Result<StoredOrder> openOrder(Records &records, const QString &number)
     return stored;
 }
 
+Result<Event> endWithin(Records &records, const StoredOrder &stored, OrderStatus status,
+                        const QString &kind, const QJsonObject &detail,
+                        const std::function<Result<void>(Transaction &)> &change,
+                        Transaction &transaction)
+{
+    LOOPWRIGHT_TRY(change(transaction));
+    LOOPWRIGHT_TRY(OrderStore::setStatus(transaction, stored.order.number, status));
+    LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
+    return orderEvent(records, stored.order, kind, detail);
+}
+
 Result<void> endOrder(Records &records, const StoredOrder &stored, OrderStatus status,
                       const QString &kind, const QJsonObject &detail,
                       const std::function<Result<void>(Transaction &)> &change,
                       Transaction &transaction)
 {
-    LOOPWRIGHT_TRY(change(transaction));
-    LOOPWRIGHT_TRY(OrderStore::setStatus(transaction, stored.order.number, status));
-    LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
+    LOOPWRIGHT_ASSIGN(const auto ended,
+                      endWithin(records, stored, status, kind, detail, change, transaction));
     LOOPWRIGHT_ASSIGN(auto events, claimForHeldOrders(records, transaction));
-    events.insert(events.begin(), orderEvent(records, stored.order, kind, detail));
+    events.insert(events.begin(), ended);
     return transaction.commit(events);
 }
 

@@ -7,6 +7,7 @@
 #include "app/actions/Events.h"
 #include "app/actions/OrderEnd.h"
 #include "app/actions/OrderIntake.h"
+#include "app/actions/Refusals.h"
 #include "db/AssignmentStore.h"
 #include "db/OrderStore.h"
 
@@ -129,15 +130,41 @@ Result<void> completeOrder(Records &records, const QString &number)
 
 Result<void> cancelOrder(Records &records, const QString &number, const QString &because)
 {
-    LOOPWRIGHT_TRY(allow(records, Act::KeepOrders, number));
+    return cancelOrders(records, {number}, because);
+}
+
+Result<void> cancelOrders(Records &records, const QStringList &numbers, const QString &because)
+{
+    LOOPWRIGHT_TRY(
+        allow(records, Act::KeepOrders, numbers.size() == 1 ? numbers.front() : QString()));
     LOOPWRIGHT_TRY(checkReason(because, "A cancelled order needs a reason."));
     LOOPWRIGHT_ASSIGN(auto transaction, Transaction::begin(records.database()));
-    LOOPWRIGHT_ASSIGN(const auto stored, openOrder(records, number));
-    LOOPWRIGHT_TRY(checkAtHome(records, number));
-    return endOrder(
-        records, stored, OrderStatus::Cancelled, "order_cancelled", {{"because", because}},
-        [&number](Transaction &t) { return AssignmentStore::releasePlanned(t, number); },
-        transaction);
+    std::vector<StoredOrder> open;
+    Refusals refusals;
+    for (const QString &number : numbers) {
+        const auto stored = openOrder(records, number);
+        const auto may =
+            stored ? checkAtHome(records, number) : Result<void>(failure(stored.error()));
+        if (may)
+            open.push_back(*stored);
+        else
+            LOOPWRIGHT_TRY(refusals.note(may));
+    }
+    LOOPWRIGHT_TRY(refusals.answer());
+    std::vector<Event> events;
+    for (const StoredOrder &stored : open) {
+        const QString number = stored.order.number;
+        LOOPWRIGHT_ASSIGN(
+            const auto ended,
+            endWithin(
+                records, stored, OrderStatus::Cancelled, "order_cancelled", {{"because", because}},
+                [&number](Transaction &t) { return AssignmentStore::releasePlanned(t, number); },
+                transaction));
+        events.push_back(ended);
+    }
+    LOOPWRIGHT_ASSIGN(const auto freed, claimForHeldOrders(records, transaction));
+    events.insert(events.end(), freed.begin(), freed.end());
+    return transaction.commit(events);
 }
 
 } // namespace loopwright

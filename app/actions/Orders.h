@@ -37,6 +37,9 @@ Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool 
 Result<void> completeOrder(Records &records, const QString &number);
 /// Releases what the order planned. Refused for a completed order or without a reason.
 Result<void> cancelOrder(Records &records, const QString &number, const QString &because);
+/// The same of several, all or none: Refused, naming each of them that cannot be. No act takes it
+/// back.
+Result<void> cancelOrders(Records &records, const QStringList &numbers, const QString &because);
 
 struct FactView
 {

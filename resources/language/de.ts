@@ -458,6 +458,10 @@
         <translation>Anruf (%1) abgehend über %2</translation>
     </message>
     <message>
+        <source>%1 cancelled.</source>
+        <translation>%1 storniert.</translation>
+    </message>
+    <message>
         <source>%1 cannot be among %2</source>
         <translation>%1, aber insgesamt nur %2</translation>
     </message>
@@ -2798,6 +2802,10 @@
         <translation>BRI, ISDN-Basisanschluss</translation>
     </message>
     <message>
+        <source>Back   Esc</source>
+        <translation>Zurück   Esc</translation>
+    </message>
+    <message>
         <source>Back to the job</source>
         <translation>Zurück zum Auftrag</translation>
     </message>
@@ -3002,6 +3010,10 @@
         <translation>CSV in UTF-8 mit Kopfzeile; Spalten in beliebiger Reihenfolge. Auch eine fremde Kopfzeile kann gelesen werden: das Einlesen fragt, wofür ihre Spalten stehen.</translation>
     </message>
     <message>
+        <source>Ca&amp;ncel order…</source>
+        <translation>S&amp;tornieren…</translation>
+    </message>
+    <message>
         <source>Cable</source>
         <translation>Kabel</translation>
     </message>
@@ -3088,6 +3100,14 @@
     <message>
         <source>Cancel   Esc</source>
         <translation>Abbrechen   Esc</translation>
+    </message>
+    <message>
+        <source>Cancel the order</source>
+        <translation>Auftrag stornieren</translation>
+    </message>
+    <message>
+        <source>Cancel the orders</source>
+        <translation>Aufträge stornieren</translation>
     </message>
     <message>
         <source>Cancelled</source>
@@ -6458,6 +6478,10 @@
         <translation>Auslösung bei nicht ausgewähltem Teilnehmer</translation>
     </message>
     <message>
+        <source>None of the selected orders is open.</source>
+        <translation>Keiner der ausgewählten Aufträge ist offen.</translation>
+    </message>
+    <message>
         <source>None of them can go along.</source>
         <translation>Keiner davon kann mitgehen.</translation>
     </message>
@@ -8090,6 +8114,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>Say why it is another day: the customer was told the first one.</source>
         <translation>Angeben, warum es ein anderer Tag ist: Dem Kunden wurde der erste genannt.</translation>
+    </message>
+    <message>
+        <source>Say why it is cancelled.</source>
+        <translation>Angeben, warum storniert wird.</translation>
     </message>
     <message>
         <source>Say why it is settled so.</source>
@@ -15666,6 +15694,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>whether the order brings the NT</source>
         <translation>ob der Auftrag den NT mitbringt</translation>
+    </message>
+    <message>
+        <source>who called it off; it cannot be taken back</source>
+        <translation>wer abgesagt hat; es lässt sich nicht zurücknehmen</translation>
     </message>
     <message>
         <source>who issues the certificates, as they print it</source>

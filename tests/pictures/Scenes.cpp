@@ -73,7 +73,7 @@ void boardSelected(PictureDesk &desk)
     desk.take("one");
     desk.selectRows("orders", 5);
     desk.take("several");
-    for (const char *deed : {"assign", "redate", "hold", "desk", "print"})
+    for (const char *deed : {"assign", "redate", "hold", "desk", "print", "cancel_order"})
         desk.takeDialog(deed, [&] { desk.trigger(QString("rows.") + deed); });
     desk.takeMenu("menu", desk.find<QMenu>("rows.menu"));
     desk.takeMenu("boards", desk.find<QMenu>("boards.menu"));

@@ -27,7 +27,8 @@ AskDialog::AskDialog(const QString &name, const Deed &deed, const QString &about
     };
     m_form = new Form(name, deed.confirm, {{{}, deed.fields}}, use);
     m_form->propose(deed.proposed);
-    QPushButton *cancel = makeButton(tr("Cancel   Esc"), name + ".cancel", [this] { reject(); });
+    QPushButton *cancel = makeButton(deed.letGo.isEmpty() ? tr("Cancel   Esc") : deed.letGo,
+                                     name + ".cancel", [this] { reject(); });
     cancel->setAutoDefault(false);
     auto *row = new QHBoxLayout;
     m_buttons = row;

@@ -48,6 +48,7 @@ constexpr DeedRow deedTable[] = {
     {"desk", QT_TRANSLATE_NOOP("RowActions", "Des&k work…"), int(Qt::CTRL) | Qt::Key_K, deskWork,
      withRelated},
     {"print", QT_TRANSLATE_NOOP("RowActions", "&Print…"), int(Qt::CTRL) | Qt::Key_P, savingPapers},
+    {"cancel_order", QT_TRANSLATE_NOOP("RowActions", "Ca&ncel order…"), 0, cancelling},
 };
 
 /// "3 orders: O-1001, O-1002, O-1003"
@@ -82,7 +83,8 @@ RowActions::RowActions(DesktopContext &workplace, QWidget *screen)
     m_buttons->setContentsMargins(0, 0, 0, 0);
     m_buttons->addWidget(m_count);
     for (const DeedRow &row : deedTable)
-        addEntry(QString::fromLatin1(row.key), tr(row.name), QKeySequence(row.shortcut),
+        addEntry(QString::fromLatin1(row.key), tr(row.name),
+                 row.shortcut ? QKeySequence(row.shortcut) : QKeySequence(),
                  [this, &row] { begin(row); });
     addVanEntries();
     auto *column = new QVBoxLayout(this);
@@ -126,6 +128,8 @@ void RowActions::addVanEntries()
     m_settle = addEntry(QStringLiteral("settle"), tr("&Settle between stations…"), {},
                         [this] { settle(); });
     setWhyOff(m_settle, tr("No station says otherwise of what is selected."));
+    m_cancel = m_menu->findChild<QAction *>(QStringLiteral("rows.cancel_order"));
+    setWhyOff(m_cancel, tr("None of the selected orders is open."));
 }
 
 void RowActions::takeAlong()
@@ -159,6 +163,8 @@ void RowActions::setRows(std::vector<BoardRow> rows, bool first)
         action->setEnabled(!m_rows.empty());
     m_settle->setEnabled(
         std::ranges::any_of(m_rows, [](const BoardRow &row) { return row.conflicts > 0; }));
+    m_cancel->setEnabled(std::ranges::any_of(
+        m_rows, [](const BoardRow &row) { return row.status == OrderStatus::Open; }));
     setVisible(!m_rows.empty());
 }
 

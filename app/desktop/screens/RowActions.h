@@ -65,6 +65,7 @@ private:
     std::vector<BoardRow> m_rows;
     QMenu *m_menu;
     QAction *m_settle = nullptr; ///< on where stations disagree about one of them
+    QAction *m_cancel = nullptr; ///< on where one of them is open
     QLabel *m_count;
     QLayout *m_buttons;
     SignLine *m_told;

@@ -1,6 +1,7 @@
 #include "app/desktop/screens/RowDeed.h"
 
 #include "app/actions/Board.h"
+#include "app/actions/Orders.h"
 #include "app/actions/Plans.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
@@ -326,6 +327,38 @@ Deed resuming(const DeedGround &ground)
     });
     deed.sentence = [](const QStringList &changed, const QJsonObject &) {
         return said(QT_TRANSLATE_NOOP("RowDeed", "%1 resumed."), changed);
+    };
+    return deed;
+}
+
+Deed cancelling(const DeedGround &ground)
+{
+    const QString orders = ground.rows.size() == 1
+                               ? deedText(QT_TRANSLATE_NOOP("RowDeed", "Cancel the order"))
+                               : deedText(QT_TRANSLATE_NOOP("RowDeed", "Cancel the orders"));
+    Deed deed{orders, orders};
+    deed.letGo = deedText(QT_TRANSLATE_NOOP("RowDeed", "Back   Esc"));
+    deed.fields.push_back(
+        {QStringLiteral("because"),
+         deedText(QT_TRANSLATE_NOOP("RowDeed", "Because")),
+         deedText(QT_TRANSLATE_NOOP("RowDeed", "who called it off; it cannot be taken back")),
+         Answer::Text,
+         {},
+         0});
+    deed.check = [](const QJsonObject &values) -> Findings {
+        if (values.value("because").toString().trimmed().isEmpty())
+            return {lack("because", QT_TRANSLATE_NOOP("RowDeed", "Say why it is cancelled."))};
+        return {};
+    };
+    deed.carryOut = [orders = ground.orders()](Records &records, const QJsonObject &values,
+                                               const Progress &) -> Result<DeedReport> {
+        LOOPWRIGHT_TRY(cancelOrders(records, orders, values.value("because").toString().trimmed()));
+        DeedReport report;
+        report.changed = orders;
+        return report;
+    };
+    deed.sentence = [](const QStringList &changed, const QJsonObject &) {
+        return said(QT_TRANSLATE_NOOP("RowDeed", "%1 cancelled."), changed);
     };
     return deed;
 }

@@ -36,6 +36,7 @@ struct Deed
     QString title;
     QString confirm;                    ///< text of the button
     std::vector<FieldSpec> fields = {}; ///< none: it is done without asking
+    QString letGo = {};                 ///< text of the button that does nothing, if it has one
     QJsonObject proposed = {};
     std::optional<DeedList> list = {};
     /// Of the values of the form; `field` is a key of it.
@@ -74,6 +75,8 @@ Deed assigning(const DeedGround &ground);
 Deed redating(const DeedGround &ground);
 Deed holding(const DeedGround &ground);
 Deed resuming(const DeedGround &ground);
+/// No way back: what they held is free for others at once.
+Deed cancelling(const DeedGround &ground);
 /// What the office did for the lines, with who and when; releasing offers the related orders.
 Deed deskWork(const DeedGround &ground);
 // What is read before they ask, beside the window's thread.

@@ -314,6 +314,68 @@ private slots:
         QTRY_COMPARE(notice(), "Taken back: 2 orders on hold, waiting on plant.");
         QVERIFY(!order("O-1001").isOnHold());
     }
+    void cancelsWithAReasonAndForGood()
+    {
+        const auto askToCancel = [this] {
+            named<QAction>("rows.cancel_order")->trigger();
+            QTRY_VERIFY(dialog());
+            dialog()->activateWindow();
+            QTRY_COMPARE(QApplication::activeWindow(), dialog());
+        };
+        const auto status = [this](const char *number) {
+            return showOrder(m_records->records(), number)->status;
+        };
+        select(2);
+        askToCancel();
+        confirm(); // without a reason
+        QVERIFY(dialog()->isVisible());
+        QCOMPARE(status("O-1001"), OrderStatus::Open);
+        type("cancel_order.because", "the customer moved");
+        // All or none: one of them was completed or cancelled meanwhile.
+        QVERIFY(cancelOrder(*m_records->elsewhere(), "O-1002", "nobody wants it"));
+        confirm();
+        auto *told = dialog()->form()->findChild<SignLine *>();
+        QTRY_COMPARE(told->text(), "Order O-1002 is cancelled already.");
+        QCOMPARE(status("O-1001"), OrderStatus::Open);
+        QTest::keyClick(dialog(), Qt::Key_Escape);
+        dialogGone();
+        QTRY_COMPARE(orders().mid(0, 2), (QStringList{"O-1001", "O-1003"}));
+        select(2);
+        askToCancel();
+        type("cancel_order.because", "the customer moved");
+        confirm();
+        dialogGone();
+        QTRY_COMPARE(notice(), "2 orders cancelled.");
+        QVERIFY(!named<QAbstractButton>("undo.take_back")->isVisible());
+        for (const char *number : {"O-1001", "O-1003"}) {
+            QCOMPARE(status(number), OrderStatus::Cancelled);
+            const auto history = orderHistory(m_records->records(), number);
+            QCOMPARE(history->back().kind, "order_cancelled");
+            QCOMPARE(history->back().detail["because"].toString(), "the customer moved");
+        }
+        QTRY_VERIFY(!orders().contains("O-1001"));
+        // What is not open cannot be cancelled.
+        named<QAbstractButton>("chip.open.1")->click();
+        QTRY_COMPARE(orders().size(), 8);
+        select(1);
+        QVERIFY(!named<QAction>("rows.cancel_order")->isEnabled());
+        select(4); // O-1004 among them is
+        QVERIFY(named<QAction>("rows.cancel_order")->isEnabled());
+    }
+    void onlyTheDeskCancels()
+    {
+        m_records->workplace().actAs("okafor");
+        select(1);
+        named<QAction>("rows.cancel_order")->trigger();
+        QTRY_VERIFY(dialog());
+        dialog()->activateWindow();
+        QTRY_COMPARE(QApplication::activeWindow(), dialog());
+        type("cancel_order.because", "no time");
+        confirm();
+        auto *told = dialog()->form()->findChild<SignLine *>();
+        QTRY_VERIFY2(told->text().contains("needs a dispatcher"), qPrintable(told->text()));
+        QCOMPARE(showOrder(m_records->records(), "O-1001")->status, OrderStatus::Open);
+    }
     void undoIsRefusedOverAnothersChange()
     {
         select(2);
