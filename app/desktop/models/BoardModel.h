@@ -15,8 +15,8 @@
 
 namespace loopwright {
 
-/// A column of the board: one row of the table in BoardModel.cpp, in the order in which they stand
-/// at first.
+/// A column of the board: one row of the table in BoardColumns.cpp, in the order in which they
+/// stand at first.
 struct BoardColumn
 {
     const char *key; ///< kept in the settings
