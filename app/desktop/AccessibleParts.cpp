@@ -1,6 +1,7 @@
 #include "app/desktop/AccessibleParts.h"
 
 #include <QAccessibleWidget>
+#include <QTimer>
 #include <QWidget>
 
 #include <vector>
@@ -126,8 +127,18 @@ private:
     mutable std::vector<QAccessible::Id> m_children;
 };
 
-/// A property of widgets.
-constexpr const char *announces = "loopwright_announces";
+/// Goes with the window: what was told is not told again when that comes back.
+class Announcement : public QWidget
+{
+protected:
+    void hideEvent(QHideEvent *) override
+    {
+        hide();
+        deleteLater();
+    }
+};
+/// A screen reader asks for the words after it heard of it.
+constexpr int announcementKeptMs = 10'000;
 
 struct RoleOf
 {
@@ -152,7 +163,7 @@ QAccessibleInterface *interfaceOf(const QString &className, QObject *object)
         return nullptr;
     if (auto *parts = dynamic_cast<AccessibleParts *>(widget))
         return new PartedWidget(widget, parts);
-    if (widget->property(announces).toBool())
+    if (widget->objectName() == QLatin1StringView(announcementName))
         return new QAccessibleWidget(widget, QAccessible::Notification);
     for (const RoleOf &each : roles)
         if (className == QLatin1StringView(each.className))
@@ -168,21 +179,25 @@ void installAccessibility()
     QAccessible::installFactory(interfaceOf);
 }
 
-void willAnnounce(QWidget *widget)
+/// Qt 6.4 keeps alerts from AT-SPI; there, a notification is told when it begins to show. So each
+/// text has one of its own, which Qt itself tells of: two in a row do not replace each other, and
+/// what stands on a page is not read out again when the page is shown.
+void announce(const QWidget &of, const QString &text, Tone tone)
 {
-    widget->setProperty(announces, true);
-}
-
-void announce(QWidget *of, const QString &text)
-{
-    of->setAccessibleName(text);
-    if (text.isEmpty() || !of->isVisible())
+    if (text.isEmpty() || !of.isVisible())
         return;
-    QAccessibleEvent alert(of, QAccessible::Alert);
-    QAccessible::updateAccessibility(&alert);
-    // Qt 6.4 keeps alerts from AT-SPI; there, a notification is told when it begins to show.
-    QAccessibleEvent shown(of, QAccessible::ObjectShow);
-    QAccessible::updateAccessibility(&shown);
+    auto *told = new Announcement;
+    told->setObjectName(QLatin1StringView(announcementName)); // first: it is its role
+    told->setAccessibleName(text);
+    told->setAttribute(Qt::WA_TransparentForMouseEvents);
+    told->setParent(of.window());
+    told->setGeometry(0, 0, 1, 1);
+    told->show();
+    if (tone == Tone::Urgent) {
+        QAccessibleEvent alert(told, QAccessible::Alert);
+        QAccessible::updateAccessibility(&alert);
+    }
+    QTimer::singleShot(announcementKeptMs, told, &QObject::deleteLater);
 }
 
 } // namespace loopwright

@@ -31,11 +31,16 @@ public:
 
 /// From now on, for every widget of the process; may be called again.
 void installAccessibility();
-/// What stands in it is told by announce(): a screen reader meets it as a notification. Called
-/// before it is shown.
-void willAnnounce(QWidget *widget);
-/// Has a screen reader say it now: what came of an entry, a refusal, an alarm. Says nothing of a
-/// widget that is not shown.
-void announce(QWidget *of, const QString &text);
+enum class Tone
+{
+    Polite, ///< after what is being said
+    Urgent  ///< at once: an error, a hazard
+};
+/// Has a screen reader say it: what came of an entry, a refusal, an alarm. Says nothing of a widget
+/// that is not shown. Each call says it once, also what was said before: see SignLine::tellIfNew().
+void announce(const QWidget &of, const QString &text, Tone tone = Tone::Polite);
+/// Name of the object that begins to show with each text that is announced; its accessible name is
+/// the text. It is nobody's to see, and goes away by itself.
+constexpr const char *announcementName = "announcement";
 
 } // namespace loopwright

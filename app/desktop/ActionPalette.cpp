@@ -129,7 +129,7 @@ void ActionPalette::runChosen()
     if (!action)
         return;
     if (!action->on)
-        return m_told->show(Status::Note, action->whyOff);
+        return m_told->tell(Status::Note, action->whyOff);
     const CataloguedAction meant = *action;
     QWidget *window = parentWidget();
     accept();

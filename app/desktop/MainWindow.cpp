@@ -244,7 +244,7 @@ bool MainWindow::settle()
 void MainWindow::say(const QString &sentence)
 {
     m_said->setText(sentence);
-    announce(m_said, sentence);
+    announce(*m_said, sentence);
     QTimer::singleShot(saidForMs, m_said, [this, sentence] {
         if (m_said->text() == sentence)
             m_said->clear();

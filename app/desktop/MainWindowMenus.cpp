@@ -1,6 +1,5 @@
 // The menus of the window, and its status line.
 #include "app/desktop/AboutDialog.h"
-#include "app/desktop/AccessibleParts.h"
 #include "app/desktop/ActionPalette.h"
 #include "app/desktop/GlossaryDialog.h"
 #include "app/desktop/Language.h"
@@ -53,7 +52,6 @@ QAction *MainWindow::addAction(QMenu *menu, const QString &name, const QString &
 void MainWindow::makeStatusLine()
 {
     m_said = new QLabel;
-    willAnnounce(m_said);
     m_said->setObjectName(QStringLiteral("said"));
     m_said->setTextFormat(Qt::PlainText);
     auto *where = new QLabel;

@@ -35,14 +35,23 @@ void RunNotices::show(const QStringList &orders)
         it.value()->deleteLater(); // one of its buttons may be speaking
         it = m_lines.erase(it);
     }
+    QStringList added;
     for (const QString &order : orders)
         if (!m_lines.contains(order)) {
             QWidget *line = makeLine(order);
             m_lines.insert(order, line);
             m_column->addWidget(line);
             line->show();
+            added << order;
         }
     setVisible(!m_lines.isEmpty());
+    for (const QString &order : std::as_const(added)) // once they can be seen
+        m_lines[order]
+            ->findChild<SignLine *>("notice." + order)
+            ->tell(
+                Status::Open,
+                tr("The run of order %1 is over. Read the counters of the test set and record it.")
+                    .arg(order));
 }
 
 QWidget *RunNotices::makeLine(const QString &order)
@@ -52,9 +61,6 @@ QWidget *RunNotices::makeLine(const QString &order)
     row->setContentsMargins(0, 0, 0, 0);
     auto *words = new SignLine;
     words->setObjectName("notice." + order);
-    words->show(Status::Open,
-                tr("The run of order %1 is over. Read the counters of the test set and record it.")
-                    .arg(order));
     row->addWidget(words, 1);
     row->addWidget(makeButton(tr("Open the run (F8)"), "notice.open." + order,
                               [this, order] { emit openWished(order); }));

@@ -1,6 +1,5 @@
 #include "app/desktop/UndoNotice.h"
 
-#include "app/desktop/AccessibleParts.h"
 #include "app/desktop/DesktopContext.h"
 #include "app/desktop/Keys.h"
 #include "app/desktop/Language.h"
@@ -46,7 +45,6 @@ UndoNotice::UndoNotice(DesktopContext &workplace, QWidget *parent)
     , m_undo(makeButton(tr("Undo   Ctrl+Z"), QStringLiteral("undo.take_back"), [this] { undo(); }))
 {
     setObjectName(QStringLiteral("undo"));
-    willAnnounce(m_words);
     setAccessibleName(tr("What was done last"));
     setFrameShape(QFrame::StyledPanel);
     setAutoFillBackground(true);
@@ -85,15 +83,14 @@ bool UndoNotice::eventFilter(QObject *object, QEvent *event)
 
 void UndoNotice::tell(const DoneStep &step)
 {
-    m_words->show(step.remark.isEmpty() ? Status::Done : Status::Doubtful,
-                  QStringList{step.sentence, step.remark}.join(u' ').trimmed());
     if (step.takeBack)
         m_steps.push_back(step);
     if (m_steps.size() > stepsKept)
         m_steps.erase(m_steps.begin());
     showPossible(step.takeBack != nullptr);
     show();
-    announce(m_words, m_words->accessibleName());
+    m_words->tell(step.remark.isEmpty() ? Status::Done : Status::Doubtful,
+                  QStringList{step.sentence, step.remark}.join(u' ').trimmed());
 }
 
 void UndoNotice::undo()
@@ -115,12 +112,11 @@ void UndoNotice::showUndone(const DoneStep &step, const Result<void> &done)
         done || done.error().code == ErrorCode::Refused || done.error().code == ErrorCode::NotFound;
     if (!over)
         m_steps.push_back(step);
-    m_words->show(done ? Status::Done : Status::Failed,
-                  done ? tr("Taken back: %1").arg(step.sentence)
-                       : tr("Not taken back: %1 %2").arg(step.sentence, localized(done.error())));
     showPossible(!over);
     show();
-    announce(m_words, m_words->accessibleName());
+    m_words->tell(done ? Status::Done : Status::Failed,
+                  done ? tr("Taken back: %1").arg(step.sentence)
+                       : tr("Not taken back: %1 %2").arg(step.sentence, localized(done.error())));
     emit takenBack();
 }
 

@@ -1,5 +1,6 @@
 #include "app/desktop/form/Form.h"
 
+#include "app/desktop/AccessibleParts.h"
 #include "app/desktop/Keys.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
@@ -311,15 +312,18 @@ void Form::tell(const Finding &finding)
         tell(signOf(finding.severity), localized(finding.reason));
         return;
     }
+    // A screen reader says the reason with the field that it comes to, else it must be told.
+    const bool isThere = wrong->hasKeyboard();
     wrong->field()->setFocus(); // first: the field that is left is checked anew
     m_resting.stop();
     wrong->tell({finding});
+    if (isThere)
+        announce(*wrong, localized(finding.reason), Tone::Urgent);
 }
 
 void Form::tell(Status sign, const QString &sentence)
 {
-    m_told->show(sign, sentence);
-    m_told->setVisible(!sentence.isEmpty());
+    m_told->tellIfNew(sign, sentence);
 }
 
 QWidget *Form::firstEmpty() const
@@ -358,6 +362,7 @@ bool Form::check()
 
 bool Form::confirm()
 {
+    m_told->forgetTold();
     if (!m_use.confirm || !m_use.confirm())
         return false;
     emit confirmed();

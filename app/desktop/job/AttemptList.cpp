@@ -146,8 +146,7 @@ void AttemptList::correct()
 
 void AttemptList::tell(const QString &reason)
 {
-    m_told->show(Status::Failed, reason);
-    m_told->setVisible(!reason.isEmpty());
+    m_told->tell(Status::Failed, reason);
 }
 
 bool AttemptList::eventFilter(QObject *object, QEvent *event)

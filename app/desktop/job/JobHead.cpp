@@ -1,6 +1,5 @@
 #include "app/desktop/job/JobHead.h"
 
-#include "app/desktop/AccessibleParts.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
@@ -37,7 +36,6 @@ JobHead::JobHead(JobSession &desk, QWidget *parent)
     , m_context(new ContextLine(desk))
 {
     setObjectName("head");
-    willAnnounce(m_said);
     setAutoFillBackground(true);
     setBackgroundRole(QPalette::ToolTipBase);
     m_order->setForegroundRole(QPalette::WindowText);
@@ -68,6 +66,7 @@ JobHead::JobHead(JobSession &desk, QWidget *parent)
     next->addWidget(m_sentence, 1, Qt::AlignVCenter);
     next->addWidget(m_next, 0, Qt::AlignTop);
     layout->addLayout(next);
+    m_said->setObjectName("head.said");
     layout->addWidget(m_said);
     m_said->hide();
     whenThemed(this, [this, layout, top] {
@@ -174,14 +173,14 @@ void JobHead::showNext()
     m_sentence->setPalette(palette);
     const Step *closing = m_desk.step("hazard_closed");
     const auto hazards = m_desk.view().judged.cards.open();
+    const auto warn = [this](const QString &of) { m_said->tellIfNew(Status::Failed, of); };
     if (!m_desk.alarm().isEmpty())
-        say(Status::Failed, m_desk.alarm());
+        warn(m_desk.alarm());
     else if (m_desk.isStopped())
-        say(Status::Failed,
-            QString("%1 %2").arg(localized(closing->because), localized(closing->next)));
+        warn(QString("%1 %2").arg(localized(closing->because), localized(closing->next)));
     else if (!hazards.empty())
         // Of another pair at the premises: it stops nobody here, and everybody is told.
-        say(Status::Failed, localized(hazardText(hazards.front(), m_desk.order().number)));
+        warn(localized(hazardText(hazards.front(), m_desk.order().number)));
     else if (m_stopped || m_warned)
         say(Status::None, {});
     m_warned = !hazards.empty();
@@ -190,9 +189,13 @@ void JobHead::showNext()
 
 void JobHead::say(Status sign, const QString &sentence)
 {
-    m_said->show(sign, sentence);
-    m_said->setVisible(!sentence.isEmpty());
-    announce(m_said, sentence);
+    m_said->tell(sign, sentence);
+}
+
+void JobHead::clear()
+{
+    m_said->show(Status::None, {});
+    m_said->hide();
 }
 
 /// On a low screen pair, premises and whom to meet stay.

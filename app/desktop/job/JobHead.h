@@ -27,6 +27,8 @@ public:
     void showNext();
     /// What was done, or could not be done, last.
     void say(Status sign, const QString &sentence);
+    /// What was said last goes; a warning that goes on comes again, and is not told anew.
+    void clear();
     QPushButton *next() const { return m_next; }
     QPushButton *circuit() const { return m_circuit; }
     ContextLine *context() const { return m_context; }

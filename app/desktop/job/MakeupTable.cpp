@@ -272,8 +272,7 @@ bool MakeupTable::mark(const QString &place, const QString &reason)
     QString why = reason.startsWith(u"or ") ? tr("is required and missing") : reason;
     if (const QString unclear = unclearAt(row, place); !unclear.isEmpty())
         why = unclear;
-    m_mark->show(Status::Failed, row > 0 ? tr("Row %1, %2: %3").arg(row).arg(what, why) : why);
-    m_mark->setVisible(true);
+    m_mark->tellIfNew(Status::Failed, row > 0 ? tr("Row %1, %2: %3").arg(row).arg(what, why) : why);
     return row > 0;
 }
 
@@ -296,6 +295,11 @@ QString MakeupTable::unclearAt(int row, const QString &place) const
 void MakeupTable::clearMark()
 {
     m_mark->hide();
+}
+
+void MakeupTable::tellAnew()
+{
+    m_mark->forgetTold();
 }
 
 QWidget *MakeupTable::firstEmpty() const

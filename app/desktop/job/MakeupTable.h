@@ -38,6 +38,8 @@ public:
     /// does.
     bool mark(const QString &place, const QString &reason);
     void clearMark();
+    /// Somebody confirms: what is wrong is told, even if it was told before.
+    void tellAnew();
     QWidget *firstEmpty() const;
     QWidget *firstField() const;
 

@@ -133,13 +133,13 @@ void AuditScreen::showFindings(const Result<std::vector<AuditFinding>> &findings
              false});
     m_model->show(std::move(rows));
     if (!findings)
-        m_summary->show(Status::Failed, localized(findings.error()));
+        m_summary->tell(Status::Failed, localized(findings.error()));
     else if (m_findings.empty())
-        m_summary->show(Status::Done,
+        m_summary->tell(Status::Done,
                         tr("Nothing is held twice, and no open order's identifiers are "
                            "in error."));
     else
-        m_summary->show(Status::Failed, m_findings.size() == 1
+        m_summary->tell(Status::Failed, m_findings.size() == 1
                                             ? tr("1 finding; Enter opens its circuit.")
                                             : tr("%1 findings; Enter opens the circuit of one.")
                                                   .arg(qlonglong(m_findings.size())));

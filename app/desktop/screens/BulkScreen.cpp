@@ -203,7 +203,7 @@ void BulkScreen::show(const Result<BulkReport> &report)
     setRunning(false);
     if (!report) {
         m_tabs->hide();
-        m_summary->show(Status::Failed, localizedSentence(report.error().message));
+        m_summary->tell(Status::Failed, localizedSentence(report.error().message));
         return;
     }
     const bool any = report->orders > 0 || report->officeToo;
@@ -229,10 +229,13 @@ void BulkScreen::show(const Result<BulkReport> &report)
                                   .arg(QLocale().toString(qint64(count))));
     if (!report->doubt.isEmpty())
         said << localized(report->doubt);
-    m_summary->show(!report->cannot.empty() || !report->doubt.isEmpty() ? Status::Doubtful
-                    : report->applied                                   ? Status::Done
-                                                                        : Status::None,
-                    said.join(u' '));
+    const Status sign = !report->cannot.empty() || !report->doubt.isEmpty() ? Status::Doubtful
+                        : report->applied                                   ? Status::Done
+                                                                            : Status::None;
+    if (report->applied && !report->id.isEmpty())
+        m_summary->show(sign, said.join(u' ')); // the notice with the way back tells it
+    else
+        m_summary->tell(sign, said.join(u' '));
     showRows(*report);
     // Not to what changes a whole office: a second Enter must not do it unasked.
     (m_tabs->isHidden() ? static_cast<QWidget *>(m_preview) : m_tabs->currentWidget())->setFocus();
@@ -300,10 +303,10 @@ void BulkScreen::saveCards()
         [this, path](const Result<OrderPapers> &cards) {
             setRunning(false);
             if (!cards) {
-                m_summary->show(Status::Failed, localized(cards.error()));
+                m_summary->tell(Status::Failed, localized(cards.error()));
                 return;
             }
-            m_summary->show(
+            m_summary->tell(
                 cards->without.isEmpty() ? Status::Done : Status::Doubtful,
                 tr("Settings cards saved: %1, in %2.").arg(cards->papers).arg(path) +
                     (cards->without.isEmpty()

@@ -174,6 +174,7 @@ void CertificateScreen::takeFocus()
 void CertificateScreen::openFile(const QString &path)
 {
     m_file->show(Status::None, QFileInfo(path).fileName());
+    forget();
     const auto bytes = readFile(path, largestCertificate);
     if (!bytes)
         tell(failure(bytes.error()));
@@ -191,10 +192,19 @@ bool CertificateScreen::askByNumber()
     }
     m_file->show(Status::None,
                  tr("Drop the file of a certificate here, or a text with what its square says."));
+    forget();
     ask([number, code](Records &records) {
         return verifyCertificateNumber(records, number, code);
     });
     return true;
+}
+
+/// What is asked now is another paper: the answer on the last one goes.
+void CertificateScreen::forget()
+{
+    m_answer->hide();
+    m_verdict->forgetTold();
+    m_standing->forgetTold();
 }
 
 void CertificateScreen::ask(Question question)
@@ -214,10 +224,10 @@ void CertificateScreen::tell(const Result<CertificateCheck> &check)
     m_table->setVisible(check && check->claims);
     m_standing->setVisible(check.has_value());
     if (!check) {
-        m_verdict->show(Status::Failed, localized(check.error()));
+        m_verdict->tellIfNew(Status::Failed, localized(check.error()));
         return;
     }
-    m_verdict->show(signOf(*check), verdictText(*check));
+    m_verdict->tellIfNew(signOf(*check), verdictText(*check));
     tellStanding(*check);
     if (check->claims)
         m_claims->show(rowsOf(*check));
@@ -226,13 +236,13 @@ void CertificateScreen::tell(const Result<CertificateCheck> &check)
 void CertificateScreen::tellStanding(const CertificateCheck &check)
 {
     if (!check.stands)
-        m_standing->show(Status::Open, localizedSentence(check.because));
+        m_standing->tellIfNew(Status::Open, localizedSentence(check.because));
     else if (*check.stands)
-        m_standing->show(Status::Done, tr("What was certified still holds.") + troublesText(check));
+        m_standing->tellIfNew(Status::Done,
+                              tr("What was certified still holds.") + troublesText(check));
     else
-        m_standing->show(Status::Failed,
-                         tr("It holds no longer. %1").arg(localizedSentence(check.because)));
-    m_standing->setVisible(!m_standing->text().isEmpty());
+        m_standing->tellIfNew(Status::Failed,
+                              tr("It holds no longer. %1").arg(localizedSentence(check.because)));
 }
 
 void CertificateScreen::dragEnterEvent(QDragEnterEvent *event)

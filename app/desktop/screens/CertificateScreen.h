@@ -41,6 +41,7 @@ private:
     QWidget *makeAnswer();
     bool askByNumber();
     void ask(Question question);
+    void forget();
     void tell(const Result<CertificateCheck> &check);
     void tellStanding(const CertificateCheck &check);
 

@@ -297,18 +297,19 @@ void ColumnMapDialog::check()
     const QStringList left = wordsLeft();
     m_use->setEnabled(wrong.isEmpty());
     if (!wrong.isEmpty())
-        m_state->show(Status::Failed, wrong);
+        m_state->tellIfNew(Status::Failed, wrong);
     else if (!left.isEmpty())
-        m_state->show(Status::Doubtful, tr("Rows with words that are not ours will be refused: %1.")
-                                            .arg(left.join(", ").left(300)));
+        m_state->tellIfNew(Status::Doubtful,
+                           tr("Rows with words that are not ours will be refused: %1.")
+                               .arg(left.join(", ").left(300)));
     else
-        m_state->show(Status::Done, tr("All that must be there is there."));
+        m_state->tellIfNew(Status::Done, tr("All that must be there is there."));
 }
 
 void ColumnMapDialog::saveTo(const QString &path)
 {
     const auto written = writeOut(path, FileKind::Json, canonicalJson(map().toJson()) + '\n');
-    m_state->show(written ? Status::Done : Status::Failed,
+    m_state->tell(written ? Status::Done : Status::Failed,
                   written ? tr("Saved as %1.").arg(path) : localized(written.error()));
 }
 
@@ -325,7 +326,7 @@ void ColumnMapDialog::loadFrom(const QString &path)
     if (map)
         take(*map);
     else
-        m_state->show(Status::Failed, localized(map.error()));
+        m_state->tell(Status::Failed, localized(map.error()));
 }
 
 } // namespace loopwright

@@ -105,18 +105,19 @@ void HazardScreen::showHazards(const Result<std::vector<RegisteredHazard>> &haza
     }
     m_model->show(std::move(rows));
     if (!hazards)
-        m_summary->show(Status::Failed, localized(hazards.error()));
+        m_summary->tellIfNew(Status::Failed, localized(hazards.error()));
     else if (open > 0)
-        m_summary->show(Status::Failed,
-                        open == 1 ? tr("1 hazard is open. Keep away from that pair until it is "
-                                       "closed and a card reads clear.")
-                                  : tr("%1 hazards are open. Keep away from those pairs until they "
-                                       "are closed and a card reads clear.")
-                                        .arg(open));
+        m_summary->tellIfNew(Status::Failed,
+                             open == 1
+                                 ? tr("1 hazard is open. Keep away from that pair until it is "
+                                      "closed and a card reads clear.")
+                                 : tr("%1 hazards are open. Keep away from those pairs until they "
+                                      "are closed and a card reads clear.")
+                                       .arg(open));
     else
-        m_summary->show(Status::Done, m_hazards.empty() && !m_openOnly->isChecked()
-                                          ? tr("No dangerous voltage was read.")
-                                          : tr("No hazard is open."));
+        m_summary->tellIfNew(Status::Done, m_hazards.empty() && !m_openOnly->isChecked()
+                                               ? tr("No dangerous voltage was read.")
+                                               : tr("No hazard is open."));
     const bool first = m_openOnly->hasFocus() && !m_table->isVisible();
     m_table->setVisible(!m_hazards.empty());
     if (first && !m_hazards.empty())

@@ -205,26 +205,26 @@ void IdentifierScreen::showReport(const Result<IdentifierReport> &report)
     m_report = report ? *report : IdentifierReport();
     const IdentifierListCount &count = m_report.count;
     if (!report)
-        m_summary->show(Status::Failed, localized(report.error()));
+        m_summary->tellIfNew(Status::Failed, localized(report.error()));
     else if (count.rows == 0)
         m_summary->show(Status::None, tr("Each row gets its verdict here: error, warning or in "
                                          "order, with the reason and, where only one is possible, "
                                          "the repair."));
     else if (count.rows > qint64(m_report.rows.size()))
-        m_summary->show(Status::Note,
-                        tr("%1 rows; the first %2 are shown, all are counted and saved.")
-                            .arg(QLocale().toString(count.rows),
-                                 QLocale().toString(qlonglong(m_report.rows.size()))));
+        m_summary->tellIfNew(Status::Note,
+                             tr("%1 rows; the first %2 are shown, all are counted and saved.")
+                                 .arg(QLocale().toString(count.rows),
+                                      QLocale().toString(qlonglong(m_report.rows.size()))));
     else
-        m_summary->show(count.errors > 0     ? Status::Failed
-                        : count.warnings > 0 ? Status::Doubtful
-                                             : Status::Done,
-                        tr("%1 checked: %2 in error, %3 to look at, %4 in order")
-                            .arg(count.rows == 1
-                                     ? tr("1 row")
+        m_summary->tellIfNew(
+            count.errors > 0     ? Status::Failed
+            : count.warnings > 0 ? Status::Doubtful
+                                 : Status::Done,
+            tr("%1 checked: %2 in error, %3 to look at, %4 in order")
+                .arg(count.rows == 1 ? tr("1 row")
                                      : tr("%1 rows").arg(QLocale().toString(count.rows)),
-                                 QLocale().toString(count.errors),
-                                 QLocale().toString(count.warnings), QLocale().toString(count.ok)));
+                     QLocale().toString(count.errors), QLocale().toString(count.warnings),
+                     QLocale().toString(count.ok)));
     m_verdicts->setCounts({{QStringLiteral("error"), int(count.errors)},
                            {QStringLiteral("warning"), int(count.warnings)},
                            {QStringLiteral("ok"), int(count.ok)}});

@@ -342,7 +342,7 @@ void ImportScreen::showReport(const Result<ImportReport> &report)
     setRunning(false);
     m_start->setFocus();
     if (!report) {
-        m_summary->show(Status::Failed, localized(report.error()));
+        m_summary->tell(Status::Failed, localized(report.error()));
         m_counts->setText(tr("Nothing was changed."));
         m_findings->show({});
         m_rejects.clear();
@@ -350,11 +350,11 @@ void ImportScreen::showReport(const Result<ImportReport> &report)
         m_rejects = report->rejects;
         m_findings->show(rowsOf(report->findings));
         if (report->clean())
-            m_summary->show(
+            m_summary->tell(
                 Status::Done,
                 tr("Everything in %1 is in the records.").arg(QFileInfo(m_imported).fileName()));
         else
-            m_summary->show(Status::Doubtful, tr("Not every row of %1 could be taken as it is.")
+            m_summary->tell(Status::Doubtful, tr("Not every row of %1 could be taken as it is.")
                                                   .arg(QFileInfo(m_imported).fileName()));
         m_counts->setText(countsText(*report));
         emit recordsChanged();

@@ -67,7 +67,7 @@ JobScreen::JobScreen(DesktopContext &workplace, QWidget *parent)
     connect(&m_desk, &JobSession::contextChanged, this, &JobScreen::showOrder);
     connect(&m_desk, &JobSession::alarmed, this, [this] { m_head->showNext(); });
     connect(&m_desk, &JobSession::said, this, [this](const QString &sentence) {
-        m_head->say(Status::None, {});
+        m_head->clear();
         emit said(sentence);
     });
     connect(&m_desk, &JobSession::troubled, this,

@@ -211,7 +211,7 @@ void LoopsScreen::refresh()
 {
     const auto known = offices(records());
     if (!known) {
-        m_summary->show(Status::Failed, localized(known.error()));
+        m_summary->tellIfNew(Status::Failed, localized(known.error()));
         return;
     }
     const QString chosen = m_office->currentData().toString();
@@ -275,9 +275,9 @@ void LoopsScreen::showJudged(Result<Judged> judged)
     setRunning(false);
     m_table->setVisible(!m_loops.empty());
     if (!judged)
-        m_summary->show(Status::Failed, localized(judged.error()));
+        m_summary->tell(Status::Failed, localized(judged.error()));
     else
-        m_summary->show(judged->count.notSuitable > 0 ? Status::Failed
+        m_summary->tell(judged->count.notSuitable > 0 ? Status::Failed
                         : judged->count.marginal > 0  ? Status::Doubtful
                         : m_loops.empty()             ? Status::None
                                                       : Status::Done,

@@ -259,7 +259,7 @@ void OrderScreen::check()
 {
     const auto verdict = checkOrder(records(), orderFieldsOf(*m_form));
     if (!verdict) {
-        m_verdict->show(Status::Failed, localized(verdict.error()));
+        m_verdict->tellIfNew(Status::Failed, localized(verdict.error()));
         m_save->setEnabled(false);
         return;
     }
@@ -270,26 +270,26 @@ void OrderScreen::showVerdict(const OrderVerdict &verdict)
 {
     const bool clashes = m_number.isEmpty() && verdict.exists && !verdict.unchanged;
     if (clashes) {
-        m_verdict->show(Status::Failed, tr("An order of this number is there"));
+        m_verdict->tellIfNew(Status::Failed, tr("An order of this number is there"));
         m_explain->setText(tr("It has other values. Open it to change it, or give this order "
                               "another number."));
     } else if (verdict.malformed) {
-        m_verdict->show(Status::Open, tr("Not complete yet"));
+        m_verdict->tellIfNew(Status::Open, tr("Not complete yet"));
         m_explain->setText(tr("What is typed is kept. The order can be taken in once these are "
                               "right:"));
     } else if (verdict.unchanged) {
-        m_verdict->show(verdict.held ? Status::Doubtful : Status::Done,
-                        verdict.held ? tr("In the records, and held")
-                                     : tr("In the records as it stands here"));
+        m_verdict->tellIfNew(verdict.held ? Status::Doubtful : Status::Done,
+                             verdict.held ? tr("In the records, and held")
+                                          : tr("In the records as it stands here"));
         m_explain->setText(verdict.held ? tr("It holds no number, SPID or pair until this is "
                                              "mended:")
                                         : QString());
     } else if (verdict.held) {
-        m_verdict->show(Status::Doubtful, tr("Will be taken in and held"));
+        m_verdict->tellIfNew(Status::Doubtful, tr("Will be taken in and held"));
         m_explain->setText(tr("Its due date is on the board, but it holds no number, SPID or pair "
                               "until this is mended:"));
     } else {
-        m_verdict->show(Status::Done, tr("Ready to be taken in"));
+        m_verdict->tellIfNew(Status::Done, tr("Ready to be taken in"));
         m_explain->setText({});
     }
     m_explain->setVisible(!m_explain->text().isEmpty());
@@ -329,7 +329,7 @@ bool OrderScreen::save()
     const auto verdict = putOrder(records(), fields, !m_number.isEmpty(),
                                   !m_sameWires->isHidden() && m_sameWires->isChecked());
     if (!verdict) {
-        m_verdict->show(Status::Failed, m_outAgain.refused(verdict.error(), number));
+        m_verdict->tell(Status::Failed, m_outAgain.refused(verdict.error(), number));
         return false;
     }
     const bool wasNew = m_number.isEmpty();

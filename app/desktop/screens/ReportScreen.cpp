@@ -254,8 +254,8 @@ void ReportScreen::showReport(const Result<Report> &report)
 {
     m_save->setEnabled(report.has_value());
     m_report = report ? *report : Report();
-    m_sum->show(report ? Status::None : Status::Failed,
-                report ? localized(m_report.sum) : localized(report.error()));
+    m_sum->tellIfNew(report ? Status::None : Status::Failed,
+                     report ? localized(m_report.sum) : localized(report.error()));
     const bool any = !m_report.rows.empty();
     m_empty->setVisible(report && !any);
     m_empty->say(tr("Nothing to count"),

@@ -309,8 +309,7 @@ void RowActions::refuse(const Error &error, AskDialog *dialog, const QString &as
     const QString said = out ? m_outAgain.refused(error, asked) : localizedSentence(error.message);
     if (dialog)
         return dialog->refuse(said);
-    m_told->show(Status::Failed, said);
-    m_told->setVisible(true);
+    m_told->tell(Status::Failed, said);
 }
 
 } // namespace loopwright

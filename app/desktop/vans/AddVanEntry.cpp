@@ -77,8 +77,7 @@ void AddVanEntry::showAdded(const Result<AddedVan> &added)
 {
     m_add->setEnabled(true);
     if (!added) {
-        m_told->show(Status::Failed, localized(added.error()));
-        m_told->setVisible(true);
+        m_told->tell(Status::Failed, localized(added.error()));
         return;
     }
     m_name->clear();

@@ -1,6 +1,5 @@
 #include "app/desktop/vans/BundleWatch.h"
 
-#include "app/desktop/AccessibleParts.h"
 #include "app/desktop/DesktopContext.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
@@ -42,7 +41,6 @@ BundleWatch::BundleWatch(DesktopContext &workplace, QWidget *parent)
     setFrameShape(QFrame::StyledPanel);
     setAutoFillBackground(true);
     setBackgroundRole(QPalette::ToolTipBase);
-    willAnnounce(m_words);
     m_words->setObjectName(QStringLiteral("bundle_watch.words"));
     auto *row = new QHBoxLayout(this);
     row->addWidget(m_words, 1, Qt::AlignVCenter);
@@ -107,15 +105,13 @@ void BundleWatch::tell()
 {
     const bool isTold = std::ranges::any_of(
         m_waiting, [this](const QString &path) { return !m_later.contains(path); });
+    setVisible(isTold);
     if (isTold)
-        m_words->show(Status::Open,
+        m_words->tell(Status::Open,
                       m_waiting.size() == 1
                           ? tr("A bundle lies in the watched folder: %1.").arg(namesOf(m_waiting))
                           : tr("%1 bundles lie in the watched folder: %2.")
                                 .arg(QLocale().toString(m_waiting.size()), namesOf(m_waiting)));
-    setVisible(isTold);
-    if (isTold)
-        announce(m_words, m_words->text());
 }
 
 } // namespace loopwright

@@ -1,6 +1,5 @@
 #include "app/desktop/vans/ConflictsDialog.h"
 
-#include "app/desktop/AccessibleParts.h"
 #include "app/desktop/DesktopContext.h"
 #include "app/desktop/Language.h"
 #include "app/desktop/Names.h"
@@ -160,7 +159,7 @@ void ConflictsDialog::read()
 void ConflictsDialog::showList(const Result<std::vector<ShownConflict>> &conflicts)
 {
     if (!conflicts)
-        return m_told->show(Status::Failed, localized(conflicts.error()));
+        return m_told->tell(Status::Failed, localized(conflicts.error()));
     m_conflicts = *conflicts;
     std::vector<SignItem> items;
     for (const ShownConflict &each : m_conflicts)
@@ -229,10 +228,7 @@ void ConflictsDialog::settle()
     const ShownConflict *shown = chosen();
     if (!shown || m_asker.isBusy())
         return;
-    const auto say = [this](const QString &sentence) {
-        m_told->show(Status::Failed, sentence);
-        announce(m_told, sentence);
-    };
+    const auto say = [this](const QString &sentence) { m_told->tell(Status::Failed, sentence); };
     const int place = m_choice->checkedId();
     if (place < 0)
         return say(tr("Choose a side."));
@@ -253,11 +249,9 @@ void ConflictsDialog::settle()
 void ConflictsDialog::showSettled(const Result<StationConflict> &settled, const QString &side)
 {
     m_card->setEnabled(true);
-    const QString sentence =
-        settled ? tr("Order %1 is settled: %2.").arg(settled->order, nameOfSide(side))
-                : localized(settled.error());
-    m_told->show(settled ? Status::Done : Status::Failed, sentence);
-    announce(m_told, sentence);
+    m_told->tell(settled ? Status::Done : Status::Failed,
+                 settled ? tr("Order %1 is settled: %2.").arg(settled->order, nameOfSide(side))
+                         : localized(settled.error()));
     if (!settled)
         return;
     read();

@@ -1,6 +1,5 @@
 #include "app/desktop/vans/VanDialog.h"
 
-#include "app/desktop/AccessibleParts.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/PageElements.h"
 
@@ -106,9 +105,7 @@ void VanDialog::reject()
 
 void VanDialog::tell(Status sign, const QString &sentence)
 {
-    m_told->show(sign, sentence);
-    m_told->setVisible(!sentence.isEmpty());
-    announce(m_told, sentence);
+    m_told->tellIfNew(sign, sentence);
 }
 
 void VanDialog::setReady(bool ready)

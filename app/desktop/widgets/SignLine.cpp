@@ -1,5 +1,6 @@
 #include "app/desktop/widgets/SignLine.h"
 
+#include "app/desktop/AccessibleParts.h"
 #include "app/desktop/Theme.h"
 
 #include <QHBoxLayout>
@@ -72,6 +73,22 @@ void SignLine::show(Status sign, const QString &text)
     m_text->setText(text);
     setAccessibleName(text);
     layOut();
+}
+
+void SignLine::tell(Status sign, const QString &text)
+{
+    show(sign, text);
+    setVisible(!text.isEmpty());
+    m_told = isVisible() ? text : QString();
+    announce(*this, text, sign == Status::Failed ? Tone::Urgent : Tone::Polite);
+}
+
+void SignLine::tellIfNew(Status sign, const QString &text)
+{
+    if (text != m_told || text.isEmpty())
+        return tell(sign, text);
+    show(sign, text);
+    setVisible(true);
 }
 
 void SignLine::setWrapping(bool on)

@@ -33,7 +33,16 @@ public:
     explicit SignLine(QWidget *parent = nullptr);
 
     using QWidget::show;
+    /// Silently: what stands here.
     void show(Status sign, const QString &text);
+    /// What came of what somebody did: shown, and said by a screen reader; hidden where it is
+    /// empty.
+    void tell(Status sign, const QString &text);
+    /// Likewise, but shown only where it is what was told last: of what is looked at again and
+    /// again.
+    void tellIfNew(Status sign, const QString &text);
+    /// Somebody tries anew: what comes of it is told, even if it is the same.
+    void forgetTold() { m_told.clear(); }
     Status sign() const { return m_sign; }
     QString text() const { return m_text->text(); }
     /// Muted text where there is no sign.
@@ -49,6 +58,7 @@ private:
 
     Status m_sign = Status::None;
     QLabel *m_text;
+    QString m_told; ///< last, while it could be seen
 };
 
 } // namespace loopwright

@@ -7,10 +7,12 @@
 #include "app/desktop/widgets/SignLine.h"
 #include "core/acceptance/JobLine.h"
 #include "tests/support/DeskWindow.h"
+#include "tests/support/Heard.h"
 
 #include <QAbstractScrollArea>
 #include <QAccessible>
 #include <QSignalSpy>
+#include <QVBoxLayout>
 
 using namespace loopwright;
 
@@ -118,16 +120,47 @@ private slots:
     }
 
     /// That it goes out cannot be seen here, where no screen reader is: see ScreenReaderTest.
-    void whatCameOfItIsItsName()
+    void whatCameOfItIsANotification()
     {
-        SignLine plain, line;
-        QCOMPARE(QAccessible::queryAccessibleInterface(&plain)->role(), QAccessible::StaticText);
-        willAnnounce(&line);
-        line.QWidget::show();
-        announce(&line, "Recorded.");
-        QCOMPARE(QAccessible::queryAccessibleInterface(&line)->text(QAccessible::Name),
-                 QString("Recorded."));
-        QCOMPARE(QAccessible::queryAccessibleInterface(&line)->role(), QAccessible::Notification);
+        SignLine line;
+        QCOMPARE(QAccessible::queryAccessibleInterface(&line)->role(), QAccessible::StaticText);
+        line.tell(Status::Done, "Recorded.");
+        line.tell(Status::Failed, "The disk is full.");
+        QStringList told;
+        for (QWidget *each : line.findChildren<QWidget *>(announcementName)) {
+            const QAccessibleInterface *it = QAccessible::queryAccessibleInterface(each);
+            QCOMPARE(it->role(), QAccessible::Notification);
+            told << it->text(QAccessible::Name);
+        }
+        QCOMPARE(told, (QStringList{"Recorded.", "The disk is full."})); // neither replaces another
+        QCOMPARE(line.accessibleName(), QString("The disk is full."));
+    }
+
+    void isToldOnceWhereItIsSeen()
+    {
+        Heard heard;
+        QWidget page;
+        auto *line = new SignLine;
+        (new QVBoxLayout(&page))->addWidget(line);
+        line->tell(Status::Done, "Recorded.");
+        QCOMPARE(heard.take(), QStringList()); // nobody is at that page
+        page.show();
+        line->tellIfNew(Status::Done, "Recorded.");
+        QCOMPARE(heard.take(), QStringList("Recorded."));
+        line->tellIfNew(Status::Done, "Recorded.");
+        line->hide();
+        line->tellIfNew(Status::Done, "Recorded."); // it goes on
+        QVERIFY(line->isVisible());
+        page.hide();
+        page.show();
+        line->show(Status::Open, "Wait.");
+        QCOMPARE(heard.take(), QStringList());
+        line->tell(Status::Done, "Recorded."); // it was done again
+        line->forgetTold();
+        line->tellIfNew(Status::Done, "Recorded.");
+        line->tell(Status::None, {});
+        QVERIFY(!line->isVisible());
+        QCOMPARE(heard.take(), (QStringList{"Recorded.", "Recorded."}));
     }
 };
 

@@ -191,8 +191,7 @@ private:
         const QString &number = desk().order().number;
         const ChangingOut changing(desk().records(), m_outAgain.isAgain(number));
         if (const auto done = completeOrder(desk().records(), number); !done) {
-            m_told->show(Status::Failed, m_outAgain.refused(done.error(), number));
-            m_told->setVisible(true);
+            m_told->tell(Status::Failed, m_outAgain.refused(done.error(), number));
             return;
         }
         m_told->hide();

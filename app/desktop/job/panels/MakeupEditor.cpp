@@ -212,6 +212,7 @@ private:
 
     void confirm()
     {
+        m_table->tellAnew();
         if (m_table->makeup().isEmpty()) {
             m_table->mark({}, tr("Nothing is entered yet."));
             return;

@@ -191,11 +191,7 @@ private:
         m_findings->setItems(std::move(items));
     }
 
-    void tell(Status sign, const QString &text)
-    {
-        m_told->show(sign, text);
-        m_told->setVisible(true);
-    }
+    void tell(Status sign, const QString &text) { m_told->tell(sign, text); }
 
     void copy()
     {

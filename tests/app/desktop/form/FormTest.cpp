@@ -1,6 +1,7 @@
 #include "app/desktop/form/Form.h"
 
 #include "app/desktop/Theme.h"
+#include "tests/support/Heard.h"
 
 #include <QComboBox>
 #include <QElapsedTimer>
@@ -198,6 +199,31 @@ private slots:
             return line->isVisible() && line->sign() == Status::Failed &&
                    line->text() == u"the disk is full";
         }));
+    }
+
+    /// Below the form, or at the field that the keyboard was at already; a field that it comes to
+    /// says the reason itself. Once for each time that somebody tries.
+    void aRefusalIsSaid()
+    {
+        Heard heard;
+        m_form->setConfirm([this] {
+            m_form->tell(Status::Failed, "the disk is full");
+            return false;
+        });
+        for (int tried = 0; tried < 2; ++tried) {
+            key(Qt::Key_Return, Qt::ControlModifier);
+            QCOMPARE(heard.take(), QStringList("the disk is full"));
+        }
+        m_form->tell(Status::Failed, "the disk is full"); // nobody tried
+        QTest::keyClicks(QApplication::focusWidget(), "3");
+        m_form->tell(Status::Failed, "the disk is full");
+        QCOMPARE(heard.take(), QStringList());
+        m_form->setConfirm([this] { return m_form->check(); });
+        key(Qt::Key_Return, Qt::ControlModifier);
+        QCOMPARE(focus(), "part.note");
+        QCOMPARE(heard.take(), QStringList());
+        key(Qt::Key_Return, Qt::ControlModifier);
+        QCOMPARE(heard.take(), QStringList("is required and missing"));
     }
 
     void aProposalLeavesWhatIsTyped()

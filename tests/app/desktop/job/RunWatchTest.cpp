@@ -4,6 +4,7 @@
 
 #include "app/desktop/job/RunClock.h"
 #include "app/desktop/widgets/SignLine.h"
+#include "tests/support/Heard.h"
 #include "tests/support/JobBench.h"
 #include "tests/support/Premises.h"
 
@@ -49,6 +50,7 @@ private slots:
         QCOMPARE(bench.window().current()->title().contains("A-2001"), true);
 
         QSignalSpy over(&watch(bench), &RunWatch::over);
+        Heard heard;
         bench.at(44.9);
         watch(bench).look();
         QCOMPARE(over.size(), 0);
@@ -58,6 +60,7 @@ private slots:
         QVERIFY(notice(bench).contains("The run of order A-1001 is over"));
         watch(bench).look();
         QCOMPARE(over.size(), 1);
+        QCOMPARE(heard.take(), QStringList(notice(bench)));
         QVERIFY(watch(bench).running().isEmpty());
     }
     void knowsARunOfAnEarlierStart()

@@ -7,6 +7,7 @@
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/SignLine.h"
 #include "tests/support/DeskRecords.h"
+#include "tests/support/Heard.h"
 #include "tests/support/Jobs.h"
 
 #include <QDropEvent>
@@ -110,6 +111,23 @@ private slots:
         QSignalSpy opened(m_screen.get(), &Screen::openOrder);
         m_screen->findChild<QPushButton *>("certificate.open")->click();
         QCOMPARE(opened.first().first().toString(), "A-1001");
+    }
+
+    void theVerdictIsSaidOfEachPaper()
+    {
+        Heard heard;
+        for (int checked = 0; checked < 2; ++checked) {
+            drop(write("c.pdf", m_pdf));
+            QVERIFY(!line("verdict")->isVisible()); // that of the last one is gone
+            QTRY_VERIFY(line("verdict")->isVisible());
+            QCOMPARE(heard.take(),
+                     (QStringList{line("verdict")->text(), line("standing")->text()}));
+        }
+        QSignalSpy read(m_screen->findChild<QTableView *>("certificate.claims")->model(),
+                        &QAbstractItemModel::modelReset);
+        m_screen->refresh();
+        QTRY_VERIFY(!read.isEmpty());
+        QCOMPARE(heard.take(), QStringList());
     }
 
     void typedFromThePaperByKeyboard()

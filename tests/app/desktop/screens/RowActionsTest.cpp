@@ -12,6 +12,7 @@
 #include "app/desktop/widgets/SignLine.h"
 #include "tests/support/DeskWindow.h"
 #include "tests/support/FileDialog.h"
+#include "tests/support/Heard.h"
 #include "tests/support/PrintDialog.h"
 
 #include <QAbstractItemModelTester>
@@ -296,8 +297,10 @@ private slots:
                      "On hold, waits on plant: the drop wire is down.");
         // One of three is not on hold: none is resumed, and it is said where one looks.
         select(3);
+        Heard heard;
         QTest::keyClick(table(), Qt::Key_H, Qt::ControlModifier | Qt::ShiftModifier);
         QTRY_COMPARE(named<SignLine>("rows.told")->text(), "Order O-1003 is not on hold.");
+        QCOMPARE(heard.take(), QStringList("Order O-1003 is not on hold."));
         QVERIFY(named<SignLine>("rows.told")->isVisible());
         QCOMPARE(selected().size(), 3);
         QVERIFY(order("O-1001").isOnHold());
