@@ -81,6 +81,7 @@ public:
     {
         setObjectName("rail.run." + order);
         setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+        setAccessibleName(Sidebar::tr("Run, %1").arg(m_order));
     }
 
     void setNarrow(bool narrow)
@@ -88,11 +89,15 @@ public:
         m_narrow = narrow;
         updateGeometry();
     }
+    /// "12:34". Painted each second, and told to a screen reader once a minute: so it is no text of
+    /// the button, for that would be its name.
     void setLeft(const QString &left)
     {
-        setText(left);
-        setAccessibleName(Sidebar::tr("Run of order %1: %2 left").arg(m_order, left));
-        setToolTip(asTip(accessibleName()));
+        const QString words = Sidebar::tr("Run of order %1: %2 left").arg(m_order, left);
+        if (left.section(u':', 0, -2) != m_left.section(u':', 0, -2))
+            setAccessibleDescription(words);
+        setToolTip(asTip(words));
+        m_left = left;
         update();
     }
 
@@ -110,15 +115,15 @@ protected:
         const QRect room = rect().adjusted(em(m_narrow ? 0.15 : 0.95), em(0.2), -em(0.15), 0);
         painter.setPen(c.text);
         QFont digits = digitsFont(m_narrow ? 0.9 : 1.6, QFont::Bold);
-        while (QFontMetrics(digits).horizontalAdvance(text()) > room.width() &&
+        while (QFontMetrics(digits).horizontalAdvance(m_left) > room.width() &&
                digits.pixelSize() > 6)
             digits.setPixelSize(digits.pixelSize() - 1);
         painter.setFont(digits);
         if (m_narrow) {
-            painter.drawText(room, Qt::AlignCenter, text());
+            painter.drawText(room, Qt::AlignCenter, m_left);
             return;
         }
-        painter.drawText(room.adjusted(0, em(1.2), 0, 0), Qt::AlignVCenter | Qt::AlignLeft, text());
+        painter.drawText(room.adjusted(0, em(1.2), 0, 0), Qt::AlignVCenter | Qt::AlignLeft, m_left);
         painter.setPen(c.muted);
         painter.setFont(sized(0.85));
         painter.drawText(room.adjusted(0, em(0.2), 0, 0), Qt::AlignTop | Qt::AlignLeft,
@@ -127,7 +132,7 @@ protected:
     }
 
 private:
-    QString m_order;
+    QString m_order, m_left;
     bool m_narrow = false;
 };
 

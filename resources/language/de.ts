@@ -7840,8 +7840,8 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Messlauf</translation>
     </message>
     <message>
-        <source>Run clock, %1 left. %2</source>
-        <translation>Messlaufuhr, noch %1. %2</translation>
+        <source>Run clock</source>
+        <translation>Messlaufuhr</translation>
     </message>
     <message>
         <source>Run of order %1: %2 left</source>

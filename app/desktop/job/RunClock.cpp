@@ -27,6 +27,7 @@ RunClock::RunClock(std::function<Moment()> now, const LimitSet &limits, QWidget 
     , m_target(limits.value("run_ber_max"))
 {
     setFocusPolicy(Qt::StrongFocus);
+    setAccessibleName(tr("Run clock"));
     m_timer.setInterval(tickMs);
     connect(&m_timer, &QTimer::timeout, this, &RunClock::tick);
     whenThemed(this, [this] { updateGeometry(); });
@@ -37,18 +38,21 @@ void RunClock::setLog(const RunLog &log)
     m_log = log;
     m_wasRunning = isRunning();
     m_timer.start();
+    describe();
     tick();
 }
 
 void RunClock::setRate(qint64 bitsPerSecond)
 {
     m_rate = bitsPerSecond;
+    describe();
     update();
 }
 
 void RunClock::setGaps(std::vector<Stretch> gaps)
 {
     m_log.setGaps(std::move(gaps));
+    describe();
     update();
 }
 
@@ -131,9 +135,25 @@ void RunClock::tick()
         emit over();
     }
     m_wasRunning = running;
-    setAccessibleName(tr("Run clock, %1 left. %2").arg(clockText(), stateText()));
-    setAccessibleDescription(countsText() + ". " + sentence());
+    if (stateText() != m_toldState || minutesLeft() != m_toldMinutes)
+        describe();
     update();
+}
+
+qint64 RunClock::minutesLeft() const
+{
+    return (m_log.remaining(m_now()) + 59) / 60;
+}
+
+/// At what happens, and once a minute: a screen reader reads it out where the clock has the
+/// keyboard.
+void RunClock::describe()
+{
+    m_toldState = stateText();
+    m_toldMinutes = minutesLeft();
+    const QString clock = QString(clockText() + ' ' + m_toldState).trimmed();
+    setAccessibleDescription(
+        QStringList{clock, countsText(), sentence()}.join(QStringLiteral(". ")));
 }
 
 void RunClock::flash()

@@ -48,6 +48,9 @@ protected:
 private:
     bool isRunning() const;
     void tick();
+    /// Begun ones count.
+    qint64 minutesLeft() const;
+    void describe();
     void flash();
     QString stateText() const;
     QString countsText() const;
@@ -62,6 +65,8 @@ private:
     RunLog m_log;
     QTimer m_timer;
     bool m_wasRunning = false;
+    QString m_toldState; ///< to a screen reader
+    qint64 m_toldMinutes = 0;
     int m_flashes = 0;
 };
 

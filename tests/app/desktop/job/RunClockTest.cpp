@@ -88,6 +88,27 @@ private slots:
         QVERIFY2(bench.told().contains("Bit errors 1 "), qPrintable(bench.told()));
     }
 
+    /// Another name, or another description each second, would be read out each second.
+    void whatIsLeftIsToldOnceAMinuteAndAtWhatHappens()
+    {
+        Bench bench;
+        const auto told = [&bench] { return bench.clock.accessibleDescription(); };
+        const QString begun = told();
+        QVERIFY2(begun.startsWith("15:00 left of 15:00; started at 09:15:00. "), qPrintable(begun));
+        bench.at(30);
+        QTest::qWait(600);
+        QCOMPARE(told(), begun);
+        bench.at(65);
+        QTRY_VERIFY2(told().startsWith("13:55 left of 15:00"), qPrintable(told()));
+        bench.at(70);
+        QTest::qWait(600);
+        QVERIFY2(told().startsWith("13:55 left of 15:00"), qPrintable(told()));
+        bench.press("e");
+        QVERIFY2(told().startsWith("13:50 left of 15:00"), qPrintable(told()));
+        QVERIFY(told().contains("Bit errors 1 "));
+        QCOMPARE(bench.clock.accessibleName(), "Run clock");
+    }
+
     void errorsOfTheSecondOfAStopAreKept()
     {
         Bench bench;

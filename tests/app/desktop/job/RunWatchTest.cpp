@@ -34,7 +34,7 @@ class RunWatchTest : public QObject
     static QString left(JobBench &bench)
     {
         auto *run = bench.find<QToolButton>("rail.run.A-1001");
-        return run && run->isVisible() ? run->text() : QString();
+        return run && run->isVisible() ? run->toolTip().section(' ', -2, -2) : QString();
     }
     static RunWatch &watch(JobBench &bench) { return *bench.window().findChild<RunWatch *>(); }
 
@@ -89,6 +89,24 @@ private slots:
         bench.at(50);
         watch(bench).look();
         QCOMPARE(over.size(), 0);
+    }
+    /// A screen reader would say each second that the button has another name.
+    void theRailTellsWhatIsLeftOnceAMinute()
+    {
+        JobBench bench({briFields()});
+        bench.at(30);
+        startRun(bench);
+        const auto *run = bench.find<QToolButton>("rail.run.A-1001");
+        const QString told = "Run of order A-1001: %1 left";
+        QCOMPARE(run->accessibleDescription(), told.arg("15:00"));
+        bench.at(30.25);
+        QTRY_COMPARE(left(bench), "14:45");
+        QCOMPARE(run->accessibleDescription(), told.arg("14:45"));
+        bench.at(30.75);
+        QTRY_COMPARE(left(bench), "14:15");
+        QCOMPARE(run->accessibleDescription(), told.arg("14:45"));
+        QCOMPARE(run->accessibleName(), "Run, A-1001");
+        QCOMPARE(run->text(), QString());
     }
     void noticesARunByItself()
     {
