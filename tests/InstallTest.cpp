@@ -7,6 +7,7 @@
 #include <QDir>
 #include <QMimeDatabase>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QXmlStreamReader>
@@ -70,6 +71,13 @@ private:
         QFile file(path);
         return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString();
     }
+    static QStringList linesOf(const QString &name)
+    {
+        QFile file(QStringLiteral(LOOPWRIGHT_SOURCE_DIR "/") + name);
+        return file.open(QIODevice::ReadOnly)
+                   ? QString::fromUtf8(file.readAll()).split('\n', Qt::SkipEmptyParts)
+                   : QStringList();
+    }
     /// One list of completions for each line of words; the last one is being typed.
     QList<QStringList> completed(const QStringList &lines) const
     {
@@ -91,6 +99,22 @@ private slots:
     {
         VERIFY_RAN(ran(LOOPWRIGHT_CMAKE, {"--install", LOOPWRIGHT_BUILD_DIR, "--prefix", at("")}));
         qputenv("XDG_DATA_DIRS", QFile::encodeName(share("")));
+    }
+
+    /// Who builds by hand, or runs the demo, has what the package depends on.
+    void whatIsLoadedIsThereWithoutThePackage()
+    {
+        static const QRegularExpression depends("PACKAGE_DEPENDS \"([^\"]+)\"");
+        const auto match = depends.match(linesOf("resources/system/Package.cmake").join('\n'));
+        QVERIFY(match.hasMatch());
+        const QStringList there = linesOf(".ci/packages"),
+                          testsOnly = linesOf(".ci/packages-for-tests-only");
+        QVERIFY(!testsOnly.isEmpty());
+        for (QString name : match.captured(1).split(", ")) {
+            if (name == "libqt6svg6")
+                name = "qt6-svg-dev"; // which brings it along
+            QVERIFY2(there.contains(name) && !testsOnly.contains(name), qPrintable(name));
+        }
     }
 
     void liesInItsPlace_data()

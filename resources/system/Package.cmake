@@ -20,9 +20,9 @@ set(CPACK_DEBIAN_PACKAGE_PRIORITY optional)
 set(CPACK_DEBIAN_COMPRESSION_TYPE xz)
 set(CPACK_DEBIAN_PACKAGE_CONTROL_STRICT_PERMISSION ON)
 set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
-# Loaded while they run, which nobody can see in them: the SQL driver; what draws icons; the font that the papers name.
-set(CPACK_DEBIAN_PACKAGE_DEPENDS "libqt6sql6-sqlite, libqt6svg6, fonts-dejavu-core")
-# libqt6gui6 itself has the platform of X and the one without a display; these have the others, and the words of Qt's own
-# dialogs in the languages of the window.
-set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "qt6-qpa-plugins, qt6-translations-l10n, qt6-wayland")
+# Loaded while they run, which nobody can see in them: the SQL driver; what draws icons; the font that the papers name; the
+# words of Qt's own buttons and dialogs in the languages of the window.
+set(CPACK_DEBIAN_PACKAGE_DEPENDS "libqt6sql6-sqlite, libqt6svg6, fonts-dejavu-core, qt6-translations-l10n")
+# libqt6gui6 itself has the platform of X and the one without a display; these have the others.
+set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "qt6-qpa-plugins, qt6-wayland")
 include(CPack)

@@ -6,6 +6,9 @@
 #include "tests/support/DeskRecords.h"
 #include "tests/support/WindowTexts.h"
 
+#include <QDialogButtonBox>
+#include <QFileDialog>
+#include <QPushButton>
 #include <QRegularExpression>
 
 using namespace loopwright;
@@ -131,6 +134,20 @@ private slots:
         QCOMPARE(seconds(2).english(), "2 errored seconds"); // what is stored stays
         QCOMPARE(localized(Text("Make the %1.").arg(QString("x"))),
                  "Make the x."); // not in the catalogue
+    }
+    /// By Qt's own catalogue, which is a package of its own.
+    void qtsButtonsAndDialogsSpeakTheLanguage()
+    {
+        speak("de");
+        const QDialogButtonBox buttons(QDialogButtonBox::Cancel);
+        QString cancel = buttons.button(QDialogButtonBox::Cancel)->text();
+        QVERIFY2(cancel.remove('&') == "Abbrechen",
+                 qPrintable(cancel + ": is qt6-translations-l10n installed?"));
+        QFileDialog files;
+        files.setOption(QFileDialog::DontUseNativeDialog);
+        QCOMPARE(files.labelText(QFileDialog::LookIn), "Suchen in:");
+        QCOMPARE(files.labelText(QFileDialog::FileType), "Dateien des Typs:");
+        QCOMPARE(QKeySequence("Ctrl+Z").toString(QKeySequence::NativeText), "Strg+Z");
     }
     void aCodeThatIsNoLanguage()
     {
