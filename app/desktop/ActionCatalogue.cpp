@@ -50,17 +50,38 @@ public:
         found.push_back({action, name, where, keysText(*action), reason, action->isEnabled()});
     }
 
-    /// One that an action stands behind is there already.
-    void add(QAbstractButton *button, const QString &where)
+    /// One that an action stands behind is there already. A filter or a box to tick stands in a
+    /// group, and what it is called there may be the name of something else.
+    void add(QAbstractButton *button, const QString &screen)
     {
-        const QString name = actionName(button->text());
-        const bool known = std::ranges::any_of(
-            found, [&name](const CataloguedAction &each) { return each.name == name; });
+        const QString name = nameOf(*button);
+        const bool isPlain =
+            qobject_cast<QPushButton *>(button) || qobject_cast<QToolButton *>(button);
+        const QString where = isPlain ? screen : screen + groupOf(*button);
+        const bool known = std::ranges::any_of(found, [&](const CataloguedAction &each) {
+            return each.name == name && (isPlain || each.where == where);
+        });
         if (!name.isEmpty() && !known && button->isEnabled())
             found.push_back({button, name, where, button->shortcut().toString(), {}, true});
     }
 
 private:
+    /// A sign alone ("?") says what it is to a screen reader.
+    static QString nameOf(const QAbstractButton &button)
+    {
+        const QString name = actionName(button.text());
+        return name.isEmpty() || std::ranges::any_of(name, &isLetter)
+                   ? name
+                   : actionName(button.accessibleName());
+    }
+    static bool isLetter(QChar each) { return each.isLetter(); }
+    /// " ▸ Stage"; empty where it is alone there.
+    static QString groupOf(const QAbstractButton &button)
+    {
+        const QWidget *around = button.parentWidget();
+        const QString group = around ? around->accessibleName() : QString();
+        return group.isEmpty() || group == button.text() ? QString() : " ▸ " + group;
+    }
     bool has(const QAction *action, const QString &name, const QString &where) const
     {
         return std::ranges::any_of(found, [&](const CataloguedAction &each) {
@@ -93,8 +114,10 @@ void addScreen(Collector &collector, const QWidget *screen, const QWidget *focus
                     collector.add(action, place.isEmpty() ? where : place);
             }
     for (const QWidget *each : std::as_const(widgets))
-        if (auto *button = const_cast<QPushButton *>(qobject_cast<const QPushButton *>(each)))
-            collector.add(button, where);
+        if (auto *button =
+                const_cast<QAbstractButton *>(qobject_cast<const QAbstractButton *>(each));
+            button && (!menuOf(each) || qobject_cast<const QPushButton *>(each)))
+            collector.add(button, where); // what is in the menu of a sign is added by itself
 }
 
 /// Into the group of that name; a row that is there is not added again.

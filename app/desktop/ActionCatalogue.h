@@ -1,6 +1,6 @@
 #pragma once
-// What can be done in the window now: the actions of its menus, the actions and buttons of the
-// screen that is shown, what the menus of its buttons hold. Nothing is listed by hand.
+// What can be done in the window now: the actions of its menus, the actions, buttons and filters of
+// the screen that is shown, what the menus of its buttons hold. Nothing is listed by hand.
 
 #include <QPointer>
 #include <QString>

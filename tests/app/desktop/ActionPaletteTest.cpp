@@ -136,6 +136,24 @@ private slots:
         QVERIFY(!names().contains("Desk work"));
     }
 
+    void theFiltersOfTheBoardAreInIt()
+    {
+        openPalette();
+        QVERIFY(cells(1).contains("Board ▸ Stage"));
+        QTest::keyClicks(asked(), "late");
+        QCOMPARE(names().first(), "Late");
+        QCOMPARE(cells(1).first(), "Board ▸ Due");
+        press(Qt::Key_Return);
+        QTRY_VERIFY(named<QAbstractButton>("chip.due.late")->isChecked());
+        QTRY_COMPARE(orders(), QStringList("O-1001"));
+        QTRY_VERIFY(!palette());
+        openPalette();
+        QTest::keyClicks(asked(), "hazard");
+        const QStringList found = names();
+        QVERIFY(found.contains("Hazards") && found.contains("Hazard"));
+        QCOMPARE(cells(1)[found.indexOf("Hazard")], "Board");
+    }
+
     void whatIsOffSaysWhy()
     {
         table()->clearSelection();
