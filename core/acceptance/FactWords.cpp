@@ -35,6 +35,7 @@ struct FactTeller
 {
     LineKind kind;
     const QString &instrument;
+    bool inMetres;
 
     QString operator()(const VisitFact &visit) const
     {
@@ -86,8 +87,8 @@ struct FactTeller
                          .arg(loop.frequencyHz.value_or(40000) / 1000);
         if (loop.makeup)
             parts << "make-up of " + counted(qint64(loop.makeup->elements.size()), "element")
-                  << QString("%1 ft").arg(loop.makeup->workingLengthFt(), 0, 'f', 0)
-                  << QString("taps %1 ft").arg(loop.makeup->bridgedTapFt(), 0, 'f', 0)
+                  << lengthText(loop.makeup->workingLengthFt(), inMetres)
+                  << "taps " + lengthText(loop.makeup->bridgedTapFt(), inMetres)
                   << counted(loop.makeup->loadCoils(), "load coil");
         return "Loop: " + parts.join(", ");
     }
@@ -196,9 +197,9 @@ struct FactTeller
 
 } // namespace
 
-QString factText(const Fact &fact, LineKind kind)
+QString factText(const Fact &fact, LineKind kind, bool inMetres)
 {
-    QString text = std::visit(FactTeller{kind, fact.instrument}, fact.body);
+    QString text = std::visit(FactTeller{kind, fact.instrument, inMetres}, fact.body);
     text[0] = text[0].toUpper();
     return text;
 }

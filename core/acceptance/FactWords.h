@@ -6,6 +6,7 @@
 
 namespace loopwright {
 
-QString factText(const Fact &fact, LineKind kind);
+/// In English; lengths of a make-up in feet, or in metres.
+QString factText(const Fact &fact, LineKind kind, bool inMetres = false);
 
 } // namespace loopwright

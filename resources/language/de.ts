@@ -14776,10 +14776,6 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Stichleitungen %1</translation>
     </message>
     <message>
-        <source>taps %1 ft</source>
-        <translation>Stichleitungen %1 ft</translation>
-    </message>
-    <message>
         <source>telephone, for papers</source>
         <translation>Telefon, für Papiere</translation>
     </message>

@@ -28,7 +28,7 @@ OTHER = {
     # One of something, where the many are marked.
     "counted": r"app/actions/Reports\.cpp",
     # Invented names and remarks of the records that are filled.
-    "invented": r"app/actions/(Fill|Invented|InventedEvidence)\.cpp",
+    "invented": r"app/actions/(Fill|Invented\w*)\.cpp",
 }
 NONE = re.compile("|".join(OTHER.values()))
 

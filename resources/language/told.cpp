@@ -23,7 +23,6 @@ constexpr const char *told[] = {
     QT_TRANSLATE_NOOP("told", "%1 dB at %2 kHz"),
     QT_TRANSLATE_NOOP("told", "make-up of 1 element"),
     QT_TRANSLATE_NOOP("told", "make-up of %1 elements"),
-    QT_TRANSLATE_NOOP("told", "taps %1 ft"),
     QT_TRANSLATE_NOOP("told", "1 load coil"),
     QT_TRANSLATE_NOOP("told", "%1 load coils"),
     QT_TRANSLATE_NOOP("told", "Layer %1 at U up"),

@@ -1,6 +1,7 @@
 #include "app/desktop/job/StationPanel.h"
 
 #include "app/desktop/Language.h"
+#include "app/desktop/Lengths.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/job/AttemptList.h"
 #include "app/desktop/job/FactText.h"
@@ -156,11 +157,12 @@ void StationPanel::showAttempts()
             continue;
         const auto [status, words] = standingOf(*it, m_desk.view());
         const bool mayVoid = !it->voided && !it->fact.as<VoidFact>();
-        attempts.push_back({it->fact.id, status,
-                            timeText(it->fact.at, m_desk.now().localDate()) + "  " +
-                                localizedSentence(factText(it->fact, m_desk.order().kind)) +
-                                (words.isEmpty() ? QString() : " — " + words),
-                            mayVoid, mayVoid && corrects(it->fact)});
+        attempts.push_back(
+            {it->fact.id, status,
+             timeText(it->fact.at, m_desk.now().localDate()) + "  " +
+                 localizedSentence(factText(it->fact, m_desk.order().kind, inMetres())) +
+                 (words.isEmpty() ? QString() : " — " + words),
+             mayVoid, mayVoid && corrects(it->fact)});
     }
     m_attempts->show(std::move(attempts));
 }

@@ -2,6 +2,7 @@
 
 #include "app/actions/Register.h"
 #include "app/desktop/Language.h"
+#include "app/desktop/Lengths.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/models/TextTable.h"
@@ -14,7 +15,6 @@
 #include <QFileDialog>
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QLocale>
 #include <QProgressBar>
 
 #include <algorithm>
@@ -40,21 +40,13 @@ QString mendText(const OfficeLoop &loop)
         return {};
     const Remedy &best = loop.mends.front();
     return LoopsScreen::tr("%1: then %2 dB, %3")
-        .arg(localized(best.text), localizedFigure(best.lossAfterDb, 1),
+        .arg(withLengths(localized(best.text), inMetres()), localizedFigure(best.lossAfterDb, 1),
              suitabilityName(best.verdictAfter));
 }
 
 QString rounded(double value, int decimals = 0)
 {
     return localizedFigure(value, decimals);
-}
-
-/// As the reader's country measures. A system that names no country is taken for one of the trade's
-/// feet.
-bool inMetres()
-{
-    const QLocale locale;
-    return locale.language() != QLocale::C && locale.measurementSystem() == QLocale::MetricSystem;
 }
 
 QString lengthOf(double feet)
@@ -341,7 +333,7 @@ void LoopsScreen::showChosen(int row)
     if (!any)
         return;
     const OfficeLoop &loop = m_loops[std::size_t(row)];
-    QStringList sentences{reasonSentences(loop.judged.reasons)};
+    QStringList sentences{withLengths(reasonSentences(loop.judged.reasons), inMetres())};
     if (const QString mend = mendText(loop); !mend.isEmpty())
         sentences << tr("Would help: %1.").arg(mend);
     m_chosen->show(suitabilitySign(loop.judged.verdict),

@@ -24,6 +24,16 @@ private slots:
                      {loops::section(22, 3000), loops::coil(), loops::section(22, 3000)})),
                  "Loop: make-up of 3 elements, 6000 ft, taps 0 ft, 1 load coil");
     }
+    void aMakeupInFeetOrMetres()
+    {
+        Fact fact;
+        fact.body = LoopFact{.makeup = loops::makeup(
+                                 {loops::section(26, 9000), loops::tap(24, 1500), loops::coil()})};
+        QCOMPARE(factText(fact, LineKind::Bri),
+                 "Loop: make-up of 3 elements, 9000 ft, taps 1500 ft, 1 load coil");
+        QCOMPARE(factText(fact, LineKind::Bri, true),
+                 "Loop: make-up of 3 elements, 2743 m, taps 457 m, 1 load coil");
+    }
 };
 
 QTEST_APPLESS_MAIN(FactWordsTest)

@@ -4,6 +4,7 @@
 #include "app/actions/InFile.h"
 #include "app/desktop/Keys.h"
 #include "app/desktop/Language.h"
+#include "app/desktop/Lengths.h"
 #include "app/desktop/Names.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/form/Form.h"
@@ -171,14 +172,14 @@ private:
                             .arg(loop.dcResistanceOhm, 0, 'f', 0)
                             .arg(lengthText(loop.workingLengthFt, inMetres),
                                  lengthText(loop.bridgedTapFt, inMetres))
-                            .arg(reasonSentences(loop.reasons)));
+                            .arg(withLengths(reasonSentences(loop.reasons), makeup.isMetric())));
         if (loop.verdict == Suitability::Suitable)
             return;
         const auto ways = remedies(makeup, desk().limits());
         if (ways.empty())
             return;
         m_mend->show(Status::Note, tr("What would mend it: %1 — then %2 dB, %3.")
-                                       .arg(localized(ways.front().text))
+                                       .arg(withLengths(localized(ways.front().text), inMetres))
                                        .arg(localizedFigure(ways.front().lossAfterDb, 2))
                                        .arg(suitabilityName(ways.front().verdictAfter)));
         m_mend->setVisible(true);
@@ -194,7 +195,7 @@ private:
                             .arg(loop.dcResistanceOhm, 0, 'f', 0)
                             .arg(localizedFigure(loop.loopCurrentMa, 1))
                             .arg(loop.loadCoils)
-                            .arg(reasonSentences(loop.reasons)));
+                            .arg(withLengths(reasonSentences(loop.reasons), makeup.isMetric())));
     }
 
     /// Marks what the codec finds wrong; what is not filled in yet only where it is confirmed.

@@ -135,6 +135,32 @@ private slots:
         QCOMPARE(bench.find<QAbstractButton>("calls.help_sign")->accessibleName(), "Help on Calls");
     }
 
+    /// What is on record of a loop, as the reader's country measures.
+    void aMakeupOnRecordInFeetOrMetres()
+    {
+        JobBench bench({briFields()});
+        bench.at(60);
+        QVERIFY(recordFile(
+            bench.records(),
+            canonicalJson(jobs::record(jobs::order(briFields()), someFacts(briFields()))),
+            "some.json"));
+        const auto shown = [&bench](const QLocale &locale) {
+            QLocale::setDefault(locale);
+            bench.window().openOrder(briFields()["order_number"]);
+            QLocale::setDefault(QLocale::c());
+            QStringList texts;
+            for (const SignList *list : bench.window().findChildren<SignList *>())
+                if (list->objectName().endsWith(".recorded"))
+                    for (const SignItem &item : list->items())
+                        texts << item.text;
+            return texts.join('\n');
+        };
+        const QString feet = shown(QLocale(QLocale::English, QLocale::UnitedStates));
+        QVERIFY2(feet.contains("elements, 9000 ft, taps 1500 ft"), qPrintable(feet));
+        const QString metres = shown(QLocale(QLocale::English, QLocale::Ireland));
+        QVERIFY2(metres.contains("elements, 2743 m, taps 457 m"), qPrintable(metres));
+    }
+
     void nothingIsCutOff_data()
     {
         QTest::addColumn<Look>("look");

@@ -5,11 +5,13 @@
 #include "app/desktop/job/LoopPicture.h"
 #include "app/desktop/job/RunClock.h"
 #include "app/desktop/widgets/KeyedChoice.h"
+#include "app/desktop/widgets/SignLine.h"
 #include "tests/support/JobBench.h"
 #include "tests/support/Premises.h"
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QRegularExpression>
 #include <QScopeGuard>
 #include <QScrollArea>
 #include <QSet>
@@ -148,6 +150,26 @@ private slots:
         JobBench::key(Qt::Key_Delete);
         QCOMPARE(picture->accessibleDescription(), first);
         QVERIFY(bench.find<QLineEdit>("makeup.2.length")->text().isEmpty());
+    }
+
+    /// In the unit that the make-up is typed in, whatever the rules are stated in.
+    void whatIsPredictedHasTheUnitOfTheMakeup()
+    {
+        JobBench bench({analogFields()});
+        bench.at(5);
+        bench.openJob("A-2001");
+        bench.go("makeup.1.what");
+        JobBench::keys("s");
+        QCoreApplication::processEvents();
+        enter("26");
+        enter("9000 m");
+        QString said;
+        for (const SignLine *each : bench.window().findChildren<SignLine *>())
+            if (each->text().startsWith("Predicted: "))
+                said = each->text();
+        QVERIFY2(said.contains("on 9000 m"), qPrintable(said));
+        static const QRegularExpression feet("\\d ft\\b");
+        QVERIFY2(!said.contains(feet), qPrintable(said));
     }
 
     void whatIsMissingInARowIsSaidInWordsOfThePage()

@@ -148,6 +148,24 @@ private slots:
                  QString("Length, m: %1").arg(length * 0.3048, 0, 'f', 0));
     }
 
+    void whatWouldMendItInMetres()
+    {
+        DeskRecords records;
+        found(records, "O-1002", 902, loaded);
+        QLocale::setDefault(QLocale(QLocale::German, QLocale::Germany));
+        LoopsScreen screen(records.workplace());
+        screen.refresh();
+        auto *start = screen.findChild<QPushButton *>("loops.start");
+        start->click();
+        [&] { QTRY_VERIFY(start->isEnabled()); }();
+        QLocale::setDefault(QLocale::c());
+        const QString mends =
+            screen.findChild<QTableView *>("loops.list")->model()->index(0, 11).data().toString();
+        QVERIFY2(mends.contains(", at 914 m from "), qPrintable(mends)); // 3000 ft
+        const QString chosen = screen.findChild<SignLine *>("loops.chosen")->text();
+        QVERIFY2(chosen.contains(mends) && !chosen.contains(" ft"), qPrintable(chosen));
+    }
+
     void anOfficeWithoutMakeups()
     {
         DeskRecords records;
