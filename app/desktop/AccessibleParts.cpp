@@ -165,6 +165,10 @@ QAccessibleInterface *interfaceOf(const QString &className, QObject *object)
         return new PartedWidget(widget, parts);
     if (widget->objectName() == QLatin1StringView(announcementName))
         return new QAccessibleWidget(widget, QAccessible::Notification);
+    // A page to be read, which the keyboard scrolls; one that it does not come to is a holder.
+    if (className == u"QScrollArea" && widget->focusPolicy() != Qt::NoFocus &&
+        !widget->accessibleName().isEmpty())
+        return new QAccessibleWidget(widget, QAccessible::Document);
     for (const RoleOf &each : roles)
         if (className == QLatin1StringView(each.className))
             return new QAccessibleWidget(widget, each.role);

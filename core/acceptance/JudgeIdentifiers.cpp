@@ -64,7 +64,7 @@ void judgeIdentifiers(Judging &judging, CriterionResult &result)
         need, result, CriterionOutcome::Met,
         warnings == 0
             ? Text(QT_TRANSLATE_NOOP("core", "Every identifier fits the variant %1."))
-                  .arg(variant->name)
+                  .arg(Text::message(variant->name))
             : Text(QT_TRANSLATE_NOOP("core",
                                      "No identifier is in error; %1 to confirm with the provider."))
                   .arg(warnings));

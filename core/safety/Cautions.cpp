@@ -13,7 +13,7 @@ constexpr Caution table[] = {
           "Line-powered extension equipment of digital lines puts up to 190 V, and coin lines 130 "
           "V, "
           "between the wires. Basic-rate lines may carry a small sealing current."),
-     "published equipment practice; coin lines from memory"},
+     TEXT("published equipment practice; coin lines from memory")},
     {"foreign_voltage", TEXT("Measure before touching"),
      TEXT(
          "Measure alternating and direct voltage of each wire to ground and between the wires, for "
@@ -53,7 +53,7 @@ constexpr Caution table[] = {
      TEXT("They must be in place and to the electrical code in force. Never remove or defeat a "
           "ground, "
           "not even for a measurement."),
-     "NEC article 800 (from memory); the local electrical code"},
+     TEXT("NEC article 800 (from memory); the local electrical code")},
     {"ladder_roof", TEXT("Ladders and roofs"),
      TEXT("Inspect, set on firm ground, tie off. From 4 ft up, telecommunications work asks for "
           "fall "
@@ -66,9 +66,8 @@ constexpr Caution table[] = {
          "ventilate. "
          "Somebody with first-aid training stays at hand where traffic, water, power cables, an "
          "explosive reading, poison or open flame make a hazard."),
-     "29 CFR 1910.268(o)(2); 8 CCR 8616(a); the figures: rule on confined spaces, 29 CFR "
-     "1910.146(b) "
-     "(from memory)"},
+     TEXT("29 CFR 1910.268(o)(2); 8 CCR 8616(a); the figures: rule on confined spaces, 29 CFR "
+          "1910.146(b) (from memory)")},
     {"span_power", TEXT("Span power"),
      TEXT("Before work on a pair that carries power for equipment along the way have it turned off "
           "and "
@@ -79,12 +78,12 @@ constexpr Caution table[] = {
      "common practice"},
     {"eyes", TEXT("Eye protection"),
      TEXT("Wear it when you drill, cut, drive, climb or work overhead, and at batteries."),
-     "common practice; employer's rules"},
+     TEXT("common practice; employer's rules")},
     {"traffic", TEXT("Traffic"),
      TEXT("Set out signs, cones and a warning garment before you work beside or in a road; park "
           "between "
           "the traffic and yourself."),
-     "common practice; local traffic rules"},
+     TEXT("common practice; local traffic rules")},
     {"alone", TEXT("Working alone"),
      TEXT("Check in and out, and tell somebody where you are. Do not climb or enter alone."),
      "common practice"},

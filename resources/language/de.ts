@@ -1954,6 +1954,10 @@
         <translation>26 oder %1</translation>
     </message>
     <message>
+        <source>29 CFR 1910.268(o)(2); 8 CCR 8616(a); the figures: rule on confined spaces, 29 CFR 1910.146(b) (from memory)</source>
+        <translation>29 CFR 1910.268(o)(2); 8 CCR 8616(a); die Zahlen: Vorschrift über enge Räume, 29 CFR 1910.146(b) (aus dem Gedächtnis)</translation>
+    </message>
+    <message>
         <source>5ESS custom, multipoint</source>
         <translation>5ESS custom, Mehrgeräteanschluss</translation>
     </message>
@@ -4438,6 +4442,10 @@
         <translation>Befund: %1</translation>
     </message>
     <message>
+        <source>French national</source>
+        <translation>national, Frankreich</translation>
+    </message>
+    <message>
         <source>From %1. Taken in.</source>
         <translation>Von %1. Übernommen.</translation>
     </message>
@@ -4468,6 +4476,10 @@
     <message>
         <source>Genuine. %1</source>
         <translation>Echt. %1</translation>
+    </message>
+    <message>
+        <source>German national</source>
+        <translation>national, Deutschland</translation>
     </message>
     <message>
         <source>Glossary</source>
@@ -6054,6 +6066,10 @@
         <translation>Muss da sein</translation>
     </message>
     <message>
+        <source>NEC article 800 (from memory); the local electrical code</source>
+        <translation>NEC, Artikel 800 (aus dem Gedächtnis); die örtlichen Elektrovorschriften</translation>
+    </message>
+    <message>
         <source>NT</source>
         <translation>NT</translation>
     </message>
@@ -6096,6 +6112,10 @@
     <message>
         <source>National ISDN, generic SPID format</source>
         <translation>National ISDN, allgemeines SPID-Format</translation>
+    </message>
+    <message>
+        <source>National ISDN-1 (NI-1), switch %1</source>
+        <translation>National ISDN-1 (NI-1), Vermittlung %1</translation>
     </message>
     <message>
         <source>National ISDN-2</source>
@@ -11500,6 +11520,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>nach seinem Aufkleber: von der Dienststelle noch nicht bestätigt</translation>
     </message>
     <message>
+        <source>as ordered: multipoint or point-to-point</source>
+        <translation>wie bestellt: Mehrgeräteanschluss oder Punkt-zu-Punkt</translation>
+    </message>
+    <message>
         <source>as orders name it: north</source>
         <translation>wie Aufträge sie nennen: nord</translation>
     </message>
@@ -11582,6 +11606,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>automatic</source>
         <translation>automatisch</translation>
+    </message>
+    <message>
+        <source>automatic; fixed 0 on a point-to-point line</source>
+        <translation>automatisch; fest 0 an einem Punkt-zu-Punkt-Anschluss</translation>
     </message>
     <message>
         <source>balance</source>
@@ -11792,6 +11820,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Karte, kein Zertifikat</translation>
     </message>
     <message>
+        <source>cause %1</source>
+        <translation>Ursache %1</translation>
+    </message>
+    <message>
         <source>certificate %1</source>
         <translation>Zertifikat %1</translation>
     </message>
@@ -11918,6 +11950,14 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>common practice</source>
         <translation>im Fach üblich</translation>
+    </message>
+    <message>
+        <source>common practice; employer's rules</source>
+        <translation>im Fach üblich; Regeln des Arbeitgebers</translation>
+    </message>
+    <message>
+        <source>common practice; local traffic rules</source>
+        <translation>im Fach üblich; örtliche Verkehrsregeln</translation>
     </message>
     <message>
         <source>comparison of the model with published losses</source>
@@ -12370,6 +12410,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>fixed, %1</source>
         <translation>fest, %1</translation>
+    </message>
+    <message>
+        <source>fixed, 0</source>
+        <translation>fest, 0</translation>
     </message>
     <message>
         <source>folded</source>
@@ -13400,6 +13444,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Teilnehmeranschlussleitung</translation>
     </message>
     <message>
+        <source>location %1</source>
+        <translation>Herkunft %1</translation>
+    </message>
+    <message>
         <source>login name on this computer, by which the person is known without being named</source>
         <translation>Anmeldename an diesem Rechner, an dem die Person erkannt wird, ohne genannt zu werden</translation>
     </message>
@@ -14104,8 +14152,20 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>eine Zertifikatsnummer wurde zweimal vergeben</translation>
     </message>
     <message>
+        <source>one digit for each terminal, 1 to 8; often the number's last</source>
+        <translation>eine Ziffer für jedes Endgerät, 1 bis 8; oft die letzte der Rufnummer</translation>
+    </message>
+    <message>
         <source>one entry has two contents</source>
         <translation>ein Eintrag hat zwei Inhalte</translation>
+    </message>
+    <message>
+        <source>one for each directory number, all digits without separators</source>
+        <translation>eine für jede Rufnummer, alle Ziffern ohne Trennzeichen</translation>
+    </message>
+    <message>
+        <source>one for each terminal, all digits without separators</source>
+        <translation>eine für jedes Endgerät, alle Ziffern ohne Trennzeichen</translation>
     </message>
     <message>
         <source>one row each from the office to the customer</source>
@@ -14394,6 +14454,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>published equipment practice</source>
         <translation>veröffentlichte Gerätepraxis</translation>
+    </message>
+    <message>
+        <source>published equipment practice; coin lines from memory</source>
+        <translation>veröffentlichte Gerätepraxis; Münztelefone aus dem Gedächtnis</translation>
     </message>
     <message>
         <source>read for order %1</source>
@@ -15678,6 +15742,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>where it is saved, all in one</source>
         <translation>wo gespeichert wird, alles in einer Datei</translation>
+    </message>
+    <message>
+        <source>where one is given: all digits without separators</source>
+        <translation>wo eine vergeben ist: alle Ziffern ohne Trennzeichen</translation>
     </message>
     <message>
         <source>where the terminal stands</source>

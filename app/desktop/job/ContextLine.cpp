@@ -48,6 +48,7 @@ ContextLine::ContextLine(JobSession &desk, QWidget *parent)
     m_installer->setToolTip(tr("Who makes the entries"));
     m_installer->lineEdit()->setPlaceholderText(tr("Installer"));
     m_installer->lineEdit()->setObjectName("context.installer.edit");
+    m_installer->lineEdit()->setAccessibleName(tr("Installer"));
     m_installer->installEventFilter(this);
     m_installer->lineEdit()->installEventFilter(this);
     m_installer->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);

@@ -170,7 +170,7 @@ void HandoffScreen::showHandoff(const Result<Handoff> &handoff)
         addWords({}, localized(handoff.error()));
     }
     showWords();
-    m_view->show(m_sheet, handoff ? handoff->reason : QString());
+    m_view->show(m_sheet, handoff ? localizedSentence(handoff->reason) : QString());
     m_referral->setEnabled(handoff.has_value());
     m_print->setEnabled(handoff.has_value());
     m_save->setEnabled(handoff.has_value());

@@ -75,7 +75,7 @@ QWidget *cautionsBlock(JobSession &, const QString &)
                                 localizedWord(QString::fromUtf8(caution.text)).toHtmlEscaped()));
         text->setWordWrap(true);
         text->setAlignment(Qt::AlignTop);
-        text->setToolTip(QString::fromUtf8(caution.lookUp));
+        text->setToolTip(localizedSentence(QString::fromUtf8(caution.lookUp)));
         grid->add(text);
     }
     grid->add(makeMuted(localizedWord(cautionsDisclaimer())), 0);

@@ -197,9 +197,8 @@ private:
         for (const Field *field : m_setup->fields())
             for (const KeyedOption &option : field->spec().options)
                 if (field->isAsked() && option.code == field->typed())
-                    said << (field->key() == u"path"
-                                 ? option.label
-                                 : field->spec().label.toLower() + ' ' + option.label);
+                    said << (field->key() == u"path" ? option.label
+                                                     : field->spec().label + ' ' + option.label);
         m_how->setText(tr("%1 — to be changed below.").arg(said.join(" · ")));
         m_run->setRun(*runStep(), runHead(runStep()->need.preset, answers),
                       plannedSeconds(answers, desk().limits()));

@@ -14,6 +14,7 @@
 
 #include <QApplication>
 #include <QClipboard>
+#include <QRegularExpression>
 
 namespace loopwright {
 
@@ -26,6 +27,14 @@ std::vector<TerminalSetting> settingsOf(const ServiceOrder &order)
         return {};
     const bool data = order.bServices().testFlag(Service::Data);
     return settingsToProgram(*variant, identifiersOf(order), data ? order.dataRate : 0);
+}
+
+/// "Directory number 2", in the language of the window.
+QString settingName(const QString &english)
+{
+    static const QRegularExpression numbered("^(.+?)( \\d+)?$");
+    const auto match = numbered.match(english);
+    return localizedWord(match.captured(1)) + match.captured(2);
 }
 
 bool isNumber(const QString &value)
@@ -50,7 +59,13 @@ public:
         });
     }
 
-    void show(const std::vector<TerminalSetting> &settings, const QString &head = {})
+    enum class Words
+    {
+        OfTheProgram,
+        Typed
+    };
+
+    void show(const std::vector<TerminalSetting> &settings, Words words, const QString &head = {})
     {
         static const QString rowHead = QStringLiteral("Directory number");
         m_head->setText(head);
@@ -63,8 +78,9 @@ public:
             if (i >= settings.size())
                 continue;
             const auto &[name, value] = std::tie(settings[i].name, settings[i].value);
-            cell.name->setText(name);
-            cell.value->setText(value);
+            const bool typed = words == Words::Typed;
+            cell.name->setText(typed ? name : settingName(name));
+            cell.value->setText(typed ? value : localizedSentence(value));
             dress(cell);
             // Each terminal in a row of its own: its number never stands beside another's SPID.
             const bool number = isNumber(value);
@@ -148,11 +164,11 @@ public:
     {
         StationPanel::showOrder();
         showFindings();
-        m_list->show(settingsOf(desk().order()));
+        m_list->show(settingsOf(desk().order()), SettingsGrid::Words::OfTheProgram);
         std::vector<TerminalSetting> lines;
         for (const TestLine &line : desk().view().testLines)
             lines.push_back({line.label, line.number.forInstallersOnly()});
-        m_testLines->show(lines,
+        m_testLines->show(lines, SettingsGrid::Words::Typed,
                           tr("Test lines of %1. For installers only: never on a customer's paper.")
                               .arg(desk().view().office.name));
         m_testLines->setVisible(!lines.empty());
@@ -197,7 +213,7 @@ private:
     {
         QStringList lines;
         for (const TerminalSetting &setting : settingsOf(desk().order()))
-            lines << setting.name + ": " + setting.value;
+            lines << settingName(setting.name) + ": " + localizedSentence(setting.value);
         QApplication::clipboard()->setText(lines.join(u'\n'));
         tell(Status::Done, tr("Copied: %1 settings.").arg(lines.size()));
     }
