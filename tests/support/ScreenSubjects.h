@@ -1,6 +1,5 @@
 #pragma once
-// Walks through every screen of the window, on something to show: one list for all tests, and for
-// the pictures.
+// What each screen of the window is shown on, for all tests, and for the pictures.
 
 #include "app/desktop/Screens.h"
 

@@ -293,6 +293,8 @@ private slots:
             "errored: failed",
             "Messlauf auf B1+B2, 15 min, vorzeitig beendet: 12 Bitfehler, 3 fehlerhafte Sekunden, "
             "1 davon stark fehlerhaft: fehlgeschlagen");
+        row("Layer 3 of terminal 1 down, cause 88",
+            "Schicht 3 des Endgeräts 1 nicht aktiv, Ursache 88");
         // A name with a full stop is no sentence.
         row("This needs the PIN of S. Lind.", "Dazu ist die PIN von S. Lind nötig.");
         // What was typed stays, though it may be a word of the program.
