@@ -27,8 +27,11 @@ private slots:
     void aMakeupInFeetOrMetres()
     {
         Fact fact;
-        fact.body = LoopFact{.makeup = loops::makeup(
-                                 {loops::section(26, 9000), loops::tap(24, 1500), loops::coil()})};
+        fact.body = LoopFact{
+            {},
+            {},
+            {},
+            loops::makeup({loops::section(26, 9000), loops::tap(24, 1500), loops::coil()})};
         QCOMPARE(factText(fact, LineKind::Bri),
                  "Loop: make-up of 3 elements, 9000 ft, taps 1500 ft, 1 load coil");
         QCOMPARE(factText(fact, LineKind::Bri, true),
