@@ -286,6 +286,13 @@ private slots:
         row("PRAGMA writable_schema = ON; UPDATE sqlite_schema SET sql = replace(sql,"
             " 'CHECK (sequence > 0)', '') WHERE name = 'event'",
             "the table event was changed");
+        row("PRAGMA writable_schema = ON; INSERT INTO sqlite_schema VALUES ('trigger',"
+            " 'sqlite_stat_x', 'fact', 0, 'CREATE TRIGGER sqlite_stat_x AFTER INSERT ON fact"
+            " BEGIN DELETE FROM draft; END')",
+            "the trigger sqlite_stat_x was put in");
+        row("ANALYZE; PRAGMA writable_schema = ON; UPDATE sqlite_schema SET sql ="
+            " 'CREATE TABLE sqlite_stat1(tbl,idx,stat,mine)' WHERE name = 'sqlite_stat1'",
+            "the table sqlite_stat1 was put in");
     }
     void aChangedSchemaIsNamed()
     {

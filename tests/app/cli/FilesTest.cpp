@@ -255,7 +255,7 @@ private slots:
                                     "--db", elsewhere.filePath("records.sqlite")},
                                    {{"XDG_DATA_HOME", elsewhere.path()}}),
                        ExitStatus::Yes);
-        const auto issuersLine = [](const QString &file) {
+        const auto issuersLine = [](const QString &file) -> QByteArray {
             return contentOf(file).split('\n').first() + '\n';
         };
         const QByteArray pdf = contentOf(path("c.pdf")), issuer = issuersLine(path("keys.txt")),
