@@ -141,7 +141,7 @@ void FirstRun::askOffice()
         QStringLiteral("office"), deed,
         tr("Where the pairs end: orders name it by its key. More of them, people and instruments "
            "come in by files."),
-        [this] { return m_workplace.records().now(); }, m_owner);
+        [&workplace = m_workplace] { return workplace.records().now(); }, m_owner);
     connect(dialog, &AskDialog::confirmed, this,
             [this, dialog](const QJsonObject &values) { makeOffice(*dialog, values); });
     dialog->open();

@@ -220,7 +220,7 @@ void RowActions::open(const DeedRow &row, const DeedGround &ground)
         return carryOut(deed, {}, nullptr);
     auto *dialog = new AskDialog(
         QString::fromLatin1(row.key), deed, aboutRows(ground),
-        [this] { return m_workplace.records().now(); }, window());
+        [&workplace = m_workplace] { return workplace.records().now(); }, window());
     connect(dialog, &AskDialog::confirmed, this,
             [this, deed, dialog](const QJsonObject &values) { carryOut(deed, values, dialog); });
     if (deed.list)

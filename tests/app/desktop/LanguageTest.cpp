@@ -91,7 +91,7 @@ QRegularExpression onlyAt(const QString &place)
     QStringList columns{"\\b[a-z]+(_[a-z0-9]+)+\\b"};
     for (const FileForm &form : fileForms())
         for (const FileColumn &column : columnsOf(form))
-            for (const QString &each : QStringList(column.words) << column.name)
+            for (const QString &each : column.words + QStringList(column.name))
                 columns << "\\b" + QRegularExpression::escape(each) + "\\b";
     std::ranges::sort(columns, std::greater(), [](const QString &each) { return each.size(); });
     return QRegularExpression(columns.join('|'));

@@ -56,7 +56,8 @@ private slots:
         button->click();
         const QString pages = printing::pagesOf(path);
         QVERIFY2(pages.endsWith("pages, 612 x 792 pts (letter)"), qPrintable(pages));
-        QVERIFY(certificates::run("pdftotext", {path, "-"}).text.contains("O-1002"));
+        const QByteArray text = certificates::run("pdftotext", {path, "-"}).text;
+        QVERIFY2(text.contains("O-1002"), text);
     }
 
     void toWhomItIsHandedOnIsRecorded()
