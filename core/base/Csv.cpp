@@ -1,5 +1,7 @@
 #include "core/base/Csv.h"
 
+#include "core/base/TextForm.h"
+
 #include <QRegularExpression>
 #include <QSet>
 #include <QStringDecoder>
@@ -20,6 +22,8 @@ CsvScanner::CsvScanner(QByteArrayView bytes, char separator)
 bool CsvScanner::next()
 {
     while (m_at < m_end && (*m_at == '\n' || *m_at == '\r')) {
+        if (m_rowEnd == RowEnd::Unknown)
+            m_rowEnd = *m_at == '\n' || isBeforeFeed() ? RowEnd::Feed : RowEnd::Return;
         m_line += endsLine();
         ++m_at;
     }
@@ -40,6 +44,21 @@ bool CsvScanner::endsLine() const
     return *m_at == '\n' || (*m_at == '\r' && (m_at + 1 == m_end || m_at[1] != '\n'));
 }
 
+/// Of a carriage return: whether a line feed follows, or nothing. Who turns line ends into those of
+/// another system twice leaves two of them before it.
+bool CsvScanner::isBeforeFeed() const
+{
+    const char *at = m_at + 1;
+    if (at < m_end && *at == '\r')
+        ++at;
+    return at == m_end || *at == '\n';
+}
+
+bool CsvScanner::endsRow() const
+{
+    return *m_at == '\n' || (*m_at == '\r' && (m_rowEnd != RowEnd::Feed || isBeforeFeed()));
+}
+
 // True if another field of the same row follows.
 bool CsvScanner::readField()
 {
@@ -57,9 +76,11 @@ bool CsvScanner::readField()
 void CsvScanner::readBare()
 {
     const char *start = m_at;
-    for (; m_at < m_end && *m_at != m_separator && *m_at != '\n' && *m_at != '\r'; ++m_at)
+    for (; m_at < m_end && *m_at != m_separator && !endsRow(); ++m_at)
         if (*m_at == '"')
             m_trouble = "has a quotation mark inside a field that is not quoted";
+        else if (*m_at == '\r')
+            m_trouble = "has a carriage return inside a field that is not quoted";
     m_fields.emplace_back(start, std::size_t(m_at - start));
 }
 
@@ -81,9 +102,18 @@ void CsvScanner::readQuoted()
     }
     if (!closed)
         m_trouble = "has a quotation mark that is never closed";
-    for (; m_at < m_end && *m_at != m_separator && *m_at != '\n' && *m_at != '\r'; ++m_at)
+    for (; m_at < m_end && *m_at != m_separator && !endsRow(); ++m_at)
         m_trouble = "has text behind a closing quotation mark";
     m_fields.emplace_back(text);
+}
+
+/// Qt takes the character from the beginning of a text for the mark of a file, and drops it.
+QString csvText(std::string_view field)
+{
+    QString text = QString::fromUtf8(field.data(), qsizetype(field.size()));
+    if (field.starts_with("\xEF\xBB\xBF"))
+        text.prepend(QChar(QChar::ByteOrderMark));
+    return text;
 }
 
 QString CsvTable::value(const CsvRow &row, const QString &name) const
@@ -98,20 +128,6 @@ QString CsvTable::nameInFile(const QString &column) const
     const qsizetype at = column.isEmpty() ? -1 : header.indexOf(column);
     return at < 0 || at >= theirs.size() ? column : theirs[at];
 }
-
-namespace {
-
-/// As spreadsheets save "Unicode text": by its byte-order mark, or by the empty octets of two Latin
-/// letters.
-bool isUtf16(QByteArrayView bytes)
-{
-    if (bytes.startsWith("\xFF\xFE") || bytes.startsWith("\xFE\xFF"))
-        return true;
-    return bytes.size() >= 4 && !bytes[0] == !bytes[2] && !bytes[1] == !bytes[3] &&
-           !bytes[0] != !bytes[1];
-}
-
-} // namespace
 
 Result<void> checkUtf8(QByteArrayView bytes, const QString &fileName)
 {
@@ -153,9 +169,15 @@ Result<void> checkCsvHeader(const QStringList &header, const QString &fileName,
     const QString place = fileName + ": row 1";
     QSet<QString> seen;
     for (const QString &name : header) {
-        if (!layout.knows(name))
+        if (!layout.knows(name)) {
+            const QString shown = name.left(60);
+            const Text trouble = identifierTrouble(shown);
             return failure(ErrorCode::BadInput,
-                           QString("column \"%1\" is not known").arg(name.left(60)), place);
+                           trouble.isEmpty() ? QString("column \"%1\" is not known").arg(shown)
+                                             : QString("column \"%1\" is not known: its name %2")
+                                                   .arg(shown, trouble.english()),
+                           place);
+        }
         if (seen.contains(name))
             return failure(ErrorCode::BadInput,
                            QString("column \"%1\" stands there twice").arg(name), place);
@@ -194,7 +216,7 @@ Result<CsvTable> readCsv(const QByteArray &bytes, const QString &fileName, const
     const auto fieldsOf = [&scanner] {
         QStringList fields;
         for (const std::string_view field : scanner.fields())
-            fields << QString::fromUtf8(field.data(), qsizetype(field.size()));
+            fields << csvText(field);
         return fields;
     };
     if (!scanner.next())

@@ -18,7 +18,8 @@
 namespace loopwright {
 
 /// Walks over CSV bytes without copying them. The bytes must outlive it; fields are valid until the
-/// next call.
+/// next call. A carriage return alone ends a row only where it ends the first: elsewhere it is a
+/// fault within a field, and half of a value is not taken for the whole.
 class CsvScanner
 {
 public:
@@ -29,12 +30,21 @@ public:
     int line() const { return m_rowLine; } ///< line of the file on which the row starts, from 1
     const std::vector<std::string_view> &fields() const { return m_fields; }
     /// Empty, or what is wrong with the form of this row (an open quote, text after a closing
-    /// quote).
+    /// quote, a carriage return in a field).
     const QString &trouble() const { return m_trouble; }
     qsizetype octetsLeft() const { return m_end - m_at; } ///< that are not read yet
 
 private:
+    enum class RowEnd
+    {
+        Unknown,
+        Feed, ///< with a carriage return before it, or two
+        Return,
+    };
+
     bool endsLine() const;
+    bool isBeforeFeed() const;
+    bool endsRow() const;
     bool readField();
     void readBare();
     void readQuoted();
@@ -44,11 +54,15 @@ private:
     char m_separator;
     int m_line = 1;
     int m_rowLine = 0;
+    RowEnd m_rowEnd = RowEnd::Unknown; ///< of the first row
     std::vector<std::string_view> m_fields;
     std::vector<std::unique_ptr<std::string>> m_unquoted; ///< texts of quoted fields of this row
     std::size_t m_unquotedUsed = 0;
     QString m_trouble;
 };
+
+/// The text of a field, with a U+FEFF that it begins with: only that of a whole file is its mark.
+QString csvText(std::string_view field);
 
 /// Which columns a file must and may have. In `optional`, "dn_#" allows dn_1 to dn_8.
 struct CsvLayout

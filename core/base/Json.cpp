@@ -1,6 +1,7 @@
 #include "core/base/Json.h"
 
 #include "core/base/JsonKeys.h"
+#include "core/base/TextForm.h"
 
 #include <QCryptographicHash>
 #include <QJsonDocument>
@@ -144,6 +145,8 @@ Result<QJsonValue> parseJson(const QByteArray &bytes, const QString &fileName, q
         return failure(ErrorCode::BadInput,
                        QString("is longer than the %1 bytes that are taken").arg(maxBytes),
                        fileName);
+    if (isUtf16(bytes))
+        return failure(ErrorCode::BadInput, "is UTF-16: save it as UTF-8", fileName);
     QByteArray body = bytes;
     if (body.startsWith("\xEF\xBB\xBF"))
         body.remove(0, 3);

@@ -19,6 +19,14 @@ bool isControl(QChar c)
 
 } // namespace
 
+bool isUtf16(QByteArrayView bytes)
+{
+    if (bytes.startsWith("\xFF\xFE") || bytes.startsWith("\xFE\xFF"))
+        return true;
+    return bytes.size() >= 4 && !bytes[0] == !bytes[2] && !bytes[1] == !bytes[3] &&
+           !bytes[0] != !bytes[1];
+}
+
 Text textTrouble(QStringView text, qsizetype longest)
 {
     if (text.size() > longest)

@@ -4,7 +4,13 @@
 
 #include "core/base/Text.h"
 
+#include <QByteArrayView>
+
 namespace loopwright {
+
+/// As spreadsheets save "Unicode text": by its byte-order mark, or by the empty octets of two Latin
+/// letters. No file of the program is.
+bool isUtf16(QByteArrayView bytes);
 
 /// Empty, or what is wrong: "is longer than 200 characters", "holds a control character" (line
 /// break and tab are allowed), "holds half a character" (an unpaired surrogate, which no UTF-8 can

@@ -22,11 +22,6 @@ enum Column
     ColumnCount
 };
 
-QString textOf(std::string_view utf8)
-{
-    return QString::fromUtf8(utf8.data(), qsizetype(utf8.size()));
-}
-
 std::string_view trimmed(std::string_view text)
 {
     const QByteArrayView view = QByteArrayView(text.data(), qsizetype(text.size())).trimmed();
@@ -78,7 +73,7 @@ Result<void> ListReader::readHeader()
         return failure(ErrorCode::BadInput, "is empty: a header row is required", m_fileName);
     QStringList header;
     for (const std::string_view field : m_scanner.fields())
-        header << textOf(field).trimmed();
+        header << csvText(field).trimmed();
     const QStringList columns = identifierListLayout().required;
     LOOPWRIGHT_TRY(checkCsvHeader(header, m_fileName, identifierListLayout()));
     for (int column = 0; column < ColumnCount; ++column) {
@@ -134,7 +129,7 @@ void ListReader::judgeForm()
 void ListReader::judgeVariant()
 {
     setFinding("unknown_variant", Severity::Error);
-    const QString key = textOf(m_row.variant).trimmed();
+    const QString key = csvText(m_row.variant).trimmed();
     const QString nearest = nearestVariantKey(key);
     if (key.isEmpty())
         m_reason = "The protocol variant is missing";
@@ -149,7 +144,7 @@ void ListReader::judge()
     const std::string_view key = trimmed(m_row.variant);
     if (m_variant == nullptr || key != m_key) {
         m_key = key;
-        m_variant = findVariant(textOf(key));
+        m_variant = findVariant(csvText(key));
         if (m_variant == nullptr) {
             judgeVariant();
             return;

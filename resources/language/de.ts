@@ -11920,6 +11920,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>Spalte „%1“ ist nicht bekannt</translation>
     </message>
     <message>
+        <source>column "%1" is not known: its name %2</source>
+        <translation>Spalte „%1“ ist nicht bekannt: ihr Name %2</translation>
+    </message>
+    <message>
         <source>column "%1" is not one of ours</source>
         <translation>Spalte „%1“ ist keine der unseren</translation>
     </message>
@@ -12538,6 +12542,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>has a "run_confidence" that is not between 0 and 1</source>
         <translation>hat ein „run_confidence“, das nicht zwischen 0 und 1 liegt</translation>
+    </message>
+    <message>
+        <source>has a carriage return inside a field that is not quoted</source>
+        <translation>hat einen Wagenrücklauf in einem Feld ohne Anführungszeichen</translation>
     </message>
     <message>
         <source>has a point outside the field</source>

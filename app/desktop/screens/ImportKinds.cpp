@@ -98,7 +98,7 @@ std::optional<ImportHead> importHeadOf(const QString &path)
     const auto fields = [&scanner] {
         QStringList list;
         for (const std::string_view field : scanner.fields())
-            list << QString::fromUtf8(field.data(), qsizetype(field.size())).trimmed();
+            list << csvText(field).trimmed();
         return list;
     };
     if (!scanner.next())

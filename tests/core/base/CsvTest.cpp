@@ -21,6 +21,40 @@ private slots:
         }
     }
 
+    void aCarriageReturnAloneEndsARowWhereItEndsTheFirst()
+    {
+        const auto rowsOf = [](const QByteArray &bytes) {
+            const auto table = readCsv(bytes, "f.csv", {{"a", "b"}, {}, {}});
+            return table ? table->rows : std::vector<CsvRow>();
+        };
+        const auto macs = rowsOf("a,b\r1,2\r3,4\r");
+        QCOMPARE(macs.size(), 2U);
+        QCOMPARE(macs[1].fields, (QStringList{"3", "4"}));
+        QCOMPARE(rowsOf("a,b\r\r\n1,2\r\r\n3,4\r\r\n").size(), 2U);
+        QCOMPARE(rowsOf("a,b\n1,2\r").front().fields, (QStringList{"1", "2"}));
+        for (const char *bytes :
+             {"a,b\n1,tw\ro\n3,4\n", "a,b\r\n1,tw\ro\r\n3,4\r\n", "a,b\n1,\"tw\"\ro\n3,4\n"}) {
+            const auto rows = rowsOf(bytes);
+            QCOMPARE(rows.size(), 2U);
+            QVERIFY(!rows[0].trouble.isEmpty());
+            QCOMPARE(rows[0].line, 2);
+            QVERIFY(rows[1].trouble.isEmpty());
+            QCOMPARE(rows[1].line, 3);
+        }
+        QVERIFY(rowsOf("a,b\n1,tw\ro\n").front().trouble.contains("carriage return"));
+    }
+    /// A file may begin with its mark; what a field begins with is the field's.
+    void onlyTheFileHasAMark()
+    {
+        const auto table = readCsv("\xEF\xBB\xBF"
+                                   "a,b\n\xEF\xBB\xBF"
+                                   "1,2\n",
+                                   "f.csv", {{"a", "b"}, {}, {}});
+        QVERIFY(table);
+        QCOMPARE(table->rows[0].fields.front(), QString(QChar(0xFEFF)) + "1");
+        QCOMPARE(table->value(table->rows[0], "a"), QString(QChar(0xFEFF)) + "1");
+    }
+
     void readsQuotesLineBreaksAndBom()
     {
         const auto table = readCsv("\xEF\xBB\xBFname,text\r\n\"a\"\"b\",\"one\ntwo\"\r\n\r\nc,d\n",
@@ -66,6 +100,11 @@ private slots:
                                                   << "f.csv: is UTF-16: save it as UTF-8";
         QTest::newRow("utf-16, big end first")
             << QByteArray("\0a\0\n", 4) << "f.csv: is UTF-16: save it as UTF-8";
+        QTest::newRow("two marks")
+            << QByteArray("\xEF\xBB\xBF\xEF\xBB\xBF"
+                          "a\n")
+            << "f.csv: row 1: column \"\xEF\xBB\xBF"
+               "a\" is not known: its name holds a character that is not seen";
         QTest::newRow("cut off") << QByteArray("a\nx\xC3") << "f.csv: line 2: is not UTF-8";
         QTest::newRow("number 9") << QByteArray("a,dn_9\n")
                                   << "f.csv: row 1: column \"dn_9\" is not known";

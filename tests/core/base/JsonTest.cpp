@@ -98,6 +98,9 @@ private slots:
         QTest::newRow("not utf-8") << QByteArray("{\"a\":\"\xff\"}") << "f.json: line 1";
         QTest::newRow("empty") << QByteArray() << "f.json: line 1";
         QTest::newRow("deep") << QByteArray(100000, '[') << "f.json: line 1";
+        QTest::newRow("NUL in a text")
+            << QByteArray("{\"a\":1}\0", 8) << "f.json: line 1, column 8";
+        QTest::newRow("UTF-16") << QByteArray("\xFF\xFE{\0}\0", 6) << "f.json";
     }
     void namesThePlaceOfAnError()
     {
