@@ -215,6 +215,21 @@ inline QList<QJsonObject> analogFacts()
             call(11, 19, "B1", "in", "voice", "2175550150")};
 }
 
+/// The same facts with other ids; run and call name the numbers of the order.
+inline QList<QJsonObject> factsFor(const OrderFields &order, QList<QJsonObject> facts, int from)
+{
+    for (QJsonObject &fact : facts) {
+        fact["id"] = uuid(from++);
+        for (const auto &[was, column] :
+             {std::pair("2175550143", "dn_1"), std::pair("2175550144", "dn_2"),
+              std::pair("2175550150", "dn_1")})
+            for (const char *key : {"dn", "from_dn", "to_dn"})
+                if (fact.value(QLatin1StringView(key)).toString() == QLatin1StringView(was))
+                    fact[key] = QString(order.value(column)).remove('-');
+    }
+    return facts;
+}
+
 /// One of each kind that no order needs, and the keys that are seldom written.
 inline QList<QJsonObject> seldomFacts()
 {

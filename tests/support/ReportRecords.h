@@ -17,20 +17,6 @@ inline QJsonObject laterFact(QJsonObject fact, const QString &day)
     return fact;
 }
 
-/// The same facts with other ids; run and call name the numbers of the order.
-inline QList<QJsonObject> factsFor(const OrderFields &order, QList<QJsonObject> facts, int from)
-{
-    for (QJsonObject &fact : facts) {
-        fact["id"] = uuid(from++);
-        for (const auto &[was, column] :
-             {std::pair("2175550143", "dn_1"), std::pair("2175550144", "dn_2")})
-            for (const char *key : {"dn", "from_dn", "to_dn"})
-                if (fact.value(QLatin1StringView(key)).toString() == QLatin1StringView(was))
-                    fact[key] = QString(order.value(column)).remove('-');
-    }
-    return facts;
-}
-
 /// A-1001 and A-2001 are accepted on one visit of 4 March, A-1002 (K7's) on two, the last of 6
 /// March; A-1003 by exception; A-3001 is a record only; A-1004 has no evidence, A-1005 a run over
 /// the limits; A-1006 was cancelled. C-77 had three troubles, the second a repeat. Today is 16 May.

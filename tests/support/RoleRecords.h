@@ -24,21 +24,6 @@ inline QString noteOf(const Worker &worker)
     return jobs::uuid(81 + int(keys.indexOf(worker.key)));
 }
 
-/// The facts of a job for another line: with ids of their own, numbers in the place of others.
-inline QList<QJsonObject> factsFor(const QList<QJsonObject> &facts, int firstId,
-                                   const QMap<QByteArray, QByteArray> &numbers)
-{
-    QList<QJsonObject> changed;
-    for (const QJsonObject &fact : facts) {
-        QByteArray json = canonicalJson(fact);
-        for (auto number = numbers.begin(); number != numbers.end(); ++number)
-            json.replace(number.key(), number.value());
-        changed << *parseJsonObject(json, "fact");
-        changed.back()["id"] = jobs::uuid(firstId++);
-    }
-    return changed;
-}
-
 /// A-1001 is accepted, A-0999 but for its loop, A-3001 completed on circuit C-91; K7 recorded it.
 /// Each worker recorded a note on A-0999. Where nobody supervises S1 is a dispatcher.
 inline void makeRecords(const QString &path, bool supervised)
@@ -81,9 +66,8 @@ inline void makeRecords(const QString &path, bool supervised)
     take(records, briFields(), briFacts());
     QList<QJsonObject> facts = briFacts();
     facts.removeAt(2); // the reading of the loop
-    take(records, otherFields(),
-         factsFor(facts, 200, {{"2175550143", "2175550181"}, {"2175550144", "2175550182"}}));
-    take(records, thirdLine(), factsFor(analogFacts(), 300, {{"2175550150", "2175550151"}}));
+    take(records, otherFields(), factsFor(otherFields(), facts, 200));
+    take(records, thirdLine(), factsFor(thirdLine(), analogFacts(), 300));
     records.actAs("D4");
     good(completeOrder(records, "A-3001"));
 }
