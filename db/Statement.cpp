@@ -1,6 +1,7 @@
 #include "db/Statement.h"
 
 #include "core/base/Json.h"
+#include "core/base/TextForm.h"
 #include "db/Database.h"
 #include "db/SqlCatalog.h"
 #include "db/SqliteConnection.h"
@@ -241,7 +242,7 @@ QString Statement::text(const char *name) const
         return {};
     const auto *text =
         reinterpret_cast<const char *>(sqlite3_column_text(m_prepared->handle, index));
-    return QString::fromUtf8(text, sqlite3_column_bytes(m_prepared->handle, index));
+    return textFromUtf8({text, sqlite3_column_bytes(m_prepared->handle, index)});
 }
 
 qint64 Statement::integer(const char *name) const
@@ -259,7 +260,7 @@ double Statement::real(const char *name) const
 QJsonObject Statement::json(const char *name) const
 {
     QJsonParseError error;
-    const QJsonDocument document = QJsonDocument::fromJson(bytes(name), &error);
+    const QJsonDocument document = QJsonDocument::fromJson(withMarksKept(bytes(name)), &error);
     if (error.error != QJsonParseError::NoError || !document.isObject())
         refuse(name, "is no JSON object");
     return document.object();

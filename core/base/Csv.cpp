@@ -107,15 +107,6 @@ void CsvScanner::readQuoted()
     m_fields.emplace_back(text);
 }
 
-/// Qt takes the character from the beginning of a text for the mark of a file, and drops it.
-QString csvText(std::string_view field)
-{
-    QString text = QString::fromUtf8(field.data(), qsizetype(field.size()));
-    if (field.starts_with("\xEF\xBB\xBF"))
-        text.prepend(QChar(QChar::ByteOrderMark));
-    return text;
-}
-
 QString CsvTable::value(const CsvRow &row, const QString &name) const
 {
     const int at = column(name);
@@ -216,7 +207,7 @@ Result<CsvTable> readCsv(const QByteArray &bytes, const QString &fileName, const
     const auto fieldsOf = [&scanner] {
         QStringList fields;
         for (const std::string_view field : scanner.fields())
-            fields << csvText(field);
+            fields << textFromUtf8(field);
         return fields;
     };
     if (!scanner.next())

@@ -61,9 +61,6 @@ private:
     QString m_trouble;
 };
 
-/// The text of a field, with a U+FEFF that it begins with: only that of a whole file is its mark.
-QString csvText(std::string_view field);
-
 /// Which columns a file must and may have. In `optional`, "dn_#" allows dn_1 to dn_8.
 struct CsvLayout
 {

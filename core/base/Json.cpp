@@ -139,6 +139,11 @@ void append(QByteArray &out, const QJsonValue &value)
 
 } // namespace
 
+QByteArray withMarksKept(QByteArray json)
+{
+    return json.replace("\"\xEF\xBB\xBF", "\"\\ufeff");
+}
+
 Result<QJsonValue> parseJson(const QByteArray &bytes, const QString &fileName, qint64 maxBytes)
 {
     if (bytes.size() > maxBytes)
@@ -147,12 +152,9 @@ Result<QJsonValue> parseJson(const QByteArray &bytes, const QString &fileName, q
                        fileName);
     if (isUtf16(bytes))
         return failure(ErrorCode::BadInput, "is UTF-16: save it as UTF-8", fileName);
-    QByteArray body = bytes;
-    if (body.startsWith("\xEF\xBB\xBF"))
-        body.remove(0, 3);
+    const bool marked = bytes.startsWith("\xEF\xBB\xBF");
+    const QByteArray body = withMarksKept(marked ? bytes.mid(3) : bytes);
     QJsonParseError error;
-    // Qt takes the character from the beginning of a text for the mark of a file, and drops it.
-    body.replace("\"\xEF\xBB\xBF", "\"\\ufeff");
     const QJsonDocument document = QJsonDocument::fromJson(body, &error);
     if (error.error != QJsonParseError::NoError)
         return failure(ErrorCode::BadInput,

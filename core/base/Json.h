@@ -25,6 +25,9 @@ Result<QJsonValue> parseJson(const QByteArray &bytes, const QString &fileName,
 Result<QJsonObject> parseJsonObject(const QByteArray &bytes, const QString &fileName,
                                     qint64 maxBytes = 64'000'000);
 
+/// The same JSON, in which Qt's reader drops no U+FEFF from the beginning of a text.
+QByteArray withMarksKept(QByteArray json);
+
 /// RFC 8785: keys sorted by UTF-16 code unit, shortest round-trip numbers, no white space.
 QByteArray canonicalJson(const QJsonValue &value);
 /// Appends a text as canonical JSON, from UTF-8 as it is stored.

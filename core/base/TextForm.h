@@ -8,6 +8,9 @@
 
 namespace loopwright {
 
+/// The whole of it: Qt takes a U+FEFF that a text begins with for the mark of a file, and drops it.
+QString textFromUtf8(QByteArrayView utf8);
+
 /// As spreadsheets save "Unicode text": by its byte-order mark, or by the empty octets of two Latin
 /// letters. No file of the program is.
 bool isUtf16(QByteArrayView bytes);

@@ -1,6 +1,7 @@
 #include "core/identifiers/IdentifierList.h"
 
 #include "core/base/Csv.h"
+#include "core/base/TextForm.h"
 #include "core/identifiers/ProtocolVariant.h"
 #include "core/identifiers/SpidRepair.h"
 #include "core/identifiers/SpidText.h"
@@ -73,7 +74,7 @@ Result<void> ListReader::readHeader()
         return failure(ErrorCode::BadInput, "is empty: a header row is required", m_fileName);
     QStringList header;
     for (const std::string_view field : m_scanner.fields())
-        header << csvText(field).trimmed();
+        header << textFromUtf8(field).trimmed();
     const QStringList columns = identifierListLayout().required;
     LOOPWRIGHT_TRY(checkCsvHeader(header, m_fileName, identifierListLayout()));
     for (int column = 0; column < ColumnCount; ++column) {
@@ -129,7 +130,7 @@ void ListReader::judgeForm()
 void ListReader::judgeVariant()
 {
     setFinding("unknown_variant", Severity::Error);
-    const QString key = csvText(m_row.variant).trimmed();
+    const QString key = textFromUtf8(m_row.variant).trimmed();
     const QString nearest = nearestVariantKey(key);
     if (key.isEmpty())
         m_reason = "The protocol variant is missing";
@@ -144,7 +145,7 @@ void ListReader::judge()
     const std::string_view key = trimmed(m_row.variant);
     if (m_variant == nullptr || key != m_key) {
         m_key = key;
-        m_variant = findVariant(csvText(key));
+        m_variant = findVariant(textFromUtf8(key));
         if (m_variant == nullptr) {
             judgeVariant();
             return;

@@ -63,6 +63,28 @@ private slots:
         parts.bind("order_number", text);
         QVERIFY(*parts.next());
     }
+    /// Of a file it would be the mark.
+    void keepsWhatATextBeginsWith()
+    {
+        const QString text = QString(QChar(QChar::ByteOrderMark)) + "x";
+        Database database = recordsInMemory();
+        auto transaction = Transaction::begin(database);
+        QVERIFY_RESULT(transaction);
+        Statement put(*transaction, "draft.put");
+        put.bind("order_number", "SO-1").bind("part", text).bindJson("content", {{text, text}});
+        QVERIFY_RESULT(put.run());
+        Statement parts(database, "draft.of_order");
+        parts.bind("order_number", "SO-1");
+        const auto all = rows(parts, [](const Statement &row) { return row.text("part"); });
+        QVERIFY_RESULT(all);
+        QCOMPARE(*all, std::vector<QString>{text});
+        Statement find(database, "draft.find");
+        find.bind("order_number", "SO-1").bind("part", text);
+        const auto content =
+            firstRow(find, [](const Statement &row) { return row.json("content"); });
+        QVERIFY_RESULT(content);
+        QCOMPARE(content->value(), QJsonObject({{text, text}}));
+    }
     void tellsWhatTheProgramGotWrong()
     {
         Database database = recordsInMemory();

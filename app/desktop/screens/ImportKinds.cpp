@@ -1,6 +1,7 @@
 #include "app/desktop/screens/ImportKinds.h"
 
 #include "core/base/Json.h"
+#include "core/base/TextForm.h"
 
 #include <QFile>
 #include <QFileInfo>
@@ -98,7 +99,7 @@ std::optional<ImportHead> importHeadOf(const QString &path)
     const auto fields = [&scanner] {
         QStringList list;
         for (const std::string_view field : scanner.fields())
-            list << csvText(field).trimmed();
+            list << textFromUtf8(field).trimmed();
         return list;
     };
     if (!scanner.next())

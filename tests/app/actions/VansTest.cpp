@@ -77,6 +77,15 @@ private slots:
         QCOMPARE(van().faults(), QStringList());
     }
 
+    /// Its events are what their digests say, whatever a text begins with.
+    void aTextMayBeginWithTheMarkOfAFile()
+    {
+        work();
+        good(voidFact(*van().records, uuid(10), QString(QChar(QChar::ByteOrderMark)) + "misread"));
+        QCOMPARE(codeOf(office().receive(van().bring())), QString());
+        QCOMPARE(office().faults(), QStringList());
+    }
+
     void anOrderGoesOutAndComesHome()
     {
         const QByteArray out = take(office(), {"A-1001"});

@@ -36,6 +36,14 @@ private slots:
         QCOMPARE(textTrouble(text, 7).english(), trouble);
     }
 
+    void aTextIsReadAsItBegins()
+    {
+        const QString marked = QString(QChar(QChar::ByteOrderMark)) + "x";
+        QCOMPARE(textFromUtf8(marked.toUtf8()), marked);
+        QCOMPARE(textFromUtf8("x"), "x");
+        QCOMPARE(textFromUtf8({}), "");
+    }
+
     void namesThatCouldBeTakenForOthers_data()
     {
         QTest::addColumn<QString>("name");
