@@ -131,7 +131,8 @@ void readHistory(const std::vector<Event> &events, DecisionInput &input)
                 if (!before.contains(column.key()))
                     before.insert(column.key(), *column);
         }
-        if (event.kind == "order_taken")
+        // One that a van made is taken in once more when it comes home.
+        if (event.kind == "order_taken" && (!input.takenIn || event.at < *input.takenIn))
             input.takenIn = event.at;
         for (const QJsonValue &what : event.detail.value("retires").toArray())
             input.changes.push_back({fromText<ChangedWhat>(what.toString()), event.at});

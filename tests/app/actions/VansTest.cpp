@@ -766,11 +766,14 @@ private slots:
         good(putOrder(*van().records, own, false));
         QList<QJsonObject> facts = briFacts().mid(0, 3);
         van().record(own, facts);
+        office().at("2026-03-05T12:00:00-06:00");
         const TakenBundle received = office().receive(van().bring());
         QCOMPARE(received.orders.size(), std::size_t(2));
         const OrderView view = office().show("V-1");
         QCOMPARE(view.facts.size(), std::size_t(3));
         QVERIFY(!view.held);
+        QCOMPARE(view.input.takenIn, van().show("V-1").input.takenIn); // there, not at home
+        QVERIFY(good(auditDerived(*office().records)).empty());
         QCOMPARE(office().receive(van().bring()).verdict, BundleVerdict::AlreadyThere);
     }
 
