@@ -45,7 +45,8 @@ void secondsFile(Random &random)
         "3/1/2026 11:59:59 PM,1\n3/2/2026 0:00:00,2\n",
     };
     const qint64 rate = 1 + below(random, 200'000);
-    const auto file = readSecondsFile(damaged(oneOf(random, files), random), "f", rate);
+    const auto file =
+        readSecondsFile(damaged(seed(random, oneOf(random, files)), random), "f", rate);
     if (!file) {
         promise(!file.error().message.isEmpty(), "an error says something");
         return;
@@ -100,7 +101,7 @@ void runFact(Random &random)
 "interface":"st","pattern":"prbs11","started":"2026-03-04T09:15:00Z",
 "ended":"2026-03-04T09:15:02Z","seconds":[0,2],"bit_errors":2})",
     };
-    const auto run = readDamaged<RunFact>(damaged(oneOf(random, facts), random));
+    const auto run = readDamaged<RunFact>(damaged(seed(random, oneOf(random, facts)), random));
     if (!run)
         return;
     promise(run->durationSeconds() >= 0, "a run does not end before it starts");
@@ -116,7 +117,8 @@ void detectorFact(Random &random)
 "injections":3,"injected":3,"seen_bit_errors":3,"seen_errored_seconds":3,"cleared":true})",
         R"({"path":"nt_loop","channels":["B1"],"injections":1})",
     };
-    const auto fact = readDamaged<DetectorFact>(damaged(oneOf(random, facts), random));
+    const auto fact =
+        readDamaged<DetectorFact>(damaged(seed(random, oneOf(random, facts)), random));
     if (fact && fact->everyInjectionSeen())
         promise(fact->seenBitErrors >= fact->injections, "no more injections than seen");
 }
@@ -188,7 +190,7 @@ void stamp(Random &random)
                                              "2026-03-04T09:15:00+05:30",
                                              "3/4/2026 9:15:00 AM",
                                              "04.03.2026 09:15:00"};
-    const QString text = QString::fromUtf8(damaged(oneOf(random, stamps), random));
+    const QString text = QString::fromUtf8(damaged(seed(random, oneOf(random, stamps)), random));
     const auto found = SecondStamp::parse(text);
     promise(!found || std::abs(found->milliseconds) < 1'000'000'000'000'000, "a time is a time");
 }

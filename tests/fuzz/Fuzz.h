@@ -7,19 +7,20 @@
 // Each execution draws its input from START plus its own number, so that one that fails can be
 // repeated alone. Without a number of executions, or with 0, each reader is tried as often as its
 // row says: that is the test that runs each time. A long run, under sanitizers, is made by hand.
+// What is damaged is made by the reader, or one of its seeds (Seeds.h).
 
-#include <QByteArray>
+#include "tests/fuzz/Seeds.h"
 
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
-#include <random>
 #include <span>
 
 namespace loopwright::fuzz {
 
 using Random = std::mt19937_64;
 
+inline const char *g_reader = "";
 inline qint64 g_execution = 0;
 inline QByteArray g_input; ///< as it was damaged last
 
@@ -27,7 +28,8 @@ inline void promise(bool kept, const char *what)
 {
     if (kept)
         return;
-    std::fprintf(stderr, "execution %lld: %s\n%s\n", static_cast<long long>(g_execution), what,
+    std::fprintf(stderr, "%s, execution %lld: %s\n%s\n", g_reader,
+                 static_cast<long long>(g_execution), what,
                  g_input.left(3000).toPercentEncoding(" ,;:{}[]\"'/#|+=@\\").constData());
     std::abort();
 }
@@ -143,10 +145,13 @@ inline int runReaders(int argc, char **argv, std::span<const Reader> readers)
     const qint64 executions = argc > 1 ? std::atoll(argv[1]) : 0;
     const qint64 start = argc > 2 ? std::atoll(argv[2]) : 0;
     bool known = argc <= 3;
+    if (!readSeeds())
+        return 2;
     for (const Reader &reader : readers) {
         if (argc > 3 && std::strcmp(argv[3], reader.name) != 0)
             continue;
         known = true;
+        g_reader = reader.name;
         const qint64 count = executions > 0 ? executions : reader.executions;
         for (g_execution = start; g_execution < start + count; ++g_execution) {
             Random random{quint64(g_execution)};

@@ -1,27 +1,16 @@
-// Longer than 400 lines: one reader after another, each with what it promises.
-// Throws damaged input at the other readers of the program: JSON and CSV as such, job records,
-// loops, identifier lists, orders, limit sets, certificates as documents and as PDF, bundles,
-// and the imports as they run on records.
+// Throws damaged input at the other readers of the program: JSON and CSV as such, column maps, job
+// records, loops, identifier lists, orders, limit sets, certificates as documents, bundles; and at
+// those that work on records (RecordReaders.h).
 //
 //   fuzz.readers [EXECUTIONS [START [READER]]]
-//
-// What changes records finds fresh ones at each START and at each multiple of 256: begin there to
-// repeat one execution. What only asks them finds the same ones always.
 
-#include "app/actions/Audit.h"
-#include "app/actions/Certificates.h"
-#include "app/actions/Evidence.h"
-#include "app/actions/History.h"
-#include "app/actions/Keys.h"
-#include "app/actions/Orders.h"
-#include "app/actions/VerifyCertificate.h"
+#include "app/actions/Import.h"
 #include "app/trust/BundleFile.h"
 #include "core/history/HistoryChain.h"
 #include "core/identifiers/IdentifierList.h"
 #include "core/loop/LoopLoss.h"
-#include "tests/fuzz/Fuzz.h"
+#include "tests/fuzz/RecordReaders.h"
 #include "tests/support/Certificates.h"
-#include "tests/support/Office.h"
 
 #include <QGuiApplication>
 
@@ -32,14 +21,6 @@ using namespace loopwright::fuzz;
 
 namespace {
 
-constexpr qint64 executionsOnRecords = 256;
-
-template<class T>
-void promiseWords(const Result<T> &result)
-{
-    promise(result || !result.error().message.isEmpty(), "an error says something");
-}
-
 void json(Random &random)
 {
     static constexpr const char *texts[] = {
@@ -47,7 +28,7 @@ void json(Random &random)
         "[[[[[[[[]]]]]]]]",
         "\xEF\xBB\xBF{\"\xc3\xa4\":1e308}",
     };
-    QByteArray text = oneOf(random, texts);
+    QByteArray text = seed(random, oneOf(random, texts));
     if (below(random, 20) == 0)
         text = QByteArray(below(random, 3000), '[') + text;
     const auto value = parseJson(damaged(text, random), "f");
@@ -66,8 +47,8 @@ void csv(Random &random)
         "\xEF\xBB\xBF"
         "b,a\n\"line\nend\",1\n",
     };
-    const auto table =
-        readCsv(damaged(oneOf(random, files), random), "f", {{"a", "b"}, {"dn_#", "c"}, {}});
+    const auto table = readCsv(damaged(seed(random, oneOf(random, files)), random), "f",
+                               {{"a", "b"}, {"dn_#", "c"}, {}});
     promiseWords(table);
     if (!table)
         return;
@@ -87,24 +68,43 @@ void csv(Random &random)
     }
 }
 
-QByteArray wholeRecord()
+/// A file of somebody else's, read by a map of its columns.
+void columnMap(Random &random)
 {
-    static const QByteArray bytes = canonicalJson(
-        jobs::record(jobs::order(jobs::briFields()), jobs::briFacts() + jobs::seldomFacts()));
-    return bytes;
-}
-
-/// The whole record, or one with a single fact of it, so that the damage goes deep.
-QByteArray damagedRecord(Random &random)
-{
-    QByteArray bytes = wholeRecord();
-    if (below(random, 4) != 0) {
-        QJsonObject record = *parseJsonObject(bytes, "f");
-        const QJsonArray facts = record["facts"].toArray();
-        record["facts"] = QJsonArray{facts[below(random, facts.size())]};
-        bytes = canonicalJson(record);
-    }
-    return damaged(bytes, random);
+    static constexpr const char *maps[] = {
+        R"({"columns":{"No":"order_number","Sort":"order_type","Wire":"pair"},)"
+        R"("values":{"order_type":{"N":"new","X":"disconnect"}},"ignore":["Row"]})",
+        R"({"columns":{"Wire":"pair"},"values":{"kind":{"ISDN":"bri"}}})",
+    };
+    static constexpr const char *files[] = {
+        "Row,No,Sort,due_date,customer,premises,circuit_number,kind,office,protocol_variant,Wire,"
+        "b1_services,b2_services,dn_1,spid_1,tei_1,nt_supplied\n"
+        "1,A-1,N,2026-03-06,Ada,4 Hill,C-1,ISDN,NORTH,ni2,17-1,voice,,217-555-0150,,,no\n"
+        "2,A-2,X,,,,,,,,,,,,,,\n",
+    };
+    const QByteArray file =
+        random() & 1 ? QByteArray(oneOf(random, files)) : damaged(oneOf(random, files), random);
+    const auto map = ColumnMap::read(damaged(seed(random, oneOf(random, maps)), random), "m");
+    promiseWords(map);
+    if (!map)
+        return;
+    const auto again = ColumnMap::fromJson(map->toJson(), "m");
+    promise(again && *again == *map, "a map reads as it was written");
+    const auto table = readCsv(file, "f", ordersLayout(), *map);
+    promiseWords(table);
+    if (!table)
+        return;
+    promise(table->header.size() == table->theirs.size(), "each column has its place");
+    for (const QString &column : ordersLayout().required)
+        promise(table->header.count(column) == 1, "each column of ours stands for one of theirs");
+    for (const CsvRow &row : table->rows)
+        for (qsizetype i = 0; i < table->header.size() && row.trouble.isEmpty(); ++i) {
+            const QString &column = table->header[i];
+            const QString theirs = row.fields[i].trimmed();
+            const QString ours = column.isEmpty() ? theirs : table->value(row, column);
+            promise(ours == theirs || map->values.value(column).value(theirs) == ours,
+                    "a value is theirs, or what the map leads it to");
+        }
 }
 
 void record(Random &random)
@@ -143,7 +143,7 @@ void loopJson(Random &random)
 {"type":"section","diameter_mm":0.4,"length_m":2500,"capacitance_nf_per_km":50},
 {"type":"load_coil","millihenry":66,"ohms":7}]})",
     };
-    const auto object = parseJsonObject(damaged(oneOf(random, loops), random), "f");
+    const auto object = parseJsonObject(damaged(seed(random, oneOf(random, loops)), random), "f");
     if (object)
         promiseLoop(LoopMakeup::fromJson(*object, "f"));
 }
@@ -154,7 +154,7 @@ void loopCsv(Random &random)
         "element,gauge_awg,length_ft,temperature_f\nsection,26,9000,70\nbridged_tap,24,1500,\n",
         "element,diameter_mm,length_m,millihenry,ohms\nsection,0.4,2500,,\nload_coil,,,88,9\n",
     };
-    promiseLoop(LoopMakeup::fromCsv(damaged(oneOf(random, loops), random), "f"));
+    promiseLoop(LoopMakeup::fromCsv(damaged(seed(random, oneOf(random, loops)), random), "f"));
 }
 
 void identifiers(Random &random)
@@ -165,7 +165,7 @@ void identifiers(Random &random)
         "217-555-0144,dms100-custom,2175550144\r\n217-555-0144,euro,1\r\n",
     };
     QByteArray out;
-    const auto count = checkIdentifierList(damaged(oneOf(random, lists), random), "f",
+    const auto count = checkIdentifierList(damaged(seed(random, oneOf(random, lists)), random), "f",
                                            [&out](QByteArrayView piece) -> Result<void> {
                                                out.append(piece);
                                                return {};
@@ -205,7 +205,7 @@ void order(Random &random)
 void limits(Random &random)
 {
     static const QByteArray shipped = canonicalJson(jobs::limits().toJson());
-    const auto object = parseJsonObject(damaged(shipped, random), "f");
+    const auto object = parseJsonObject(damaged(seed(random, shipped), random), "f");
     if (object)
         promiseWords(LimitSet::fromJson(*object, "f"));
 }
@@ -213,7 +213,7 @@ void limits(Random &random)
 void content(Random &random)
 {
     static const QByteArray bytes = canonicalJson(certificates::bri().toJson());
-    const auto object = parseJsonObject(damaged(bytes, random), "f");
+    const auto object = parseJsonObject(damaged(seed(random, bytes), random), "f");
     if (!object)
         return;
     const auto read = CertificateContent::fromJson(*object, "f");
@@ -221,191 +221,6 @@ void content(Random &random)
     if (read)
         promise(canonicalJson(read->toJson()) == canonicalJson(*object),
                 "a certificate's content says nothing that it does not keep");
-}
-
-/// Records with one job that is accepted and certified.
-struct Desk
-{
-    std::unique_ptr<Records> records = jobs::office();
-    QByteArray pdf, square;
-    QString number, code;
-    std::vector<PublicKey> keys;
-
-    Desk()
-    {
-        const auto good = [](bool done) { promise(done, "the records are made"); };
-        good(importOrders(*records, jobs::csv({jobs::briFields(), jobs::analogFields()}), {"f"})
-                 .has_value());
-        good(recordFile(
-                 *records,
-                 canonicalJson(jobs::record(jobs::order(jobs::briFields()), jobs::briFacts())), "f")
-                 .has_value());
-        const auto issued = issueCertificate(
-            *records, {"A-1001", Paper::A4, {}, [this](const CertificatePaper &made) {
-                           pdf = made.pdf;
-                           return Result<void>();
-                       }});
-        good(issued.has_value());
-        number = issued->number;
-        code = issued->code;
-        square = issued->mark.proof->claims.text();
-        const auto known = knownKeys(*records);
-        for (const KnownKey &each : *known)
-            keys.push_back(each.key);
-    }
-    ~Desk()
-    {
-        promise(verifyHistory(*records)->broken.empty(), "the history is whole");
-        promise(auditDerived(*records)->empty(), "what is derived follows from the records");
-    }
-};
-
-std::unique_ptr<Desk> g_desk, g_archive;
-
-/// Records that the execution may change.
-Desk &desk()
-{
-    static qint64 last = -1;
-    const bool fresh = last != g_execution && g_execution % executionsOnRecords == 0;
-    if (!g_desk || fresh || g_execution < last) {
-        g_desk.reset();
-        g_desk = std::make_unique<Desk>();
-    }
-    last = g_execution;
-    return *g_desk;
-}
-
-/// Records that no execution changes.
-Desk &archive()
-{
-    if (!g_archive)
-        g_archive = std::make_unique<Desk>();
-    return *g_archive;
-}
-
-void imported(Random &random, const QByteArray &file,
-              Result<ImportReport> (*import)(Records &, const QByteArray &, const ImportOptions &))
-{
-    const QByteArray bytes = damaged(file, random);
-    ImportOptions options{"f.csv"};
-    options.allOrNothing = below(random, 4) == 0;
-    options.update = random() & 1;
-    const auto report = import(*desk().records, bytes, options);
-    promiseWords(report);
-    if (!report)
-        return;
-    promise(report->held <= report->accepted, "a held row was taken in");
-    for (const Finding &finding : report->findings)
-        promise(!finding.reason.isEmpty() && finding.row > 0, "a finding names its row");
-    promise(report->refused == 0 || !report->rejects.isEmpty(), "refused rows are handed back");
-    promise(!report->toJson().isEmpty(), "it can be told");
-}
-
-void orders(Random &random)
-{
-    imported(random, jobs::csv({jobs::briFields(), jobs::analogFields()}), importOrders);
-}
-void offices(Random &random)
-{
-    imported(random,
-             "office,name,protocol_variant,test_lines\n"
-             "NORTH,North Street,ni2,loopback=5550199777;quiet=5550199778\nSOUTH,South,euro,\n",
-             importOffices);
-}
-void installers(Random &random)
-{
-    imported(random, "installer,name,role\nK7,Kim Carver,installer\nD1,Dana Reed,dispatcher\n",
-             importInstallers);
-}
-void instruments(Random &random)
-{
-    imported(random,
-             "instrument,serial,kind,calibrated_on,calibration_due\n"
-             "TS-4,S-1021,basic-rate test set,2025-09-01,2026-09-01\n"
-             "TS-5,S-1022,voltmeter,2025-09-01,not_required\n",
-             importInstruments);
-}
-
-void recordOnRecords(Random &random)
-{
-    Records &records = *desk().records;
-    const QByteArray bytes = damagedRecord(random);
-    const auto before = showOrder(records, "A-1001")->facts.size();
-    const auto report = recordFile(records, bytes, "f.json");
-    promiseWords(report);
-    const auto after = showOrder(records, "A-1001")->facts.size();
-    promise(after == before + (report ? std::size_t(report->added.size()) : 0),
-            "facts are added whole or not at all");
-}
-
-void pdf(Random &random)
-{
-    Desk &there = archive();
-    const QByteArray bytes = damaged(there.pdf, random);
-    const auto check = verifyCertificateFile(*there.records, bytes);
-    promise(check.has_value(), "any file is judged");
-    promise(bytes == there.pdf ? check->verdict == CertificateVerdict::Genuine
-                               : check->verdict == CertificateVerdict::Altered ||
-                                     check->verdict == CertificateVerdict::Unknown,
-            "a changed file is not genuine, and an unchanged one is");
-    promise((verifyByKeys(bytes, there.keys).verdict == CertificateVerdict::Genuine) ==
-                (bytes == there.pdf),
-            "nor is it by the public keys");
-}
-
-void square(Random &random)
-{
-    Desk &there = archive();
-    const QByteArray text = damaged(there.square, random);
-    QByteArray plain = text.trimmed(); // without what a reader of codes adds
-    if (plain.startsWith("\xef\xbb\xbf"))
-        plain.remove(0, 3);
-    const bool same = plain.replace("\r\n", "\n") == there.square;
-    const auto check = verifyCertificateFile(*there.records, text);
-    promise(check.has_value(), "any text is judged");
-    promise(check->isGood() == same, "nothing but what was signed is good");
-    promise(verifyByKeys(text, there.keys).isGood() == same, "nor by the public keys");
-}
-
-void keys(Random &random)
-{
-    QByteArray lines;
-    for (const PublicKey &key : archive().keys)
-        lines += key.line(true).toUtf8() + '\n';
-    const auto read = readPublicKeys(damaged(lines, random), "f");
-    promiseWords(read);
-    for (const PublicKey &key : read.value_or(std::vector<PublicKey>()))
-        promise(readPublicKeys(key.line(true).toUtf8(), "f").has_value(),
-                "a key that was read can be written and read again");
-}
-
-void heads(Random &random)
-{
-    Records &records = *archive().records;
-    static const SignedHead head = *logHead(records);
-    const QByteArray bytes = damaged(canonicalJson(head.toJson()), random);
-    const auto read = witnessesIn(bytes, "f");
-    promiseWords(read);
-    // The whole history is read for it: of some only.
-    if (read && read->heads.size() == 1 && read->heads[0].head.text() != head.head.text() &&
-        read->heads[0].head.position > 0 && random() % 16 == 0)
-        promise(!verifyHistory(records, {}, *read)->broken.empty(), "a changed head is noticed");
-}
-
-void number(Random &random)
-{
-    Desk &there = archive();
-    const auto changed = [&random](const QString &text) {
-        return random() & 1 ? text : QString::fromUtf8(damaged(text.toUtf8(), random));
-    };
-    const QString number = changed(there.number);
-    const QString code = changed(there.code);
-    const auto check = verifyCertificateNumber(*there.records, number, code);
-    promiseWords(check);
-    if (check && number == there.number && code == there.code)
-        promise(check->verdict == CertificateVerdict::Genuine, "the number with its code");
-    if (check && check->verdict == CertificateVerdict::Genuine)
-        promise(number.count('-') <= 40 && code.size() >= 6, "no short code is enough");
 }
 
 /// What a van brings back: whole in the file and signed again, damaged inside, so that the damage
@@ -435,8 +250,8 @@ void bundle(Random &random)
         bundle.orders.push_back(order);
         return signedBundle(bundle, key);
     }();
-    QByteArray bytes = whole.bytes();
-    if (random() & 1) {
+    QByteArray bytes = seed(random, whole.bytes());
+    if (bytes != whole.bytes() || random() & 1) {
         bytes = damaged(bytes, random);
     } else {
         const auto inner =
@@ -460,12 +275,13 @@ void bundle(Random &random)
 }
 
 // Ten thousand executions of each, but of what opens records: these take about a minute together of
-// one core, under the sanitizers of tests/run (there an execution of records takes 40 ms, of pdf
-// 34, square 15, number 10, orders 2, the other imports 1; new records for each 256 of those that
-// change them 0.3 s). tests/CMakeLists.txt makes a test of each row.
+// one core, under the sanitizers of tests/run (there an execution of receive takes some 120 ms, of
+// records 40, of pdf 34, square 15, number 10, plans and orders 3, the other imports 1; new records
+// for each 256 of those that change them 0.3 s). tests/CMakeLists.txt makes a test of each row.
 constexpr Reader readers[] = {
     {"json", json},
     {"csv", csv},
+    {"map", columnMap},
     {"record", record},
     {"loop.json", loopJson},
     {"loop.csv", loopCsv},
@@ -474,16 +290,19 @@ constexpr Reader readers[] = {
     {"limits", limits},
     {"content", content},
     {"orders", orders, 2'000},
+    {"plans", plans, 1'000},
     {"offices", offices, 2'000},
+    {"issuer", issuer, 2'000},
     {"installers", installers, 2'000},
     {"instruments", instruments, 2'000},
-    {"records", recordOnRecords, 400},
-    {"pdf", pdf, 400},
-    {"number", number, 500},
-    {"square", square, 500},
+    {"records", recordOnRecords, 300},
+    {"pdf", pdf, 300},
+    {"number", number, 400},
+    {"square", square, 400},
     {"keys", keys},
     {"heads", heads},
     {"bundle", bundle},
+    {"receive", receive, 100},
 };
 
 } // namespace
@@ -493,7 +312,7 @@ int main(int argc, char **argv)
     qputenv("QT_QPA_PLATFORM", "offscreen"); // certificates are painted
     const QGuiApplication application(argc, argv);
     const int status = runReaders(argc, argv, readers);
-    g_desk.reset(); // look at their history for the last time
-    g_archive.reset();
+    closeRecords();
+    closeDepot();
     return status;
 }
