@@ -27,16 +27,6 @@ void dressCard(QFrame *card, QVBoxLayout *column)
     });
 }
 
-/// As SpidCheck::inWords(): digits, and what they mean.
-QString inWords(const SpidCheck &check)
-{
-    const QString between = QStringLiteral(" · ");
-    QStringList parts = check.inWords().split(between, Qt::SkipEmptyParts);
-    for (QString &part : parts)
-        part = part.section(u' ', 0, 0) + ' ' + localizedWord(part.section(u' ', 1));
-    return parts.join(between);
-}
-
 } // namespace
 
 SpidCard::SpidCard(QWidget *parent)
@@ -119,7 +109,7 @@ void SpidCard::check()
     m_mark->setFindings(result.findings);
     m_parts->setCheck(result);
     m_parts->setVisible(!result.parts.empty());
-    const QString words = inWords(result), verdict = localizedWord(result.verdict());
+    const QString words = localizedParts(result), verdict = localizedWord(result.verdict());
     const Status sign = result.worst() == Severity::Note ? Status::Done : signOf(result.worst());
     m_verdict->show(sign, words.isEmpty() ? verdict : QStringLiteral("%1: %2").arg(verdict, words));
 }

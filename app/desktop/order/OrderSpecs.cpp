@@ -263,7 +263,7 @@ void adaptOrderForm(Form &form, OrderFormState &state)
                            analog ? words("Number") : words("Terminal %1").arg(number));
         form.field(columns[0])
             ->setHint(variant && !spids && !analog ? words("this variant has no SPID") : QString());
-        form.field(columns[1])->setHint(spids ? variant->spidShapes : QString());
+        form.field(columns[1])->setHint(spids ? localizedSentence(variant->spidShapes) : QString());
         const QString spid = typed.value(columns[1]).toString();
         const SpidCheck check = spids && !spid.isEmpty()
                                     ? checkSpid(*variant, spid, typed.value(columns[0]).toString())

@@ -143,6 +143,8 @@ void HandoffScreen::open(const QString &order)
     if (m_order != order)
         m_referral->clear();
     m_order = order;
+    for (QPushButton *each : {m_print, m_save}) // until it is read: else there is another's page
+        each->setEnabled(false);
     m_heading->setText(title());
     emit titleChanged();
     emit placeChanged();
@@ -229,11 +231,14 @@ void HandoffScreen::sayHandoff(const Handoff &handoff)
     addSaid(tr("Check, first things first"), handoff.check.join(u'\n'));
     addSaid(tr("Next on this job"), handoff.next);
     QStringList readings;
-    for (const HandoffReading &reading : handoff.readings)
-        readings << reading.name + ": " + reading.value +
-                        (reading.limit.isEmpty() ? QString() : " (" + reading.limit + ")") + ", " +
-                        reading.word();
-    addSaid(tr("Readings"), readings.join(u'\n'));
+    for (const HandoffReading &reading : handoff.readings) {
+        const QString limit = localizedSentence(reading.limit);
+        readings << QString("%1: %2%3, %4")
+                        .arg(localizedSentence(reading.name), localizedSentence(reading.value),
+                             limit.isEmpty() ? limit : " (" + limit + ')',
+                             localizedSentence(reading.word()));
+    }
+    addWords(tr("Readings"), readings.join(u'\n'));
     addSaid(tr("Done already"), handoff.done.join(u'\n'));
     addSaid(tr("Failed too"), handoff.alsoFailed.join(u'\n'));
     addSaid(tr("Only not tried yet"), handoff.notTried.join(u'\n'));

@@ -1,5 +1,6 @@
 #include "app/desktop/widgets/SpidParts.h"
 
+#include "app/desktop/Language.h"
 #include "app/desktop/Theme.h"
 #include "app/desktop/widgets/PageElements.h"
 
@@ -13,10 +14,20 @@ namespace {
 
 QString meaningOf(const SpidPart &part)
 {
-    return part.kind == SpidPartKind::Other ? SpidParts::tr("not known") : part.meaning;
+    return part.kind == SpidPartKind::Other ? SpidParts::tr("not known")
+                                            : localizedWord(part.meaning);
 }
 
 } // namespace
+
+QString localizedParts(const SpidCheck &check)
+{
+    const QString between = QStringLiteral(" · ");
+    QStringList parts = check.inWords().split(between, Qt::SkipEmptyParts);
+    for (QString &part : parts)
+        part = part.section(u' ', 0, 0) + ' ' + localizedWord(part.section(u' ', 1));
+    return parts.join(between);
+}
 
 SpidParts::SpidParts(QWidget *parent)
     : QWidget(parent)
@@ -30,8 +41,8 @@ SpidParts::SpidParts(QWidget *parent)
 void SpidParts::setCheck(const SpidCheck &check)
 {
     m_parts = check.parts;
-    setAccessibleDescription(m_parts.empty() ? tr("nothing to take apart") : check.inWords());
-    setToolTip(asTip(check.inWords()));
+    setAccessibleDescription(m_parts.empty() ? tr("nothing to take apart") : localizedParts(check));
+    setToolTip(asTip(localizedParts(check)));
     updateGeometry();
     update();
 }

@@ -8,6 +8,9 @@
 
 namespace loopwright {
 
+/// As SpidCheck::inWords(), digits and what they mean, in the language of the window.
+QString localizedParts(const SpidCheck &check);
+
 class SpidParts : public QWidget
 {
     Q_OBJECT

@@ -361,9 +361,9 @@ private slots:
         named<QAbstractButton>("chip.open.1")->click();
         QTRY_COMPARE(orders().size(), 8);
         select(1);
-        QVERIFY(!named<QAction>("rows.cancel_order")->isEnabled());
+        QTRY_VERIFY(!named<QAction>("rows.cancel_order")->isEnabled());
         select(4); // O-1004 among them is
-        QVERIFY(named<QAction>("rows.cancel_order")->isEnabled());
+        QTRY_VERIFY(named<QAction>("rows.cancel_order")->isEnabled());
     }
     void onlyTheDeskCancels()
     {
