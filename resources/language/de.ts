@@ -14416,6 +14416,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>berechnet %1</translation>
     </message>
     <message>
+        <source>prefix</source>
+        <translation>Präfix</translation>
+    </message>
+    <message>
         <source>premises</source>
         <translation>beim Kunden</translation>
     </message>
@@ -14740,6 +14744,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>stark fehlerhaft ab %1</translation>
     </message>
     <message>
+        <source>sharing id</source>
+        <translation>Sharing-Kennung</translation>
+    </message>
+    <message>
         <source>signed after the first issue, on %1</source>
         <translation>nach der ersten Ausgabe unterschrieben, am %1</translation>
     </message>
@@ -14806,6 +14814,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
     <message>
         <source>struck out by %1: %2</source>
         <translation>gestrichen von %1: %2</translation>
+    </message>
+    <message>
+        <source>suffix</source>
+        <translation>Suffix</translation>
     </message>
     <message>
         <source>suitable</source>

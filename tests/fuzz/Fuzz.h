@@ -30,7 +30,7 @@ inline void promise(bool kept, const char *what)
         return;
     std::fprintf(stderr, "%s, execution %lld: %s\n%s\n", g_reader,
                  static_cast<long long>(g_execution), what,
-                 g_input.left(3000).toPercentEncoding(" ,;:{}[]\"'/#|+=@\\").constData());
+                 g_input.left(100000).toPercentEncoding(" ,;:{}[]\"'/#|+=@\\").constData());
     std::abort();
 }
 
