@@ -137,13 +137,22 @@ BundledCertificate readCertificate(JsonReader &reader)
             content(reader, "claims"),   readList(reader, "issues", 1000, readIssue)};
 }
 
+/// As programs write it, or the bundle would be another one when it is written again.
+QString plainUuid(JsonReader &reader, const QString &key)
+{
+    const QString id = reader.uuid(key);
+    if (!id.isEmpty() && reader.raw(key).toString() != id)
+        reader.fail(key, "is not in small letters");
+    return id;
+}
+
 BundledOrder readOrder(JsonReader &reader)
 {
     BundledOrder order;
     order.number = reader.filledText("order");
-    order.uuid = reader.uuid("uuid");
+    order.uuid = plainUuid(reader, "uuid");
     order.circuit = reader.filledText("circuit");
-    order.circuitUuid = reader.uuid("circuit_uuid");
+    order.circuitUuid = plainUuid(reader, "circuit_uuid");
     order.status = reader.filledText("status");
     order.content = content(reader, "content");
     order.base = content(reader, "base");

@@ -13032,6 +13032,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>ist nicht gebunden</translation>
     </message>
     <message>
+        <source>is not in small letters</source>
+        <translation>steht nicht in Kleinbuchstaben</translation>
+    </message>
+    <message>
         <source>is not in the program</source>
         <translation>ist nicht im Programm</translation>
     </message>

@@ -69,6 +69,25 @@ private slots:
         const auto cut = Bundle::fromJson(bundle.toJson(), "b");
         QCOMPARE(cut.error().text(), QString("b.log.digests: is cut"));
     }
+
+    /// A UUID in capitals names the same order, and would make another bundle when it is written.
+    void anIdIsAsProgramsWriteIt()
+    {
+        Bundle bundle;
+        bundle.kind = BundleKind::Back;
+        bundle.station = "ABC234";
+        BundledOrder order;
+        order.number = "A-1001";
+        order.circuit = "C-77";
+        order.uuid = "00000000-0000-4000-8000-00000000000d";
+        order.circuitUuid = "00000000-0000-4000-8000-00000000000e";
+        order.status = "open";
+        bundle.orders = {order};
+        QVERIFY(Bundle::fromJson(bundle.toJson(), "b"));
+        bundle.orders.front().uuid = order.uuid.toUpper();
+        QCOMPARE(Bundle::fromJson(bundle.toJson(), "b").error().text(),
+                 QString("b.orders[0].uuid: is not in small letters"));
+    }
 };
 
 QTEST_APPLESS_MAIN(BundleTest)
