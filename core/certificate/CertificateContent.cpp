@@ -391,6 +391,9 @@ Result<CertificateContent> CertificateContent::fromJson(const QJsonObject &objec
     readEvidence(reader, content);
     reader.done();
     LOOPWRIGHT_TRY(reader.result());
+    // Its digest is signed: what says the same otherwise (a time without seconds) is another one.
+    if (content.record() != canonicalJson(object))
+        return failure(ErrorCode::BadInput, "is not written as a certificate is", place);
     return content;
 }
 

@@ -13056,6 +13056,10 @@ oder CSV mit den Spalten variant,spid,dn</translation>
         <translation>ist nicht das, was die Prüfsumme sagt</translation>
     </message>
     <message>
+        <source>is not written as a certificate is</source>
+        <translation>ist nicht so geschrieben wie ein Zertifikat</translation>
+    </message>
+    <message>
         <source>is not written as the claims of a certificate are</source>
         <translation>ist nicht geschrieben, wie es die Angaben eines Zertifikats sind</translation>
     </message>

@@ -59,6 +59,8 @@ private slots:
         QTest::newRow("unknown key") << "extra" << QJsonValue(1) << "record.extra";
         QTest::newRow("a number for a text") << "proves" << QJsonValue(1) << "record.proves";
         QTest::newRow("no time") << "issued_at" << QJsonValue("today") << "record.issued_at";
+        QTest::newRow("a time that is written otherwise")
+            << "issued_at" << QJsonValue("2026-03-04T20:00-06:00") << "record";
         QTest::newRow("no outcome") << "outcome" << QJsonValue("fine") << "record.outcome";
         QTest::newRow("terminal 9")
             << "terminals" << QJsonValue(QJsonArray{QJsonObject{{"terminal", 9}}})
