@@ -168,7 +168,39 @@ Result<std::vector<Event>> claimForHeldOrders(Records &records, Transaction &tra
         LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
         events.push_back(orderEvent(records, stored.order, "order_no_longer_held", {}));
     }
+    LOOPWRIGHT_TRY(refreshHeldOrders(records, transaction));
     return events;
+}
+
+namespace {
+
+/// Whether a reason names these conflicts and no other.
+bool namesJust(const std::vector<Conflict> &conflicts, QString reason)
+{
+    for (const Conflict &conflict : conflicts) {
+        const QString sentence = conflict.reason().english();
+        if (!reason.contains(sentence))
+            return false;
+        reason.remove(sentence);
+    }
+    return !reason.contains(" is in use on circuit ");
+}
+
+} // namespace
+
+Result<void> refreshHeldOrders(Records &records, Transaction &transaction)
+{
+    const Database &database = transaction.database();
+    LOOPWRIGHT_ASSIGN(const auto held, OrderStore(database).held());
+    for (const StoredOrder &stored : held) {
+        LOOPWRIGHT_ASSIGN(const auto conflicts,
+                          AssignmentStore(database).conflictsOf(stored.order));
+        LOOPWRIGHT_ASSIGN(const auto shown, BoardStore(database).columnsOf(stored.order.number));
+        const bool dangerous = shown.value("hazard") == u"1"; // that is said before all else
+        if (!dangerous && !namesJust(conflicts, shown.value("reason")))
+            LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
+    }
+    return {};
 }
 
 Result<void> refreshOrdersUsing(Records &records, Transaction &transaction,

@@ -36,8 +36,10 @@ Result<void> refreshState(Records &records, Transaction &transaction, const QStr
                           const PendingEvent &pending = {});
 
 /// Something was released: every held order that waits for it alone and can have it now claims
-/// it. Returns an event for each.
+/// it. Returns an event for each. The others say what they wait for as it is now.
 Result<std::vector<Event>> claimForHeldOrders(Records &records, Transaction &transaction);
+/// Something was claimed: a held order that wants it too waits for that as well.
+Result<void> refreshHeldOrders(Records &records, Transaction &transaction);
 
 /// Every open order whose evidence names the instrument is decided anew.
 Result<void> refreshOrdersUsing(Records &records, Transaction &transaction,

@@ -2,6 +2,7 @@
 
 #include "app/actions/Acting.h"
 #include "app/actions/AtHome.h"
+#include "app/actions/BoardRefresh.h"
 #include "app/actions/ImportRun.h"
 #include "app/actions/OrderIntake.h"
 #include "core/order/ServiceOrder.h"
@@ -77,8 +78,10 @@ public:
 
     Result<std::vector<Event>> finish(Transaction &transaction, ImportReport &report)
     {
-        return m_changed ? m_held.release(m_records, transaction, report)
-                         : Result<std::vector<Event>>(std::vector<Event>());
+        if (m_changed)
+            return m_held.release(m_records, transaction, report);
+        LOOPWRIGHT_TRY(refreshHeldOrders(m_records, transaction));
+        return std::vector<Event>();
     }
 
 private:

@@ -198,6 +198,8 @@ Result<JoinedOrder> openOrderOf(Records &records, const BundleFile &file, const 
             transaction, {entry.number, tag, {}, file.id, entry.content, records.now()}));
     LOOPWRIGHT_ASSIGN(const auto stored, OrderStore(records.database()).get(entry.number));
     LOOPWRIGHT_TRY(refreshState(records, transaction, entry.number));
+    if (changed)
+        LOOPWRIGHT_TRY(refreshHeldOrders(records, transaction));
     LOOPWRIGHT_TRY(refreshOrdersConcerned(records, transaction, stored.order, parts.facts, {}));
     events.push_back(orderEvent(records, stored.order, "opened",
                                 {{"bundle", file.id}, {"facts", parts.added.size()}}));

@@ -94,8 +94,7 @@ Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool 
         !said.contains("retires") && !said.contains("also_named"))
         verdict->changes = taken.changes;
     verdict->findings.insert(verdict->findings.end(), taken.findings.begin(), taken.findings.end());
-    LOOPWRIGHT_ASSIGN(auto events, before ? claimForHeldOrders(records, transaction)
-                                          : Result<std::vector<Event>>(std::vector<Event>()));
+    LOOPWRIGHT_ASSIGN(auto events, claimForHeldOrders(records, transaction));
     events.insert(events.begin(), taken.event);
     LOOPWRIGHT_TRY(transaction.commit(events));
     return verdict;

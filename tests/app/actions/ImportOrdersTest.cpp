@@ -1,5 +1,7 @@
+#include "app/actions/Audit.h"
 #include "app/actions/Board.h"
 #include "app/actions/Import.h"
+#include "app/actions/Orders.h"
 #include "app/actions/Register.h"
 #include "db/OrderStore.h"
 #include "tests/support/Office.h"
@@ -40,6 +42,13 @@ class ImportOrdersTest : public QObject
             numbers << stored.order.number;
         return numbers;
     }
+    /// On the board.
+    QString reasonOf(const QString &number)
+    {
+        const auto rows = boardRows(*m_records, {});
+        const auto row = std::ranges::find(*rows, number, &BoardRow::order);
+        return row == rows->end() ? QString() : row->reason;
+    }
     bool auditIsClean() { return auditIdentifiers(*m_records)->empty(); }
 
 private slots:
@@ -66,6 +75,30 @@ private slots:
         QCOMPARE(held(), QStringList{"A-1"});
         QCOMPARE(report.held, 1);
         QCOMPARE(report.findings[0].severity, Severity::Error);
+    }
+    void aHeldOrderSaysWhatItWaitsForNow()
+    {
+        const auto waitsFor = [this](const QString &pairOn) {
+            const QString reason = reasonOf("A-2");
+            return reason.contains("Number 217-555-0151 is in use on circuit C-1.") &&
+                   reason.contains("Pair 17-209 is in use on circuit " + pairOn) ==
+                       !pairOn.isEmpty() &&
+                   auditDerived(*m_records)->empty();
+        };
+        QVERIFY(import({order("A-1")}).clean());
+        import({order("A-2", {{"pair", "17-209"},
+                              {"dn_1", "217-555-0151"},
+                              { "spid_1",
+                                "21755501510101" }})});
+        QCOMPARE(held(), QStringList{"A-2"});
+        QVERIFY2(waitsFor({}), qPrintable(reasonOf("A-2")));
+        QVERIFY(import({order("A-3", {{"pair", "17-209"}})}).clean());
+        QVERIFY2(waitsFor("C-3."), qPrintable(reasonOf("A-2")));
+        QVERIFY(cancelOrder(*m_records, "A-3", "not wanted"));
+        QVERIFY2(waitsFor({}), qPrintable(reasonOf("A-2")));
+        QVERIFY(putOrder(*m_records, order("A-4", {{"pair", "17-209"}}), false));
+        QVERIFY2(waitsFor("C-4."), qPrintable(reasonOf("A-2")));
+        QCOMPARE(held(), QStringList{"A-2"});
     }
     void anOrderMayNameAnotherCircuit()
     {
