@@ -131,8 +131,9 @@ void readHistory(const std::vector<Event> &events, DecisionInput &input)
                 if (!before.contains(column.key()))
                     before.insert(column.key(), *column);
         }
-        // One that a van made is taken in once more when it comes home.
-        if (event.kind == "order_taken" && (!input.takenIn || event.at < *input.takenIn))
+        // One that a van made is taken in once more when it comes home: what stations tell is
+        // first.
+        if (event.kind == "order_taken" && !input.takenIn)
             input.takenIn = event.at;
         for (const QJsonValue &what : event.detail.value("retires").toArray())
             input.changes.push_back({fromText<ChangedWhat>(what.toString()), event.at});

@@ -281,8 +281,11 @@ Result<void> ConflictDrawing::run()
         LOOPWRIGHT_TRY(add(ConflictCode::ClockAhead, m_tag));
     LOOPWRIGHT_TRY(certificates());
     LOOPWRIGHT_TRY(certificatesTwice());
+    QSet<QString> orders;
     for (const StationConflict &each : m_parts.elsewhere)
-        LOOPWRIGHT_TRY(refreshState(m_records, m_transaction, each.order));
+        orders.insert(each.order);
+    for (const QString &order : std::as_const(orders))
+        LOOPWRIGHT_TRY(refreshState(m_records, m_transaction, order));
     return {};
 }
 

@@ -5,7 +5,7 @@
 #include "db/FactStore.h"
 #include "db/ForeignStore.h"
 
-#include <QMultiHash>
+#include <QHash>
 #include <QSet>
 
 #include <algorithm>
@@ -29,16 +29,29 @@ QJsonObject toldAs(const QByteArray &content, const QString &pair)
     return {{"content", QString::fromUtf8(content)}, {"pair", pair}};
 }
 
-/// The conflict about the id that has all contents known until now.
-std::optional<StationConflict> newest(const std::vector<StationConflict> &conflicts,
-                                      const QString &fact)
+/// What is known of an order, read once: a bundle may bring many ids that differ.
+struct KnownOrder
 {
-    const auto found = std::ranges::find_if(conflicts, [&fact](const StationConflict &each) {
-        return each.code == ConflictCode::FactDiffers && each.stands &&
-               each.content.value("fact").toString() == fact;
-    });
-    return found == conflicts.end() ? std::nullopt : std::optional(*found);
-}
+    QHash<QString, StationConflict> differing; ///< by fact, the one with all contents until now
+    TellersByFact tellers;
+
+    std::optional<StationConflict> newest(const QString &fact) const
+    {
+        const auto found = differing.constFind(fact);
+        return found == differing.constEnd() ? std::nullopt : std::optional(*found);
+    }
+    static Result<KnownOrder> read(const Database &database, const QString &order)
+    {
+        KnownOrder known;
+        LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database).ofOrder(order));
+        for (const StationConflict &each : conflicts)
+            if (each.code == ConflictCode::FactDiffers && each.stands)
+                known.differing.insert(each.content.value("fact").toString(), each);
+        LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database).tellersOf(order));
+        known.tellers = tellersByFact(tellers);
+        return known;
+    }
+};
 
 /// Who told the content that stands under the id: the office alone, if it recorded it itself.
 QJsonObject toldBefore(const Fact &stored, const TellersByFact &tellers)
@@ -68,9 +81,7 @@ public:
 
     Result<void> run()
     {
-        LOOPWRIGHT_ASSIGN(m_conflicts, ConflictStore(database()).ofOrder(m_entry.number));
-        LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database()).tellersOf(m_entry.number));
-        m_tellers = tellersByFact(tellers);
+        LOOPWRIGHT_ASSIGN(m_here, KnownOrder::read(database(), m_entry.number));
         const QSet<QString> added(m_parts.added.begin(), m_parts.added.end());
         for (std::size_t i = 0; i < m_facts.size(); ++i)
             if (!added.contains(m_facts[i].id))
@@ -96,14 +107,14 @@ private:
     const QString &m_tag;
     const std::vector<Fact> &m_facts;
     AddedParts &m_parts;
-    std::vector<StationConflict> m_conflicts; ///< of the order
-    TellersByFact m_tellers;                  ///< likewise
+    KnownOrder m_here;
+    QHash<QString, KnownOrder> m_elsewhere; ///< by order
 };
 
 Result<void> FactJoining::addTeller(const Fact &fact, const QString &pair)
 {
     const FactOrigin teller{fact.id, m_tag, {}, pair, isAhead(fact)};
-    m_tellers.insert(fact.id, teller);
+    m_here.tellers.insert(fact.id, teller);
     return ForeignStore::add(m_transaction, teller);
 }
 
@@ -114,12 +125,12 @@ Result<void> FactJoining::tell(const Fact &fact, const BundledFact &bundled)
         return {};
     const bool same = stored->digest() == sha256Hex(bundled.content);
     const bool isElsewhere = stored->order != m_entry.number;
-    const auto before = newest(m_conflicts, fact.id);
+    const auto before = m_here.newest(fact.id);
     QJsonObject told;
     if (before)
         told = before->content.value("told").toObject();
     else if (!isElsewhere)
-        told = toldBefore(*stored, m_tellers);
+        told = toldBefore(*stored, m_here.tellers);
     if (told.contains(m_tag))
         return {};
     if (!before && same && told.contains(officeSide))
@@ -154,12 +165,9 @@ Result<void> FactJoining::drawHere(const QString &fact, const QJsonObject &told,
                                    const std::optional<StationConflict> &before)
 {
     LOOPWRIGHT_ASSIGN(const auto drawn, draw(m_entry.number, fact, told));
-    if (before) {
+    if (before)
         LOOPWRIGHT_TRY(ConflictStore::withdraw(m_transaction, before->id));
-        std::erase_if(m_conflicts,
-                      [&before](const StationConflict &each) { return each.id == before->id; });
-    }
-    m_conflicts.push_back(drawn);
+    m_here.differing.insert(fact, drawn);
     return {};
 }
 
@@ -167,12 +175,16 @@ Result<void> FactJoining::drawHere(const QString &fact, const QJsonObject &told,
 /// until somebody settles it. What the office recorded stands: it was there before all of them.
 Result<void> FactJoining::drawElsewhere(const Fact &stored)
 {
-    LOOPWRIGHT_ASSIGN(const auto conflicts, ConflictStore(database()).ofOrder(stored.order));
-    LOOPWRIGHT_ASSIGN(const auto tellers, ForeignStore(database()).tellersOf(stored.order));
-    const QJsonObject told = toldBefore(stored, tellersByFact(tellers));
-    if (newest(conflicts, stored.id) || told.contains(officeSide))
+    if (!m_elsewhere.contains(stored.order)) {
+        LOOPWRIGHT_ASSIGN(auto known, KnownOrder::read(database(), stored.order));
+        m_elsewhere.insert(stored.order, std::move(known));
+    }
+    KnownOrder &there = m_elsewhere[stored.order];
+    const QJsonObject told = toldBefore(stored, there.tellers);
+    if (there.differing.contains(stored.id) || told.contains(officeSide))
         return {};
     LOOPWRIGHT_ASSIGN(auto drawn, draw(stored.order, stored.id, told));
+    there.differing.insert(stored.id, drawn);
     m_parts.elsewhere.push_back(std::move(drawn));
     return {};
 }

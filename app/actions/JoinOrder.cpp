@@ -13,6 +13,7 @@
 #include <QSet>
 
 #include <algorithm>
+#include <map>
 
 namespace loopwright {
 
@@ -96,13 +97,18 @@ Result<void> checkSeals(const std::vector<Event> &known, const Joining &joining)
 }
 
 /// Tells the chain of an order that something was noticed of it as nothing of it was taken in.
-Event noticed(const Records &records, const ServiceOrder &order, const StationConflict &conflict,
-              const QString &bundle)
+Event noticed(const Records &records, const ServiceOrder &order,
+              const std::vector<StationConflict> &conflicts, const QString &bundle)
 {
+    QStringList ids, codes;
+    for (const StationConflict &each : conflicts) {
+        ids << each.id;
+        codes << toText(each.code);
+    }
+    codes.removeDuplicates();
     return orderEvent(records, order, "conflict_noticed",
-                      {{"conflict", conflict.id},
-                       {"code", toText(conflict.code)},
-                       {"station", conflict.station},
+                      {{"conflicts", QJsonArray::fromStringList(ids)},
+                       {"codes", QJsonArray::fromStringList(codes)},
                        {"bundle", bundle}});
 }
 
@@ -236,10 +242,13 @@ Result<JoinedOrder> OrderJoining::run()
     if (stored.status != OrderStatus::Open)
         detail.insert("after_end", QJsonArray::fromStringList(parts.added));
     values.events.push_back(orderEvent(m_records, stored.order, joinedKind, detail));
-    for (const StationConflict &each : parts.elsewhere) {
-        LOOPWRIGHT_ASSIGN(const auto other, OrderStore(database()).get(each.order));
+    std::map<QString, std::vector<StationConflict>> elsewhere; // by order
+    for (const StationConflict &each : parts.elsewhere)
+        elsewhere[each.order].push_back(each);
+    for (const auto &[order, conflicts] : elsewhere) {
+        LOOPWRIGHT_ASSIGN(const auto other, OrderStore(database()).get(order));
         LOOPWRIGHT_TRY(refreshOrdersOfHazards(m_records, m_transaction, other.order));
-        values.events.push_back(noticed(m_records, other.order, each, m_joining.bundle));
+        values.events.push_back(noticed(m_records, other.order, conflicts, m_joining.bundle));
     }
     LOOPWRIGHT_TRY(refreshState(
         m_records, m_transaction, m_entry.number,
@@ -277,7 +286,7 @@ Result<void> noteForkAlone(Records &records, const Joining &joining)
     LOOPWRIGHT_ASSIGN(const auto drawn,
                       drawFork(records, transaction, entry.number, joining.van.tag, where));
     LOOPWRIGHT_TRY(refreshState(records, transaction, entry.number));
-    return transaction.commit(noticed(records, stored->order, drawn, joining.bundle));
+    return transaction.commit(noticed(records, stored->order, {drawn}, joining.bundle));
 }
 
 Result<JoinedOrder> joined(Records &records, const Joining &joining)

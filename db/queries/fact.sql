@@ -13,7 +13,8 @@ SELECT digest FROM fact WHERE uuid = :uuid
 SELECT uuid, content FROM fact WHERE uuid = :uuid
 
 -- name: void_of
-SELECT uuid, content FROM fact WHERE voids = :uuid ORDER BY id LIMIT 1
+SELECT v.uuid, v.content FROM fact AS f JOIN fact AS v ON v.voids = f.uuid AND v.service_order = f.service_order
+WHERE f.uuid = :uuid ORDER BY v.id LIMIT 1
 
 -- name: of_order
 SELECT f.uuid, f.content FROM fact AS f JOIN service_order AS o ON o.id = f.service_order
@@ -27,7 +28,7 @@ FROM fact AS f CROSS JOIN service_order AS o ON o.id = f.service_order
 WHERE f.kind IN ('visit', 'self_test') AND f.installer = :installer
   AND f.at_utc >= :from_utc AND f.at_utc < :before_utc
   AND o.premises_key = :premises_key AND o.order_number <> :order_number
-  AND NOT EXISTS (SELECT 1 FROM fact AS v WHERE v.voids = f.uuid)
+  AND NOT EXISTS (SELECT 1 FROM fact AS v WHERE v.voids = f.uuid AND v.service_order = f.service_order)
 ORDER BY f.at_utc, f.id
 
 -- The visits of whomever, for the page of an order.
@@ -36,7 +37,7 @@ SELECT f.uuid, f.content
 FROM service_order AS o CROSS JOIN fact AS f ON f.service_order = o.id
 WHERE f.kind = 'visit' AND f.at_utc >= :from_utc AND f.at_utc < :before_utc
   AND o.premises_key = :premises_key AND o.order_number <> :order_number
-  AND NOT EXISTS (SELECT 1 FROM fact AS v WHERE v.voids = f.uuid)
+  AND NOT EXISTS (SELECT 1 FROM fact AS v WHERE v.voids = f.uuid AND v.service_order = f.service_order)
 ORDER BY f.at_utc, f.id
 
 -- name: visits_of_installer
@@ -44,7 +45,7 @@ SELECT f.uuid, f.content
 FROM fact AS f
 WHERE f.kind IN ('visit', 'self_test') AND f.installer = :installer
   AND f.at_utc >= :from_utc AND f.at_utc < :before_utc
-  AND NOT EXISTS (SELECT 1 FROM fact AS v WHERE v.voids = f.uuid)
+  AND NOT EXISTS (SELECT 1 FROM fact AS v WHERE v.voids = f.uuid AND v.service_order = f.service_order)
 ORDER BY f.at_utc, f.id
 
 -- name: other_orders_at_premises
@@ -69,7 +70,7 @@ CROSS JOIN order_state AS s ON s.service_order = a.service_order
 CROSS JOIN fact AS f ON f.service_order = a.service_order
 WHERE a.kind = 'pair' AND a.scope = :office AND a.state <> 'released'
   AND f.kind = 'loop' AND json_type(f.content, '$.makeup') = 'object'
-  AND NOT EXISTS (SELECT 1 FROM fact AS v WHERE v.voids = f.uuid)
+  AND NOT EXISTS (SELECT 1 FROM fact AS v WHERE v.voids = f.uuid AND v.service_order = f.service_order)
 ORDER BY a.value, a.service_order, f.at_utc, f.id
 
 -- name: pairs_of_office

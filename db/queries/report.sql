@@ -50,7 +50,7 @@ FROM (SELECT CASE :per WHEN 'office' THEN s.office WHEN 'installer' THEN s.insta
       CROSS JOIN fact AS f ON f.service_order = s.service_order
       WHERE s.outcome = 'accepted_with_exception' AND s.accepted_on <> ''
         AND s.accepted_on >= :from AND s.accepted_on <= :to AND f.kind = 'exception'
-        AND NOT EXISTS (SELECT 1 FROM fact AS v WHERE v.voids = f.uuid))
+        AND NOT EXISTS (SELECT 1 FROM fact AS v WHERE v.voids = f.uuid AND v.service_order = f.service_order))
 -- The last trouble of the circuit that was closed when this one was opened, as the chain of the
 -- circuit tells, makes it a repeat.
 -- part: troubles

@@ -223,7 +223,7 @@ private slots:
         }
         const auto events = good(EventStore(office().records->database()).ofOrder("A-1001"));
         QCOMPARE(events.back().kind, QString("conflict_noticed")); // nothing else came of it there
-        QCOMPARE(events.back().detail.value("code").toString(), QString("certificate_twice"));
+        QCOMPARE(events.back().detail.value("codes").toArray(), QJsonArray{"certificate_twice"});
         const auto rows = good(boardRows(*office().records, {}));
         const auto row = std::ranges::find(rows, QString("A-2001"), &BoardRow::order);
         QVERIFY(row->paper && row->conflicts > 0); // to be issued anew

@@ -204,6 +204,20 @@ private slots:
         QVERIFY(loopCounts("A-1003"));
     }
 
+    /// A void strikes out what its own order has under an id.
+    void aVoidReachesNoOtherOrder()
+    {
+        office().record(briFields(), {safety(1, 5), loop()});
+        other().open(take(office(), {"A-1003"}, "van-8"));
+        other().record(farFields(), {safety(101, 5), loop()});
+        good(voidFact(*other().records, loop()["id"].toString(), "another line"));
+        office().at("2026-03-05T08:00:00-06:00");
+        office().receive(other().bring());
+        QVERIFY(loopCounts("A-1001"));
+        good(voidFact(*office().records, loop()["id"].toString(), "it was mine to strike out"));
+        QVERIFY(!loopCounts("A-1001"));
+    }
+
     /// A value in use is in the name of who gave that value, not of who changed something else.
     void aValueInUseNamesWhoGaveIt_data() { eitherSide(); }
     void aValueInUseNamesWhoGaveIt()
