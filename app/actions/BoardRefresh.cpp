@@ -168,7 +168,6 @@ Result<std::vector<Event>> claimForHeldOrders(Records &records, Transaction &tra
         LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
         events.push_back(orderEvent(records, stored.order, "order_no_longer_held", {}));
     }
-    LOOPWRIGHT_TRY(refreshHeldOrders(records, transaction));
     return events;
 }
 
@@ -188,7 +187,8 @@ bool namesJust(const std::vector<Conflict> &conflicts, QString reason)
 
 } // namespace
 
-Result<void> refreshHeldOrders(Records &records, Transaction &transaction)
+Result<void> refreshHeldOrders(Records &records, Transaction &transaction,
+                               std::vector<Event> &events)
 {
     const Database &database = transaction.database();
     LOOPWRIGHT_ASSIGN(const auto held, OrderStore(database).held());
@@ -197,8 +197,10 @@ Result<void> refreshHeldOrders(Records &records, Transaction &transaction)
                           AssignmentStore(database).conflictsOf(stored.order));
         LOOPWRIGHT_ASSIGN(const auto shown, BoardStore(database).columnsOf(stored.order.number));
         const bool dangerous = shown.value("hazard") == u"1"; // that is said before all else
-        if (!dangerous && !namesJust(conflicts, shown.value("reason")))
-            LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
+        if (dangerous || namesJust(conflicts, shown.value("reason")))
+            continue;
+        LOOPWRIGHT_TRY(refreshState(records, transaction, stored.order.number));
+        events.push_back(orderEvent(records, stored.order, "order_still_held", {}));
     }
     return {};
 }

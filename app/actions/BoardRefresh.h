@@ -36,10 +36,12 @@ Result<void> refreshState(Records &records, Transaction &transaction, const QStr
                           const PendingEvent &pending = {});
 
 /// Something was released: every held order that waits for it alone and can have it now claims
-/// it. Returns an event for each. The others say what they wait for as it is now.
+/// it. Returns an event for each.
 Result<std::vector<Event>> claimForHeldOrders(Records &records, Transaction &transaction);
-/// Something was claimed: a held order that wants it too waits for that as well.
-Result<void> refreshHeldOrders(Records &records, Transaction &transaction);
+/// Something was claimed or released: a held order says what it waits for as it is now. Adds an
+/// event for each that waits for something else.
+Result<void> refreshHeldOrders(Records &records, Transaction &transaction,
+                               std::vector<Event> &events);
 
 /// Every open order whose evidence names the instrument is decided anew.
 Result<void> refreshOrdersUsing(Records &records, Transaction &transaction,

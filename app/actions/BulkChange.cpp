@@ -350,6 +350,7 @@ Result<BulkReport> applyBulk(Records &records, const OfficeChange &change, const
     QJsonArray freed;
     for (const Event &event : events)
         freed << event.order;
+    LOOPWRIGHT_TRY(refreshHeldOrders(records, transaction, events));
     events.push_back(registerEvent(records, bulk::changed,
                                    {{"bulk", report.id},
                                     {"change", report.change.toJson()},

@@ -309,6 +309,7 @@ Result<BulkDone> undoBulk(Records &records, const QString &id, const Progress &p
     LOOPWRIGHT_TRY(since.refusals().answer("Nothing was taken back."));
     LOOPWRIGHT_TRY(TakingBack(records, transaction, bulk, progress).run(orders, since));
     LOOPWRIGHT_ASSIGN(auto events, claimForHeldOrders(records, transaction));
+    LOOPWRIGHT_TRY(refreshHeldOrders(records, transaction, events));
     events.push_back(registerEvent(records, bulk::undone,
                                    {{"bulk", bulk.id},
                                     {"change", bulk.change.toJson()},

@@ -78,10 +78,12 @@ public:
 
     Result<std::vector<Event>> finish(Transaction &transaction, ImportReport &report)
     {
-        if (m_changed)
-            return m_held.release(m_records, transaction, report);
-        LOOPWRIGHT_TRY(refreshHeldOrders(m_records, transaction));
-        return std::vector<Event>();
+        std::vector<Event> events;
+        if (m_changed) {
+            LOOPWRIGHT_ASSIGN(events, m_held.release(m_records, transaction, report));
+        }
+        LOOPWRIGHT_TRY(refreshHeldOrders(m_records, transaction, events));
+        return events;
     }
 
 private:

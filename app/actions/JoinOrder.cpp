@@ -253,7 +253,7 @@ Result<JoinedOrder> OrderJoining::run()
     LOOPWRIGHT_TRY(refreshState(
         m_records, m_transaction, m_entry.number,
         {.afterEnd = stored.status != OrderStatus::Open ? parts.added : QStringList()}));
-    LOOPWRIGHT_TRY(refreshHeldOrders(m_records, m_transaction));
+    LOOPWRIGHT_TRY(refreshHeldOrders(m_records, m_transaction, values.events));
     LOOPWRIGHT_TRY(refreshOrdersOnVisits(m_records, m_transaction, stored.order, parts.facts));
     LOOPWRIGHT_TRY(refreshOrdersOfHazards(m_records, m_transaction, stored.order));
     LOOPWRIGHT_TRY(m_transaction.commit(values.events));

@@ -95,6 +95,7 @@ Result<OrderVerdict> putOrder(Records &records, const OrderFields &fields, bool 
         verdict->changes = taken.changes;
     verdict->findings.insert(verdict->findings.end(), taken.findings.begin(), taken.findings.end());
     LOOPWRIGHT_ASSIGN(auto events, claimForHeldOrders(records, transaction));
+    LOOPWRIGHT_TRY(refreshHeldOrders(records, transaction, events));
     events.insert(events.begin(), taken.event);
     LOOPWRIGHT_TRY(transaction.commit(events));
     return verdict;
@@ -163,6 +164,7 @@ Result<void> cancelOrders(Records &records, const QStringList &numbers, const QS
     }
     LOOPWRIGHT_ASSIGN(const auto freed, claimForHeldOrders(records, transaction));
     events.insert(events.end(), freed.begin(), freed.end());
+    LOOPWRIGHT_TRY(refreshHeldOrders(records, transaction, events));
     return transaction.commit(events);
 }
 
