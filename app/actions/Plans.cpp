@@ -101,6 +101,7 @@ Result<PlanReport> carryOut(Records &records, Transaction transaction,
     for (const Event &event : freed)
         report.held.removeAll(event.order);
     events.insert(events.end(), freed.begin(), freed.end());
+    LOOPWRIGHT_TRY(refreshHeldOrders(records, transaction, events));
     LOOPWRIGHT_TRY(transaction.commit(events));
     return report;
 }
