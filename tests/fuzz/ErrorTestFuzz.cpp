@@ -9,6 +9,7 @@
 #include "core/errortest/SecondStamp.h"
 #include "core/errortest/SecondsFile.h"
 #include "tests/fuzz/Fuzz.h"
+#include "tests/fuzz/Seeds.h"
 #include "tests/support/MadeCapture.h"
 
 #include <cmath>
@@ -219,5 +220,5 @@ constexpr Reader readers[] = {{"seconds", secondsFile},   {"run", runFact},
 
 int main(int argc, char **argv)
 {
-    return runReaders(argc, argv, readers);
+    return readSeeds() ? runReaders(argc, argv, readers) : 2;
 }

@@ -9,11 +9,12 @@
 // row says: that is the test that runs each time. A long run, under sanitizers, is made by hand.
 // What is damaged is made by the reader, or one of its seeds (Seeds.h).
 
-#include "tests/fuzz/Seeds.h"
+#include <QByteArray>
 
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
+#include <random>
 #include <span>
 
 namespace loopwright::fuzz {
@@ -145,8 +146,6 @@ inline int runReaders(int argc, char **argv, std::span<const Reader> readers)
     const qint64 executions = argc > 1 ? std::atoll(argv[1]) : 0;
     const qint64 start = argc > 2 ? std::atoll(argv[2]) : 0;
     bool known = argc <= 3;
-    if (!readSeeds())
-        return 2;
     for (const Reader &reader : readers) {
         if (argc > 3 && std::strcmp(argv[3], reader.name) != 0)
             continue;

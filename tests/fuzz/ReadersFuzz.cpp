@@ -10,6 +10,7 @@
 #include "core/identifiers/IdentifierList.h"
 #include "core/loop/LoopLoss.h"
 #include "tests/fuzz/RecordReaders.h"
+#include "tests/fuzz/Seeds.h"
 #include "tests/support/Certificates.h"
 
 #include <QGuiApplication>
@@ -314,7 +315,7 @@ int main(int argc, char **argv)
 {
     qputenv("QT_QPA_PLATFORM", "offscreen"); // certificates are painted
     const QGuiApplication application(argc, argv);
-    const int status = runReaders(argc, argv, readers);
+    const int status = readSeeds() ? runReaders(argc, argv, readers) : 2;
     closeRecords();
     closeDepot();
     return status;

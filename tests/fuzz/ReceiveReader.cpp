@@ -6,6 +6,7 @@
 #include "app/trust/BundleFile.h"
 #include "db/SqliteConnection.h"
 #include "tests/fuzz/RecordReaders.h"
+#include "tests/fuzz/Seeds.h"
 #include "tests/support/Vans.h"
 
 #include <QSet>

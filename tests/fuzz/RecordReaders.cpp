@@ -11,6 +11,7 @@
 #include "app/actions/Keys.h"
 #include "app/actions/Orders.h"
 #include "app/actions/VerifyCertificate.h"
+#include "tests/fuzz/Seeds.h"
 #include "tests/support/Office.h"
 
 namespace loopwright::fuzz {

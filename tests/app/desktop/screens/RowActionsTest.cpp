@@ -360,9 +360,13 @@ private slots:
         // What is not open cannot be cancelled.
         named<QAbstractButton>("chip.open.1")->click();
         QTRY_COMPARE(orders().size(), 8);
-        select(1);
-        for (qsizetype row = orders().indexOf("O-1001"); row > 0; --row)
-            QTest::keyClick(table(), Qt::Key_Down);
+        QTRY_VERIFY(orders().contains("O-1001"));
+        const QModelIndex row =
+            table()->model()->index(int(orders().indexOf("O-1001")), boardColumn(u"order"));
+        QTest::mouseClick(table()->viewport(), Qt::LeftButton, {},
+                          table()->visualRect(row).center());
+        const auto shown = [this] { return named<QLabel>("rows.count")->text(); };
+        QTRY_COMPARE(shown(), "Order O-1001");
         QTRY_VERIFY(!named<QAction>("rows.cancel_order")->isEnabled());
         select(8); // some among them are
         QTRY_VERIFY(named<QAction>("rows.cancel_order")->isEnabled());
