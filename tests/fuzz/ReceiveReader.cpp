@@ -143,11 +143,12 @@ void damageOrder(Random &random, BundledOrder &order)
         break;
     case 4:
         if (!order.events.empty())
-            damageDetail(random, order.events[below(random, order.events.size())].event);
+            damageDetail(random, order.events[below(random, qint64(order.events.size()))].event);
         break;
     default:
         if (!order.facts.empty())
-            damageSealed(random, order, order.facts[below(random, order.facts.size())].content);
+            damageSealed(random, order,
+                         order.facts[below(random, qint64(order.facts.size()))].content);
         break;
     }
     chain(order);
