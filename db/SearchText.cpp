@@ -22,8 +22,6 @@ constexpr const char *numberColumns[] = {"order_number", "circuit_number", "pair
 constexpr const char *nameColumns[] = {"customer", "premises", "office", "installer",
                                        "contact",  "crew",     "remarks"};
 
-constexpr int mostTerminals = 8;
-
 /// A text of digits and separators without the separators; empty for any other text, and for one
 /// that has none.
 QString bareDigits(const QString &text)

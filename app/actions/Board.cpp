@@ -140,11 +140,8 @@ Result<void> countTallied(BoardCounts &counts, const BoardStore &store, const Bo
 }
 
 /// With those whom the text of the filter names.
-Result<BoardFilter> withNames(Records &records, BoardFilter filter)
+BoardFilter withNames(BoardFilter filter, const QList<Person> &registered)
 {
-    if (filter.text.trimmed().isEmpty())
-        return filter;
-    LOOPWRIGHT_ASSIGN(const auto registered, people(records));
     filter.named = installersNamed(registered, filter.text);
     return filter;
 }
@@ -155,7 +152,10 @@ Result<std::vector<BoardRow>> boardRows(Records &records, const BoardFilter &ask
 {
     LOOPWRIGHT_TRY(followLimits(records));
     const BoardStore store(records.database());
-    LOOPWRIGHT_ASSIGN(const auto filter, withNames(records, asked));
+    const bool searches = !asked.text.trimmed().isEmpty();
+    LOOPWRIGHT_ASSIGN(const auto registered,
+                      searches ? people(records) : Result<QList<Person>>(QList<Person>()));
+    const BoardFilter filter = withNames(asked, registered);
     const BoardQuery query = queryOf(filter, records.now().localDate());
     if (filter.after.isEmpty())
         return store.linesAt(query, filter.place, filter.limit);
@@ -199,14 +199,14 @@ Result<QMap<QString, int>> loadOfDay(Records &records, QDate day)
 Result<BoardCounts> boardCounts(Records &records, const BoardFilter &asked)
 {
     LOOPWRIGHT_TRY(followLimits(records));
-    LOOPWRIGHT_ASSIGN(const auto filter, withNames(records, asked));
+    LOOPWRIGHT_ASSIGN(const auto registered, people(records));
+    const BoardFilter filter = withNames(asked, registered);
     const BoardStore store(records.database());
     const QDate today = records.now().localDate();
     BoardCounts counts;
     LOOPWRIGHT_TRY(filter.text.trimmed().isEmpty() ? countTallied(counts, store, filter, today)
                                                    : countFound(counts, store, filter, today));
     LOOPWRIGHT_ASSIGN(counts.more, store.findsMore(filter));
-    LOOPWRIGHT_ASSIGN(const auto registered, people(records));
     for (const Person &person : registered)
         counts.installerNames.insert(person.key, person.name);
     LOOPWRIGHT_ASSIGN(const auto all, store.count({}));

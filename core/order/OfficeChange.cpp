@@ -11,7 +11,6 @@ namespace loopwright {
 namespace {
 
 constexpr int digitsOfCode = 3;
-constexpr int mostTerminals = 8;
 
 bool isAreaCode(const QString &text)
 {

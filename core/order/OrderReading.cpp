@@ -151,7 +151,7 @@ void readServices(FieldReader &in, ServiceOrder &order)
 
 void readTerminals(FieldReader &in, ServiceOrder &order)
 {
-    for (int number = 1; number <= 8; ++number) {
+    for (int number = 1; number <= mostTerminals; ++number) {
         const QString n = QString::number(number);
         OrderedTerminal terminal{
             number, in.text("dn_" + n), in.text("spid_" + n), in.text("tei_" + n), {}};

@@ -37,6 +37,9 @@ inline constexpr int longestOrderName = 200;
 /// Column name of orders.csv to trimmed text; columns without text are left out.
 using OrderFields = QMap<QString, QString>;
 
+/// Columns of an order name so many terminals at most.
+inline constexpr int mostTerminals = 8;
+
 struct ServiceOrder
 {
     QString number;

@@ -40,8 +40,7 @@ void SlipEntry::showOrder()
 
 void SlipEntry::tell(const CardTold &told)
 {
-    m_told->show(told.sign, told.sentence);
-    m_told->setVisible(!told.sentence.isEmpty());
+    m_told->tell(told.sign, told.sentence);
 }
 
 } // namespace loopwright

@@ -13,7 +13,6 @@ class SpidParts;
 
 /// The part of the form's object names, and of its draft.
 inline constexpr char orderPart[] = "order";
-inline constexpr int mostTerminals = 8;
 
 /// What the form needs to know beside its own answers.
 struct OrderFormState
