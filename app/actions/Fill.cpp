@@ -119,7 +119,10 @@ private:
                           const QJsonObject &detail = {});
     Result<void> addRetests(const ServiceOrder &order, const std::vector<Fact> &facts);
     Result<void> certify(const Certifying &about, const Moment &at);
+    Result<Judged> decideEnd(Certifying &about, const Moment &at);
     Result<void> complete(const ServiceOrder &order, const Moment &at, bool certified);
+    Result<void> end(const Certifying &about, const Judged &judged, const Moment &at,
+                     const QJsonObject &detail = {});
     Result<void> show(const ServiceOrder &order, OrderStatus status, const DecisionInput &input,
                       const Judged &judged);
     Result<void> record(const ServiceOrder &order, const QString &kind, const Moment &at,
@@ -259,28 +262,45 @@ Result<void> Filling::certify(const Certifying &about, const Moment &at)
                   issueDetail(content.number, digest, issue.issue, head));
 }
 
-Result<void> Filling::complete(const ServiceOrder &order, const Moment &at, bool certified)
+/// Completes what is about the order, and keeps the decision with it: it is judged by the limits of
+/// that day from now on. What was judged points into it.
+Result<Judged> Filling::decideEnd(Certifying &about, const Moment &at)
 {
     const LimitSet &limits = limitsOn(at);
-    Certifying about;
-    about.stored.order = order;
     LOOPWRIGHT_ASSIGN(about.input, EvidenceStore(m_database).of(about.stored, limits.version()));
     const Judged judged = judge(about.input, limits);
     about.decision = judged.decision;
+    LOOPWRIGHT_TRY(DecisionStore::add(m_transaction, about.decision, about.input, at));
+    return judged;
+}
+
+Result<void> Filling::complete(const ServiceOrder &order, const Moment &at, bool certified)
+{
+    Certifying about;
+    about.stored.order = order;
+    LOOPWRIGHT_ASSIGN(const auto judged, decideEnd(about, at));
     if (!isAccepted(about.decision.outcome)) {
         const CriterionResult *open = about.decision.firstOpen();
         return failure(ErrorCode::Refused,
                        open ? open->sentence().english() : QString("is not accepted"),
                        order.number);
     }
-    LOOPWRIGHT_TRY(DecisionStore::add(m_transaction, about.decision, about.input, at));
     if (certified)
         LOOPWRIGHT_TRY(certify(about, at));
     LOOPWRIGHT_TRY(AssignmentStore::startWorking(m_transaction, order.number));
+    return end(about, judged, at);
+}
+
+Result<void> Filling::end(const Certifying &about, const Judged &judged, const Moment &at,
+                          const QJsonObject &detail)
+{
+    const ServiceOrder &order = about.stored.order;
     LOOPWRIGHT_TRY(OrderStore::setStatus(m_transaction, order.number, OrderStatus::Completed));
     LOOPWRIGHT_TRY(show(order, OrderStatus::Completed, about.input, judged));
-    return record(order, "order_completed", at,
-                  {{"decision", about.decision.id}, {"outcome", toText(about.decision.outcome)}});
+    QJsonObject said = detail;
+    said.insert("decision", about.decision.id);
+    said.insert("outcome", toText(about.decision.outcome));
+    return record(order, "order_completed", at, said);
 }
 
 /// What is recorded of an order that is no longer open decides nothing.
@@ -323,22 +343,15 @@ Result<void> Filling::addTrouble(const InventedTrouble &trouble)
     const Fact &closing = *trouble.closing;
     LOOPWRIGHT_TRY(takeIn(order, trouble.opened));
     LOOPWRIGHT_TRY(FactStore::add(m_transaction, closing));
-    const LimitSet &limits = limitsOn(closing.at);
-    StoredOrder stored;
-    stored.order = order;
-    LOOPWRIGHT_ASSIGN(const auto input, EvidenceStore(m_database).of(stored, limits.version()));
-    const Judged judged = judge(input, limits);
-    LOOPWRIGHT_TRY(DecisionStore::add(m_transaction, judged.decision, input, closing.at));
-    LOOPWRIGHT_TRY(OrderStore::setStatus(m_transaction, order.number, OrderStatus::Completed));
-    LOOPWRIGHT_TRY(show(order, OrderStatus::Completed, input, judged));
+    Certifying about;
+    about.stored.order = order;
+    LOOPWRIGHT_ASSIGN(const auto judged, decideEnd(about, closing.at));
     const auto *cleared = closing.as<ClearedFact>();
-    return record(order, "order_completed", closing.at,
-                  {{"decision", judged.decision.id},
-                   {"outcome", toText(judged.decision.outcome)},
-                   {"cause", toText(cleared->what)},
-                   {"found", cleared->found.value_or(QString())},
-                   {"cleared", cleared->text.value_or(QString())},
-                   {"fact", closing.id}});
+    return end(about, judged, closing.at,
+               {{"cause", toText(cleared->what)},
+                {"found", cleared->found.value_or(QString())},
+                {"cleared", cleared->text.value_or(QString())},
+                {"fact", closing.id}});
 }
 
 Result<void> Filling::add(const InventedCircuit &circuit)
