@@ -179,8 +179,8 @@ Result<void> tellStandings(Records &records, const StoredOrder &stored,
         }
     for (const Hazard &hazard : judged.cards.open())
         if (hazard.refused && report.added.contains(hazard.refused->id))
-            tell(hazard.whyRefused == closingDisputed ? "disputed" : "closed_step",
-                 hazard.refused->id, Text(hazard.whyRefused));
+            tell(hazard.isDisputed ? "disputed" : "closed_step", hazard.refused->id,
+                 Text(hazard.whyRefused()));
     if (stored.status != OrderStatus::Open)
         for (const QString &id : report.added)
             tell("order_not_open", id,

@@ -31,7 +31,7 @@ QString stateOf(const Hazard &hazard, const QList<Person> &people)
                    : QString("Said to be closed: %1. A clear card is still to come.").arg(how);
     }
     if (hazard.refused)
-        return "Open. " + QString::fromLatin1(hazard.whyRefused);
+        return "Open. " + QString::fromLatin1(hazard.whyRefused());
     return "Open: nobody has said yet how it was closed.";
 }
 

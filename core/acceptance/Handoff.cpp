@@ -247,6 +247,7 @@ void addHazards(Handoff &handoff, const HandoffSources &sources)
         told.order = read.order == sources.input.order.number ? QString() : read.order;
         told.state =
             hazard.closing ? "It was said how it was closed; a clear card is still to come."
+            : hazard.refused && hazard.isDisputed ? hazard.whyRefused()
             : hazard.refused
                 ? "A closing was recorded that does not count: contact with power is closed by a "
                   "registered supervisor, or with the utility's reference."

@@ -115,7 +115,8 @@ void judgeHazards(Judging &judging, CriterionResult &result)
                     "core", "Keep away and have the foreign voltage reported. When its source "
                             "is found and cleared, record how, and make a new card.")));
             if (hazard.refused)
-                judging.settle(closing, result, CriterionOutcome::NotMet, Text(hazard.whyRefused));
+                judging.settle(closing, result, CriterionOutcome::NotMet,
+                               Text(hazard.whyRefused()));
             continue;
         }
         result.evidence << hazard.closing->id;

@@ -198,15 +198,14 @@ std::optional<Hazard> SafetyCards::readHazard(const DecisionInput &input, const 
     if (hazard.verdict.outcome != SafetyOutcome::Hazard)
         return std::nullopt;
     hazard.told = toldId(input, card);
-    const bool isDisputed = isInDispute(input, card);
-    hazard.whyRefused = isDisputed ? closingDisputed : closingRefused;
+    hazard.isDisputed = isInDispute(input, card);
     const auto isOfCard = [&](const QString &id) {
         return input.toldUnder.value(id, id) == hazard.told;
     };
     for (const Fact *fact : standing)
         if (const auto *closed = fact->as<HazardClosedFact>();
             closed && isOfCard(closed->hazard) && fact->at >= card.at)
-            (!isDisputed && mayClose(input, *fact) ? hazard.closing : hazard.refused) = fact;
+            (!hazard.isDisputed && mayClose(input, *fact) ? hazard.closing : hazard.refused) = fact;
     for (const Fact *fact : standing)
         if (const auto *later = fact->as<SafetyFact>();
             later && hazard.closing && !hazard.clear && fact != &card &&
@@ -235,12 +234,15 @@ const Hazard *SafetyCards::hazardOf(const QString &card) const
     return nullptr;
 }
 
-const char *const closingRefused = QT_TRANSLATE_NOOP(
-    "core", "A contact with power is closed by a registered supervisor, or with the "
-            "utility's reference: neither stands with what was said.");
-const char *const closingDisputed = QT_TRANSLATE_NOOP(
-    "core", "Stations tell otherwise what this card read: until somebody settles that, no closing "
-            "of it counts.");
+const char *Hazard::whyRefused() const
+{
+    return isDisputed
+               ? QT_TRANSLATE_NOOP("core", "Stations tell otherwise what this card read: until "
+                                           "somebody settles that, no closing of it counts.")
+               : QT_TRANSLATE_NOOP("core", "A contact with power is closed by a registered "
+                                           "supervisor, or with the utility's reference: neither "
+                                           "stands with what was said.");
+}
 
 Text hazardText(const Hazard &hazard, const QString &thisOrder)
 {

@@ -16,23 +16,21 @@ struct Hazard
     SafetyVerdict verdict;
     QString told = {}; ///< the id by which it is closed: its card's, or that under which stations
                        ///< told several contents
-    const Fact *closing = nullptr;    ///< says how it was closed; none: nobody did yet
-    const Fact *refused = nullptr;    ///< a closing that does not count
-    const char *whyRefused = nullptr; ///< closingRefused or closingDisputed
-    const Fact *clear = nullptr;      ///< the first clear card after the closing
+    const Fact *closing = nullptr; ///< says how it was closed; none: nobody did yet
+    const Fact *refused = nullptr; ///< a closing that does not count
+    const Fact *clear = nullptr;   ///< the first clear card after the closing
 
-    bool isOfPair = true; ///< of the order's; else of another pair at the premises
+    bool isDisputed = false; ///< stations tell otherwise what its card read: nothing closes it
+    bool isOfPair = true;    ///< of the order's; else of another pair at the premises
 
+    /// One sentence.
+    const char *whyRefused() const;
     bool isClosed() const { return closing && clear; }
     bool isOpenAt(const Moment &moment) const
     {
         return card->at <= moment && !(isClosed() && clear->at <= moment);
     }
 };
-
-/// Why a closing does not count, each a sentence: a contact with power that was closed by no
-/// supervisor and without the utility's reference; or stations tell the card otherwise.
-extern const char *const closingRefused, *const closingDisputed;
 
 /// "Hazard: … Stop, move away, report. Read 2026-03-04 09:15." and for which order, if for another
 /// one than this.

@@ -32,7 +32,7 @@ Text whyNotClear(const Fact &fact, const OrderView &view)
             return card.verdict.text();
     for (const Hazard &hazard : view.judged.cards.open())
         if (hazard.refused && hazard.refused->id == fact.id)
-            return Text(hazard.whyRefused);
+            return Text(hazard.whyRefused());
     return {};
 }
 

@@ -2,6 +2,7 @@
 // first, and whichever tag is first by letter.
 
 #include "app/actions/Audit.h"
+#include "app/actions/HandOn.h"
 #include "app/actions/HazardRegister.h"
 #include "db/EventStore.h"
 #include "tests/support/Vans.h"
@@ -256,6 +257,10 @@ private slots:
         QVERIFY(!rows.empty());
         QVERIFY2(rows.front().state.contains("until somebody settles"),
                  qPrintable(rows.front().state));
+        const Handoff handoff = good(handoffOf(*office().records, "A-1001"));
+        QVERIFY(!handoff.hazards.empty());
+        QVERIFY2(handoff.hazards.front().state.contains("until somebody settles"),
+                 qPrintable(handoff.hazards.front().state));
         settle("A-1001", ConflictCode::FactDiffers, "van-7");
         QVERIFY(good(hazardRegister(*office().records, true)).empty());
     }
