@@ -19,15 +19,6 @@ namespace loopwright {
 
 namespace {
 
-Result<StationConflict> draw(Records &records, Transaction &transaction, const QString &order,
-                             ConflictCode code, const QString &station, const QJsonObject &content)
-{
-    const QString id = StationConflict::idOf(code, order, station, content);
-    StationConflict drawn{id, order, code, station, content, records.now(), {}};
-    LOOPWRIGHT_TRY(ConflictStore::add(transaction, drawn));
-    return drawn;
-}
-
 class ConflictDrawing
 {
 public:
@@ -54,8 +45,8 @@ private:
     Result<bool> othersWorkedUnseen() const;
     Result<QString> add(ConflictCode code, const QString &station, const QJsonObject &content = {})
     {
-        LOOPWRIGHT_ASSIGN(const auto drawn,
-                          draw(m_records, m_transaction, m_entry.number, code, station, content));
+        LOOPWRIGHT_ASSIGN(const auto drawn, drawConflict(m_records, m_transaction, m_entry.number,
+                                                         code, station, content));
         return drawn.id;
     }
     Result<void> withdraw(ConflictCode code, const QString &station, const QString &but = {});
@@ -256,8 +247,8 @@ Result<void> ConflictDrawing::certificatesTwice()
                                   .find(StationConflict::idOf(ConflictCode::CertificateTwice, order,
                                                               m_tag, content)));
             LOOPWRIGHT_ASSIGN(const auto drawn,
-                              draw(m_records, m_transaction, order, ConflictCode::CertificateTwice,
-                                   m_tag, content));
+                              drawConflict(m_records, m_transaction, order,
+                                           ConflictCode::CertificateTwice, m_tag, content));
             if (!known && order != m_entry.number)
                 m_parts.elsewhere.push_back(drawn);
         }
@@ -300,12 +291,6 @@ Result<void> drawConflicts(Records &records, Transaction &transaction, const Dra
                            AddedParts &parts)
 {
     return ConflictDrawing(records, transaction, drawing, parts).run();
-}
-
-Result<StationConflict> drawFork(Records &records, Transaction &transaction, const QString &order,
-                                 const QString &station, const QJsonObject &where)
-{
-    return draw(records, transaction, order, ConflictCode::Forked, station, where);
 }
 
 } // namespace loopwright

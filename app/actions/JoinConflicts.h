@@ -11,11 +11,6 @@ namespace loopwright {
 Result<void> drawConflicts(Records &records, Transaction &transaction, const Drawing &drawing,
                            AddedParts &parts);
 
-/// That a station's records are there twice, or an older copy of them: on the order, if it is known
-/// here.
-Result<StationConflict> drawFork(Records &records, Transaction &transaction, const QString &order,
-                                 const QString &station, const QJsonObject &where);
-
 bool isEvidence(const Fact &fact);
 
 } // namespace loopwright

@@ -92,8 +92,11 @@ public:
 private:
     Result<void> tell(const Fact &fact, const BundledFact &bundled);
     Result<void> addTeller(const Fact &fact, const QString &pair);
-    Result<StationConflict> draw(const QString &order, const QString &fact,
-                                 const QJsonObject &told);
+    Result<StationConflict> draw(const QString &order, const QString &fact, const QJsonObject &told)
+    {
+        return drawConflict(m_records, m_transaction, order, ConflictCode::FactDiffers, {},
+                            {{"fact", fact}, {"told", told}});
+    }
     Result<void> drawHere(const QString &fact, const QJsonObject &told,
                           const std::optional<StationConflict> &before);
     Result<void> drawElsewhere(const Fact &stored);
@@ -149,16 +152,6 @@ Result<void> FactJoining::tell(const Fact &fact, const BundledFact &bundled)
     if (isElsewhere)
         LOOPWRIGHT_TRY(drawElsewhere(*stored));
     return takeContents(told, *stored);
-}
-
-Result<StationConflict> FactJoining::draw(const QString &order, const QString &fact,
-                                          const QJsonObject &told)
-{
-    const QJsonObject content{{"fact", fact}, {"told", told}};
-    const QString id = StationConflict::idOf(ConflictCode::FactDiffers, order, {}, content);
-    StationConflict drawn{id, order, ConflictCode::FactDiffers, {}, content, m_records.now(), {}};
-    LOOPWRIGHT_TRY(ConflictStore::add(m_transaction, drawn));
-    return drawn;
 }
 
 Result<void> FactJoining::drawHere(const QString &fact, const QJsonObject &told,

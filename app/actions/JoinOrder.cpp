@@ -196,8 +196,8 @@ Result<void> OrderJoining::noteFork(const AddedParts &parts)
     if (m_joining.fork.isEmpty())
         return {};
     tell("forked", forkSentence(m_joining.van.name));
-    LOOPWRIGHT_TRY(
-        drawFork(m_records, m_transaction, m_entry.number, m_joining.van.tag, m_joining.fork));
+    LOOPWRIGHT_TRY(drawConflict(m_records, m_transaction, m_entry.number, ConflictCode::Forked,
+                                m_joining.van.tag, m_joining.fork));
     return {};
 }
 
@@ -241,6 +241,8 @@ Result<JoinedOrder> OrderJoining::run()
                        {"facts", parts.added.size()}};
     if (stored.status != OrderStatus::Open)
         detail.insert("after_end", QJsonArray::fromStringList(parts.added));
+    if (!values.events.empty())
+        LOOPWRIGHT_TRY(tellHeldOrders(m_records, m_transaction, values.events));
     values.events.push_back(orderEvent(m_records, stored.order, joinedKind, detail));
     std::map<QString, std::vector<StationConflict>> elsewhere; // by order
     for (const StationConflict &each : parts.elsewhere)
@@ -253,7 +255,6 @@ Result<JoinedOrder> OrderJoining::run()
     LOOPWRIGHT_TRY(refreshState(
         m_records, m_transaction, m_entry.number,
         {.afterEnd = stored.status != OrderStatus::Open ? parts.added : QStringList()}));
-    LOOPWRIGHT_TRY(refreshHeldOrders(m_records, m_transaction, values.events));
     LOOPWRIGHT_TRY(refreshOrdersOnVisits(m_records, m_transaction, stored.order, parts.facts));
     LOOPWRIGHT_TRY(refreshOrdersOfHazards(m_records, m_transaction, stored.order));
     LOOPWRIGHT_TRY(m_transaction.commit(values.events));
@@ -283,8 +284,8 @@ Result<void> noteForkAlone(Records &records, const Joining &joining)
         StationConflict::idOf(ConflictCode::Forked, entry.number, joining.van.tag, where);
     if (std::ranges::find(before, id, &StationConflict::id) != before.end())
         return {};
-    LOOPWRIGHT_ASSIGN(const auto drawn,
-                      drawFork(records, transaction, entry.number, joining.van.tag, where));
+    LOOPWRIGHT_ASSIGN(const auto drawn, drawConflict(records, transaction, entry.number,
+                                                     ConflictCode::Forked, joining.van.tag, where));
     LOOPWRIGHT_TRY(refreshState(records, transaction, entry.number));
     return transaction.commit(noticed(records, stored->order, {drawn}, joining.bundle));
 }

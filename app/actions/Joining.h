@@ -1,7 +1,9 @@
 #pragma once
 // An order of a van on its way into the records: what those who take it in hand to each other.
 
+#include "app/actions/Records.h"
 #include "core/acceptance/Fact.h"
+#include "core/acceptance/StationConflict.h"
 #include "core/history/Bundle.h"
 #include "db/OrderStore.h"
 #include "db/StationStore.h"
@@ -25,5 +27,10 @@ struct Drawing
     const std::vector<Fact> &facts; ///< all that it brings
     const std::optional<StoredOrder> &before;
 };
+
+/// Adds it to an order, under the id that it has by what it is about.
+Result<StationConflict> drawConflict(const Records &records, Transaction &transaction,
+                                     const QString &order, ConflictCode code,
+                                     const QString &station, const QJsonObject &content);
 
 } // namespace loopwright
